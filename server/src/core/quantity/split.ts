@@ -1,0 +1,70 @@
+// Takes the text of a quantity apart: limit words, numbers, unit words. Says nothing about their sense.
+import { numberStart } from './numbers';
+
+/** A stretch of the text; an absent unit is an empty slice where it would stand. */
+export interface Slice {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+export interface End {
+  readonly number: Slice;
+  readonly unit: Slice;
+}
+
+export interface Parts {
+  /** `at most ` and the like as written, or empty. */
+  readonly prefix: string;
+  readonly limit?: 'most' | 'least';
+  readonly first: End;
+  /** What stands between the two ends of a range. */
+  readonly separator: string;
+  readonly second?: End;
+  /** The unit stands before the number, as in `EUR 20`. */
+  readonly unitFirst?: boolean;
+}
+
+const limits = /^(?:(at most\s|up to\s|≤|<=)|(?:at least\s|≥|>=))\s*/i;
+const rangeMark = /^(.*?)(\s+to\s+|\s*[–-]\s*)(?=[+-]?[.,]?\d)/;
+const fraction = /^[+-]?\d*\s?[¼½¾]/;
+const currencyFirst = /^(€|[A-Za-z]{3})\s*(?=[+-]?\d)/;
+
+function slice(text: string, start: number, end: number): Slice {
+  const part = text.slice(start, end);
+  const left = start + part.length - part.trimStart().length;
+  return part.trim() === '' ? { start, end: start, text: '' } : { start: left, end: left + part.trim().length, text: part.trim() };
+}
+
+function numberAt(text: string, start: number): Slice | undefined {
+  const rest = text.slice(start);
+  const found = (fraction.exec(rest) ?? numberStart.exec(rest))?.[0];
+  return found === undefined ? undefined : { start, end: start + found.length, text: found };
+}
+
+/** The parts of `text`, which has no space at its ends; undefined where no number stands first. */
+export function split(text: string): Parts | undefined {
+  const limit = limits.exec(text);
+  const prefix = limit?.[0] ?? '';
+  const side = limit === null ? {} : { limit: limit[1] === undefined ? 'least' as const : 'most' as const };
+  const number = numberAt(text, prefix.length);
+  if (number === undefined) return splitCurrencyFirst(text, prefix, side);
+  const mark = rangeMark.exec(text.slice(number.end));
+  if (mark === null) return { prefix, ...side, first: { number, unit: slice(text, number.end, text.length) }, separator: '' };
+  const between = number.end + (mark[1] ?? '').length;
+  const next = numberAt(text, number.end + mark[0].length);
+  if (next === undefined) return undefined;
+  return {
+    prefix, ...side, separator: mark[2] ?? '',
+    first: { number, unit: slice(text, number.end, between) },
+    second: { number: next, unit: slice(text, next.end, text.length) },
+  };
+}
+
+function splitCurrencyFirst(text: string, prefix: string, side: Pick<Parts, 'limit'>): Parts | undefined {
+  const found = currencyFirst.exec(text.slice(prefix.length));
+  const number = found === null ? undefined : numberAt(text, prefix.length + found[0].length);
+  if (found === null || number === undefined || number.end !== text.length) return undefined;
+  const unit = slice(text, prefix.length, prefix.length + (found[1] ?? '').length);
+  return { prefix, ...side, first: { number, unit }, separator: '', unitFirst: true };
+}
