@@ -1,0 +1,96 @@
+// VS Code's own workbench with the packed extension: inside the extension host, trusted and not, and on the screen.
+import { mkdirSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { provide, reportMissing } from './support/needs';
+import { mendedText, removeFolder, scenario, vsixPath, workspaceCopy } from './support/scenario';
+import { runInHost, type HostResults } from './workbench/host';
+import { startBrowser } from './workbench/page';
+import { lookAtScreen, type Screen } from './workbench/screen';
+import { startWorkbench, type Workbench } from './workbench/server';
+
+const hostSteps = [
+  'starts with a build and knows its kinds of file',
+  'says nothing of the mistake before it is made',
+  'finds the mistake as it is typed',
+  'explains the key on hover',
+  'mends it with one quick fix, undone in one step',
+  'registers its commands',
+  'finds the mistake again after a restart',
+];
+
+const { missing, workbench: folder } = await provide({ packages: ['chromium'], files: [vsixPath], workbench: true });
+if (missing) reportMissing('VS Code', missing);
+
+describe.skipIf(missing)('VS Code', () => {
+  let workbench: Workbench;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    [workbench, browser] = await Promise.all([startWorkbench(folder, vsixPath), startBrowser()]);
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    await workbench?.end();
+  });
+
+  describe.each([
+    { mode: 'a trusted folder', trusted: true },
+    { mode: 'restricted mode', trusted: false },
+  ])('in $mode', ({ mode, trusted }) => {
+    let results: HostResults;
+
+    beforeAll(async () => {
+      workbench.configure({ 'security.workspace.trust.enabled': !trusted });
+      const workspace = workspaceCopy();
+      try {
+        results = await runInHost(workbench, browser, workspace, { scenario, trusted, mended: mendedText(), steps: hostSteps });
+      } finally {
+        removeFolder(workspace);
+      }
+      const measured = Object.assign({}, ...Object.values(results).map((result) => result.measured ?? {}));
+      process.stderr.write(`VS Code, ${mode}: ${JSON.stringify(measured)}\n`);
+    });
+
+    test.each(hostSteps)('%s', (step) => {
+      expect(results[step], 'the step did not run').toBeDefined();
+      expect(results[step]?.error).toBeUndefined();
+    });
+  });
+
+  describe('on the screen', () => {
+    const pictures = process.env.FETTLE_TEST_PICTURES ?? join(tmpdir(), 'fettle-test-pictures');
+    let screen: Screen;
+
+    beforeAll(async () => {
+      mkdirSync(pictures, { recursive: true });
+      workbench.configure({});
+      const workspace = workspaceCopy();
+      try {
+        screen = await lookAtScreen(workbench, browser, workspace, pictures);
+      } finally {
+        removeFolder(workspace);
+      }
+      process.stderr.write(`VS Code, screen: pictures in ${pictures}\n`);
+    });
+
+    test('the finding stands in the Problems list', () => {
+      expect(screen.problems).toContain(scenario.finding);
+      expect(screen.problems).toContain(scenario.build);
+    });
+
+    test('the hover explains the key', () => {
+      for (const text of scenario.hoverSays) expect(screen.hover).toContain(text);
+    });
+
+    test('the quick-fix menu offers a fix, and choosing it clears the finding', () => {
+      expect(screen.menu).toContain(screen.chosen);
+      expect(screen.textBeforeFix).toContain(scenario.mended.line);
+      expect(screen.textAfterFix).toContain(scenario.mended.becomes);
+      expect(screen.problemsAfterFix).not.toContain(scenario.finding);
+    });
+  });
+});

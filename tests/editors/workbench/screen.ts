@@ -1,0 +1,102 @@
+// A pass over the screen: what a person sees of a mistake as it is typed, looked up, and mended by keys alone.
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { places, scenario } from '../support/scenario';
+import { actUntilShown, LOOK_LIMIT_MS, openFile, shownText, untilGone } from './page';
+import type { Workbench } from './server';
+
+/** Texts as they stood on the screen. */
+export interface Screen {
+  problems: string;
+  hover: string;
+  menu: string;
+  /** The fix that was chosen from the menu. */
+  chosen: string;
+  /** The build as it is drawn, before and after. */
+  textBeforeFix: string;
+  textAfterFix: string;
+  problemsAfterFix: string;
+}
+
+export const PROBLEMS = '.markers-panel';
+export const HOVER = '.monaco-hover:not(.hidden)';
+const MENU = '.action-widget';
+const FADE_MS = 300;
+const SQUIGGLES = '.monaco-editor .squiggly-error, .monaco-editor .squiggly-warning, .monaco-editor .squiggly-info';
+
+/** Types the mistake, then looks at Problems, hover and quick-fix menu; pictures go into `pictures`. */
+export async function lookAtScreen(workbench: Workbench, browser: Browser, workspace: string, pictures: string): Promise<Screen> {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 760 } });
+  const picture = (name: string) => page.screenshot({ path: join(pictures, `${name}.png`) });
+  try {
+    const { line, value } = places();
+    await openFile(page, workbench, workspace, { path: scenario.build, line: line + 1, column: value + 1 });
+    await typeMistake(page);
+    const problems = await showProblems(page);
+    await picture('problems');
+    const hover = await showHover(page);
+    await picture('hover');
+    const textBeforeFix = await drawnText(page);
+    const menu = await showMenu(page);
+    await picture('quick-fix');
+    const chosen = await chooseFirst(page);
+    const problemsAfterFix = await untilGone(page, PROBLEMS, scenario.finding);
+    await picture('mended');
+    return { problems, hover, menu, chosen, textBeforeFix, textAfterFix: await drawnText(page), problemsAfterFix };
+  } catch (error) {
+    await picture('failed');
+    throw error;
+  } finally {
+    await page.close();
+  }
+}
+
+/** Types the wrong value over the good one. */
+async function typeMistake(page: Page): Promise<void> {
+  await page.keyboard.press('Shift+End');
+  await page.keyboard.type(scenario.typed);
+  await page.locator(SQUIGGLES).first().waitFor({ state: 'attached', timeout: LOOK_LIMIT_MS });
+}
+
+/** Opens the Problems list and goes back to the text. */
+export async function showProblems(page: Page): Promise<string> {
+  await page.keyboard.press('Escape');
+  const shown = await actUntilShown(page, PROBLEMS, scenario.finding, async () => {
+    if (!(await page.locator(PROBLEMS).isVisible())) await page.keyboard.press('Control+Shift+KeyM');
+  });
+  await page.keyboard.press('Control+1');
+  return shown;
+}
+
+/** Shows the hover at the key, with the cursor, as a person without a mouse would. */
+export async function showHover(page: Page): Promise<string> {
+  const shown = await actUntilShown(page, HOVER, scenario.hoverSays[0] ?? '', async () => {
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Home');
+    await page.keyboard.press('Control+KeyK');
+    await page.keyboard.press('Control+KeyI');
+  });
+  await page.waitForTimeout(FADE_MS);
+  return shown;
+}
+
+/** Opens the quick-fix menu at the finding; a hover still open can swallow the first try. */
+async function showMenu(page: Page): Promise<string> {
+  return actUntilShown(page, MENU, 'Quick Fix', async () => {
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('End');
+    await page.keyboard.press('Control+Period');
+  });
+}
+
+async function chooseFirst(page: Page): Promise<string> {
+  const chosen = (await shownText(page, `${MENU} .monaco-list-row.action.focused`)).trim();
+  await page.keyboard.press('Enter');
+  return chosen;
+}
+
+/** The build's lines as they are drawn. */
+async function drawnText(page: Page): Promise<string> {
+  const lines = await page.locator('.monaco-editor .view-line').allInnerTexts();
+  return lines.map((text) => text.replace(/\u00a0/g, ' ')).join('\n');
+}

@@ -1,0 +1,195 @@
+// Runs inside the extension host: the installed extension seen through the editor's own interface.
+import { deepStrictEqual, ok, strictEqual } from 'node:assert';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import * as vscode from 'vscode';
+import type { HostResults, Job } from './host';
+
+const job = JSON.parse(readFileSync(join(__dirname, 'job.json'), 'utf8')) as Job;
+const { scenario } = job;
+const STEP_LIMIT_MS = 15_000;
+
+type Measured = Record<string, number> | void;
+
+const steps: Record<string, () => Promise<Measured>> = {
+  'starts with a build and knows its kinds of file': startsWithBuild,
+  'says nothing of the mistake before it is made': saysNothing,
+  'finds the mistake as it is typed': findsMistake,
+  'explains the key on hover': explainsOnHover,
+  'mends it with one quick fix, undone in one step': mendsIt,
+  'registers its commands': registersCommands,
+  'finds the mistake again after a restart': findsAfterRestart,
+};
+
+async function startsWithBuild(): Promise<void> {
+  strictEqual(vscode.workspace.isTrusted, job.trusted, 'trust of the workspace');
+  const editor = await showBuild();
+  strictEqual(editor.document.languageId, 'fettle-build');
+  strictEqual((await vscode.workspace.openTextDocument(fileUri(scenario.part))).languageId, 'fettle-part');
+  strictEqual((await vscode.workspace.openTextDocument(fileUri(scenario.settings))).languageId, 'fettle-settings');
+  const extension = vscode.extensions.getExtension('fettle.fettle');
+  ok(extension, 'the extension fettle.fettle is not there');
+  await until('the extension is active', () => extension.isActive);
+}
+
+async function saysNothing(): Promise<void> {
+  const { document } = await showBuild();
+  strictEqual(lineOfScenario(document).text, scenario.at);
+  await vscode.commands.executeCommand('vscode.executeHoverProvider', document.uri, keyPosition(document)); // the server has answered
+  deepStrictEqual(findings(document).map((finding) => finding.message), []);
+}
+
+async function findsMistake(): Promise<Measured> {
+  const editor = await showBuild();
+  const start = valuePosition(editor.document);
+  editor.selection = new vscode.Selection(start, start.translate(0, scenario.value.length));
+  const all = [...scenario.typed];
+  for (const text of all.slice(0, -1)) await vscode.commands.executeCommand('type', { text });
+  const begun = performance.now();
+  await vscode.commands.executeCommand('type', { text: all.at(-1) });
+  await findingComes(editor.document);
+  const keystrokeToFindingMs = Math.round(performance.now() - begun);
+  const finding = findings(editor.document)[0]!;
+  strictEqual(finding.source, 'fettle');
+  ok(editor.document.validateRange(finding.range).isEqual(finding.range), 'the range lies outside the document');
+  ok(!finding.range.isEmpty, 'the range is empty');
+  return { keystrokeToFindingMs };
+}
+
+async function explainsOnHover(): Promise<Measured> {
+  const { document } = await showBuild();
+  await findingComes(document);
+  const begun = performance.now();
+  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>('vscode.executeHoverProvider', document.uri, keyPosition(document));
+  const hoverMs = Math.round(performance.now() - begun);
+  const text = hovers.flatMap((hover) => hover.contents).map((content) => (typeof content === 'string' ? content : content.value)).join('\n');
+  for (const expected of scenario.hoverSays) ok(text.includes(expected), `"${expected}" is not in the hover: ${text || 'nothing'}`);
+  for (const content of hovers.flatMap((hover) => hover.contents)) {
+    if (content instanceof vscode.MarkdownString) ok(!content.isTrusted && !content.supportHtml, 'the hover is trusted or holds HTML');
+  }
+  return { hoverMs };
+}
+
+async function mendsIt(): Promise<void> {
+  const editor = await showBuild();
+  const { document } = editor;
+  await findingComes(document);
+  const broken = document.getText();
+  const fix = await until('a quick fix is offered', () => quickFix(document));
+  ok(fix.title.length > 0, 'the quick fix has no title');
+  if (fix.edit) ok(await vscode.workspace.applyEdit(fix.edit), 'the edit was refused');
+  if (fix.command) await vscode.commands.executeCommand(fix.command.command, ...(fix.command.arguments ?? []));
+  await until('the finding goes', () => findings(document).length === 0);
+  strictEqual(document.getText(), job.mended, 'the mended text');
+  await vscode.commands.executeCommand('undo');
+  strictEqual(document.getText(), broken, 'one undo does not take the fix back');
+  await findingComes(document);
+}
+
+async function registersCommands(): Promise<void> {
+  const known = await vscode.commands.getCommands(true);
+  deepStrictEqual(scenario.commands.filter((command) => !known.includes(command)), [], 'commands not registered');
+}
+
+async function findsAfterRestart(): Promise<Measured> {
+  const { document } = await showBuild();
+  await findingComes(document);
+  let cleared = false;
+  const watch = vscode.languages.onDidChangeDiagnostics(() => (cleared ||= findings(document).length === 0));
+  const begun = performance.now();
+  try {
+    await vscode.commands.executeCommand('fettle.restart');
+    await until('the findings of the old server go', () => cleared);
+  } finally {
+    watch.dispose();
+  }
+  await findingComes(document);
+  return { restartToFindingMs: Math.round(performance.now() - begun) };
+}
+
+function fileUri(path: string): vscode.Uri {
+  return vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, path);
+}
+
+async function showBuild(): Promise<vscode.TextEditor> {
+  return vscode.window.showTextDocument(await vscode.workspace.openTextDocument(fileUri(scenario.build)));
+}
+
+function lineOfScenario(document: vscode.TextDocument): vscode.TextLine {
+  const before = scenario.at.slice(0, scenario.at.indexOf(scenario.value));
+  const lines = Array.from({ length: document.lineCount }, (_, line) => document.lineAt(line));
+  const line = lines.find(({ text }) => text === scenario.at || text === before + scenario.typed);
+  ok(line, `no line "${scenario.at}" in ${scenario.build}`);
+  return line;
+}
+
+function keyPosition(document: vscode.TextDocument): vscode.Position {
+  return new vscode.Position(lineOfScenario(document).lineNumber, scenario.at.indexOf(scenario.key) + 1);
+}
+
+function valuePosition(document: vscode.TextDocument): vscode.Position {
+  return new vscode.Position(lineOfScenario(document).lineNumber, scenario.at.indexOf(scenario.value));
+}
+
+function codeOf({ code }: vscode.Diagnostic): unknown {
+  return typeof code === 'object' ? code.value : code;
+}
+
+function findings(document: vscode.TextDocument): vscode.Diagnostic[] {
+  return vscode.languages.getDiagnostics(document.uri).filter((finding) => codeOf(finding) === scenario.finding);
+}
+
+/** Waits on the editor's own event, so that the time measured is not that of a poll. */
+async function findingComes(document: vscode.TextDocument): Promise<void> {
+  if (findings(document).length > 0) return;
+  await new Promise<void>((resolve, reject) => {
+    const shown = () => JSON.stringify(vscode.languages.getDiagnostics(document.uri).map((finding) => [codeOf(finding), finding.message]));
+    const limit = setTimeout(() => reject(new Error(`no finding ${scenario.finding}; there are: ${shown()}`)), STEP_LIMIT_MS / 2);
+    const watch = vscode.languages.onDidChangeDiagnostics(() => {
+      if (findings(document).length === 0) return;
+      clearTimeout(limit);
+      watch.dispose();
+      resolve();
+    });
+  });
+}
+
+/** The preferred fix at the finding, else the first. The editor's interface does not say whose finding an action mends. */
+async function quickFix(document: vscode.TextDocument): Promise<vscode.CodeAction | undefined> {
+  const finding = findings(document)[0];
+  if (!finding) return undefined;
+  const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+    'vscode.executeCodeActionProvider', document.uri, finding.range, vscode.CodeActionKind.QuickFix.value, 20,
+  );
+  return actions.find(({ isPreferred }) => isPreferred) ?? actions[0];
+}
+
+async function until<T>(what: string, look: () => T | Promise<T>): Promise<NonNullable<T>> {
+  for (const start = Date.now(); Date.now() - start < STEP_LIMIT_MS / 2; ) {
+    const seen = await look();
+    if (seen) return seen;
+    await new Promise((resolve) => setTimeout(resolve, 20));
+  }
+  throw new Error(`Waited in vain: ${what}`);
+}
+
+async function runStep(name: string): Promise<HostResults[string]> {
+  const begun = performance.now();
+  const took = () => Math.round(performance.now() - begun);
+  try {
+    const step = steps[name];
+    ok(step, `no step of this name: ${name}`);
+    const late = new Promise<never>((_, reject) => setTimeout(() => reject(new Error(`passed ${STEP_LIMIT_MS} ms`)), STEP_LIMIT_MS));
+    const measured = await Promise.race([step(), late]);
+    return { tookMs: took(), ...(measured ? { measured } : {}) };
+  } catch (error) {
+    return { tookMs: took(), error: (error as Error).stack ?? String(error) };
+  }
+}
+
+/** Called by the extension host. Results go into a file: what is wrong with one step must not hide the others. */
+export async function run(): Promise<void> {
+  const results: HostResults = {};
+  for (const name of job.steps) results[name] = await runStep(name);
+  writeFileSync(join(__dirname, 'results.json'), JSON.stringify(results));
+}
