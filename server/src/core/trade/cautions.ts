@@ -1,0 +1,150 @@
+// Safety messages: the signal words, their parts, and the cautions this job needs.
+
+export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
+
+export interface SignalWordFacts {
+  /** What happens if the hazard is not avoided, in our words. */
+  readonly means: string;
+  readonly injury: 'death or serious injury' | 'minor or moderate injury' | 'none';
+  readonly likelihood: 'will' | 'could';
+}
+
+/** Worst first. Source: ANSI Z535.4 and Z535.6, definitions of the signal words. */
+export const SIGNAL_WORDS: Readonly<Record<SignalWord, SignalWordFacts>> = {
+  DANGER: { means: 'will kill or seriously injure if not avoided', injury: 'death or serious injury', likelihood: 'will' },
+  WARNING: { means: 'could kill or seriously injure if not avoided', injury: 'death or serious injury', likelihood: 'could' },
+  CAUTION: { means: 'could injure slightly or moderately if not avoided', injury: 'minor or moderate injury', likelihood: 'could' },
+  NOTICE: { means: 'could damage things; nobody is injured', injury: 'none', likelihood: 'could' },
+};
+
+/** The word for an injury and how sure it is; damage only is a NOTICE. Source: ANSI Z535.4 definitions. */
+export function signalWordFor(injury: SignalWordFacts['injury'], likelihood: SignalWordFacts['likelihood']): SignalWord {
+  if (injury === 'none') return 'NOTICE';
+  if (injury === 'minor or moderate injury') return 'CAUTION';
+  return likelihood === 'will' ? 'DANGER' : 'WARNING';
+}
+
+/** What a safety message must say, in this order, before the step it belongs to. Source: ANSI Z535.6. */
+export const CAUTION_PARTS = ['hazard', 'consequence', 'avoidance'] as const;
+
+export type CautionPart = (typeof CAUTION_PARTS)[number];
+
+/** Parts that a message lacks, in the standard's order; blank text counts as missing. Source: ANSI Z535.6. */
+export function missingParts(message: Partial<Record<CautionPart, string>>): CautionPart[] {
+  return CAUTION_PARTS.filter((part) => !message[part]?.trim());
+}
+
+export type CautionId =
+  | 'mains-inside-supply' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
+  | 'coin-cell' | 'gallium-compound' | 'liquid-leak' | 'lifting'
+  | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts';
+
+export interface Caution extends Readonly<Record<CautionPart, string>> {
+  readonly word: SignalWord;
+  readonly defersTo: string;
+  readonly source: string;
+}
+
+/**
+ * The job's cautions. Words are graded by `SIGNAL_WORDS`; each defers to those who know the part or the place.
+ * Facts: 330 µF at 400 V hold 26 J (`storedEnergyJ`); 80 % rule, NFPA 70; 23 kg, NIOSH 94-110;
+ * coin cell within two hours, makers' cell warnings; the rest common practice.
+ */
+export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
+  'mains-inside-supply': {
+    word: 'DANGER',
+    hazard: 'Inside a power supply parts stay at up to 400 V after it is unplugged.',
+    consequence: 'Touching them will kill or seriously burn.',
+    avoidance: 'Never open a supply. Unplug its lead before the case is opened, and replace a faulty supply whole.',
+    defersTo: 'the supply maker and a qualified repairer',
+    source: 'makers’ handbooks; stored energy E = C U² / 2',
+  },
+  'circuit-overload': {
+    word: 'WARNING',
+    hazard: 'A circuit or power strip loaded beyond what it carries for hours overheats.',
+    consequence: 'It could start a fire.',
+    avoidance: 'Add up what shares the circuit, plug strips into wall outlets only, and move the load where it is too much.',
+    defersTo: 'the local electrical code and a licensed electrician',
+    source: 'NFPA 70, 210.20(A); common practice',
+  },
+  'adapter-fire': {
+    word: 'WARNING',
+    hazard: 'Moulded adapters, leads of another supply and plugs not pushed home overheat or put 12 V on the wrong contact.',
+    consequence: 'They could burn, and ruin drives and cards.',
+    avoidance: 'Use the leads that came with this supply, push each plug in fully, and leave moulded adapters out.',
+    defersTo: 'the handbooks of the supply and of the part fed',
+    source: 'common practice',
+  },
+  'strap-on-energised': {
+    word: 'WARNING',
+    hazard: 'A strap ties the wearer to earth beside live parts.',
+    consequence: 'A shock could pass through the body and kill.',
+    avoidance: 'Take the strap off before anything is powered, and wear only one with a resistor in its cord.',
+    defersTo: 'the strap maker’s instructions and the workshop’s safety rules',
+    source: 'ANSI/ESD S1.1; ESD TR20.20; stricter here',
+  },
+  'coin-cell': {
+    word: 'WARNING',
+    hazard: 'The clock’s coin cell is small enough to be swallowed.',
+    consequence: 'Swallowed, it could burn through tissue within two hours and kill.',
+    avoidance: 'Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed.',
+    defersTo: 'the cell maker’s warning and medical help',
+    source: 'makers’ cell warnings',
+  },
+  'gallium-compound': {
+    word: 'NOTICE',
+    hazard: 'Gallium compound eats aluminium and conducts electricity.',
+    consequence: 'It could destroy an aluminium cooler within days and short the parts it runs onto.',
+    avoidance: 'Use it on copper or nickel only, a thin film, with the parts around it masked; keep it off skin and eyes.',
+    defersTo: 'the compound’s safety data sheet and the cooler’s handbook',
+    source: 'studies of gallium in aluminium; common practice',
+  },
+  'liquid-leak': {
+    word: 'NOTICE',
+    hazard: 'Coolant that leaks conducts once it has picked up dust and ions.',
+    consequence: 'It could short and ruin what it reaches.',
+    avoidance: 'Fill and leak-test with only the pump powered, dry cloth under each joint, before anything else gets power.',
+    defersTo: 'the cooler’s handbook',
+    source: 'common practice',
+  },
+  lifting: {
+    word: 'CAUTION',
+    hazard: 'A finished machine is heavy and awkward; 23 kg is the limit for one person only under ideal conditions.',
+    consequence: 'Lifting it alone could injure the back or crush fingers.',
+    avoidance: 'Weigh it or add it up, lift with two or use a trolley, and take heavy cards out before carriage.',
+    defersTo: 'the workplace’s rules on lifting',
+    source: 'DHHS (NIOSH) Publication No. 94-110',
+  },
+  'glass-panel': {
+    word: 'CAUTION',
+    hazard: 'Tempered glass bursts when its edge or corner meets a hard floor.',
+    consequence: 'Fragments could cut hands and eyes.',
+    avoidance: 'Take the panel off first, lay it flat on cloth away from the work, and never set it on tile or stone.',
+    defersTo: 'the case’s handbook',
+    source: 'common practice',
+  },
+  'sharp-edges': {
+    word: 'CAUTION',
+    hazard: 'Cut sheet metal, fins and shields have sharp edges.',
+    consequence: 'They could cut fingers.',
+    avoidance: 'Hold parts by their outer frame, wear cut-resistant gloves for the case, and do not force what sticks.',
+    defersTo: 'the case’s handbook',
+    source: 'common practice',
+  },
+  'hot-parts': {
+    word: 'CAUTION',
+    hazard: 'Coolers, drives and cards stay hot after a stress run.',
+    consequence: 'Touching them could burn the skin.',
+    avoidance: 'Let the machine stand switched off until it is cool before reaching in.',
+    defersTo: 'the parts’ handbooks',
+    source: 'common practice',
+  },
+  'static-to-parts': {
+    word: 'NOTICE',
+    hazard: 'People carry charges that they do not feel.',
+    consequence: 'A discharge could ruin a part at once or weaken it so that it fails later.',
+    avoidance: 'With the machine unplugged, bring person, chassis and part to one potential; hold parts by their edges.',
+    defersTo: 'the parts’ handbooks',
+    source: 'ANSI/ESD S20.20; common practice',
+  },
+};

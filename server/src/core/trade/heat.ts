@@ -1,0 +1,119 @@
+// Heat from a processor to the air: resistances in a chain, the compound between, temperatures, margins.
+import { needFinite, needNotNegative, needPositive } from './numbers';
+import type { Range } from './numbers';
+
+/** Resistance of a film: R = t / (k A), K/W. Source: Fourier's law for a plane wall. */
+export function filmResistanceKPerW(thicknessUm: number, conductivityWPerMK: number, areaMm2: number): number {
+  needNotNegative('thickness (µm)', thicknessUm);
+  needPositive('conductivity (W/m·K)', conductivityWPerMK);
+  needPositive('area (mm²)', areaMm2);
+  return thicknessUm / (conductivityWPerMK * areaMm2);
+}
+
+/** Resistances one behind the other add up, K/W. */
+export function chainKPerW(resistancesKPerW: readonly number[]): number {
+  for (const resistance of resistancesKPerW) needNotNegative('thermal resistance (K/W)', resistance);
+  return resistancesKPerW.reduce((sum, resistance) => sum + resistance, 0);
+}
+
+/**
+ * Steady temperature: T = T_inlet + P · ΣR. The inlet is the air that the cooler takes in, not the room's.
+ * Source: processor thermal design guides, case-to-ambient chain.
+ */
+export function steadyTemperatureC(inletC: number, powerW: number, resistancesKPerW: readonly number[]): number {
+  needFinite('inlet temperature (°C)', inletC);
+  needNotNegative('power (W)', powerW);
+  return inletC + powerW * chainKPerW(resistancesKPerW);
+}
+
+/** Resistance that keeps to the limit: (T_limit − T_inlet) / P, K/W; negative when the inlet is already above it. */
+export function resistanceAllowedKPerW(limitC: number, inletC: number, powerW: number): number {
+  needFinite('temperature limit (°C)', limitC);
+  needFinite('inlet temperature (°C)', inletC);
+  needPositive('power (W)', powerW);
+  return (limitC - inletC) / powerW;
+}
+
+/** What is left of the allowed resistance for the cooler once the compound has its share, K/W. */
+export function coolerAllowedKPerW(limitC: number, inletC: number, powerW: number, compoundKPerW: number): number {
+  needNotNegative('compound resistance (K/W)', compoundKPerW);
+  return resistanceAllowedKPerW(limitC, inletC, powerW) - compoundKPerW;
+}
+
+/** Power at which the limit is just reached, W; zero when the inlet is already there. */
+export function powerAtLimitW(limitC: number, inletC: number, chain: number): number {
+  needFinite('temperature limit (°C)', limitC);
+  needFinite('inlet temperature (°C)', inletC);
+  needPositive('thermal resistance (K/W)', chain);
+  return Math.max(0, (limitC - inletC) / chain);
+}
+
+/**
+ * Resistance implied by a cooler's rated capacity, K/W: the rise it was rated at over that capacity.
+ * Makers seldom state the rise; without it a capacity in watts says nothing about a temperature.
+ */
+export function resistanceFromRatingKPerW(ratedW: number, ratedRiseK: number): number {
+  needPositive('rated capacity (W)', ratedW);
+  needPositive('rise it was rated at (K)', ratedRiseK);
+  return ratedRiseK / ratedW;
+}
+
+/** Room below the limit, K; negative above it. */
+export function marginK(limitC: number, temperatureC: number): number {
+  needFinite('temperature limit (°C)', limitC);
+  needFinite('temperature (°C)', temperatureC);
+  return limitC - temperatureC;
+}
+
+/** Least margin below a limit that a stress run should show, K. Source: common practice. */
+export const STRESS_MARGIN_K = 5;
+
+/** A stress run counts as steady once the rise is below 1 K in 10 minutes. Source: common practice. */
+export const STEADY = { riseBelowK: 1, withinMinutes: 10 } as const;
+
+/** Whether a rise over some minutes is slow enough to call the temperature steady. Source: common practice. */
+export function isSteady(riseK: number, minutes: number): boolean {
+  needFinite('rise (K)', riseK);
+  needPositive('minutes', minutes);
+  return minutes >= STEADY.withinMinutes && Math.abs(riseK) / minutes < STEADY.riseBelowK / STEADY.withinMinutes;
+}
+
+/**
+ * Bond line of a squeezed paste, µm. Source: the whole span, from memory; that a grease fills gaps below
+ * 50 µm, a heat sink maker's tutorial on interface materials.
+ */
+export const BOND_LINE_UM: Range = { low: 20, high: 100 };
+
+/** Paste to bring on, over what stays between the faces: some is pressed out. Source: common practice. */
+export const PASTE_EXCESS: Range = { low: 1.2, high: 1.5 };
+
+/** Volume that fills the gap itself, mm³. */
+export function gapVolumeMm3(areaMm2: number, bondLineUm: number): number {
+  needPositive('area (mm²)', areaMm2);
+  needPositive('bond line (µm)', bondLineUm);
+  return areaMm2 * bondLineUm / 1000;
+}
+
+/** Volume of paste to bring on, mm³: area × bond line × 1.2 to 1.5. Source: geometry; the excess, common practice. */
+export function pasteVolumeMm3(areaMm2: number, bondLineUm: number): Range {
+  const gapMm3 = gapVolumeMm3(areaMm2, bondLineUm);
+  return { low: gapMm3 * PASTE_EXCESS.low, high: gapMm3 * PASTE_EXCESS.high };
+}
+
+/** Diameter of the half sphere that holds a volume, mm: d = (12 V / π)^(1/3). A flatter dot is wider. Source: V = π d³ / 12. */
+export function halfSphereDiameterMm(volumeMm3: number): number {
+  needNotNegative('volume (mm³)', volumeMm3);
+  return Math.cbrt(12 * volumeMm3 / Math.PI);
+}
+
+export type Grain = 'rice grain' | 'dry pea' | 'fresh pea';
+
+/**
+ * What the usual comparisons amount to, mm³; from rice to a fresh pea they span a factor of forty.
+ * Source: papers on the physical properties of rice and pea seeds (three axes; volume of the ellipsoid).
+ */
+export const GRAINS_MM3: Readonly<Record<Grain, Range>> = {
+  'rice grain': { low: 12, high: 27 },
+  'dry pea': { low: 150, high: 150 },
+  'fresh pea': { low: 420, high: 500 },
+};

@@ -1,0 +1,143 @@
+// The mains: circuits and what shares them, the supply's inlet, battery backup, stored charge.
+import { needNotNegative, needPositive, needWithin } from './numbers';
+
+/** Whose electrical code a site is under, as far as this file knows one. */
+export type CodeRegion = 'US' | 'elsewhere';
+
+export interface ContinuousRule {
+  /** Share of the breaker a continuous load may take; undefined where the local code decides. */
+  readonly fractionOfBreaker: number | undefined;
+  readonly source: string;
+  readonly defersTo: string;
+}
+
+/**
+ * Source: NFPA 70, National Electrical Code, 210.20(A): a breaker holds the other loads plus 125 % of the
+ * continuous ones, which for a continuous load alone is 80 % of the breaker. United States only.
+ */
+export const CONTINUOUS_RULES: Readonly<Record<CodeRegion, ContinuousRule>> = {
+  US: {
+    fractionOfBreaker: 0.8,
+    source: 'NFPA 70, National Electrical Code, 210.20(A)',
+    defersTo: 'the local electrical code and a licensed electrician',
+  },
+  elsewhere: {
+    fractionOfBreaker: undefined,
+    source: 'the local electrical code',
+    defersTo: 'the local electrical code and a licensed electrician',
+  },
+};
+
+/** A load counts as continuous from this many hours on. Source: NFPA 70, article 100, continuous load. */
+export const CONTINUOUS_FROM_HOURS = 3;
+
+/** Whether a load that stays on for `hours` counts as continuous. Source: NFPA 70, article 100. */
+export function isContinuous(hours: number): boolean {
+  needNotNegative('hours', hours);
+  return hours >= CONTINUOUS_FROM_HOURS;
+}
+
+/** Power at the breaker's own rating, W, at power factor 1. Source: P = U I. */
+export function circuitPowerW(voltageV: number, breakerA: number): number {
+  needPositive('voltage (V)', voltageV);
+  needPositive('breaker (A)', breakerA);
+  return voltageV * breakerA;
+}
+
+/**
+ * Most that may stay on the circuit for three hours or more, W; undefined where the local code decides.
+ * Source: NFPA 70, 210.20(A).
+ */
+export function continuousLimitW(region: CodeRegion, voltageV: number, breakerA: number): number | undefined {
+  const { fractionOfBreaker } = CONTINUOUS_RULES[region];
+  const wholeW = circuitPowerW(voltageV, breakerA);
+  return fractionOfBreaker === undefined ? undefined : wholeW * fractionOfBreaker;
+}
+
+/** Smallest breaker for a continuous and another load, A: other + 125 % of continuous. Source: NFPA 70, 210.20(A). */
+export function breakerNeededA(continuousA: number, otherA: number): number {
+  needNotNegative('continuous load (A)', continuousA);
+  needNotNegative('other load (A)', otherA);
+  return otherA + 1.25 * continuousA;
+}
+
+/** What a machine leaves of a limit beside what already shares it, W; negative when it is over. */
+export function circuitLeftW(limitW: number, sharedW: number, machineW: number): number {
+  needNotNegative('limit (W)', limitW);
+  needNotNegative('shared load (W)', sharedW);
+  needNotNegative('machine (W)', machineW);
+  return limitW - sharedW - machineW;
+}
+
+export interface Battery {
+  readonly capacityAh: number;
+  readonly voltageV: number;
+  /** Of the inverter, above 0 and at most 1. */
+  readonly efficiency: number;
+}
+
+/**
+ * Runtime of a battery backup, minutes, as an upper bound: t = Ah · V · η / P × 60. A real battery gives less
+ * at a high current, when old and when cold. Source: energy over power; that it is a bound, common practice.
+ */
+export function backupAtMostMinutes(battery: Battery, loadW: number): number {
+  needPositive('capacity (Ah)', battery.capacityAh);
+  needPositive('battery voltage (V)', battery.voltageV);
+  needWithin('efficiency', battery.efficiency, 0, 1);
+  needPositive('load (W)', loadW);
+  return battery.capacityAh * battery.voltageV * battery.efficiency / loadW * 60;
+}
+
+export type BackupWave = 'sine' | 'stepped';
+
+/**
+ * Whether a supply with active power factor correction keeps running on a backup of this wave: a stepped one
+ * may drop it at the change-over, so try it under load. Source: common practice.
+ */
+export const BACKUP_WAVE_WITH_ACTIVE_PFC: Readonly<Record<BackupWave, 'suits' | 'try under load'>> = {
+  sine: 'suits',
+  stepped: 'try under load',
+};
+
+export type Inlet = '100-127 V' | '200-240 V' | '100-240 V';
+
+export interface InletRange {
+  readonly leastV: number;
+  readonly mostV: number;
+}
+
+/**
+ * Mains voltages a supply must work on, by the range its inlet or selector is marked for.
+ * Source: ATX12V Power Supply Design Guide, version 2.0, table 1; the marking over both ranges spans the two.
+ */
+export const INLETS: Readonly<Record<Inlet, InletRange>> = {
+  '100-127 V': { leastV: 90, mostV: 135 },
+  '200-240 V': { leastV: 180, mostV: 265 },
+  '100-240 V': { leastV: 90, mostV: 265 },
+};
+
+/** Mains frequencies a supply must work on, Hz. Source: ATX12V Power Supply Design Guide, version 2.0, table 1. */
+export const INLET_FREQUENCY_HZ = { least: 47, most: 63 } as const;
+
+/** How the site's mains meets an inlet: `above` destroys a supply set to the lower range. */
+export function inletMeets(inlet: Inlet, mainsV: number): 'below' | 'within' | 'above' {
+  needPositive('mains voltage (V)', mainsV);
+  const { leastV, mostV } = INLETS[inlet];
+  if (mainsV < leastV) return 'below';
+  return mainsV > mostV ? 'above' : 'within';
+}
+
+/** Energy left in a capacitor, J: E = C U² / 2. Source: 330 µF at 400 V hold 26 J (GNU units). */
+export function storedEnergyJ(capacitanceUf: number, voltageV: number): number {
+  needNotNegative('capacitance (µF)', capacitanceUf);
+  needNotNegative('voltage (V)', voltageV);
+  return capacitanceUf * 1e-6 * voltageV ** 2 / 2;
+}
+
+/** How a power strip is fed. One strip plugged into another is a violation. Source: OSHA standard interpretations on 29 CFR 1910.303(b)(2). */
+export type StripFedBy = 'wall outlet' | 'power strip' | 'extension cord';
+
+/** Only a strip straight at a fixed outlet is used as it is listed. Source: as for `StripFedBy`. */
+export function stripUsedAsListed(fedBy: StripFedBy): boolean {
+  return fedBy === 'wall outlet';
+}

@@ -1,0 +1,166 @@
+// What the plugs of a supply and the slots of a board may carry, and what the 16-pin plug signals.
+import { needPositive } from './numbers';
+import type { Range } from './numbers';
+
+export type Plug =
+  | '24-pin' | 'EPS 8-pin' | 'EPS 4-pin'
+  | 'PCIe 6-pin' | 'PCIe 8-pin' | '16-pin'
+  | 'SATA power' | 'peripheral 4-pin';
+
+export interface PlugRail {
+  readonly voltageV: number;
+  /** Contacts that carry this rail. */
+  readonly contacts: number;
+  /** What all of them together may carry; two ends where the source gives a span per contact. */
+  readonly currentA: Range;
+}
+
+export interface PlugRating {
+  readonly plug: Plug;
+  readonly rails: readonly PlugRail[];
+  /** Sustained power at 12 V; at the low end nobody disputes it, above the high end it is too much. */
+  readonly powerW: Range;
+  readonly source: string;
+}
+
+const GUIDE = 'ATX Version 3 Multi Rail Desktop Platform Power Supply Design Guide, doc. 336521';
+
+/**
+ * Current a contact on 18 AWG wire is asked to carry: 6 to 8 A.
+ * Source: ATX Version 3 design guide, doc. 336521, section 2.2.1.
+ */
+export const CONTACT_18_AWG_A: Range = { low: 6, high: 8 };
+
+const exactly = (value: number): Range => ({ low: value, high: value });
+
+function byContact(voltageV: number, contacts: number): PlugRail {
+  const { low, high } = CONTACT_18_AWG_A;
+  return { voltageV, contacts, currentA: { low: contacts * low, high: contacts * high } };
+}
+
+/**
+ * Sustained ratings, averaged over any second.
+ * PCIe and 16-pin plugs: doc. 336521, table 3-5. EPS, 24-pin and peripheral plugs: contacts × the
+ * 6 to 8 A of section 2.2.1 there, since no table states a power for them. SATA: three contacts a rail
+ * of 1.5 A each, Serial ATA specification; 3.3 V is often left out of a lead (common practice).
+ */
+export const PLUGS: Readonly<Record<Plug, PlugRating>> = {
+  '24-pin': {
+    plug: '24-pin',
+    rails: [byContact(12, 2), byContact(5, 5), byContact(3.3, 4)],
+    powerW: { low: 144, high: 192 },
+    source: `${GUIDE}, table 5-1 and section 2.2.1`,
+  },
+  'EPS 8-pin': {
+    plug: 'EPS 8-pin',
+    rails: [byContact(12, 4)],
+    powerW: { low: 288, high: 384 },
+    source: `${GUIDE}, sections 2.2.1 and 5.2.2.5`,
+  },
+  'EPS 4-pin': {
+    plug: 'EPS 4-pin',
+    rails: [byContact(12, 2)],
+    powerW: { low: 144, high: 192 },
+    source: `${GUIDE}, section 2.2.1 and table 5-8`,
+  },
+  'PCIe 6-pin': {
+    plug: 'PCIe 6-pin',
+    rails: [{ voltageV: 12, contacts: 2, currentA: exactly(6.75) }],
+    powerW: exactly(75),
+    source: `${GUIDE}, table 3-5`,
+  },
+  'PCIe 8-pin': {
+    plug: 'PCIe 8-pin',
+    rails: [{ voltageV: 12, contacts: 3, currentA: exactly(13.5) }],
+    powerW: exactly(150),
+    source: `${GUIDE}, tables 3-5 and 5-5`,
+  },
+  '16-pin': {
+    plug: '16-pin',
+    rails: [{ voltageV: 12, contacts: 6, currentA: exactly(55) }],
+    powerW: exactly(600),
+    source: `${GUIDE}, tables 3-5 and 5-7`,
+  },
+  'SATA power': {
+    plug: 'SATA power',
+    rails: [12, 5, 3.3].map((voltageV) => ({ voltageV, contacts: 3, currentA: exactly(4.5) })),
+    powerW: exactly(54),
+    source: 'Serial ATA specification, power connector: 1.5 A a contact',
+  },
+  'peripheral 4-pin': {
+    plug: 'peripheral 4-pin',
+    rails: [byContact(12, 1), byContact(5, 1)],
+    powerW: { low: 72, high: 96 },
+    source: `${GUIDE}, section 2.2.1`,
+  },
+};
+
+/**
+ * What an adapter may carry at 12 V: what its plugs bring together, and no more than what it feeds.
+ * Both are counted at the low end of their rating.
+ * @throws RangeError when it has no plug at all.
+ * Source: sum of the plug ratings; that the plug fed is a limit too is common practice.
+ */
+export function adapterPowerW(from: readonly Plug[], into: Plug): number {
+  needPositive('number of plugs', from.length);
+  const brought = from.reduce((sum, plug) => sum + PLUGS[plug].powerW.low, 0);
+  return Math.min(brought, PLUGS[into].powerW.low);
+}
+
+/** Sustained levels a 16-pin plug can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6. */
+export const SIXTEEN_PIN_LEVELS_W = [600, 450, 300, 150] as const;
+
+/** Highest 16-pin level that `availableW` covers; undefined below the lowest. Source: doc. 336521, table 3-6. */
+export function sixteenPinLevelFor(availableW: number): number | undefined {
+  needPositive('available power (W)', availableW);
+  return SIXTEEN_PIN_LEVELS_W.find((levelW) => levelW <= availableW);
+}
+
+/** A sense contact of the 16-pin plug: tied to ground, left open, or (12V-2x6 only) tied to the other sense contact. */
+export type Sense = 'ground' | 'open' | 'joined';
+
+/**
+ * Sustained watts that the two sense contacts signal; 0 means that the card must stay off;
+ * undefined where the standard has no such pair.
+ * Source: that ground and open encode 600, 450 and 300 W: doc. 336521, section 3.3.
+ * Which of the two is which at 450 and 300 W, and 150 W against 0 W: from memory.
+ */
+export function sixteenPinSignalledW(sense0: Sense, sense1: Sense, connector: '12VHPWR' | '12V-2x6'): number | undefined {
+  const pair = `${sense0} ${sense1}`;
+  if (pair === 'ground ground') return 600;
+  if (pair === 'open ground') return 450;
+  if (pair === 'ground open') return 300;
+  if (pair === 'open open') return connector === '12VHPWR' ? 150 : 0;
+  return pair === 'joined joined' && connector === '12V-2x6' ? 150 : undefined;
+}
+
+export type SlotLength = 'x1' | 'x4' | 'x8' | 'x16';
+
+export interface SlotPower {
+  readonly powerW: number;
+  /** Per rail; together they must still keep to `powerW`. */
+  readonly at12VA: number;
+  readonly at3V3A: number;
+}
+
+/**
+ * Power a slot gives a card. `x1` is a plain card; one set up as high-power takes what `x4` takes.
+ * `x16` is a full-height graphics card after set-up; other cards in that slot keep to what `x4` takes.
+ * Source: PCI Express Card Electromechanical Specification, as quoted in a host adapter maker's manual
+ * (section 9.8: 10, 25, 75 W; 3.3 V × 3 A + 12 V × 5.5 A); 0.5 A and 2.1 A at 12 V: the same
+ * specification, revision 1.1, as quoted in an encyclopedia.
+ */
+export const SLOT_POWER: Readonly<Record<SlotLength, SlotPower>> = {
+  x1: { powerW: 10, at12VA: 0.5, at3V3A: 3 },
+  x4: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
+  x8: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
+  x16: { powerW: 75, at12VA: 5.5, at3V3A: 3 },
+};
+
+/**
+ * Most that a card can draw: its slot and the plugs on it, each at the low end of its rating.
+ * Source: sum of the two tables above.
+ */
+export function cardSupplyW(slot: SlotLength, plugs: readonly Plug[]): number {
+  return plugs.reduce((sum, plug) => sum + PLUGS[plug].powerW.low, SLOT_POWER[slot].powerW);
+}
