@@ -1,0 +1,9 @@
+// The text layer's public face: spans, lines, edits, near words, and text made safe to show.
+export { clampOffset, clampSpan, splitsCharacter, touches } from './span';
+export type { Span } from './span';
+export { Lines } from './lines';
+export type { Position, Range } from './lines';
+export { applyEdits, editsOverlap } from './edit';
+export type { Edit } from './edit';
+export { nearest } from './nearest';
+export { quoted, visible } from './escape';

@@ -1,0 +1,70 @@
+// Reads a text as YAML 1.2 into nodes and problems; whatever the text, it never throws.
+import { Composer } from 'yaml';
+import type { CST, Document, YAMLError } from 'yaml';
+import { clampSpan } from '../text/span';
+import type { Span } from '../text/span';
+import { buildNodes } from './build';
+import { limits, readTokens } from './limits';
+import { plainMessage } from './messages';
+import type { Parsed, Problem } from './nodes';
+
+// Reported by us in our own words, with the tag's node.
+const tagCodes = new Set(['TAG_RESOLVE_FAILED', 'BAD_COLLECTION_TYPE']);
+
+/**
+ * Reads one document. Bad text gives problems and as many nodes as can be had. Only the first of
+ * several documents is read. Problems come in order of place, their spans inside the text.
+ */
+export function parse(text: string): Parsed {
+  const { tokens, extra, refused } = readTokens(text);
+  if (refused) return { text, root: undefined, problems: [clamped(text, refused)] };
+  const problems: Problem[] = [];
+  const document = compose(tokens, text, problems);
+  const { broken, all } = syntaxErrors(document, text);
+  problems.push(...all);
+  if (extra !== undefined) {
+    problems.push({ code: 'several-documents', message: 'A second document begins here; Fettle reads only the first, so give this one a file of its own.', span: { start: extra, end: extra + 3 } });
+  }
+  const root = document && buildNodes(document, text, broken, problems);
+  const placed = problems.map((problem) => clamped(text, problem)).sort((a, b) => a.span.start - b.span.start);
+  return { text, root, problems: placed };
+}
+
+function clamped(text: string, problem: Problem): Problem {
+  return { ...problem, span: clampSpan(text, problem.span.start, problem.span.end) };
+}
+
+function compose(tokens: readonly CST.Token[], text: string, problems: Problem[]): Document.Parsed | undefined {
+  // With the failsafe schema every scalar is text, and nothing is tried against number patterns.
+  const composer = new Composer({ version: '1.2', schema: 'failsafe', uniqueKeys: false, strict: true, merge: false, resolveKnownTags: false, logLevel: 'silent' });
+  for (const document of composer.compose(readAs12(tokens, problems), true, text.length)) return document as Document.Parsed;
+  return undefined;
+}
+
+/** Reports `%YAML 1.1` and hands it on as 1.2: the older rules would read `no` and `1:30` differently. */
+function* readAs12(tokens: readonly CST.Token[], problems: Problem[]): Generator<CST.Token> {
+  for (const token of tokens) {
+    if (token.type !== 'directive' || !/^%YAML[ \t]+1\.1(?=\s|$)/.test(token.source)) {
+      yield token;
+      continue;
+    }
+    const span = { start: token.offset, end: token.offset + token.source.length };
+    problems.push({ code: 'yaml-1.1-asked-for', message: 'This line asks for YAML 1.1, but Fettle reads by the rules of 1.2; take the line out, or write 1.2.', span });
+    yield { ...token, source: token.source.replace('1.1', '1.2') };
+  }
+}
+
+/** Syntax errors as problems, one a place and at most so many; where there are more, `broken` is the whole text. */
+function syntaxErrors(document: Document.Parsed | undefined, text: string): { broken: Span[]; all: Problem[] } {
+  const errors: YAMLError[] = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  const all = errors.filter(({ code }) => !tagCodes.has(code)).map(({ code, message, pos }): Problem => (
+    { code: 'yaml-syntax', message: plainMessage(code, message), span: clampSpan(text, pos[0], pos[1]) }
+  )).sort((a, b) => a.span.start - b.span.start)
+    .filter(({ span }, index, sorted) => index === 0 || span.start !== sorted[index - 1]!.span.start);
+  const broken = all.map(({ span }) => span);
+  if (all.length <= limits.syntaxProblems) return { broken, all };
+  const rest = all.splice(limits.syntaxProblems);
+  const message = `There are ${rest.length} more places from here on that cannot be read as YAML; mend those above first.`;
+  all.push({ code: 'limits-reached', message, span: rest[0]!.span });
+  return { broken: [{ start: 0, end: text.length }], all };
+}
