@@ -1,0 +1,200 @@
+// Data links inside and outside a case: what PCIe, SATA and USB carry, and how manuals spell them.
+import { needCount } from './numbers';
+
+/** A PCIe link of a generation (1–6) and a width; a chipset's uplink is one too. */
+export interface PcieLink {
+  readonly bus: 'PCIe';
+  readonly generation: number;
+  readonly lanes: number;
+}
+
+/** A SATA link; the generation is absent where the text only says `SATA`. */
+export interface SataLink {
+  readonly bus: 'SATA';
+  readonly generation?: number;
+}
+
+/** A USB link, by the name of its rate. */
+export interface UsbLink {
+  readonly bus: 'USB';
+  readonly rate: UsbRate;
+}
+
+export type Link = PcieLink | SataLink | UsbLink;
+
+interface Coding {
+  /** Transfers a second and lane, in 10⁹: one bit each, except where the coding says otherwise. */
+  readonly gigatransfersPerSecond: number;
+  /** Share of the transfers that is payload. */
+  readonly payloadShare: number;
+  readonly coding: string;
+}
+
+const EIGHT_OF_TEN = { payloadShare: 8 / 10, coding: '8b/10b' };
+const OF_130 = { payloadShare: 128 / 130, coding: '128b/130b' };
+const OF_132 = { payloadShare: 128 / 132, coding: '128b/132b' };
+
+/**
+ * PCIe generations 1–6, a lane and direction.
+ * Source: PCI Express Base Specification; codings as in the Linux kernel, drivers/pci/pci.h.
+ * Generation 6 sends flits of 256 bytes, of which 236 are payload; the kernel's table leaves that out.
+ */
+export const PCIE_GENERATIONS: ReadonlyMap<number, Coding> = new Map([
+  [1, { gigatransfersPerSecond: 2.5, ...EIGHT_OF_TEN }],
+  [2, { gigatransfersPerSecond: 5, ...EIGHT_OF_TEN }],
+  [3, { gigatransfersPerSecond: 8, ...OF_130 }],
+  [4, { gigatransfersPerSecond: 16, ...OF_130 }],
+  [5, { gigatransfersPerSecond: 32, ...OF_130 }],
+  [6, { gigatransfersPerSecond: 64, payloadShare: 236 / 256, coding: 'flit 236 of 256 bytes' }],
+]);
+
+/** Widths of PCIe links that boards and cards use. Source: PCI Express Card Electromechanical Specification. */
+export const PCIE_WIDTHS: readonly number[] = [1, 2, 4, 8, 16];
+
+/** SATA 1–3. Source: Serial ATA Specification, revision 3: 1.5, 3 and 6 Gb/s, 8b/10b. */
+export const SATA_GENERATIONS: ReadonlyMap<number, Coding> = new Map([
+  [1, { gigatransfersPerSecond: 1.5, ...EIGHT_OF_TEN }],
+  [2, { gigatransfersPerSecond: 3, ...EIGHT_OF_TEN }],
+  [3, { gigatransfersPerSecond: 6, ...EIGHT_OF_TEN }],
+]);
+
+/**
+ * USB rates by name.
+ * Source: Universal Serial Bus Specification 2.0; Universal Serial Bus 3.2 Specification.
+ * The three USB4 rows are from memory: 20 and 40 as two lanes at 128b/132b, 80 as the rate after its coding.
+ */
+const USB_RATES = {
+  'USB 2.0': { gigatransfersPerSecond: 0.48, payloadShare: 1, coding: 'bit stuffing, not deducted' },
+  'USB 3.2 Gen 1': { gigatransfersPerSecond: 5, ...EIGHT_OF_TEN },
+  'USB 3.2 Gen 2': { gigatransfersPerSecond: 10, ...OF_132 },
+  'USB 3.2 Gen 2x2': { gigatransfersPerSecond: 20, ...OF_132 },
+  'USB4 20': { gigatransfersPerSecond: 20, ...OF_132 },
+  'USB4 40': { gigatransfersPerSecond: 40, ...OF_132 },
+  'USB4 80': { gigatransfersPerSecond: 80, payloadShare: 1, coding: 'rate after coding' },
+} as const satisfies Record<string, Coding>;
+
+export type UsbRate = keyof typeof USB_RATES;
+
+export const USB_RATE_NAMES: readonly UsbRate[] = Object.keys(USB_RATES) as UsbRate[];
+
+/** Older names of the same rates. Source: common practice; the USB 3.2 specification renamed its forerunners. */
+const USB_OLDER_NAMES: ReadonlyMap<string, UsbRate> = new Map([
+  ['3.0', 'USB 3.2 Gen 1'],
+  ['3.1 gen 1', 'USB 3.2 Gen 1'],
+  ['3.1 gen 2', 'USB 3.2 Gen 2'],
+]);
+
+function bytesPerSecond(coding: Coding, lanes: number): number {
+  return (coding.gigatransfersPerSecond * 1e9 * coding.payloadShare * lanes) / 8;
+}
+
+function pcieCoding(generation: number): Coding {
+  const coding = PCIE_GENERATIONS.get(generation);
+  if (!coding) throw new RangeError(`PCIe generation must be 1 to 6, not ${generation}`);
+  return coding;
+}
+
+/**
+ * Payload in bytes a second and direction: GT/s × coding ÷ 8 × lanes. Packet headers are not deducted.
+ * Source: PCI Express Base Specification. Throws RangeError for an unknown generation or a lane count below 1.
+ */
+export function pcieRateBytesPerSecond(generation: number, lanes: number): number {
+  needCount('lanes', lanes, 1);
+  return bytesPerSecond(pcieCoding(generation), lanes);
+}
+
+/** Line rate in Gb/s and direction, coding included: the figure that gets mistaken for gigabytes. */
+export function pcieLineRateGbps(generation: number, lanes: number): number {
+  needCount('lanes', lanes, 1);
+  return pcieCoding(generation).gigatransfersPerSecond * lanes;
+}
+
+/** Payload of SATA 1, 2 or 3 in bytes a second. Throws RangeError for another generation. */
+export function sataRateBytesPerSecond(generation: number): number {
+  const coding = SATA_GENERATIONS.get(generation);
+  if (!coding) throw new RangeError(`SATA generation must be 1 to 3, not ${generation}`);
+  return bytesPerSecond(coding, 1);
+}
+
+/** Payload of a USB rate in bytes a second and direction; an upper bound, packets are not deducted. */
+export function usbRateBytesPerSecond(rate: UsbRate): number {
+  return bytesPerSecond(USB_RATES[rate], 1);
+}
+
+/** Payload of any link in bytes a second and direction; undefined for SATA of unstated generation. */
+export function linkRateBytesPerSecond(link: Link): number | undefined {
+  switch (link.bus) {
+    case 'PCIe': return pcieRateBytesPerSecond(link.generation, link.lanes);
+    case 'USB': return usbRateBytesPerSecond(link.rate);
+    case 'SATA': return link.generation === undefined ? undefined : sataRateBytesPerSecond(link.generation);
+  }
+}
+
+/**
+ * The link that two partners train to: the lower generation and the smaller width.
+ * Source: PCI Express Base Specification, link initialisation.
+ */
+export function negotiatedLink(a: PcieLink, b: PcieLink): PcieLink {
+  return {
+    bus: 'PCIe',
+    generation: Math.min(a.generation, b.generation),
+    lanes: Math.min(a.lanes, b.lanes),
+  };
+}
+
+/** Every link in its plainest spelling, for completion and for naming what a bad spelling may have meant. */
+export const LINK_SPELLINGS: readonly string[] = [
+  ...[...PCIE_GENERATIONS.keys()].flatMap((generation) => PCIE_WIDTHS.map((lanes) => `PCIe ${generation} x${lanes}`)),
+  'SATA',
+  ...[...SATA_GENERATIONS.keys()].map((generation) => `SATA ${generation}`),
+  ...USB_RATE_NAMES,
+];
+
+/** The plainest spelling of a link. */
+export function linkSpelling(link: Link): string {
+  switch (link.bus) {
+    case 'PCIe': return `PCIe ${link.generation} x${link.lanes}`;
+    case 'USB': return link.rate;
+    case 'SATA': return link.generation === undefined ? 'SATA' : `SATA ${link.generation}`;
+  }
+}
+
+const PCIE_TEXT = /^(?:pcie|pci express) ?(?:gen ?)?([1-6])(?:\.0)? ?x ?(\d{1,2})$/;
+const SATA_TEXT = /^sata(?: ?([1-3])(?:\.0)?)?$/;
+const USB4_TEXT = /^usb ?4 (20|40|80)(?: ?(?:gb\/s|gbps))?$/;
+const USB_TEXT = /^usb ?(\d\.\d(?: gen ?\d(?:x\d)?)?)$/;
+
+function plain(text: string): string {
+  return text.trim().toLowerCase().replace(/×/g, 'x').replace(/\s+/g, ' ');
+}
+
+function readPcie(text: string): PcieLink | undefined {
+  const [, generation, width] = PCIE_TEXT.exec(text) ?? [];
+  const lanes = Number(width);
+  if (!PCIE_WIDTHS.includes(lanes)) return undefined;
+  return { bus: 'PCIe', generation: Number(generation), lanes };
+}
+
+function readSata(text: string): SataLink | undefined {
+  const match = SATA_TEXT.exec(text);
+  if (!match) return undefined;
+  return match[1] === undefined ? { bus: 'SATA' } : { bus: 'SATA', generation: Number(match[1]) };
+}
+
+function readUsb(text: string): UsbLink | undefined {
+  const usb4 = USB4_TEXT.exec(text)?.[1];
+  if (usb4) return { bus: 'USB', rate: `USB4 ${usb4}` as UsbRate };
+  const name = USB_TEXT.exec(text)?.[1]?.replace(/gen(?=\d)/, 'gen ');
+  if (name === undefined) return undefined;
+  const rate = USB_OLDER_NAMES.get(name) ?? USB_RATE_NAMES.find((known) => known.toLowerCase() === `usb ${name}`);
+  return rate && { bus: 'USB', rate };
+}
+
+/**
+ * Reads a link as manuals spell it: `PCIe 5 x4`, `PCIe 4.0 x16`, `SATA`, `SATA 3`, `USB 3.2 Gen 2`.
+ * Case, `×` for `x` and single spaces do not matter. Anything else is undefined: nothing is guessed.
+ */
+export function parseLink(text: string): Link | undefined {
+  const spelled = plain(text);
+  return readPcie(spelled) ?? readSata(spelled) ?? readUsb(spelled);
+}

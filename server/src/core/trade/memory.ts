@@ -1,0 +1,165 @@
+// Memory modules: standard rates and names, bandwidth and capacity sums, shapes and classes, how channels are filled.
+import { needCount, needPositive } from './numbers';
+
+export type MemoryType = 'DDR3' | 'DDR4' | 'DDR5';
+
+/**
+ * Rates of the standards' speed bins in MT/s, as written on modules.
+ * Source: JEDEC JESD79-3, JESD79-4, JESD79-5C.
+ */
+export const STANDARD_RATES_MTS: Readonly<Record<MemoryType, readonly number[]>> = {
+  DDR3: [800, 1066, 1333, 1600, 1866, 2133],
+  DDR4: [1600, 1866, 2133, 2400, 2666, 2933, 3200],
+  DDR5: [3200, 3600, 4000, 4400, 4800, 5200, 5600, 6000, 6400, 6800, 7200, 7600, 8000, 8400, 8800],
+};
+
+/** True when the rate is one of the standard's own. That a module runs it without a profile does not follow. */
+export function isStandardRate(type: MemoryType, rateMTs: number): boolean {
+  needPositive('rateMTs', rateMTs);
+  return STANDARD_RATES_MTS[type].includes(rateMTs);
+}
+
+/**
+ * Does this rate need a profile switched on in the firmware?
+ * `defaultMTs` is the rate that the module states for itself without one. Without it only a rate outside
+ * the standard is decided (true); a standard rate stays undefined, since many modules sold at one reach
+ * it by profile only. Source: common practice.
+ */
+export function profileNeeded(type: MemoryType, rateMTs: number, defaultMTs?: number): boolean | undefined {
+  const standard = isStandardRate(type, rateMTs);
+  if (defaultMTs === undefined) return standard ? undefined : true;
+  needPositive('defaultMTs', defaultMTs);
+  return rateMTs > defaultMTs;
+}
+
+/** The rate behind a rounded name: 2133 stands for 6400 ÷ 3. Clocks are multiples of 100 ÷ 3 MHz. */
+function exactRateMTs(rateMTs: number): number {
+  const exact = (Math.round((rateMTs * 3) / 200) * 200) / 3;
+  return Math.abs(exact - rateMTs) < 1 ? exact : rateMTs;
+}
+
+/**
+ * A module's name by its bandwidth: DDR4-2133 is PC4-17000. Rounded down to whole hundreds of MB/s.
+ * Source: JEDEC Standard No. 21-C, module labels; decode-dimms computes the same.
+ */
+export function moduleName(type: MemoryType, rateMTs: number): string {
+  needPositive('rateMTs', rateMTs);
+  const megabytesPerSecond = Math.floor((exactRateMTs(rateMTs) * 8) / 100) * 100;
+  return `PC${type.slice(-1)}-${megabytesPerSecond}`;
+}
+
+/** Data bits of a channel; the two 32-bit halves of DDR5 are still 64. Source: JEDEC JESD79-4, JESD79-5. */
+export const CHANNEL_DATA_BITS = 64;
+
+/** Bytes a second of filled channels: channels × 8 B × MT/s. Throws RangeError for a count below 1. */
+export function memoryBandwidthBytesPerSecond(channels: number, rateMTs: number): number {
+  needCount('channels', channels, 1);
+  needPositive('rateMTs', rateMTs);
+  return channels * (CHANNEL_DATA_BITS / 8) * rateMTs * 1e6;
+}
+
+/**
+ * Bits of a rank with error correction on the module. Source: JEDEC module standards (72);
+ * from memory: DDR5 with four more bits a half (72) or eight (80).
+ */
+export const ECC_RANK_BITS: Readonly<Record<MemoryType, readonly number[]>> = {
+  DDR3: [72],
+  DDR4: [72],
+  DDR5: [72, 80],
+};
+
+/** Device widths in bits. Source: JEDEC JESD79-4, JESD79-5. */
+export const DEVICE_WIDTHS_BITS: readonly number[] = [4, 8, 16];
+
+/**
+ * Capacity of a rank in GiB (2³⁰ bytes): (64 ÷ device width) × die ÷ 8. 16 Gb × 8 gives 16.
+ * Source: JEDEC Standard No. 21-C, Annex L (SPD). Throws RangeError for an unknown device width.
+ */
+export function rankCapacityGiB(dieGibit: number, deviceWidthBits: number): number {
+  needPositive('dieGibit', dieGibit);
+  if (!DEVICE_WIDTHS_BITS.includes(deviceWidthBits)) {
+    throw new RangeError(`deviceWidthBits must be 4, 8 or 16, not ${deviceWidthBits}`);
+  }
+  return ((CHANNEL_DATA_BITS / deviceWidthBits) * dieGibit) / 8;
+}
+
+/** Capacity of a module in GiB: ranks × rank capacity. */
+export function moduleCapacityGiB(dieGibit: number, deviceWidthBits: number, ranks: number): number {
+  needCount('ranks', ranks, 1);
+  return ranks * rankCapacityGiB(dieGibit, deviceWidthBits);
+}
+
+export type ModuleShape = 'DIMM' | 'SO-DIMM' | 'CAMM2';
+export type ModuleClass = 'unbuffered' | 'registered' | 'load-reduced';
+export type ModuleKind = 'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDIMM' | 'SO-DIMM' | 'CSO-DIMM' | 'CAMM2';
+
+/** A kind of module: its outline, what stands between it and the processor, and whether it drives its own clock. */
+export interface ModuleFacts {
+  readonly shape: ModuleShape;
+  readonly class: ModuleClass;
+  readonly clocked: boolean;
+}
+
+/** Source: JEDEC JESD323 for CUDIMM; common practice for the rest; from memory: that CAMM2 is unbuffered. */
+export const MODULE_KINDS: Readonly<Record<ModuleKind, ModuleFacts>> = {
+  UDIMM: { shape: 'DIMM', class: 'unbuffered', clocked: false },
+  CUDIMM: { shape: 'DIMM', class: 'unbuffered', clocked: true },
+  RDIMM: { shape: 'DIMM', class: 'registered', clocked: false },
+  LRDIMM: { shape: 'DIMM', class: 'load-reduced', clocked: false },
+  'SO-DIMM': { shape: 'SO-DIMM', class: 'unbuffered', clocked: false },
+  'CSO-DIMM': { shape: 'SO-DIMM', class: 'unbuffered', clocked: true },
+  CAMM2: { shape: 'CAMM2', class: 'unbuffered', clocked: false },
+};
+
+/** Does the module go into a slot meant for the other kind? The outline only. */
+export function moduleShapeFits(module: ModuleKind, slot: ModuleKind): boolean {
+  return MODULE_KINDS[module].shape === MODULE_KINDS[slot].shape;
+}
+
+/**
+ * Is the module of the class that the slot's board drives? A clocked module counts as unbuffered: it goes
+ * into the same sockets. Registered and load-reduced need a board and processor made for each.
+ * Source: module makers' notes on CUDIMM; common practice.
+ */
+export function moduleClassFits(module: ModuleKind, slot: ModuleKind): boolean {
+  return MODULE_KINDS[module].class === MODULE_KINDS[slot].class;
+}
+
+/**
+ * Contacts of a module. Source: JEDEC module outlines (DIMM and SO-DIMM); from memory: 262 and 644.
+ * DDR4 and DDR5 DIMMs share 288 and do not interchange: the notch and the supply differ.
+ */
+export const MODULE_PINS: Readonly<Record<MemoryType, Readonly<Partial<Record<ModuleShape, number>>>>> = {
+  DDR3: { DIMM: 240, 'SO-DIMM': 204 },
+  DDR4: { DIMM: 288, 'SO-DIMM': 260 },
+  DDR5: { DIMM: 288, 'SO-DIMM': 262, CAMM2: 644 },
+};
+
+/** Supply of the memory chips in volts at standard rates. Source: JEDEC JESD79-3, JESD79-4, JESD79-5. */
+export const STANDARD_VDD_V: Readonly<Record<MemoryType, number>> = { DDR3: 1.5, DDR4: 1.2, DDR5: 1.1 };
+
+/** How a set of filled slots spreads over a board's channels. */
+export interface ChannelFill {
+  /** Modules in each channel, in the board's order. */
+  readonly modules: readonly number[];
+  readonly channelsUsed: number;
+  readonly mostInOneChannel: number;
+  /** Every channel holds the same number of modules. */
+  readonly balanced: boolean;
+  /** Filled slots that belong to no channel. */
+  readonly strangers: readonly string[];
+}
+
+/** Counts filled slots by channel; `channels` maps a channel's name to its slots. A slot named twice counts once. */
+export function channelFill(channels: ReadonlyMap<string, readonly string[]>, filled: readonly string[]): ChannelFill {
+  const slots = new Set(filled);
+  const modules = [...channels.values()].map((own) => own.filter((slot) => slots.has(slot)).length);
+  const known = new Set([...channels.values()].flat());
+  return {
+    modules,
+    channelsUsed: modules.filter((count) => count > 0).length,
+    mostInOneChannel: Math.max(0, ...modules),
+    balanced: modules.every((count) => count === modules[0]),
+    strangers: [...slots].filter((slot) => !known.has(slot)),
+  };
+}

@@ -1,0 +1,94 @@
+// M.2: keys, sizes, heights.
+import { describe, expect, it } from 'vitest';
+import {
+  M2_CARRIES, M2_COMMON_SIZES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_HEIGHT_CODES, M2_KEYS, M2_LENGTHS_MM, M2_NOTCH_PINS, M2_WIDTHS_MM,
+  m2HeightFits, m2KeyFits, m2LanesAtMost, m2SizeCode, parseM2Keys, parseM2Size,
+} from '../../../server/src/core/trade/m2';
+
+describe('keys', () => {
+  it.each([
+    ['M', ['M']], ['b', ['B']], ['A', ['A']], ['E', ['E']], ['B+M', ['B', 'M']], ['m + b', ['B', 'M']], ['A+E', ['A', 'E']], [' e+a ', ['A', 'E']],
+  ])('reads %s', (text, keys) => expect(parseM2Keys(text)).toEqual(keys));
+
+  it.each(['', 'C', 'A+M', 'B+E', 'M+M', 'A+B+M', 'B+', 'BM', 'toString'])('leaves %j undefined', (text) => {
+    expect(parseM2Keys(text)).toBeUndefined();
+  });
+
+  it('fits a module into a socket when one notch meets the key', () => {
+    const fits = (keys: string) => M2_KEYS.filter((socket) => m2KeyFits(parseM2Keys(keys)!, socket));
+    expect(fits('B+M')).toEqual(['B', 'M']);
+    expect(fits('A+E')).toEqual(['A', 'E']);
+    expect(fits('M')).toEqual(['M']);
+    expect(fits('B')).toEqual(['B']);
+  });
+
+  it('gives the lanes at most that the keys leave, none where they do not fit', () => {
+    expect(m2LanesAtMost(['M'], 'M')).toBe(4);
+    expect(m2LanesAtMost(['B', 'M'], 'M')).toBe(2);
+    expect(m2LanesAtMost(['B', 'M'], 'B')).toBe(2);
+    expect(m2LanesAtMost(['B'], 'B')).toBe(2);
+    expect(m2LanesAtMost(['A', 'E'], 'E')).toBe(1);
+    expect(m2LanesAtMost(['M'], 'B')).toBe(0);
+    expect(m2LanesAtMost([], 'M')).toBe(0);
+  });
+
+  it('states what each key may carry', () => {
+    expect(M2_CARRIES).toEqual({
+      A: { pcieLanes: 1, sata: false, usb: true },
+      B: { pcieLanes: 2, sata: true, usb: true },
+      E: { pcieLanes: 1, sata: false, usb: true },
+      M: { pcieLanes: 4, sata: true, usb: false },
+    });
+  });
+});
+
+describe('sizes', () => {
+  it.each([
+    ['2280', 22, 80], ['22110', 22, 110], [' 2230 ', 22, 30], ['3042', 30, 42], ['1216', 12, 16], ['1630', 16, 30], ['2226', 22, 26], ['2238', 22, 38], ['2260', 22, 60],
+  ])('reads %s', (text, widthMm, lengthMm) => expect(parseM2Size(text)).toEqual({ widthMm, lengthMm }));
+
+  it.each(['', '22', '228', '2281', '2380', '8022', '22080', '221100', 'x2280', '2280x', '22 80', '2280-S3-M'])('leaves %j undefined', (text) => {
+    expect(parseM2Size(text)).toBeUndefined();
+  });
+
+  it('writes a size back', () => {
+    for (const code of M2_COMMON_SIZES) expect(m2SizeCode(parseM2Size(code)!)).toBe(code);
+    expect(M2_COMMON_SIZES).toEqual(['2230', '2242', '2260', '2280', '22110']);
+    expect(() => m2SizeCode({ widthMm: 0, lengthMm: 80 })).toThrow(/widthMm must be/);
+    expect(() => m2SizeCode({ widthMm: 22, lengthMm: NaN })).toThrow(/lengthMm must be/);
+    expect(m2SizeCode({ widthMm: 1, lengthMm: 1 })).toBe('11');
+  });
+});
+
+describe('heights', () => {
+  it('fits while neither side is higher than its place', () => {
+    const place = { topMm: 1.5, bottomMm: 1.35 };
+    expect(m2HeightFits({ topMm: 1.5, bottomMm: 1.35 }, place)).toBe(true);
+    expect(m2HeightFits({ topMm: 1.51, bottomMm: 0 }, place)).toBe(false);
+    expect(m2HeightFits({ topMm: 0, bottomMm: 1.36 }, place)).toBe(false);
+    expect(() => m2HeightFits({ topMm: -1, bottomMm: 0 }, place)).toThrow(/height must be/);
+    expect(() => m2HeightFits(place, { topMm: NaN, bottomMm: 0 })).toThrow(RangeError);
+  });
+
+  it('has five single-sided codes without anything below, and five double-sided ones', () => {
+    expect([...M2_HEIGHT_CODES.keys()]).toEqual(['S1', 'S2', 'S3', 'S4', 'S5', 'D1', 'D2', 'D3', 'D4', 'D5']);
+    for (const [code, height] of M2_HEIGHT_CODES) {
+      expect(height.topMm).toBeGreaterThan(0);
+      expect(height.bottomMm > 0).toBe(code.startsWith('D'));
+    }
+  });
+
+  it('keeps every double-sided code within the limit a side', () => {
+    expect(M2_COMPONENT_HEIGHT_LIMIT_MM).toBe(1.5);
+    for (const [code, height] of M2_HEIGHT_CODES) {
+      if (!code.startsWith('D')) continue;
+      expect(m2HeightFits(height, { topMm: M2_COMPONENT_HEIGHT_LIMIT_MM, bottomMm: M2_COMPONENT_HEIGHT_LIMIT_MM })).toBe(true);
+    }
+  });
+
+  it('lists the standard widths, lengths and notches', () => {
+    expect(M2_WIDTHS_MM).toEqual([12, 16, 22, 30]);
+    expect(M2_LENGTHS_MM).toEqual([16, 26, 30, 38, 42, 60, 80, 110]);
+    for (const key of M2_KEYS) expect(M2_NOTCH_PINS[key].last - M2_NOTCH_PINS[key].first).toBe(7);
+  });
+});

@@ -1,0 +1,34 @@
+// M.2 keys, sizes and limits against module makers' manuals.
+import { describe, expect, it } from 'vitest';
+import {
+  M2_CARRIES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_NOTCH_PINS, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
+} from '../../server/src/core/trade/m2';
+import type { M2Key } from '../../server/src/core/trade/m2';
+
+/** Key, pins left out, PCIe lanes. Source: a drive maker's installation leaflet for an M.2 drive, table of key IDs. */
+const KEYS: [M2Key, number, number, number][] = [['A', 8, 15, 1], ['B', 12, 19, 2], ['E', 24, 31, 1], ['M', 59, 66, 4]];
+
+describe('published M.2 facts', () => {
+  it.each(KEYS)('key %s leaves out pins %i to %i and carries PCIe x%i', (key, first, last, lanes) => {
+    expect(M2_NOTCH_PINS[key]).toEqual({ first, last });
+    expect(M2_CARRIES[key].pcieLanes).toBe(lanes);
+  });
+
+  // Source: the same leaflet: "2280" is a module of 22 x 80 mm.
+  it('2280 is 22 × 80 mm', () => expect(parseM2Size('2280')).toEqual({ widthMm: 22, lengthMm: 80 }));
+
+  // Source: PCI Express M.2 Specification, revision 1.0: modules with notches B and M fit sockets of either key, with two lanes.
+  it('a B+M module fits both sockets and uses two lanes at most', () => {
+    const keys = parseM2Keys('B+M')!;
+    expect([m2KeyFits(keys, 'B'), m2KeyFits(keys, 'M'), m2LanesAtMost(keys, 'M')]).toEqual([true, true, 2]);
+  });
+
+  // Source: a radio module maker's user guide for its M.2 card: 1.5 mm per side.
+  it('components stand 1.5 mm high at most', () => expect(M2_COMPONENT_HEIGHT_LIMIT_MM).toBe(1.5));
+
+  // A conflict worth keeping: the same key carries PCIe on one board and SATA on another.
+  it('a key that fits says nothing about the bus', () => {
+    expect(M2_CARRIES.M.sata && M2_CARRIES.M.pcieLanes > 0).toBe(true);
+    expect(M2_CARRIES.B.sata && M2_CARRIES.B.pcieLanes > 0).toBe(true);
+  });
+});
