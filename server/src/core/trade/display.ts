@@ -1,0 +1,132 @@
+// Displays: modes as they are written, what a display link carries, and whether a mode fits through one.
+import { needPositive } from './numbers';
+import { cvtTiming } from './timing';
+import type { Blanking } from './timing';
+
+/** A display mode; sizes in pixels. */
+export interface DisplayMode {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly refreshHz: number;
+}
+
+const MODE_TEXT = /^(\d{2,5}) ?[x×] ?(\d{2,5}) ?@ ?(\d{1,3}(?:\.\d+)?) ?hz$/i;
+
+/** Reads `3840x2160 @ 120 Hz`; undefined unless size and rate are there, the rate with its unit and at least 1 Hz. */
+export function parseMode(text: string): DisplayMode | undefined {
+  const [, width, height, refresh] = MODE_TEXT.exec(text.trim().replace(/\s+/g, ' ')) ?? [];
+  const mode = { widthPx: Number(width), heightPx: Number(height), refreshHz: Number(refresh) };
+  return mode.widthPx > 0 && mode.heightPx > 0 && mode.refreshHz >= 1 ? mode : undefined;
+}
+
+/** How colour is sampled: full, or halved across, or halved across and down. */
+export type Sampling = '4:4:4' | '4:2:2' | '4:2:0';
+
+const SAMPLES_PER_PIXEL: Readonly<Record<Sampling, number>> = { '4:4:4': 3, '4:2:2': 2, '4:2:0': 1.5 };
+
+/** Bits a pixel: depth of one component × components a pixel. Source: VESA DisplayPort Standard, pixel encodings. */
+export function bitsPerPixel(depthBits: number, sampling: Sampling = '4:4:4'): number {
+  needPositive('depthBits', depthBits);
+  return depthBits * SAMPLES_PER_PIXEL[sampling];
+}
+
+/** A display link by name, with what it carries of pixels. */
+export interface DisplayLink {
+  readonly name: string;
+  readonly payloadGbps: number;
+}
+
+const LANES = 4;
+/** 8b/10b. Source: VESA DisplayPort Standard 1.4. */
+const DISPLAYPORT_1_SHARE = 8 / 10;
+/**
+ * 128b/132b less what link layer, error correction and synchronisation take: not 128 ÷ 132 = 0.9697.
+ * Source: VESA DisplayPort Standard 2.1, section 3.5.2.18, as in the Linux kernel's drm_dp_helper.c.
+ */
+const DISPLAYPORT_2_SHARE = 0.9671;
+/** 16b/18b. Source: HDMI Specification 2.1. */
+const FRL_SHARE = 16 / 18;
+/** Three channels of eight bits each clock. Source: HDMI Specifications 1.4 (340 MHz) and 2.0 (600 MHz). */
+const TMDS_BITS = 24;
+
+/** Gb/s a lane. Source: VESA DisplayPort Standard 1.4. */
+const DISPLAYPORT_1_RATES: readonly [string, number][] = [['RBR', 1.62], ['HBR', 2.7], ['HBR2', 5.4], ['HBR3', 8.1]];
+/** Gb/s a lane. Source: VESA DisplayPort Standard 2.1. */
+const DISPLAYPORT_2_RATES: readonly [string, number][] = [['UHBR10', 10], ['UHBR13.5', 13.5], ['UHBR20', 20]];
+/** Greatest clock in MHz. Source: HDMI Specifications 1.4 and 2.0. */
+const HDMI_CLOCKS: readonly [string, number][] = [['1.4', 340], ['2.0', 600]];
+/** Gb/s of all lanes. Source: HDMI Specification 2.1; from memory: that 32 is one of its steps. */
+const FRL_RATES: readonly number[] = [24, 32, 40, 48];
+
+function displayPort(share: number): (row: readonly [string, number]) => DisplayLink {
+  return ([rate, gbpsPerLane]) => ({ name: `DisplayPort ${rate}`, payloadGbps: gbpsPerLane * LANES * share });
+}
+
+/** Display links with all their lanes, slowest first within each kind. */
+export const DISPLAY_LINKS: readonly DisplayLink[] = [
+  ...DISPLAYPORT_1_RATES.map(displayPort(DISPLAYPORT_1_SHARE)),
+  ...DISPLAYPORT_2_RATES.map(displayPort(DISPLAYPORT_2_SHARE)),
+  ...HDMI_CLOCKS.map(([version, clockMHz]) => ({ name: `HDMI ${version}`, payloadGbps: (clockMHz * TMDS_BITS) / 1000 })),
+  ...FRL_RATES.map((gbps) => ({ name: `HDMI 2.1 FRL ${gbps}`, payloadGbps: gbps * FRL_SHARE })),
+];
+
+/**
+ * Reads a link's name, `DisplayPort HBR3` or `HDMI 2.1 FRL 48`, in any case. A DisplayPort link may state
+ * fewer lanes, `DisplayPort HBR2 x2`, as where USB-C keeps two for data. Undefined when unknown: a version of
+ * DisplayPort alone does not say its rate, nor does HDMI 2.1.
+ */
+export function parseDisplayLink(text: string): DisplayLink | undefined {
+  const spelled = text.trim().replace(/\s+/g, ' ').toLowerCase();
+  const [, name, lanes] = /^(displayport .+?) ?[x×]([124])$/.exec(spelled) ?? [undefined, spelled, undefined];
+  const whole = DISPLAY_LINKS.find((link) => link.name.toLowerCase() === name);
+  if (!whole || lanes === undefined) return whole;
+  return { name: `${whole.name} x${lanes}`, payloadGbps: (whole.payloadGbps * Number(lanes)) / LANES };
+}
+
+/**
+ * Gb/s that a pixel clock needs: clock × bits a pixel ÷ compression. A ratio of 1 is none; stream compression
+ * is usually stated as 2 to 3, and the link then also spends about 2 % on error correction (from memory).
+ * Throws RangeError for a ratio below 1.
+ */
+export function requiredGbps(pixelClockMHz: number, bits: number, compressionRatio = 1): number {
+  needPositive('pixelClockMHz', pixelClockMHz);
+  needPositive('bits', bits);
+  if (!(compressionRatio >= 1)) throw new RangeError(`compressionRatio must be at least 1, not ${compressionRatio}`);
+  return (pixelClockMHz * bits) / 1000 / compressionRatio;
+}
+
+/** Closer to the payload than this share of it, a link is called marginal. Source: common practice. */
+export const MARGINAL_SHARE = 0.01;
+
+export type LinkVerdict = 'fits' | 'marginal' | 'beyond';
+
+/** Does what is needed go through? Less than 1 % to either side of the payload is marginal. */
+export function linkVerdict(neededGbps: number, payloadGbps: number): LinkVerdict {
+  needPositive('neededGbps', neededGbps);
+  needPositive('payloadGbps', payloadGbps);
+  if (Math.abs(neededGbps - payloadGbps) < MARGINAL_SHARE * payloadGbps) return 'marginal';
+  return neededGbps < payloadGbps ? 'fits' : 'beyond';
+}
+
+/** Rates that displays usually offer, in Hz. Source: common practice. */
+export const USUAL_REFRESH_HZ: readonly number[] = [24, 30, 50, 60, 75, 100, 120, 144, 165, 240];
+
+/** A picture to send: size, bits a pixel, blanking, and compression where the link has it. */
+export interface Picture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly bits: number;
+  readonly blanking: Blanking;
+  readonly compressionRatio?: number;
+}
+
+/** Gb/s that a picture needs at a rate. */
+export function pictureGbps(picture: Picture, refreshHz: number): number {
+  const { pixelClockMHz } = cvtTiming(picture.widthPx, picture.heightPx, refreshHz, picture.blanking);
+  return requiredGbps(pixelClockMHz, picture.bits, picture.compressionRatio);
+}
+
+/** The highest usual rate that fits through a link and is not marginal; undefined when not even the lowest does. */
+export function highestRefreshHz(picture: Picture, payloadGbps: number): number | undefined {
+  return USUAL_REFRESH_HZ.findLast((hz) => linkVerdict(pictureGbps(picture, hz), payloadGbps) === 'fits');
+}

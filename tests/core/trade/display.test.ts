@@ -1,0 +1,104 @@
+// Displays: spellings, bits, payloads, verdicts.
+import { describe, expect, it } from 'vitest';
+import {
+  DISPLAY_LINKS, MARGINAL_SHARE, USUAL_REFRESH_HZ, bitsPerPixel, highestRefreshHz, linkVerdict, parseDisplayLink, parseMode, pictureGbps, requiredGbps,
+} from '../../../server/src/core/trade/display';
+import type { Picture } from '../../../server/src/core/trade/display';
+
+describe('parseMode', () => {
+  it.each([
+    ['3840x2160 @ 120 Hz', 3840, 2160, 120], ['3840×2160@60hz', 3840, 2160, 60], [' 1920 x 1080  @  59.94 Hz ', 1920, 1080, 59.94],
+    ['80x25 @ 1 Hz', 80, 25, 1], ['15360x8640 @ 60 Hz', 15360, 8640, 60], ['3840X2160 @ 144 HZ', 3840, 2160, 144],
+  ])('reads %s', (text, widthPx, heightPx, refreshHz) => expect(parseMode(text)).toEqual({ widthPx, heightPx, refreshHz }));
+
+  it.each([
+    '', '3840x2160', '3840x2160 @ 120', '3840x2160 120 Hz', '3840 @ 60 Hz', '4K @ 60 Hz', '3840x2160 @ 0 Hz', '3840x2160 @ 0.5 Hz', '3840x2160 @ 60 kHz',
+    '00x2160 @ 60 Hz', '3840x00 @ 60 Hz', '3840x2160 @ 60. Hz', '3840x2160 @ -60 Hz', 'a 3840x2160 @ 60 Hz', '3840x2160 @ 60 Hz b', '384000x2160 @ 60 Hz', '3840x2160 @ 6000 Hz',
+    '3840x216000 @ 60 Hz',
+  ])('leaves %j undefined', (text) => expect(parseMode(text)).toBeUndefined());
+});
+
+describe('bitsPerPixel', () => {
+  it('counts samples a pixel', () => {
+    expect(bitsPerPixel(8)).toBe(24);
+    expect(bitsPerPixel(10)).toBe(30);
+    expect(bitsPerPixel(10, '4:4:4')).toBe(30);
+    expect(bitsPerPixel(10, '4:2:2')).toBe(20);
+    expect(bitsPerPixel(10, '4:2:0')).toBe(15);
+    expect(() => bitsPerPixel(0)).toThrow(/depthBits must be/);
+  });
+});
+
+describe('links', () => {
+  it('lists every link by name, with its payload', () => {
+    expect(DISPLAY_LINKS.map((link) => [link.name, Number(link.payloadGbps.toFixed(3))])).toEqual([
+      ['DisplayPort RBR', 5.184], ['DisplayPort HBR', 8.64], ['DisplayPort HBR2', 17.28], ['DisplayPort HBR3', 25.92],
+      ['DisplayPort UHBR10', 38.684], ['DisplayPort UHBR13.5', 52.223], ['DisplayPort UHBR20', 77.368],
+      ['HDMI 1.4', 8.16], ['HDMI 2.0', 14.4],
+      ['HDMI 2.1 FRL 24', 21.333], ['HDMI 2.1 FRL 32', 28.444], ['HDMI 2.1 FRL 40', 35.556], ['HDMI 2.1 FRL 48', 42.667],
+    ]);
+  });
+
+  it('reads names back in any case, and lanes', () => {
+    for (const link of DISPLAY_LINKS) expect(parseDisplayLink(link.name)).toBe(link);
+    expect(parseDisplayLink('  displayport   hbr3 ')?.name).toBe('DisplayPort HBR3');
+    expect(parseDisplayLink('DisplayPort HBR2 x2')).toEqual({ name: 'DisplayPort HBR2 x2', payloadGbps: 8.64 });
+    expect(parseDisplayLink('DisplayPort HBR2 ×1')?.payloadGbps).toBeCloseTo(4.32, 9);
+    expect(parseDisplayLink('DisplayPort HBR2x4')).toEqual({ name: 'DisplayPort HBR2 x4', payloadGbps: 17.28 });
+  });
+
+  it.each([
+    '', 'DisplayPort', 'DisplayPort 1.4', 'DisplayPort HBR4', 'DisplayPort HBR2 x3', 'DisplayPort HBR2 x', 'DisplayPort HBR4 x2', 'HDMI', 'HDMI 2.1', 'HDMI 2.0 x2',
+    'DisplayPort HBR2 x2 x2', 'my DisplayPort HBR2 x2', 'DisplayPort HBR2 x2 lanes',
+  ])('leaves %j undefined', (text) => expect(parseDisplayLink(text)).toBeUndefined());
+});
+
+describe('requiredGbps', () => {
+  it('multiplies clock and bits, divides by compression', () => {
+    expect(requiredGbps(1000, 24)).toBe(24);
+    expect(requiredGbps(1000, 24, 1)).toBe(24);
+    expect(requiredGbps(1000, 30, 2.5)).toBe(12);
+    expect(() => requiredGbps(0, 24)).toThrow(/pixelClockMHz must be/);
+    expect(() => requiredGbps(1000, NaN)).toThrow(/bits must be/);
+    expect(() => requiredGbps(1000, 24, 0.99)).toThrow(/compressionRatio must be at least 1, not 0.99/);
+    expect(() => requiredGbps(1000, 24, NaN)).toThrow(RangeError);
+  });
+});
+
+describe('linkVerdict', () => {
+  it('is marginal within less than 1 % to either side', () => {
+    expect(MARGINAL_SHARE).toBe(0.01);
+    expect(linkVerdict(98, 100)).toBe('fits');
+    expect(linkVerdict(99, 100)).toBe('fits');
+    expect(linkVerdict(99.01, 100)).toBe('marginal');
+    expect(linkVerdict(100, 100)).toBe('marginal');
+    expect(linkVerdict(100.99, 100)).toBe('marginal');
+    expect(linkVerdict(101, 100)).toBe('beyond');
+    expect(linkVerdict(150, 100)).toBe('beyond');
+    expect(() => linkVerdict(0, 100)).toThrow(/neededGbps must be/);
+    expect(() => linkVerdict(1, 0)).toThrow(/payloadGbps must be/);
+  });
+});
+
+describe('highestRefreshHz', () => {
+  const picture: Picture = { widthPx: 3840, heightPx: 2160, bits: 30, blanking: 'CVT-RB2' };
+
+  it('searches down among the usual rates', () => {
+    expect(USUAL_REFRESH_HZ).toEqual([24, 30, 50, 60, 75, 100, 120, 144, 165, 240]);
+    expect(highestRefreshHz(picture, 17.28)).toBe(60);
+    expect(highestRefreshHz(picture, 25.92)).toBe(75);
+    expect(highestRefreshHz(picture, 77.368)).toBe(240);
+    expect(highestRefreshHz(picture, 5)).toBeUndefined();
+  });
+
+  it('counts compression', () => {
+    expect(highestRefreshHz({ ...picture, compressionRatio: 2.5 }, 25.92)).toBe(165);
+    expect(pictureGbps({ ...picture, compressionRatio: 2 }, 60)).toBeCloseTo(pictureGbps(picture, 60) / 2, 12);
+  });
+
+  it('passes over a marginal rate', () => {
+    const exact = pictureGbps(picture, 60);
+    expect(highestRefreshHz(picture, exact)).toBe(50);
+    expect(highestRefreshHz(picture, exact * 1.02)).toBe(60);
+  });
+});
