@@ -1,0 +1,163 @@
+// A build: its file, the part files it uses, and both read together.
+import { Doc } from '../parts/doc';
+import type { Fact, Group } from '../parts/fact';
+import { readGroup, type Source } from '../parts/facts';
+import { isKind, kinds, type Kind, type Kinds } from '../parts/kinds';
+import { buildFile } from '../manifest/build-file';
+import { roleNames, roles, type Role, type RoleName, type Roles } from '../manifest/places';
+import type { Entry, MapNode, Node } from '../yaml';
+import type { Span } from '../text';
+import type { House } from './house';
+
+/** Looks up a part by name. `undefined`: there is no such file. */
+export type FindPart = (name: string) => Doc | undefined;
+
+/** A part where it stands in the build. */
+export interface Placed<R extends RoleName = RoleName> {
+  readonly role: R;
+  readonly kind: Roles[R]['kind'];
+  /** Position in a role that holds several. */
+  readonly index: number;
+  /** `parts.board`, `parts.drives.scratch`, `parts.drives[1]`. */
+  readonly path: string;
+  /** As it is called in a sentence: its own name, the part’s name, or the role. */
+  readonly label: string;
+  /** Its own keys: where it goes, how many, how it is set. */
+  readonly at: Group<Roles[R]['fields']>;
+  /** The part’s facts: what the build spells out, before what the part file says. */
+  readonly part: Group<Kinds[Roles[R]['kind']]>;
+  readonly doc: Doc;
+  readonly map?: MapNode;
+  /** The key (single roles) or the whole item (roles that hold several): where a finding about it stands. */
+  readonly span: Span;
+  readonly used?: { readonly name: string; readonly file?: Doc; readonly span: Span };
+}
+
+export type Parts = { readonly [R in RoleName]: Roles[R]['several'] extends true ? readonly Placed<R>[] : Placed<R> | undefined };
+
+export class Build {
+  readonly parts: Parts;
+  readonly file: Group<typeof buildFile>;
+  /** Every name under which a part file was asked for: the build changes when one of these does. */
+  readonly dependsOn = new Set<string>();
+  /** Figures computed so far; see `figures/memo`. */
+  readonly memo = new Map<unknown, unknown>();
+  /** The roles read since tracking began; see `figures/memo`. */
+  readonly reads: { mask: number } = { mask: 0 };
+
+  constructor(readonly doc: Doc, readonly find: FindPart, readonly house: House, readonly today: string) {
+    const root = doc.parsed.root;
+    const map = root?.type === 'map' ? root : undefined;
+    this.file = readGroup(buildFile, '', [source(doc, map, '', { start: 0, end: doc.text.length })]);
+    this.parts = this.readParts(map?.get('parts')?.value) as unknown as Parts;
+  }
+
+  /** The same build with another part at one place: nothing is read again but that part. */
+  withPart(place: Placed, name: string): Build {
+    const copy = Object.create(Build.prototype) as Build;
+    const placed = this.place(place.role, place.index, place.map, place.span, name);
+    const parts: Record<string, unknown> = {};
+    for (const role of roleNames) parts[role] = this.peek(role);
+    const old = parts[place.role];
+    parts[place.role] = Array.isArray(old) ? old.map((other: Placed) => (other.index === place.index ? placed : other)) : placed;
+    const reads = { mask: 0 };
+    return Object.assign(copy, { doc: this.doc, find: this.find, house: this.house, today: this.today, file: this.file,
+      dependsOn: this.dependsOn, memo: new Map(), reads, parts: tracked(parts, reads) });
+  }
+
+  /** A role’s parts without marking them as read. */
+  peek(role: RoleName): Placed | readonly Placed[] | undefined {
+    const mask = this.reads.mask;
+    const value = this.parts[role] as Placed | readonly Placed[] | undefined;
+    this.reads.mask = mask;
+    return value;
+  }
+
+  /** All parts in the order of the roles. */
+  all(): readonly Placed[] {
+    return roleNames.flatMap((role) => {
+      const held = this.parts[role] as Placed | readonly Placed[] | undefined;
+      return held === undefined ? [] : Array.isArray(held) ? (held as Placed[]) : [held as Placed];
+    });
+  }
+
+  private readParts(node: Node | undefined): Record<string, unknown> {
+    const map = node?.type === 'map' ? node : undefined;
+    const parts: Record<string, unknown> = {};
+    for (const role of roleNames) {
+      const entry = map?.get(role);
+      parts[role] = roles[role].several ? this.readSeveral(role, entry) : this.readOne(role, entry);
+    }
+    return tracked(parts, this.reads);
+  }
+
+  private readOne(role: RoleName, entry: Entry | undefined): Placed | undefined {
+    if (!entry) return undefined;
+    return this.place(role, 0, entry.value.type === 'map' ? entry.value : undefined, entry.keySpan);
+  }
+
+  private readSeveral(role: RoleName, entry: Entry | undefined): Placed[] {
+    if (!entry) return [];
+    const nodes = entry.value.type === 'list' ? entry.value.items : [entry.value];
+    return nodes.flatMap((node, i) => (node.type === 'map' ? [this.place(role, i, node, node.span)] : []));
+  }
+
+  private place(role: RoleName, index: number, map: MapNode | undefined, span: Span, instead?: string): Placed {
+    const { kind, several, fields } = roles[role] as Role;
+    const useEntry = map?.get('use');
+    const written = useEntry?.value.type === 'scalar' && useEntry.value.text !== '' ? useEntry.value.text : undefined;
+    const name = instead ?? written;
+    const ownName = scalarText(map, 'name');
+    const path = several ? (ownName ? `parts.${role}.${ownName}` : `parts.${role}[${index}]`) : `parts.${role}`;
+    const file = name === undefined ? undefined : this.look(name);
+    const own = source(this.doc, map, path, span);
+    const sources = file ? [own, partSource(file)] : [own];
+    const used = name === undefined ? {} : { used: { name, span: useEntry?.value.span ?? span, ...(file ? { file } : {}) } };
+    return {
+      role, kind, index, path, label: ownName ?? labelOf(role, name, map), doc: this.doc, span, ...(map ? { map } : {}), ...used,
+      at: readGroup(fields, role, [own]) as unknown as Placed['at'],
+      part: readGroup(kinds[kind as Kind], role, sources) as unknown as Placed['part'],
+    };
+  }
+
+  private look(name: string): Doc | undefined {
+    this.dependsOn.add(name);
+    return this.find(name);
+  }
+}
+
+/** Getters that mark a role as read, so that a check’s dependence on its parts is known. */
+function tracked(parts: Record<string, unknown>, reads: { mask: number }): Record<string, unknown> {
+  const held = {};
+  roleNames.forEach((role, bit) => {
+    Object.defineProperty(held, role, { enumerable: true, get: () => ((reads.mask |= 1 << bit), parts[role]) });
+  });
+  return held;
+}
+
+function source(doc: Doc, map: MapNode | undefined, path: string, span: Span): Source {
+  return { doc, path, span, ...(map ? { map } : {}) };
+}
+
+function partSource(file: Doc): Source {
+  const root = file.parsed.root;
+  return source(file, root?.type === 'map' ? root : undefined, '', { start: 0, end: 0 });
+}
+
+function scalarText(map: MapNode | undefined, key: string): string | undefined {
+  const value = map?.get(key)?.value;
+  return value?.type === 'scalar' && value.text !== '' ? value.text : undefined;
+}
+
+function labelOf(role: RoleName, name: string | undefined, map: MapNode | undefined): string {
+  return name ?? scalarText(map, 'model') ?? roles[role].kind;
+}
+
+/** The kind that a part file says it is; undefined when it does not say, or says no kind we know. */
+export function kindOfPart(doc: Doc): Kind | undefined {
+  const root = doc.parsed.root;
+  const word = scalarText(root?.type === 'map' ? root : undefined, 'kind');
+  return word !== undefined && isKind(word) ? word : undefined;
+}
+
+export type AnyFact = Fact<unknown>;

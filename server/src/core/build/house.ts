@@ -1,0 +1,49 @@
+// House settings: what `fettle.yaml` says, and the house’s defaults where it says nothing.
+import type { Doc } from '../parts/doc';
+import type { Fact, Group } from '../parts/fact';
+import { readGroup } from '../parts/facts';
+import { grades, houseFile, type Grade, type margins } from '../manifest/house-file';
+import type { Quantity } from '../quantity';
+
+export type MarginName = keyof typeof margins;
+
+/** The margins of a house that sets none; each is printed with the word “default” wherever it enters a sum. */
+const defaultMargins: Record<MarginName, number> = {
+  'supply-headroom': 20,
+  'processor-temperature': 5,
+  'room-rise': 15,
+  clearance: 0,
+  'fact-age': 365 * 86_400,
+  'price-age': 90 * 86_400,
+};
+
+export class House {
+  readonly file: Group<typeof houseFile> | undefined;
+
+  constructor(readonly doc?: Doc) {
+    const root = doc?.parsed.root;
+    if (doc && root?.type === 'map') this.file = readGroup(houseFile, '', [{ doc, map: root, path: '', span: root.span }]);
+  }
+
+  get folders(): readonly string[] {
+    const stated = this.file?.parts.value?.flatMap((fact) => (fact.value === undefined ? [] : [fact.value]));
+    return stated ?? ['parts'];
+  }
+
+  /** A margin: the fact that states it, or the default in the base unit of its dimension. */
+  margin(name: MarginName): { fact: Fact<Quantity> } | { standard: number } {
+    const fact = this.file?.margins[name];
+    return fact?.value ? { fact } : { standard: defaultMargins[name] };
+  }
+
+  /** The grade that this house gives a check; harm is never lowered by a setting, only accepted by name. */
+  grade(id: string, own: Grade): Grade | 'off' {
+    const set = this.file?.grades.value?.get(id)?.value as Grade | 'off' | undefined;
+    return set === undefined || own === 'harm' ? own : set;
+  }
+}
+
+/** Whether one grade is at least as bad as another. */
+export function atLeastAsBad(grade: Grade, limit: Grade): boolean {
+  return grades.indexOf(grade) <= grades.indexOf(limit);
+}

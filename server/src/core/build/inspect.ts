@@ -1,0 +1,174 @@
+// Holds one file's text against the fields of its kind: what is unknown, misspelled, of the wrong kind or without its unit.
+import { buildFile } from '../manifest/build-file';
+import { houseFile } from '../manifest/house-file';
+import { roles, type Role } from '../manifest/places';
+import type { Doc } from '../parts/doc';
+import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
+import { kinds } from '../parts/kinds';
+import { readScalar, type SlipCode } from '../parts/scalar';
+import { nearest, quoted, type Edit, type Span } from '../text';
+import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
+import { kindOfPart } from './build';
+
+export type TroubleCode = SlipCode | ProblemCode | 'unknown-key' | 'kind-unknown';
+
+/** One thing that is wrong with a file's text by itself. */
+export interface Trouble {
+  readonly code: TroubleCode;
+  readonly message: string;
+  readonly span: Span;
+  readonly path: string;
+  /** Changes that mend it, each with its title; one only where there is one reading. */
+  readonly mends: readonly { readonly title: string; readonly edits: readonly Edit[] }[];
+}
+
+export interface FileReading { readonly doc: Doc; readonly troubles: readonly Trouble[] }
+
+/** Inspects a file. Its result belongs to the document and is worked out once. */
+export function inspect(doc: Doc): FileReading {
+  let reading = doc.memo.get(inspect) as FileReading | undefined;
+  if (!reading) doc.memo.set(inspect, (reading = { doc, troubles: new Inspection(doc).run() }));
+  return reading;
+}
+
+/** The fields a file of this kind may have at its top; undefined for a part of no known kind. */
+export function tableOf(doc: Doc): Table | undefined {
+  if (doc.kind === 'build') return buildFile;
+  if (doc.kind === 'house') return houseFile;
+  const kind = kindOfPart(doc);
+  return kind && kinds[kind];
+}
+
+/** The fields of one entry under `parts:`: where it goes, and the part's own facts spelled out. */
+export const tableOfRole = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
+
+class Inspection {
+  private readonly troubles: Trouble[] = [];
+
+  constructor(private readonly doc: Doc) {}
+
+  run(): readonly Trouble[] {
+    const { root, problems } = this.doc.parsed;
+    for (const problem of problems) this.report(problem.code, problem.message, problem.span, '');
+    if (root?.type === 'map') this.top(root);
+    else if (root && !(root.type === 'scalar' && root.text === '')) this.report('wrong-kind-of-value', 'The file is to hold keys with values, one below the other.', root.span, '');
+    return this.troubles;
+  }
+
+  private top(root: MapNode): void {
+    const table = tableOf(this.doc);
+    if (!table) return this.unknownKind(root);
+    if (this.doc.kind !== 'build') return this.group(table, root, '');
+    const parts = root.get('parts');
+    this.group({ ...table, parts: { type: 'group', fields: {}, what: '', example: '' } }, root, '', 'parts');
+    if (parts) this.parts(parts);
+  }
+
+  private unknownKind(root: MapNode): void {
+    const entry = root.get('kind');
+    const word = entry?.value.type === 'scalar' ? entry.value.text : '';
+    const names = Object.keys(kinds);
+    const near = word === '' ? undefined : nearest(word, names);
+    const message = entry ? `${quoted(word)} is no kind of part; the kinds are ${names.join(', ')}.` : `The file does not say which kind of part it is; write \`kind:\` and one of ${names.join(', ')}.`;
+    const edits = near !== undefined && entry ? setValue(this.doc.parsed, entry.value, near) : undefined;
+    this.report('kind-unknown', message, entry?.value.span ?? root.entries[0]?.keySpan ?? root.span, 'kind', edits ? [{ title: `Write ${quoted(near!)}`, edits }] : []);
+  }
+
+  private parts(parts: Entry): void {
+    if (parts.value.type !== 'map') return this.emptyOrWrong(parts.value, 'parts', 'the parts, each under its role, such as `board:`');
+    for (const entry of parts.value.entries) {
+      const role = Object.hasOwn(roles, entry.key) ? (roles[entry.key as keyof typeof roles] as Role) : undefined;
+      const path = `parts.${entry.key}`;
+      if (!role) this.unknownKey(parts.value, entry, Object.keys(roles), path);
+      else this.role(role, entry, path);
+    }
+  }
+
+  private role(role: Role, entry: Entry, path: string): void {
+    const node = entry.value;
+    const table = tableOfRole(role);
+    if (node.type === 'map') return this.placed(role, table, node, path);
+    if (node.type !== 'list' || !role.several) return this.emptyOrWrong(node, path, role.several ? 'a list of parts, each with its keys' : 'keys with values, such as `use: maker/model`');
+    node.items.forEach((item, i) => {
+      if (item.type === 'map') this.placed(role, table, item, `${path}[${i}]`);
+      else this.emptyOrWrong(item, `${path}[${i}]`, 'keys with values, such as `use: maker/model`');
+    });
+  }
+
+  /** A key that is both a place key and a fact of the part is read as the kind of value that stands there. */
+  private placed(role: Role, table: Table, map: MapNode, path: string): void {
+    const own = kinds[role.kind] as Table;
+    const mixed: Record<string, Field> = { ...(table as Record<string, Field>) };
+    for (const entry of map.entries) {
+      const fact = Object.hasOwn(own, entry.key) ? (own[entry.key] as Field) : undefined;
+      if (fact && isDeep(fact) && entry.value.type !== 'scalar') mixed[entry.key] = fact;
+    }
+    this.group(mixed, map, path);
+  }
+
+  private group(table: Table, map: MapNode, path: string, skip?: string): void {
+    for (const entry of map.entries) {
+      if (entry.key === skip) continue;
+      const at = path === '' ? entry.key : `${path}.${entry.key}`;
+      if (!Object.hasOwn(table, entry.key)) this.unknownKey(map, entry, Object.keys(table), at);
+      else if (!entry.merged) this.field(table[entry.key] as Field, entry.value, at);
+    }
+  }
+
+  private field(field: Field, node: Node, path: string): void {
+    switch (field.type) {
+      case 'group': return node.type === 'map' ? this.group(field.fields, node, path) : this.emptyOrWrong(node, path, `keys with values, such as \`${field.example}\``);
+      case 'named': return this.named(field, node, path);
+      case 'list': return this.list(field, node, path);
+      default: return this.scalar(field, node, path);
+    }
+  }
+
+  private named(field: NamedField, node: Node, path: string): void {
+    if (node.type !== 'map') return this.emptyOrWrong(node, path, `names with values, such as \`${field.example}\``);
+    for (const entry of node.entries) this.field(field.of, entry.value, `${path}.${entry.key}`);
+  }
+
+  private list(field: ListField, node: Node, path: string): void {
+    if (node.type === 'list') return node.items.forEach((item, i) => this.field(field.of, item, `${path}[${i}]`));
+    if (node.type !== 'scalar' || node.style === 'empty') return this.emptyOrWrong(node, path, `a list, such as \`${field.example}\``);
+    const edits = setValue(this.doc.parsed, node, [node.text]);
+    this.report('wrong-kind-of-value', `A list belongs here, such as \`${field.example}\`.`, node.span, path, edits ? [{ title: 'Make it a list of one', edits }] : []);
+  }
+
+  private scalar(field: ScalarField, node: Node, path: string): void {
+    if (node.type !== 'scalar') return this.report('wrong-kind-of-value', `One value belongs here, such as \`${field.example}\`.`, node.span, path);
+    if (node.style === 'empty') return;
+    const { slip } = readScalar(field, node.text);
+    if (!slip) return;
+    const plain = node.style === 'plain' && node.span.end - node.span.start === node.text.length;
+    const span = plain ? { start: node.span.start + slip.start, end: node.span.start + slip.end } : node.span;
+    const mends = slip.instead.flatMap((text) => {
+      const edits = setValue(this.doc.parsed, node, text);
+      return edits ? [{ title: `Write ${quoted(text)}`, edits }] : [];
+    });
+    this.report(slip.code, slip.message, span, path, mends);
+  }
+
+  /** Nothing written yet is no more than a fact not stated; anything else is of the wrong kind. */
+  private emptyOrWrong(node: Node, path: string, wanted: string): void {
+    if (node.type === 'scalar' && node.style === 'empty') return;
+    this.report('wrong-kind-of-value', `Here belong ${wanted}.`, node.span, path);
+  }
+
+  private unknownKey(map: MapNode, entry: Entry, known: readonly string[], path: string): void {
+    const free = known.filter((key) => !map.get(key));
+    const near = nearest(entry.key, free);
+    const edits = near !== undefined ? renameKey(this.doc.parsed, map, entry.key, near) : undefined;
+    const hint = near !== undefined ? `; ${quoted(near)} is the nearest that does` : '';
+    this.report('unknown-key', `The key ${quoted(entry.key)} means nothing here${hint}.`, entry.keySpan, path, edits ? [{ title: `Write ${quoted(near!)}`, edits }] : []);
+  }
+
+  private report(code: TroubleCode, message: string, span: Span, path: string, mends: Trouble['mends'] = []): void {
+    this.troubles.push({ code, message, span, path, mends });
+  }
+}
+
+function isDeep(field: Field): boolean {
+  return field.type === 'group' || field.type === 'named' || field.type === 'list';
+}

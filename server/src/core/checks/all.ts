@@ -1,0 +1,11 @@
+// All checks. Generated from the folders beside this file by `npm run generate`; do not edit.
+import type { Check } from './check';
+import socketDiffers from './board/socket-differs';
+import coolerTooTall from './cooling/cooler-too-tall';
+import unknownKey from './text/unknown-key';
+
+export const checks: readonly Check[] = [
+  socketDiffers,
+  coolerTooTall,
+  unknownKey,
+];

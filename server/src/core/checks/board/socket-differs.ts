@@ -1,0 +1,32 @@
+// The processor’s socket against the board’s.
+import { say } from '../../figures/say';
+import { agree } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+export default check({
+  id: 'socket-differs',
+  area: 'board',
+  grade: 'stop',
+  what: 'Processor and board have the same socket.',
+  why: 'A processor for another socket does not go in; forcing it bends contacts.',
+  source: 'common practice; socket names as DMTF DSP0134 lists them',
+  examples: [{
+    faulty: `
+parts:
+  board: { socket: LGA1851 }
+  processor: { socket: AM5 }
+# ^^^^^^^^^
+`,
+    instead: 'Choose a processor for the board’s socket, or a board for the processor’s.',
+  }],
+  *test({ parts: { board, processor } }) {
+    if (!board || !processor) return;
+    const has = board.part.socket;
+    const wants = processor.part.socket;
+    yield outcome(at(processor), agree(wants, `socket of ${processor.label}`, has, `socket of ${board.label}`, (a, b) => a === b), {
+      broken: () => say`The processor fits ${wants}; the board has ${has}.`,
+      fixes: () => [swap(processor), swap(board)],
+    });
+  },
+});

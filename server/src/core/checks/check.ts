@@ -1,0 +1,75 @@
+// What a check is: its identity, its documentation, its test. One file a check says all of this.
+import type { Build } from '../build/build';
+import type { FileReading } from '../build/inspect';
+import type { Grade } from '../manifest/house-file';
+import type { Outcome } from './kit';
+
+export const areas = {
+  board: 'Processor, board, firmware',
+  cooling: 'Thermal interface and cooling',
+  storage: 'Storage and M.2',
+  memory: 'Memory',
+  slots: 'Slots, lanes, display',
+  power: 'Power and mains',
+  case: 'Case and mechanics',
+  handling: 'Static, handling, safety',
+  work: 'Order of work, start, acceptance, hand-over',
+  costs: 'Noise, cost, ordering',
+  text: 'The text itself',
+} as const;
+
+export type Area = keyof typeof areas;
+
+/** A faulty text that brings exactly this check’s finding, and the text its fix leads to. */
+export interface Example {
+  readonly faulty: string;
+  /** Absent where no fix can be offered: then `instead` says what to do. */
+  readonly mended?: string;
+  readonly instead?: string;
+  /** The file’s name, where it is no build. */
+  readonly file?: string;
+}
+
+/** Where the judgement comes from: a published title with its number, or `common practice`. */
+export type SourceNote = string;
+
+interface CheckBase {
+  /** Plain words, thing then fault; equals the file’s name. */
+  readonly id: string;
+  readonly area: Area;
+  readonly grade: Grade;
+  /** One sentence: what is judged. */
+  readonly what: string;
+  /** One or two sentences: what goes wrong otherwise. */
+  readonly why: string;
+  readonly source: SourceNote;
+  readonly examples: readonly [Example, ...Example[]];
+  /** For checks of grade harm: the caution shown with the finding, by its id in `trade/cautions`. */
+  readonly caution?: string;
+}
+
+export interface BuildCheck extends CheckBase {
+  readonly on: 'build';
+  readonly test: (build: Build) => Iterable<Outcome>;
+}
+
+/** A check of one file’s own text, whichever of our files it is. */
+export interface FileCheck extends CheckBase {
+  readonly on: 'file';
+  readonly test: (file: FileReading) => Iterable<Outcome>;
+}
+
+/** A finding as a check of accepted findings sees it. */
+export interface Found { readonly id: string; readonly path: string; readonly grade: Grade }
+
+/** A check of what the build accepts, held against what was found. */
+export interface AcceptCheck extends CheckBase {
+  readonly on: 'accept';
+  readonly test: (build: Build, found: readonly Found[]) => Iterable<Outcome>;
+}
+
+export type Check = BuildCheck | FileCheck | AcceptCheck;
+
+export const check = (facts: Omit<BuildCheck, 'on'>): BuildCheck => ({ on: 'build', ...facts });
+export const fileCheck = (facts: Omit<FileCheck, 'on'>): FileCheck => ({ on: 'file', ...facts });
+export const acceptCheck = (facts: Omit<AcceptCheck, 'on'>): AcceptCheck => ({ on: 'accept', ...facts });

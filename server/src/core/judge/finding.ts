@@ -1,0 +1,89 @@
+// What the judge says: findings, and how many checks held, broke and stayed open.
+import type { Check } from '../checks/check';
+import type { FixIdea, Outcome, Place } from '../checks/kit';
+import { uniqueMissing, type Missing } from '../figures/figure';
+import { say, type Said } from '../figures/say';
+import type { Used } from '../figures/truth';
+import { grades, type Grade } from '../manifest/house-file';
+
+/** Why a finding is shown as accepted: the build’s own words. */
+export interface Accepted { readonly because: string; readonly until?: string; readonly by?: string }
+
+export interface Finding {
+  readonly id: string;
+  readonly check: Check;
+  readonly grade: Grade;
+  readonly place: Place;
+  readonly said: Said;
+  /** For grade unknown: the facts that would decide it; empty where a range leaves it open. */
+  readonly missing: readonly Missing[];
+  /** What went into the answer; the working is printed from these and from the sentence’s figures. */
+  readonly uses: readonly Used[];
+  /** Lines of other files that the finding rests on. */
+  readonly related: readonly { readonly place: Place; readonly what: string }[];
+  readonly caution?: string;
+  readonly accepted?: Accepted;
+  readonly fixes?: () => Iterable<FixIdea | undefined>;
+}
+
+export interface Counts { readonly held: number; readonly broken: number; readonly unknown: number }
+
+/** What one check answered, and which roles of the build it read. */
+export interface Answer { readonly check: Check; readonly outcomes: readonly Outcome[]; readonly mask: number }
+
+export interface Judgement {
+  /** Worst first, then by place. */
+  readonly findings: readonly Finding[];
+  readonly counts: Counts;
+  readonly answers: readonly Answer[];
+  /** Checks that failed by a fault of their own. */
+  readonly failed: readonly { readonly id: string; readonly error: string }[];
+}
+
+/** The finding of an outcome; undefined when it holds. */
+export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding | undefined {
+  const { truth, place } = outcome;
+  if (truth.is === true) return undefined;
+  const said = truth.is === false ? outcome.broken() : openWords(truth.missing, truth.breakEven);
+  const caution = outcome.caution ?? check.caution;
+  return {
+    id: check.id, check, grade: truth.is === false ? grade : 'unknown', place, said, missing: truth.missing,
+    uses: truth.uses, related: relatedTo(place, truth.uses, said), ...(truth.is === false && caution ? { caution } : {}),
+    ...(truth.is === false && outcome.fixes ? { fixes: outcome.fixes } : {}),
+  };
+}
+
+/** “Cannot be decided” with the facts by name, or the value at which a range turns. */
+function openWords(missing: readonly Missing[], breakEven: Said | undefined): Said {
+  if (missing.length === 0) return breakEven ?? say`Cannot be decided.`;
+  const names = [...new Set(missing.map((lack) => lack.what))];
+  const listed = names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' and ');
+  return say`Cannot be decided: ${listed} ${names.length > 1 ? 'are' : 'is'} not stated.`;
+}
+
+function relatedTo(place: Place, uses: readonly Used[], said: Said): Finding['related'] {
+  const related = new Map<string, { place: Place; what: string }>();
+  const add = (doc: Place['doc'], span: Place['span'], path: string, what: string): void => {
+    if (doc !== place.doc || span.start !== place.span.start) related.set(`${doc.name}\n${span.start}`, { place: { doc, span, path }, what });
+  };
+  const visit = (used: Used): void => {
+    if (used.type === 'fact') {
+      if (used.node) add(used.doc, used.node.span, used.path, `${used.path}: ${used.text}`);
+    } else if (used.from) add(used.from.doc, used.from.span, used.from.path, used.label);
+    else used.inputs.forEach(visit);
+  };
+  [...uses, ...said.figures, ...said.facts].forEach(visit);
+  return [...related.values()];
+}
+
+/** Worst first; within a grade by file, place and id, so that the order never depends on anything else. */
+export function inOrder(findings: readonly Finding[]): Finding[] {
+  return [...findings].sort((a, b) =>
+    grades.indexOf(a.grade) - grades.indexOf(b.grade) || compare(a.place.doc.name, b.place.doc.name) ||
+    a.place.span.start - b.place.span.start || compare(a.id, b.id) || compare(a.said.text, b.said.text));
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** All facts that a set of findings waits for, each once. */
+export const missingOf = (findings: readonly Finding[]): readonly Missing[] => uniqueMissing(findings);

@@ -1,0 +1,141 @@
+// Proves fixes: each is applied to a copy and judged again before anyone is offered it.
+import { Build, type Placed } from '../build/build';
+import { atLeastAsBad } from '../build/house';
+import type { FixIdea, SwapFix, TextFix } from '../checks/kit';
+import { putOn } from '../checks/kit';
+import { roleNames } from '../manifest/places';
+import { Doc } from '../parts/doc';
+import type { Kind } from '../parts/kinds';
+import { applyEdits, editsOverlap, type Edit } from '../text';
+import type { Finding, Judgement } from './finding';
+import { judgeBuild, judgeFile } from './judge';
+
+/** A part of the folder that may stand in for another of its kind. */
+export interface Candidate { readonly name: string; readonly doc: Doc }
+export type Candidates = (kind: Kind) => readonly Candidate[];
+
+export interface ProvenFix {
+  readonly title: string;
+  readonly doc: Doc;
+  readonly edits: readonly Edit[];
+  /** Findings it brings; each lighter than the one it clears. */
+  readonly brings: readonly Finding[];
+  /** Findings it clears, the one it was made for among them. */
+  readonly clears: readonly Finding[];
+}
+
+/** How many swaps are offered for one finding. */
+const swapsOffered = 3;
+
+/** The proven fixes of a finding in a build, best first as the check gives them. */
+export function provenFixes(build: Build, before: Judgement, finding: Finding, candidates: Candidates = () => []): ProvenFix[] {
+  const proven: ProvenFix[] = [];
+  for (const idea of ideasOf(finding)) {
+    if (idea.type === 'text') proven.push(...some(proveText(build, before, finding, idea)));
+    else proven.push(...bestSwaps(build, before, finding, idea, candidates(idea.placed.kind)));
+  }
+  return distinct(proven);
+}
+
+/** The proven fixes of a finding in a file that stands by itself. */
+export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): ProvenFix[] {
+  const proven = ideasOf(finding).flatMap((idea) => {
+    if (idea.type !== 'text' || idea.doc !== doc || editsOverlap(idea.edits)) return [];
+    const after = judgeFile(new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits)));
+    return some(weigh(before, after, finding, idea.title, doc, idea.edits));
+  });
+  return distinct(proven);
+}
+
+function ideasOf(finding: Finding): FixIdea[] {
+  return [...(finding.fixes?.() ?? [])].filter((idea): idea is FixIdea => idea !== undefined);
+}
+
+function proveText(build: Build, before: Judgement, finding: Finding, idea: TextFix): ProvenFix | undefined {
+  if (idea.edits.length === 0 || editsOverlap(idea.edits)) return undefined;
+  const changed = new Doc(idea.doc.name, idea.doc.kind, applyEdits(idea.doc.text, idea.edits));
+  if (changed.text === idea.doc.text) return undefined;
+  return weigh(before, judgeBuild(withDoc(build, idea.doc, changed)), finding, idea.title, idea.doc, idea.edits);
+}
+
+/** The build as it would be with one of its files changed. */
+export function withDoc(build: Build, doc: Doc, changed: Doc): Build {
+  if (doc === build.doc) return new Build(changed, build.find, build.house, build.today);
+  return new Build(build.doc, (name) => {
+    const found = build.find(name);
+    return found === doc ? changed : found;
+  }, build.house, build.today);
+}
+
+/** A fix counts when its finding is gone, not merely undecided, and nothing as bad or worse has come. */
+function weigh(before: Judgement, after: Judgement, finding: Finding, title: string, doc: Doc, edits: readonly Edit[]): ProvenFix | undefined {
+  if (after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path)) return undefined;
+  const brings = newIn(after.findings, before.findings);
+  if (brings.some((brought) => atLeastAsBad(brought.grade, finding.grade))) return undefined;
+  const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
+  const cost = worst.length > 0 ? ` (brings ${[...new Set(worst)].join(', ')})` : '';
+  return { title: title + cost, doc, edits, brings, clears: newIn(before.findings, after.findings) };
+}
+
+const keyOf = (finding: Finding): string => `${finding.id}\n${finding.place.path}\n${finding.grade}`;
+
+/** Findings of the first list that the second lacks. */
+export function newIn(these: readonly Finding[], those: readonly Finding[]): Finding[] {
+  const left = new Map<string, number>();
+  for (const one of those) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
+  return these.filter((one) => {
+    const n = left.get(keyOf(one)) ?? 0;
+    if (n > 0) left.set(keyOf(one), n - 1);
+    return n === 0;
+  });
+}
+
+/** A candidate in its place, with what the whole build would then be. */
+export interface Swapped { readonly candidate: Candidate; readonly after: Judgement; readonly brings: readonly Finding[]; readonly clears: readonly Finding[]; readonly build: Build }
+
+/** Judges the build with a candidate in a place; only the checks that look at that place run again. */
+export function trySwap(build: Build, before: Judgement, placed: Placed, candidate: Candidate): Swapped {
+  const bit = 1 << roleNames.indexOf(placed.role);
+  const changed = build.withPart(placed, candidate.name);
+  const known = before.answers.filter((answer) => answer.check.on === 'build' && (answer.mask & bit) === 0 || answer.check.on === 'file');
+  const after = judgeBuild(changed, { known });
+  return { candidate, after, build: changed, brings: newIn(after.findings, before.findings), clears: newIn(before.findings, after.findings) };
+}
+
+function bestSwaps(build: Build, before: Judgement, finding: Finding, idea: SwapFix, candidates: readonly Candidate[]): ProvenFix[] {
+  const current = idea.placed.used?.name;
+  const ranked = candidates
+    .filter((candidate) => candidate.name !== current)
+    .map((candidate) => trySwap(build, before, idea.placed, candidate))
+    .filter((swapped) => !swapped.after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path))
+    .sort(bySwapWorth);
+  const proven: ProvenFix[] = [];
+  for (const { candidate } of ranked) {
+    if (proven.length === swapsOffered) break;
+    const fix = putOn(idea.placed, 'use', candidate.name, `Use ${candidate.name} as ${idea.placed.kind}`);
+    proven.push(...some(fix && proveText(build, before, finding, fix)));
+  }
+  return proven;
+}
+
+/** Fewest and lightest new findings first, then most cleared, then by name. */
+export function bySwapWorth(a: Swapped, b: Swapped): number {
+  return weight(a.brings) - weight(b.brings) || weight(b.clears) - weight(a.clears) || (a.candidate.name < b.candidate.name ? -1 : 1);
+}
+
+/** One finding of a grade outweighs any number of the next; counts are capped so that this stays exact. */
+function weight(findings: readonly Finding[]): number {
+  const worth = { harm: 1e8, stop: 1e6, short: 1e4, note: 1e2, unknown: 1 };
+  return findings.reduce((sum, finding) => sum + worth[finding.grade], 0);
+}
+
+const some = <T>(value: T | undefined): T[] => (value === undefined ? [] : [value]);
+
+/** Two ideas that make the same change are one. */
+function distinct(fixes: readonly ProvenFix[]): ProvenFix[] {
+  const seen = new Set<string>();
+  return fixes.filter((fix) => {
+    const key = JSON.stringify([fix.doc.name, fix.edits]);
+    return !seen.has(key) && seen.add(key) !== undefined;
+  });
+}

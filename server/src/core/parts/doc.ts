@@ -1,0 +1,31 @@
+// A file as the core sees it: its name, its text, and what was read from the text.
+import { Lines } from '../text';
+import { parse, type Parsed } from '../yaml';
+
+export type DocKind = 'build' | 'part' | 'house';
+
+export class Doc {
+  private linesRead?: Lines;
+  private parsedRead?: Parsed;
+  /** What was worked out from this text, by the function that did; it lives and dies with the text. */
+  readonly memo = new Map<unknown, unknown>();
+
+  /** `name` is the path below the workspace's root, with `/` between folders on every platform. */
+  constructor(readonly name: string, readonly kind: DocKind, readonly text: string) {}
+
+  get parsed(): Parsed {
+    return (this.parsedRead ??= parse(this.text));
+  }
+
+  get lines(): Lines {
+    return (this.linesRead ??= new Lines(this.text));
+  }
+}
+
+/** Which of our files a path names, by its ending alone; undefined for any other file. */
+export function kindOfFile(path: string): DocKind | undefined {
+  const file = path.slice(path.lastIndexOf('/') + 1);
+  if (file.endsWith('.pcbuild.yaml')) return 'build';
+  if (file.endsWith('.part.yaml')) return 'part';
+  return file === 'fettle.yaml' ? 'house' : undefined;
+}

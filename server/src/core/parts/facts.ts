@@ -1,0 +1,130 @@
+// Facts read lazily from one or more maps by a table of fields; the first map that states a key wins.
+import type { Entry, MapNode, Node } from '../yaml';
+import type { Doc } from './doc';
+import type { Fact, Group, GroupMeta } from './fact';
+import type { Field, ListField, NamedField, ScalarField, Table } from './field';
+import { readScalar } from './scalar';
+
+/** A map to read from. `map` is undefined where the file has none, so that absent facts still know their place. */
+export interface Source {
+  readonly doc: Doc;
+  readonly map?: MapNode;
+  readonly entry?: Entry;
+  readonly path: string;
+  /** Span of the whole, for an absent map the nearest thing that stands in the file. */
+  readonly span: { readonly start: number; readonly end: number };
+}
+
+interface GroupImpl { $: GroupMeta; sources: readonly Source[]; read: Map<string, unknown> }
+
+// Made once from tables that never change; nothing that was read is kept here.
+const shapes = new WeakMap<Table, object>();
+
+/**
+ * Reads a group. `sources` are in order of precedence: what is spelled out in a build before the part file.
+ * The last source is where an absent fact belongs.
+ */
+export function readGroup<T extends Table>(table: T, name: string, sources: readonly Source[]): Group<T> {
+  const home = sources[sources.length - 1]!;
+  const first = sources.find((source) => source.map) ?? home;
+  const impl = Object.create(shapeOf(table)) as GroupImpl;
+  impl.$ = {
+    doc: first.doc, path: first.path, name, span: first.span, stated: first.map !== undefined,
+    ...(first.map ? { map: first.map } : {}), ...(first.entry ? { entry: first.entry } : {}),
+  };
+  impl.sources = sources;
+  impl.read = new Map();
+  return impl as unknown as Group<T>;
+}
+
+/** One prototype a table, with a getter a field, so that nothing is read that no check asks for. */
+function shapeOf(table: Table): object {
+  let shape = shapes.get(table);
+  if (!shape) {
+    shape = Object.create(null) as object;
+    for (const key of Object.keys(table)) {
+      const field = table[key] as Field;
+      Object.defineProperty(shape, key, {
+        enumerable: true,
+        get(this: GroupImpl) {
+          let value = this.read.get(key);
+          if (value === undefined) this.read.set(key, (value = readField(field, key, this.sources)));
+          return value;
+        },
+      });
+    }
+    shapes.set(table, shape);
+  }
+  return shape;
+}
+
+const below = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
+
+function readField(field: Field, key: string, sources: readonly Source[]): unknown {
+  if (field.type === 'group') return readGroup(field.fields, key, sources.map((source) => childSource(source, key)));
+  if (field.type === 'named') return readNamed(field, key, sources);
+  for (let i = 0; i < sources.length; i++) {
+    const entry = sources[i]!.map?.get(key);
+    if (!entry) continue;
+    const replaced = i + 1 < sources.length ? (readField(field, key, sources.slice(i + 1)) as Fact<unknown>) : undefined;
+    return factFrom(field, key, sources[i]!, entry, replaced?.entry ? replaced : undefined);
+  }
+  return absent(field, key, sources[sources.length - 1]!);
+}
+
+function childSource(source: Source, key: string): Source {
+  const entry = source.map?.get(key);
+  const path = below(source.path, key);
+  if (entry?.value.type === 'map') return { doc: source.doc, map: entry.value, entry, path, span: entry.value.span };
+  return { doc: source.doc, path, span: source.span };
+}
+
+function absent(field: Field, key: string, source: Source): Fact<unknown> {
+  const path = below(source.path, key);
+  return { type: 'fact', value: undefined, text: '', key, path, field, doc: source.doc, ...(source.map ? { holder: source.map } : {}) };
+}
+
+function factFrom(field: ScalarField | ListField, key: string, source: Source, entry: Entry, replaced: Fact<unknown> | undefined): Fact<unknown> {
+  const path = below(source.path, key);
+  const { value, text } = readValue(field, key, entry.value, source, path);
+  return {
+    type: 'fact', value, text, key, path, field, doc: source.doc, entry, node: entry.value,
+    ...(source.map ? { holder: source.map } : {}), ...(replaced ? { replaced } : {}),
+  };
+}
+
+function readValue(field: ScalarField | ListField, key: string, node: Node, source: Source, path: string): { value: unknown; text: string } {
+  const text = node.type === 'scalar' ? node.text : source.doc.text.slice(node.span.start, node.span.end);
+  if (field.type === 'list') return { value: node.type === 'list' ? readItems(field, key, node.items, source, path) : undefined, text };
+  return { value: node.type === 'scalar' ? readScalar(field, node.text).value : undefined, text };
+}
+
+function readItems(list: ListField, key: string, items: readonly Node[], source: Source, path: string): unknown[] {
+  const field: Field = list.of;
+  return items.map((node, i) => {
+    const at = `${path}[${i}]`;
+    if (field.type === 'group') {
+      const map = node.type === 'map' ? { map: node } : {};
+      return readGroup(field.fields, String(i), [{ doc: source.doc, ...map, path: at, span: node.span }]);
+    }
+    const { value, text } = readValue(field as ScalarField, key, node, source, at);
+    return { type: 'fact', value, text, key, path: at, field, doc: source.doc, node } satisfies Fact<unknown>;
+  });
+}
+
+/** A map of names is joined name by name, so that a build can correct one slot of a board. */
+function readNamed(field: NamedField, key: string, sources: readonly Source[]): Fact<unknown> {
+  const children = sources.map((source) => childSource(source, key));
+  const first = children.find((child) => child.map);
+  const stated = sources.find((source) => source.map?.get(key))?.map?.get(key);
+  const home = sources[sources.length - 1]!;
+  if (!first) return { ...absent(field, key, home), ...(stated ? { entry: stated, node: stated.value } : {}) };
+  const value = new Map<string, unknown>();
+  for (const name of new Set(children.flatMap((child) => child.map?.entries.map((entry) => entry.key) ?? []))) {
+    value.set(name, readField(field.of, name, children.filter((child) => child.map?.get(name))));
+  }
+  return {
+    type: 'fact', value, text: '', key, path: first.path, field, doc: first.doc,
+    ...(first.entry ? { entry: first.entry, node: first.entry.value } : {}), ...(home.map ? { holder: home.map } : {}),
+  };
+}

@@ -1,0 +1,18 @@
+// All kinds of part by name.
+import { board } from './board';
+import { card, display, drive, graphics, stick } from './devices';
+import { fan, lead, pcCase, radiator, supply } from './housing';
+import { cooler, memory, paste, processor } from './processing';
+
+export const kinds = {
+  board, processor, cooler, paste, memory, drive, graphics, card, supply, case: pcCase, fan, radiator, display, lead, stick,
+} as const;
+
+export type Kinds = typeof kinds;
+export type Kind = keyof Kinds;
+
+export const kindNames = Object.keys(kinds) as readonly Kind[];
+
+export function isKind(word: string): word is Kind {
+  return Object.hasOwn(kinds, word);
+}

@@ -1,0 +1,82 @@
+// One scalar text held against its field: the value, or what is wrong with it and what to write instead.
+import { readQuantity } from '../quantity';
+import { nearest, quoted } from '../text';
+import type { ChoiceField, CountField, FormField, QuantityField, ScalarField } from './field';
+
+export type SlipCode =
+  | 'unit-missing' | 'unit-of-other-dimension' | 'unit-look-alike' | 'unit-unknown'
+  | 'number-odd' | 'range-reversed' | 'wrong-kind-of-value' | 'choice-unknown';
+
+/** What is wrong with a text, in a sentence; `start` and `end` are offsets within the text. */
+export interface Slip {
+  readonly code: SlipCode;
+  readonly message: string;
+  readonly start: number;
+  readonly end: number;
+  /** Whole texts to write instead, best first; empty where more than one reading is possible. */
+  readonly instead: readonly string[];
+}
+
+export interface ScalarRead { readonly value?: unknown; readonly slip?: Slip }
+
+/** Reads `text` as the field says. Never throws; a value beside a slip is certain in spite of it. */
+export function readScalar(field: ScalarField, text: string): ScalarRead {
+  switch (field.type) {
+    case 'quantity': return readAsQuantity(field, text);
+    case 'count': return readCount(field, text);
+    case 'flag': return readFlag(text);
+    case 'choice': return readChoice(field, text);
+    case 'form': return readForm(field, text);
+    case 'date': return readDate(text);
+    case 'text':
+    case 'version': return text === '' ? wrong(text, 'Nothing is written here; write a value or take the key out.') : { value: text };
+  }
+}
+
+function wrong(text: string, message: string, instead: readonly string[] = []): ScalarRead {
+  return { slip: { code: 'wrong-kind-of-value', message, start: 0, end: text.length, instead } };
+}
+
+function readAsQuantity(field: QuantityField, text: string): ScalarRead {
+  if (text === '') return wrong(text, `Nothing is written here; write a value such as ${quoted(field.example)}.`);
+  const read = readQuantity(text, field.dimension, { usual: field.unit });
+  if (!read.problem) return { value: read.quantity };
+  const { code, message, start, end, suggestions } = read.problem;
+  const slip: Slip = { code: code === 'not-a-number' ? 'wrong-kind-of-value' : code, message, start, end, instead: suggestions };
+  return { value: read.quantity, slip };
+}
+
+function readCount(field: CountField, text: string): ScalarRead {
+  if (/^\d{1,9}$/.test(text) && Number(text) >= field.least) return { value: Number(text) };
+  return wrong(text, `${quoted(text)} is not a whole number of ${field.least} or more.`);
+}
+
+function readFlag(text: string): ScalarRead {
+  if (text === 'true' || text === 'false') return { value: text === 'true' };
+  const lower = text.toLowerCase();
+  const meant = ['yes', 'on', 'true', 'y'].includes(lower) ? ['true'] : ['no', 'off', 'false', 'n'].includes(lower) ? ['false'] : [];
+  return wrong(text, `${quoted(text)} stands where ${quoted('true')} or ${quoted('false')} is meant.`, meant);
+}
+
+function readChoice(field: ChoiceField, text: string): ScalarRead {
+  if (field.choices.includes(text)) return { value: text };
+  const near = field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? nearest(text, field.choices);
+  const message = `${quoted(text)} is not one of ${field.choices.map(quoted).join(', ')}.`;
+  return { slip: { code: 'choice-unknown', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] } };
+}
+
+function readForm(field: FormField, text: string): ScalarRead {
+  const value = field.parse(text);
+  if (value !== undefined) return { value };
+  const near = nearest(text, field.usual ?? []);
+  return wrong(text, `${quoted(text)} is not ${field.form}, such as ${quoted(field.example)}.`, near === undefined ? [] : [near]);
+}
+
+function readDate(text: string): ScalarRead {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (match) {
+    const time = new Date(`${text}T00:00:00Z`);
+    if (!Number.isNaN(time.getTime()) && time.toISOString().startsWith(text)) return { value: text };
+  }
+  return wrong(text, `${quoted(text)} is not a date; write year, month and day, such as ${quoted('2026-10-03')}.`);
+}

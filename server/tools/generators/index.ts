@@ -1,0 +1,10 @@
+// All generators, in the order in which they must run: the list of checks comes before what reads it.
+import { allChecks } from './all-checks';
+
+/** `make` gives whole files by path; `owns` names a folder in which nothing else may stand. */
+export interface Generator {
+  readonly make: (read: (path: string) => string | undefined) => Promise<ReadonlyMap<string, string>> | ReadonlyMap<string, string>;
+  readonly owns?: string;
+}
+
+export const generators: readonly Generator[] = [allChecks];
