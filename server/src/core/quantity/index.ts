@@ -3,6 +3,7 @@ export type { Dimension, Notation, Quantity, QuantityProblem, QuantityProblemCod
 export { inUnit, toBase } from './convert';
 export { currencyCodes, type CurrencyCode } from './currencies';
 export { dimensions, type DimensionFacts } from './dimensions';
+export { formatPair, formatQuantity, type FormatOptions } from './format';
 export { plainNumber } from './numbers';
 export { readQuantity } from './read';
 export { units, unitSpelled, type Unit, type UnitName } from './units';

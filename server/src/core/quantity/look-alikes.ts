@@ -63,7 +63,7 @@ export function tidy(written: string): Tidied {
 }
 
 /** Letters written for digits in a word that stands where a number does: `1O` for 10, `l58` for 158. */
-const lettersForDigits = /(?<![^\s–-])[+-]?(?=[\dOoIl.]*\d)(?=[\d.]*[OoIl])[\dOoIl]+(?:\.[\dOoIl]+)?(?=\s|$)/g;
+const lettersForDigits = /(?<!\S)[+-]?(?=[\dOoIl.]*\d)(?=[\d.]*[OoIl])[\dOoIl]+(?:\.[\dOoIl]+)?(?=\s|$)/g;
 
 /** Puts digits in place of letters, as far as the text could then be a number; undefined where there are none. */
 export function withDigits({ text, origin, alikes }: Tidied): Tidied | undefined {

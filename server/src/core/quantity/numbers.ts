@@ -11,17 +11,26 @@ const unusual = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const grouped = /^([+-]?)([1-9]\d{0,2})(?:([,.'’_ ])\d{3})(?:\3\d{3})*(?:([.,])\d+)?$/;
 const decimalComma = /^[+-]?\d+,\d+$/;
 
+/** No part has as much of anything, or as little as its inverse; past this, sums could overflow. */
+const beyondUse = 1e21;
+
 /** Where a number begins: up to what may still belong to it, space-parted groups of three included. */
 export const numberStart = /^[+-]?(?=[.,]?\d)[\d.,]*(?:['’_ ]\d{3}(?!\d)[\d.,]*)*(?:[eE][+-]?\d+)?/;
 
 /** Reads what {@link numberStart} found. A doubtful number has no value, only the texts it could mean. */
 export function readNumber(written: string): NumberReading {
-  const value = Number(written);
-  if (unusual.test(written) && !Number.isFinite(value)) return { texts: [], odd: 'is too large a number' };
-  if (clean.test(written)) return { value, texts: [written] };
-  if (unusual.test(written)) return { value, texts: [plainNumber(value)], odd: 'is an unusual way to write a number' };
+  if (unusual.test(written)) return readDecimal(written, Number(written));
   const texts = [...groupedReading(written), ...(decimalComma.test(written) ? [written.replace(',', '.')] : [])];
   return { texts, odd: oddity(written, texts) };
+}
+
+function readDecimal(written: string, value: number): NumberReading {
+  const size = Math.abs(value);
+  if (size >= beyondUse) return { texts: [], odd: 'is too large a number' };
+  if (size < 1 / beyondUse && /^[^eE]*[1-9]/.test(written)) return { texts: [], odd: 'is too small a number' };
+  // Adding 0 makes −0 plain.
+  if (clean.test(written)) return { value: value + 0, texts: [written] };
+  return { value: value + 0, texts: [plainNumber(value)], odd: 'is an unusual way to write a number' };
 }
 
 function groupedReading(written: string): string[] {

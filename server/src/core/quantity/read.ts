@@ -17,7 +17,7 @@ export function readQuantity(text: string, dimension: Dimension, opts: { readonl
   const mended = withDigits(tidied);
   const again = mended && readTidied(mended, dimension, opts.usual);
   if (mended !== undefined && again?.value !== undefined) return result(text, dimension, mended, again, again.value);
-  return { problem: problemAt(reading.fault, tidied, reading.texts, text) };
+  return { problem: problemAt(reading.fault, tidied, sound(reading.texts, dimension), text) };
 }
 
 function readTidied({ text }: Tidied, dimension: Dimension, usual?: UnitName): Reading {
@@ -36,6 +36,14 @@ function result(text: string, dimension: Dimension, tidied: Tidied, { fault, tex
   const alike = tidied.alikes[0];
   if (fault !== undefined) return { quantity, problem: problemAt(fault, tidied, texts, text) };
   return alike === undefined ? { quantity } : { quantity, problem: alikeProblem(alike, texts) };
+}
+
+/** A text is suggested only if nothing is wrong with it: `-1` is not mended by a unit where nothing can be below 0. */
+function sound(texts: readonly string[], dimension: Dimension): readonly string[] {
+  return texts.filter((text) => {
+    const { value, fault } = readParts(text, dimension);
+    return value !== undefined && fault === undefined;
+  });
 }
 
 function sentence(why: string, texts: readonly string[]): string {

@@ -51,7 +51,7 @@ function special(word: string, number: string, dimension: Dimension): UnitReadin
     return wrong('unit-of-other-dimension', `${written} is a frequency, and a memory's clock runs at half its transfer rate; write the transfers per second, in \`MT/s\``);
   }
   if (dimension === 'temperature-difference' && word === '°C') {
-    return wrong('unit-of-other-dimension', `${written} is a temperature; a difference of temperatures is written in \`K\``, ['K']);
+    return wrong('unit-of-other-dimension', `${written} is a temperature, and a difference of temperatures is wanted`, ['K']);
   }
   if (dimension === 'sound-power' && (word === 'dB' || unitSpelled(word, 'sound-level') !== undefined)) {
     return wrong('unit-of-other-dimension', `${written} may be a level at the ear; a declared sound power is written in bels, \`B\`, one for every 10 dB`);

@@ -1,0 +1,114 @@
+// Writes values with their unit for people: a readable prefix, few digits, and no rounding past each other.
+import type { Dimension } from './types';
+import { inUnit } from './convert';
+import { dimensions } from './dimensions';
+import { plainNumber } from './numbers';
+import { unitNamed, type UnitName } from './units';
+
+export interface FormatOptions {
+  /** The unit to write in; without it, one that reads well is chosen. */
+  readonly unit?: UnitName;
+  /** For money: the ISO 4217 code, written as given. */
+  readonly currency?: string;
+  /** Significant digits, 1 to 7; 4 if not stated. Money is written to the hundredth instead. */
+  readonly digits?: number;
+}
+
+const usualDigits = 4;
+const mostDigits = 7;
+/** A printed difference may be off by this part of the true one, lest 155.04 against 155.1 be printed as 155 against 155.1. */
+const differenceTolerance = 0.1;
+
+function digitsOf({ digits = usualDigits }: FormatOptions): number {
+  return Math.min(Math.max(Math.round(digits), 1), mostDigits);
+}
+
+/** Rounded to significant digits, or to hundredths where money is written without a stated number of digits. */
+function rounded(value: number, digits: number, toHundredths: boolean): number {
+  if (!Number.isFinite(value)) return value;
+  return Number(toHundredths ? value.toFixed(2) : value.toPrecision(digits));
+}
+
+/** The unit in which a figure of this size reads well; a size that rounds up to the next unit is written in that one. */
+function readableUnit(size: number, dimension: Dimension, digits: number): UnitName | undefined {
+  const { shown } = dimensions[dimension];
+  const about = rounded(Math.abs(size), digits, false);
+  const fitting = shown.filter(([, from]) => about >= from);
+  return about === 0 ? dimensions[dimension].base : fitting.at(-1)?.[0];
+}
+
+/** Turns numbers in the base unit into numbers with one and the same unit behind them. */
+interface Writer {
+  readonly round: (value: number, digits: number) => number;
+  readonly write: (rounded: number) => string;
+  readonly number: (rounded: number) => string;
+}
+
+function writer(size: number, dimension: Dimension, opts: FormatOptions): Writer {
+  const money = dimension === 'money';
+  const unit = money ? undefined : opts.unit ?? readableUnit(size, dimension, digitsOf(opts));
+  const toHundredths = money && opts.digits === undefined;
+  const number = (value: number): string => (Number.isFinite(value) ? plainNumber(value === 0 ? 0 : value) : unbounded(value));
+  return {
+    round: (value, digits) => rounded(unit === undefined ? value : inUnit(value, unit), digits, toHundredths),
+    number,
+    write: (value) => `${number(value)} ${money ? opts.currency ?? opts.unit ?? '' : symbolFor(unit, value)}`.trimEnd(),
+  };
+}
+
+function unbounded(value: number): string {
+  return Number.isNaN(value) ? 'not a number' : `${value < 0 ? '-' : ''}∞`;
+}
+
+function symbolFor(unit: UnitName | undefined, value: number): string {
+  if (unit === undefined) return '';
+  const { spellings, plural } = unitNamed(unit);
+  return plural !== undefined && value !== 1 ? plural : spellings[0];
+}
+
+/**
+ * Writes a value, or a range, given in the base unit of its dimension: `158 mm`, `150 to 160 mm`, `at most 160 mm`.
+ * `lo` is −Infinity or `hi` Infinity where that end is open. `readQuantity` reads what is written, unless both ends are open.
+ */
+export function formatQuantity(lo: number, hi: number, dimension: Dimension, opts: FormatOptions = {}): string {
+  if (lo === -Infinity && hi === Infinity) return `${dimensions[dimension].what} of any size`;
+  if (lo === -Infinity) return `at most ${one(hi, dimension, opts)}`;
+  if (hi === Infinity) return `at least ${one(lo, dimension, opts)}`;
+  if (Object.is(lo, hi) || lo === hi) return one(lo, dimension, opts);
+  const { write, number } = writer(larger(lo, hi), dimension, opts);
+  const [from, to] = apart(lo, hi, dimension, opts);
+  return from === to ? write(to) : `${number(from)} to ${write(to)}`;
+}
+
+/**
+ * Writes two values in one unit, with so many digits (7 at most) that the text shows which is greater and by about
+ * how much: a figure and its limit never become equal, or change order, by rounding.
+ */
+export function formatPair(a: number, b: number, dimension: Dimension, opts: FormatOptions = {}): [string, string] {
+  const { write } = writer(larger(a, b), dimension, opts);
+  const [one, other] = apart(a, b, dimension, opts);
+  return [write(one), write(other)];
+}
+
+function one(value: number, dimension: Dimension, opts: FormatOptions): string {
+  const { round, write } = writer(value, dimension, opts);
+  return write(round(value, digitsOf(opts)));
+}
+
+/** The finite one of greater size: it chooses the unit. */
+function larger(a: number, b: number): number {
+  if (!Number.isFinite(a)) return b;
+  return Number.isFinite(b) && Math.abs(b) > Math.abs(a) ? b : a;
+}
+
+/** Both values rounded alike, with the fewest digits that show their difference truly. */
+function apart(a: number, b: number, dimension: Dimension, opts: FormatOptions): readonly [number, number] {
+  const { round } = writer(larger(a, b), dimension, opts);
+  const difference = round(b, 15) - round(a, 15);
+  if (!Number.isFinite(difference)) return [round(a, digitsOf(opts)), round(b, digitsOf(opts))];
+  for (let digits = digitsOf(opts); digits < mostDigits; digits++) {
+    const [one, other] = [round(a, digits), round(b, digits)];
+    if (Math.abs(other - one - difference) <= Math.abs(difference) * differenceTolerance) return [one, other];
+  }
+  return [round(a, mostDigits), round(b, mostDigits)];
+}
