@@ -2,10 +2,14 @@
 import type { Check } from './check';
 import socketDiffers from './board/socket-differs';
 import coolerTooTall from './cooling/cooler-too-tall';
+import supplyOverloaded from './power/supply-overloaded';
+import driveSlowerThanPromised from './storage/drive-slower-than-promised';
 import unknownKey from './text/unknown-key';
 
 export const checks: readonly Check[] = [
   socketDiffers,
   coolerTooTall,
+  supplyOverloaded,
+  driveSlowerThanPromised,
   unknownKey,
 ];

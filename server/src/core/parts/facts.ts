@@ -15,7 +15,8 @@ export interface Source {
   readonly span: { readonly start: number; readonly end: number };
 }
 
-interface GroupImpl { $: GroupMeta; sources: readonly Source[]; read: Map<string, unknown> }
+// Names with a `$` of its own: a field may be called anything else.
+interface GroupImpl { $: GroupMeta; $sources: readonly Source[]; $read: Map<string, unknown> }
 
 // Made once from tables that never change; nothing that was read is kept here.
 const shapes = new WeakMap<Table, object>();
@@ -32,8 +33,8 @@ export function readGroup<T extends Table>(table: T, name: string, sources: read
     doc: first.doc, path: first.path, name, span: first.span, stated: first.map !== undefined,
     ...(first.map ? { map: first.map } : {}), ...(first.entry ? { entry: first.entry } : {}),
   };
-  impl.sources = sources;
-  impl.read = new Map();
+  impl.$sources = sources;
+  impl.$read = new Map();
   return impl as unknown as Group<T>;
 }
 
@@ -47,8 +48,8 @@ function shapeOf(table: Table): object {
       Object.defineProperty(shape, key, {
         enumerable: true,
         get(this: GroupImpl) {
-          let value = this.read.get(key);
-          if (value === undefined) this.read.set(key, (value = readField(field, key, this.sources)));
+          let value = this.$read.get(key);
+          if (value === undefined) this.$read.set(key, (value = readField(field, key, this.$sources)));
           return value;
         },
       });

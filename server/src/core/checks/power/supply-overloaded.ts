@@ -1,0 +1,36 @@
+// The sustained sum of all parts against the supply’s rating.
+import { figure } from '../../figures/figure';
+import { sustainedDraw } from '../../figures/power';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+export default check({
+  id: 'supply-overloaded',
+  area: 'power',
+  grade: 'harm',
+  what: 'All parts together draw no more than the supply delivers for as long as asked.',
+  why: 'An overloaded supply shuts off under load at best; at worst its leads and plugs overheat.',
+  source: 'ATX Version 3 design guide, doc. 336521: the rating is the continuous sum of the outputs',
+  examples: [{
+    faulty: `
+parts:
+  processor: { power: { sustained: 253 W } }
+  graphics: { power: { sustained: 320 W } }
+  supply: { rating: 550 W }
+# ^^^^^^
+`,
+    instead: 'Choose a supply rated above 573 W with the house’s headroom, or limit the processor’s power.',
+  }],
+  *test(build) {
+    const { supply } = build.parts;
+    if (!supply) return;
+    const rating = figure(supply.part.rating, `rating of ${supply.label}`);
+    const drawn = sustainedDraw(build);
+    yield outcome(at(supply), atMost(drawn, rating), {
+      broken: () => say`The parts draw ${drawn} for as long as they work; the supply delivers ${rating}.`,
+      fixes: () => [swap(supply)],
+    });
+  },
+});

@@ -1,0 +1,80 @@
+// A drive’s promised rate against what bus, lanes, generation and the drive itself let through.
+import type { Build } from '../../build/build';
+import { say } from '../../figures/say';
+import { binding, driveRate, slotLink, type Drive } from '../../figures/storage';
+import { figure, type Figure } from '../../figures/figure';
+import { atLeast } from '../../figures/truth';
+import { linkRateBytesPerSecond } from '../../trade/links';
+import { inUnit } from '../../quantity';
+import { check } from '../check';
+import { at, change, outcome, putOn, swap, takeOut, type FixIdea } from '../kit';
+
+export default check({
+  id: 'drive-slower-than-promised',
+  area: 'storage',
+  grade: 'short',
+  what: 'Each drive reaches the rates promised for it through its bus, lanes and generation.',
+  why: 'M.2 is a shape, not a speed: the slowest of drive, bus, lanes and generation sets the rate, and the rest is paid for in vain.',
+  source: 'PCI Express Base Specification and Serial ATA: line rates and coding',
+  examples: [{
+    faulty: `
+parts:
+  drives:
+    - { name: scratch, bus: SATA, read: 7 GB/s }
+#                           ^^^^
+expect:
+  drives: { scratch: { read: 5 GB/s } }
+`,
+    mended: `
+parts:
+  drives:
+    - { name: scratch, bus: SATA, read: 7 GB/s }
+expect:
+  drives: { scratch: { read: 150 MB/s } }
+`,
+  }],
+  *test(build) {
+    for (const drive of build.parts.drives) {
+      const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
+      for (const way of ['read', 'write'] as const) {
+        if (!promise?.[way].node) continue;
+        const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
+        const reached = driveRate(build, drive, way);
+        const bound = binding(reached);
+        yield outcome(at(drive, drive.part.bus), atLeast(reached, wanted), {
+          broken: () => say`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets the limit.`,
+          fixes: () => fixes(build, drive, promise[way], reached),
+        });
+      }
+    }
+  },
+});
+
+function* fixes(build: Build, drive: Drive, promise: Parameters<typeof change>[0], reached: Figure): Iterable<FixIdea | undefined> {
+  const { bus } = drive.part;
+  if (bus.value !== 'NVMe' && bus.entry) {
+    if (bus.replaced) yield takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
+    else yield change(bus, 'NVMe', 'Set the bus to NVMe');
+  }
+  yield* fasterSlots(build, drive);
+  if (reached.lo > 0 && Number.isFinite(reached.lo)) yield change(promise, floorRate(reached.lo), `Lower the promise to ${floorRate(reached.lo)}`);
+  yield swap(drive);
+}
+
+/** Free slots with a PCIe link, fastest first. */
+function* fasterSlots(build: Build, drive: Drive): Iterable<FixIdea | undefined> {
+  const taken = new Set(build.all().map((placed) => ('slot' in placed.at ? placed.at.slot.value : undefined)));
+  const free = [...(build.parts.board?.part.slots.value ?? [])].filter(([name, slot]) => slot.kind.value === 'M.2' && !taken.has(name));
+  const rated = free.flatMap(([name, slot]) => {
+    const { link } = slotLink(slot);
+    return link ? [{ name, rate: linkRateBytesPerSecond(link)! }] : [];
+  });
+  for (const { name } of rated.sort((a, b) => b.rate - a.rate)) yield putOn(drive, 'slot', name, `Move ${drive.label} to ${name}`);
+}
+
+/** A rate written so that it never promises more than is reached. */
+function floorRate(bytesPerSecond: number): string {
+  const unit = bytesPerSecond >= 1e9 ? 'GB/s' : 'MB/s';
+  const value = inUnit(bytesPerSecond, unit);
+  return `${unit === 'GB/s' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
+}

@@ -1,0 +1,34 @@
+// Figures of power: what each part draws for as long as it works, and the sum.
+import type { Build, Placed } from '../build/build';
+import { counted, figure, number, times, total, type Figure } from './figure';
+import { memo } from './memo';
+
+/** How many of a part there are: its `count`, or one. */
+export function howMany(placed: Placed): Figure {
+  const at = placed.at as { readonly count?: Placed<'drives'>['at']['count'] };
+  return at.count?.entry ? counted(at.count, `count of ${placed.label}`) : number(1, `count of ${placed.label}`);
+}
+
+/** What a part draws for as long as it works; undefined for parts that draw nothing from the supply. */
+export function partDraw(placed: Placed): Figure | undefined {
+  switch (placed.role) {
+    case 'processor': return processorDraw(placed as Placed<'processor'>);
+    case 'graphics':
+    case 'cards': return times(figure((placed as Placed<'graphics'>).part.power.sustained, `sustained power of ${placed.label}`), howMany(placed));
+    case 'board':
+    case 'cooler':
+    case 'memory':
+    case 'drives': 
+    case 'fans': return times(figure((placed as Placed<'fans'>).part.draw.peak, `peak draw of ${placed.label}`), howMany(placed));
+    default: return undefined;
+  }
+}
+
+function processorDraw(placed: Placed<'processor'>): Figure {
+  const limit = placed.at['power-limit'];
+  return limit.entry ? figure(limit, `power limit of ${placed.label}`) : figure(placed.part.power.sustained, `sustained power of ${placed.label}`);
+}
+
+/** The sustained sum over all parts, in watts on the supply’s outputs. */
+export const sustainedDraw = memo((build: Build): Figure =>
+  total('sustained draw', 'power', build.all().flatMap((placed) => partDraw(placed) ?? []), { unit: 'W' }));

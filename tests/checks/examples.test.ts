@@ -1,0 +1,55 @@
+// Runs the examples in each check's documentation, and holds every check to what a check must have.
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { checks } from '../../server/src/core/checks/all';
+import { areas, type Check, type Example } from '../../server/src/core/checks/check';
+import { judgeBuild, judgeFile } from '../../server/src/core/judge/judge';
+import { provenFileFixes, provenFixes } from '../../server/src/core/judge/prove';
+import { CAUTIONS } from '../../server/src/core/trade/cautions';
+import { applyEdits } from '../../server/src/core/text';
+import { bench } from '../support/bench';
+import { buildName, readFixture } from '../support/fixture';
+import { readMarks } from '../support/marks';
+
+function runExample(check: Check, example: Example): void {
+  const { text, marks } = readMarks(example.faulty.replace(/^\n/, ''));
+  expect(marks.length, 'carets in the faulty text').toBeGreaterThan(0);
+  const set = bench([{ name: example.file ?? buildName, text }]);
+  const doc = [...set.docs.values()][0]!;
+  const judgement = set.build ? judgeBuild(set.build, { throwOn: true }) : judgeFile(doc, { throwOn: true });
+  const own = judgement.findings.filter((finding) => finding.id === check.id);
+  const at = own.map((finding) => `${finding.place.span.start}-${Math.min(finding.place.span.end, doc.lines.lineSpan(doc.lines.positionAt(finding.place.span.start).line).end)}`);
+  expect(at.sort()).toEqual(marks.map(({ span }) => `${span.start}-${span.end}`).sort());
+  expect(own.every((finding) => finding.grade !== 'unknown' || check.grade === 'unknown')).toBe(true);
+  if (example.mended === undefined) return expect(example.instead ?? '').not.toBe('');
+  const proven = own.flatMap((finding) => (set.build ? provenFixes(set.build, judgement, finding) : provenFileFixes(doc, judgement, finding)));
+  expect(proven.map((fix) => applyEdits(doc.text, fix.edits))).toContain(example.mended.replace(/^\n/, ''));
+}
+
+for (const check of checks) {
+  describe(check.id, () => {
+    check.examples.forEach((example, i) => it(`example ${i + 1} brings exactly its finding`, () => runExample(check, example)));
+
+    it('says what it is', () => {
+      const path = join(__dirname, '../../server/src/core/checks', check.area, `${check.id}.ts`);
+      expect(existsSync(path), path).toBe(true);
+      expect(areas[check.area]).toBeDefined();
+      for (const words of [check.what, check.why]) expect(words).toMatch(/^\S.*[.]$/s);
+      expect(check.source).not.toBe('');
+      if (check.caution) expect(Object.keys(CAUTIONS)).toContain(check.caution);
+    });
+
+    it('has fixtures where it holds, breaks and cannot be decided', () => {
+      const path = join(__dirname, check.area, `${check.id}.md`);
+      expect(existsSync(path), path).toBe(true);
+      const cases = readFixture(readFileSync(path, 'utf8'));
+      const verdicts = new Set(cases.flatMap((one) => one.files.flatMap((file) => file.marks.map((mark) => mark.verdict))));
+      expect(verdicts).toContain('broken');
+      if (check.on === 'build' && !cases.some((one) => /^Nothing to be unknown/.test(one.title))) {
+        expect(verdicts).toContain('holds');
+        expect(verdicts).toContain('unknown');
+      }
+    });
+  });
+}
