@@ -10,7 +10,7 @@ describe('a value with its unit', () => {
     ['22 %', 'percent', 22, '%'], ['1 MΩ', 'resistance', 1e6, 'MΩ'], ['1 M\u2126', 'resistance', 1e6, 'MΩ'], ['5 \u03BCs', 'time', 5e-6, 'µs'],
     ['300 \u212A', 'temperature', 26.85, 'kelvin'], ['2 N\u22C5m', 'torque', 2, 'N·m'], ['32 dB(A)', 'sound-level', 32, 'dBA'], ['4.6 B', 'sound-power', 4.6, 'bel'],
     ['1200 1/min', 'rotation-speed', 1200, 'rpm'], ['10l', 'volume', 1e7, 'l'], ['60 mm3', 'volume', 60, 'mm³'], ['2 mm H2O', 'pressure', 19.6133, 'mmH₂O'],
-    ['5 years', 'time', 157_680_000, 'year'], ['1.200 V', 'voltage', 1.2, 'V'],
+    ['-0 W', 'power', 0, 'W'], ['5 years', 'time', 157_680_000, 'year'], ['1.200 V', 'voltage', 1.2, 'V'],
   ])('%s', (text, dimension, base, unit) => {
     expect(readQuantity(text, dimension)).toEqual({ quantity: { dimension, lo: base, hi: base, unit, text } });
   });
@@ -185,6 +185,9 @@ describe('a value with a word about it', () => {
     ['32 dB', 'sound-level', 32, 'unit-look-alike', [3, 5], '`dB` does not state its weighting and is read as A-weighted; write `32 dBA`.', '32 dBA'],
     ['1.2e3 W', 'power', 1200, 'number-odd', [0, 5], '`1.2e3` is an unusual way to write a number; write `1200 W`.', '1200 W'],
     ['1E-5 W', 'power', 1e-5, 'number-odd', [0, 4], '`1E-5` is an unusual way to write a number; write `0.00001 W`.', '0.00001 W'],
+    ['-0e0 W', 'power', 0, 'number-odd', [0, 4], '`-0e0` is an unusual way to write a number; write `0 W`.', '0 W'],
+    ['-2.5e-7 V', 'voltage', -2.5e-7, 'number-odd', [0, 7], '`-2.5e-7` is an unusual way to write a number; write `-0.00000025 V`.', '-0.00000025 V'],
+    ['1e-21 W', 'power', 1e-21, 'number-odd', [0, 5], '`1e-21` is an unusual way to write a number; write `0.000000000000000000001 W`.', '0.000000000000000000001 W'],
     ['.5 W', 'power', 0.5, 'number-odd', [0, 2], '`.5` is an unusual way to write a number; write `0.5 W`.', '0.5 W'],
     ['5. W', 'power', 5, 'number-odd', [0, 2], '`5.` is an unusual way to write a number; write `5 W`.', '5 W'],
     ['007 W', 'power', 7, 'number-odd', [0, 3], '`007` is an unusual way to write a number; write `7 W`.', '7 W'],
@@ -195,6 +198,12 @@ describe('a value with a word about it', () => {
     const { quantity, problem } = readQuantity(text, dimension);
     expect(quantity).toMatchObject({ lo: base, hi: base, text });
     expect(problem).toEqual({ code, message, start, end, suggestions: [suggestion] });
+  });
+
+  it('keeps a limit on a sum with its currency in front', () => {
+    expect(readQuantity('at most EUR 20', 'money')).toMatchObject({
+      quantity: { lo: -Infinity, hi: 20, currency: 'EUR' }, problem: { start: 8, end: 14, suggestions: ['at most 20 EUR'] },
+    });
   });
 
   it('keeps both ends of a range', () => {

@@ -25,7 +25,6 @@ function digitsOf({ digits = usualDigits }: FormatOptions): number {
 
 /** Rounded to significant digits, or to hundredths where money is written without a stated number of digits. */
 function rounded(value: number, digits: number, toHundredths: boolean): number {
-  if (!Number.isFinite(value)) return value;
   return Number(toHundredths ? value.toFixed(2) : value.toPrecision(digits));
 }
 

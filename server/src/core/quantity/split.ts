@@ -32,8 +32,8 @@ const currencyFirst = /^(€|[A-Za-z]{3})\s*(?=[+-]?\d)/;
 
 function slice(text: string, start: number, end: number): Slice {
   const part = text.slice(start, end);
-  const left = start + part.length - part.trimStart().length;
-  return part.trim() === '' ? { start, end: start, text: '' } : { start: left, end: left + part.trim().length, text: part.trim() };
+  const left = end - part.trimStart().length;
+  return { start: left, end: left + part.trim().length, text: part.trim() };
 }
 
 function numberAt(text: string, start: number): Slice | undefined {
