@@ -1,0 +1,104 @@
+// Names of sockets, memory and slots from an open standard, and what a socket's name says about its pins.
+
+/**
+ * Processor upgrade codes 01h to 57h, in order.
+ * Source: DMTF DSP0134, SMBIOS Reference Specification 3.8, table of processor upgrade values.
+ */
+export const SMBIOS_PROCESSOR_UPGRADES: readonly string[] = [
+  'Other', 'Unknown', 'Daughter Board', 'ZIF Socket', 'Replaceable Piggy Back', 'None', 'LIF Socket', 'Slot 1',
+  'Slot 2', '370-pin Socket', 'Slot A', 'Slot M', 'Socket 423', 'Socket A (Socket 462)', 'Socket 478', 'Socket 754',
+  'Socket 940', 'Socket 939', 'Socket mPGA604', 'Socket LGA771', 'Socket LGA775', 'Socket S1', 'Socket AM2', 'Socket F (1207)',
+  'Socket LGA1366', 'Socket G34', 'Socket AM3', 'Socket C32', 'Socket LGA1156', 'Socket LGA1567', 'Socket PGA988A', 'Socket BGA1288',
+  'Socket rPGA988B', 'Socket BGA1023', 'Socket BGA1224', 'Socket LGA1155', 'Socket LGA1356', 'Socket LGA2011', 'Socket FS1', 'Socket FS2',
+  'Socket FM1', 'Socket FM2', 'Socket LGA2011-3', 'Socket LGA1356-3', 'Socket LGA1150', 'Socket BGA1168', 'Socket BGA1234', 'Socket BGA1364',
+  'Socket AM4', 'Socket LGA1151', 'Socket BGA1356', 'Socket BGA1440', 'Socket BGA1515', 'Socket LGA3647-1', 'Socket SP3', 'Socket SP3r2',
+  'Socket LGA2066', 'Socket BGA1392', 'Socket BGA1510', 'Socket BGA1528', 'Socket LGA4189', 'Socket LGA1200', 'Socket LGA4677', 'Socket LGA1700',
+  'Socket BGA1744', 'Socket BGA1781', 'Socket BGA1211', 'Socket BGA2422', 'Socket LGA1211', 'Socket LGA2422', 'Socket LGA5773', 'Socket BGA5773',
+  'Socket AM5', 'Socket SP5', 'Socket SP6', 'Socket BGA883', 'Socket BGA1190', 'Socket BGA4129', 'Socket LGA4710', 'Socket LGA7529',
+  'Socket BGA1964', 'Socket BGA1792', 'Socket BGA2049', 'Socket BGA2551', 'Socket LGA1851', 'Socket BGA2114', 'Socket BGA2833',
+];
+
+/** Memory device types by code. Source: DMTF DSP0134, table of memory device types; those a desktop of today may hold. */
+export const SMBIOS_MEMORY_TYPES: ReadonlyMap<number, string> = new Map([
+  [0x12, 'DDR'], [0x13, 'DDR2'], [0x18, 'DDR3'], [0x1a, 'DDR4'], [0x1b, 'LPDDR'], [0x1c, 'LPDDR2'],
+  [0x1d, 'LPDDR3'], [0x1e, 'LPDDR4'], [0x22, 'DDR5'], [0x23, 'LPDDR5'],
+]);
+
+/** Memory form factors by code. Source: DMTF DSP0134, table of memory device form factors; 11h from memory. */
+export const SMBIOS_MEMORY_FORMS: ReadonlyMap<number, string> = new Map([
+  [0x05, 'Chip'], [0x09, 'DIMM'], [0x0b, 'Row Of Chips'], [0x0d, 'SODIMM'], [0x10, 'Die'], [0x11, 'CAMM'],
+]);
+
+/** What a slot's code tells: kind, and for PCIe the generation and width where the code states them. */
+export interface SmbiosSlot {
+  readonly kind: 'PCIe' | 'M.2';
+  readonly generation?: number;
+  readonly lanes?: number;
+}
+
+/** First code of each PCIe generation; the code itself states no width, the next five state x1 to x16. */
+const PCIE_SLOT_CODES: readonly { first: number; generation: number }[] = [
+  { first: 0xa5, generation: 1 },
+  { first: 0xab, generation: 2 },
+  { first: 0xb1, generation: 3 },
+  { first: 0xb8, generation: 4 },
+  { first: 0xbe, generation: 5 },
+];
+const SLOT_WIDTHS: readonly (number | undefined)[] = [undefined, 1, 2, 4, 8, 16];
+
+/** M.2 sockets 1-DP, 1-SD, 2 and 3. Source: DMTF DSP0134, table of system slot types. */
+const M2_SLOT_CODES: readonly number[] = [0x14, 0x15, 0x16, 0x17];
+
+/** Reads a system slot type code; undefined for kinds that this trade does not use. Source: DMTF DSP0134. */
+export function smbiosSlot(code: number): SmbiosSlot | undefined {
+  if (M2_SLOT_CODES.includes(code)) return { kind: 'M.2' };
+  const row = PCIE_SLOT_CODES.find(({ first }) => code >= first && code < first + SLOT_WIDTHS.length);
+  if (!row) return undefined;
+  const lanes = SLOT_WIDTHS[code - row.first];
+  return { kind: 'PCIe', generation: row.generation, ...(lanes === undefined ? {} : { lanes }) };
+}
+
+/** A socket as parts name it: without the word `Socket`, without blanks. */
+function bareSocket(text: string): string {
+  return text.replace(/^\s*socket\b/i, '').replace(/\s+/g, '');
+}
+
+/** The socket of a processor upgrade code, named as parts name it; undefined where the code names none. */
+export function smbiosSocket(code: number): string | undefined {
+  const name = SMBIOS_PROCESSOR_UPGRADES[code - 1];
+  return name?.startsWith('Socket ') ? bareSocket(name) : undefined;
+}
+
+/** Every socket of the standard, named as parts name it, for completion. */
+export const SOCKET_NAMES: readonly string[] = SMBIOS_PROCESSOR_UPGRADES
+  .filter((name) => name.startsWith('Socket '))
+  .map(bareSocket);
+
+/** True when two spellings name one socket: case, blanks and the word `Socket` do not matter, a revision does. */
+export function sameSocket(a: string, b: string): boolean {
+  return bareSocket(a).toUpperCase() === bareSocket(b).toUpperCase();
+}
+
+/** Where a processor's pins stand: in the board's socket, under the processor, or nowhere (soldered balls). */
+export type PinsOn = 'board' | 'processor' | 'none';
+
+/** Source: common practice: LGA lands and PGA pins are on the processor's side, BGA is soldered. */
+const PINS_BY_ARRAY: readonly [RegExp, PinsOn][] = [
+  [/^(?:FC)?LGA-?\d/, 'board'],
+  [/^[A-Z]?PGA-?\d/, 'processor'],
+  [/^(?:FC)?BGA-?\d/, 'none'],
+];
+
+/** Sockets whose names do not say it. Source: common practice; from memory: F, G34, C32, FS1 and FS2. */
+const PINS_BY_NAME: ReadonlyMap<string, PinsOn> = new Map([
+  ...['AM2', 'AM2+', 'AM3', 'AM3+', 'AM4', 'FM1', 'FM2', 'FM2+', 'FS1', 'FS2', 'S1', '478', '754', '939', '940', 'A(SOCKET462)', '423']
+    .map((name): [string, PinsOn] => [name, 'processor']),
+  ...['AM5', 'SP3', 'SP3R2', 'SP5', 'SP6', 'TR4', 'STRX4', 'SWRX8', 'STR5', 'F(1207)', 'G34', 'C32']
+    .map((name): [string, PinsOn] => [name, 'board']),
+]);
+
+/** Where the pins of a socket stand, by its name; undefined when neither its name nor the list tells. */
+export function pinsOn(socket: string): PinsOn | undefined {
+  const name = bareSocket(socket).toUpperCase();
+  return PINS_BY_NAME.get(name) ?? PINS_BY_ARRAY.find(([pattern]) => pattern.test(name))?.[1];
+}

@@ -1,0 +1,86 @@
+// Firmware versions: list order, natural order, and what stays incomparable.
+import { describe, expect, it } from 'vitest';
+import {
+  compareByList, compareBySpelling, compareVersions, hasTrailingLetter, spellingFollowsList, versionPattern,
+} from '../../../server/src/core/trade/firmware';
+
+describe('compareByList', () => {
+  const list = ['1.02', '1.08', '1.20', '1.31'];
+
+  it('takes the list for the order', () => {
+    expect(compareByList(list, '1.02', '1.08')).toBe(-1);
+    expect(compareByList(list, '1.31', '1.02')).toBe(1);
+    expect(compareByList(list, '1.20', '1.20')).toBe(0);
+  });
+
+  it('has no answer for a version that is not listed', () => {
+    expect(compareByList(list, '1.02', '1.99')).toBeUndefined();
+    expect(compareByList(list, '1.99', '1.02')).toBeUndefined();
+    expect(compareByList([], '1.99', '1.99')).toBeUndefined();
+  });
+});
+
+describe('compareBySpelling', () => {
+  it.each([
+    ['1.08', '1.20', -1], ['1.20', '1.08', 1], ['1.8', '1.10', -1], ['1.08', '1.8', 0], ['F9', 'F10', -1], ['F22', 'F4', 1], ['7', '7', 0],
+    ['2.0.1', '2.0.10', -1], ['P1.20', 'P1.30', -1], ['1.20-beta2', '1.21-beta1', -1], ['1.20-beta2', '1.20-beta10', -1],
+    ['00100', '99', 1], ['12', '13', -1], ['13', '12', 1], ['0', '00', 0], ['0', '1', -1],
+    ['10000000000000000001', '10000000000000000002', -1], ['1.20 Beta', '1.30 Beta', -1],
+  ] as const)('%s against %s', (a, b, order) => {
+    expect(compareBySpelling(a, b)).toBe(order);
+    expect(compareBySpelling(b, a)).toBe(order === 0 ? 0 : -order);
+  });
+
+  it.each([
+    ['1.08', '1.8.1'], ['F22', '1.22'], ['F22', 'f22'], ['alpha', 'beta'], ['1.20', '1.20 Beta'], ['', '1'], ['F22', 'F22b'], ['F22a', 'F22b'], ['F22B', 'F23'],
+  ])('leaves %s against %s undefined', (a, b) => {
+    expect(compareBySpelling(a, b)).toBeUndefined();
+    expect(compareBySpelling(b, a)).toBeUndefined();
+  });
+
+  it('takes equal text for equal, whatever it is', () => {
+    expect(compareBySpelling('F22b', 'F22b')).toBe(0);
+    expect(compareBySpelling('', '')).toBe(0);
+  });
+});
+
+describe('patterns', () => {
+  it('cuts runs of digits out', () => {
+    expect(versionPattern('1.08')).toBe('9.9');
+    expect(versionPattern('F22')).toBe('F9');
+    expect(versionPattern('beta')).toBe('beta');
+  });
+
+  it('sees letters after the last digit only', () => {
+    for (const version of ['F22b', '1.20A', '1.20rc']) expect(hasTrailingLetter(version), version).toBe(true);
+    for (const version of ['F22', '1.20 Beta', '1.20-beta2', 'beta', '1b.2', '']) expect(hasTrailingLetter(version), version).toBe(false);
+  });
+});
+
+describe('spellingFollowsList', () => {
+  it('fails when a listed version is older than its spelling says', () => {
+    expect(spellingFollowsList(['1.02', '1.08', '1.20'])).toBe(true);
+    expect(spellingFollowsList(['1.02', '1.20', '1.08'])).toBe(false);
+    expect(spellingFollowsList(['9.1', '1.02'])).toBe(false);
+    expect(spellingFollowsList(['F22b', 'F22', 'F23'])).toBe(true);
+    expect(spellingFollowsList([])).toBe(true);
+    expect(spellingFollowsList(['1.02', '1.02'])).toBe(true);
+  });
+});
+
+describe('compareVersions', () => {
+  it('lets the list decide, even against the spelling', () => {
+    expect(compareVersions('F22b', 'F22', ['F21', 'F22b', 'F22'])).toBe(-1);
+    expect(compareVersions('9.1', '1.02', ['9.1', '1.02'])).toBe(-1);
+  });
+
+  it('falls back on spelling for a version that is not listed', () => {
+    expect(compareVersions('1.15', '1.20', ['1.08', '1.20'])).toBe(-1);
+    expect(compareVersions('1.15', '1.20')).toBe(-1);
+    expect(compareVersions('F22c', 'F22', ['F21', 'F22b', 'F22'])).toBeUndefined();
+  });
+
+  it('does not trust the spelling of a maker whose list goes against it', () => {
+    expect(compareVersions('1.15', '1.20', ['9.1', '1.20'])).toBeUndefined();
+  });
+});
