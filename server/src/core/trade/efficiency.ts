@@ -70,10 +70,14 @@ export function badgeEfficiency(badge: Badge, mains: BadgeMains, loadPercent: nu
   return { low: between(lower, upper, loadPercent) / 100, high: 1 };
 }
 
-/** Which table a mains voltage belongs to: 230 V from 180 V up. Source: ATX12V Power Supply Design Guide 2.0, table 1. */
-export function badgeMains(mainsV: number): BadgeMains {
+/**
+ * Which table a mains voltage belongs to: 90 to 135 V or 180 to 265 V; undefined for any other.
+ * Source: ATX12V Power Supply Design Guide, version 2.0, table 1.
+ */
+export function badgeMains(mainsV: number): BadgeMains | undefined {
   needNotNegative('mains voltage (V)', mainsV);
-  return mainsV >= 180 ? '230 V' : '115 V';
+  if (mainsV >= 90 && mainsV <= 135) return '115 V';
+  return mainsV >= 180 && mainsV <= 265 ? '230 V' : undefined;
 }
 
 /** Power drawn from the wall = load ÷ efficiency; `high` is Infinity where nothing is promised. */

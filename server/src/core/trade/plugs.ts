@@ -107,6 +107,19 @@ export function adapterPowerW(from: readonly Plug[], into: Plug): number {
   return Math.min(brought, PLUGS[into].powerW.low);
 }
 
+/**
+ * What an inlet may draw at 12 V from the plug put into it, W; undefined where the two do not belong together,
+ * even if force makes them meet: EPS and PCIe plugs have 12 V and ground on opposite sides.
+ * Source: doc. 336521, section 2.2.1 (not interchangeable) and table 5-6 (a 6-pin plug in an 8-pin
+ * inlet: 75 W). An EPS plug of the other size fills or feeds four contacts only: common practice.
+ */
+export function inletPowerW(inlet: Plug, plug: Plug): Range | undefined {
+  if (inlet === plug) return PLUGS[plug].powerW;
+  if (inlet === 'PCIe 8-pin' && plug === 'PCIe 6-pin') return PLUGS['PCIe 6-pin'].powerW;
+  const bothEps = inlet.startsWith('EPS') && plug.startsWith('EPS');
+  return bothEps ? PLUGS['EPS 4-pin'].powerW : undefined;
+}
+
 /** Sustained levels a 16-pin plug can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6. */
 export const SIXTEEN_PIN_LEVELS_W = [600, 450, 300, 150] as const;
 

@@ -70,7 +70,7 @@ export function chargeV(activity: Activity, humidityPercent: number): Range {
   return { low: damper?.volts ?? 0, high: drier?.volts ?? Number.POSITIVE_INFINITY };
 }
 
-/** A discharge is felt from about here, V: parts are harmed by a thirtieth of it. Source: ESD handbooks, 2 to 3 kV. */
+/** A discharge is felt from about here, V; parts are harmed far below it. Source: ESD handbooks, 2 to 3 kV. */
 export const FELT_FROM_V: Range = { low: 2_000, high: 3_000 };
 
 /** Resistance of a work surface to earth, Ω, as practised. Source: ANSI/ESD S20.20 asks for below 10⁹; the low end, common practice. */
@@ -87,21 +87,21 @@ export type Surface = 'mat' | 'wood' | 'cardboard' | 'metal' | 'glass' | 'plasti
 export interface SurfaceFacts {
   /** `drains`: made to lead charge off, once earthed. `neutral`: used bare, no earth claimed. */
   readonly static: 'drains' | 'neutral' | 'charges' | 'conducts';
-  /** Whether a board may lie on it with power on. */
-  readonly powerOn: boolean;
+  /** Whether it can short the contacts of a board that lies on it with power on. */
+  readonly shorts: boolean;
   readonly source: string;
 }
 
 /** What is claimed of the surfaces people build on, and no more. */
 export const SURFACES: Readonly<Record<Surface, SurfaceFacts>> = {
-  mat: { static: 'drains', powerOn: false, source: 'ANSI/ESD S20.20 work surfaces; not powered on it: common practice' },
-  wood: { static: 'neutral', powerOn: true, source: 'common practice, bare wood' },
-  cardboard: { static: 'neutral', powerOn: true, source: 'common practice, plain and dry' },
-  metal: { static: 'conducts', powerOn: false, source: 'common practice' },
-  glass: { static: 'charges', powerOn: true, source: 'common practice' },
-  plastic: { static: 'charges', powerOn: false, source: 'common practice' },
-  carpet: { static: 'charges', powerOn: false, source: 'a computer maker’s service manual, voltage levels' },
-  'shielding bag': { static: 'conducts', powerOn: false, source: 'ANSI/ESD S541: the outside of a bag conducts' },
+  mat: { static: 'drains', shorts: false, source: 'ANSI/ESD S20.20, work surfaces' },
+  wood: { static: 'neutral', shorts: false, source: 'common practice, bare wood' },
+  cardboard: { static: 'neutral', shorts: false, source: 'common practice, plain and dry' },
+  metal: { static: 'conducts', shorts: true, source: 'common practice' },
+  glass: { static: 'charges', shorts: false, source: 'common practice' },
+  plastic: { static: 'charges', shorts: false, source: 'common practice' },
+  carpet: { static: 'charges', shorts: false, source: 'a computer maker’s service manual, voltage levels' },
+  'shielding bag': { static: 'conducts', shorts: true, source: 'ANSI/ESD S541: the outside of a bag conducts' },
 };
 
 /** Whether a part may be laid out and worked on there: never on a bag, on metal, or on what charges up. */

@@ -1,0 +1,106 @@
+// Air, fans together, dew, radiators.
+import { describe, expect, it } from 'vitest';
+import {
+  AIR_GAS_J_PER_KG_K, AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, airRiseK, CFM_PER_M3_PER_H, cfmFromM3PerH, DELIVERED_OF_FREE_AIR,
+  deliveredM3PerH, dewFalls, dewPointC, fanLaws, fansTogether, m3PerHFromCfm, pressureRatio, radiatorClassMm, SEA_LEVEL_PA,
+} from '../../../server/src/core/trade/air';
+import { expectRefusal, expectRefusesBad } from './refuses';
+
+const FAN = { freeFlowM3PerH: 100, blockedPressurePa: 20 };
+
+describe('air', () => {
+  it('holds its constants', () => {
+    expect([AIR_J_PER_KG_K, AIR_GAS_J_PER_KG_K, SEA_LEVEL_PA]).toEqual([1007, 287.05, 101_325]);
+    expect(CFM_PER_M3_PER_H).toBeCloseTo(0.588578, 6);
+  });
+
+  it('thins with height', () => {
+    expect(pressureRatio(0)).toBe(1);
+    expect(pressureRatio(2000)).toBeCloseTo(0.784557, 6);
+    expect(pressureRatio(-500)).toBeGreaterThan(1.06);
+    expect(pressureRatio(11_000)).toBeCloseTo(0.2234, 3);
+    expectRefusal(() => pressureRatio(-501), 'altitude (m) must be between -500 and 11000, not -501');
+    expectRefusal(() => pressureRatio(11_001), 'altitude (m) must be between -500 and 11000, not 11001');
+  });
+
+  it('thins with warmth', () => {
+    expect(airDensityKgPerM3(20, 0)).toBeCloseTo(1.2041, 4);
+    expect(airDensityKgPerM3(20, 2000)).toBeCloseTo(0.944699, 6);
+    expect(airDensityKgPerM3(-100, 0)).toBeGreaterThan(2);
+    expect(airDensityKgPerM3(200, 0)).toBeLessThan(0.75);
+    expectRefusal(() => airDensityKgPerM3(-101, 0), 'air temperature (°C) must be between -100 and 200, not -101');
+    expectRefusal(() => airDensityKgPerM3(201, 0), 'air temperature (°C) must be between -100 and 200, not 201');
+  });
+});
+
+describe('flow', () => {
+  it('carries heat off', () => {
+    expect(airflowNeededM3PerH(1007, 10, 1.2)).toBeCloseTo(300, 10);
+    expect(airflowNeededM3PerH(0, 10, 1.2)).toBe(0);
+    expect(airRiseK(1007, 300, 1.2)).toBeCloseTo(10, 10);
+    expectRefusesBad('notNegative', 'heat (W)', (value) => airflowNeededM3PerH(value, 10, 1.2));
+    expectRefusesBad('positive', 'rise (K)', (value) => airflowNeededM3PerH(100, value, 1.2));
+    expectRefusesBad('positive', 'density (kg/m³)', (value) => airflowNeededM3PerH(100, 10, value));
+    expectRefusesBad('notNegative', 'heat (W)', (value) => airRiseK(value, 100, 1.2));
+    expectRefusesBad('positive', 'flow (m³/h)', (value) => airRiseK(100, value, 1.2));
+    expectRefusesBad('positive', 'density (kg/m³)', (value) => airRiseK(100, 100, value));
+  });
+
+  it('in either unit', () => {
+    expect(cfmFromM3PerH(100)).toBeCloseTo(58.8578, 4);
+    expect(m3PerHFromCfm(58.8578)).toBeCloseTo(100, 3);
+    expectRefusesBad('notNegative', 'flow (m³/h)', cfmFromM3PerH);
+    expectRefusesBad('notNegative', 'flow (CFM)', m3PerHFromCfm);
+  });
+
+  it('less is delivered than in free air', () => {
+    expect(DELIVERED_OF_FREE_AIR).toEqual({ low: 0.4, high: 0.7 });
+    expect(deliveredM3PerH(100)).toEqual({ low: 40, high: 70 });
+    expectRefusesBad('notNegative', 'free-air flow (m³/h)', deliveredM3PerH);
+  });
+});
+
+describe('fans', () => {
+  it('follow their laws', () => {
+    expect(fanLaws(1000, 2000)).toEqual({ flow: 2, pressure: 4, power: 8 });
+    expect(fanLaws(1000, 0)).toEqual({ flow: 0, pressure: 0, power: 0 });
+    expectRefusesBad('positive', 'speed before (rpm)', (value) => fanLaws(value, 1000));
+    expectRefusesBad('notNegative', 'speed after (rpm)', (value) => fanLaws(1000, value));
+  });
+
+  it('add flow side by side and pressure one behind the other', () => {
+    expect(fansTogether(FAN, 3, 'side by side')).toEqual({ freeFlowM3PerH: 300, blockedPressurePa: 20 });
+    expect(fansTogether(FAN, 2, 'one behind the other')).toEqual({ freeFlowM3PerH: 100, blockedPressurePa: 40 });
+    expectRefusesBad('notNegative', 'free flow (m³/h)', (value) => fansTogether({ ...FAN, freeFlowM3PerH: value }, 2, 'side by side'));
+    expectRefusesBad('notNegative', 'blocked pressure (Pa)', (value) => fansTogether({ ...FAN, blockedPressurePa: value }, 2, 'side by side'));
+    expectRefusal(() => fansTogether(FAN, 0, 'side by side'), 'number of fans must be a whole number of at least 1, not 0');
+  });
+
+  it('make a radiator’s class', () => {
+    expect(radiatorClassMm(2, 120)).toBe(240);
+    expect(radiatorClassMm(3, 140)).toBe(420);
+    expectRefusal(() => radiatorClassMm(0, 120), 'number of fans must be a whole number of at least 1, not 0');
+    expectRefusesBad('positive', 'fan size (mm)', (value) => radiatorClassMm(2, value));
+  });
+});
+
+describe('dew', () => {
+  it('has its point', () => {
+    expect(dewPointC(20, 100)).toBeCloseTo(20, 10);
+    expect(dewPointC(25, 50)).toBeCloseTo(13.85, 2);
+    expect(dewPointC(-45, 100)).toBeCloseTo(-45, 10);
+    expect(dewPointC(60, 1)).toBeLessThan(-10);
+    expectRefusal(() => dewPointC(-46, 50), 'air temperature (°C) must be between -45 and 60, not -46');
+    expectRefusal(() => dewPointC(61, 50), 'air temperature (°C) must be between -45 and 60, not 61');
+    expectRefusal(() => dewPointC(20, 0.9), 'relative humidity (%) must be between 1 and 100, not 0.9');
+    expectRefusal(() => dewPointC(20, 101), 'relative humidity (%) must be between 1 and 100, not 101');
+  });
+
+  it('falls at and below it', () => {
+    const point = dewPointC(25, 50);
+    expect(dewFalls(point, 25, 50)).toBe(true);
+    expect(dewFalls(point - 0.1, 25, 50)).toBe(true);
+    expect(dewFalls(point + 0.1, 25, 50)).toBe(false);
+    expectRefusesBad('finite', 'part temperature (°C)', (value) => dewFalls(value, 25, 50));
+  });
+});

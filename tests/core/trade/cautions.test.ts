@@ -1,0 +1,70 @@
+// Signal words and the job's cautions.
+import { describe, expect, it } from 'vitest';
+import { CAUTION_PARTS, CAUTIONS, missingParts, SIGNAL_WORDS, signalWordFor } from '../../../server/src/core/trade/cautions';
+import type { CautionId, SignalWord } from '../../../server/src/core/trade/cautions';
+
+/** Word, and a word each part must speak of: hazard, consequence, avoidance, whom to ask, source. */
+const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = [
+  ['mains-inside-supply', 'DANGER', /400 V after it is unplugged/, /will kill/, /^Never open a supply/, /supply maker/, /handbooks/],
+  ['circuit-overload', 'WARNING', /power strip/, /fire/, /wall outlets only/, /electrical code.*licensed electrician/, /210\.20\(A\)/],
+  ['adapter-fire', 'WARNING', /Moulded adapters/, /burn/, /came with this supply/, /handbooks/, /common practice/],
+  ['strap-on-energised', 'WARNING', /live parts/, /shock.*kill/, /^Take the strap off/, /strap maker/, /TR20\.20/],
+  ['coin-cell', 'WARNING', /swallowed/, /within two hours/, /emergency services/, /medical help/, /cell warnings/],
+  ['gallium-compound', 'CAUTION', /aluminium/, /skin and eyes/, /gloves/, /safety data sheet/, /gallium in aluminium/],
+  ['liquid-leak', 'NOTICE', /leaks/, /short/, /only the pump powered/, /cooler’s handbook/, /common practice/],
+  ['lifting', 'CAUTION', /23 kg/, /back/, /lift with two/, /workplace/, /94-110/],
+  ['glass-panel', 'CAUTION', /Tempered glass/, /cut hands and eyes/, /flat on cloth/, /case’s handbook/, /common practice/],
+  ['sharp-edges', 'CAUTION', /sharp edges/, /cut fingers/, /gloves/, /case’s handbook/, /common practice/],
+  ['hot-parts', 'CAUTION', /hot/, /burn the skin/, /until it is cool/, /handbooks/, /common practice/],
+  ['static-to-parts', 'NOTICE', /charges/, /ruin a part/, /one potential/, /handbooks/, /S20\.20/],
+];
+
+describe('cautions', () => {
+  it.each(ROWS)('%s is a %s', (id, word, hazard, consequence, avoidance, defersTo, source) => {
+    const caution = CAUTIONS[id];
+    expect(caution.word).toBe(word);
+    expect(caution.hazard).toMatch(hazard);
+    expect(caution.consequence).toMatch(consequence);
+    expect(caution.avoidance).toMatch(avoidance);
+    expect(caution.defersTo).toMatch(defersTo);
+    expect(caution.source).toMatch(source);
+  });
+
+  it('are all of them, and complete', () => {
+    expect(Object.keys(CAUTIONS)).toEqual(ROWS.map(([id]) => id));
+    for (const caution of Object.values(CAUTIONS)) expect(missingParts(caution)).toEqual([]);
+  });
+
+  it('speak of consequences as surely as their word', () => {
+    for (const { word, consequence } of Object.values(CAUTIONS)) {
+      expect(consequence).toMatch(SIGNAL_WORDS[word].likelihood === 'will' ? /\bwill\b/ : /\bcould\b/);
+    }
+  });
+});
+
+describe('signal words', () => {
+  it('mean', () => {
+    expect(Object.values(SIGNAL_WORDS).map(({ means }) => means)).toEqual([
+      'will kill or seriously injure if not avoided',
+      'could kill or seriously injure if not avoided',
+      'could injure slightly or moderately if not avoided',
+      'could damage things; nobody is injured',
+    ]);
+  });
+
+  it('follow injury and likelihood', () => {
+    expect(signalWordFor('death or serious injury', 'will')).toBe('DANGER');
+    expect(signalWordFor('death or serious injury', 'could')).toBe('WARNING');
+    expect(signalWordFor('minor or moderate injury', 'will')).toBe('CAUTION');
+    expect(signalWordFor('minor or moderate injury', 'could')).toBe('CAUTION');
+    expect(signalWordFor('none', 'will')).toBe('NOTICE');
+    expect(signalWordFor('none', 'could')).toBe('NOTICE');
+    for (const [word, { injury, likelihood }] of Object.entries(SIGNAL_WORDS)) expect(signalWordFor(injury, likelihood)).toBe(word);
+  });
+
+  it('want three parts', () => {
+    expect(CAUTION_PARTS).toEqual(['hazard', 'consequence', 'avoidance']);
+    expect(missingParts({})).toEqual(['hazard', 'consequence', 'avoidance']);
+    expect(missingParts({ hazard: 'x', consequence: '  ', avoidance: 'y' })).toEqual(['consequence']);
+  });
+});

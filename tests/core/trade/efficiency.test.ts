@@ -1,0 +1,75 @@
+// Badges between and outside their points, wall power, cost, heat.
+import { describe, expect, it } from 'vitest';
+import {
+  badgeEfficiency, badgeMains, BADGES, BTU_PER_HOUR_PER_W, energyKWh, heatBtuPerHour, runningCost, wallPowerW,
+} from '../../../server/src/core/trade/efficiency';
+import { expectRefusal, expectRefusesBad } from './refuses';
+
+const NOTHING = { low: 0, high: 1 };
+
+describe('badges', () => {
+  it('are measured at three loads, titanium at 10 % too', () => {
+    for (const mains of ['115 V', '230 V'] as const) {
+      for (const [badge, points] of Object.entries(BADGES[mains])) {
+        const loads = points.map((point) => point.loadPercent);
+        expect(loads).toEqual(badge === 'titanium' ? [10, 20, 50, 100] : [20, 50, 100]);
+      }
+      expect(badgeEfficiency('titanium', mains, 10)).toEqual({ low: 0.9, high: 1 });
+    }
+  });
+
+  it('promise a straight line between the points', () => {
+    expect(badgeEfficiency('gold', '230 V', 35).low).toBeCloseTo(0.91, 12);
+    expect(badgeEfficiency('gold', '230 V', 75).low).toBeCloseTo(0.905, 12);
+    expect(badgeEfficiency('gold', '230 V', 90).low).toBeCloseTo(0.896, 12);
+    expect(badgeEfficiency('titanium', '115 V', 15).low).toBeCloseTo(0.91, 12);
+    expect(badgeEfficiency('gold', '230 V', 35).high).toBe(1);
+  });
+
+  it.each([20, 50, 100])('promise the point itself at %i %%', (load) => {
+    const table: Record<number, number> = { 20: 0.85, 50: 0.88, 100: 0.85 };
+    expect(badgeEfficiency('bronze', '230 V', load)).toEqual({ low: table[load], high: 1 });
+  });
+
+  it('promise nothing below the first point and above the last', () => {
+    for (const load of [0, 19.9, 100.1]) expect(badgeEfficiency('gold', '230 V', load)).toEqual(NOTHING);
+    expect(badgeEfficiency('titanium', '230 V', 9.9)).toEqual(NOTHING);
+  });
+
+  it('refuse a load that cannot be', () => {
+    expectRefusesBad('notNegative', 'load (%)', (value) => badgeEfficiency('gold', '230 V', value));
+  });
+
+  it.each([
+    [0, undefined], [89.9, undefined], [90, '115 V'], [135, '115 V'], [135.1, undefined],
+    [179.9, undefined], [180, '230 V'], [265, '230 V'], [265.1, undefined],
+  ])('%f V belong to table %s', (mainsV, table) => expect(badgeMains(mainsV)).toBe(table));
+
+  it('refuse a mains that cannot be', () => expectRefusesBad('notNegative', 'mains voltage (V)', badgeMains));
+});
+
+describe('from the wall', () => {
+  it('divides the load by the efficiency', () => {
+    expect(wallPowerW(450, { low: 0.9, high: 1 })).toEqual({ low: 450, high: 500 });
+    expect(wallPowerW(450, NOTHING)).toEqual({ low: 450, high: Infinity });
+    expect(wallPowerW(0, NOTHING)).toEqual({ low: 0, high: 0 });
+  });
+
+  it('refuses what cannot be', () => {
+    expectRefusesBad('notNegative', 'load (W)', (value) => wallPowerW(value, NOTHING));
+    expectRefusal(() => wallPowerW(1, { low: -0.1, high: 1 }), 'lowest efficiency must be between 0 and 1, not -0.1');
+    expectRefusal(() => wallPowerW(1, { low: 0.9, high: 0.8 }), 'highest efficiency must be between 0.9 and 1, not 0.8');
+    expectRefusal(() => wallPowerW(1, { low: 0.9, high: 1.1 }), 'highest efficiency must be between 0.9 and 1, not 1.1');
+  });
+
+  it('energy, cost, heat', () => {
+    expect(energyKWh(500, 8)).toBe(4);
+    expect(runningCost(500, 8, 0.25)).toBe(1);
+    expect(BTU_PER_HOUR_PER_W).toBeCloseTo(3.412142, 6);
+    expect(heatBtuPerHour(1000)).toBeCloseTo(3412.14, 2);
+    expectRefusesBad('notNegative', 'power (W)', (value) => energyKWh(value, 8));
+    expectRefusesBad('notNegative', 'hours', (value) => energyKWh(500, value));
+    expectRefusesBad('notNegative', 'price per kWh', (value) => runningCost(500, 8, value));
+    expectRefusesBad('notNegative', 'power (W)', heatBtuPerHour);
+  });
+});

@@ -1,0 +1,50 @@
+// Gauges and leads.
+import { describe, expect, it } from 'vitest';
+import {
+  AWG_FINEST, AWG_THICKEST, awgAreaMm2, awgDiameterMm, awgMilliohmPerM, COPPER_OHM_MM2_PER_M, leadDropMv, leadLossW, leadMilliohm,
+} from '../../../server/src/core/trade/wire';
+import { expectRefusal, expectRefusesBad } from './refuses';
+
+const LEAD = { gauge: 18, lengthM: 0.6, pairs: 3 };
+
+describe('gauges', () => {
+  it('span 0000 to 40', () => {
+    expect([AWG_THICKEST, AWG_FINEST]).toEqual([-3, 40]);
+    expect(awgDiameterMm(36)).toBeCloseTo(0.127, 12);
+    expect(awgDiameterMm(-3)).toBeCloseTo(11.684, 12);
+    expect(awgDiameterMm(40)).toBeCloseTo(0.0799, 4);
+  });
+
+  it('refuse what is no gauge', () => {
+    expectRefusal(() => awgDiameterMm(-4), 'gauge (AWG) must be a whole number of at least -3, not -4');
+    expectRefusal(() => awgDiameterMm(18.5), 'gauge (AWG) must be a whole number of at least -3, not 18.5');
+    expectRefusal(() => awgDiameterMm(41), 'gauge (AWG) must be between -3 and 40, not 41');
+  });
+
+  it('have an area and a resistance', () => {
+    expect(COPPER_OHM_MM2_PER_M).toBe(1 / 58);
+    expect(awgAreaMm2(36)).toBeCloseTo(0.0126677, 7);
+    expect([16, 18, 20].map((gauge) => awgMilliohmPerM(gauge).toFixed(2))).toEqual(['13.17', '20.95', '33.31']);
+  });
+});
+
+describe('leads', () => {
+  it('count out and back, and pairs side by side', () => {
+    expect(leadMilliohm({ ...LEAD, pairs: 1 })).toBeCloseTo(1.2 * awgMilliohmPerM(18), 12);
+    expect(leadMilliohm(LEAD)).toBeCloseTo(0.4 * awgMilliohmPerM(18), 12);
+    expect(leadMilliohm({ ...LEAD, lengthM: 0 })).toBe(0);
+  });
+
+  it('lose voltage and make heat', () => {
+    expect(leadDropMv(LEAD, 150, 12)).toBeCloseTo(104.741, 3);
+    expect(leadDropMv(LEAD, 0, 12)).toBe(0);
+    expect(leadLossW(LEAD, 150, 12)).toBeCloseTo(12.5 ** 2 * leadMilliohm(LEAD) / 1000, 12);
+  });
+
+  it('refuse what cannot be', () => {
+    expectRefusesBad('notNegative', 'length (m)', (value) => leadMilliohm({ ...LEAD, lengthM: value }));
+    expectRefusal(() => leadMilliohm({ ...LEAD, pairs: 0 }), 'pairs must be a whole number of at least 1, not 0');
+    expectRefusesBad('notNegative', 'power (W)', (value) => leadDropMv(LEAD, value, 12));
+    expectRefusesBad('positive', 'voltage (V)', (value) => leadDropMv(LEAD, 150, value));
+  });
+});

@@ -1,0 +1,44 @@
+// Circuits, inlets and backup against the electrical code, the supply design guide and GNU units.
+import { describe, expect, it } from 'vitest';
+import {
+  backupAtMostMinutes, breakerNeededA, continuousLimitW, INLET_FREQUENCY_HZ, INLETS, isContinuous, storedEnergyJ,
+} from '../../server/src/core/trade/mains';
+import { expectNear } from './near';
+import { itWithOracle } from './oracle';
+import { TOLERANCES } from './tolerances';
+import { units } from './units';
+
+/** Volts, breaker, watts for three hours and more. Source: NFPA 70, National Electrical Code, 210.20(A). */
+const CIRCUITS: [number, number, number][] = [[120, 15, 1440], [120, 20, 1920]];
+
+describe('circuits', () => {
+  it.each(CIRCUITS)('%i V × %i A carries %i W continuously in the United States', (volts, breaker, watts) => {
+    expectNear(continuousLimitW('US', volts, breaker) ?? NaN, watts, TOLERANCES.exact);
+  });
+
+  it('claims nothing of other countries’ codes', () => expect(continuousLimitW('elsewhere', 230, 16)).toBeUndefined());
+
+  it('16 A continuous needs a 20 A breaker (the rule the other way round, 125 %)', () => {
+    expectNear(breakerNeededA(16, 0), 20, TOLERANCES.exact);
+  });
+
+  it('three hours are continuous (NFPA 70, article 100)', () => expect(isContinuous(3)).toBe(true));
+});
+
+describe('inlets, backup, stored charge', () => {
+  it('inlets work over the ranges of the ATX12V Power Supply Design Guide, version 2.0, table 1', () => {
+    expect(INLETS['100-127 V']).toEqual({ leastV: 90, mostV: 135 });
+    expect(INLETS['200-240 V']).toEqual({ leastV: 180, mostV: 265 });
+    expect(INLET_FREQUENCY_HZ).toEqual({ least: 47, most: 63 });
+  });
+
+  itWithOracle('units', 'a 9 Ah, 12 V battery through 85 % runs 300 W as long as GNU units says', () => {
+    const worked = units('9 A hour * 12 V * 0.85 / 300 W', 'minute');
+    expectNear(backupAtMostMinutes({ capacityAh: 9, voltageV: 12, efficiency: 0.85 }, 300), worked, TOLERANCES.workedByUnits);
+  });
+
+  itWithOracle('units', '330 µF at 400 V hold 26 J', () => {
+    expectNear(storedEnergyJ(330, 400), units('330 uF * (400 V)^2 / 2', 'J'), TOLERANCES.workedByUnits);
+    expect(Math.round(storedEnergyJ(330, 400))).toBe(26);
+  });
+});

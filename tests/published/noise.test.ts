@@ -1,0 +1,36 @@
+// Levels of sound against published examples.
+import { describe, expect, it } from 'vitest';
+import { dbFromBel, equalSourcesDb, levelAtDistanceDb, noiseMismatch, sumOfLevelsDb } from '../../server/src/core/trade/noise';
+import { expectNear } from './near';
+import { TOLERANCES } from './tolerances';
+
+const SUMS: [string, number[], number][] = [
+  ['an acoustics consultancy, radio and television', [62, 73], 73.3],
+  ['a town planners’ noise manual, 2.4.2', [35, 40, 45], 46.5],
+  ['the same', [40, 45], 46.2],
+  ['a journal on environmental noise', [85, 88], 89.8],
+];
+
+/** Sources of 50 dB each, rounded to whole decibels. Source: a state agency's guide to noise control, figure 5. */
+const GENERATORS: [number, number][] = [[1, 50], [2, 53], [4, 56], [8, 59]];
+
+describe('levels', () => {
+  it.each(SUMS)('%s: %j make %f dB', (_source, levels, sum) => {
+    expectNear(sumOfLevelsDb(levels), sum, TOLERANCES.soundLevelDb);
+  });
+
+  it('an encyclopedia of environmental science, five machines: 96.25 dB', () => {
+    expectNear(sumOfLevelsDb([85, 88, 80, 70, 95]), 96.25, TOLERANCES.soundLevelFineDb);
+  });
+
+  it.each(GENERATORS)('%i generators make %i dB', (count, level) => expect(Math.round(equalSourcesDb(50, count))).toBe(level));
+
+  it('twice the distance takes 6 dB off in a free field (the acoustics consultancy above)', () => {
+    expect(Math.round(levelAtDistanceDb(60, 1, 2))).toBe(54);
+  });
+
+  it('ISO 9296 declares power in bels and pressure in decibels: converted, and still never compared', () => {
+    expectNear(dbFromBel(4.2), 42, TOLERANCES.exact);
+    expect(noiseMismatch({ kind: 'sound power' }, { kind: 'sound pressure', distanceM: 1 })).toBe('kind');
+  });
+});

@@ -1,0 +1,120 @@
+// Plugs, slots, rails, peaks and efficiency against the power supply design guides, and sums against GNU units.
+import { describe, expect, it } from 'vitest';
+import { BADGES, badgeEfficiency, energyKWh, heatBtuPerHour, runningCost } from '../../server/src/core/trade/efficiency';
+import type { Badge } from '../../server/src/core/trade/efficiency';
+import { cardSupplyW, PLUGS, SIXTEEN_PIN_LEVELS_W, SLOT_POWER } from '../../server/src/core/trade/plugs';
+import type { Plug } from '../../server/src/core/trade/plugs';
+import { cardPlugLimitsV, excursionAllowedPercent, HOLD_UP, railLimitsV } from '../../server/src/core/trade/power';
+import { expectNear } from './near';
+import { itWithOracle } from './oracle';
+import { TOLERANCES } from './tolerances';
+import { units } from './units';
+
+/** Sustained watts and amperes. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
+const CARD_PLUGS: [Plug, number, number][] = [['PCIe 6-pin', 75, 6.75], ['PCIe 8-pin', 150, 13.5], ['16-pin', 600, 55]];
+
+/**
+ * Most a card may draw, by the plugs on it. Source: a host adapter maker's manual, section 9.8, after the
+ * PCI Express x16 Graphics 150W-ATX and 225 W/300 W High Power Card Electromechanical Specifications.
+ */
+const CARDS: [Plug[], number][] = [
+  [[], 75],
+  [['PCIe 6-pin'], 150],
+  [['PCIe 6-pin', 'PCIe 6-pin'], 225],
+  [['PCIe 8-pin'], 225],
+  [['PCIe 8-pin', 'PCIe 6-pin'], 300],
+  [['PCIe 8-pin', 'PCIe 8-pin'], 375],
+  [['PCIe 8-pin', 'PCIe 8-pin', 'PCIe 6-pin'], 450],
+];
+
+/** Duration ms, percent above 450 W with a 16-pin plug, percent otherwise. Source: doc. 336521, table 3-3. */
+const PEAKS: [number, number, number][] = [[0.1, 200, 150], [1, 180, 145], [10, 160, 135], [100, 120, 110]];
+
+/** At 20, 50 and 100 % load. Source: 80 PLUS programme, 230 V EU internal. */
+const EFFICIENCY_230: [Badge, number, number, number][] = [
+  ['standard', 82, 85, 82], ['bronze', 85, 88, 85], ['silver', 87, 90, 87],
+  ['gold', 90, 92, 89], ['platinum', 92, 94, 90], ['titanium', 94, 96, 94],
+];
+
+/** At 20, 50 and 100 % load. Source: 80 PLUS programme, 115 V internal, as tabulated in a trade journal's article on it. */
+const EFFICIENCY_115: [Badge, number, number, number][] = [
+  ['standard', 80, 80, 80], ['bronze', 82, 85, 82], ['silver', 85, 88, 85],
+  ['gold', 87, 90, 87], ['platinum', 90, 92, 89], ['titanium', 92, 94, 90],
+];
+
+describe('plugs and slots', () => {
+  it.each(CARD_PLUGS)('%s carries %i W and %f A', (plug, watts, amperes) => {
+    expect(PLUGS[plug].powerW).toEqual({ low: watts, high: watts });
+    expect(PLUGS[plug].rails).toMatchObject([{ voltageV: 12, currentA: { low: amperes, high: amperes } }]);
+  });
+
+  it.each(CARDS)('a card with %j may draw %i W', (plugs, watts) => expect(cardSupplyW('x16', plugs)).toBe(watts));
+
+  it('a slot of full width gives 75 W of 12 V x 5.5 A and 3.3 V x 3 A', () => {
+    expect(SLOT_POWER.x16).toEqual({ powerW: 75, at12VA: 5.5, at3V3A: 3 });
+  });
+
+  it('the other slots give 10 W and 25 W (same manual, section 9.8)', () => {
+    expect([SLOT_POWER.x1.powerW, SLOT_POWER.x4.powerW, SLOT_POWER.x8.powerW]).toEqual([10, 25, 25]);
+  });
+
+  it('a SATA plug carries 4.5 A a rail, 54 W at 12 V (three contacts of 1.5 A)', () => {
+    expect(PLUGS['SATA power'].powerW.high).toBe(3 * 1.5 * 12);
+    for (const rail of PLUGS['SATA power'].rails) expect(rail.currentA.high).toBe(4.5);
+  });
+
+  it('the 16-pin plug signals four levels (doc. 336521, table 3-6)', () => {
+    expect(SIXTEEN_PIN_LEVELS_W).toEqual([600, 450, 300, 150]);
+  });
+
+  it('contacts on 18 AWG carry 6 to 8 A each (doc. 336521, section 2.2.1): four of them 288 to 384 W', () => {
+    expect(PLUGS['EPS 8-pin'].powerW).toEqual({ low: 4 * 6 * 12, high: 4 * 8 * 12 });
+  });
+});
+
+describe('rails and peaks', () => {
+  it.each(PEAKS)('peaks of %f ms: %i %% or %i %%', (durationMs, large, other) => {
+    expect(excursionAllowedPercent(451, true, durationMs)).toBe(large);
+    expect(excursionAllowedPercent(450, true, durationMs)).toBe(other);
+    expect(excursionAllowedPercent(451, false, durationMs)).toBe(other);
+  });
+
+  /** Source: ATX main outputs as tabulated with their spans: 3.3 V ± 0.165, 5 V ± 0.25, 12 V ± 0.60. */
+  it.each([[3.3, 0.165], [5, 0.25], [12, 0.6]])('%f V may stray %f V', (nominal, span) => {
+    const limits = railLimitsV(nominal);
+    expectNear(limits.high - nominal, span, TOLERANCES.exact);
+    expectNear(nominal - limits.low, span, TOLERANCES.exact);
+  });
+
+  it('a card’s own plugs allow +5 / −8 % (doc. 336521, table 3-5), wider than the rails', () => {
+    expectNear(cardPlugLimitsV(12).low, 11.04, TOLERANCES.exact);
+    expect(cardPlugLimitsV(12).low).toBeLessThan(railLimitsV(12).low);
+  });
+
+  it('revisions of one guide disagree on hold-up: 16 ms in 2.0, 11 ms at full load in 2.1a', () => {
+    const required = HOLD_UP.filter((row) => row.required && row.atLoadPercent === 100);
+    expect(required.map((row) => row.aboveMs)).toEqual([16, 11]);
+  });
+});
+
+describe('efficiency and energy', () => {
+  for (const [mains, table] of [['115 V', EFFICIENCY_115], ['230 V', EFFICIENCY_230]] as const) {
+    it.each(table)(`${mains} %s promises %i/%i/%i`, (badge, at20, at50, at100) => {
+      const promised = [20, 50, 100].map((load) => badgeEfficiency(badge, mains, load).low * 100);
+      [at20, at50, at100].forEach((percent, i) => expectNear(promised[i] ?? NaN, percent, TOLERANCES.exact));
+    });
+  }
+
+  it('keeps the desktop table apart from the redundant one, where 230 V bronze is 81/85/81', () => {
+    expect(BADGES['230 V'].bronze.map((point) => point.efficiencyPercent)).not.toEqual([81, 85, 81]);
+  });
+
+  itWithOracle('units', '1 kW is as many BTU/h as GNU units says', () => {
+    expectNear(heatBtuPerHour(1000), units('1 kW', 'btu/hour'), TOLERANCES.workedByUnits);
+  });
+
+  itWithOracle('units', '450 W for 8 hours, in kWh and in money', () => {
+    expectNear(energyKWh(450, 8), units('450 W * 8 hour', 'kW hour'), TOLERANCES.workedByUnits);
+    expectNear(runningCost(450, 8, 0.31), units('450 W * 8 hour', 'kW hour') * 0.31, TOLERANCES.workedByUnits);
+  });
+});
