@@ -1,0 +1,194 @@
+// Shapes of boards, cards, supplies, drives, fans and radiators, in millimetres.
+import { needCount, needPositive } from './numbers';
+
+export type BoardSize = 'ATX' | 'microATX' | 'Mini-ITX' | 'SSI-EEB';
+
+/** A board's outline: along the rear edge, and from it to the front. */
+export interface Outline {
+  readonly widthMm: number;
+  readonly depthMm: number;
+}
+
+/**
+ * Source: microATX Motherboard Interface Specification 1.2, table 3 (ATX, microATX);
+ * Mini-ITX Addendum 1.1, table 1; SSI Enterprise Electronics Bay Specification.
+ */
+export const BOARD_OUTLINES: Readonly<Record<BoardSize, Outline>> = {
+  ATX: { widthMm: 305, depthMm: 244 },
+  microATX: { widthMm: 244, depthMm: 244 },
+  'Mini-ITX': { widthMm: 170, depthMm: 170 },
+  'SSI-EEB': { widthMm: 305, depthMm: 330 },
+};
+
+export type Hole = 'A' | 'B' | 'C' | 'F' | 'G' | 'H' | 'J' | 'K' | 'L' | 'M' | 'R' | 'S';
+
+/** Position of a hole: x from the board's edge at the processor's side, y from its rear edge. */
+export interface Position {
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+/**
+ * Source: ATX Specification 2.2 and microATX Specification 1.2, mounting holes.
+ * R and S were read from a poorer copy: take their positions as less sure.
+ */
+export const HOLE_POSITIONS: Readonly<Record<Hole, Position>> = {
+  A: { xMm: 288.29, yMm: 10.16 },
+  B: { xMm: 209.55, yMm: 10.16 },
+  C: { xMm: 163.83, yMm: 10.16 },
+  F: { xMm: 6.35, yMm: 33.02 },
+  G: { xMm: 288.29, yMm: 165.1 },
+  H: { xMm: 163.83, yMm: 165.1 },
+  J: { xMm: 6.35, yMm: 165.1 },
+  K: { xMm: 288.29, yMm: 237.49 },
+  L: { xMm: 163.83, yMm: 237.49 },
+  M: { xMm: 6.35, yMm: 237.49 },
+  R: { xMm: 229.87, yMm: 165.1 },
+  S: { xMm: 209.55, yMm: 165.1 },
+};
+
+/** Every hole of the standards, as a tray with all its standoffs set has them. */
+export const ALL_HOLES: readonly Hole[] = Object.keys(HOLE_POSITIONS) as Hole[];
+
+/** Holes of each size; absent where no source states them. Source: microATX Specification 1.2; Mini-ITX Addendum 1.1. */
+export const BOARD_HOLES: Readonly<Partial<Record<BoardSize, readonly Hole[]>>> = {
+  ATX: ['A', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'],
+  microATX: ['B', 'C', 'F', 'H', 'J', 'L', 'M', 'R', 'S'],
+  'Mini-ITX': ['C', 'F', 'H', 'J'],
+};
+
+/** Other spellings in manuals. Source: common practice. */
+const BOARD_SPELLINGS: ReadonlyMap<string, BoardSize> = new Map([
+  ['atx', 'ATX'], ['microatx', 'microATX'], ['matx', 'microATX'], ['uatx', 'microATX'], ['µatx', 'microATX'],
+  ['miniitx', 'Mini-ITX'], ['mitx', 'Mini-ITX'], ['ssieeb', 'SSI-EEB'], ['eeb', 'SSI-EEB'],
+]);
+
+/** Reads a board size, `ATX` or `micro-ATX`, in any case; undefined when unknown or vague. */
+export function parseBoardSize(text: string): BoardSize | undefined {
+  return BOARD_SPELLINGS.get(text.toLowerCase().replace(/[\s-]/g, ''));
+}
+
+/** True for a name under which makers sell boards of several sizes. Source: common practice. */
+export function isVagueBoardSize(text: string): boolean {
+  return /^(?:e[- ]?|extended )atx$/i.test(text.trim());
+}
+
+/**
+ * Standoffs that would touch the underside of a board: set within its outline, where it has no hole.
+ * They must be absent or taken out first. Source: microATX Specification 1.2, page 10.
+ * Undefined when the holes of that size are not known.
+ */
+export function standoffsUnderBareBoard(set: readonly Hole[], size: BoardSize): readonly Hole[] | undefined {
+  const holes = BOARD_HOLES[size];
+  const { widthMm, depthMm } = BOARD_OUTLINES[size];
+  return holes && set.filter((hole) => {
+    const { xMm, yMm } = HOLE_POSITIONS[hole];
+    return xMm <= widthMm && yMm <= depthMm && !holes.includes(hole);
+  });
+}
+
+/** Holes of a board that have no standoff under them; undefined when its holes are not known. */
+export function standoffsMissing(set: readonly Hole[], size: BoardSize): readonly Hole[] | undefined {
+  return BOARD_HOLES[size]?.filter((hole) => !set.includes(hole));
+}
+
+function within(inner: Outline, outer: Outline): boolean {
+  return inner.widthMm <= outer.widthMm && inner.depthMm <= outer.depthMm;
+}
+
+/** Does every side of a board stay within the room that a case states for one? Throws RangeError unless positive. */
+export function outlineFits(board: Outline, room: Outline): boolean {
+  for (const side of [board.widthMm, board.depthMm, room.widthMm, room.depthMm]) needPositive('side', side);
+  return within(board, room);
+}
+
+/**
+ * Does a board go into a case that states these sizes? A smaller size goes where a larger one does, since the
+ * standards keep the holes it needs. Source: microATX Specification 1.2; Mini-ITX Addendum 1.1.
+ * Undefined when only sizes that do not tell (E-ATX, an unknown name) could hold it.
+ */
+export function caseTakesBoard(stated: readonly string[], board: BoardSize): boolean | undefined {
+  const sizes = stated.map(parseBoardSize);
+  if (sizes.some((size) => size && within(BOARD_OUTLINES[board], BOARD_OUTLINES[size]))) return true;
+  return sizes.includes(undefined) ? undefined : false;
+}
+
+/** Opening for the board's rear connectors. Source: ATX Specification 2.2. */
+export const IO_APERTURE = { widthMm: 158.75, heightMm: 44.45 } as const;
+
+/** From one expansion slot to the next. Source: ATX Specification 2.2; PCI Express Card Electromechanical Specification. */
+export const SLOT_PITCH_MM = 20.32;
+
+/** Slots that a card of this thickness covers, its own included. Throws RangeError unless positive. */
+export function slotsCovered(thicknessMm: number): number {
+  needPositive('thicknessMm', thicknessMm);
+  return Math.ceil(thicknessMm / SLOT_PITCH_MM);
+}
+
+/** Card outlines. Source: PCI Express Card Electromechanical Specification. */
+export const CARD_OUTLINE = { fullHeightMm: 111.15, lowProfileHeightMm: 68.9, fullLengthMm: 312, halfLengthMm: 167.65 } as const;
+
+export type SupplyForm = 'ATX' | 'SFX' | 'SFX-L' | 'TFX' | 'Flex ATX';
+
+/** A supply's body; where a form exists in more than one height or is often deeper, the part's own figures decide. */
+export interface SupplyBody {
+  readonly widthMm: number;
+  readonly heightsMm: readonly number[];
+  readonly depthMm: number;
+  readonly oftenDeeper: boolean;
+}
+
+/** Source: desktop platform power supply design guide, doc. 336521, mechanical outlines; from memory: SFX-L. */
+export const SUPPLY_FORMS: Readonly<Record<SupplyForm, SupplyBody>> = {
+  ATX: { widthMm: 150, heightsMm: [86], depthMm: 140, oftenDeeper: true },
+  SFX: { widthMm: 125, heightsMm: [63.5, 51.5], depthMm: 100, oftenDeeper: false },
+  'SFX-L': { widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false },
+  TFX: { widthMm: 85, heightsMm: [65], depthMm: 175, oftenDeeper: false },
+  'Flex ATX': { widthMm: 81.5, heightsMm: [40.5], depthMm: 150, oftenDeeper: false },
+};
+
+export type DriveForm = '2.5 in' | '3.5 in';
+export type Thread = '6-32 UNC' | 'M3';
+
+/** A drive's body. How deep a screw may go is the drive maker's figure and stands in no common source. */
+export interface DriveBody {
+  readonly widthMm: number;
+  readonly lengthMm: number;
+  readonly heightsMm: readonly number[];
+  readonly thread: Thread;
+}
+
+/** Source: SFF-8301 (3.5 in) and SFF-8201 (2.5 in); heights are the greatest, or the usual ones. */
+export const DRIVE_FORMS: Readonly<Record<DriveForm, DriveBody>> = {
+  '2.5 in': { widthMm: 69.85, lengthMm: 100.2, heightsMm: [7, 9.5, 15], thread: 'M3' },
+  '3.5 in': { widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' },
+};
+
+/** Fan frame to pitch of its mounting holes, in millimetres, ± 0.5. Source: fan makers' drawings. */
+export const FAN_HOLE_PITCH_MM: ReadonlyMap<number, number> = new Map([[80, 71.5], [92, 82.5], [120, 105], [140, 124.5]]);
+
+/** Pitch of a frame's mounting holes; undefined for a frame that no source lists. Throws RangeError unless positive. */
+export function fanHolePitchMm(frameMm: number): number | undefined {
+  needPositive('frameMm', frameMm);
+  return FAN_HOLE_PITCH_MM.get(frameMm);
+}
+
+/** A radiator's class: how many fans of which frame stand in a row. */
+export interface RadiatorClass {
+  readonly fans: number;
+  readonly frameMm: number;
+}
+
+const RADIATOR_FRAMES_MM: readonly number[] = [120, 140];
+const RADIATOR_FANS_AT_MOST = 4;
+
+/**
+ * The class behind a number such as 240 or 280: fan count × frame. It is not the radiator's length, which is
+ * always greater: a "240" is about 275 mm long. Undefined when no row of fans makes the number.
+ * Source: common practice.
+ */
+export function radiatorClass(nominalMm: number): RadiatorClass | undefined {
+  needCount('nominalMm', nominalMm, 1);
+  const rows = RADIATOR_FRAMES_MM.map((frameMm) => ({ fans: nominalMm / frameMm, frameMm }));
+  return rows.find(({ fans }) => Number.isInteger(fans) && fans <= RADIATOR_FANS_AT_MOST);
+}

@@ -1,0 +1,116 @@
+// Forms: board sizes and holes, cards, supplies, drives, fans, radiators.
+import { describe, expect, it } from 'vitest';
+import {
+  ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, DRIVE_FORMS, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SLOT_PITCH_MM, SUPPLY_FORMS, caseTakesBoard,
+  fanHolePitchMm, isVagueBoardSize, outlineFits, parseBoardSize, radiatorClass, slotsCovered, standoffsMissing, standoffsUnderBareBoard,
+} from '../../../server/src/core/trade/forms';
+import type { BoardSize } from '../../../server/src/core/trade/forms';
+
+describe('board sizes', () => {
+  it.each([
+    ['ATX', 'ATX'], ['atx', 'ATX'], ['microATX', 'microATX'], ['Micro-ATX', 'microATX'], ['micro ATX', 'microATX'], ['mATX', 'microATX'], ['uATX', 'microATX'],
+    ['µATX', 'microATX'], ['Mini-ITX', 'Mini-ITX'], ['mini ITX', 'Mini-ITX'], ['mITX', 'Mini-ITX'], ['SSI-EEB', 'SSI-EEB'], ['SSI EEB', 'SSI-EEB'], ['EEB', 'SSI-EEB'],
+  ])('reads %s', (text, size) => expect(parseBoardSize(text)).toBe(size));
+
+  it.each(['', 'E-ATX', 'XL-ATX', 'Mini-ATX', 'ITX', 'constructor'])('leaves %j undefined', (text) => expect(parseBoardSize(text)).toBeUndefined());
+
+  it('knows which names are vague', () => {
+    for (const text of ['E-ATX', 'EATX', 'e-atx', 'Extended ATX', ' E-ATX ']) expect(isVagueBoardSize(text), text).toBe(true);
+    for (const text of ['ATX', 'microATX', 'E-ATX 330', 'my E-ATX', '']) expect(isVagueBoardSize(text), text).toBe(false);
+  });
+
+  it('compares outlines side by side', () => {
+    const room = { widthMm: 305, depthMm: 272 };
+    expect(outlineFits({ widthMm: 305, depthMm: 272 }, room)).toBe(true);
+    expect(outlineFits({ widthMm: 305.1, depthMm: 200 }, room)).toBe(false);
+    expect(outlineFits({ widthMm: 200, depthMm: 272.1 }, room)).toBe(false);
+    expect(() => outlineFits({ widthMm: 0, depthMm: 1 }, room)).toThrow(/side must be/);
+    expect(() => outlineFits({ widthMm: 1, depthMm: -1 }, room)).toThrow(RangeError);
+    expect(() => outlineFits(room, { widthMm: NaN, depthMm: 1 })).toThrow(RangeError);
+    expect(() => outlineFits(room, { widthMm: 1, depthMm: 0 })).toThrow(RangeError);
+  });
+
+  it('puts a smaller size where a larger goes', () => {
+    expect(caseTakesBoard(['ATX'], 'microATX')).toBe(true);
+    expect(caseTakesBoard(['ATX'], 'Mini-ITX')).toBe(true);
+    expect(caseTakesBoard(['microATX'], 'microATX')).toBe(true);
+    expect(caseTakesBoard(['microATX', 'Mini-ITX'], 'ATX')).toBe(false);
+    expect(caseTakesBoard(['Mini-ITX'], 'microATX')).toBe(false);
+    expect(caseTakesBoard(['ATX'], 'SSI-EEB')).toBe(false);
+    expect(caseTakesBoard(['SSI-EEB'], 'ATX')).toBe(true);
+    expect(caseTakesBoard([], 'ATX')).toBe(false);
+  });
+
+  it('cannot tell from a vague or unknown size alone', () => {
+    expect(caseTakesBoard(['E-ATX'], 'SSI-EEB')).toBeUndefined();
+    expect(caseTakesBoard(['E-ATX', 'ATX'], 'ATX')).toBe(true);
+    expect(caseTakesBoard(['Mini-ITX', 'Wide'], 'ATX')).toBeUndefined();
+  });
+});
+
+describe('standoffs', () => {
+  it('finds those under a board where it has no hole', () => {
+    expect(standoffsUnderBareBoard(ALL_HOLES, 'ATX')).toEqual(['B', 'R', 'S']);
+    expect(standoffsUnderBareBoard(ALL_HOLES, 'microATX')).toEqual([]);
+    expect(standoffsUnderBareBoard(ALL_HOLES, 'Mini-ITX')).toEqual([]);
+    expect(standoffsUnderBareBoard(['A', 'B'], 'ATX')).toEqual(['B']);
+    expect(standoffsUnderBareBoard(['M', 'K'], 'Mini-ITX')).toEqual([]);
+    expect(standoffsUnderBareBoard(ALL_HOLES, 'SSI-EEB')).toBeUndefined();
+  });
+
+  it('finds holes without one', () => {
+    expect(standoffsMissing(ALL_HOLES, 'ATX')).toEqual([]);
+    expect(standoffsMissing(BOARD_HOLES['Mini-ITX']!, 'ATX')).toEqual(['A', 'G', 'K', 'L', 'M']);
+    expect(standoffsMissing(BOARD_HOLES.ATX!, 'microATX')).toEqual(['B', 'R', 'S']);
+    expect(standoffsMissing([], 'SSI-EEB')).toBeUndefined();
+  });
+
+  it('puts every hole of a size within its outline', () => {
+    for (const [size, holes] of Object.entries(BOARD_HOLES)) {
+      for (const hole of holes) {
+        expect(HOLE_POSITIONS[hole].xMm).toBeLessThan(BOARD_OUTLINES[size as BoardSize].widthMm);
+        expect(HOLE_POSITIONS[hole].yMm).toBeLessThan(BOARD_OUTLINES[size as BoardSize].depthMm);
+      }
+    }
+    expect(ALL_HOLES).toEqual(['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M', 'R', 'S']);
+  });
+});
+
+describe('cards, supplies, drives', () => {
+  it('counts slots that a card covers', () => {
+    expect(slotsCovered(1)).toBe(1);
+    expect(slotsCovered(20.32)).toBe(1);
+    expect(slotsCovered(20.33)).toBe(2);
+    expect(slotsCovered(2 * SLOT_PITCH_MM)).toBe(2);
+    expect(slotsCovered(51)).toBe(3);
+    expect(() => slotsCovered(0)).toThrow(/thicknessMm must be/);
+  });
+
+  it('lists bodies', () => {
+    expect(SUPPLY_FORMS['SFX-L']).toEqual({ widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false });
+    expect(Object.entries(SUPPLY_FORMS).filter(([, body]) => body.oftenDeeper).map(([form]) => form)).toEqual(['ATX']);
+    expect(DRIVE_FORMS['2.5 in'].thread).toBe('M3');
+    expect(DRIVE_FORMS['3.5 in'].thread).toBe('6-32 UNC');
+  });
+});
+
+describe('fans and radiators', () => {
+  it('knows the pitch of usual frames', () => {
+    expect([...FAN_HOLE_PITCH_MM.keys()]).toEqual([80, 92, 120, 140]);
+    expect(fanHolePitchMm(120)).toBe(105);
+    expect(fanHolePitchMm(200)).toBeUndefined();
+    expect(() => fanHolePitchMm(0)).toThrow(/frameMm must be/);
+  });
+
+  it.each([
+    [120, 1, 120], [240, 2, 120], [360, 3, 120], [480, 4, 120], [140, 1, 140], [280, 2, 140], [420, 3, 140], [560, 4, 140],
+  ])('%i is %i fans of %i', (nominal, fans, frameMm) => expect(radiatorClass(nominal)).toEqual({ fans, frameMm }));
+
+  it.each([1, 100, 200, 275, 600, 700, 840])('%i is no row of fans', (nominal) => expect(radiatorClass(nominal)).toBeUndefined());
+
+  it('refuses what is no length', () => {
+    expect(() => radiatorClass(0)).toThrow(/nominalMm must be/);
+    expect(() => radiatorClass(240.5)).toThrow(RangeError);
+    expect(() => radiatorClass(NaN)).toThrow(RangeError);
+  });
+});
