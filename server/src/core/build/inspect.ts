@@ -144,7 +144,7 @@ class Inspection {
     const plain = node.style === 'plain' && node.span.end - node.span.start === node.text.length;
     const span = plain ? { start: node.span.start + slip.start, end: node.span.start + slip.end } : node.span;
     const mends = slip.instead.flatMap((text) => {
-      const edits = setValue(this.doc.parsed, node, text);
+      const edits = setValue(this.doc.parsed, node, field.type === 'flag' ? text === 'true' : text);
       return edits ? [{ title: `Write ${quoted(text)}`, edits }] : [];
     });
     this.report(slip.code, slip.message, span, path, mends);

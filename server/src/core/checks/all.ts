@@ -4,12 +4,36 @@ import socketDiffers from './board/socket-differs';
 import coolerTooTall from './cooling/cooler-too-tall';
 import supplyOverloaded from './power/supply-overloaded';
 import driveSlowerThanPromised from './storage/drive-slower-than-promised';
+import aliasOrMergeUsed from './text/alias-or-merge-used';
+import choiceUnknown from './text/choice-unknown';
+import keyTwice from './text/key-twice';
+import limitsReached from './text/limits-reached';
+import numberOdd from './text/number-odd';
+import severalDocuments from './text/several-documents';
+import unitLookAlike from './text/unit-look-alike';
+import unitMissing from './text/unit-missing';
+import unitOfOtherDimension from './text/unit-of-other-dimension';
 import unknownKey from './text/unknown-key';
+import wrongKindOfValue from './text/wrong-kind-of-value';
+import yaml11AskedFor from './text/yaml-1.1-asked-for';
+import yamlSyntax from './text/yaml-syntax';
 
 export const checks: readonly Check[] = [
   socketDiffers,
   coolerTooTall,
   supplyOverloaded,
   driveSlowerThanPromised,
+  aliasOrMergeUsed,
+  choiceUnknown,
+  keyTwice,
+  limitsReached,
+  numberOdd,
+  severalDocuments,
+  unitLookAlike,
+  unitMissing,
+  unitOfOtherDimension,
   unknownKey,
+  wrongKindOfValue,
+  yaml11AskedFor,
+  yamlSyntax,
 ];

@@ -61,7 +61,7 @@ function readFlag(text: string): ScalarRead {
 function readChoice(field: ChoiceField, text: string): ScalarRead {
   if (field.choices.includes(text)) return { value: text };
   const near = field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? nearest(text, field.choices);
-  const message = `${quoted(text)} is not one of ${field.choices.map(quoted).join(', ')}.`;
+  const message = `${quoted(text)} is not one of ${field.choices.map((choice) => quoted(choice)).join(', ')}.`;
   return { slip: { code: 'choice-unknown', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] } };
 }
 

@@ -1,0 +1,21 @@
+// Anchors, aliases, merges and tags.
+import { fileCheck } from '../check';
+import { report } from './troubles';
+
+export default fileCheck({
+  id: 'alias-or-merge-used',
+  area: 'text',
+  grade: 'note',
+  what: 'Values are written where they stand, without anchors, aliases, merges or tags.',
+  why: 'What stands elsewhere is hard to review, and no fix is offered where a change could mean two things.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+build: &name Counter PC
+purpose: *name
+#        ^^^^^
+`,
+    instead: 'Write the value out.',
+  }],
+  test: (file) => report(file, 'alias-or-merge-used', 'alias-unknown', 'tag-used'),
+});

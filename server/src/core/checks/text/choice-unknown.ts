@@ -1,0 +1,26 @@
+// Words outside a field’s list.
+import { fileCheck } from '../check';
+import { report } from './troubles';
+
+export default fileCheck({
+  id: 'choice-unknown',
+  area: 'text',
+  grade: 'stop',
+  what: 'A word is one of those that its field knows.',
+  why: 'A word outside the list would be read by nobody, and checks that need it would stay open.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+parts:
+  drives:
+    - { name: scratch, bus: nvme }
+#                           ^^^^
+`,
+    mended: `
+parts:
+  drives:
+    - { name: scratch, bus: NVMe }
+`,
+  }],
+  test: (file) => report(file, 'choice-unknown', 'kind-unknown'),
+});

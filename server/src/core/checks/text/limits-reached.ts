@@ -1,0 +1,20 @@
+// Files past a limit of reading.
+import { fileCheck } from '../check';
+import { report } from './troubles';
+
+export default fileCheck({
+  id: 'limits-reached',
+  area: 'text',
+  grade: 'stop',
+  what: 'A file stays within the published limits of size, depth and number.',
+  why: 'Past a limit a file is not read, and nothing that it says is checked.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+accept: [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]
+#                                                                       ^
+`,
+    instead: 'Make the file flatter or split it.',
+  }],
+  test: (file) => report(file, 'limits-reached'),
+});

@@ -1,0 +1,24 @@
+// Numbers with two readings.
+import { fileCheck } from '../check';
+import { report } from './troubles';
+
+export default fileCheck({
+  id: 'number-odd',
+  area: 'text',
+  grade: 'stop',
+  what: 'A number can be read in one way only.',
+  why: 'A comma may part decimals or thousands; a range may have been written backwards.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+parts:
+  paste: { bond-line: "0,5 mm" }
+#                     ^^^^^^^^
+`,
+    mended: `
+parts:
+  paste: { bond-line: "0.5 mm" }
+`,
+  }],
+  test: (file) => report(file, 'number-odd', 'range-reversed'),
+});

@@ -1,0 +1,24 @@
+// Values of another kind than the field’s.
+import { fileCheck } from '../check';
+import { report } from './troubles';
+
+export default fileCheck({
+  id: 'wrong-kind-of-value',
+  area: 'text',
+  grade: 'stop',
+  what: 'A value is of the kind that belongs at its place.',
+  why: 'A text where a list belongs, or a word where a number belongs, states nothing that could be checked.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+parts:
+  memory: { count: 2, slots: A2 }
+#                            ^^
+`,
+    mended: `
+parts:
+  memory: { count: 2, slots: [A2] }
+`,
+  }],
+  test: (file) => report(file, 'wrong-kind-of-value', 'key-not-text'),
+});
