@@ -30,7 +30,9 @@ export function readTokens(text: string): Tokens {
     }
     return undefined;
   };
-  for (const lexeme of new Lexer().lex(withPlainLineEnds(text))) {
+  // Behind a byte order mark the lexer misreads block texts on the first line, so it is not shown one.
+  if (text.startsWith('\uFEFF')) parser.offset = 1;
+  for (const lexeme of new Lexer().lex(withPlainLineEnds(text.slice(parser.offset)))) {
     tally(count, lexeme);
     const extra = take(parser.next(lexeme));
     if (extra !== undefined) return { tokens, extra, refused: undefined };
