@@ -15,7 +15,8 @@ import { readMarks } from '../support/marks';
 function runExample(check: Check, example: Example): void {
   const { text, marks } = readMarks(example.faulty.replace(/^\n/, ''));
   expect(marks.length, 'carets in the faulty text').toBeGreaterThan(0);
-  const set = bench([{ name: example.file ?? buildName, text }]);
+  const beside = Object.entries(example.beside ?? {}).map(([name, other]) => ({ name, text: other.replace(/^\n/, '') }));
+  const set = bench([{ name: example.file ?? buildName, text }, ...beside]);
   const doc = [...set.docs.values()][0]!;
   const judgement = set.build ? judgeBuild(set.build, { throwOn: true }) : judgeFile(doc, { throwOn: true });
   const own = judgement.findings.filter((finding) => finding.id === check.id);
@@ -23,7 +24,7 @@ function runExample(check: Check, example: Example): void {
   expect(at.sort()).toEqual(marks.map(({ span }) => `${span.start}-${span.end}`).sort());
   expect(own.every((finding) => finding.grade !== 'unknown' || check.grade === 'unknown')).toBe(true);
   if (example.mended === undefined) return expect(example.instead ?? '').not.toBe('');
-  const proven = own.flatMap((finding) => (set.build ? provenFixes(set.build, judgement, finding) : provenFileFixes(doc, judgement, finding)));
+  const proven = own.flatMap((finding) => (set.build ? provenFixes(set.build, judgement, finding, set.candidates) : provenFileFixes(doc, judgement, finding)));
   expect(proven.map((fix) => applyEdits(doc.text, fix.edits))).toContain(example.mended.replace(/^\n/, ''));
 }
 

@@ -4,11 +4,23 @@ import socketDiffers from './board/socket-differs';
 import coolerTooTall from './cooling/cooler-too-tall';
 import supplyOverloaded from './power/supply-overloaded';
 import driveSlowerThanPromised from './storage/drive-slower-than-promised';
+import acceptedButGone from './text/accepted-but-gone';
+import acceptedHarmWithoutName from './text/accepted-harm-without-name';
+import acceptedOutOfDate from './text/accepted-out-of-date';
+import acceptedWithoutReason from './text/accepted-without-reason';
 import aliasOrMergeUsed from './text/alias-or-merge-used';
 import choiceUnknown from './text/choice-unknown';
+import formatNewer from './text/format-newer';
 import keyTwice from './text/key-twice';
 import limitsReached from './text/limits-reached';
+import nameTwice from './text/name-twice';
 import numberOdd from './text/number-odd';
+import overrideNeedless from './text/override-needless';
+import partKindWrongHere from './text/part-kind-wrong-here';
+import partNotFound from './text/part-not-found';
+import placeTwice from './text/place-twice';
+import placeUnknown from './text/place-unknown';
+import promiseUncheckable from './text/promise-uncheckable';
 import severalDocuments from './text/several-documents';
 import unitLookAlike from './text/unit-look-alike';
 import unitMissing from './text/unit-missing';
@@ -23,11 +35,23 @@ export const checks: readonly Check[] = [
   coolerTooTall,
   supplyOverloaded,
   driveSlowerThanPromised,
+  acceptedButGone,
+  acceptedHarmWithoutName,
+  acceptedOutOfDate,
+  acceptedWithoutReason,
   aliasOrMergeUsed,
   choiceUnknown,
+  formatNewer,
   keyTwice,
   limitsReached,
+  nameTwice,
   numberOdd,
+  overrideNeedless,
+  partKindWrongHere,
+  partNotFound,
+  placeTwice,
+  placeUnknown,
+  promiseUncheckable,
   severalDocuments,
   unitLookAlike,
   unitMissing,

@@ -28,6 +28,8 @@ export interface Example {
   readonly instead?: string;
   /** The file’s name, where it is no build. */
   readonly file?: string;
+  /** Other files that the example needs, by name. */
+  readonly beside?: Readonly<Record<string, string>>;
 }
 
 /** Where the judgement comes from: a published title with its number, or `common practice`. */

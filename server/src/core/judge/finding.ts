@@ -57,8 +57,8 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
 function openWords(missing: readonly Missing[], breakEven: Said | undefined): Said {
   if (missing.length === 0) return breakEven ?? say`Cannot be decided.`;
   const names = [...new Set(missing.map((lack) => lack.what))];
-  const listed = names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' and ');
-  return say`Cannot be decided: ${listed} ${names.length > 1 ? 'are' : 'is'} not stated.`;
+  const listed = names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' or ');
+  return say`Cannot be decided: no file states ${listed}.`;
 }
 
 function relatedTo(place: Place, uses: readonly Used[], said: Said): Finding['related'] {

@@ -1,0 +1,35 @@
+// Accepted findings of grade harm that nobody answers for.
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { acceptCheck } from '../check';
+import { outcome } from '../kit';
+import { acceptedAt } from './accepted';
+
+export default acceptCheck({
+  id: 'accepted-harm-without-name',
+  area: 'text',
+  grade: 'short',
+  what: 'Whoever accepts a finding of grade harm is named.',
+  why: 'What could hurt someone is not accepted by a file but by a person or a workshop; until one is named the finding stays.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  processor: { power: { sustained: 253 W } }
+  supply: { rating: 200 W }
+accept:
+  - { finding: supply-overloaded, at: parts.supply, because: Bench test only. }
+#              ^^^^^^^^^^^^^^^^^
+`,
+    instead: 'Write under `by:` who accepts it.',
+  }],
+  *test(build, found) {
+    for (const [i, line] of (build.file.accept.value ?? []).entries()) {
+      const harm = found.some((one) => one.id === line.finding.value && one.grade === 'harm' && (line.at.value === undefined || one.path === line.at.value));
+      if (!harm) continue;
+      yield outcome(acceptedAt(build, line, i, 'by'), sure(!!line.by.value, line.by), {
+        broken: () => say`${line.finding} could hurt someone or ruin a part; the line does not say who accepts it.`,
+      });
+    }
+  },
+});

@@ -1,0 +1,32 @@
+// Accepted findings whose day has come.
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { acceptCheck } from '../check';
+import { outcome } from '../kit';
+import { acceptedAt } from './accepted';
+
+export default acceptCheck({
+  id: 'accepted-out-of-date',
+  area: 'text',
+  grade: 'note',
+  what: 'No accepted finding is past the day on which it was to be looked at again.',
+  why: 'From that day the finding counts again.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+accept:
+  - { finding: price-old, because: The shop is closed., until: 2026-01-31 }
+#              ^^^^^^^^^
+`,
+    instead: 'Weigh the finding again, then set a new day or take the line out.',
+  }],
+  *test(build) {
+    for (const [i, line] of (build.file.accept.value ?? []).entries()) {
+      const until = line.until.value;
+      if (until === undefined) continue;
+      yield outcome(acceptedAt(build, line, i, 'until'), sure(until > build.today, line.until), {
+        broken: () => say`The finding ${line.finding} was accepted until ${line.until}; it counts again.`,
+      });
+    }
+  },
+});

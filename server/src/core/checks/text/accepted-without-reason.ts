@@ -1,0 +1,30 @@
+// Accepted findings that do not say why.
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { acceptCheck } from '../check';
+import { outcome } from '../kit';
+import { acceptedAt } from './accepted';
+
+export default acceptCheck({
+  id: 'accepted-without-reason',
+  area: 'text',
+  grade: 'short',
+  what: 'Every accepted finding says why it is accepted.',
+  why: 'Without a reason nobody can tell later whether it still holds; until one is given the finding stays.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+accept:
+  - { finding: supply-headroom-thin, at: parts.supply }
+#              ^^^^^^^^^^^^^^^^^^^^
+`,
+    instead: 'Write the reason under `because:`.',
+  }],
+  *test(build) {
+    for (const [i, line] of (build.file.accept.value ?? []).entries()) {
+      yield outcome(acceptedAt(build, line, i, 'because'), sure(!!line.because.value, line.because), {
+        broken: () => say`No reason is given for accepting ${line.finding}, so the finding stays.`,
+      });
+    }
+  },
+});

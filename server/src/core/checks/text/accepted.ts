@@ -1,0 +1,10 @@
+// The place of a line of `accept:`.
+import type { Build } from '../../build/build';
+import type { Place } from '../kit';
+
+type Line = NonNullable<Build['file']['accept']['value']>[number];
+
+/** The id that a line accepts, or the whole line where it names none. */
+export function acceptedAt(build: Build, line: Line, index: number, key: string): Place {
+  return { doc: build.doc, span: line.finding.node?.span ?? line.$.span, path: `accept[${index}].${key}` };
+}

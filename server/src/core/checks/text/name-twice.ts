@@ -1,0 +1,48 @@
+// Names of one’s own that two parts share.
+import type { Placed } from '../../build/build';
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { check } from '../check';
+import { at, change, outcome } from '../kit';
+
+export default check({
+  id: 'name-twice',
+  area: 'text',
+  grade: 'stop',
+  what: 'No two parts of a build have the same name.',
+  why: 'A promise made to a name that two drives share is checked against one of them only.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+parts:
+  drives:
+    - { name: archive, bus: SATA }
+    - { name: archive, bus: SATA }
+#             ^^^^^^^
+`,
+    mended: `
+parts:
+  drives:
+    - { name: archive, bus: SATA }
+    - { name: archive-2, bus: SATA }
+`,
+  }],
+  *test(build) {
+    const seen = new Map<string, Placed>();
+    for (const placed of build.all()) {
+      const fact = (placed as Placed<'drives'>).at.name;
+      if (fact?.value === undefined) continue;
+      const name = fact.value;
+      const first = seen.get(name);
+      yield outcome({ ...at(placed, fact), path: `parts.${placed.role}[${placed.index}].name` }, sure(!first, fact), {
+        broken: () => say`Another part is called ${fact} already.`,
+        fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
+      });
+      if (!first) seen.set(name, placed);
+    }
+  },
+});
+
+function freeName(name: string, taken: ReadonlyMap<string, unknown>): string {
+  for (let n = 2; ; n++) if (!taken.has(`${name}-${n}`)) return `${name}-${n}`;
+}

@@ -1,0 +1,38 @@
+// Part files used in a role that is for another kind of part.
+import { kindOfPart } from '../../build/build';
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { check } from '../check';
+import { at, change, outcome, swap } from '../kit';
+
+export default check({
+  id: 'part-kind-wrong-here',
+  area: 'text',
+  grade: 'stop',
+  what: 'A part stands in the role that its kind is for.',
+  why: 'A cooler listed as a fan is checked as a fan: its facts are read by the wrong table.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+parts:
+  cooler: { use: boreas/low-48, kind: fan }
+#                                     ^^^
+`,
+    mended: `
+parts:
+  cooler: { use: boreas/low-48, kind: cooler }
+`,
+  }],
+  *test(build) {
+    for (const placed of build.all()) {
+      const file = placed.used?.file;
+      const stated = placed.part.kind.value ?? (file && kindOfPart(file));
+      // A lead says in its `kind` what it connects.
+      if (stated === undefined || placed.role === 'leads' && placed.part.kind.doc === build.doc) continue;
+      yield outcome(at(placed, placed.part.kind), sure(stated === placed.kind, placed.part.kind), {
+        broken: () => say`${placed.label} is a ${stated}; here belongs a ${placed.kind}.`,
+        fixes: () => [placed.part.kind.doc === build.doc ? change(placed.part.kind, placed.kind, `Set the kind to ${placed.kind}`) : swap(placed)],
+      });
+    }
+  },
+});

@@ -1,0 +1,40 @@
+// Two parts in one slot, port, header or output.
+import { takenPlaces, type Taken } from '../../figures/places';
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { check } from '../check';
+import { outcome } from '../kit';
+
+const shared = new Set(['fan place', 'radiator place', 'bay', 'header']);
+
+export default check({
+  id: 'place-twice',
+  area: 'text',
+  grade: 'stop',
+  what: 'No two parts take the same slot, port or output.',
+  why: 'Only one of them can be plugged in there; the other has no place.',
+  source: 'the format’s own rule',
+  examples: [{
+    faulty: `
+parts:
+  drives:
+    - { name: system, slot: M2_1 }
+    - { name: scratch, slot: M2_1 }
+#                            ^^^^
+`,
+    instead: 'Move one of the two to another slot.',
+  }],
+  *test(build) {
+    const first = new Map<string, Taken>();
+    for (const taken of takenPlaces(build)) {
+      // A header feeds several fans through a splitter; what that comes to is judged by current.
+      if (shared.has(taken.kind) || !taken.fact.node) continue;
+      const key = `${taken.kind} ${taken.name}`;
+      const other = first.get(key);
+      yield outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, sure(!other, taken.fact), {
+        broken: () => say`${taken.fact} is taken already by ${other!.placed.label}.`,
+      });
+      if (!other) first.set(key, taken);
+    }
+  },
+});
