@@ -42,7 +42,7 @@ function printedByOracle(modes: readonly Mode[], rb: number): Printed[] {
 
 /** What the program may lose where the exact clock is a whole number of kilohertz: one step, or nothing. */
 function lostStepMHz(exactHz: number, printed: Printed): number {
-  const whole = exactHz % 1000 === 0 && Math.abs(exactHz / 1e6 - 0.001 - printed.clockMHz) < 1e-6;
+  const whole = exactHz % 1000 === 0 && Math.abs(exactHz / 1e6 - 0.001 - printed.clockMHz) <= TOLERANCES.pixelClockMHz.absolute;
   return whole ? 0.001 : 0;
 }
 

@@ -40,7 +40,7 @@ describe('names', () => {
     ['DDR4', 3733, 'PC4-29800'], ['DDR4', 3900, 'PC4-31200'], ['DDR4', 3467, 'PC4-27700'], ['DDR5', 6000, 'PC5-48000'],
   ] as const)('%s-%i is %s', (type, rate, name) => expect(moduleName(type, rate)).toBe(name));
 
-  it('takes a rate for a rounded one only within less than 1 MT/s', () => {
+  it('cuts to whole hundreds', () => {
     expect(moduleName('DDR3', 1599)).toBe('PC3-12700');
     expect(moduleName('DDR3', 1601)).toBe('PC3-12800');
     expect(() => moduleName('DDR4', -1)).toThrow(/rateMTs must be/);

@@ -26,28 +26,20 @@ function compareDigits(a: string, b: string): Order {
 }
 
 /**
- * A letter after the last digit means different things to different makers: one marks a beta that comes
- * before the plain version, another a repair that comes after it. Source: common practice.
- */
-export function hasTrailingLetter(version: string): boolean {
-  return /\d[a-z]+$/i.test(version);
-}
-
-/**
  * The spelling pattern of a version: two versions can be ordered by spelling only within one.
- * `1.08` and `1.20` share `9.9`; `F22` has another.
+ * `1.08` and `1.20` share `9.9`; `F22` has another, and `F22b` a third: a letter that trails marks a beta
+ * before the plain version with one maker and a repair after it with another. Source: common practice.
  */
 export function versionPattern(version: string): string {
   return cut(version).pattern;
 }
 
 /**
- * Natural order: runs of digits compare as numbers. Undefined when the patterns differ or a letter trails.
+ * Natural order: runs of digits compare as numbers. Undefined when the patterns differ.
  * Source: Debian Policy Manual, chapter 5.6.12, on versions of one pattern; `dpkg --compare-versions` agrees.
  */
 export function compareBySpelling(a: string, b: string): Order | undefined {
   if (a === b) return 0;
-  if (hasTrailingLetter(a) || hasTrailingLetter(b)) return undefined;
   const [first, second] = [cut(a), cut(b)];
   if (first.pattern !== second.pattern) return undefined;
   for (const [n, run] of first.digits.entries()) {

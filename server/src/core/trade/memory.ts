@@ -32,19 +32,13 @@ export function profileNeeded(type: MemoryType, rateMTs: number, defaultMTs?: nu
   return rateMTs > defaultMTs;
 }
 
-/** The rate behind a rounded name: 2133 stands for 6400 ÷ 3. Clocks are multiples of 100 ÷ 3 MHz. */
-function exactRateMTs(rateMTs: number): number {
-  const exact = (Math.round((rateMTs * 3) / 200) * 200) / 3;
-  return Math.abs(exact - rateMTs) < 1 ? exact : rateMTs;
-}
-
 /**
  * A module's name by its bandwidth: DDR4-2133 is PC4-17000. Rounded down to whole hundreds of MB/s.
  * Source: JEDEC Standard No. 21-C, module labels; decode-dimms computes the same.
  */
 export function moduleName(type: MemoryType, rateMTs: number): string {
   needPositive('rateMTs', rateMTs);
-  const megabytesPerSecond = Math.floor((exactRateMTs(rateMTs) * 8) / 100) * 100;
+  const megabytesPerSecond = Math.floor((rateMTs * 8) / 100) * 100;
   return `PC${type.slice(-1)}-${megabytesPerSecond}`;
 }
 
