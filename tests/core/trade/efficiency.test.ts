@@ -51,6 +51,7 @@ describe('badges', () => {
 describe('from the wall', () => {
   it('divides the load by the efficiency', () => {
     expect(wallPowerW(450, { low: 0.9, high: 1 })).toEqual({ low: 450, high: 500 });
+    expect(wallPowerW(450, { low: 0.75, high: 0.9 })).toEqual({ low: 500, high: 600 });
     expect(wallPowerW(450, NOTHING)).toEqual({ low: 450, high: Infinity });
     expect(wallPowerW(0, NOTHING)).toEqual({ low: 0, high: 0 });
   });

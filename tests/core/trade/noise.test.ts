@@ -23,6 +23,7 @@ it('multiplies equal sources', () => {
 it('falls off with distance', () => {
   expect(levelAtDistanceDb(30, 1, 1)).toBe(30);
   expect(levelAtDistanceDb(30, 1, 10)).toBe(10);
+  expect(levelAtDistanceDb(30, 2, 20)).toBe(10);
   expect(levelAtDistanceDb(30, 1, 0.1)).toBeCloseTo(50, 12);
   expectRefusesBad('finite', 'level (dB)', (value) => levelAtDistanceDb(value, 1, 2));
   expectRefusesBad('positive', 'distance it was stated at (m)', (value) => levelAtDistanceDb(30, value, 2));

@@ -17,6 +17,7 @@ describe('capacity', () => {
   });
 
   it('beyond the old table', () => {
+    expect(MBR_LIMIT_BYTES).toBe(2_199_023_255_552);
     expect(needsGpt(0)).toBe(false);
     expect(needsGpt(MBR_LIMIT_BYTES)).toBe(false);
     expect(needsGpt(MBR_LIMIT_BYTES + 1)).toBe(true);

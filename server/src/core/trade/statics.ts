@@ -63,10 +63,8 @@ export const CHARGES: Readonly<Record<Activity, readonly ChargeRow[]>> = {
 export function chargeV(activity: Activity, humidityPercent: number): Range {
   needWithin('relative humidity (%)', humidityPercent, 0, 100);
   const rows = CHARGES[activity];
-  const exact = rows.find((row) => row.humidityPercent === humidityPercent);
-  if (exact) return { low: exact.volts, high: exact.volts };
-  const damper = rows.find((row) => row.humidityPercent > humidityPercent);
-  const drier = rows.findLast((row) => row.humidityPercent < humidityPercent);
+  const damper = rows.find((row) => row.humidityPercent >= humidityPercent);
+  const drier = rows.findLast((row) => row.humidityPercent <= humidityPercent);
   return { low: damper?.volts ?? 0, high: drier?.volts ?? Number.POSITIVE_INFINITY };
 }
 
