@@ -183,5 +183,5 @@ async function main(names) {
 }
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  process.exitCode = await main(process.argv.slice(2));
+  void main(process.argv.slice(2)).then((status) => (process.exitCode = status));
 }

@@ -18,7 +18,7 @@ describe.skipIf(missing)('Neovim', () => {
   });
 
   test('shows the finding that the server pushes', () => {
-    expect(outcome.problem).toBeUndefined();
+    expect(outcome.problem ?? '').toBe('');
     expect(outcome.broken).toBe(mistakenText());
     expect(outcome.source).toBe('fettle');
   });

@@ -9,6 +9,6 @@ export default defineConfig({
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 180_000,
-    teardownTimeout: 15_000,
+    teardownTimeout: 5_000,
   },
 });

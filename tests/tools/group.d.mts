@@ -17,6 +17,8 @@ export interface Group {
 
 export interface GroupOptions {
   limitMs: number;
+  /** A folder that is removed once everything has ended. */
+  scratch?: string;
   cwd?: string;
   env?: NodeJS.ProcessEnv;
 }

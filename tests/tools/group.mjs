@@ -7,15 +7,16 @@ const KEPT_CHARACTERS = 200_000;
 
 /**
  * Starts `command` in its own process group. It ends when `end()` is called, when `limitMs` have passed, or when this
- * process goes away for any reason, a kill included: the leash it runs under notices the closed pipe.
+ * process goes away for any reason, a kill included: the leash it runs under notices the closed pipe. The folder
+ * `scratch`, where given, is removed afterwards.
  *
  * @param {string} command
  * @param {string[]} args
- * @param {{ limitMs: number, cwd?: string, env?: NodeJS.ProcessEnv }} options
+ * @param {{ limitMs: number, scratch?: string, cwd?: string, env?: NodeJS.ProcessEnv }} options
  * @returns {import('./group.d.mts').Group}
  */
-export function startGroup(command, args, { limitMs, cwd, env }) {
-  const child = spawn(process.execPath, [leash, String(limitMs), command, ...args], {
+export function startGroup(command, args, { limitMs, scratch = '', cwd, env }) {
+  const child = spawn(process.execPath, [leash, String(limitMs), scratch, command, ...args], {
     cwd,
     env,
     detached: true,
@@ -47,7 +48,7 @@ export function startGroup(command, args, { limitMs, cwd, env }) {
  *
  * @param {string} command
  * @param {string[]} args
- * @param {{ limitMs: number, cwd?: string, env?: NodeJS.ProcessEnv }} options
+ * @param {{ limitMs: number, scratch?: string, cwd?: string, env?: NodeJS.ProcessEnv }} options
  * @returns {Promise<import('./group.d.mts').Ended>}
  */
 export function runGroup(command, args, options) {

@@ -1,12 +1,13 @@
 // Runs one command in a process group of its own and ends all of it when its caller goes away, however that happens.
-// Usage: node leash.mjs LIMIT_MS COMMAND [ARGUMENT…]. Standard input is the leash: when it closes, everything ends.
+// Usage: node leash.mjs LIMIT_MS SCRATCH COMMAND [ARGUMENT…]. Standard input is the leash: when it closes, everything ends.
+// SCRATCH is a folder to remove once nothing runs that could write into it again, or empty.
 // Status: the command's own; 124 past the limit; 125 when the leash was let go; 127 when it could not start.
 import { spawn } from 'node:child_process';
-import { readFileSync, readdirSync } from 'node:fs';
+import { readFileSync, readdirSync, rmSync } from 'node:fs';
 import { constants } from 'node:os';
 
 const GRACE_MS = 1_500;
-const [limitMs, command, ...args] = process.argv.slice(2);
+const [limitMs, scratch, command, ...args] = process.argv.slice(2);
 const mark = `FETTLE_LEASH=${process.pid}`;
 
 /**
@@ -49,6 +50,7 @@ async function end(status) {
   for (const pid of marked()) signal(pid, 'SIGTERM');
   for (let waitedMs = 0; waitedMs < GRACE_MS && marked().length > 0; waitedMs += 25) await pause(25);
   for (const pid of marked()) signal(pid, 'SIGKILL');
+  if (scratch) rmSync(scratch, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   process.exit(status);
 }
 

@@ -3,6 +3,7 @@ import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import './ending';
 
 export interface Scenario {
   /** Files of the workspace, relative to its root. */

@@ -3,15 +3,21 @@ import { build } from 'esbuild';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser } from 'playwright-core';
 import type { Scenario } from '../support/scenario';
-import { address } from './page';
+import { address, type Browser } from './page';
 import type { Workbench } from './server';
+
+/** How the extension is run: in the server's process or in the browser's worker, the folder trusted or not. */
+export interface Mode {
+  name: string;
+  trusted: boolean;
+  host: 'process' | 'worker';
+}
 
 /** What the steps are given. */
 export interface Job {
   scenario: Scenario;
-  trusted: boolean;
+  mode: Mode;
   /** The build's text after the quick fix. */
   mended: string;
   steps: string[];
@@ -28,11 +34,20 @@ export type HostResults = Record<string, StepResult>;
 
 const RUN_LIMIT_MS = 60_000;
 
+/** The user's settings that bring a mode about. */
+function modeSettings({ trusted, host }: Mode): Record<string, unknown> {
+  return {
+    'security.workspace.trust.enabled': !trusted,
+    ...(host === 'worker' ? { 'remote.extensionKind': { 'fettle.fettle': ['web'] } } : {}),
+  };
+}
+
 /** Runs `job` on `workspace` in a fresh window. Throws when the extension host does not report. */
 export async function runInHost(workbench: Workbench, browser: Browser, workspace: string, job: Job): Promise<HostResults> {
-  const folder = join(workbench.scratch, job.trusted ? 'trusted' : 'restricted');
+  const folder = join(workbench.scratch, job.mode.name.replaceAll(' ', '-'));
+  workbench.configure(modeSettings(job.mode));
   await writeDriver(folder, job);
-  const page = await browser.newPage();
+  const page = await browser.context.newPage();
   try {
     const report = new Promise<string>((resolve, reject) => {
       setTimeout(() => reject(new Error(`The extension host did not report within ${RUN_LIMIT_MS} ms`)), RUN_LIMIT_MS).unref();

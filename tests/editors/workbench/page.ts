@@ -1,5 +1,5 @@
 // The workbench's screen in headless Chromium: opening it, and finding one's way about it by keys and by what is shown.
-import { chromium, type Browser, type Page } from 'playwright-core';
+import { chromium, type BrowserContext, type Page } from 'playwright-core';
 import { chromiumPath } from '../../provide.mjs';
 import type { Workbench } from './server';
 
@@ -10,9 +10,18 @@ const flags = [
 
 export const LOOK_LIMIT_MS = 20_000;
 
+export interface Browser {
+  /** Pages share one cache: the workbench is fetched and compiled once. */
+  context: BrowserContext;
+  close(): Promise<void>;
+}
+
+const SIZE = { width: 1280, height: 760 };
+
 /** Starts Chromium; it ends with this process, since it hangs on a pipe of ours. */
 export async function startBrowser(): Promise<Browser> {
-  return chromium.launch({ executablePath: chromiumPath(), args: flags, timeout: 30_000 });
+  const browser = await chromium.launch({ executablePath: chromiumPath(), args: flags, timeout: 30_000 });
+  return { context: await browser.newContext({ viewport: SIZE }), close: () => browser.close() };
 }
 
 export interface Opened {

@@ -1,8 +1,8 @@
 // A pass over the screen: what a person sees of a mistake as it is typed, looked up, and mended by keys alone.
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { places, scenario } from '../support/scenario';
-import { actUntilShown, LOOK_LIMIT_MS, openFile, shownText, untilGone } from './page';
+import { actUntilShown, LOOK_LIMIT_MS, openFile, shownText, untilGone, type Browser } from './page';
 import type { Workbench } from './server';
 
 /** Texts as they stood on the screen. */
@@ -21,12 +21,12 @@ export interface Screen {
 export const PROBLEMS = '.markers-panel';
 export const HOVER = '.monaco-hover:not(.hidden)';
 const MENU = '.action-widget';
-const FADE_MS = 300;
+export const FADE_MS = 300;
 const SQUIGGLES = '.monaco-editor .squiggly-error, .monaco-editor .squiggly-warning, .monaco-editor .squiggly-info';
 
 /** Types the mistake, then looks at Problems, hover and quick-fix menu; pictures go into `pictures`. */
 export async function lookAtScreen(workbench: Workbench, browser: Browser, workspace: string, pictures: string): Promise<Screen> {
-  const page = await browser.newPage({ viewport: { width: 1280, height: 760 } });
+  const page = await browser.context.newPage();
   const picture = (name: string) => page.screenshot({ path: join(pictures, `${name}.png`) });
   try {
     const { line, value } = places();

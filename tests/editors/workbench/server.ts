@@ -54,7 +54,7 @@ export async function startWorkbench(folder: string, vsix: string): Promise<Work
     throw new Error(`The workbench did not install ${vsix} (status ${installed.status}):\n${installed.output}`);
   }
   const serve = ['--host', '127.0.0.1', '--port', '0', '--without-connection-token', '--enable-smoke-test-driver'];
-  const server = startGroup(process.execPath, [...common, ...serve], { limitMs: LIFE_LIMIT_MS, env: environment });
+  const server = startGroup(process.execPath, [...common, ...serve], { limitMs: LIFE_LIMIT_MS, scratch, env: environment });
   const end = async () => {
     await server.end();
     removeFolder(scratch);
