@@ -1,0 +1,82 @@
+// `fettle check`: findings of all builds, part files and house settings under the named paths.
+import { Option, type Command } from 'commander';
+import type { Grade } from '../core/manifest/house-file';
+import type { Doc } from '../core/parts/doc';
+import { walk, type RunTrouble } from '../host/walk';
+import { safe } from '../report/layout';
+import { Tally } from '../report/tally';
+import { Judging } from './judged';
+import { readDay, readGrade } from './options';
+import { formats, printers, type Format } from './printers';
+import { Refusal, type Status, type World } from './world';
+
+interface Options {
+  readonly format: Format;
+  readonly from?: Grade;
+  readonly on?: string;
+  readonly working?: true;
+  readonly accepted?: true;
+  readonly output?: string;
+}
+
+export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
+  program.command('check')
+    .summary('check builds, and say what does not hold')
+    .description('Checks the builds, part files and house settings under the named paths. A build named by itself is checked together with the files it is made of.')
+    .argument('[paths...]', 'files or folders', ['.'])
+    .addOption(new Option('--format <format>', 'how to write').choices(formats).default('text'))
+    .option('--working', 'show the figures behind every finding, down to file and line')
+    .option('--from <grade>', 'the lightest grade to list, and to end with status 1 for: harm, stop, short, note or unknown (without it: lists from note, status 1 from short)', readGrade)
+    .option('--accepted', 'list findings that a build accepts, too')
+    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .option('--output <file>', 'write into a file, whole or not at all')
+    .addHelpText('after', '\nExit status: 0 nothing at or above the grade; 1 findings; 2 the run itself failed.')
+    .action(async (paths: string[], options: Options) => end(await check(paths, options, world)));
+}
+
+async function check(paths: readonly string[], options: Options, world: World): Promise<Status> {
+  const { host } = world;
+  const on = options.on ?? world.today;
+  const { files, troubles: walkTroubles } = await walk(host, paths);
+  const judging = new Judging(host, files, on);
+  const roots = new WeakMap<Doc, string>();
+  let root = '';
+  const look = {
+    // A file that a finding speaks of lies in the workspace being judged.
+    shown: (doc: Doc) => host.shown(roots.get(doc) ?? root, doc.name),
+    from: options.from ?? 'note', working: options.working ?? false, accepted: options.accepted ?? false,
+    colour: world.colour && options.output === undefined,
+  };
+  const printer = printers[options.format](look, on);
+  const tally = new Tally();
+  const output = openOutput(world, options.output);
+  try {
+    output.write(printer.open());
+    for await (const judged of judging.sections()) {
+      root = judged.root;
+      tally.add(judged.section);
+      output.write(printer.section(judged.section));
+    }
+    const troubles = [...walkTroubles, ...(files.length === 0 && walkTroubles.length === 0 ? [nothingUnder(paths)] : []), ...judging.troubles];
+    for (const { path, trouble } of troubles) world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
+    output.write(printer.close(tally, troubles));
+    output.done();
+    if (troubles.length > 0 || tally.cut > 0) return 2;
+    return tally.reaches(options.from ?? 'short') ? 1 : 0;
+  } finally {
+    output.drop();
+  }
+}
+
+function nothingUnder(paths: readonly string[]): RunTrouble {
+  return { path: paths.join(', '), trouble: 'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.' };
+}
+
+function openOutput(world: World, path: string | undefined): ReturnType<World['sink']> {
+  if (path === undefined) return { write: world.out, done: () => undefined, drop: () => undefined };
+  try {
+    return world.sink(path);
+  } catch (error) {
+    throw new Refusal(`${path}: cannot be written: ${(error as Error).message}`);
+  }
+}

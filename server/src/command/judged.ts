@@ -1,0 +1,64 @@
+// Goes through files and judges them one after the other, so that no more than one build is held at a time.
+import { judgeFile } from '../core/judge/judge';
+import type { Doc } from '../core/parts/doc';
+import type { Host } from '../host/host';
+import type { Ours, RunTrouble } from '../host/walk';
+import { Workspace } from '../host/workspace';
+import type { Section } from '../report/section';
+
+/** A section with the root its file lies under, since paths are shown from elsewhere. */
+export interface Judged { readonly section: Section; readonly root: string }
+
+export class Judging {
+  private readonly workspaces = new Map<string, Workspace>();
+  private readonly seen: Set<string>;
+  private readonly own: RunTrouble[] = [];
+
+  constructor(private readonly host: Host, private readonly files: readonly Ours[], private readonly today: string) {
+    this.seen = new Set(files.map((file) => host.shown(file.root, file.name)));
+  }
+
+  /** What kept files from being read and checks from being run, so far. */
+  get troubles(): readonly RunTrouble[] {
+    return [...[...this.workspaces.values()].flatMap((workspace) => workspace.troubles), ...this.own];
+  }
+
+  async *sections(): AsyncGenerator<Judged> {
+    for (const file of this.files) {
+      const workspace = await this.workspace(file.root);
+      const doc = await workspace.doc(file.name, file.kind);
+      if (!doc) continue;
+      if (doc.kind === 'build') yield* this.build(workspace, doc, file.named);
+      else yield this.noted({ doc, judgement: judgeFile(doc) }, workspace);
+      workspace.ease();
+    }
+  }
+
+  async workspace(root: string): Promise<Workspace> {
+    let workspace = this.workspaces.get(root);
+    if (!workspace) this.workspaces.set(root, (workspace = await Workspace.open(this.host, root, this.today)));
+    return workspace;
+  }
+
+  /** A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. */
+  private async *build(workspace: Workspace, doc: Doc, named: boolean): AsyncGenerator<Judged> {
+    const { build, judgement } = await workspace.judge(doc);
+    const title = build.file.build.value;
+    yield this.noted({ doc, judgement, ...(title ? { title } : {}) }, workspace);
+    if (!named) return;
+    const used = await Promise.all([...build.dependsOn].sort().map((name) => workspace.part(name)));
+    for (const other of [workspace.house.doc, ...used]) {
+      const key = other && this.host.shown(workspace.root, other.name);
+      if (!other || this.seen.has(key!)) continue;
+      this.seen.add(key!);
+      yield this.noted({ doc: other, judgement: judgeFile(other) }, workspace);
+    }
+  }
+
+  private noted(section: Section, { root }: Workspace): Judged {
+    for (const { id, error } of section.judgement.failed) {
+      this.own.push({ path: this.host.shown(root, section.doc.name), trouble: `the check ${id} failed by a fault of its own: ${error}` });
+    }
+    return { section, root };
+  }
+}

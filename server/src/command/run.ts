@@ -1,0 +1,33 @@
+// The command as a whole: its sub-commands, and how every run ends in status 0, 1 or 2.
+import { Command, CommanderError } from 'commander';
+import { safe } from '../report/layout';
+import { addCheck } from './check';
+import { Refusal, type Status, type World } from './world';
+
+const subCommands = [addCheck];
+
+/** Runs the command with the words that follow its name. Never throws. */
+export async function run(words: readonly string[], world: World): Promise<Status> {
+  let status: Status = 0;
+  const program = new Command('fettle')
+    .description('Checks the builds of personal computers as they are written.')
+    .exitOverride()
+    .configureOutput({ writeOut: world.out, writeErr: world.err, getOutHelpWidth: () => 100, getErrHelpWidth: () => 100 })
+    .showSuggestionAfterError();
+  for (const add of subCommands) add(program, world, (end) => (status = end));
+  for (const command of program.commands) command.exitOverride().copyInheritedSettings(program);
+  try {
+    await program.parseAsync([...words], { from: 'user' });
+    return status;
+  } catch (error) {
+    return failed(error, world);
+  }
+}
+
+/** Help that was asked for is no failure; anything else is, in one line. */
+function failed(error: unknown, world: World): Status {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+  if (error instanceof Refusal) world.err(`fettle: ${safe(error.message)}\n`);
+  else world.err(`fettle: the run failed by a fault of its own: ${safe(error instanceof Error ? error.message : String(error))}\n`);
+  return 2;
+}

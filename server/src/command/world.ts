@@ -1,0 +1,20 @@
+// What a command is given of the world: files, a day, a place to write.
+import type { Host } from '../host/host';
+import type { Sink } from '../host/output';
+
+export interface World {
+  readonly host: Host;
+  /** The day that counts as today, as `2026-11-25`. */
+  readonly today: string;
+  /** Whether what is written to `out` may be coloured. */
+  readonly colour: boolean;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly sink: (path: string) => Sink;
+}
+
+/** 0: nothing at or above the chosen grade. 1: findings. 2: the run itself failed. */
+export type Status = 0 | 1 | 2;
+
+/** Ends a command with status 2 and one clear line; no fault of the program. */
+export class Refusal extends Error {}

@@ -1,0 +1,20 @@
+// The command `fettle`: gives a run the real world, and its status to the shell.
+import { run } from './command/run';
+import { NodeHost } from './host/node';
+import { fileSink } from './host/output';
+
+const here = process.cwd();
+const { NO_COLOR, FORCE_COLOR } = process.env;
+
+// A reader that closes early, such as `head`, ends the writing and nothing else.
+for (const stream of [process.stdout, process.stderr]) stream.on('error', () => undefined);
+
+void run(process.argv.slice(2), {
+  host: new NodeHost(here),
+  // In UTC, so that the same files give the same findings wherever they are checked.
+  today: new Date().toISOString().slice(0, 10),
+  colour: !NO_COLOR && (FORCE_COLOR ? FORCE_COLOR !== '0' : process.stdout.isTTY === true),
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  sink: (path) => fileSink(here, path),
+}).then((status) => (process.exitCode = status));

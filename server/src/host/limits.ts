@@ -1,0 +1,14 @@
+// How much is read at most. Reaching one of these is said, and the run counts as failed.
+
+export const limits = {
+  /** Bytes of one file; a larger one is not opened. */
+  fileBytes: 2_000_000,
+  /** Files of ours found under the named paths. */
+  files: 100_000,
+  /** Entries of all folders looked at, whatever they are. */
+  entries: 1_000_000,
+  /** Folders inside each other. */
+  depth: 64,
+} as const;
+
+export const spelled = (value: number): string => value.toLocaleString('en').replaceAll(',', ' ');

@@ -1,0 +1,66 @@
+// Laying text out in a column of a terminal: widths, wrapping, and input made safe to show.
+import { visible } from '../core/text';
+
+export const pageWidth = 100;
+
+// Two columns wide in a terminal; combining marks take none. Unicode Standard Annex #11, in its main ranges.
+const wide = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6\p{Emoji_Presentation}]/u;
+const none = /\p{M}/u;
+const plain = /^[\x20-\x7e]*$/;
+
+/** How many columns a text takes. */
+export function columns(text: string): number {
+  if (plain.test(text)) return text.length;
+  let sum = 0;
+  for (const character of text) sum += none.test(character) ? 0 : wide.test(character) ? 2 : 1;
+  return sum;
+}
+
+export function padded(text: string, width: number): string {
+  return text + ' '.repeat(Math.max(0, width - columns(text)));
+}
+
+/** Input on one line: whatever cannot be seen is written out, line ends and tabs too. */
+export const safe = (text: string): string => visible(text);
+
+/** Lines of at most `width` columns; a word longer than that is cut, as nothing may be lost. */
+export function wrapped(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of safe(text).split(' ').flatMap((word) => pieces(word, width))) {
+    const next = line === '' ? word : `${line} ${word}`;
+    if (columns(next) <= width) line = next;
+    else {
+      lines.push(line);
+      line = word;
+    }
+  }
+  return [...lines, line];
+}
+
+function pieces(word: string, width: number): string[] {
+  if (columns(word) <= width) return [word];
+  const parts: string[] = [];
+  let part = '';
+  for (const character of word) {
+    if (columns(part + character) > width) {
+      parts.push(part);
+      part = '';
+    }
+    part += character;
+  }
+  return [...parts, part];
+}
+
+/** Text in a column that starts at `from`; the first line is `first`, or blank up to there. */
+export function block(text: string, from: number, first = '', width = pageWidth): string[] {
+  return wrapped(text, width - from).map((line, i) => (padded(i === 0 ? first : '', from) + line).trimEnd());
+}
+
+/** A word at the right edge: on the last line where it fits, else on a line of its own. */
+export function withRight(lines: readonly string[], right: string, width = pageWidth): string[] {
+  const last = lines[lines.length - 1] ?? '';
+  const gap = width - columns(last) - columns(right);
+  if (gap >= 3) return [...lines.slice(0, -1), last + ' '.repeat(gap) + right];
+  return [...lines, ' '.repeat(Math.max(0, width - columns(right))) + right];
+}

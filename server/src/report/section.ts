@@ -1,0 +1,39 @@
+// What a report is made of: one section a file that was judged, and how to look at it.
+import type { Finding, Judgement } from '../core/judge/finding';
+import type { Grade } from '../core/manifest/house-file';
+import { atLeastAsBad } from '../core/build/house';
+import type { Doc } from '../core/parts/doc';
+import type { Span } from '../core/text';
+
+/** One judged file: a build with its parts, or a part file or house settings by themselves. */
+export interface Section {
+  readonly doc: Doc;
+  /** What the build is called. */
+  readonly title?: string;
+  readonly judgement: Judgement;
+}
+
+export interface Look {
+  /** A file’s path as people see it. */
+  readonly shown: (doc: Doc) => string;
+  /** The lightest grade to list. */
+  readonly from: Grade;
+  /** With the figures behind every finding. */
+  readonly working: boolean;
+  /** With the findings that a build accepts. */
+  readonly accepted: boolean;
+}
+
+/** Findings of one file past this many are counted and not listed. */
+export const mostListed = 2_000;
+
+/** What a section lists under a look, in its order. */
+export function listed(section: Section, look: Pick<Look, 'from' | 'accepted'>): readonly Finding[] {
+  const all = section.judgement.findings.filter((finding) => atLeastAsBad(finding.grade, look.from) && (look.accepted || !finding.accepted));
+  return all.length > mostListed ? all.slice(0, mostListed) : all;
+}
+
+/** `samples/desk.pcbuild.yaml:14`, the line counted from one as people and editors do. */
+export function lineOf(doc: Doc, span: Span, look: Pick<Look, 'shown'>): string {
+  return `${look.shown(doc)}:${doc.lines.positionAt(span.start).line + 1}`;
+}

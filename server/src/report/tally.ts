@@ -1,0 +1,36 @@
+// What a run comes to: builds by their worst grade, checks by their answer.
+import { grades, type Grade } from '../core/manifest/house-file';
+import { atLeastAsBad } from '../core/build/house';
+import { mostListed, type Section } from './section';
+
+export type Worst = Grade | 'clear';
+
+export class Tally {
+  readonly builds: Record<Worst, number> = { harm: 0, stop: 0, short: 0, note: 0, unknown: 0, clear: 0 };
+  readonly checks = { held: 0, broken: 0, unknown: 0 };
+  /** Findings by grade, those left out that a build accepts. */
+  readonly findings: Record<Grade, number> = { harm: 0, stop: 0, short: 0, note: 0, unknown: 0 };
+  accepted = 0;
+  /** Findings past the most that are listed of one file. */
+  cut = 0;
+  otherFiles = 0;
+
+  add({ doc, judgement }: Section): void {
+    const open = judgement.findings.filter((finding) => !finding.accepted);
+    for (const finding of open) this.findings[finding.grade]++;
+    this.accepted += judgement.findings.length - open.length;
+    this.cut += Math.max(0, judgement.findings.length - mostListed);
+    for (const answer of ['held', 'broken', 'unknown'] as const) this.checks[answer] += judgement.counts[answer];
+    if (doc.kind === 'build') this.builds[open[0]?.grade ?? 'clear']++;
+    else this.otherFiles++;
+  }
+
+  get buildCount(): number {
+    return Object.values(this.builds).reduce((a, b) => a + b, 0);
+  }
+
+  /** Whether anything stands at or above a grade. */
+  reaches(limit: Grade): boolean {
+    return grades.some((grade) => this.findings[grade] > 0 && atLeastAsBad(grade, limit));
+  }
+}

@@ -1,0 +1,133 @@
+// Findings as text for a terminal: grade, place, sentence, the check’s id last; then the working.
+import { CAUTIONS, type Caution, type CautionId } from '../core/trade/cautions';
+import type { Finding } from '../core/judge/finding';
+import type { Missing } from '../core/figures/figure';
+import type { Grade } from '../core/manifest/house-file';
+import { block, columns, padded, safe, withRight } from './layout';
+import { lineOf, listed, type Look, type Section } from './section';
+import type { Tally, Worst } from './tally';
+import { workingOf, type Step } from './working';
+
+export interface TextLook extends Look { readonly colour: boolean }
+
+/** Grades stand in a column of their own; sentences begin where it ends. */
+const sentences = 11;
+const tones: Record<Grade, string> = { harm: '1;31', stop: '31', short: '33', note: '36', unknown: '2' };
+
+const toned = (text: string, tone: string, look: TextLook): string => (look.colour ? `\x1b[${tone}m${text}\x1b[0m` : text);
+
+/** A file’s findings under its name; empty when it has none to list. */
+export function sectionText(section: Section, look: TextLook): string {
+  const findings = listed(section, look);
+  if (findings.length === 0) return '';
+  const blocks = findings.filter((finding) => isPlain(finding, look)).map((finding) => findingText(finding, look));
+  const waiting = findings.filter((finding) => !isPlain(finding, look));
+  const heading = toned(safe(section.title ?? look.shown(section.doc)), '1', look);
+  return [heading, ...blocks, ...waitingText(waiting, look)].join('\n\n') + '\n\n';
+}
+
+/** Findings that wait for facts are listed by fact, unless the working of each is asked for. */
+const isPlain = (finding: Finding, look: Look): boolean => look.working || finding.missing.length === 0;
+
+function findingText(finding: Finding, look: TextLook): string {
+  const { place, grade } = finding;
+  const word = finding.accepted ? 'accepted' : grade;
+  const head = `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(place.doc, place.span, look))}   ${safe(place.path)}`;
+  const sentence = withRight(block(finding.said.text, sentences), finding.id);
+  const lines = [head.trimEnd(), ...sentence];
+  if (finding.accepted) lines.push(...acceptedText(finding, grade));
+  if (finding.caution && !finding.accepted) lines.push(...cautionText(CAUTIONS[finding.caution as CautionId], sentences));
+  const working = look.working ? workingText(workingOf(finding), look) : [];
+  if (working.length > 0) lines.push('', ...working);
+  return lines.join('\n');
+}
+
+function acceptedText({ accepted }: Finding, grade: Grade): string[] {
+  const until = accepted?.until ? ` Until ${accepted.until}.` : '';
+  const by = accepted?.by ? ` By ${accepted.by}.` : '';
+  return block(`A ${grade} finding, accepted because: ${accepted!.because}${by}${until}`, sentences);
+}
+
+/** A safety message: signal word, hazard, consequence, avoidance, and to whom it defers. */
+export function cautionText(caution: Caution, from: number): string[] {
+  const margin = from + 10;
+  return [
+    ...block(caution.hazard, margin, padded('', from) + caution.word),
+    ...[caution.consequence, caution.avoidance, `Beyond this, follow ${caution.defersTo}.`].flatMap((line) => block(line, margin)),
+  ];
+}
+
+interface Row { readonly label: string; readonly value: string; readonly rest: string }
+
+/** The working as a table: label indented by depth, value, then formula and where it is written. */
+export function workingText(steps: readonly Step[], look: Look): string[] {
+  const rows = steps.flatMap((step) => rowsOf(step, 0, look));
+  const widest = Math.min(44, Math.max(...rows.map((row) => columns(row.label)), 0));
+  const broadest = Math.min(20, Math.max(...rows.map((row) => columns(row.value)), 0));
+  return rows.flatMap((row) => rowText(row, widest, broadest));
+}
+
+function rowsOf(step: Step, depth: number, look: Look): Row[] {
+  const rest = [
+    step.formula && `= ${step.formula}`, step.repeated && '(as above)', step.from && lineOf(step.from.doc, step.from.span, look), step.source,
+  ].filter(Boolean).join('; ');
+  return [{ label: safe('  '.repeat(depth) + step.label), value: safe(step.value), rest }, ...step.inputs.flatMap((input) => rowsOf(input, depth + 1, look))];
+}
+
+function rowText({ label, value, rest }: Row, widest: number, broadest: number): string[] {
+  const margin = sentences + widest + 2;
+  const end = margin + broadest + 2;
+  if (columns(label) > widest || columns(value) > broadest) {
+    const indent = sentences + label.length - label.trimStart().length;
+    const over = block(`${label.trimStart()}: ${value}`, indent);
+    return rest === '' ? over : [...over, ...block(rest, end)];
+  }
+  return block(rest, end, padded(padded('', sentences) + label, margin) + value);
+}
+
+/** Unknown answers by the fact they wait for, the one that decides most first. */
+function waitingText(findings: readonly Finding[], look: TextLook): string[] {
+  return byMissing(findings).map(({ lack, ids }) => {
+    const head = `  ${toned(padded('unknown', sentences - 2), tones.unknown, look)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
+    const waits = ids.length === 1 ? 'One check waits' : `${ids.length} checks wait`;
+    return [head, ...withRight(block(`${waits} for ${lack.what}.`, sentences), ids.length === 1 ? ids[0]! : ''), ...(ids.length > 1 ? block(ids.join(', '), sentences) : [])].map((line) => line.trimEnd()).join('\n');
+  });
+}
+
+export interface Waiting { readonly lack: Missing; readonly ids: readonly string[] }
+
+/** Missing facts with the checks that each would help to decide, most first; ties by file and place. */
+export function byMissing(findings: readonly Finding[]): readonly Waiting[] {
+  const groups = new Map<string, { lack: Missing; ids: Set<string> }>();
+  for (const finding of findings) for (const lack of finding.missing) {
+    const key = `${lack.doc.name}\n${lack.path}`;
+    const group = groups.get(key) ?? { lack, ids: new Set<string>() };
+    groups.set(key, group);
+    group.ids.add(finding.id);
+  }
+  return [...groups].sort(([a, one], [b, other]) => other.ids.size - one.ids.size || (a < b ? -1 : 1))
+    .map(([, { lack, ids }]) => ({ lack, ids: [...ids].sort() }));
+}
+
+/** Where a missing fact would be written: the line of the map that lacks it, or the file. */
+export function placeOfMissing({ doc, fact }: Missing, look: Pick<Look, 'shown'>): string {
+  const at = fact?.node ?? fact?.holder;
+  return at ? lineOf(doc, at.span, look) : look.shown(doc);
+}
+
+const worstOrder: readonly Worst[] = ['harm', 'stop', 'short', 'note', 'unknown', 'clear'];
+
+/** The closing lines; the last counts builds by worst grade and checks by answer. */
+export function closingText(tally: Tally, look: Look): string {
+  const hints: string[] = [];
+  const { unknown } = tally.findings;
+  if (unknown > 0 && look.from !== 'unknown') hints.push(`${plural(unknown, 'answer waits', 'answers wait')} for facts that no file states; --from unknown lists them by fact.`);
+  if (tally.accepted > 0 && !look.accepted) hints.push(`${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows them.`);
+  if (tally.cut > 0) hints.push(`${plural(tally.cut, 'finding is', 'findings are')} past the most that is listed of one file.`);
+  const worst = worstOrder.filter((grade) => tally.builds[grade] > 0).map((grade) => `${tally.builds[grade]} ${grade}`).join(', ');
+  const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';
+  const { held, broken, unknown: open } = tally.checks;
+  return [...hints.flatMap((hint) => block(hint, 0)), ...block(`${builds} Checks: ${held} held, ${broken} broke, ${open} unknown.`, 0)].join('\n') + '\n';
+}
+
+export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

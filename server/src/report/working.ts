@@ -1,0 +1,80 @@
+// The working of a finding: every figure and fact behind it, down to the lines and sources it came from.
+import { show } from '../core/figures/say';
+import type { Figure } from '../core/figures/figure';
+import type { UnitName } from '../core/quantity';
+import type { Used } from '../core/figures/truth';
+import type { Finding } from '../core/judge/finding';
+import type { Fact } from '../core/parts/fact';
+import type { Doc } from '../core/parts/doc';
+import type { Span } from '../core/text';
+
+/** One step of a working: a figure, or a fact as its file states it. */
+export interface Step {
+  readonly label: string;
+  /** As it reads in the finding’s sentence; `not known`, `not stated` where there is none. */
+  readonly value: string;
+  readonly formula?: string;
+  readonly source?: string;
+  readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
+  readonly inputs: readonly Step[];
+  /** Set where the same figure stood before; its inputs stand there. */
+  readonly repeated?: true;
+  /** The figure itself; undefined for a fact that is no figure. */
+  readonly figure?: Figure;
+}
+
+/** The figures of the sentence first, as they read there; then whatever else the answer rests on. */
+export function workingOf(finding: Finding): readonly Step[] {
+  const { said, uses } = finding;
+  const shown = new Map<Figure, string>();
+  const unitOf = new Map<string, UnitName>();
+  said.figures.forEach((one, i) => {
+    shown.set(one, said.shown[i]!);
+    if (one.unit && !unitOf.has(one.dimension)) unitOf.set(one.dimension, one.unit);
+  });
+  const told: Told = { shown, unitOf, met: new Set(), leaves: new Set() };
+  const roots = new Set<Used>([...said.figures, ...said.facts, ...uses]);
+  return [...roots].filter((used) => !isWithin(used, roots))
+    .map((used) => (used.type === 'fact' ? factStep(used) : figureStep(used, told)))
+    .filter((step) => step.inputs.length > 0 || isNew(step, told));
+}
+
+/** What has been said so far, and how numbers of one dimension read in this finding. */
+interface Told {
+  readonly shown: ReadonlyMap<Figure, string>;
+  readonly unitOf: ReadonlyMap<string, UnitName>;
+  readonly met: Set<Figure>;
+  readonly leaves: Set<string>;
+}
+
+function isNew({ label, value, from }: Step, { leaves }: Told): boolean {
+  const key = `${label}\n${value}\n${from?.doc.name ?? ''}\n${from?.span.start ?? ''}`;
+  return !leaves.has(key) && leaves.add(key) !== undefined;
+}
+
+/** A fact that a figure among the roots was read from says nothing new. */
+function isWithin(used: Used, roots: ReadonlySet<Used>): boolean {
+  if (used.type !== 'fact' || !used.node) return false;
+  return [...roots].some((root) => root.type === 'figure' && root.from?.doc === used.doc && root.from.span.start === used.node!.span.start && show(root) === used.text);
+}
+
+function figureStep(one: Figure, told: Told): Step {
+  const { met, shown, unitOf } = told;
+  const repeated = one.inputs.length > 0 && met.has(one);
+  met.add(one);
+  const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
+  return {
+    label: one.label, value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit), figure: one,
+    ...(one.formula ? { formula: one.formula } : {}), ...(one.source ? { source: one.source } : {}),
+    ...(one.from ? { from: one.from } : {}), ...(lack ? { source: `not stated: ${lack.what}` } : {}),
+    ...(repeated ? { repeated } : {}), inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
+  };
+}
+
+function factStep(fact: Fact<unknown>): Step {
+  const stated = fact.node !== undefined;
+  return {
+    label: fact.path, value: stated ? fact.text || '(empty)' : 'not stated', inputs: [],
+    ...(stated ? { from: { doc: fact.doc, span: fact.node!.span, path: fact.path } } : {}),
+  };
+}

@@ -1,0 +1,26 @@
+// Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node server/tools/build.mjs
+import { existsSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+
+const common = { bundle: true, minify: true, platform: 'node', target: 'node20', format: 'cjs', legalComments: 'none', logLevel: 'warning', absWorkingDir: root };
+
+/** Each bundle with its entry; a bundle whose entry is not there is left out. */
+export const bundles = [
+  { entry: 'server/src/fettle.ts', out: 'dist/fettle.js', more: { banner: { js: '#!/usr/bin/env node' } } },
+  { entry: 'server/src/server.ts', out: 'dist/server.js' },
+  { entry: 'client/src/desktop.ts', out: 'dist/client.js', more: { external: ['vscode'] } },
+].filter(({ entry }) => existsSync(join(root, entry)));
+
+/** Builds all bundles. @throws Error of esbuild with the file and line at fault. */
+export async function buildAll() {
+  await Promise.all(bundles.map(({ entry, out, more }) => build({ ...common, ...more, entryPoints: [entry], outfile: out })));
+  return bundles.map(({ out }) => out);
+}
+
+if (process.argv[1] && relative(process.argv[1], fileURLToPath(import.meta.url)) === '') {
+  await buildAll().catch(() => (process.exitCode = 1));
+}
