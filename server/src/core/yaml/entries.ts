@@ -49,9 +49,10 @@ export function readKey(key: unknown, text: string, anchors: Anchors, problems: 
 function scalarKey(key: Scalar, span: Span, text: string, anchors: Anchors, problems: Problem[]): Key | undefined {
   const name = key.source ?? '';
   const missing = span.start === span.end;
+  const colon = missing ? span.start + text.slice(span.start).search(/\S|$/) : span.end;
   // The library makes a nameless entry of what it could not place; that is already reported.
-  if (missing && text[span.start] !== ':') return undefined;
-  if (missing) problems.push({ code: 'key-not-text', message: 'A name is missing before the colon; write one.', span: { start: span.start, end: span.start + 1 } });
+  if (missing && text[colon] !== ':') return undefined;
+  if (missing) problems.push({ code: 'key-not-text', message: 'A name is missing before the colon; write one.', span: { start: colon, end: colon + 1 } });
   if (key.tag) problems.push({ code: 'tag-used', message: `The tag ${quoted(tagName(key.tag))} has no meaning on a name; take the tag out.`, span });
   if (key.anchor) {
     anchors.close(key.anchor, { type: 'scalar', text: name, style: 'plain', span, fixable: false });

@@ -3,8 +3,11 @@ import { Lexer, Parser } from 'yaml';
 import type { CST } from 'yaml';
 import type { Problem } from './nodes';
 
-/** What one document may hold. `nodes` counts values and keys, and again each time an alias repeats them. */
-export const limits = { bytes: 2_000_000, depth: 64, nodes: 200_000, aliases: 100, syntaxProblems: 100 } as const;
+/**
+ * What one document may hold: `tokens` are its words, signs, blanks and line ends; `nodes` the values
+ * that its aliases repeat; `syntaxProblems` how many are told one by one.
+ */
+export const limits = { bytes: 2_000_000, tokens: 300_000, depth: 64, nodes: 200_000, aliases: 100, syntaxProblems: 100 } as const;
 
 /** The first document's tokens; `extra` is where a second document begins; `refused` if past a limit. */
 export interface Tokens {
@@ -18,11 +21,13 @@ export interface Tokens {
  * after each of its steps, so that no later step can run out of stack.
  */
 export function readTokens(text: string): Tokens {
-  const tooLong = passesBytes(text) ? refusal(0, `The file is larger than ${limits.bytes.toLocaleString('en')} bytes, so Fettle does not read it; split it.`) : undefined;
-  if (tooLong) return { tokens: [], extra: undefined, refused: tooLong };
+  if (passesBytes(text)) {
+    const refused = refusal(0, `The file is larger than ${inWords(limits.bytes)} bytes, so Fettle does not read it; split it.`);
+    return { tokens: [], extra: undefined, refused };
+  }
   const parser = new Parser();
   const tokens: CST.Token[] = [];
-  const count = { values: 0, marks: 0 };
+  let count = 0;
   const take = (produced: Iterable<CST.Token>) => {
     for (const token of produced) {
       if (token.type === 'document' && tokens.some((earlier) => earlier.type === 'document')) return token.offset;
@@ -33,10 +38,9 @@ export function readTokens(text: string): Tokens {
   // Behind a byte order mark the lexer misreads block texts on the first line, so it is not shown one.
   if (text.startsWith('\uFEFF')) parser.offset = 1;
   for (const lexeme of new Lexer().lex(withPlainLineEnds(text.slice(parser.offset)))) {
-    tally(count, lexeme);
     const extra = take(parser.next(lexeme));
     if (extra !== undefined) return { tokens, extra, refused: undefined };
-    const refused = overLimit(parser, count);
+    const refused = overLimit(parser, ++count);
     if (refused) return { tokens: [], extra: undefined, refused };
   }
   return { tokens, extra: take(parser.end()), refused: undefined };
@@ -47,20 +51,9 @@ function withPlainLineEnds(text: string): string {
   return text.includes('\r') ? text.replace(/\r(?!\n)/g, '\n') : text;
 }
 
-function tally(count: { values: number; marks: number }, lexeme: string): void {
-  switch (lexeme.charCodeAt(0)) {
-    case 0x1f: case 0x22: case 0x27: case 0x2a: case 0x5b: case 0x7b: // plain text, " ' * [ {
-      count.values++;
-      break;
-    case 0x2c: case 0x2d: case 0x3a: case 0x3f: // , - : ?
-      count.marks++;
-      break;
-  }
-}
-
-function overLimit(parser: Parser, count: { values: number; marks: number }): Problem | undefined {
-  if (count.values > limits.nodes || count.marks > limits.nodes) {
-    return refusal(parser.offset, `The file holds more than ${limits.nodes.toLocaleString('en')} values, so Fettle does not read it; split it.`);
+function overLimit(parser: Parser, count: number): Problem | undefined {
+  if (count > limits.tokens) {
+    return refusal(parser.offset, `The file holds more than ${inWords(limits.tokens)} words, signs and line ends, so Fettle does not read it; split it.`);
   }
   if (parser.stack.length <= limits.depth || depthOf(parser.stack) <= limits.depth) return undefined;
   return refusal(parser.offset, `Maps and lists stand more than ${limits.depth} deep here, so Fettle does not read the file; make it flatter.`);
@@ -72,6 +65,11 @@ function depthOf(stack: readonly CST.Token[]): number {
     if (type === 'block-map' || type === 'block-seq' || type === 'flow-collection') depth++;
   }
   return depth;
+}
+
+/** A count as messages show it, the same in any locale: 2,000,000. */
+export function inWords(count: number): string {
+  return String(count).replace(/\B(?=(?:\d{3})+$)/g, ',');
 }
 
 function refusal(offset: number, message: string): Problem {

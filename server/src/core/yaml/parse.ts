@@ -4,12 +4,14 @@ import type { CST, Document, YAMLError } from 'yaml';
 import { clampSpan } from '../text/span';
 import type { Span } from '../text/span';
 import { buildNodes } from './build';
-import { limits, readTokens } from './limits';
+import { inWords, limits, readTokens } from './limits';
 import { plainMessage } from './messages';
 import type { Parsed, Problem } from './nodes';
 
 // Reported by us in our own words, with the tag's node.
 const tagCodes = new Set(['TAG_RESOLVE_FAILED', 'BAD_COLLECTION_TYPE']);
+
+const mostErrors = limits.syntaxProblems * 10;
 
 /**
  * Reads one document. Bad text gives problems and as many nodes as can be had. Only the first of
@@ -19,8 +21,8 @@ export function parse(text: string): Parsed {
   const { tokens, extra, refused } = readTokens(text);
   if (refused) return { text, root: undefined, problems: [clamped(text, refused)] };
   const problems: Problem[] = [];
-  const document = compose(tokens, text, problems);
-  const { broken, all } = syntaxErrors(document, text);
+  const { document, untold } = compose(tokens, text, problems);
+  const { broken, all } = syntaxErrors(document, text, untold);
   problems.push(...all);
   if (extra !== undefined) {
     problems.push({ code: 'several-documents', message: 'A second document begins here; Fettle reads only the first, so give this one a file of its own.', span: { start: extra, end: extra + 3 } });
@@ -34,11 +36,29 @@ function clamped(text: string, problem: Problem): Problem {
   return { ...problem, span: clampSpan(text, problem.span.start, problem.span.end) };
 }
 
-function compose(tokens: readonly CST.Token[], text: string, problems: Problem[]): Document.Parsed | undefined {
+type OnError = (source: unknown, code: string, message: string, warning?: boolean) => void;
+
+/** The library's document; `untold` counts the errors past those worth making. */
+function compose(tokens: readonly CST.Token[], text: string, problems: Problem[]): { document: Document.Parsed | undefined; untold: number } {
   // With the failsafe schema every scalar is text, and nothing is tried against number patterns.
   const composer = new Composer({ version: '1.2', schema: 'failsafe', uniqueKeys: false, strict: true, merge: false, resolveKnownTags: false, logLevel: 'silent' });
-  for (const document of composer.compose(readAs12(tokens, problems), true, text.length)) return document as Document.Parsed;
-  return undefined;
+  // Each error the library makes takes a stack trace: a flood of them would take seconds. It has no
+  // option against that, so its handler is wrapped.
+  const handler = composer as unknown as { onError: OnError };
+  const { onError } = handler;
+  let made = 0;
+  handler.onError = (...error) => {
+    if (++made <= mostErrors) onError(...error);
+  };
+  let streamErrors = 0;
+  const passed = function* (): Generator<CST.Token> {
+    for (const token of readAs12(tokens, problems)) {
+      if (token.type !== 'error' || ++streamErrors <= mostErrors) yield token;
+    }
+  };
+  const [document] = composer.compose(passed(), true, text.length);
+  const untold = Math.max(0, made - mostErrors) + Math.max(0, streamErrors - mostErrors);
+  return { document: document as Document.Parsed | undefined, untold };
 }
 
 /** Reports `%YAML 1.1` and hands it on as 1.2: the older rules would read `no` and `1:30` differently. */
@@ -55,7 +75,7 @@ function* readAs12(tokens: readonly CST.Token[], problems: Problem[]): Generator
 }
 
 /** Syntax errors as problems, one a place and at most so many; where there are more, `broken` is the whole text. */
-function syntaxErrors(document: Document.Parsed | undefined, text: string): { broken: Span[]; all: Problem[] } {
+function syntaxErrors(document: Document.Parsed | undefined, text: string, untold: number): { broken: Span[]; all: Problem[] } {
   const errors: YAMLError[] = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
   const all = errors.filter(({ code }) => !tagCodes.has(code)).map(({ code, message, pos }): Problem => (
     { code: 'yaml-syntax', message: plainMessage(code, message), span: clampSpan(text, pos[0], pos[1]) }
@@ -64,7 +84,7 @@ function syntaxErrors(document: Document.Parsed | undefined, text: string): { br
   const broken = all.map(({ span }) => span);
   if (all.length <= limits.syntaxProblems) return { broken, all };
   const rest = all.splice(limits.syntaxProblems);
-  const message = `There are ${rest.length} more places from here on that cannot be read as YAML; mend those above first.`;
+  const message = `There are ${inWords(rest.length + untold)} more places from here on that cannot be read as YAML; mend those above first.`;
   all.push({ code: 'limits-reached', message, span: rest[0]!.span });
   return { broken: [{ start: 0, end: text.length }], all };
 }
