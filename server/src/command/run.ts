@@ -2,9 +2,12 @@
 import { Command, CommanderError } from 'commander';
 import { safe } from '../report/layout';
 import { addCheck } from './check';
+import { addExplain } from './explain';
+import { addMissing } from './missing';
+import { addSwap } from './swap';
 import { Refusal, type Status, type World } from './world';
 
-const subCommands = [addCheck];
+const subCommands = [addCheck, addExplain, addMissing, addSwap];
 
 /** Runs the command with the words that follow its name. Never throws. */
 export async function run(words: readonly string[], world: World): Promise<Status> {

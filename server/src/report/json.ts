@@ -48,7 +48,7 @@ export function findingJson(finding: Finding, look: Look): object {
   };
 }
 
-function missingJson({ doc, path, what, fact }: Missing, look: Look): object {
+export function missingJson({ doc, path, what, fact }: Missing, look: Look): object {
   const at = fact?.node ?? fact?.holder;
   return { file: look.shown(doc), ...(at ? { line: doc.lines.positionAt(at.span.start).line } : {}), path, what };
 }

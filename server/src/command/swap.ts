@@ -1,0 +1,77 @@
+// `fettle swap`: the parts of the folder in one place of a build, ranked by what the whole build would then be.
+import { Option, type Command } from 'commander';
+import { kindOfPart, type Build, type Placed } from '../core/build/build';
+import { bySwapWorth, trySwap, type Candidate, type Swapped } from '../core/judge/prove';
+import { Doc, kindOfFile } from '../core/parts/doc';
+import { isTrouble, within } from '../host/host';
+import type { Workspace } from '../host/workspace';
+import { toJson } from '../report/json';
+import { swapReport, swapText } from '../report/swap';
+import { openBuild, reportTroubles, type OneBuild } from './one-build';
+import { readCount, readDay } from './options';
+import { Refusal, type Status, type World } from './world';
+
+interface Options { readonly format: 'text' | 'json'; readonly on?: string; readonly most: number }
+
+export function addSwap(program: Command, world: World, end: (status: Status) => void): void {
+  program.command('swap')
+    .summary('rank the parts that could stand in one place of a build')
+    .description('Puts every part of the parts folders that is of the right kind into one place of the build, one after the other, and ranks them by what the whole build would then be.')
+    .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
+    .argument('<place>', 'the place, as findings name it: cooler, drives.scratch, fans[0]')
+    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .option('--most <count>', 'how many to list', readCount, 20)
+    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .action(async (path: string, place: string, options: Options) => end(await swap(path, place, options, world)));
+}
+
+async function swap(path: string, place: string, options: Options, world: World): Promise<Status> {
+  const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
+  const placed = placeOf(opened.build, place);
+  const candidates = await candidatesFor(opened.workspace, placed);
+  const ranked = rank(opened, placed, candidates);
+  const report = { build: opened.build, section: opened.section, placed, ranked, most: options.most, shown: opened.shown };
+  world.out(options.format === 'json' ? `${toJson(swapReport(report))}\n` : swapText(report));
+  return reportTroubles(opened, world) ? 2 : 0;
+}
+
+/** @throws Refusal when the build has no such place, with the places it has. */
+function placeOf(build: Build, place: string): Placed {
+  const wanted = place.startsWith('parts.') ? place : `parts.${place}`;
+  const all = build.all();
+  const exact = all.find((placed) => placed.path === wanted);
+  const inRole = all.filter((placed) => `parts.${placed.role}` === wanted);
+  const found = exact ?? (inRole.length === 1 ? inRole[0] : undefined);
+  if (found) return found;
+  const places = (inRole.length > 0 ? inRole : all).map((placed) => placed.path.slice('parts.'.length));
+  throw new Refusal(`the build has ${inRole.length > 1 ? `${inRole.length} places` : 'no place'} ${place}; ${places.length > 0 ? `it has ${places.join(', ')}` : 'it has no parts'}.`);
+}
+
+/** The parts of a kind in the parts folders, by name; of two folders with one name, the first counts. */
+async function candidatesFor(workspace: Workspace, placed: Placed): Promise<readonly Candidate[]> {
+  const names = new Set<string>();
+  for (const folder of workspace.folders) await namesUnder(workspace, folder, '', names);
+  const candidates: Candidate[] = [];
+  for (const name of [...names].sort()) {
+    const doc = await workspace.part(name);
+    if (doc instanceof Doc && kindOfPart(doc) === placed.kind) candidates.push({ name, doc });
+  }
+  return candidates;
+}
+
+async function namesUnder(workspace: Workspace, folder: string, below: string, names: Set<string>): Promise<void> {
+  const listed = await workspace.host.list(workspace.root, within(folder, below).replace(/\/$/, ''));
+  if (isTrouble(listed)) return;
+  for (const entry of listed) {
+    const name = within(below, entry.name);
+    if (entry.kind === 'folder' && !entry.name.startsWith('.')) await namesUnder(workspace, folder, name, names);
+    else if (kindOfFile(name) === 'part' && name.includes('/')) names.add(name.slice(0, -'.part.yaml'.length));
+  }
+}
+
+/** Every candidate but the one that stands there, best first. */
+export function rank({ build, judgement }: Pick<OneBuild, 'build' | 'judgement'>, placed: Placed, candidates: readonly Candidate[]): readonly Swapped[] {
+  return candidates.filter((candidate) => candidate.name !== placed.used?.name)
+    .map((candidate) => trySwap(build, judgement, placed, candidate)).sort(bySwapWorth);
+}
+

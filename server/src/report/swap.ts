@@ -1,0 +1,86 @@
+// Candidates for one place of a build, as a table: what each brings and clears, what it costs and draws.
+import type { Build, Placed } from '../core/build/build';
+import { show } from '../core/figures/say';
+import { howMany, partDraw, sustainedDraw } from '../core/figures/power';
+import { derive, figure, times, type Figure } from '../core/figures/figure';
+import type { Finding } from '../core/judge/finding';
+import type { Swapped } from '../core/judge/prove';
+import { grades } from '../core/manifest/house-file';
+import { block, columns, padded, safe } from './layout';
+import { findingJson } from './json';
+import type { Look, Section } from './section';
+import { plural } from './text';
+
+export interface SwapRanking {
+  readonly build: Build;
+  readonly section: Section;
+  readonly placed: Placed;
+  readonly ranked: readonly Swapped[];
+  /** How many to list. */
+  readonly most: number;
+  readonly shown: Look['shown'];
+}
+
+const heads = ['part', 'brings', 'clears', 'price', 'draw'] as const;
+
+export function swapText({ build, section, placed, ranked, most, shown }: SwapRanking): string {
+  const title = safe(section.title ?? shown(section.doc));
+  const now = placed.used ? `now ${placed.used.name}` : 'now spelled out in the build';
+  const intro = block(`${title}, ${placed.path}: ${now}. ${plural(ranked.length, 'other part', 'other parts')} of this kind, best first.`, 0);
+  if (ranked.length === 0) return `${intro.join('\n')}\n`;
+  const rows = ranked.slice(0, most).map((swapped) => rowOf(build, placed, swapped));
+  const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => columns(row[i]!))));
+  const table = [heads, ...rows].map((row) => `  ${row.map((cell, i) => padded(cell, widths[i]!)).join('   ')}`.trimEnd());
+  const rest = ranked.length > most ? [`${ranked.length - most} more; --most ${ranked.length} lists all.`] : [];
+  return [...intro, '', ...table, '', ...rest, 'What a part brings and clears is counted in findings by grade, over the whole build.'].join('\n') + '\n';
+}
+
+function rowOf(build: Build, placed: Placed, swapped: Swapped): string[] {
+  const { price, draw } = differences(build, placed, swapped);
+  return [safe(swapped.candidate.name), byGrade(swapped.brings), byGrade(swapped.clears), price ? signed(price) : '', draw ? signed(draw) : ''];
+}
+
+/** `1 stop, 2 unknown`, or `nothing`. */
+function byGrade(findings: readonly Finding[]): string {
+  const counts = grades.map((grade) => ({ grade, count: findings.filter((finding) => finding.grade === grade).length }));
+  return counts.filter(({ count }) => count > 0).map(({ grade, count }) => `${count} ${grade}`).join(', ') || 'nothing';
+}
+
+/** What the swap changes in price and sustained draw; undefined where it is not known exactly. */
+function differences(build: Build, placed: Placed, swapped: Swapped): { price?: Figure; draw?: Figure } {
+  const other = swapped.build.all().find((one) => one.role === placed.role && one.index === placed.index);
+  const price = other && minus('price difference', priceOf(other), priceOf(placed));
+  const draw = minus('draw difference', sustainedDraw(swapped.build), sustainedDraw(build)) ?? (other && placeDraw(placed, other));
+  return { ...(price ? { price } : {}), ...(draw ? { draw } : {}) };
+}
+
+const priceOf = (placed: Placed): Figure => times(figure(placed.part.price, `price of ${placed.label}`), howMany(placed));
+
+/** Where the whole sum is open for want of other parts’ facts, the place alone still tells the difference. */
+function placeDraw(placed: Placed, other: Placed): Figure | undefined {
+  const [before, after] = [partDraw(placed), partDraw(other)];
+  return before && after && minus('draw difference', after, before);
+}
+
+function minus(label: string, a: Figure, b: Figure): Figure | undefined {
+  const known = a.lo === a.hi && b.lo === b.hi && Number.isFinite(a.lo) && Number.isFinite(b.lo) && a.currency === b.currency;
+  if (!known) return undefined;
+  return derive(label, a.dimension, [a, b], `${a.label} − ${b.label}`, (x, y) => x! - y!, { ...(a.unit ? { unit: a.unit } : {}), ...(a.currency ? { currency: a.currency } : {}) });
+}
+
+/** With its sign, as it is a difference. */
+const signed = (one: Figure): string => (one.lo > 0 ? `+${show(one)}` : show(one).replace(/^-/, '−'));
+
+export function swapReport({ build, section, placed, ranked, most, shown }: SwapRanking): object {
+  const look = { shown, from: 'unknown', working: false, accepted: true } as const;
+  return {
+    version: 1, file: shown(section.doc), path: placed.path, ...(placed.used ? { now: placed.used.name } : {}), others: ranked.length,
+    parts: ranked.slice(0, most).map((swapped) => {
+      const { price, draw } = differences(build, placed, swapped);
+      return {
+        name: swapped.candidate.name, brings: swapped.brings.map((finding) => findingJson(finding, look)), clears: swapped.clears.map((finding) => findingJson(finding, look)),
+        ...(price ? { price: { value: price.lo, currency: price.currency } } : {}), ...(draw ? { drawW: draw.lo } : {}),
+      };
+    }),
+  };
+}
