@@ -1,5 +1,5 @@
 // Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node server/tools/build.mjs
-import { existsSync } from 'node:fs';
+import { existsSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -17,7 +17,11 @@ export const bundles = [
 
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */
 export async function buildAll() {
+  const begun = new Date();
   await Promise.all(bundles.map(({ entry, out, more }) => build({ ...common, ...more, entryPoints: [entry], outfile: out })));
+  // Its time tells the setup that everything up to then is built.
+  writeFileSync(join(root, 'dist/.built'), '');
+  utimesSync(join(root, 'dist/.built'), begun, begun);
   return bundles.map(({ out }) => out);
 }
 
