@@ -1,7 +1,7 @@
 // Installs what the tests need beyond npm: Debian packages, and VS Code's own workbench in a cache folder.
 // Run: node tests/provide.mjs [PACKAGE…|workbench]. Nothing here waits for input; every step has a time limit.
 import { accessSync, constants, existsSync, readdirSync } from 'node:fs';
-import { chmod, copyFile, mkdir, mkdtemp, rename, rm, symlink, writeFile } from 'node:fs/promises';
+import { chmod, copyFile, mkdir, mkdtemp, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { delimiter, dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -127,6 +127,7 @@ export async function provideWorkbench(say = () => undefined) {
   const workbench = join(home, 'node_modules/code-server/lib/vscode');
   if (existsSync(home)) return workbench;
   await mkdir(cacheFolder(), { recursive: true });
+  await removeAbandoned();
   const temporary = await mkdtemp(join(cacheFolder(), 'unfinished-'));
   try {
     say(`Installing the workbench ${version} into ${home}; this takes about a minute`);
@@ -138,6 +139,15 @@ export async function provideWorkbench(say = () => undefined) {
     await rm(temporary, { recursive: true, force: true });
   }
   return workbench;
+}
+
+/** Takes away what a killed install left behind; one younger than all its limits together may still be at work. */
+async function removeAbandoned() {
+  for (const name of namesIn(cacheFolder()).filter((each) => each.startsWith('unfinished-'))) {
+    const path = join(cacheFolder(), name);
+    const { mtimeMs } = await stat(path).catch(() => ({ mtimeMs: Infinity }));
+    if (Date.now() - mtimeMs > 4 * NPM_LIMIT_MS) await rm(path, { recursive: true, force: true });
+  }
 }
 
 async function installWorkbench(folder) {

@@ -54,14 +54,17 @@ export async function shownText(page: Page, selector: string): Promise<string> {
   return texts.join(' ').replace(/[\s\u00a0]+/g, ' ').trim();
 }
 
-/** Does `act` again and again until what is shown at `selector` holds `text`; returns all that is shown there. */
+/**
+ * Does `act` again and again until something is shown at `selector` and holds `text`, which may be empty; returns all
+ * that is shown there. Once is not enough: a menu or hover on its way out swallows keys.
+ */
 export async function actUntilShown(page: Page, selector: string, text: string, act: () => Promise<void>): Promise<string> {
   let shown = '';
   for (const start = Date.now(); Date.now() - start < LOOK_LIMIT_MS; ) {
     await act();
     for (let look = 0; look < 15; look += 1) {
       shown = await shownText(page, selector);
-      if (shown.includes(text)) return shown;
+      if (shown && shown.includes(text)) return shown;
       await page.waitForTimeout(100);
     }
   }

@@ -1,11 +1,11 @@
 // One picture of the workbench at work: a build with a mistake, its hover, and the Problems list.
-import { mkdirSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { providePackages, provideWorkbench } from '../../provide.mjs';
-import { places, removeFolder, scenario, vsixPath, workspaceCopy } from '../support/scenario';
+import { places, removeFolder, scenario, temporaryFolder, vsixPath, workspaceCopy } from '../support/scenario';
 import { openFile, startBrowser } from './page';
-import { FADE_MS, showHover, showProblems } from './screen';
-import { startWorkbench } from './server';
+import { showHover, showProblems } from './screen';
+import { startWorkbench, type Workbench } from './server';
 
 /** Only what the picture is about is on it. */
 const settings = {
@@ -22,16 +22,23 @@ const settings = {
   'workbench.colorTheme': 'Default Light Modern',
 };
 
+/** What is on the picture: a file, and where in it the hover opens. */
+export interface Shown {
+  workspace: string;
+  file: { path: string; line: number; column: number };
+}
+
 /** Draws the picture into `target`, which is replaced only by a whole one. Throws when something is not there. */
-export async function drawPicture(target: string): Promise<void> {
+export async function drawPicture(target: string, shown?: Shown): Promise<void> {
   const say = (text: string) => process.stderr.write(`${text}\n`);
   const { message } = await providePackages(['chromium'], say);
   if (message) throw new Error(message);
   const workbench = await startWorkbench(await provideWorkbench(say), vsixPath);
-  const workspace = workspaceCopy({ mistaken: true });
+  const workspace = shown ? temporaryFolder('workspace') : workspaceCopy({ mistaken: true });
+  if (shown) cpSync(shown.workspace, workspace, { recursive: true });
   try {
     workbench.configure(settings);
-    await draw(workbench, workspace, resolve(target));
+    await draw(workbench, workspace, shown?.file ?? mistakenPlace(), resolve(target));
   } finally {
     removeFolder(workspace);
     await workbench.end();
@@ -39,17 +46,20 @@ export async function drawPicture(target: string): Promise<void> {
   say(`Drawn: ${target}`);
 }
 
-async function draw(workbench: Parameters<typeof openFile>[1], workspace: string, target: string): Promise<void> {
+function mistakenPlace(): Shown['file'] {
+  const { line, key } = places();
+  return { path: scenario.build, line: line + 1, column: key + 1 };
+}
+
+async function draw(workbench: Workbench, workspace: string, file: Shown['file'], target: string): Promise<void> {
   const browser = await startBrowser();
   const unfinished = `${target}.unfinished.png`;
   try {
     const page = await browser.context.newPage();
-    const { line, value } = places();
-    await openFile(page, workbench, workspace, { path: scenario.build, line: line + 1, column: value + 1 });
+    await openFile(page, workbench, workspace, file);
     await page.keyboard.press('Control+KeyB'); // closes the side bar
-    await showProblems(page);
-    await showHover(page);
-    await page.waitForTimeout(FADE_MS);
+    await showProblems(page, file.path.split('/').at(-1)!);
+    await showHover(page, '');
     mkdirSync(dirname(target), { recursive: true });
     await page.screenshot({ path: unfinished });
     renameSync(unfinished, target);

@@ -18,10 +18,10 @@ export interface Screen {
   problemsAfterFix: string;
 }
 
-export const PROBLEMS = '.markers-panel';
-export const HOVER = '.monaco-hover:not(.hidden)';
+const PROBLEMS = '.markers-panel';
+const HOVER = '.monaco-hover:not(.hidden)';
 const MENU = '.action-widget';
-export const FADE_MS = 300;
+const FADE_MS = 300;
 const SQUIGGLES = '.monaco-editor .squiggly-error, .monaco-editor .squiggly-warning, .monaco-editor .squiggly-info';
 
 /** Types the mistake, then looks at Problems, hover and quick-fix menu; pictures go into `pictures`. */
@@ -32,9 +32,10 @@ export async function lookAtScreen(workbench: Workbench, browser: Browser, works
     const { line, value } = places();
     await openFile(page, workbench, workspace, { path: scenario.build, line: line + 1, column: value + 1 });
     await typeMistake(page);
-    const problems = await showProblems(page);
+    const problems = await showProblems(page, scenario.finding);
     await picture('problems');
-    const hover = await showHover(page);
+    await page.keyboard.press('Home');
+    const hover = await showHover(page, scenario.hoverSays[0]!);
     await picture('hover');
     const textBeforeFix = await drawnText(page);
     const menu = await showMenu(page);
@@ -58,21 +59,20 @@ async function typeMistake(page: Page): Promise<void> {
   await page.locator(SQUIGGLES).first().waitFor({ state: 'attached', timeout: LOOK_LIMIT_MS });
 }
 
-/** Opens the Problems list and goes back to the text. */
-export async function showProblems(page: Page): Promise<string> {
+/** Opens the Problems list, waits until `text` is in it, and goes back to the file. */
+export async function showProblems(page: Page, text: string): Promise<string> {
   await page.keyboard.press('Escape');
-  const shown = await actUntilShown(page, PROBLEMS, scenario.finding, async () => {
+  const shown = await actUntilShown(page, PROBLEMS, text, async () => {
     if (!(await page.locator(PROBLEMS).isVisible())) await page.keyboard.press('Control+Shift+KeyM');
   });
   await page.keyboard.press('Control+1');
   return shown;
 }
 
-/** Shows the hover at the key, with the cursor, as a person without a mouse would. */
-export async function showHover(page: Page): Promise<string> {
-  const shown = await actUntilShown(page, HOVER, scenario.hoverSays[0] ?? '', async () => {
+/** Shows the hover at the cursor by keys, as a person without a mouse would, and waits until `text` is in it. */
+export async function showHover(page: Page, text: string): Promise<string> {
+  const shown = await actUntilShown(page, HOVER, text, async () => {
     await page.keyboard.press('Escape');
-    await page.keyboard.press('Home');
     await page.keyboard.press('Control+KeyK');
     await page.keyboard.press('Control+KeyI');
   });
