@@ -2,8 +2,8 @@
 import type { Doc } from '../parts/doc';
 import type { Fact, Group } from '../parts/fact';
 import { readGroup } from '../parts/facts';
-import { grades, houseFile, type Grade, type margins } from '../manifest/house-file';
-import type { Quantity } from '../quantity';
+import { grades, houseFile, margins, type Grade } from '../manifest/house-file';
+import type { Dimension, Quantity, UnitName } from '../quantity';
 
 export type MarginName = keyof typeof margins;
 
@@ -13,6 +13,7 @@ const defaultMargins: Record<MarginName, number> = {
   'processor-temperature': 5,
   'room-rise': 15,
   clearance: 0,
+  'hanging-card': 1000,
   'fact-age': 365 * 86_400,
   'price-age': 90 * 86_400,
 };
@@ -31,9 +32,10 @@ export class House {
   }
 
   /** A margin: the fact that states it, or the default in the base unit of its dimension. */
-  margin(name: MarginName): { fact: Fact<Quantity> } | { standard: number } {
+  margin(name: MarginName): { fact: Fact<Quantity> } | { standard: number; dimension: Dimension; unit: UnitName } {
     const fact = this.file?.margins[name];
-    return fact?.value ? { fact } : { standard: defaultMargins[name] };
+    const { dimension, unit } = margins[name];
+    return fact?.value ? { fact } : { standard: defaultMargins[name], dimension, unit };
   }
 
   /** The grade that this house gives a check; harm is never lowered by a setting, only accepted by name. */

@@ -117,7 +117,9 @@ class Inspection {
 
   private field(field: Field, node: Node, path: string): void {
     switch (field.type) {
-      case 'group': return node.type === 'map' ? this.group(field.fields, node, path) : this.emptyOrWrong(node, path, `keys with values, such as \`${field.example}\``);
+      case 'group':
+        if (field.bare !== undefined && node.type === 'scalar' && node.style !== 'empty') return this.field(field.fields[field.bare] as Field, node, path);
+        return node.type === 'map' ? this.group(field.fields, node, path) : this.emptyOrWrong(node, path, `keys with values, such as \`${field.example}\``);
       case 'named': return this.named(field, node, path);
       case 'list': return this.list(field, node, path);
       default: return this.scalar(field, node, path);

@@ -44,9 +44,10 @@ export function at(placed: Placed, fact?: Fact<unknown>): Place {
   return { doc: placed.doc, span: placed.used?.span ?? shortSpan(placed), path: placed.path };
 }
 
-/** A block of many lines is pointed at by its first entry. */
+/** A single role is pointed at by its key; an item of many lines by its first entry. */
 function shortSpan({ map, span }: Placed): Span {
-  return map?.style === 'block' ? (map.entries[0]?.span ?? span) : span;
+  const first = map?.style === 'block' ? map.entries[0] : undefined;
+  return first && span === map!.span ? first.span : span;
 }
 
 /** The place of a key of the build outside `parts:`; where it is absent, the build’s name. */

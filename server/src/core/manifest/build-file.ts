@@ -1,4 +1,5 @@
 // The fields of a build file outside `parts:`.
+import { ARRAY_KINDS } from '../trade/arrays';
 import { parseMode } from '../trade/display';
 import { choice, count, date, flag, form, group, list, named, power, quantity, text, version } from '../parts/field';
 
@@ -14,6 +15,7 @@ export const place = group({
     voltage: quantity('voltage', 'V', 'Mains voltage.', '230 V'),
     circuit: quantity('current', 'A', 'Rating of the circuit’s breaker.', '10 A'),
     'shared-load': power('What else runs on the circuit.', '900 W'),
+    'allowed-load': power('Load on the circuit that whoever looks after the installation allows.', '1800 W'),
     rule: choice(['80 percent continuous', 'full rating', 'electrician says'], 'The rule of the site for continuous load.', { example: 'full rating' }),
     'price-per-kwh': quantity('money', 'EUR', 'Price of one kilowatt-hour.', '0.31 EUR'),
     'hours-per-day': quantity('time', 'h', 'Hours a day at full load.', '8 h'),
@@ -41,7 +43,7 @@ export const expect = group({
   drives: named(drivePromise, 'Promises for drives, by the name given in `parts.drives`.', '{ scratch: { read: 5 GB/s } }'),
   arrays: named(group({
     drives: list(text('Name of a drive.', 'archive'), 'The drives it is made of.', '[archive]'),
-    kind: choice(['stripe', 'mirror', 'single parity', 'double parity', 'striped mirrors'], 'How they are joined.', { example: 'mirror' }),
+    kind: choice(ARRAY_KINDS, 'How they are joined.', { example: 'mirror' }),
     capacity: quantity('data-size', 'TB', 'Room for data.', '12 TB'),
     'survives': count('How many drives may fail.', '1'),
   }, 'One array.'), 'Arrays of drives.', '{ vault: { kind: mirror, capacity: 12 TB } }'),
@@ -54,7 +56,8 @@ export const expect = group({
     mode: form('a mode', parseMode, 'Width, height and refresh rate.', '3840x2160 @ 120 Hz'),
     depth: form('bits a colour', (t) => (/^(6|8|10|12|16) bit$/.test(t) ? Number(t.split(' ')[0]) : undefined), 'Bits a colour.', '10 bit', { usual: ['8 bit', '10 bit', '12 bit'] }),
     port: text('The output that carries it.', 'DP_1'),
-    compression: flag('Whether a compressed picture (DSC) is accepted.'),
+    blanking: choice(['CVT-RB2', 'CVT-RB1', 'CVT'], 'The timing the display runs the mode with: reduced blanking of the second or first version, or full.'),
+    compression: flag('Whether a compressed picture (DSC) is accepted; without it the promise is of an uncompressed one.'),
   }, 'One display mode.'), 'Display modes that must be reached.', '[{ mode: 3840x2160 @ 60 Hz, depth: 8 bit, port: DP_1 }]'),
   power: group({ wall: power('Most power from the wall under full load.', '450 W') }, 'Power from the wall.', '{ wall: 450 W }'),
   heat: power('Most heat given to the room.', '400 W'),
@@ -84,6 +87,8 @@ export const bench = group({
   }, 'The wrist strap.', '{ series-resistance: 1 MΩ, clipped-to: bare chassis }'),
   'equalise-by': choice(['strap', 'touching bare chassis', 'nothing'], 'How person, chassis and part are brought to one potential.'),
   'mains-lead': choice(['unplugged', 'plugged, switch off', 'plugged, switch on'], 'The supply’s mains lead while hands are inside.'),
+  'supply-cover': choice(['closed', 'opened'], 'Whether the supply’s own housing stays closed.'),
+  'glass-panel': choice(['taken off first, laid on cloth', 'left on'], 'What is done with a glass side panel before the work.'),
   'firmware-update': group({
     to: version('The version to install.', '"1.20"'),
     by: choice(updateRoutes, 'How.'),
@@ -98,7 +103,7 @@ export const bench = group({
       model: text('Its model.', 'C6 320'),
       graphics: flag('Whether it drives a display.'),
     }, 'A listed older processor on hand.', '{ family: Calder C6, graphics: true }'),
-    'memory-profile': choice(['off', 'on'], 'Whether a memory profile is on during the update.'),
+    'memory-profile': choice(['standard', 'raised'], 'How the memory is set during the update: at its standard speed, or raised by a profile.'),
   }, 'A firmware update before first use.', '{ to: "1.20", by: stick without processor }'),
 }, 'How it will be put together.', '{ surface: wood, mains-lead: unplugged }');
 

@@ -9,6 +9,7 @@ export const margins = {
   'processor-temperature': quantity('temperature-difference', 'K', 'How far below its limit the processor is to stay.', '5 K'),
   'room-rise': quantity('temperature-difference', 'K', 'How much warmer the air may get inside the case.', '15 K'),
   'clearance': quantity('length', 'mm', 'Room to leave between parts.', '2 mm'),
+  'hanging-card': quantity('mass', 'g', 'Mass of a card 300 mm long that may hang in its slot without support; of a longer card, less in proportion.', '1000 g'),
   'fact-age': quantity('time', 'day', 'Age at which a board’s support list is to be read again.', '365 d'),
   'price-age': quantity('time', 'day', 'Age at which a price is to be read again.', '90 d'),
 } as const;

@@ -7,6 +7,11 @@ const partName = form('the name of a part file', (name) => (/^[^/\s][^\s]*\/[^\s
 const use = { use: partName };
 const many = { ...use, count: count('How many of them.', '2', { least: 1 }), name: text('A name of your own, by which promises speak of it.', 'scratch') };
 
+const riser = form('a PCIe generation', (text) => {
+  const [, generation] = /^PCIe ([1-6])(?:\.0)?$/.exec(text) ?? [];
+  return generation === undefined ? undefined : Number(generation);
+}, 'Generation of a riser between slot and card.', 'PCIe 4', { usual: ['PCIe 3', 'PCIe 4', 'PCIe 5'] });
+
 /** One role in `parts:`: the kind of part it holds, whether there may be several, and the keys that place it. */
 export interface Role { readonly kind: Kind; readonly several: boolean; readonly fields: Table; readonly what: string }
 
@@ -50,14 +55,14 @@ export const roles = {
   graphics: { kind: 'graphics', several: true, what: 'Graphics cards.', fields: {
     ...many,
     slot: text('The slot it goes into.', 'PCIE_1'),
-    riser: text('Generation of a riser between slot and card.', 'PCIe 4'),
+    riser,
     support: flag('Whether a support holds its far end.'),
     bend: quantity('length', 'mm', 'Straight length of its power lead before the first bend.', '35 mm'),
   } },
   cards: { kind: 'card', several: true, what: 'Other cards.', fields: {
     ...many,
     slot: text('The slot it goes into.', 'PCIE_2'),
-    riser: text('Generation of a riser between slot and card.', 'PCIe 4'),
+    riser,
     support: flag('Whether a support holds its far end.'),
   } },
   supply: { kind: 'supply', several: false, what: 'The supply.', fields: {

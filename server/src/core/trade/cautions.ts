@@ -37,7 +37,8 @@ export function missingParts(message: Partial<Record<CautionPart, string>>): Cau
 export type CautionId =
   | 'mains-inside-supply' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
   | 'coin-cell' | 'gallium-compound' | 'liquid-leak' | 'lifting'
-  | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts';
+  | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts'
+  | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal';
 
 export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly word: SignalWord;
@@ -146,5 +147,45 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     avoidance: 'With the machine unplugged, bring person, chassis and part to one potential; hold parts by their edges.',
     defersTo: 'the parts’ handbooks',
     source: 'ANSI/ESD S20.20; common practice',
+  },
+  'overloaded-supply': {
+    word: 'WARNING',
+    hazard: 'A supply, plug or wire that carries more than it is rated for overheats.',
+    consequence: 'It could burn, and take the parts it feeds with it.',
+    avoidance: 'Keep the sum of the loads below the rating, give each card plug a lead of its own, and push plugs in fully.',
+    defersTo: 'the handbooks of the supply and of the parts fed',
+    source: 'ATX Version 3 design guide, doc. 336521; common practice',
+  },
+  'wrong-mains-voltage': {
+    word: 'WARNING',
+    hazard: 'A supply that is set or made for a lower mains voltage bursts parts inside when it is plugged in.',
+    consequence: 'It could start a fire, and hot fragments could injure eyes.',
+    avoidance: 'Read the supply’s label and set its switch before its lead goes in; never switch it under power.',
+    defersTo: 'the supply’s handbook and a licensed electrician',
+    source: 'ATX12V Power Supply Design Guide, version 2.0, table 1; common practice',
+  },
+  'no-earth': {
+    word: 'WARNING',
+    hazard: 'Without an earth contact a fault puts mains voltage on the case.',
+    consequence: 'Touching it could kill.',
+    avoidance: 'Plug in only where the earth contact is connected, and never lift or bridge it.',
+    defersTo: 'the local electrical code and a licensed electrician',
+    source: 'common practice',
+  },
+  'board-on-metal': {
+    word: 'NOTICE',
+    hazard: 'Metal that touches the underside of a board joins contacts that must stay apart.',
+    consequence: 'It could ruin the board and what is plugged into it at the first start.',
+    avoidance: 'Set standoffs only where the board has a hole, as high as its underside needs, and look between board and tray before power.',
+    defersTo: 'the handbooks of board and case',
+    source: 'microATX Specification 1.2, page 10; common practice',
+  },
+  'update-interrupted': {
+    word: 'NOTICE',
+    hazard: 'A firmware update that is interrupted or written wrongly leaves the board half written.',
+    consequence: 'It could make the board unable to start until its maker repairs it.',
+    avoidance: 'Update with memory at its standard speed, on mains that stay, and touch nothing until the board says it is done.',
+    defersTo: 'the board’s handbook',
+    source: 'common practice; makers’ handbooks',
   },
 };

@@ -1,0 +1,68 @@
+// Versions that withdraw a processor, against the version the board will run.
+import type { Build } from '../../build/build';
+import { arriving, listedLine, plannedUpdate, processorListed, versionsCompared, type Listed } from '../../figures/firmware';
+import { say } from '../../figures/say';
+import { lacking, sure, type Truth } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
+import { check } from '../check';
+import { at, atKey, change, outcome } from '../kit';
+
+type Board = NonNullable<Build['parts']['board']>;
+
+export default check({
+  id: 'firmware-drops-processor',
+  area: 'board',
+  grade: 'stop',
+  what: 'The firmware that the board runs has not withdrawn the processor that must start under it.',
+  why: 'Newer firmware may drop old processors to make room for new ones; the board then no longer starts with them.',
+  source: 'common practice: the board maker’s firmware notes',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    firmware: { versions: ["1.02", "1.20", "1.31"] }
+    processors: [{ family: Calder C6, since: "1.02", until: "1.20" }]
+  processor: { family: Calder C6 }
+bench:
+  firmware-update: { to: "1.31", by: service }
+#                        ^^^^^^
+`,
+    mended: `
+parts:
+  board:
+    firmware: { versions: ["1.02", "1.20", "1.31"] }
+    processors: [{ family: Calder C6, since: "1.02", until: "1.20" }]
+  processor: { family: Calder C6 }
+bench:
+  firmware-update: { to: "1.20", by: service }
+`,
+  }],
+  *test(build) {
+    const { board, processor } = build.parts;
+    if (!board) return;
+    const update = plannedUpdate(build);
+    const to = update?.to.value === undefined ? undefined : update.to;
+    const own = processorListed(build);
+    if (processor && own?.line?.until.entry) {
+      const until = own.line.until;
+      const runs = to ?? arriving(board);
+      yield outcome(to ? atKey(build, to) : at(board, runs), notAfter(board, runs, own), {
+        broken: () => say`Firmware ${runs} no longer starts ${processor.label}; ${until} is the last that does.`,
+        fixes: () => (to && until.value !== undefined ? [change(to, until.value, `Set the target to ${until.value}`)] : []),
+      });
+    }
+    if (update?.by.value !== 'older processor') return;
+    const older = update['older-processor'];
+    const listed = listedLine(board, older, 'the older processor');
+    if (!listed.line?.until.entry) return;
+    const name = older.family.value === undefined ? older.model : older.family;
+    yield outcome(atKey(build, name), notAfter(board, arriving(board), listed), {
+      broken: () => say`The board arrives with ${arriving(board)}, which no longer starts ${name}; ${listed.line!.until} is the last that does.`,
+    });
+  },
+});
+
+function notAfter(board: Board, runs: Fact<string>, { line }: Listed): Truth {
+  const compared = versionsCompared(board, runs, 'firmware the board runs', line!.until, 'last firmware for the processor');
+  return 'order' in compared ? sure(compared.order <= 0, runs, line!.until) : lacking(compared.lacks, runs, line!.until);
+}

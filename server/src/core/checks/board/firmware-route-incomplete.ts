@@ -1,0 +1,98 @@
+// What the planned way of updating the firmware needs to have said.
+import type { Build } from '../../build/build';
+import { arriving, atLeastVersion, listedLine, plannedUpdate } from '../../figures/firmware';
+import { missing } from '../../figures/figure';
+import { say, type Said } from '../../figures/say';
+import { agree, any, fits, lacking, sure, type Truth } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
+import type { Value } from '../../yaml';
+import { check } from '../check';
+import { atKey, outcome, put, type Outcome } from '../kit';
+
+type Board = NonNullable<Build['parts']['board']>;
+type Update = NonNullable<ReturnType<typeof plannedUpdate>>;
+
+export default check({
+  id: 'firmware-route-incomplete',
+  area: 'board',
+  grade: 'stop',
+  what: 'The planned firmware update says all that its way needs: stick, file system, port, file name and leads; or which older processor, and that it gives a picture.',
+  why: 'An update without a processor shows nothing on a screen: a wrong file system, port or file name only leaves the light dark.',
+  source: 'common practice: board makers’ handbooks on updating without a processor',
+  examples: [{
+    faulty: `
+parts:
+  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] } }
+bench:
+  firmware-update:
+    by: stick without processor
+    stick: { filesystem: exFAT, port: FLASH, file-name: B7.CAP }
+#                        ^^^^^
+    leads: [24-pin]
+`,
+    mended: `
+parts:
+  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] } }
+bench:
+  firmware-update:
+    by: stick without processor
+    stick: { filesystem: FAT32, port: FLASH, file-name: B7.CAP }
+    leads: [24-pin]
+`,
+  }],
+  *test(build) {
+    const { board } = build.parts;
+    const update = plannedUpdate(build);
+    if (!board || !update) return;
+    if (update.by.value === undefined) yield needed(build, update.by, sure(false), say`The planned firmware update does not say by which way.`);
+    if (update.by.value === 'stick without processor') yield* stickRoute(build, board, update);
+    if (update.by.value === 'older processor') yield* olderRoute(build, board, update);
+  },
+});
+
+const keysTo = (fact: Fact<unknown>): string[] => fact.path.split('.');
+
+/** One thing the way needs; `value` is what to write where it is known. */
+function needed(build: Build, fact: Fact<unknown>, truth: Truth, broken: Said, value?: Value): Outcome {
+  return outcome(atKey(build, fact), truth, {
+    broken: () => broken,
+    fixes: () => (value === undefined ? [] : [put(build.doc, keysTo(fact), value, `Set the ${fact.key} to ${Array.isArray(value) ? value.join(' and ') : String(value)}`)]),
+  });
+}
+
+function* stickRoute(build: Build, board: Board, update: Update): Iterable<Outcome> {
+  const { filesystem, port, 'file-name': name } = update.stick;
+  const { 'update-port': ownPort, 'update-file': ownName, 'update-leads': ownLeads } = board.part.firmware;
+  yield needed(build, filesystem, sure(filesystem.value === 'FAT32', filesystem), filesystem.value === undefined
+    ? say`The stick’s file system is not said; an update without processor reads FAT32.` : say`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`, 'FAT32');
+  yield needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value);
+  yield needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`), differs(name, ownName, 'the name of the file on the stick', board), ownName.value);
+  const wanted = ownLeads.value?.flatMap((lead) => lead.value ?? []);
+  const planned = update.leads.value?.flatMap((lead) => lead.value ?? []) ?? [];
+  const lacks = wanted?.filter((lead) => !planned.includes(lead)) ?? [];
+  yield needed(build, update.leads, wanted ? sure(lacks.length === 0, update.leads, ownLeads) : lacking([missing(ownLeads, `leads for updates of ${board.label}`)], update.leads),
+    say`The update without processor needs ${lacks.join(' and ')} plugged in as well.`, wanted);
+}
+
+/** A value that the build must say, and say as the board’s handbook does. */
+function sameAs(fact: Fact<string>, own: Fact<string>, what: string): Truth {
+  return fact.value === undefined ? sure(false, fact) : agree(fact, '', own, what, (a, b) => a === b);
+}
+
+function differs(fact: Fact<string>, own: Fact<string>, what: string, board: Board): Said {
+  if (fact.value === undefined) return say`The planned update does not say ${what}.`;
+  return say`The planned update says ${fact} for ${what}; ${board.label} wants ${own}.`;
+}
+
+function* olderRoute(build: Build, board: Board, update: Update): Iterable<Outcome> {
+  const older = update['older-processor'];
+  const named = older.family.value !== undefined || older.model.value !== undefined;
+  if (!named) return yield needed(build, older.family, sure(false, older.family), say`The planned update does not say which older processor is on hand.`);
+  const listed = listedLine(board, older, 'the older processor');
+  const starts = listed.line ? atLeastVersion(board, arriving(board), `firmware ${board.label} arrives with`, listed.line.since, 'first firmware for the older processor')
+    : listed.lacks.length > 0 ? lacking(listed.lacks, ...listed.uses) : sure(false, ...listed.uses);
+  const spoken = older.family.value === undefined ? older.model : older.family;
+  yield needed(build, spoken, starts, say`${board.label} does not start ${spoken} with the firmware it arrives with (${arriving(board)}).`);
+  const picture = any(sure(build.parts.graphics.length > 0), fits(older.graphics, 'graphics of the older processor', (has) => has));
+  yield needed(build, older.graphics, picture, say`The older processor drives no display and the build has no graphics card, so the update cannot be seen.`);
+}

@@ -1,0 +1,57 @@
+// Where the picture comes from: the processor’s graphics or a card, and the output a display is plugged into.
+import type { Build, Placed } from '../../build/build';
+import { say } from '../../figures/say';
+import { any, fits, sure } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, putOn, swap, type FixIdea } from '../kit';
+
+export default check({
+  id: 'no-picture',
+  area: 'board',
+  grade: 'stop',
+  what: 'Something drives the display, and each display is plugged into an output that is driven.',
+  why: 'A machine whose processor has no graphics runs dark without a card, and stays dark when the display is on the board’s output.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  board: { display-outputs: { HDMI: { link: HDMI 2.0 } } }
+  processor: { graphics: false }
+  graphics: { outputs: { DP_1: { link: DisplayPort HBR3 } } }
+  displays: [{ port: HDMI }]
+#                    ^^^^
+`,
+    mended: `
+parts:
+  board: { display-outputs: { HDMI: { link: HDMI 2.0 } } }
+  processor: { graphics: false }
+  graphics: { outputs: { DP_1: { link: DisplayPort HBR3 } } }
+  displays: [{ port: DP_1 }]
+`,
+  }],
+  *test(build) {
+    const { processor, graphics, board, displays } = build.parts;
+    if (!processor) return;
+    const drives = fits(processor.part.graphics, `graphics of ${processor.label}`, (has) => has);
+    yield outcome({ ...at(processor), path: `${processor.path}.graphics` }, any(sure(graphics.length > 0), drives), {
+      broken: () => say`${processor.label} drives no display and the build has no graphics card.`,
+      fixes: () => [swap(processor)],
+    });
+    const onBoard = board?.part['display-outputs'].value;
+    for (const display of displays) {
+      const port = display.at.port;
+      if (port.value === undefined || !onBoard?.has(port.value)) continue;
+      yield outcome(at(display, port), drives, {
+        broken: () => say`The display is on the board’s output ${port}, which the processor does not drive.`,
+        fixes: () => cardOutputs(build, display),
+      });
+    }
+  },
+});
+
+function* cardOutputs(build: Build, display: Placed<'displays'>): Iterable<FixIdea | undefined> {
+  const taken = new Set(build.parts.displays.map((one) => one.at.port.value));
+  for (const card of build.parts.graphics) {
+    for (const name of card.part.outputs.value?.keys() ?? []) if (!taken.has(name)) yield putOn(display, 'port', name, `Plug the display into ${name}`);
+  }
+}

@@ -1,0 +1,22 @@
+// Ages of facts: whole days between the day a file names and today.
+import type { Build } from '../build/build';
+import type { MarginName } from '../build/house';
+import type { Fact } from '../parts/fact';
+import { figure, known, missing, unknown, type Figure } from './figure';
+
+const secondsADay = 86_400;
+
+/** How long ago a stated day was, in seconds; unknown when no file states it. */
+export function ageOf(build: Build, day: Fact<string>, label: string): Figure {
+  if (day.value === undefined) return unknown('time', label, [missing(day, label)]);
+  const days = Math.round((Date.parse(`${build.today}T00:00:00Z`) - Date.parse(`${day.value}T00:00:00Z`)) / 86_400_000);
+  const from = day.node ? { from: { doc: day.doc, span: day.node.span, path: day.path } } : {};
+  return { ...known(days * secondsADay, 'time', label, { unit: 'day', source: 'the days from then until today' }), ...from };
+}
+
+/** A margin of the house, with its origin: the settings file, or the default. */
+export function marginOf(build: Build, name: MarginName, label: string): Figure {
+  const margin = build.house.margin(name);
+  if ('fact' in margin) return figure(margin.fact, label);
+  return known(margin.standard, margin.dimension, label, { unit: margin.unit, source: 'default of the house settings' });
+}
