@@ -25,7 +25,7 @@ function schemaOf(field: Field): Schema {
     case 'text': return { ...about, type: ['string', 'number'] };
     case 'list': return { ...about, type: 'array', items: schemaOf(field.of) };
     case 'named': return { ...about, type: 'object', additionalProperties: schemaOf(field.of as Field) };
-    case 'group': return { ...about, ...objectOf(field.fields) };
+    case 'group': return field.bare === undefined ? { ...about, ...objectOf(field.fields) } : { ...about, anyOf: [schemaOf(field.fields[field.bare] as Field), objectOf(field.fields)] };
   }
 }
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../../server/src/core/text';
 import type { Edit } from '../../../server/src/core/text';
-import { appendItem, insertEntry, moveItem, parse, removeEntry, removeItem, renameKey, setValue } from '../../../server/src/core/yaml';
+import { appendItem, insertEntry, insertItem, moveItem, parse, removeEntry, removeItem, renameKey, setValue } from '../../../server/src/core/yaml';
 import type { Node, Parsed, Value } from '../../../server/src/core/yaml';
 import { dashAt } from '../../../server/src/core/yaml/layout';
 import { plain, walk } from './projection';
@@ -173,7 +173,7 @@ describe('over generated documents', () => {
     }), runs);
   });
 
-  it('appendItem, removeItem and moveItem touch that item alone', () => {
+  it('appendItem, insertItem, removeItem and moveItem touch that item alone', () => {
     fc.assert(fc.property(documents, pick, pick, pick, values, ({ text, eol }, at, from, to, value) => {
       const doc = parse(text);
       const lists = nodesOf(doc).filter((node) => node.type === 'list');
@@ -182,6 +182,8 @@ describe('over generated documents', () => {
       const items = list.items.map(plain);
       const appended = appendItem(doc, list, value);
       if (count(appended)) hold(doc, eol, appended, withValue(doc.root!, list, [...items, shown(value)]), '');
+      const inserted = insertItem(doc, list, from % items.length, value);
+      if (count(inserted)) hold(doc, eol, inserted, withValue(doc.root!, list, items.toSpliced(from % items.length, 0, shown(value))), '');
       const index = from % items.length;
       const span = list.items[index]!.span;
       const lineEnd = text.slice(span.end).search(/[\r\n]|$/) + span.end;
@@ -209,7 +211,7 @@ it('an edit never touches text that it cannot read', () => {
     const nodes = nodesOf(doc);
     const node = nodes[at % Math.max(1, nodes.length)];
     if (!node) return;
-    const tries = [setValue(doc, node, 'z'), setValue(doc, node, { k: [{ z: ['y'] }] }), ...(node.type === 'map' ? [insertEntry(doc, node, 'k', 'z'), removeEntry(doc, node, 'a')] : []), ...(node.type === 'list' ? [appendItem(doc, node, 'z'), removeItem(doc, node, 0), moveItem(doc, node, 0, 1)] : [])];
+    const tries = [setValue(doc, node, 'z'), setValue(doc, node, { k: [{ z: ['y'] }] }), ...(node.type === 'map' ? [insertEntry(doc, node, 'k', 'z'), removeEntry(doc, node, 'a')] : []), ...(node.type === 'list' ? [appendItem(doc, node, 'z'), insertItem(doc, node, 0, 'z'), removeItem(doc, node, 0), moveItem(doc, node, 0, 1)] : [])];
     for (const edits of tries) {
       const after = parse(applyEdits(text, edits ?? []));
       const errors = (parsed: Parsed) => parsed.problems.filter(({ code }) => code !== 'key-twice').length;

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../../server/src/core/text';
 import type { Edit } from '../../../server/src/core/text';
-import { appendItem, insertEntry, insertTopLevel, moveItem, parse, removeEntry, removeItem, renameKey, setValue } from '../../../server/src/core/yaml';
+import { appendItem, insertEntry, insertItem, insertTopLevel, moveItem, parse, removeEntry, removeItem, renameKey, setValue } from '../../../server/src/core/yaml';
 import type { ListNode, MapNode, Node, Parsed, Value } from '../../../server/src/core/yaml';
 
 /** The node at a path such as `a.b` or `l.0`; the empty path is the root. */
@@ -27,6 +27,7 @@ const insert = (text: string, path: string, key: string, value: Value, opts?: Pa
 const remove = (text: string, path: string, key: string) => edited(text, (doc) => removeEntry(doc, get(doc, path) as MapNode, key));
 const rename = (text: string, path: string, key: string, to: string) => edited(text, (doc) => renameKey(doc, get(doc, path) as MapNode, key, to));
 const append = (text: string, path: string, value: Value) => edited(text, (doc) => appendItem(doc, get(doc, path) as ListNode, value));
+const insertAt = (text: string, path: string, index: number, value: Value) => edited(text, (doc) => insertItem(doc, get(doc, path) as ListNode, index, value));
 const removeAt = (text: string, path: string, index: number) => edited(text, (doc) => removeItem(doc, get(doc, path) as ListNode, index));
 const move = (text: string, path: string, from: number, to: number) => edited(text, (doc) => moveItem(doc, get(doc, path) as ListNode, from, to));
 const big = { a: '1', b: '2', c: '3', d: '4' };
@@ -193,6 +194,18 @@ describe('lists', () => {
     ['l: []\n', 'x, y', 'l: ["x, y"]\n'],
     ['l:\n  -\n', 'x', 'l:\n  -\n  - x\n'],
   ])('appendItem: %j and %j', (text, value, expected) => expect(append(text, 'l', value)).toBe(expected));
+
+  it.each<[string, number, Value, string | undefined]>([
+    ['l: [a, b]\n', 0, 'x', 'l: [x, a, b]\n'],
+    ['l: [a, b]\n', 2, 'x', 'l: [a, b, x]\n'],
+    ['l: [a, b]\n', 3, 'x', undefined],
+    ['l:\n  - a # c\n  - b\n', 0, 'x', 'l:\n  - x\n  - a # c\n  - b\n'],
+    ['l:\n- a # c\n# over b\n- b\n', 1, 'x', 'l:\n- a # c\n# over b\n- x\n- b\n'],
+    ['l:\r\n  - a\r\n  - b\r\n', 1, big, 'l:\r\n  - a\r\n  - a: "1"\r\n    b: "2"\r\n    c: "3"\r\n    d: "4"\r\n  - b\r\n'],
+    ['l:\n  - { a: b }\n', 0, { p: 'q' }, 'l:\n  - { p: q }\n  - { a: b }\n'],
+    ['l:\n  - |+\n    text\n\n  - b\n', 1, 'x', undefined],
+    ['l: &l [a]\n', 0, 'x', undefined],
+  ])('insertItem: %j at %j: %j', (text, index, value, expected) => expect(insertAt(text, 'l', index, value)).toBe(expected));
 
   it.each<[string, number, string]>([
     ['l:\n  - a\n  - b # c\n  # d\n  - e\n', 1, 'l:\n  - a\n  # d\n  - e\n'],

@@ -105,12 +105,18 @@ function readItems(list: ListField, key: string, items: readonly Node[], source:
   return items.map((node, i) => {
     const at = `${path}[${i}]`;
     if (field.type === 'group') {
-      const map = node.type === 'map' ? { map: node } : {};
+      const map = node.type === 'map' ? { map: node } : field.bare !== undefined && node.type === 'scalar' ? { map: standIn(field.bare, node) } : {};
       return readGroup(field.fields, String(i), [{ doc: source.doc, ...map, path: at, span: node.span }]);
     }
     const { value, text } = readValue(field as ScalarField, key, node, source, at);
     return { type: 'fact', value, text, key, path: at, field, doc: source.doc, node } satisfies Fact<unknown>;
   });
+}
+
+/** A bare text read as a map of one key. It is not written as a map, so no edit may take it for one. */
+function standIn(key: string, node: Node): MapNode {
+  const entry: Entry = { key, keySpan: node.span, value: node, span: node.span, fixable: false };
+  return { type: 'map', style: 'flow', span: node.span, fixable: false, entries: [entry], get: (wanted) => (wanted === key ? entry : undefined) };
 }
 
 /** A map of names is joined name by name, so that a build can correct one slot of a board. */

@@ -28,7 +28,12 @@ export interface FormField<T = unknown> extends About {
 export interface ListField<E extends Field = Field> extends About { readonly type: 'list'; readonly of: E }
 /** A map whose keys are names of someone's own, such as a board's slots; every value is of one field. */
 export interface NamedField<F = Field> extends About { readonly type: 'named'; readonly of: F }
-export interface GroupField<T extends Table = Table> extends About { readonly type: 'group'; readonly fields: T }
+export interface GroupField<T extends Table = Table> extends About {
+  readonly type: 'group';
+  readonly fields: T;
+  /** In a list: the key that a bare text stands for, `fit board` for `{ do: fit board }`. */
+  readonly bare?: string;
+}
 
 export type ScalarField = QuantityField | CountField | TextField | VersionField | DateField | FlagField | ChoiceField | FormField;
 export type Field = ScalarField | ListField | NamedField | GroupField;
@@ -54,7 +59,7 @@ export const form = <T>(name: string, parse: (text: string) => T | undefined, wh
   ({ type: 'form', form: name, parse, what, example, ...more });
 export const list = <E extends Field>(of: E, what: string, example: string, more: Words = {}): ListField<E> =>
   ({ type: 'list', of, what, example, ...more });
-export const group = <T extends Table>(fields: T, what: string, example = '', more: Words = {}): GroupField<T> =>
+export const group = <T extends Table>(fields: T, what: string, example = '', more: Words & { bare?: keyof T & string } = {}): GroupField<T> =>
   ({ type: 'group', fields, what, example, ...more });
 export const named = <F extends Field>(of: F, what: string, example: string, more: Words = {}): NamedField<F> =>
   ({ type: 'named', of, what, example, ...more });

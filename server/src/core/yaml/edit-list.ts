@@ -23,6 +23,22 @@ export function appendItem(doc: Parsed, list: ListNode, value: Value): Edit[] | 
   return [{ span: { start: at, end: at }, text: eol + lines.join(eol) }];
 }
 
+/** Puts an item before another one, in the style of its list; at the end like `appendItem`. Undefined where that would not be safe. */
+export function insertItem(doc: Parsed, list: ListNode, index: number, value: Value): Edit[] | undefined {
+  const next = list.items[index];
+  if (!next) return index === list.items.length ? appendItem(doc, list, value) : undefined;
+  if (!list.fixable || !isPrintable(value) || isBrokenAt(doc, next.span)) return undefined;
+  if (list.style === 'flow') return [{ span: { start: next.span.start, end: next.span.start }, text: `${printFlow(value)}, ` }];
+  const { text } = doc;
+  const dash = dashAt(text, list, index);
+  const previous = list.items[index - 1];
+  if (dash === undefined || !/^[ -]*$/.test(text.slice(lineStartAt(text, dash), dash)) || (previous && trailingBlockText(previous))) return undefined;
+  const column = columnAt(text, list.span.start);
+  const eol = lineEnd(text);
+  const lines = printItem(value, column, indentStep(doc), next.type !== 'scalar' && next.style === 'flow');
+  return [{ span: { start: dash, end: dash }, text: lines.join(eol).trimStart() + eol + ' '.repeat(column) }];
+}
+
 function appendInFlow(doc: Parsed, list: ListNode, printed: string): Edit[] | undefined {
   const { text } = doc;
   if (text[list.span.end - 1] !== ']') return undefined;
