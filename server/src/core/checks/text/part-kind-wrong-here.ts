@@ -1,7 +1,8 @@
 // Part files used in a role that is for another kind of part.
 import { kindOfPart } from '../../build/build';
+import { missing } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { sure } from '../../figures/truth';
+import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, change, outcome, swap } from '../kit';
 
@@ -28,9 +29,11 @@ parts:
       const file = placed.used?.file;
       const stated = placed.part.kind.value ?? (file && kindOfPart(file));
       // A lead says in its `kind` what it connects.
-      if (stated === undefined || placed.role === 'leads' && placed.part.kind.doc === build.doc) continue;
-      yield outcome(at(placed, placed.part.kind), sure(stated === placed.kind, placed.part.kind), {
-        broken: () => say`${placed.label} is a ${stated}; here belongs a ${placed.kind}.`,
+      if (placed.role === 'leads' && placed.part.kind.doc === build.doc) continue;
+      if (stated === undefined && !file) continue;
+      const truth = stated === undefined ? lacking([missing(placed.part.kind, `kind of ${placed.label}`)]) : sure(stated === placed.kind, placed.part.kind);
+      yield outcome(at(placed, placed.part.kind), truth, {
+        broken: () => say`${placed.label} is a ${stated ?? ''}; here belongs a ${placed.kind}.`,
         fixes: () => [placed.part.kind.doc === build.doc ? change(placed.part.kind, placed.kind, `Set the kind to ${placed.kind}`) : swap(placed)],
       });
     }
