@@ -17,6 +17,10 @@ const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = 
   ['sharp-edges', 'CAUTION', /sharp edges/, /cut fingers/, /gloves/, /case’s handbook/, /common practice/],
   ['hot-parts', 'CAUTION', /hot/, /burn the skin/, /until it is cool/, /handbooks/, /common practice/],
   ['static-to-parts', 'NOTICE', /charges/, /ruin a part/, /one potential/, /handbooks/, /S20\.20/],
+  ['overloaded-supply', 'WARNING', /more than it is rated for/, /burn/, /below the rating/, /handbooks/, /336521/],
+  ['wrong-mains-voltage', 'WARNING', /lower mains voltage/, /fire/, /set its switch before/, /licensed electrician/, /table 1/],
+  ['no-earth', 'WARNING', /mains voltage on the case/, /kill/, /never lift/, /licensed electrician/, /common practice/],
+  ['board-on-metal', 'NOTICE', /underside of a board/, /ruin the board/, /only where the board has a hole/, /handbooks/, /page 10/],
 ];
 
 describe('cautions', () => {

@@ -1,7 +1,7 @@
 // Badges between and outside their points, wall power, cost, heat.
 import { describe, expect, it } from 'vitest';
 import {
-  badgeEfficiency, badgeMains, BADGES, BTU_PER_HOUR_PER_W, energyKWh, heatBtuPerHour, runningCost, wallPowerW,
+  badgeEfficiency, badgeMains, BADGES, BTU_PER_HOUR_PER_W, energyKWh, heatBtuPerHour, measuredEfficiency, runningCost, wallPowerW,
 } from '../../../server/src/core/trade/efficiency';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
@@ -73,4 +73,19 @@ describe('from the wall', () => {
     expectRefusesBad('notNegative', 'price per kWh', (value) => runningCost(500, 8, value));
     expectRefusesBad('notNegative', 'power (W)', heatBtuPerHour);
   });
+});
+
+describe('measured points', () => {
+  const points = [{ loadPercent: 50, efficiencyPercent: 92 }, { loadPercent: 20, efficiencyPercent: 90 }, { loadPercent: 100, efficiencyPercent: 88 }];
+
+  it.each([[20, 0.9], [35, 0.91], [50, 0.92], [75, 0.9], [100, 0.88]])('give a straight line at %i %%', (load, efficiency) => {
+    expect(measuredEfficiency(points, load).low).toBeCloseTo(efficiency, 12);
+    expect(measuredEfficiency(points, load).high).toBeCloseTo(efficiency, 12);
+  });
+
+  it.each([0, 19.9, 100.1])('say nothing at %d %%', (load) => expect(measuredEfficiency(points, load)).toEqual(NOTHING));
+
+  it('say nothing where there are none', () => expect(measuredEfficiency([], 50)).toEqual(NOTHING));
+
+  it('refuse a load that cannot be', () => expect(() => measuredEfficiency(points, -1)).toThrow(RangeError));
 });

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import {
   ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, DRIVE_FORMS, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SLOT_PITCH_MM, SUPPLY_FORMS, caseTakesBoard,
-  fanHolePitchMm, isVagueBoardSize, outlineFits, parseBoardSize, radiatorClass, slotsCovered, standoffsMissing, standoffsUnderBareBoard,
+  fanHolePitchMm, isVagueBoardSize, outlineFits, parseBoardSize, radiatorClass, slotsCovered, standoffsMissing, standoffsOffHoles,
+  standoffsUnderBareBoard,
 } from '../../../server/src/core/trade/forms';
 import type { BoardSize } from '../../../server/src/core/trade/forms';
 
@@ -56,6 +57,14 @@ describe('standoffs', () => {
     expect(standoffsUnderBareBoard(['A', 'B'], 'ATX')).toEqual(['B']);
     expect(standoffsUnderBareBoard(['M', 'K'], 'Mini-ITX')).toEqual([]);
     expect(standoffsUnderBareBoard(ALL_HOLES, 'SSI-EEB')).toBeUndefined();
+  });
+
+  it('finds those off the holes of a board with holes of its own', () => {
+    const outline = { widthMm: 305, depthMm: 277 };
+    expect(standoffsOffHoles(ALL_HOLES, ['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'], outline)).toEqual(['R', 'S']);
+    expect(standoffsOffHoles(['B', 'K'], [], { widthMm: 209.55, depthMm: 10.16 })).toEqual(['B']);
+    expect(standoffsOffHoles(['B'], [], { widthMm: 209.5, depthMm: 10.16 })).toEqual([]);
+    expect(standoffsOffHoles(['B'], [], { widthMm: 209.55, depthMm: 10.1 })).toEqual([]);
   });
 
   it('finds holes without one', () => {

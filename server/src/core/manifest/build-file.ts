@@ -1,6 +1,8 @@
 // The fields of a build file outside `parts:`.
 import { ARRAY_KINDS } from '../trade/arrays';
 import { parseMode } from '../trade/display';
+import { acceptance, handOver } from './acceptance';
+import { steps } from './steps';
 import { choice, count, date, flag, form, group, list, named, power, quantity, text, version } from '../parts/field';
 
 export const place = group({
@@ -77,8 +79,20 @@ export const expect = group({
 
 export const updateRoutes = ['stick without processor', 'older processor', 'service', 'with this processor'] as const;
 
+const surfaces = ['wood', 'cardboard', 'dissipative mat', 'bare metal', 'antistatic bag', 'carpet', 'glass', 'plastic'] as const;
+
 export const bench = group({
-  surface: choice(['wood', 'cardboard', 'dissipative mat', 'bare metal', 'antistatic bag', 'carpet'], 'What the board lies on.'),
+  surface: choice(surfaces, 'What the board lies on.'),
+  'bench-start-on': choice(surfaces, 'What the board lies on while it starts on the bench, where that is another thing.'),
+  mat: group({
+    resistance: quantity('resistance', 'MΩ', 'Resistance of a dissipative mat to its earthing point.', '10 MΩ'),
+    earthed: flag('Whether it is bonded to the same point as the strap.'),
+  }, 'The dissipative mat.', '{ resistance: 10 MΩ, earthed: true }'),
+  bags: choice(['opened part by part', 'opened all at the start'], 'When parts leave their bags.'),
+  'held-by': choice(['edges', 'contacts', 'heat sink'], 'How boards and cards are held.'),
+  'dust-removal': choice(['none', 'soft brush', 'canned air', 'vacuum cleaner'], 'How dust is taken off.', { example: 'canned air' }),
+  'residual-discharge': flag('Whether the power button is pressed once after unplugging.'),
+  'stress-cool-down': choice(['left to cool', 'worked on at once'], 'What is done after a stress test before hands go in.'),
   strap: group({
     worn: flag('Whether a strap is worn at all.'),
     kind: choice(['corded', 'cordless'], 'With or without a cord.'),
@@ -119,7 +133,7 @@ export const buildFile = {
   format: count('Version of this format.', '1', { least: 1 }),
   build: text('What the build is called.', 'Survey desk'),
   purpose: text('What it is for.', 'Stitch drone photographs of the estuary.'),
-  place, expect, bench, accept,
+  place, expect, bench, steps, acceptance, 'hand-over': handOver, accept,
 } as const;
 
 export const formatVersion = 1;

@@ -24,6 +24,7 @@ const slot = group({
   carries: list(link('One bus with its generation and lanes.', 'PCIe 4 x4'), 'The buses an M.2 socket really carries: its shape says nothing of that.', '[PCIe 4 x4, SATA]'),
   'component-room': length('Room for components under the module or under the board’s heat sink.', '1.5 mm'),
   fixing: choice(['screw and post', 'latch', 'none'], 'What the board brings to hold the module down.'),
+  under: list(text('`cooler`, or a slot.', 'PCIE_1'), 'What lies over this slot once it is fitted: `cooler`, or the card in a slot; [] for nothing.', '[PCIE_1]'),
   'takes-from': list(text('A port or slot.', 'SATA_5'), 'Ports and slots that are switched off while this one is filled; [] for none.', '[SATA_5, SATA_6]'),
   'halves': list(text('A slot.', 'PCIE_1'), 'Slots that lose half their lanes while this one is filled; [] for none.', '[PCIE_1]'),
 }, 'One slot, under the name printed on the board.');
@@ -31,8 +32,11 @@ const slot = group({
 export const board = {
   ...common,
   size: text('Name of the outline.', 'ATX', { usual: ['ATX', 'microATX', 'Mini-ITX', 'E-ATX', 'SSI-EEB'] }),
-  width: length('Edge along the expansion slots’ row of openings, rear view.', '244 mm'),
-  depth: length('Edge from the I/O side to the front.', '305 mm'),
+  width: length('Edge along the rear, past the I/O side and the expansion openings.', '305 mm'),
+  depth: length('From the rear edge to the front edge.', '244 mm'),
+  holes: list(text('A hole of the pattern, by its letter.', 'C'), 'Its mounting holes by letter, where its size does not tell them.', '[A, C, F, G, H, J, K, L, M]'),
+  underside: length('How far pins and parts stand out below the board.', '3 mm'),
+  'shield-fitted': flag('Whether the I/O shield is fixed to the board.'),
   socket: text('Processor socket.', 'LGA1851', { printed: 'The specification table.' }),
   'processor-power': power('Most sustained processor power the board states for its converters.', '180 W'),
   'cooler-mass-limit': quantity('mass', 'g', 'Heaviest cooler the board bears standing up.', '1200 g'),

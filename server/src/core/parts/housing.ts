@@ -41,6 +41,7 @@ export const supply = {
     selector: flag('Whether a switch selects the voltage.', { example: 'false' }),
   }, 'What mains it takes.', '{ lowest: 100 V, highest: 240 V }'),
   'power-factor': choice(['active', 'passive', 'none'], 'Power-factor correction.'),
+  housing: choice(['bare', 'painted'], 'Finish of its housing.'),
   'hold-up': quantity('time', 'ms', 'How long it bridges a gap in the mains at full load.', '17 ms'),
   level: quantity('sound-level', 'dBA', 'Sound pressure level at the load of the build.', '22 dBA'),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
@@ -49,9 +50,9 @@ export const supply = {
 export const pcCase = {
   ...common,
   'board-sizes': list(text('A board size.', 'ATX'), 'Boards its tray takes.', '[ATX, microATX, Mini-ITX]'),
-  'board-depth': length('Deepest board, from the I/O side.', '277 mm'),
+  'board-depth': length('Deepest board, from its rear edge to its front edge.', '277 mm'),
   standoffs: group({
-    pattern: text('The tray’s pattern as delivered.', 'ATX'),
+    pattern: text('The tray’s pattern as delivered; full where every hole of the standards has one.', 'ATX', { usual: ['full', 'ATX', 'microATX', 'Mini-ITX'] }),
     removable: flag('Whether single standoffs come out.'),
     height: length('Height of the standoffs.', '6.5 mm'),
   }, 'The standoffs on the tray.', '{ pattern: ATX, removable: true, height: 6.5 mm }'),
@@ -61,6 +62,7 @@ export const pcCase = {
   openings: count('Expansion openings at the rear.', '7'),
   bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.'),
   'supply-forms': list(choice(supplyForms, 'A supply form.', { example: 'ATX' }), 'Supplies it takes.', '[ATX]'),
+  'tray-opening': flag('Whether the tray has an opening behind the processor.'),
   'supply-depth': length('Room for the supply’s depth, plugs and bends not counted.', '200 mm'),
   bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }'),
   'bay-thread': choice(['M3', '6-32', 'clips'], 'What holds a drive in its bay.'),
@@ -96,6 +98,7 @@ export const lead = {
   length: length('Length.', '500 mm'),
   gauge: count('Wire gauge, AWG.', '18'),
   carries: power('Power it is rated to carry.', '150 W'),
+  'power-level': power('For a 16-pin lead: the power level it signals.', '450 W'),
   link: text('For a display lead: the link it is certified for.', 'DisplayPort HBR3'),
   'made-for': form('the name of a part file', (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined), 'The supply it was made for.', 'holm/s750'),
 } as const;

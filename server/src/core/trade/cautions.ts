@@ -38,7 +38,8 @@ export type CautionId =
   | 'mains-inside-supply' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
   | 'coin-cell' | 'gallium-compound' | 'liquid-leak' | 'lifting'
   | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts'
-  | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal';
+  | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal'
+  | 'drive-screws';
 
 export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly word: SignalWord;
@@ -187,5 +188,13 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     avoidance: 'Update with memory at its standard speed, on mains that stay, and touch nothing until the board says it is done.',
     defersTo: 'the board’s handbook',
     source: 'common practice; makers’ handbooks',
+  },
+  'drive-screws': {
+    word: 'NOTICE',
+    hazard: 'Drive screws come in two threads that start in each other’s holes, and in several lengths.',
+    consequence: 'The wrong one could strip the drive’s thread or press into its circuit board and ruin it.',
+    avoidance: 'Turn each screw in by hand first, stop where it binds, and use only screws of the stated thread and length.',
+    defersTo: 'the handbooks of drive and case',
+    source: 'SFF-8301 and SFF-8201; common practice',
   },
 };

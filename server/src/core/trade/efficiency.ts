@@ -71,6 +71,23 @@ export function badgeEfficiency(badge: Badge, mains: BadgeMains, loadPercent: nu
 }
 
 /**
+ * Efficiency, as a fraction, of a supply measured at several loads; between two points a straight line.
+ * Outside the measured loads nothing is known and the range is 0 to 1. Points may stand in any order.
+ * Source: common practice. @throws RangeError on a negative or unreal load.
+ */
+export function measuredEfficiency(points: readonly BadgePoint[], loadPercent: number): Range {
+  needNotNegative('load (%)', loadPercent);
+  const sorted = [...points].sort((a, b) => a.loadPercent - b.loadPercent);
+  const right = sorted.findIndex((point) => loadPercent <= point.loadPercent);
+  const upper = sorted[right];
+  if (upper === undefined) return NOTHING_PROMISED;
+  const lower = loadPercent === upper.loadPercent ? upper : sorted[right - 1];
+  if (lower === undefined) return NOTHING_PROMISED;
+  const percent = lower === upper ? upper.efficiencyPercent : between(lower, upper, loadPercent);
+  return { low: percent / 100, high: percent / 100 };
+}
+
+/**
  * Which table a mains voltage belongs to: 90 to 135 V or 180 to 265 V; undefined for any other.
  * Source: ATX12V Power Supply Design Guide, version 2.0, table 1.
  */

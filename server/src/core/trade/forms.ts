@@ -80,8 +80,12 @@ export function isVagueBoardSize(text: string): boolean {
  */
 export function standoffsUnderBareBoard(set: readonly Hole[], size: BoardSize): readonly Hole[] | undefined {
   const holes = BOARD_HOLES[size];
-  const { widthMm, depthMm } = BOARD_OUTLINES[size];
-  return holes && set.filter((hole) => {
+  return holes && standoffsOffHoles(set, holes, BOARD_OUTLINES[size]);
+}
+
+/** The same for a board whose own holes and outline are known. Source: as above. */
+export function standoffsOffHoles(set: readonly Hole[], holes: readonly Hole[], { widthMm, depthMm }: Outline): readonly Hole[] {
+  return set.filter((hole) => {
     const { xMm, yMm } = HOLE_POSITIONS[hole];
     return xMm <= widthMm && yMm <= depthMm && !holes.includes(hole);
   });

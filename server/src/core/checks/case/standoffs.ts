@@ -1,0 +1,16 @@
+// What the checks of standoffs share: a list of holes in words, and the fix that sets them.
+import type { Placed } from '../../build/build';
+import type { Hole } from '../../trade/forms';
+import { putOn, type FixIdea } from '../kit';
+
+const listed = (holes: readonly Hole[]): string =>
+  holes.length < 2 ? holes.join('') : `${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`;
+
+/** `standoff B`, `standoffs B, R and S`. */
+export const named = (thing: string, holes: readonly Hole[]): string => `${thing}${holes.length === 1 ? '' : 's'} ${listed(holes)}`;
+
+/** Standoffs at the board’s own holes and nowhere else; not where single standoffs do not come out. */
+export function setStandoffs(box: Placed<'case'>, holes: readonly Hole[]): FixIdea | undefined {
+  if (box.part.standoffs.removable.value === false) return undefined;
+  return putOn(box, 'standoffs-at', [...holes], `Set standoffs at ${listed(holes)} only`);
+}

@@ -1,0 +1,44 @@
+// Short peaks of the parts, by how long they last, against what the supply rides out.
+import { drawFor, peakTimes, riddenOut } from '../../figures/peaks';
+import { say } from '../../figures/say';
+import { all, atMost, lacking, sure } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+export default check({
+  id: 'excursion-beyond-supply',
+  area: 'power',
+  grade: 'short',
+  what: 'Peaks of processor and cards together stay within what the supply rides out for as long as they last.',
+  why: 'A supply whose rating covers the sustained load still switches off when a card doubles its draw for a millisecond.',
+  source: 'ATX Version 3 design guide, doc. 336521, table 3-3',
+  examples: [{
+    faulty: `
+parts:
+  processor: { power: { sustained: 100 W, peak: 100 W, peak-lasts: 10 s } }
+  graphics: { power: { sustained: 250 W, peaks: [{ power: 500 W, lasts: 10 ms }] } }
+  supply: { rating: 500 W, standard: ATX 2 }
+# ^^^^^^
+`,
+    instead: 'Choose a supply that states the peaks it rides out, or follows version 3 of the design guide.',
+  }],
+  *test(build) {
+    const { supply } = build.parts;
+    if (!supply) return;
+    const { times, lacks } = peakTimes(build);
+    if (times.length === 0 && lacks.length === 0) return;
+    const held = times.map((lasts) => {
+      const drawn = drawFor(build, lasts.lo);
+      const ridden = riddenOut(supply, lasts.lo);
+      return { lasts, drawn, ridden, truth: atMost(drawn, ridden) };
+    });
+    const truths = held.map(({ truth }) => truth);
+    yield outcome(at(supply), all(...truths, lacks.length > 0 ? lacking(lacks) : sure(true)), {
+      broken: () => {
+        const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
+        return say`For ${lasts} the parts draw ${drawn} together; the supply rides out ${ridden}.`;
+      },
+      fixes: () => [swap(supply)],
+    });
+  },
+});

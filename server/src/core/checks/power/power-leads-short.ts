@@ -1,0 +1,60 @@
+// Power plugs that board, cards and drives want, kind by kind, against those that supply and leads bring.
+import type { Build } from '../../build/build';
+import { total, type Figure } from '../../figures/figure';
+import { plugsBrought, plugsWanted } from '../../figures/leads';
+import { join, say } from '../../figures/say';
+import { all, atMost, type Truth } from '../../figures/truth';
+import type { Plug } from '../../trade/plugs';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+interface Count { readonly words: string; readonly eps: boolean; readonly want: Figure; readonly have: Figure; readonly truth: Truth }
+
+export default check({
+  id: 'power-leads-short',
+  area: 'power',
+  grade: 'stop',
+  what: 'Supply and leads bring as many power plugs of each kind as board, cards and drives want.',
+  why: 'A card or drive without its plug does not start; a board with only one of its EPS inlets fed may hold its processor back.',
+  source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1; plugs of 4+4 and 6+2 contacts serve both sizes: common practice',
+  examples: [{
+    faulty: `
+parts:
+  board: { power-inlets: { 24-pin: 1, EPS 8-pin: 1 } }
+  graphics: { plugs: { PCIe 8-pin: 3 } }
+  supply: { plugs: { 24-pin: 1, EPS 8-pin: 1, PCIe 8-pin: 2 } }
+# ^^^^^^
+`,
+    instead: 'Choose a supply with three PCIe plugs, or get the third lead from the maker of this one.',
+  }],
+  *test(build) {
+    const { supply } = build.parts;
+    if (!supply) return;
+    const counts = countsOf(build);
+    const short = counts.filter(({ truth }) => truth.is === false);
+    const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
+    yield outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
+      ...(onlyMoreEps ? { grade: 'short' as const } : {}),
+      broken: () => join(...short.map(({ words, want, have }) => say`Of ${words} power plugs the parts want ${want}; supply and leads bring ${have}.`)),
+      fixes: () => [swap(supply)],
+    });
+  },
+});
+
+/** Kind by kind; a smaller plug may also be served by what is left of the larger kind that splits. */
+function countsOf(build: Build): Count[] {
+  const wanted = plugsWanted(build);
+  const brought = plugsBrought(build);
+  const count = (words: string, ...kinds: readonly Plug[]): Count => {
+    const sum = (of: ReadonlyMap<Plug, Figure>, verb: string): Figure =>
+      kinds.length === 1 ? of.get(kinds[0]!)! : total(`${words} ${verb}`, 'count', kinds.map((kind) => of.get(kind)!));
+    const want = sum(wanted, 'wanted');
+    const have = sum(brought, 'brought');
+    return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have) };
+  };
+  const counts = [count('24-pin', '24-pin'), count('EPS 8-pin', 'EPS 8-pin'), count('PCIe 8-pin', 'PCIe 8-pin'), count('16-pin', '16-pin'),
+    count('SATA', 'SATA power'), count('peripheral 4-pin', 'peripheral 4-pin')];
+  if (wanted.get('EPS 4-pin')!.hi > 0) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
+  if (wanted.get('PCIe 6-pin')!.hi > 0) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
+  return counts;
+}

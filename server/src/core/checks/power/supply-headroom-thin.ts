@@ -1,0 +1,45 @@
+// The part of the supply’s rating that the house wants to keep free.
+import { derive, figure } from '../../figures/figure';
+import { marginFigure } from '../../figures/margins';
+import { sustainedDraw } from '../../figures/power';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+import { limitProcessor } from './power-kit';
+
+export default check({
+  id: 'supply-headroom-thin',
+  area: 'power',
+  grade: 'short',
+  what: 'Under sustained load the house’s share of the supply’s rating stays free.',
+  why: 'A supply near its limit runs hot and loud, ages fast, and leaves no room for the next card.',
+  source: 'common practice; the share is the house’s own',
+  examples: [{
+    faulty: `
+parts:
+  processor: { power: { sustained: 125 W } }
+  graphics: { power: { sustained: 320 W } }
+  supply: { rating: 550 W }
+# ^^^^^^
+`,
+    mended: `
+parts:
+  processor: { power: { sustained: 125 W }, power-limit: 120 W }
+  graphics: { power: { sustained: 320 W } }
+  supply: { rating: 550 W }
+`,
+  }],
+  *test(build) {
+    const { supply } = build.parts;
+    if (!supply) return;
+    const rating = figure(supply.part.rating, `rating of ${supply.label}`);
+    const free = marginFigure(build, 'supply-headroom', 'headroom of the house');
+    const limit = derive('rating less headroom', 'power', [rating, free], 'rating × (100 % − headroom)', (watts, percent) => watts! * (100 - percent!) / 100, { unit: 'W' });
+    const drawn = sustainedDraw(build);
+    yield outcome(at(supply), atMost(drawn, limit), {
+      broken: () => say`The parts draw ${drawn}; with ${free} of ${rating} kept free they may draw ${limit}.`,
+      fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],
+    });
+  },
+});

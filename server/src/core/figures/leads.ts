@@ -1,0 +1,83 @@
+// Figures of power plugs: how many of each kind the parts want, and how many supply and leads bring.
+import type { Build, Placed } from '../build/build';
+import { plugKinds } from '../parts/common';
+import type { Fact } from '../parts/fact';
+import type { Plug } from '../trade/plugs';
+import { between, counted, derive, missing, number, times, total, unknown, type Figure, type Missing } from './figure';
+import { memo } from './memo';
+import { howMany } from './power';
+
+export type Lead = Placed<'leads'>;
+type PlugMap = Fact<ReadonlyMap<string, Fact<number>>>;
+
+export const isPowerPlug = (kind: string): kind is Plug => (plugKinds as readonly string[]).includes(kind);
+
+/** How many plugs of a kind a part states; a kind that its list leaves out is none. */
+export function plugCount(fact: PlugMap, kind: Plug, what: string): Figure {
+  if (!fact.value) return unknown('count', `${kind} of ${what}`, [missing(fact, `${fact.key} of ${what}`)]);
+  const one = fact.value.get(kind);
+  return one ? counted(one, `${kind} of ${what}`) : number(0, `${kind} of ${what}`, 'not among those it lists');
+}
+
+/** Plugs of each kind that board, cards and drives want. */
+export const plugsWanted = memo((build: Build): ReadonlyMap<Plug, Figure> =>
+  new Map(plugKinds.map((kind) => [kind, total(`${kind} wanted`, 'count', wantsOf(build, kind))])));
+
+function wantsOf(build: Build, kind: Plug): Figure[] {
+  const { board, graphics, cards, drives } = build.parts;
+  const wants = board ? [plugCount(board.part['power-inlets'], kind, board.label)] : [];
+  for (const card of [...graphics, ...cards]) wants.push(times(plugCount(card.part.plugs, kind, card.label), howMany(card)));
+  if (kind === 'SATA power') for (const drive of drives) wants.push(times(driveWants(drive), howMany(drive)));
+  return wants;
+}
+
+/** A 2.5 in or 3.5 in drive takes one SATA power plug; a module, a card and a USB drive take none. */
+function driveWants(drive: Placed<'drives'>): Figure {
+  const { bus, shape } = drive.part;
+  const label = `SATA power of ${drive.label}`;
+  if (shape.value === 'M.2' || shape.value === 'card' || bus.value === 'USB') return number(0, label, 'fed through its slot or its USB lead');
+  if (shape.value !== undefined && bus.value !== undefined) return number(1, label, 'Serial ATA specification: one power plug a drive');
+  const lacks = shape.value === undefined ? missing(shape, `shape of ${drive.label}`) : missing(bus, `bus of ${drive.label}`);
+  return { ...between(0, 1, 'count', label, { source: 'Serial ATA specification: one power plug a drive' }), missing: [lacks] };
+}
+
+/** What a lead connects: its part’s plug, or what the build says of it; or the fact that would tell. */
+export function plugOf(lead: Lead): { readonly kind: string } | { readonly lacks: Missing } {
+  const kind = lead.part.plug.value ?? lead.at.kind.value;
+  return kind === undefined ? { lacks: missing(lead.part.plug, `plug of ${lead.label}`) } : { kind };
+}
+
+/** Where a power lead starts: at the supply itself, at plugs of another kind, or not known. */
+export function startOf(lead: Lead): { readonly at: 'supply' } | { readonly at: string; readonly plugs: Figure } | { readonly lacks: Missing } {
+  const { from, adapter, 'from-count': joined } = lead.part;
+  if (from.value !== undefined) return { at: from.value, plugs: counted(joined, `plugs that ${lead.label} starts from`) };
+  if (adapter.value === false) return { at: 'supply' };
+  return { lacks: adapter.value === undefined ? missing(adapter, `whether ${lead.label} is an adapter`) : missing(from, `start of ${lead.label}`) };
+}
+
+/** Plugs of each kind that the supply’s own leads and the leads bought beside them bring, less those that adapters take up. */
+export const plugsBrought = memo((build: Build): ReadonlyMap<Plug, Figure> =>
+  new Map(plugKinds.map((kind) => [kind, broughtOf(build, kind)])));
+
+function broughtOf(build: Build, kind: Plug): Figure {
+  const { supply, leads } = build.parts;
+  const own = supply ? [plugCount(supply.part.plugs, kind, supply.label)] : [];
+  const given = total(`${kind} brought`, 'count', [...own, ...leads.flatMap((lead) => givenBy(lead, kind) ?? [])]);
+  const taken = leads.flatMap((lead) => takenBy(lead, kind) ?? []);
+  if (taken.length === 0) return given;
+  return derive(`${kind} left`, 'count', [given, total(`${kind} taken by adapters`, 'count', taken)], 'brought − taken by adapters', (a, b) => Math.max(0, a! - b!));
+}
+
+function givenBy(lead: Lead, kind: Plug): Figure | undefined {
+  const plug = plugOf(lead);
+  if ('lacks' in plug) return unknown('count', `${kind} of ${lead.label}`, [plug.lacks]);
+  return plug.kind === kind ? howMany(lead) : undefined;
+}
+
+function takenBy(lead: Lead, kind: Plug): Figure | undefined {
+  const plug = plugOf(lead);
+  if ('kind' in plug && !isPowerPlug(plug.kind)) return undefined;
+  const start = startOf(lead);
+  if ('lacks' in start) return unknown('count', `${kind} taken by ${lead.label}`, 'lacks' in plug ? [plug.lacks, start.lacks] : [start.lacks]);
+  return 'plugs' in start && start.at === kind ? times(start.plugs, howMany(lead)) : undefined;
+}
