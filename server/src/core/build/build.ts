@@ -35,6 +35,8 @@ export interface Placed<R extends RoleName = RoleName> {
 
 export type Parts = { readonly [R in RoleName]: Roles[R]['several'] extends true ? readonly Placed<R>[] : Placed<R> | undefined };
 
+const everyRole = 2 ** roleNames.length - 1;
+
 export class Build {
   readonly parts: Parts;
   readonly file: Group<typeof buildFile>;
@@ -44,6 +46,7 @@ export class Build {
   readonly memo = new Map<unknown, unknown>();
   /** The roles read since tracking began; see `figures/memo`. */
   readonly reads: { mask: number } = { mask: 0 };
+  private allParts?: readonly Placed[];
 
   constructor(readonly doc: Doc, readonly find: FindPart, readonly house: House, readonly today: string) {
     const root = doc.parsed.root;
@@ -75,6 +78,11 @@ export class Build {
 
   /** All parts in the order of the roles. */
   all(): readonly Placed[] {
+    this.reads.mask = everyRole;
+    return (this.allParts ??= this.listed());
+  }
+
+  private listed(): readonly Placed[] {
     return roleNames.flatMap((role) => {
       const held = this.parts[role] as Placed | readonly Placed[] | undefined;
       return held === undefined ? [] : Array.isArray(held) ? (held as Placed[]) : [held as Placed];

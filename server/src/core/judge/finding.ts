@@ -28,8 +28,13 @@ export interface Finding {
 
 export interface Counts { readonly held: number; readonly broken: number; readonly unknown: number }
 
-/** What one check answered, and which roles of the build it read. */
-export interface Answer { readonly check: Check; readonly outcomes: readonly Outcome[]; readonly mask: number }
+/** What one check answered, what that comes to in this house, and which roles of the build it read. */
+export interface Answer {
+  readonly check: Check;
+  readonly outcomes: readonly Outcome[];
+  readonly taken: readonly { readonly outcome: Outcome; readonly finding: Finding | undefined }[];
+  readonly mask: number;
+}
 
 export interface Judgement {
   /** Worst first, then by place. */

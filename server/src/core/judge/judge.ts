@@ -55,14 +55,17 @@ class Run {
     const answer = this.known.get(check) ?? this.test(check, test);
     if (!answer) return;
     this.answers.push(answer);
-    for (const outcome of answer.outcomes) this.take(check, outcome);
+    for (const { outcome, finding } of answer.taken) this.count(outcome, finding);
   }
 
   private test(check: Check, test: () => Iterable<Outcome>): Answer | undefined {
     const reads = this.build?.reads ?? { mask: 0 };
     reads.mask = 0;
     try {
-      return { check, outcomes: [...test()], mask: reads.mask };
+      const outcomes = [...test()];
+      // Sentences are made here, so that a fault in one is the check’s, and what it reads is in the mask.
+      const taken = outcomes.flatMap((outcome) => this.take(check, outcome));
+      return { check, outcomes, taken, mask: reads.mask };
     } catch (error) {
       if (this.options.throwOn) throw error;
       this.failed.push({ id: check.id, error: error instanceof Error ? error.message : String(error) });
@@ -70,11 +73,14 @@ class Run {
     }
   }
 
-  private take(check: Check, outcome: Outcome): void {
+  /** An outcome with its finding, if it is one; nothing where the house has switched the check off. */
+  private take(check: Check, outcome: Outcome): Answer['taken'] {
     const own = outcome.grade ?? check.grade;
     const grade = this.build ? this.build.house.grade(check.id, own) : own;
-    if (grade === 'off') return;
-    const finding = findingOf(check, outcome, grade);
+    return grade === 'off' ? [] : [{ outcome, finding: findingOf(check, outcome, grade) }];
+  }
+
+  private count(outcome: Outcome, finding: Finding | undefined): void {
     if (!finding) this.held++;
     else if (finding.grade === 'unknown' && outcome.truth.is === undefined) this.unknown++;
     else this.broken++;

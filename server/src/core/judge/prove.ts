@@ -79,11 +79,14 @@ function weigh(before: Judgement, after: Judgement, finding: Finding, title: str
 
 const keyOf = (finding: Finding): string => `${finding.id}\n${finding.place.path}\n${finding.grade}`;
 
-/** Findings of the first list that the second lacks. */
+/** Findings of the first list that the second lacks. A finding that stands in both as it is costs no comparing. */
 export function newIn(these: readonly Finding[], those: readonly Finding[]): Finding[] {
+  const ours = new Set(these);
+  const theirs = new Set(those);
   const left = new Map<string, number>();
-  for (const one of those) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
+  for (const one of those) if (!ours.has(one)) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
   return these.filter((one) => {
+    if (theirs.has(one)) return false;
     const n = left.get(keyOf(one)) ?? 0;
     if (n > 0) left.set(keyOf(one), n - 1);
     return n === 0;
