@@ -1,8 +1,9 @@
 // Links: every row of the tables, every spelling, every refusal.
 import { describe, expect, it } from 'vitest';
 import {
-  LINK_SPELLINGS, PCIE_GENERATIONS, PCIE_WIDTHS, SATA_GENERATIONS, USB_RATE_NAMES, linkRateBytesPerSecond, linkSpelling,
-  negotiatedLink, parseLink, pcieLineRateGbps, pcieRateBytesPerSecond, sataRateBytesPerSecond, usbRateBytesPerSecond,
+  LINK_SPELLINGS, PCIE_GENERATIONS, PCIE_WIDTHS, SATA_GENERATIONS, USB_RATE_NAMES, lineRateGbps, linkRateBytesPerSecond, linkSpelling,
+  negotiatedLink, parseLink, pcieLineRateGbps, pcieRateBytesPerSecond, sataRateBytesPerSecond,
+  trainedRateBytesPerSecond, usbRateBytesPerSecond,
 } from '../../../server/src/core/trade/links';
 import type { PcieLink } from '../../../server/src/core/trade/links';
 
@@ -45,6 +46,13 @@ describe('rates', () => {
     expect(linkRateBytesPerSecond({ bus: 'USB', rate: 'USB 2.0' })).toBe(60e6);
   });
 
+  it('gives the line rate of any link, coding included, and none for SATA of unstated generation', () => {
+    expect(lineRateGbps(pcie(4, 4))).toBe(64);
+    expect(lineRateGbps({ bus: 'SATA', generation: 3 })).toBe(6);
+    expect(lineRateGbps({ bus: 'USB', rate: 'USB 3.2 Gen 2' })).toBe(10);
+    expect(lineRateGbps({ bus: 'SATA' })).toBeUndefined();
+  });
+
   it('carries 20, 40 and 80 Gb/s over USB4 less coding', () => {
     expect(usbRateBytesPerSecond('USB4 20')).toBeCloseTo(2424.242e6, -3);
     expect(usbRateBytesPerSecond('USB4 40')).toBeCloseTo(4848.485e6, -3);
@@ -57,6 +65,26 @@ describe('negotiatedLink', () => {
     expect(negotiatedLink(pcie(5, 4), pcie(4, 16))).toEqual(pcie(4, 4));
     expect(negotiatedLink(pcie(4, 16), pcie(5, 4))).toEqual(pcie(4, 4));
     expect(negotiatedLink(pcie(3, 8), pcie(3, 8))).toEqual(pcie(3, 8));
+  });
+});
+
+describe('trainedRateBytesPerSecond', () => {
+  it('takes the lowest generation on the fewest lanes', () => {
+    expect(trainedRateBytesPerSecond([4, 3, 5], [16, 8])).toBe(pcieRateBytesPerSecond(3, 8));
+    expect(trainedRateBytesPerSecond([3], [4])).toBe(pcieRateBytesPerSecond(3, 4));
+  });
+
+  it('carries nothing without lanes, and at least one lane of generation 1 with any', () => {
+    expect(trainedRateBytesPerSecond([4], [0, 4])).toBe(0);
+    expect(trainedRateBytesPerSecond([4], [-Infinity, 4])).toBe(0);
+    expect(trainedRateBytesPerSecond([-Infinity, 4], [4])).toBe(1e9);
+  });
+
+  it('says nothing where no limit is known', () => {
+    expect(trainedRateBytesPerSecond([Infinity], [4])).toBeNaN();
+    expect(trainedRateBytesPerSecond([4], [Infinity])).toBeNaN();
+    expect(trainedRateBytesPerSecond([7], [4])).toBeNaN();
+    expect(trainedRateBytesPerSecond([7, 5], [4, Infinity])).toBe(pcieRateBytesPerSecond(5, 4));
   });
 });
 

@@ -1,83 +1,114 @@
-// Figures of drives: the link each one gets, and the rates it reaches.
+// Figures of drives: the link each one gets, the rates it reaches, and what arrays of them hold.
 import type { Build, Placed } from '../build/build';
-import type { Fact, Group } from '../parts/fact';
-import type { board } from '../parts/board';
-import { linkRateBytesPerSecond, linkSpelling, negotiatedLink, sataRateBytesPerSecond, type Link, type PcieLink } from '../trade/links';
-import { between, derive, figure, known, least, missing, unknown, type Figure } from './figure';
+import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
+import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
+import { between, derive, figure, known, least, missing, number, times, unknown, type Figure, type Missing } from './figure';
+import { linkRate, endOf, reached } from './lanes';
+import { howMany } from './power';
+import { readCount, seatOf, writtenAt, type Slot } from './slots';
 
 export type Drive = Placed<'drives'>;
-export type Slot = Group<(typeof board)['slots']['of']['fields']>;
+export type Way = 'read' | 'write';
 
-const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
 const sataSource = 'Serial ATA: line rate × 8b/10b ÷ 8';
-
-/** The slot of the board that a placed part names; undefined when it names none or the board has none of that name. */
-export function slotOf(build: Build, placed: { readonly at: { readonly slot: Fact<string> } }): Slot | undefined {
-  const name = placed.at.slot.value;
-  return name === undefined ? undefined : build.parts.board?.part.slots.value?.get(name);
-}
 
 /** The link that a drive and its slot or port agree on, as a rate in bytes a second. */
 export function driveLinkRate(build: Build, drive: Drive): Figure {
-  const label = `link of ${drive.label}`;
-  const bus = drive.part.bus;
-  if (bus.value === undefined) return unknown('data-rate', label, [missing(bus, `bus of ${drive.label}`)]);
-  if (bus.value === 'SATA') return sataRate(drive, label);
-  if (bus.value !== 'NVMe') return unknown('data-rate', label, [missing(drive.part.link, `link of ${drive.label}`)]);
-  return pcieRate(build, drive, label);
+  const { bus, link } = drive.part;
+  if (bus.value === undefined) return unknown('data-rate', `link of ${drive.label}`, [missing(bus, `bus of ${drive.label}`)]);
+  if (bus.value === 'SATA') return sataRate(build, drive);
+  if (bus.value === 'USB') return usbRate(drive);
+  if (bus.value !== 'NVMe') return unknown('data-rate', `link of ${drive.label}`, [missing(link, `link of ${drive.label}`)]);
+  return build.parts.board ? reached(build, drive).link : linkRate(`link of ${drive.label}`, [endOf(link, drive.label)]);
 }
 
-/** SATA runs at the generation the drive states; where none is stated, at one of the three. */
-function sataRate(drive: Drive, label: string): Figure {
-  const link = drive.part.link.value;
-  if (link?.bus === 'SATA' && link.generation !== undefined) return { ...rateOf(link, label, sataSource), ...writtenAt(drive.part.link) };
-  return between(sataRateBytesPerSecond(1), sataRateBytesPerSecond(3), 'data-rate', `SATA link of ${drive.label}`, { unit: 'MB/s', source: sataSource });
+function usbRate({ part: { link }, label }: Drive): Figure {
+  if (link.value?.bus !== 'USB') return unknown('data-rate', `USB link of ${label}`, [missing(link, `USB link of ${label}`)]);
+  const rate = linkRateBytesPerSecond(link.value)!;
+  return { ...known(rate, 'data-rate', `USB link of ${label}`, { unit: 'MB/s', source: 'Universal Serial Bus Specification: line rate × coding ÷ 8' }), ...writtenAt(link) };
 }
 
-function pcieRate(build: Build, drive: Drive, label: string): Figure {
-  const own = drive.part.link;
-  if (own.value === undefined) return unknown('data-rate', label, [missing(own, label)]);
-  if (own.value.bus !== 'PCIe') return unknown('data-rate', label, [missing(own, `PCIe link of ${drive.label}`)]);
-  const ownRate = { ...rateOf(own.value, `${linkSpelling(own.value)} of ${drive.label}`, linkSource), ...writtenAt(own) };
-  const place = drive.at.slot;
-  if (!build.parts.board) return ownRate;
-  const slot = slotOf(build, drive);
-  if (!slot) return unknown('data-rate', label, [missing(place, `slot of ${drive.label}`)]);
-  const carried = slotLink(slot);
-  if (!carried.link) return carried.lacks ? unknown('data-rate', label, [missing(carried.lacks, `${carried.lacks.key} of ${place.text}`)]) : known(0, 'data-rate', `${place.text} carries no PCIe`, { source: 'the board’s facts' });
-  const slotRate = { ...rateOf(carried.link, `${linkSpelling(carried.link)} of ${place.text}`, linkSource), ...writtenAt(carried.fact) };
-  const agreed = negotiatedLink(own.value, carried.link);
-  return derive(`link of ${drive.label} in ${place.text}`, 'data-rate', [ownRate, slotRate], 'the lower generation on the fewer lanes', () => linkRateBytesPerSecond(agreed)!, { unit: 'GB/s', source: linkSource });
+/** SATA runs at the lower generation of drive and port; one that is not stated may be any of the three. */
+function sataRate(build: Build, drive: Drive): Figure {
+  const generations = [sataGeneration(drive), ...portGeneration(build, drive)];
+  return derive(`SATA link of ${drive.label}`, 'data-rate', generations, 'the lower generation', (...n) => sataRateBytesPerSecond(Math.min(...n)), { unit: 'MB/s', source: sataSource });
 }
 
-/** The PCIe link a slot carries; or the fact that would say it; or neither, where it plainly carries none. */
-export function slotLink(slot: Slot): { link?: PcieLink; fact: Fact<unknown>; lacks?: Fact<unknown> } {
-  if (slot.kind.value === 'M.2') {
-    if (slot.carries.value === undefined) return { fact: slot.carries, lacks: slot.carries };
-    for (const one of slot.carries.value) if (one.value?.bus === 'PCIe') return { link: one.value, fact: one };
-    return { fact: slot.carries };
+function anyGeneration(label: string, lacks: readonly Missing[]): Figure {
+  return { ...between(1, 3, 'count', label, { source: 'Serial ATA' }), missing: lacks };
+}
+
+function sataGeneration({ part: { link }, label }: Drive): Figure {
+  const words = `SATA generation of ${label}`;
+  const stated = link.value?.bus === 'SATA' ? link.value.generation : undefined;
+  return stated === undefined ? anyGeneration(words, [missing(link, words)]) : readCount(stated, words, link);
+}
+
+/** The generation of the port, or of the M.2 socket, that a drive names; none where it names neither or there is no board. */
+function portGeneration(build: Build, drive: Drive): Figure[] {
+  const { board } = build.parts;
+  const port = drive.at.port.value;
+  if (!board) return [];
+  if (port !== undefined) {
+    const stated = board.part.ports.value?.get(port)?.generation;
+    const label = `SATA generation of ${port}`;
+    if (stated?.value !== undefined && stated.value <= 3) return [readCount(stated.value, label, stated)];
+    return [anyGeneration(label, [stated ? missing(stated, label) : portMissing(board, port)])];
   }
-  const { lanes, generation } = slot;
-  if (lanes.value === undefined) return { fact: lanes, lacks: lanes };
-  if (generation.value === undefined) return { fact: generation, lacks: generation };
-  return { link: { bus: 'PCIe', generation: generation.value, lanes: lanes.value }, fact: lanes };
+  const { name, slot, lacks } = seatOf(build, drive);
+  if (name === undefined) return [];
+  return [slot ? carriedSata(slot, name) : anyGeneration(`SATA generation of ${name}`, lacks)];
 }
 
-function rateOf(link: Link, label: string, source: string): Figure {
-  return known(linkRateBytesPerSecond(link)!, 'data-rate', label, { unit: link.bus === 'SATA' ? 'MB/s' : 'GB/s', source });
+function carriedSata(slot: Slot, name: string): Figure {
+  const label = `SATA generation of ${name}`;
+  const carried = slot.carries.value?.find((one) => one.value?.bus === 'SATA');
+  const generation = carried?.value?.bus === 'SATA' ? carried.value.generation : undefined;
+  return carried && generation !== undefined ? readCount(generation, label, carried) : anyGeneration(label, [missing(carried ?? slot.carries, label)]);
 }
 
-function writtenAt(fact: Fact<unknown>): Pick<Figure, 'from'> {
-  return fact.node ? { from: { doc: fact.doc, span: fact.node.span, path: fact.path } } : {};
+/** The missing fact behind a port that the board does not list. */
+export function portMissing(board: Placed<'board'>, port: string): Missing {
+  const { ports } = board.part;
+  return { doc: ports.doc, path: `${ports.path}.${port}`, fact: ports, what: `${port} of ${board.label}` };
 }
 
-/** The rate a drive reaches, reading or writing: its own, or its link’s where that is lower. */
-export function driveRate(build: Build, drive: Drive, way: 'read' | 'write'): Figure {
+/** The rate a drive reaches, reading or writing: its own, its link’s, or the chipset’s uplink’s, whichever is lowest. */
+export function driveRate(build: Build, drive: Drive, way: Way): Figure {
   const own = figure(drive.part[way], `${way} rate of ${drive.label}`);
-  return least(`${way} rate reached by ${drive.label}`, [own, driveLinkRate(build, drive)], { unit: 'GB/s' });
+  const limits = [own, driveLinkRate(build, drive)];
+  const through = drive.part.bus.value === 'NVMe' ? reached(build, drive).uplink : undefined;
+  if (through) limits.push(through);
+  return least(`${way} rate reached by ${drive.label}`, limits, { unit: 'GB/s' });
 }
 
 /** Which of a figure’s inputs binds it: the one with the lowest upper bound. */
 export function binding(of: Figure): Figure {
   return of.inputs.reduce((a, b) => (b.hi < a.hi ? b : a), of.inputs[0] ?? of);
 }
+
+/** What all drives under one entry hold together. */
+export function driveCapacity(drive: Drive): Figure {
+  return times(figure(drive.part.capacity, `capacity of ${drive.label}`), howMany(drive));
+}
+
+/** The drives an array is made of, one entry a drive; undefined where a name is no drive’s. */
+export function arrayDrives(build: Build, names: readonly string[]): readonly Drive[] | undefined {
+  const found = names.map((name) => build.parts.drives.find((drive) => drive.at.name.value === name));
+  if (found.includes(undefined)) return undefined;
+  return (found as Drive[]).flatMap((drive) => Array.from({ length: Math.min(drive.at.count.value ?? 1, 1000) }, () => drive));
+}
+
+/** Room for data in an array: the smallest drive counts for all. */
+export function arrayCapacity(label: string, kind: ArrayKind, drives: readonly Drive[]): Figure {
+  const each = [...new Set(drives)].map((drive) => figure(drive.part.capacity, `capacity of ${drive.label}`));
+  const smallest = least('smallest drive', each);
+  const worth = known(arrayUnits(kind, drives.length), 'count', `drives’ worth of data in a ${kind} of ${drives.length}`, { source: `SNIA Common RAID Disk Drive Format: ${levelOfKind(kind)}` });
+  return times(smallest, worth, `capacity of ${label}`);
+}
+
+/** Whether so many drives make an array of this kind. */
+export const arrayMakes = (kind: ArrayKind, drives: number): boolean => drives >= arrayNeeds(kind).least && (!arrayNeeds(kind).even || drives % 2 === 0);
+
+/** How many drives a build lists for something. */
+export const countOf = (drives: readonly unknown[], label: string): Figure => number(drives.length, label);

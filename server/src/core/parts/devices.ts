@@ -1,9 +1,11 @@
 // The facts of a drive, a graphics card, another card, a display and a stick.
 import { parseM2Size } from '../trade/m2';
-import { parseMode } from '../trade/display';
+import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import { common, draw, link, peaks, plugs } from './common';
 import { m2Keys, slotLengths } from './board';
+
+const displayLinks = DISPLAY_LINKS.map((link) => link.name);
 
 export const driveBuses = ['NVMe', 'SATA', 'SAS', 'USB'] as const;
 export const driveShapes = ['M.2', '2.5 in', '3.5 in', 'card'] as const;
@@ -35,7 +37,10 @@ export const brackets = ['full height', 'low profile'] as const;
 
 export const card = {
   ...common,
-  edge: choice(slotLengths, 'Length of the card’s edge.', { example: 'x16' }),
+  edge: choice([...slotLengths, 'M.2'], 'Length of the card’s edge, or M.2 for a card that is a module.', { example: 'x16' }),
+  size: form('an M.2 size', parseM2Size, 'Width and length of a card that is an M.2 module, written together.', '2230'),
+  key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E' }),
+  'drive-ports': count('SATA ports it brings for drives.', '4'),
   link: link('The fastest link it can run.', 'PCIe 4 x8'),
   length: length('Length from the bracket to the far end, plugs not counted.', '245 mm'),
   height: length('Height above the slot’s edge of the board.', '120 mm'),
@@ -48,7 +53,7 @@ export const card = {
   plugs: plugs('Power plugs it wants, by kind.'),
   'power-level': power('The power level it wants signalled by a 16-pin lead.', '450 W'),
   'plug-room': length('Room needed past the card’s top edge for its power plug and the lead’s bend.', '35 mm'),
-  outputs: named(group({ link: text('The link it drives.', 'DisplayPort HBR3') }, 'One output.'), 'Display outputs.', '{ DP_1: { link: DisplayPort HBR3 } }'),
+  outputs: named(group({ link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks }) }, 'One output.'), 'Display outputs.', '{ DP_1: { link: DisplayPort HBR3 } }'),
   compression: flag('Whether it can compress the picture on the link (DSC).'),
   level: quantity('sound-level', 'dBA', 'Sound pressure level under load.', '34 dBA'),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
@@ -60,7 +65,7 @@ export const graphics = card;
 export const display = {
   ...common,
   modes: list(form('a mode', parseMode, 'A mode it shows.', '3840x2160 @ 60 Hz'), 'Modes it shows.', '[3840x2160 @ 60 Hz]'),
-  inputs: named(group({ link: text('The link it takes.', 'DisplayPort HBR3') }, 'One input.'), 'Inputs by name.', '{ DP: { link: DisplayPort HBR3 } }'),
+  inputs: named(group({ link: text('The link it takes.', 'DisplayPort HBR3', { usual: displayLinks }) }, 'One input.'), 'Inputs by name.', '{ DP: { link: DisplayPort HBR3 } }'),
   compression: flag('Whether it takes a compressed picture (DSC).'),
   draw: draw('What it draws.'),
 } as const;

@@ -109,6 +109,15 @@ export function pcieLineRateGbps(generation: number, lanes: number): number {
   return pcieCoding(generation).gigatransfersPerSecond * lanes;
 }
 
+/** Line rate of any link in Gb/s and direction; undefined for SATA of unstated generation. Source: as the tables above. */
+export function lineRateGbps(link: Link): number | undefined {
+  switch (link.bus) {
+    case 'PCIe': return pcieLineRateGbps(link.generation, link.lanes);
+    case 'USB': return USB_RATES[link.rate].gigatransfersPerSecond;
+    case 'SATA': return link.generation === undefined ? undefined : SATA_GENERATIONS.get(link.generation)?.gigatransfersPerSecond;
+  }
+}
+
 /** Payload of SATA 1, 2 or 3 in bytes a second. Throws RangeError for another generation. */
 export function sataRateBytesPerSecond(generation: number): number {
   const coding = SATA_GENERATIONS.get(generation);
@@ -140,6 +149,18 @@ export function negotiatedLink(a: PcieLink, b: PcieLink): PcieLink {
     generation: Math.min(a.generation, b.generation),
     lanes: Math.min(a.lanes, b.lanes),
   };
+}
+
+/**
+ * Payload in bytes a second of a link whose ends and way allow these generations and widths: the lowest and the fewest.
+ * Without lanes nothing is carried: 0. NaN where no limit is finite or the generation has no row in the table.
+ * Source: PCI Express Base Specification, link initialisation.
+ */
+export function trainedRateBytesPerSecond(generations: readonly number[], lanes: readonly number[]): number {
+  const generation = Math.max(1, Math.min(...generations));
+  const width = Math.max(0, Math.min(...lanes));
+  if (width === 0) return 0;
+  return Number.isInteger(width) && PCIE_GENERATIONS.has(generation) ? pcieRateBytesPerSecond(generation, width) : NaN;
 }
 
 /** Every link in its plainest spelling, for completion and for naming what a bad spelling may have meant. */

@@ -1,13 +1,14 @@
 // A drive’s promised rate against what bus, lanes, generation and the drive itself let through.
 import type { Build } from '../../build/build';
 import { say } from '../../figures/say';
-import { binding, driveRate, slotLink, type Drive } from '../../figures/storage';
+import { reachedIn } from '../../figures/lanes';
+import { freeSlots } from '../../figures/slots';
+import { binding, driveRate, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
 import { atLeast } from '../../figures/truth';
-import { linkRateBytesPerSecond } from '../../trade/links';
-import { inUnit } from '../../quantity';
 import { check } from '../check';
 import { at, change, outcome, putOn, swap, takeOut, type FixIdea } from '../kit';
+import { floorRate } from './storage-kit';
 
 export default check({
   id: 'drive-slower-than-promised',
@@ -41,7 +42,7 @@ expect:
         const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
         const reached = driveRate(build, drive, way);
         const bound = binding(reached);
-        yield outcome(at(drive, drive.part.bus), atLeast(reached, wanted), {
+        yield outcome({ ...at(drive, drive.part.bus), path: promise[way].path }, atLeast(reached, wanted), {
           broken: () => say`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets the limit.`,
           fixes: () => fixes(build, drive, promise[way], reached),
         });
@@ -61,20 +62,9 @@ function* fixes(build: Build, drive: Drive, promise: Parameters<typeof change>[0
   yield swap(drive);
 }
 
-/** Free slots with a PCIe link, fastest first. */
+/** Free sockets that would give a faster link, fastest first. */
 function* fasterSlots(build: Build, drive: Drive): Iterable<FixIdea | undefined> {
-  const taken = new Set(build.all().map((placed) => ('slot' in placed.at ? placed.at.slot.value : undefined)));
-  const free = [...(build.parts.board?.part.slots.value ?? [])].filter(([name, slot]) => slot.kind.value === 'M.2' && !taken.has(name));
-  const rated = free.flatMap(([name, slot]) => {
-    const { link } = slotLink(slot);
-    return link ? [{ name, rate: linkRateBytesPerSecond(link)! }] : [];
-  });
-  for (const { name } of rated.sort((a, b) => b.rate - a.rate)) yield putOn(drive, 'slot', name, `Move ${drive.label} to ${name}`);
-}
-
-/** A rate written so that it never promises more than is reached. */
-function floorRate(bytesPerSecond: number): string {
-  const unit = bytesPerSecond >= 1e9 ? 'GB/s' : 'MB/s';
-  const value = inUnit(bytesPerSecond, unit);
-  return `${unit === 'GB/s' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
+  const rated = freeSlots(build).filter(([, slot]) => slot.kind.value === 'M.2')
+    .map(([name, slot]) => ({ name, rate: reachedIn(build, drive, { name, slot, lacks: [] }).link.lo }));
+  for (const { name, rate } of rated.sort((a, b) => b.rate - a.rate)) if (rate > 0) yield putOn(drive, 'slot', name, `Move ${drive.label} to ${name}`);
 }

@@ -1,0 +1,85 @@
+// Arrays: enough drives for their kind, the room they leave, and how many drives may fail.
+import type { Build } from '../../build/build';
+import { counted, figure, known, missing, number } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { arrayCapacity, arrayDrives, arrayMakes, type Drive } from '../../figures/storage';
+import { atLeast, lacking, sure } from '../../figures/truth';
+import { ARRAY_KINDS, arrayNeeds, arraySurvives, levelOfKind, type ArrayKind } from '../../trade/arrays';
+import { check } from '../check';
+import { atKey, change, outcome, type FixIdea, type Outcome } from '../kit';
+import { floorSize, some } from './storage-kit';
+
+export default check({
+  id: 'array-capacity-short',
+  area: 'storage',
+  grade: 'short',
+  what: 'Each array has the drives its kind needs, holds what is promised, and survives as many failures as promised.',
+  why: 'Mirrors and parity cost room, and the smallest drive counts for all; what the list of drives adds up to is not what the array holds.',
+  source: 'SNIA Common RAID Disk Drive Format (DDF)',
+  examples: [{
+    faulty: `
+parts:
+  drives:
+    - { name: archive, capacity: 12 TB, count: 3 }
+expect:
+  arrays: { vault: { kind: single parity, drives: [archive], capacity: 36 TB } }
+#                                                                      ^^^^^
+`,
+    mended: `
+parts:
+  drives:
+    - { name: archive, capacity: 12 TB, count: 3 }
+expect:
+  arrays: { vault: { kind: single parity, drives: [archive], capacity: 24 TB } }
+`,
+  }],
+  *test(build) {
+    for (const [name, array] of build.file.expect.arrays.value ?? []) {
+      const kind = array.kind.value as ArrayKind | undefined;
+      const names = array.drives.value?.map((item) => item.value ?? '');
+      const drives = names && arrayDrives(build, names);
+      const lacks = [...(kind ? [] : [missing(array.kind, `kind of ${name}`)]), ...(drives ? [] : [missing(array.drives, `drives of ${name}`)])];
+      if (kind && drives) yield* judge(build, name, array, kind, drives);
+      else yield outcome(atKey(build, array.capacity), lacking(lacks), { broken: () => say`` });
+    }
+  },
+});
+
+type Promised = NonNullable<Build['file']['expect']['arrays']['value']> extends ReadonlyMap<string, infer A> ? A : never;
+
+function* judge(build: Build, name: string, array: Promised, kind: ArrayKind, drives: readonly Drive[]): Iterable<Outcome> {
+  const have = number(drives.length, `drives of ${name}`);
+  const makes = arrayMakes(kind, drives.length);
+  const { least, even } = arrayNeeds(kind);
+  const need = known(least, 'count', `drives that a ${kind} needs`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
+  yield outcome(atKey(build, array.kind), sure(makes, have, need), {
+    broken: () => say`${name} joins ${have} drives as ${array.kind}, which needs ${even ? 'an even number, ' : ''}${need} or more.`,
+    fixes: () => kinds(array, drives.length, 0),
+  });
+  if (!makes) return;
+  if (array.capacity.node) yield capacity(build, name, array, kind, drives);
+  if (array.survives.entry) {
+    const wanted = counted(array.survives, `failures promised of ${name}`);
+    const survives = known(arraySurvives(kind, drives.length), 'count', `failures that ${name} survives`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
+    yield outcome(atKey(build, array.survives), atLeast(survives, wanted), {
+      broken: () => say`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')}; as ${array.kind} of ${have} it survives ${survives}.`,
+      fixes: () => kinds(array, drives.length, wanted.hi),
+    });
+  }
+}
+
+function capacity(build: Build, name: string, array: Promised, kind: ArrayKind, drives: readonly Drive[]): Outcome {
+  const wanted = figure(array.capacity, `capacity promised of ${name}`);
+  const held = arrayCapacity(name, kind, drives);
+  return outcome(atKey(build, array.capacity), atLeast(held, wanted), {
+    broken: () => say`${name} is to hold ${wanted}; as ${array.kind} of ${number(drives.length, `drives of ${name}`)} drives it holds ${held}.`,
+    fixes: () => (held.lo > 0 ? [change(array.capacity, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`)] : []),
+  });
+}
+
+/** Other kinds that so many drives make and that survive so many failures. */
+function* kinds(array: Promised, drives: number, survive: number): Iterable<FixIdea | undefined> {
+  for (const kind of ARRAY_KINDS) {
+    if (arrayMakes(kind, drives) && arraySurvives(kind, drives) >= survive) yield change(array.kind, kind, `Join them as ${kind}`);
+  }
+}

@@ -1,0 +1,42 @@
+// Drives of a shape against the case's bays for it.
+import { countDrives, countedIn, inBay } from '../../figures/drive-places';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+import { some } from './storage-kit';
+
+export default check({
+  id: 'bays-short',
+  area: 'storage',
+  grade: 'stop',
+  what: 'The case has a bay for each drive of a shape; a drive may name a bay of another shape.',
+  why: 'A drive without a bay hangs by its leads, or lies on the board’s solder.',
+  source: 'SFF-8301 and SFF-8201: outlines; common practice',
+  examples: [{
+    faulty: `
+parts:
+  case: { bays: { 3.5 in: 1 } }
+  drives:
+    - { name: archive, bus: SATA, shape: 3.5 in }
+    - { name: vault, bus: SATA, shape: 3.5 in }
+#     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+    instead: 'Choose a case with more bays, or larger drives and fewer of them.',
+  }],
+  *test(build) {
+    const { case: box, drives } = build.parts;
+    if (!box) return;
+    for (const shape of ['3.5 in', '2.5 in']) {
+      const belongs = inBay(shape);
+      const wanted = countDrives(build, `${shape} drives`, belongs);
+      const last = drives.findLast((drive) => belongs(drive) !== false);
+      if (!wanted || !last) continue;
+      const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
+      yield outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
+        broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
+        fixes: () => [swap(box)],
+      });
+    }
+  },
+});

@@ -1,0 +1,87 @@
+// A drive's bus against the buses that its slot or port really carries.
+import type { Build } from '../../build/build';
+import { missing } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { seatOf, type Seat, type Slot } from '../../figures/slots';
+import { portMissing, type Drive } from '../../figures/storage';
+import { fits, lacking, sure, type Truth } from '../../figures/truth';
+import type { Link } from '../../trade/links';
+import { check } from '../check';
+import { at, outcome, swap, takeOut, type FixIdea, type Outcome } from '../kit';
+import { listed, moves } from './storage-kit';
+
+export default check({
+  id: 'drive-bus-not-carried',
+  area: 'storage',
+  grade: 'stop',
+  what: 'Each drive speaks a bus that its slot or port carries.',
+  why: 'An M.2 module goes into any socket with its notch: on a bus that the socket does not carry it is never seen, and nothing looks wrong.',
+  source: 'drive makers’ M.2 module manuals: the key says nothing of the bus',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    slots: { M2_1: { kind: M.2, carries: [PCIe 4 x4] }, M2_2: { kind: M.2, carries: [PCIe 4 x2, SATA] } }
+  drives:
+    - { name: archive, bus: SATA, shape: M.2, slot: M2_1 }
+#                                                   ^^^^
+`,
+    mended: `
+parts:
+  board:
+    slots: { M2_1: { kind: M.2, carries: [PCIe 4 x4] }, M2_2: { kind: M.2, carries: [PCIe 4 x2, SATA] } }
+  drives:
+    - { name: archive, bus: SATA, shape: M.2, slot: M2_2 }
+`,
+  }],
+  *test(build) {
+    if (!build.parts.board) return;
+    for (const drive of build.parts.drives) {
+      const seat = seatOf(build, drive);
+      if (seat.name !== undefined) yield inSlot(build, drive, seat);
+      else if (drive.at.port.value !== undefined && drive.part.bus.value !== 'USB') yield onPort(build, drive);
+    }
+  },
+});
+
+/** What a drive’s bus is called among links; no slot carries SAS. */
+const linkBus = { NVMe: 'PCIe', SATA: 'SATA', USB: 'USB', SAS: undefined } as const;
+
+function carries(slot: Slot, name: string, bus: Link['bus'] | undefined): Truth {
+  if (slot.kind.value === 'PCIe') return sure(bus === 'PCIe', slot.kind);
+  const list = slot.carries;
+  if (list.value?.some((one) => one.value?.bus === bus && bus !== undefined)) return sure(true, list);
+  const unread = list.value?.find((one) => one.value === undefined);
+  return list.value && !unread ? sure(false, list) : lacking([missing(unread ?? list, `the buses ${name} carries`)]);
+}
+
+function inSlot(build: Build, drive: Drive, { name, slot, lacks }: Seat): Outcome {
+  const { bus } = drive.part;
+  const speaks = bus.value && linkBus[bus.value];
+  const truth = !slot ? lacking(lacks) : bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : carries(slot, name!, speaks);
+  const of = slot?.kind.value === 'PCIe' ? say`${slot.kind}` : listed(slot?.carries.value ?? []);
+  return outcome(at(drive, drive.at.slot), truth, {
+    broken: () => say`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}.`,
+    *fixes() {
+      yield plainBus(drive);
+      yield* moves(build, drive, (other) => carries(other, '', speaks).is === true);
+      yield swap(drive);
+    },
+  });
+}
+
+function onPort(build: Build, drive: Drive): Outcome {
+  const { port } = drive.at;
+  const board = build.parts.board!;
+  const there = board.part.ports.value?.has(port.value!) ?? false;
+  const truth = there ? fits(drive.part.bus, `bus of ${drive.label}`, (bus) => bus === 'SATA') : lacking([portMissing(board, port.value!)]);
+  return outcome(at(drive, port), truth, {
+    broken: () => say`${drive.label} speaks ${drive.part.bus}; ${port} carries SATA.`,
+    fixes: () => [plainBus(drive), swap(drive)],
+  });
+}
+
+/** A bus spelled out over another in the part file may be the slip. */
+function plainBus({ part: { bus } }: Drive): FixIdea | undefined {
+  return bus.replaced && takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
+}

@@ -1,0 +1,71 @@
+// A drive in a slot that gives it less than a free one would.
+import { reachedIn } from '../../figures/lanes';
+import { figure, least, missing, type Figure } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { freeSlots, type Slot } from '../../figures/slots';
+import { driveRate, type Drive } from '../../figures/storage';
+import { all, atLeast, lacking, type Truth } from '../../figures/truth';
+import type { Build } from '../../build/build';
+import { check } from '../check';
+import { at, outcome, putOn } from '../kit';
+import { modulesOf } from './storage-kit';
+
+export default check({
+  id: 'drive-in-slow-slot',
+  area: 'storage',
+  grade: 'note',
+  what: 'No free socket of the board would let an NVMe drive read faster than the one it is in.',
+  why: 'Sockets that look alike differ in lanes and generation; moving the drive later means taking the machine apart.',
+  source: 'PCI Express Base Specification: line rate × coding ÷ 8',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    slots:
+      M2_1: { kind: M.2, carries: [PCIe 4 x4], from: processor }
+      M2_2: { kind: M.2, carries: [PCIe 4 x2], from: processor }
+  drives:
+    - { name: scratch, bus: NVMe, shape: M.2, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
+#                                                                                  ^^^^
+`,
+    mended: `
+parts:
+  board:
+    slots:
+      M2_1: { kind: M.2, carries: [PCIe 4 x4], from: processor }
+      M2_2: { kind: M.2, carries: [PCIe 4 x2], from: processor }
+  drives:
+    - { name: scratch, bus: NVMe, shape: M.2, link: PCIe 4 x4, read: 7 GB/s, slot: M2_1 }
+`,
+  }],
+  *test(build) {
+    for (const { placed } of modulesOf(build)) {
+      const bus = placed.role === 'drives' ? (placed as Drive).part.bus : undefined;
+      if (!bus || (bus.value !== undefined && bus.value !== 'NVMe')) continue;
+      const drive = placed as Drive;
+      const rivals = freeSlots(build).map(([name, slot]) => ({ name, slot, rate: inSlot(build, drive, name, slot) }));
+      const now = driveRate(build, drive, 'read');
+      const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)])
+        : all(...rivals.map(({ name, slot, rate }) => noFaster(now, rate, name, slot)));
+      const best = rivals.filter(({ name, slot, rate }) => noFaster(now, rate, name, slot).is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
+      yield outcome(at(drive, drive.at.slot), truth, {
+        broken: () => say`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read at ${best!.rate}.`,
+        fixes: () => [putOn(drive, 'slot', best!.name, `Move ${drive.label} to ${best!.name}`)],
+      });
+    }
+  },
+});
+
+/** What the drive would read at in a free slot. */
+function inSlot(build: Build, drive: Drive, name: string, slot: Slot): Figure {
+  const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
+  const own = figure(drive.part.read, `read rate of ${drive.label}`);
+  return least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' });
+}
+
+/** A slot that is no M.2 socket is no rival. */
+function noFaster(now: Figure, rate: Figure, name: string, { kind }: Slot): Truth {
+  if (kind.value === 'PCIe') return all();
+  const truth = atLeast(now, rate);
+  return kind.value === undefined && truth.is === false ? lacking([missing(kind, `kind of ${name}`)]) : truth;
+}

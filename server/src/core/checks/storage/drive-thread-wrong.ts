@@ -1,0 +1,62 @@
+// The thread of the screws against the thread of a drive's holes.
+import type { Placed } from '../../build/build';
+import { missing } from '../../figures/figure';
+import { say } from '../../figures/say';
+import type { Drive } from '../../figures/storage';
+import { any, lacking, sure, type Truth } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
+import { DRIVE_SHAPES } from '../../trade/storage';
+import { check } from '../check';
+import { at, outcome, putOn } from '../kit';
+import { mayBeHoused } from './storage-kit';
+
+export default check({
+  id: 'drive-thread-wrong',
+  area: 'storage',
+  grade: 'harm',
+  what: 'The screws that hold each drive have the thread of its holes.',
+  why: 'An M3 and a 6-32 screw start in each other’s holes and then strip the drive’s thread; 3.5 in drives take 6-32, 2.5 in drives M3.',
+  source: 'SFF-8301 and SFF-8201',
+  caution: 'drive-screws',
+  examples: [{
+    faulty: `
+parts:
+  drives:
+    - { name: archive, shape: 3.5 in, screw: M3 }
+#                                            ^^
+`,
+    mended: `
+parts:
+  drives:
+    - { name: archive, shape: 3.5 in, screw: 6-32 }
+`,
+  }],
+  *test({ parts: { drives, case: box } }) {
+    for (const drive of drives) {
+      const screw = drive.at.screw.entry ? drive.at.screw : box?.part['bay-thread'];
+      if (!screw || !mayBeHoused(drive)) continue;
+      const wants = threadOf(drive);
+      yield outcome({ ...at(drive, drive.at.screw), path: `${drive.path}.screw` }, judge(drive, box, screw, wants), {
+        broken: () => say`${drive.label} takes ${wants!} screws; ${drive.at.screw.entry ? 'it is fixed with' : say`the bays of ${box!.label} hold with`} ${screw}.`,
+        fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
+      });
+    }
+  },
+});
+
+/** The thread a drive states; else the one that the standard gives its shape. */
+function threadOf({ part: { thread, shape } }: Drive): string | undefined {
+  if (thread.entry) return thread.value;
+  const standard = shape.value === '2.5 in' || shape.value === '3.5 in' ? DRIVE_SHAPES[shape.value].thread : undefined;
+  return standard?.replace(' UNC', '');
+}
+
+function judge(drive: Drive, box: Placed<'case'> | undefined, screw: Fact<string>, wants: string | undefined): Truth {
+  const { thread, shape } = drive.part;
+  const clips = screw.value === 'clips' ? sure(true, screw) : sure(false);
+  const lacks = [
+    ...(wants === undefined ? [missing(shape.value === undefined && !thread.entry ? shape : thread, `thread of ${drive.label}`)] : []),
+    ...(screw.value === undefined ? [missing(screw, drive.at.screw.entry ? `screw of ${drive.label}` : `bay thread of ${box!.label}`)] : []),
+  ];
+  return any(clips, lacks.length > 0 ? lacking(lacks) : sure(screw.value === wants, screw, thread));
+}

@@ -1,0 +1,41 @@
+// The notches of an M.2 module against the key of its socket.
+import { say } from '../../figures/say';
+import { agree, lacking } from '../../figures/truth';
+import { m2KeyFits, parseM2Keys } from '../../trade/m2';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+import { modulesOf, moves } from './storage-kit';
+
+const fit = (module: string, socket: string): boolean => (parseM2Keys(socket) ?? []).some((key) => m2KeyFits(parseM2Keys(module) ?? [], key));
+
+export default check({
+  id: 'm2-key-differs',
+  area: 'storage',
+  grade: 'stop',
+  what: 'Each M.2 module has a notch where its socket has the key.',
+  why: 'A module with another notch does not go in; one that is forced shears the key or the socket off the board.',
+  source: 'drive makers’ M.2 module manuals: pins left out for each key',
+  examples: [{
+    faulty: `
+parts:
+  board: { slots: { M2_WIFI: { kind: M.2, key: E } } }
+  drives:
+    - { name: scratch, shape: M.2, key: M, slot: M2_WIFI }
+#                                                ^^^^^^^
+`,
+    instead: 'Put the drive into a socket with key M, or choose a module that is cut for the socket.',
+  }],
+  *test(build) {
+    for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
+      const own = placed.part.key;
+      const truth = slot ? agree(own, `key of ${placed.label}`, slot.key, `key of ${name}`, fit) : lacking(lacks);
+      yield outcome(at(placed, placed.at.slot), truth, {
+        broken: () => say`${placed.label} is cut for key ${own}; ${placed.at.slot} has key ${slot!.key}.`,
+        *fixes() {
+          yield* moves(build, placed, (other) => other.kind.value === 'M.2' && fit(own.value ?? '', other.key.value ?? ''));
+          yield swap(placed);
+        },
+      });
+    }
+  },
+});

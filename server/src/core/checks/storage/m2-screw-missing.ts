@@ -1,0 +1,63 @@
+// Something must hold an M.2 module down: the board's latch or post, or a screw from one of the boxes.
+import type { Build } from '../../build/build';
+import { missing, uniqueMissing, type Missing } from '../../figures/figure';
+import { memo } from '../../figures/memo';
+import { say } from '../../figures/say';
+import { any, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { modulesOf } from './storage-kit';
+
+export default check({
+  id: 'm2-screw-missing',
+  area: 'storage',
+  grade: 'stop',
+  what: 'Each M.2 module is held down by what the board brings or by a screw from a box or the list.',
+  why: 'A module that nothing holds down lifts off its contacts; the screw is too small to be found in a drawer.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    in-the-box: [SATA data lead x2]
+    slots: { M2_1: { kind: M.2, fixing: none } }
+  drives:
+    - { name: scratch, shape: M.2, slot: M2_1, in-the-box: [] }
+#                                        ^^^^
+`,
+    instead: 'Order an M.2 screw with its post, as the board’s handbook names it.',
+  }],
+  *test(build) {
+    let wanted = 0;
+    for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
+      const holds = slot ? fits(slot.fixing, `fixing of ${name}`, (fixing) => fixing !== 'none') : lacking(lacks);
+      if (holds.is !== true) wanted++;
+      yield outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
+        broken: () => say`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box holds an M.2 screw for it.`,
+      });
+    }
+  },
+});
+
+interface Screws { readonly count: number; readonly lacks: readonly Missing[] }
+
+/** M.2 screws in all boxes and bought beside them, and the boxes whose contents nobody states. */
+const screws = memo((build: Build): Screws => {
+  let count = 0;
+  const lacks: Missing[] = [];
+  for (const placed of build.all()) {
+    if (placed.role !== 'board' && placed.role !== 'drives' && placed.role !== 'case') continue;
+    const box = placed.part['in-the-box'];
+    if (box.value === undefined) lacks.push(missing(box, `contents of the box of ${placed.label}`));
+    for (const item of box.value ?? []) if (/^m\.2 screws?\b/i.test(item.value?.thing ?? '')) count += item.value!.count;
+  }
+  for (const bought of build.parts.fixings) if (bought.at.kind.value === 'M.2 screw') count += bought.at.count.value ?? 1;
+  return { count, lacks: uniqueMissing([{ missing: lacks }]) };
+});
+
+/** Whether the boxes hold as many as the modules so far want. */
+function screwFor(build: Build, wanted: number): Truth {
+  const { count, lacks } = screws(build);
+  if (count >= wanted) return sure(true);
+  return lacks.length > 0 ? lacking(lacks) : sure(false);
+}

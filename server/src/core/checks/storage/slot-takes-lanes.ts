@@ -1,0 +1,77 @@
+// A filled slot that halves the lanes of another, whose card or drive then has fewer than it can use.
+import { derive, missing, type Figure } from '../../figures/figure';
+import { endOf, linkRate, wiringOf } from '../../figures/lanes';
+import { say, type Said } from '../../figures/say';
+import { freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
+import { all, any, atMost, lacking, sure, type Truth } from '../../figures/truth';
+import type { Build } from '../../build/build';
+import { check } from '../check';
+import { at, outcome, putOn, type FixIdea } from '../kit';
+
+export default check({
+  id: 'slot-takes-lanes',
+  area: 'storage',
+  grade: 'short',
+  what: 'No filled slot halves the lanes of another whose card or drive can use more than half.',
+  why: 'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s handbook.',
+  source: 'PCI Express Base Specification: line rate × coding ÷ 8; the board’s handbook, page on shared lanes',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    slots:
+      PCIE_1: { kind: PCIe, length: x16, lanes: 16, generation: 4, halves: [], takes-from: [] }
+      M2_3: { kind: M.2, carries: [PCIe 4 x4], halves: [PCIE_1], takes-from: [] }
+  graphics: { link: PCIe 4 x16, slot: PCIE_1 }
+  drives:
+    - { bus: NVMe, link: PCIe 4 x4, slot: M2_3 }
+#                                         ^^^^
+`,
+    instead: 'Put the drive into a socket that takes no lanes from the card.',
+  }],
+  *test(build) {
+    if (!build.parts.board) return;
+    for (const placed of seated(build)) {
+      const seat = seatOf(build, placed);
+      if (seat.name === undefined) continue;
+      const losers = others(build, placed).map((other) => ({ ...other, truth: unharmed(seat, other) }));
+      const hit = losers.find(({ truth }) => truth.is === false);
+      yield outcome(at(placed, placed.at.slot), all(...losers.map(({ truth }) => truth)), {
+        broken: () => say`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half} of its ${hit!.own} lanes, ${rates(hit!)}.`,
+        fixes: () => moves(build, placed),
+      });
+    }
+  },
+});
+
+interface Other { readonly placed: Seated; readonly name: string; readonly slot: Slot; readonly own: Figure; readonly half: Figure }
+
+/** The other parts on PCIe links in slots the board has, with their lanes and what half of the slot’s would be. */
+function others(build: Build, self: Seated): Other[] {
+  return seated(build).flatMap((placed) => {
+    const { name, slot } = seatOf(build, placed);
+    if (!slot || name === self.at.slot.value || ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')) return [];
+    const half = derive(`half the lanes of ${name}`, 'count', [wiringOf(slot, name!).lanes], 'lanes ÷ 2', (lanes) => Math.ceil(lanes! / 2));
+    return [{ placed, name: name!, slot, own: endOf(placed.part.link, placed.label).lanes, half }];
+  });
+}
+
+/** Whether a part keeps all the lanes it can use while a seat is filled. */
+function unharmed({ slot, name, lacks }: ReturnType<typeof seatOf>, other: Other): Truth {
+  const list = slot?.halves;
+  const named = list?.value?.some((item) => item.value === other.name);
+  if (list?.value && !named && list.value.every((item) => item.value !== undefined)) return sure(true, list);
+  const enough = atMost(other.own, other.half);
+  return named ? enough : any(enough, lacking(list ? [missing(list, `what ${name} halves`)] : lacks));
+}
+
+function rates({ placed, name, slot, half }: Other): Said {
+  const own = endOf(placed.part.link, placed.label);
+  const wired = wiringOf(slot, name);
+  const now = linkRate(`halved link of ${placed.label}`, [own, { ...wired, lanes: half }]);
+  return say`${now} instead of ${linkRate(`link of ${placed.label} in ${name}`, [own, wired])}`;
+}
+
+function* moves(build: Build, placed: Seated): Iterable<FixIdea | undefined> {
+  for (const [name] of freeSlots(build)) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
+}

@@ -1,0 +1,90 @@
+// A filled slot that switches off a port or slot which the build uses.
+import type { Build } from '../../build/build';
+import { missing } from '../../figures/figure';
+import { say, type Said } from '../../figures/say';
+import { filled, freeSlots, seatOf, seated, type Seated } from '../../figures/slots';
+import type { Drive } from '../../figures/storage';
+import { lacking, sure, type Truth } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
+import { check } from '../check';
+import { at, outcome, putOn, type FixIdea } from '../kit';
+
+export default check({
+  id: 'slot-takes-ports',
+  area: 'storage',
+  grade: 'stop',
+  what: 'No filled slot switches off a port or another slot that the build uses.',
+  why: 'Boards share lanes: filling one M.2 socket silences ports that look free, and the drive on them is never seen.',
+  source: 'common practice; the board’s handbook, page on shared lanes',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    slots: { M2_2: { kind: M.2, carries: [PCIe 4 x4], takes-from: [SATA_5, SATA_6] } }
+    ports: { SATA_4: {}, SATA_5: {} }
+  drives:
+    - { name: scratch, bus: NVMe, slot: M2_2 }
+#                                       ^^^^
+    - { name: archive, bus: SATA, port: SATA_5 }
+`,
+    mended: `
+parts:
+  board:
+    slots: { M2_2: { kind: M.2, carries: [PCIe 4 x4], takes-from: [SATA_5, SATA_6] } }
+    ports: { SATA_4: {}, SATA_5: {} }
+  drives:
+    - { name: scratch, bus: NVMe, slot: M2_2 }
+    - { name: archive, bus: SATA, port: SATA_4 }
+`,
+  }],
+  *test(build) {
+    if (!build.parts.board) return;
+    for (const placed of seated(build)) {
+      if (placed.at.slot.value === undefined) continue;
+      const { slot, name, lacks } = seatOf(build, placed);
+      const others = usersBeside(build, placed);
+      const takes = slot?.['takes-from'];
+      const hit = others.filter((user) => takes?.value?.some((item) => item.value === user.place.value));
+      const truth = hit.length > 0 ? sure(false, takes!) : others.length === 0 ? sure(true) : takes ? stated(takes, name!) : lacking(lacks);
+      yield outcome(at(placed, placed.at.slot), truth, {
+        broken: () => say`${placed.label} in ${placed.at.slot} switches off ${listUsers(hit)}.`,
+        fixes: () => fixes(build, placed, hit),
+      });
+    }
+  },
+});
+
+interface User { readonly placed: Seated; readonly place: Fact<string> }
+
+/** Every other part with the port or slot it uses. */
+function usersBeside(build: Build, self: Seated): User[] {
+  return seated(build).flatMap((placed) => {
+    if (placed === self || placed.at.slot.value === self.at.slot.value && placed.at.slot.value !== undefined) return [];
+    const places = [placed.at.slot, ...('port' in placed.at ? [placed.at.port] : [])];
+    return places.flatMap((place) => (place.value === undefined ? [] : [{ placed, place }]));
+  });
+}
+
+function stated(takes: Fact<readonly Fact<string>[]>, name: string): Truth {
+  return takes.value && takes.value.every((item) => item.value !== undefined) ? sure(true, takes) : lacking([missing(takes, `what ${name} switches off`)]);
+}
+
+const listUsers = (users: readonly User[]): Said =>
+  users.reduce<Said | undefined>((said, { placed, place }) => (said ? say`${said}, and ${place} with ${placed.label}` : say`${place} with ${placed.label}`), undefined)!;
+
+/** A port that no filled slot takes, for the drive that loses its own; or another socket for the part that takes it. */
+function* fixes(build: Build, placed: Seated, hit: readonly User[]): Iterable<FixIdea | undefined> {
+  const first = hit[0]!;
+  if (hit.length === 1 && first.place.key === 'port') {
+    const port = freePort(build);
+    if (port !== undefined) yield putOn(first.placed, 'port', port, `Move ${first.placed.label} to ${port}`);
+  }
+  for (const [name] of freeSlots(build)) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
+}
+
+function freePort(build: Build): string | undefined {
+  const slots = build.parts.board!.part.slots.value;
+  const off = [...filled(build).keys()].flatMap((name) => slots?.get(name)?.['takes-from'].value?.map((item) => item.value) ?? []);
+  const used = build.parts.drives.map((drive: Drive) => drive.at.port.value);
+  return [...(build.parts.board!.part.ports.value?.keys() ?? [])].find((port) => !off.includes(port) && !used.includes(port));
+}

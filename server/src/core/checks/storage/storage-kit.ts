@@ -1,0 +1,69 @@
+// What checks of drives share: modules in their sockets, moves to free places, lists in sentences.
+import type { Build, Placed } from '../../build/build';
+import type { Figure } from '../../figures/figure';
+import { say, type Said } from '../../figures/say';
+import { freeSlots, seatOf, type Seat, type Slot } from '../../figures/slots';
+import type { Drive } from '../../figures/storage';
+import type { Fact } from '../../parts/fact';
+import { inUnit } from '../../quantity';
+import { putOn, type FixIdea } from '../kit';
+
+/** An M.2 module where the build puts it. */
+export interface Module { readonly placed: Drive | Placed<'cards'>; readonly seat: Seat }
+
+/**
+ * M.2 modules that name a slot: what is plainly no module, or sits in a PCIe slot, is left out;
+ * a drive that does not state its shape is not.
+ */
+export function* modulesOf(build: Build): Iterable<Module> {
+  const { board, drives, cards } = build.parts;
+  if (!board) return;
+  for (const placed of drives) {
+    const shape = placed.part.shape.value;
+    if (shape === undefined || shape === 'M.2') yield* inSocket(build, placed);
+  }
+  for (const placed of cards) {
+    const edge = placed.part.edge.value;
+    if (edge === 'M.2' || (edge === undefined && seatOf(build, placed).slot?.kind.value === 'M.2')) yield* inSocket(build, placed);
+  }
+}
+
+function* inSocket(build: Build, placed: Module['placed']): Iterable<Module> {
+  const seat = seatOf(build, placed);
+  if (seat.name !== undefined && seat.slot?.kind.value !== 'PCIe') yield { placed, seat };
+}
+
+/** Moves into free slots of the board that suit, in the board’s order. */
+export function* moves(build: Build, placed: Module['placed'], suits: (slot: Slot) => boolean): Iterable<FixIdea | undefined> {
+  for (const [name, slot] of freeSlots(build)) {
+    if (suits(slot)) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
+  }
+}
+
+/** Facts as a list in a sentence: `PCIe 4 x4 and SATA`; `nothing` for none. */
+export function listed(facts: readonly Fact<unknown>[]): Said {
+  if (facts.length === 0) return say`nothing`;
+  return facts.slice(1).reduce((said, fact, i) => (i === facts.length - 2 ? say`${said} and ${fact}` : say`${said}, ${fact}`), say`${facts[0]!}`);
+}
+
+/** The words for one, or for any other number. */
+export const some = (of: Figure, one: string, several: string): string => (of.lo === 1 && of.hi === 1 ? one : several);
+
+/** A rate written so that it never promises more than is reached. */
+export function floorRate(bytesPerSecond: number): string {
+  const unit = bytesPerSecond >= 1e9 ? 'GB/s' : 'MB/s';
+  const value = inUnit(bytesPerSecond, unit);
+  return `${unit === 'GB/s' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
+}
+
+/** A capacity written so that it never promises more than there is. */
+export function floorSize(bytes: number): string {
+  const unit = bytes >= 1e12 ? 'TB' : 'GB';
+  const value = inUnit(bytes, unit);
+  return `${unit === 'TB' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
+}
+
+/** Whether a drive may sit in a bay, held by screws: not where it plainly sits in a slot or has another shape. */
+export function mayBeHoused({ at, part: { shape } }: Drive): boolean {
+  return at.slot.value === undefined && shape.value !== 'M.2' && shape.value !== 'card';
+}

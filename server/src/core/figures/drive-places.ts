@@ -1,0 +1,106 @@
+// Figures of what drives need beside a link: ports, plugs, bays and leads, and how many there are.
+import type { Build } from '../build/build';
+import { between, counted, missing, number, times, total, uniqueMissing, type Figure, type Missing } from './figure';
+import { memo } from './memo';
+import { howMany } from './power';
+import { effectsOn, writtenAt } from './slots';
+import type { Drive } from './storage';
+
+/** Whether a drive is one of those counted: it is, it is not, or these facts would tell. */
+type Belongs = boolean | readonly Missing[];
+
+/** How many drives belong, of those that a build lists; a drive that only may belong widens the figure. */
+export function countDrives(build: Build, label: string, belongs: (drive: Drive) => Belongs): Figure | undefined {
+  const each = build.parts.drives.flatMap((drive) => {
+    const answer = belongs(drive);
+    if (answer === false) return [];
+    const many = howMany(drive);
+    return [answer === true ? many : { ...between(0, many.hi, 'count', many.label, { source: 'counted in the build' }), missing: answer }];
+  });
+  return each.length === 0 ? undefined : total(label, 'count', each);
+}
+
+/** Whether a drive plugs into a SATA port of the board. */
+export function wantsPort({ at, part: { bus, shape }, label }: Drive): Belongs {
+  if (at.slot.value !== undefined) return false;
+  if (bus.value === undefined) return shape.value === 'M.2' || shape.value === 'card' ? false : [missing(bus, `bus of ${label}`)];
+  if (bus.value !== 'SATA') return false;
+  if (at.port.value !== undefined) return true;
+  return shape.value === undefined ? [missing(shape, `shape of ${label}`)] : shape.value !== 'M.2' && shape.value !== 'card';
+}
+
+/** Whether a drive has a housing of its own, fed by a SATA power plug; one on USB stands outside. */
+export function housed({ at, part: { bus, shape }, label }: Drive): Belongs {
+  if (at.slot.value !== undefined || bus.value === 'USB') return false;
+  if (shape.value === undefined) return [missing(shape, `shape of ${label}`)];
+  if (shape.value === 'M.2' || shape.value === 'card') return false;
+  return bus.value === undefined ? [missing(bus, `bus of ${label}`)] : true;
+}
+
+/** Whether a drive goes into a bay of this shape: the one its place names, or its own. */
+export function inBay(shape: string): (drive: Drive) => Belongs {
+  return (drive) => {
+    const bay = drive.at.bay.value ?? drive.part.shape.value;
+    if (bay !== undefined && bay !== shape) return false;
+    return drive.at.bay.value === undefined ? housed(drive) : true;
+  };
+}
+
+export const portDrives = memo((build: Build) => countDrives(build, 'drives on SATA ports', wantsPort));
+export const housedDrives = memo((build: Build) => countDrives(build, 'drives that want a SATA power plug', housed));
+
+/** SATA ports that no filled slot switches off, on the board and on cards; undefined without a board. */
+export const portsLeft = memo((build: Build): Figure | undefined => {
+  const { board, cards } = build.parts;
+  if (!board) return undefined;
+  const brought = cards.filter((card) => card.part['drive-ports'].entry).map((card) => times(counted(card.part['drive-ports'], `SATA ports of ${card.label}`), howMany(card)));
+  return total('SATA ports left', 'count', [boardPorts(build, board.part.ports, board.label), ...brought]);
+});
+
+function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['part']['ports'], of: string): Figure {
+  const label = `SATA ports of ${of}`;
+  if (!ports.value) return { ...between(0, Infinity, 'count', label, { source: 'the board’s facts' }), missing: [missing(ports, label)] };
+  let [lo, hi] = [0, 0];
+  const lacks: Missing[] = [];
+  for (const port of ports.value.keys()) {
+    const effects = effectsOn(build, port, 'takes-from');
+    if (effects.some((effect) => effect.does)) continue;
+    const open = effects.flatMap((effect) => effect.lacks);
+    hi++;
+    if (open.length === 0) lo++;
+    lacks.push(...open);
+  }
+  return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), ...writtenAt(ports) };
+}
+
+/** SATA power plugs: the supply’s own, and those of leads and splitters bought beside it; undefined without a supply. */
+export const drivePlugs = memo((build: Build): Figure | undefined => {
+  const { supply } = build.parts;
+  if (!supply) return undefined;
+  return total('SATA power plugs', 'count', [countedIn(supply.part.plugs, 'SATA power', `SATA power plugs of ${supply.label}`), ...boughtLeads(build, 'SATA power')]);
+});
+
+/** A count under a name in a map of counts; a name that the map lacks is not stated. */
+export function countedIn(map: { readonly value: ReadonlyMap<string, Parameters<typeof counted>[0]> | undefined } & Parameters<typeof missing>[0], name: string, label: string): Figure {
+  const fact = map.value?.get(name);
+  if (fact) return counted(fact, label);
+  return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [{ doc: map.doc, path: `${map.path}.${name}`, fact: map, what: label }] };
+}
+
+function boughtLeads(build: Build, kind: string): Figure[] {
+  return build.parts.leads.filter((lead) => lead.at.kind.value === kind || lead.part.plug.value === kind).map((lead) => howMany(lead));
+}
+
+/** SATA data leads in the boxes of board, case, cards and drives, and those bought beside. */
+export const dataLeads = memo((build: Build): Figure => {
+  const boxes = build.all().flatMap((placed) => (placed.role === 'board' || placed.role === 'case' || placed.role === 'cards' || placed.role === 'drives' ? [leadsInBox(placed)] : []));
+  return total('SATA data leads', 'count', [...boxes, ...boughtLeads(build, 'SATA data')]);
+});
+
+function leadsInBox(placed: ReturnType<Build['all']>[number]): Figure {
+  const box = placed.part['in-the-box'];
+  const label = `SATA data leads in the box of ${placed.label}`;
+  if (!box.value) return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [missing(box, `contents of the box of ${placed.label}`)] };
+  const found = box.value.reduce((sum, item) => (/^sata (data )?(lead|cable)s?$/i.test(item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
+  return times({ ...number(found, label, 'counted in the box'), ...writtenAt(box) }, howMany(placed));
+}

@@ -1,0 +1,84 @@
+// The board's slots: which part sits in which, which are free, and what filling one takes from others.
+import type { Build, Placed } from '../build/build';
+import type { board } from '../parts/board';
+import type { Fact, Group } from '../parts/fact';
+import { missing, type Figure, type Missing } from './figure';
+import { memo } from './memo';
+
+export type Slot = Group<(typeof board)['slots']['of']['fields']>;
+/** A part that can sit in a slot of the board. */
+export type Seated = Placed<'drives'> | Placed<'graphics'> | Placed<'cards'>;
+
+/** The slot a part names: found, or not known for want of some fact. */
+export interface Seat { readonly name?: string; readonly slot?: Slot; readonly lacks: readonly Missing[] }
+
+export const placeOf = (placed: Seated): Fact<string> => placed.at.slot;
+
+/** The slot that a part sits in, or the fact that would tell: the part’s slot, or the slot among the board’s. */
+export function seatOf(build: Build, placed: Seated): Seat {
+  const at = placeOf(placed);
+  if (at.value === undefined) return { lacks: [missing(at, `slot of ${placed.label}`)] };
+  const { board } = build.parts;
+  const slot = board?.part.slots.value?.get(at.value);
+  if (slot || !board) return { name: at.value, ...(slot ? { slot } : {}), lacks: [] };
+  return { name: at.value, lacks: [slotMissing(board, at.value)] };
+}
+
+function slotMissing(board: Placed<'board'>, name: string): Missing {
+  const { slots } = board.part;
+  return { doc: slots.doc, path: `${slots.path}.${name}`, fact: slots, what: `${name} of ${board.label}` };
+}
+
+/** All parts that can sit in slots. */
+export const seated = memo((build: Build): readonly Seated[] => [...build.parts.graphics, ...build.parts.cards, ...build.parts.drives]);
+
+/** The slots that are filled, by name, with the parts that say they sit there. */
+export const filled = memo((build: Build): ReadonlyMap<string, readonly Seated[]> => {
+  const by = new Map<string, Seated[]>();
+  for (const placed of seated(build)) {
+    const name = placeOf(placed).value;
+    if (name !== undefined) by.set(name, [...(by.get(name) ?? []), placed]);
+  }
+  return by;
+});
+
+/** Slots of the board in which nothing says it sits. */
+export function freeSlots(build: Build): readonly (readonly [string, Slot])[] {
+  return [...(build.parts.board?.part.slots.value ?? [])].filter(([name]) => !filled(build).has(name));
+}
+
+/** What one filled slot says it does to another name: it does, it does not, or nothing states it. */
+export interface Effect { readonly by: string; readonly of: readonly Seated[]; readonly does: boolean | undefined; readonly lacks: readonly Missing[]; readonly fact?: Fact<unknown> }
+
+/**
+ * What the other filled slots do to `name`, a slot or a port: `takes-from` switches it off, `halves` halves its lanes.
+ * A part that names no slot is not counted as filling one; nor is `mover`, which is thought of as leaving its slot.
+ */
+export function effectsOn(build: Build, name: string, way: 'takes-from' | 'halves', mover?: Seated): readonly Effect[] {
+  const { board } = build.parts;
+  if (!board) return [];
+  return [...filled(build)].flatMap(([by, of]): Effect[] => {
+    if (by === name || of.every((one) => one === mover)) return [];
+    const slot = board.part.slots.value?.get(by);
+    if (!slot) return [{ by, of, does: undefined, lacks: [slotMissing(board, by)] }];
+    const fact = slot[way];
+    const does = listed(fact, name);
+    return [{ by, of, does, fact, lacks: does === undefined ? [missing(fact, `what ${by} ${way === 'halves' ? 'halves' : 'switches off'}`)] : [] }];
+  });
+}
+
+/** Whether a list of names holds one; undefined when the list is not stated, or an unreadable item leaves it open. */
+function listed(list: Fact<readonly Fact<string>[]>, name: string): boolean | undefined {
+  if (list.value?.some((item) => item.value === name)) return true;
+  return list.value === undefined || list.value.some((item) => item.value === undefined) ? undefined : false;
+}
+
+/** Where a figure’s value is written. */
+export function writtenAt(fact: Fact<unknown>): Pick<Figure, 'from'> {
+  return fact.node ? { from: { doc: fact.doc, span: fact.node.span, path: fact.path } } : {};
+}
+
+/** A whole number that a fact says in words of its own, such as the lanes of `PCIe 4 x4`. */
+export function readCount(value: number, label: string, fact: Fact<unknown>): Figure {
+  return { type: 'figure', label, dimension: 'count', lo: value, hi: value, missing: [], inputs: [], ...writtenAt(fact) };
+}
