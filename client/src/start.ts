@@ -1,0 +1,89 @@
+// Client wiring: starts the server, registers the commands, shows what the server says.
+import {
+  commands, languages, LanguageStatusSeverity, ProgressLocation, window,
+  type Disposable, type ExtensionContext, type LanguageStatusItem,
+} from 'vscode';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src/language/requests';
+import { answerFiles } from './files';
+import { ExplainPages } from './explain';
+
+export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
+
+/** What the server is told of this client. */
+const own: ClientOptions = { explains: true, files: true, wholeOnRequest: true };
+
+/** Makes a client for a transport: a process on the desktop, a worker in a browser. */
+export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;
+
+/** Starts everything; what is made here ends with the extension. */
+export async function start(context: ExtensionContext, make: MakeClient): Promise<void> {
+  const log = window.createOutputChannel('Fettle', { log: true });
+  const client = make({
+    documentSelector: languageIds.map((language) => ({ language })),
+    initializationOptions: own,
+    outputChannel: log,
+    markdown: { isTrusted: false, supportHtml: false },
+    diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },
+  });
+  const status = statusItem();
+  const pages = new ExplainPages(client);
+  context.subscriptions.push(log, status, pages, answerFiles(client), ...register(client, status, pages, () => log.show()), client);
+  await run(status, () => client.start());
+}
+
+function register(client: BaseLanguageClient, status: LanguageStatusItem, pages: ExplainPages, showLog: () => void): Disposable[] {
+  return [
+    commands.registerCommand('fettle.checkWorkspace', () => reported(() => checkWorkspace(client))),
+    commands.registerCommand('fettle.explain', (check?: unknown) => reported(() => pages.show(check))),
+    commands.registerCommand('fettle.restart', () => run(status, () => restart(client))),
+    commands.registerCommand('fettle.showLog', showLog),
+  ];
+}
+
+async function restart(client: BaseLanguageClient): Promise<void> {
+  if (client.isRunning()) await client.stop();
+  await client.start();
+}
+
+async function checkWorkspace(client: BaseLanguageClient): Promise<void> {
+  const checked = await window.withProgress({ location: ProgressLocation.Window, title: 'Fettle checks the workspace' }, () =>
+    client.sendRequest<ToServer['fettle/checkWorkspace']['result']>('fettle/checkWorkspace'));
+  for (const trouble of checked.troubles) client.outputChannel.appendLine(trouble);
+  void window.showInformationMessage(summary(checked));
+  await commands.executeCommand('workbench.actions.view.problems');
+}
+
+function summary({ files, worst, troubles }: WorkspaceChecked): string {
+  const counts = Object.entries(worst).map(([grade, count]) => `${count} at worst ${grade}`);
+  const unread = troubles.length > 0 ? ` ${troubles.length} could not be read; the log says why.` : '';
+  return `${files} ${files === 1 ? 'file' : 'files'} checked: ${counts.length > 0 ? counts.join(', ') : 'nothing found'}.${unread}`;
+}
+
+/** Runs a command; what goes wrong is told, and nothing else is held up. */
+async function reported(work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    void window.showErrorMessage(`Fettle: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+function statusItem(): LanguageStatusItem {
+  const status = languages.createLanguageStatusItem('fettle.server', languageIds.map((language) => ({ language })));
+  status.name = 'Fettle';
+  status.command = { title: 'Show the log', command: 'fettle.showLog' };
+  return status;
+}
+
+async function run(status: LanguageStatusItem, work: () => Promise<void>): Promise<void> {
+  Object.assign(status, { text: 'Fettle starts', busy: true, severity: LanguageStatusSeverity.Information });
+  try {
+    await work();
+    Object.assign(status, { text: 'Fettle checks as you type', busy: false });
+  } catch (error) {
+    Object.assign(status, { text: 'Fettle does not run', busy: false, severity: LanguageStatusSeverity.Error });
+    void window.showErrorMessage(`Fettle could not start: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+

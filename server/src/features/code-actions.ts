@@ -1,0 +1,96 @@
+// Code actions: proven fixes of the findings in a range, accepting a finding, explaining its check, fixing all that is certain.
+import type { Finding } from '../core/judge/finding';
+import { provenFileFixes, provenFixes, type Candidates, type ProvenFix } from '../core/judge/prove';
+import { acceptEdits } from './accept';
+import { fixAllEdits } from './fix-all';
+import { documentEdit, type Command, type Diagnostic, type Range, type View, type WorkspaceEdit } from './shapes';
+
+export const fixAllKind = 'source.fixAll.fettle';
+
+export interface CodeAction {
+  title: string;
+  kind: string;
+  diagnostics?: Diagnostic[];
+  isPreferred?: boolean;
+  edit?: WorkspaceEdit;
+  command?: Command;
+}
+
+export interface ActionOptions {
+  /** Parts that may stand in for others. */
+  readonly candidates: Candidates;
+  /** Kinds that the client asks for; all when undefined. */
+  readonly only?: readonly string[];
+  /** The client asks by itself, without anyone waiting: what costs much is left out. */
+  readonly automatic?: boolean;
+  /** The client can show a page on a check. */
+  readonly explains?: boolean;
+  /** The client’s own diagnostics in the range; an action names those it belongs to. */
+  readonly diagnostics?: readonly Diagnostic[];
+}
+
+/** What can be done about a range of a judged file. */
+export function codeActions(view: View, range: Range, options: ActionOptions): CodeAction[] {
+  const actions: CodeAction[] = [];
+  if (wants(options, 'quickfix')) {
+    const found = findingsIn(view, range);
+    for (const finding of found) actions.push(...fixes(view, finding, options));
+    for (const finding of found) actions.push(...accepting(view, finding, options));
+    if (options.explains) for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id));
+  }
+  if (wants(options, fixAllKind) && !options.automatic) actions.push(...fixAll(view));
+  return actions;
+}
+
+/** A kind is wanted when it, or one above it, is asked for. */
+function wants({ only }: ActionOptions, kind: string): boolean {
+  return only === undefined || only.some((asked) => asked === kind || kind.startsWith(`${asked}.`) || asked === '');
+}
+
+/** Findings that something can be done about: not accepted, and meeting the range. */
+export function findingsIn(view: View, range: Range): Finding[] {
+  const start = view.doc.lines.offsetAt(range.start);
+  const end = view.doc.lines.offsetAt(range.end);
+  return view.judgement.findings.filter(({ place, grade, accepted }) =>
+    place.doc === view.doc && grade !== 'unknown' && !accepted && place.span.start <= end && place.span.end >= start);
+}
+
+function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
+  const proven = view.build ? provenFixes(view.build, view.judgement, finding, options.candidates) : provenFileFixes(view.doc, view.judgement, finding);
+  return proven.map((fix, i) => ({
+    title: fix.title, kind: 'quickfix', ...belongingTo(finding, view, options),
+    ...(i === 0 && isHarmless(fix) ? { isPreferred: true } : {}),
+    edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
+  }));
+}
+
+/** A fix that brings nothing but open questions may be taken without a look at the others. */
+const isHarmless = (fix: ProvenFix): boolean => fix.brings.every((brought) => brought.grade === 'unknown');
+
+function accepting(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
+  const edits = acceptEdits(view, finding);
+  if (!edits) return [];
+  return [{
+    title: `Accept this finding, with a reason to fill in (${finding.id})`, kind: 'quickfix', ...belongingTo(finding, view, options),
+    edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
+  }];
+}
+
+function explaining(id: string): CodeAction {
+  const title = `Explain ${id}`;
+  return { title, kind: 'quickfix', command: { title, command: 'fettle.explain', arguments: [id] } };
+}
+
+function fixAll(view: View): CodeAction[] {
+  const edits = fixAllEdits(view);
+  if (edits.length === 0) return [];
+  return [{ title: 'Mend everything in this file that has one reading', kind: fixAllKind, edit: { documentChanges: [documentEdit(view, view.doc, edits)] } }];
+}
+
+function belongingTo(finding: Finding, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> {
+  const { start, end } = view.doc.lines.rangeOf(finding.place.span);
+  const own = diagnostics.filter(({ code, range }) => code === finding.id && same(range.start, start) && same(range.end, end));
+  return own.length > 0 ? { diagnostics: own } : {};
+}
+
+const same = (a: Range['start'], b: Range['start']): boolean => a.line === b.line && a.character === b.character;

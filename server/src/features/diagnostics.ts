@@ -1,0 +1,110 @@
+// Findings as diagnostics: broken checks one each, open checks gathered into one hint per missing fact.
+import type { Placed } from '../core/build/build';
+import { atLeastAsBad } from '../core/build/house';
+import type { Missing } from '../core/figures/figure';
+import type { Finding } from '../core/judge/finding';
+import type { Grade } from '../core/manifest/house-file';
+import { CAUTIONS, type CautionId } from '../core/trade/cautions';
+import type { Doc } from '../core/parts/doc';
+import { visible, type Span } from '../core/text';
+import { emptyRange, severities, type Diagnostic, type View } from './shapes';
+
+export interface DiagnosticOptions {
+  /** The lightest grade that is shown. */
+  readonly from: Grade;
+  /** Whether the client shows related lines. */
+  readonly related: boolean;
+}
+
+/** The code of a hint that names a missing fact. */
+export const notStated = 'fact-not-stated';
+const mostRelated = 20;
+const mostNamed = 4;
+
+const severityOf: Record<Grade, Diagnostic['severity']> = {
+  harm: severities.error, stop: severities.error, short: severities.warning, note: severities.information, unknown: severities.hint,
+};
+
+/** What is shown of a judged file. Accepted findings are not. */
+export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions): Diagnostic[] {
+  const shown = view.judgement.findings.filter((finding) => !finding.accepted && atLeastAsBad(finding.grade, options.from));
+  const open = shown.filter((finding) => finding.grade === 'unknown' && finding.missing.length > 0);
+  return [
+    ...shown.filter((finding) => !open.includes(finding)).map((finding) => diagnosticOf(view, finding, options)),
+    ...waiting(open).map((hint) => hintOf(view, hint, options)),
+    ...troublesOf(view),
+  ];
+}
+
+interface Troubled { readonly troubles?: readonly { readonly name: string; readonly trouble: string }[] }
+
+function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions): Diagnostic {
+  const related = finding.related.slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
+  return {
+    range: view.doc.lines.rangeOf(finding.place.span), severity: severityOf[finding.grade], code: finding.id, source: 'fettle',
+    message: visible(finding.said.text) + cautionWords(finding),
+    ...(options.related && related.length > 0 ? { relatedInformation: related } : {}),
+  };
+}
+
+/** The caution of a finding in the standard’s order: signal word, hazard, consequence, avoidance. */
+function cautionWords({ caution }: Finding): string {
+  const facts = caution === undefined ? undefined : CAUTIONS[caution as CautionId];
+  return facts ? `\n${facts.word}: ${facts.hazard} ${facts.consequence} ${facts.avoidance}` : '';
+}
+
+/** A missing fact with all findings that wait for it. */
+export interface Waiting { readonly lack: Missing; readonly findings: readonly Finding[] }
+
+/** Findings by the facts they wait for, in the order in which the facts are first asked for. */
+export function waiting(findings: readonly Finding[]): Waiting[] {
+  const byFact = new Map<string, { lack: Missing; findings: Finding[] }>();
+  for (const finding of findings) {
+    for (const lack of finding.missing) {
+      const key = `${lack.doc.name}\n${lack.path}`;
+      const group = byFact.get(key) ?? { lack, findings: [] };
+      group.findings.push(finding);
+      byFact.set(key, group);
+    }
+  }
+  return [...byFact.values()];
+}
+
+function hintOf(view: View, { lack, findings }: Waiting, options: DiagnosticOptions): Diagnostic {
+  const ids = [...new Set(findings.map((finding) => finding.id))];
+  const names = ids.length > mostNamed ? `${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more` : ids.join(', ');
+  const wait = ids.length === 1 ? '1 check waits for it' : `${ids.length} checks wait for it`;
+  const elsewhere = lack.doc !== view.doc;
+  const at = { location: { uri: view.uriOf(lack.doc), range: elsewhere ? placeFor(lack) : emptyRange }, message: `${lack.path} belongs into this file` };
+  return {
+    range: view.doc.lines.rangeOf(placeOf(view, lack, findings)), severity: severities.hint, code: notStated, source: 'fettle',
+    message: visible(`Not stated: ${lack.what}. ${wait}: ${names}.`),
+    ...(options.related && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
+  };
+}
+
+/** Where the missing fact would stand in its own file: at the map that would hold it. */
+function placeFor(lack: Missing): Diagnostic['range'] {
+  const start = (lack.fact?.node ?? lack.fact?.holder)?.span.start ?? 0;
+  return lack.doc.lines.rangeOf({ start, end: start });
+}
+
+/** A fact of a part file is asked for where the build uses that part; one of the build itself, where it is first needed. */
+function placeOf(view: View, lack: Missing, findings: readonly Finding[]): Span {
+  const user = lack.doc === view.doc ? undefined : userOf(view, lack.doc);
+  return user?.used?.span ?? findings[0]!.place.span;
+}
+
+function userOf(view: View, file: Doc): Placed | undefined {
+  return view.build?.all().find((placed) => placed.used?.file === file);
+}
+
+/** A file that a build asks for and that cannot be read, and a check that failed by itself, are said at the file’s start. */
+function troublesOf(view: View & Troubled): Diagnostic[] {
+  const range = view.doc.lines.rangeOf(view.doc.lines.lineSpan(0));
+  const plain = (code: string, message: string): Diagnostic => ({ range, severity: severities.warning, code, source: 'fettle', message: visible(message) });
+  return [
+    ...(view.troubles ?? []).map(({ name, trouble }) => plain('file-not-read', `${name} ${trouble}`)),
+    ...view.judgement.failed.map(({ id, error }) => plain(id, `This check failed by a fault of its own and says nothing of this file: ${error}`)),
+  ];
+}

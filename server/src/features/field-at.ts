@@ -1,0 +1,79 @@
+// Which field of the format a path of keys leads to, and which table of keys stands there.
+import type { Build, Placed } from '../core/build/build';
+import { tableOf, tableOfRole } from '../core/build/inspect';
+import { roles, type Role, type RoleName } from '../core/manifest/places';
+import type { Doc } from '../core/parts/doc';
+import type { Field, Table } from '../core/parts/field';
+
+export type Path = readonly (string | number)[];
+
+/** What a path means: a field, or a place whose keys are a table's, or names of someone's own. */
+export interface Meaning {
+  readonly field?: Field;
+  /** The keys that may stand in a map here. */
+  readonly table?: Table;
+  /** One sentence on the place, where it is no field. */
+  readonly what?: string;
+  /** In `parts:`, the role and the part's number in it. */
+  readonly role?: RoleName;
+  readonly index?: number;
+  /** The path below the part, for facts and place keys. */
+  readonly below?: Path;
+}
+
+/** Follows a path through the tables; undefined where it leads to nothing known. */
+export function meaningOf(doc: Doc, path: Path): Meaning | undefined {
+  if (doc.kind === 'build' && path[0] === 'parts') return meaningInParts(path);
+  const table = tableOf(doc);
+  if (!table) return path.length === 0 ? { table: { } } : undefined;
+  return follow({ table: doc.kind === 'build' ? withParts(table) : table }, path);
+}
+
+function withParts(table: Table): Table {
+  return { ...table, parts: { type: 'group', fields: {}, what: 'The parts, each under its role.', example: '' } };
+}
+
+function meaningInParts(path: Path): Meaning | undefined {
+  if (path.length === 1) return { what: 'The parts, each under its role.', table: roleTable() };
+  const name = path[1];
+  if (typeof name !== 'string' || !Object.hasOwn(roles, name)) return undefined;
+  const role = name as RoleName;
+  const { several, what } = roles[role] as Role;
+  const rest = path.slice(2);
+  if (several && rest.length === 0) return { what, role };
+  const index = several ? rest.shift() : 0;
+  if (typeof index !== 'number') return undefined;
+  const start: Meaning = { table: tableOfRole(roles[role] as Role), what };
+  const found = rest.length === 0 ? start : follow(start, rest);
+  return found && { ...found, role, index, below: rest };
+}
+
+/** The roles as keys, so that they can be offered and explained like any other. */
+function roleTable(): Table {
+  return Object.fromEntries(Object.entries(roles).map(([name, { what }]) => [name, { type: 'group' as const, fields: {}, what, example: '' }]));
+}
+
+function follow(start: Meaning, path: Path): Meaning | undefined {
+  let at: Meaning | undefined = start;
+  for (const step of path) {
+    at = at && stepInto(at, step);
+    if (!at) return undefined;
+  }
+  return at;
+}
+
+function stepInto({ field, table }: Meaning, step: string | number): Meaning | undefined {
+  if (table) {
+    return typeof step === 'string' && Object.hasOwn(table, step) ? into(table[step] as Field) : undefined;
+  }
+  if (field?.type === 'list' && typeof step === 'number') return into(field.of as Field);
+  return field?.type === 'named' && typeof step === 'string' ? into(field.of as Field) : undefined;
+}
+
+const into = (field: Field): Meaning => (field.type === 'group' ? { field, table: field.fields } : { field });
+
+/** The part at a role and number; undefined where the build has none there. */
+export function placedAt(build: Build, role: RoleName, index: number): Placed | undefined {
+  const held = build.peek(role);
+  return Array.isArray(held) ? (held as readonly Placed[]).find((placed) => placed.index === index) : (held as Placed | undefined);
+}

@@ -1,0 +1,36 @@
+// A field in words: what it means, how its value is written.
+import type { Field } from '../core/parts/field';
+import { dimensions } from '../core/quantity';
+import { code, paragraph, strong, type Block, type Piece } from './prose';
+
+const mostChoices = 24;
+
+/** The meaning of a field, then how it is written and where it is usually printed. */
+export function describeField(key: string, field: Field): Block[] {
+  const blocks = [paragraph(strong(key), `: ${field.what}`), paragraph(...howWritten(field))];
+  return field.printed ? [...blocks, paragraph(`Usually printed in: ${field.printed}`)] : blocks;
+}
+
+function howWritten(field: Field): Piece[] {
+  const example: Piece[] = field.example === '' ? [] : ['; for example ', code(field.example)];
+  switch (field.type) {
+    case 'quantity': return [`${sentence(dimensions[field.dimension].what)} with its unit, usually ${field.unit}`, ...example, '.'];
+    case 'count': return [`A whole number of ${field.least} or more`, ...example, '.'];
+    case 'flag': return [code('true'), ' or ', code('false'), '.'];
+    case 'choice': return ['One of ', ...choices(field.choices), '.'];
+    case 'form': return [sentence(field.form), ...example, '.'];
+    case 'date': return ['A day as year, month and day', ...example, '.'];
+    case 'version': return ['A version, as text in quotes', ...example, '.'];
+    case 'text': return field.usual ? ['Text; usual are ', ...choices(field.usual), '.'] : ['Text', ...example, '.'];
+    case 'list': return ['A list', ...example, '.'];
+    case 'named': return ['Names with their values', ...example, '.'];
+    case 'group': return ['Keys with values', ...example, '.'];
+  }
+}
+
+function choices(all: readonly string[]): Piece[] {
+  const shown = all.slice(0, mostChoices).flatMap((one, i) => (i === 0 ? [code(one)] : [', ', code(one)]));
+  return all.length > mostChoices ? [...shown, ' and more'] : shown;
+}
+
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,109 @@
+// Hover: what a key means, what a value comes to and which figures it enters; what a part is; why a finding stands.
+import type { Placed } from '../core/build/build';
+import type { Used } from '../core/figures/truth';
+import type { Figure } from '../core/figures/figure';
+import type { Finding } from '../core/judge/finding';
+import { roles } from '../core/manifest/places';
+import type { Fact, Group } from '../core/parts/fact';
+import type { Table } from '../core/parts/field';
+import { CAUTIONS, type CautionId } from '../core/trade/cautions';
+import { touches, type Span } from '../core/text';
+import { nodeAt, type At } from '../core/yaml';
+import { meaningOf, placedAt, type Meaning } from './field-at';
+import { describeField } from './field-words';
+import { partBlocks } from './part-words';
+import { code, markup, paragraph, strong, type Block } from './prose';
+import type { MarkupContent, Position, Range, View } from './shapes';
+import { readFrom, workingBlocks } from './working';
+
+const mostFigures = 4;
+const mostFindings = 3;
+
+/** What is to be said of a place in a judged file; undefined where nothing is. */
+export function hover(view: View, position: Position, kind: MarkupContent['kind']): { contents: MarkupContent; range?: Range } | undefined {
+  const offset = view.doc.lines.offsetAt(position);
+  const at = nodeAt(view.doc.parsed, offset);
+  const onText = at && at.where !== 'gap' ? at : undefined;
+  const blocks = [...(onText ? keyBlocks(view, onText) : []), ...findingBlocks(view, offset, onText)];
+  if (blocks.length === 0) return undefined;
+  return { contents: markup(blocks, kind), ...(onText ? { range: view.doc.lines.rangeOf(onText.replace) } : {}) };
+}
+
+function keyBlocks(view: View, at: At): Block[] {
+  const meaning = meaningOf(view.doc, at.path);
+  if (!meaning) return [];
+  const placed = view.build && meaning.role && meaning.index !== undefined ? placedAt(view.build, meaning.role, meaning.index) : undefined;
+  const key = [...at.path].reverse().find((step) => typeof step === 'string') ?? '';
+  const own = meaning.field ? describeField(String(key), meaning.field) : meaning.what ? [paragraph(strong(String(key)), `: ${meaning.what}`)] : [];
+  if (placed && at.where === 'value' && meaning.below?.[0] === 'use') return [...partBlocks(placed), ...own];
+  return [...own, ...resolved(placed, meaning), ...(at.entry ? figures(view, at.entry.value.span) : [])];
+}
+
+/** What a part's fact comes to: stated here, over what, or by which file. */
+function resolved(placed: Placed | undefined, meaning: Meaning): Block[] {
+  const fact = placed && meaning.below && factAt(placed, meaning.below);
+  if (!fact || !fact.node) return [];
+  const { replaced } = fact;
+  if (replaced) return [paragraph('Spelled out here; it replaces ', code(replaced.text), ' of ', code(replaced.doc.name), '.')];
+  return fact.doc === placed.doc ? [] : [paragraph('Stated by ', code(fact.doc.name), ': ', code(fact.text), '.')];
+}
+
+/** The fact of a part at a path below it, such as `draw`, `peak`; undefined for groups and places. */
+function factAt(placed: Placed, below: readonly (string | number)[]): Fact<unknown> | undefined {
+  const [first] = below;
+  const start = (typeof first === 'string' && Object.hasOwn(roles[placed.role].fields, first) ? placed.at : placed.part) as unknown as Group<Table>;
+  let found: unknown = start;
+  for (const step of below) {
+    if (typeof found !== 'object' || found === null) return undefined;
+    found = 'type' in found ? inNamed(found as Fact<unknown>, step) : (found as Record<string, unknown>)[step];
+  }
+  return typeof found === 'object' && found !== null && (found as { type?: unknown }).type === 'fact' ? (found as Fact<unknown>) : undefined;
+}
+
+function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
+  if (value instanceof Map) return value.get(step);
+  return Array.isArray(value) && typeof step === 'number' ? value[step] : undefined;
+}
+
+/** The figures that a value enters, each with its working; those that hang on it most directly first. */
+function figures(view: View, span: Span): Block[] {
+  const found = new Set<Figure>();
+  for (const { outcomes } of view.judgement.answers) {
+    for (const { truth } of outcomes) for (const used of truth.uses) if (used.type === 'figure' && !used.from && readFrom(used, view.doc, span)) found.add(used);
+  }
+  const nearest = distinct([...found]).sort((a, b) => size(a) - size(b)).slice(0, mostFigures);
+  return nearest.length === 0 ? [] : [paragraph('Goes into:'), ...workingBlocks(nearest, view.doc)];
+}
+
+function distinct(all: readonly Figure[]): Figure[] {
+  const seen = new Set<string>();
+  return all.filter(({ label, lo, hi }) => !seen.has(`${label}\n${lo}\n${hi}`) && seen.add(`${label}\n${lo}\n${hi}`) !== undefined);
+}
+
+const size = (figure: Figure): number => 1 + figure.inputs.reduce((sum, input) => sum + size(input), 0);
+
+function findingBlocks(view: View, offset: number, at: At | undefined): Block[] {
+  const own = at?.entry?.span;
+  const onEntry = (span: Span): boolean => touches(span, offset) || (own !== undefined && at?.node?.type === 'scalar' && span.start >= own.start && span.end <= own.end);
+  const found = view.judgement.findings.filter((finding) => finding.place.doc === view.doc && onEntry(finding.place.span) && finding.grade !== 'unknown');
+  return found.slice(0, mostFindings).flatMap((finding) => aboutFinding(finding, view));
+}
+
+/** A finding with its reason, its caution and its working. */
+function aboutFinding(finding: Finding, view: View): Block[] {
+  const caution = finding.caution === undefined ? undefined : CAUTIONS[finding.caution as CautionId];
+  return [
+    paragraph(strong(finding.grade), ` ${finding.said.text}`),
+    paragraph(finding.check.why),
+    ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} Follow ${caution.defersTo}.`)] : []),
+    ...(finding.accepted ? [paragraph(`Accepted: ${finding.accepted.because}`)] : []),
+    ...workingBlocks(uses(finding), view.doc),
+    paragraph(code(finding.id), `; source: ${finding.check.source}.`),
+  ];
+}
+
+function uses(finding: Finding): Used[] {
+  const roots = [...new Set<Used>([...finding.said.figures, ...finding.uses, ...finding.said.facts])];
+  return roots.filter((used) => used.type === 'figure' || !roots.some((other) => other.type === 'figure' && other.from?.doc === used.doc && other.from.span.start === used.node?.span.start));
+}
+

@@ -1,0 +1,97 @@
+// Text for hovers and pages: written once as pieces, printed as Markdown or as plain text. The one place that escapes.
+import { visible } from '../core/text';
+import type { MarkupContent } from './shapes';
+
+/** A piece of a line. A bare string is prose; whatever it holds, it is shown as text and never read as Markdown. */
+export type Piece = string | { readonly code: string } | { readonly strong: string };
+export type Line = readonly Piece[];
+export type Block =
+  | { readonly type: 'paragraph'; readonly line: Line }
+  | { readonly type: 'heading'; readonly line: Line }
+  | { readonly type: 'item'; readonly line: Line; readonly depth: number }
+  | { readonly type: 'verbatim'; readonly text: string; readonly language: string };
+
+export const code = (text: string): Piece => ({ code: text });
+export const strong = (text: string): Piece => ({ strong: text });
+export const paragraph = (...line: Piece[]): Block => ({ type: 'paragraph', line });
+export const heading = (...line: Piece[]): Block => ({ type: 'heading', line });
+export const item = (depth: number, ...line: Piece[]): Block => ({ type: 'item', line, depth });
+export const verbatim = (text: string, language: string): Block => ({ type: 'verbatim', text, language });
+
+/** Prints blocks in the wanted kind of markup. */
+export function markup(blocks: readonly Block[], kind: MarkupContent['kind']): MarkupContent {
+  return { kind, value: kind === 'markdown' ? markdown(blocks) : plain(blocks) };
+}
+
+/** Markdown without HTML, links or images: every character that could mean something is escaped. */
+export function markdown(blocks: readonly Block[]): string {
+  return joined(blocks, (block) => {
+    switch (block.type) {
+      case 'paragraph': return inline(block.line);
+      case 'heading': return `### ${inline(block.line)}`;
+      case 'item': return `${'  '.repeat(block.depth)}- ${inline(block.line)}`;
+      case 'verbatim': return fenced(block.text, block.language);
+    }
+  });
+}
+
+export function plain(blocks: readonly Block[]): string {
+  return joined(blocks, (block) => {
+    switch (block.type) {
+      case 'paragraph':
+      case 'heading': return plainLine(block.line);
+      case 'item': return `${'  '.repeat(block.depth)}- ${plainLine(block.line)}`;
+      case 'verbatim': return lines(block.text).map((line) => `  ${line}`).join('\n');
+    }
+  });
+}
+
+/** Items follow one another without a gap; everything else stands apart. */
+function joined(blocks: readonly Block[], print: (block: Block) => string): string {
+  return blocks.map((block, i) => {
+    const gap = i === 0 ? '' : block.type === 'item' && blocks[i - 1]!.type === 'item' ? '\n' : '\n\n';
+    return gap + print(block);
+  }).join('');
+}
+
+function inline(line: Line): string {
+  return line.map((piece, i) => {
+    if (typeof piece === 'string') return i === 0 ? atLineStart(escaped(piece)) : escaped(piece);
+    return 'code' in piece ? codeSpan(piece.code) : `**${escaped(piece.strong.trim())}**`;
+  }).join('');
+}
+
+function plainLine(line: Line): string {
+  return line.map((piece) => visible(typeof piece === 'string' ? piece : 'code' in piece ? piece.code : piece.strong)).join('');
+}
+
+/** Prose that Markdown, GitHub's kind included, shows as it stands: no emphasis, link, address, entity, HTML or table. */
+export function escaped(text: string): string {
+  return visible(text)
+    .replace(/[\\`*_[\]<>&~|$@]/g, '\\$&')
+    .replace(/:(?=\/\/)/g, '\\:')
+    .replace(/\b(www)\./gi, '$1\\.');
+}
+
+/** What begins a list, heading or rule only at the start of a line is escaped only there. */
+function atLineStart(text: string): string {
+  return text.trimStart().replace(/^[-+=#]/, '\\$&').replace(/^(\d+)([.)])/, '$1\\$2');
+}
+
+/** A code span whose fence is longer than any run of backticks in it. */
+function codeSpan(text: string): string {
+  const shown = visible(text);
+  if (shown.trim() === '') return escaped(`"${shown}"`);
+  const fence = '`'.repeat(longestRun(shown) + 1);
+  const pad = shown.startsWith('`') || shown.endsWith('`') ? ' ' : '';
+  return fence + pad + shown + pad + fence;
+}
+
+function fenced(text: string, language: string): string {
+  const fence = '`'.repeat(Math.max(3, longestRun(text) + 1));
+  return `${fence}${language}\n${lines(text).map(visible).join('\n')}\n${fence}`;
+}
+
+const lines = (text: string): string[] => text.replace(/^\n|\n$/g, '').split(/\r\n|\r|\n/);
+
+const longestRun = (text: string): number => Math.max(0, ...(text.match(/`+/g) ?? []).map((run) => run.length));

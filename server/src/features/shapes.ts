@@ -1,0 +1,48 @@
+// Plain shapes of what features take and give: structurally those of the Language Server Protocol.
+import type { Build } from '../core/build/build';
+import type { Judgement } from '../core/judge/finding';
+import type { Doc } from '../core/parts/doc';
+import type { Edit, Position, Range } from '../core/text';
+
+export type { Position, Range };
+
+/** One judged file as a feature sees it. */
+export interface View {
+  readonly doc: Doc;
+  /** Present when the file is a build. */
+  readonly build?: Build;
+  readonly judgement: Judgement;
+  /** The address of a file, as the client spells it where it has it open. */
+  readonly uriOf: (doc: Doc) => string;
+  /** The version of a file that the client has open; null for one on disk. */
+  readonly versionOf: (doc: Doc) => number | null;
+}
+
+export interface Location { uri: string; range: Range }
+export interface TextEdit { range: Range; newText: string }
+export interface TextDocumentEdit { textDocument: { uri: string; version: number | null }; edits: TextEdit[] }
+/** Always with versions, so that a client refuses an edit made for an older text. */
+export interface WorkspaceEdit { documentChanges: TextDocumentEdit[] }
+export interface MarkupContent { kind: 'markdown' | 'plaintext'; value: string }
+export interface Command { title: string; command: string; arguments?: unknown[] }
+
+export const severities = { error: 1, warning: 2, information: 3, hint: 4 } as const;
+
+export interface Diagnostic {
+  range: Range;
+  severity: 1 | 2 | 3 | 4;
+  code: string;
+  source: 'fettle';
+  message: string;
+  relatedInformation?: { location: Location; message: string }[];
+}
+
+export const emptyRange: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+/** Edits of one file as the protocol wants them, for the version of the text they were made for. */
+export function documentEdit(view: View, doc: Doc, edits: readonly Edit[]): TextDocumentEdit {
+  return {
+    textDocument: { uri: view.uriOf(doc), version: view.versionOf(doc) },
+    edits: edits.map(({ span, text }) => ({ range: doc.lines.rangeOf(span), newText: text })),
+  };
+}

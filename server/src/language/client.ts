@@ -1,0 +1,40 @@
+// What the client can do, read once from its `initialize`.
+import type { InitializeParams } from 'vscode-languageserver/node';
+import type { ClientOptions } from './requests';
+import { isClientOptions } from './shapes';
+
+export interface Client {
+  readonly pullsDiagnostics: boolean;
+  readonly refreshesDiagnostics: boolean;
+  readonly related: boolean;
+  readonly markdown: boolean;
+  readonly snippets: boolean;
+  readonly treeSymbols: boolean;
+  readonly versionedEdits: boolean;
+  readonly actionLiterals: boolean;
+  readonly configuration: boolean;
+  readonly watches: boolean;
+  readonly workspaceFolders: boolean;
+  readonly own: ClientOptions;
+  readonly folders: readonly string[];
+}
+
+export function clientOf({ capabilities, initializationOptions, workspaceFolders, rootUri }: InitializeParams): Client {
+  const { textDocument = {}, workspace = {} } = capabilities;
+  const own: unknown = initializationOptions ?? {};
+  return {
+    pullsDiagnostics: textDocument.diagnostic !== undefined,
+    refreshesDiagnostics: workspace.diagnostics?.refreshSupport === true,
+    related: textDocument.publishDiagnostics?.relatedInformation === true || textDocument.diagnostic?.relatedInformation === true,
+    markdown: (textDocument.hover?.contentFormat ?? []).includes('markdown'),
+    snippets: textDocument.completion?.completionItem?.snippetSupport === true,
+    treeSymbols: textDocument.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
+    versionedEdits: workspace.workspaceEdit?.documentChanges === true,
+    actionLiterals: textDocument.codeAction?.codeActionLiteralSupport !== undefined,
+    configuration: workspace.configuration === true,
+    watches: workspace.didChangeWatchedFiles?.dynamicRegistration === true,
+    workspaceFolders: workspace.workspaceFolders === true,
+    own: isClientOptions(own) ? own : {},
+    folders: workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []),
+  };
+}

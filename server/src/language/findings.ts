@@ -1,0 +1,117 @@
+// Findings to the client: pulled where it pulls, pushed otherwise; never both for one file.
+import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver/node';
+import { diagnosticsOf } from '../features/diagnostics';
+import { severities, type Diagnostic } from '../features/shapes';
+import { kindOfFile } from '../core/parts/doc';
+import type { Judged, Session } from '../session/session';
+import type { Client } from './client';
+import { wordsOf } from './guard';
+import type { Settings } from './requests';
+
+/** What the connection’s parts share. */
+export interface Shared {
+  readonly connection: Connection;
+  readonly session: Session;
+  readonly log: (message: string) => void;
+  client: Client;
+  settings: Settings;
+}
+
+export class Findings {
+  /** What was last pushed for a file. */
+  private readonly pushed = new Map<string, Judged>();
+  private readonly results = new WeakMap<Judged, string>();
+  private count = 0;
+
+  constructor(private readonly shared: Shared) {}
+
+  /** The diagnostics of a judged file under the settings that hold. */
+  shown(judged: Judged): Diagnostic[] {
+    const { settings, client } = this.shared;
+    return diagnosticsOf(judged, { from: settings.from, related: client.related });
+  }
+
+  /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */
+  refresh(uri: string): void {
+    if (kindOfFile(uri) === undefined || this.shared.client.pullsDiagnostics) return;
+    try {
+      const judged = this.shared.session.judge(uri);
+      if (judged instanceof Promise) void judged.then((one) => this.push(uri, one)).catch((error: unknown) => this.failed(uri, error));
+      else this.push(uri, judged);
+    } catch (error) {
+      this.failed(uri, error);
+    }
+  }
+
+  /** After a change of one file: that file, and every open one that rests on it. */
+  changed(uri: string): void {
+    const others = this.shared.session.restingOn(uri).filter((other) => other !== uri);
+    this.refresh(uri);
+    for (const other of others) this.refresh(other);
+    if (others.length > 0) this.askToPull();
+  }
+
+  refreshAll(): void {
+    for (const uri of this.shared.session.openUris()) this.refresh(uri);
+    this.askToPull();
+  }
+
+  /** Settings have changed: what was sent is to be sent anew, even where nothing else has changed. */
+  forgetSent(): void {
+    this.pushed.clear();
+    this.count++;
+  }
+
+  askToPull(): void {
+    const { client, connection, log } = this.shared;
+    if (client.pullsDiagnostics && client.refreshesDiagnostics) connection.languages.diagnostics.refresh().catch((error: unknown) => log(`workspace/diagnostic/refresh: ${wordsOf(error)}`));
+  }
+
+  private push(uri: string, judged: Judged | undefined): void {
+    const { session } = this.shared;
+    if (!judged || !session.isOpen(uri)) return;
+    if (this.pushed.get(uri) === judged) return;
+    // A judging that was waited for may have been overtaken by the next.
+    if (judged.version !== session.versionAt(uri)) return;
+    this.pushed.set(uri, judged);
+    this.send(uri, this.shown(judged), judged.version);
+    for (const { id, error } of judged.judgement.failed) this.shared.log(`check ${id} failed on ${uri}: ${error}`);
+  }
+
+  /** Nothing stale may stay: the file’s findings give way to one that says what happened. */
+  private failed(uri: string, error: unknown): void {
+    this.shared.log(`checking ${uri}: ${wordsOf(error)}`);
+    this.pushed.delete(uri);
+    this.send(uri, [failure(error)], this.shared.session.versionAt(uri) ?? null);
+  }
+
+  /** Pushes diagnostics of any file. */
+  send(uri: string, diagnostics: Diagnostic[], version: number | null): void {
+    void this.shared.connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) });
+  }
+
+  /** A closed file shows nothing any more. */
+  closed(uri: string): void {
+    if (this.pushed.delete(uri)) this.send(uri, [], null);
+  }
+
+  /** The answer to a pull. */
+  async pull(uri: string, previous: string | undefined): Promise<DocumentDiagnosticReport> {
+    const judged = kindOfFile(uri) === undefined ? undefined : await this.shared.session.judge(uri);
+    if (!judged) return { kind: 'full', items: [] };
+    const resultId = this.resultOf(judged);
+    return resultId === previous ? { kind: 'unchanged', resultId } : { kind: 'full', resultId, items: this.shown(judged) };
+  }
+
+  /** Names a judgement under the settings that hold. */
+  private resultOf(judged: Judged): string {
+    let id = this.results.get(judged);
+    if (id === undefined) this.results.set(judged, (id = `${++this.count}`));
+    return `${id}:${this.shared.settings.from}`;
+  }
+}
+
+export function failure(error: unknown): Diagnostic {
+  const message = `This file could not be checked, by a fault of Fettle: ${error instanceof Error ? error.message : String(error)}. The log says more.`;
+  return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } }, severity: severities.error, code: 'not-checked', source: 'fettle', message };
+}

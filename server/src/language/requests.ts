@@ -1,0 +1,38 @@
+// The shapes of Fettle’s own requests and options: all that a client shares with the server.
+import type { Grade } from '../core/manifest/house-file';
+import type { Listed } from '../host/host';
+
+/** What a client may say of itself in `initializationOptions`. */
+export interface ClientOptions {
+  /** It runs `fettle.explain` itself, so actions may offer it. */
+  readonly explains?: boolean;
+  /** It polls `workspace/diagnostic`, and says with `fettle/checkWorkspace` when that is to answer for all files. */
+  readonly wholeOnRequest?: boolean;
+  /** It answers `fettle/readFile`, `fettle/listFolder` and `fettle/findPath` for addresses other than `file:`. */
+  readonly files?: boolean;
+}
+
+export interface Settings {
+  /** The lightest grade that is shown. */
+  readonly from: Grade;
+}
+
+/** Answers to a request that the client sends. */
+export interface ToServer {
+  'fettle/explain': { params: { readonly check: string }; result: { readonly markdown: string } | null };
+  'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };
+}
+
+export interface WorkspaceChecked {
+  readonly files: number;
+  /** How many files have this grade as their worst. */
+  readonly worst: Readonly<Partial<Record<Grade, number>>>;
+  readonly troubles: readonly string[];
+}
+
+/** Requests that the server sends for files which only the client can reach. */
+export interface ToClient {
+  'fettle/findPath': { params: { readonly uri: string }; result: { readonly kind: 'file' | 'folder'; readonly root: string; readonly name: string } | null };
+  'fettle/readFile': { params: { readonly uri: string }; result: { readonly text: string } | { readonly trouble: string } | null };
+  'fettle/listFolder': { params: { readonly uri: string }; result: readonly Listed[] | null };
+}

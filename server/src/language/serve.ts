@@ -1,0 +1,160 @@
+// The language server: one connection, from `initialize` to `exit`.
+import { setImmediate as pause } from 'node:timers/promises';
+import {
+  createConnection, DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, FileChangeType, ProposedFeatures, TextDocumentSyncKind,
+  type Connection, type InitializeResult, type MessageReader, type MessageWriter, type ServerCapabilities,
+} from 'vscode-languageserver/node';
+import { fixAllKind } from '../features/code-actions';
+import { PartShelf } from '../session/candidates';
+import { Session } from '../session/session';
+import { answer } from './answers';
+import { clientOf, type Client } from './client';
+import { Documents } from './documents';
+import { Findings, type Shared } from './findings';
+import { GatedReader } from './gate';
+import { guarded, wordsOf } from './guard';
+import { Hosts, type MakeHost } from './hosts';
+import { defaultSettings, settingsOf } from './shapes';
+import { Whole } from './whole';
+
+export interface Environment {
+  readonly makeHost: MakeHost;
+  readonly version: string;
+  readonly today: () => string;
+}
+
+/** The files whose changes on disk are of interest. */
+const watched = ['**/*.pcbuild.yaml', '**/*.part.yaml', '**/fettle.yaml'];
+const checkCommand = 'fettle.checkWorkspace';
+
+/** Serves a client until it ends the connection. */
+export function serve(reader: MessageReader, writer: MessageWriter, environment: Environment): Connection {
+  const connection = createConnection(ProposedFeatures.all, new GatedReader(reader, writer), writer);
+  new Server(connection, environment).register();
+  connection.listen();
+  return connection;
+}
+
+class Server {
+  private readonly shared: Shared;
+  private readonly hosts: Hosts;
+  private readonly shelf: PartShelf;
+  private readonly findings: Findings;
+  private readonly whole: Whole;
+  private readonly documents: Documents;
+
+  constructor(private readonly connection: Connection, private readonly environment: Environment) {
+    const client = clientOf({ processId: null, rootUri: null, capabilities: {} });
+    this.hosts = new Hosts(connection, environment.makeHost, () => this.shared.client.own.files === true);
+    const session = new Session({ hostFor: this.hosts.hostFor, today: environment.today });
+    this.shared = { connection, session, log: (message) => connection.console.error(message), client, settings: defaultSettings };
+    this.shelf = new PartShelf(session.texts, () => pause());
+    this.findings = new Findings(this.shared);
+    this.whole = new Whole(this.shared, this.hosts, this.findings);
+    this.documents = new Documents(this.shared, this.findings, this.whole);
+  }
+
+  register(): void {
+    const { connection, shared, documents } = this;
+    connection.onInitialize((params) => {
+      shared.client = clientOf(params);
+      this.hosts.setFolders(shared.client.folders);
+      return this.introduce(shared.client);
+    });
+    connection.onInitialized(this.step('initialized', () => this.begin()));
+    connection.onShutdown(() => undefined);
+    connection.onDidOpenTextDocument(this.step('textDocument/didOpen', (params) => documents.opened(params)));
+    connection.onDidChangeTextDocument(this.step('textDocument/didChange', (params) => documents.changed(params)));
+    connection.onDidCloseTextDocument(this.step('textDocument/didClose', (params) => documents.closed(params)));
+    connection.onDidSaveTextDocument(this.step('textDocument/didSave', () => this.saved()));
+    connection.onDidChangeWatchedFiles(this.step('workspace/didChangeWatchedFiles', ({ changes }) => this.onDisk(changes)));
+    connection.onDidChangeConfiguration(this.step('workspace/didChangeConfiguration', ({ settings }) => this.configure((settings as { fettle?: unknown } | null)?.fettle)));
+    answer(shared, this.shelf);
+    this.registerFindings();
+  }
+
+  private registerFindings(): void {
+    const { connection, findings, whole, shared: { log } } = this;
+    connection.languages.diagnostics.on(guarded('textDocument/diagnostic', log, ({ textDocument, previousResultId }) => findings.pull(textDocument.uri, previousResultId)));
+    connection.languages.diagnostics.onWorkspace(guarded('workspace/diagnostic', log, (params, token) => whole.pull(params, token)));
+    connection.onRequest('fettle/checkWorkspace', guarded('fettle/checkWorkspace', log, (_: unknown, token) => whole.check(token)));
+    connection.onExecuteCommand(guarded('workspace/executeCommand', log, ({ command }, token) => (command === checkCommand ? whole.check(token) : null)));
+  }
+
+  /** A notification has no answer: what throws is logged, and nothing after it is held up. */
+  private step<P>(method: string, handle: (params: P) => void | Promise<void>): (params: P) => Promise<void> {
+    return async (params) => {
+      try {
+        await handle(params);
+      } catch (error) {
+        this.shared.log(`${method}: ${wordsOf(error)}`);
+      }
+    };
+  }
+
+  private introduce(client: Client): InitializeResult {
+    const capabilities: ServerCapabilities = {
+      positionEncoding: 'utf-16',
+      textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
+      hoverProvider: true,
+      definitionProvider: true,
+      documentSymbolProvider: { label: 'Fettle' },
+      completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'] },
+      codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,
+      ...(client.pullsDiagnostics ? { diagnosticProvider: { identifier: 'fettle', interFileDependencies: true, workspaceDiagnostics: true } } : {}),
+      // Our own client registers its commands itself.
+      ...(client.own.explains ? {} : { executeCommandProvider: { commands: [checkCommand] } }),
+      workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+    };
+    return { capabilities, serverInfo: { name: 'fettle', version: this.environment.version } };
+  }
+
+  private async begin(): Promise<void> {
+    const { connection, shared: { client } } = this;
+    if (client.watches) await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers: watched.map((globPattern) => ({ globPattern })) });
+    if (client.workspaceFolders) connection.workspace.onDidChangeWorkspaceFolders(this.step('workspace/didChangeWorkspaceFolders', ({ added, removed }) => this.folders(added.map(({ uri }) => uri), removed.map(({ uri }) => uri))));
+    if (!client.configuration) return;
+    await connection.client.register(DidChangeConfigurationNotification.type, { section: 'fettle' }).catch((error: unknown) => this.shared.log(`client/registerCapability: ${wordsOf(error)}`));
+    await this.configure(undefined);
+  }
+
+  /** Takes settings as they were sent, or asks for them where the client answers that. */
+  private async configure(sent: unknown): Promise<void> {
+    const { client, connection, log } = { ...this.shared, connection: this.connection };
+    const value: unknown = client.configuration ? await connection.workspace.getConfiguration('fettle') : sent;
+    const { settings, problem } = settingsOf(value);
+    if (problem) log(problem);
+    if (settings.from === this.shared.settings.from) return;
+    this.shared.settings = settings;
+    this.findings.forgetSent();
+    this.findings.refreshAll();
+    await this.whole.again();
+  }
+
+  private folders(added: readonly string[], removed: readonly string[]): void {
+    this.hosts.setFolders([...this.hosts.folderUris.filter((uri) => !removed.includes(uri)), ...added]);
+    this.anew();
+  }
+
+  /** Without watching, a save is the time at which files on disk may have changed. */
+  private saved(): void {
+    if (!this.shared.client.watches) this.anew();
+  }
+
+  private anew(): void {
+    this.hosts.setFolders(this.hosts.folderUris);
+    this.shared.session.changedAnywhere();
+    this.shelf.forget();
+    this.findings.refreshAll();
+  }
+
+  private onDisk(changes: readonly { uri: string; type: FileChangeType }[]): void {
+    this.hosts.setFolders(this.hosts.folderUris);
+    for (const { uri, type } of changes) {
+      this.shared.session.changedOnDisk(uri);
+      if (type !== FileChangeType.Changed) this.shelf.forget();
+    }
+    this.findings.refreshAll();
+    for (const { uri } of changes) this.whole.changed(uri);
+  }
+}

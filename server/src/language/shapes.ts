@@ -1,0 +1,20 @@
+// Whether what a client sends has the shape it should: validators compiled from `message-shapes.ts` by `npm run generate`.
+import type { Grade } from '../core/manifest/house-file';
+import type { ClientOptions, Settings, ToClient, ToServer } from './requests';
+import * as valid from './shapes-valid';
+
+export const isClientOptions = (value: unknown): value is ClientOptions => valid.clientOptions(value);
+export const isExplain = (value: unknown): value is ToServer['fettle/explain']['params'] => valid.explain(value);
+export const isFoundPath = (value: unknown): value is ToClient['fettle/findPath']['result'] => valid.foundPath(value);
+export const isReadFile = (value: unknown): value is ToClient['fettle/readFile']['result'] => valid.readFile(value);
+export const isListedFolder = (value: unknown): value is ToClient['fettle/listFolder']['result'] => valid.listedFolder(value);
+
+export const defaultSettings: Settings = { from: 'unknown' };
+
+/** Settings as they hold; with what is wrong, for the log, and the defaults in its place. */
+export function settingsOf(value: unknown): { settings: Settings; problem?: string } {
+  if (value === null || value === undefined) return { settings: defaultSettings };
+  if (valid.settings(value)) return { settings: { ...defaultSettings, ...(value as { from?: Grade }) } };
+  const [error] = valid.settings.errors ?? [];
+  return { settings: defaultSettings, problem: `The setting fettle${(error?.instancePath ?? '').replaceAll('/', '.')} ${error?.message ?? 'cannot be read'}; the default is used.` };
+}

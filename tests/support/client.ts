@@ -1,0 +1,110 @@
+// A language client in memory: speaks to the server’s own code over streams, and remembers what it was sent.
+import { PassThrough } from 'node:stream';
+import {
+  createProtocolConnection, DidChangeTextDocumentNotification, DidOpenTextDocumentNotification, InitializeRequest, InitializedNotification,
+  PublishDiagnosticsNotification, StreamMessageReader, StreamMessageWriter,
+  type ClientCapabilities, type Diagnostic, type InitializeResult, type Position, type ProtocolConnection, type PublishDiagnosticsParams, type WorkspaceEdit,
+} from 'vscode-languageserver-protocol/node';
+import type { AddressedHost } from '../../server/src/host/addressed';
+import { MemoryHost } from '../../server/src/host/memory';
+import { serve } from '../../server/src/language/serve';
+import { applyEdits, Lines } from '../../server/src/core/text';
+import { today } from './bench';
+
+/** A file system in memory by `file:` addresses; texts can change while the server runs. */
+export class MemoryAddresses extends MemoryHost implements AddressedHost {
+  constructor(private readonly texts: Map<string, string>) {
+    super(texts);
+  }
+
+  override read(root: string, name: string): ReturnType<MemoryHost['read']> {
+    return this.texts.get(root === '' ? name : `${root}/${name}`);
+  }
+
+  pathOf(uri: string): string | undefined {
+    return uri.startsWith('file:///') ? decodeURIComponent(uri.slice('file:///'.length)) : undefined;
+  }
+
+  pathIn(root: string, name: string): string {
+    return root === '' ? name : `${root}/${name}`;
+  }
+
+  uriOf(path: string): string {
+    return `file:///${path.split('/').map(encodeURIComponent).join('/')}`;
+  }
+}
+
+export class TestClient {
+  readonly connection: ProtocolConnection;
+  readonly published: PublishDiagnosticsParams[] = [];
+  readonly logged: string[] = [];
+  readonly files: Map<string, string>;
+  private readonly texts = new Map<string, { version: number; text: string }>();
+
+  constructor(files: Record<string, string>) {
+    this.files = new Map(Object.entries(files));
+    const up = new PassThrough();
+    const down = new PassThrough();
+    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(this.files), version: '0', today: () => today });
+    this.connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
+    this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => void this.published.push(params));
+    this.connection.onNotification('window/logMessage', (params: { message: string }) => void this.logged.push(params.message));
+    this.connection.onRequest('client/registerCapability', () => null);
+    this.connection.listen();
+  }
+
+  async start(capabilities: ClientCapabilities = {}, more: object = {}): Promise<InitializeResult> {
+    const result = await this.connection.sendRequest(InitializeRequest.type, { processId: null, rootUri: null, workspaceFolders: [{ uri: 'file:///ws', name: 'ws' }], capabilities, ...more });
+    await this.connection.sendNotification(InitializedNotification.type, {});
+    return result;
+  }
+
+  uri(name: string): string {
+    return `file:///ws/${name}`;
+  }
+
+  async open(name: string, text = this.files.get(`ws/${name}`) ?? ''): Promise<void> {
+    this.texts.set(name, { version: 1, text });
+    await this.connection.sendNotification(DidOpenTextDocumentNotification.type, { textDocument: { uri: this.uri(name), languageId: 'fettle-build', version: 1, text } });
+  }
+
+  /** Replaces the first occurrence of a text, as an incremental change. */
+  async type(name: string, old: string, by: string): Promise<void> {
+    const { text, version } = this.texts.get(name)!;
+    const start = text.indexOf(old);
+    if (start < 0) throw new Error(`"${old}" is not in ${name}`);
+    const range = new Lines(text).rangeOf({ start, end: start + old.length });
+    this.texts.set(name, { version: version + 1, text: text.slice(0, start) + by + text.slice(start + old.length) });
+    await this.connection.sendNotification(DidChangeTextDocumentNotification.type, { textDocument: { uri: this.uri(name), version: version + 1 }, contentChanges: [{ range, text: by }] });
+  }
+
+  text(name: string): string {
+    return this.texts.get(name)?.text ?? this.files.get(`ws/${name}`)!;
+  }
+
+  /** Where a text stands in an open file: `into` characters past its start. */
+  at(name: string, text: string, into = 0): Position {
+    const offset = this.text(name).indexOf(text);
+    if (offset < 0) throw new Error(`"${text}" is not in ${name}`);
+    return new Lines(this.text(name)).positionAt(offset + into);
+  }
+
+  /** The last diagnostics pushed for a file; waits for the server to have dealt with everything sent so far. */
+  async findings(name: string): Promise<readonly Diagnostic[]> {
+    await this.connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri: this.uri(name) } });
+    return this.published.findLast(({ uri }) => uri === this.uri(name))?.diagnostics ?? [];
+  }
+
+  /** The text that an edit leads to. */
+  applied(name: string, edit: WorkspaceEdit): string {
+    const text = this.text(name);
+    const lines = new Lines(text);
+    const edits = (edit.documentChanges ?? []).flatMap((change) => ('edits' in change && change.textDocument.uri === this.uri(name) ? change.edits : []));
+    return applyEdits(text, edits.map((one) => ({ span: { start: lines.offsetAt(one.range.start), end: lines.offsetAt(one.range.end) }, text: (one as { newText: string }).newText })));
+  }
+
+  dispose(): void {
+    this.connection.dispose();
+  }
+}
+
