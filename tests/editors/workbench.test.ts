@@ -1,10 +1,10 @@
 // VS Code's own workbench with the packed extension: inside the extension host, trusted and not, and on the screen.
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { provide, reportMissing } from './support/needs';
-import { mendedText, removeFolder, scenario, vsixPath, workspaceCopy } from './support/scenario';
+import { mendedText, removeFolder, repository, scenario, vsixPath, workspaceCopy } from './support/scenario';
 import { runInHost, type HostResults, type Mode } from './workbench/host';
 import { startBrowser, type Browser } from './workbench/page';
 import { lookAtScreen, type Screen } from './workbench/screen';
@@ -20,10 +20,13 @@ const hostSteps = [
   'finds the mistake again after a restart',
 ];
 
+/** The extension runs in a browser without a server only when its manifest names an entry for that. */
+const { browser: workerEntry } = JSON.parse(readFileSync(join(repository, 'package.json'), 'utf8')) as { browser?: string };
+
 const modes: Mode[] = [
   { name: 'a trusted folder', trusted: true, host: 'process' },
   { name: 'restricted mode', trusted: false, host: 'process' },
-  { name: 'a browser worker', trusted: true, host: 'worker' },
+  ...(workerEntry ? [{ name: 'a browser worker', trusted: true, host: 'worker' } as const] : []),
 ];
 
 const { missing, workbench: folder } = await provide({ packages: ['chromium'], files: [vsixPath], workbench: true });
