@@ -1,7 +1,8 @@
 // `fettle swap`: the parts of the folder in one place of a build, ranked by what the whole build would then be.
 import { Option, type Command } from 'commander';
 import { kindOfPart, type Build, type Placed } from '../core/build/build';
-import { bySwapWorth, trySwap, type Candidate, type Swapped } from '../core/judge/prove';
+import { trySwap, type Candidate, type Swapped } from '../core/judge/prove';
+import { grades } from '../core/manifest/house-file';
 import { Doc, kindOfFile } from '../core/parts/doc';
 import { isTrouble, within } from '../host/host';
 import type { Workspace } from '../host/workspace';
@@ -69,9 +70,23 @@ async function namesUnder(workspace: Workspace, folder: string, below: string, n
   }
 }
 
-/** Every candidate but the one that stands there, best first. */
+/** Every candidate but the one that stands there: the build with fewest of the worst findings first, then by name. */
 export function rank({ build, judgement }: Pick<OneBuild, 'build' | 'judgement'>, placed: Placed, candidates: readonly Candidate[]): readonly Swapped[] {
   return candidates.filter((candidate) => candidate.name !== placed.used?.name)
-    .map((candidate) => trySwap(build, judgement, placed, candidate)).sort(bySwapWorth);
+    .map((candidate) => trySwap(build, judgement, placed, candidate))
+    .map((swapped) => ({ swapped, counts: openCounts(swapped) }))
+    .sort((a, b) => compareCounts(a.counts, b.counts) || (a.swapped.candidate.name < b.swapped.candidate.name ? -1 : 1))
+    .map(({ swapped }) => swapped);
 }
 
+/** How many findings there would be of each grade, worst first, those left out that the build accepts. */
+function openCounts({ after }: Swapped): readonly number[] {
+  const counts = grades.map(() => 0);
+  for (const finding of after.findings) if (!finding.accepted) counts[grades.indexOf(finding.grade)]!++;
+  return counts;
+}
+
+function compareCounts(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((count, i) => count !== b[i]);
+  return at < 0 ? 0 : a[at]! - b[at]!;
+}

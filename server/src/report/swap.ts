@@ -26,7 +26,7 @@ const heads = ['part', 'brings', 'clears', 'price', 'draw'] as const;
 export function swapText({ build, section, placed, ranked, most, shown }: SwapRanking): string {
   const title = safe(section.title ?? shown(section.doc));
   const now = placed.used ? `now ${placed.used.name}` : 'now spelled out in the build';
-  const intro = block(`${title}, ${placed.path}: ${now}. ${plural(ranked.length, 'other part', 'other parts')} of this kind, best first.`, 0);
+  const intro = block(`${title}, ${placed.path}: ${now}. ${others(ranked.length)}`, 0);
   if (ranked.length === 0) return `${intro.join('\n')}\n`;
   const rows = ranked.slice(0, most).map((swapped) => rowOf(build, placed, swapped));
   const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => columns(row[i]!))));
@@ -34,6 +34,9 @@ export function swapText({ build, section, placed, ranked, most, shown }: SwapRa
   const rest = ranked.length > most ? [`${ranked.length - most} more; --most ${ranked.length} lists all.`] : [];
   return [...intro, '', ...table, '', ...rest, 'What a part brings and clears is counted in findings by grade, over the whole build.'].join('\n') + '\n';
 }
+
+const others = (count: number): string =>
+  (count === 0 ? 'No other part of this kind stands in the parts folders.' : `${plural(count, 'other part', 'other parts')} of this kind, best first.`);
 
 function rowOf(build: Build, placed: Placed, swapped: Swapped): string[] {
   const { price, draw } = differences(build, placed, swapped);

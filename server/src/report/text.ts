@@ -122,7 +122,7 @@ export function closingText(tally: Tally, look: Look): string {
   const hints: string[] = [];
   const { unknown } = tally.findings;
   if (unknown > 0 && look.from !== 'unknown') hints.push(`${plural(unknown, 'answer waits', 'answers wait')} for facts that no file states; --from unknown lists them by fact.`);
-  if (tally.accepted > 0 && !look.accepted) hints.push(`${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows them.`);
+  if (tally.accepted > 0 && !look.accepted) hints.push(`${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows ${tally.accepted === 1 ? 'it' : 'them'}.`);
   if (tally.cut > 0) hints.push(`${plural(tally.cut, 'finding is', 'findings are')} past the most that is listed of one file.`);
   const worst = worstOrder.filter((grade) => tally.builds[grade] > 0).map((grade) => `${tally.builds[grade]} ${grade}`).join(', ');
   const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';

@@ -65,7 +65,7 @@ function figureStep(one: Figure, told: Told): Step {
   const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
   return {
     label: one.label, value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit), figure: one,
-    ...(one.formula ? { formula: one.formula } : {}), ...(one.source ? { source: one.source } : {}),
+    ...(one.work ? { formula: one.formula || 'nothing to add up' } : {}), ...(one.source ? { source: one.source } : {}),
     ...(one.from ? { from: one.from } : {}), ...(lack ? { source: `not stated: ${lack.what}` } : {}),
     ...(repeated ? { repeated } : {}), inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
   };

@@ -1,0 +1,182 @@
+// The command over real files: links, pipes, devices, bytes that are no text, folders full of other things.
+import { execFileSync } from 'node:child_process';
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { NodeHost } from '../../server/src/host/node';
+import { fileSink } from '../../server/src/host/output';
+import { fettle, type Ran } from '../support/command';
+
+const posix = process.platform !== 'win32';
+const isRoot = process.getuid?.() === 0;
+let top: string;
+let here: string;
+
+beforeEach(() => {
+  top = mkdtempSync(join(tmpdir(), 'fettle-files-'));
+  here = join(top, 'workspace');
+  mkdirSync(here);
+});
+afterEach(() => rmSync(top, { recursive: true, force: true }));
+
+function write(name: string, text: string | Uint8Array): string {
+  const path = join(here, name);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text);
+  return path;
+}
+
+const check = (...words: string[]): Promise<Ran> => fettle(new NodeHost(here), 'check', ...words);
+
+const tall = 'format: 1\nbuild: A\nparts:\n  cooler: { use: boreas/tower }\n  case: { cooler-height: 155 mm }\n';
+const tower = 'kind: cooler\nheight: 158 mm\n';
+
+describe('reading', () => {
+  it('finds parts by their path alone and gives paths from the current folder', async () => {
+    write('fettle.yaml', 'format: 1\n');
+    write('benches/desk.pcbuild.yaml', tall);
+    write('parts/boreas/tower.part.yaml', tower);
+    const { out, status } = await check();
+    expect(status).toBe(1);
+    expect(out).toContain('benches/desk.pcbuild.yaml:4   parts.cooler');
+    expect((await fettle(new NodeHost(join(here, 'benches')), 'check')).out).toContain('  desk.pcbuild.yaml:4   parts.cooler');
+    expect((await fettle(new NodeHost(top), 'check', 'workspace')).out).toContain('workspace/benches/desk.pcbuild.yaml:4');
+  });
+
+  it('gives the same findings with a byte order mark, and at the same places', async () => {
+    write('parts/boreas/tower.part.yaml', tower);
+    write('a.pcbuild.yaml', tall);
+    const plain = await check();
+    write('a.pcbuild.yaml', `\ufeff${tall}`);
+    expect(await check()).toEqual(plain);
+  });
+
+  it.each([
+    ['zero bytes', Buffer.from('build: \0\n'), 'holds zero bytes, so it is no text.'],
+    ['Latin-1', Buffer.from([0x62, 0x3a, 0x20, 0xb5]), 'is not text in UTF-8.'],
+    ['UTF-16', Buffer.from('\ufeffbuild: A\n', 'utf16le'), 'is written in UTF-16; save it as UTF-8.'],
+    ['a file past the limit', Buffer.alloc(2_000_001, 0x20), 'is larger than 2 000 000 bytes, so it is not read; split it.'],
+  ])('refuses %s in plain words', async (_, bytes, why) => {
+    write('a.pcbuild.yaml', bytes);
+    const { status, err } = await check();
+    expect([status, err]).toEqual([2, `fettle: a.pcbuild.yaml: ${why}\n`]);
+  });
+
+  it('ends within two seconds on 10,000 files that are none of ours, and says so', async () => {
+    for (let i = 0; i < 10_000; i++) writeFileSync(join(here, `photo-${i}.jpg`), '');
+    const begun = Date.now();
+    const { status, err } = await check();
+    expect(Date.now() - begun).toBeLessThan(2_000);
+    expect([status, err]).toEqual([2, 'fettle: .: there are no builds here; a build is a file whose name ends in .pcbuild.yaml.\n']);
+  });
+
+  it('stops at folders that lie too deep, and says so', async () => {
+    write(`${'d/'.repeat(70)}a.pcbuild.yaml`, tall);
+    const { status, err } = await check();
+    expect(status).toBe(2);
+    expect(err).toMatch(/^fettle: (d\/)+d: lies more than 64 folders deep, so it is not looked into\.\n$/);
+  });
+});
+
+describe.skipIf(!posix)('what leads elsewhere', () => {
+  beforeEach(() => {
+    mkdirSync(join(top, 'secret/boreas'), { recursive: true });
+    writeFileSync(join(top, 'secret/boreas/tower.part.yaml'), tower);
+    writeFileSync(join(top, 'secret/b.pcbuild.yaml'), tall);
+  });
+
+  it('reads no build through a link out of the workspace', async () => {
+    symlinkSync(join(top, 'secret/b.pcbuild.yaml'), join(here, 'b.pcbuild.yaml'));
+    const { status, out, err } = await check();
+    expect([status, out, err]).toEqual([2, '', 'fettle: b.pcbuild.yaml: leads out of the workspace, so it is not read.\n']);
+  });
+
+  it('reads no part through a linked folder or file, and no house settings', async () => {
+    write('a.pcbuild.yaml', tall);
+    symlinkSync(join(top, 'secret'), join(here, 'parts'));
+    const folder = await check();
+    expect(folder.err).toBe('fettle: parts/boreas/tower.part.yaml: leads out of the workspace, so it is not read.\n');
+    expect(folder.out).not.toContain('158 mm');
+    rmSync(join(here, 'parts'));
+    mkdirSync(join(here, 'parts/boreas'), { recursive: true });
+    symlinkSync(join(top, 'secret/boreas/tower.part.yaml'), join(here, 'parts/boreas/tower.part.yaml'));
+    expect((await check('a.pcbuild.yaml')).out).not.toContain('158 mm');
+    writeFileSync(join(top, 'secret/fettle.yaml'), 'parts: [elsewhere]\n');
+    symlinkSync(join(top, 'secret/fettle.yaml'), join(here, 'fettle.yaml'));
+    expect((await check('a.pcbuild.yaml')).err).toContain('fettle: fettle.yaml: leads out of the workspace, so it is not read.\n');
+  });
+
+  it('follows a link that stays inside', async () => {
+    write('a.pcbuild.yaml', tall);
+    write('shelf/boreas/tower.part.yaml', tower);
+    symlinkSync('shelf', join(here, 'parts'));
+    expect((await check('a.pcbuild.yaml')).out).toContain('158 mm');
+  });
+
+  it.each(['../secret/boreas/tower', '/etc/x', 'boreas/../../secret/boreas/tower', '.hidden/x', 'a\\b/c', 'c:/x'])('looks up no part named %s', async (name) => {
+    const asked: string[] = [];
+    const host = new NodeHost(here);
+    const read = host.read.bind(host);
+    host.read = (root, path) => (asked.push(path), read(root, path));
+    write('a.pcbuild.yaml', `format: 1\nbuild: A\nparts:\n  cooler: { use: "${name.replaceAll('\\', '\\\\')}" }\n`);
+    const { status } = await fettle(host, 'check', 'a.pcbuild.yaml');
+    expect([0, 1]).toContain(status);
+    expect(asked.sort()).toEqual(['a.pcbuild.yaml', 'fettle.yaml']);
+  });
+
+  it('opens no pipe and no device', async () => {
+    execFileSync('mkfifo', [join(here, 'a.pcbuild.yaml')]);
+    const piped = await check();
+    expect([piped.status, piped.err]).toEqual([2, 'fettle: a.pcbuild.yaml: is no regular file, so it is not opened.\n']);
+    const named = await check('a.pcbuild.yaml');
+    expect([named.status, named.err]).toEqual([2, 'fettle: a.pcbuild.yaml: is no regular file, so it is not opened.\n']);
+    symlinkSync('/dev/zero', join(here, 'b.pcbuild.yaml'));
+    expect((await check('b.pcbuild.yaml')).status).toBe(2);
+  });
+
+  it('ends on links that lead in circles', async () => {
+    symlinkSync('b.pcbuild.yaml', join(here, 'a.pcbuild.yaml'));
+    symlinkSync('a.pcbuild.yaml', join(here, 'b.pcbuild.yaml'));
+    symlinkSync('.', join(here, 'round'));
+    const { status, err } = await check();
+    expect(status).toBe(2);
+    expect(err).toContain('fettle: a.pcbuild.yaml: is a link that leads back to itself.\n');
+  });
+
+  it.skipIf(isRoot)('says that a folder or file may not be read', async () => {
+    chmodSync(write('a.pcbuild.yaml', tall), 0);
+    expect((await check()).err).toContain('fettle: a.pcbuild.yaml: may not be read: the system denies it.\n');
+  });
+});
+
+describe('writing', () => {
+  it('replaces a file whole, keeps its permissions and leaves nothing beside it', () => {
+    const path = write('out.txt', 'before');
+    chmodSync(path, 0o640);
+    const sink = fileSink(here, 'out.txt');
+    sink.write('after, ');
+    sink.write('and more');
+    expect(readFileSync(path, 'utf8')).toBe('before');
+    sink.done();
+    sink.drop();
+    expect(readFileSync(path, 'utf8')).toBe('after, and more');
+    if (posix) expect(statSync(path).mode & 0o777).toBe(0o640);
+    expect(readdirSync(here)).toEqual(['out.txt']);
+  });
+
+  it('leaves what stood there when it is dropped', () => {
+    const path = write('out.txt', 'before');
+    const sink = fileSink(here, 'out.txt');
+    sink.write('half');
+    sink.drop();
+    expect(readFileSync(path, 'utf8')).toBe('before');
+    expect(readdirSync(here)).toEqual(['out.txt']);
+  });
+
+  it('writes through no folder and into no device', () => {
+    expect(() => fileSink(here, '.')).toThrow('it is no regular file');
+    expect(() => fileSink(here, 'none/out.txt')).toThrow();
+    expect(existsSync(join(here, 'none'))).toBe(false);
+  });
+});
