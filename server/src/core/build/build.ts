@@ -57,15 +57,25 @@ export class Build {
 
   /** The same build with another part at one place: nothing is read again but that part. */
   withPart(place: Placed, name: string): Build {
-    const copy = Object.create(Build.prototype) as Build;
-    const placed = this.place(place.role, place.index, place.map, place.span, name);
+    return this.withPlaced(new Map([[place, this.place(place.role, place.index, place.map, place.span, name)]]));
+  }
+
+  /** The same build with some parts in other places: each gets `value` as its own `key`. */
+  withPlaces(moves: readonly { readonly placed: Placed; readonly key: string; readonly value: string }[]): Build {
+    return this.withPlaced(new Map(moves.map(({ placed, key, value }) => [placed, moved(placed, key, value)])));
+  }
+
+  private withPlaced(instead: ReadonlyMap<Placed, Placed>): Build {
     const parts: Record<string, unknown> = {};
-    for (const role of roleNames) parts[role] = this.peek(role);
-    const old = parts[place.role];
-    parts[place.role] = Array.isArray(old) ? old.map((other: Placed) => (other.index === place.index ? placed : other)) : placed;
+    for (const role of roleNames) {
+      const held = this.peek(role);
+      parts[role] = Array.isArray(held) ? (held as Placed[]).map((one) => instead.get(one) ?? one) : (instead.get(held as Placed) ?? held);
+    }
     const reads = { mask: 0 };
-    return Object.assign(copy, { doc: this.doc, find: this.find, house: this.house, today: this.today, file: this.file,
-      dependsOn: this.dependsOn, memo: new Map(), reads, parts: tracked(parts, reads) });
+    return Object.assign(Object.create(Build.prototype) as Build, {
+      doc: this.doc, find: this.find, house: this.house, today: this.today, file: this.file,
+      dependsOn: this.dependsOn, memo: new Map(), reads, parts: tracked(parts, reads),
+    });
   }
 
   /** A role’s parts without marking them as read. */
@@ -134,6 +144,14 @@ export class Build {
   }
 }
 
+/** A part with one of its own keys said otherwise, as if the build had said so where the part stands. */
+function moved(placed: Placed, key: string, value: string): Placed {
+  const was = (placed.at as unknown as Record<string, Fact<string>>)[key]!;
+  const node: Node = { type: 'scalar', text: value, style: 'plain', span: was.node?.span ?? placed.span, fixable: false };
+  const fact: Fact<string> = { ...was, value, text: value, doc: placed.doc, node };
+  return { ...placed, at: Object.create(placed.at, { [key]: { value: fact, enumerable: true } }) as Placed['at'] };
+}
+
 /** Getters that mark a role as read, so that a check’s dependence on its parts is known. */
 function tracked(parts: Record<string, unknown>, reads: { mask: number }): Record<string, unknown> {
   const held = {};
@@ -168,4 +186,3 @@ export function kindOfPart(doc: Doc): Kind | undefined {
   return word !== undefined && isKind(word) ? word : undefined;
 }
 
-export type AnyFact = Fact<unknown>;

@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Truth } from '../figures/truth';
 import type { Said } from '../figures/say';
 import type { Grade } from '../manifest/house-file';
+import type { RoleName } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import type { Edit, Span } from '../text';
@@ -20,7 +21,9 @@ export interface Place {
 export interface TextFix { readonly type: 'text'; readonly title: string; readonly doc: Doc; readonly edits: readonly Edit[] }
 /** Another part of the parts folder in this place: the judge looks for the best that clear the finding. */
 export interface SwapFix { readonly type: 'swap'; readonly placed: Placed }
-export type FixIdea = TextFix | SwapFix;
+/** Places for all parts of some roles: the judge looks for those that break least. */
+export interface AssignFix { readonly type: 'assign'; readonly roles: readonly RoleName[]; readonly what: string }
+export type FixIdea = TextFix | SwapFix | AssignFix;
 
 export interface Outcome {
   readonly place: Place;
@@ -107,6 +110,9 @@ export function takeOut(fact: Fact<unknown>, title: string): TextFix | undefined
   const edits = fact.holder && fact.entry && removeEntry(fact.doc.parsed, fact.holder, fact.key);
   return edits && { type: 'text', title, doc: fact.doc, edits };
 }
+
+/** The best places for all parts of these roles; `what` names them in the fix’s title. */
+export const assign = (what: string, ...roles: readonly RoleName[]): AssignFix => ({ type: 'assign', roles, what });
 
 /** Another part of the folder in this place. */
 export const swap = (placed: Placed): SwapFix => ({ type: 'swap', placed });

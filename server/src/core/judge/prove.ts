@@ -1,12 +1,13 @@
 // Proves fixes: each is applied to a copy and judged again before anyone is offered it.
 import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/house';
-import type { FixIdea, SwapFix, TextFix } from '../checks/kit';
+import type { AssignFix, FixIdea, SwapFix, TextFix } from '../checks/kit';
 import { putOn } from '../checks/kit';
 import { roleNames } from '../manifest/places';
 import { Doc } from '../parts/doc';
 import type { Kind } from '../parts/kinds';
 import { applyEdits, editsOverlap, type Edit } from '../text';
+import { bestPlaces } from './assign';
 import type { Finding, Judgement } from './finding';
 import { judgeBuild, judgeFile } from './judge';
 
@@ -32,6 +33,7 @@ export function provenFixes(build: Build, before: Judgement, finding: Finding, c
   const proven: ProvenFix[] = [];
   for (const idea of ideasOf(finding)) {
     if (idea.type === 'text') proven.push(...some(proveText(build, before, finding, idea)));
+    else if (idea.type === 'assign') proven.push(...some(proveAssignment(build, before, finding, idea)));
     else proven.push(...bestSwaps(build, before, finding, idea, candidates(idea.placed.kind)));
   }
   return distinct(proven);
@@ -49,6 +51,11 @@ export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): 
 
 function ideasOf(finding: Finding): FixIdea[] {
   return [...(finding.fixes?.() ?? [])].filter((idea): idea is FixIdea => idea !== undefined);
+}
+
+function proveAssignment(build: Build, before: Judgement, finding: Finding, idea: AssignFix): ProvenFix | undefined {
+  const fix = bestPlaces(build, before, idea);
+  return fix && proveText(build, before, finding, fix);
 }
 
 function proveText(build: Build, before: Judgement, finding: Finding, idea: TextFix): ProvenFix | undefined {

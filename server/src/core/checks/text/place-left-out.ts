@@ -1,0 +1,51 @@
+// Parts for which the build writes no slot, port or header.
+import { seekers } from '../../figures/assigning';
+import { missing } from '../../figures/figure';
+import { offered } from '../../figures/places';
+import { say } from '../../figures/say';
+import { lacking, sure } from '../../figures/truth';
+import { check } from '../check';
+import { assign, at, outcome, type FixIdea } from '../kit';
+
+export default check({
+  id: 'place-left-out',
+  area: 'text',
+  grade: 'note',
+  what: 'Every drive, card and fan that plugs into the board says where.',
+  why: 'Speed, lanes and which ports fall away depend on the place; left to the bench, it is whatever is nearest.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    slots:
+      M2_1: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x2], takes-from: [], halves: [] }
+      M2_2: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4], takes-from: [], halves: [] }
+  drives:
+    - { name: scratch, shape: M.2, bus: NVMe, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s }
+#     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+    mended: `
+parts:
+  board:
+    slots:
+      M2_1: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x2], takes-from: [], halves: [] }
+      M2_2: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4], takes-from: [], halves: [] }
+  drives:
+    - { name: scratch, shape: M.2, bus: NVMe, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
+`,
+  }],
+  *test(build) {
+    const all = [['drives', seekers(build, ['drives'])], ['cards', seekers(build, ['graphics', 'cards'])], ['fans', seekers(build, ['fans'])]] as const;
+    for (const [what, wanting] of all) {
+      for (const { placed, key, stated } of wanting) {
+        const place = offered(build, key)!;
+        const truth = stated.value !== undefined ? sure(true, stated) : place.names ? sure(false, stated) : lacking([missing(place.fact, `${place.fact.key} of ${place.by.label}`)], stated);
+        yield outcome({ ...at(placed, stated), path: `${placed.path}.${key}` }, truth, {
+          broken: () => say`The build does not say which ${key} ${placed.label} goes into.`,
+          fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
+        });
+      }
+    }
+  },
+});
