@@ -17,6 +17,7 @@ const packages = {
   units: () => Boolean(programPath('units')),
   'i2c-tools': () => Boolean(programPath('i2cdump')),
   dmidecode: () => Boolean(programPath('dmidecode')),
+  fdisk: () => Boolean(programPath('sfdisk')),
 };
 
 export const packageNames = Object.keys(packages);
