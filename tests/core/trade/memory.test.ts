@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   CHANNEL_DATA_BITS, DEVICE_WIDTHS_BITS, ECC_RANK_BITS, MODULE_KINDS, MODULE_PINS, STANDARD_RATES_MTS, STANDARD_VDD_V, channelFill,
-  isStandardRate, memoryBandwidthBytesPerSecond, moduleCapacityGiB, moduleClassFits, moduleName, moduleShapeFits, profileNeeded, rankCapacityGiB,
+  isStandardRate, memoryBandwidthBytesPerSecond, memoryBytes, moduleCapacityGiB, moduleClassFits, moduleName, moduleShapeFits, profileNeeded, rankCapacityGiB,
 } from '../../../server/src/core/trade/memory';
 import type { ModuleKind } from '../../../server/src/core/trade/memory';
 
@@ -126,5 +126,16 @@ describe('channelFill', () => {
     expect(channelFill(new Map(), ['A1'])).toEqual({
       modules: [], channelsUsed: 0, mostInOneChannel: 0, balanced: true, strangers: ['A1'],
     });
+  });
+});
+
+describe('amounts of memory', () => {
+  it('counts each step as 1024', () => {
+    expect([memoryBytes(1, 1e3), memoryBytes(1, 1e6), memoryBytes(16, 1e9), memoryBytes(1, 1e12)]).toEqual([2 ** 10, 2 ** 20, 2 ** 34, 2 ** 40]);
+    expect(() => memoryBytes(1, 1e8)).toThrow(/unitBytes must be/);
+  });
+
+  it('agrees with what a rank holds', () => {
+    expect(memoryBytes(rankCapacityGiB(16, 8), 1e9)).toBe(2 ** 34);
   });
 });

@@ -10,18 +10,104 @@ import firmwareTargetUnknown from './board/firmware-target-unknown';
 import firmwareTooOldForProcessor from './board/firmware-too-old-for-processor';
 import noPicture from './board/no-picture';
 import processorNotListed from './board/processor-not-listed';
+import processorPressed from './board/processor-pressed';
+import socketCoverEarly from './board/socket-cover-early';
 import socketDiffers from './board/socket-differs';
 import updateRisky from './board/update-risky';
+import boardSizeVague from './case/board-size-vague';
 import boardTooBig from './case/board-too-big';
+import frontLeadWithoutHeader from './case/front-lead-without-header';
+import glassCare from './case/glass-care';
+import leadTooShort from './case/lead-too-short';
+import looseMargin from './case/loose-margin';
+import shieldMissing from './case/shield-missing';
 import standoffMissing from './case/standoff-missing';
 import standoffTooLow from './case/standoff-too-low';
 import standoffUnderBareBoard from './case/standoff-under-bare-board';
+import tooHeavyToLiftAlone from './case/too-heavy-to-lift-alone';
+import coolerCapacityShort from './cooling/cooler-capacity-short';
+import coolerOverMemory from './cooling/cooler-over-memory';
+import coolerOverSlot from './cooling/cooler-over-slot';
+import coolerSocketMissing from './cooling/cooler-socket-missing';
 import coolerTooTall from './cooling/cooler-too-tall';
+import fanPinsDiffer from './cooling/fan-pins-differ';
+import headerOverloaded from './cooling/header-overloaded';
+import headersShort from './cooling/headers-short';
+import metalPasteOnAluminium from './cooling/metal-paste-on-aluminium';
+import pasteAmountOff from './cooling/paste-amount-off';
+import pasteConducts from './cooling/paste-conducts';
+import pasteDoseVague from './cooling/paste-dose-vague';
+import pasteDoubled from './cooling/paste-doubled';
+import pasteMissing from './cooling/paste-missing';
+import bagAsMat from './handling/bag-as-mat';
+import bagOpenEarly from './handling/bag-open-early';
+import coinCellCautionMissing from './handling/coin-cell-caution-missing';
+import contactsTouched from './handling/contacts-touched';
+import cordlessStrap from './handling/cordless-strap';
+import dryRoom from './handling/dry-room';
+import hotPartTouched from './handling/hot-part-touched';
+import insideBeforeUnplugging from './handling/inside-before-unplugging';
+import leakTestMissing from './handling/leak-test-missing';
+import noEqualisingStep from './handling/no-equalising-step';
+import noResidualDischarge from './handling/no-residual-discharge';
+import sharpEdgeCautionMissing from './handling/sharp-edge-caution-missing';
+import strapOnPaint from './handling/strap-on-paint';
+import strapResistanceTooHigh from './handling/strap-resistance-too-high';
+import strapWhileEnergised from './handling/strap-while-energised';
+import strapWithoutResistor from './handling/strap-without-resistor';
+import surfaceUnsuited from './handling/surface-unsuited';
+import vacuumAtBoard from './handling/vacuum-at-board';
+import bandwidthShort from './memory/bandwidth-short';
+import memoryCapacityShort from './memory/memory-capacity-short';
+import memoryClassUnsupported from './memory/memory-class-unsupported';
+import memoryErrorsUncorrected from './memory/memory-errors-uncorrected';
+import memoryKitsMixed from './memory/memory-kits-mixed';
+import memoryOverLimit from './memory/memory-over-limit';
+import memoryProfileNeeded from './memory/memory-profile-needed';
+import memoryShapeDiffers from './memory/memory-shape-differs';
+import memorySlotsMiscounted from './memory/memory-slots-miscounted';
+import memorySlotsShort from './memory/memory-slots-short';
+import memorySlotsWrong from './memory/memory-slots-wrong';
+import memorySlowerThanPromised from './memory/memory-slower-than-promised';
+import memorySpeedOverPopulation from './memory/memory-speed-over-population';
+import memorySpeedOverProcessor from './memory/memory-speed-over-processor';
+import memoryTypeDiffers from './memory/memory-type-differs';
+import moduleTooLarge from './memory/module-too-large';
+import adapterRisky from './power/adapter-risky';
+import backupTooShort from './power/backup-too-short';
+import bendTooTight from './power/bend-too-tight';
+import circuitOverloaded from './power/circuit-overloaded';
+import earthDefeated from './power/earth-defeated';
 import excursionBeyondSupply from './power/excursion-beyond-supply';
+import heatIntoRoom from './power/heat-into-room';
 import leadFromAnotherSupply from './power/lead-from-another-supply';
+import leadOverloaded from './power/lead-overloaded';
 import powerLeadsShort from './power/power-leads-short';
+import runningCostOver from './power/running-cost-over';
+import sixteenPinPowerLevel from './power/sixteen-pin-power-level';
+import stripsChained from './power/strips-chained';
 import supplyHeadroomThin from './power/supply-headroom-thin';
+import supplyOpened from './power/supply-opened';
 import supplyOverloaded from './power/supply-overloaded';
+import supplyShapeDiffers from './power/supply-shape-differs';
+import supplyTooDeep from './power/supply-too-deep';
+import supplyVoltageDiffers from './power/supply-voltage-differs';
+import voltageDropHigh from './power/voltage-drop-high';
+import wallPowerOver from './power/wall-power-over';
+import bracketWrong from './slots/bracket-wrong';
+import cardEdgeTooLong from './slots/card-edge-too-long';
+import cardLanesFewer from './slots/card-lanes-fewer';
+import cardSlotMissing from './slots/card-slot-missing';
+import cardTooLong from './slots/card-too-long';
+import cardTooTall from './slots/card-too-tall';
+import cardTooThick from './slots/card-too-thick';
+import cardUnsupported from './slots/card-unsupported';
+import cardsOverlap from './slots/cards-overlap';
+import displayModeBeyondLink from './slots/display-mode-beyond-link';
+import displayPortsShort from './slots/display-ports-short';
+import lanesOversubscribed from './slots/lanes-oversubscribed';
+import linkGenerationLower from './slots/link-generation-lower';
+import riserSlower from './slots/riser-slower';
 import arrayCapacityShort from './storage/array-capacity-short';
 import baysShort from './storage/bays-short';
 import bootDriveNotBootable from './storage/boot-drive-not-bootable';
@@ -56,6 +142,7 @@ import numberOdd from './text/number-odd';
 import overrideNeedless from './text/override-needless';
 import partKindWrongHere from './text/part-kind-wrong-here';
 import partNotFound from './text/part-not-found';
+import placeLeftOut from './text/place-left-out';
 import placeTwice from './text/place-twice';
 import placeUnknown from './text/place-unknown';
 import promiseUncheckable from './text/promise-uncheckable';
@@ -79,18 +166,104 @@ export const checks: readonly Check[] = [
   firmwareTooOldForProcessor,
   noPicture,
   processorNotListed,
+  processorPressed,
+  socketCoverEarly,
   socketDiffers,
   updateRisky,
+  boardSizeVague,
   boardTooBig,
+  frontLeadWithoutHeader,
+  glassCare,
+  leadTooShort,
+  looseMargin,
+  shieldMissing,
   standoffMissing,
   standoffTooLow,
   standoffUnderBareBoard,
+  tooHeavyToLiftAlone,
+  coolerCapacityShort,
+  coolerOverMemory,
+  coolerOverSlot,
+  coolerSocketMissing,
   coolerTooTall,
+  fanPinsDiffer,
+  headerOverloaded,
+  headersShort,
+  metalPasteOnAluminium,
+  pasteAmountOff,
+  pasteConducts,
+  pasteDoseVague,
+  pasteDoubled,
+  pasteMissing,
+  bagAsMat,
+  bagOpenEarly,
+  coinCellCautionMissing,
+  contactsTouched,
+  cordlessStrap,
+  dryRoom,
+  hotPartTouched,
+  insideBeforeUnplugging,
+  leakTestMissing,
+  noEqualisingStep,
+  noResidualDischarge,
+  sharpEdgeCautionMissing,
+  strapOnPaint,
+  strapResistanceTooHigh,
+  strapWhileEnergised,
+  strapWithoutResistor,
+  surfaceUnsuited,
+  vacuumAtBoard,
+  bandwidthShort,
+  memoryCapacityShort,
+  memoryClassUnsupported,
+  memoryErrorsUncorrected,
+  memoryKitsMixed,
+  memoryOverLimit,
+  memoryProfileNeeded,
+  memoryShapeDiffers,
+  memorySlotsMiscounted,
+  memorySlotsShort,
+  memorySlotsWrong,
+  memorySlowerThanPromised,
+  memorySpeedOverPopulation,
+  memorySpeedOverProcessor,
+  memoryTypeDiffers,
+  moduleTooLarge,
+  adapterRisky,
+  backupTooShort,
+  bendTooTight,
+  circuitOverloaded,
+  earthDefeated,
   excursionBeyondSupply,
+  heatIntoRoom,
   leadFromAnotherSupply,
+  leadOverloaded,
   powerLeadsShort,
+  runningCostOver,
+  sixteenPinPowerLevel,
+  stripsChained,
   supplyHeadroomThin,
+  supplyOpened,
   supplyOverloaded,
+  supplyShapeDiffers,
+  supplyTooDeep,
+  supplyVoltageDiffers,
+  voltageDropHigh,
+  wallPowerOver,
+  bracketWrong,
+  cardEdgeTooLong,
+  cardLanesFewer,
+  cardSlotMissing,
+  cardTooLong,
+  cardTooTall,
+  cardTooThick,
+  cardUnsupported,
+  cardsOverlap,
+  displayModeBeyondLink,
+  displayPortsShort,
+  lanesOversubscribed,
+  linkGenerationLower,
+  riserSlower,
   arrayCapacityShort,
   baysShort,
   bootDriveNotBootable,
@@ -125,6 +298,7 @@ export const checks: readonly Check[] = [
   overrideNeedless,
   partKindWrongHere,
   partNotFound,
+  placeLeftOut,
   placeTwice,
   placeUnknown,
   promiseUncheckable,

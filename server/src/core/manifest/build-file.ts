@@ -53,6 +53,7 @@ export const expect = group({
     capacity: quantity('data-size', 'GB', 'Memory in all.', '64 GB'),
     bandwidth: quantity('data-rate', 'GB/s', 'Bandwidth over all channels.', '80 GB/s'),
     speed: quantity('transfer-rate', 'MT/s', 'Speed it runs at.', '6000 MT/s'),
+    ecc: flag('Whether memory errors must be corrected.'),
   }, 'What the memory must achieve.', '{ capacity: 64 GB }'),
   displays: list(group({
     mode: form('a mode', parseMode, 'Width, height and refresh rate.', '3840x2160 @ 120 Hz'),
@@ -102,7 +103,7 @@ export const bench = group({
   'equalise-by': choice(['strap', 'touching bare chassis', 'nothing'], 'How person, chassis and part are brought to one potential.'),
   'mains-lead': choice(['unplugged', 'plugged, switch off', 'plugged, switch on'], 'The supply’s mains lead while hands are inside.'),
   'supply-cover': choice(['closed', 'opened'], 'Whether the supply’s own housing stays closed.'),
-  'glass-panel': choice(['taken off first, laid on cloth', 'left on'], 'What is done with a glass side panel before the work.'),
+  'glass-panel': choice(['taken off first', 'left on'], 'What is done with a glass side panel before the work; taken off, it lies flat on cloth.'),
   'firmware-update': group({
     to: version('The version to install.', '"1.20"'),
     by: choice(updateRoutes, 'How.'),

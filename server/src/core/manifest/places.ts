@@ -28,8 +28,10 @@ export const roles = {
     ...use,
     mount: text('Where a liquid cooler’s radiator goes: a radiator place of the case.', 'top'),
     tubes: choice(['up', 'down', 'side'], 'Which way the radiator’s tubes leave.', { example: 'down' }),
+    flow: choice(['in', 'out'], 'Which way a liquid cooler’s fans blow through its radiator: air into the case, or out of it.', { example: 'out' }),
     header: text('The header its fans plug into.', 'CPU_FAN'),
     'pump-header': text('The header its pump plugs into.', 'PUMP'),
+    'applied-compound': choice(['kept', 'wiped off'], 'What is done with the compound that its base brings.', { example: 'kept' }),
   } },
   paste: { kind: 'paste', several: false, what: 'The thermal compound.', fields: {
     ...use,
@@ -41,6 +43,7 @@ export const roles = {
     ...many,
     slots: list(text('A memory slot.', 'A2'), 'The slots they go into.', '[A2, B2]'),
     speed: quantity('transfer-rate', 'MT/s', 'The speed they are set to.', '6000 MT/s'),
+    profile: choice(['used', 'not used'], 'Whether the modules’ profile is switched on in the firmware.'),
   } },
   drives: { kind: 'drive', several: true, what: 'The drives.', fields: {
     ...many,
@@ -91,6 +94,11 @@ export const roles = {
   leads: { kind: 'lead', several: true, what: 'Leads bought beside what the boxes hold.', fields: {
     ...many,
     kind: text('What it connects, where no part file says it.', 'SATA data', { usual: ['SATA data', 'SATA power', 'fan splitter'] }),
+    header: text('The header that a fan splitter plugs into.', 'SYS_FAN_1'),
+  } },
+  fixings: { kind: 'fixing', several: true, what: 'Screws, pins and posts bought beside what the boxes hold.', fields: {
+    ...many,
+    kind: text('What it is, where no part file says it.', 'drive screw', { usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'] }),
   } },
   sticks: { kind: 'stick', several: true, what: 'USB sticks on hand.', fields: { ...many } },
 } as const satisfies Record<string, Role>;

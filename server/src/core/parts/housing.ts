@@ -71,11 +71,16 @@ export const pcCase = {
     sizes: list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes it takes.', '[120 mm, 140 mm]'),
     count: count('How many fans of its largest size.', '3', { least: 1 }),
     fitted: count('Fans of the case’s own that are already there.', '0'),
+    level: quantity('sound-level', 'dBA', 'Sound pressure level of one fitted fan at full speed.', '25 dBA'),
+    'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
+    flow: choice(['in', 'out'], 'Which way the fans that are already there blow.'),
+    airflow: quantity('flow', 'm³/h', 'Air that one of them moves with nothing in the way, at full speed.', '90 m³/h'),
   }, 'One place for fans.'), 'Places for fans: front, rear, top, bottom, side.', '{ front: { sizes: [120 mm, 140 mm], count: 2, fitted: 0 } }'),
   'radiator-places': named(group({
     length: length('Longest radiator, end tanks included.', '290 mm'),
     width: length('Widest radiator.', '140 mm'),
     thickness: length('Room for radiator and fans together.', '60 mm'),
+    'tube-path': length('Length of the path from the processor to the far end of a radiator there.', '320 mm'),
     'fan-sizes': list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes of radiators it takes.', '[120 mm]'),
   }, 'One place for a radiator.'), 'Places for radiators; {} for none.', '{ top: { length: 290 mm, thickness: 60 mm } }'),
   'front-leads': list(text('A front lead.', 'front USB-C'), 'Leads of the front panel, each as the kind of header it wants.', '[front panel, front USB 3, front audio]'),
@@ -88,12 +93,20 @@ export const fan = { ...common, ...fanFields, draw: group({ typical: power('Powe
 
 export const radiator = { ...common, ...radiatorFields } as const;
 
+export const fixing = {
+  ...common,
+  fixes: text('What it is.', 'drive screw', { usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'] }),
+  thread: text('Its thread.', 'M3', { usual: ['M3', '6-32', 'M2'] }),
+  length: length('Length of its shaft.', '6 mm'),
+} as const;
+
 export const lead = {
   ...common,
   plug: text('What it connects.', 'SATA data', { usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'] }),
   'from': text('For an adapter: the plug it starts from.', 'peripheral 4-pin'),
   'from-count': count('For an adapter: how many of those plugs it joins.', '1', { least: 1 }),
   adapter: flag('Whether it changes one kind of plug into another.', { example: 'false' }),
+  ways: count('For a fan splitter: how many fans it feeds.', '2', { least: 1 }),
   moulded: flag('Whether its plug is moulded onto the wires.', { example: 'false' }),
   length: length('Length.', '500 mm'),
   gauge: count('Wire gauge, AWG.', '18'),

@@ -33,7 +33,7 @@ export const processor = {
 } as const;
 
 export const coolerPastes = ['pad applied', 'paste applied', 'tube in the box', 'none'] as const;
-export const baseMetals = ['copper', 'nickel-plated copper', 'aluminium', 'brass'] as const;
+export const baseMetals = ['copper', 'nickel-plated copper', 'aluminium', 'anodised aluminium', 'brass'] as const;
 
 export const cooler = {
   ...common,
@@ -53,9 +53,11 @@ export const cooler = {
   pump: group({
     current: quantity('current', 'A', 'Current of the pump.', '0.4 A'),
     pins: count('Pins of its plug.', '3'),
+    level: quantity('sound-level', 'dBA', 'Sound pressure level of the pump at full speed.', '22 dBA'),
+    'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
   }, 'The pump of a liquid cooler.', '{ current: 0.4 A }'),
   radiator: group(radiatorFields, 'The radiator of a liquid cooler.', '{ class: "240", length: 275 mm }'),
-  tubes: length('Length of a liquid cooler’s tubes.', '400 mm'),
+  'tube-length': length('Length of a liquid cooler’s tubes.', '400 mm'),
   draw: draw('What its fans, pump and lights draw.'),
 } as const;
 
@@ -73,6 +75,7 @@ export const paste = {
 
 export const memory = {
   ...common,
+  price: quantity('money', 'EUR', 'Price of one module, with its currency; of a kit, its price shared among its modules.', '95 EUR'),
   type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5' }),
   shape: choice(memoryShapes, 'Shape of the module.'),
   class: choice(memoryClasses, 'Class of the module.'),

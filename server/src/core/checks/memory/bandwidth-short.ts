@@ -1,0 +1,53 @@
+// The memory bandwidth promised against channels, modules and the speed they reach.
+import { figure } from '../../figures/figure';
+import { channelsUsed, memoryBandwidth, memorySpeed } from '../../figures/memory';
+import { many } from '../../figures/lists';
+import { say } from '../../figures/say';
+import { atLeast } from '../../figures/truth';
+import { inUnit } from '../../quantity';
+import { check } from '../check';
+import { atKey, change, outcome, swap } from '../kit';
+import { fasterSetting, moveMemory } from './memory-kit';
+
+export default check({
+  id: 'bandwidth-short',
+  area: 'memory',
+  grade: 'short',
+  what: 'Channels in use and the speed reached give the memory bandwidth that is promised.',
+  why: 'One channel instead of two halves the bandwidth, and graphics built into the processor feel it first.',
+  source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel; channels × 8 B × MT/s',
+  examples: [{
+    faulty: `
+parts:
+  board: { memory: { slots: [A1, B1], channels: { A: [A1], B: [B1] }, fill-first: [A1, B1], speeds: [{ modules: 1, ranks: 1, up-to: 5600 MT/s }] } }
+  memory: [{ standard-speed: 4800 MT/s, ranks: 1 }]
+expect:
+  memory: { bandwidth: 76.8 GB/s }
+#                      ^^^^^^^^^
+`,
+    mended: `
+parts:
+  board: { memory: { slots: [A1, B1], channels: { A: [A1], B: [B1] }, fill-first: [A1, B1], speeds: [{ modules: 1, ranks: 1, up-to: 5600 MT/s }] } }
+  memory: [{ standard-speed: 4800 MT/s, ranks: 1 }]
+expect:
+  memory: { bandwidth: 38.4 GB/s }
+`,
+  }],
+  *test(build) {
+    const promise = build.file.expect.memory.bandwidth;
+    const reached = memoryBandwidth(build);
+    if (!promise.node || !reached) return;
+    const wanted = figure(promise, 'memory bandwidth promised');
+    const channels = channelsUsed(build);
+    yield outcome(atKey(build, promise), atLeast(reached, wanted), {
+      broken: () => say`The build promises memory at ${wanted}; it reaches ${reached} on ${many(channels, 'channel')} at ${memorySpeed(build)!}.`,
+      *fixes() {
+        yield moveMemory(build);
+        yield* fasterSetting(build);
+        for (const kit of build.parts.memory) yield swap(kit);
+        const rate = `${Math.floor(inUnit(reached.lo, 'GB/s') * 100) / 100} GB/s`;
+        if (reached.lo > 0) yield change(promise, rate, `Lower the promise to ${rate}`);
+      },
+    });
+  },
+});

@@ -1,0 +1,59 @@
+// The memory promised against what all modules hold.
+import type { Build } from '../../build/build';
+import { figure, type Figure } from '../../figures/figure';
+import { boardSlots, memoryCapacity, moduleCapacity, slotsNamed } from '../../figures/memory';
+import { alike } from '../../figures/memory-sizes';
+import { say } from '../../figures/say';
+import { atLeast } from '../../figures/truth';
+import { inUnit } from '../../quantity';
+import { check } from '../check';
+import { atKey, change, outcome, putOn, swap, type FixIdea } from '../kit';
+
+export default check({
+  id: 'memory-capacity-short',
+  area: 'memory',
+  grade: 'short',
+  what: 'All modules together hold the memory that is promised.',
+  why: 'Work that does not fit into memory goes to the drive, and slows to its pace.',
+  source: 'JEDEC Standard No. 21-C: capacity of modules and ranks',
+  examples: [{
+    faulty: `
+parts:
+  memory: [{ capacity: 16 GB, count: 2 }]
+expect:
+  memory: { capacity: 64 GB }
+#                     ^^^^^
+`,
+    mended: `
+parts:
+  memory: [{ capacity: 16 GB, count: 2 }]
+expect:
+  memory: { capacity: 32 GB }
+`,
+  }],
+  *test(build) {
+    const promise = build.file.expect.memory.capacity;
+    if (!promise.node || build.parts.memory.length === 0) return;
+    const [held, wanted] = alike([memoryCapacity(build), figure(promise, 'memory promised')]) as [Figure, Figure];
+    yield outcome(atKey(build, promise), atLeast(held, wanted), {
+      broken: () => say`The build promises ${wanted} of memory; its modules hold ${held}.`,
+      *fixes() {
+        yield* moreModules(build, wanted);
+        for (const kit of build.parts.memory) yield swap(kit);
+        const size = `${Math.floor(inUnit(held.lo, held.unit ?? 'GB'))} ${held.unit ?? 'GB'}`;
+        if (held.lo > 0) yield change(promise, size, `Lower the promise to ${size}`);
+      },
+    });
+  },
+});
+
+/** More of the same modules, where the board has slots for them and the build leaves their places to the board’s order. */
+function* moreModules({ parts: { memory, board } }: Build, wanted: Figure): Iterable<FixIdea | undefined> {
+  const [kit] = memory;
+  if (memory.length !== 1 || !kit || !board || slotsNamed(kit)) return;
+  const [each] = alike([moduleCapacity(kit), wanted]);
+  const count = Math.ceil(wanted.hi / each!.lo);
+  if (!(count <= boardSlots(board).lo)) return;
+  const title = `Set the count to ${count}`;
+  yield kit.at.count.node ? change(kit.at.count, count, title) : putOn(kit, 'count', count, title);
+}

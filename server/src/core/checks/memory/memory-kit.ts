@@ -1,0 +1,50 @@
+// What checks of memory share: the place of all memory together, moves to the right slots, speeds to set.
+import type { Build } from '../../build/build';
+import { fillOrder, memorySpeed, ratedSpeed, populationSpeed, slotsNamed, type Kit } from '../../figures/memory';
+import { howMany } from '../../figures/power';
+import { inUnit } from '../../quantity';
+import { setValue } from '../../yaml';
+import { at, change, putOn, type FixIdea, type Place, type TextFix } from '../kit';
+
+/** The place of all kits together: the key above them. */
+export function atMemory(build: Build): Place {
+  const root = build.doc.parsed.root;
+  const parts = root?.type === 'map' ? root.get('parts')?.value : undefined;
+  const entry = parts?.type === 'map' ? parts.get('memory') : undefined;
+  return entry ? { doc: build.doc, span: entry.keySpan, path: 'parts.memory' } : at(build.parts.memory[0]!);
+}
+
+/** Moves every kit that names slots to those which the board fills first; undefined where no file states them. */
+export function moveMemory(build: Build): TextFix | undefined {
+  const { board, memory } = build.parts;
+  const order = board && fillOrder(board);
+  if (!order || 'lacks' in order) return undefined;
+  const free = [...order.order];
+  const edits = memory.flatMap((kit) => {
+    const slots = free.splice(0, howMany(kit).hi);
+    const { node } = kit.at.slots;
+    return slotsNamed(kit) && node ? setValue(build.doc.parsed, node, slots) ?? [] : [];
+  });
+  const into = order.order.slice(0, order.order.length - free.length);
+  return { type: 'text', title: `Move the memory to ${into.join(', ')}`, doc: build.doc, edits };
+}
+
+/** A speed as it is written: whole MT/s, never more than there is. */
+export const writtenSpeed = (transfersPerSecond: number): string => `${Math.floor(inUnit(transfersPerSecond, 'MT/s'))} MT/s`;
+
+/** Sets every kit to the fastest that it and the board’s table allow, where that is faster than now. */
+export function* fasterSetting(build: Build): Iterable<FixIdea | undefined> {
+  const { memory } = build.parts;
+  const now = memorySpeed(build);
+  const population = populationSpeed(build);
+  const reach = Math.min(...memory.map((kit) => ratedSpeed(kit).lo), population ? population.lo : Infinity);
+  if (!now || !Number.isFinite(reach) || !(reach > now.lo)) return;
+  const fixes = memory.map((kit) => setKitSpeed(kit, reach));
+  yield fixes[0] && { ...fixes[0], edits: fixes.flatMap((fix) => fix?.edits ?? []) };
+}
+
+/** Sets one kit to a speed. */
+export function setKitSpeed(kit: Kit, transfersPerSecond: number): TextFix | undefined {
+  const speed = writtenSpeed(transfersPerSecond);
+  return kit.at.speed.node ? change(kit.at.speed, speed, `Set the speed to ${speed}`) : putOn(kit, 'speed', speed, `Set the speed to ${speed}`);
+}

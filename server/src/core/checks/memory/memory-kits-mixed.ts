@@ -1,0 +1,53 @@
+// Modules that were not sold and tested together.
+import type { Fact } from '../../parts/fact';
+import { many } from '../../figures/lists';
+import { counted } from '../../figures/figure';
+import type { Kit } from '../../figures/memory';
+import { howMany } from '../../figures/power';
+import { say } from '../../figures/say';
+import { agree, all, atMost, sure, type Truth } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, putOn } from '../kit';
+
+export default check({
+  id: 'memory-kits-mixed',
+  area: 'memory',
+  grade: 'note',
+  what: 'All modules are of one part, out of one kit.',
+  why: 'Modules of different parts, or of two kits, were never tested together: they may train at a lower speed or fail now and then.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  memory:
+    - { maker: Lumen, model: D5-32, count: 2, modules-in-kit: 2 }
+    - { maker: Lumen, model: D5-16, count: 2, modules-in-kit: 2 }
+#     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+    instead: 'Take one kit that holds all modules, or test the mix for a whole night.',
+  }],
+  *test({ parts: { memory } }) {
+    const [first, ...others] = memory;
+    for (const kit of others) {
+      yield outcome(at(kit), samePart(first!, kit), {
+        broken: () => say`Memory of different parts is mixed: ${first!.label} and ${kit.label}.`,
+        fixes: () => [first!.used ? putOn(kit, 'use', first!.used.name, `Use ${first!.used.name} as memory`) : undefined],
+      });
+    }
+    for (const kit of memory) {
+      if (!kit.at.count.node) continue;
+      const count = howMany(kit);
+      const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
+      yield outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
+        broken: () => say`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`,
+      });
+    }
+  },
+});
+
+/** One part file is one part; where a part is spelled out, maker and model tell. */
+function samePart(a: Kit, b: Kit): Truth {
+  if (a.used && b.used) return sure(a.used.name === b.used.name);
+  const same = (key: 'maker' | 'model'): Truth => agree(a.part[key] as Fact<string>, `${key} of ${a.label}`, b.part[key] as Fact<string>, `${key} of ${b.label}`, (x, y) => x === y);
+  return all(same('maker'), same('model'));
+}

@@ -1,0 +1,76 @@
+// The slots that the memory goes into against the board’s order of filling, and their spread over the channels.
+import type { Build, Placed } from '../../build/build';
+import { missing, number, type Figure } from '../../figures/figure';
+import { many, spoken, valuesOf } from '../../figures/lists';
+import { boardSlots, channelsOf, filling, modules, slotsNamed } from '../../figures/memory';
+import { say } from '../../figures/say';
+import { all, any, lacking, sure, type Truth } from '../../figures/truth';
+import { channelFill } from '../../trade/memory';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { moveMemory } from './memory-kit';
+
+type Board = Placed<'board'>;
+
+export default check({
+  id: 'memory-slots-wrong',
+  area: 'memory',
+  grade: 'short',
+  what: 'The memory goes into the slots that the board fills first, spread evenly over its channels.',
+  why: 'Two modules in one channel halve the bandwidth; in the wrong slot of their channels they often fail at their rated speed.',
+  source: 'common practice: the board’s handbook states which slots to fill first',
+  examples: [{
+    faulty: `
+parts:
+  board: { memory: { slots: [A1, A2, B1, B2], channels: { A: [A1, A2], B: [B1, B2] }, fill-first: [A2, B2] } }
+  memory: [{ count: 2, slots: [A1, A2] }]
+#                             ^^^^^^^^
+`,
+    mended: `
+parts:
+  board: { memory: { slots: [A1, A2, B1, B2], channels: { A: [A1, A2], B: [B1, B2] }, fill-first: [A2, B2] } }
+  memory: [{ count: 2, slots: [A2, B2] }]
+`,
+  }],
+  *test(build) {
+    const { board, memory } = build.parts;
+    const naming = memory.find(slotsNamed);
+    if (!board || !naming) return;
+    const { byKit, lacks } = filling(build);
+    const filled = byKit.flat();
+    const order = lacks.length > 0 ? lacking(lacks) : inOrder(build, board, filled);
+    const spread = lacks.length > 0 ? lacking(lacks) : evenly(board, filled);
+    const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
+    yield outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
+      broken: () => (spread.is === false
+        ? say`The memory in ${spoken(named)} fills ${channels(board, filled, 'used')} of ${many(channels(board, filled, 'all'), 'channel')}, and not evenly.`
+        : say`The memory goes into ${spoken(named)}; ${board.label} wants ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`),
+      fixes: () => [moveMemory(build)],
+    });
+  },
+});
+
+/** Fewer modules than slots to fill first go among those; more of them fill all of those. Where all slots are filled, none comes first. */
+function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
+  const { 'fill-first': fact } = board.part.memory;
+  const every = modules(build).lo;
+  const full = boardSlots(board);
+  const first = valuesOf(fact);
+  const right = first === undefined ? lacking([missing(fact, `slots to fill first on ${board.label}`)], fact)
+    : sure(filled.length <= first.length ? filled.every((slot) => first.includes(slot)) : first.every((slot) => filled.includes(slot)), fact);
+  return any(full.missing.length > 0 ? lacking(full.missing) : sure(every >= full.hi), right);
+}
+
+/** No channel holds two modules more than another. */
+function evenly(board: Board, filled: readonly string[]): Truth {
+  const fact = board.part.memory.channels;
+  const by = channelsOf(board);
+  if (!by) return lacking([missing(fact, `memory channels of ${board.label}`)], fact);
+  const { modules: each } = channelFill(by, filled);
+  return sure(Math.max(...each) - Math.min(...each) <= 1, fact);
+}
+
+function channels(board: Board, filled: readonly string[], which: 'used' | 'all'): Figure {
+  const fill = channelFill(channelsOf(board)!, filled);
+  return which === 'used' ? number(fill.channelsUsed, 'channels used', 'the board’s channels with a module in them') : number(fill.modules.length, 'channels', 'the board’s list of channels');
+}

@@ -1,0 +1,185 @@
+// Figures of memory: modules and the slots they fill, channels, the speed they reach, bandwidth and capacity.
+import type { Build, Placed } from '../build/build';
+import type { Fact } from '../parts/fact';
+import { channelFill, memoryBandwidthBytesPerSecond } from '../trade/memory';
+import { between, counted, derive, figure, least, missing, number, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
+import { valuesOf } from './lists';
+import { memo } from './memo';
+import { alike } from './memory-sizes';
+import { howMany } from './power';
+import { writtenAt } from './slots';
+
+export type Kit = Placed<'memory'>;
+type Board = Placed<'board'>;
+
+const counts = { source: 'counted in the build' } as const;
+
+/** Modules of all kits together. */
+export const modules = memo((build: Build): Figure => total('modules', 'count', build.parts.memory.map((kit) => howMany(kit))));
+
+/** What all modules hold. */
+export const memoryCapacity = memo((build: Build): Figure => {
+  const { memory } = build.parts;
+  const each = alike(memory.map((kit) => moduleCapacity(kit)));
+  const unit = each.find((one) => one.unit)?.unit;
+  return total('memory in all', 'data-size', memory.map((kit, i) => times(each[i]!, howMany(kit))), unit ? { unit } : {});
+});
+
+export const moduleCapacity = (kit: Kit): Figure => figure(kit.part.capacity, `capacity of ${kit.label}`);
+
+/** Slots that a kit names; undefined when it names none. */
+export const slotsNamed = (kit: Kit): readonly Fact<string>[] | undefined => kit.at.slots.value;
+
+/** How many memory slots the board has. */
+export function boardSlots(board: Board): Figure {
+  const { slots } = board.part.memory;
+  const label = `memory slots of ${board.label}`;
+  if (!slots.value) return unknown('count', label, [missing(slots, label)]);
+  return { ...number(slots.value.length, label, 'counted in the board’s list'), ...writtenAt(slots) };
+}
+
+/** The order in which the board wants its slots filled: those to fill first, then the others as they stand. */
+export function fillOrder(board: Board): { readonly order: readonly string[] } | { readonly lacks: readonly Missing[] } {
+  const { slots, 'fill-first': first } = board.part.memory;
+  const all = valuesOf(slots);
+  const early = valuesOf(first);
+  if (all && early) return { order: [...early, ...all.filter((slot) => !early.includes(slot))] };
+  const lacks = [...(all ? [] : [missing(slots, `memory slots of ${board.label}`)]), ...(early ? [] : [missing(first, `slots to fill first on ${board.label}`)])];
+  return { lacks };
+}
+
+/** The slots that are filled, kit by kit: those a kit names, else the next in the board’s order; or what would tell. */
+export interface Filling { readonly byKit: readonly (readonly string[])[]; readonly lacks: readonly Missing[] }
+
+export const filling = memo((build: Build): Filling => {
+  const { board, memory } = build.parts;
+  const named = memory.map((kit) => slotsNamed(kit)?.flatMap((slot) => slot.value ?? []));
+  if (!named.includes(undefined)) return { byKit: named as string[][], lacks: [] };
+  if (!board) return { byKit: [], lacks: [{ doc: build.doc, path: 'parts.board', what: 'the board' }] };
+  const order = nextSlots(build, board);
+  if ('lacks' in order) return { byKit: [], lacks: order.lacks };
+  const free = order.order.filter((slot) => !named.some((own) => own?.includes(slot)));
+  return { byKit: memory.map((kit, i) => named[i] ?? free.splice(0, howMany(kit).hi)), lacks: [] };
+});
+
+/** Where every slot is filled, no order is needed to say which ones. */
+function nextSlots(build: Build, board: Board): ReturnType<typeof fillOrder> {
+  const all = valuesOf(board.part.memory.slots);
+  return all && modules(build).lo === all.length ? { order: all } : fillOrder(board);
+}
+
+/** The board’s channels by name, each with its slots; undefined when not stated in full. */
+export function channelsOf(board: Board): ReadonlyMap<string, readonly string[]> | undefined {
+  const by = new Map<string, readonly string[]>();
+  for (const [name, slots] of board.part.memory.channels.value ?? []) {
+    const own = valuesOf(slots);
+    if (!own) return undefined;
+    by.set(name, own);
+  }
+  return by.size === 0 ? undefined : by;
+}
+
+/** Channels that the filled slots use, no more than the processor has. */
+export const channelsUsed = memo((build: Build): Figure => {
+  const { board, processor } = build.parts;
+  const onBoard = boardChannels(build, board);
+  if (!processor) return onBoard;
+  return least('memory channels used', [onBoard, counted(processor.part.memory.channels, `memory channels of ${processor.label}`)]);
+});
+
+function boardChannels(build: Build, board: Board | undefined): Figure {
+  const label = 'channels of the filled slots';
+  const channels = board && channelsOf(board);
+  const { byKit, lacks } = filling(build);
+  const open = [...lacks, ...(board && !channels ? [missing(board.part.memory.channels, `memory channels of ${board.label}`)] : [])];
+  if (!board) open.push({ doc: build.doc, path: 'parts.board', what: 'the board' });
+  if (open.length > 0) return { ...between(1, mostChannels(build), 'count', label, counts), missing: uniqueMissing([{ missing: open }]) };
+  const used = channelFill(channels!, byKit.flat()).channelsUsed;
+  return { ...number(used, label, 'the board’s channels with a module in them'), ...writtenAt(board!.part.memory.channels) };
+}
+
+/** A DIMM fills one channel; a CAMM2 module may fill two. */
+function mostChannels(build: Build): number {
+  return build.parts.memory.reduce((sum, kit) => {
+    const { value } = kit.part.shape;
+    return sum + howMany(kit).hi * (value === 'DIMM' || value === 'SO-DIMM' ? 1 : 2);
+  }, 0);
+}
+
+/** Ranks that a module may have while its file does not say. */
+const possibleRanks = [1, 2, 4, 8] as const;
+
+/**
+ * The speed that the board lists for so many modules of so many ranks. Where it lists no such line, the lines
+ * beside it bound the speed: more modules, or more ranks, are never faster. Undefined without a board or memory.
+ */
+export const populationSpeed = memo((build: Build): Figure | undefined => {
+  const { board, memory } = build.parts;
+  if (!board || memory.length === 0) return undefined;
+  const { speeds } = board.part.memory;
+  const label = `speed that ${board.label} lists for this filling`;
+  const many = modules(build).lo;
+  const ranks = ranksOf(memory);
+  if (!speeds.value) return { ...unknown('transfer-rate', label, [missing(speeds, `memory speeds of ${board.label}`)]), unit: 'MT/s' };
+  const exact = ranks.count === undefined ? undefined : speeds.value.find((row) => row.modules.value === many && row.ranks.value === ranks.count);
+  if (exact?.['up-to'].value) return { ...figure(exact['up-to'], label), source: 'the board’s table of memory speeds' };
+  const candidates = ranks.count === undefined ? possibleRanks : [ranks.count];
+  const bounds = candidates.map((count) => speedBounds(speeds.value!, many, count));
+  const lacks = ranks.count === undefined ? ranks.lacks : [missing(exact?.['up-to'] ?? speeds, `memory speed for ${many} modules of ${ranks.count} ${ranks.count === 1 ? 'rank' : 'ranks'}`)];
+  return {
+    ...between(Math.min(...bounds.map(({ lo }) => lo)), Math.max(...bounds.map(({ hi }) => hi)), 'transfer-rate', label, { unit: 'MT/s', source: 'the board’s table of memory speeds' }),
+    ...writtenAt(speeds), missing: lacks,
+  };
+});
+
+type SpeedRows = NonNullable<Board['part']['memory']['speeds']['value']>;
+
+/** Bounds from the lines of the table that are no easier, and no harder, than this filling. */
+function speedBounds(rows: SpeedRows, many: number, ranks: number): { lo: number; hi: number } {
+  let [lo, hi] = [0, Infinity];
+  for (const { modules: m, ranks: r, 'up-to': upTo } of rows) {
+    if (m.value === undefined || r.value === undefined || !upTo.value) continue;
+    if (m.value >= many && r.value >= ranks) lo = Math.max(lo, upTo.value.lo);
+    if (m.value <= many && r.value <= ranks) hi = Math.min(hi, upTo.value.hi);
+  }
+  return { lo: Math.min(lo, hi), hi };
+}
+
+/** Ranks of the kit that has most; the board’s table knows one number only. */
+function ranksOf(memory: readonly Kit[]): { readonly count: number } | { readonly count?: undefined; readonly lacks: readonly Missing[] } {
+  const lacks = memory.filter((kit) => kit.part.ranks.value === undefined).map((kit) => missing(kit.part.ranks, `ranks of ${kit.label}`));
+  return lacks.length > 0 ? { lacks } : { count: Math.max(...memory.map((kit) => kit.part.ranks.value!)) };
+}
+
+export const ratedSpeed = (kit: Kit): Figure => figure(kit.part['rated-speed'], `rated speed of ${kit.label}`);
+export const standardSpeed = (kit: Kit): Figure => figure(kit.part['standard-speed'], `speed of ${kit.label} without a profile`);
+export const setSpeed = (kit: Kit): Figure => figure(kit.at.speed, `speed set for ${kit.label}`);
+
+/** The most that a kit can be set to: its own rating, and what the board lists for this filling. */
+export function speedLimit(build: Build, kit: Kit): Figure {
+  const population = populationSpeed(build);
+  return least(`speed that ${kit.label} reaches`, [ratedSpeed(kit), ...(population ? [population] : [])], { unit: 'MT/s' });
+}
+
+/** The speed at which all modules run: as set, or by the modules’ standard, under every limit; the slowest counts for all. */
+export const memorySpeed = memo((build: Build): Figure | undefined => {
+  const { memory } = build.parts;
+  if (memory.length === 0) return undefined;
+  const each = memory.flatMap((kit) => (kit.at.speed.entry ? [setSpeed(kit), speedLimit(build, kit)] : [standardSpeed(kit)]));
+  const population = populationSpeed(build);
+  return least('memory speed', population ? [...each, population] : each, { unit: 'MT/s' });
+});
+
+/** What all channels carry together, in bytes a second; undefined without memory. */
+export const memoryBandwidth = memo((build: Build): Figure | undefined => {
+  const speed = memorySpeed(build);
+  if (!speed) return undefined;
+  return derive('memory bandwidth', 'data-rate', [channelsUsed(build), speed], 'channels × 8 B × memory speed', bandwidth, { unit: 'GB/s', source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel' });
+});
+
+/** Ends that are open stay open. */
+function bandwidth(channels: number, transfersPerSecond: number): number {
+  if (!(channels >= 1) || !(transfersPerSecond > 0)) return 0;
+  if (!Number.isFinite(channels) || !Number.isFinite(transfersPerSecond)) return Infinity;
+  return memoryBandwidthBytesPerSecond(channels, transfersPerSecond / 1e6);
+}
