@@ -5,6 +5,9 @@ import { acceptEdits } from './accept';
 import { fixAllEdits } from './fix-all';
 import { documentEdit, type Command, type Diagnostic, type Range, type View, type WorkspaceEdit } from './shapes';
 
+/** Each fix is proven by judging a copy, so a selection of a whole faulty file must not ask for all of them. */
+const mostFindings = 20;
+
 export const fixAllKind = 'source.fixAll.fettle';
 
 export interface CodeAction {
@@ -33,7 +36,7 @@ export interface ActionOptions {
 export function codeActions(view: View, range: Range, options: ActionOptions): CodeAction[] {
   const actions: CodeAction[] = [];
   if (wants(options, 'quickfix')) {
-    const found = findingsIn(view, range);
+    const found = findingsIn(view, range).slice(0, mostFindings);
     for (const finding of found) actions.push(...fixes(view, finding, options));
     for (const finding of found) actions.push(...accepting(view, finding, options));
     if (options.explains) for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id));

@@ -123,7 +123,7 @@ function namedThings(build: Build, key: string, meaning: Meaning): Offer[] {
       ? [...build.parts.graphics.flatMap(({ part }) => entries(part.outputs, (output) => detail(output, 'link'))), ...entries(board?.['display-outputs'], (output) => detail(output, 'link'))]
       : entries(board?.ports, () => '');
     case 'header':
-    case 'pump-header': return entries(board?.headers, (header) => detail(header, 'kind', 'pins', 'current')).filter(({ detail: words = '' }) => /^(fan|pump)?\b/.test(words));
+    case 'pump-header': return entries(board?.headers, (header) => detail(header, 'kind', 'pins', 'current')).filter(({ detail: words = '' }) => words === '' || /^(fan|pump)\b/.test(words));
     case 'bay': return entries(chassis?.bays, () => '');
     case 'mount': return entries(meaning.role === 'fans' ? chassis?.['fan-places'] : chassis?.['radiator-places'], () => '');
     default: return [];

@@ -11,8 +11,8 @@ import { Rewrite } from './rewrite';
 import type { View } from './shapes';
 
 const mostPasses = 10;
-/** Judgings that one call may cost where fixes must be tried one by one. */
-const mostTrials = 120;
+/** Judgings that one call may cost where fixes must be tried one by one: fewer of a long text, so that none takes seconds. */
+const trialsFor = (text: string): number => Math.min(120, Math.max(10, Math.floor(2_000_000 / text.length)));
 
 interface State { readonly doc: Doc; readonly judgement: Judgement; readonly build?: Build }
 
@@ -27,10 +27,11 @@ export function fixAllEdits(view: View): readonly Edit[] {
 class FixAll {
   private readonly rewrite: Rewrite;
   private readonly refused = new Set<string>();
-  private trials = mostTrials;
+  private trials: number;
 
   constructor(private readonly view: View) {
     this.rewrite = new Rewrite(view.doc.text);
+    this.trials = trialsFor(view.doc.text);
   }
 
   run(): readonly Edit[] {

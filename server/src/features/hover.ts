@@ -12,11 +12,11 @@ import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from './field-at';
 import { describeField } from './field-words';
 import { partBlocks } from './part-words';
-import { code, markup, paragraph, strong, type Block } from './prose';
+import { code, item, markup, paragraph, strong, type Block } from './prose';
 import type { MarkupContent, Position, Range, View } from './shapes';
 import { readFrom, workingBlocks } from './working';
 
-const mostFigures = 4;
+const mostChecks = 3;
 const mostFindings = 3;
 
 /** What is to be said of a place in a judged file; undefined where nothing is. */
@@ -65,22 +65,23 @@ function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
   return Array.isArray(value) && typeof step === 'number' ? value[step] : undefined;
 }
 
-/** The figures that a value enters, each with its working; those that hang on it most directly first. */
+/** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
 function figures(view: View, span: Span): Block[] {
-  const found = new Set<Figure>();
-  for (const { outcomes } of view.judgement.answers) {
-    for (const { truth } of outcomes) for (const used of truth.uses) if (used.type === 'figure' && !used.from && readFrom(used, view.doc, span)) found.add(used);
+  const entered = new Map<string, { readonly words: string; readonly figures: readonly Figure[] }>();
+  for (const { check, outcomes } of view.judgement.answers) {
+    for (const { truth, place } of outcomes) {
+      const all = truth.uses.filter((used): used is Figure => used.type === 'figure');
+      if (all.some((one) => readFrom(one, view.doc, span))) entered.set(`${check.id}\n${place.path}`, { words: answerWords(check.id, truth.is), figures: all });
+    }
   }
-  const nearest = distinct([...found]).sort((a, b) => size(a) - size(b)).slice(0, mostFigures);
-  return nearest.length === 0 ? [] : [paragraph('Goes into:'), ...workingBlocks(nearest, view.doc)];
+  const nearest = [...entered.values()].sort((a, b) => sizeOf(a.figures) - sizeOf(b.figures)).slice(0, mostChecks);
+  if (nearest.length === 0) return [];
+  return [paragraph('Goes into:'), ...nearest.flatMap(({ words, figures: all }) => [item(0, words), ...workingBlocks(all, view.doc, 1)])];
 }
 
-function distinct(all: readonly Figure[]): Figure[] {
-  const seen = new Set<string>();
-  return all.filter(({ label, lo, hi }) => !seen.has(`${label}\n${lo}\n${hi}`) && seen.add(`${label}\n${lo}\n${hi}`) !== undefined);
-}
+const answerWords = (id: string, is: boolean | undefined): string => `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
 
-const size = (figure: Figure): number => 1 + figure.inputs.reduce((sum, input) => sum + size(input), 0);
+const sizeOf = (figures: readonly Figure[]): number => figures.reduce((sum, figure) => sum + 1 + sizeOf(figure.inputs), 0);
 
 function findingBlocks(view: View, offset: number, at: At | undefined): Block[] {
   const own = at?.entry?.span;

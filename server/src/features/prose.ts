@@ -55,10 +55,10 @@ function joined(blocks: readonly Block[], print: (block: Block) => string): stri
 }
 
 function inline(line: Line): string {
-  return line.map((piece, i) => {
-    if (typeof piece === 'string') return i === 0 ? atLineStart(escaped(piece)) : escaped(piece);
+  return atLineStart(line.map((piece) => {
+    if (typeof piece === 'string') return escaped(piece);
     return 'code' in piece ? codeSpan(piece.code) : `**${escaped(piece.strong.trim())}**`;
-  }).join('');
+  }).join(''));
 }
 
 function plainLine(line: Line): string {

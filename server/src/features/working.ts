@@ -10,12 +10,12 @@ const deepest = 4;
 const mostLines = 24;
 
 /** The working of what an answer used. What went into a figure stands below it, each figure once. */
-export function workingBlocks(used: readonly Used[], home: Doc): Block[] {
+export function workingBlocks(used: readonly Used[], home: Doc, depth = 0): Block[] {
   const met = new Set<Used>();
   const blocks: Block[] = [];
-  for (const one of used) add(one, 0, home, met, blocks);
+  for (const one of used) add(one, depth, home, met, blocks);
   if (blocks.length <= mostLines) return blocks;
-  return [...blocks.slice(0, mostLines), item(0, `… and ${blocks.length - mostLines} lines more.`)];
+  return [...blocks.slice(0, mostLines), item(depth, `… and ${blocks.length - mostLines} lines more.`)];
 }
 
 function add(used: Used, depth: number, home: Doc, met: Set<Used>, blocks: Block[]): void {

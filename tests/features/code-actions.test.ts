@@ -1,0 +1,109 @@
+// Code actions: proven fixes for the version asked about, swaps, accepting, explaining, and fixing all that is certain.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { codeActions, fixAllKind, type ActionOptions, type CodeAction } from '../../server/src/features/code-actions';
+import { editedFile, view } from '../support/view';
+
+const desk = 'file:///ws/desk.pcbuild.yaml';
+const parts = {
+  'parts/boreas/tower-155.part.yaml': 'kind: cooler\nheight: 155 mm\n',
+  'parts/boreas/low-90.part.yaml': 'kind: cooler\nheight: 90 mm\n',
+  'parts/tarn/mid-3.part.yaml': 'kind: case\ncooler-height: 150 mm\n',
+};
+
+function actions(marked: string, options: Partial<ActionOptions> = {}): { all: CodeAction[]; text: string } {
+  const { view: judged, position, text, candidates } = view(marked, parts);
+  return { all: codeActions(judged, { start: position, end: position }, { candidates, ...options }), text };
+}
+
+const tall = 'parts:\n  cooler: { use: boreas/¦tower-155 }\n  case: { use: tarn/mid-3 }\n';
+
+describe('fixes', () => {
+  test('a swap proven against the whole build, for the version at hand', () => {
+    const { all, text } = actions(tall);
+    const swap = all.find(({ title }) => title.includes('boreas/low-90'));
+    expect(swap?.kind).toBe('quickfix');
+    expect(swap?.edit?.documentChanges[0]?.textDocument).toEqual({ uri: desk, version: 3 });
+    expect(editedFile(text, swap?.edit, desk)).toBe(text.replace('tower-155', 'low-90'));
+  });
+
+  test('a text fix keeps everything else', () => {
+    const { all, text } = actions('parts:\n  cooler: { hi¦eght: 158 mm }   # as measured\n');
+    const [first] = all;
+    expect(first?.isPreferred).toBe(true);
+    expect(editedFile(text, first?.edit, desk)).toBe(text.replace('hieght', 'height'));
+  });
+
+  test('none is offered away from a finding, or of a kind that is not asked for', () => {
+    expect(actions('bu¦ild: Desk\nparts:\n  cooler: { hieght: 158 mm }\n', { only: ['quickfix'] }).all).toEqual([]);
+    expect(actions(tall, { only: ['refactor'] }).all).toEqual([]);
+  });
+
+  test('they name the client’s own diagnostics that they belong to', () => {
+    const { view: judged, position, candidates } = view('parts:\n  cooler: { hi¦eght: 158 mm }\n');
+    const finding = judged.judgement.findings.find(({ id }) => id === 'unknown-key')!;
+    const own = { code: 'unknown-key', range: judged.doc.lines.rangeOf(finding.place.span), message: 'm', source: 'fettle', severity: 1 } as const;
+    const [first] = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: [own] });
+    expect(first?.diagnostics).toEqual([own]);
+  });
+});
+
+describe('accepting', () => {
+  const accept = (marked: string): { action: CodeAction | undefined; text: string } => {
+    const { all, text } = actions(marked);
+    return { action: all.find(({ title }) => title.startsWith('Accept')), text };
+  };
+
+  test('adds an item whose reason is left to a person', () => {
+    const { action, text } = accept(tall);
+    const after = editedFile(text, action?.edit, desk);
+    expect(after).toBe(`${text}accept:\n  - { finding: cooler-too-tall, at: parts.cooler, because: "" }\n`);
+  });
+
+  test('adds to a list that is there', () => {
+    const { action, text } = accept(`${tall}accept:\n  - finding: other\n    at: parts.case\n    because: It is so.\n`);
+    const after = editedFile(text, action?.edit, desk);
+    expect(after).toMatch(/because: It is so\.\n  - .*finding: cooler-too-tall/);
+  });
+
+  test('an accepted finding is offered nothing any more', () => {
+    const { all } = actions(`${tall}accept: [{ finding: cooler-too-tall, at: parts.cooler, because: It is so. }]\n`);
+    expect(all.filter(({ title }) => title.includes('cooler-too-tall'))).toEqual([]);
+  });
+});
+
+test('explaining is offered only to a client that can show the page', () => {
+  expect(actions(tall).all.some(({ command }) => command)).toBe(false);
+  expect(actions(tall, { explains: true }).all.find(({ command }) => command)?.command).toMatchObject({ command: 'fettle.explain', arguments: ['cooler-too-tall'] });
+});
+
+describe('fixing all that is certain', () => {
+  function fixedAll(text: string): string {
+    const { all } = actions(`¦${text}`, { only: [fixAllKind] });
+    expect(all.length).toBeLessThanOrEqual(1);
+    return editedFile(text, all[0]?.edit, desk);
+  }
+
+  test('mends keys and units with one reading, and nothing else', () => {
+    const faulty = 'parts:\n  cooler: { hieght: 158 mm, mas: 900 g }  # measured\n  case: { cooler-hieght: 165 mm }\n';
+    expect(fixedAll(faulty)).toBe(faulty.replace('hieght: 158', 'height: 158').replace('mas:', 'mass:').replace('cooler-hieght', 'cooler-height'));
+  });
+
+  test('two slips of one key are not both mended into it', () => {
+    const after = fixedAll('parts:\n  cooler: { hieght: 158 mm, heigth: 150 mm }\n');
+    expect(after.match(/\bheight\b/g)?.length ?? 0).toBeLessThanOrEqual(1);
+  });
+
+  test('leaves a sound text alone, and changes nothing the second time', () => {
+    expect(actions('¦build: Desk\n', { only: ['source.fixAll'] }).all).toEqual([]);
+    fc.assert(fc.property(fc.array(fc.constantFrom('hieght: 158 mm', 'height: 158mm', 'mass: 1,2 kg', 'mas: 900 g', 'draw: { peek: 3 W }', 'fans: 2', 'zzz: 1'), { maxLength: 5 }), (keys) => {
+      const text = `parts:\n  cooler:\n${keys.map((key) => `    ${key}\n`).join('')}`;
+      const once = fixedAll(text);
+      expect(fixedAll(once)).toBe(once);
+    }), { numRuns: 40 });
+  });
+
+  test('is left out where nobody waits for it', () => {
+    expect(actions('¦parts:\n  cooler: { hieght: 158 mm }\n', { automatic: true }).all.filter(({ kind }) => kind === fixAllKind)).toEqual([]);
+  });
+});

@@ -1,0 +1,72 @@
+// Hover: meaning of keys, values and where they come from, parts, findings with reason and working.
+import { describe, expect, test } from 'vitest';
+import { hover } from '../../server/src/features/hover';
+import { view } from '../support/view';
+
+const parts = {
+  'parts/boreas/tower-155.part.yaml': 'kind: cooler\nmaker: Boreas\nmodel: Tower 155\nsource: { title: Boreas data sheet, revision: 2, read: 2026-10-03 }\nheight: 155 mm\n',
+  'parts/tarn/mid-3.part.yaml': 'kind: case\nmaker: Tarn\nmodel: Mid 3\ncooler-height: 150 mm\n',
+};
+
+function words(marked: string, kind: 'markdown' | 'plaintext' = 'plaintext', name?: string): string | undefined {
+  const { view: judged, position } = view(marked, parts, name);
+  return hover(judged, position, kind)?.contents.value;
+}
+
+describe('on a key', () => {
+  test('its meaning, unit and example', () => {
+    const said = words('kind: board\nwi¦dth: 244 mm\n', 'plaintext', 'parts/a/b.part.yaml');
+    expect(said).toContain('width: Edge along the ');
+    expect(said).toMatch(/length with its unit, usually mm; for example \d+ mm/);
+  });
+
+  test('the values it may have', () => {
+    expect(words('bench:\n  sur¦face: wood\n')).toContain('One of wood, cardboard');
+  });
+
+  test('of a role, what it holds', () => {
+    expect(words('parts:\n  coo¦ler: {}\n')).toContain('The processor cooler.');
+  });
+
+  test('that is unknown, nothing of its meaning', () => {
+    expect(words('parts:\n  cooler: { zzzzzzzzz¦z: 1 }\n')).not.toContain('for example');
+  });
+
+  test('where a figure comes from that it enters, with the working', () => {
+    const said = words('parts:\n  cooler: { use: boreas/tower-155, height: 1¦60 mm }\n  case: { use: tarn/mid-3 }\n');
+    expect(said).toContain('Spelled out here; it replaces 155 mm of parts/boreas/tower-155.part.yaml');
+    expect(said).toContain('- cooler-too-tall is broken');
+    expect(said).toMatch(/160 mm \(line 2\)/);
+    expect(said).toMatch(/150 mm \(parts\/tarn\/mid-3\.part\.yaml, line 4\)/);
+  });
+});
+
+describe('on a part reference', () => {
+  test('maker, model, key facts, file and source', () => {
+    const said = words('parts:\n  cooler: { use: boreas/to¦wer-155 }\n');
+    expect(said).toContain('Boreas Tower 155 (cooler)');
+    expect(said).toContain('- height: 155 mm');
+    expect(said).toContain('From parts/boreas/tower-155.part.yaml; read in Boreas data sheet, revision 2, on 2026-10-03.');
+  });
+
+  test('that leads to no file, so much', () => {
+    expect(words('parts:\n  cooler: { use: boreas/to¦wer-1 }\n')).toContain('No part file of the name boreas/tower-1');
+  });
+});
+
+test('on a finding: grade, sentence, reason, check and source', () => {
+  const said = words('parts:\n  cooler: { use: boreas/tow¦er-155 }\n  case: { use: tarn/mid-3 }\n');
+  expect(said).toMatch(/^stop .*155 mm/m);
+  expect(said).toContain('keeps the case from closing');
+  expect(said).toMatch(/^cooler-too-tall; source: /m);
+});
+
+test('in a comment, in a gap and past the end, nothing', () => {
+  expect(words('build: Desk # com¦ment\n')).toBeUndefined();
+  expect(words('build: Desk\n\n¦\n')).toBeUndefined();
+});
+
+test('text from a file is no Markdown', () => {
+  const said = words('parts:\n  cooler: { use: "boreas/[a](command:x)<b>¦" }\n', 'markdown');
+  expect(said).toContain('`boreas/[a](command:x)<b>`');
+});

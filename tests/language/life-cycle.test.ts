@@ -1,0 +1,136 @@
+// The life of a connection: refusals before and after it, one answer a request, cancelling, faults that are told.
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { PassThrough } from 'node:stream';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { StreamMessageReader, StreamMessageWriter, type Message } from 'vscode-languageserver-protocol/node';
+import { serve } from '../../server/src/language/serve';
+import { guarded } from '../../server/src/language/guard';
+import { MemoryAddresses } from '../support/client';
+import { today } from '../support/bench';
+
+interface Answer { id: number; result?: unknown; error?: { code: number; message: string } }
+
+/** Raw messages in and out, so that nothing is smoothed over by a client library. */
+class Wire {
+  readonly answers: Answer[] = [];
+  private readonly writer: StreamMessageWriter;
+
+  constructor(files: Record<string, string> = {}) {
+    const up = new PassThrough();
+    const down = new PassThrough();
+    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(new Map(Object.entries(files))), version: '0', today: () => today });
+    this.writer = new StreamMessageWriter(up);
+    new StreamMessageReader(down).listen((message) => void ('id' in message && !('method' in message) && this.answers.push(message as unknown as Answer)));
+  }
+
+  send(message: object): void {
+    void this.writer.write({ jsonrpc: '2.0', ...message } as Message);
+  }
+
+  /** Sends a request and waits for its answer. */
+  async ask(id: number, method: string, params: object | null = {}): Promise<Answer> {
+    this.send({ id, method, ...(params === null ? {} : { params }) });
+    await expect.poll(() => this.answers.some((answer) => answer.id === id), { interval: 2 }).toBe(true);
+    return this.answers.find((answer) => answer.id === id)!;
+  }
+}
+
+const initialize = { processId: null, rootUri: null, capabilities: {} };
+const hover = { textDocument: { uri: 'file:///ws/desk.pcbuild.yaml' }, position: { line: 0, character: 0 } };
+
+describe('requests', () => {
+  let wire: Wire;
+  beforeEach(() => void (wire = new Wire()));
+
+  test('before `initialize` each is refused, known or not, and nothing else is harmed', async () => {
+    expect((await wire.ask(1, 'textDocument/hover', hover)).error?.code).toBe(-32002);
+    expect((await wire.ask(2, 'no/such/request')).error?.code).toBe(-32002);
+    expect((await wire.ask(3, 'shutdown', null)).error?.code).toBe(-32002);
+    wire.send({ method: 'textDocument/didOpen', params: { textDocument: { uri: hover.textDocument.uri, languageId: 'x', version: 1, text: 'format: 1\n' } } });
+    expect((await wire.ask(4, 'initialize', initialize)).result).toMatchObject({ serverInfo: { name: 'fettle' } });
+    // The file was sent too early, so it is not open.
+    expect((await wire.ask(5, 'textDocument/hover', hover)).result).toBeNull();
+  });
+
+  test('after `shutdown` each is refused', async () => {
+    await wire.ask(1, 'initialize', initialize);
+    expect(await wire.ask(2, 'shutdown', null)).toMatchObject({ result: null });
+    expect((await wire.ask(3, 'textDocument/hover', hover)).error?.code).toBe(-32600);
+    expect((await wire.ask(4, 'initialize', initialize)).error?.code).toBe(-32600);
+    expect((await wire.ask(5, 'shutdown', null)).error?.code).toBe(-32600);
+  });
+
+  test('a second `initialize` is refused', async () => {
+    await wire.ask(1, 'initialize', initialize);
+    expect((await wire.ask(2, 'initialize', initialize)).error?.code).toBe(-32600);
+  });
+
+  test('each is answered once, whatever its parameters are', async () => {
+    await wire.ask(1, 'initialize', initialize);
+    const methods = ['textDocument/hover', 'textDocument/completion', 'textDocument/codeAction', 'textDocument/definition', 'textDocument/documentSymbol', 'textDocument/diagnostic', 'workspace/diagnostic', 'workspace/executeCommand', 'fettle/explain', 'fettle/checkWorkspace', 'no/such/request'];
+    const shapes = [null, {}, { textDocument: 7 }, { textDocument: { uri: 'nonsense' }, position: {} }, { ...hover, range: null, context: null }];
+    let id = 10;
+    for (const method of methods) for (const params of shapes) await wire.ask(id++, method, params);
+    await wire.ask(id++, 'shutdown', null);
+    const ids = wire.answers.map((answer) => answer.id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids).toHaveLength(methods.length * shapes.length + 2);
+  });
+
+  test('one that is cancelled is answered as cancelled', async () => {
+    await wire.ask(1, 'initialize', { ...initialize, workspaceFolders: [{ uri: 'file:///ws', name: 'ws' }] });
+    wire.send({ id: 2, method: 'fettle/checkWorkspace', params: null });
+    wire.send({ method: '$/cancelRequest', params: { id: 2 } });
+    await expect.poll(() => wire.answers.find(({ id }) => id === 2)?.error?.code, { interval: 2 }).toBe(-32800);
+  });
+});
+
+test('a handler that throws is logged with its method and answered as a fault', async () => {
+  const logged: string[] = [];
+  const handler = guarded('textDocument/hover', (text) => void logged.push(text), () => { throw new Error('broken on purpose'); });
+  const token = { isCancellationRequested: false, onCancellationRequested: () => ({ dispose: () => undefined }) };
+  await expect(handler({}, token)).rejects.toMatchObject({ code: -32603, message: expect.stringContaining('broken on purpose') });
+  expect(logged[0]).toContain('textDocument/hover');
+});
+
+const built = join(__dirname, '../../dist/server.js');
+
+describe.skipIf(!existsSync(built))('the built server as a process', () => {
+  let server: ReturnType<typeof spawn>;
+  const answers: { id?: number }[] = [];
+  const send = (message: object): void => {
+    const text = JSON.stringify({ jsonrpc: '2.0', ...message });
+    server.stdin!.write(`Content-Length: ${Buffer.byteLength(text)}\r\n\r\n${text}`);
+  };
+  const ended = (): Promise<number | null> => new Promise((resolve) => server.once('exit', resolve));
+
+  beforeEach(() => {
+    answers.length = 0;
+    server = spawn(process.execPath, [built, '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] });
+    new StreamMessageReader(server.stdout!).listen((message) => void answers.push(message as { id?: number }));
+  });
+  afterEach(() => void server.kill());
+
+  test('exits with 0 after `shutdown` and `exit`', async () => {
+    send({ id: 1, method: 'initialize', params: initialize });
+    send({ id: 2, method: 'shutdown' });
+    await expect.poll(() => answers.some(({ id }) => id === 2)).toBe(true);
+    const done = ended();
+    send({ method: 'exit' });
+    expect(await done).toBe(0);
+  });
+
+  test('exits with 1 on `exit` without `shutdown`, even before `initialize`', async () => {
+    const done = ended();
+    send({ method: 'exit' });
+    expect(await done).toBe(1);
+  });
+
+  test('exits with 1 when its client goes without a word', async () => {
+    const done = ended();
+    server.stdin!.end();
+    expect(await done).toBe(1);
+  });
+});
