@@ -21,6 +21,15 @@ const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = 
   ['wrong-mains-voltage', 'WARNING', /lower mains voltage/, /fire/, /set its switch before/, /licensed electrician/, /table 1/],
   ['no-earth', 'WARNING', /mains voltage on the case/, /kill/, /never lift/, /licensed electrician/, /common practice/],
   ['board-on-metal', 'NOTICE', /underside of a board/, /ruin the board/, /only where the board has a hole/, /handbooks/, /page 10/],
+  ['socket-contacts', 'NOTICE', /finer than a hair/, /could bend/, /without force/, /handbooks/, /handbooks/],
+  ['start-uncooled', 'NOTICE', /without air/, /could shut down/, /Plug in the fans/, /handbooks/, /common practice/],
+  ['card-in-transit', 'NOTICE', /swings in its slot/, /tear the slot/, /Take heavy cards out/, /handbooks/, /common practice/],
+  ['no-way-for-heat', 'NOTICE', /air, which hardly lets heat through/, /shut down/, /before the cooler/, /handbooks/, /common practice/],
+  ['conductive-compound', 'NOTICE', /bridges contacts/, /short/, /^Cover the parts/, /data sheet/, /common practice/],
+  ['header-overload', 'NOTICE', /thin tracks/, /burn the header/, /among headers/, /board’s handbook/, /2\.1\.1/],
+  ['thin-air', 'NOTICE', /fly on air/, /destroy the data/, /rated for the altitude/, /data sheet/, /common practice/],
+  ['dew', 'NOTICE', /cold parts/, /short/, /sealed in their packing/, /handbooks/, /ASHRAE/],
+  ['hanging-cooler', 'NOTICE', /standing board/, /bend the board/, /before carriage/, /handbooks/, /common practice/],
 ];
 
 describe('cautions', () => {
@@ -35,7 +44,7 @@ describe('cautions', () => {
   });
 
   it('are all of them, and complete', () => {
-    expect(Object.keys(CAUTIONS)).toEqual(ROWS.map(([id]) => id));
+    expect(Object.keys(CAUTIONS).sort()).toEqual(ROWS.map(([id]) => id).sort());
     for (const caution of Object.values(CAUTIONS)) expect(missingParts(caution)).toEqual([]);
   });
 

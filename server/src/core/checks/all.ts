@@ -30,7 +30,9 @@ import coolerOverMemory from './cooling/cooler-over-memory';
 import coolerOverSlot from './cooling/cooler-over-slot';
 import coolerSocketMissing from './cooling/cooler-socket-missing';
 import coolerTooTall from './cooling/cooler-too-tall';
+import fanHolesDiffer from './cooling/fan-holes-differ';
 import fanPinsDiffer from './cooling/fan-pins-differ';
+import fanPlacesShort from './cooling/fan-places-short';
 import headerOverloaded from './cooling/header-overloaded';
 import headersShort from './cooling/headers-short';
 import metalPasteOnAluminium from './cooling/metal-paste-on-aluminium';
@@ -39,6 +41,11 @@ import pasteConducts from './cooling/paste-conducts';
 import pasteDoseVague from './cooling/paste-dose-vague';
 import pasteDoubled from './cooling/paste-doubled';
 import pasteMissing from './cooling/paste-missing';
+import pumpHighest from './cooling/pump-highest';
+import radiatorPlaceUnsupported from './cooling/radiator-place-unsupported';
+import radiatorTooLong from './cooling/radiator-too-long';
+import radiatorTooThick from './cooling/radiator-too-thick';
+import tubesShort from './cooling/tubes-short';
 import bagAsMat from './handling/bag-as-mat';
 import bagOpenEarly from './handling/bag-open-early';
 import coinCellCautionMissing from './handling/coin-cell-caution-missing';
@@ -186,7 +193,9 @@ export const checks: readonly Check[] = [
   coolerOverSlot,
   coolerSocketMissing,
   coolerTooTall,
+  fanHolesDiffer,
   fanPinsDiffer,
+  fanPlacesShort,
   headerOverloaded,
   headersShort,
   metalPasteOnAluminium,
@@ -195,6 +204,11 @@ export const checks: readonly Check[] = [
   pasteDoseVague,
   pasteDoubled,
   pasteMissing,
+  pumpHighest,
+  radiatorPlaceUnsupported,
+  radiatorTooLong,
+  radiatorTooThick,
+  tubesShort,
   bagAsMat,
   bagOpenEarly,
   coinCellCautionMissing,

@@ -78,6 +78,7 @@ export const board = {
   ports: named(group({ generation: count('SATA generation.', '3', { least: 1 }) }, 'One storage port.'), 'SATA ports by name.', '{ SATA_1: {}, SATA_2: {} }'),
   'display-outputs': named(group({
     link: text('The link it drives.', 'HDMI 2.0'),
+    compression: flag('Whether it can compress the picture on the link (DSC).'),
   }, 'One display output.'), 'Display outputs on the rear, fed by the processor’s graphics.', '{ HDMI: { link: HDMI 2.0 } }'),
   headers: named(group({
     kind: choice(headerKinds, 'What plugs in.'),

@@ -39,7 +39,9 @@ export type CautionId =
   | 'coin-cell' | 'gallium-compound' | 'liquid-leak' | 'lifting'
   | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts'
   | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal'
-  | 'drive-screws';
+  | 'socket-contacts' | 'start-uncooled' | 'card-in-transit'
+  | 'drive-screws'
+  | 'no-way-for-heat' | 'conductive-compound' | 'header-overload' | 'thin-air' | 'dew' | 'hanging-cooler';
 
 export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly word: SignalWord;
@@ -196,5 +198,77 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     avoidance: 'Turn each screw in by hand first, stop where it binds, and use only screws of the stated thread and length.',
     defersTo: 'the handbooks of drive and case',
     source: 'SFF-8301 and SFF-8201; common practice',
+  },
+  'socket-contacts': {
+    word: 'NOTICE',
+    hazard: 'The contacts of socket and processor are springs and pins finer than a hair.',
+    consequence: 'Pressed, touched or met at an angle they could bend, and ruin board or processor.',
+    avoidance: 'Keep the cover on until the processor goes in, lay it in by its marks without force, and let the lever do the rest.',
+    defersTo: 'the handbooks of board and processor',
+    source: 'makers’ handbooks; common practice',
+  },
+  'start-uncooled': {
+    word: 'NOTICE',
+    hazard: 'A processor without air over its cooler is past its limit within seconds to minutes; a board without its processor lead pulls all its power through the other plug.',
+    consequence: 'It could shut down, slow down or shorten the life of the parts, and overheat the plug.',
+    avoidance: 'Plug in the fans and both board leads before the first start.',
+    defersTo: 'the handbooks of board and cooler',
+    source: 'common practice',
+  },
+  'card-in-transit': {
+    word: 'NOTICE',
+    hazard: 'A heavy card swings in its slot at every jolt.',
+    consequence: 'It could tear the slot from the board, and break what lies below.',
+    avoidance: 'Take heavy cards out for carriage, in their own packing.',
+    defersTo: 'the handbooks of card and case',
+    source: 'common practice',
+  },
+  'no-way-for-heat': {
+    word: 'NOTICE',
+    hazard: 'Between a dry cooler and a processor’s lid there is air, which hardly lets heat through.',
+    consequence: 'The processor could shut down within seconds of its first load, and be ruined.',
+    avoidance: 'Bring the compound on before the cooler, in the volume that the lid wants; do not start without it.',
+    defersTo: 'the handbooks of cooler and compound',
+    source: 'common practice',
+  },
+  'conductive-compound': {
+    word: 'NOTICE',
+    hazard: 'Compound that conducts, or stores charge, bridges contacts where it is pressed out.',
+    consequence: 'It could short and ruin the processor or the board at the first start.',
+    avoidance: 'Cover the parts around the lid, bring on no more than the lid wants, and look before power is on.',
+    defersTo: 'the compound’s data sheet and the handbooks of board and processor',
+    source: 'common practice',
+  },
+  'header-overload': {
+    word: 'NOTICE',
+    hazard: 'A fan header feeds its fans through thin tracks of the board.',
+    consequence: 'More current than it is made for could burn the header, and stop every fan on it.',
+    avoidance: 'Add up the currents at the start, share the fans among headers, or feed them from the supply through a splitter.',
+    defersTo: 'the board’s handbook',
+    source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1; common practice',
+  },
+  'thin-air': {
+    word: 'NOTICE',
+    hazard: 'The heads of a hard disk fly on air, which is thinner up high.',
+    consequence: 'Above its stated altitude they could touch the disk and destroy the data.',
+    avoidance: 'Use a drive rated for the altitude, or one without moving parts, and keep copies elsewhere.',
+    defersTo: 'the drive’s data sheet',
+    source: 'common practice',
+  },
+  dew: {
+    word: 'NOTICE',
+    hazard: 'Water settles on cold parts in a warm, humid room.',
+    consequence: 'Powered while wet they could short and be ruined.',
+    avoidance: 'Leave parts sealed in their packing until they are as warm as the room, and let visible dew dry before power.',
+    defersTo: 'the parts’ handbooks',
+    source: 'ASHRAE, Cold Weather Shipping Acclimation and Best Practices; common practice',
+  },
+  'hanging-cooler': {
+    word: 'NOTICE',
+    hazard: 'A heavy cooler hangs on a standing board, and swings on the way.',
+    consequence: 'It could bend the board, tear its mount out or crack solder joints.',
+    avoidance: 'Stay below the mass that board and cooler state, and take a heavy cooler off before carriage.',
+    defersTo: 'the handbooks of board and cooler',
+    source: 'common practice',
   },
 };

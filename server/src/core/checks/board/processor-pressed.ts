@@ -1,0 +1,39 @@
+// A note that has the processor pressed into its socket.
+import type { Build } from '../../build/build';
+import { pinsOn } from '../../trade/names';
+import { check } from '../check';
+import { slipsIn } from '../work/steps-kit';
+
+export default check({
+  id: 'processor-pressed',
+  area: 'board',
+  grade: 'harm',
+  caution: 'socket-contacts',
+  what: 'No note among the steps has the processor pressed down. Notes are read by a short list of words; what denies it (“do not press”) is let pass.',
+  why: 'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends pins or springs, on the board or under the processor.',
+  source: 'makers’ handbooks of boards and processors; common practice',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - do: fit processor
+    note: Line up the marks and press the processor down.
+#                               ^^^^^^^^^^^^^^^^^^^
+`,
+    mended: `
+steps:
+  - equalise
+  - do: fit processor
+    note: "Lift the lever, lay the processor in by its marks without force, close the lever."
+`,
+  }],
+  test: (build) => slipsIn(build, 'processor pressed', `the processor is pressed, which bends ${whatBends(build)}`, 'Lift the lever, lay the processor in by its marks without force, close the lever.'),
+});
+
+/** Where the pins stand decides what is ruined; where no file names a known socket, it is either. */
+function whatBends(build: Build): string {
+  const { board, processor } = build.parts;
+  const pins = pinsOn(board?.part.socket.value ?? processor?.part.socket.value ?? '');
+  if (pins === 'board') return 'the contacts on the board';
+  return pins === 'processor' ? 'the processor’s own pins' : 'pins or contacts';
+}

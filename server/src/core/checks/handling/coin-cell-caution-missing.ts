@@ -1,0 +1,47 @@
+// A step with the clock’s coin cell in hand, and the caution that belongs before it.
+import { say } from '../../figures/say';
+import { statedCautions, statedSteps } from '../../figures/steps';
+import { sure } from '../../figures/truth';
+import { speaksOf } from '../../trade/bench-words';
+import { check } from '../check';
+import { outcome } from '../kit';
+import { addToStep, atStep } from '../work/steps-kit';
+import { writtenCaution } from '../work/caution-kit';
+
+export default check({
+  id: 'coin-cell-caution-missing',
+  area: 'handling',
+  grade: 'harm',
+  caution: 'coin-cell',
+  what: 'Before a coin cell is handled, a caution says what it does when swallowed. It is looked for by a short list of words.',
+  why: 'A cell that is swallowed burns through tissue within two hours; whoever has one loose on a table must know it.',
+  source: 'makers’ cell warnings; ANSI Z535.6: before the step',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - change coin cell
+#   ^^^^^^^^^^^^^^^^
+`,
+    mended: `
+steps:
+  - equalise
+  - do: change coin cell
+    caution:
+      word: WARNING
+      hazard: The clock’s coin cell is small enough to be swallowed.
+      consequence: "Swallowed, it could burn through tissue within two hours and kill."
+      avoidance: "Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed."
+`,
+  }],
+  *test(build) {
+    for (const step of statedSteps(build)) {
+      if (step.kind !== 'change coin cell') continue;
+      const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('coin cell', caution.text));
+      yield outcome(atStep(build, step), sure(said), {
+        broken: () => say`No caution before ${step.label} says what a swallowed cell does.`,
+        fixes: () => [addToStep(build, step, 'caution', writtenCaution('coin-cell'), 'Add the caution for coin cells')],
+      });
+    }
+  },
+});

@@ -1,0 +1,39 @@
+// Contacts touched by hand.
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+import { slipsIn } from '../work/steps-kit';
+
+export default check({
+  id: 'contacts-touched',
+  area: 'handling',
+  grade: 'harm',
+  caution: 'static-to-parts',
+  what: 'Boards, cards, modules and processors are held by their edges, not by their contacts. Notes among the steps are read for it too, by a short list of words.',
+  why: 'A finger on a contact discharges straight into the part, and leaves grease that corrodes; the springs of a socket bend at a touch.',
+  source: 'makers’ handbooks and service manuals; common practice',
+  examples: [{
+    faulty: `
+bench:
+  equalise-by: touching bare chassis
+  held-by: contacts
+#          ^^^^^^^^
+`,
+    mended: `
+bench:
+  equalise-by: touching bare chassis
+  held-by: edges
+`,
+  }],
+  *test(build) {
+    const held = build.file.bench['held-by'];
+    if (held.value !== undefined) {
+      yield outcome(atKey(build, held), sure(held.value !== 'contacts', held), {
+        broken: () => say`Parts are held by their ${held}; they are to be held by their edges.`,
+        fixes: () => [change(held, 'edges', 'Hold them by their edges')],
+      });
+    }
+    yield* slipsIn(build, 'contacts touched', 'contacts are touched; parts are held by their edges', 'Hold it by its edges.');
+  },
+});

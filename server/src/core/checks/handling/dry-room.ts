@@ -1,0 +1,54 @@
+// Dry air and the floor: what a person charges up to at the bench.
+import { between, figure, known, missing, type Figure } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { atLeast, lacking } from '../../figures/truth';
+import { chargeV, type Activity } from '../../trade/statics';
+import { check } from '../check';
+import { atKey, outcome } from '../kit';
+
+const source = 'a computer maker’s service manual, typical electrostatic voltage levels';
+const enough = known(40, 'percent', 'humidity from which charges stay moderate', { unit: '%', source: 'common practice, 40 to 60 %' });
+
+export default check({
+  id: 'dry-room',
+  area: 'handling',
+  grade: 'note',
+  caution: 'static-to-parts',
+  what: 'The air at the bench is not so dry that every step charges a person up.',
+  why: 'In dry air, and most of all on carpet, a few steps charge a person to tens of thousands of volts; one discharge harms a part.',
+  source: 'a computer maker’s service manual, typical electrostatic voltage levels; humidity 40 to 60 %, common practice',
+  examples: [{
+    faulty: `
+place: { humidity: 22 %, floor: carpet }
+#                  ^^^^
+`,
+    instead: 'Bring the humidity to 40 % or more, or stand on a dissipative mat; equalise again after every walk, and keep parts in their bags until then.',
+  }],
+  *test(build) {
+    const { humidity, floor } = build.file.place;
+    if (humidity.node === undefined && floor.node === undefined) return;
+    const air = figure(humidity, 'humidity at the bench');
+    const walk = activityOn(floor.value);
+    yield outcome(atKey(build, humidity), humidity.value ? atLeast(air, enough) : lacking([missing(humidity, 'humidity at the bench')], floor), {
+      broken: () => said(walk, air),
+      ...(floor.value === 'carpet' ? { grade: 'harm' as const } : {}),
+    });
+  },
+});
+
+/** The row of the table for a floor; bare wood, concrete and a mat have none, so that only work at the bench counts. */
+function activityOn(floor: string | undefined): Activity {
+  return floor === 'carpet' ? 'walking on carpet' : floor === 'vinyl' ? 'walking on vinyl' : 'working at a bench';
+}
+
+function said(activity: Activity, air: Figure): ReturnType<typeof say> {
+  const volts = reached(activity, air);
+  return say`At ${air} ${activity} charges a person to ${volts}; equalise after every walk, and keep the air at ${enough} or more.`;
+}
+
+/** What the table says between the rows around the humidity. */
+function reached(activity: Activity, air: Figure): Figure {
+  const lowest = chargeV(activity, Math.min(100, air.hi)).low;
+  const highest = chargeV(activity, Math.max(0, air.lo)).high;
+  return { ...between(lowest, highest, 'voltage', `charge by ${activity}`, { unit: 'V', source }), inputs: [air] };
+}

@@ -1,0 +1,39 @@
+// Hands on parts that are still hot after a stress test.
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+import { slipsIn } from '../work/steps-kit';
+
+export default check({
+  id: 'hot-part-touched',
+  area: 'handling',
+  grade: 'harm',
+  caution: 'hot-parts',
+  what: 'Nobody reaches in before hot parts have cooled. Notes among the steps are read for it too, by a short list of words.',
+  why: 'Heat sinks, drives and cards stay hot enough to burn for minutes after a load.',
+  source: 'makers’ service manuals; common practice',
+  examples: [{
+    faulty: `
+bench:
+  equalise-by: touching bare chassis
+  stress-cool-down: worked on at once
+#                   ^^^^^^^^^^^^^^^^^
+`,
+    mended: `
+bench:
+  equalise-by: touching bare chassis
+  stress-cool-down: left to cool
+`,
+  }],
+  *test(build) {
+    const after = build.file.bench['stress-cool-down'];
+    if (after.value !== undefined) {
+      yield outcome(atKey(build, after), sure(after.value === 'left to cool', after), {
+        broken: () => say`After a stress test the machine is ${after}, with parts hot enough to burn.`,
+        fixes: () => [change(after, 'left to cool', 'Let it cool')],
+      });
+    }
+    yield* slipsIn(build, 'hot part touched', 'a hot part is touched', 'Let it cool, then reach in.');
+  },
+});

@@ -1,0 +1,62 @@
+// A filled loop that is powered before it was shown to hold.
+import type { Build } from '../../build/build';
+import { say } from '../../figures/say';
+import { firstStep, statedSteps } from '../../figures/steps';
+import { sure } from '../../figures/truth';
+import type { StepKind } from '../../trade/steps';
+import { check } from '../check';
+import { outcome, type FixIdea } from '../kit';
+import { atStep, insertSteps, moveStep } from '../work/steps-kit';
+
+const filling: ReadonlySet<StepKind> = new Set(['fill loop'] as const);
+const testing: ReadonlySet<StepKind> = new Set(['leak test'] as const);
+const powering: ReadonlySet<StepKind> = new Set(['plug in mains', 'first start', 'bench start'] as const);
+
+export default check({
+  id: 'leak-test-missing',
+  area: 'handling',
+  grade: 'harm',
+  caution: 'liquid-leak',
+  what: 'A loop that was filled is tested for leaks before anything but its pump is powered.',
+  why: 'Joints that drip do so within the first hours; on powered parts the drip shorts them.',
+  source: 'makers’ handbooks of liquid coolers; common practice',
+  examples: [{
+    faulty: `
+parts:
+  radiators: [{ mount: top }]
+steps:
+  - equalise
+  - fit radiator
+  - fill loop
+#   ^^^^^^^^^
+  - first start
+`,
+    mended: `
+parts:
+  radiators: [{ mount: top }]
+steps:
+  - equalise
+  - fit radiator
+  - fill loop
+  - leak test
+  - first start
+`,
+  }],
+  *test(build) {
+    const fill = firstStep(build, filling);
+    if (!fill) return;
+    const test = firstStep(build, testing, fill.index);
+    const start = firstStep(build, powering, fill.index);
+    yield outcome(atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
+      broken: () => (test ? say`After ${fill.label}, ${start!.label} comes before ${test.label}.` : say`After ${fill.label} no step tests the loop for leaks.`),
+      fixes: () => fixes(build, fill.index, test, start),
+    });
+  },
+});
+
+type Found = ReturnType<typeof firstStep>;
+
+function* fixes(build: Build, fill: number, test: Found, start: Found): Iterable<FixIdea | undefined> {
+  if (test && start) yield moveStep(build, test, start.index, `Move ${test.label} before ${start.label}`);
+  else yield insertSteps(build, Math.min(fill + 1, statedSteps(build).length), ['leak test'], 'Insert leak test behind fill loop');
+}

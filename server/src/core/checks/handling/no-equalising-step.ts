@@ -1,0 +1,65 @@
+// Whether person, machine and part are brought to one potential before parts are handled.
+import type { Build } from '../../build/build';
+import { say } from '../../figures/say';
+import { describesBench, firstStep } from '../../figures/steps';
+import { wearsStrap } from '../../figures/strap';
+import { sure } from '../../figures/truth';
+import { EQUALISING, STATIC_SENSITIVE } from '../../trade/steps';
+import { check } from '../check';
+import { change, outcome, put, type FixIdea, type Outcome } from '../kit';
+import { atBench, atStep, insertSteps, moveStep } from '../work/steps-kit';
+
+export default check({
+  id: 'no-equalising-step',
+  area: 'handling',
+  grade: 'harm',
+  caution: 'static-to-parts',
+  what: 'Person, chassis and part are brought to one potential before a part is handled.',
+  why: 'People carry charges that they do not feel; a part can be harmed by a twentieth of what is felt, and often fails only later.',
+  source: 'ANSI/ESD S20.20; common practice',
+  examples: [{
+    faulty: `
+bench:
+#^^^^
+  surface: wood
+`,
+    mended: `
+bench:
+  surface: wood
+  equalise-by: touching bare chassis
+`,
+  }],
+  *test(build) {
+    if (!describesBench(build)) return;
+    const step = firstStep(build, EQUALISING);
+    const touch = firstStep(build, STATIC_SENSITIVE);
+    if (step) yield late(build, step, touch);
+    else yield never(build, touch);
+  },
+});
+
+type Step = NonNullable<ReturnType<typeof firstStep>>;
+
+function late(build: Build, step: Step, touch: Step | undefined): Outcome {
+  return outcome(atStep(build, step), sure(!touch || step.index < touch.index), {
+    broken: () => say`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was.`,
+    fixes: () => [moveStep(build, step, touch!.index, `Move ${step.label} before ${touch!.label}`)],
+  });
+}
+
+function never(build: Build, touch: Step | undefined): Outcome {
+  const { 'equalise-by': by, strap } = build.file.bench;
+  const strapped = wearsStrap(build) && strap['clipped-to'].value !== 'nothing';
+  const place = strap['clipped-to'].value === 'nothing' && !by.node ? { ...atBench(build, strap['clipped-to']), path: by.path } : atBench(build, by);
+  return outcome(place, sure(by.value !== 'nothing' && (strapped || by.value === 'touching bare chassis')), {
+    broken: () => say`Nothing brings person, chassis and part to one potential before parts are handled.`,
+    fixes: () => fixes(build, touch),
+  });
+}
+
+function* fixes(build: Build, touch: Step | undefined): Iterable<FixIdea | undefined> {
+  const { 'equalise-by': by, strap } = build.file.bench;
+  if (touch) yield insertSteps(build, touch.index, ['equalise'], `Insert equalise before ${touch.label}`);
+  if (strap['clipped-to'].value === 'nothing') yield change(strap['clipped-to'], 'bare chassis', 'Clip the strap to the bare chassis');
+  yield put(build.doc, ['bench', by.key], 'touching bare chassis', 'Equalise by touching the bare chassis');
+}

@@ -1,0 +1,49 @@
+// Steps with hands at cut sheet metal, and the caution that belongs before them.
+import { say } from '../../figures/say';
+import { firstStep, statedCautions } from '../../figures/steps';
+import { sure } from '../../figures/truth';
+import { speaksOf } from '../../trade/bench-words';
+import type { StepKind } from '../../trade/steps';
+import { check } from '../check';
+import { outcome } from '../kit';
+import { addToStep, atStep } from '../work/steps-kit';
+import { writtenCaution } from '../work/caution-kit';
+
+const sharp: ReadonlySet<StepKind> = new Set(['open case', 'set standoffs', 'fit I/O shield', 'fit radiator'] as const);
+
+export default check({
+  id: 'sharp-edge-caution-missing',
+  area: 'handling',
+  grade: 'note',
+  caution: 'sharp-edges',
+  what: 'Before the first step at cut sheet metal, a caution speaks of its edges. It is looked for by a short list of words.',
+  why: 'Trays, shields and fins cut fingers, and a hand that starts back hits the board.',
+  source: 'makers’ handbooks of cases; ANSI Z535.6: before the step',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - fit I/O shield
+#   ^^^^^^^^^^^^^^
+`,
+    mended: `
+steps:
+  - equalise
+  - do: fit I/O shield
+    caution:
+      word: CAUTION
+      hazard: "Cut sheet metal, fins and shields have sharp edges."
+      consequence: They could cut fingers.
+      avoidance: "Hold parts by their outer frame, wear cut-resistant gloves for the case, and do not force what sticks."
+`,
+  }],
+  *test(build) {
+    const step = firstStep(build, sharp);
+    if (!step) return;
+    const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('sharp edges', caution.text));
+    yield outcome(atStep(build, step), sure(said), {
+      broken: () => say`No caution before ${step.label} speaks of sharp edges.`,
+      fixes: () => [addToStep(build, step, 'caution', writtenCaution('sharp-edges'), 'Add the caution for sharp edges')],
+    });
+  },
+});

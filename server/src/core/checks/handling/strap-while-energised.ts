@@ -1,0 +1,68 @@
+// A strap worn while the machine is on the mains, by the bench’s facts or by the order of the steps.
+import type { Build } from '../../build/build';
+import { missing } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { statedSteps, type Step } from '../../figures/steps';
+import { wearsStrap } from '../../figures/strap';
+import { lacking, sure } from '../../figures/truth';
+import { ENERGISING } from '../../trade/steps';
+import { check } from '../check';
+import { change, outcome, type Outcome } from '../kit';
+import { atBench, atStep, insertSteps } from '../work/steps-kit';
+
+export default check({
+  id: 'strap-while-energised',
+  area: 'handling',
+  grade: 'harm',
+  caution: 'strap-on-energised',
+  what: 'No strap is worn while the machine is on the mains.',
+  why: 'A strap ties its wearer to earth: a live part touched then sends a current through the body. With the lead in and only the supply’s switch off, technicians differ; makers’ service manuals say unplug first.',
+  source: 'ESD TR20.20, not where 250 V or more is exposed; stricter here',
+  examples: [{
+    faulty: `
+bench:
+  strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
+  mains-lead: plugged, switch on
+#             ^^^^^^^^^^^^^^^^^^
+`,
+    mended: `
+bench:
+  strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
+  mains-lead: unplugged
+`,
+  }],
+  *test(build) {
+    if (!wearsStrap(build)) return;
+    yield atMains(build);
+    yield* amongSteps(build);
+  },
+});
+
+function atMains(build: Build): Outcome {
+  const lead = build.file.bench['mains-lead'];
+  const truth = lead.value === undefined ? lacking([missing(lead, 'whether the mains lead is out')], lead) : sure(lead.value === 'unplugged', lead);
+  const off = lead.value === 'plugged, switch off';
+  return outcome(atBench(build, lead), truth, {
+    broken: () => (off
+      ? say`A strap is worn with the mains lead ${lead}; technicians differ, and makers’ service manuals say unplug first.`
+      : say`A strap is worn with the mains lead ${lead}: a live part touched sends its current through the wearer.`),
+    ...(off ? { grade: 'note' as const } : {}),
+    fixes: () => [change(lead, 'unplugged', 'Unplug the mains lead')],
+  });
+}
+
+/** Each step that powers the machine, while a strap put on before has not come off. */
+function* amongSteps(build: Build): Iterable<Outcome> {
+  let worn: Step | undefined;
+  for (const step of statedSteps(build)) {
+    if (step.kind === 'wear strap') worn = step;
+    else if (step.kind === 'take off strap') worn = undefined;
+    else if (step.kind !== undefined && ENERGISING.has(step.kind)) {
+      const on = worn;
+      yield outcome(atStep(build, step), sure(!on), {
+        broken: () => say`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
+        fixes: () => [insertSteps(build, step.index, ['take off strap'], `Insert take off strap before ${step.label}`)],
+      });
+    }
+  }
+}

@@ -1,0 +1,78 @@
+// Places and changes among a build’s steps, for checks that judge them.
+import type { Build } from '../../build/build';
+import { notes, stepList, type Step } from '../../figures/steps';
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
+import type { Edit } from '../../text';
+import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
+import { findSlip, type Slip } from '../../trade/bench-words';
+import { atBuild, atKey, change, outcome, type Outcome, type Place, type TextFix } from '../kit';
+
+/** The place of a step: the words that say what is done. */
+export function atStep(build: Build, step: Step): Place {
+  return { doc: build.doc, span: step.node?.span ?? step.group.$.span, path: step.path };
+}
+
+/** The place of a key of the bench; where it is absent, `bench:`, `steps:` or the build’s name. */
+export function atBench(build: Build, fact: Fact<unknown>): Place {
+  if (fact.node) return atKey(build, fact);
+  const entry = build.file.bench.$.entry ?? build.file.steps.entry;
+  return entry ? { doc: build.doc, span: entry.keySpan, path: fact.path } : { ...atBuild(build), path: fact.path };
+}
+
+/** The place of something that the steps lack: the key `steps:`. */
+export function atSteps(build: Build, what: string): Place {
+  const { entry } = build.file.steps;
+  return { ...(entry ? { doc: build.doc, span: entry.keySpan } : atBuild(build)), path: `steps:${what}` };
+}
+
+const fix = (build: Build, title: string, edits: Edit[] | undefined): TextFix | undefined => edits && { type: 'text', title, doc: build.doc, edits };
+
+/** Moves a step so that it stands where another stands now. */
+export function moveStep(build: Build, step: Step, to: number, title: string): TextFix | undefined {
+  const list = stepList(build);
+  return list && fix(build, title, moveItem(build.doc.parsed, list, step.index, to));
+}
+
+/** Puts steps in before the step of that number, in this order. */
+export function insertSteps(build: Build, index: number, values: readonly Value[], title: string): TextFix | undefined {
+  const list = stepList(build);
+  const edits = list && values.map((value) => insertItem(build.doc.parsed, list, index, value));
+  if (!edits?.length || edits.some((one) => one?.length !== 1)) return undefined;
+  return fix(build, title, [{ span: edits[0]![0]!.span, text: edits.map((one) => one![0]!.text).join('') }]);
+}
+
+export function removeStep(build: Build, step: Step, title: string): TextFix | undefined {
+  const list = stepList(build);
+  return list && fix(build, title, removeItem(build.doc.parsed, list, step.index));
+}
+
+/** Adds a key to a step; a bare text becomes a map with `do:`. */
+export function addToStep(build: Build, step: Step, key: string, value: Value, title: string): TextFix | undefined {
+  const node = build.file.steps.node?.type === 'list' ? build.file.steps.node.items[step.index] : undefined;
+  if (node?.type === 'map') return fix(build, title, insertEntry(build.doc.parsed, node, key, value));
+  return node && fix(build, title, setValue(build.doc.parsed, node, { do: step.group.do.text, [key]: value }));
+}
+
+/** One outcome for each note: broken where the slip can be read out of it. */
+export function* slipsIn(build: Build, slip: Slip, reads: string, instead: string, more: (step: Step) => Partial<Outcome> = () => ({})): Iterable<Outcome> {
+  for (const { step, fact } of notes(build)) {
+    const found = findSlip(fact.text, slip, step.kind === 'fit processor');
+    const node = fact.node!;
+    const words = found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
+    const span = found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
+    yield outcome({ doc: build.doc, span, path: `${step.path}.note` }, sure(!found, fact), {
+      broken: () => say`The words “${found!.words}” read as if ${reads}.`,
+      fixes: () => [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
+      ...more(step),
+    });
+  }
+}
+
+/** A text with the sentence around a place replaced. */
+function sentenceReplaced(text: string, start: number, end: number, by: string): string {
+  const from = Math.max(...['. ', '! ', '? ', '\n'].map((stop) => text.lastIndexOf(stop, start) + (text.lastIndexOf(stop, start) < 0 ? 0 : stop.length)), 0);
+  const rest = /[.!?](?=\s|$)|\n/.exec(text.slice(end));
+  return text.slice(0, from).concat(from > 0 && !/\s$/.test(text.slice(0, from)) ? ' ' : '', by, rest ? text.slice(end + rest.index + 1) : '');
+}

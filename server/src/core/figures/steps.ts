@@ -1,0 +1,89 @@
+// The steps a build states: what each does, to which part, and where it stands.
+import type { Build, Placed } from '../build/build';
+import type { Fact, Group } from '../parts/fact';
+import type { step as stepField } from '../manifest/steps';
+import type { StepKind } from '../trade/steps';
+import type { ListNode, Node } from '../yaml';
+import { memo } from './memo';
+
+type StepGroup = Group<(typeof stepField)['fields']>;
+
+/** One step as the file states it. */
+export interface Step {
+  readonly index: number;
+  /** Undefined for a caution that stands by itself, and for a step that cannot be read. */
+  readonly kind?: StepKind;
+  readonly group: StepGroup;
+  /** The part it names; undefined when it names none, or one that the build does not have. */
+  readonly part?: Placed;
+  /** As it is called in a sentence: `fit M.2 drive scratch`. */
+  readonly label: string;
+  /** `steps.fit processor`, the second of them `steps.fit processor (2)`: a place that stays the same when others come before it. */
+  readonly path: string;
+  /** What a finding about it underlines: the words that say what is done. */
+  readonly node?: Node;
+}
+
+/** The steps of a build in their order; empty where it states none. */
+export const statedSteps = memo((build: Build): readonly Step[] => {
+  const seen = new Map<string, number>();
+  return (build.file.steps.value ?? []).map((group, index) => {
+    const kind = group.do.value;
+    const part = group.part.value === undefined ? undefined : partNamed(build, group.part.value);
+    const node = group.do.node;
+    const label = [group.do.text, group.part.text].filter((text) => text !== '').join(' ') || 'caution';
+    const count = (seen.get(label) ?? 0) + 1;
+    seen.set(label, count);
+    return {
+      index, group, label, path: `steps.${label}${count > 1 ? ` (${count})` : ''}`,
+      ...(kind ? { kind } : {}), ...(part ? { part } : {}), ...(node ? { node } : {}),
+    };
+  });
+});
+
+/** The part that a step’s text names: by its own name, its part file, its slot or its role. */
+export function partNamed(build: Build, text: string): Placed | undefined {
+  const all = build.all();
+  return all.find((placed) => 'name' in placed.at && (placed.at as { name: Fact<string> }).name.value === text)
+    ?? all.find((placed) => placed.used?.name === text || placed.path === text)
+    ?? all.find((placed) => 'slot' in placed.at && (placed.at as { slot: Fact<string> }).slot.value === text)
+    ?? all.find((placed) => placed.role === text || placed.kind === text);
+}
+
+/** The first step of one of these kinds, from a number on. */
+export function firstStep(build: Build, kinds: ReadonlySet<StepKind>, from = 0): Step | undefined {
+  return statedSteps(build).find((step) => step.index >= from && step.kind !== undefined && kinds.has(step.kind));
+}
+
+/** Whether the build says anything of how it is put together. A planned firmware update by itself does not. */
+export const describesBench = memo((build: Build): boolean => statedSteps(build).length > 0 || describesPractice(build));
+
+/** Whether `bench:` says anything beside a firmware update. */
+export function describesPractice(build: Build): boolean {
+  const { map } = build.file.bench.$;
+  return map !== undefined && map.entries.some(({ key }) => key !== 'firmware-update');
+}
+
+/** The list itself, for edits; undefined where it is no list. */
+export function stepList(build: Build): ListNode | undefined {
+  const { node } = build.file.steps;
+  return node?.type === 'list' ? node : undefined;
+}
+
+/** Everything that a step says in free text: its note and its caution. */
+export interface Words { readonly step: Step; readonly fact: Fact<string> }
+
+/** The notes of all steps. */
+export const notes = memo((build: Build): readonly Words[] => statedSteps(build).flatMap((step) => (step.group.note.value === undefined ? [] : [{ step, fact: step.group.note }])));
+
+/** A caution that a step carries, or that stands in the list by itself, and the kind of step it belongs to. */
+export interface StatedCaution { readonly step: Step; readonly group: StepGroup['caution']; readonly kind?: StepKind; readonly text: string }
+
+/** All cautions among the steps. */
+export const statedCautions = memo((build: Build): readonly StatedCaution[] => statedSteps(build).flatMap((step) => {
+  const group = step.group.caution;
+  if (!group.$.stated) return [];
+  const kind = group.for.value ?? step.kind;
+  const text = [group.hazard, group.consequence, group.avoidance].map((fact) => fact.text).join(' ');
+  return [{ step, group, text, ...(kind ? { kind } : {}) }];
+}));

@@ -1,0 +1,191 @@
+// The order of work that a build’s parts give: its steps, which needs which, and what holds of each rule here.
+import type { Build, Placed } from '../build/build';
+import type { Fact } from '../parts/fact';
+import type { CautionId } from '../trade/cautions';
+import { pinsOn } from '../trade/names';
+import { STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
+import { ORDER_RULES, topologicalOrder, type Condition, type Edge, type OrderRule, type Strength } from '../trade/work-order';
+import { figure, missing } from './figure';
+import { memo } from './memo';
+import { all, any, atLeast, fits, lacking, not, sure, type Truth } from './truth';
+
+/** One step of the work, and the part it is done to where there are several of its kind. */
+export interface WorkStep {
+  readonly step: StepKind;
+  readonly part?: Placed;
+  /** What has to come before it, and why. */
+  readonly reasons: readonly { readonly after: StepKind; readonly because: string }[];
+  /** Cautions to be read before it. */
+  readonly cautions: readonly CautionId[];
+}
+
+/** A step that the parts ask for. `truth` is undecided where the fact that asks for it is missing. */
+export interface AskedStep { readonly kind: StepKind; readonly part?: Placed; readonly truth: Truth; readonly instead?: readonly StepKind[] }
+
+type Drive = Placed<'drives'>;
+const yes = sure(true);
+
+/** Whether a rule binds this build, for the parts that the two steps are done to. */
+export function binds(build: Build, when: Condition | undefined, before?: Placed, after?: Placed): Truth {
+  const { cooler, board, case: box, radiators } = build.parts;
+  switch (when) {
+    case undefined: return yes;
+    case 'firmware before processor': return fits(build.file.bench['firmware-update'].by, 'how the firmware is updated', (by) => by === 'older processor' || by === 'service');
+    case 'firmware with this processor': return fits(build.file.bench['firmware-update'].by, 'how the firmware is updated', (by) => by === 'with this processor');
+    case 'radiator on top': return any(sure(cooler?.at.mount.value === 'top'), ...radiators.map((one) => sure(one.at.mount.value === 'top')));
+    case 'closed tray': return cooler && box ? all(fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has), not(fits(box.part['tray-opening'], `tray opening of ${box.label}`, (has) => has))) : sure(false);
+    case 'cooler over memory':
+      return cooler && board ? atLeast(figure(cooler.part['overhang-memory'], `overhang of ${cooler.label} towards the memory`), figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`)) : sure(false);
+    case 'module under cooler': return any(...modules(build, before).map((drive) => under(build, drive, () => ['cooler'])));
+    case 'module under card': return any(...modules(build, before).map((drive) => under(build, drive, () => slotsOf(build, after))));
+  }
+}
+
+/** The drive a step names, or all that may be M.2 modules. */
+function modules(build: Build, named: Placed | undefined): readonly Drive[] {
+  return named?.role === 'drives' ? [named as Drive] : build.parts.drives.filter((drive) => drive.part.shape.value === 'M.2' || drive.part.shape.value === undefined);
+}
+
+function slotsOf(build: Build, card: Placed | undefined): string[] {
+  const cards = card ? [card] : [...build.parts.graphics, ...build.parts.cards];
+  return cards.flatMap((one) => (one as Placed<'graphics'>).at.slot?.value ?? []);
+}
+
+/** Whether a drive’s slot lies under one of these. */
+function under(build: Build, drive: Drive, covers: () => readonly string[]): Truth {
+  if (drive.at.slot.value === undefined) return drive.at.port.value === undefined ? lacking([missing(drive.at.slot, `slot of ${drive.label}`)]) : sure(false);
+  const { board } = build.parts;
+  const slot = board?.part.slots.value?.get(drive.at.slot.value);
+  if (!slot) return board ? lacking([missing(board.part.slots, `${drive.at.slot.text} of ${board.label}`)]) : sure(false);
+  return fits(slot.under, `what lies over ${drive.at.slot.text}`, (names) => names.some((name) => covers().includes(name.value ?? '')));
+}
+
+/** The steps that this build’s parts cannot do without, each with whether they are known to ask for it. */
+export const askedSteps = memo((build: Build): readonly AskedStep[] => {
+  const { board, processor, cooler, paste, memory, drives, graphics, cards, supply, case: box, fans, radiators } = build.parts;
+  const asked: AskedStep[] = [];
+  const ask = (kind: StepKind, truth: Truth, part?: Placed, instead?: readonly StepKind[]): void => void asked.push({ kind, truth, ...(part ? { part } : {}), ...(instead ? { instead } : {}) });
+  if (build.file.bench['firmware-update'].$.stated) ask('update firmware', yes);
+  if (processor) ask('fit processor', yes);
+  if (memory.length > 0) ask('fit memory', yes);
+  for (const drive of drives) ask(drive.part.shape.value === 'M.2' ? 'fit M.2 drive' : drive.part.shape.value === 'card' ? 'fit card' : 'fit drive', yes, drive, ['fit M.2 drive', 'fit drive', 'fit card']);
+  if (cooler) ask('fit back plate', fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has));
+  if (paste) ask('apply paste', yes);
+  else if (cooler) ask('apply paste', fits(cooler.part.paste, `paste of ${cooler.label}`, (has) => has === 'none' || has === 'tube in the box'));
+  if (cooler) ask('fit cooler', yes);
+  if (supply && box) ask('fit supply', yes);
+  if (fans.length > 0) ask('fit fans', yes);
+  if (board && box) ask('fit board', yes);
+  if (radiators.length > 0) for (const kind of ['fit radiator', 'fill loop'] as const) ask(kind, yes);
+  if (drives.length > 0) ask('connect drive leads', any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in'))));
+  for (const card of cards) ask('fit card', yes, card, ['fit card', 'fit graphics']);
+  for (const card of graphics) ask('fit graphics', yes, card, ['fit graphics', 'fit card']);
+  const powered = [...graphics, ...cards].map((card) => fits(card.part.plugs as Fact<ReadonlyMap<string, Fact<number>>>, `power plugs of ${card.label}`, (plugs) => [...plugs.values()].some((count) => count.value !== 0)));
+  if (powered.length > 0) ask('connect card power', any(...powered));
+  if ([...graphics, ...cards].some((card) => card.at.support.value === true)) ask('fit card support', yes);
+  return asked;
+});
+
+/** Steps that a good bench does beside those that the parts ask for. */
+function customary(build: Build): StepKind[] {
+  const { board, processor, cooler, memory, supply, case: box, radiators } = build.parts;
+  const { strap } = build.file.bench;
+  const strapped = strap.$.stated && strap.worn.value !== false;
+  const kinds: [boolean, readonly StepKind[]][] = [
+    [true, ['read handbooks', 'take parts from bags', strapped ? 'wear strap' : 'equalise']],
+    [strapped, ['take off strap']],
+    [build.file.place['brought-from'].value !== undefined, ['let parts warm up']],
+    [!!box, ['open case', 'set standoffs', 'fit I/O shield', 'check inside', 'close case']],
+    [!!supply, ['unplug mains', 'drain residual charge', 'plug in mains', 'first start']],
+    [!!(processor && board && pinsOn(board.part.socket.value ?? '') === 'board'), ['take off socket cover']],
+    [!!cooler, ['clean surfaces', 'connect fan leads']],
+    [!!cooler?.part.film.value, ['remove film']],
+    [!!cooler?.part.pump.$.stated, ['connect pump lead']],
+    [!!cooler && cooler.at.mount.value !== undefined, ['fit radiator']],
+    [!!(board && supply), ['connect 24-pin', 'connect EPS']],
+    [!!(board && processor && box), ['bench start']],
+    [(box?.part['front-leads'].value?.length ?? 0) > 0, ['connect front leads']],
+    [radiators.length > 0, ['leak test']],
+    [memory.length > 0, ['wait for memory training', 'default settings', 'memory test']],
+    [memory.some((kit) => kit.at.speed.value !== undefined), ['set profile']],
+    [true, ['install system', 'stress test', 'measure', 'record settings', 'hand over']],
+    [build.parts.drives.length > 0, ['drive test']],
+  ];
+  return kinds.flatMap(([is, these]) => (is ? these : []));
+}
+
+interface Node { readonly kind: StepKind; readonly part?: Placed; /** Done for the start on the bench, and undone after it. */ readonly forBench?: boolean }
+
+/** Done before a start on the bench, and again in the case; and the other way round: done at first, and again after it. */
+const beforeBench: readonly StepKind[] = ['connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'take off strap'];
+const afterBench: readonly StepKind[] = ['unplug mains', 'drain residual charge', 'equalise', 'wear strap'];
+const rank = new Map<StepKind, number>(STEP_KINDS.map((kind, i) => [kind, i]));
+
+/** The nodes of the derived order, in the order of the kinds; cards from the shortest. */
+function nodesOf(build: Build): Node[] {
+  const asked = askedSteps(build).filter(({ truth }) => truth.is !== false).map(({ kind, part }): Node => ({ kind, ...(part ? { part } : {}) }));
+  const usual = customary(build).filter((kind) => !asked.some((node) => node.kind === kind));
+  const nodes = [...asked, ...usual.map((kind): Node => ({ kind }))];
+  const benched = nodes.some(({ kind }) => kind === 'bench start');
+  const again = benched ? nodes.filter(({ kind }) => beforeBench.includes(kind) || afterBench.includes(kind)).map((node): Node => (beforeBench.includes(node.kind) ? { ...node, forBench: true } : { ...node })) : [];
+  return [...nodes, ...again].sort((a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part));
+}
+
+const cardLength = (part: Placed | undefined): number => (part && (part.role === 'graphics' || part.role === 'cards') ? ((part as Placed<'cards'>).part.length.value?.lo ?? 0) : 0);
+
+const strengths: readonly Strength[] = ['needed', 'reach', 'usual'];
+
+/** One edge of the derived graph, with the rule behind it. */
+interface RuleEdge { readonly edge: Edge; readonly rule: OrderRule }
+
+function edgesOf(build: Build, nodes: readonly Node[]): RuleEdge[] {
+  const start = nodes.findIndex(({ kind }) => kind === 'bench start');
+  const secondOf = (i: number): boolean => nodes.some((node, j) => j < i && node.kind === nodes[i]!.kind && afterBench.includes(node.kind));
+  const edges: RuleEdge[] = [];
+  const reaches = (from: number, to: number): boolean => from === to || edges.some(({ edge }) => edge[0] === from && reaches(edge[1], to));
+  const add = (before: number, after: number, rule: OrderRule): void => {
+    if (rule.strength === 'needed' || !reaches(after, before)) edges.push({ edge: [before, after], rule });
+  };
+  nodes.forEach((node, i) => {
+    const rule = { before: node.kind, after: 'bench start', because: 'it is needed for the start on the bench', strength: 'needed' } as const;
+    if (node.forBench) {
+      add(i, start, rule);
+      if (node.kind === 'take off strap') nodes.forEach((lead, j) => lead.forBench && j !== i && add(j, i, { ...rule, before: lead.kind, after: node.kind, because: 'the strap is worn until then', strength: 'usual' }));
+    } else if (start >= 0 && (secondOf(i) || beforeBench.includes(node.kind))) add(start, i, { ...rule, before: 'bench start', after: node.kind, because: 'it is done again in the case' });
+  });
+  for (const strength of strengths) for (const rule of ORDER_RULES) {
+    if (rule.strength !== strength) continue;
+    nodes.forEach((after, j) => {
+      if (after.kind !== rule.after || after.forBench || secondOf(j)) return;
+      nodes.forEach((before, i) => {
+        if (before.kind === rule.before && !before.forBench && !secondOf(i) && binds(build, rule.when, before.part, after.part).is !== false) add(i, j, rule);
+      });
+    });
+  }
+  return edges;
+}
+
+/**
+ * The order of work for this build: what its parts ask for and a good bench adds, each after what it needs. The same
+ * build gives the same order; what nothing decides keeps the order of `STEP_KINDS`. Rules whose facts are missing are kept.
+ */
+export const workOrder = memo((build: Build): readonly WorkStep[] => {
+  const nodes = nodesOf(build);
+  const edges = edgesOf(build, nodes);
+  return topologicalOrder(nodes.length, edges.map(({ edge }) => edge)).map((i) => {
+    const { kind, part } = nodes[i]!;
+    const reasons = edges.filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')
+      .map(({ rule }) => ({ after: rule.before, because: rule.because }));
+    return { step: kind, reasons, cautions: cautionsOf(build, kind), ...(part ? { part } : {}) };
+  });
+});
+
+/** The cautions of a step for these parts. */
+function cautionsOf(build: Build, kind: StepKind): readonly CautionId[] {
+  const { paste, case: box } = build.parts;
+  const more: CautionId[] = [];
+  if (kind === 'apply paste' && paste?.part.gallium.value === true) more.push('gallium-compound');
+  if (kind === 'open case' && box?.part['glass-panel'].value === true) more.push('glass-panel');
+  if (kind === 'hand over' && build.file['hand-over'].transport.value !== undefined) more.push('lifting');
+  return [...(STEP_CAUTIONS[kind] ?? []), ...more];
+}

@@ -1,0 +1,142 @@
+// Which step comes before which, and why; and how an order is worked out from that.
+import { ASSEMBLING, HANDLING, RUNNING, STEP_KINDS, type StepKind } from './steps';
+
+/** What must be so of a build for a rule to bind it. */
+export type Condition =
+  | 'firmware before processor' | 'firmware with this processor' | 'cooler over memory' | 'module under cooler' | 'module under card'
+  | 'closed tray' | 'radiator on top';
+
+/**
+ * `needed`: the later step fails or is undone without the earlier. `reach`: it can be done, but only by reaching
+ * under what came before. `usual`: the order a bench keeps; other checks judge what hangs on it.
+ */
+export type Strength = 'needed' | 'reach' | 'usual';
+
+export interface OrderRule {
+  readonly before: StepKind;
+  readonly after: StepKind;
+  /** Ends a sentence after “because”. */
+  readonly because: string;
+  readonly strength: Strength;
+  readonly when?: Condition;
+}
+
+type More = { readonly strength?: Strength; readonly when?: Condition };
+
+const rule = (before: StepKind | readonly StepKind[], after: StepKind | readonly StepKind[], because: string, more: More = {}): OrderRule[] =>
+  [before].flat().flatMap((b) => [after].flat().filter((a) => a !== b).map((a) => ({ before: b, after: a as StepKind, because, strength: 'needed' as const, ...more })));
+
+const reach = { strength: 'reach' } as const;
+const usual = { strength: 'usual' } as const;
+const handling = [...HANDLING];
+const cards = ['fit card', 'fit graphics'] as const;
+
+/** The order of work. Source: makers' handbooks and service manuals; common practice. */
+export const ORDER_RULES: readonly OrderRule[] = [
+  ...rule('read handbooks', STEP_KINDS, 'the makers’ handbooks decide how the rest is done'),
+  ...rule('let parts warm up', 'take parts from bags', 'moist air settles on cold parts once they are open'),
+  ...rule('open case', 'unplug mains', 'the way in is made first', usual),
+  ...rule('unplug mains', ['drain residual charge', ...handling], 'a supply with its lead in keeps parts of a board powered', usual),
+  ...rule('drain residual charge', handling, 'a supply holds charge for a while after it is unplugged', usual),
+  ...rule(['equalise', 'wear strap'], handling, 'a person carries charge that is not felt', usual),
+  ...rule('take parts from bags', handling, 'parts come out of their bags to be fitted', usual),
+
+  ...rule('update firmware', 'fit processor', 'the board starts this processor only with newer firmware', { when: 'firmware before processor' }),
+  ...rule('fit processor', 'update firmware', 'the update runs on this processor', { when: 'firmware with this processor' }),
+  ...rule('fit processor', 'take off socket cover', 'the contacts stay covered until the processor lies on them', usual),
+  ...rule('fit processor', 'apply paste', 'the compound goes onto the processor’s lid'),
+  ...rule('fit processor', 'fit cooler', 'the cooler stands on the processor'),
+  ...rule('fit back plate', 'fit cooler', 'the cooler is screwed to it'),
+  ...rule('fit back plate', 'fit board', 'a closed tray leaves no way behind the board', { when: 'closed tray' }),
+  ...rule('clean surfaces', 'apply paste', 'compound takes to clean metal only'),
+  ...rule('clean surfaces', 'fit cooler', 'compound takes to clean metal only'),
+  ...rule('remove film', 'apply paste', 'the cooler is made ready before the compound dries', usual),
+  ...rule('remove film', 'fit cooler', 'a film between cooler and lid keeps the heat in'),
+  ...rule('apply paste', 'fit cooler', 'nothing can be spread once the cooler sits'),
+  ...rule('fit memory', 'fit cooler', 'the cooler stands over the memory slots', { ...reach, when: 'cooler over memory' }),
+  ...rule('fit M.2 drive', 'fit cooler', 'the cooler stands over its slot', { ...reach, when: 'module under cooler' }),
+  ...rule('fit M.2 drive', cards, 'the card lies over its slot', { ...reach, when: 'module under card' }),
+
+  ...rule(['fit processor', 'fit memory', 'fit cooler'], 'bench start', 'nothing starts without it'),
+  ...rule(['connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead'], 'bench start', 'nothing starts without it', usual),
+  ...rule('bench start', ['set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit drive', 'check inside'], 'what fails is found while all of it can be reached', usual),
+  ...rule('bench start', 'fit board', 'what fails is found while all of it can be reached'),
+  ...rule('set standoffs', 'fit board', 'the board is screwed to them'),
+  ...rule('fit I/O shield', 'fit board', 'it goes in from inside, behind the board'),
+  ...rule('fit board', cards, 'cards stand in its slots and are screwed to the case'),
+  ...rule('fit board', ['fit radiator', 'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead'], 'the board is in its place then', usual),
+  ...rule('fit board', 'connect front leads', 'front leads belong to the case and reach the board there'),
+  ...rule('connect EPS', ['fit radiator', 'fit cooler'], 'a radiator in the top closes the gap to its plug', { ...reach, when: 'radiator on top' }),
+  ...rule('connect front leads', cards, 'a card lies over the front headers', reach),
+  ...rule('fit supply', ['connect card power', 'connect drive leads', ...cards], 'the leads come from the supply', usual),
+  ...rule('fit graphics', ['fit card support', 'connect card power'], 'there is no card yet'),
+  ...rule('fit card', 'fit card support', 'there is no card yet', usual),
+  ...rule('fit drive', 'connect drive leads', 'there is no drive yet'),
+
+  ...rule(['fit cooler', 'fit radiator'], 'fill loop', 'an open loop does not hold what is filled in'),
+  ...rule('fill loop', 'leak test', 'there is nothing to test yet'),
+  ...rule('leak test', ['close case', 'plug in mains', 'first start'], 'coolant that leaks onto powered parts ruins them', usual),
+  ...rule(ASSEMBLING, 'close case', 'a closed case leaves no way in'),
+  ...rule('check inside', 'close case', 'a closed case leaves no way to look', usual),
+  ...rule('take off strap', ['plug in mains', 'first start'], 'nobody is tied to earth beside live parts', usual),
+  ...rule(['connect 24-pin', 'connect EPS', 'connect card power', 'connect drive leads'], 'plug in mains', 'no lead is plugged in with the mains on'),
+  ...rule(['close case', 'check inside'], 'plug in mains', 'the lid keeps hands out of a live machine', usual),
+
+  ...rule('plug in mains', 'first start', 'there is no power yet'),
+  ...rule('first start', RUNNING, 'the machine has not run yet'),
+  ...rule('wait for memory training', ['default settings', 'memory test'], 'the first start is not over before', usual),
+  ...rule('default settings', ['memory test', 'set profile'], 'memory is first proven as it runs by itself'),
+  ...rule('memory test', 'set profile', 'a fault found before the profile is the memory’s own'),
+  ...rule(['memory test', 'set profile'], 'install system', 'memory that errs spoils what is installed'),
+  ...rule(['install system', 'set profile'], 'stress test', 'it proves the machine as it will be used'),
+  ...rule(['memory test', 'stress test', 'drive test', 'measure', 'record settings'], 'hand over', 'it is what is handed over'),
+  ...rule('set profile', 'record settings', 'settings are written down as they stay', usual),
+  ...rule('stress test', 'measure', 'temperatures are read under load', usual),
+];
+
+/** An edge between two things, by their numbers. */
+export type Edge = readonly [before: number, after: number];
+
+/**
+ * Numbers 0 … size − 1 in an order that keeps every edge; of those that could come next, the lowest. What lies on
+ * or behind a cycle is left out. Source: Kahn's method.
+ */
+export function topologicalOrder(size: number, edges: readonly Edge[]): number[] {
+  const waiting = new Array<number>(size).fill(0);
+  const later: number[][] = Array.from({ length: size }, () => []);
+  for (const [before, after] of edges) {
+    waiting[after]!++;
+    later[before]!.push(after);
+  }
+  const order: number[] = [];
+  const free = waiting.flatMap((count, i) => (count === 0 ? [i] : []));
+  while (free.length > 0) {
+    const next = free.splice(free.indexOf(Math.min(...free)), 1)[0]!;
+    order.push(next);
+    for (const after of later[next]!) if (--waiting[after]! === 0) free.push(after);
+  }
+  return order;
+}
+
+/** The shortest way round from `start` back to itself, as the numbers passed; undefined where there is none. */
+export function cycleThrough(start: number, edges: readonly Edge[]): number[] | undefined {
+  const cameFrom = new Map<number, number>();
+  for (const queue = [start]; queue.length > 0;) {
+    const at = queue.shift()!;
+    for (const [before, after] of edges) {
+      if (before !== at) continue;
+      if (after === start) return wayBack(at, start, cameFrom);
+      if (!cameFrom.has(after)) {
+        cameFrom.set(after, at);
+        queue.push(after);
+      }
+    }
+  }
+  return undefined;
+}
+
+function wayBack(end: number, start: number, cameFrom: ReadonlyMap<number, number>): number[] {
+  const way = [end];
+  while (way[0] !== start) way.unshift(cameFrom.get(way[0]!)!);
+  return way;
+}
