@@ -17,3 +17,9 @@ export function limitProcessor(build: Build, load: Figure, bound: Figure): FixId
   if (!(watts >= own.lo * leastShare)) return undefined;
   return putOn(processor, 'power-limit', `${watts} W`, `Limit ${processor.label} to ${watts} W`);
 }
+
+/** Whole minutes, never more than the time itself. */
+export const timeText = (seconds: number): string => `${Math.floor(seconds / 60 + 1e-9)} min`;
+
+/** Whole watts, never less than the power itself. */
+export const wattsText = (watts: number): string => `${Math.ceil(watts - 1e-9)} W`;

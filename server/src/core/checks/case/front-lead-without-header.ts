@@ -1,0 +1,57 @@
+// Leads of the case’s front panel against the board’s headers for them.
+import type { Placed } from '../../build/build';
+import { between, missing, number, total, unknown, type Figure } from '../../figures/figure';
+import { join, say } from '../../figures/say';
+import { all, atMost, lacking, type Truth } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+interface Need { readonly kind: string; readonly leads: Figure; readonly headers: Figure; readonly truth: Truth }
+
+export default check({
+  id: 'front-lead-without-header',
+  area: 'case',
+  grade: 'short',
+  what: 'Every front lead of the case finds a header of its kind on the board.',
+  why: 'A front port whose lead has no header is a dead hole in the front of the machine.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  board: { headers: { F_PANEL: { kind: front panel }, F_USB: { kind: front USB 3 } } }
+  case: { front-leads: [front panel, front USB 3, front USB-C] }
+# ^^^^
+`,
+    instead: 'Choose a board with a front USB-C header, or do without that port.',
+  }],
+  *test({ parts: { board, case: box } }) {
+    if (!board || !box) return;
+    const { 'front-leads': leads } = box.part;
+    const needs = needsOf(board, box);
+    yield outcome(at(box), leads.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(leads, `front leads of ${box.label}`)]), {
+      broken: () => join(...needs.filter(({ truth }) => truth.is === false).map(({ kind, leads: wanted, headers }) =>
+        say`Of ${kind} leads the case has ${wanted}; of headers for them the board has ${headers}.`)),
+      fixes: () => [swap(board), swap(box)],
+    });
+  },
+});
+
+function needsOf(board: Placed<'board'>, box: Placed<'case'>): Need[] {
+  const counts = new Map<string, number>();
+  for (const lead of box.part['front-leads'].value ?? []) if (lead.value !== undefined) counts.set(lead.value, (counts.get(lead.value) ?? 0) + 1);
+  return [...counts].map(([kind, n]) => {
+    const leads = number(n, `${kind} leads of ${box.label}`, 'counted in the case’s facts');
+    const headers = headersOf(board, kind);
+    return { kind, leads, headers, truth: atMost(leads, headers) };
+  });
+}
+
+function headersOf(board: Placed<'board'>, kind: string): Figure {
+  const { headers } = board.part;
+  const label = `${kind} headers of ${board.label}`;
+  if (!headers.value) return unknown('count', label, [missing(headers, `headers of ${board.label}`)]);
+  const ones = [...headers.value].map(([name, header]) => header.kind.value === undefined
+    ? { ...between(0, 1, 'count', name, { source: 'its kind is not stated' }), missing: [missing(header.kind, `kind of header ${name}`)] }
+    : number(header.kind.value === kind ? 1 : 0, name));
+  return total(label, 'count', ones);
+}

@@ -1,0 +1,33 @@
+// The I/O shield: fixed to the board, or in its box.
+import { say } from '../../figures/say';
+import { any, fits } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+export default check({
+  id: 'shield-missing',
+  area: 'case',
+  grade: 'short',
+  what: 'The board brings its I/O shield.',
+  why: 'Without it the case’s rear opening stays open: dust and fingers get in, and the ports lose their earth contact.',
+  source: 'ATX Specification 2.2, I/O aperture; common practice',
+  examples: [{
+    faulty: `
+parts:
+  board: { shield-fitted: false, in-the-box: [SATA data lead x2] }
+# ^^^^^
+  case: { maker: Tarn }
+`,
+    instead: 'Ask the board’s maker for its shield: shields of other boards have other openings.',
+  }],
+  *test({ parts: { board, case: box } }) {
+    if (!board || !box) return;
+    const boxed = board.part['in-the-box'];
+    const fitted = fits(board.part['shield-fitted'], `whether the I/O shield is fixed to ${board.label}`, (is) => is);
+    const packed = fits(boxed, `what the box of ${board.label} holds`, (things) => things.some((one) => /\bshield\b/i.test(one.value?.thing ?? '')));
+    yield outcome(at(board), any(fitted, packed), {
+      broken: () => say`${board.label} has no I/O shield fixed to it, and its box holds none.`,
+      fixes: () => [swap(board)],
+    });
+  },
+});

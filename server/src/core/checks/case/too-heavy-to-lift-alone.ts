@@ -1,0 +1,43 @@
+// The machine’s mass against what one person may lift.
+import type { Placed } from '../../build/build';
+import { figure, known, times, total } from '../../figures/figure';
+import { howMany } from '../../figures/power';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import type { RoleName } from '../../manifest/places';
+import { NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+
+/** What is lifted with the case; displays, sticks, leads and paste are not. */
+const lifted: ReadonlySet<RoleName> = new Set<RoleName>(['board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'supply', 'case', 'fans', 'radiators']);
+
+export default check({
+  id: 'too-heavy-to-lift-alone',
+  area: 'case',
+  grade: 'harm',
+  what: 'The finished machine weighs no more than one person may lift under ideal conditions.',
+  why: 'A heavy, awkward box lifted alone costs a back, or the machine.',
+  source: 'Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) Publication No. 94-110',
+  caution: 'lifting',
+  examples: [{
+    faulty: `
+parts:
+  cooler: { mass: 1.5 kg }
+  graphics: { mass: 2.5 kg }
+  case: { mass: 19.5 kg }
+# ^^^^
+`,
+    instead: 'Lift it with two, or carry case and heavy parts one by one and fit them in place.',
+  }],
+  *test(build) {
+    const { case: box } = build.parts;
+    if (!box) return;
+    const masses = build.all().filter(({ role }) => lifted.has(role)).map((placed) => times(figure((placed as Placed<'board'>).part.mass, `mass of ${placed.label}`), howMany(placed)));
+    const mass = total('mass of the machine', 'mass', masses, { unit: 'kg' });
+    const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
+    yield outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
+      broken: () => say`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
+    });
+  },
+});

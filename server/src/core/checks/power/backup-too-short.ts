@@ -1,0 +1,65 @@
+// A UPS: how long it carries the machine at most, whether it can at all, and the shape of its voltage.
+import { figure } from '../../figures/figure';
+import { batteryTime, wallPower } from '../../figures/mains';
+import { say } from '../../figures/say';
+import { agree, atLeast, atMost, sure } from '../../figures/truth';
+import { BACKUP_WAVE_WITH_ACTIVE_PFC } from '../../trade/mains';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+import { timeText } from './power-kit';
+
+export default check({
+  id: 'backup-too-short',
+  area: 'power',
+  grade: 'short',
+  what: 'The UPS delivers what the machine draws, for as long as promised, in a shape its supply takes.',
+  why: 'A UPS that is too small switches off at once; one with stepped voltage may drop a supply with active power-factor correction at the change-over.',
+  source: 'energy over power, an upper bound; wave shape: common practice',
+  examples: [{
+    faulty: `
+place:
+  mains: { backup: { energy: 100 Wh, efficiency: 90 %, rating: 900 W, wave: sine } }
+parts:
+  processor: { power: { sustained: 450 W } }
+  supply: { rating: 900 W, power-factor: active, efficiency: [{ load: 50 %, percent: 90 % }] }
+expect: { on-battery: 20 min }
+#                     ^^^^^^
+`,
+    mended: `
+place:
+  mains: { backup: { energy: 100 Wh, efficiency: 90 %, rating: 900 W, wave: sine } }
+parts:
+  processor: { power: { sustained: 450 W } }
+  supply: { rating: 900 W, power-factor: active, efficiency: [{ load: 50 %, percent: 90 % }] }
+expect: { on-battery: 10 min }
+`,
+  }],
+  *test(build) {
+    const { backup } = build.file.place.mains;
+    const promise = build.file.expect['on-battery'];
+    const wall = wallPower(build);
+    const { supply } = build.parts;
+    if (!wall || !supply) return;
+    if (!backup.$.stated) {
+      if (promise.entry) yield outcome(atKey(build, promise), sure(false, promise), { broken: () => say`${promise} on battery are promised; the place names no UPS.` });
+      return;
+    }
+    if (promise.entry) {
+      const lasts = batteryTime(build, wall);
+      const wanted = figure(promise, 'time on battery that is promised');
+      yield outcome(atKey(build, promise), atLeast(lasts, wanted), {
+        broken: () => say`${wanted} on battery are promised; the UPS carries ${wall} for ${lasts} at most.`,
+        fixes: () => (lasts.lo >= 60 ? [change(promise, timeText(lasts.lo), `Lower the promise to ${timeText(lasts.lo)}`)] : []),
+      });
+    }
+    const rating = figure(backup.rating, 'rating of the UPS');
+    yield outcome({ ...atKey(build, backup.rating), path: 'place.mains.backup.rating' }, atMost(wall, rating), {
+      broken: () => say`The machine draws ${wall} from the wall; the UPS delivers ${rating}.`,
+    });
+    const suits = agree(backup.wave, 'wave of the UPS', supply.part['power-factor'], `power-factor correction of ${supply.label}`,
+      (wave, factor) => factor !== 'active' || BACKUP_WAVE_WITH_ACTIVE_PFC[wave] === 'suits');
+    yield outcome({ ...atKey(build, backup.wave), path: 'place.mains.backup.wave' }, suits, {
+      broken: () => say`The UPS gives a ${backup.wave} wave; a supply with ${supply.part['power-factor']} power-factor correction may drop out on it: try it under load.`,
+    });
+  },
+});

@@ -1,0 +1,35 @@
+// The earth contact of the machine’s mains.
+import { say } from '../../figures/say';
+import { fits } from '../../figures/truth';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+
+export default check({
+  id: 'earth-defeated',
+  area: 'power',
+  grade: 'harm',
+  what: 'The earth contact is connected.',
+  why: 'Without earth the supply’s filter puts half the mains voltage on the case, and a fault puts all of it there.',
+  source: 'common practice; the local electrical code',
+  caution: 'no-earth',
+  examples: [{
+    faulty: `
+place: { mains: { earth: lifted } }
+#                        ^^^^^^
+`,
+    mended: `
+place: { mains: { earth: connected } }
+`,
+  }],
+  *test(build) {
+    const { earth } = build.file.place.mains;
+    if (!earth.entry) return;
+    yield outcome(atKey(build, earth), fits(earth, 'earth contact', (is) => is === 'connected'), {
+      broken: () => earth.value === 'none'
+        ? say`The mains has no earth contact; have a licensed electrician put one in before the machine is plugged in.`
+        : say`The earth contact is ${earth}; it is to be connected.`,
+      // An outlet without an earth contact is an electrician’s work: no change of text stands for it.
+      fixes: () => (earth.value === 'lifted' ? [change(earth, 'connected', 'Connect the earth contact')] : []),
+    });
+  },
+});

@@ -1,0 +1,35 @@
+// Socket strips plugged into each other.
+import { counted, known } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+
+export default check({
+  id: 'strips-chained',
+  area: 'power',
+  grade: 'harm',
+  what: 'Between wall and machine there is one socket strip at most.',
+  why: 'Each strip in a row adds contacts and load to the first one; chained strips overheat and have burned.',
+  source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)',
+  caution: 'circuit-overload',
+  examples: [{
+    faulty: `
+place: { mains: { strips: 2 } }
+#                         ^
+`,
+    mended: `
+place: { mains: { strips: 1 } }
+`,
+  }],
+  *test(build) {
+    const { strips } = build.file.place.mains;
+    if (!strips.entry) return;
+    const inRow = counted(strips, 'socket strips in a row');
+    const most = known(1, 'count', 'strips used as they are listed', { source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)' });
+    yield outcome(atKey(build, strips), atMost(inRow, most), {
+      broken: () => say`${inRow} socket strips stand between wall and machine; no more than ${most} may.`,
+      fixes: () => [change(strips, 1, 'Plug one strip into the wall, and the machine into it')],
+    });
+  },
+});

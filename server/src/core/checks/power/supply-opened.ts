@@ -1,0 +1,42 @@
+// A supply that is opened.
+import { say } from '../../figures/say';
+import { fits, sure } from '../../figures/truth';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+
+/** “Open the supply”, “unscrew its cover”, but not “never open the supply”. */
+const opens = /\b(?:open|take apart|unscrew)\b[^.;]*\b(?:power )?supply(?:’s cover|'s cover)?(?!’s lead|'s lead| lead)\b/i;
+const forbids = /\b(?:never|not|no one|nobody|without)\b[^.;]*\b(?:open|take apart|unscrew)/i;
+
+export default check({
+  id: 'supply-opened',
+  area: 'power',
+  grade: 'harm',
+  what: 'The supply’s own housing stays closed.',
+  why: 'Its capacitors hold up to 400 V after it is unplugged; nothing inside is for a builder to mend.',
+  source: 'makers’ handbooks; stored energy E = C U² / 2',
+  caution: 'mains-inside-supply',
+  examples: [{
+    faulty: `
+bench: { supply-cover: opened }
+#                      ^^^^^^
+`,
+    mended: `
+bench: { supply-cover: closed }
+`,
+  }],
+  *test(build) {
+    const cover = build.file.bench['supply-cover'];
+    if (cover.entry) {
+      yield outcome(atKey(build, cover), fits(cover, 'whether the supply stays closed', (is) => is === 'closed'), {
+        broken: () => say`The supply’s housing is opened; it is to stay closed.`,
+        fixes: () => [change(cover, 'closed', 'Leave the supply closed')],
+      });
+    }
+    for (const step of build.file.steps.value ?? []) {
+      const { note } = step;
+      if (note.value === undefined || !opens.test(note.value) || forbids.test(note.value)) continue;
+      yield outcome(atKey(build, note), sure(false, note), { broken: () => say`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.` });
+    }
+  },
+});

@@ -1,0 +1,33 @@
+// The supply’s depth against the case’s room for it.
+import { figure } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+
+export default check({
+  id: 'supply-too-deep',
+  area: 'power',
+  grade: 'stop',
+  what: 'The supply is no deeper than the case’s room for it.',
+  why: 'Supplies of one outline differ in depth by half: a deep one meets the drive cage, and its leads have nowhere to go.',
+  source: 'desktop platform power supply design guide, doc. 336521: depth of 140 mm and more; common practice',
+  examples: [{
+    faulty: `
+parts:
+  supply: { depth: 180 mm }
+# ^^^^^^
+  case: { supply-depth: 160 mm }
+`,
+    instead: 'Choose a supply 160 mm deep or less, or take the drive cage out and state the room it leaves.',
+  }],
+  *test({ parts: { supply, case: box } }) {
+    if (!supply || !box) return;
+    const depth = figure(supply.part.depth, `depth of ${supply.label}`);
+    const room = figure(box.part['supply-depth'], `room for a supply in ${box.label}`);
+    yield outcome(at(supply), atMost(depth, room), {
+      broken: () => say`The supply is ${depth} deep; the case leaves ${room}.`,
+      fixes: () => [swap(supply), swap(box)],
+    });
+  },
+});

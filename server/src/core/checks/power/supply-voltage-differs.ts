@@ -1,0 +1,61 @@
+// The site’s mains voltage against the supply’s inlet and its selector.
+import { figure, missing } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { all, atLeast, atMost, lacking, sure, type Truth } from '../../figures/truth';
+import { badgeMains } from '../../trade/efficiency';
+import type { Placed } from '../../build/build';
+import { check } from '../check';
+import { at, outcome, putOn, swap } from '../kit';
+
+export default check({
+  id: 'supply-voltage-differs',
+  area: 'power',
+  grade: 'harm',
+  what: 'The supply takes the site’s mains voltage, and its selector stands there.',
+  why: 'A supply set to the lower range bursts when it is plugged into the higher one; the other way round it does not start.',
+  source: 'ATX12V Power Supply Design Guide, version 2.0, table 1',
+  caution: 'wrong-mains-voltage',
+  examples: [{
+    faulty: `
+place: { mains: { voltage: 230 V } }
+parts:
+  supply: { inlet: { lowest: 100 V, highest: 240 V, selector: true }, selector: 115 V }
+#                                                                               ^^^^^
+`,
+    mended: `
+place: { mains: { voltage: 230 V } }
+parts:
+  supply: { inlet: { lowest: 100 V, highest: 240 V, selector: true }, selector: 230 V }
+`,
+  }],
+  *test(build) {
+    const { supply } = build.parts;
+    const { voltage } = build.file.place.mains;
+    if (!supply || !voltage.entry) return;
+    const mains = figure(voltage, 'mains voltage');
+    const lowest = figure(supply.part.inlet.lowest, `lowest mains voltage of ${supply.label}`);
+    const highest = figure(supply.part.inlet.highest, `highest mains voltage of ${supply.label}`);
+    yield outcome(at(supply), all(atLeast(mains, lowest), atMost(mains, highest)), {
+      broken: () => say`The mains is ${mains}; the supply takes ${lowest} to ${highest}.`,
+      fixes: () => [swap(supply)],
+    });
+    const { selector } = supply.at;
+    const stands = figure(selector, `selector of ${supply.label}`);
+    const range = badgeMains(Math.max(0, Number.isFinite(mains.lo) ? mains.lo : 0));
+    const usual = range === '115 V' ? 115 : 230;
+    yield outcome({ ...at(supply, selector), path: `${supply.path}.selector` }, selectorTruth(supply, range), {
+      broken: () => say`The selector stands at ${stands}; the mains is ${mains}.`,
+      fixes: () => [range && putOn(supply, 'selector', `${usual} V`, `Set the selector to ${usual} V`)],
+    });
+  },
+});
+
+/** A selector is right when it and the mains are of one range. */
+function selectorTruth(supply: Placed<'supply'>, range: ReturnType<typeof badgeMains>): Truth {
+  const has = supply.part.inlet.selector;
+  const { selector } = supply.at;
+  if (has.value === false) return sure(true, has);
+  if (selector.value) return sure(range !== undefined && badgeMains(Math.max(0, selector.value.lo)) === range, selector);
+  const stands = missing(selector, `where the selector of ${supply.label} stands`);
+  return lacking(has.value === undefined ? [missing(has, `whether ${supply.label} has a selector`)] : [stands], has, selector);
+}

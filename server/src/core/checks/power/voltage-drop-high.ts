@@ -1,0 +1,57 @@
+// Voltage lost in the leads that feed cards and processor.
+import { derive, known, missing, type Figure } from '../../figures/figure';
+import { cardLeadLoads, epsLeadLoad, leadDrop } from '../../figures/plug-loads';
+import { say } from '../../figures/say';
+import { all, atMost, lacking } from '../../figures/truth';
+import type { Placed } from '../../build/build';
+import { CARD_PLUG_TOLERANCE_PERCENT, RAIL_TOLERANCE_PERCENT } from '../../trade/power';
+import { check } from '../check';
+import { at, outcome, swap, type Outcome } from '../kit';
+
+interface Drop { readonly kind: string; readonly drop: Figure }
+
+export default check({
+  id: 'voltage-drop-high',
+  area: 'power',
+  grade: 'note',
+  what: 'Leads lose no more voltage at their load than stands between the supply’s tolerance and the card’s.',
+  why: 'A long, thin or shared lead eats the tolerance that card and board count on, and warms up with what it loses.',
+  source: 'ATX Version 3 design guide, doc. 336521, table 3-5: 12 V −8 % at the card; ATX12V Power Supply Design Guide: ±5 % at the supply',
+  examples: [{
+    faulty: `
+parts:
+  graphics: { edge: x16, plugs: { PCIe 8-pin: 1 }, power: { sustained: 225 W } }
+#           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+  supply: { leads: [{ plug: PCIe 8-pin, count: 1, plugs: 1, length: 1500 mm, gauge: 20, pairs: 3 }] }
+`,
+    instead: 'Use a shorter or thicker lead, or one lead a plug.',
+  }],
+  *test(build) {
+    const { supply, processor, graphics, cards, board } = build.parts;
+    if (!supply) return;
+    for (const card of [...graphics, ...cards]) {
+      const loads = cardLeadLoads(build, supply, card);
+      if ('lacks' in loads) yield outcome(at(card), lacking(loads.lacks), { broken: () => say`` });
+      else yield* judged(supply, card, loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) })));
+    }
+    if (!processor || !board) return;
+    const { leads } = supply.part;
+    if (!leads.value) yield outcome(at(processor), lacking([missing(leads, `leads of ${supply.label}`)]), { broken: () => say`` });
+    else yield* judged(supply, processor, leads.value.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, processor)) })));
+  },
+});
+
+function* judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[]): Iterable<Outcome> {
+  if (drops.length === 0) return;
+  const percent = CARD_PLUG_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT;
+  const span = known(percent, 'percent', 'what is left between both tolerances', { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' });
+  const limit = derive('drop allowed in a lead', 'voltage', [span], '12 V × what is left between both tolerances', (of) => 12 * of! / 100, { unit: 'mV' });
+  const truths = drops.map(({ drop }) => atMost(drop, limit));
+  yield outcome(at(fed), all(...truths), {
+    broken: () => {
+      const { kind, drop } = drops[truths.findIndex((truth) => truth.is === false)]!;
+      return say`The ${kind} lead to ${fed.label} loses ${drop} at 12 V; ${limit} are left for it.`;
+    },
+    fixes: () => [swap(supply)],
+  });
+}
