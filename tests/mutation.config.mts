@@ -1,0 +1,9 @@
+// The tests that mutation runs use: those of the trade's sums and of quantities, without outside programs.
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/core/trade/**/*.test.ts', 'tests/core/quantity/**/*.test.ts'],
+  },
+});
