@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import { plugKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
 import type { Plug } from '../trade/plugs';
-import { between, counted, derive, missing, number, times, total, unknown, type Figure, type Missing } from './figure';
+import { counted, derive, missing, number, times, total, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 import { howMany } from './power';
 
@@ -19,26 +19,15 @@ export function plugCount(fact: PlugMap, kind: Plug, what: string): Figure {
   return one ? counted(one, `${kind} of ${what}`) : number(0, `${kind} of ${what}`, 'not among those it lists');
 }
 
-/** Plugs of each kind that board, cards and drives want. */
+/** Plugs of each kind that board and cards want; what drives take is counted with the drives. */
 export const plugsWanted = memo((build: Build): ReadonlyMap<Plug, Figure> =>
   new Map(plugKinds.map((kind) => [kind, total(`${kind} wanted`, 'count', wantsOf(build, kind))])));
 
 function wantsOf(build: Build, kind: Plug): Figure[] {
-  const { board, graphics, cards, drives } = build.parts;
+  const { board, graphics, cards } = build.parts;
   const wants = board ? [plugCount(board.part['power-inlets'], kind, board.label)] : [];
   for (const card of [...graphics, ...cards]) wants.push(times(plugCount(card.part.plugs, kind, card.label), howMany(card)));
-  if (kind === 'SATA power') for (const drive of drives) wants.push(times(driveWants(drive), howMany(drive)));
   return wants;
-}
-
-/** A 2.5 in or 3.5 in drive takes one SATA power plug; a module, a card and a USB drive take none. */
-function driveWants(drive: Placed<'drives'>): Figure {
-  const { bus, shape } = drive.part;
-  const label = `SATA power of ${drive.label}`;
-  if (shape.value === 'M.2' || shape.value === 'card' || bus.value === 'USB') return number(0, label, 'fed through its slot or its USB lead');
-  if (shape.value !== undefined && bus.value !== undefined) return number(1, label, 'Serial ATA specification: one power plug a drive');
-  const lacks = shape.value === undefined ? missing(shape, `shape of ${drive.label}`) : missing(bus, `bus of ${drive.label}`);
-  return { ...between(0, 1, 'count', label, { source: 'Serial ATA specification: one power plug a drive' }), missing: [lacks] };
 }
 
 /** What a lead connects: its part’s plug, or what the build says of it; or the fact that would tell. */

@@ -56,14 +56,14 @@ export function epsCapacity(build: Build): Figure {
 
 /** One kind of the supply’s own leads that a card plugs into, with what one such lead has to carry. */
 export interface LeadLoad { readonly kind: Plug; readonly row: LeadRow; readonly shared: number; readonly load: Figure }
-export type LeadRow = NonNullable<Supply['part']['leads']['value']>[number];
+export type LeadRow = NonNullable<Supply['part']['own-leads']['value']>[number];
 
 /** The loads of the supply’s leads that feed a card; or the facts that are lacking. */
 export function cardLeadLoads(build: Build, supply: Supply, card: Card): readonly LeadLoad[] | { readonly lacks: readonly Missing[] } {
   const plugs = plugsOf(card);
   if (!plugs) return { lacks: [missing(card.part.plugs, `plugs of ${card.label}`)] };
   if (plugs.length === 0) return [];
-  const { leads } = supply.part;
+  const leads = supply.part['own-leads'];
   if (!leads.value) return { lacks: [missing(leads, `leads of ${supply.label}`)] };
   const lacks = rowLacks(supply, plugs.map(({ kind }) => kind));
   if (lacks.length > 0) return { lacks };
@@ -76,7 +76,7 @@ export function cardLeadLoads(build: Build, supply: Supply, card: Card): readonl
 
 /** Rows of the supply’s leads that may be of these kinds and do not say what, how many, or with how many plugs. */
 function rowLacks(supply: Supply, kinds: readonly Plug[]): Missing[] {
-  return (supply.part.leads.value ?? []).flatMap(({ plug, count, plugs }) => {
+  return (supply.part['own-leads'].value ?? []).flatMap(({ plug, count, plugs }) => {
     if (plug.value === undefined) return [missing(plug, `plug of a lead of ${supply.label}`)];
     if (!(kinds as readonly string[]).includes(plug.value)) return [];
     return [...(count.value === undefined ? [missing(count, `number of ${plug.value} leads of ${supply.label}`)] : []),
@@ -86,7 +86,7 @@ function rowLacks(supply: Supply, kinds: readonly Plug[]): Missing[] {
 
 /** How many plugs of a card hang on one lead: one while there are leads enough, else as many as must. */
 function plugsOnOneLead(build: Build, supply: Supply, kind: Plug, count: Figure, row: LeadRow): number {
-  const leads = supply.part.leads.value!.filter((one) => one.plug.value === kind).reduce((sum, one) => sum + one.count.value!, 0);
+  const leads = supply.part['own-leads'].value!.filter((one) => one.plug.value === kind).reduce((sum, one) => sum + one.count.value!, 0);
   if (leads === 0 || plugsWanted(build).get(kind)!.hi <= leads) return 1;
   const must = Number.isFinite(count.hi) ? Math.ceil(count.hi / leads) : 1;
   return Math.max(1, Math.min(must, row.plugs.value!));

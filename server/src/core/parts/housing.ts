@@ -26,14 +26,14 @@ export const supply = {
   standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1'], 'The design guide it follows.'),
   plugs: plugs('Plugs on its own leads, by kind.'),
   'sixteen-pin-level': choice(['150 W', '300 W', '450 W', '600 W'], 'Power level its 16-pin lead signals.', { example: '600 W' }),
-  leads: list(group({
+  'own-leads': list(group({
     plug: text('Kind of plug.', 'EPS 8-pin'),
     count: count('How many such leads.', '2'),
     plugs: count('Plugs on each lead.', '1', { least: 1 }),
     length: length('Length to the first plug.', '650 mm'),
     gauge: count('Wire gauge, AWG.', '18'),
     pairs: count('Current-carrying pairs of wires in it.', '4', { least: 1 }),
-  }, 'One kind of lead.'), 'The leads it comes with.', '[{ plug: EPS 8-pin, count: 2, plugs: 1, length: 650 mm, gauge: 18 }]'),
+  }, 'One kind of lead.'), 'The leads it comes with; in a build, `leads:` says whose are used.', '[{ plug: EPS 8-pin, count: 2, plugs: 1, length: 650 mm, gauge: 18 }]'),
   modular: choice(['fixed', 'partly', 'fully'], 'Whether its leads unplug at the supply.', { example: 'fully' }),
   inlet: group({
     lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V'),

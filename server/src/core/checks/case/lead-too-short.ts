@@ -26,7 +26,7 @@ export default check({
     faulty: `
 parts:
   board: { power-inlets: { EPS 8-pin: 1 } }
-  supply: { leads: [{ plug: EPS 8-pin, count: 2, length: 500 mm }] }
+  supply: { own-leads: [{ plug: EPS 8-pin, count: 2, length: 500 mm }] }
 # ^^^^^^
   case: { lead-paths: { EPS 8-pin: 620 mm } }
 `,
@@ -35,7 +35,7 @@ parts:
   *test(build) {
     const { board, supply, case: box } = build.parts;
     if (!board || !supply || !box) return;
-    const { leads } = supply.part;
+    const leads = supply.part['own-leads'];
     const reaches = boardPlugs.filter((kind) => plugsWanted(build).get(kind)!.hi > 0).map((kind) => reachOf(build, supply, box, kind));
     const lacks = leads.value ? [] : [missing(leads, `leads of ${supply.label}`)];
     yield outcome(at(supply), lacks.length > 0 ? lacking(lacks) : all(...reaches.map(({ truth }) => truth)), {
@@ -50,7 +50,7 @@ parts:
 function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, kind: Plug): Reach {
   const wanted = plugsWanted(build).get(kind)!;
   const path = pathOf(box, kind);
-  const own = (supply.part.leads.value ?? []).filter((row) => row.plug.value === undefined || row.plug.value === kind).map((row) => ({
+  const own = (supply.part['own-leads'].value ?? []).filter((row) => row.plug.value === undefined || row.plug.value === kind).map((row) => ({
     length: figure(row.length, `length of the ${kind} lead of ${supply.label}`), count: counted(row.count, `${kind} leads of ${supply.label}`),
     lacks: row.plug.value === undefined ? [missing(row.plug, `plug of a lead of ${supply.label}`)] : [],
   }));

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { isPowerPlug, plugOf, type Lead } from '../../figures/leads';
 import { missing } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { any, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { any, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 
@@ -56,7 +56,9 @@ function ownLeads(supply: NonNullable<Build['parts']['supply']>): Truth {
 function madeForIt(supply: Placed<'supply'>, lead: Lead): Truth | undefined {
   const plug = plugOf(lead);
   if ('kind' in plug && !isPowerPlug(plug.kind)) return undefined;
-  if (lead.part.from.value !== undefined) return sure(true, lead.part.from);
-  const madeFor = fits(lead.part['made-for'], `which supply ${lead.label} was made for`, (name) => name === supply.used?.name);
-  return 'lacks' in plug ? any(madeFor, lacking([plug.lacks])) : madeFor;
+  const { from, 'made-for': maker } = lead.part;
+  if (from.value !== undefined) return sure(true, from);
+  if (maker.value === undefined) return lacking([missing(maker, `which supply ${lead.label} was made for`), missing(from, `at which plug ${lead.label} starts`)]);
+  const fits = sure(maker.value === supply.used?.name, maker);
+  return 'lacks' in plug ? any(fits, lacking([plug.lacks])) : fits;
 }

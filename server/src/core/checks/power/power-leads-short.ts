@@ -1,4 +1,4 @@
-// Power plugs that board, cards and drives want, kind by kind, against those that supply and leads bring.
+// Power plugs that board and cards want, kind by kind, against those that supply and leads bring.
 import type { Build } from '../../build/build';
 import { total, type Figure } from '../../figures/figure';
 import { plugsBrought, plugsWanted } from '../../figures/leads';
@@ -14,8 +14,8 @@ export default check({
   id: 'power-leads-short',
   area: 'power',
   grade: 'stop',
-  what: 'Supply and leads bring as many power plugs of each kind as board, cards and drives want.',
-  why: 'A card or drive without its plug does not start; a board with only one of its EPS inlets fed may hold its processor back.',
+  what: 'Supply and leads bring as many power plugs of each kind as board and cards want.',
+  why: 'A card without its plug does not start; a board with only one of its EPS inlets fed may hold its processor back.',
   source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1; plugs of 4+4 and 6+2 contacts serve both sizes: common practice',
   examples: [{
     faulty: `
@@ -52,8 +52,7 @@ function countsOf(build: Build): Count[] {
     const have = sum(brought, 'brought');
     return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have) };
   };
-  const counts = [count('24-pin', '24-pin'), count('EPS 8-pin', 'EPS 8-pin'), count('PCIe 8-pin', 'PCIe 8-pin'), count('16-pin', '16-pin'),
-    count('SATA', 'SATA power'), count('peripheral 4-pin', 'peripheral 4-pin')];
+  const counts = [count('24-pin', '24-pin'), count('EPS 8-pin', 'EPS 8-pin'), count('PCIe 8-pin', 'PCIe 8-pin'), count('16-pin', '16-pin'), count('peripheral 4-pin', 'peripheral 4-pin')];
   if (wanted.get('EPS 4-pin')!.hi > 0) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
   if (wanted.get('PCIe 6-pin')!.hi > 0) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
   return counts;

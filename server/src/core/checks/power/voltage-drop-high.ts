@@ -22,7 +22,7 @@ export default check({
 parts:
   graphics: { edge: x16, plugs: { PCIe 8-pin: 1 }, power: { sustained: 225 W } }
 #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-  supply: { leads: [{ plug: PCIe 8-pin, count: 1, plugs: 1, length: 1500 mm, gauge: 20, pairs: 3 }] }
+  supply: { own-leads: [{ plug: PCIe 8-pin, count: 1, plugs: 1, length: 1500 mm, gauge: 20, pairs: 3 }] }
 `,
     instead: 'Use a shorter or thicker lead, or one lead a plug.',
   }],
@@ -35,7 +35,7 @@ parts:
       else yield* judged(supply, card, loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) })));
     }
     if (!processor || !board) return;
-    const { leads } = supply.part;
+    const leads = supply.part['own-leads'];
     if (!leads.value) yield outcome(at(processor), lacking([missing(leads, `leads of ${supply.label}`)]), { broken: () => say`` });
     else yield* judged(supply, processor, leads.value.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, processor)) })));
   },
