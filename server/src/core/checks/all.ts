@@ -14,7 +14,6 @@ import processorPressed from './board/processor-pressed';
 import socketCoverEarly from './board/socket-cover-early';
 import socketDiffers from './board/socket-differs';
 import updateRisky from './board/update-risky';
-import boardSizeVague from './case/board-size-vague';
 import boardTooBig from './case/board-too-big';
 import frontLeadWithoutHeader from './case/front-lead-without-header';
 import glassCare from './case/glass-care';
@@ -25,18 +24,27 @@ import standoffMissing from './case/standoff-missing';
 import standoffTooLow from './case/standoff-too-low';
 import standoffUnderBareBoard from './case/standoff-under-bare-board';
 import tooHeavyToLiftAlone from './case/too-heavy-to-lift-alone';
+import airflowOneWay from './cooling/airflow-one-way';
+import airflowShort from './cooling/airflow-short';
 import coolerCapacityShort from './cooling/cooler-capacity-short';
 import coolerOverMemory from './cooling/cooler-over-memory';
 import coolerOverSlot from './cooling/cooler-over-slot';
 import coolerSocketMissing from './cooling/cooler-socket-missing';
+import coolerTooHeavy from './cooling/cooler-too-heavy';
 import coolerTooTall from './cooling/cooler-too-tall';
+import dewOnParts from './cooling/dew-on-parts';
+import driveTooHigh from './cooling/drive-too-high';
+import driveTooHot from './cooling/drive-too-hot';
 import fanHolesDiffer from './cooling/fan-holes-differ';
 import fanPinsDiffer from './cooling/fan-pins-differ';
 import fanPlacesShort from './cooling/fan-places-short';
+import filmLeft from './cooling/film-left';
 import headerOverloaded from './cooling/header-overloaded';
 import headersShort from './cooling/headers-short';
+import inletTakenAsRoom from './cooling/inlet-taken-as-room';
 import metalPasteOnAluminium from './cooling/metal-paste-on-aluminium';
 import pasteAmountOff from './cooling/paste-amount-off';
+import pasteClaimImplausible from './cooling/paste-claim-implausible';
 import pasteConducts from './cooling/paste-conducts';
 import pasteDoseVague from './cooling/paste-dose-vague';
 import pasteDoubled from './cooling/paste-doubled';
@@ -46,6 +54,13 @@ import radiatorPlaceUnsupported from './cooling/radiator-place-unsupported';
 import radiatorTooLong from './cooling/radiator-too-long';
 import radiatorTooThick from './cooling/radiator-too-thick';
 import tubesShort from './cooling/tubes-short';
+import boxLeavesShort from './costs/box-leaves-short';
+import costOver from './costs/cost-over';
+import currencyMixed from './costs/currency-mixed';
+import noiseDistanceMissing from './costs/noise-distance-missing';
+import noiseKindsMixed from './costs/noise-kinds-mixed';
+import noiseOverPromise from './costs/noise-over-promise';
+import priceOld from './costs/price-old';
 import bagAsMat from './handling/bag-as-mat';
 import bagOpenEarly from './handling/bag-open-early';
 import coinCellCautionMissing from './handling/coin-cell-caution-missing';
@@ -161,6 +176,14 @@ import unknownKey from './text/unknown-key';
 import wrongKindOfValue from './text/wrong-kind-of-value';
 import yaml11AskedFor from './text/yaml-1.1-asked-for';
 import yamlSyntax from './text/yaml-syntax';
+import buriedPartLate from './work/buried-part-late';
+import noBenchStart from './work/no-bench-start';
+import startWithoutFanOrEps from './work/start-without-fan-or-eps';
+import stepBeforeItsPrerequisite from './work/step-before-its-prerequisite';
+import stepMissing from './work/step-missing';
+import stepNeedless from './work/step-needless';
+import stepsCircular from './work/steps-circular';
+import trainingWaitMissing from './work/training-wait-missing';
 
 export const checks: readonly Check[] = [
   boardPowerShort,
@@ -177,7 +200,6 @@ export const checks: readonly Check[] = [
   socketCoverEarly,
   socketDiffers,
   updateRisky,
-  boardSizeVague,
   boardTooBig,
   frontLeadWithoutHeader,
   glassCare,
@@ -188,18 +210,27 @@ export const checks: readonly Check[] = [
   standoffTooLow,
   standoffUnderBareBoard,
   tooHeavyToLiftAlone,
+  airflowOneWay,
+  airflowShort,
   coolerCapacityShort,
   coolerOverMemory,
   coolerOverSlot,
   coolerSocketMissing,
+  coolerTooHeavy,
   coolerTooTall,
+  dewOnParts,
+  driveTooHigh,
+  driveTooHot,
   fanHolesDiffer,
   fanPinsDiffer,
   fanPlacesShort,
+  filmLeft,
   headerOverloaded,
   headersShort,
+  inletTakenAsRoom,
   metalPasteOnAluminium,
   pasteAmountOff,
+  pasteClaimImplausible,
   pasteConducts,
   pasteDoseVague,
   pasteDoubled,
@@ -209,6 +240,13 @@ export const checks: readonly Check[] = [
   radiatorTooLong,
   radiatorTooThick,
   tubesShort,
+  boxLeavesShort,
+  costOver,
+  currencyMixed,
+  noiseDistanceMissing,
+  noiseKindsMixed,
+  noiseOverPromise,
+  priceOld,
   bagAsMat,
   bagOpenEarly,
   coinCellCautionMissing,
@@ -324,4 +362,12 @@ export const checks: readonly Check[] = [
   wrongKindOfValue,
   yaml11AskedFor,
   yamlSyntax,
+  buriedPartLate,
+  noBenchStart,
+  startWithoutFanOrEps,
+  stepBeforeItsPrerequisite,
+  stepMissing,
+  stepNeedless,
+  stepsCircular,
+  trainingWaitMissing,
 ];

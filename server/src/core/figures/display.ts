@@ -4,13 +4,15 @@ import type { Fact, Group } from '../parts/fact';
 import type { expect } from '../manifest/build-file';
 import { bitsPerPixel, MARGINAL_SHARE, parseDisplayLink, requiredGbps, type DisplayMode } from '../trade/display';
 import { cvtTiming, type Blanking } from '../trade/timing';
-import { between, derive, known, missing, unknown, type Figure, type Missing } from './figure';
+import { between, derive, known, missing, uniqueMissing, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
+import { say, type Said } from './say';
 import { writtenAt } from './slots';
 
 export type Promise = Group<(typeof expect)['fields']['displays']['of']['fields']>;
 /** One output of a card, or of the board: what it is called and what it drives. */
-export interface Output { readonly name: string; readonly link: Fact<string>; readonly on: Placed<'graphics'> | Placed<'board'> }
+export interface Output { readonly name: string; readonly link: Fact<string>; readonly compression: Fact<boolean>; readonly on: Placed<'graphics'> | Placed<'board'> }
+export type Display = Placed<'displays'>;
 export interface Outputs { readonly list: readonly Output[]; readonly lacks: readonly Missing[] }
 
 const bytesPerGbit = 1e9 / 8;
@@ -20,7 +22,7 @@ const linkSource = 'VESA DisplayPort Standard; HDMI Specification: line rate × 
 const [leastCompression, mostCompression] = [2, 3];
 
 /**
- * The outputs of a build: those of its cards, and the board’s where the processor has graphics or nothing denies it.
+ * The outputs of a build: those of its cards, and the board’s where the processor has graphics, or no processor is there to deny it.
  * `lacks` names what would tell of more.
  */
 export const outputs = memo((build: Build): Outputs => {
@@ -28,16 +30,103 @@ export const outputs = memo((build: Build): Outputs => {
   const list: Output[] = [];
   const lacks: Missing[] = [];
   for (const on of graphics) {
-    for (const [name, output] of on.part.outputs.value ?? []) list.push({ name, link: output.link, on });
+    for (const [name, output] of on.part.outputs.value ?? []) list.push({ name, link: output.link, compression: on.part.compression, on });
     if (on.part.outputs.value === undefined) lacks.push(missing(on.part.outputs, `outputs of ${on.label}`));
   }
   if (!board || processor?.part.graphics.value === false) return { list, lacks };
   const own = board.part['display-outputs'];
-  for (const [name, output] of own.value ?? []) list.push({ name, link: output.link, on: board });
+  if (processor && processor.part.graphics.value === undefined) return { list, lacks: [...lacks, missing(processor.part.graphics, `graphics of ${processor.label}`)] };
+  for (const [name, output] of own.value ?? []) list.push({ name, link: output.link, compression: output.compression, on: board });
   if (own.value === undefined) lacks.push(missing(own, `display outputs of ${board.label}`));
-  if (processor && processor.part.graphics.value === undefined) lacks.push(missing(processor.part.graphics, `graphics of ${processor.label}`));
   return { list, lacks };
 });
+
+/** The output of a name that a build gives; or what would tell of it. */
+export function outputNamed(build: Build, port: Fact<string>): Output | { readonly lacks: readonly Missing[] } {
+  if (port.value === undefined) return { lacks: [missing(port, 'output of the display')] };
+  const { list, lacks } = outputs(build);
+  const found = list.find((output) => output.name === port.value);
+  if (found) return found;
+  const board = build.parts.board?.part['display-outputs'];
+  const homes = [...build.parts.graphics.map((card) => card.part.outputs), ...(board ? [board] : [])];
+  const absent = homes.map((home) => ({ doc: home.doc, path: `${home.path}.${port.value}`, fact: home, what: `the output ${port.value}` }));
+  if (lacks.length > 0) return { lacks };
+  return { lacks: absent.length > 0 ? absent : [missing(port, `the output ${port.value}`)] };
+}
+
+/** The displays that a build plugs into an output. */
+export const displaysOn = (build: Build, output: string): readonly Display[] => build.parts.displays.filter((display) => display.at.port.value === output);
+
+/** What a display takes from an output: the payload of its inputs with that plug; of several, one of them. */
+export function inputPayload(display: Display, output: Output): Figure {
+  const { inputs } = display.part;
+  const label = `payload that ${display.label} takes`;
+  if (!inputs.value) return unknown('data-rate', label, [missing(inputs, `inputs of ${display.label}`)]);
+  const fitting = [...inputs.value].filter(([, { link }]) => link.value === undefined || plugOf(link.value) === plugOf(output.link.value ?? ''));
+  const each = fitting.map(([name, { link }]) => payload(link, `${name} of ${display.label}`));
+  if (each.length < 2) return each[0] ?? unknown('data-rate', label, [missing(inputs, `an input of ${display.label} for ${output.name}`)]);
+  return { ...between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, { unit: 'Gb/s', source: linkSource }), missing: uniqueMissing(each), inputs: each };
+}
+
+/** The kinds of plug that a display takes, and what would tell of more. */
+export function plugsOf({ part: { inputs }, label }: Display): { readonly plugs: ReadonlySet<string>; readonly lacks: readonly Missing[] } {
+  if (!inputs.value) return { plugs: new Set(), lacks: [missing(inputs, `inputs of ${label}`)] };
+  const links = [...inputs.value].map(([name, { link }]) => ({ name, link }));
+  return {
+    plugs: new Set(links.flatMap(({ link }) => (link.value === undefined ? [] : [plugOf(link.value)]))),
+    lacks: links.flatMap(({ name, link }) => (link.value === undefined ? [missing(link, `link of ${name} of ${label}`)] : [])),
+  };
+}
+
+/** The links that a display takes, as a list in a sentence. */
+export function inputLinks(display: Display): Said {
+  const links = [...(display.part.inputs.value?.values() ?? [])].map(({ link }) => link);
+  return links.slice(1).reduce((said, link) => say`${said} or ${link}`, links[0] ? say`${links[0]}` : say`no link that is stated`);
+}
+
+interface Matching { readonly served: ReadonlySet<Display>; readonly lacks: readonly Missing[] }
+
+/** Displays that name no output, each with one of its own among the outputs nobody names, as many as can be served. */
+const matching = memo((build: Build): Matching => {
+  const { list, lacks } = outputs(build);
+  const named = new Set(build.parts.displays.map((display) => display.at.port.value));
+  const free = list.filter((output) => !named.has(output.name));
+  const open = [...lacks, ...free.flatMap(({ link, name }) => (link.value === undefined ? [missing(link, `link of ${name}`)] : []))];
+  const waiting = build.parts.displays.filter((one) => one.at.port.value === undefined);
+  const vague = waiting.flatMap((display) => plugsOf(display).lacks);
+  const all = waiting.reduce((sum, display) => sum + wantedBy(display, free), 0);
+  const holder = new Map<Output, Display>();
+  const served = new Set<Display>();
+  for (const display of waiting) {
+    let got = 0;
+    while (got < wantedBy(display, free) && seat(display, free, holder, new Set())) got++;
+    // While some display may take any output, one is sure of its own only where there is one for everybody.
+    if (got === wantedBy(display, free) && (vague.length === 0 || free.filter((output) => takes(display, output)).length >= all)) served.add(display);
+  }
+  return { served, lacks: [...vague, ...open] };
+});
+
+const wantedBy = (display: Display, free: readonly Output[]): number => Math.min(display.at.count.value ?? 1, free.length + 1);
+const takes = (display: Display, { link }: Output): boolean => link.value !== undefined && plugsOf(display).plugs.has(plugOf(link.value));
+
+/** Gives a display an output, moving others to another of theirs where that makes room. */
+function seat(display: Display, free: readonly Output[], holder: Map<Output, Display>, tried: Set<Output>): boolean {
+  for (const output of free) {
+    if (tried.has(output) || !takes(display, output)) continue;
+    tried.add(output);
+    const other = holder.get(output);
+    if (other && !seat(other, free, holder, tried)) continue;
+    holder.set(output, display);
+    return true;
+  }
+  return false;
+}
+
+/** True when an output is left for a display that names none; else what would tell of one, empty where none is left. */
+export function freeOutputFor(build: Build, display: Display): true | readonly Missing[] {
+  const { served, lacks } = matching(build);
+  return served.has(display) || lacks;
+}
 
 /** The kind of plug behind a link’s name: its first word. */
 export const plugOf = (link: string): string => link.trim().split(/\s+/)[0]!.toLowerCase();

@@ -53,7 +53,7 @@ export const housedDrives = memo((build: Build) => countDrives(build, 'drives th
 export const portsLeft = memo((build: Build): Figure | undefined => {
   const { board, cards } = build.parts;
   if (!board) return undefined;
-  const brought = cards.filter((card) => card.part['drive-ports'].entry).map((card) => times(counted(card.part['drive-ports'], `SATA ports of ${card.label}`), howMany(card)));
+  const brought = cards.map((card) => times(counted(card.part['drive-ports'], `SATA ports of ${card.label}`), howMany(card)));
   return total('SATA ports left', 'count', [boardPorts(build, board.part.ports, board.label), ...brought]);
 });
 

@@ -49,7 +49,7 @@ export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated
 }
 
 /** The generation of the processor’s lanes, where a slot’s lanes come from it; undefined where they do not. */
-function sourceGeneration(build: Build, slot: Slot, name: string): Figure | undefined {
+export function sourceGeneration(build: Build, slot: Slot, name: string): Figure | undefined {
   const { processor } = build.parts;
   if (!processor || slot.from.value === 'chipset') return undefined;
   return perhaps(counted(processor.part.generation, `generation of ${processor.label}`), slot, name);

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
 import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
-import { between, derive, figure, known, least, missing, number, times, unknown, type Figure, type Missing } from './figure';
+import { between, derive, figure, known, least, missing, times, unknown, type Figure, type Missing } from './figure';
 import { linkRate, endOf, reached } from './lanes';
 import { howMany } from './power';
 import { readCount, seatOf, writtenAt, type Slot } from './slots';
@@ -92,23 +92,23 @@ export function driveCapacity(drive: Drive): Figure {
   return times(figure(drive.part.capacity, `capacity of ${drive.label}`), howMany(drive));
 }
 
-/** The drives an array is made of, one entry a drive; undefined where a name is no drive’s. */
-export function arrayDrives(build: Build, names: readonly string[]): readonly Drive[] | undefined {
+/** The entries an array is made of, each once, and how many drives they are; undefined where a name is no drive’s. */
+export interface ArrayDrives { readonly entries: readonly Drive[]; readonly count: number }
+
+export function arrayDrives(build: Build, names: readonly string[]): ArrayDrives | undefined {
   const found = names.map((name) => build.parts.drives.find((drive) => drive.at.name.value === name));
-  if (found.includes(undefined)) return undefined;
-  return (found as Drive[]).flatMap((drive) => Array.from({ length: Math.min(drive.at.count.value ?? 1, 1000) }, () => drive));
+  if (found.includes(undefined) || found.length === 0) return undefined;
+  const entries = [...new Set(found as Drive[])];
+  return { entries, count: entries.reduce((sum, drive) => sum + (drive.at.count.value ?? 1), 0) };
 }
 
 /** Room for data in an array: the smallest drive counts for all. */
-export function arrayCapacity(label: string, kind: ArrayKind, drives: readonly Drive[]): Figure {
-  const each = [...new Set(drives)].map((drive) => figure(drive.part.capacity, `capacity of ${drive.label}`));
+export function arrayCapacity(label: string, kind: ArrayKind, { entries, count }: ArrayDrives): Figure {
+  const each = entries.map((drive) => figure(drive.part.capacity, `capacity of ${drive.label}`));
   const smallest = least('smallest drive', each);
-  const worth = known(arrayUnits(kind, drives.length), 'count', `drives’ worth of data in a ${kind} of ${drives.length}`, { source: `SNIA Common RAID Disk Drive Format: ${levelOfKind(kind)}` });
+  const worth = known(arrayUnits(kind, count), 'count', `drives’ worth of data in a ${kind} of ${count}`, { source: `SNIA Common RAID Disk Drive Format: ${levelOfKind(kind)}` });
   return times(smallest, worth, `capacity of ${label}`);
 }
 
 /** Whether so many drives make an array of this kind. */
 export const arrayMakes = (kind: ArrayKind, drives: number): boolean => drives >= arrayNeeds(kind).least && (!arrayNeeds(kind).even || drives % 2 === 0);
-
-/** How many drives a build lists for something. */
-export const countOf = (drives: readonly unknown[], label: string): Figure => number(drives.length, label);

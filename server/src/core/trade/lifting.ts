@@ -31,8 +31,22 @@ export function liftLimitKg(lift: Lift): number {
   return NIOSH_LOAD_CONSTANT_KG * reach * height * travel;
 }
 
+/** Parts whose mass is seldom printed weigh no more than this, g, each. Source: common practice. */
+export const LIGHT_PARTS_AT_MOST_G = { processor: 200, memory: 100, fans: 400 } as const;
+
 /** Whether a mass is beyond one person even under ideal conditions. Source: as above. */
 export function tooHeavyForOne(massKg: number): boolean {
   needPositive('mass (kg)', massKg);
   return massKg > NIOSH_LOAD_CONSTANT_KG;
+}
+
+/** Length at which a house states the mass that may hang. Source: common practice; a full-length card is 312 mm. */
+const HANGING_REFERENCE_MM = 300;
+
+/**
+ * Mass that may hang at a length, of the mass at 300 mm: the moment at the slot stays the same. Infinity at no length.
+ * Source: lever rule, mass × length ÷ 2 about the slot.
+ */
+export function massHangingAtMostG(massAt300MmG: number, lengthMm: number): number {
+  return (massAt300MmG * HANGING_REFERENCE_MM) / lengthMm;
 }

@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { counted, figure, known, missing, number } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { arrayCapacity, arrayDrives, arrayMakes, type Drive } from '../../figures/storage';
+import { arrayCapacity, arrayDrives, arrayMakes, type ArrayDrives } from '../../figures/storage';
 import { atLeast, lacking, sure } from '../../figures/truth';
 import { ARRAY_KINDS, arrayNeeds, arraySurvives, levelOfKind, type ArrayKind } from '../../trade/arrays';
 import { check } from '../check';
@@ -47,32 +47,32 @@ expect:
 
 type Promised = NonNullable<Build['file']['expect']['arrays']['value']> extends ReadonlyMap<string, infer A> ? A : never;
 
-function* judge(build: Build, name: string, array: Promised, kind: ArrayKind, drives: readonly Drive[]): Iterable<Outcome> {
-  const have = number(drives.length, `drives of ${name}`);
-  const makes = arrayMakes(kind, drives.length);
+function* judge(build: Build, name: string, array: Promised, kind: ArrayKind, drives: ArrayDrives): Iterable<Outcome> {
+  const have = number(drives.count, `drives of ${name}`);
+  const makes = arrayMakes(kind, drives.count);
   const { least, even } = arrayNeeds(kind);
   const need = known(least, 'count', `drives that a ${kind} needs`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
   yield outcome(atKey(build, array.kind), sure(makes, have, need), {
     broken: () => say`${name} joins ${have} drives as ${array.kind}, which needs ${even ? 'an even number, ' : ''}${need} or more.`,
-    fixes: () => kinds(array, drives.length, 0),
+    fixes: () => kinds(array, drives.count, 0),
   });
   if (!makes) return;
   if (array.capacity.node) yield capacity(build, name, array, kind, drives);
   if (array.survives.entry) {
     const wanted = counted(array.survives, `failures promised of ${name}`);
-    const survives = known(arraySurvives(kind, drives.length), 'count', `failures that ${name} survives`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
+    const survives = known(arraySurvives(kind, drives.count), 'count', `failures that ${name} survives`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
     yield outcome(atKey(build, array.survives), atLeast(survives, wanted), {
       broken: () => say`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')}; as ${array.kind} of ${have} it survives ${survives}.`,
-      fixes: () => kinds(array, drives.length, wanted.hi),
+      fixes: () => kinds(array, drives.count, wanted.hi),
     });
   }
 }
 
-function capacity(build: Build, name: string, array: Promised, kind: ArrayKind, drives: readonly Drive[]): Outcome {
+function capacity(build: Build, name: string, array: Promised, kind: ArrayKind, drives: ArrayDrives): Outcome {
   const wanted = figure(array.capacity, `capacity promised of ${name}`);
   const held = arrayCapacity(name, kind, drives);
   return outcome(atKey(build, array.capacity), atLeast(held, wanted), {
-    broken: () => say`${name} is to hold ${wanted}; as ${array.kind} of ${number(drives.length, `drives of ${name}`)} drives it holds ${held}.`,
+    broken: () => say`${name} is to hold ${wanted}; as ${array.kind} of ${number(drives.count, `drives of ${name}`)} drives it holds ${held}.`,
     fixes: () => (held.lo > 0 ? [change(array.capacity, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`)] : []),
   });
 }

@@ -39,13 +39,13 @@ parts:
 `,
   }],
   *test(build) {
-    for (const { placed } of modulesOf(build)) {
+    for (const { placed, seat } of modulesOf(build)) {
       const bus = placed.role === 'drives' ? (placed as Drive).part.bus : undefined;
       if (!bus || (bus.value !== undefined && bus.value !== 'NVMe')) continue;
       const drive = placed as Drive;
       const rivals = freeSlots(build).map(([name, slot]) => ({ name, slot, rate: inSlot(build, drive, name, slot) }));
       const now = driveRate(build, drive, 'read');
-      const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)])
+      const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
         : all(...rivals.map(({ name, slot, rate }) => noFaster(now, rate, name, slot)));
       const best = rivals.filter(({ name, slot, rate }) => noFaster(now, rate, name, slot).is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
       yield outcome(at(drive, drive.at.slot), truth, {

@@ -63,7 +63,7 @@ function linksOf(build: Build, drive: Drive): Carried[] {
 function judge(build: Build, drive: Drive, promise: Fact<Quantity>): Outcome {
   const gigabytes = inUnit(promise.value!.lo, 'GB/s');
   const slip = linksOf(build, drive).find(({ link }) => Math.abs(gigabytes / lineRateGbps(link)! - 1) <= near);
-  return outcome(atKey(build, promise), slip ? sure(false, promise, slip.fact) : openOr(drive, promise), {
+  return outcome(atKey(build, promise), slip ? sure(false, promise, slip.fact) : openOr(build, drive, promise), {
     broken: () => say`${drive.label} is promised ${promise}; its link runs at ${lineOf(slip!)} and carries ${say`${payloadOf(slip!)}`}: bits were read as bytes.`,
     *fixes() {
       const rate = floorRate(linkRateBytesPerSecond(slip!.link)!);
@@ -72,9 +72,13 @@ function judge(build: Build, drive: Drive, promise: Fact<Quantity>): Outcome {
   });
 }
 
-/** Without its bus, or for NVMe its link, nobody can say that a promise is no slip. */
-function openOr({ part: { bus, link }, label }: Drive, promise: Fact<Quantity>): Truth {
+/** Without its bus, for NVMe its link, and what its socket carries, nobody can say that a promise is no slip. */
+function openOr(build: Build, drive: Drive, promise: Fact<Quantity>): Truth {
+  const { part: { bus, link }, label } = drive;
+  const { name, slot, lacks } = seatOf(build, drive);
   if (bus.value === undefined) return lacking([missing(bus, `bus of ${label}`)]);
+  if (name !== undefined && lacks.length > 0) return lacking(lacks);
+  if (slot && slot.kind.value !== 'PCIe' && !slot.carries.value) return lacking([missing(slot.carries, `the buses ${name} carries`)]);
   return link.value || bus.value === 'SATA' ? sure(true, promise) : lacking([missing(link, `link of ${label}`)]);
 }
 

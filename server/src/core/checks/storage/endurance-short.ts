@@ -54,9 +54,9 @@ expect:
 });
 
 function writtenBytes(perDayBytes: number, years: number): number {
-  return Number.isFinite(perDayBytes) && Number.isFinite(years) ? writtenTb(perDayBytes / gigabytes, years) * terabytes : NaN;
+  return Number.isFinite(perDayBytes) && perDayBytes >= 0 && Number.isFinite(years) ? writtenTb(perDayBytes / gigabytes, years) * terabytes : NaN;
 }
 
 function wholeYears(stated: Figure, perDay: Figure): number {
-  return Number.isFinite(stated.lo) && stated.lo > 0 ? Math.floor(enduranceYears(stated.lo / terabytes, perDay.hi / gigabytes)) : 0;
+  return Number.isFinite(stated.lo) && stated.lo > 0 && Number.isFinite(perDay.hi) && perDay.hi > 0 ? Math.floor(enduranceYears(stated.lo / terabytes, perDay.hi / gigabytes)) : 0;
 }

@@ -1,7 +1,7 @@
 // How far screws reach into a drive against how deep they may go.
 import { figure } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { any, atMost, sure } from '../../figures/truth';
+import { any, atMost, fits, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
 import { mayBeHoused } from './storage-kit';
@@ -34,8 +34,8 @@ parts:
       if (!fact || !mayBeHoused(drive)) continue;
       const reach = figure(fact, own.entry ? `screw length of ${drive.label}` : `screw length of the bays of ${box!.label}`);
       const depth = figure(drive.part['screw-depth'], `screw depth of ${drive.label}`);
-      const clips = !own.entry && box?.part['bay-thread'].value === 'clips';
-      yield outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(sure(clips, ...(clips ? [box!.part['bay-thread']] : [])), atMost(reach, depth)), {
+      const clips = own.entry || !box ? sure(false) : fits(box.part['bay-thread'], `bay thread of ${box.label}`, (thread) => thread === 'clips');
+      yield outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
         broken: () => say`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
         fixes: () => [putOn(drive, 'screw-length', drive.part['screw-depth'].text, `Set the screw length to ${drive.part['screw-depth'].text}`), swap(drive)],
       });

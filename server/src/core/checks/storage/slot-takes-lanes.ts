@@ -1,5 +1,5 @@
 // A filled slot that halves the lanes of another, whose card or drive then has fewer than it can use.
-import { derive, missing, type Figure } from '../../figures/figure';
+import { derive, missing, unknown, type Figure, type Missing } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
 import { say, type Said } from '../../figures/say';
 import { freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
@@ -44,15 +44,15 @@ parts:
   },
 });
 
-interface Other { readonly placed: Seated; readonly name: string; readonly slot: Slot; readonly own: Figure; readonly half: Figure }
+interface Other { readonly placed: Seated; readonly name: string; readonly slot?: Slot; readonly lacks: readonly Missing[]; readonly own: Figure; readonly half: Figure }
 
 /** The other parts on PCIe links in slots the board has, with their lanes and what half of the slot’s would be. */
 function others(build: Build, self: Seated): Other[] {
   return seated(build).flatMap((placed) => {
-    const { name, slot } = seatOf(build, placed);
-    if (!slot || name === self.at.slot.value || ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')) return [];
-    const half = derive(`half the lanes of ${name}`, 'count', [wiringOf(slot, name!).lanes], 'lanes ÷ 2', (lanes) => Math.ceil(lanes! / 2));
-    return [{ placed, name: name!, slot, own: endOf(placed.part.link, placed.label).lanes, half }];
+    const { name, slot, lacks } = seatOf(build, placed);
+    if (name === undefined || name === self.at.slot.value || ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')) return [];
+    const half = derive(`half the lanes of ${name}`, 'count', [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, lacks)], 'lanes ÷ 2', (lanes) => Math.ceil(lanes! / 2));
+    return [{ placed, name, ...(slot ? { slot } : {}), lacks, own: endOf(placed.part.link, placed.label).lanes, half }];
   });
 }
 
@@ -67,7 +67,7 @@ function unharmed({ slot, name, lacks }: ReturnType<typeof seatOf>, other: Other
 
 function rates({ placed, name, slot, half }: Other): Said {
   const own = endOf(placed.part.link, placed.label);
-  const wired = wiringOf(slot, name);
+  const wired = wiringOf(slot!, name);
   const now = linkRate(`halved link of ${placed.label}`, [own, { ...wired, lanes: half }]);
   return say`${now} instead of ${linkRate(`link of ${placed.label} in ${name}`, [own, wired])}`;
 }

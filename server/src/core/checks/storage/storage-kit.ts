@@ -58,7 +58,7 @@ export function floorRate(bytesPerSecond: number): string {
 
 /** A capacity written so that it never promises more than there is. */
 export function floorSize(bytes: number): string {
-  const unit = bytes >= 1e12 ? 'TB' : 'GB';
+  const unit = bytes >= 1e12 ? 'TB' : bytes >= 1e9 ? 'GB' : 'MB';
   const value = inUnit(bytes, unit);
   return `${unit === 'TB' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
 }

@@ -1,0 +1,40 @@
+// The lanes a slot is wired for against those a card can use.
+import { figure } from '../../figures/figure';
+import { endOf, linkRate, wiringOf } from '../../figures/lanes';
+import { say } from '../../figures/say';
+import { atLeast, atMost, lacking } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { cardMoves, cardsInSlots } from './slots-kit';
+
+export default check({
+  id: 'card-lanes-fewer',
+  area: 'slots',
+  grade: 'short',
+  what: 'Each card’s slot is wired for as many lanes as the card can use.',
+  why: 'A slot of full length is often wired for a quarter of its lanes: the card fits, starts, and is slow.',
+  source: 'PCI Express Base Specification: line rate × coding ÷ 8',
+  examples: [{
+    faulty: `
+parts:
+  board: { slots: { PCIE_2: { kind: PCIe, length: x16, lanes: 4, generation: 4 } } }
+  graphics: { link: PCIe 4 x16, slot: PCIE_2 }
+#                                     ^^^^^^
+`,
+    instead: 'Put the card into a slot that is wired for its lanes.',
+  }],
+  *test(build) {
+    for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
+      const own = endOf(card.part.link, card.label);
+      const wired = slot && wiringOf(slot, name!);
+      const full = linkRate(`link of ${card.label}`, [own]);
+      const now = wired ? linkRate(`link of ${card.label} in ${name}`, [{ generation: own.generation }, { lanes: own.lanes }, { lanes: wired.lanes }]) : full;
+      const enough = card.part['rate-needed'].value && atLeast(now, figure(card.part['rate-needed'], `rate needed by ${card.label}`)).is === true;
+      yield outcome(at(card, card.at.slot), wired ? atMost(own.lanes, wired.lanes) : lacking(lacks), {
+        ...(enough ? { grade: 'note' as const } : {}),
+        broken: () => say`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}: ${say`${now} of ${full}`}.`,
+        fixes: () => cardMoves(build, card),
+      });
+    }
+  },
+});

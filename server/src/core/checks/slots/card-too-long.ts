@@ -1,0 +1,37 @@
+// The length of a card against the room in the case.
+import { figure } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+import { cardsOf } from './slots-kit';
+
+export default check({
+  id: 'card-too-long',
+  area: 'slots',
+  grade: 'stop',
+  what: 'Each card is no longer than the room between the openings and the front of the case.',
+  why: 'A card that meets the front fans or a bay goes in only after something else comes out.',
+  source: 'PCI Express Card Electromechanical Specification: full length 312 mm; cards exceed it',
+  examples: [{
+    faulty: `
+parts:
+  graphics: { length: 336 mm }
+#           ^^^^^^^^^^^^^^^^^^
+  case: { card-length: 330 mm }
+`,
+    instead: 'Choose a card of 330 mm or shorter, or a deeper case.',
+  }],
+  *test(build) {
+    const box = build.parts.case;
+    if (!box) return;
+    const room = figure(box.part['card-length'], `room for a card in ${box.label}`);
+    for (const card of cardsOf(build)) {
+      const length = figure(card.part.length, `length of ${card.label}`);
+      yield outcome(at(card), atMost(length, room), {
+        broken: () => say`${card.label} is ${length} long; ${box.label} leaves ${room}.`,
+        fixes: () => [swap(card), swap(box)],
+      });
+    }
+  },
+});

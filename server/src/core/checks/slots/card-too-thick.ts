@@ -1,0 +1,53 @@
+// The openings a card covers against those of the case.
+import { between, counted, derive, type Figure } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { seatOf } from '../../figures/slots';
+import { atMost } from '../../figures/truth';
+import type { Build } from '../../build/build';
+import { check } from '../check';
+import { at, outcome, swap } from '../kit';
+import { cardMoves, cardsOf, type Card } from './slots-kit';
+
+export default check({
+  id: 'card-too-thick',
+  area: 'slots',
+  grade: 'stop',
+  what: 'Each card’s bracket and cooler end within the case’s expansion openings.',
+  why: 'A card of three openings in the lowest slot meets the supply’s cover or the case’s floor.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  board: { slots: { PCIE_2: { kind: PCIe, position: 3 } } }
+  graphics: { openings: 3, slot: PCIE_2 }
+#                                ^^^^^^
+  case: { openings: 4 }
+`,
+    instead: 'Put the card into a higher slot, or choose a case with more openings.',
+  }],
+  *test(build) {
+    const box = build.parts.case;
+    if (!box) return;
+    const has = counted(box.part.openings, `openings of ${box.label}`);
+    for (const card of cardsOf(build)) {
+      const last = lastOpening(build, card);
+      yield outcome(at(card, card.at.slot), atMost(last, has), {
+        broken: () => (last.lo === last.hi
+          ? say`${card.label} reaches to opening ${last}; ${box.label} has ${has}.`
+          : say`${card.label} is ${counted(card.part.openings, 'openings')} openings thick; ${box.label} has ${has}.`),
+        *fixes() {
+          yield* cardMoves(build, card);
+          yield swap(box);
+        },
+      });
+    }
+  },
+});
+
+/** The lowest opening that a card covers; without its slot, at least as many as it is thick. */
+function lastOpening(build: Build, card: Card): Figure {
+  const { name, slot, lacks } = seatOf(build, card);
+  const first = slot ? counted(slot.position, `position of ${name}`) : { ...between(1, Infinity, 'count', `position of ${card.label}`, { source: 'not stated' }), missing: lacks };
+  const openings = counted(card.part.openings, `openings of ${card.label}`);
+  return derive(`last opening of ${card.label}`, 'count', [{ ...first, lo: Math.max(1, first.lo) }, { ...openings, lo: Math.max(1, openings.lo) }], 'position + openings − 1', (at, n) => at! + n! - 1);
+}

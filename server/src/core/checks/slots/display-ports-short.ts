@@ -1,0 +1,60 @@
+// Displays against the outputs that have their kind of plug.
+import type { Build } from '../../build/build';
+import { freeOutputFor, inputLinks, outputNamed, plugOf, plugsOf, type Display } from '../../figures/display';
+import { missing } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { lacking, sure, type Truth } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, swap, type FixIdea } from '../kit';
+
+export default check({
+  id: 'display-ports-short',
+  area: 'slots',
+  grade: 'stop',
+  what: 'Each display has an output with a kind of plug that it takes.',
+  why: 'Cards have three of one plug and one of the other; the second display with the rarer plug stays dark.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  graphics: { outputs: { DP_1: { link: DisplayPort HBR3 }, HDMI_1: { link: HDMI 2.0 } } }
+  displays:
+    - { name: left, inputs: { HDMI: { link: HDMI 2.0 } } }
+    - { name: right, inputs: { HDMI: { link: HDMI 2.0 } } }
+#     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+    instead: 'Choose a display that takes the other plug, or a card with two of this one.',
+  }],
+  *test(build) {
+    for (const display of build.parts.displays) {
+      yield outcome(at(display, display.at.port), display.at.port.value === undefined ? unnamed(build, display) : named(build, display), {
+        broken: () => (display.at.port.value === undefined
+          ? say`${display.label} takes ${inputLinks(display)}; no output with such a plug is left for it.`
+          : say`${display.label} takes ${inputLinks(display)}; ${display.at.port} drives ${portLink(build, display)}.`),
+        *fixes(): Iterable<FixIdea | undefined> {
+          yield swap(display);
+          for (const card of build.parts.graphics) yield swap(card);
+        },
+      });
+    }
+  },
+});
+
+function named(build: Build, display: Display): Truth {
+  const output = outputNamed(build, display.at.port);
+  if ('lacks' in output) return lacking(output.lacks);
+  const { plugs, lacks } = plugsOf(display);
+  if (output.link.value === undefined) return lacking([missing(output.link, `link of ${output.name}`)]);
+  const meets = plugs.has(plugOf(output.link.value));
+  return meets || lacks.length === 0 ? sure(meets, output.link) : lacking(lacks);
+}
+
+function unnamed(build: Build, display: Display): Truth {
+  const found = freeOutputFor(build, display);
+  return found === true ? sure(true) : found.length > 0 ? lacking(found) : sure(false);
+}
+
+function portLink(build: Build, display: Display) {
+  const output = outputNamed(build, display.at.port);
+  return 'lacks' in output ? display.at.port : output.link;
+}

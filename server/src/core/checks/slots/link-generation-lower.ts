@@ -1,0 +1,42 @@
+// The PCIe generation that slot and processor allow against the card's.
+import { figure, least } from '../../figures/figure';
+import { endOf, linkRate, sourceGeneration, wiringOf } from '../../figures/lanes';
+import { say } from '../../figures/say';
+import { atLeast, atMost, lacking } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { cardMoves, cardsInSlots } from './slots-kit';
+
+export default check({
+  id: 'link-generation-lower',
+  area: 'slots',
+  grade: 'short',
+  what: 'Slot and processor run the generation that each card can run.',
+  why: 'Each generation halves or doubles the rate; a card with few lanes feels it most.',
+  source: 'PCI Express Base Specification: line rate × coding ÷ 8',
+  examples: [{
+    faulty: `
+parts:
+  board: { slots: { PCIE_1: { kind: PCIe, lanes: 16, generation: 3, from: processor } } }
+  graphics: { link: PCIe 4 x8, slot: PCIE_1 }
+#                                    ^^^^^^
+`,
+    instead: 'Put the card into a faster slot, or accept the rate that this one gives.',
+  }],
+  *test(build) {
+    for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
+      const own = endOf(card.part.link, card.label);
+      const source = slot && sourceGeneration(build, slot, name!);
+      const wired = slot && wiringOf(slot, name!).generation;
+      const runs = wired && (source ? least(`generation in ${name}`, [wired, source]) : wired);
+      const full = linkRate(`link of ${card.label}`, [own]);
+      const now = runs ? linkRate(`link of ${card.label} in ${name}`, [own, { generation: runs }]) : full;
+      const enough = card.part['rate-needed'].value && atLeast(now, figure(card.part['rate-needed'], `rate needed by ${card.label}`)).is === true;
+      yield outcome(at(card, card.at.slot), runs ? atMost(own.generation, runs) : lacking(lacks), {
+        ...(enough ? { grade: 'note' as const } : {}),
+        broken: () => say`${card.label} is of PCIe generation ${own.generation}; in ${card.at.slot} it runs at ${runs!}: ${say`${now} of ${full}`}.`,
+        fixes: () => cardMoves(build, card),
+      });
+    }
+  },
+});

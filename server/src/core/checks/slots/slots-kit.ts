@@ -1,0 +1,27 @@
+// What checks of cards share: the cards themselves, their slots, and moves to free ones.
+import type { Build, Placed } from '../../build/build';
+import { freeSlots, seatOf, type Slot } from '../../figures/slots';
+import { putOn, type FixIdea } from '../kit';
+
+export type Card = Placed<'graphics'> | Placed<'cards'>;
+
+/** Graphics and other cards; those that are M.2 modules are judged as modules. */
+export function cardsOf(build: Build): readonly Card[] {
+  return [...build.parts.graphics, ...build.parts.cards].filter((card) => card.part.edge.value !== 'M.2');
+}
+
+/** Cards that name a slot which is not plainly an M.2 socket, with that slot where the board has it. */
+export function* cardsInSlots(build: Build): Iterable<{ readonly card: Card; readonly seat: ReturnType<typeof seatOf> }> {
+  if (!build.parts.board) return;
+  for (const card of cardsOf(build)) {
+    const seat = seatOf(build, card);
+    if (seat.name !== undefined && seat.slot?.kind.value !== 'M.2') yield { card, seat };
+  }
+}
+
+/** Moves into free PCIe slots that suit, in the board’s order. */
+export function* cardMoves(build: Build, card: Card | Placed<'drives'>, suits: (slot: Slot) => boolean = () => true): Iterable<FixIdea | undefined> {
+  for (const [name, slot] of freeSlots(build)) {
+    if (slot.kind.value === 'PCIe' && suits(slot)) yield putOn(card, 'slot', name, `Move ${card.label} to ${name}`);
+  }
+}
