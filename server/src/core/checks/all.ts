@@ -176,8 +176,17 @@ import unknownKey from './text/unknown-key';
 import wrongKindOfValue from './text/wrong-kind-of-value';
 import yaml11AskedFor from './text/yaml-1.1-asked-for';
 import yamlSyntax from './text/yaml-syntax';
+import acceptanceMissing from './work/acceptance-missing';
+import acceptanceUnmeasurable from './work/acceptance-unmeasurable';
 import buriedPartLate from './work/buried-part-late';
+import cautionAfterStep from './work/caution-after-step';
+import cautionIncomplete from './work/caution-incomplete';
+import handOverIncomplete from './work/hand-over-incomplete';
+import memoryErrorsTolerated from './work/memory-errors-tolerated';
 import noBenchStart from './work/no-bench-start';
+import roomTemperatureUnlogged from './work/room-temperature-unlogged';
+import shippedWithHeavyCard from './work/shipped-with-heavy-card';
+import signalWordWrong from './work/signal-word-wrong';
 import startWithoutFanOrEps from './work/start-without-fan-or-eps';
 import stepBeforeItsPrerequisite from './work/step-before-its-prerequisite';
 import stepMissing from './work/step-missing';
@@ -362,8 +371,17 @@ export const checks: readonly Check[] = [
   wrongKindOfValue,
   yaml11AskedFor,
   yamlSyntax,
+  acceptanceMissing,
+  acceptanceUnmeasurable,
   buriedPartLate,
+  cautionAfterStep,
+  cautionIncomplete,
+  handOverIncomplete,
+  memoryErrorsTolerated,
   noBenchStart,
+  roomTemperatureUnlogged,
+  shippedWithHeavyCard,
+  signalWordWrong,
   startWithoutFanOrEps,
   stepBeforeItsPrerequisite,
   stepMissing,

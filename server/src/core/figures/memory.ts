@@ -56,6 +56,7 @@ export const filling = memo((build: Build): Filling => {
   const named = memory.map((kit) => slotsNamed(kit)?.flatMap((slot) => slot.value ?? []));
   if (!named.includes(undefined)) return { byKit: named as string[][], lacks: [] };
   if (!board) return { byKit: [], lacks: [{ doc: build.doc, path: 'parts.board', what: 'the board' }] };
+  if (modules(build).missing.length > 0) return { byKit: [], lacks: modules(build).missing };
   const order = nextSlots(build, board);
   if ('lacks' in order) return { byKit: [], lacks: order.lacks };
   const free = order.order.filter((slot) => !named.some((own) => own?.includes(slot)));
@@ -118,9 +119,10 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
   if (!board || memory.length === 0) return undefined;
   const { speeds } = board.part.memory;
   const label = `speed that ${board.label} lists for this filling`;
-  const many = modules(build).lo;
+  const { lo: many, missing: uncounted } = modules(build);
   const ranks = ranksOf(memory);
-  if (!speeds.value) return { ...unknown('transfer-rate', label, [missing(speeds, `memory speeds of ${board.label}`)]), unit: 'MT/s' };
+  const open = [...(speeds.value ? [] : [missing(speeds, `memory speeds of ${board.label}`)]), ...uncounted];
+  if (!speeds.value || open.length > 0) return { ...unknown('transfer-rate', label, open), unit: 'MT/s' };
   const exact = ranks.count === undefined ? undefined : speeds.value.find((row) => row.modules.value === many && row.ranks.value === ranks.count);
   if (exact?.['up-to'].value) return { ...figure(exact['up-to'], label), source: 'the board’s table of memory speeds' };
   const candidates = ranks.count === undefined ? possibleRanks : [ranks.count];

@@ -96,10 +96,7 @@ export const roles = {
     kind: text('What it connects, where no part file says it.', 'SATA data', { usual: ['SATA data', 'SATA power', 'fan splitter'] }),
     header: text('The header that a fan splitter plugs into.', 'SYS_FAN_1'),
   } },
-  fixings: { kind: 'fixing', several: true, what: 'Screws, pins and posts bought beside what the boxes hold.', fields: {
-    ...many,
-    kind: text('What it is, where no part file says it.', 'drive screw', { usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'] }),
-  } },
+  fixings: { kind: 'fixing', several: true, what: 'Screws, pins and posts bought beside what the boxes hold.', fields: { ...many } },
   sticks: { kind: 'stick', several: true, what: 'USB sticks on hand.', fields: { ...many } },
 } as const satisfies Record<string, Role>;
 

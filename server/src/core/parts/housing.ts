@@ -70,6 +70,7 @@ export const pcCase = {
   'fan-places': named(group({
     sizes: list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes it takes.', '[120 mm, 140 mm]'),
     count: count('How many fans of its largest size.', '3', { least: 1 }),
+    length: length('Room for a row of fans, where smaller ones than its largest go in.', '360 mm'),
     fitted: count('Fans of the case’s own that are already there.', '0'),
     level: quantity('sound-level', 'dBA', 'Sound pressure level of one fitted fan at full speed.', '25 dBA'),
     'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
@@ -95,7 +96,7 @@ export const radiator = { ...common, ...radiatorFields } as const;
 
 export const fixing = {
   ...common,
-  fixes: text('What it is.', 'drive screw', { usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'] }),
+  item: text('What it is.', 'drive screw', { usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'] }),
   thread: text('Its thread.', 'M3', { usual: ['M3', '6-32', 'M2'] }),
   length: length('Length of its shaft.', '6 mm'),
 } as const;

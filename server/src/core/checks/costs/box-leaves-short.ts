@@ -1,0 +1,56 @@
+// What the boxes hold beside the parts, with what is bought beside them, against what the build needs.
+import type { Build } from '../../build/build';
+import { needs, pasteTube, type Need } from '../../figures/boxes';
+import { many } from '../../figures/lists';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { addToList } from './costs-kit';
+
+export default check({
+  id: 'box-leaves-short',
+  area: 'costs',
+  grade: 'stop',
+  what: 'The boxes, and what is bought beside them, hold the display and mains leads, screws, stick and paste that the build needs.',
+  why: 'Work stops for want of a lead or four screws, on the day when everything else is on the bench.',
+  source: 'common practice: the pages of the handbooks on the contents of each package',
+  examples: [{
+    faulty: `
+parts:
+  supply: { rating: 750 W, in-the-box: [] }
+# ^^^^^^
+`,
+    mended: `
+parts:
+  supply: { rating: 750 W, in-the-box: [] }
+  leads: [{ kind: mains, count: 1 }]
+`,
+  }],
+  *test(build) {
+    for (const need of needs(build)) {
+      const { thing, needed, held, truth } = need;
+      const place = at(need.for);
+      yield outcome({ ...place, path: `${place.path}:${thing}` }, truth, {
+        broken: () => say`The build needs ${many(needed, thing)}; its boxes and what is bought beside them hold ${held}.`,
+        fixes: () => [toBuy(build, need)],
+      });
+    }
+    const tube = pasteTube(build);
+    if (tube) {
+      yield outcome(at(tube.placed, tube.placed.at.amount), atMost(tube.amount, tube.holds), {
+        broken: () => say`The build puts on ${tube.amount} of paste; one tube holds ${tube.holds}.`,
+      });
+    }
+  },
+});
+
+/** What is missing, put on the list of what is bought, or of the sticks on hand. */
+function toBuy(build: Build, { thing, needed, held }: Need) {
+  const count = needed.hi - held.lo;
+  if (!Number.isFinite(count)) return undefined;
+  if (thing === 'USB stick') return addToList(build, 'sticks', { filesystem: 'FAT32' }, 'List a USB stick');
+  const title = `Buy ${count} × ${thing}`;
+  if (thing.endsWith(' lead')) return addToList(build, 'leads', { kind: thing.slice(0, -' lead'.length), count }, title);
+  return addToList(build, 'fixings', { item: thing, count }, title);
+}

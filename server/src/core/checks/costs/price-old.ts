@@ -1,0 +1,37 @@
+// How long ago the prices were read on which a promised cost rests.
+import { paidFor } from '../../figures/cost';
+import { ageOf, marginOf } from '../../figures/dates';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+
+export default check({
+  id: 'price-old',
+  area: 'costs',
+  grade: 'note',
+  what: 'Where a cost is promised, each price was read within the time that the house allows.',
+  why: 'Prices of memory and drives move within weeks; an old price makes a sum for which nobody can buy.',
+  source: 'common practice; the house settings say after how long',
+  examples: [{
+    faulty: `
+parts:
+  processor: { price: 320 EUR, price-read: 2026-08-20 }
+#                                          ^^^^^^^^^^
+expect:
+  cost: 500 EUR
+`,
+    instead: 'Read the price again and note the day.',
+  }],
+  *test(build) {
+    if (!build.file.expect.cost.node) return;
+    const limit = marginOf(build, 'price-age', 'age at which prices are read again');
+    for (const placed of paidFor(build)) {
+      const read = placed.part['price-read'];
+      const age = ageOf(build, read, `day on which the price of ${placed.label} was read`);
+      yield outcome(at(placed, read), atMost(age, limit), {
+        broken: () => say`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
+      });
+    }
+  },
+});

@@ -1,0 +1,110 @@
+// Figures of boxes: the small things that a build needs, against what the boxes hold and what is bought beside them.
+import type { Build, Placed } from '../build/build';
+import type { RoleName } from '../manifest/places';
+import { isBoxThing, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
+import { countDrives, housed } from './drive-places';
+import { figure, known, missing, number, times, total, unknown, type Figure } from './figure';
+import { plannedUpdate } from './firmware';
+import { holesOf } from './fit';
+import { notNegative } from './guard';
+import { plugOf } from './leads';
+import { howMany } from './power';
+import { writtenAt } from './slots';
+import { any, atLeast, sure, type Truth } from './truth';
+
+/** One kind of thing that the build needs. */
+export interface Need {
+  readonly thing: BoxThing;
+  readonly for: Placed;
+  readonly needed: Figure;
+  readonly held: Figure;
+  readonly truth: Truth;
+}
+
+/** The roles whose boxes may hold a thing. */
+const boxes: Readonly<Record<BoxThing, readonly RoleName[]>> = {
+  'display lead': ['displays', 'graphics', 'board'],
+  'mains lead': ['supply'],
+  'drive screw': ['case', 'drives'],
+  'board screw': ['case', 'board'],
+  'fan screw': ['fans', 'case'],
+  'USB stick': ['board'],
+};
+
+/** Everything small that the build needs and a box may lack; data leads, M.2 screws, power leads and splitters are counted where they are used. */
+export function needs(build: Build): readonly Need[] {
+  const { displays, supply, board, case: box, fans } = build.parts;
+  const all: Need[] = [];
+  const add = (thing: BoxThing, placed: Placed, needed: Figure): void => {
+    if (needed.hi > 0) all.push(need(build, thing, placed, needed));
+  };
+  if (displays[0]) add('display lead', displays[0], total('displays', 'count', displays.map((display) => howMany(display))));
+  if (supply) add('mains lead', supply, number(1, 'supplies'));
+  if (box && board) add('board screw', box, boardScrews(board));
+  if (box) add('drive screw', box, driveScrews(build, box));
+  if (fans[0]) add('fan screw', fans[0], times(known(SCREWS_PER_FAN, 'count', 'screws a fan', { source: 'common practice' }), total('fans', 'count', fans.map((fan) => howMany(fan))), 'fan screws'));
+  if (board && plannedUpdate(build)?.by.value === 'stick without processor') add('USB stick', board, number(1, 'sticks for the update'));
+  return all;
+}
+
+function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Need {
+  const held = holdings(build, thing);
+  const set = (thing === 'board screw' || thing === 'drive screw') && build.parts.case?.part['in-the-box'].value?.some((item) => isScrewSet(item.value?.thing ?? '')) === true;
+  return { thing, for: placed, needed, held, truth: any(sure(set), atLeast(held, needed)) };
+}
+
+/** One screw a hole of the board. */
+function boardScrews(board: Placed<'board'>): Figure {
+  const letters = holesOf(board);
+  const label = `holes of ${board.label}`;
+  return 'lacks' in letters ? notNegative(unknown('count', label, [letters.lacks])) : number(letters.holes.length, label, 'ATX 2.2, microATX 1.2, Mini-ITX 1.1: hole patterns');
+}
+
+function driveScrews(build: Build, box: Placed<'case'>): Figure {
+  const thread = box.part['bay-thread'];
+  const drives = countDrives(build, 'drives in bays', housed);
+  if (!drives || thread.value === 'clips') return number(0, 'drive screws');
+  const screws = times(known(SCREWS_PER_DRIVE, 'count', 'screws a drive', { source: 'common practice' }), drives, 'drive screws');
+  return thread.value === undefined ? { ...screws, lo: 0, missing: [...screws.missing, missing(thread, `what holds a drive in its bay in ${box.label}`)] } : screws;
+}
+
+/** What boxes, leads, fixings and sticks of the build hold of a thing. */
+function holdings(build: Build, thing: BoxThing): Figure {
+  const inBoxes = boxes[thing].flatMap((role) => partsIn(build, role)).map((placed) => inBox(placed, thing));
+  return total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing)]);
+}
+
+function partsIn({ parts }: Build, role: RoleName): readonly Placed[] {
+  const held = parts[role] as Placed | readonly Placed[] | undefined;
+  return held === undefined ? [] : Array.isArray(held) ? (held as readonly Placed[]) : [held as Placed];
+}
+
+function inBox(placed: Placed, thing: BoxThing): Figure {
+  const box = placed.part['in-the-box'];
+  const label = `${thing}s in the box of ${placed.label}`;
+  if (!box.value) return notNegative(unknown('count', label, [missing(box, `contents of the box of ${placed.label}`)]));
+  const found = box.value.reduce((sum, item) => (isBoxThing(thing, item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
+  return times({ ...number(found, label, 'counted in the box'), ...writtenAt(box) }, howMany(placed));
+}
+
+function bought({ parts: { leads, fixings, sticks } }: Build, thing: BoxThing): Figure[] {
+  if (thing === 'USB stick') return sticks.map((stick) => howMany(stick));
+  const kinds = thing.endsWith('lead')
+    ? leads.map((lead) => ({ placed: lead as Placed, ...plugOf(lead) }))
+    : fixings.map((fixing) => ({ placed: fixing as Placed, ...fixingOf(fixing) }));
+  return kinds.flatMap((one) => {
+    if ('lacks' in one) return [notNegative(unknown('count', `${thing}s among ${one.placed.label}`, [one.lacks]))];
+    return isBoxThing(thing, one.kind) ? [howMany(one.placed)] : [];
+  });
+}
+
+function fixingOf(fixing: Placed<'fixings'>): ReturnType<typeof plugOf> {
+  const { item } = fixing.part;
+  return item.value === undefined ? { lacks: missing(item, `what ${fixing.label} is`) } : { kind: item.value };
+}
+
+/** The paste put on against what its tube holds; undefined where the build does not say how much. */
+export function pasteTube({ parts: { paste } }: Build): { readonly placed: Placed<'paste'>; readonly amount: Figure; readonly holds: Figure } | undefined {
+  if (!paste?.at.amount.node) return undefined;
+  return { placed: paste, amount: figure(paste.at.amount, 'paste put on'), holds: figure(paste.part.volume, `volume of a tube of ${paste.label}`) };
+}

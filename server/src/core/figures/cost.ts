@@ -1,0 +1,32 @@
+// Figures of cost: what the parts cost in one currency, and how old their prices are.
+import type { Build, Placed } from '../build/build';
+import { currencyCodes, type CurrencyCode } from '../quantity';
+import { figure, missing, times, total, unknown, type Figure } from './figure';
+import { memo } from './memo';
+import { howMany } from './power';
+
+/** The parts that are paid for: all but the sticks, which are on hand. */
+export const paidFor = memo((build: Build): readonly Placed[] => build.all().filter((placed) => placed.role !== 'sticks'));
+
+/** The currency of the cost promised; undefined where no cost is promised. */
+export function promisedCurrency(build: Build): CurrencyCode | undefined {
+  const written = build.file.expect.cost.value?.currency;
+  return currencyCodes.find((code) => code === written);
+}
+
+/** What all of one entry cost; a price in another currency is not converted, and so not known in this one. */
+export function costOf(placed: Placed, currency: CurrencyCode): Figure {
+  const { price } = placed.part;
+  const label = `price of ${placed.label}`;
+  const own = price.value?.currency;
+  const other = own !== undefined && own !== currency;
+  const one = other ? { ...unknown('money', label, [missing(price, `${label} in ${currency}`)]), unit: currency, currency } : figure(price, label);
+  return times(one, howMany(placed));
+}
+
+/** What all parts cost; a price that nobody states can only add to it. */
+export const totalCost = memo((build: Build): Figure | undefined => {
+  const currency = promisedCurrency(build);
+  if (currency === undefined) return undefined;
+  return total('cost of all parts', 'money', paidFor(build).map((placed) => costOf(placed, currency)), { unit: currency, currency });
+});

@@ -1,0 +1,27 @@
+// What boxes hold beside the part: the names under which handbooks list it, and how many of it one part takes.
+
+export type BoxThing = 'display lead' | 'mains lead' | 'drive screw' | 'board screw' | 'fan screw' | 'USB stick';
+
+/** Spellings in lists of a box's contents, and on order lists. Source: common practice. */
+const SPELLINGS: Readonly<Record<BoxThing, RegExp>> = {
+  'display lead': /^(?:(?:display ?port|hdmi|dvi|vga)(?: display)?|(?:usb-c )?display)(?: (?:lead|cable))?s?$/i,
+  'mains lead': /^(?:mains|power)(?: (?:lead|cable|cord))?s?$/i,
+  'drive screw': /^(?:drive|m3|6-32) screws?$/i,
+  'board screw': /^(?:board|motherboard|standoff) screws?$/i,
+  'fan screw': /^fan (?:screw|pin)s?$/i,
+  'USB stick': /^usb (?:stick|flash drive)s?$/i,
+};
+
+/** Does this line of a box's contents, or of an order, name the thing? */
+export function isBoxThing(thing: BoxThing, written: string): boolean {
+  return SPELLINGS[thing].test(written.trim());
+}
+
+/** A set of screws for a case holds what its tray and bays take. Source: common practice. */
+export function isScrewSet(written: string): boolean {
+  return /^(?:case )?screw (?:set|kit|bag)s?$/i.test(written.trim());
+}
+
+/** Screws that hold one drive in a bay, and one fan in its place. Source: common practice: one a corner. */
+export const SCREWS_PER_DRIVE = 4;
+export const SCREWS_PER_FAN = 4;

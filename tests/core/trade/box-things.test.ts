@@ -1,0 +1,28 @@
+// Names of what boxes hold.
+import { describe, expect, it } from 'vitest';
+import { isBoxThing, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../../../server/src/core/trade/box-things';
+
+const written: [string, BoxThing | undefined][] = [
+  ['DisplayPort lead', 'display lead'], ['HDMI cable', 'display lead'], ['display leads', 'display lead'], ['USB-C display lead', 'display lead'], ['display', 'display lead'],
+  ['mains lead', 'mains lead'], ['power cord', 'mains lead'], ['mains', 'mains lead'],
+  ['drive screws', 'drive screw'], ['M3 screw', 'drive screw'], ['6-32 screw', 'drive screw'],
+  ['board screw', 'board screw'], ['Standoff screws', 'board screw'],
+  ['fan screw', 'fan screw'], ['fan pins', 'fan screw'], ['USB stick', 'USB stick'],
+  ['M.2 screw', undefined], ['SATA data lead', undefined], ['USB-C lead', undefined], ['I/O shield', undefined],
+];
+
+describe('names of things in boxes', () => {
+  it.each(written)('%s', (line, thing) => {
+    const things: BoxThing[] = ['display lead', 'mains lead', 'drive screw', 'board screw', 'fan screw', 'USB stick'];
+    expect(things.filter((one) => isBoxThing(one, line))).toEqual(thing === undefined ? [] : [thing]);
+  });
+
+  it('knows a set of screws', () => {
+    expect(['screw set', 'Case screw kit', 'screw bag'].map(isScrewSet)).toEqual([true, true, true]);
+    expect(isScrewSet('drive screw')).toBe(false);
+  });
+
+  it('counts one screw a corner', () => {
+    expect([SCREWS_PER_DRIVE, SCREWS_PER_FAN]).toEqual([4, 4]);
+  });
+});
