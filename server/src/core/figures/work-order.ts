@@ -7,7 +7,7 @@ import { STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
 import { ORDER_RULES, topologicalOrder, type Condition, type Edge, type OrderRule, type Strength } from '../trade/work-order';
 import { figure, missing } from './figure';
 import { memo } from './memo';
-import { all, any, atLeast, fits, lacking, not, sure, type Truth } from './truth';
+import { all, any, fits, lacking, lessThan, not, sure, type Truth } from './truth';
 
 /** One step of the work, and the part it is done to where there are several of its kind. */
 export interface WorkStep {
@@ -35,7 +35,8 @@ export function binds(build: Build, when: Condition | undefined, before?: Placed
     case 'radiator on top': return any(sure(cooler?.at.mount.value === 'top'), ...radiators.map((one) => sure(one.at.mount.value === 'top')));
     case 'closed tray': return cooler && box ? all(fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has), not(fits(box.part['tray-opening'], `tray opening of ${box.label}`, (has) => has))) : sure(false);
     case 'cooler over memory':
-      return cooler && board ? atLeast(figure(cooler.part['overhang-memory'], `overhang of ${cooler.label} towards the memory`), figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`)) : sure(false);
+      // Asked the other way round, so that the value at which it turns is the one that clears a finding.
+      return cooler && board ? not(lessThan(figure(cooler.part['overhang-memory'], `overhang of ${cooler.label} towards the memory`), figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`))) : sure(false);
     case 'module under cooler': return any(...modules(build, before).map((drive) => under(build, drive, () => ['cooler'])));
     case 'module under card': return any(...modules(build, before).map((drive) => under(build, drive, () => slotsOf(build, after))));
   }

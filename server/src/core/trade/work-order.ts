@@ -118,24 +118,22 @@ export function topologicalOrder(size: number, edges: readonly Edge[]): number[]
   return order;
 }
 
-/** The shortest way round from `start` back to itself, as the numbers passed; undefined where there is none. */
-export function cycleThrough(start: number, edges: readonly Edge[]): number[] | undefined {
-  const cameFrom = new Map<number, number>();
+/** The shortest way along edges from one number to another, both included; `[start]` where they are the same; undefined where there is none. */
+export function wayFrom(start: number, end: number, edges: readonly Edge[]): number[] | undefined {
+  const cameFrom = new Map<number, number>([[start, start]]);
   for (const queue = [start]; queue.length > 0;) {
     const at = queue.shift()!;
+    if (at === end) return wayBack(start, end, cameFrom);
     for (const [before, after] of edges) {
-      if (before !== at) continue;
-      if (after === start) return wayBack(at, start, cameFrom);
-      if (!cameFrom.has(after)) {
-        cameFrom.set(after, at);
-        queue.push(after);
-      }
+      if (before !== at || cameFrom.has(after)) continue;
+      cameFrom.set(after, at);
+      queue.push(after);
     }
   }
   return undefined;
 }
 
-function wayBack(end: number, start: number, cameFrom: ReadonlyMap<number, number>): number[] {
+function wayBack(start: number, end: number, cameFrom: ReadonlyMap<number, number>): number[] {
   const way = [end];
   while (way[0] !== start) way.unshift(cameFrom.get(way[0]!)!);
   return way;

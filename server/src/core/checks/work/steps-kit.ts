@@ -76,3 +76,6 @@ function sentenceReplaced(text: string, start: number, end: number, by: string):
   const rest = /[.!?](?=\s|$)|\n/.exec(text.slice(end));
   return text.slice(0, from).concat(from > 0 && !/\s$/.test(text.slice(0, from)) ? ' ' : '', by, rest ? text.slice(end + rest.index + 1) : '');
 }
+
+/** Words one after the other, the last behind “and”. */
+export const listed = (items: readonly string[]): string => (items.length > 1 ? `${items.slice(0, -1).join(', ')} and ${items.at(-1)!}` : items.join(''));

@@ -1,0 +1,43 @@
+// Cautions that stand behind the step they belong to.
+import { say } from '../../figures/say';
+import { statedCautions, statedSteps } from '../../figures/steps';
+import { sure } from '../../figures/truth';
+import { check } from '../check';
+import { outcome } from '../kit';
+import { moveStep } from './steps-kit';
+
+export default check({
+  id: 'caution-after-step',
+  area: 'work',
+  grade: 'harm',
+  what: 'Each caution stands before the step it belongs to.',
+  why: 'Whoever reads a sheet line by line has done the step when the caution comes.',
+  source: 'ANSI Z535.6: a safety message stands before the step it applies to',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - fit memory
+  - caution: { for: fit memory, word: NOTICE, hazard: Latches snap., consequence: They could break., avoidance: Open both. }
+#                   ^^^^^^^^^^
+`,
+    mended: `
+steps:
+  - equalise
+  - caution: { for: fit memory, word: NOTICE, hazard: Latches snap., consequence: They could break., avoidance: Open both. }
+  - fit memory
+`,
+  }],
+  *test(build) {
+    for (const { step, group } of statedCautions(build)) {
+      const belongs = group.for;
+      if (belongs.value === undefined || belongs.value === step.kind || !belongs.node) continue;
+      const done = statedSteps(build).find((other) => other.kind === belongs.value);
+      if (!done) continue;
+      yield outcome({ doc: build.doc, span: belongs.node.span, path: `${step.path}.caution for ${belongs.text}` }, sure(step.index < done.index, belongs), {
+        broken: () => say`The caution for ${belongs} stands after that step; it has to be read before.`,
+        fixes: () => (step.kind === undefined ? [moveStep(build, step, done.index, `Move the caution before ${done.label}`)] : []),
+      });
+    }
+  },
+});

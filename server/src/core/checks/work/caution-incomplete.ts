@@ -1,0 +1,38 @@
+// Cautions that lack one of their parts.
+import { say } from '../../figures/say';
+import { statedCautions } from '../../figures/steps';
+import { sure } from '../../figures/truth';
+import { missingParts } from '../../trade/cautions';
+import { check } from '../check';
+import { outcome } from '../kit';
+import { listed } from './steps-kit';
+
+export default check({
+  id: 'caution-incomplete',
+  area: 'work',
+  grade: 'harm',
+  what: 'Each caution has its signal word, the hazard, the consequence and how to avoid it.',
+  why: 'A hazard without its avoidance frightens and does not help; an order without its reason is skipped.',
+  source: 'ANSI Z535.4 and Z535.6: parts of a safety message',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - do: fit I/O shield
+    caution: { word: CAUTION, hazard: Its edges are sharp., consequence: They could cut fingers. }
+#            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+    instead: 'Say what to do, and what not to: `avoidance: Hold it by its rim.`',
+  }],
+  *test(build) {
+    for (const { step, group } of statedCautions(build)) {
+      const { word, hazard, consequence, avoidance } = group;
+      const lacks = [...(word.node ? [] : ['signal word']), ...missingParts({ hazard: hazard.text, consequence: consequence.text, avoidance: avoidance.text })];
+      const place = { doc: build.doc, span: group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span), path: `${step.path}.caution` };
+      yield outcome(place, sure(lacks.length === 0), {
+        broken: () => say`This caution is without its ${listed(lacks)}.`,
+        ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),
+      });
+    }
+  },
+});

@@ -1,0 +1,43 @@
+// A caution’s signal word against what its consequence says.
+import { say } from '../../figures/say';
+import { statedCautions } from '../../figures/steps';
+import { sure } from '../../figures/truth';
+import { wordFor } from '../../trade/caution-words';
+import { SIGNAL_WORDS } from '../../trade/cautions';
+import { check } from '../check';
+import { atKey, change, outcome } from '../kit';
+
+export default check({
+  id: 'signal-word-wrong',
+  area: 'work',
+  grade: 'note',
+  what: 'Each caution’s signal word is the one for its consequence, which is read by a short list of words.',
+  why: 'DANGER on a scratched finger makes the next DANGER go unread; NOTICE on what can kill is not heeded.',
+  source: 'ANSI Z535.4: definitions of the signal words',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - do: fit I/O shield
+    caution: { word: DANGER, hazard: Its edges are sharp., consequence: They could cut fingers., avoidance: Hold it by its rim. }
+#                    ^^^^^^
+`,
+    mended: `
+steps:
+  - equalise
+  - do: fit I/O shield
+    caution: { word: CAUTION, hazard: Its edges are sharp., consequence: They could cut fingers., avoidance: Hold it by its rim. }
+`,
+  }],
+  *test(build) {
+    for (const { step, group } of statedCautions(build)) {
+      const { word, consequence } = group;
+      const due = consequence.value === undefined ? undefined : wordFor(consequence.value);
+      if (word.value === undefined || due === undefined) continue;
+      yield outcome({ ...atKey(build, word), path: `${step.path}.caution.word` }, sure(word.value === due, word, consequence), {
+        broken: () => say`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution says ${word}.`,
+        fixes: () => [change(word, due, `Write ${due}`)],
+      });
+    }
+  },
+});

@@ -1,0 +1,65 @@
+// A start before the fans or the board’s own leads are plugged in.
+import type { Build } from '../../build/build';
+import { say } from '../../figures/say';
+import { statedSteps } from '../../figures/steps';
+import { all, fits, sure, type Truth } from '../../figures/truth';
+import type { StepKind } from '../../trade/steps';
+import { check } from '../check';
+import { outcome } from '../kit';
+import { atStep, insertSteps, listed } from './steps-kit';
+
+export default check({
+  id: 'start-without-fan-or-eps',
+  area: 'work',
+  grade: 'harm',
+  caution: 'start-uncooled',
+  what: 'Before each start the 24-pin and EPS leads and the fans are plugged in.',
+  why: 'Without its EPS lead a board does not start, or pulls the processor’s power through the wrong plug; without fans a processor is past its limit within seconds to minutes.',
+  source: 'makers’ handbooks of boards and coolers; common practice',
+  examples: [{
+    faulty: `
+parts:
+  cooler: { fans: { count: 1 } }
+steps:
+  - equalise
+  - fit cooler
+  - connect 24-pin
+  - connect EPS
+  - first start
+#   ^^^^^^^^^^^
+`,
+    mended: `
+parts:
+  cooler: { fans: { count: 1 } }
+steps:
+  - equalise
+  - fit cooler
+  - connect 24-pin
+  - connect EPS
+  - connect fan leads
+  - first start
+`,
+  }],
+  *test(build) {
+    const steps = statedSteps(build);
+    for (const start of steps) {
+      if (start.kind !== 'bench start' && start.kind !== 'first start') continue;
+      const done = new Set(steps.slice(0, start.index).map((step) => step.kind));
+      const boardLeads = (['connect 24-pin', 'connect EPS'] as const).filter((kind) => !done.has(kind));
+      const fans: Truth = done.has('connect fan leads') ? sure(true) : noFans(build);
+      yield outcome(atStep(build, start), all(sure(boardLeads.length === 0), fans), {
+        broken: () => say`Before ${start.label} no step does ${listed(lacks(boardLeads, fans))}.`,
+        fixes: () => [insertSteps(build, start.index, lacks(boardLeads, fans), `Insert ${listed(lacks(boardLeads, fans))} before ${start.label}`)],
+      });
+    }
+  },
+});
+
+/** Whether there is no fan to plug in. */
+function noFans(build: Build): Truth {
+  const { cooler, fans } = build.parts;
+  if (fans.length > 0) return sure(false);
+  return cooler ? fits(cooler.part.fans.count, `fans of ${cooler.label}`, (count) => count === 0) : sure(true);
+}
+
+const lacks = (leads: readonly StepKind[], fans: Truth): StepKind[] => [...leads, ...(fans.is === false ? ['connect fan leads' as const] : [])];

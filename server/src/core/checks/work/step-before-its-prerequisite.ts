@@ -1,0 +1,51 @@
+// Steps that stand before one that has to come first.
+import type { Build } from '../../build/build';
+import { certain, ordered, type Ordered } from '../../figures/step-order';
+import { say } from '../../figures/say';
+import { check } from '../check';
+import { outcome, type FixIdea } from '../kit';
+import { atStep, moveStep } from './steps-kit';
+
+export default check({
+  id: 'step-before-its-prerequisite',
+  area: 'work',
+  grade: 'stop',
+  what: 'No step stands before one that it needs, by the order that this build’s parts give and by the build’s own `after:`.',
+  why: 'What was put in too early comes out again: with the paste spread twice, the board out of the case once more, or the machine opened under load.',
+  source: 'makers’ handbooks and service manuals; common practice',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - fit cooler
+  - fit processor
+#   ^^^^^^^^^^^^^
+`,
+    mended: `
+steps:
+  - equalise
+  - fit processor
+  - fit cooler
+`,
+  }],
+  *test(build) {
+    for (const one of ordered(build, 'needed')) {
+      yield outcome(atStep(build, one.group.steps[0]), one.truth, {
+        broken: () => {
+          const { later, because } = certain(one.faults)[0]!;
+          return say`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it: ${because}.`;
+        },
+        fixes: () => fixes(build, one),
+      });
+    }
+  },
+});
+
+/** The step before the first that needs it; or, where only one does, that one behind it. */
+function* fixes(build: Build, { group, faults }: Ordered): Iterable<FixIdea | undefined> {
+  const laters = certain(faults).map((fault) => fault.later);
+  const step = group.steps[0];
+  const first = laters[0]!.steps[0];
+  yield moveStep(build, step, first.index, `Move ${step.label} before ${first.label}`);
+  if (new Set(laters).size === 1) yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
+}

@@ -1,0 +1,88 @@
+// Steps that are to come after each other.
+import type { Build } from '../../build/build';
+import { stepGroups, type StepGroup } from '../../figures/step-order';
+import { say } from '../../figures/say';
+import { lacking, sure, type Truth } from '../../figures/truth';
+import { binds } from '../../figures/work-order';
+import type { Fact } from '../../parts/fact';
+import type { StepKind } from '../../trade/steps';
+import { ORDER_RULES, wayFrom, type Edge } from '../../trade/work-order';
+import { removeItem } from '../../yaml';
+import { check } from '../check';
+import { outcome, takeOut, type FixIdea } from '../kit';
+
+export default check({
+  id: 'steps-circular',
+  area: 'work',
+  grade: 'stop',
+  what: 'What a step’s `after:` asks for can be had together with the rest of the order.',
+  why: 'Two steps that are each to come after the other can never both be done in order; one of the reasons is mistaken.',
+  source: 'common practice; a partial order has no cycles',
+  examples: [{
+    faulty: `
+steps:
+  - equalise
+  - { do: fit processor, after: [fit cooler] }
+#                                ^^^^^^^^^^
+  - fit cooler
+`,
+    mended: `
+steps:
+  - equalise
+  - { do: fit processor }
+  - fit cooler
+`,
+  }],
+  *test(build) {
+    const groups = stepGroups(build);
+    if (!groups.some((group) => group.steps.some((step) => step.group.after.node))) return;
+    const order = new Order(build, groups);
+    for (const group of groups) for (const step of group.steps) for (const [i, name] of (step.group.after.value ?? []).entries()) {
+      if (name.value === undefined || !name.node) continue;
+      const { truth, way } = order.way(group.kind, name.value);
+      yield outcome({ doc: build.doc, span: name.node.span, path: `${step.path}.after:${name.value}` }, truth, {
+        broken: () => way!.length === 1 ? say`${step.label} is to come after itself.` : say`${step.label} is to come after ${name}, which itself comes after it: ${way!.join(' → ')}.`,
+        fixes: () => [takeNameOut(build, step.group.after, i, name.text)],
+      });
+    }
+  },
+});
+
+interface OrderEdge { readonly edge: Edge; readonly truth: Truth }
+
+/** All that is said of the order of the stated kinds: by rules, and by `after:`. */
+class Order {
+  private readonly kinds: readonly StepKind[];
+  private readonly edges: readonly OrderEdge[];
+
+  constructor(build: Build, groups: readonly StepGroup[]) {
+    this.kinds = [...new Set(groups.map((group) => group.kind))];
+    const number = (kind: StepKind | undefined): number => (kind === undefined ? -1 : this.kinds.indexOf(kind));
+    const rules = ORDER_RULES.filter((rule) => rule.strength === 'needed').map((rule) => ({ edge: [number(rule.before), number(rule.after)] as const, truth: binds(build, rule.when) }));
+    const own = groups.flatMap((group) => group.steps.flatMap((step) => (step.group.after.value ?? []).map((name) => ({ edge: [number(name.value), number(group.kind)] as const, truth: sure(true) }))));
+    this.edges = [...rules, ...own].filter(({ edge, truth }) => edge[0] >= 0 && edge[1] >= 0 && truth.is !== false);
+  }
+
+  /** Whether nothing has `from` before `to`; where something has, the steps on the way. */
+  way(from: StepKind, to: StepKind): { readonly truth: Truth; readonly way?: readonly string[] } {
+    const [start, end] = [this.kinds.indexOf(from), this.kinds.indexOf(to)];
+    const sureWay = this.find(start, end, (one) => one.truth.is === true);
+    if (sureWay) return { truth: sure(false), way: sureWay.map((i) => this.kinds[i]!) };
+    const openWay = this.find(start, end, () => true);
+    if (!openWay) return { truth: sure(true) };
+    const passed = this.edges.filter(({ edge, truth }) => truth.is === undefined && openWay.some((at, i) => at === edge[0] && openWay[i + 1] === edge[1]));
+    return { truth: lacking(passed.flatMap(({ truth }) => truth.missing)) };
+  }
+
+  private find(start: number, end: number, counts: (edge: OrderEdge) => boolean): number[] | undefined {
+    return end < 0 ? undefined : wayFrom(start, end, this.edges.filter(counts).map(({ edge }) => edge));
+  }
+}
+
+function takeNameOut(build: Build, after: Fact<readonly Fact<string>[]>, index: number, name: string): FixIdea | undefined {
+  const title = `Take ${name} out of its after`;
+  if (after.node?.type !== 'list') return undefined;
+  if (after.node.items.length === 1) return takeOut(after, title);
+  const edits = removeItem(build.doc.parsed, after.node, index);
+  return edits && { type: 'text', title, doc: build.doc, edits };
+}
