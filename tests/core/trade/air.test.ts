@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   AIR_GAS_J_PER_KG_K, AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, airRiseK, CFM_PER_M3_PER_H, cfmFromM3PerH, DELIVERED_OF_FREE_AIR,
-  deliveredM3PerH, dewFalls, dewPointC, fanLaws, fansTogether, m3PerHFromCfm, pressureRatio, radiatorClassMm, SEA_LEVEL_PA,
+  deliveredM3PerH, dewFalls, dewPointC, fanLaws, fansTogether, m3PerHFromCfm, pressureRatio, radiatorClassMm, SEA_LEVEL_PA, WARM_UP_H,
 } from '../../../server/src/core/trade/air';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
@@ -12,6 +12,7 @@ describe('air', () => {
   it('holds its constants', () => {
     expect([AIR_J_PER_KG_K, AIR_GAS_J_PER_KG_K, SEA_LEVEL_PA]).toEqual([1007, 287.05, 101_325]);
     expect(CFM_PER_M3_PER_H).toBeCloseTo(0.588578, 6);
+    expect(WARM_UP_H).toEqual({ low: 2, high: 24 });
   });
 
   it('thins with height', () => {

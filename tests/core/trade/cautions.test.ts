@@ -27,7 +27,7 @@ const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = 
   ['no-way-for-heat', 'NOTICE', /air, which hardly lets heat through/, /shut down/, /before the cooler/, /handbooks/, /common practice/],
   ['conductive-compound', 'NOTICE', /bridges contacts/, /short/, /^Cover the parts/, /data sheet/, /common practice/],
   ['header-overload', 'NOTICE', /thin tracks/, /burn the header/, /among headers/, /board’s handbook/, /2\.1\.1/],
-  ['thin-air', 'NOTICE', /fly on air/, /destroy the data/, /rated for the altitude/, /data sheet/, /common practice/],
+  ['thin-air', 'NOTICE', /heads of a hard disk fly on it/, /destroy the data/, /rated for the altitude/, /data sheet/, /common practice/],
   ['dew', 'NOTICE', /cold parts/, /short/, /sealed in their packing/, /handbooks/, /ASHRAE/],
   ['hanging-cooler', 'NOTICE', /standing board/, /bend the board/, /before carriage/, /handbooks/, /common practice/],
 ];

@@ -36,6 +36,7 @@ function placesOf(placed: Placed): Taken[] {
       const { header, mount } = (placed as Placed<'cooler'>).at;
       return [...named('header', header), ...named('header', (placed as Placed<'cooler'>).at['pump-header']), ...named('radiator place', mount)];
     }
+    case 'leads': return named('header', (placed as Placed<'leads'>).at.header);
     case 'radiators': return named('radiator place', (placed as Placed<'radiators'>).at.mount);
     case 'displays': return named('display output', (placed as Placed<'displays'>).at.port);
     default: return [];

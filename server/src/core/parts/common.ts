@@ -46,7 +46,7 @@ export const fanFields = {
   current: quantity('current', 'A', 'Current of one fan at full speed.', '0.18 A', { printed: 'The label on the hub.' }),
   'start-current': quantity('current', 'A', 'Current of one fan while it starts.', '0.5 A'),
   speed: quantity('rotation-speed', 'rpm', 'Full speed.', '1200 rpm'),
-  flow: quantity('flow', 'm³/h', 'Air moved with nothing in the way, at full speed.', '96 m³/h'),
+  airflow: quantity('flow', 'm³/h', 'Air moved with nothing in the way, at full speed.', '96 m³/h'),
   pressure: quantity('pressure', 'Pa', 'Pressure against a closed end, at full speed.', '14 Pa'),
   level: quantity('sound-level', 'dBA', 'Sound pressure level at full speed.', '24 dBA'),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),

@@ -128,6 +128,13 @@ export function dewFalls(partC: number, roomC: number, humidityPercent: number):
 }
 
 /**
+ * How long parts that were out in the cold are to lie sealed in the room, h: below `low` is surely too short, from
+ * `high` on surely enough. Source: a computer maker's handbook, two hours; ASHRAE, Cold Weather Shipping Acclimation
+ * and Best Practices: typically 24 h and more for whole racks.
+ */
+export const WARM_UP_H: Range = { low: 2, high: 24 };
+
+/**
  * A radiator's class: number of fans × fan size, mm. Its real length is longer ("240" is about 275 mm), so a
  * place needs the maker's own length. Source: common practice.
  */

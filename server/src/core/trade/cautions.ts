@@ -249,8 +249,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
   },
   'thin-air': {
     word: 'NOTICE',
-    hazard: 'The heads of a hard disk fly on air, which is thinner up high.',
-    consequence: 'Above its stated altitude they could touch the disk and destroy the data.',
+    hazard: 'Up high the air is thinner: the heads of a hard disk fly on it, and every drive is cooled by it.',
+    consequence: 'Above its stated altitude heads could touch the disk and destroy the data, or a drive overheat.',
     avoidance: 'Use a drive rated for the altitude, or one without moving parts, and keep copies elsewhere.',
     defersTo: 'the drive’s data sheet',
     source: 'common practice',

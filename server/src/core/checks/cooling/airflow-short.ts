@@ -1,0 +1,52 @@
+// Air that carries the parts' heat off, against what the fans really deliver in a filled case.
+import { airNeeded, altitude, caseRise, deliveredAir, riseAllowed } from '../../figures/air';
+import { marginFigure } from '../../figures/margins';
+import { sustainedDraw } from '../../figures/power';
+import { say } from '../../figures/say';
+import { atLeast } from '../../figures/truth';
+import { check } from '../check';
+import { at, change, outcome, swap } from '../kit';
+
+export default check({
+  id: 'airflow-short',
+  area: 'cooling',
+  grade: 'short',
+  what: 'The fans deliver enough air through the filled case to carry the parts’ heat off at the rise allowed, at the height of the place.',
+  why: 'Fans are stated by what they move in free air; behind grilles and filters it is about half, and thin air up high carries less heat.',
+  source: 'Q = P ÷ (ρ · cₚ · ΔT); US Standard Atmosphere 1976; delivered, 0.4 to 0.7 of free air by common practice',
+  examples: [{
+    faulty: `
+place: { ambient: 25 °C, altitude: 40 m }
+parts:
+  graphics: [{ power: { sustained: 400 W } }]
+  case: { fan-places: {} }
+# ^^^^
+  fans: [{ airflow: 90 m³/h, flow: out, draw: { peak: 3 W } }]
+expect: { temperature: { rise: 15 K } }
+`,
+    mended: `
+place: { ambient: 25 °C, altitude: 40 m }
+parts:
+  graphics: [{ power: { sustained: 400 W } }]
+  case: { fan-places: {} }
+  fans: [{ airflow: 90 m³/h, flow: out, draw: { peak: 3 W } }]
+expect: { temperature: { rise: 34 K } }
+`,
+  }],
+  *test(build) {
+    const { case: box, fans } = build.parts;
+    if (!box) return;
+    const rise = riseAllowed(build, marginFigure(build, 'room-rise', 'rise allowed in the case'));
+    const delivered = deliveredAir(build);
+    const needed = airNeeded(build, rise);
+    yield outcome(at(box), atLeast(delivered, needed), {
+      broken: () => say`The fans deliver ${delivered} through the filled case; ${sustainedDraw(build)} at a rise of ${rise}, ${altitude(build)} above the sea, want ${needed}.`,
+      fixes: () => {
+        const promise = build.file.expect.temperature.rise;
+        const { hi } = caseRise(build);
+        const lower = promise.entry && Number.isFinite(hi) ? change(promise, `${Math.ceil(hi)} K`, `Raise the promise to ${Math.ceil(hi)} K`) : undefined;
+        return [...fans.map(swap), lower];
+      },
+    });
+  },
+});

@@ -1,0 +1,77 @@
+// A cooler that reaches down to a slot in which a card sits.
+import type { Build, Placed } from '../../build/build';
+import { isLiquid } from '../../figures/coolers';
+import { between, counted, derive, figure, least, missing, number, unknown, type Figure } from '../../figures/figure';
+import { say } from '../../figures/say';
+import { freeSlots, seatOf, type Slot } from '../../figures/slots';
+import { atMost, lacking } from '../../figures/truth';
+import { SLOT_PITCH_MM } from '../../trade/forms';
+import { check } from '../check';
+import { at, outcome, putOn, swap, type FixIdea } from '../kit';
+
+type Card = Placed<'graphics'> | Placed<'cards'>;
+
+export default check({
+  id: 'cooler-over-slot',
+  area: 'cooling',
+  grade: 'stop',
+  what: 'The cooler ends above every slot in which a card sits.',
+  why: 'A wide cooler stands over the first slot; the card then does not go in, or touches metal with its back.',
+  source: 'common practice; slot pitch 20.32 mm, PCI Express Card Electromechanical Specification',
+  examples: [{
+    faulty: `
+parts:
+  board: { socket-to-first-slot: 70 mm, slots: { PCIE_1: { kind: PCIe }, M2_1: { kind: M.2 } } }
+  cooler: { overhang-slot: 75 mm }
+  graphics: [{ slot: PCIE_1 }]
+#                    ^^^^^^
+`,
+    instead: 'Move the card to a slot further down, or choose a narrower cooler.',
+  }],
+  *test(build) {
+    const { board, cooler, graphics, cards } = build.parts;
+    if (!board || !cooler || isLiquid(cooler)) return;
+    const reach = figure(cooler.part['overhang-slot'], `reach of ${cooler.label} towards the slots`);
+    for (const card of [...graphics, ...cards] as readonly Card[]) {
+      const { name, slot, lacks } = seatOf(build, card);
+      if (slot?.kind.value === 'M.2') continue;
+      const distance = distanceTo(board, name);
+      const there = atMost(reach, distance);
+      yield outcome(at(card, card.at.slot), lacks.length > 0 && there.is !== true ? lacking(lacks) : there, {
+        broken: () => say`The cooler reaches ${reach} from the socket’s centre; ${name ?? 'the slot'}, in which ${card.label} sits, is ${distance} away.`,
+        fixes: () => fixes(build, card, cooler),
+      });
+    }
+  },
+});
+
+/** From the socket's centre to a slot: to the first, and as many slot pitches more as its position is further down. */
+function distanceTo(board: Placed<'board'>, name: string | undefined): Figure {
+  const first = figure(board.part['socket-to-first-slot'], `distance from socket to first slot on ${board.label}`);
+  const further = pitchesTo(board, name);
+  return derive(`distance from socket to ${name ?? 'the slot'}`, 'length', [first, further], 'distance to the first slot + slots further × 20.32 mm',
+    (mm, n) => mm! + (n === 0 ? 0 : n! * SLOT_PITCH_MM), { unit: 'mm' });
+}
+
+/** How many slots further down than the first a slot is; never less than none. */
+function pitchesTo(board: Placed<'board'>, name: string | undefined): Figure {
+  const label = `slots from the first to ${name ?? 'the slot'}`;
+  const all = [...(board.part.slots.value ?? [])].filter(([, slot]) => slot.kind.value !== 'M.2');
+  if (all.length === 1 && all[0]![0] === name) return number(0, label, 'the board has one slot for cards');
+  const own = all.find(([other]) => other === name)?.[1];
+  if (!own) return between(0, Infinity, 'count', label, { source: 'not among the slots stated' });
+  const positions = all.map(([other, slot]) => positionOf(other, slot));
+  const difference = derive(label, 'count', [positionOf(name!, own), least('position of the first slot', positions)], 'its position − position of the first', (a, b) => a! - b!);
+  return { ...difference, lo: Math.max(0, difference.lo) };
+}
+
+/** Its position among the openings; of a slot of no stated kind nobody knows whether it has one. */
+function positionOf(name: string, { kind, position }: Slot): Figure {
+  const stated = counted(position, `position of ${name}`);
+  return kind.value === undefined ? unknown('count', stated.label, [missing(kind, `kind of ${name}`), ...stated.missing]) : stated;
+}
+
+function* fixes(build: Build, card: Card, cooler: Placed<'cooler'>): Iterable<FixIdea | undefined> {
+  for (const [name, slot] of freeSlots(build)) if (slot.kind.value === 'PCIe') yield putOn(card, 'slot', name, `Move ${card.label} to ${name}`);
+  yield swap(cooler);
+}

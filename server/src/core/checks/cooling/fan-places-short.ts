@@ -1,0 +1,72 @@
+// How many fans go into one place of the case, its own among them.
+import { counted, derive, figure, missing, most, total, unknown, type Figure } from '../../figures/figure';
+import { fanSeats, type FanPlace, type FanSeat } from '../../figures/fan-places';
+import { notNegative } from '../../figures/guard';
+import { howMany } from '../../figures/power';
+import { say } from '../../figures/say';
+import { atMost, lacking } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+
+export default check({
+  id: 'fan-places-short',
+  area: 'cooling',
+  grade: 'stop',
+  what: 'No place of the case gets more fans than it holds, those fitted by its maker counted.',
+  why: 'A fan over the number has nowhere to go.',
+  source: 'common practice: a place is at least as long as its largest fans in a row',
+  examples: [{
+    faulty: `
+parts:
+  case: { fan-places: { rear: { sizes: [120 mm], count: 1, fitted: 1, flow: out } } }
+  fans: [{ size: 120 mm, mount: rear, flow: out }]
+#                               ^^^^
+`,
+    instead: 'Leave a fan out, or mount it elsewhere.',
+  }],
+  *test(build) {
+    for (const [name, seats] of byPlace(fanSeats(build))) {
+      const last = seats.at(-1)!;
+      const { place, lacks } = last;
+      if (!place && lacks.length === 0) continue;
+      const sizes = seats.map(({ fan }) => figure(fan.part.size, `size of ${fan.label}`));
+      const taken = place && lengthTaken(name, place, seats, sizes);
+      const room = place && lengthOf(name, place, sizes);
+      yield outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(lacks), {
+        broken: () => say`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the case’s own among them; the place is ${room!} long.`,
+      });
+    }
+  },
+});
+
+function byPlace(seats: readonly FanSeat[]): ReadonlyMap<string, readonly FanSeat[]> {
+  const by = new Map<string, FanSeat[]>();
+  for (const seat of seats) by.set(seat.name, [...(by.get(seat.name) ?? []), seat]);
+  return by;
+}
+
+const fittedAt = (name: string, place: FanPlace): Figure => notNegative(counted(place.fitted, `fans already at ${name}`));
+
+function largest(name: string, { sizes }: FanPlace): Figure {
+  const label = `largest fan at ${name}`;
+  return sizes.value && sizes.value.length > 0 ? most(label, sizes.value.map((size) => figure(size, 'a fan size of the place')))
+    : unknown('length', label, [missing(sizes, `fan sizes at ${name}`)]);
+}
+
+/** As stated; else as many of its largest fans as it holds, which says how long it is at least where smaller ones go in. */
+function lengthOf(name: string, place: FanPlace, sizes: readonly Figure[]): Figure {
+  const label = `row for fans at ${name}`;
+  if (place.length.entry) return figure(place.length, label);
+  const size = largest(name, place);
+  const row = product(label, counted(place.count, `how many fans ${name} holds`), size);
+  return sizes.every((one) => one.lo === size.lo && one.hi === size.hi) ? row : { ...row, hi: Infinity, missing: [...row.missing, missing(place.length, label)] };
+}
+
+/** The fans in a row; the case's own are taken to be of the place's largest size. */
+function lengthTaken(name: string, place: FanPlace, seats: readonly FanSeat[], sizes: readonly Figure[]): Figure {
+  const own = product(`fans of the case at ${name}`, fittedAt(name, place), notNegative(largest(name, place)));
+  return total(`fans at ${name}`, 'length', [own, ...seats.map(({ fan }, i) => product(fan.label, howMany(fan), notNegative(sizes[i]!)))], { unit: 'mm' });
+}
+
+const product = (label: string, count: Figure, size: Figure): Figure =>
+  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n! * mm!), { unit: 'mm' });

@@ -1,0 +1,55 @@
+// Currents of the fans on one header, all starting at once, against what the header supplies.
+import type { Build } from '../../build/build';
+import { freeHeaders, headerLoads, type Load } from '../../figures/headers';
+import { say } from '../../figures/say';
+import { any, atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, putOn, type FixIdea } from '../kit';
+
+export default check({
+  id: 'header-overloaded',
+  area: 'cooling',
+  grade: 'harm',
+  what: 'The fans on a header draw no more than it supplies, all of them starting at once.',
+  why: 'A start takes several times the running current; the header’s tracks or its driver burn out, and every fan on it stops.',
+  source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1: up to 2.2 A for a second at the start; the header, by its board’s handbook',
+  caution: 'header-overload',
+  examples: [{
+    faulty: `
+parts:
+  board:
+    headers:
+      SYS_FAN_1: { kind: fan, pins: 4, current: 1 A }
+      SYS_FAN_2: { kind: fan, pins: 4, current: 2 A }
+  fans:
+    - { pins: 4, count: 3, current: 0.2 A, start-current: 0.5 A, header: SYS_FAN_1 }
+#                                                                        ^^^^^^^^^
+`,
+    mended: `
+parts:
+  board:
+    headers:
+      SYS_FAN_1: { kind: fan, pins: 4, current: 1 A }
+      SYS_FAN_2: { kind: fan, pins: 4, current: 2 A }
+  fans:
+    - { pins: 4, count: 3, current: 0.2 A, start-current: 0.5 A, header: SYS_FAN_2 }
+`,
+  }],
+  *test(build) {
+    for (const load of headerLoads(build)) {
+      const { name, limit, start, plugs } = load;
+      const last = plugs.at(-1)!;
+      const place = at(last.placed, last.header);
+      yield outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
+        broken: () => say`${name} supplies ${limit}; what is plugged into it draws ${start} while it starts.`,
+        fixes: () => moves(build, load),
+      });
+    }
+  },
+});
+
+function* moves(build: Build, { plugs }: Load): Iterable<FixIdea | undefined> {
+  for (const { placed, label, header } of [...plugs].reverse()) {
+    for (const [name] of freeHeaders(build)) yield putOn(placed, header.key, name, `Move ${label} to ${name}`);
+  }
+}

@@ -1,0 +1,72 @@
+// Plugs of fans and pumps against the board's headers and the splitters at hand, and several plugs on one header.
+import type { Build, Placed } from '../../build/build';
+import { counted, missing, number, times, total, uniqueMissing, unknown, type Figure } from '../../figures/figure';
+import { fanHeaders, fanPlugs, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
+import { notNegative } from '../../figures/guard';
+import { howMany } from '../../figures/power';
+import { say } from '../../figures/say';
+import { atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, type Outcome } from '../kit';
+
+export default check({
+  id: 'headers-short',
+  area: 'cooling',
+  grade: 'short',
+  what: 'There are as many fan headers, with splitters counted, as there are plugs of fans and pumps.',
+  why: 'A fan with nowhere to plug in stands still, and the splitter that would serve it is not in any box.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+parts:
+  board: { headers: { CPU_FAN: { kind: fan }, SYS_FAN_1: { kind: fan } } }
+# ^^^^^
+  cooler: { fans: { count: 1 } }
+  fans: [{ count: 2 }]
+`,
+    instead: 'List a fan splitter under `leads:`, or choose a board with more fan headers.',
+  }],
+  *test(build) {
+    const { board } = build.parts;
+    if (!board || fanPlugs(build).length === 0) return;
+    const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.count));
+    const headers = headersOf(board);
+    const more = total('plugs that splitters add', 'count', splitters(build).map(added));
+    const places = total('fan headers with splitters', 'count', [headers, more]);
+    yield outcome(at(board), atMost(wanted, places), {
+      broken: () => say`Fans and pumps bring ${wanted} plugs; ${board.label} has ${headers} headers for them, and splitters add ${more}.`,
+    });
+    for (const load of headerLoads(build)) yield* onOne(build, load);
+  },
+});
+
+/** The fan and pump headers of a board; one of no stated kind may be another. */
+function headersOf(board: Placed<'board'>): Figure {
+  const { headers } = board.part;
+  const label = `fan headers of ${board.label}`;
+  if (!headers.value) return notNegative(unknown('count', label, [missing(headers, `headers of ${board.label}`)]));
+  const sure = fanHeaders(board).length;
+  const unsure = [...headers.value].filter(([, header]) => header.kind.value === undefined);
+  if (unsure.length === 0) return number(sure, label, `counted among the headers of ${board.label}`);
+  const lacks = uniqueMissing([{ missing: unsure.map(([name, header]) => missing(header.kind, `kind of ${name}`)) }]);
+  return { ...number(sure, label), hi: sure + unsure.length, missing: lacks };
+}
+
+/** A splitter takes one plug's place and gives several: so many more. */
+function added({ lead, lacks }: Splitter): Figure {
+  if (lacks.length > 0) return notNegative(unknown('count', `plugs that ${lead.label} adds`, lacks));
+  const ways = counted(lead.part.ways, `how many fans ${lead.label} feeds`);
+  return times({ ...ways, lo: Math.max(0, ways.lo - 1), hi: ways.hi - 1, label: `plugs that ${lead.label} adds`, formula: `${ways.label} − 1`, inputs: [ways], work: (n) => n! - 1 }, howMany(lead));
+}
+
+/** Several plugs that name one header need a splitter there. */
+function* onOne(build: Build, { name, plugs }: Load): Iterable<Outcome> {
+  const wanted = total(`plugs on ${name}`, 'count', plugs.map((one) => one.count));
+  const there = splitters(build).filter(({ lead }) => lead.at.header.value === name || !lead.at.header.entry);
+  const places = total(`plugs that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
+  const last = plugs.at(-1)!;
+  const place = at(last.placed, last.header);
+  yield outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
+    broken: () => say`${wanted} plugs go into ${name}, which takes ${places} with the splitters listed.`,
+  });
+}

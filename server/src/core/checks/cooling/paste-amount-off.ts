@@ -1,0 +1,51 @@
+// How much paste is brought on, against the gap between lid and cooler.
+import { figure, number, derive, type Figure } from '../../figures/figure';
+import { dotDiameter, gapVolume, wantedVolume } from '../../figures/paste';
+import { say } from '../../figures/say';
+import { all, atLeast, atMost } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { amountFix, conducts, holdsNoPad } from './cooling-kit';
+
+const least = number(0.8, 'least share of the gap that the paste must fill', 'common practice');
+const most = number(2, 'most that is pressed out without running over', 'common practice');
+
+export default check({
+  id: 'paste-amount-off',
+  area: 'cooling',
+  grade: 'short',
+  what: 'The volume of paste is 0.8 to 2 times what the gap between lid and cooler holds.',
+  why: 'Too little leaves air between the faces; too much thickens the layer and runs over the edge, where a compound that conducts ruins parts.',
+  source: 'volume = area × thickness; the factors, common practice',
+  examples: [{
+    faulty: `
+parts:
+  processor: { lid: { area: 900 mm² } }
+  paste: { bond-line: 40 µm, electrically: insulating, amount: 150 mm³ }
+#                                                              ^^^^^^^
+`,
+    mended: `
+parts:
+  processor: { lid: { area: 900 mm² } }
+  paste: { bond-line: 40 µm, electrically: insulating, amount: 49 mm³ }
+`,
+  }],
+  *test({ parts: { processor, paste } }) {
+    if (!processor || !paste || !holdsNoPad(paste) || (!paste.at.amount.entry && paste.at.dose.entry)) return;
+    const amount = figure(paste.at.amount, `amount of ${paste.label}`);
+    const gap = gapVolume(processor, paste);
+    const low = share(gap, least, 'least paste');
+    const high = share(gap, most, 'most paste');
+    const wanted = wantedVolume(processor, paste);
+    const spills = atMost(amount, high).is === false && conducts(paste).is === true;
+    yield outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
+      broken: () => say`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide${spills ? ', and what runs over conducts' : ''}.`,
+      ...(spills ? { grade: 'harm', caution: 'conductive-compound' } : {}),
+      fixes: () => [amountFix(paste, wanted)],
+    });
+  },
+});
+
+function share(gap: Figure, factor: Figure, label: string): Figure {
+  return derive(label, 'volume', [factor, gap], `${factor.label} × ${gap.label}`, (n, volume) => n! * volume!, { unit: 'mm³' });
+}

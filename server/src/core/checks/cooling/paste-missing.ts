@@ -1,0 +1,38 @@
+// Compound between processor and cooler: listed, or brought by the cooler.
+import { say } from '../../figures/say';
+import { all, any, fits, sure } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome, putOn } from '../kit';
+
+export default check({
+  id: 'paste-missing',
+  area: 'cooling',
+  grade: 'harm',
+  what: 'There is compound between processor and cooler: the cooler brings some, or the build lists it.',
+  why: 'Two dry metal faces touch in a few points only; the processor overheats within seconds of its first load.',
+  source: 'common practice',
+  caution: 'no-way-for-heat',
+  examples: [{
+    faulty: `
+parts:
+  processor: {}
+  cooler: { paste: none }
+#                  ^^^^
+`,
+    instead: 'List a compound under `parts:` as `paste:`, with its amount.',
+  }],
+  *test({ parts: { processor, cooler, paste } }) {
+    if (!processor || !cooler) return;
+    const brings = cooler.part.paste;
+    const compound = cooler.at['applied-compound'];
+    const wiped = compound.value === 'wiped off';
+    const brought = fits(brings, `compound that ${cooler.label} brings`, (what) => what !== 'none');
+    const kept = fits(brings, `compound that ${cooler.label} brings`, (what) => what === 'tube in the box' || !wiped);
+    yield outcome(at(cooler, wiped ? compound : brings), any(sure(paste !== undefined), all(brought, kept)), {
+      broken: () => wiped && brings.value !== 'none'
+        ? say`The compound on the cooler’s base is ${compound}, and the build lists no other.`
+        : say`The cooler brings no compound, and the build lists none.`,
+      fixes: () => (wiped ? [putOn(cooler, 'applied-compound', 'kept', 'Keep the compound that the cooler brings')] : []),
+    });
+  },
+});

@@ -1,0 +1,123 @@
+// Figures of the board's fan headers: which plugs go into which, the currents there, and the splitters between.
+import type { Build, Placed } from '../build/build';
+import type { board } from '../parts/board';
+import type { Fact, Group } from '../parts/fact';
+import { isLiquid } from './coolers';
+import { counted, figure, missing, most, number, times, total, type Figure, type Missing } from './figure';
+import { notNegative } from './guard';
+import { memo } from './memo';
+import { howMany } from './power';
+import { all, any, fits, lacking, sure, type Truth } from './truth';
+
+export type Header = Group<(typeof board)['headers']['of']['fields']>;
+
+/** Plugs of one part that want a fan header. */
+export interface Plugs {
+  readonly placed: Placed;
+  readonly label: string;
+  /** The key of the build that names the header. */
+  readonly header: Fact<string>;
+  readonly count: Figure;
+  /** Current of all of them at full speed, and while they start. */
+  readonly steady: Figure;
+  readonly start: Figure;
+  readonly pins: Fact<number>;
+  readonly pump: boolean;
+}
+
+interface Electrics { readonly current: Fact<any>; readonly 'start-current'?: Fact<any>; readonly pins: Fact<number> }
+
+/** Every plug of the build that wants a fan header, with the header it names or not. */
+export const fanPlugs = memo((build: Build): readonly Plugs[] => {
+  const { fans, cooler } = build.parts;
+  const of = fans.map((fan) => plugsOf(fan, fan.label, fan.at.header, howMany(fan), fan.part));
+  return cooler ? [...plugsOfCooler(cooler), ...of] : of;
+});
+
+function plugsOfCooler(cooler: Placed<'cooler'>): Plugs[] {
+  const { fans, pump } = cooler.part;
+  const plugs: Plugs[] = [];
+  // A passive cooler says so with a count of none; one that says nothing may have fans.
+  if (fans.count.value !== 0) {
+    const label = `the fans of ${cooler.label}`;
+    plugs.push(plugsOf(cooler, label, cooler.at.header, notNegative(counted(fans.count, `how many fans ${cooler.label} has`)), fans));
+  }
+  if (isLiquid(cooler)) {
+    plugs.push({ ...plugsOf(cooler, `the pump of ${cooler.label}`, cooler.at['pump-header'], number(1, `pump of ${cooler.label}`), pump), pump: true });
+  }
+  return plugs;
+}
+
+function plugsOf(placed: Placed, label: string, header: Fact<string>, count: Figure, facts: Electrics): Plugs {
+  const steady = notNegative(figure(facts.current, `current of ${label}`));
+  const stated = facts['start-current'];
+  const atStart = stated ? notNegative(figure(stated, `start current of ${label}`)) : steady;
+  // A start takes no less than running does, whatever is stated or not.
+  const start = atStart === steady ? steady : most(`current of ${label} at the start`, [atStart, steady], { unit: 'A' });
+  return { placed, label, header, count, steady: times(steady, count), start: times(start, count), pins: facts.pins, pump: false };
+}
+
+/** A header that is in use, with what goes into it. */
+export interface Load {
+  readonly name: string;
+  readonly by: Placed<'board'>;
+  readonly header: Header | undefined;
+  readonly lacks: readonly Missing[];
+  readonly plugs: readonly Plugs[];
+  readonly start: Figure;
+  readonly limit: Figure;
+  /** Whether a splitter takes the fans' power from the supply instead. */
+  readonly fedElsewhere: Truth;
+}
+
+/** The headers in use, in the order in which the build names them. */
+export const headerLoads = memo((build: Build): readonly Load[] => {
+  const { board } = build.parts;
+  if (!board) return [];
+  const by = new Map<string, Plugs[]>();
+  for (const plugs of fanPlugs(build)) {
+    const name = plugs.header.value;
+    if (name !== undefined) by.set(name, [...(by.get(name) ?? []), plugs]);
+  }
+  return [...by].map(([name, plugs]) => loadOf(build, board, name, plugs));
+});
+
+function loadOf(build: Build, board: Placed<'board'>, name: string, plugs: readonly Plugs[]): Load {
+  const { headers } = board.part;
+  const header = headers.value?.get(name);
+  const lacks = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
+  const limit = header ? figure(header.current, `current of ${name}`) : { ...figure(headers as Fact<any>, `current of ${name}`), missing: lacks };
+  return { name, by: board, header, lacks, plugs, limit, fedElsewhere: fedBySupply(build, name), start: total(`current at the start on ${name}`, 'current', plugs.map((one) => one.start), { unit: 'A' }) };
+}
+
+/** A lead that is a fan splitter, or may be one for all that its file says. */
+export interface Splitter { readonly lead: Placed<'leads'>; readonly lacks: readonly Missing[] }
+
+/** The fan splitters that the build lists as leads. */
+export const splitters = memo((build: Build): readonly Splitter[] => build.parts.leads.flatMap((lead): Splitter[] => {
+  const plug = lead.part.plug.value ?? lead.at.kind.value;
+  if (plug === undefined) return [{ lead, lacks: [missing(lead.part.plug, `what ${lead.label} connects`)] }];
+  return plug === 'fan splitter' ? [{ lead, lacks: [] }] : [];
+}));
+
+/** A splitter on this header whose power comes from the supply: the header then only sets the speed. */
+function fedBySupply(build: Build, name: string): Truth {
+  const on = splitters(build).filter(({ lead }) => lead.at.header.value === name);
+  return any(sure(false), ...on.map(({ lead, lacks }) => {
+    const fed = fits(lead.part.from, `where the splitter on ${name} takes its power from`, (from) => from === 'SATA power' || from === 'peripheral 4-pin');
+    return lacks.length > 0 ? all(lacking(lacks), fed) : fed;
+  }));
+}
+
+/** The board's headers that fans and pumps plug into. */
+export function fanHeaders(board: Placed<'board'>): readonly (readonly [string, Header])[] {
+  return [...(board.part.headers.value ?? [])].filter(([, header]) => header.kind.value === 'fan' || header.kind.value === 'pump');
+}
+
+/** Fan headers that nothing names yet. */
+export function freeHeaders(build: Build): readonly (readonly [string, Header])[] {
+  const { board } = build.parts;
+  if (!board) return [];
+  const taken = new Set(fanPlugs(build).map((plugs) => plugs.header.value));
+  return fanHeaders(board).filter(([name, header]) => header.kind.value === 'fan' && !taken.has(name));
+}

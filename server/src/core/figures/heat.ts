@@ -1,0 +1,74 @@
+// Figures of the way of the heat: power, the resistances in its chain from die to air, the temperature that results.
+import type { Build, Placed } from '../build/build';
+import { COMPOUND_CONDUCTIVITY } from '../trade/compounds';
+import { filmResistanceKPerW, powerAtLimitW, steadyTemperatureC } from '../trade/heat';
+import { between, derive, figure, total, type Figure } from './figure';
+import { caseRise, inletTemperature } from './air';
+import { isLiquid } from './coolers';
+import { guarded, notNegative, aboveZero } from './guard';
+import { marginFigure } from './margins';
+import { memo } from './memo';
+import { bondLine, lidArea, usualBondLine } from './paste';
+import { partDraw } from './power';
+
+const umPerMm = 1000;
+
+type Processor = Placed<'processor'>;
+type Cooler = Placed<'cooler'>;
+
+/** Power that the processor gives off for as long as it works. */
+export const heatOf = (processor: Processor): Figure => notNegative(partDraw(processor)!);
+
+/** Resistance of the compound between lid and cooler: of the paste listed, or of whatever paste the cooler brings. */
+export function filmResistance(processor: Processor, paste: Placed<'paste'> | undefined): Figure {
+  const { low, high } = COMPOUND_CONDUCTIVITY.paste;
+  const line = paste ? bondLine(paste) : usualBondLine('bond line of the cooler’s own compound');
+  const conductivity = paste ? aboveZero(paste.part.conductivity, `conductivity of ${paste.label}`)
+    : between(low, high, 'conductivity', 'conductivity of the cooler’s own compound', { unit: 'W/m·K', source: 'a paste maker’s page on interface materials' });
+  return notNegative(derive('resistance of the compound', 'thermal-resistance', [line, conductivity, lidArea(processor)], 'bond line ÷ (conductivity × lid area)',
+    guarded((mm, k, mm2) => filmResistanceKPerW(mm! * umPerMm, k!, mm2!)), { unit: 'K/W', source: 'Fourier’s law for a plane wall' }));
+}
+
+/** Resistance from the hottest point of the die to the air that enters the cooler. */
+export function chainResistance(processor: Processor, cooler: Cooler, paste: Placed<'paste'> | undefined): Figure {
+  return total('resistance from die to air', 'thermal-resistance', [
+    notNegative(figure(processor.part['die-to-lid'], `resistance from die to lid of ${processor.label}`)),
+    filmResistance(processor, paste),
+    notNegative(figure(cooler.part.resistance, `thermal resistance of ${cooler.label}`)),
+  ], { unit: 'K/W' });
+}
+
+/** How much warmer the air that enters the cooler is than at the case's inlet: a radiator may breathe the room's air. */
+export function riseAtCooler(build: Build, cooler: Cooler): Figure {
+  const rise = caseRise(build);
+  const { flow } = cooler.at;
+  if (!isLiquid(cooler) || flow.value === 'out') return rise;
+  if (flow.value === 'in') return derive('rise at the radiator', 'temperature-difference', [], 'a radiator that blows in breathes the inlet’s air', () => 0, { unit: 'K' });
+  return { ...rise, lo: 0, label: 'rise at the radiator' };
+}
+
+/** Steady temperature of the processor at its sustained power. */
+export function processorTemperature(build: Build, processor: Processor, cooler: Cooler): Figure {
+  const inputs = [inletTemperature(build), riseAtCooler(build, cooler), heatOf(processor), chainResistance(processor, cooler, build.parts.paste)];
+  const work = (inlet: number, rise: number, watts: number, chain: number): number =>
+    (Number.isFinite(chain) && Number.isFinite(rise) && Number.isFinite(watts) && Number.isFinite(inlet) ? steadyTemperatureC(inlet + rise, watts, [chain]) : inlet + rise + watts * chain);
+  return derive(`temperature of ${processor.label}`, 'temperature', inputs, `${inputs[0]!.label} + rise + power × resistance from die to air`,
+    (inlet, rise, watts, chain) => work(inlet!, rise!, watts!, chain!), { unit: '°C' });
+}
+
+/** The temperature that the processor is to stay at or below: where it slows itself down, less the house's margin. */
+export const hottestAllowed = memo((build: Build): Figure | undefined => {
+  const { processor } = build.parts;
+  if (!processor) return undefined;
+  const margin = marginFigure(build, 'processor-temperature', 'room below the limit');
+  return derive('temperature to stay below', 'temperature', [figure(processor.part.hottest, `temperature limit of ${processor.label}`), margin],
+    'temperature limit − room below the limit', (limit, room) => limit! - room!, { unit: '°C' });
+});
+
+/** Whole watts at which the processor surely stays below a limit; undefined where something of the chain is not known. */
+export function powerWithin(build: Build, processor: Processor, cooler: Cooler, limit: Figure): number | undefined {
+  const inlet = inletTemperature(build).hi + riseAtCooler(build, cooler).hi;
+  const chain = chainResistance(processor, cooler, build.parts.paste).hi;
+  if (![inlet, chain, limit.lo].every(Number.isFinite) || chain <= 0) return undefined;
+  return Math.floor(powerAtLimitW(limit.lo, inlet, chain));
+}

@@ -1,0 +1,67 @@
+// Figures of radiators: each with its real size and the place of the case that it goes into.
+import type { Build, Placed } from '../build/build';
+import type { pcCase } from '../parts/housing';
+import type { radiatorFields } from '../parts/common';
+import type { Fact, Group } from '../parts/fact';
+import { radiatorClassMm } from '../trade/air';
+import { radiatorClass } from '../trade/forms';
+import { isLiquid } from './coolers';
+import { figure, known, missing, total, type Figure, type Missing } from './figure';
+import { notNegative } from './guard';
+import { memo } from './memo';
+
+export type RadiatorPlace = Group<(typeof pcCase)['radiator-places']['of']['fields']>;
+
+/** One radiator where it is to be mounted. */
+export interface Radiator {
+  readonly placed: Placed<'cooler'> | Placed<'radiators'>;
+  readonly label: string;
+  readonly facts: Group<typeof radiatorFields>;
+  readonly mount: Fact<string>;
+  /** The case's place by that name; absent with what is lacking for it, or where the case has no such place. */
+  readonly place?: RadiatorPlace;
+  readonly lacks: readonly Missing[];
+  /** Thickness of the fans on it. */
+  readonly fan: Figure;
+}
+
+/** All radiators of a build that has a case. */
+export const radiators = memo((build: Build): readonly Radiator[] => {
+  const { case: box, cooler, radiators: loop, fans } = build.parts;
+  if (!box) return [];
+  const all: Radiator[] = [];
+  if (cooler && isLiquid(cooler)) {
+    const label = `the radiator of ${cooler.label}`;
+    all.push({ placed: cooler, label, facts: cooler.part.radiator, mount: cooler.at.mount, fan: figure(cooler.part.fans.thickness, `thickness of the fans of ${cooler.label}`), ...seat(box, cooler.at.mount, label) });
+  }
+  for (const one of loop) {
+    const own = fans.find((fan) => fan.at.mount.value !== undefined && fan.at.mount.value === one.at.mount.value);
+    const fan = own ? figure(own.part.thickness, `thickness of ${own.label}`) : known(0, 'length', 'thickness of its fans', { unit: 'mm', source: 'the build lists no fan at that place' });
+    all.push({ placed: one, label: one.label, facts: one.part, mount: one.at.mount, fan, ...seat(box, one.at.mount, one.label) });
+  }
+  return all;
+});
+
+function seat(box: Placed<'case'>, mount: Fact<string>, label: string): Pick<Radiator, 'place' | 'lacks'> {
+  if (mount.value === undefined) return { lacks: [missing(mount, `place of ${label}`)] };
+  const places = box.part['radiator-places'];
+  if (!places.value) return { lacks: [missing(places, `radiator places of ${box.label}`)] };
+  const place = places.value.get(mount.value);
+  return place ? { place, lacks: [] } : { lacks: [] };
+}
+
+/** Real length, end tanks included; where it is not stated, at least what its class says. */
+export function radiatorLength({ facts, label }: Radiator): Figure {
+  const own = figure(facts.length, `length of ${label}`);
+  if (facts.length.value) return own;
+  const length = facts.class.value === undefined ? { ...own, missing: [...own.missing, missing(facts.class, `class of ${label}`)] } : own;
+  const nominal = Number(facts.class.value);
+  const row = Number.isInteger(nominal) && nominal > 0 ? radiatorClass(nominal) : undefined;
+  return row ? { ...length, lo: radiatorClassMm(row.fans, row.frameMm), unit: 'mm' } : notNegative(length);
+}
+
+/** Thickness with the fans on it. */
+export function thicknessWithFans({ facts, label, fan }: Radiator): Figure {
+  return total(`thickness of ${label} with its fans`, 'length', [notNegative(figure(facts.thickness, `thickness of ${label}`)), notNegative(fan)], { unit: 'mm' });
+}
+
