@@ -1,6 +1,6 @@
 // Lifting.
 import { expect, it } from 'vitest';
-import { liftLimitKg, tooHeavyForOne } from '../../../server/src/core/trade/lifting';
+import { LIGHT_PARTS_AT_MOST_G, liftLimitKg, NIOSH_LOAD_CONSTANT_KG, tooHeavyForOne } from '../../../server/src/core/trade/lifting';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
 const IDEAL = { reachCm: 25, handHeightCm: 75, travelCm: 25 };
@@ -29,4 +29,9 @@ it('keeps to the equation’s spans', () => {
 it('tells what one person may not lift', () => {
   expect([22.9, 23, 23.1].map(tooHeavyForOne)).toEqual([false, false, true]);
   expectRefusesBad('positive', 'mass (kg)', tooHeavyForOne);
+});
+
+it('bounds light parts far below what decides a lift', () => {
+  expect(LIGHT_PARTS_AT_MOST_G).toEqual({ processor: 200, memory: 100, fans: 400 });
+  for (const grams of Object.values(LIGHT_PARTS_AT_MOST_G)) expect(grams).toBeLessThan(NIOSH_LOAD_CONSTANT_KG * 1000 / 50);
 });

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
 import { between, derive, figure, known, missing, most, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
-import { howMany, partDraw } from './power';
+import { howMany, partDraws } from './power';
 
 interface Peak { readonly power: Figure; readonly lasts: Figure }
 /** Peaks that a part states, and the facts it lacks on them. */
@@ -41,13 +41,12 @@ export function peakTimes(build: Build): { readonly lacks: readonly Missing[]; r
 
 /** What the parts draw together for `seconds`, all peaks that last as long coming at once. */
 export function drawFor(build: Build, seconds: number): Figure {
-  return total('draw in peaks', 'power', build.all().flatMap((placed) => partDrawFor(placed, seconds) ?? []), { unit: 'W' });
+  return total('draw in peaks', 'power', [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(placed, sustained, seconds)), { unit: 'W' });
 }
 
-function partDrawFor(placed: Placed, seconds: number): Figure[] | undefined {
-  const sustained = partDraw(placed);
+function partDrawFor(placed: Placed, sustained: Figure, seconds: number): Figure[] {
   const has = peaksOf(placed);
-  if (!sustained || !has) return sustained && [sustained];
+  if (!has) return [sustained];
   const lasting = has.peaks.filter(({ lasts }) => lasts.hi >= seconds);
   if (lasting.length === 0) return [sustained, ...openAbove(has)];
   const count = howMany(placed);

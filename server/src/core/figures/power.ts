@@ -29,6 +29,16 @@ function processorDraw(placed: Placed<'processor'>): Figure {
   return limit.entry ? figure(limit, `power limit of ${placed.label}`) : figure(placed.part.power.sustained, `sustained power of ${placed.label}`);
 }
 
+/** What each part draws for as long as it works; parts that draw nothing from the supply are not among them. */
+export const partDraws = memo((build: Build): ReadonlyMap<Placed, Figure> => {
+  const draws = new Map<Placed, Figure>();
+  for (const placed of build.all()) {
+    const draw = partDraw(placed);
+    if (draw) draws.set(placed, draw);
+  }
+  return draws;
+});
+
 /** The sustained sum over all parts, in watts on the supply’s outputs. */
 export const sustainedDraw = memo((build: Build): Figure =>
-  total('sustained draw', 'power', build.all().flatMap((placed) => partDraw(placed) ?? []), { unit: 'W' }));
+  total('sustained draw', 'power', [...partDraws(build).values()], { unit: 'W' }));

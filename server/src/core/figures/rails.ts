@@ -4,18 +4,16 @@ import { SLOT_POWER } from '../trade/plugs';
 import { railLimitsV } from '../trade/power';
 import { between, derive, figure, missing, times, total, unknown, type Figure } from './figure';
 import { memo } from './memo';
-import { howMany, partDraw } from './power';
+import { howMany, partDraws } from './power';
 
 const twelve = railLimitsV(12);
 const slotSource = 'PCI Express Card Electromechanical Specification: 3.3 V × 3 A in a slot';
 
 /** What the parts draw at 12 V together. How a board, memory and drives split their draw no file states. */
 export const twelveVoltDraw = memo((build: Build): Figure =>
-  total('draw at 12 V', 'power', build.all().flatMap((placed) => twelveVoltShare(placed) ?? []), { unit: 'W' }));
+  total('draw at 12 V', 'power', [...partDraws(build)].map(([placed, draw]) => twelveVoltShare(placed, draw)), { unit: 'W' }));
 
-function twelveVoltShare(placed: Placed): Figure | undefined {
-  const draw = partDraw(placed);
-  if (!draw) return undefined;
+function twelveVoltShare(placed: Placed, draw: Figure): Figure {
   const label = `12 V share of ${placed.label}`;
   switch (placed.role) {
     case 'graphics':

@@ -1,9 +1,9 @@
 // The supply’s leads against the paths they take through the case.
 import type { Build, Placed } from '../../build/build';
-import { between, counted, figure, most, missing, number, times, total, unknown, type Figure, type Missing } from '../../figures/figure';
+import { between, counted, figure, least, most, missing, number, times, total, unknown, type Figure, type Missing } from '../../figures/figure';
 import { plugsWanted } from '../../figures/leads';
 import { join, say } from '../../figures/say';
-import { all, any, atLeast, lacking, type Truth } from '../../figures/truth';
+import { all, any, atLeast, atMost, lacking, type Truth } from '../../figures/truth';
 import type { Plug } from '../../trade/plugs';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -41,14 +41,13 @@ parts:
     yield outcome(at(supply), lacks.length > 0 ? lacking(lacks) : all(...reaches.map(({ truth }) => truth)), {
       broken: () => join(...reaches.filter(({ truth }) => truth.is === false).map(({ kind, wanted, reaching, path, longest }) => longest && longest.hi < path.lo
         ? say`The path of the ${kind} lead is ${path}; the longest that supply and leads bring is ${longest}.`
-        : say`Of ${kind} leads ${wanted} must reach ${path}; ${reaching} do.`)),
+        : say`Of ${kind} leads ${wanted} must reach ${path}; of those in the build ${reaching} can.`)),
       fixes: () => [swap(supply), swap(box)],
     });
   },
 });
 
 function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, kind: Plug): Reach {
-  const wanted = plugsWanted(build).get(kind)!;
   const path = pathOf(box, kind);
   const own = (supply.part['own-leads'].value ?? []).filter((row) => row.plug.value === undefined || row.plug.value === kind).map((row) => ({
     length: figure(row.length, `length of the ${kind} lead of ${supply.label}`), count: counted(row.count, `${kind} leads of ${supply.label}`),
@@ -58,6 +57,9 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
     length: figure(lead.part.length, `length of ${lead.label}`), count: lead.at.count.entry ? counted(lead.at.count, `count of ${lead.label}`) : number(1, `count of ${lead.label}`), lacks: [] as Missing[],
   }));
   const leads: readonly Run[] = [...own, ...bought];
+  // Leads that are not there at all are the finding of another check.
+  const there = total(`${kind} leads of supply and build`, 'count', leads.map(({ count }) => count));
+  const wanted = least(`${kind} leads in use`, [plugsWanted(build).get(kind)!, there]);
   const reaching = total(`${kind} leads that reach`, 'count', leads.map(({ length, count, lacks }) => times(reachesOne(length, path, lacks), count)));
   const longest = leads.length > 0 ? most(`longest ${kind} lead`, leads.map(({ length }) => length)) : undefined;
   return { kind, wanted, reaching, path, longest, truth: enough(wanted, reaching, leads, path) };
@@ -66,7 +68,7 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
 /** One lead is held against its path by length, so that the answer can say at which length it turns; several by their number. */
 function enough(wanted: Figure, reaching: Figure, leads: readonly Run[], path: Figure): Truth {
   if (wanted.hi > 1) return atLeast(reaching, wanted);
-  return any(...leads.map(({ length, lacks }) => (lacks.length > 0 ? all(atLeast(length, path), lacking(lacks)) : atLeast(length, path))));
+  return any(atMost(wanted, number(0, 'no lead at all')), ...leads.map(({ length, lacks }) => (lacks.length > 0 ? all(atLeast(length, path), lacking(lacks)) : atLeast(length, path))));
 }
 
 function reachesOne(length: Figure, path: Figure, lacks: readonly Missing[]): Figure {

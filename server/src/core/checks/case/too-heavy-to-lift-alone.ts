@@ -1,11 +1,11 @@
 // The machine’s mass against what one person may lift.
 import type { Placed } from '../../build/build';
-import { figure, known, times, total } from '../../figures/figure';
+import { figure, known, times, total, type Figure } from '../../figures/figure';
 import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
-import { NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
+import { LIGHT_PARTS_AT_MOST_G, NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 
@@ -33,7 +33,7 @@ parts:
   *test(build) {
     const { case: box } = build.parts;
     if (!box) return;
-    const masses = build.all().filter(({ role }) => lifted.has(role)).map((placed) => times(figure((placed as Placed<'board'>).part.mass, `mass of ${placed.label}`), howMany(placed)));
+    const masses = build.all().filter(({ role }) => lifted.has(role)).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed)));
     const mass = total('mass of the machine', 'mass', masses, { unit: 'kg' });
     const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
     yield outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
@@ -41,3 +41,10 @@ parts:
     });
   },
 });
+
+/** A part’s mass; where a light part states none, it lies between nothing and what such parts weigh at most. */
+function massOf(placed: Placed<'board'>): Figure {
+  const mass = figure(placed.part.mass, `mass of ${placed.label}`);
+  const most = LIGHT_PARTS_AT_MOST_G[placed.role as string as keyof typeof LIGHT_PARTS_AT_MOST_G] as number | undefined;
+  return mass.missing.length === 0 || most === undefined ? mass : { ...mass, lo: 0, hi: most, unit: 'g', source: 'common practice: such parts weigh no more' };
+}
