@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { PassThrough } from 'node:stream';
+import { setImmediate } from 'node:timers/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { StreamMessageReader, StreamMessageWriter, type Message } from 'vscode-languageserver-protocol/node';
@@ -20,7 +21,7 @@ class Wire {
   constructor(files: Record<string, string> = {}) {
     const up = new PassThrough();
     const down = new PassThrough();
-    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(new Map(Object.entries(files))), version: '0', today: () => today });
+    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(new Map(Object.entries(files))), version: '0', today: () => today, pause: () => setImmediate() });
     this.writer = new StreamMessageWriter(up);
     new StreamMessageReader(down).listen((message) => void ('id' in message && !('method' in message) && this.answers.push(message as unknown as Answer)));
   }

@@ -1,5 +1,6 @@
 // A language client in memory: speaks to the server’s own code over streams, and remembers what it was sent.
 import { PassThrough } from 'node:stream';
+import { setImmediate } from 'node:timers/promises';
 import {
   createProtocolConnection, DidChangeTextDocumentNotification, DidOpenTextDocumentNotification, InitializeRequest, InitializedNotification,
   PublishDiagnosticsNotification, StreamMessageReader, StreamMessageWriter,
@@ -45,7 +46,7 @@ export class TestClient {
     this.files = new Map(Object.entries(files));
     const up = new PassThrough();
     const down = new PassThrough();
-    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(this.files), version: '0', today: () => today });
+    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(this.files), version: '0', today: () => today, pause: () => setImmediate() });
     this.connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => void this.published.push(params));
     this.connection.onNotification('window/logMessage', (params: { message: string }) => void this.logged.push(params.message));

@@ -1,5 +1,4 @@
 // The language server: one connection, from `initialize` to `exit`.
-import { setImmediate as pause } from 'node:timers/promises';
 import {
   createConnection, DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, FileChangeType, ProposedFeatures, TextDocumentSyncKind,
   type Connection, type InitializeResult, type MessageReader, type MessageWriter, type ServerCapabilities,
@@ -21,6 +20,8 @@ export interface Environment {
   readonly makeHost: MakeHost;
   readonly version: string;
   readonly today: () => string;
+  /** Lets everything else that waits have its turn. */
+  readonly pause: () => Promise<void>;
 }
 
 /** The files whose changes on disk are of interest. */
@@ -48,9 +49,9 @@ class Server {
     this.hosts = new Hosts(connection, environment.makeHost, () => this.shared.client.own.files === true);
     const session = new Session({ hostFor: this.hosts.hostFor, today: environment.today });
     this.shared = { connection, session, log: (message) => connection.console.error(message), client, settings: defaultSettings };
-    this.shelf = new PartShelf(session.texts, () => pause());
+    this.shelf = new PartShelf(session.texts, environment.pause);
     this.findings = new Findings(this.shared);
-    this.whole = new Whole(this.shared, this.hosts, this.findings);
+    this.whole = new Whole(this.shared, this.hosts, this.findings, environment.pause);
     this.documents = new Documents(this.shared, this.findings, this.whole);
   }
 

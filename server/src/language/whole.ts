@@ -1,5 +1,4 @@
 // The whole workspace: every file of ours judged once on request, and kept true from then on as files change.
-import { setImmediate as pause } from 'node:timers/promises';
 import type { CancellationToken, WorkspaceDiagnosticReport, WorkspaceDiagnosticParams } from 'vscode-languageserver/node';
 import type { Diagnostic } from '../features/shapes';
 import { grades, type Grade } from '../core/manifest/house-file';
@@ -24,7 +23,7 @@ export class Whole {
   private troubles: string[] = [];
   private count = 0;
 
-  constructor(private readonly shared: Shared, private readonly hosts: Hosts, private readonly findings: Findings) {}
+  constructor(private readonly shared: Shared, private readonly hosts: Hosts, private readonly findings: Findings, private readonly pause: () => Promise<void>) {}
 
   /** Judges every file of ours below the workspace’s folders. */
   async check(token?: CancellationToken): Promise<WorkspaceChecked> {
@@ -55,7 +54,7 @@ export class Whole {
       await this.judge(uri);
       if (performance.now() - begun < stretchMs) continue;
       this.shared.session.ease();
-      await pause();
+      await this.pause();
       begun = performance.now();
     }
   }
@@ -120,7 +119,7 @@ export class Whole {
 
   private async catchUp(): Promise<void> {
     this.isCatchingUp = true;
-    await pause();
+    await this.pause();
     while (this.stale.size > 0) {
       const uris = [...this.stale];
       this.stale.clear();
