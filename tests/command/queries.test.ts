@@ -34,7 +34,7 @@ describe('explain', () => {
     expect(out).toContain('by: who answers for it');
   });
 
-  it.each([['cooler-to-tall', 'cooler-too-tall'], ['cooler', 'cooler-too-tall'], ['Socket Differs', 'socket-differs']])('names what is near %s', async (word, near) => {
+  it.each([['cooler-to-tall', 'cooler-too-tall'], ['tall cooler', 'cooler-too-tall'], ['Socket Differs', 'socket-differs']])('names what is near %s', async (word, near) => {
     const { status, out, err } = await fettle({}, 'explain', word);
     expect(status).toBe(2);
     expect(out).toBe('');

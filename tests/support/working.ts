@@ -1,6 +1,6 @@
 // Holds a finding to its working: every number of its sentence is found there, and every figure follows from its inputs.
 import { show } from '../../server/src/core/figures/say';
-import type { Figure } from '../../server/src/core/figures/figure';
+import { uniqueMissing, type Figure } from '../../server/src/core/figures/figure';
 import type { Finding } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/report/working';
 
@@ -52,6 +52,9 @@ function followsFrom(one: Figure, work: (...inputs: number[]) => number): boolea
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
   }
+  // A fact missing beside the inputs, such as whether something counts at all, can only widen the range.
+  const widened = one.missing.length > uniqueMissing(one.inputs).length;
+  if (widened) return one.lo <= lo && one.hi >= hi;
   const bounded = one.inputs.every((input) => Number.isFinite(input.lo) && Number.isFinite(input.hi));
   if (bounded) return same(lo, one.lo) && same(hi, one.hi);
   return (lo <= one.lo || same(lo, one.lo)) && (hi >= one.hi || same(hi, one.hi));

@@ -1,6 +1,6 @@
 // Goes through files and judges them one after the other, so that no more than one build is held at a time.
 import { judgeFile } from '../core/judge/judge';
-import type { Doc } from '../core/parts/doc';
+import { Doc } from '../core/parts/doc';
 import type { Host } from '../host/host';
 import type { Ours, RunTrouble } from '../host/walk';
 import { Workspace } from '../host/workspace';
@@ -13,9 +13,14 @@ export class Judging {
   private readonly workspaces = new Map<string, Workspace>();
   private readonly seen: Set<string>;
   private readonly own: RunTrouble[] = [];
+  /** Parts that are listed and were judged when a build first read them; their turn comes later. */
+  private readonly early = new Map<string, Section>();
+  /** Part files whose turn has not come and that no build has read yet. */
+  private readonly unread: Set<string>;
 
   constructor(private readonly host: Host, private readonly files: readonly Ours[], private readonly today: string) {
     this.seen = new Set(files.map((file) => host.shown(file.root, file.name)));
+    this.unread = new Set(files.filter((file) => file.kind === 'part').map((file) => host.shown(file.root, file.name)));
   }
 
   /** What kept files from being read and checks from being run, so far. */
@@ -26,6 +31,11 @@ export class Judging {
   async *sections(): AsyncGenerator<Judged> {
     for (const file of this.files) {
       const workspace = await this.workspace(file.root);
+      const path = this.host.shown(file.root, file.name);
+      const before = this.early.get(path);
+      this.early.delete(path);
+      if (before) yield this.noted(before, workspace);
+      if (before || (file.kind === 'part' && !this.unread.delete(path))) continue;
       const doc = await workspace.doc(file.name, file.kind);
       if (!doc) continue;
       if (doc.kind === 'build') yield* this.build(workspace, doc, file.named);
@@ -36,8 +46,20 @@ export class Judging {
 
   async workspace(root: string): Promise<Workspace> {
     let workspace = this.workspaces.get(root);
-    if (!workspace) this.workspaces.set(root, (workspace = await Workspace.open(this.host, root, this.today)));
+    if (!workspace) {
+      this.workspaces.set(root, (workspace = await Workspace.open(this.host, root, this.today)));
+      workspace.onPart = (doc) => this.judgeEarly(root, doc);
+    }
     return workspace;
+  }
+
+  /** A part with nothing to find is kept as its text alone. */
+  private judgeEarly(root: string, doc: Doc): void {
+    const path = this.host.shown(root, doc.name);
+    if (!this.unread.delete(path)) return;
+    const judgement = judgeFile(doc);
+    const kept = judgement.findings.length === 0 ? new Doc(doc.name, doc.kind, doc.text) : doc;
+    this.early.set(path, { doc: kept, judgement: { ...judgement, answers: [] } });
   }
 
   /** A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. */

@@ -1,6 +1,6 @@
 // Finds the files of ours under what someone named, each with the workspace it belongs to.
 import { kindOfFile, type DocKind } from '../core/parts/doc';
-import { houseName, isTrouble, within, type Host } from './host';
+import { houseName, isTrouble, within, type Host, type Listed } from './host';
 import { limits, spelled } from './limits';
 
 /** A file of ours: its root, its name below it, its kind. */
@@ -10,6 +10,8 @@ export interface Ours { readonly root: string; readonly name: string; readonly k
 export interface RunTrouble { readonly path: string; readonly trouble: string }
 
 export interface Walked { readonly files: readonly Ours[]; readonly troubles: readonly RunTrouble[] }
+
+interface Folder { readonly root: string; readonly folder: string; readonly depth: number }
 
 /** Folders that are not looked into unless they are named themselves. */
 const isPassed = (name: string): boolean => name === 'node_modules' || name.startsWith('.');
@@ -39,29 +41,39 @@ class Walk {
   }
 
   /** Looks through a folder and those in it; one that holds `fettle.yaml` is a root of its own. */
-  private async folders(root: string, start: string): Promise<void> {
-    const waiting = [{ root, folder: start, depth: 0 }];
+  private async folders(root: string, folder: string): Promise<void> {
+    const waiting: Folder[] = [{ root, folder, depth: 0 }];
     for (let next = waiting.pop(); next && !this.full; next = waiting.pop()) {
-      const { depth } = next;
       const listed = await this.host.list(next.root, next.folder);
-      if (isTrouble(listed)) {
-        this.troubles.push({ path: this.host.shown(next.root, next.folder), ...listed });
-        continue;
-      }
-      if (this.count(listed.length)) return;
-      const isRoot = depth > 0 && listed.some((entry) => entry.name === houseName && entry.kind === 'file');
-      const at = isRoot ? { root: this.host.below(next.root, next.folder), folder: '' } : next;
-      for (const entry of listed) {
-        const name = within(at.folder, entry.name);
-        if (entry.kind === 'folder' && !isPassed(entry.name)) {
-          if (depth + 1 > limits.depth) this.troubles.push({ path: this.host.shown(at.root, name), trouble: `lies more than ${limits.depth} folders deep, so it is not looked into.` });
-          else waiting.push({ root: at.root, folder: name, depth: depth + 1 });
-        } else if (entry.kind === 'file' || entry.kind === 'link' || entry.kind === 'other') {
-          const kind = kindOfFile(name);
-          if (kind) this.take(at.root, name, kind, false);
-        }
-      }
+      if (isTrouble(listed)) this.tell(next.root, next.folder, listed.trouble);
+      else if (!this.count(listed.length)) waiting.push(...this.look(next, listed));
     }
+  }
+
+  /** Takes the files of one folder; gives the folders in it that are to be looked through. */
+  private look(at: Folder, listed: readonly Listed[]): Folder[] {
+    const isRoot = at.depth > 0 && listed.some((entry) => entry.name === houseName && entry.kind === 'file');
+    const { root, folder } = isRoot ? { root: this.host.below(at.root, at.folder), folder: '' } : at;
+    const depth = at.depth + 1;
+    const folders: Folder[] = [];
+    for (const entry of listed) {
+      const name = within(folder, entry.name);
+      if (entry.kind !== 'folder') this.takeIfOurs(root, name);
+      else if (isPassed(entry.name)) continue;
+      else if (depth <= limits.depth) folders.push({ root, folder: name, depth });
+      else this.tell(root, name, `lies more than ${limits.depth} folders deep, so it is not looked into.`);
+    }
+    return folders;
+  }
+
+  /** Links and whatever else bears a name of ours are taken too: reading them says what is wrong with them. */
+  private takeIfOurs(root: string, name: string): void {
+    const kind = kindOfFile(name);
+    if (kind) this.take(root, name, kind, false);
+  }
+
+  private tell(root: string, name: string, trouble: string): void {
+    this.troubles.push({ path: this.host.shown(root, name), trouble });
   }
 
   private count(entries: number): boolean {

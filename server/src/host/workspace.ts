@@ -7,14 +7,17 @@ import { Doc, type DocKind } from '../core/parts/doc';
 import { houseName, isTrouble, staysBelow, type Host } from './host';
 import type { RunTrouble } from './walk';
 
-/** Texts of parts held at once, in UTF-16 units; what is read from a text takes some ten times as much. */
-const heldText = 4_000_000;
+/** Texts of parts held at once, in UTF-16 units; what is read from a text takes some forty times as much. */
+const heldText = 1_000_000;
 
 export interface Judged { readonly build: Build; readonly judgement: Judgement }
 
 export class Workspace {
   private readonly parts = new Map<string, Doc | undefined>();
+  private readonly used = new Set<string>();
   private held = 0;
+  /** Called with each part when it is first read: whoever wants it judged by itself need not read it again. */
+  onPart: (doc: Doc) => void = () => undefined;
   private readonly told = new Set<string>();
   readonly troubles: RunTrouble[] = [];
 
@@ -52,6 +55,7 @@ export class Workspace {
     for (const asked = new Set<string>(); ; asked.clear()) {
       const find = (name: string): Doc | undefined => {
         if (!this.parts.has(name)) asked.add(name);
+        else this.used.add(name);
         return this.parts.get(name);
       };
       const build = new Build(doc, find, this.house, this.today);
@@ -71,6 +75,7 @@ export class Workspace {
     const doc = staysBelow(name) ? await this.look(name) : undefined;
     this.parts.set(name, doc);
     this.held += doc?.text.length ?? 0;
+    if (doc) this.onPart(doc);
   }
 
   private async look(name: string): Promise<Doc | undefined> {
@@ -83,10 +88,18 @@ export class Workspace {
     return undefined;
   }
 
-  /** Forgets parts once many are held; to be called between two builds. */
+  /** Forgets the parts that were used longest ago once many are held; to be called between two builds. */
   ease(): void {
-    if (this.held <= heldText) return;
-    this.parts.clear();
-    this.held = 0;
+    for (const name of this.used) {
+      const doc = this.parts.get(name);
+      this.parts.delete(name);
+      this.parts.set(name, doc);
+    }
+    this.used.clear();
+    for (const [name, doc] of this.parts) {
+      if (this.held <= heldText) return;
+      this.parts.delete(name);
+      this.held -= doc?.text.length ?? 0;
+    }
   }
 }

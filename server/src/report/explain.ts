@@ -48,7 +48,7 @@ export function checkListText(checks: readonly Check[]): string {
   for (const [area, title] of Object.entries(areas)) {
     const own = checks.filter((check) => check.area === area);
     if (own.length === 0) continue;
-    lines.push(title, ...own.flatMap((check) => block(check.what, widest + 7, padded(padded(`  ${check.id}`, widest) + check.grade, widest + 7))), '');
+    lines.push(title, ...own.flatMap((check) => block(check.what, widest + 9, padded(padded(`  ${check.id}`, widest) + check.grade, widest + 9))), '');
   }
   return lines.join('\n') + '\n';
 }
