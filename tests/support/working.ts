@@ -52,10 +52,11 @@ function followsFrom(one: Figure, work: (...inputs: number[]) => number): boolea
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
   }
+  const bounded = one.inputs.every((input) => Number.isFinite(input.lo) && Number.isFinite(input.hi));
   // A fact missing beside the inputs, such as whether something counts at all, can only widen the range.
   const widened = one.missing.length > uniqueMissing(one.inputs).length;
-  if (widened) return one.lo <= lo && one.hi >= hi;
-  const bounded = one.inputs.every((input) => Number.isFinite(input.lo) && Number.isFinite(input.hi));
+  if (widened && bounded) return one.lo <= lo && one.hi >= hi;
+  if (widened) return one.lo <= hi && one.hi >= lo;
   if (bounded) return same(lo, one.lo) && same(hi, one.hi);
   return (lo <= one.lo || same(lo, one.lo)) && (hi >= one.hi || same(hi, one.hi));
 }
