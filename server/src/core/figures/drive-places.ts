@@ -1,6 +1,7 @@
 // Figures of what drives need beside a link: ports, plugs, bays and leads, and how many there are.
 import type { Build } from '../build/build';
 import { between, counted, missing, number, times, total, uniqueMissing, type Figure, type Missing } from './figure';
+import { plugOf, plugsBrought } from './leads';
 import { memo } from './memo';
 import { howMany } from './power';
 import { effectsOn, writtenAt } from './slots';
@@ -73,11 +74,16 @@ function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['p
   return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), ...writtenAt(ports) };
 }
 
-/** SATA power plugs: the supply’s own, and those of leads and splitters bought beside it; undefined without a supply. */
+/**
+ * SATA power plugs of supply and leads, less those that adapters take up; undefined without a supply.
+ * A supply that lists plugs but none of these leaves them open: none is sold without.
+ */
 export const drivePlugs = memo((build: Build): Figure | undefined => {
   const { supply } = build.parts;
   if (!supply) return undefined;
-  return total('SATA power plugs', 'count', [countedIn(supply.part.plugs, 'SATA power', `SATA power plugs of ${supply.label}`), ...boughtLeads(build, 'SATA power')]);
+  const brought = plugsBrought(build).get('SATA power')!;
+  const own = countedIn(supply.part.plugs, 'SATA power', `SATA power plugs of ${supply.label}`);
+  return own.missing.length === 0 || brought.missing.length > 0 ? brought : { ...brought, hi: Infinity, missing: own.missing };
 });
 
 /** A count under a name in a map of counts; a name that the map lacks is not stated. */
@@ -87,8 +93,13 @@ export function countedIn(map: { readonly value: ReadonlyMap<string, Parameters<
   return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [{ doc: map.doc, path: `${map.path}.${name}`, fact: map, what: label }] };
 }
 
+/** Leads bought of a kind; one that does not say what it connects may be of it. */
 function boughtLeads(build: Build, kind: string): Figure[] {
-  return build.parts.leads.filter((lead) => lead.at.kind.value === kind || lead.part.plug.value === kind).map((lead) => howMany(lead));
+  return build.parts.leads.flatMap((lead) => {
+    const plug = plugOf(lead);
+    if ('lacks' in plug) return [{ ...between(0, Infinity, 'count', `${kind} leads among ${lead.label}`, { source: 'not stated' }), missing: [plug.lacks] }];
+    return plug.kind === kind ? [howMany(lead)] : [];
+  });
 }
 
 /** SATA data leads in the boxes of board, case, cards and drives, and those bought beside. */

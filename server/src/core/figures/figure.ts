@@ -95,7 +95,7 @@ export function derive(
   const lacks = uniqueMissing(inputs);
   let lo = Infinity;
   let hi = -Infinity;
-  for (const corner of corners(inputs)) {
+  for (const corner of inputs.every(isExact) ? [inputs.map((input) => input.lo)] : corners(inputs)) {
     const value = work(...corner);
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);

@@ -4,7 +4,7 @@ import type { Fact } from '../parts/fact';
 import { trainedRateBytesPerSecond, type Link } from '../trade/links';
 import { between, counted, derive, known, missing, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
-import { effectsOn, readCount, seatOf, seated, type Seat, type Seated, type Slot } from './slots';
+import { effectsOn, filled, readCount, seatOf, type Seat, type Seated, type Slot } from './slots';
 
 const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
 
@@ -116,10 +116,15 @@ export function reachedIn(build: Build, placed: Seated, seat: Seat): Reached {
   return { link, ...(through ? { uplink: through } : {}) };
 }
 
-const allReached = memo((build: Build): ReadonlyMap<Seated, Reached> =>
-  new Map(seated(build).map((placed) => [placed, reachedIn(build, placed, seatOf(build, placed))])));
+const kept = memo((): Map<Seated, Reached> => new Map());
 
 /** The link that a part really gets where it sits. */
 export function reached(build: Build, placed: Seated): Reached {
-  return allReached(build).get(placed)!;
+  const all = kept(build);
+  // What these read, every answer depends on; asking for them tells so, also where the answer is kept already.
+  filled(build);
+  uplink(build);
+  let found = all.get(placed);
+  if (!found) all.set(placed, (found = reachedIn(build, placed, seatOf(build, placed))));
+  return found;
 }

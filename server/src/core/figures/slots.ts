@@ -47,30 +47,42 @@ export function freeSlots(build: Build): readonly (readonly [string, Slot])[] {
   return [...(build.parts.board?.part.slots.value ?? [])].filter(([name]) => !filled(build).has(name));
 }
 
-/** What one filled slot says it does to another name: it does, it does not, or nothing states it. */
-export interface Effect { readonly by: string; readonly of: readonly Seated[]; readonly does: boolean | undefined; readonly lacks: readonly Missing[]; readonly fact?: Fact<unknown> }
+/** A filled slot that does something to another name, or of which nothing states whether it does. */
+export interface Effect { readonly by: string; readonly does: boolean; readonly lacks: readonly Missing[] }
+
+type Way = 'takes-from' | 'halves';
+/** One filled slot: the names its list holds, and what would tell of more. */
+interface Acting { readonly by: string; readonly of: readonly Seated[]; readonly names: readonly (string | undefined)[]; readonly lacks: readonly Missing[] }
+
+const acting = { 'takes-from': memo((build) => actingBy(build, 'takes-from')), halves: memo((build) => actingBy(build, 'halves')) } as const;
+
+function actingBy(build: Build, way: Way): readonly Acting[] {
+  const { board } = build.parts;
+  if (!board) return [];
+  return [...filled(build)].map(([by, of]): Acting => {
+    const list = board.part.slots.value?.get(by)?.[way];
+    if (!list) return { by, of, names: [], lacks: [slotMissing(board, by)] };
+    const names = list.value?.map((item) => item.value) ?? [];
+    const open = list.value === undefined || names.includes(undefined);
+    return { by, of, names, lacks: open ? [missing(list, `what ${by} ${way === 'halves' ? 'halves' : 'switches off'}`)] : [] };
+  });
+}
+
+const none: readonly Effect[] = [];
 
 /**
  * What the other filled slots do to `name`, a slot or a port: `takes-from` switches it off, `halves` halves its lanes.
  * A part that names no slot is not counted as filling one; nor is `mover`, which is thought of as leaving its slot.
  */
-export function effectsOn(build: Build, name: string, way: 'takes-from' | 'halves', mover?: Seated): readonly Effect[] {
-  const { board } = build.parts;
-  if (!board) return [];
-  return [...filled(build)].flatMap(([by, of]): Effect[] => {
-    if (by === name || of.every((one) => one === mover)) return [];
-    const slot = board.part.slots.value?.get(by);
-    if (!slot) return [{ by, of, does: undefined, lacks: [slotMissing(board, by)] }];
-    const fact = slot[way];
-    const does = listed(fact, name);
-    return [{ by, of, does, fact, lacks: does === undefined ? [missing(fact, `what ${by} ${way === 'halves' ? 'halves' : 'switches off'}`)] : [] }];
-  });
-}
-
-/** Whether a list of names holds one; undefined when the list is not stated, or an unreadable item leaves it open. */
-function listed(list: Fact<readonly Fact<string>[]>, name: string): boolean | undefined {
-  if (list.value?.some((item) => item.value === name)) return true;
-  return list.value === undefined || list.value.some((item) => item.value === undefined) ? undefined : false;
+export function effectsOn(build: Build, name: string, way: Way, mover?: Seated): readonly Effect[] {
+  let found: Effect[] | undefined;
+  for (const { by, of, names, lacks } of acting[way](build)) {
+    if (by === name || of.every((one) => one === mover)) continue;
+    const does = names.includes(name);
+    if (does) (found ??= []).push({ by, does, lacks: [] });
+    else if (lacks.length > 0) (found ??= []).push({ by, does, lacks });
+  }
+  return found ?? none;
 }
 
 /** Where a figure’s value is written. */

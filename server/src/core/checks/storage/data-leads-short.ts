@@ -3,6 +3,7 @@ import { dataLeads, portDrives } from '../../figures/drive-places';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
+import { addToList } from '../costs/costs-kit';
 import { at, outcome } from '../kit';
 import { some } from './storage-kit';
 
@@ -21,7 +22,14 @@ parts:
   drives:
     - { bus: SATA, shape: 3.5 in, count: 3, in-the-box: [] }
 `,
-    instead: 'Order one SATA data lead more and list it under `leads:`.',
+    mended: `
+parts:
+  board: { ports: { SATA_1: {}, SATA_2: {}, SATA_3: {} }, in-the-box: [SATA data lead x2] }
+  drives:
+    - { bus: SATA, shape: 3.5 in, count: 3, in-the-box: [] }
+  leads:
+    - { kind: SATA data, count: 1 }
+`,
   }],
   *test(build) {
     const { board } = build.parts;
@@ -30,6 +38,7 @@ parts:
     const leads = dataLeads(build);
     yield outcome(at(board), atMost(wanted, leads), {
       broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA data lead; the boxes and the list hold ${leads}.`,
+      fixes: () => (Number.isFinite(wanted.hi) ? [addToList(build, 'leads', { kind: 'SATA data', count: wanted.hi - leads.lo }, `Buy ${wanted.hi - leads.lo} SATA data lead${wanted.hi - leads.lo === 1 ? '' : 's'}`)] : []),
     });
   },
 });

@@ -1,6 +1,7 @@
 // A drive's bus against the buses that its slot or port really carries.
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
+import { spoken } from '../../figures/lists';
 import { say } from '../../figures/say';
 import { seatOf, type Seat, type Slot } from '../../figures/slots';
 import { portMissing, type Drive } from '../../figures/storage';
@@ -8,7 +9,7 @@ import { fits, lacking, sure, type Truth } from '../../figures/truth';
 import type { Link } from '../../trade/links';
 import { check } from '../check';
 import { at, outcome, swap, takeOut, type FixIdea, type Outcome } from '../kit';
-import { listed, moves } from './storage-kit';
+import { moves } from './storage-kit';
 
 export default check({
   id: 'drive-bus-not-carried',
@@ -59,7 +60,7 @@ function inSlot(build: Build, drive: Drive, { name, slot, lacks }: Seat): Outcom
   const { bus } = drive.part;
   const speaks = bus.value && linkBus[bus.value];
   const truth = !slot ? lacking(lacks) : bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : carries(slot, name!, speaks);
-  const of = slot?.kind.value === 'PCIe' ? say`${slot.kind}` : listed(slot?.carries.value ?? []);
+  const of = slot?.kind.value === 'PCIe' ? say`${slot.kind}` : spoken(slot?.carries.value ?? []);
   return outcome(at(drive, drive.at.slot), truth, {
     broken: () => say`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}.`,
     *fixes() {

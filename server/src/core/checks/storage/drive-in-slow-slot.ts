@@ -43,8 +43,9 @@ parts:
       const bus = placed.role === 'drives' ? (placed as Drive).part.bus : undefined;
       if (!bus || (bus.value !== undefined && bus.value !== 'NVMe')) continue;
       const drive = placed as Drive;
-      const rivals = freeSlots(build).map(([name, slot]) => ({ name, slot, rate: inSlot(build, drive, name, slot) }));
       const now = driveRate(build, drive, 'read');
+      const own = figure(drive.part.read, `read rate of ${drive.label}`);
+      const rivals = now.lo >= own.hi ? [] : rivalsOf(build, drive, own);
       const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
         : all(...rivals.map(({ name, slot, rate }) => noFaster(now, rate, name, slot)));
       const best = rivals.filter(({ name, slot, rate }) => noFaster(now, rate, name, slot).is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
@@ -56,16 +57,18 @@ parts:
   },
 });
 
-/** What the drive would read at in a free slot. */
-function inSlot(build: Build, drive: Drive, name: string, slot: Slot): Figure {
-  const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
-  const own = figure(drive.part.read, `read rate of ${drive.label}`);
-  return least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' });
+interface Rival { readonly name: string; readonly slot: Slot; readonly rate: Figure }
+
+/** The free sockets, with what the drive would read at in each. */
+function rivalsOf(build: Build, drive: Drive, own: Figure): readonly Rival[] {
+  return freeSlots(build).filter(([, slot]) => slot.kind.value !== 'PCIe').map(([name, slot]) => {
+    const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
+    return { name, slot, rate: least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' }) };
+  });
 }
 
-/** A slot that is no M.2 socket is no rival. */
+/** A slot that may be a PCIe slot is a rival only if it is none. */
 function noFaster(now: Figure, rate: Figure, name: string, { kind }: Slot): Truth {
-  if (kind.value === 'PCIe') return all();
   const truth = atLeast(now, rate);
   return kind.value === undefined && truth.is === false ? lacking([missing(kind, `kind of ${name}`)]) : truth;
 }

@@ -1,5 +1,6 @@
 // The size of an M.2 module against the sizes its socket has posts for.
 import { missing } from '../../figures/figure';
+import { spoken } from '../../figures/lists';
 import { say } from '../../figures/say';
 import type { Slot } from '../../figures/slots';
 import { lacking, sure, type Truth } from '../../figures/truth';
@@ -7,7 +8,7 @@ import type { Fact } from '../../parts/fact';
 import { m2SizeCode, type M2Size } from '../../trade/m2';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { listed, modulesOf, moves } from './storage-kit';
+import { modulesOf, moves } from './storage-kit';
 
 export default check({
   id: 'm2-length-unsupported',
@@ -35,7 +36,7 @@ parts:
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       const { size } = placed.part;
       yield outcome(at(placed, placed.at.slot), slot ? takes(slot, name!, size, placed.label) : lacking(lacks), {
-        broken: () => say`${placed.label} is of size ${size}; ${placed.at.slot} has posts for ${listed(slot!.sizes.value ?? [])}.`,
+        broken: () => say`${placed.label} is of size ${size}; ${placed.at.slot} has posts for ${spoken(slot!.sizes.value ?? [])}.`,
         *fixes() {
           yield* moves(build, placed, (other) => other.kind.value === 'M.2' && takes(other, '', size, '').is === true);
           yield swap(placed);

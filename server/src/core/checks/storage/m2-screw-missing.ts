@@ -5,6 +5,7 @@ import { memo } from '../../figures/memo';
 import { say } from '../../figures/say';
 import { any, fits, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
+import { addToList } from '../costs/costs-kit';
 import { at, outcome } from '../kit';
 import { modulesOf } from './storage-kit';
 
@@ -25,7 +26,16 @@ parts:
     - { name: scratch, shape: M.2, slot: M2_1, in-the-box: [] }
 #                                        ^^^^
 `,
-    instead: 'Order an M.2 screw with its post, as the board’s handbook names it.',
+    mended: `
+parts:
+  board:
+    in-the-box: [SATA data lead x2]
+    slots: { M2_1: { kind: M.2, fixing: none } }
+  drives:
+    - { name: scratch, shape: M.2, slot: M2_1, in-the-box: [] }
+  fixings:
+    - { item: M.2 screw, count: 1 }
+`,
   }],
   *test(build) {
     let wanted = 0;
@@ -34,10 +44,13 @@ parts:
       if (holds.is !== true) wanted++;
       yield outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
         broken: () => say`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box holds an M.2 screw for it.`,
+        fixes: () => [addToList(build, 'fixings', { item: 'M.2 screw', count: 1 }, 'Buy an M.2 screw')],
       });
     }
   },
 });
+
+const isScrew = (thing: string): boolean => /^m\.2 screws?\b/i.test(thing);
 
 interface Screws { readonly count: number; readonly lacks: readonly Missing[] }
 
@@ -49,9 +62,13 @@ const screws = memo((build: Build): Screws => {
     if (placed.role !== 'board' && placed.role !== 'drives' && placed.role !== 'case') continue;
     const box = placed.part['in-the-box'];
     if (box.value === undefined) lacks.push(missing(box, `contents of the box of ${placed.label}`));
-    for (const item of box.value ?? []) if (/^m\.2 screws?\b/i.test(item.value?.thing ?? '')) count += item.value!.count;
+    for (const item of box.value ?? []) if (isScrew(item.value?.thing ?? '')) count += item.value!.count;
   }
-  for (const bought of build.parts.fixings) if (bought.at.kind.value === 'M.2 screw') count += bought.at.count.value ?? 1;
+  for (const bought of build.parts.fixings) {
+    const { item } = bought.part;
+    if (item.value === undefined) lacks.push(missing(item, `what ${bought.label} is`));
+    else if (isScrew(item.value)) count += bought.at.count.value ?? 1;
+  }
   return { count, lacks: uniqueMissing([{ missing: lacks }]) };
 });
 

@@ -1,10 +1,8 @@
-// What checks of drives share: modules in their sockets, moves to free places, lists in sentences.
+// What checks of drives share: modules in their sockets, moves to free places and promises.
 import type { Build, Placed } from '../../build/build';
 import type { Figure } from '../../figures/figure';
-import { say, type Said } from '../../figures/say';
 import { freeSlots, seatOf, type Seat, type Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
-import type { Fact } from '../../parts/fact';
 import { inUnit } from '../../quantity';
 import { putOn, type FixIdea } from '../kit';
 
@@ -38,12 +36,6 @@ export function* moves(build: Build, placed: Module['placed'], suits: (slot: Slo
   for (const [name, slot] of freeSlots(build)) {
     if (suits(slot)) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
   }
-}
-
-/** Facts as a list in a sentence: `PCIe 4 x4 and SATA`; `nothing` for none. */
-export function listed(facts: readonly Fact<unknown>[]): Said {
-  if (facts.length === 0) return say`nothing`;
-  return facts.slice(1).reduce((said, fact, i) => (i === facts.length - 2 ? say`${said} and ${fact}` : say`${said}, ${fact}`), say`${facts[0]!}`);
 }
 
 /** The words for one, or for any other number. */
