@@ -43,7 +43,9 @@ export function needs(build: Build): readonly Need[] {
   if (box && board) add('board screw', box, boardScrews(board));
   if (box) add('drive screw', box, driveScrews(build, box));
   if (fans[0]) add('fan screw', fans[0], times(known(SCREWS_PER_FAN, 'count', 'screws a fan', { source: 'common practice' }), total('fans', 'count', fans.map((fan) => howMany(fan))), 'fan screws'));
-  if (board && plannedUpdate(build)?.by.value === 'stick without processor') add('USB stick', board, number(1, 'sticks for the update'));
+  const update = plannedUpdate(build);
+  // An update that describes its stick has one on hand.
+  if (board && update?.by.value === 'stick without processor' && !update.stick.$.stated) add('USB stick', board, number(1, 'sticks for the update'));
   return all;
 }
 

@@ -167,7 +167,7 @@ export function speedLimit(build: Build, kit: Kit): Figure {
 export const memorySpeed = memo((build: Build): Figure | undefined => {
   const { memory } = build.parts;
   if (memory.length === 0) return undefined;
-  const each = memory.flatMap((kit) => (kit.at.speed.entry ? [setSpeed(kit), speedLimit(build, kit)] : [standardSpeed(kit)]));
+  const each = memory.flatMap((kit) => (kit.at.speed.entry ? [setSpeed(kit), ratedSpeed(kit)] : [standardSpeed(kit)]));
   const population = populationSpeed(build);
   return least('memory speed', population ? [...each, population] : each, { unit: 'MT/s' });
 });

@@ -39,7 +39,9 @@ parts:
       const count = howMany(kit);
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
       yield outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
-        broken: () => say`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`,
+        broken: () => (inKit.lo === 1
+          ? say`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`
+          : say`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`),
       });
     }
   },
