@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { StepKind } from '../trade/steps';
 import { ORDER_RULES, type OrderRule, type Strength } from '../trade/work-order';
+import { memo } from './memo';
 import { statedSteps, type Step } from './steps';
 import { binds } from './work-order';
 import { lacking, not, sure, type Truth } from './truth';
@@ -15,11 +16,16 @@ export interface Fault { readonly later: StepGroup; readonly because: string; /*
 /** A step, with those that stand before it though they need it. */
 export interface Ordered { readonly group: StepGroup; readonly faults: readonly Fault[]; /** Whether it stands where it has to. */ readonly truth: Truth }
 
-const rulesBefore = new Map<StepKind, OrderRule[]>();
-for (const rule of ORDER_RULES) rulesBefore.set(rule.before, [...(rulesBefore.get(rule.before) ?? []), rule]);
+const rulesBefore: Readonly<Record<Strength, Map<StepKind, OrderRule[]>>> = { needed: new Map(), reach: new Map(), usual: new Map() };
+for (const rule of ORDER_RULES) {
+  const of = rulesBefore[rule.strength];
+  const listed = of.get(rule.before);
+  if (listed) listed.push(rule);
+  else of.set(rule.before, [rule]);
+}
 
 /** The stated steps, those that are the same step done again together. */
-export function stepGroups(build: Build): readonly StepGroup[] {
+export const stepGroups = memo((build: Build): readonly StepGroup[] => {
   const groups = new Map<string, { kind: StepKind; part?: Placed; steps: [Step, ...Step[]] }>();
   for (const step of statedSteps(build)) {
     if (step.kind === undefined) continue;
@@ -28,21 +34,38 @@ export function stepGroups(build: Build): readonly StepGroup[] {
     else groups.set(step.label, { kind: step.kind, steps: [step], ...(step.part ? { part: step.part } : {}) });
   }
   return [...groups.values()];
-}
+});
 
-/** Each stated step against the rules of a strength, and for `needed` against the build’s own `after:`. */
+/** The groups of each kind. */
+const groupsOfKind = memo((build: Build): ReadonlyMap<StepKind, readonly StepGroup[]> => {
+  const by = new Map<StepKind, StepGroup[]>();
+  for (const group of stepGroups(build)) {
+    const same = by.get(group.kind);
+    if (same) same.push(group);
+    else by.set(group.kind, [group]);
+  }
+  return by;
+});
+
+/** The stated steps that come after something that needs them, by the rules of a strength, and for `needed` by the build’s own `after:`. */
 export function ordered(build: Build, strength: Strength): readonly Ordered[] {
   const groups = stepGroups(build);
-  return groups.map((group) => {
-    const faults = [...ruleFaults(build, groups, group, strength), ...(strength === 'needed' ? ownFaults(groups, group) : [])];
-    return { group, faults, truth: truthOf(faults) };
+  const own = strength === 'needed' && groups.some((group) => group.steps.some((step) => step.group.after.node));
+  return groups.flatMap((group) => {
+    const faults = [...ruleFaults(build, group, strength), ...(own ? ownFaults(groups, group) : [])];
+    return faults.length === 0 ? [] : [{ group, faults, truth: truthOf(faults) }];
   });
 }
 
-function ruleFaults(build: Build, groups: readonly StepGroup[], group: StepGroup, strength: Strength): Fault[] {
-  const rules = (rulesBefore.get(group.kind) ?? []).filter((rule) => rule.strength === strength);
-  return rules.flatMap((rule) => groups.filter((later) => later.kind === rule.after && standsBefore(later, group)).map((later): Fault =>
-    ({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) })));
+function ruleFaults(build: Build, group: StepGroup, strength: Strength): Fault[] {
+  const byKind = groupsOfKind(build);
+  const faults: Fault[] = [];
+  for (const rule of rulesBefore[strength].get(group.kind) ?? []) {
+    for (const later of byKind.get(rule.after) ?? []) {
+      if (standsBefore(later, group)) faults.push({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) });
+    }
+  }
+  return faults;
 }
 
 const standsBefore = (one: StepGroup, other: StepGroup): boolean => one.steps.at(-1)!.index < other.steps[0].index;

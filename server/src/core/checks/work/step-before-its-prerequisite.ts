@@ -2,9 +2,11 @@
 import type { Build } from '../../build/build';
 import { certain, ordered, type Ordered } from '../../figures/step-order';
 import { say } from '../../figures/say';
+import { statedSteps } from '../../figures/steps';
+import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { outcome, type FixIdea } from '../kit';
-import { atStep, moveStep } from './steps-kit';
+import { atStep, atSteps, moveStep } from './steps-kit';
 
 export default check({
   id: 'step-before-its-prerequisite',
@@ -29,7 +31,9 @@ steps:
 `,
   }],
   *test(build) {
-    for (const one of ordered(build, 'needed')) {
+    const late = ordered(build, 'needed');
+    if (late.length === 0 && statedSteps(build).length > 0) yield outcome(atSteps(build, 'order'), sure(true), { broken: () => say`The steps stand out of order.` });
+    for (const one of late) {
       yield outcome(atStep(build, one.group.steps[0]), one.truth, {
         broken: () => {
           const { later, because } = certain(one.faults)[0]!;

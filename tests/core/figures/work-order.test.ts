@@ -1,0 +1,111 @@
+// The order of work worked out from a build's parts.
+import { describe, expect, it } from 'vitest';
+import { statedSteps } from '../../../server/src/core/figures/steps';
+import { workOrder, type WorkStep } from '../../../server/src/core/figures/work-order';
+import type { StepKind } from '../../../server/src/core/trade/steps';
+import { bench } from '../../support/bench';
+import { buildName } from '../../support/fixture';
+
+const build = (text: string) => bench([{ name: buildName, text }]).build!;
+const order = (text: string): readonly WorkStep[] => workOrder(build(text));
+const words = (steps: readonly WorkStep[]): string[] => steps.map(({ step, part }) => (part ? `${step} ${part.label}` : step));
+const at = (steps: readonly WorkStep[], kind: StepKind): number => steps.findIndex(({ step }) => step === kind);
+const last = (steps: readonly WorkStep[], kind: StepKind): number => steps.findLastIndex(({ step }) => step === kind);
+
+const desk = `
+place: { brought-from: 5 °C }
+parts:
+  board: { socket: LGA1851, slots: { M2_1: { kind: M.2, under: [cooler] }, PCIE_1: { kind: PCIe } } }
+  processor: { socket: LGA1851 }
+  cooler: { film: true, back-plate: true, pump: { pins: 3 }, mount: top }
+  paste: { gallium: true }
+  memory: [{ speed: 6000 MT/s }]
+  drives: [{ name: scratch, shape: M.2, slot: M2_1 }, { name: archive, shape: 3.5 in }]
+  graphics: [{ length: 300 mm, plugs: { 16-pin: 1 }, support: true }]
+  cards: [{ name: capture, length: 170 mm, plugs: {} }]
+  supply: { rating: 750 W }
+  case: { front-leads: [front panel], tray-opening: false, glass-panel: true }
+  fans: [{ mount: front }]
+bench: { strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }, firmware-update: { to: "1.20", by: older processor } }
+`;
+
+describe('the order of work', () => {
+  it('is that of the parts, with the work on the bench undone before the work in the case', () => {
+    expect(words(order(desk))).toEqual([
+      'read handbooks', 'let parts warm up', 'open case', 'unplug mains', 'drain residual charge', 'wear strap', 'take parts from bags',
+      'update firmware', 'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive scratch', 'fit back plate', 'clean surfaces',
+      'remove film', 'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'take off strap',
+      'bench start', 'unplug mains', 'drain residual charge', 'wear strap', 'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board',
+      'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'fit radiator', 'connect front leads', 'fit drive archive',
+      'connect drive leads', 'fit card capture', 'fit graphics graphics', 'fit card support', 'connect card power', 'check inside', 'close case',
+      'take off strap', 'plug in mains', 'first start', 'wait for memory training', 'default settings', 'memory test', 'set profile',
+      'install system', 'stress test', 'drive test', 'measure', 'record settings', 'hand over',
+    ]);
+  });
+
+  it('gives a reason for what comes before', () => {
+    const cooler = order(desk).find(({ step }) => step === 'fit cooler')!;
+    expect(cooler.reasons).toContainEqual({ after: 'fit processor', because: 'the cooler stands on the processor' });
+    expect(cooler.reasons).toContainEqual({ after: 'fit M.2 drive', because: 'the cooler stands over its slot' });
+  });
+
+  it('has the cautions of its parts before their steps', () => {
+    const cautions = (kind: StepKind) => order(desk).find(({ step }) => step === kind)!.cautions;
+    expect(cautions('apply paste')).toEqual(['gallium-compound']);
+    expect(cautions('open case')).toEqual(['sharp-edges', 'glass-panel']);
+    expect(cautions('plug in mains')).toEqual(['circuit-overload']);
+    expect(cautions('fit memory')).toEqual([]);
+  });
+
+  it('equalises by touch where no strap is worn, and never powers a strapped wearer', () => {
+    const plain = order('parts:\n  board: { socket: AM4 }\n  processor: { socket: AM4 }\n  supply: {}\n  case: {}\n');
+    expect(at(plain, 'wear strap')).toBe(-1);
+    expect(at(plain, 'equalise')).toBeGreaterThan(-1);
+    expect(at(plain, 'take off socket cover')).toBe(-1);
+    const strapped = order(desk);
+    let worn = false;
+    for (const { step } of strapped) {
+      if (step === 'wear strap') worn = true;
+      if (step === 'take off strap') worn = false;
+      if (step === 'bench start' || step === 'plug in mains' || step === 'first start') expect(worn).toBe(false);
+    }
+  });
+
+  it('updates with this processor behind it, and by stick wherever custom has it', () => {
+    const by = (route: string) => order(desk.replace('by: older processor', `by: ${route}`));
+    expect(at(by('with this processor'), 'update firmware')).toBeGreaterThan(at(by('with this processor'), 'fit processor'));
+    expect(at(by('service'), 'update firmware')).toBeLessThan(at(by('service'), 'fit processor'));
+    expect(at(by('stick without processor'), 'update firmware')).toBeGreaterThan(-1);
+  });
+
+  it('fills and tests a loop before power', () => {
+    const loop = order('parts:\n  cooler: {}\n  radiators: [{ mount: top }]\n  supply: {}\n  case: {}\n');
+    expect(at(loop, 'fit radiator')).toBeLessThan(at(loop, 'fill loop'));
+    expect(at(loop, 'fill loop')).toBeLessThan(at(loop, 'leak test'));
+    expect(at(loop, 'leak test')).toBeLessThan(at(loop, 'plug in mains'));
+  });
+
+  it('has every step it knows of, however odd the build', () => {
+    for (const text of ['', 'parts:\n', 'parts: {}\n', 'parts:\n  cooler: 7\n', 'parts:\n  drives: [{}, { shape: M.2, slot: X }]\n  graphics: [{}, {}]\n  case: {}\n  board: {}\n  processor: {}\n']) {
+      const steps = order(text);
+      expect(at(steps, 'read handbooks')).toBe(0);
+      expect(last(steps, 'hand over')).toBe(steps.length - 1);
+    }
+  });
+
+  it('is the same for the same text', () => expect(words(order(desk))).toEqual(words(order(desk))));
+});
+
+describe('stated steps', () => {
+  it('read a bare text like a map, and keep their places when others come before', () => {
+    const steps = statedSteps(build('parts:\n  drives: [{ name: scratch, slot: M2_1 }]\nsteps:\n  - fit fans\n  - { do: fit M.2 drive, part: scratch }\n  - { do: fit M.2 drive, part: M2_1 }\n  - fit fans\n  - caution: { word: NOTICE }\n  - fit fanz\n  - 7\n  -\n  - [fit fans]\n'));
+    expect(steps.map(({ kind }) => kind)).toEqual(['fit fans', 'fit M.2 drive', 'fit M.2 drive', 'fit fans', undefined, undefined, undefined, undefined, undefined]);
+    expect(steps.slice(0, 5).map(({ path }) => path)).toEqual(['steps.fit fans', 'steps.fit M.2 drive scratch', 'steps.fit M.2 drive M2_1', 'steps.fit fans (2)', 'steps.caution']);
+    expect(steps[1]!.part).toBe(steps[2]!.part);
+    expect(steps[0]!.part).toBeUndefined();
+  });
+
+  it('are none where the list is none', () => {
+    for (const text of ['', 'steps:\n', 'steps: []\n', 'steps: fit fans\n', 'steps: { do: fit fans }\n']) expect(statedSteps(build(text))).toEqual([]);
+  });
+});
