@@ -80,6 +80,11 @@ describe('requests', () => {
     expect(ids).toHaveLength(methods.length * shapes.length + 2);
   });
 
+  test('one without parameters is served like any other', async () => {
+    await wire.ask(1, 'initialize', { ...initialize, workspaceFolders: [{ uri: 'file:///ws', name: 'ws' }] });
+    expect(await wire.ask(2, 'fettle/checkWorkspace', null)).toMatchObject({ result: { files: 0 } });
+  });
+
   test('one that is cancelled is answered as cancelled', async () => {
     await wire.ask(1, 'initialize', { ...initialize, workspaceFolders: [{ uri: 'file:///ws', name: 'ws' }] });
     wire.send({ id: 2, method: 'fettle/checkWorkspace', params: null });
