@@ -3,7 +3,7 @@ import { CAUTIONS, type Caution, type CautionId } from '../core/trade/cautions';
 import type { Finding } from '../core/judge/finding';
 import type { Missing } from '../core/figures/figure';
 import type { Grade } from '../core/manifest/house-file';
-import { block, columns, padded, safe, withRight } from './layout';
+import { block, columns, padded, pageWidth, safe, withRight } from './layout';
 import { lineOf, listed, type Look, type Section } from './section';
 import type { Tally, Worst } from './tally';
 import { workingOf, type Step } from './working';
@@ -77,12 +77,14 @@ function rowsOf(step: Step, depth: number, look: Look): Row[] {
 function rowText({ label, value, rest }: Row, widest: number, broadest: number): string[] {
   const margin = sentences + widest + 2;
   const end = margin + broadest + 2;
+  const indent = sentences + label.length - label.trimStart().length;
+  // A path that is broken over two lines can be neither clicked nor copied.
+  const below = Math.max(...rest.split(' ').map(columns)) > pageWidth - end;
   if (columns(label) > widest || columns(value) > broadest) {
-    const indent = sentences + label.length - label.trimStart().length;
-    const over = block(`${label.trimStart()}: ${value}`, indent);
-    return rest === '' ? over : [...over, ...block(rest, end)];
+    return [...block(`${label.trimStart()}: ${value}`, indent), ...(rest === '' ? [] : block(rest, below ? indent + 4 : end))];
   }
-  return block(rest, end, padded(padded('', sentences) + label, margin) + value);
+  const head = padded(padded('', sentences) + label, margin) + value;
+  return below ? [head, ...block(rest, indent + 4)] : block(rest, end, head);
 }
 
 /** Unknown answers by the fact they wait for, the one that decides most first. */
