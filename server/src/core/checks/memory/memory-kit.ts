@@ -3,6 +3,7 @@ import type { Build } from '../../build/build';
 import { fillOrder, memorySpeed, ratedSpeed, populationSpeed, slotsNamed, type Kit } from '../../figures/memory';
 import { howMany } from '../../figures/power';
 import { inUnit } from '../../quantity';
+import type { Edit } from '../../text';
 import { setValue } from '../../yaml';
 import { at, change, putOn, type FixIdea, type Place, type TextFix } from '../kit';
 
@@ -20,13 +21,14 @@ export function moveMemory(build: Build): TextFix | undefined {
   const order = board && fillOrder(board);
   if (!order || 'lacks' in order) return undefined;
   const free = [...order.order];
-  const edits = memory.flatMap((kit) => {
+  const edits = memory.map((kit) => {
     const slots = free.splice(0, howMany(kit).hi);
     const { node } = kit.at.slots;
-    return slotsNamed(kit) && node ? setValue(build.doc.parsed, node, slots) ?? [] : [];
+    return slotsNamed(kit) && node ? setValue(build.doc.parsed, node, slots) : [];
   });
   const into = order.order.slice(0, order.order.length - free.length);
-  return { type: 'text', title: `Move the memory to ${into.join(', ')}`, doc: build.doc, edits };
+  const all = together(edits);
+  return all && { type: 'text', title: `Move the memory to ${into.join(', ')}`, doc: build.doc, edits: all };
 }
 
 /** A speed as it is written: whole MT/s, never more than there is. */
@@ -40,7 +42,13 @@ export function* fasterSetting(build: Build): Iterable<FixIdea | undefined> {
   const reach = Math.min(...memory.map((kit) => ratedSpeed(kit).lo), population ? population.lo : Infinity);
   if (!now || !Number.isFinite(reach) || !(reach > now.lo)) return;
   const fixes = memory.map((kit) => setKitSpeed(kit, reach));
-  yield fixes[0] && { ...fixes[0], edits: fixes.flatMap((fix) => fix?.edits ?? []) };
+  const edits = together(fixes.map((fix) => fix?.edits));
+  yield edits && fixes[0] && { ...fixes[0], edits };
+}
+
+/** Changes that go together: none where one of them is not safe. */
+function together(each: readonly (readonly Edit[] | undefined)[]): Edit[] | undefined {
+  return each.includes(undefined) ? undefined : each.flatMap((edits) => edits ?? []);
 }
 
 /** Sets one kit to a speed. */
