@@ -1,6 +1,6 @@
 // The supply’s leads against the paths they take through the case.
 import type { Build, Placed } from '../../build/build';
-import { between, counted, figure, least, most, missing, number, times, total, unknown, type Figure, type Missing } from '../../figures/figure';
+import { counted, derive, figure, least, most, missing, number, times, total, unknown, type Figure, type Missing } from '../../figures/figure';
 import { plugsWanted } from '../../figures/leads';
 import { join, say } from '../../figures/say';
 import { all, any, atLeast, atMost, lacking, type Truth } from '../../figures/truth';
@@ -72,10 +72,8 @@ function enough(wanted: Figure, reaching: Figure, leads: readonly Run[], path: F
 }
 
 function reachesOne(length: Figure, path: Figure, lacks: readonly Missing[]): Figure {
-  const does = lacks.length > 0 ? undefined : length.lo >= path.hi ? 1 : length.hi < path.lo ? 0 : undefined;
-  const label = `${length.label} reaches`;
-  if (does !== undefined) return { ...number(does, label, 'its length against the path'), inputs: [length, path] };
-  return { ...between(0, 1, 'count', label, { source: 'its length against the path' }), missing: [...lacks, ...length.missing, ...path.missing] };
+  const does = derive(`${length.label} reaches`, 'count', [length, path], '1 where the length is at least that of the path, else 0', (mm, way) => (mm! >= way! ? 1 : 0));
+  return lacks.length > 0 ? { ...does, lo: 0, missing: [...does.missing, ...lacks] } : does;
 }
 
 function pathOf(box: Placed<'case'>, kind: Plug): Figure {

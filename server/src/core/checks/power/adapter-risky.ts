@@ -64,7 +64,7 @@ function risksOf(build: Build, lead: Lead, plug: string, from: string, joined: F
 function mixed(lead: Lead, plug: string, from: string): Risk {
   const side = (kind: string): string => (kind.startsWith('EPS') ? 'EPS' : kind.startsWith('PCIe') || kind === '16-pin' ? 'PCIe' : 'other');
   const both = [side(plug), side(from)];
-  return { truth: sure(!(both.includes('EPS') && both.includes('PCIe')), lead.part.from), said: () => say`${lead.label} makes ${plug} of ${from}; those two have 12 V and ground on opposite sides.` };
+  return { truth: sure(!(both.includes('EPS') && both.includes('PCIe')), lead.part.from), said: () => say`${lead.label} makes ${plug} of ${from}; those two have supply and ground on opposite sides.` };
 }
 
 function moulded(lead: Lead): Risk {

@@ -50,7 +50,7 @@ function* judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[]):
   yield outcome(at(fed), all(...truths), {
     broken: () => {
       const { kind, drop } = drops[truths.findIndex((truth) => truth.is === false)]!;
-      return say`The ${kind} lead to ${fed.label} loses ${drop} at 12 V; ${limit} are left for it.`;
+      return say`The ${kind} lead to ${fed.label} loses ${drop}; ${limit} are left for it.`;
     },
     fixes: () => [swap(supply)],
   });
