@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
 import type { Fact } from '../parts/fact';
+import { missing, type Missing } from './figure';
 
 /** A part that wants a place, the key that names it, and the places of the right kind. */
 export interface Seeker {
@@ -9,6 +10,8 @@ export interface Seeker {
   readonly key: 'slot' | 'port' | 'header';
   readonly stated: Fact<string>;
   readonly choices: readonly string[];
+  /** Facts without which it is not known which kind of place the part wants. */
+  readonly lacks: readonly Missing[];
 }
 
 type Board = NonNullable<Build['parts']['board']>;
@@ -38,19 +41,23 @@ function seekerOf(board: Board, placed: Placed): Seeker | undefined {
 
 function driveSeeker(board: Board, drive: Placed<'drives'>): Seeker | undefined {
   const { shape, bus } = drive.part;
+  const stated = drive.at.port.value === undefined ? drive.at.slot : drive.at.port;
+  const plain: Seeker = { placed: drive, key: 'slot', stated, choices: [], lacks: [] };
+  if (shape.value === undefined) return { ...plain, lacks: [missing(shape, `shape of ${drive.label}`)] };
   if (shape.value === 'M.2') return slotSeeker(board, drive, 'M.2');
   if (shape.value === 'card') return slotSeeker(board, drive, 'PCIe');
-  if (bus.value !== 'SATA' || shape.value === undefined) return undefined;
+  if (bus.value === undefined) return { ...plain, lacks: [missing(bus, `bus of ${drive.label}`)] };
+  if (bus.value !== 'SATA') return undefined;
   const { ports } = board.part;
-  return { placed: drive, key: 'port', stated: drive.at.port, choices: [...(ports.value?.keys() ?? [])] };
+  return { placed: drive, key: 'port', stated: drive.at.port, choices: [...(ports.value?.keys() ?? [])], lacks: [] };
 }
 
 function slotSeeker(board: Board, placed: Placed<'drives'> | Placed<'cards'> | Placed<'graphics'>, kind: 'M.2' | 'PCIe'): Seeker {
   const slots = [...(board.part.slots.value ?? [])].filter(([, slot]) => slot.kind.value === kind && slot.key.value !== 'E' && slot.key.value !== 'A');
-  return { placed, key: 'slot', stated: placed.at.slot, choices: slots.map(([name]) => name) };
+  return { placed, key: 'slot', stated: placed.at.slot, choices: slots.map(([name]) => name), lacks: [] };
 }
 
 function headerSeeker(board: Board, fan: Placed<'fans'>): Seeker {
   const headers = [...(board.part.headers.value ?? [])].filter(([, header]) => header.kind.value === 'fan');
-  return { placed: fan, key: 'header', stated: fan.at.header, choices: headers.map(([name]) => name) };
+  return { placed: fan, key: 'header', stated: fan.at.header, choices: headers.map(([name]) => name), lacks: [] };
 }

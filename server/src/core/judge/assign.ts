@@ -18,7 +18,7 @@ interface Best { readonly choices: readonly Choice[]; readonly cost: readonly nu
 /** The text that gives every part of the roles its best place; undefined where what is written is as good. */
 export function bestPlaces(build: Build, before: Judgement, idea: AssignFix): TextFix | undefined {
   const wanting = seekers(build, idea.roles);
-  if (wanting.length === 0 || wanting.some((seeker) => seeker.choices.length === 0)) return undefined;
+  if (wanting.length === 0 || wanting.some((seeker) => seeker.choices.length === 0 || seeker.lacks.length > 0)) return undefined;
   const best = search(build, before, wanting);
   if (!best) return undefined;
   const changed = best.choices.filter(({ seeker, name }) => seeker.stated.value !== name);

@@ -1,11 +1,14 @@
 // Builds that do not say which firmware the board arrives with, where that decides whether it starts.
-import { arriving, processorListed, versionList } from '../../figures/firmware';
+import type { Build } from '../../build/build';
+import { arriving, processorListed, versionList, type Listed } from '../../figures/firmware';
 import { say } from '../../figures/say';
-import { lacking, sure } from '../../figures/truth';
+import { lacking, sure, type Truth } from '../../figures/truth';
 import { compareVersions } from '../../trade/firmware';
 import { missing } from '../../figures/figure';
 import { check } from '../check';
 import { at, outcome } from '../kit';
+
+type Board = NonNullable<Build['parts']['board']>;
 
 export default check({
   id: 'firmware-arriving-unstated',
@@ -27,17 +30,22 @@ parts:
   }],
   *test(build) {
     const { board } = build.parts;
-    const line = processorListed(build)?.line;
-    if (!board || !line || line.since.value === undefined) return;
-    const oldest = versionList(board)[0];
-    if (oldest === undefined) {
-      yield outcome(at(board), lacking([missing(board.part.firmware.versions, `firmware versions of ${board.label}`)], line.since), { broken: () => say`` });
-      return;
-    }
-    const always = compareVersions(oldest, line.since.value, versionList(board));
-    const stated = arriving(board);
-    yield outcome(at(board, stated), sure(stated.value !== undefined || (always !== undefined && always >= 0), stated, line.since), {
-      broken: () => say`The processor needs firmware ${line.since}, and ${board.label} was also sold with older; the build does not say which it arrives with.`,
+    const listed = processorListed(build);
+    if (!board || !listed || (!listed.line && listed.lacks.length === 0)) return;
+    yield outcome(at(board, arriving(board)), stated(board, listed), {
+      broken: () => say`The processor needs firmware ${listed.line!.since}, and ${board.label} was also sold with older; the build does not say which it arrives with.`,
     });
   },
 });
+
+/** Stated, or of no weight because the oldest version ever sold starts the processor. */
+function stated(board: Board, { line, lacks, uses }: Listed): Truth {
+  const version = arriving(board);
+  if (version.value !== undefined) return sure(true, version);
+  if (!line) return lacking(lacks, ...uses);
+  const oldest = versionList(board)[0];
+  if (oldest === undefined) return lacking([missing(board.part.firmware.versions, `firmware versions of ${board.label}`)], line.since);
+  if (line.since.value === undefined) return lacking([missing(line.since, `first firmware of ${board.label} for the processor`)], line.since);
+  const always = compareVersions(oldest, line.since.value, versionList(board));
+  return sure(always !== undefined && always >= 0, version, line.since);
+}

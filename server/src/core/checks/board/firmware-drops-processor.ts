@@ -43,12 +43,14 @@ bench:
     const update = plannedUpdate(build);
     const to = update?.to.value === undefined ? undefined : update.to;
     const own = processorListed(build);
-    if (processor && own?.line?.until.entry) {
-      const until = own.line.until;
+    if (processor && own && (own.line ? own.line.until.entry : own.lacks.length > 0)) {
       const runs = to ?? arriving(board);
       yield outcome(to ? atKey(build, to) : at(board, runs), notAfter(board, runs, own), {
-        broken: () => say`Firmware ${runs} no longer starts ${processor.label}; ${until} is the last that does.`,
-        fixes: () => (to && until.value !== undefined ? [change(to, until.value, `Set the target to ${until.value}`)] : []),
+        broken: () => say`Firmware ${runs} no longer starts ${processor.label}; ${own.line!.until} is the last that does.`,
+        fixes: () => {
+          const last = own.line!.until.value;
+          return to && last !== undefined ? [change(to, last, `Set the target to ${last}`)] : [];
+        },
       });
     }
     if (update?.by.value !== 'older processor') return;
@@ -62,7 +64,8 @@ bench:
   },
 });
 
-function notAfter(board: Board, runs: Fact<string>, { line }: Listed): Truth {
-  const compared = versionsCompared(board, runs, 'firmware the board runs', line!.until, 'last firmware for the processor');
-  return 'order' in compared ? sure(compared.order <= 0, runs, line!.until) : lacking(compared.lacks, runs, line!.until);
+function notAfter(board: Board, runs: Fact<string>, { line, lacks, uses }: Listed): Truth {
+  if (!line) return lacking(lacks, ...uses);
+  const compared = versionsCompared(board, runs, 'firmware the board runs', line.until, 'last firmware for the processor');
+  return 'order' in compared ? sure(compared.order <= 0, runs, line.until) : lacking(compared.lacks, runs, line.until);
 }

@@ -1,6 +1,7 @@
 // The version a firmware update is planned to, against the first one that starts the processor.
 import { atLeastVersion, plannedUpdate, processorListed, versionList } from '../../figures/firmware';
 import { say } from '../../figures/say';
+import { lacking } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
 
@@ -35,12 +36,14 @@ bench:
   *test(build) {
     const { board, processor } = build.parts;
     const to = plannedUpdate(build)?.to;
-    const line = processorListed(build)?.line;
-    if (!board || !processor || !line || to?.value === undefined) return;
-    yield outcome(atKey(build, to), atLeastVersion(board, to, 'the update’s target', line.since, `first firmware of ${board.label} for ${processor.label}`), {
-      broken: () => say`The update goes to ${to}; ${processor.label} needs ${line.since} or later.`,
+    const listed = processorListed(build);
+    if (!board || !processor || !listed || to?.value === undefined) return;
+    const { line } = listed;
+    if (!line && listed.lacks.length === 0) return;
+    yield outcome(atKey(build, to), !line ? lacking(listed.lacks, ...listed.uses) : atLeastVersion(board, to, 'the update’s target', line.since, `first firmware of ${board.label} for ${processor.label}`), {
+      broken: () => say`The update goes to ${to}; ${processor.label} needs ${line!.since} or later.`,
       fixes: () => {
-        const serves = line.since.value ?? versionList(board).at(-1);
+        const serves = line!.since.value ?? versionList(board).at(-1);
         return serves === undefined ? [] : [change(to, serves, `Set the target to ${serves}`)];
       },
     });

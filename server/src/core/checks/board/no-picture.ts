@@ -1,7 +1,8 @@
 // Where the picture comes from: the processor’s graphics or a card, and the output a display is plugged into.
 import type { Build, Placed } from '../../build/build';
+import { missing } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { any, fits, sure } from '../../figures/truth';
+import { any, fits, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 
@@ -37,17 +38,21 @@ parts:
       broken: () => say`${processor.label} drives no display and the build has no graphics card.`,
       fixes: () => [swap(processor)],
     });
-    const onBoard = board?.part['display-outputs'].value;
+    const onBoard = board?.part['display-outputs'];
     for (const display of displays) {
       const port = display.at.port;
-      if (port.value === undefined || !onBoard?.has(port.value)) continue;
-      yield outcome(at(display, port), drives, {
+      if (port.value === undefined || !onBoard || onBoard.value?.has(port.value) === false || onCard(build, port.value)) continue;
+      yield outcome(at(display, port), onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])), {
         broken: () => say`The display is on the board’s output ${port}, which the processor does not drive.`,
         fixes: () => cardOutputs(build, display),
       });
     }
   },
 });
+
+function onCard(build: Build, port: string): boolean {
+  return build.parts.graphics.some((card) => card.part.outputs.value?.has(port));
+}
 
 function* cardOutputs(build: Build, display: Placed<'displays'>): Iterable<FixIdea | undefined> {
   const taken = new Set(build.parts.displays.map((one) => one.at.port.value));

@@ -2,6 +2,7 @@
 import type { Build } from '../../build/build';
 import { pinsOn } from '../../trade/names';
 import { check } from '../check';
+import { change } from '../kit';
 import { slipsIn } from '../work/steps-kit';
 
 export default check({
@@ -27,7 +28,8 @@ steps:
     note: "Lift the lever, lay the processor in by its marks without force, close the lever."
 `,
   }],
-  test: (build) => slipsIn(build, 'processor pressed', `the processor is pressed, which bends ${whatBends(build)}`, 'Lift the lever, lay the processor in by its marks without force, close the lever.'),
+  test: (build) => slipsIn(build, 'processor pressed', `the processor is pressed, which bends ${whatBends(build)}`, 'Lift the lever, lay the processor in by its marks without force, close the lever.', (step) =>
+    (step.kind === undefined ? { fixes: () => [change(step.group.do, 'fit processor', 'Write “fit processor”')] } : {})),
 });
 
 /** Where the pins stand decides what is ruined; where no file names a known socket, it is either. */

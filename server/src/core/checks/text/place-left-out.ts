@@ -38,10 +38,11 @@ parts:
   *test(build) {
     const all = [['drives', seekers(build, ['drives'])], ['cards', seekers(build, ['graphics', 'cards'])], ['fans', seekers(build, ['fans'])]] as const;
     for (const [what, wanting] of all) {
-      for (const { placed, key, stated } of wanting) {
+      for (const { placed, key, stated, lacks } of wanting) {
         const place = offered(build, key)!;
-        const truth = stated.value !== undefined ? sure(true, stated) : place.names ? sure(false, stated) : lacking([missing(place.fact, `${place.fact.key} of ${place.by.label}`)], stated);
-        yield outcome({ ...at(placed, stated), path: `${placed.path}.${key}` }, truth, {
+        const open = lacks.length > 0 ? lacks : place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
+        const truth = stated.value !== undefined ? sure(true, stated) : open.length > 0 ? lacking(open, stated) : sure(false, stated);
+        yield outcome({ ...at(placed, stated), path: `${placed.path}:place` }, truth, {
           broken: () => say`The build does not say which ${key} ${placed.label} goes into.`,
           fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
         });
