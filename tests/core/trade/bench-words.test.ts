@@ -1,6 +1,6 @@
 // Slips read out of free text: what must be heard, and the near misses that must not.
 import { describe, expect, it } from 'vitest';
-import { findSlip, speaksOf, type Hazard, type Slip } from '../../../server/src/core/trade/bench-words';
+import { findSlip, handlesCell, speaksOf, type Hazard, type Slip } from '../../../server/src/core/trade/bench-words';
 
 const heard: [Slip, string][] = [
   ['processor pressed', 'Press the processor down until it clicks.'],
@@ -70,4 +70,7 @@ describe('hazards', () => {
     ['sharp edges', 'Cut sheet metal has sharp edges.', true], ['sharp edges', 'Hold the board by its edges.', false],
     ['hot parts', 'Coolers stay hot after a stress run.', true], ['hot parts', 'The shot is taken at full load.', false],
   ])('%s in “%s”: %s', (hazard, text, says) => expect(speaksOf(hazard, text)).toBe(says));
+
+  it.each([['Take the coin cell out for a minute.', true], ['Short the CMOS battery holder.', true], ['Charge the battery of the UPS.', false], ['Cell walls are thin.', false]])(
+    '“%s” handles a cell: %s', (text, does) => expect(handlesCell(text)).toBe(does));
 });

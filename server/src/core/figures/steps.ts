@@ -73,8 +73,12 @@ export function stepList(build: Build): ListNode | undefined {
 /** Everything that a step says in free text: its note and its caution. */
 export interface Words { readonly step: Step; readonly fact: Fact<string> }
 
-/** The notes of all steps. */
-export const notes = memo((build: Build): readonly Words[] => statedSteps(build).flatMap((step) => (step.group.note.value === undefined ? [] : [{ step, fact: step.group.note }])));
+/** The notes of all steps, and what stands for a step without being a word of the list. */
+export const notes = memo((build: Build): readonly Words[] => statedSteps(build).flatMap((step) => {
+  const { do: done, note } = step.group;
+  const odd = step.kind === undefined && done.node?.type === 'scalar' && done.text !== '' ? [{ step, fact: done as Fact<string> }] : [];
+  return note.value === undefined ? odd : [...odd, { step, fact: note }];
+}));
 
 /** A caution that a step carries, or that stands in the list by itself, and the kind of step it belongs to. */
 export interface StatedCaution { readonly step: Step; readonly group: StepGroup['caution']; readonly kind?: StepKind; readonly text: string }

@@ -58,10 +58,15 @@ function readFlag(text: string): ScalarRead {
   return wrong(text, `${quoted(text)} stands where ${quoted('true')} or ${quoted('false')} is meant.`, meant);
 }
 
+/** A message lists no more choices than this. */
+const longestListed = 16;
+
 function readChoice(field: ChoiceField, text: string): ScalarRead {
   if (field.choices.includes(text)) return { value: text };
   const near = field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? nearest(text, field.choices);
-  const message = `${quoted(text)} is not one of ${field.choices.map((choice) => quoted(choice)).join(', ')}.`;
+  const message = field.choices.length > longestListed
+    ? `${quoted(text)} is none of the words that may stand here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`
+    : `${quoted(text)} is not one of ${field.choices.map((choice) => quoted(choice)).join(', ')}.`;
   return { slip: { code: 'choice-unknown', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] } };
 }
 

@@ -63,6 +63,9 @@ export const HAZARD_WORDS = {
   'hot parts': /\bhot\b|\bburns?\b|\bcool(?:s|ed)?\s+down\b/i,
 } as const;
 
+/** Whether a text has someone handle the clock’s cell. */
+export const handlesCell = (text: string): boolean => /\b(?:coin|button)[- ]?cell\b|\b(?:CMOS|clock)\s+battery\b/i.test(text);
+
 export type Hazard = keyof typeof HAZARD_WORDS;
 
 export const speaksOf = (hazard: Hazard, text: string): boolean => HAZARD_WORDS[hazard].test(text);

@@ -2,7 +2,7 @@
 import { say } from '../../figures/say';
 import { statedCautions, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
-import { speaksOf } from '../../trade/bench-words';
+import { handlesCell, speaksOf } from '../../trade/bench-words';
 import { check } from '../check';
 import { outcome } from '../kit';
 import { addToStep, atStep } from '../work/steps-kit';
@@ -13,7 +13,7 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'coin-cell',
-  what: 'Before a coin cell is handled, a caution says what it does when swallowed. It is looked for by a short list of words.',
+  what: 'Before a coin cell is handled, by a step or by a note that names it, a caution says what it does when swallowed. Both are looked for by short lists of words.',
   why: 'A cell that is swallowed burns through tissue within two hours; whoever has one loose on a table must know it.',
   source: 'makers’ cell warnings; ANSI Z535.6: before the step',
   examples: [{
@@ -36,7 +36,7 @@ steps:
   }],
   *test(build) {
     for (const step of statedSteps(build)) {
-      if (step.kind !== 'change coin cell') continue;
+      if (step.kind !== 'change coin cell' && !handlesCell(step.group.note.text)) continue;
       const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('coin cell', caution.text));
       yield outcome(atStep(build, step), sure(said), {
         broken: () => say`No caution before ${step.label} says what a swallowed cell does.`,

@@ -45,7 +45,7 @@ steps:
       const stated = steps.some((step) => does(step, asked));
       if (!stated && asked.truth.is === false) continue;
       const what = asked.part ? `${asked.kind} ${asked.part.label}` : asked.kind;
-      yield outcome(atSteps(build, what), stated ? sure(true) : not(asked.truth), {
+      yield outcome(atSteps(build, asked.part?.path ?? what), stated ? sure(true) : not(asked.truth), {
         broken: () => say`The steps leave out ${what}, which the parts ask for.`,
         fixes: () => [insertSteps(build, placeFor(build, asked.kind), [written(build, asked)], `Insert ${what}`)],
       });

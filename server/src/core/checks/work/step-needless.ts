@@ -57,14 +57,14 @@ function hasPartFor(build: Build, kind: StepKind): Truth | undefined {
     case 'fit processor': return sure(!!processor);
     case 'take off socket cover': return board ? fits(board.part.socket, `socket of ${board.label}`, (socket) => pinsOn(socket) !== 'processor') : undefined;
     case 'fit memory': case 'memory test': case 'set profile': case 'wait for memory training': return sure(memory.length > 0);
-    case 'fit M.2 drive': return any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === 'M.2')), ...cards.map((card) => sure(card.part.edge.value === 'M.2')));
+    case 'fit M.2 drive': return any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === 'M.2')), ...cards.map((card) => fits(card.part.edge, `edge of ${card.label}`, (edge) => edge === 'M.2')));
     case 'fit drive': case 'connect drive leads': return any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in')));
     case 'drive test': return sure(drives.length > 0);
     case 'fit back plate': return cooler ? fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has) : sure(false);
     case 'remove film': return cooler ? fits(cooler.part.film, `film of ${cooler.label}`, (has) => has) : sure(false);
     case 'apply paste': return sure(!!paste || !!cooler);
     case 'fit cooler': return sure(!!cooler);
-    case 'fit card': return sure(cards.length > 0 || drives.some((drive) => drive.part.shape.value === 'card'));
+    case 'fit card': return any(sure(cards.length > 0), ...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === 'card')));
     case 'fit graphics': return sure(graphics.length > 0);
     case 'connect card power': case 'fit card support': return sure(graphics.length + cards.length > 0);
     case 'fit supply': return sure(!!supply);

@@ -62,9 +62,9 @@ export function* slipsIn(build: Build, slip: Slip, reads: string, instead: strin
     const node = fact.node!;
     const words = found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
     const span = found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
-    yield outcome({ doc: build.doc, span, path: `${step.path}.note` }, sure(!found, fact), {
+    yield outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
       broken: () => say`The words “${found!.words}” read as if ${reads}.`,
-      fixes: () => [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
+      fixes: () => fact.key === 'do' ? [] : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
       ...more(step),
     });
   }
