@@ -1,7 +1,7 @@
 // Writes what is generated from the sources; with --check compares instead, and says how to repair.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { generators } from './generators';
+import { first, others, type Generator } from './generators';
 
 const root = join(__dirname, '../..');
 const checking = process.argv.includes('--check');
@@ -24,7 +24,7 @@ function leftOver(folder: string, made: ReadonlySet<string>): string[] {
   }
 }
 
-async function main(): Promise<void> {
+async function run(generators: readonly Generator[]): Promise<void> {
   for (const generator of generators) {
     const files = await generator.make(read);
     for (const [path, text] of files) {
@@ -39,6 +39,11 @@ async function main(): Promise<void> {
       if (!checking) rmSync(join(root, path));
     }
   }
+}
+
+async function main(): Promise<void> {
+  await run(first);
+  await run(await others());
   if (stale.length === 0) return;
   console.log(`${checking ? 'Not up to date' : 'Written'}:\n  ${stale.join('\n  ')}`);
   if (checking) {

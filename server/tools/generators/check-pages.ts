@@ -30,7 +30,7 @@ function page(check: Check): string {
 function cautionLines(id: string | undefined): string[] {
   if (id === undefined) return [];
   const caution = CAUTIONS[id as CautionId];
-  return [`> **${caution.word}** ${caution.hazard} ${caution.consequence} ${caution.avoidance} Defer to ${caution.defersTo}.`, ''];
+  return [`> **${caution.word}** ${caution.hazard} ${caution.consequence} ${caution.avoidance} ${deferral(caution)}`, ''];
 }
 
 function exampleLines(check: Check, example: Example, number: string): string[] {
