@@ -24,6 +24,8 @@ const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = 
   ['socket-contacts', 'NOTICE', /finer than a hair/, /could bend/, /without force/, /handbooks/, /handbooks/],
   ['start-uncooled', 'NOTICE', /without air/, /could shut down/, /Plug in the fans/, /handbooks/, /common practice/],
   ['card-in-transit', 'NOTICE', /swings in its slot/, /tear the slot/, /Take heavy cards out/, /handbooks/, /common practice/],
+  ['update-interrupted', 'NOTICE', /half written/, /unable to start/, /on mains that stay/, /board’s handbook/, /handbooks/],
+  ['drive-screws', 'NOTICE', /two threads/, /strip the drive’s thread/, /by hand first/, /handbooks/, /SFF-8301/],
   ['no-way-for-heat', 'NOTICE', /air, which hardly lets heat through/, /shut down/, /before the cooler/, /handbooks/, /common practice/],
   ['conductive-compound', 'NOTICE', /bridges contacts/, /short/, /^Cover the parts/, /data sheet/, /common practice/],
   ['header-overload', 'NOTICE', /thin tracks/, /burn the header/, /among headers/, /board’s handbook/, /2\.1\.1/],
