@@ -1,8 +1,10 @@
 // The order of work worked out from a build's parts.
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { statedSteps } from '../../../server/src/core/figures/steps';
 import { workOrder, type WorkStep } from '../../../server/src/core/figures/work-order';
 import type { StepKind } from '../../../server/src/core/trade/steps';
+import { ORDER_RULES } from '../../../server/src/core/trade/work-order';
 import { bench } from '../../support/bench';
 import { buildName } from '../../support/fixture';
 
@@ -91,6 +93,26 @@ describe('the order of work', () => {
       expect(at(steps, 'read handbooks')).toBe(0);
       expect(last(steps, 'hand over')).toBe(steps.length - 1);
     }
+  });
+
+  it('keeps every rule of need, leaves nothing out and stays quick, for builds of any make', () => {
+    const maybe = (text: string) => fc.constantFrom('', text);
+    const builds = fc.tuple(
+      maybe('  board: { socket: LGA1851, slots: { M2_1: { kind: M.2, under: [cooler, PCIE_1] }, PCIE_1: { kind: PCIe } } }\n'), maybe('  processor: {}\n'),
+      fc.constantFrom('', '  cooler: {}\n', '  cooler: { mount: top, back-plate: true, film: true, pump: { pins: 3 } }\n'), maybe('  paste: {}\n'), maybe('  memory: [{ speed: 6000 MT/s }]\n'),
+      fc.nat(12).map((n) => `  drives: [${'{ shape: M.2, slot: M2_1 }, '.repeat(n)}{ shape: 3.5 in }]\n`), fc.nat(6).map((n) => `  graphics: [${'{ slot: PCIE_1, plugs: { 16-pin: 1 } }, '.repeat(n)}{}]\n`),
+      maybe('  supply: {}\n'), fc.constantFrom('', '  case: {}\n', '  case: { tray-opening: false, front-leads: [front panel] }\n'), maybe('  radiators: [{ mount: top }]\n'),
+      fc.constantFrom('', 'bench: { strap: { worn: true } }\n', 'bench: { firmware-update: { by: older processor } }\n', 'bench: { firmware-update: { by: with this processor } }\n', 'bench: { firmware-update: { to: "1" } }\n'),
+    ).map((pieces) => `parts:\n${pieces.join('')}`);
+    fc.assert(fc.property(builds, (text) => {
+      const steps = order(text);
+      expect(at(steps, 'hand over')).toBe(steps.length - 1);
+      expect(steps.length).toBeGreaterThan(6);
+      for (const rule of ORDER_RULES) {
+        if (rule.strength !== 'needed' || rule.when !== undefined || at(steps, rule.before) < 0 || at(steps, rule.after) < 0) continue;
+        expect(at(steps, rule.before), `${rule.before} before ${rule.after}`).toBeLessThan(last(steps, rule.after));
+      }
+    }), { numRuns: 60, seed: 7 });
   });
 
   it('is the same for the same text', () => expect(words(order(desk))).toEqual(words(order(desk))));

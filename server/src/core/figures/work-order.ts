@@ -139,31 +139,57 @@ const strengths: readonly Strength[] = ['needed', 'reach', 'usual'];
 /** One edge of the derived graph, with the rule behind it. */
 interface RuleEdge { readonly edge: Edge; readonly rule: OrderRule }
 
-function edgesOf(build: Build, nodes: readonly Node[]): RuleEdge[] {
-  const start = nodes.findIndex(({ kind }) => kind === 'bench start');
-  const secondOf = (i: number): boolean => nodes.some((node, j) => j < i && node.kind === nodes[i]!.kind && afterBench.includes(node.kind));
-  const edges: RuleEdge[] = [];
-  const reaches = (from: number, to: number): boolean => from === to || edges.some(({ edge }) => edge[0] === from && reaches(edge[1], to));
-  const add = (before: number, after: number, rule: OrderRule): void => {
-    if (rule.strength === 'needed' || !reaches(after, before)) edges.push({ edge: [before, after], rule });
-  };
-  nodes.forEach((node, i) => {
-    const rule = { before: node.kind, after: 'bench start', because: 'it is needed for the start on the bench', strength: 'needed' } as const;
-    if (node.forBench) {
-      add(i, start, rule);
-      if (node.kind === 'take off strap') nodes.forEach((lead, j) => lead.forBench && j !== i && add(j, i, { ...rule, before: lead.kind, after: node.kind, because: 'the strap is worn until then', strength: 'usual' }));
-    } else if (start >= 0 && (secondOf(i) || beforeBench.includes(node.kind))) add(start, i, { ...rule, before: 'bench start', after: node.kind, because: 'it is done again in the case' });
-  });
-  for (const strength of strengths) for (const rule of ORDER_RULES) {
-    if (rule.strength !== strength) continue;
-    nodes.forEach((after, j) => {
-      if (after.kind !== rule.after || after.forBench || secondOf(j)) return;
-      nodes.forEach((before, i) => {
-        if (before.kind === rule.before && !before.forBench && !secondOf(i) && binds(build, rule.when, before.part, after.part).is !== false) add(i, j, rule);
+/** The derived graph: rules of need first; one of reach or of custom, or one whose facts are missing, is left out where it would close a circle. */
+class Graph {
+  readonly edges: RuleEdge[] = [];
+  private readonly later: number[][];
+
+  constructor(private readonly build: Build, private readonly nodes: readonly Node[]) {
+    this.later = nodes.map(() => []);
+    this.addBench();
+    for (const strength of strengths) for (const rule of ORDER_RULES) if (rule.strength === strength) this.addRule(rule);
+  }
+
+  private add(before: number, after: number, rule: OrderRule, certain = rule.strength === 'needed'): void {
+    if (!certain && this.reaches(after, before)) return;
+    this.edges.push({ edge: [before, after], rule });
+    this.later[before]!.push(after);
+  }
+
+  private reaches(from: number, to: number): boolean {
+    const seen = new Set([from]);
+    for (const at of seen) for (const next of this.later[at]!) seen.add(next);
+    return seen.has(to);
+  }
+
+  /** What is done for the start on the bench comes before it, and again after it. */
+  private addBench(): void {
+    const start = this.nodes.findIndex(({ kind }) => kind === 'bench start');
+    if (start < 0) return;
+    const strapOff = this.nodes.findIndex(({ kind, forBench }) => kind === 'take off strap' && forBench);
+    this.nodes.forEach(({ kind, forBench }, i) => {
+      if (forBench) this.add(i, start, { before: kind, after: 'bench start', because: 'it is needed for the start on the bench', strength: 'needed' });
+      if (forBench && strapOff >= 0 && i !== strapOff) this.add(i, strapOff, { before: kind, after: 'take off strap', because: 'the strap is worn until then', strength: 'usual' });
+      if (!forBench && (beforeBench.includes(kind) || this.isSecond(i))) this.add(start, i, { before: 'bench start', after: kind, because: 'it is done again in the case', strength: 'needed' });
+    });
+  }
+
+  private addRule(rule: OrderRule): void {
+    this.nodes.forEach((after, j) => {
+      if (after.kind !== rule.after || after.forBench || this.isSecond(j)) return;
+      this.nodes.forEach((before, i) => {
+        if (before.kind !== rule.before || before.forBench || this.isSecond(i)) return;
+        const { is } = binds(this.build, rule.when, before.part, after.part);
+        if (is !== false) this.add(i, j, rule, is === true && rule.strength === 'needed');
       });
     });
   }
-  return edges;
+
+  /** Whether a step has been done before the start on the bench, and is done again. */
+  private isSecond(i: number): boolean {
+    const { kind } = this.nodes[i]!;
+    return afterBench.includes(kind) && this.nodes.findIndex((node) => node.kind === kind) < i;
+  }
 }
 
 /**
@@ -172,7 +198,7 @@ function edgesOf(build: Build, nodes: readonly Node[]): RuleEdge[] {
  */
 export const workOrder = memo((build: Build): readonly WorkStep[] => {
   const nodes = nodesOf(build);
-  const edges = edgesOf(build, nodes);
+  const { edges } = new Graph(build, nodes);
   return topologicalOrder(nodes.length, edges.map(({ edge }) => edge)).map((i) => {
     const { kind, part } = nodes[i]!;
     const reasons = edges.filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')

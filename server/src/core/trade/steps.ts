@@ -23,10 +23,10 @@ export const HANDLING: ReadonlySet<StepKind> = new Set<StepKind>([
   'connect card power', 'fill loop', 'change coin cell',
 ]);
 
-/** Handling steps whose part a discharge can harm; a fan, a radiator or a housing bears it. Source: common practice. */
+/** Handling steps whose part a discharge can harm; a fan, a radiator or a housing bears it, and a bag is judged by itself. Source: common practice. */
 export const STATIC_SENSITIVE: ReadonlySet<StepKind> = new Set<StepKind>([
-  'take parts from bags', 'take off socket cover', 'fit processor', 'fit memory', 'fit M.2 drive', 'fit cooler', 'connect 24-pin',
-  'connect EPS', 'fit board', 'connect front leads', 'fit drive', 'fit card', 'fit graphics', 'change coin cell',
+  'take off socket cover', 'fit processor', 'fit memory', 'fit M.2 drive', 'fit cooler', 'connect 24-pin', 'connect EPS',
+  'fit board', 'connect front leads', 'fit drive', 'fit card', 'fit graphics', 'change coin cell',
 ]);
 
 /** Steps after which the supply is on the mains. Source: common practice. */
