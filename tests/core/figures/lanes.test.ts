@@ -30,9 +30,9 @@ describe('reached', () => {
   });
 
   it('halves the lanes once, however many slots halve them', () => {
-    const parts = `  graphics: { link: PCIe 4 x16, slot: PCIE_1 }\n  cards: [{ slot: PCIE_2 }]`;
-    const one = rateOf(`${slots(', halves: [PCIE_1]')}${parts}`);
-    expect([one.lo, one.hi]).toEqual([gigabytes(8, 16), gigabytes(8, 16)].map((rate) => expect.closeTo(rate, 9)));
+    const cards = '  graphics: { link: PCIe 4 x16, slot: PCIE_1 }\n  cards: [{ slot: PCIE_2 }, { slot: PCIE_3 }]';
+    const both = rateOf(`${slots(', halves: [PCIE_1]')}      PCIE_3: { kind: PCIe, halves: [PCIE_1] }\n${cards}`);
+    expect([both.lo, both.hi]).toEqual([gigabytes(8, 16), gigabytes(8, 16)].map((rate) => expect.closeTo(rate, 9)));
   });
 
   it('lies between half and all while nothing states what another slot halves, and names that fact', () => {

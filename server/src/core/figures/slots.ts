@@ -26,7 +26,7 @@ export function seatOf(build: Build, placed: Seated): Seat {
 
 function slotMissing(board: Placed<'board'>, name: string): Missing {
   const { slots } = board.part;
-  return { doc: slots.doc, path: `${slots.path}.${name}`, fact: slots, what: `${name} of ${board.label}` };
+  return { doc: slots.doc, path: `${slots.path}.${name}`, fact: slots, what: `slot ${name} of ${board.label}` };
 }
 
 /** All parts that can sit in slots. */

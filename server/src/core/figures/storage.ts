@@ -70,7 +70,7 @@ function carriedSata(slot: Slot, name: string): Figure {
 /** The missing fact behind a port that the board does not list. */
 export function portMissing(board: Placed<'board'>, port: string): Missing {
   const { ports } = board.part;
-  return { doc: ports.doc, path: `${ports.path}.${port}`, fact: ports, what: `${port} of ${board.label}` };
+  return { doc: ports.doc, path: `${ports.path}.${port}`, fact: ports, what: `port ${port} of ${board.label}` };
 }
 
 /** The rate a drive reaches, reading or writing: its own, its link’s, or the chipset’s uplink’s, whichever is lowest. */
