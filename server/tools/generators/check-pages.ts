@@ -1,7 +1,7 @@
 // A page for each check under server/docs/checks/, and the index: made from the check’s own file by running its examples.
 import { checks } from '../../src/core/checks/all';
 import { areas, type Area, type Check, type Example } from '../../src/core/checks/check';
-import { CAUTIONS, type CautionId } from '../../src/core/trade/cautions';
+import { CAUTIONS, deferral, type CautionId } from '../../src/core/trade/cautions';
 import { runExample } from './examples';
 import type { Generator } from './index';
 
@@ -68,11 +68,11 @@ export function readmeTable(): string {
   return ['| area | checks | |', '| --- | --- | --- |', ...rows].join('\n');
 }
 
-const marks = /(<!-- checks: generated -->\n)[\s\S]*?(\n<!-- end of checks -->)/;
+const marks = /(<!-- checks: generated -->\n)[\s\S]*?(<!-- end of checks -->)/;
 
 export const readme: Generator = {
   make: (read) => {
     const text = read('README.md');
-    return new Map(text ? [['README.md', text.replace(marks, (_, start: string, end: string) => start + readmeTable() + end)]] : []);
+    return new Map(text ? [['README.md', text.replace(marks, (_, start: string, end: string) => `${start}${readmeTable()}\n${end}`)]] : []);
   },
 };
