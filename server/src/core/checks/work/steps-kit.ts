@@ -4,7 +4,7 @@ import { notes, stepList, type Step } from '../../figures/steps';
 import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
-import type { Edit } from '../../text';
+import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { findSlip, type Slip } from '../../trade/bench-words';
 import { atBuild, atKey, change, outcome, type Outcome, type Place, type TextFix } from '../kit';
@@ -63,7 +63,7 @@ export function* slipsIn(build: Build, slip: Slip, reads: string, instead: strin
     const words = found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
     const span = found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
     yield outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
-      broken: () => say`The words “${found!.words}” read as if ${reads}.`,
+      broken: () => say`The words ${quoted(found!.words)} read as if ${reads}.`,
       fixes: () => fact.key === 'do' ? [] : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
       ...more(step),
     });
