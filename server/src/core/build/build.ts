@@ -2,6 +2,7 @@
 import { Doc } from '../parts/doc';
 import type { Fact, Group } from '../parts/fact';
 import { readGroup, type Source } from '../parts/facts';
+import type { Table } from '../parts/field';
 import { isKind, kinds, type Kind, type Kinds } from '../parts/kinds';
 import { buildFile } from '../manifest/build-file';
 import { roleNames, roles, type Role, type RoleName, type Roles } from '../manifest/places';
@@ -129,12 +130,11 @@ export class Build {
     const path = several ? (ownName ? `parts.${role}.${ownName}` : `parts.${role}[${index}]`) : `parts.${role}`;
     const file = name === undefined ? undefined : this.look(name);
     const own = source(this.doc, map, path, span);
-    const sources = file ? [own, partSource(file)] : [own];
     const used = name === undefined ? {} : { used: { name, span: useEntry?.value.span ?? span, ...(file ? { file } : {}) } };
     return {
       role, kind, index, path, label: ownName ?? labelOf(role, name, map), doc: this.doc, span, ...(map ? { map } : {}), ...used,
       at: readGroup(fields, role, [own]) as unknown as Placed['at'],
-      part: readGroup(kinds[kind as Kind], role, sources) as unknown as Placed['part'],
+      part: (file ? readGroup<Table>(kinds[kind as Kind], role, [own, partSource(file)], partFacts(file, kind as Kind)) : readGroup(kinds[kind as Kind], role, [own])) as unknown as Placed['part'],
     };
   }
 
@@ -166,8 +166,20 @@ function source(doc: Doc, map: MapNode | undefined, path: string, span: Span): S
 }
 
 function partSource(file: Doc): Source {
-  const root = file.parsed.root;
-  return source(file, root?.type === 'map' ? root : undefined, '', { start: 0, end: 0 });
+  let known = file.memo.get(partSource) as Source | undefined;
+  if (!known) {
+    const root = file.parsed.root;
+    file.memo.set(partSource, (known = source(file, root?.type === 'map' ? root : undefined, '', { start: 0, end: 0 })));
+  }
+  return known;
+}
+
+/** What a part file states by itself; it belongs to the file, and every build that uses the file shares it. */
+function partFacts(file: Doc, kind: Kind): Group<Table> {
+  const table: Table = kinds[kind];
+  let known = file.memo.get(table) as Group<Table> | undefined;
+  if (!known) file.memo.set(table, (known = readGroup(table, kind, [partSource(file)])));
+  return known;
 }
 
 function scalarText(map: MapNode | undefined, key: string): string | undefined {

@@ -16,16 +16,17 @@ export interface Source {
 }
 
 // Names with a `$` of its own: a field may be called anything else.
-interface GroupImpl { $: GroupMeta; $sources: readonly Source[]; $read: Map<string, unknown> }
+interface GroupImpl { $: GroupMeta; $sources: readonly Source[]; $rest: Readonly<Record<string, unknown>> | undefined; $read: Map<string, unknown> }
 
 // Made once from tables that never change; nothing that was read is kept here.
 const shapes = new WeakMap<Table, object>();
 
 /**
  * Reads a group. `sources` are in order of precedence: what is spelled out in a build before the part file.
- * The last source is where an absent fact belongs.
+ * The last source is where an absent fact belongs. `rest` is the group as all sources but the first state it: what the
+ * first does not state is taken from there, so that a part file is read once for all builds that use it.
  */
-export function readGroup<T extends Table>(table: T, name: string, sources: readonly Source[]): Group<T> {
+export function readGroup<T extends Table>(table: T, name: string, sources: readonly Source[], rest?: Group<T>): Group<T> {
   const home = sources[sources.length - 1]!;
   const first = sources.find((source) => source.map) ?? home;
   const impl = Object.create(shapeOf(table)) as GroupImpl;
@@ -34,6 +35,7 @@ export function readGroup<T extends Table>(table: T, name: string, sources: read
     ...(first.map ? { map: first.map } : {}), ...(first.entry ? { entry: first.entry } : {}),
   };
   impl.$sources = sources;
+  impl.$rest = rest as GroupImpl['$rest'];
   impl.$read = new Map();
   return impl as unknown as Group<T>;
 }
@@ -49,7 +51,7 @@ function shapeOf(table: Table): object {
         enumerable: true,
         get(this: GroupImpl) {
           let value = this.$read.get(key);
-          if (value === undefined) this.$read.set(key, (value = readField(field, key, this.$sources)));
+          if (value === undefined) this.$read.set(key, (value = readIn(this, field, key)));
           return value;
         },
       });
@@ -59,15 +61,22 @@ function shapeOf(table: Table): object {
   return shape;
 }
 
+function readIn({ $rest: rest, $sources: sources }: GroupImpl, field: Field, key: string): unknown {
+  if (!rest) return readField(field, key, sources);
+  if (!sources[0]!.map?.get(key)) return rest[key];
+  return readField(field, key, sources, rest[key]);
+}
+
 const below = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
-function readField(field: Field, key: string, sources: readonly Source[]): unknown {
-  if (field.type === 'group') return readGroup(field.fields, key, sources.map((source) => childSource(source, key)));
+/** `rest`: the same field as all sources but the first state it, where that is read already. */
+function readField(field: Field, key: string, sources: readonly Source[], rest?: unknown): unknown {
+  if (field.type === 'group') return readGroup(field.fields, key, sources.map((source) => childSource(source, key)), rest as Group<Table> | undefined);
   if (field.type === 'named') return readNamed(field, key, sources);
   for (let i = 0; i < sources.length; i++) {
     const entry = sources[i]!.map?.get(key);
     if (!entry) continue;
-    const replaced = i + 1 < sources.length ? (readField(field, key, sources.slice(i + 1)) as Fact<unknown>) : undefined;
+    const replaced = i + 1 < sources.length ? ((i === 0 && rest) || readField(field, key, sources.slice(i + 1))) as Fact<unknown> : undefined;
     return factFrom(field, key, sources[i]!, entry, replaced?.entry ? replaced : undefined);
   }
   return absent(field, key, sources[sources.length - 1]!);
