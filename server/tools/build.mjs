@@ -9,12 +9,17 @@ export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 
 const common = { bundle: true, minify: true, platform: 'node', target: 'node20', format: 'cjs', legalComments: 'none', logLevel: 'warning', absWorkingDir: root };
 
+/** In a browser’s worker the same code speaks over messages instead of streams. */
+const browser = { platform: 'browser', target: 'es2022', alias: { 'vscode-languageserver/node': 'vscode-languageserver/browser' } };
+
 /** Each bundle with its entry; a bundle whose entry is not there is left out. */
 export const bundles = [
   { entry: 'server/src/fettle.ts', out: 'dist/fettle.bundle.js' },
   { entry: 'server/tools/loader.cjs', out: 'dist/fettle.js', more: { banner: { js: '#!/usr/bin/env node' } } },
   { entry: 'server/src/server.ts', out: 'dist/server.js' },
   { entry: 'client/src/desktop.ts', out: 'dist/client.js', more: { external: ['vscode'] } },
+  { entry: 'server/src/server-worker.ts', out: 'dist/server.worker.js', more: { ...browser, format: 'iife' } },
+  { entry: 'client/src/web.ts', out: 'dist/client.web.js', more: { ...browser, external: ['vscode'] } },
 ].filter(({ entry }) => existsSync(join(root, entry)));
 
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */

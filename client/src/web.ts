@@ -1,0 +1,26 @@
+// Entry in a browser: the server is a worker, and reads files through the editor.
+import { Uri, workspace, type ExtensionContext } from 'vscode';
+import { BrowserMessageReader, BrowserMessageWriter, LanguageClient, type MessageTransports } from 'vscode-languageclient/browser';
+import { start } from './start';
+
+// The compiler is told of no page; what a worker is, the client library knows.
+type Running = ConstructorParameters<typeof BrowserMessageReader>[0] & { terminate(): void };
+declare const Worker: new (address: string) => Running;
+declare const Blob: new (parts: readonly Uint8Array[], kind: { type: string }) => object;
+declare const URL: { createObjectURL(blob: object): string };
+
+export async function activate(context: ExtensionContext): Promise<void> {
+  const script = Uri.joinPath(context.extensionUri, 'dist/server.worker.js');
+  // The extension may lie where a page cannot load a script from, so the editor reads it.
+  const code = await workspace.fs.readFile(script);
+  const address = URL.createObjectURL(new Blob([code], { type: 'text/javascript' }));
+  let running: Running | undefined;
+  // A worker serves one life of the client; a restart begins another.
+  const launch = async (): Promise<MessageTransports> => {
+    running?.terminate();
+    running = new Worker(address);
+    return { reader: new BrowserMessageReader(running), writer: new BrowserMessageWriter(running) };
+  };
+  context.subscriptions.push({ dispose: () => running?.terminate() });
+  await start(context, (options) => new LanguageClient('fettle', 'Fettle', launch, options));
+}

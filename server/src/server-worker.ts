@@ -1,0 +1,10 @@
+// Entry of the language server in a browser’s worker: it reads no files itself, it asks the editor for them.
+import { version } from '../../package.json';
+import { serveWorker } from './language/worker';
+
+serveWorker({
+  makeHost: undefined,
+  version,
+  today: () => new Date().toISOString().slice(0, 10),
+  pause: () => new Promise((resolve) => setTimeout(resolve)),
+});
