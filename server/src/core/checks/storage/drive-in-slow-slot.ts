@@ -44,6 +44,8 @@ parts:
       if (!bus || (bus.value !== undefined && bus.value !== 'NVMe')) continue;
       const drive = placed as Drive;
       const now = driveRate(build, drive, 'read');
+      // A slot that carries no PCIe is not slow: drive-bus-not-carried says so.
+      if (now.hi === 0) continue;
       const own = figure(drive.part.read, `read rate of ${drive.label}`);
       const rivals = now.lo >= own.hi ? [] : rivalsOf(build, drive, own);
       const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
