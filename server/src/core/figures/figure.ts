@@ -156,9 +156,11 @@ function extreme(label: string, words: string, inputs: readonly Figure[], pick: 
 
 /** Missing facts of several figures, each once. */
 export function uniqueMissing(of: readonly { readonly missing: readonly Missing[] }[]): readonly Missing[] {
-  if (of.every((one) => one.missing.length === 0)) return [];
+  const open = of.filter((one) => one.missing.length > 0);
+  // Each list by itself names a fact once.
+  if (open.length <= 1) return open[0]?.missing ?? [];
   const seen = new Map<string, Missing>();
-  for (const one of of) for (const lack of one.missing) {
+  for (const one of open) for (const lack of one.missing) {
     const key = `${lack.doc.name}\n${lack.path}`;
     if (!seen.has(key)) seen.set(key, lack);
   }
