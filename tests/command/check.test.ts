@@ -41,7 +41,14 @@ describe('what a finding looks like', () => {
     const block = blockOf(out, 'supply-overloaded');
     expect(block).toMatch(/^ {2}harm {5}desk\.pcbuild\.yaml:7 {3}parts\.supply$/m);
     expect(block).toMatch(/^ {11}(DANGER|WARNING|CAUTION|NOTICE) +\S/m);
-    expect(block).toMatch(/Beyond this, follow /);
+    expect(block).toMatch(/^ {21}Defer to the handbooks of the supply and of the parts fed\.$/m);
+  });
+
+  it('says a caution in full once a file, and at its other findings where it stands', async () => {
+    const bench = 'format: 1\nbuild: Desk\nbench:\n  surface: carpet\n  equalise-by: nothing\nparts:\n  board: { socket: AM5 }\n';
+    const { out } = await fettle({ 'a.pcbuild.yaml': bench, 'b.pcbuild.yaml': bench }, 'check');
+    expect(out.match(/^ {11}NOTICE {4}People carry charges that they do not feel\.$/gm)).toHaveLength(2);
+    expect(out.match(/^ {11}NOTICE {4}The caution under surface-unsuited above holds here too\.$/gm)).toHaveLength(2);
   });
 
   it('shows figures down to file and line on request', async () => {

@@ -2,7 +2,7 @@
 import { areas, type Check } from '../core/checks/check';
 import { checks } from '../core/checks/all';
 import type { Grade } from '../core/manifest/house-file';
-import { CAUTIONS, type CautionId } from '../core/trade/cautions';
+import { CAUTIONS, deferral, type CautionId } from '../core/trade/cautions';
 import { code, heading, markdown, paragraph, strong, verbatim, type Block } from './prose';
 
 const meaningOf: Record<Grade, string> = {
@@ -26,7 +26,7 @@ function page(check: Check): Block[] {
     paragraph(check.what),
     paragraph(check.why),
     paragraph('Grade ', strong(check.grade), `: ${meaningOf[check.grade]}. Area: ${areas[check.area]}. Source: ${check.source}.`),
-    ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} Follow ${caution.defersTo}.`)] : []),
+    ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} ${deferral(caution)}`)] : []),
     ...check.examples.flatMap((example) => [
       paragraph('Brings the finding:'), verbatim(withoutMarks(example.faulty), 'yaml'),
       ...(example.mended === undefined ? [paragraph(`No fix can be offered. ${example.instead ?? ''}`)] : [paragraph('Mended:'), verbatim(example.mended, 'yaml')]),

@@ -6,7 +6,7 @@ import type { Finding } from '../core/judge/finding';
 import { roles } from '../core/manifest/places';
 import type { Fact, Group } from '../core/parts/fact';
 import type { Table } from '../core/parts/field';
-import { CAUTIONS, type CautionId } from '../core/trade/cautions';
+import { CAUTIONS, deferral, type CautionId } from '../core/trade/cautions';
 import { touches, type Span } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from './field-at';
@@ -96,7 +96,7 @@ function aboutFinding(finding: Finding, view: View): Block[] {
   return [
     paragraph(strong(finding.grade), ` ${finding.said.text}`),
     paragraph(finding.check.why),
-    ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} Follow ${caution.defersTo}.`)] : []),
+    ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} ${deferral(caution)}`)] : []),
     ...(finding.accepted ? [paragraph(`Accepted: ${finding.accepted.because}`)] : []),
     ...workingBlocks(uses(finding), view.doc),
     paragraph(code(finding.id), `; source: ${finding.check.source}.`),

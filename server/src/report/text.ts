@@ -1,5 +1,5 @@
 // Findings as text for a terminal: grade, place, sentence, the check’s id last; then the working.
-import { CAUTIONS, type Caution, type CautionId } from '../core/trade/cautions';
+import { CAUTIONS, deferral, type Caution, type CautionId } from '../core/trade/cautions';
 import type { Finding } from '../core/judge/finding';
 import type { Missing } from '../core/figures/figure';
 import type { Grade } from '../core/manifest/house-file';
@@ -20,7 +20,8 @@ const toned = (text: string, tone: string, look: TextLook): string => (look.colo
 export function sectionText(section: Section, look: TextLook): string {
   const findings = listed(section, look);
   if (findings.length === 0) return '';
-  const blocks = findings.filter((finding) => isPlain(finding, look)).map((finding) => findingText(finding, look));
+  const cautioned: Cautioned = new Map();
+  const blocks = findings.filter((finding) => isPlain(finding, look)).map((finding) => findingText(finding, look, cautioned));
   const waiting = findings.filter((finding) => !isPlain(finding, look));
   const heading = toned(safe(section.title ?? look.shown(section.doc)), '1', look);
   return [heading, ...blocks, ...waitingText(waiting, look)].join('\n\n') + '\n\n';
@@ -29,14 +30,17 @@ export function sectionText(section: Section, look: TextLook): string {
 /** Findings that wait for facts are listed by fact, unless the working of each is asked for. */
 const isPlain = (finding: Finding, look: Look): boolean => look.working || finding.missing.length === 0;
 
-function findingText(finding: Finding, look: TextLook): string {
+/** The cautions that stand in full in a section so far, each with the check under whose finding it does. */
+type Cautioned = Map<string, string>;
+
+function findingText(finding: Finding, look: TextLook, cautioned: Cautioned): string {
   const { place, grade } = finding;
   const word = finding.accepted ? 'accepted' : grade;
   const head = `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(place.doc, place.span, look))}   ${safe(place.path)}`;
   const sentence = withRight(block(finding.said.text, sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
-  if (finding.caution && !finding.accepted) lines.push(...cautionText(CAUTIONS[finding.caution as CautionId], sentences));
+  if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution as CautionId, finding.id, cautioned));
   const working = look.working ? workingText(workingOf(finding), look) : [];
   if (working.length > 0) lines.push('', ...working);
   return lines.join('\n');
@@ -48,12 +52,22 @@ function acceptedText({ accepted }: Finding, grade: Grade): string[] {
   return block(`A ${grade} finding, accepted because: ${accepted!.because}${by}${until}`, sentences);
 }
 
+/** A caution in full at its first finding in a section; at the others its signal word and where to read it. */
+function cautionOnce(id: CautionId, check: string, cautioned: Cautioned): string[] {
+  const first = cautioned.get(id);
+  if (first === undefined) {
+    cautioned.set(id, check);
+    return cautionText(CAUTIONS[id], sentences);
+  }
+  return block(`The caution under ${first} above holds here too.`, sentences + 10, padded('', sentences) + CAUTIONS[id].word);
+}
+
 /** A safety message: signal word, hazard, consequence, avoidance, and to whom it defers. */
 export function cautionText(caution: Caution, from: number): string[] {
   const margin = from + 10;
   return [
     ...block(caution.hazard, margin, padded('', from) + caution.word),
-    ...[caution.consequence, caution.avoidance, `Beyond this, follow ${caution.defersTo}.`].flatMap((line) => block(line, margin)),
+    ...[caution.consequence, caution.avoidance, deferral(caution)].flatMap((line) => block(line, margin)),
   ];
 }
 

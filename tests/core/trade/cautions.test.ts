@@ -1,6 +1,6 @@
 // Signal words and the job's cautions.
 import { describe, expect, it } from 'vitest';
-import { CAUTION_PARTS, CAUTIONS, missingParts, SIGNAL_WORDS, signalWordFor } from '../../../server/src/core/trade/cautions';
+import { CAUTION_PARTS, CAUTIONS, deferral, missingParts, SIGNAL_WORDS, signalWordFor } from '../../../server/src/core/trade/cautions';
 import type { CautionId, SignalWord } from '../../../server/src/core/trade/cautions';
 
 /** Word, and a word each part must speak of: hazard, consequence, avoidance, whom to ask, source. */
@@ -75,6 +75,11 @@ describe('signal words', () => {
     expect(signalWordFor('none', 'will')).toBe('NOTICE');
     expect(signalWordFor('none', 'could')).toBe('NOTICE');
     for (const [word, { injury, likelihood }] of Object.entries(SIGNAL_WORDS)) expect(signalWordFor(injury, likelihood)).toBe(word);
+  });
+
+  it('are followed by whose word counts above ours, a person or a book', () => {
+    expect(deferral(CAUTIONS['mains-inside-supply'])).toBe('Defer to the supply maker and a qualified repairer.');
+    expect(deferral(CAUTIONS['liquid-leak'])).toBe('Defer to the cooler’s handbook.');
   });
 
   it('want three parts', () => {

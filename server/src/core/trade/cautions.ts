@@ -49,6 +49,9 @@ export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly source: string;
 }
 
+/** The end of a safety message: whose word counts above ours. It fits a person, a handbook and a code alike. */
+export const deferral = (caution: Pick<Caution, 'defersTo'>): string => `Defer to ${caution.defersTo}.`;
+
 /**
  * The job's cautions. Words are graded by `SIGNAL_WORDS`; each defers to those who know the part or the place.
  * Facts: 330 µF at 400 V hold 26 J (`storedEnergyJ`); 80 % rule, NFPA 70; 23 kg, NIOSH 94-110;
