@@ -38,11 +38,11 @@ describe('explain', () => {
     const { status, out, err } = await fettle({}, 'explain', word);
     expect(status).toBe(2);
     expect(out).toBe('');
-    expect(err).toMatch(new RegExp(`^fettle: there is no check "${word}"; near it: .*\\b${near}\\b.*\\.\\n$`));
+    expect(err).toMatch(new RegExp(`^fettle: there is no check \`${word}\`; near it: .*\\b${near}\\b.*\\.\\n$`));
   });
 
   it('says where to look when nothing is near', async () => {
-    expect((await fettle({}, 'explain', 'zzzz')).err).toBe('fettle: there is no check "zzzz"; `fettle explain` lists all of them.\n');
+    expect((await fettle({}, 'explain', 'zzzz')).err).toBe('fettle: there is no check `zzzz`; `fettle explain` lists all of them.\n');
   });
 
   it('lists every check once without a name', async () => {

@@ -111,8 +111,9 @@ describe('text for messages', () => {
   });
 
   it('quotes and cuts between characters', () => {
-    expect(quoted('abc')).toBe('"abc"');
-    expect(quoted('😀😀😀', 2)).toBe('"😀😀…"');
-    expect(quoted('a'.repeat(1000))).toBe(`"${'a'.repeat(60)}…"`);
+    expect(quoted('abc')).toBe('`abc`');
+    expect(quoted('😀😀😀', 2)).toBe('`😀😀…`');
+    expect(quoted('a'.repeat(1000))).toBe(`\`${'a'.repeat(60)}…\``);
+    expect(quoted('a`b')).toBe('"a`b"');
   });
 });
