@@ -1,6 +1,6 @@
 // Client wiring: starts the server, registers the commands, shows what the server says.
 import {
-  commands, languages, LanguageStatusSeverity, ProgressLocation, window,
+  commands, languages, LanguageStatusSeverity, ProgressLocation, window, workspace,
   type Disposable, type ExtensionContext, type LanguageStatusItem,
 } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
@@ -16,11 +16,17 @@ const own: ClientOptions = { explains: true, files: true, wholeOnRequest: true }
 /** Makes a client for a transport: a process on the desktop, a worker in a browser. */
 export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;
 
+/** Files where they live: not the older texts that a comparison shows under schemes of its own. */
+function selector(): { language: string; scheme: string }[] {
+  const schemes = new Set(['file', 'untitled', ...(workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme)]);
+  return languageIds.flatMap((language) => [...schemes].map((scheme) => ({ language, scheme })));
+}
+
 /** Starts everything; what is made here ends with the extension. */
 export async function start(context: ExtensionContext, make: MakeClient): Promise<void> {
   const log = window.createOutputChannel('Fettle', { log: true });
   const client = make({
-    documentSelector: languageIds.map((language) => ({ language })),
+    documentSelector: selector(),
     initializationOptions: own,
     outputChannel: log,
     markdown: { isTrusted: false, supportHtml: false },

@@ -150,3 +150,19 @@ describe('pulled by a client that pulls', () => {
     expect(client.published).toEqual([]);
   });
 });
+
+test('a fault while judging replaces what was shown, and the log says where', async () => {
+  await client.start();
+  await client.open(desk);
+  expect(codes(await client.findings(desk))).toContain('cooler-too-tall');
+  const get = client.files.get.bind(client.files);
+  client.files.get = (name) => {
+    if (name.includes('broken')) throw new Error('broken on purpose');
+    return get(name);
+  };
+  await client.type(desk, 'boreas/tower-155', 'boreas/broken');
+  const shown = client.published;
+  await client.connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri: client.uri('none.txt') } });
+  expect(shown.at(-1)?.diagnostics).toMatchObject([{ code: 'not-checked', severity: 1, message: expect.stringContaining('broken on purpose') }]);
+  expect(client.logged.join('\n')).toContain(client.uri(desk));
+});

@@ -40,6 +40,8 @@ export class TestClient {
   readonly published: PublishDiagnosticsParams[] = [];
   readonly logged: string[] = [];
   readonly files: Map<string, string>;
+  /** The address of the workspace’s folder. */
+  base = 'file:///ws';
   private readonly texts = new Map<string, { version: number; text: string }>();
 
   constructor(files: Record<string, string>) {
@@ -55,13 +57,13 @@ export class TestClient {
   }
 
   async start(capabilities: ClientCapabilities = {}, more: object = {}): Promise<InitializeResult> {
-    const result = await this.connection.sendRequest(InitializeRequest.type, { processId: null, rootUri: null, workspaceFolders: [{ uri: 'file:///ws', name: 'ws' }], capabilities, ...more });
+    const result = await this.connection.sendRequest(InitializeRequest.type, { processId: null, rootUri: null, workspaceFolders: [{ uri: this.base, name: 'ws' }], capabilities, ...more });
     await this.connection.sendNotification(InitializedNotification.type, {});
     return result;
   }
 
   uri(name: string): string {
-    return `file:///ws/${name}`;
+    return `${this.base}/${name}`;
   }
 
   async open(name: string, text = this.files.get(`ws/${name}`) ?? ''): Promise<void> {

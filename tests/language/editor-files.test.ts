@@ -1,0 +1,70 @@
+// Files that only the client can reach: asked for by our own requests, each answer checked by its shape.
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { TestClient } from '../support/client';
+
+const files: Record<string, string> = {
+  'fettle.yaml': 'format: 1\nparts: [parts]\n',
+  'parts/boreas/tower-155.part.yaml': 'kind: cooler\nheight: 155 mm\n',
+  'parts/tarn/mid-3.part.yaml': 'kind: case\ncooler-height: 150 mm\n',
+  'desk.pcbuild.yaml': 'parts:\n  cooler: { use: boreas/tower-155 }\n  case: { use: tarn/mid-3 }\n',
+};
+const base = 'vfs://station/ws';
+const desk = 'desk.pcbuild.yaml';
+
+let client: TestClient;
+let asked: string[];
+
+beforeEach(() => {
+  client = new TestClient({});
+  client.base = base;
+  asked = [];
+  const nameOf = (uri: string): string => decodeURIComponent(uri.slice(base.length + 1));
+  client.connection.onRequest('fettle/findPath', ({ uri }: { uri: string }) => {
+    if (uri === base) return { kind: 'folder', root: base, name: '' };
+    return nameOf(uri) in files ? { kind: 'file', root: base, name: nameOf(uri) } : null;
+  });
+  client.connection.onRequest('fettle/readFile', ({ uri }: { uri: string }) => {
+    asked.push(nameOf(uri));
+    const text = files[nameOf(uri)];
+    return text === undefined ? null : { text };
+  });
+  client.connection.onRequest('fettle/listFolder', ({ uri }: { uri: string }) => {
+    const folder = uri === base ? '' : `${nameOf(uri)}/`;
+    const steps = Object.keys(files).filter((name) => name.startsWith(folder)).map((name) => name.slice(folder.length).split('/'));
+    return [...new Map(steps.map(([step, ...rest]) => [step, { name: step, kind: rest.length > 0 ? 'folder' : 'file' }])).values()];
+  });
+});
+afterEach(() => client.dispose());
+
+const codes = async (): Promise<unknown[]> => (await client.findings(desk)).map(({ code }) => code);
+
+describe('a client that offers its files', () => {
+  beforeEach(async () => void (await client.start({}, { initializationOptions: { files: true } })));
+
+  test('has its builds judged with their part files, each read once', async () => {
+    await client.open(desk, files[desk]);
+    await expect.poll(codes).toContain('cooler-too-tall');
+    await client.type(desk, 'mid-3', 'mid-4');
+    await client.type(desk, 'mid-4', 'mid-3');
+    await expect.poll(codes).toContain('cooler-too-tall');
+    expect(asked.filter((name) => name.startsWith('parts/tarn/mid-3'))).toHaveLength(1);
+  });
+
+  test('has its whole workspace checked', async () => {
+    expect(await client.connection.sendRequest('fettle/checkWorkspace')).toMatchObject({ files: 4, worst: { stop: 1 } });
+  });
+
+  test('whose answer has another shape is told, and nothing is made of it', async () => {
+    client.connection.onRequest('fettle/readFile', () => ({ text: 7 }));
+    await client.open(desk, files[desk]);
+    await expect.poll(async () => (await client.findings(desk)).map(({ message }) => message).join('\n')).toContain('the editor’s answer has not the right shape');
+    expect(await codes()).not.toContain('cooler-too-tall');
+  });
+});
+
+test('a client that offers none is asked for none', async () => {
+  await client.start();
+  await client.open(desk, files[desk]);
+  await client.findings(desk);
+  expect(asked).toEqual([]);
+});
