@@ -28,10 +28,10 @@ const severityOf: Record<Grade, Diagnostic['severity']> = {
 /** What is shown of a judged file. Accepted findings are not. */
 export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions): Diagnostic[] {
   const shown = view.judgement.findings.filter((finding) => !finding.accepted && atLeastAsBad(finding.grade, options.from));
-  const open = shown.filter((finding) => finding.grade === 'unknown' && finding.missing.length > 0);
+  const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;
   return [
-    ...shown.filter((finding) => !open.includes(finding)).map((finding) => diagnosticOf(view, finding, options)),
-    ...waiting(open).map((hint) => hintOf(view, hint, options)),
+    ...shown.filter((finding) => !isOpen(finding)).map((finding) => diagnosticOf(view, finding, options)),
+    ...waiting(shown.filter(isOpen)).map((hint) => hintOf(view, hint, options)),
     ...troublesOf(view),
   ];
 }
