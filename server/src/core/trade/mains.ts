@@ -116,6 +116,12 @@ export const INLETS: Readonly<Record<Inlet, InletRange>> = {
   '100-240 V': { leastV: 90, mostV: 265 },
 };
 
+/**
+ * How far beyond the voltages it is marked for a supply still works, either way, in per cent: a site’s mains is seldom its nominal.
+ * Source: ATX12V Power Supply Design Guide, version 2.0, table 1: 90 V where 100 V is marked, more than that where 240 V is.
+ */
+export const MARKED_VOLTAGE_TOLERANCE_PERCENT = 10;
+
 /** Mains frequencies a supply must work on, Hz. Source: ATX12V Power Supply Design Guide, version 2.0, table 1. */
 export const INLET_FREQUENCY_HZ = { least: 47, most: 63 } as const;
 

@@ -1,8 +1,9 @@
 // The site’s mains voltage against the supply’s inlet and its selector.
-import { figure, missing } from '../../figures/figure';
+import { derive, figure, known, missing, type Figure } from '../../figures/figure';
 import { say } from '../../figures/say';
 import { all, atLeast, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import { badgeMains } from '../../trade/efficiency';
+import { MARKED_VOLTAGE_TOLERANCE_PERCENT } from '../../trade/mains';
 import type { Placed } from '../../build/build';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
@@ -11,7 +12,7 @@ export default check({
   id: 'supply-voltage-differs',
   area: 'power',
   grade: 'harm',
-  what: 'The supply takes the site’s mains voltage, and its selector stands there.',
+  what: 'The supply takes the site’s mains voltage, within the tolerance of its marking, and its selector stands there.',
   why: 'A supply set to the lower range bursts when it is plugged into the higher one; the other way round it does not start.',
   source: 'ATX12V Power Supply Design Guide, version 2.0, table 1',
   caution: 'wrong-mains-voltage',
@@ -35,8 +36,8 @@ parts:
     const mains = figure(voltage, 'mains voltage');
     const lowest = figure(supply.part.inlet.lowest, `lowest mains voltage of ${supply.label}`);
     const highest = figure(supply.part.inlet.highest, `highest mains voltage of ${supply.label}`);
-    yield outcome(at(supply), all(atLeast(mains, lowest), atMost(mains, highest)), {
-      broken: () => say`The mains is ${mains}; the supply takes ${lowest} to ${highest}.`,
+    yield outcome(at(supply), all(atLeast(mains, beyond(lowest, -1)), atMost(mains, beyond(highest, 1))), {
+      broken: () => say`The mains is ${mains}; the supply takes ${lowest} to ${highest}, and ${tolerance} beyond either.`,
       fixes: () => [swap(supply)],
     });
     const { selector } = supply.at;
@@ -49,6 +50,13 @@ parts:
     });
   },
 });
+
+const tolerance = known(MARKED_VOLTAGE_TOLERANCE_PERCENT, 'percent', 'tolerance of the marking', { unit: '%', source: 'ATX12V Power Supply Design Guide, version 2.0, table 1' });
+
+/** The voltage up or down to which a supply marked for `marked` still works. */
+function beyond(marked: Figure, way: 1 | -1): Figure {
+  return derive(`${marked.label} with its tolerance`, 'voltage', [marked, tolerance], `marked voltage ${way > 0 ? '+' : '−'} tolerance`, (volts, percent) => volts! * (100 + way * percent!) / 100, { unit: 'V' });
+}
 
 /** A selector is right when it and the mains are of one range. */
 function selectorTruth(supply: Placed<'supply'>, range: ReturnType<typeof badgeMains>): Truth {
