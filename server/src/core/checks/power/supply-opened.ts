@@ -4,9 +4,19 @@ import { fits, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
 
-/** “Open the supply”, “unscrew its cover”, but not “never open the supply”. */
-const opens = /\b(?:open|take apart|unscrew)\b[^.;]*\b(?:power )?supply(?:’s cover|'s cover)?(?!’s lead|'s lead| lead)\b/i;
-const forbids = /\b(?:never|not|no one|nobody|without)\b[^.;]*\b(?:open|take apart|unscrew)/i;
+/**
+ * “Open the supply”, “unscrew its cover”; not “open the case and put the supply in”, “unscrew the supply”, “open the
+ * supply’s box”: what is opened stands right behind the verb.
+ */
+const which = '(?:the |a |an |its |that |this |old |new |faulty |dead |power )*';
+const housing = '(?:cover|housing|lid|shell|top)';
+const notIts = '(?!(?:’s|\'s)? (?:lead|cable|bag|box|carton|package|packaging|bay|shroud|switch))';
+const opens = new RegExp([
+  `\\b(?:open|opening|take apart|dismantle)(?: up)? ${which}supply\\b${notIts}`,
+  `\\b(?:open|opening|unscrew|unscrewing|remove|lift off|take off|pry off) ${which}supply(?:’s|'s)? ${housing}\\b`,
+  `\\b(?:open|unscrew|remove|lift off|take off|pry off|take) ${which}${housing} (?:of|off|from) ${which}supply\\b`,
+].join('|'), 'i');
+const forbids = /\b(?:never|not|no one|nobody|without)\b[^.;]*\b(?:open|take apart|dismantle|unscrew|remove|lift|take|pry)/i;
 
 export default check({
   id: 'supply-opened',
