@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
-import { AIR_GAS_J_PER_KG_K, AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, airRiseK, DELIVERED_OF_FREE_AIR, dewPointC } from '../trade/air';
+import { AIR_GAS_J_PER_KG_K, AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, airRiseK, DELIVERED_OF_FREE_AIR, dewPointC, STILL_CASE_W_PER_K } from '../trade/air';
 import { isLiquid } from './coolers';
 import { between, counted, derive, figure, known, missing, most, times, total, unknown, type Figure, type Missing } from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
@@ -68,6 +68,13 @@ export const deliveredAir = memo((build: Build): Figure => {
   const share = between(low, high, 'count', 'share delivered in a filled case', { source: 'common practice' });
   return derive('delivered air', 'flow', [freeAir(build), share], 'free-air flow × share delivered', (flow, part) => flow! * part!, { unit: 'm³/h' });
 });
+
+/** Heat that the case gives off at a rise with no fan in it. */
+export function stillHeat(rise: Figure): Figure {
+  const { low, high } = STILL_CASE_W_PER_K;
+  const perKelvin = between(low, high, 'count', 'heat through walls and gaps in W/K', { source: 'free convection and radiation: Incropera, Fundamentals of Heat and Mass Transfer; common practice' });
+  return derive('heat that the case gives off by itself', 'power', [perKelvin, rise], 'heat through walls and gaps × rise', (each, by) => each! * by!, { unit: 'W' });
+}
 
 /** Temperature of the air at the case's inlet: as stated, or the room's where nothing else is. */
 export const inletTemperature = memo((build: Build): Figure => {

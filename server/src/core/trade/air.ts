@@ -66,6 +66,13 @@ export function m3PerHFromCfm(flowCfm: number): number {
 /** Share of its free-air flow that a fan delivers behind grilles, filters and in a filled case. Source: common practice. */
 export const DELIVERED_OF_FREE_AIR: Range = { low: 0.4, high: 0.7 };
 
+/**
+ * Heat that a case gives off through its walls and gaps with no fan in it, for each kelvin of rise, W/K: nothing that
+ * anyone could count on, up to 1 m² of wall at 10 W/(m²·K), free convection and radiation together.
+ * Source: Incropera, Fundamentals of Heat and Mass Transfer: free convection in gases, 2 to 25 W/(m²·K); the area, common practice.
+ */
+export const STILL_CASE_W_PER_K: Range = { low: 0, high: 10 };
+
 /** Flow that fans of this free-air flow really deliver, m³/h. Source: common practice. */
 export function deliveredM3PerH(freeAirM3PerH: number): Range {
   needNotNegative('free-air flow (m³/h)', freeAirM3PerH);

@@ -1,9 +1,9 @@
 // Air that is only blown in, or only out.
 import type { Build } from '../../build/build';
 import { streams, type Stream } from '../../figures/air';
-import { number } from '../../figures/figure';
+import { number, total } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { all, any, atLeast, lacking, not, sure, type Truth } from '../../figures/truth';
+import { all, any, atLeast, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, type FixIdea } from '../kit';
 
@@ -16,7 +16,7 @@ export default check({
   id: 'airflow-one-way',
   area: 'cooling',
   grade: 'short',
-  what: 'Some fan blows air into the case and some fan blows it out.',
+  what: 'Where a case has several fans, some blow air in and some blow it out.',
   why: 'Fans that all blow one way push against each other through whatever gaps there are, and leave corners of the case without any draught.',
   source: 'common practice',
   examples: [{
@@ -41,9 +41,9 @@ parts:
     if (!box || streams(build).length === 0) return;
     const blown = { in: blows(build, 'in'), out: blows(build, 'out') };
     const lackedWay: Way = blown.in.is === false ? 'in' : 'out';
-    // With no fan at all there is no wrong way: how much air that is, is judged as a flow.
-    const none = not(any(...streams(build).map((some) => atLeast(some.count, one))));
-    yield outcome(at(box), any(none, all(blown.in, blown.out)), {
+    // One fan works against no other, and none has no way at all: how much air that is, is judged as a flow.
+    const alone = atMost(total('fans that move air through the case', 'count', streams(build).map((some) => some.count)), one);
+    yield outcome(at(box), any(alone, all(blown.in, blown.out)), {
       broken: () => (lackedWay === 'in' ? say`Every fan blows air out of the case; none blows any in.` : say`Every fan blows air into the case; none blows any out.`),
       fixes: () => turns(build, lackedWay),
     });

@@ -1,9 +1,9 @@
 // Air that carries the parts' heat off, against what the fans really deliver in a filled case.
-import { airNeeded, altitude, caseRise, deliveredAir, riseAllowed } from '../../figures/air';
+import { airNeeded, altitude, caseRise, deliveredAir, freeAir, riseAllowed, stillHeat } from '../../figures/air';
 import { marginFigure } from '../../figures/margins';
 import { sustainedDraw } from '../../figures/power';
 import { say } from '../../figures/say';
-import { atLeast } from '../../figures/truth';
+import { atLeast, atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, change, outcome, swap } from '../kit';
 
@@ -37,6 +37,15 @@ expect: { temperature: { rise: 34 K } }
     const { case: box, fans } = build.parts;
     if (!box) return;
     const rise = riseAllowed(build, marginFigure(build, 'room-rise', 'rise allowed in the case'));
+    // Without any fan the heat rises and leaks through walls and gaps: there is no flow to hold against another.
+    if (freeAir(build).hi === 0) {
+      const heat = sustainedDraw(build);
+      const given = stillHeat(rise);
+      yield outcome(at(box), atMost(heat, given), {
+        broken: () => say`No fan moves air through the case; at a rise of ${rise} it gives off ${given} by itself, and the parts make ${heat}.`,
+      });
+      return;
+    }
     const delivered = deliveredAir(build);
     const needed = airNeeded(build, rise);
     yield outcome(at(box), atLeast(delivered, needed), {
