@@ -52,7 +52,7 @@ export class Build {
   constructor(readonly doc: Doc, readonly find: FindPart, readonly house: House, readonly today: string) {
     const root = doc.parsed.root;
     const map = root?.type === 'map' ? root : undefined;
-    this.file = readGroup(buildFile, '', [source(doc, map, '', { start: 0, end: doc.text.length })]);
+    this.file = keptBy(doc, buildFile, () => readGroup(buildFile, '', [source(doc, map, '', { start: 0, end: doc.text.length })]));
     this.parts = this.readParts(map?.get('parts')?.value) as unknown as Parts;
   }
 
@@ -133,7 +133,7 @@ export class Build {
     const used = name === undefined ? {} : { used: { name, span: useEntry?.value.span ?? span, ...(file ? { file } : {}) } };
     return {
       role, kind, index, path, label: ownName ?? labelOf(role, name, map), doc: this.doc, span, ...(map ? { map } : {}), ...used,
-      at: readGroup(fields, role, [own]) as unknown as Placed['at'],
+      at: (map ? keptBy(this.doc, map, () => readGroup(fields, role, [own])) : readGroup(fields, role, [own])) as unknown as Placed['at'],
       part: (file ? readGroup<Table>(kinds[kind as Kind], role, [own, partSource(file)], partFacts(file, kind as Kind)) : readGroup(kinds[kind as Kind], role, [own])) as unknown as Placed['part'],
     };
   }
@@ -165,21 +165,24 @@ function source(doc: Doc, map: MapNode | undefined, path: string, span: Span): S
   return { doc, path, span, ...(map ? { map } : {}) };
 }
 
+/** What was read from a document belongs to it: every build over the same text shares it. */
+function keptBy<T>(doc: Doc, key: unknown, read: () => T): T {
+  let kept = doc.memo.get(key) as T | undefined;
+  if (kept === undefined) doc.memo.set(key, (kept = read()));
+  return kept;
+}
+
 function partSource(file: Doc): Source {
-  let known = file.memo.get(partSource) as Source | undefined;
-  if (!known) {
+  return keptBy(file, partSource, () => {
     const root = file.parsed.root;
-    file.memo.set(partSource, (known = source(file, root?.type === 'map' ? root : undefined, '', { start: 0, end: 0 })));
-  }
-  return known;
+    return source(file, root?.type === 'map' ? root : undefined, '', { start: 0, end: 0 });
+  });
 }
 
 /** What a part file states by itself; it belongs to the file, and every build that uses the file shares it. */
 function partFacts(file: Doc, kind: Kind): Group<Table> {
   const table: Table = kinds[kind];
-  let known = file.memo.get(table) as Group<Table> | undefined;
-  if (!known) file.memo.set(table, (known = readGroup(table, kind, [partSource(file)])));
-  return known;
+  return keptBy(file, table, () => readGroup(table, kind, [partSource(file)]));
 }
 
 function scalarText(map: MapNode | undefined, key: string): string | undefined {

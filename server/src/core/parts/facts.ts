@@ -16,7 +16,7 @@ export interface Source {
 }
 
 // Names with a `$` of its own: a field may be called anything else.
-interface GroupImpl { $: GroupMeta; $sources: readonly Source[]; $rest: Readonly<Record<string, unknown>> | undefined; $read: Map<string, unknown> }
+interface GroupImpl { $: GroupMeta; $sources: readonly Source[]; $rest: Readonly<Record<string, unknown>> | undefined; $read: unknown[] }
 
 // Made once from tables that never change; nothing that was read is kept here.
 const shapes = new WeakMap<Table, object>();
@@ -36,7 +36,7 @@ export function readGroup<T extends Table>(table: T, name: string, sources: read
   };
   impl.$sources = sources;
   impl.$rest = rest as GroupImpl['$rest'];
-  impl.$read = new Map();
+  impl.$read = [];
   return impl as unknown as Group<T>;
 }
 
@@ -45,17 +45,15 @@ function shapeOf(table: Table): object {
   let shape = shapes.get(table);
   if (!shape) {
     shape = Object.create(null) as object;
-    for (const key of Object.keys(table)) {
+    Object.keys(table).forEach((key, i) => {
       const field = table[key] as Field;
       Object.defineProperty(shape, key, {
         enumerable: true,
         get(this: GroupImpl) {
-          let value = this.$read.get(key);
-          if (value === undefined) this.$read.set(key, (value = readIn(this, field, key)));
-          return value;
+          return (this.$read[i] ??= readIn(this, field, key));
         },
       });
-    }
+    });
     shapes.set(table, shape);
   }
   return shape;
