@@ -1,6 +1,6 @@
 // Figures of what goes through plugs and leads: what slot and plugs may carry, and what one lead has to.
 import type { Build, Placed } from '../build/build';
-import { CONTACT_18_AWG_A, PLUGS, SLOT_POWER, type Plug } from '../trade/plugs';
+import { CONTACT_18_AWG_A, PLUGS, SIXTEEN_PIN_CONTACT_A, SLOT_POWER, type Plug } from '../trade/plugs';
 import { awgMilliohmPerM, AWG_FINEST } from '../trade/wire';
 import { between, counted, derive, figure, known, least, missing, times, total, unknown, type Figure, type Missing } from './figure';
 import { isPowerPlug, plugsBrought, plugsWanted } from './leads';
@@ -25,6 +25,8 @@ export function slotPower(card: Card): Figure {
   if (length === undefined || length === 'M.2') {
     return { ...between(SLOT_POWER.x1.powerW, SLOT_POWER.x16.powerW, 'power', label, { unit: 'W', source: slotSource }), missing: [missing(edge, `edge of ${card.label}`)] };
   }
+  // A plain x1 card keeps to 10 W, one set up as high-power may take 25 W: which it is no file states.
+  if (length === 'x1') return between(SLOT_POWER.x1.powerW, SLOT_POWER.x4.powerW, 'power', label, { unit: 'W', source: slotSource });
   const row = length === 'x16' && card.role !== 'graphics' ? SLOT_POWER.x4 : SLOT_POWER[length];
   return known(row.powerW, 'power', label, { unit: 'W', source: slotSource });
 }
@@ -110,7 +112,9 @@ export function epsLeadLoad(build: Build, processor: Placed<'processor'>): Figur
 
 /** What the wires of a lead carry: its pairs × 12 V × the current of a contact. */
 export function wireCapacity({ pairs, plug }: LeadRow): Figure {
-  const contact = between(CONTACT_18_AWG_A.low, CONTACT_18_AWG_A.high, 'current', 'current of a contact', { unit: 'A', source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1' });
+  const contact = plug.value === '16-pin'
+    ? known(SIXTEEN_PIN_CONTACT_A, 'current', 'current of a 16-pin contact', { unit: 'A', source: 'ATX Version 3 design guide, doc. 336521, tables 3-5 and 5-7' })
+    : between(CONTACT_18_AWG_A.low, CONTACT_18_AWG_A.high, 'current', 'current of a contact', { unit: 'A', source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1' });
   return derive(`wires of a ${plug.text} lead`, 'power', [counted(pairs, `pairs of a ${plug.text} lead`), contact], 'pairs × 12 V × current of a contact', (n, amps) => n! * 12 * amps!, { unit: 'W' });
 }
 

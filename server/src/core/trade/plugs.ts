@@ -31,6 +31,9 @@ const GUIDE = 'ATX Version 3 Multi Rail Desktop Platform Power Supply Design Gui
  */
 export const CONTACT_18_AWG_A: Range = { low: 6, high: 8 };
 
+/** Current that each of the six 12 V contacts of a 16-pin plug carries: 55 A over six. Source: doc. 336521, tables 3-5 and 5-7. */
+export const SIXTEEN_PIN_CONTACT_A = 55 / 6;
+
 const exactly = (value: number): Range => ({ low: value, high: value });
 
 function byContact(voltageV: number, contacts: number): PlugRail {
