@@ -3,7 +3,7 @@ import { derive, figure } from '../../figures/figure';
 import { marginFigure } from '../../figures/margins';
 import { sustainedDraw } from '../../figures/power';
 import { say } from '../../figures/say';
-import { atMost } from '../../figures/truth';
+import { any, atMost, lessThan } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { limitProcessor } from './power-kit';
@@ -37,7 +37,8 @@ parts:
     const free = marginFigure(build, 'supply-headroom', 'headroom of the house');
     const limit = derive('rating less headroom', 'power', [rating, free], 'rating × (100 % − headroom)', (watts, percent) => watts! * (100 - percent!) / 100, { unit: 'W' });
     const drawn = sustainedDraw(build);
-    yield outcome(at(supply), atMost(drawn, limit), {
+    // A sum beyond the rating itself is the finding of another check.
+    yield outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
       broken: () => say`The parts draw ${drawn}; with ${free} of ${rating} kept free they may draw ${limit}.`,
       fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],
     });
