@@ -36,7 +36,7 @@ parts:
     yield outcome(at(supply), all(...truths, lacks.length > 0 ? lacking(lacks) : sure(true)), {
       broken: () => {
         const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
-        return say`For ${lasts} the parts draw ${drawn} together; the supply rides out ${ridden}.`;
+        return say`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out ${ridden}.`;
       },
       fixes: () => [swap(supply)],
     });
