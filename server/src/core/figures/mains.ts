@@ -1,8 +1,8 @@
 // Figures of the mains side: efficiency at the load, power from the wall, its cost, the circuit, the UPS.
 import type { Build, Placed } from '../build/build';
 import { badgeEfficiency, badgeMains, BADGES, measuredEfficiency, type Badge, type BadgeMains } from '../trade/efficiency';
-import { CONTINUOUS_RULES } from '../trade/mains';
-import { derive, figure, isExact, known, missing, total, uniqueMissing, unknown, type Figure } from './figure';
+import { BATTERY_GIVES_PERCENT, CONTINUOUS_RULES } from '../trade/mains';
+import { between, derive, figure, isExact, known, missing, total, uniqueMissing, unknown, type Figure } from './figure';
 import { memo } from './memo';
 import { sustainedDraw } from './power';
 
@@ -98,9 +98,11 @@ function ruleShare(build: Build): Figure {
   return { ...unknown('percent', label, lacks), lo: least, hi: 100, unit: '%' };
 }
 
-/** How long the UPS carries the machine at most; a real battery gives less when loaded hard, old or cold. */
+/** How long the UPS carries the machine: from what a battery gives when loaded hard, old or cold, to all that it holds. */
 export function batteryTime(build: Build, wall: Figure): Figure {
   const { energy, efficiency } = build.file.place.mains.backup;
-  const inputs = [figure(energy, 'energy of the UPS'), figure(efficiency, 'efficiency of the UPS'), wall];
-  return derive('time on battery', 'time', inputs, 'energy × efficiency ÷ power from the wall', (joules, percent, watts) => joules! * percent! / 100 / watts!, { unit: 'min' });
+  const { low, high } = BATTERY_GIVES_PERCENT;
+  const given = between(low, high, 'percent', 'share that the battery gives', { unit: '%', source: 'common practice: half when loaded hard, old or cold' });
+  const inputs = [figure(energy, 'energy of the UPS'), figure(efficiency, 'efficiency of the UPS'), given, wall];
+  return derive('time on battery', 'time', inputs, 'energy × efficiency × share given ÷ power from the wall', (joules, percent, share, watts) => joules! * percent! / 100 * share! / 100 / watts!, { unit: 'min' });
 }

@@ -88,6 +88,12 @@ export function backupAtMostMinutes(battery: Battery, loadW: number): number {
   return battery.capacityAh * battery.voltageV * battery.efficiency / loadW * 60;
 }
 
+/**
+ * Share of that bound which a real battery gives: all of it when new, warm and lightly loaded; about half when it is
+ * emptied within half an hour, or old, or cold. Source: common practice.
+ */
+export const BATTERY_GIVES_PERCENT = { low: 50, high: 100 } as const;
+
 export type BackupWave = 'sine' | 'stepped';
 
 /**
