@@ -1,7 +1,7 @@
 // Firmware versions: list order, natural order, and what stays incomparable.
 import { describe, expect, it } from 'vitest';
 import {
-  compareByList, compareBySpelling, compareVersions, spellingFollowsList, versionPattern,
+  compareByList, compareBySpelling, compareVersions, sameFileOnFat, spellingFollowsList, versionPattern,
 } from '../../../server/src/core/trade/firmware';
 
 describe('compareByList', () => {
@@ -79,5 +79,15 @@ describe('compareVersions', () => {
 
   it('does not trust the spelling of a maker whose list goes against it', () => {
     expect(compareVersions('1.15', '1.20', ['9.1', '1.20'])).toBeUndefined();
+  });
+});
+
+describe('sameFileOnFat', () => {
+  // Microsoft FAT32 File System Specification 1.03: short names are stored in upper case; long names keep theirs.
+  it.each([
+    ['B7.CAP', 'b7.cap', true], ['b7forge1.cap', 'B7FORGE1.CAP', true], ['NOEXT', 'noext', true], ['B7.CAP', 'B8.CAP', false],
+    ['b7-forge-x.cap', 'B7-FORGE-X.CAP', false], ['b7-forge-x.cap', 'b7-forge-x.cap', true], ['b7.caps', 'B7.CAPS', false], ['b 7.cap', 'B 7.CAP', false],
+  ])('%s and %s: %s', (a, b, same) => {
+    expect(sameFileOnFat(a, b)).toBe(same);
   });
 });

@@ -4,7 +4,7 @@ import type { Fact } from '../parts/fact';
 import { compareVersions, type Order } from '../trade/firmware';
 import { missing, type Missing } from './figure';
 import { memo } from './memo';
-import { lacking, sure, type Truth, type Used } from './truth';
+import { fits, lacking, sure, type Truth, type Used } from './truth';
 
 type Board = NonNullable<Build['parts']['board']>;
 export type ListedLine = NonNullable<Board['part']['processors']['value']>[number];
@@ -71,6 +71,14 @@ export const startsAsItArrives = memo((build: Build): Truth | undefined => {
   if (!listed.line) return listed.lacks.length > 0 ? lacking(listed.lacks, ...listed.uses) : undefined;
   return atLeastVersion(board, arriving(board), `firmware ${board.label} arrives with`, listed.line.since, `first firmware of ${board.label} for the processor`);
 });
+
+/** Whether the planned update goes whatever version the board arrives with; its details are judged by themselves. */
+export function goesFromAny(build: Build, board: Board): Truth {
+  const by = plannedUpdate(build)?.by;
+  if (by?.value === 'service') return sure(true, by);
+  if (by?.value !== 'stick without processor') return sure(false);
+  return fits(board.part.firmware['update-without-processor'], `update without processor of ${board.label}`, (can) => can);
+}
 
 /** The planned update, where the build plans one. */
 export function plannedUpdate(build: Build): Build['file']['bench']['firmware-update'] | undefined {

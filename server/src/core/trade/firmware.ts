@@ -2,6 +2,18 @@
 
 export type Order = -1 | 0 | 1;
 
+/** A file name of the short form: eight characters at most, a dot, three at most. */
+const shortName = /^[^. ]{1,8}(?:\.[^. ]{1,3})?$/;
+
+/**
+ * Whether a file of one name is found under the other on a FAT file system: short names are kept in capitals,
+ * whatever was typed; a longer one is taken to want its exact spelling.
+ * Source: Microsoft Extensible Firmware Initiative FAT32 File System Specification, version 1.03.
+ */
+export function sameFileOnFat(a: string, b: string): boolean {
+  return a === b || (shortName.test(a) && a.toUpperCase() === b.toUpperCase());
+}
+
 /** A version cut into runs of digits and what stands between them. */
 interface Cut {
   readonly digits: readonly string[];

@@ -1,8 +1,8 @@
 // Builds that do not say which firmware the board arrives with, where that decides whether it starts.
 import type { Build } from '../../build/build';
-import { arriving, processorListed, versionList, type Listed } from '../../figures/firmware';
+import { arriving, goesFromAny, processorListed, versionList, type Listed } from '../../figures/firmware';
 import { say } from '../../figures/say';
-import { lacking, sure, type Truth } from '../../figures/truth';
+import { any, lacking, sure, type Truth } from '../../figures/truth';
 import { compareVersions } from '../../trade/firmware';
 import { missing } from '../../figures/figure';
 import { check } from '../check';
@@ -14,7 +14,7 @@ export default check({
   id: 'firmware-arriving-unstated',
   area: 'board',
   grade: 'note',
-  what: 'The build says which firmware the board arrives with, where the board was ever sold with one too old for the processor.',
+  what: 'The build says which firmware the board arrives with, where the board was ever sold with one too old for the processor and no update is planned that goes from any.',
   why: 'The version is printed on the box or the board; asked for at the shop it costs a question, at the bench a day.',
   source: 'common practice',
   examples: [{
@@ -32,7 +32,7 @@ parts:
     const { board } = build.parts;
     const listed = processorListed(build);
     if (!board || !listed || (!listed.line && listed.lacks.length === 0)) return;
-    yield outcome(at(board, arriving(board)), stated(board, listed), {
+    yield outcome(at(board, arriving(board)), any(stated(board, listed), goesFromAny(build, board)), {
       broken: () => say`The processor needs firmware ${listed.line!.since}, and ${board.label} was also sold with older; the build does not say which it arrives with.`,
     });
   },

@@ -1,10 +1,11 @@
 // What the planned way of updating the firmware needs to have said.
 import type { Build } from '../../build/build';
-import { arriving, atLeastVersion, listedLine, plannedUpdate } from '../../figures/firmware';
+import { arriving, atLeastVersion, listedLine, plannedUpdate, processorListed } from '../../figures/firmware';
 import { missing } from '../../figures/figure';
 import { say, type Said } from '../../figures/say';
-import { agree, any, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { agree, all, any, fits, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
+import { sameFileOnFat } from '../../trade/firmware';
 import type { Value } from '../../yaml';
 import { check } from '../check';
 import { atKey, outcome, put, type Outcome } from '../kit';
@@ -25,6 +26,7 @@ parts:
   board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] } }
 bench:
   firmware-update:
+    to: "1.20"
     by: stick without processor
     stick: { filesystem: exFAT, port: FLASH, file-name: B7.CAP }
 #                        ^^^^^
@@ -35,6 +37,7 @@ parts:
   board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] } }
 bench:
   firmware-update:
+    to: "1.20"
     by: stick without processor
     stick: { filesystem: FAT32, port: FLASH, file-name: B7.CAP }
     leads: [24-pin]
@@ -44,7 +47,9 @@ bench:
     const { board } = build.parts;
     const update = plannedUpdate(build);
     if (!board || !update) return;
-    if (update.by.value === undefined) yield needed(build, update.by, sure(false), say`The planned firmware update does not say by which way.`);
+    const since = processorListed(build)?.line?.since.value;
+    if (update.by.value !== 'service') yield needed(build, update.to, said(update.to, 'version of the planned update'), say`The planned firmware update does not say to which version it goes.`, since);
+    if (update.by.value === undefined) yield needed(build, update.by, said(update.by, 'way of the planned update'), say`The planned firmware update does not say by which way.`);
     if (update.by.value === 'stick without processor') yield* stickRoute(build, board, update);
     if (update.by.value === 'older processor') yield* olderRoute(build, board, update);
   },
@@ -52,21 +57,32 @@ bench:
 
 const keysTo = (fact: Fact<unknown>): string[] => fact.path.split('.');
 
-/** One thing the way needs; `value` is what to write where it is known. */
+/** What the keys are called in a sentence, where their own name does not read well. */
+const names: Readonly<Record<string, string>> = { to: 'target', by: 'way', filesystem: 'file system', 'file-name': 'file name' };
+
+/** One thing the way needs; `value` is what to write where it is known. What is not said at all is looked for at the update. */
 function needed(build: Build, fact: Fact<unknown>, truth: Truth, broken: Said, value?: Value): Outcome {
-  return outcome(atKey(build, fact), truth, {
+  const key = build.file.bench['firmware-update'].$.entry?.keySpan;
+  const place = fact.node || !key ? atKey(build, fact) : { doc: build.doc, span: key, path: fact.path };
+  return outcome(place, truth, {
     broken: () => broken,
-    fixes: () => (value === undefined ? [] : [put(build.doc, keysTo(fact), value, `Set the ${fact.key} to ${Array.isArray(value) ? value.join(' and ') : String(value)}`)]),
+    fixes: () => (value === undefined ? [] : [put(build.doc, keysTo(fact), value, `Set the ${names[fact.key] ?? fact.key} to ${Array.isArray(value) ? value.join(' and ') : String(value)}`)]),
   });
+}
+
+/** Said at all; a word that cannot be read is reported as such, and leaves this open. */
+function said(fact: Fact<unknown>, what: string): Truth {
+  if (fact.value !== undefined) return sure(true, fact);
+  return fact.text === '' ? sure(false, fact) : lacking([missing(fact, what)], fact);
 }
 
 function* stickRoute(build: Build, board: Board, update: Update): Iterable<Outcome> {
   const { filesystem, port, 'file-name': name } = update.stick;
   const { 'update-port': ownPort, 'update-file': ownName, 'update-leads': ownLeads } = board.part.firmware;
-  yield needed(build, filesystem, sure(filesystem.value === 'FAT32', filesystem), filesystem.value === undefined
+  yield needed(build, filesystem, all(said(filesystem, 'file system of the stick'), sure(filesystem.value === undefined || filesystem.value === 'FAT32', filesystem)), filesystem.value === undefined
     ? say`The stick’s file system is not said; an update without processor reads FAT32.` : say`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`, 'FAT32');
-  yield needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value);
-  yield needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`), differs(name, ownName, 'the name of the file on the stick', board), ownName.value);
+  yield needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`, (a, b) => a.toUpperCase() === b.toUpperCase()), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value);
+  yield needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`, sameFileOnFat), differs(name, ownName, 'the name of the file on the stick', board), ownName.value);
   const wanted = ownLeads.value?.flatMap((lead) => lead.value ?? []);
   const planned = update.leads.value?.flatMap((lead) => lead.value ?? []) ?? [];
   const lacks = wanted?.filter((lead) => !planned.includes(lead)) ?? [];
@@ -75,13 +91,13 @@ function* stickRoute(build: Build, board: Board, update: Update): Iterable<Outco
 }
 
 /** A value that the build must say, and say as the board’s handbook does. */
-function sameAs(fact: Fact<string>, own: Fact<string>, what: string): Truth {
-  return fact.value === undefined ? sure(false, fact) : agree(fact, '', own, what, (a, b) => a === b);
+function sameAs(fact: Fact<string>, own: Fact<string>, what: string, same: (a: string, b: string) => boolean): Truth {
+  return fact.value === undefined ? said(fact, what) : agree(fact, '', own, what, same);
 }
 
 function differs(fact: Fact<string>, own: Fact<string>, what: string, board: Board): Said {
   if (fact.value === undefined) return say`The planned update does not say ${what}.`;
-  return say`The planned update says ${fact} for ${what}; ${board.label} wants ${own}.`;
+  return say`${fact} is planned as ${what}; ${board.label} wants ${own}.`;
 }
 
 function* olderRoute(build: Build, board: Board, update: Update): Iterable<Outcome> {

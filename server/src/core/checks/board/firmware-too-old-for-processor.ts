@@ -1,8 +1,8 @@
 // The firmware a board arrives with against the first version that starts its processor, and the ways to update.
 import type { Build } from '../../build/build';
-import { arriving, atLeastVersion, listedLine, plannedUpdate, processorListed, startsAsItArrives, type ListedLine } from '../../figures/firmware';
+import { arriving, atLeastVersion, goesFromAny, listedLine, plannedUpdate, processorListed, startsAsItArrives, type ListedLine } from '../../figures/firmware';
 import { say, type Said } from '../../figures/say';
-import { any, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { any, lacking, sure, type Truth } from '../../figures/truth';
 import type { Value } from '../../yaml';
 import { check } from '../check';
 import { at, outcome, put, swap, type FixIdea } from '../kit';
@@ -54,14 +54,7 @@ bench:
 /** Whether the planned way of updating can be gone at all; its details are judged by themselves. */
 function updateServes(build: Build, board: Board): Truth {
   const update = plannedUpdate(build);
-  const by = update?.by.value;
-  if (!update || by === undefined) return sure(false);
-  switch (by) {
-    case 'stick without processor': return fits(board.part.firmware['update-without-processor'], `update without processor of ${board.label}`, (can) => can);
-    case 'older processor': return olderStarts(board, update['older-processor']);
-    case 'service': return sure(true, update.by);
-    case 'with this processor': return sure(false, update.by);
-  }
+  return update?.by.value === 'older processor' ? olderStarts(board, update['older-processor']) : goesFromAny(build, board);
 }
 
 type Older = NonNullable<ReturnType<typeof plannedUpdate>>['older-processor'];
@@ -76,7 +69,11 @@ function olderStarts(board: Board, older: Older): Truth {
 function ways(build: Build, board: Board): Said {
   const update = plannedUpdate(build);
   const can = board.part.firmware['update-without-processor'];
-  if (update?.by.value !== undefined) return say`; an update by ${update.by} cannot be done here.`;
+  switch (update?.by.value) {
+    case 'stick without processor': return say`; the board takes no update from a stick without a processor.`;
+    case 'older processor': return say`; the older processor that is planned for the update does not start under it either.`;
+    case 'with this processor': return say`; an update with this processor is planned, which does not start before it.`;
+  }
   if (can.value === true) return say`; no update is planned, and the board takes one from a stick without a processor.`;
   const olders = startable(board);
   if (olders.length > 0) return say`; no update is planned, and it takes an older processor such as ${olders[0]!.family}, or a service.`;

@@ -39,7 +39,7 @@ bench:
     const { steadiness, backup } = build.file.place.mains;
     if (!steadiness.entry || update.by.value === 'service') return;
     yield outcome(atKey(build, steadiness), sure(steadiness.value === 'steady' || backup.$.stated, steadiness), {
-      broken: () => say`The mains are said to be ${steadiness} with no UPS before the machine; an update that is interrupted leaves the board dead.`,
+      broken: () => say`The mains are not steady (${steadiness}) and no UPS is stated; an update that is cut off leaves the board dead.`,
     });
   },
 });
