@@ -1,6 +1,7 @@
 // The places that a build’s parts take: slots, ports, headers, memory slots, bays and mounts, with what offers them.
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
+import { missing, type Missing } from './figure';
 import { memo } from './memo';
 
 export type PlaceKind = 'slot' | 'port' | 'header' | 'memory slot' | 'fan place' | 'radiator place' | 'bay' | 'display output';
@@ -54,8 +55,19 @@ export function offered(build: Build, kind: PlaceKind): { readonly by: Placed; r
     case 'fan place': return box && { by: box, ...keysOf(box.part['fan-places']) };
     case 'radiator place': return box && { by: box, ...keysOf(box.part['radiator-places']) };
     case 'bay': return box && { by: box, ...keysOf(box.part.bays) };
-    case 'display output': return undefined;
+    case 'display output': return undefined;      // cards and board offer those together: see outputsOffered
   }
+}
+
+/** The display outputs of board and cards together, and what would tell of more; undefined where neither is there. */
+export function outputsOffered({ parts: { board, graphics } }: Build): { readonly by: readonly Placed[]; readonly names: readonly string[]; readonly lacks: readonly Missing[] } | undefined {
+  const homes = [
+    ...graphics.map((by) => ({ by: by as Placed, fact: by.part.outputs as Fact<ReadonlyMap<string, unknown>> })),
+    ...(board ? [{ by: board as Placed, fact: board.part['display-outputs'] as Fact<ReadonlyMap<string, unknown>> }] : []),
+  ];
+  if (homes.length === 0) return undefined;
+  const lacks = homes.flatMap(({ by, fact }) => (fact.value ? [] : [missing(fact, `display outputs of ${by.label}`)]));
+  return { by: homes.map(({ by }) => by), names: homes.flatMap(({ fact }) => [...(fact.value?.keys() ?? [])]), lacks };
 }
 
 function keysOf(fact: Fact<ReadonlyMap<string, unknown>>): { fact: Fact<unknown>; names?: readonly string[] } {

@@ -1,8 +1,9 @@
 // Slots, ports, headers and mounts that the board or the case does not have.
+import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
-import { offered, takenPlaces } from '../../figures/places';
+import { offered, outputsOffered, takenPlaces, type PlaceKind } from '../../figures/places';
 import { say } from '../../figures/say';
-import { lacking, sure } from '../../figures/truth';
+import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { check } from '../check';
 import { change, outcome } from '../kit';
@@ -11,7 +12,7 @@ export default check({
   id: 'place-unknown',
   area: 'text',
   grade: 'stop',
-  what: 'Every slot, port, header, bay and mount that a part names exists on the board or in the case.',
+  what: 'Every slot, port, header, bay, mount and display output that a part names exists on the board, in the case or on a card.',
   why: 'A name that is not printed on the board sends someone searching at the bench, and every check of that place stays open.',
   source: 'the format’s own rule',
   examples: [{
@@ -29,18 +30,23 @@ parts:
   }],
   *test(build) {
     for (const { kind, name, fact, placed } of takenPlaces(build)) {
-      const place = offered(build, kind);
+      const place = kind === 'display output' ? outputsOffered(build) : byOne(build, kind);
       if (!place || !fact.node) continue;
-      const truth = place.names ? sure(place.names.includes(name), fact) : lacking([missing(place.fact, `${place.fact.key} of ${place.by.label}`)], fact);
-      yield outcome({ doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` }, truth, {
-        broken: () => say`${place.by.label} has no ${kind} called ${fact}.`,
+      yield outcome({ doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` }, any(sure(place.names.includes(name), fact), place.lacks.length > 0 ? lacking(place.lacks) : sure(false)), {
+        broken: () => (place.by.length === 1 ? say`${place.by[0]!.label} has no ${kind} called ${fact}.` : say`No ${kind} of ${place.by.map(({ label }) => label).join(' or ')} is called ${fact}.`),
         fixes: () => {
           const taken = new Set(takenPlaces(build).map((one) => `${one.kind} ${one.name}`));
-          const free = place.names?.filter((other) => !taken.has(`${kind} ${other}`)) ?? [];
-          const near = nearest(name, free);
+          const near = nearest(name, place.names.filter((other) => !taken.has(`${kind} ${other}`)));
           return near === undefined ? [] : [change(fact, near, `Write ${near}`)];
         },
       });
     }
   },
 });
+
+function byOne(build: Build, kind: PlaceKind): ReturnType<typeof outputsOffered> {
+  const place = offered(build, kind);
+  if (!place) return undefined;
+  const lacks = place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
+  return { by: [place.by], names: place.names ?? [], lacks };
+}

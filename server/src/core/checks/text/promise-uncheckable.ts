@@ -1,12 +1,13 @@
-// Promises made to a drive, an array or an output that the build does not have.
+// Promises made to a drive, an array, memory or an output that the build does not have.
 import type { Build } from '../../build/build';
 import type { Fact } from '../../parts/fact';
+import { outputsOffered } from '../../figures/places';
 import { say } from '../../figures/say';
-import { sure } from '../../figures/truth';
+import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { renameKey } from '../../yaml';
 import { check } from '../check';
-import { outcome, type FixIdea } from '../kit';
+import { change, outcome, type FixIdea, type Outcome } from '../kit';
 
 export default check({
   id: 'promise-uncheckable',
@@ -34,6 +35,8 @@ expect:
     const names = build.parts.drives.flatMap((drive) => drive.at.name.value ?? []);
     const { drives, arrays } = build.file.expect;
     yield* promisesTo(build, drives, names);
+    yield* promisesOfMemory(build);
+    yield* promisedOutputs(build);
     for (const [, array] of arrays.value ?? []) {
       for (const name of array.drives.value ?? []) {
         if (name.value === undefined || !name.node) continue;
@@ -44,6 +47,32 @@ expect:
     }
   },
 });
+
+/** Memory is promised as a whole: any module makes it a promise that can be checked. */
+function* promisesOfMemory({ doc, file: { expect: { memory } }, parts }: Build): Iterable<Outcome> {
+  const { entry } = memory.$;
+  if (!entry || !memory.$.stated) return;
+  yield outcome({ doc, span: entry.keySpan, path: memory.$.path }, sure(parts.memory.length > 0), {
+    broken: () => say`The build promises something of its memory and lists none.`,
+  });
+}
+
+/** A display mode is promised at an output, which a card or the board must have. */
+function* promisedOutputs(build: Build): Iterable<Outcome> {
+  const offers = outputsOffered(build);
+  for (const { port } of build.file.expect.displays.value ?? []) {
+    if (port.value === undefined || !port.node) continue;
+    const names = offers?.names ?? [];
+    const open = offers && offers.lacks.length > 0 ? lacking(offers.lacks) : sure(false);
+    yield outcome({ doc: build.doc, span: port.node.span, path: port.path }, any(sure(names.includes(port.value), port), open), {
+      broken: () => say`No board or card of this build has a display output called ${port}.`,
+      fixes: () => {
+        const near = nearest(port.value!, names);
+        return near === undefined ? [] : [change(port, near, `Write ${near}`)];
+      },
+    });
+  }
+}
 
 function* promisesTo(build: Build, promises: Fact<ReadonlyMap<string, unknown>>, names: readonly string[]) {
   if (promises.node?.type !== 'map') return;
