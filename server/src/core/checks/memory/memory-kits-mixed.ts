@@ -1,7 +1,7 @@
 // Modules that were not sold and tested together.
 import type { Fact } from '../../parts/fact';
 import { many } from '../../figures/lists';
-import { counted } from '../../figures/figure';
+import { counted, total } from '../../figures/figure';
 import type { Kit } from '../../figures/memory';
 import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
@@ -34,9 +34,10 @@ parts:
         fixes: () => [first!.used ? putOn(kit, 'use', first!.used.name, `Use ${first!.used.name} as memory`) : undefined],
       });
     }
-    for (const kit of memory) {
-      if (!kit.at.count.node) continue;
-      const count = howMany(kit);
+    for (const alike of byPart(memory)) {
+      const kit = alike[0]!;
+      if (alike.length === 1 && !kit.at.count.node) continue;
+      const count = total(`modules of ${kit.label}`, 'count', alike.map((one) => howMany(one)));
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
       yield outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
         broken: () => (inKit.lo === 1
@@ -46,6 +47,16 @@ parts:
     }
   },
 });
+
+/** Kits by their part file; one that is spelled out stands alone. */
+function byPart(memory: readonly Kit[]): Iterable<readonly Kit[]> {
+  const groups = new Map<string, Kit[]>();
+  for (const kit of memory) {
+    const name = kit.used?.name ?? kit.path;
+    groups.set(name, [...(groups.get(name) ?? []), kit]);
+  }
+  return groups.values();
+}
 
 /** One part file is one part; where a part is spelled out, maker and model tell. */
 function samePart(a: Kit, b: Kit): Truth {
