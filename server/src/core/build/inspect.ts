@@ -88,11 +88,19 @@ class Inspection {
     const node = entry.value;
     const table = tableOfRole(role);
     if (node.type === 'map') return this.placed(role, table, node, path);
-    if (node.type !== 'list' || !role.several) return this.emptyOrWrong(node, path, role.several ? 'a list of parts, each with its keys' : 'keys with values, such as `use: maker/model`');
+    if (node.type !== 'list') return this.noPart(node, path);
+    if (!role.several) return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');
     node.items.forEach((item, i) => {
       if (item.type === 'map') this.placed(role, table, item, `${path}[${i}]`);
-      else this.emptyOrWrong(item, `${path}[${i}]`, 'keys with values, such as `use: maker/model`');
+      else this.noPart(item, `${path}[${i}]`);
     });
+  }
+
+  /** A part’s name by itself: it belongs under `use`. */
+  private noPart(node: Node, path: string): void {
+    if (node.type !== 'scalar' || !node.text.includes('/')) return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');
+    const edits = setValue(this.doc.parsed, node, { use: node.text });
+    this.report('wrong-kind-of-value', `${quoted(node.text)} stands by itself; a part is named under \`use\`.`, node.span, path, edits ? [{ title: `Write \`use: ${node.text}\``, edits }] : []);
   }
 
   /** A key that is both a place key and a fact of the part is read as the kind of value that stands there. */

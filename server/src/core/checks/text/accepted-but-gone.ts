@@ -1,9 +1,10 @@
 // Accepted findings that the build no longer has.
 import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
+import { nearest } from '../../text';
 import { removeItem } from '../../yaml';
 import { acceptCheck } from '../check';
-import { outcome, type FixIdea } from '../kit';
+import { change, outcome, type FixIdea } from '../kit';
 import { acceptedAt } from './accepted';
 
 export default acceptCheck({
@@ -34,10 +35,12 @@ colour: grey
       if (id === undefined) continue;
       const there = found.some((one) => one.id === id && (line.at.value === undefined || one.path === line.at.value));
       yield outcome(acceptedAt(build, line, i, 'finding'), sure(there, line.finding), {
-        broken: () => say`The build has no finding ${line.finding} there; the line accepts nothing.`,
-        fixes: (): FixIdea[] => {
+        broken: () => say`The build has no finding ${line.finding}${line.at.value === undefined ? '' : ' there'}; the line accepts nothing.`,
+        *fixes(): Iterable<FixIdea | undefined> {
+          const near = nearest(id, found.filter((one) => line.at.value === undefined || one.path === line.at.value).map((one) => one.id));
+          if (near !== undefined && near !== id) yield change(line.finding, near, `Accept ${near}`);
           const edits = accept.node?.type === 'list' ? removeItem(build.doc.parsed, accept.node, i) : undefined;
-          return edits ? [{ type: 'text', title: 'Take the line out', doc: build.doc, edits }] : [];
+          if (edits) yield { type: 'text', title: 'Take the line out', doc: build.doc, edits };
         },
       });
     }

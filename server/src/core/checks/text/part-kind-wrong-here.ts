@@ -33,7 +33,7 @@ parts:
       if (stated === undefined && !file) continue;
       const truth = stated === undefined ? lacking([missing(placed.part.kind, `kind of ${placed.label}`)]) : sure(stated === placed.kind, placed.part.kind);
       yield outcome(at(placed, placed.part.kind), truth, {
-        broken: () => say`${placed.label} is a ${stated ?? ''}; here belongs a ${placed.kind}.`,
+        broken: () => say`${placed.label} is of kind ${stated ?? ''}; a part of kind ${placed.kind} belongs here.`,
         fixes: () => [placed.part.kind.doc === build.doc ? change(placed.part.kind, placed.kind, `Set the kind to ${placed.kind}`) : swap(placed)],
       });
     }

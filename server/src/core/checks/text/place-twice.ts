@@ -1,9 +1,11 @@
 // Two parts in one slot, port, header or output.
+import type { Build } from '../../build/build';
 import { takenPlaces, type Taken } from '../../figures/places';
 import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { outcome } from '../kit';
+import { assign, outcome, type FixIdea } from '../kit';
+import { moveMemory } from '../memory/memory-kit';
 
 const shared = new Set(['fan place', 'radiator place', 'bay', 'header']);
 
@@ -33,8 +35,16 @@ parts:
       const other = first.get(key);
       yield outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, sure(!other, taken.fact), {
         broken: () => say`${taken.fact} is taken already by ${other!.placed.label}.`,
+        fixes: () => moved(build, taken),
       });
       if (!other) first.set(key, taken);
     }
   },
 });
+
+/** Another place for what cannot stay: memory by the board’s order, drives and cards where they break least. */
+function moved(build: Build, { kind, placed }: Taken): (FixIdea | undefined)[] {
+  if (kind === 'memory slot') return [moveMemory(build)];
+  if (placed.role === 'drives') return [assign('drives', 'drives')];
+  return placed.role === 'graphics' || placed.role === 'cards' ? [assign('cards', 'graphics', 'cards')] : [];
+}

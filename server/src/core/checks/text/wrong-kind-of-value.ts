@@ -12,12 +12,12 @@ export default fileCheck({
   examples: [{
     faulty: `
 parts:
-  memory: { count: 2, slots: A2 }
-#                            ^^
+  memory: { slots: A2 }
+#                  ^^
 `,
     mended: `
 parts:
-  memory: { count: 2, slots: [A2] }
+  memory: { slots: [A2] }
 `,
   }],
   test: (file) => report(file, 'wrong-kind-of-value', 'key-not-text'),
