@@ -1,4 +1,5 @@
 // Reading never throws, and every position lies inside its text, between whole characters (promises P1 and P3).
+import { relatedTo } from '../../server/src/core/judge/finding';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { completion } from '../../server/src/features/completion';
@@ -40,9 +41,10 @@ function holdRange(doc: Doc, { start, end }: Range, what: string): void {
 
 function holdAll(view: Judged): void {
   const { doc, judgement } = view;
-  for (const { place, related, id } of judgement.findings) {
+  for (const finding of judgement.findings) {
+    const { place, id } = finding;
     holdSpan(place.doc.text, place.span, id);
-    for (const { place: other } of related) holdSpan(other.doc.text, other.span, `${id}, related`);
+    for (const { place: other } of relatedTo(finding)) holdSpan(other.doc.text, other.span, `${id}, related`);
   }
   for (const { outcomes, check } of judgement.answers) for (const { place } of outcomes) holdSpan(place.doc.text, place.span, check.id);
   for (const problem of doc.parsed.problems) holdSpan(doc.text, problem.span, problem.code);

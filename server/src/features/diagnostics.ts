@@ -2,7 +2,7 @@
 import type { Placed } from '../core/build/build';
 import { atLeastAsBad } from '../core/build/house';
 import type { Missing } from '../core/figures/figure';
-import type { Finding } from '../core/judge/finding';
+import { relatedTo, type Finding } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Doc } from '../core/parts/doc';
@@ -39,7 +39,7 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
 interface Troubled { readonly troubles?: readonly { readonly name: string; readonly trouble: string }[] }
 
 function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions): Diagnostic {
-  const related = finding.related.slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
+  const related = relatedTo(finding).slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
   return {
     range: view.doc.lines.rangeOf(finding.place.span), severity: severityOf[finding.grade], code: finding.id, source: 'fettle',
     message: visible(finding.said.text) + cautionWords(finding),

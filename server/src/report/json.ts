@@ -1,7 +1,7 @@
 // Findings as JSON, in the shape that `schemas/findings.schema.json` lays down.
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Missing } from '../core/figures/figure';
-import type { Finding } from '../core/judge/finding';
+import { relatedTo, type Finding } from '../core/judge/finding';
 import type { Doc } from '../core/parts/doc';
 import type { Range, Span } from '../core/text';
 import { listed, type Look, type Section } from './section';
@@ -41,7 +41,7 @@ export function findingJson(finding: Finding, look: Look): object {
   return {
     id: finding.id, grade: finding.grade, ...placed(place.doc, place.span, place.path, look), message: finding.said.text,
     missing: finding.missing.map((lack) => missingJson(lack, look)),
-    related: finding.related.map(({ place: at, what }) => ({ ...placed(at.doc, at.span, at.path, look), what })),
+    related: relatedTo(finding).map(({ place: at, what }) => ({ ...placed(at.doc, at.span, at.path, look), what })),
     ...(caution ? { caution: { word: caution.word, hazard: caution.hazard, consequence: caution.consequence, avoidance: caution.avoidance, defersTo: caution.defersTo } } : {}),
     ...(finding.accepted ? { accepted: finding.accepted } : {}),
     ...(look.working ? { working: workingOf(finding).map((step) => stepJson(step, look)) } : {}),

@@ -1,7 +1,7 @@
 // Generated texts as judged files, over the samples' parts and house.
 import { Build, kindOfPart } from '../../../server/src/core/build/build';
 import { judgeBuild, judgeFile } from '../../../server/src/core/judge/judge';
-import type { Finding, Judgement } from '../../../server/src/core/judge/finding';
+import { relatedTo, type Finding, type Judgement } from '../../../server/src/core/judge/finding';
 import type { Candidates } from '../../../server/src/core/judge/prove';
 import { Doc, kindOfFile } from '../../../server/src/core/parts/doc';
 import type { View } from '../../../server/src/features/shapes';
@@ -40,7 +40,7 @@ export const candidates: Candidates = (kind) => parts.filter((part) => part.kind
 /** A finding as a line that says all that an editor or a report would show of it. */
 export function lineOf(finding: Finding): string {
   const { start, end } = finding.place.doc.lines.rangeOf(finding.place.span);
-  const related = finding.related.map(({ place, what }) => `${place.doc.name}:${place.doc.lines.positionAt(place.span.start).line} ${what}`).sort();
+  const related = relatedTo(finding).map(({ place, what }) => `${place.doc.name}:${place.doc.lines.positionAt(place.span.start).line} ${what}`).sort();
   return [finding.grade, finding.id, finding.place.doc.name, `${start.line}:${start.character}-${end.line}:${end.character}`, finding.place.path, finding.said.text, ...related].join(' | ');
 }
 

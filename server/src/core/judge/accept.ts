@@ -1,14 +1,27 @@
 // Which findings a build accepts: by id and place, with a reason, until a day; harm only with a name.
 import type { Build } from '../build/build';
+import { memo } from '../figures/memo';
 import type { Accepted, Finding } from './finding';
+
+type Line = NonNullable<Build['file']['accept']['value']>[number];
+
+/** The lines of a build by the id they accept, so that many of them are not gone through for each of many findings. */
+const linesFor = memo((build: Build): ReadonlyMap<string, readonly Line[]> => {
+  const lines = new Map<string, Line[]>();
+  for (const line of build.file.accept.value ?? []) {
+    const id = line.finding.value;
+    if (id !== undefined) lines.set(id, [...(lines.get(id) ?? []), line]);
+  }
+  return lines;
+});
 
 /** The acceptance that covers a finding; undefined where there is none that counts. */
 export function acceptedFor(build: Build, finding: Finding): Accepted | undefined {
-  for (const line of build.file.accept.value ?? []) {
+  for (const line of linesFor(build).get(finding.id) ?? []) {
     const because = line.because.value;
     const until = line.until.value;
     const by = line.by.value;
-    if (line.finding.value !== finding.id || (line.at.value !== undefined && line.at.value !== finding.place.path)) continue;
+    if (line.at.value !== undefined && line.at.value !== finding.place.path) continue;
     if (!because || (until !== undefined && until <= build.today) || (finding.grade === 'harm' && !by)) continue;
     return { because, ...(until ? { until } : {}), ...(by ? { by } : {}) };
   }

@@ -19,8 +19,6 @@ export interface Finding {
   readonly missing: readonly Missing[];
   /** What went into the answer; the working is printed from these and from the sentence’s figures. */
   readonly uses: readonly Used[];
-  /** Lines of other files that the finding rests on. */
-  readonly related: readonly { readonly place: Place; readonly what: string }[];
   readonly caution?: string;
   readonly accepted?: Accepted;
   readonly fixes?: () => Iterable<FixIdea | undefined>;
@@ -28,11 +26,14 @@ export interface Finding {
 
 export interface Counts { readonly held: number; readonly broken: number; readonly unknown: number }
 
+/** An outcome with its finding, if it is one. */
+export interface Taken { readonly outcome: Outcome; readonly finding: Finding | undefined }
+
 /** What one check answered, what that comes to in this house, and which roles of the build it read. */
 export interface Answer {
   readonly check: Check;
   readonly outcomes: readonly Outcome[];
-  readonly taken: readonly { readonly outcome: Outcome; readonly finding: Finding | undefined }[];
+  readonly taken: readonly Taken[];
   readonly mask: number;
 }
 
@@ -53,7 +54,7 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
   const caution = outcome.caution ?? check.caution;
   return {
     id: check.id, check, grade: truth.is === false ? grade : 'unknown', place, said, missing: truth.missing,
-    uses: truth.uses, related: relatedTo(place, truth.uses, said), ...(truth.is === false && caution ? { caution } : {}),
+    uses: truth.uses, ...(truth.is === false && caution ? { caution } : {}),
     ...(truth.is === false && outcome.fixes ? { fixes: outcome.fixes } : {}),
   };
 }
@@ -66,8 +67,12 @@ function openWords(missing: readonly Missing[], breakEven: Said | undefined): Sa
   return say`Cannot be decided: no file states ${listed}.`;
 }
 
-function relatedTo(place: Place, uses: readonly Used[], said: Said): Finding['related'] {
-  const related = new Map<string, { place: Place; what: string }>();
+/** A line that a finding rests on, with what stands there. */
+export interface Related { readonly place: Place; readonly what: string }
+
+/** The lines that a finding rests on beside its own: what its figures and facts were read from. */
+export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
+  const related = new Map<string, Related>();
   const add = (doc: Place['doc'], span: Place['span'], path: string, what: string): void => {
     if (doc !== place.doc || span.start !== place.span.start) related.set(`${doc.name}\n${span.start}`, { place: { doc, span, path }, what });
   };

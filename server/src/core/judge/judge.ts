@@ -6,7 +6,7 @@ import type { Check } from '../checks/check';
 import type { Outcome } from '../checks/kit';
 import type { Doc } from '../parts/doc';
 import { acceptedFor } from './accept';
-import { findingOf, inOrder, type Answer, type Finding, type Judgement } from './finding';
+import { findingOf, inOrder, type Answer, type Finding, type Judgement, type Taken } from './finding';
 
 export interface JudgeOptions {
   readonly checks?: readonly Check[];
@@ -62,9 +62,13 @@ class Run {
     const reads = this.build?.reads ?? { mask: 0 };
     reads.mask = 0;
     try {
-      const outcomes = [...test()];
+      const outcomes: Outcome[] = [];
+      const taken: Taken[] = [];
       // Sentences are made here, so that a fault in one is the check’s, and what it reads is in the mask.
-      const taken = outcomes.flatMap((outcome) => this.take(check, outcome));
+      for (const outcome of test()) {
+        outcomes.push(outcome);
+        this.take(check, outcome, taken);
+      }
       return { check, outcomes, taken, mask: reads.mask };
     } catch (error) {
       if (this.options.throwOn) throw error;
@@ -73,11 +77,11 @@ class Run {
     }
   }
 
-  /** An outcome with its finding, if it is one; nothing where the house has switched the check off. */
-  private take(check: Check, outcome: Outcome): Answer['taken'] {
+  /** Takes an outcome in with its finding; leaves it out where the house has switched the check off. */
+  private take(check: Check, outcome: Outcome, taken: Taken[]): void {
     const own = outcome.grade ?? check.grade;
     const grade = this.build ? this.build.house.grade(check.id, own) : own;
-    return grade === 'off' ? [] : [{ outcome, finding: findingOf(check, outcome, grade) }];
+    if (grade !== 'off') taken.push({ outcome, finding: findingOf(check, outcome, grade) });
   }
 
   private count(outcome: Outcome, finding: Finding | undefined): void {
