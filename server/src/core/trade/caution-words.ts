@@ -3,16 +3,30 @@ import { signalWordFor, type SignalWord, type SignalWordFacts } from './cautions
 
 /** Worst first; the first that is found counts. Source: ANSI Z535.4, definitions of the signal words; the lists, common practice. */
 const INJURIES: readonly (readonly [RegExp, SignalWordFacts['injury']])[] = [
-  [/\b(?:kills?|die|dies|death|fatal|deadly|lethal|electrocut\w*|suffocat\w*|blind\w*|amputat\w*|serious(?:ly)?\s+(?:injur\w*|burn\w*|hurt)|fires?)\b|\b(?:could|will|may)\s+burn(?:,|\.|$)/i, 'death or serious injury'],
-  [/\b(?:injur\w*|hurts?|bruis\w*|irritat\w*|crush\w*|pinch\w*|scald\w*)\b|\b(?:cuts?|burns?|shocks?|strains?)\b[^.;]*\b(?:skin|hands?|fingers?|eyes?|back|feet|foot|person|people|someone|you|wearer)\b/i, 'minor or moderate injury'],
-  [/\b(?:ruins?|damag\w*|destroy\w*|breaks?|bends?|shorts?|shuts?\s+down|fails?|spoils?|corrod\w*|tears?)\b/i, 'none'],
+  [/\b(?:kills?(?!\s+(?:the\s+|an?\s+|its\s+|any\s+)?(?:board|processor|cpu|drive|memory|module|card|supply|parts?|port|header|fan|pump|chip|socket|slot|data))|(?:could|will|may|can)\s+die|death|fatal(?!\s+error)|deadly|lethal|electrocut\w*|suffocat\w*|blind\w*|amputat\w*|(?:serious|severe|grave|bad)(?:ly)?\s+(?:injur\w*|burn\w*|hurt|wound\w*)|(?:injur\w*|burn\w*|hurt|wound\w*)\s+(?:seriously|severely|badly|gravely)|los(?:e|ing)\s+(?:an?\s+|the\s+|your\s+|his\s+|her\s+)?(?:finger|hand|eye|sight)|stops?\s+the\s+heart|fires?)\b|\b(?:could|will|may)\s+burn(?:,|\.|$)/i, 'death or serious injury'],
+  [/\b(?:injur\w*|hurts?|bruis\w*|irritat\w*|crush\w*|pinch\w*|scald\w*)\b|\b(?:cuts?|burns?|shocks?|strains?|nips?)\b[^.;]*\b(?:skin|hands?|fingers?|eyes?|back|feet|foot|person|people|someone|you|wearer)\b/i, 'minor or moderate injury'],
+  [/\b(?:ruins?|damag\w*|destroy\w*|breaks?|bends?|shorts?|shuts?\s+down|fails?|spoils?|corrod\w*|tears?|cracks?|kills?)\b/i, 'none'],
 ];
+
+/** A clause that says who is not hurt. */
+const DENIED = /\b(?:nobody|no\s+one|no\s+person|not|never|without)\b[^.;,]*/gi;
 
 /**
  * The word for what a consequence says: how badly someone is hurt, and whether it will or could happen. Undefined
  * where none of the words is found. English only. Never throws.
  */
 export function wordFor(consequence: string): SignalWord | undefined {
-  const injury = INJURIES.find(([words]) => words.test(consequence))?.[1];
-  return injury && signalWordFor(injury, /\bwill\b/i.test(consequence) ? 'will' : 'could');
+  const said = consequence.replace(DENIED, '');
+  for (const [words, injury] of INJURIES) {
+    const match = words.exec(said);
+    if (match) return signalWordFor(injury, likelihood(said, match));
+  }
+  return undefined;
+}
+
+/** How sure it is: by the last word before the injury in its clause. “It will ruin the board and could kill” is no danger. */
+function likelihood(said: string, match: RegExpExecArray): 'will' | 'could' {
+  const clause = said.slice(0, match.index).split(/[.;,]/).at(-1)!;
+  const last = [...`${clause} ${match[0]}`.matchAll(/\b(?:will|could|may|can|might)\b/gi)].at(-1)?.[0];
+  return last?.toLowerCase() === 'will' ? 'will' : 'could';
 }
