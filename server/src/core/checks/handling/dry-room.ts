@@ -1,5 +1,5 @@
 // Dry air and the floor: what a person charges up to at the bench.
-import { between, figure, known, missing, type Figure } from '../../figures/figure';
+import { between, derive, figure, known, missing, type Figure } from '../../figures/figure';
 import { say } from '../../figures/say';
 import { atLeast, lacking } from '../../figures/truth';
 import { chargeV, type Activity } from '../../trade/statics';
@@ -50,5 +50,6 @@ function said(activity: Activity, air: Figure): ReturnType<typeof say> {
 function reached(activity: Activity, air: Figure): Figure {
   const lowest = chargeV(activity, Math.min(100, air.hi)).low;
   const highest = chargeV(activity, Math.max(0, air.lo)).high;
-  return { ...between(lowest, highest, 'voltage', `charge by ${activity}`, { unit: 'V', source }), inputs: [air] };
+  const row = between(lowest, highest, 'voltage', `${activity} at that humidity`, { unit: 'V', source });
+  return derive(`charge by ${activity}`, 'voltage', [air, row], 'the table’s row for that humidity', (_, volts) => volts!, { unit: 'V' });
 }
