@@ -1,6 +1,7 @@
 // All checks. Generated from the folders beside this file by `npm run generate`; do not edit.
 import type { Check } from './check';
 import boardPowerShort from './board/board-power-short';
+import firmwareArrivingUnlisted from './board/firmware-arriving-unlisted';
 import firmwareArrivingUnstated from './board/firmware-arriving-unstated';
 import firmwareDropsProcessor from './board/firmware-drops-processor';
 import firmwareFactOld from './board/firmware-fact-old';
@@ -83,6 +84,7 @@ import bandwidthShort from './memory/bandwidth-short';
 import memoryCapacityShort from './memory/memory-capacity-short';
 import memoryClassUnsupported from './memory/memory-class-unsupported';
 import memoryErrorsUncorrected from './memory/memory-errors-uncorrected';
+import memoryKitSplit from './memory/memory-kit-split';
 import memoryKitsMixed from './memory/memory-kits-mixed';
 import memoryOverLimit from './memory/memory-over-limit';
 import memoryProfileNeeded from './memory/memory-profile-needed';
@@ -196,6 +198,7 @@ import trainingWaitMissing from './work/training-wait-missing';
 
 export const checks: readonly Check[] = [
   boardPowerShort,
+  firmwareArrivingUnlisted,
   firmwareArrivingUnstated,
   firmwareDropsProcessor,
   firmwareFactOld,
@@ -278,6 +281,7 @@ export const checks: readonly Check[] = [
   memoryCapacityShort,
   memoryClassUnsupported,
   memoryErrorsUncorrected,
+  memoryKitSplit,
   memoryKitsMixed,
   memoryOverLimit,
   memoryProfileNeeded,

@@ -15,6 +15,16 @@ export function atMemory(build: Build): Place {
   return entry ? { doc: build.doc, span: entry.keySpan, path: 'parts.memory' } : at(build.parts.memory[0]!);
 }
 
+/** Kits by their part file; one that is spelled out stands alone. */
+export function byPart(memory: readonly Kit[]): Iterable<readonly Kit[]> {
+  const groups = new Map<string, Kit[]>();
+  for (const kit of memory) {
+    const name = kit.used?.name ?? kit.path;
+    groups.set(name, [...(groups.get(name) ?? []), kit]);
+  }
+  return groups.values();
+}
+
 /** Moves every kit that names slots to those which the board fills first; undefined where no file states them. */
 export function moveMemory(build: Build): TextFix | undefined {
   const { board, memory } = build.parts;

@@ -8,6 +8,7 @@ import { say } from '../../figures/say';
 import { agree, all, atMost, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
+import { byPart } from './memory-kit';
 
 export default check({
   id: 'memory-kits-mixed',
@@ -47,16 +48,6 @@ parts:
     }
   },
 });
-
-/** Kits by their part file; one that is spelled out stands alone. */
-function byPart(memory: readonly Kit[]): Iterable<readonly Kit[]> {
-  const groups = new Map<string, Kit[]>();
-  for (const kit of memory) {
-    const name = kit.used?.name ?? kit.path;
-    groups.set(name, [...(groups.get(name) ?? []), kit]);
-  }
-  return groups.values();
-}
 
 /** One part file is one part; where a part is spelled out, maker and model tell. */
 function samePart(a: Kit, b: Kit): Truth {
