@@ -93,23 +93,18 @@ export function derive(
   label: string, dimension: FigureDimension, inputs: readonly Figure[], formula: string, work: (...inputs: number[]) => number, look: Look = {},
 ): Figure {
   const lacks = uniqueMissing(inputs);
+  const values = inputs.map((input) => input.lo);
+  const open = inputs.flatMap((input, i) => (isExact(input) ? [] : [i]));
   let lo = Infinity;
   let hi = -Infinity;
-  for (const corner of inputs.every(isExact) ? [inputs.map((input) => input.lo)] : corners(inputs)) {
-    const value = work(...corner);
+  // Every corner once: the bits of `corner` say which open inputs stand at their upper end.
+  for (let corner = 0; corner < 2 ** open.length; corner++) {
+    open.forEach((i, bit) => (values[i] = corner & (1 << bit) ? inputs[i]!.hi : inputs[i]!.lo));
+    const value = work(...values);
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
   }
   return { type: 'figure', label, dimension, lo, hi, missing: lacks, inputs, formula, work, ...look };
-}
-
-function corners(inputs: readonly Figure[]): number[][] {
-  let all: number[][] = [[]];
-  for (const input of inputs) {
-    const ends = input.lo === input.hi ? [input.lo] : [input.lo, input.hi];
-    all = all.flatMap((corner) => ends.map((end) => [...corner, end]));
-  }
-  return all;
 }
 
 /** The sum of figures none of which can be negative: what is unknown leaves the sum open upwards only. */
@@ -156,13 +151,26 @@ function extreme(label: string, words: string, inputs: readonly Figure[], pick: 
 
 /** Missing facts of several figures, each once. */
 export function uniqueMissing(of: readonly { readonly missing: readonly Missing[] }[]): readonly Missing[] {
-  const open = of.filter((one) => one.missing.length > 0);
-  // Each list by itself names a fact once.
-  if (open.length <= 1) return open[0]?.missing ?? [];
-  const seen = new Map<string, Missing>();
-  for (const one of open) for (const lack of one.missing) {
-    const key = `${lack.doc.name}\n${lack.path}`;
-    if (!seen.has(key)) seen.set(key, lack);
+  let first: readonly Missing[] = [];
+  let later: (readonly Missing[])[] | undefined;
+  for (const { missing: lacks } of of) {
+    if (lacks.length === 0 || lacks === first) continue;
+    if (first.length === 0) first = lacks;
+    else (later ??= []).push(lacks);
   }
-  return [...seen.values()];
+  // Each list by itself names a fact once.
+  if (!later) return first;
+  const unique = [...first];
+  let keys: Set<string> | undefined;
+  for (const lacks of later) for (const lack of lacks) {
+    // A few are compared one by one, which is quicker than making keys.
+    if (!keys && unique.length > fewMissing) keys = new Set(unique.map(keyOf));
+    if (keys ? keys.has(keyOf(lack)) : unique.some((one) => one.path === lack.path && one.doc.name === lack.doc.name)) continue;
+    unique.push(lack);
+    keys?.add(keyOf(lack));
+  }
+  return unique;
 }
+
+const fewMissing = 12;
+const keyOf = ({ doc, path }: Missing): string => `${doc.name}\n${path}`;
