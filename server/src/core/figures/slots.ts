@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
+import type { Link } from '../trade/links';
 import { missing, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 
@@ -22,6 +23,16 @@ export function seatOf(build: Build, placed: Seated): Seat {
   const slot = board?.part.slots.value?.get(at.value);
   if (slot || !board) return { name: at.value, ...(slot ? { slot } : {}), lacks: [] };
   return { name: at.value, lacks: [slotMissing(board, at.value)] };
+}
+
+/** What a drive’s bus is called among links; no slot carries SAS. */
+export const linkBuses = { NVMe: 'PCIe', SATA: 'SATA', USB: 'USB', SAS: undefined } as const;
+
+/** Whether a slot carries a bus, by its kind or its list; undefined where it has no list, or one that cannot be read whole. */
+export function carriesBus({ kind, carries }: Slot, bus: Link['bus'] | undefined): boolean | undefined {
+  if (kind.value === 'PCIe') return bus === 'PCIe';
+  if (carries.value?.some(({ value }) => value !== undefined && value.bus === bus)) return true;
+  return carries.value?.every(({ value }) => value !== undefined) ? false : undefined;
 }
 
 function slotMissing(board: Placed<'board'>, name: string): Missing {

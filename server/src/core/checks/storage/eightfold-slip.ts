@@ -1,7 +1,7 @@
 // A promised rate in bytes that repeats the link's rate in bits.
 import { known, missing, type Figure } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { seatOf, writtenAt } from '../../figures/slots';
+import { linkBuses, seatOf, writtenAt } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
@@ -49,11 +49,15 @@ const near = 0.01;
 
 interface Carried { readonly link: Link; readonly fact: Fact<unknown> }
 
-/** The links a drive could be meant to run: its own, and those its slot carries; SATA of unstated generation is any. */
+/**
+ * The links a drive could be meant to run: its own, and those of its bus that its slot carries; SATA of unstated
+ * generation is any. A socket’s other buses say nothing of it: 3 GB/s is no slip of an NVMe drive where SATA is wired too.
+ */
 function linksOf(build: Build, drive: Drive): Carried[] {
   const { bus, link } = drive.part;
   const { slot } = seatOf(build, drive);
-  const stated = [link, ...(slot?.carries.value ?? [])].flatMap((fact): Carried[] => (fact.value ? [{ link: fact.value, fact }] : []));
+  const wired = (slot?.carries.value ?? []).filter(({ value }) => bus.value !== undefined && value?.bus === linkBuses[bus.value]);
+  const stated = [link, ...wired].flatMap((fact): Carried[] => (fact.value ? [{ link: fact.value, fact }] : []));
   if (bus.value === 'SATA') stated.push({ link: { bus: 'SATA' }, fact: bus });
   return stated.flatMap((one) => (one.link.bus === 'SATA' && one.link.generation === undefined
     ? [...SATA_GENERATIONS.keys()].map((generation): Carried => ({ link: { bus: 'SATA', generation }, fact: one.fact })) : [one]));
