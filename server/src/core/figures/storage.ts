@@ -5,7 +5,7 @@ import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
 import { between, derive, figure, known, least, missing, times, unknown, type Figure, type Missing } from './figure';
 import { linkRate, endOf, reached } from './lanes';
 import { howMany } from './power';
-import { readCount, seatOf, writtenAt, type Slot } from './slots';
+import { carriesBus, readCount, seatOf, writtenAt, type Slot } from './slots';
 
 export type Drive = Placed<'drives'>;
 export type Way = 'read' | 'write';
@@ -28,8 +28,10 @@ function usbRate({ part: { link }, label }: Drive): Figure {
   return { ...known(rate, 'data-rate', `USB link of ${label}`, { unit: 'MB/s', source: 'Universal Serial Bus Specification: line rate × coding ÷ 8' }), ...writtenAt(link) };
 }
 
-/** SATA runs at the lower generation of drive and port; one that is not stated may be any of the three. */
+/** SATA runs at the lower generation of drive and port; one that is not stated may be any of the three. A slot without SATA carries nothing. */
 function sataRate(build: Build, drive: Drive): Figure {
+  const { slot } = seatOf(build, drive);
+  if (slot && carriesBus(slot, 'SATA') === false) return known(0, 'data-rate', `SATA link of ${drive.label}`, { unit: 'MB/s', source: 'the board’s facts' });
   const generations = [sataGeneration(drive), ...portGeneration(build, drive)];
   return derive(`SATA link of ${drive.label}`, 'data-rate', generations, 'the lower generation', (...n) => sataRateBytesPerSecond(Math.min(...n)), { unit: 'MB/s', source: sataSource });
 }

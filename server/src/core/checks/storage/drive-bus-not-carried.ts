@@ -3,12 +3,13 @@ import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { spoken } from '../../figures/lists';
 import { say } from '../../figures/say';
-import { seatOf, type Seat, type Slot } from '../../figures/slots';
+import { carriesBus, linkBuses, seatOf, type Seat, type Slot } from '../../figures/slots';
 import { portMissing, type Drive } from '../../figures/storage';
 import { fits, lacking, sure, type Truth } from '../../figures/truth';
+import { driveBuses } from '../../parts/devices';
 import type { Link } from '../../trade/links';
 import { check } from '../check';
-import { at, outcome, swap, takeOut, type FixIdea, type Outcome } from '../kit';
+import { at, change, outcome, swap, takeOut, type FixIdea, type Outcome } from '../kit';
 import { moves } from './storage-kit';
 
 export default check({
@@ -45,20 +46,16 @@ parts:
   },
 });
 
-/** What a drive’s bus is called among links; no slot carries SAS. */
-const linkBus = { NVMe: 'PCIe', SATA: 'SATA', USB: 'USB', SAS: undefined } as const;
-
 function carries(slot: Slot, name: string, bus: Link['bus'] | undefined): Truth {
-  if (slot.kind.value === 'PCIe') return sure(bus === 'PCIe', slot.kind);
-  const list = slot.carries;
-  if (list.value?.some((one) => one.value?.bus === bus && bus !== undefined)) return sure(true, list);
-  const unread = list.value?.find((one) => one.value === undefined);
-  return list.value && !unread ? sure(false, list) : lacking([missing(unread ?? list, `the buses ${name} carries`)]);
+  const is = carriesBus(slot, bus);
+  if (is !== undefined) return sure(is, slot.kind.value === 'PCIe' ? slot.kind : slot.carries);
+  const unread = slot.carries.value?.find((one) => one.value === undefined);
+  return lacking([missing(unread ?? slot.carries, `the buses ${name} carries`)]);
 }
 
 function inSlot(build: Build, drive: Drive, { name, slot, lacks }: Seat): Outcome {
   const { bus } = drive.part;
-  const speaks = bus.value && linkBus[bus.value];
+  const speaks = bus.value && linkBuses[bus.value];
   const truth = !slot ? lacking(lacks) : bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : carries(slot, name!, speaks);
   const of = slot?.kind.value === 'PCIe' ? say`${slot.kind}` : spoken(slot?.carries.value ?? []);
   return outcome(at(drive, drive.at.slot), truth, {
@@ -66,6 +63,7 @@ function inSlot(build: Build, drive: Drive, { name, slot, lacks }: Seat): Outcom
     *fixes() {
       yield plainBus(drive);
       yield* moves(build, drive, (other) => carries(other, '', speaks).is === true);
+      yield* otherBus(drive, driveBuses.filter((other) => slot && carriesBus(slot, linkBuses[other])));
       yield swap(drive);
     },
   });
@@ -78,11 +76,16 @@ function onPort(build: Build, drive: Drive): Outcome {
   const truth = there ? fits(drive.part.bus, `bus of ${drive.label}`, (bus) => bus === 'SATA') : lacking([portMissing(board, port.value!)]);
   return outcome(at(drive, port), truth, {
     broken: () => say`${drive.label} speaks ${drive.part.bus}; ${port} carries SATA.`,
-    fixes: () => [plainBus(drive), swap(drive)],
+    fixes: () => [plainBus(drive), ...otherBus(drive, ['SATA']), swap(drive)],
   });
 }
 
 /** A bus spelled out over another in the part file may be the slip. */
 function plainBus({ part: { bus } }: Drive): FixIdea | undefined {
   return bus.replaced && takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
+}
+
+/** A bus that the build alone states may be the slip for one that the place carries; a part file’s is its maker’s word. */
+function* otherBus({ doc, part: { bus } }: Drive, carried: readonly string[]): Iterable<FixIdea | undefined> {
+  if (bus.doc === doc && !bus.replaced) for (const other of carried) yield change(bus, other, `Set the bus to ${other}`);
 }

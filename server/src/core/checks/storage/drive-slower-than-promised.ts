@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { say } from '../../figures/say';
 import { reachedIn } from '../../figures/lanes';
-import { freeSlots } from '../../figures/slots';
+import { carriesBus, freeSlots, linkBuses, seatOf } from '../../figures/slots';
 import { binding, driveRate, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
 import { atLeast } from '../../figures/truth';
@@ -38,7 +38,8 @@ expect:
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
       for (const way of ['read', 'write'] as const) {
-        if (!promise?.[way].node) continue;
+        // A drive on a bus that its slot does not carry is not slow: drive-bus-not-carried says so.
+        if (!promise?.[way].node || unheard(build, drive)) continue;
         const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
         const reached = driveRate(build, drive, way);
         const bound = binding(reached);
@@ -51,9 +52,16 @@ expect:
   },
 });
 
+/** Whether a drive plainly speaks a bus that its slot does not carry. */
+function unheard(build: Build, drive: Drive): boolean {
+  const { slot } = seatOf(build, drive);
+  const bus = drive.part.bus.value;
+  return slot !== undefined && bus !== undefined && carriesBus(slot, linkBuses[bus]) === false;
+}
+
 function* fixes(build: Build, drive: Drive, promise: Parameters<typeof change>[0], reached: Figure): Iterable<FixIdea | undefined> {
   const { bus } = drive.part;
-  if (bus.value !== 'NVMe' && bus.entry) {
+  if (bus.value !== 'NVMe' && bus.entry && bus.doc === drive.doc) {
     if (bus.replaced) yield takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
     else yield change(bus, 'NVMe', 'Set the bus to NVMe');
   }
