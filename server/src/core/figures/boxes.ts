@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
 import { isBoxThing, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
-import { countDrives, housed } from './drive-places';
+import { countDrives, screwed } from './drive-places';
 import { figure, known, missing, number, times, total, unknown, type Figure } from './figure';
 import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
@@ -63,11 +63,8 @@ function boardScrews(board: Placed<'board'>): Figure {
 }
 
 function driveScrews(build: Build, box: Placed<'case'>): Figure {
-  const thread = box.part['bay-thread'];
-  const drives = countDrives(build, 'drives in bays', housed);
-  if (!drives || thread.value === 'clips') return number(0, 'drive screws');
-  const screws = times(known(SCREWS_PER_DRIVE, 'count', 'screws a drive', { source: 'common practice' }), drives, 'drive screws');
-  return thread.value === undefined ? { ...screws, lo: 0, missing: [...screws.missing, missing(thread, `what holds a drive in its bay in ${box.label}`)] } : screws;
+  const drives = countDrives(build, 'drives that screws hold', screwed(box));
+  return drives ? times(known(SCREWS_PER_DRIVE, 'count', 'screws a drive', { source: 'common practice' }), drives, 'drive screws') : number(0, 'drive screws');
 }
 
 /** What boxes, leads, fixings and sticks of the build hold of a thing. */

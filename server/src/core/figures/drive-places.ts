@@ -1,6 +1,7 @@
 // Figures of what drives need beside a link: ports, plugs, bays and leads, and how many there are.
-import type { Build } from '../build/build';
-import { between, counted, missing, number, times, total, uniqueMissing, type Figure, type Missing } from './figure';
+import type { Build, Placed } from '../build/build';
+import type { Fact } from '../parts/fact';
+import { between, counted, missing, number, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
 import { plugOf, plugsBrought } from './leads';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -8,7 +9,7 @@ import { effectsOn, writtenAt } from './slots';
 import type { Drive } from './storage';
 
 /** Whether a drive is one of those counted: it is, it is not, or these facts would tell. */
-type Belongs = boolean | readonly Missing[];
+export type Belongs = boolean | readonly Missing[];
 
 /** How many drives belong, of those that a build lists; a drive that only may belong widens the figure. */
 export function countDrives(build: Build, label: string, belongs: (drive: Drive) => Belongs): Figure | undefined {
@@ -36,6 +37,23 @@ export function housed({ at, part: { bus, shape }, label }: Drive): Belongs {
   if (shape.value === undefined) return [missing(shape, `shape of ${label}`)];
   if (shape.value === 'M.2' || shape.value === 'card') return false;
   return bus.value === undefined ? [missing(bus, `bus of ${label}`)] : true;
+}
+
+/** What a case states of its bays for a drive’s shape, in a map by shape; or what would tell. */
+export function byShape<T>(map: Fact<ReadonlyMap<string, Fact<T>>>, { part: { shape }, label }: Drive, what: string): Fact<T> | { readonly lacks: Missing } {
+  if (shape.value === undefined) return { lacks: missing(shape, `shape of ${label}`) };
+  const stated = map.value?.get(shape.value);
+  return stated?.value === undefined ? { lacks: { doc: map.doc, path: `${map.path}.${shape.value}`, fact: map, what } } : stated;
+}
+
+/** Whether a drive is screwed into its bay: not where it has none, or clips hold it. */
+export function screwed(box: Placed<'case'>): (drive: Drive) => Belongs {
+  return (drive) => {
+    const belongs = housed(drive);
+    if (belongs !== true) return belongs;
+    const thread = byShape(box.part['bay-thread'], drive, `what holds a drive in its bay in ${box.label}`);
+    return 'lacks' in thread ? [thread.lacks] : thread.value !== 'clips';
+  };
 }
 
 /** Whether a drive goes into a bay of this shape: the one its place names, or its own. */
@@ -74,23 +92,14 @@ function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['p
   return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), ...writtenAt(ports) };
 }
 
-/**
- * SATA power plugs of supply and leads, less those that adapters take up; undefined without a supply.
- * A supply that lists plugs but none of these leaves them open: none is sold without.
- */
-export const drivePlugs = memo((build: Build): Figure | undefined => {
-  const { supply } = build.parts;
-  if (!supply) return undefined;
-  const brought = plugsBrought(build).get('SATA power')!;
-  const own = countedIn(supply.part.plugs, 'SATA power', `SATA power plugs of ${supply.label}`);
-  return own.missing.length === 0 || brought.missing.length > 0 ? brought : { ...brought, hi: Infinity, missing: own.missing };
-});
+/** SATA power plugs of supply and leads, less those that adapters take up; undefined without a supply. */
+export const drivePlugs = (build: Build): Figure | undefined => build.parts.supply && plugsBrought(build).get('SATA power');
 
-/** A count under a name in a map of counts; a name that the map lacks is not stated. */
-export function countedIn(map: { readonly value: ReadonlyMap<string, Parameters<typeof counted>[0]> | undefined } & Parameters<typeof missing>[0], name: string, label: string): Figure {
-  const fact = map.value?.get(name);
-  if (fact) return counted(fact, label);
-  return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [{ doc: map.doc, path: `${map.path}.${name}`, fact: map, what: label }] };
+/** A count under a name in a map of counts. A map that is stated is complete: what it leaves out is none. */
+export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {
+  const one = map.value?.get(name);
+  if (one) return counted(one, label);
+  return map.value ? { ...number(0, label, 'not among those it lists'), ...writtenAt(map) } : unknown('count', label, [missing(map, label)]);
 }
 
 /** Leads bought of a kind; one that does not say what it connects may be of it. */

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import { plugKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
 import type { Plug } from '../trade/plugs';
-import { counted, derive, missing, number, times, total, unknown, type Figure, type Missing } from './figure';
+import { between, counted, derive, missing, number, times, total, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 import { howMany } from './power';
 
@@ -60,7 +60,13 @@ function broughtOf(build: Build, kind: Plug): Figure {
 function givenBy(lead: Lead, kind: Plug): Figure | undefined {
   const plug = plugOf(lead);
   if ('lacks' in plug) return unknown('count', `${kind} of ${lead.label}`, [plug.lacks]);
-  return plug.kind === kind ? howMany(lead) : undefined;
+  return plug.kind === kind ? times(plugsOn(lead), howMany(lead), `${kind} of ${lead.label}`) : undefined;
+}
+
+/** How many plugs of its kind one lead brings: at least one, and more where it splits. */
+export function plugsOn({ part: { plugs }, label }: Lead): Figure {
+  const what = `plugs on ${label}`;
+  return plugs.entry ? counted(plugs, what) : { ...between(1, Infinity, 'count', what, { source: 'common practice' }), missing: [missing(plugs, what)] };
 }
 
 function takenBy(lead: Lead, kind: Plug): Figure | undefined {

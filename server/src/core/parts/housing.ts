@@ -65,8 +65,8 @@ export const pcCase = {
   'tray-opening': flag('Whether the tray has an opening behind the processor.'),
   'supply-depth': length('Room for the supply’s depth, plugs and bends not counted.', '200 mm'),
   bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }'),
-  'bay-thread': choice(['M3', '6-32', 'clips'], 'What holds a drive in its bay.'),
-  'bay-screw-length': length('How far the bay’s screws reach into the drive.', '3 mm'),
+  'bay-thread': named(choice(['M3', '6-32', 'clips'], 'What holds a drive of this shape.'), 'What holds a drive in its bay, by the drive’s shape.', '{ 3.5 in: 6-32, 2.5 in: M3 }'),
+  'bay-screw-length': named(length('How far the screws reach into a drive of this shape.', '3 mm'), 'How far the bays’ screws reach into a drive, by the drive’s shape.', '{ 3.5 in: 3 mm, 2.5 in: 2.5 mm }'),
   'fan-places': named(group({
     sizes: list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes it takes.', '[120 mm, 140 mm]'),
     count: count('How many fans of its largest size.', '3', { least: 1 }),
@@ -104,6 +104,7 @@ export const fixing = {
 export const lead = {
   ...common,
   plug: text('What it connects.', 'SATA data', { usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'] }),
+  plugs: count('How many such plugs one lead has at its far end: 2 for a Y-splitter.', '1', { least: 1 }),
   'from': text('For an adapter: the plug it starts from.', 'peripheral 4-pin'),
   'from-count': count('For an adapter: how many of those plugs it joins.', '1', { least: 1 }),
   adapter: flag('Whether it changes one kind of plug into another.', { example: 'false' }),

@@ -3,14 +3,14 @@ import { countDrives, countedIn, inBay } from '../../figures/drive-places';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { at, outcome, putOn, swap } from '../kit';
 import { some } from './storage-kit';
 
 export default check({
   id: 'bays-short',
   area: 'storage',
   grade: 'stop',
-  what: 'The case has a bay for each drive of a shape; a drive may name a bay of another shape.',
+  what: 'The case has a bay for each drive of a shape; a drive may name a bay of another shape. A shape that the case’s bays leave out has none.',
   why: 'A drive without a bay hangs by its leads, or lies on the board’s solder.',
   source: 'SFF-8301 and SFF-8201: outlines; common practice',
   examples: [{
@@ -35,7 +35,7 @@ parts:
       const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
       yield outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
         broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
-        fixes: () => [swap(box)],
+        fixes: () => [...(shape === '2.5 in' ? [putOn(last, 'bay', '3.5 in', `Fix ${last.label} in a 3.5 in bay, on a bracket`)] : []), swap(box)],
       });
     }
   },

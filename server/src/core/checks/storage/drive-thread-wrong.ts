@@ -1,9 +1,9 @@
 // The thread of the screws against the thread of a drive's holes.
-import type { Placed } from '../../build/build';
-import { missing } from '../../figures/figure';
+import { byShape } from '../../figures/drive-places';
+import { missing, uniqueMissing, type Missing } from '../../figures/figure';
 import { say } from '../../figures/say';
 import type { Drive } from '../../figures/storage';
-import { any, lacking, sure, type Truth } from '../../figures/truth';
+import { lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { DRIVE_SHAPES } from '../../trade/storage';
 import { check } from '../check';
@@ -33,11 +33,12 @@ parts:
   }],
   *test({ parts: { drives, case: box } }) {
     for (const drive of drives) {
-      const screw = drive.at.screw.entry ? drive.at.screw : box?.part['bay-thread'];
-      if (!screw || !mayBeHoused(drive)) continue;
+      const own = drive.at.screw;
+      if ((!own.entry && !box) || !mayBeHoused(drive)) continue;
+      const screw = own.entry ? own : byShape(box!.part['bay-thread'], drive, `bay thread of ${box!.label}`);
       const wants = threadOf(drive);
-      yield outcome({ ...at(drive, drive.at.screw), path: `${drive.path}.screw` }, judge(drive, box, screw, wants), {
-        broken: () => say`${drive.label} takes ${wants!} screws; ${drive.at.screw.entry ? 'it is fixed with' : say`the bays of ${box!.label} hold with`} ${screw}.`,
+      yield outcome({ ...at(drive, own), path: `${drive.path}.screw` }, judge(drive, screw, wants), {
+        broken: () => say`${drive.label} takes ${wants!} screws; ${own.entry ? 'it is fixed with' : say`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,
         fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
       });
     }
@@ -51,12 +52,11 @@ function threadOf({ part: { thread, shape } }: Drive): string | undefined {
   return standard?.replace(' UNC', '');
 }
 
-function judge(drive: Drive, box: Placed<'case'> | undefined, screw: Fact<string>, wants: string | undefined): Truth {
+function judge(drive: Drive, screw: Fact<string> | { readonly lacks: Missing }, wants: string | undefined): Truth {
   const { thread, shape } = drive.part;
-  const clips = screw.value === 'clips' ? sure(true, screw) : sure(false);
-  const lacks = [
-    ...(wants === undefined ? [missing(shape.value === undefined && !thread.entry ? shape : thread, `thread of ${drive.label}`)] : []),
-    ...(screw.value === undefined ? [missing(screw, drive.at.screw.entry ? `screw of ${drive.label}` : `bay thread of ${box!.label}`)] : []),
-  ];
-  return any(clips, lacks.length > 0 ? lacking(lacks) : sure(screw.value === wants, screw, thread));
+  const own = wants === undefined ? [missing(shape.value === undefined && !thread.entry ? shape : thread, `thread of ${drive.label}`)] : [];
+  if ('lacks' in screw) return lacking(uniqueMissing([{ missing: own }, { missing: [screw.lacks] }]));
+  if (screw.value === 'clips') return sure(true, screw);
+  const lacks = [...own, ...(screw.value === undefined ? [missing(screw, `screw of ${drive.label}`)] : [])];
+  return lacks.length > 0 ? lacking(lacks) : sure(screw.value === wants, screw, thread);
 }

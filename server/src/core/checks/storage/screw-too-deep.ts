@@ -1,7 +1,10 @@
 // How far screws reach into a drive against how deep they may go.
-import { figure } from '../../figures/figure';
+import type { Placed } from '../../build/build';
+import { byShape } from '../../figures/drive-places';
+import { figure, unknown, type Figure } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { any, atMost, fits, sure } from '../../figures/truth';
+import type { Drive } from '../../figures/storage';
+import { any, atMost, fits, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
 import { mayBeHoused } from './storage-kit';
@@ -30,11 +33,10 @@ parts:
   *test({ parts: { drives, case: box } }) {
     for (const drive of drives) {
       const own = drive.at['screw-length'];
-      const fact = own.entry ? own : box?.part['bay-screw-length'];
-      if (!fact || !mayBeHoused(drive)) continue;
-      const reach = figure(fact, own.entry ? `screw length of ${drive.label}` : `screw length of the bays of ${box!.label}`);
+      if ((!own.entry && !box) || !mayBeHoused(drive)) continue;
+      const reach = own.entry ? figure(own, `screw length of ${drive.label}`) : bayReach(box!, drive);
       const depth = figure(drive.part['screw-depth'], `screw depth of ${drive.label}`);
-      const clips = own.entry || !box ? sure(false) : fits(box.part['bay-thread'], `bay thread of ${box.label}`, (thread) => thread === 'clips');
+      const clips = own.entry ? sure(false) : clipped(box!, drive);
       yield outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
         broken: () => say`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
         fixes: () => [putOn(drive, 'screw-length', drive.part['screw-depth'].text, `Set the screw length to ${drive.part['screw-depth'].text}`), swap(drive)],
@@ -42,3 +44,15 @@ parts:
     }
   },
 });
+
+function bayReach(box: Placed<'case'>, drive: Drive): Figure {
+  const label = `screw length of the bays of ${box.label}`;
+  const fact = byShape(box.part['bay-screw-length'], drive, label);
+  return 'lacks' in fact ? unknown('length', label, [fact.lacks]) : figure(fact, label);
+}
+
+function clipped(box: Placed<'case'>, drive: Drive): Truth {
+  const what = `bay thread of ${box.label}`;
+  const thread = byShape(box.part['bay-thread'], drive, what);
+  return 'lacks' in thread ? lacking([thread.lacks]) : fits(thread, what, (by) => by === 'clips');
+}

@@ -55,7 +55,8 @@ export function floorSize(bytes: number): string {
   return `${unit === 'TB' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
 }
 
-/** Whether a drive may sit in a bay, held by screws: not where it plainly sits in a slot or has another shape. */
-export function mayBeHoused({ at, part: { shape } }: Drive): boolean {
-  return at.slot.value === undefined && shape.value !== 'M.2' && shape.value !== 'card';
+/** Whether a drive may sit in a bay, held by screws: not where it plainly sits in a slot, stands outside on USB, or has another shape. */
+export function mayBeHoused({ at, part: { bus, shape } }: Drive): boolean {
+  if (at.slot.value !== undefined || (bus.value === 'USB' && at.bay.value === undefined)) return false;
+  return shape.value !== 'M.2' && shape.value !== 'card';
 }
