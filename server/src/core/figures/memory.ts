@@ -155,7 +155,11 @@ function ranksOf(memory: readonly Kit[]): { readonly count: number } | { readonl
 
 export const ratedSpeed = (kit: Kit): Figure => figure(kit.part['rated-speed'], `rated speed of ${kit.label}`);
 export const standardSpeed = (kit: Kit): Figure => figure(kit.part['standard-speed'], `speed of ${kit.label} without a profile`);
-export const setSpeed = (kit: Kit): Figure => figure(kit.at.speed, `speed set for ${kit.label}`);
+/** Whether the build sets the kit to a speed: by writing one, or by its profile alone. */
+export const isSet = ({ at: { speed, profile } }: Kit): boolean => speed.entry !== undefined || profile.value === 'used';
+
+/** The speed a kit is set to; a profile without a speed beside it sets the rated one. */
+export const setSpeed = (kit: Kit): Figure => (kit.at.speed.entry || kit.at.profile.value !== 'used' ? figure(kit.at.speed, `speed set for ${kit.label}`) : ratedSpeed(kit));
 
 /** The most that a kit can be set to: its own rating, and what the board lists for this filling. */
 export function speedLimit(build: Build, kit: Kit): Figure {
@@ -163,11 +167,11 @@ export function speedLimit(build: Build, kit: Kit): Figure {
   return least(`speed that ${kit.label} reaches`, [ratedSpeed(kit), ...(population ? [population] : [])], { unit: 'MT/s' });
 }
 
-/** The speed at which all modules run: as set, or by the modules’ standard, under every limit; the slowest counts for all. */
+/** The speed at which all modules run: as set, by their profile, or by the modules’ standard, under every limit; the slowest counts for all. */
 export const memorySpeed = memo((build: Build): Figure | undefined => {
   const { memory } = build.parts;
   if (memory.length === 0) return undefined;
-  const each = memory.flatMap((kit) => (kit.at.speed.entry ? [setSpeed(kit), ratedSpeed(kit)] : [standardSpeed(kit)]));
+  const each = memory.flatMap((kit) => (kit.at.speed.entry ? [setSpeed(kit), ratedSpeed(kit)] : [isSet(kit) ? setSpeed(kit) : standardSpeed(kit)]));
   const population = populationSpeed(build);
   return least('memory speed', population ? [...each, population] : each, { unit: 'MT/s' });
 });

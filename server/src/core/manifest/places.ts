@@ -43,7 +43,7 @@ export const roles = {
     ...many,
     slots: list(text('A memory slot.', 'A2'), 'The slots they go into.', '[A2, B2]'),
     speed: quantity('transfer-rate', 'MT/s', 'The speed they are set to.', '6000 MT/s'),
-    profile: choice(['used', 'not used'], 'Whether the modules’ profile is switched on in the firmware.'),
+    profile: choice(['used', 'not used'], 'Whether the modules’ profile is switched on in the firmware; without a speed beside it, it sets the rated one.'),
   } },
   drives: { kind: 'drive', several: true, what: 'The drives.', fields: {
     ...many,

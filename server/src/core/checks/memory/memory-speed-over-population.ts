@@ -1,7 +1,7 @@
 // The speed set for the memory against what the modules are rated for and what the board lists for so many of them.
 import { many } from '../../figures/lists';
 import { say } from '../../figures/say';
-import { populationSpeed, modules, setSpeed, speedLimit } from '../../figures/memory';
+import { isSet, populationSpeed, modules, setSpeed, speedLimit } from '../../figures/memory';
 import { binding } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -31,7 +31,7 @@ parts:
   *test(build) {
     const { board, memory } = build.parts;
     for (const kit of memory) {
-      if (!kit.at.speed.node) continue;
+      if (!isSet(kit)) continue;
       const set = setSpeed(kit);
       const limit = speedLimit(build, kit);
       const byBoard = binding(limit).label === populationSpeed(build)?.label;

@@ -1,6 +1,6 @@
 // The speed set for the memory against the fastest that the processor’s maker states.
 import { figure } from '../../figures/figure';
-import { setSpeed } from '../../figures/memory';
+import { isSet, setSpeed } from '../../figures/memory';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -31,7 +31,7 @@ parts:
     if (!processor) return;
     const fastest = figure(processor.part.memory.fastest, `fastest memory stated for ${processor.label}`);
     for (const kit of memory) {
-      if (!kit.at.speed.node) continue;
+      if (!isSet(kit)) continue;
       const set = setSpeed(kit);
       yield outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, fastest), {
         broken: () => say`${kit.label} is set to ${set}; for ${processor.label} memory up to ${fastest} is stated.`,
