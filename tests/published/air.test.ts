@@ -1,7 +1,7 @@
 // Air and fans against property tables, the standard atmosphere, fan makers' rules and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
-  AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, cfmFromM3PerH, dewPointC, m3PerHFromCfm, pressureRatio,
+  AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, cfmFromM3PerH, dewPointC, fanLaws, fansTogether, m3PerHFromCfm, pressureRatio,
 } from '../../server/src/core/trade/air';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -63,6 +63,18 @@ describe('flow that carries heat off', () => {
   it('does not follow a worked figure of 39.5 CFM for 1.19 kg/m³, which belongs to 1.21', () => {
     expectNear(cfmFor(340, 15, 1.21), 39.5, TOLERANCES.airflowRule);
     expect(cfmFor(340, 15, 1.19)).toBeGreaterThan(39.5 * (1 + TOLERANCES.airflowRule.relative));
+  });
+
+  /** Source: AMCA Publication 201, fan laws: flow as speed, pressure as its square, power as its cube. */
+  it('at half its speed a fan moves a half, against a quarter, for an eighth', () => {
+    expect(fanLaws(2000, 1000)).toEqual({ flow: 0.5, pressure: 0.25, power: 0.125 });
+  });
+
+  /** Source: fan makers' engineering notes: side by side twice the free flow, one behind the other twice the blocked pressure. */
+  it('two fans double one end of the curve and leave the other', () => {
+    const one = { freeFlowM3PerH: 100, blockedPressurePa: 30 };
+    expect(fansTogether(one, 2, 'side by side')).toEqual({ freeFlowM3PerH: 200, blockedPressurePa: 30 });
+    expect(fansTogether(one, 2, 'one behind the other')).toEqual({ freeFlowM3PerH: 100, blockedPressurePa: 60 });
   });
 
   itWithOracle('units', 'converts CFM as GNU units does', () => {

@@ -1,6 +1,8 @@
-// Signal words against the standard's definitions.
+// Safety messages against the standard's definitions, and their figures against the sums and sources they come from.
 import { expect, it } from 'vitest';
-import { SIGNAL_WORDS } from '../../server/src/core/trade/cautions';
+import { CAUTION_PARTS, CAUTIONS, SIGNAL_WORDS } from '../../server/src/core/trade/cautions';
+import { NIOSH_LOAD_CONSTANT_KG } from '../../server/src/core/trade/lifting';
+import { storedEnergyJ } from '../../server/src/core/trade/mains';
 
 /** Source: ANSI Z535.4-2007, 4.14.1 to 4.14.4, as quoted by a label maker. */
 it('the four words mean what ANSI Z535.4 says', () => {
@@ -11,4 +13,24 @@ it('the four words mean what ANSI Z535.4 says', () => {
     ['CAUTION', 'could', 'minor or moderate injury'],
     ['NOTICE', 'could', 'none'],
   ]);
+});
+
+/** Source: ANSI Z535.6: hazard, consequence, avoidance, before the step they belong to. */
+it('a message says the hazard, what it does, and how to avoid it', () => expect(CAUTION_PARTS).toEqual(['hazard', 'consequence', 'avoidance']));
+
+/** Source: ANSI Z535.4: injury for the three upper words, things only for NOTICE; DANGER only where it will happen. */
+it('only words of injury speak of injury, and only DANGER says that it will happen', () => {
+  for (const { word, consequence } of Object.values(CAUTIONS)) {
+    const injures = /kill|fire|burn(?! the header)|cut|injure|irritate/.test(consequence);
+    expect([consequence, injures]).toEqual([consequence, word !== 'NOTICE']);
+    expect([consequence, /\bwill\b/.test(consequence)]).toEqual([consequence, word === 'DANGER']);
+  }
+});
+
+/** Source: DHHS (NIOSH) Publication No. 94-110; coin cell makers' ingestion warnings; E = C U² / 2 of 330 µF. */
+it('state the figures of their sources', () => {
+  expect(CAUTIONS.lifting.hazard).toContain(`${NIOSH_LOAD_CONSTANT_KG} kg`);
+  expect(CAUTIONS['coin-cell'].consequence).toContain('within two hours');
+  expect(CAUTIONS['mains-inside-supply'].hazard).toContain('400 V');
+  expect(storedEnergyJ(330, 400)).toBeGreaterThan(26);
 });

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   BOARD_HOLES, BOARD_OUTLINES, CARD_OUTLINE, DRIVE_FORMS, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, IO_APERTURE, SLOT_PITCH_MM, SUPPLY_FORMS, radiatorClass,
-  ALL_HOLES, standoffsUnderBareBoard,
+  ALL_HOLES, caseTakesBoard, isVagueBoardSize, parseBoardSize, standoffsUnderBareBoard,
 } from '../../server/src/core/trade/forms';
 import type { BoardSize, Hole, SupplyForm } from '../../server/src/core/trade/forms';
 import { TOLERANCES } from './tolerances';
@@ -52,6 +52,15 @@ describe('published board shapes', () => {
   // Source: PCI Express Card Electromechanical Specification.
   it('card outlines', () => {
     expect(CARD_OUTLINE).toEqual({ fullHeightMm: 111.15, lowProfileHeightMm: 68.9, fullLengthMm: 312, halfLengthMm: 167.65 });
+  });
+});
+
+// A conflict: boards of several depths are sold under one name that no standard defines, so that the name decides nothing.
+describe('E-ATX', () => {
+  it('is no size', () => {
+    expect(parseBoardSize('E-ATX')).toBeUndefined();
+    expect(isVagueBoardSize('E-ATX')).toBe(true);
+    expect(caseTakesBoard(['E-ATX'], 'SSI-EEB')).toBeUndefined();
   });
 });
 

@@ -1,6 +1,6 @@
 // Thermal resistances, films and compounds against processor thermal guides, handbook values and GNU units.
 import { describe, expect, it } from 'vitest';
-import { COMPOUND_CONDUCTIVITY, conductivityClaim, MATERIALS } from '../../server/src/core/trade/compounds';
+import { COMPOUND_CONDUCTIVITY, conductivityClaim, GALLIUM_IN_ALUMINIUM_UM_PER_S, galliumAttacks, MATERIALS } from '../../server/src/core/trade/compounds';
 import {
   coolerAllowedKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, pasteVolumeMm3, resistanceAllowedKPerW, steadyTemperatureC,
 } from '../../server/src/core/trade/heat';
@@ -54,6 +54,11 @@ describe('the film between', () => {
     expectNear(units(`spherevol(${diameter / 2} mm) / 2`, 'mm^3'), 60, TOLERANCES.workedByUnits);
   });
 
+  /** mm³, three axes as an ellipsoid. Source: papers on the physical properties of rice and pea seeds. */
+  it.each([['rice grain', 12, 27], ['dry pea', 150, 150], ['fresh pea', 420, 500]] as const)('a %s is %i to %i mm³', (grain, low, high) => {
+    expect(GRAINS_MM3[grain]).toEqual({ low, high });
+  });
+
   it('“rice to pea” spans a factor of about forty (seed-science papers)', () => {
     expect(Math.round(GRAINS_MM3['fresh pea'].high / GRAINS_MM3['rice grain'].low / 10)).toBe(4);
   });
@@ -70,6 +75,14 @@ describe('materials', () => {
   it('pastes that do not conduct reach 1 to 4 W/m·K', () => {
     expect(COMPOUND_CONDUCTIVITY.paste).toEqual({ low: 1, high: 4 });
     expect(conductivityClaim('paste', 12.5)).toBe('beyond');
+  });
+
+  /** µm/s. Source: studies of gallium penetrating grain boundaries of aluminium film. */
+  it('gallium runs through aluminium at 0.8 to 9 µm/s', () => expect(GALLIUM_IN_ALUMINIUM_UM_PER_S).toEqual({ low: 0.8, high: 9 }));
+
+  /** Source: the same studies; makers of gallium alloys: brass is attacked too, and anodising counts as bare once scratched. */
+  it('gallium never touches aluminium, anodised or not, nor brass', () => {
+    expect((['aluminium', 'anodised aluminium', 'brass', 'copper', 'nickel-plated copper', 'nickel'] as const).map(galliumAttacks)).toEqual([true, true, true, false, false, false]);
   });
 
   /** Source: a review of gallium alloys, 16.5 to 28 W/m·K by composition. */

@@ -1,26 +1,38 @@
 // M.2 keys, sizes and limits against module makers' manuals.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_NOTCH_PINS, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
+  M2_CARRIES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_KEYS, M2_LENGTHS_MM, M2_NOTCH_PINS, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
 } from '../../server/src/core/trade/m2';
 import type { M2Key } from '../../server/src/core/trade/m2';
 
-/** Key, pins left out, PCIe lanes. Source: a drive maker's installation leaflet for an M.2 drive, table of key IDs. */
-const KEYS: [M2Key, number, number, number][] = [['A', 8, 15, 1], ['B', 12, 19, 2], ['E', 24, 31, 1], ['M', 59, 66, 4]];
+/** Key, pins left out, PCIe lanes, SATA, USB. Source: a drive maker's installation leaflet for an M.2 drive, table of key IDs. */
+const KEYS: [M2Key, number, number, number, boolean, boolean][] = [
+  ['A', 8, 15, 1, false, true], ['B', 12, 19, 2, true, true], ['E', 24, 31, 1, false, true], ['M', 59, 66, 4, true, false],
+];
 
 describe('published M.2 facts', () => {
-  it.each(KEYS)('key %s leaves out pins %i to %i and carries PCIe x%i', (key, first, last, lanes) => {
+  it.each(KEYS)('key %s leaves out pins %i to %i and carries PCIe x%i, SATA %s, USB %s', (key, first, last, lanes, sata, usb) => {
     expect(M2_NOTCH_PINS[key]).toEqual({ first, last });
-    expect(M2_CARRIES[key].pcieLanes).toBe(lanes);
+    expect(M2_CARRIES[key]).toEqual({ pcieLanes: lanes, sata, usb });
   });
 
   // Source: the same leaflet: "2280" is a module of 22 x 80 mm.
   it('2280 is 22 × 80 mm', () => expect(parseM2Size('2280')).toEqual({ widthMm: 22, lengthMm: 80 }));
 
+  // Source: the same leaflet: the lengths that are met most.
+  it.each([30, 42, 60, 80, 110])('has modules %i mm long', (length) => expect(M2_LENGTHS_MM).toContain(length));
+
   // Source: PCI Express M.2 Specification, revision 1.0: modules with notches B and M fit sockets of either key, with two lanes.
   it('a B+M module fits both sockets and uses two lanes at most', () => {
     const keys = parseM2Keys('B+M')!;
     expect([m2KeyFits(keys, 'B'), m2KeyFits(keys, 'M'), m2LanesAtMost(keys, 'M')]).toEqual([true, true, 2]);
+  });
+
+  // Source: the same specification: modules with notches A and E fit sockets of either key, and no socket with B or M.
+  it('an A+E module fits A and E alone', () => {
+    const keys = parseM2Keys('A+E')!;
+    expect(M2_KEYS.filter((key) => m2KeyFits(keys, key))).toEqual(['A', 'E']);
+    expect(parseM2Keys('A+M')).toBeUndefined();
   });
 
   // Source: a radio module maker's user guide for its M.2 card: 1.5 mm per side.

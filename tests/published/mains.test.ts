@@ -1,7 +1,7 @@
 // Circuits, inlets and backup against the electrical code, the supply design guide and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
-  backupAtMostMinutes, breakerNeededA, continuousLimitW, INLET_FREQUENCY_HZ, INLETS, isContinuous, storedEnergyJ,
+  backupAtMostMinutes, breakerNeededA, continuousLimitW, INLET_FREQUENCY_HZ, INLETS, isContinuous, storedEnergyJ, stripUsedAsListed,
 } from '../../server/src/core/trade/mains';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -39,6 +39,12 @@ describe('inlets, backup, stored charge', () => {
 
   itWithOracle('units', '330 µF at 400 V hold 26 J', () => {
     expectNear(storedEnergyJ(330, 400), units('330 uF * (400 V)^2 / 2', 'J'), TOLERANCES.workedByUnits);
-    expect(Math.round(storedEnergyJ(330, 400))).toBe(26);
+  });
+
+  it('which is 26 J (E = C U² / 2)', () => expect(Math.round(storedEnergyJ(330, 400))).toBe(26));
+
+  /** Source: OSHA standard interpretations on 29 CFR 1910.303(b)(2): strips are listed for a fixed outlet, and not for one another. */
+  it('a strip in a strip, or on an extension cord, is not used as listed', () => {
+    expect((['wall outlet', 'power strip', 'extension cord'] as const).map(stripUsedAsListed)).toEqual([true, false, false]);
   });
 });

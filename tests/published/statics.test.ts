@@ -1,6 +1,6 @@
 // Static electricity against the standards' limits and a maker's table of voltages.
 import { describe, expect, it } from 'vitest';
-import { chargeV, STRAP, strapCurrentMa, WORK_SURFACE_OHM } from '../../server/src/core/trade/statics';
+import { chargeV, FELT_FROM_V, STRAP, STRAP_NEVER_FROM_V, strapCurrentMa, SURFACES, surfaceServesAsBench, WORK_SURFACE_OHM } from '../../server/src/core/trade/statics';
 import type { Activity } from '../../server/src/core/trade/statics';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -33,7 +33,20 @@ describe('straps and surfaces', () => {
 
   itWithOracle('units', '1 MΩ lets 0.12 mA pass at 120 V', () => {
     expectNear(strapCurrentMa(120, 1e6), units('120 V / 1 megaohm', 'mA'), TOLERANCES.workedByUnits);
-    expectNear(strapCurrentMa(120, 1e6), 0.12, TOLERANCES.exact);
+  });
+
+  it('by Ohm’s law', () => expectNear(strapCurrentMa(120, 1e6), 0.12, TOLERANCES.exact));
+
+  it('ESD TR20.20 forbids straps where 250 V are exposed; ours forbids them on anything energised', () => expect(STRAP_NEVER_FROM_V).toBe(250));
+
+  it('a discharge is felt from 2 to 3 kV (ESD handbooks), far above the 100 V that parts are handled for', () => {
+    expect(FELT_FROM_V).toEqual({ low: 2_000, high: 3_000 });
+    expect(FELT_FROM_V.low).toBeGreaterThan(STRAP.protectsFromV);
+  });
+
+  it('the outside of a bag conducts (ANSI/ESD S541): no mat, and no place for a board with power on', () => {
+    expect(SURFACES['shielding bag']).toMatchObject({ static: 'conducts', shorts: true });
+    expect(surfaceServesAsBench('shielding bag')).toBe(false);
   });
 
   it('a work surface lies between 1 MΩ and 1 GΩ (a mat maker’s answer on ANSI/ESD S20.20)', () => {

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ARRAYS, arrayOf, MBR_LIMIT_BYTES, needsGpt, tbFromTib, tibFromTb } from '../../server/src/core/trade/storage';
+import { ARRAYS, arrayOf, attributeAccepted, HEALTH_ATTRIBUTES, MBR_LIMIT_BYTES, needsGpt, tbFromTib, tibFromTb } from '../../server/src/core/trade/storage';
 import type { ArrayLevel } from '../../server/src/core/trade/storage';
 import { expectNear } from './near';
 import { itWithOracle, runOracle } from './oracle';
@@ -55,6 +55,19 @@ describe('capacity', () => {
   itWithOracle('units', 'TB and TiB as GNU units has them', () => {
     expectNear(tibFromTb(12), units('12 TB', 'TiB'), TOLERANCES.workedByUnits);
     expectNear(tbFromTib(12), units('12 TiB', 'TB'), TOLERANCES.workedByUnits);
+  });
+});
+
+/** Attribute and its name. Source: smartmontools, drive database, default names of attributes. */
+const ATTRIBUTES: [number, RegExp][] = [[5, /reallocated sectors/], [187, /reported uncorrect/], [197, /pending sectors/], [198, /offline uncorrectable/], [199, /CRC errors/]];
+
+describe('health', () => {
+  it.each(ATTRIBUTES)('attribute %i is %s', (id, name) => expect(HEALTH_ATTRIBUTES.find((entry) => entry.id === id)?.name).toMatch(name));
+
+  // Source: common practice: four that stay at zero, and errors of the lead, which only must not go on.
+  it('accepts a past of lead errors and none of lost sectors', () => {
+    expect(ATTRIBUTES.map(([id]) => attributeAccepted(id, 1, 1))).toEqual([false, false, false, false, true]);
+    expect(attributeAccepted(199, 1, 2)).toBe(false);
   });
 });
 

@@ -20,6 +20,8 @@ export const TOLERANCES = {
   wireDiameter: { relative: 2e-4 },
   /** Wire resistances are published with four digits, for copper of 1.7241 µΩ·cm. */
   wireResistance: { relative: 1e-3 },
+  /** Worked resistances of a metre are given to a hundredth of a milliohm. */
+  wireMilliohm: { absolute: 0.005 },
   /** The worked drop along a lead is given to a tenth of a millivolt. */
   leadDropMv: { absolute: 0.05 },
   /** Air densities are published with four digits, by tables that use the real gas. */
@@ -42,6 +44,8 @@ export const TOLERANCES = {
   filmResistance: { absolute: 5e-5 },
   /** The lifting equation's two forms round apart: 25 cm against 10 in (1.6 %), 23 kg against 51 lb (0.6 %), and their slopes. */
   liftingForms: { relative: 0.035 },
+  /** Heat in BTU/h is given to a hundredth. */
+  heatBtuPerHour: { absolute: 0.005 },
   /** Whole units, as published. */
   exact: { absolute: 1e-9 },
 } as const;

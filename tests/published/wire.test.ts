@@ -21,6 +21,11 @@ describe('copper wire', () => {
     expectNear(awgMilliohmPerM(gauge), ohms / M_PER_100_FT * 1000, TOLERANCES.wireResistance);
   });
 
+  /** mΩ a metre, of copper of 1/58 Ω·mm²/m. Source: ASTM B258 diameters and IEC 60028, worked to two places. */
+  it.each([[16, 13.17], [18, 20.95], [20, 33.31]])('AWG %i has %f mΩ a metre', (gauge, milliohm) => {
+    expectNear(awgMilliohmPerM(gauge), milliohm, TOLERANCES.wireMilliohm);
+  });
+
   itWithOracle('units', 'agrees with GNU units on diameter and resistance', () => {
     for (const gauge of [16, 18, 20]) {
       expectNear(awgDiameterMm(gauge), units(`wiregauge(${gauge})`, 'mm'), TOLERANCES.workedByUnits);

@@ -19,8 +19,17 @@ describe('names of things in boxes', () => {
 
   it('knows a set of screws', () => {
     expect(['screw set', 'Case screw kit', 'screw bag'].map(isScrewSet)).toEqual([true, true, true]);
-    expect(isScrewSet('drive screw')).toBe(false);
+    expect(isScrewSet(' screw set ')).toBe(true);
+    expect(['drive screw', 'drive screw set', 'screw sets for drives'].filter(isScrewSet)).toEqual([]);
   });
+
+  it('does not mind blanks around', () => expect(isBoxThing('USB stick', ' USB stick ')).toBe(true));
+
+  it.each<[BoxThing, string]>([
+    ['display lead', 'no display lead'], ['display lead', 'display lead, short'], ['mains lead', 'DC power lead'], ['mains lead', 'power lead adapter'],
+    ['drive screw', 'no drive screw'], ['drive screw', 'drive screw box'], ['board screw', 'card board screw'], ['board screw', 'board screw driver'],
+    ['fan screw', 'case fan screws'], ['fan screw', 'fan screw driver'], ['USB stick', 'two USB sticks'], ['USB stick', 'USB sticks set'],
+  ])('takes the whole line: no %s in “%s”', (thing, line) => expect(isBoxThing(thing, line)).toBe(false));
 
   it('counts one screw a corner', () => {
     expect([SCREWS_PER_DRIVE, SCREWS_PER_FAN]).toEqual([4, 4]);

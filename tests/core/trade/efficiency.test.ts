@@ -87,5 +87,5 @@ describe('measured points', () => {
 
   it('say nothing where there are none', () => expect(measuredEfficiency([], 50)).toEqual(NOTHING));
 
-  it('refuse a load that cannot be', () => expect(() => measuredEfficiency(points, -1)).toThrow(RangeError));
+  it('refuse a load that cannot be', () => expectRefusesBad('notNegative', 'load (%)', (value) => measuredEfficiency(points, value)));
 });

@@ -51,6 +51,7 @@ describe('rates', () => {
     expect(lineRateGbps({ bus: 'SATA', generation: 3 })).toBe(6);
     expect(lineRateGbps({ bus: 'USB', rate: 'USB 3.2 Gen 2' })).toBe(10);
     expect(lineRateGbps({ bus: 'SATA' })).toBeUndefined();
+    expect(lineRateGbps({ bus: 'SATA', generation: 4 })).toBeUndefined();
   });
 
   it('carries 20, 40 and 80 Gb/s over USB4 less coding', () => {

@@ -34,6 +34,7 @@ describe('sockets', () => {
     expect(sameSocket('LGA2011', 'LGA2011-3')).toBe(false);
     expect(sameSocket('AM4', 'AM5')).toBe(false);
     expect(sameSocket('Sockets', 's')).toBe(false);
+    expect(sameSocket('A (Socket 462)', 'A (462)')).toBe(false);
     expect(sameSocket('AM4', 'Super Socket AM4')).toBe(false);
   });
 });
