@@ -2,8 +2,9 @@
 import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
+import { isFanSplitter } from '../trade/box-things';
 import { isLiquid } from './coolers';
-import { counted, figure, missing, most, number, times, total, type Figure, type Missing } from './figure';
+import { counted, figure, least, missing, most, number, times, total, type Figure, type Missing } from './figure';
 import { notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -18,6 +19,8 @@ export interface Plugs {
   /** The key of the build that names the header. */
   readonly header: Fact<string>;
   readonly count: Figure;
+  /** Headers that they want: one where the part's own box joins them, else one each. */
+  readonly headers: Figure;
   /** Current of all of them at full speed, and while they start. */
   readonly steady: Figure;
   readonly start: Figure;
@@ -40,12 +43,22 @@ function plugsOfCooler(cooler: Placed<'cooler'>): Plugs[] {
   // A passive cooler says so with a count of none; one that says nothing may have fans.
   if (fans.count.value !== 0) {
     const label = `the fans of ${cooler.label}`;
-    plugs.push(plugsOf(cooler, label, cooler.at.header, notNegative(counted(fans.count, `how many fans ${cooler.label} has`)), fans));
+    const count = notNegative(counted(fans.count, `how many fans ${cooler.label} has`));
+    plugs.push({ ...plugsOf(cooler, label, cooler.at.header, count, fans), headers: joinedInBox(cooler, count) });
   }
   if (isLiquid(cooler)) {
     plugs.push({ ...plugsOf(cooler, `the pump of ${cooler.label}`, cooler.at['pump-header'], number(1, `pump of ${cooler.label}`), pump), pump: true });
   }
   return plugs;
+}
+
+/** Headers that a cooler's fans want: a cooler of several fans often brings the splitter for them. */
+function joinedInBox(cooler: Placed<'cooler'>, count: Figure): Figure {
+  if (count.hi <= 1) return count;
+  const box = cooler.part['in-the-box'];
+  if (!box.value) return { ...count, lo: Math.min(count.lo, 1), missing: [...count.missing, missing(box, `what the box of ${cooler.label} holds`)] };
+  if (!box.value.some((item) => isFanSplitter(item.value?.thing ?? ''))) return count;
+  return least(`headers for the fans of ${cooler.label}`, [count, number(1, 'splitter in its box', 'counted in the box')]);
 }
 
 function plugsOf(placed: Placed, label: string, header: Fact<string>, count: Figure, facts: Electrics): Plugs {
@@ -54,7 +67,7 @@ function plugsOf(placed: Placed, label: string, header: Fact<string>, count: Fig
   const atStart = stated ? notNegative(figure(stated, `start current of ${label}`)) : steady;
   // A start takes no less than running does, whatever is stated or not.
   const start = atStart === steady ? steady : most(`current of ${label} at the start`, [atStart, steady], { unit: 'A' });
-  return { placed, label, header, count, steady: times(steady, count), start: times(start, count), pins: facts.pins, pump: false };
+  return { placed, label, header, count, headers: count, steady: times(steady, count), start: times(start, count), pins: facts.pins, pump: false };
 }
 
 /** A header that is in use, with what goes into it. */

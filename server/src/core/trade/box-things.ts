@@ -17,6 +17,11 @@ export function isBoxThing(thing: BoxThing, written: string): boolean {
   return SPELLINGS[thing].test(written.trim());
 }
 
+/** A splitter for fans, as lists of a box's contents spell it: one header then serves several fans. Source: common practice. */
+export function isFanSplitter(written: string): boolean {
+  return /^(?:(?:fan|pwm|[34]-pin) )*(?:splitter|y[- ]?(?:lead|cable))(?: (?:lead|cable))?s?$/i.test(written.trim());
+}
+
 /** A set of screws for a case holds what its tray and bays take. Source: common practice. */
 export function isScrewSet(written: string): boolean {
   return /^(?:case )?screw (?:set|kit|bag)s?$/i.test(written.trim());

@@ -13,7 +13,7 @@ export default check({
   id: 'headers-short',
   area: 'cooling',
   grade: 'short',
-  what: 'There are as many fan headers, with splitters counted, as there are plugs of fans and pumps.',
+  what: 'There are as many fan headers, with splitters of the build and of the cooler’s box counted, as there are plugs of fans and pumps.',
   why: 'A fan with nowhere to plug in stands still, and the splitter that would serve it is not in any box.',
   source: 'common practice',
   examples: [{
@@ -29,7 +29,7 @@ parts:
   *test(build) {
     const { board } = build.parts;
     if (!board || fanPlugs(build).length === 0) return;
-    const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.count));
+    const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.headers));
     const headers = headersOf(board);
     const more = total('plugs that splitters add', 'count', splitters(build).map(added));
     const places = total('fan headers with splitters', 'count', [headers, more]);
@@ -61,7 +61,7 @@ function added({ lead, lacks }: Splitter): Figure {
 
 /** Several plugs that name one header need a splitter there. */
 function* onOne(build: Build, { name, plugs }: Load): Iterable<Outcome> {
-  const wanted = total(`plugs on ${name}`, 'count', plugs.map((one) => one.count));
+  const wanted = total(`plugs on ${name}`, 'count', plugs.map((one) => one.headers));
   const there = splitters(build).filter(({ lead }) => lead.at.header.value === name || !lead.at.header.entry);
   const places = total(`plugs that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
   const last = plugs.at(-1)!;
