@@ -1,10 +1,11 @@
 // Shapes against published drawings and tables, in millimetres.
 import { describe, expect, it } from 'vitest';
 import {
-  BOARD_HOLES, BOARD_OUTLINES, CARD_OUTLINE, DRIVE_FORMS, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, IO_APERTURE, SLOT_PITCH_MM, SUPPLY_FORMS, radiatorClass,
+  BOARD_HOLES, BOARD_OUTLINES, CARD_OUTLINE, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, IO_APERTURE, SLOT_PITCH_MM, SUPPLY_FORMS, radiatorClass,
   ALL_HOLES, caseTakesBoard, isVagueBoardSize, parseBoardSize, standoffsUnderBareBoard,
 } from '../../server/src/core/trade/forms';
 import type { BoardSize, Hole, SupplyForm } from '../../server/src/core/trade/forms';
+import { DRIVE_SHAPES } from '../../server/src/core/trade/storage';
 import { TOLERANCES } from './tolerances';
 
 /** Source: microATX Motherboard Interface Specification 1.2, table 3; Mini-ITX Addendum 1.1, table 1; SSI-EEB Specification. */
@@ -73,10 +74,10 @@ describe('published bodies', () => {
   // A conflict: SFX is sold in two heights, so that the form's name alone does not decide.
   it('SFX has two heights', () => expect(SUPPLY_FORMS.SFX.heightsMm).toEqual([63.5, 51.5]));
 
-  // Source: SFF-8201 and SFF-8301.
+  // Source: SFF-8201, SFF-8223 and SFF-8301.
   it('drives', () => {
-    expect(DRIVE_FORMS['3.5 in']).toEqual({ widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' });
-    expect(DRIVE_FORMS['2.5 in']).toEqual({ widthMm: 69.85, lengthMm: 100.2, heightsMm: [7, 9.5, 15], thread: 'M3' });
+    expect(DRIVE_SHAPES['3.5 in']).toEqual({ widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' });
+    expect(DRIVE_SHAPES['2.5 in']).toEqual({ widthMm: 69.85, lengthMm: 100.2, heightsMm: [7, 9.5, 15], thread: 'M3' });
   });
 
   it.each(FANS)('a frame of %i has holes %f apart', (frame, pitch) => {

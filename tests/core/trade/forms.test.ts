@@ -1,7 +1,7 @@
 // Forms: board sizes and holes, cards, supplies, drives, fans, radiators.
 import { describe, expect, it } from 'vitest';
 import {
-  ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, DRIVE_FORMS, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SLOT_PITCH_MM, SUPPLY_FORMS, caseTakesBoard,
+  ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SLOT_PITCH_MM, SUPPLY_FORMS, caseTakesBoard,
   fanHolePitchMm, isVagueBoardSize, outlineFits, parseBoardSize, radiatorClass, slotsCovered, standoffsMissing, standoffsOffHoles,
   standoffsUnderBareBoard,
 } from '../../../server/src/core/trade/forms';
@@ -98,8 +98,6 @@ describe('cards, supplies, drives', () => {
   it('lists bodies', () => {
     expect(SUPPLY_FORMS['SFX-L']).toEqual({ widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false });
     expect(Object.entries(SUPPLY_FORMS).filter(([, body]) => body.oftenDeeper).map(([form]) => form)).toEqual(['ATX']);
-    expect(DRIVE_FORMS['2.5 in'].thread).toBe('M3');
-    expect(DRIVE_FORMS['3.5 in'].thread).toBe('6-32 UNC');
   });
 });
 

@@ -49,7 +49,7 @@ const FRL_SHARE = 16 / 18;
 /** Three channels of eight bits each clock. Source: HDMI Specifications 1.4 (340 MHz) and 2.0 (600 MHz). */
 const TMDS_BITS = 24;
 
-/** Gb/s a lane. Source: VESA DisplayPort Standard 1.4. */
+/** Gb/s a lane. Source: VESA DisplayPort Standard 1.4, as in the Linux kernel's drm_dp_helper.c. */
 const DISPLAYPORT_1_RATES: readonly [string, number][] = [['RBR', 1.62], ['HBR', 2.7], ['HBR2', 5.4], ['HBR3', 8.1]];
 /** Gb/s a lane. Source: VESA DisplayPort Standard 2.1. */
 const DISPLAYPORT_2_RATES: readonly [string, number][] = [['UHBR10', 10], ['UHBR13.5', 13.5], ['UHBR20', 20]];

@@ -1,4 +1,4 @@
-// Shapes of boards, cards, supplies, drives, fans and radiators, in millimetres.
+// Shapes of boards, cards, supplies, fans and radiators, in millimetres; those of drives stand with storage.
 import { needCount, needPositive } from './numbers';
 
 export type BoardSize = 'ATX' | 'microATX' | 'Mini-ITX' | 'SSI-EEB';
@@ -149,23 +149,6 @@ export const SUPPLY_FORMS: Readonly<Record<SupplyForm, SupplyBody>> = {
   'SFX-L': { widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false },
   TFX: { widthMm: 85, heightsMm: [65], depthMm: 175, oftenDeeper: false },
   'Flex ATX': { widthMm: 81.5, heightsMm: [40.5], depthMm: 150, oftenDeeper: false },
-};
-
-export type DriveForm = '2.5 in' | '3.5 in';
-export type Thread = '6-32 UNC' | 'M3';
-
-/** A drive's body. How deep a screw may go is the drive maker's figure and stands in no common source. */
-export interface DriveBody {
-  readonly widthMm: number;
-  readonly lengthMm: number;
-  readonly heightsMm: readonly number[];
-  readonly thread: Thread;
-}
-
-/** Source: SFF-8301 (3.5 in) and SFF-8201 (2.5 in); heights are the greatest, or the usual ones. */
-export const DRIVE_FORMS: Readonly<Record<DriveForm, DriveBody>> = {
-  '2.5 in': { widthMm: 69.85, lengthMm: 100.2, heightsMm: [7, 9.5, 15], thread: 'M3' },
-  '3.5 in': { widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' },
 };
 
 /** Fan frame to pitch of its mounting holes, in millimetres, ± 0.5. Source: fan makers' drawings. */

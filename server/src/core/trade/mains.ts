@@ -72,7 +72,7 @@ export function circuitLeftW(limitW: number, sharedW: number, machineW: number):
 export interface Battery {
   readonly capacityAh: number;
   readonly voltageV: number;
-  /** Of the inverter, above 0 and at most 1. */
+  /** Of the inverter, 0 to 1. */
   readonly efficiency: number;
 }
 

@@ -110,7 +110,7 @@ export interface DriveShapeFacts {
   readonly thread: '6-32 UNC' | 'M3';
 }
 
-/** Outlines and threads. Source: SFF-8301 (3.5 in), SFF-8201 and SFF-8223 (2.5 in). */
+/** Outlines and threads; how deep a screw may go is the drive maker's figure and stands in no common source. Source: SFF-8301 (3.5 in), SFF-8201 and SFF-8223 (2.5 in). */
 export const DRIVE_SHAPES: Readonly<Record<DriveShape, DriveShapeFacts>> = {
   '3.5 in': { widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' },
   '2.5 in': { widthMm: 69.85, lengthMm: 100.2, heightsMm: [7, 9.5, 15], thread: 'M3' },
