@@ -5,7 +5,7 @@ import { nearest } from '../../text';
 import { removeItem } from '../../yaml';
 import { acceptCheck } from '../check';
 import { change, outcome, type FixIdea } from '../kit';
-import { acceptedAt } from './accepted';
+import { acceptedAt, isThere } from './accepted';
 
 export default acceptCheck({
   id: 'accepted-but-gone',
@@ -33,8 +33,7 @@ colour: grey
     for (const [i, line] of (accept.value ?? []).entries()) {
       const id = line.finding.value;
       if (id === undefined) continue;
-      const there = found.some((one) => one.id === id && (line.at.value === undefined || one.path === line.at.value));
-      yield outcome(acceptedAt(build, line, i, 'finding'), sure(there, line.finding), {
+      yield outcome(acceptedAt(build, line, i, 'finding'), sure(isThere(line, found), line.finding), {
         broken: () => say`The build has no finding ${line.finding}${line.at.value === undefined ? '' : ' there'}; the line accepts nothing.`,
         *fixes(): Iterable<FixIdea | undefined> {
           const near = nearest(id, found.filter((one) => line.at.value === undefined || one.path === line.at.value).map((one) => one.id));

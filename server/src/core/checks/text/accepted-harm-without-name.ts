@@ -3,7 +3,7 @@ import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import { acceptCheck } from '../check';
 import { outcome } from '../kit';
-import { acceptedAt } from './accepted';
+import { acceptedAt, isThere } from './accepted';
 
 export default acceptCheck({
   id: 'accepted-harm-without-name',
@@ -25,7 +25,7 @@ accept:
   }],
   *test(build, found) {
     for (const [i, line] of (build.file.accept.value ?? []).entries()) {
-      const harm = found.some((one) => one.id === line.finding.value && one.grade === 'harm' && (line.at.value === undefined || one.path === line.at.value));
+      const harm = isThere(line, found.filter((one) => one.grade === 'harm'));
       if (!harm) continue;
       yield outcome(acceptedAt(build, line, i, 'by'), sure(!!line.by.value, line.by), {
         broken: () => say`${line.finding} could hurt someone or ruin a part; the line does not say who accepts it.`,

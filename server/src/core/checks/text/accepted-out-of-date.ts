@@ -3,7 +3,7 @@ import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import { acceptCheck } from '../check';
 import { outcome } from '../kit';
-import { acceptedAt } from './accepted';
+import { acceptedAt, isThere } from './accepted';
 
 export default acceptCheck({
   id: 'accepted-out-of-date',
@@ -15,16 +15,17 @@ export default acceptCheck({
   examples: [{
     faulty: `
 accept:
-  - { finding: price-old, because: The shop is closed., until: 2026-01-31 }
-#              ^^^^^^^^^
+  - { finding: unknown-key, at: colour, because: A note for the painter., until: 2026-01-31 }
+#              ^^^^^^^^^^^
+colour: grey
 `,
     instead: 'Weigh the finding again, then set a new day or take the line out.',
   }],
-  *test(build) {
+  *test(build, found) {
     for (const [i, line] of (build.file.accept.value ?? []).entries()) {
       const until = line.until.value;
       if (until === undefined) continue;
-      yield outcome(acceptedAt(build, line, i, 'until'), sure(until > build.today, line.until), {
+      yield outcome(acceptedAt(build, line, i, 'until'), sure(until > build.today || !isThere(line, found), line.until), {
         broken: () => say`The finding ${line.finding} was accepted until ${line.until}; it counts again.`,
       });
     }

@@ -3,7 +3,7 @@ import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import { acceptCheck } from '../check';
 import { outcome } from '../kit';
-import { acceptedAt } from './accepted';
+import { acceptedAt, isThere } from './accepted';
 
 export default acceptCheck({
   id: 'accepted-without-reason',
@@ -15,14 +15,15 @@ export default acceptCheck({
   examples: [{
     faulty: `
 accept:
-  - { finding: supply-headroom-thin, at: parts.supply }
-#              ^^^^^^^^^^^^^^^^^^^^
+  - { finding: unknown-key, at: colour }
+#              ^^^^^^^^^^^
+colour: grey
 `,
     instead: 'Write the reason under `because:`.',
   }],
-  *test(build) {
+  *test(build, found) {
     for (const [i, line] of (build.file.accept.value ?? []).entries()) {
-      yield outcome(acceptedAt(build, line, i, 'because'), sure(!!line.because.value, line.because), {
+      yield outcome(acceptedAt(build, line, i, 'because'), sure(!!line.because.value || !isThere(line, found), line.because), {
         broken: () => say`No reason is given for accepting ${line.finding}, so the finding stays.`,
       });
     }

@@ -1,11 +1,15 @@
 // Two parts in one slot, port, header or output.
 import type { Build } from '../../build/build';
+import { number, type Figure } from '../../figures/figure';
 import { takenPlaces, type Taken } from '../../figures/places';
+import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
-import { sure } from '../../figures/truth';
+import { all, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
 import { assign, outcome, type FixIdea } from '../kit';
 import { moveMemory } from '../memory/memory-kit';
+
+const one = number(1, 'parts that a place takes', 'common practice');
 
 const shared = new Set(['fan place', 'radiator place', 'bay', 'header']);
 
@@ -33,14 +37,19 @@ parts:
       if (shared.has(taken.kind) || !taken.fact.node) continue;
       const key = `${taken.kind} ${taken.name}`;
       const other = first.get(key);
-      yield outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, sure(!other, taken.fact), {
-        broken: () => say`${taken.fact} is taken already by ${other!.placed.label}.`,
-        fixes: () => moved(build, taken),
+      yield outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, all(sure(!other, taken.fact), atMost(many(taken), one)), {
+        broken: () => (other
+          ? say`${taken.fact} is taken already by ${other.placed.label}.`
+          : say`${taken.fact} takes ${one}; the build lists ${many(taken)} of ${taken.placed.label} there.`),
+        fixes: () => (other ? moved(build, taken) : []),
       });
       if (!other) first.set(key, taken);
     }
   },
 });
+
+/** How many of a part go into one place; a kit of memory names a slot for each module. */
+const many = ({ kind, placed }: Taken): Figure => (kind === 'memory slot' ? one : howMany(placed));
 
 /** Another place for what cannot stay: memory by the board’s order, drives and cards where they break least. */
 function moved(build: Build, { kind, placed }: Taken): (FixIdea | undefined)[] {
