@@ -1,7 +1,7 @@
 // Air and fans against property tables, the standard atmosphere, fan makers' rules and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
-  AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, cfmFromM3PerH, dewPointC, fanLaws, fansTogether, m3PerHFromCfm, pressureRatio,
+  AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, cfmFromM3PerH, dewPointC, fanLaws, fansTogether, m3PerHFromCfm, pressureRatio, STILL_CASE_W_PER_K,
 } from '../../server/src/core/trade/air';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -75,6 +75,13 @@ describe('flow that carries heat off', () => {
     const one = { freeFlowM3PerH: 100, blockedPressurePa: 30 };
     expect(fansTogether(one, 2, 'side by side')).toEqual({ freeFlowM3PerH: 200, blockedPressurePa: 30 });
     expect(fansTogether(one, 2, 'one behind the other')).toEqual({ freeFlowM3PerH: 100, blockedPressurePa: 60 });
+  });
+
+  /** W/(m²·K). Source: Incropera, Fundamentals of Heat and Mass Transfer, free convection in gases, 2 to 25. */
+  it('a closed case gives off what 1 m² of wall can by free convection, from nothing up', () => {
+    expect(STILL_CASE_W_PER_K.low).toBe(0);
+    expect(STILL_CASE_W_PER_K.high).toBeGreaterThanOrEqual(2);
+    expect(STILL_CASE_W_PER_K.high).toBeLessThanOrEqual(25);
   });
 
   itWithOracle('units', 'converts CFM as GNU units does', () => {

@@ -1,7 +1,7 @@
 // Circuits, inlets and backup against the electrical code, the supply design guide and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
-  backupAtMostMinutes, breakerNeededA, continuousLimitW, INLET_FREQUENCY_HZ, INLETS, isContinuous, storedEnergyJ, stripUsedAsListed,
+  backupAtMostMinutes, breakerNeededA, continuousLimitW, INLET_FREQUENCY_HZ, INLETS, isContinuous, MARKED_VOLTAGE_TOLERANCE_PERCENT, storedEnergyJ, stripUsedAsListed,
 } from '../../server/src/core/trade/mains';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -30,6 +30,14 @@ describe('inlets, backup, stored charge', () => {
     expect(INLETS['100-127 V']).toEqual({ leastV: 90, mostV: 135 });
     expect(INLETS['200-240 V']).toEqual({ leastV: 180, mostV: 265 });
     expect(INLET_FREQUENCY_HZ).toEqual({ least: 47, most: 63 });
+    expect(INLETS['100-240 V']).toEqual({ leastV: 90, mostV: 265 });
+  });
+
+  /** Source: the same table: 90 V is a tenth below the 100 V that is marked; a tenth above 240 V is within its 265 V. */
+  it('a tenth beyond the marked voltages stays within what the guide asks for', () => {
+    const tenth = MARKED_VOLTAGE_TOLERANCE_PERCENT / 100;
+    expectNear(100 * (1 - tenth), INLETS['100-240 V'].leastV, TOLERANCES.exact);
+    expect(240 * (1 + tenth)).toBeLessThanOrEqual(INLETS['100-240 V'].mostV);
   });
 
   itWithOracle('units', 'a 9 Ah, 12 V battery through 85 % runs 300 W as long as GNU units says', () => {

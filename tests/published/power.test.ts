@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { BADGES, badgeEfficiency, energyKWh, heatBtuPerHour, runningCost } from '../../server/src/core/trade/efficiency';
 import type { Badge } from '../../server/src/core/trade/efficiency';
-import { cardSupplyW, PLUGS, SIXTEEN_PIN_LEVELS_W, SLOT_POWER } from '../../server/src/core/trade/plugs';
+import { cardSupplyW, PLUGS, SIXTEEN_PIN_CONTACT_A, SIXTEEN_PIN_LEVELS_W, SLOT_POWER } from '../../server/src/core/trade/plugs';
 import type { Plug } from '../../server/src/core/trade/plugs';
 import { cardPlugLimitsV, excursionAllowedPercent, HOLD_UP, railLimitsV } from '../../server/src/core/trade/power';
 import { expectNear } from './near';
@@ -61,6 +61,12 @@ describe('plugs and slots', () => {
   it('a SATA plug carries 4.5 A a rail, 54 W at 12 V (three contacts of 1.5 A)', () => {
     expect(PLUGS['SATA power'].powerW.high).toBe(3 * 1.5 * 12);
     for (const rail of PLUGS['SATA power'].rails) expect(rail.currentA.high).toBe(4.5);
+  });
+
+  it('each of its six 12 V contacts carries a sixth of the 55 A of a 16-pin plug (doc. 336521, tables 3-5 and 5-7)', () => {
+    const [rail] = PLUGS['16-pin'].rails;
+    expect(rail!.contacts).toBe(6);
+    expectNear(SIXTEEN_PIN_CONTACT_A * rail!.contacts, 55, TOLERANCES.exact);
   });
 
   it('the 16-pin plug signals four levels (doc. 336521, table 3-6)', () => {
