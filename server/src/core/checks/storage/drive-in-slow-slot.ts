@@ -2,19 +2,19 @@
 import { reachedIn } from '../../figures/lanes';
 import { figure, least, missing, type Figure } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { freeSlots, type Slot } from '../../figures/slots';
+import { freeSlots, seated, type Slot } from '../../figures/slots';
 import { driveRate, type Drive } from '../../figures/storage';
-import { all, atLeast, lacking, type Truth } from '../../figures/truth';
+import { all, any, atLeast, fits, lacking, not, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
-import { modulesOf } from './storage-kit';
+import { keyFits, modulesOf, sizeFits } from './storage-kit';
 
 export default check({
   id: 'drive-in-slow-slot',
   area: 'storage',
   grade: 'note',
-  what: 'No free socket of the board would let an NVMe drive read faster than the one it is in.',
+  what: 'No free socket that takes an NVMe drive, and nothing from others, would let it read faster than the one it is in.',
   why: 'Sockets that look alike differ in lanes and generation; moving the drive later means taking the machine apart.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
   examples: [{
@@ -22,20 +22,20 @@ export default check({
 parts:
   board:
     slots:
-      M2_1: { kind: M.2, carries: [PCIe 4 x4], from: processor }
-      M2_2: { kind: M.2, carries: [PCIe 4 x2], from: processor }
+      M2_1: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4], from: processor }
+      M2_2: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x2], from: processor }
   drives:
-    - { name: scratch, bus: NVMe, shape: M.2, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
-#                                                                                  ^^^^
+    - { name: scratch, bus: NVMe, shape: M.2, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
+#                                                                                                      ^^^^
 `,
     mended: `
 parts:
   board:
     slots:
-      M2_1: { kind: M.2, carries: [PCIe 4 x4], from: processor }
-      M2_2: { kind: M.2, carries: [PCIe 4 x2], from: processor }
+      M2_1: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4], from: processor }
+      M2_2: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x2], from: processor }
   drives:
-    - { name: scratch, bus: NVMe, shape: M.2, link: PCIe 4 x4, read: 7 GB/s, slot: M2_1 }
+    - { name: scratch, bus: NVMe, shape: M.2, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_1 }
 `,
   }],
   *test(build) {
@@ -47,10 +47,10 @@ parts:
       // A slot that carries no PCIe is not slow: drive-bus-not-carried says so.
       if (now.hi === 0) continue;
       const own = figure(drive.part.read, `read rate of ${drive.label}`);
-      const rivals = now.lo >= own.hi ? [] : rivalsOf(build, drive, own);
+      const rivals = now.lo >= own.hi ? [] : rivalsOf(build, drive, own, now);
       const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
-        : all(...rivals.map(({ name, slot, rate }) => noFaster(now, rate, name, slot)));
-      const best = rivals.filter(({ name, slot, rate }) => noFaster(now, rate, name, slot).is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
+        : all(...rivals.map(({ truth }) => truth));
+      const best = rivals.filter(({ truth }) => truth.is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
       yield outcome(at(drive, drive.at.slot), truth, {
         broken: () => say`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read at ${best!.rate}.`,
         fixes: () => [putOn(drive, 'slot', best!.name, `Move ${drive.label} to ${best!.name}`)],
@@ -59,18 +59,29 @@ parts:
   },
 });
 
-interface Rival { readonly name: string; readonly slot: Slot; readonly rate: Figure }
+interface Rival { readonly name: string; readonly rate: Figure; readonly truth: Truth }
 
-/** The free sockets, with what the drive would read at in each. */
-function rivalsOf(build: Build, drive: Drive, own: Figure): readonly Rival[] {
+/** The free sockets, with what the drive would read at in each; `truth` says that it is no better place. */
+function rivalsOf(build: Build, drive: Drive, own: Figure, now: Figure): readonly Rival[] {
   return freeSlots(build).filter(([, slot]) => slot.kind.value !== 'PCIe').map(([name, slot]) => {
     const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
-    return { name, slot, rate: least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' }) };
+    const rate = least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' });
+    const noFaster = atLeast(now, rate);
+    return { name, rate, truth: noFaster.is === true ? noFaster : any(noFaster, not(suits(build, drive, name, slot))) };
   });
 }
 
-/** A slot that may be a PCIe slot is a rival only if it is none. */
-function noFaster(now: Figure, rate: Figure, name: string, { kind }: Slot): Truth {
-  const truth = atLeast(now, rate);
-  return kind.value === undefined && truth.is === false ? lacking([missing(kind, `kind of ${name}`)]) : truth;
+/** Whether a module could go into a free socket, and nothing in use would lose by it. */
+function suits(build: Build, drive: Drive, name: string, slot: Slot): Truth {
+  const { label, part: { key, size } } = drive;
+  const used = seated(build).flatMap((one) => (one === drive ? [] : [one.at.slot.value, 'port' in one.at ? one.at.port.value : undefined]));
+  return all(fits(slot.kind, `kind of ${name}`, (kind) => kind === 'M.2'), keyFits(slot, name, key, label), sizeFits(slot, name, size, label),
+    spares(slot['takes-from'], `what ${name} switches off`, used), spares(slot.halves, `what ${name} halves`, used));
+}
+
+/** Whether a list of places that a slot takes from names none that is in use. */
+function spares(list: Slot['halves'], what: string, used: readonly (string | undefined)[]): Truth {
+  const taken = list.value?.map((item) => item.value);
+  if (taken?.some((name) => name !== undefined && used.includes(name))) return sure(false, list);
+  return used.every((name) => name === undefined) || (taken && !taken.includes(undefined)) ? sure(true, list) : lacking([missing(list, what)]);
 }

@@ -1,12 +1,9 @@
 // The notches of an M.2 module against the key of its socket.
 import { say } from '../../figures/say';
-import { agree, lacking } from '../../figures/truth';
-import { m2KeyFits, parseM2Keys } from '../../trade/m2';
+import { lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { modulesOf, moves } from './storage-kit';
-
-const fit = (module: string, socket: string): boolean => (parseM2Keys(socket) ?? []).some((key) => m2KeyFits(parseM2Keys(module) ?? [], key));
+import { keyFits, modulesOf, moves } from './storage-kit';
 
 export default check({
   id: 'm2-key-differs',
@@ -28,11 +25,11 @@ parts:
   *test(build) {
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       const own = placed.part.key;
-      const truth = slot ? agree(own, `key of ${placed.label}`, slot.key, `key of ${name}`, fit) : lacking(lacks);
+      const truth = slot ? keyFits(slot, name!, own, placed.label) : lacking(lacks);
       yield outcome(at(placed, placed.at.slot), truth, {
         broken: () => say`${placed.label} is cut for key ${own}; ${placed.at.slot} has key ${slot!.key}.`,
         *fixes() {
-          yield* moves(build, placed, (other) => other.kind.value === 'M.2' && fit(own.value ?? '', other.key.value ?? ''));
+          yield* moves(build, placed, (other) => other.kind.value === 'M.2' && keyFits(other, '', own, '').is === true);
           yield swap(placed);
         },
       });

@@ -1,14 +1,10 @@
 // The size of an M.2 module against the sizes its socket has posts for.
-import { missing } from '../../figures/figure';
 import { spoken } from '../../figures/lists';
 import { say } from '../../figures/say';
-import type { Slot } from '../../figures/slots';
-import { lacking, sure, type Truth } from '../../figures/truth';
-import type { Fact } from '../../parts/fact';
-import { m2SizeCode, type M2Size } from '../../trade/m2';
+import { lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { modulesOf, moves } from './storage-kit';
+import { modulesOf, moves, sizeFits } from './storage-kit';
 
 export default check({
   id: 'm2-length-unsupported',
@@ -35,22 +31,13 @@ parts:
   *test(build) {
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       const { size } = placed.part;
-      yield outcome(at(placed, placed.at.slot), slot ? takes(slot, name!, size, placed.label) : lacking(lacks), {
+      yield outcome(at(placed, placed.at.slot), slot ? sizeFits(slot, name!, size, placed.label) : lacking(lacks), {
         broken: () => say`${placed.label} is of size ${size}; ${placed.at.slot} has posts for ${spoken(slot!.sizes.value ?? [])}.`,
         *fixes() {
-          yield* moves(build, placed, (other) => other.kind.value === 'M.2' && takes(other, '', size, '').is === true);
+          yield* moves(build, placed, (other) => other.kind.value === 'M.2' && sizeFits(other, '', size, '').is === true);
           yield swap(placed);
         },
       });
     }
   },
 });
-
-function takes(slot: Slot, name: string, size: Fact<M2Size>, label: string): Truth {
-  const { sizes } = slot;
-  const unread = sizes.value?.find((one) => one.value === undefined);
-  const wanted = size.value && m2SizeCode(size.value);
-  if (wanted !== undefined && sizes.value?.some((one) => one.value && m2SizeCode(one.value) === wanted)) return sure(true, size, sizes);
-  const lacks = [...(size.value ? [] : [missing(size, `size of ${label}`)]), ...(sizes.value && !unread ? [] : [missing(unread ?? sizes, `sizes of ${name}`)])];
-  return lacks.length > 0 ? lacking(lacks) : sure(false, size, sizes);
-}

@@ -1,9 +1,12 @@
 // What checks of drives share: modules in their sockets, moves to free places and promises.
 import type { Build, Placed } from '../../build/build';
-import type { Figure } from '../../figures/figure';
+import { missing, type Figure } from '../../figures/figure';
 import { freeSlots, seatOf, type Seat, type Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
+import { agree, lacking, sure, type Truth } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
 import { inUnit } from '../../quantity';
+import { m2KeyFits, m2SizeCode, parseM2Keys, type M2Size } from '../../trade/m2';
 import { putOn, type FixIdea } from '../kit';
 
 /** An M.2 module where the build puts it. */
@@ -29,6 +32,20 @@ export function* modulesOf(build: Build): Iterable<Module> {
 function* inSocket(build: Build, placed: Module['placed']): Iterable<Module> {
   const seat = seatOf(build, placed);
   if (seat.name !== undefined && seat.slot?.kind.value !== 'PCIe') yield { placed, seat };
+}
+
+/** Whether a module’s notches meet the key of a socket. */
+export function keyFits(slot: Slot, name: string, key: Module['placed']['part']['key'], label: string): Truth {
+  return agree(key, `key of ${label}`, slot.key, `key of ${name}`, (module, socket) => (parseM2Keys(socket) ?? []).some((one) => m2KeyFits(parseM2Keys(module) ?? [], one)));
+}
+
+/** Whether a socket has a post for a module’s size. */
+export function sizeFits({ sizes }: Slot, name: string, size: Fact<M2Size>, label: string): Truth {
+  const unread = sizes.value?.find((one) => one.value === undefined);
+  const wanted = size.value && m2SizeCode(size.value);
+  if (wanted !== undefined && sizes.value?.some((one) => one.value && m2SizeCode(one.value) === wanted)) return sure(true, size, sizes);
+  const lacks = [...(size.value ? [] : [missing(size, `size of ${label}`)]), ...(sizes.value && !unread ? [] : [missing(unread ?? sizes, `sizes of ${name}`)])];
+  return lacks.length > 0 ? lacking(lacks) : sure(false, size, sizes);
 }
 
 /** Moves into free slots of the board that suit, in the board’s order. */
