@@ -72,11 +72,15 @@ function differs(a: Figure, b: Figure): boolean {
   return a.dimension === b.dimension && (a.lo !== b.lo || a.hi !== b.hi) && Math.abs(a.lo - b.lo) > 1e-9 * Math.abs(a.lo);
 }
 
+/** Rates below it that are worked out read better in MB/s; one that a file states stays in the file’s unit. */
+const gigabyte = 1e9;
+
 /** One figure as text, `at least`, `at most` and `to` included; `not known` where nothing bounds it. */
 export function show(one: Figure, unit = one.unit, digits = 4): string {
   if (one.lo === -Infinity && one.hi === Infinity) return 'not known';
   if (one.dimension === 'count') return showCount(one.lo, one.hi, digits);
-  return formatQuantity(one.lo, one.hi, one.dimension as Dimension, { ...(unit ? { unit } : {}), ...(one.currency ? { currency: one.currency } : {}), digits });
+  const written = unit === 'GB/s' && !one.from && Math.max(one.lo, Number.isFinite(one.hi) ? one.hi : one.lo) < gigabyte ? 'MB/s' : unit;
+  return formatQuantity(one.lo, one.hi, one.dimension as Dimension, { ...(written ? { unit: written } : {}), ...(one.currency ? { currency: one.currency } : {}), digits });
 }
 
 function showCount(lo: number, hi: number, digits: number): string {

@@ -91,5 +91,6 @@ function lineOf({ link, fact }: Carried): Figure {
 }
 
 function payloadOf({ link, fact }: Carried): Figure {
-  return { ...known(linkRateBytesPerSecond(link)!, 'data-rate', 'payload of the link', { unit: 'GB/s', source: 'line rate × coding ÷ 8' }), ...writtenAt(fact) };
+  const rate = linkRateBytesPerSecond(link)!;
+  return { ...known(rate, 'data-rate', 'payload of the link', { unit: rate < 1e9 ? 'MB/s' : 'GB/s', source: 'line rate × coding ÷ 8' }), ...writtenAt(fact) };
 }
