@@ -7,7 +7,7 @@ import type { Drive } from '../../figures/storage';
 import { agree, any, atMost, lacking, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea, type Outcome } from '../kit';
-import { cardsOf, type Card } from './slots-kit';
+import { cardsOf, modulesAmong, type Card } from './slots-kit';
 
 export default check({
   id: 'card-slot-missing',
@@ -35,6 +35,7 @@ parts:
       if (seat.name !== undefined) yield inSlot(build, card, seat);
       else yield waits(build, card, (waiting += card.at.count.value ?? 1));
     }
+    for (const module of modulesAmong(build)) if (module.at.slot.value !== undefined) yield inSlot(build, module, seatOf(build, module));
     for (const drive of build.parts.drives) if (drive.at.slot.value !== undefined) yield inSlot(build, drive, seatOf(build, drive));
   },
 });

@@ -10,6 +10,11 @@ export function cardsOf(build: Build): readonly Card[] {
   return [...build.parts.graphics, ...build.parts.cards].filter((card) => card.part.edge.value !== 'M.2');
 }
 
+/** Cards that are M.2 modules. */
+export function modulesAmong(build: Build): readonly Card[] {
+  return build.parts.cards.filter((card) => card.part.edge.value === 'M.2');
+}
+
 /** Cards that name a slot which is not plainly an M.2 socket, with that slot where the board has it. */
 export function* cardsInSlots(build: Build): Iterable<{ readonly card: Card; readonly seat: ReturnType<typeof seatOf> }> {
   if (!build.parts.board) return;
