@@ -1,9 +1,10 @@
 // Drives of a shape against the case's bays for it.
 import { countDrives, countedIn, inBay } from '../../figures/drive-places';
 import { say } from '../../figures/say';
+import type { Drive } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, putOn, swap } from '../kit';
+import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 import { some } from './storage-kit';
 
 export default check({
@@ -35,8 +36,14 @@ parts:
       const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
       yield outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
         broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
-        fixes: () => [...(shape === '2.5 in' ? [putOn(last, 'bay', '3.5 in', `Fix ${last.label} in a 3.5 in bay, on a bracket`)] : []), swap(box)],
+        fixes: () => [otherBay(last, shape), swap(box)],
       });
     }
   },
 });
+
+/** A small drive goes into a large bay on a bracket, and back into a bay of its own shape; a large one has no choice. */
+function otherBay(drive: Drive, shape: string): FixIdea | undefined {
+  if (shape === '2.5 in') return putOn(drive, 'bay', '3.5 in', `Fix ${drive.label} in a 3.5 in bay, on a bracket`);
+  return drive.part.shape.value === '2.5 in' ? putOn(drive, 'bay', '2.5 in', `Fix ${drive.label} in a 2.5 in bay`) : undefined;
+}

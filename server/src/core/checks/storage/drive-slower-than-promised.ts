@@ -7,7 +7,7 @@ import { binding, driveRate, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { at, change, outcome, putOn, swap, takeOut, type FixIdea } from '../kit';
+import { assign, at, change, outcome, putOn, swap, takeOut, type FixIdea } from '../kit';
 import { floorRate } from './storage-kit';
 
 export default check({
@@ -65,14 +65,15 @@ function* fixes(build: Build, drive: Drive, promise: Parameters<typeof change>[0
     if (bus.replaced) yield takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
     else yield change(bus, 'NVMe', 'Set the bus to NVMe');
   }
-  yield* fasterSlots(build, drive);
+  yield* fasterSlots(build, drive, reached);
   if (reached.lo > 0 && Number.isFinite(reached.lo)) yield change(promise, floorRate(reached.lo), `Lower the promise to ${floorRate(reached.lo)}`);
   yield swap(drive);
 }
 
-/** Free sockets that would give a faster link, fastest first. */
-function* fasterSlots(build: Build, drive: Drive): Iterable<FixIdea | undefined> {
+/** Free sockets that would give a faster link, fastest first; where none does, drives may change places. */
+function* fasterSlots(build: Build, drive: Drive, now: Figure): Iterable<FixIdea | undefined> {
   const rated = freeSlots(build).filter(([, slot]) => slot.kind.value === 'M.2')
     .map(([name, slot]) => ({ name, rate: reachedIn(build, drive, { name, slot, lacks: [] }).link.lo }));
   for (const { name, rate } of rated.sort((a, b) => b.rate - a.rate)) if (rate > 0) yield putOn(drive, 'slot', name, `Move ${drive.label} to ${name}`);
+  if (drive.at.slot.value !== undefined && !rated.some(({ rate }) => rate > now.hi)) yield assign('drives', 'drives');
 }

@@ -7,7 +7,7 @@ import { agree, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { inUnit } from '../../quantity';
 import { m2KeyFits, m2SizeCode, parseM2Keys, type M2Size } from '../../trade/m2';
-import { putOn, type FixIdea } from '../kit';
+import { assign, putOn, type FixIdea } from '../kit';
 
 /** An M.2 module where the build puts it. */
 export interface Module { readonly placed: Drive | Placed<'cards'>; readonly seat: Seat }
@@ -48,11 +48,11 @@ export function sizeFits({ sizes }: Slot, name: string, size: Fact<M2Size>, labe
   return lacks.length > 0 ? lacking(lacks) : sure(false, size, sizes);
 }
 
-/** Moves into free slots of the board that suit, in the board’s order. */
+/** Moves into free slots of the board that suit, in the board’s order; where none does, drives may change places. */
 export function* moves(build: Build, placed: Module['placed'], suits: (slot: Slot) => boolean): Iterable<FixIdea | undefined> {
-  for (const [name, slot] of freeSlots(build)) {
-    if (suits(slot)) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
-  }
+  const free = freeSlots(build).filter(([, slot]) => suits(slot));
+  for (const [name] of free) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
+  if (free.length === 0 && placed.role === 'drives') yield assign('drives', 'drives');
 }
 
 /** The words for one, or for any other number. */
