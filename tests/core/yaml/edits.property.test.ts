@@ -70,12 +70,12 @@ const documents = fc.record({
 
 const values: fc.Arbitrary<Value> = fc.oneof(
   fc.constantFrom<Value>('new', '2.10', '', 'it\'s "so"', 'a: b', 'two\nlines', 7, true, [], {}),
-  fc.constantFrom<Value>(['A2', 'B2'], { read: '5 GB/s' }, [{ a: ['b'] }, 'c'], { a: { b: { c: 'd' } }, e: ['f'] }, Array.from({ length: 8 }, (_, i) => `i${i}`)),
+  fc.constantFrom<Value>(['A2', 'B2'], { read: '5 GB/s' }, [{ a: ['b'] }, 'c'], { a: { b: { c: 'd' } }, e: ['f'] }, { a: { b: null } }, { a: null, b: 'c' }, Array.from({ length: 8 }, (_, i) => `i${i}`)),
 );
 
 /** A value as the projection shows it. */
 function shown(value: Value): unknown {
-  if (typeof value !== 'object') return String(value);
+  if (typeof value !== 'object' || value === null) return String(value ?? '');
   return Array.isArray(value) ? value.map(shown) : new Map(Object.entries(value).map(([name, inner]) => [name, shown(inner as Value)]));
 }
 

@@ -11,7 +11,7 @@ export interface InsertOptions {
   /** The key to stand before or after; where it is missing, the new entry comes last. */
   readonly before?: string;
   readonly after?: string;
-  /** A comment on the entry's first line, without its `#`. A flow map has no place for one. */
+  /** A comment on the entry's first line, or on that of an only value to be filled in; without its `#`. A flow map has no place for one. */
   readonly comment?: string;
 }
 
@@ -30,7 +30,7 @@ export function insertEntry(doc: Parsed, map: MapNode, key: string, value: Value
 function insertInFlow(doc: Parsed, map: MapNode, key: string, value: Value, opts: InsertOptions): Edit[] | undefined {
   const { text } = doc;
   if (text[map.span.start] !== '{' || text[map.span.end - 1] !== '}' || opts.comment) return undefined;
-  const printed = `${printScalar(key)}: ${printFlow(value)}`;
+  const printed = `${printScalar(key)}: ${printFlow(value)}`.trimEnd();
   const before = opts.before === undefined ? undefined : map.get(opts.before);
   if (before) return before.fixable && !isBrokenAt(doc, before.span) ? [insertion(before.span.start, `${printed}, `)] : undefined;
   const after = (opts.after === undefined ? undefined : map.get(opts.after)) ?? map.entries.at(-1);
@@ -126,7 +126,7 @@ export function renameKey(doc: Parsed, map: MapNode, key: string, to: string): E
 }
 
 /** Adds an entry to the document itself, also to an empty one. Undefined where the root is no map. */
-export function insertTopLevel(doc: Parsed, key: string, value: Value, opts: { readonly after?: string } = {}): Edit[] | undefined {
+export function insertTopLevel(doc: Parsed, key: string, value: Value, opts: InsertOptions = {}): Edit[] | undefined {
   const { text, root } = doc;
   if (root) return root.type === 'map' ? insertEntry(doc, root, key, value, opts) : undefined;
   if (doc.problems.length > 0 || !isPrintable(value) || /^\.\.\./m.test(text)) return undefined;

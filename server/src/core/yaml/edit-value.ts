@@ -31,7 +31,7 @@ function isAlready(node: Node, value: Value): boolean {
 
 /** Whether a node holds the value, comparing scalars as text. */
 export function isSame(node: Node, value: Value): boolean {
-  if (isScalarValue(value)) return node.type === 'scalar' && node.text === String(value);
+  if (isScalarValue(value)) return node.type === 'scalar' && node.text === String(value ?? '');
   if (isListValue(value)) {
     return node.type === 'list' && node.items.length === value.length && node.items.every((item, index) => isSame(item, value[index]!));
   }

@@ -1,7 +1,7 @@
 // Prints values as YAML: quoted where a reader could take the text for something else.
 
-/** A value to write. Strings stay text; numbers and booleans are written bare. */
-export type Value = string | number | boolean | readonly Value[] | { readonly [key: string]: Value };
+/** A value to write. Strings stay text; numbers and booleans are written bare; null is a value still to be filled in. */
+export type Value = string | number | boolean | null | readonly Value[] | { readonly [key: string]: Value };
 
 export type Style = 'plain' | 'single' | 'double' | 'block' | 'empty';
 
@@ -10,8 +10,8 @@ const wideFlowWidth = 100;
 const longestFlowList = 6;
 const longestFlowMap = 3;
 
-export function isScalarValue(value: Value): value is string | number | boolean {
-  return typeof value !== 'object';
+export function isScalarValue(value: Value): value is string | number | boolean | null {
+  return typeof value !== 'object' || value === null;
 }
 
 export function isListValue(value: Value): value is readonly Value[] {
@@ -25,7 +25,8 @@ export function isPrintable(value: Value): boolean {
 }
 
 /** A scalar in the wanted style where its text allows it; a plain one gets quotes where it needs them. */
-export function printScalar(value: string | number | boolean, style: Style = 'plain'): string {
+export function printScalar(value: string | number | boolean | null, style: Style = 'plain'): string {
+  if (value === null) return '';
   if (typeof value !== 'string' && style !== 'single' && style !== 'double') return String(value);
   const text = String(value);
   if (style === 'single' && !needsEscapes(text)) return `'${text.replaceAll("'", "''")}'`;
@@ -67,7 +68,7 @@ function doubleQuoted(text: string): string {
 export function printFlow(value: Value): string {
   if (isScalarValue(value)) return printScalar(value);
   if (isListValue(value)) return `[${value.map(printFlow).join(', ')}]`;
-  const entries = Object.entries(value).map(([key, inner]) => `${printScalar(key)}: ${printFlow(inner)}`);
+  const entries = Object.entries(value).map(([key, inner]) => `${printScalar(key)}: ${printFlow(inner)}`.trimEnd());
   return entries.length === 0 ? '{}' : `{ ${entries.join(', ')} }`;
 }
 
@@ -77,6 +78,8 @@ export function printInline(value: Value, wide = false): string | undefined {
   if (isScalarValue(value)) return printed;
   if (wide && printed.length <= wideFlowWidth) return printed;
   const parts = Object.values(value);
+  // What is still to be filled in is easier to fill in on a line of its own.
+  if (parts.includes(null)) return undefined;
   const most = isListValue(value) ? longestFlowList : longestFlowMap;
   return parts.length <= most && parts.every(isScalarValue) && printed.length <= flowWidth ? printed : undefined;
 }
@@ -89,12 +92,21 @@ export function printBlock(value: Value, indent: number, step: number): string[]
   return Object.entries(value).flatMap(([key, inner]) => printEntry(key, inner, indent, step));
 }
 
-/** One entry's lines. `wide` as for `printInline`; `comment` goes on its first line. */
+/** One entry's lines. `wide` as for `printInline`; `comment` goes on its first line, or on that of an only value to be filled in. */
 export function printEntry(key: string, value: Value, indent: number, step: number, wide = false, comment = ''): string[] {
   const head = `${' '.repeat(indent)}${printScalar(key)}:`;
   const inline = printInline(value, wide);
-  if (inline !== undefined) return [`${head} ${inline}${comment}`];
+  if (inline !== undefined) return [`${head} ${inline}`.trimEnd() + comment];
+  const [only, ...others] = Object.entries(value as object) as [string, Value][];
+  if (only && others.length === 0 && !isListValue(value) && endsBlank(only[1])) return [head, ...printEntry(only[0], only[1], indent + step, step, false, comment)];
   return [head + comment, ...printBlock(value, indent + step, step)];
+}
+
+/** Whether a value is to be filled in, or a group that holds nothing but one. */
+function endsBlank(value: Value): boolean {
+  if (value === null || isScalarValue(value) || isListValue(value)) return value === null;
+  const inner = Object.values(value);
+  return inner.length === 1 && endsBlank(inner[0] as Value);
 }
 
 /** One list item's lines, with its dash. */
