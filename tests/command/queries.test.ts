@@ -59,7 +59,7 @@ describe('missing', () => {
     const { status, out } = await fettle(waiting, 'missing', 'desk.pcbuild.yaml');
     expect(status).toBe(1);
     expect(out).toMatch(/^Survey desk: \d+ facts are missing\.$/m);
-    expect(out).toMatch(/^ {2}\d+\. +parts\/tarn\/mid\.part\.yaml:1 {3}cooler-height\n {6}\S.* Written as \d+ mm\./m);
+    expect(out).toMatch(/^ {2}\d+\. +parts\/tarn\/mid\.part\.yaml:1 {3}cooler-height\n {6}Not stated: room for a cooler in tarn\/mid\.\n {6}\S.* Written as `\d+ mm`\./m);
     expect(out.match(/ cooler-height$/gm)).toHaveLength(1);
     expect(out).toMatch(/Decides \d+ checks?: .*cooler-too-tall/);
   });

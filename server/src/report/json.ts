@@ -2,6 +2,7 @@
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
+import { spanOfMissing } from '../core/judge/waiting';
 import type { Doc } from '../core/parts/doc';
 import type { Range, Span } from '../core/text';
 import { listed, type Look, type Section } from './section';
@@ -48,9 +49,10 @@ export function findingJson(finding: Finding, look: Look): object {
   };
 }
 
-export function missingJson({ doc, path, what, fact }: Missing, look: Look): object {
-  const at = fact?.node ?? fact?.holder;
-  return { file: look.shown(doc), ...(at ? { line: doc.lines.positionAt(at.span.start).line } : {}), path, what };
+export function missingJson(lack: Missing, look: Look): object {
+  const { doc, path, what } = lack;
+  const span = spanOfMissing(lack);
+  return { file: look.shown(doc), ...(span ? { line: doc.lines.positionAt(span.start).line } : {}), path, what };
 }
 
 function stepJson(step: Step, look: Look): object {

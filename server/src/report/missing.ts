@@ -1,6 +1,7 @@
 // The facts that a build waits for: where each belongs, where it is usually printed, what it would decide.
 import type { Missing } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
+import { factKey, waiting } from '../core/judge/waiting';
 import { block, padded, safe } from './layout';
 import type { Look, Section } from './section';
 import { placeOfMissing, plural } from './text';
@@ -15,15 +16,9 @@ export interface Wanted {
 
 /** Missing facts, the one that decides most first. */
 export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
-  const found = new Map<string, { lack: Missing; decides: Finding[]; helps: Finding[] }>();
-  for (const finding of findings) for (const lack of finding.missing) {
-    const key = `${lack.doc.name}\n${lack.path}`;
-    const wanted = found.get(key) ?? { lack, decides: [], helps: [] };
-    found.set(key, wanted);
-    (finding.missing.length === 1 ? wanted.decides : wanted.helps).push(finding);
-  }
-  return [...found].sort(([a, one], [b, other]) =>
-    other.decides.length - one.decides.length || other.helps.length - one.helps.length || (a < b ? -1 : 1)).map(([, wanted]) => wanted);
+  return waiting(findings).map(({ lack, findings: own }) => ({
+    lack, decides: own.filter(({ missing }) => missing.length === 1), helps: own.filter(({ missing }) => missing.length > 1),
+  })).sort((a, b) => b.decides.length - a.decides.length || b.helps.length - a.helps.length || (factKey(a.lack) < factKey(b.lack) ? -1 : 1));
 }
 
 const margin = 6;
@@ -37,16 +32,33 @@ export function missingText(section: Section, look: Look): string {
 }
 
 function wantedText({ lack, decides, helps }: Wanted, number: number, look: Look): string {
-  const { field } = lack.fact ?? {};
   const head = `${padded(`  ${number}.`, margin)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
-  const ids = (findings: readonly Finding[]): string => [...new Set(findings.map((finding) => finding.id))].sort().join(', ');
+  const lines = [
+    ...factWords(lack),
+    ...(decides.length > 0 ? [`Decides ${checksIn(decides)}`] : []),
+    ...(helps.length > 0 ? [`Helps with ${checksIn(helps)}`] : []),
+  ];
+  return [head, ...lines.flatMap((line) => block(line, margin))].join('\n');
+}
+
+/** What is missing; then what such a fact is, how it is written and who states it, unless only a name is missing. */
+function factWords({ fact, path, what }: Missing): string[] {
+  if (!fact) return [`Not stated: ${what}.`];
+  if (fact.path !== path) return [`Not listed: ${what}.`];
+  const { field, node, text } = fact;
+  const isStated = node !== undefined && (text !== '' || node.type !== 'scalar');
   return [
-    head,
-    ...(field ? block(`${field.what} Written as ${field.example}.`, margin) : block(lack.what, margin)),
-    ...(field?.printed ? block(`Usually printed in: ${lowerFirst(field.printed)}`, margin) : []),
-    ...(decides.length > 0 ? block(`Decides ${plural(decides.length, 'check', 'checks')}: ${ids(decides)}`, margin) : []),
-    ...(helps.length > 0 ? block(`Helps with ${plural(helps.length, 'check', 'checks')}: ${ids(helps)}`, margin) : []),
-  ].join('\n');
+    `${isStated ? 'Not told by what is written there' : 'Not stated'}: ${what}.`,
+    field.what + (field.example === '' ? '' : ` Written as \`${field.example}\`.`),
+    ...(field.printed ? [`Usually stated by ${lowerFirst(field.printed)}`] : []),
+  ];
+}
+
+/** `2 checks in 3 places: card-too-long, card-too-tall`. */
+function checksIn(findings: readonly Finding[]): string {
+  const ids = [...new Set(findings.map((finding) => finding.id))].sort();
+  const places = findings.length > ids.length ? ` in ${findings.length} places` : '';
+  return `${plural(ids.length, 'check', 'checks')}${places}: ${ids.join(', ')}`;
 }
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

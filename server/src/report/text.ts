@@ -2,6 +2,7 @@
 import { CAUTIONS, deferral, type Caution, type CautionId } from '../core/trade/cautions';
 import type { Finding } from '../core/judge/finding';
 import type { Missing } from '../core/figures/figure';
+import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import { block, columns, padded, pageWidth, safe, withRight } from './layout';
 import { lineOf, listed, type Look, type Section } from './section';
@@ -110,25 +111,18 @@ function waitingText(findings: readonly Finding[], look: TextLook): string[] {
   });
 }
 
-export interface Waiting { readonly lack: Missing; readonly ids: readonly string[] }
+interface ByMissing { readonly lack: Missing; readonly ids: readonly string[] }
 
 /** Missing facts with the checks that each would help to decide, most first; ties by file and place. */
-export function byMissing(findings: readonly Finding[]): readonly Waiting[] {
-  const groups = new Map<string, { lack: Missing; ids: Set<string> }>();
-  for (const finding of findings) for (const lack of finding.missing) {
-    const key = `${lack.doc.name}\n${lack.path}`;
-    const group = groups.get(key) ?? { lack, ids: new Set<string>() };
-    groups.set(key, group);
-    group.ids.add(finding.id);
-  }
-  return [...groups].sort(([a, one], [b, other]) => other.ids.size - one.ids.size || (a < b ? -1 : 1))
-    .map(([, { lack, ids }]) => ({ lack, ids: [...ids].sort() }));
+function byMissing(findings: readonly Finding[]): readonly ByMissing[] {
+  return waiting(findings).map(({ lack, findings: own }) => ({ lack, ids: [...new Set(own.map(({ id }) => id))].sort() }))
+    .sort((a, b) => b.ids.length - a.ids.length || (factKey(a.lack) < factKey(b.lack) ? -1 : 1));
 }
 
-/** Where a missing fact would be written: the line of the map that lacks it, or the file. */
-export function placeOfMissing({ doc, fact }: Missing, look: Pick<Look, 'shown'>): string {
-  const at = fact?.node ?? fact?.holder;
-  return at ? lineOf(doc, at.span, look) : look.shown(doc);
+/** Where a missing fact would be written: a line, or the file. */
+export function placeOfMissing(lack: Missing, look: Pick<Look, 'shown'>): string {
+  const span = spanOfMissing(lack);
+  return span ? lineOf(lack.doc, span, look) : look.shown(lack.doc);
 }
 
 const worstOrder: readonly Worst[] = ['harm', 'stop', 'short', 'note', 'unknown', 'clear'];
