@@ -2,6 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codeActions, fixAllKind, type ActionOptions, type CodeAction } from '../../server/src/features/code-actions';
+import { diagnosticsOf } from '../../server/src/features/diagnostics';
+import type { Diagnostic } from '../../server/src/features/shapes';
 import { editedFile, view } from '../support/view';
 
 const desk = 'file:///ws/desk.pcbuild.yaml';
@@ -69,6 +71,36 @@ describe('accepting', () => {
   test('an accepted finding is offered nothing any more', () => {
     const { all } = actions(`${tall}accept: [{ finding: cooler-too-tall, at: parts.cooler, because: It is so. }]\n`);
     expect(all.filter(({ title }) => title.includes('cooler-too-tall'))).toEqual([]);
+  });
+});
+
+describe('keys to be filled in', () => {
+  const bare = 'parts:\n  cooler: { use: boreas/¦bare-1 }\n  case: { use: tarn/mid-3 }\n';
+  const others = { ...parts, 'parts/boreas/bare-1.part.yaml': 'kind: cooler\n' };
+  const part = 'file:///ws/parts/boreas/bare-1.part.yaml';
+
+  function filling(options: Partial<ActionOptions> = {}): { readonly found: CodeAction[]; readonly hints: Diagnostic[] } {
+    const { view: judged, position, candidates } = view(bare, others);
+    const hints = diagnosticsOf(judged, { from: 'unknown', related: true }).filter(({ code }) => code === 'fact-not-stated');
+    const all = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: hints, ...options });
+    return { found: all.filter(({ title }) => title.endsWith('to be filled in')), hints };
+  }
+
+  test('go into the part’s own file, each for the hint it answers', () => {
+    const { found, hints } = filling();
+    const height = found.find(({ title }) => title === 'Add `height:` to parts/boreas/bare-1.part.yaml, to be filled in');
+    expect(height?.edit?.documentChanges.map(({ textDocument }) => textDocument)).toEqual([{ uri: part, version: null }]);
+    expect(editedFile('kind: cooler\n', height?.edit, part)).toMatch(/^kind: cooler\nheight: {2}# \S/);
+    expect(height?.diagnostics).toEqual(hints.filter(({ message }) => message.startsWith('Not stated: height of boreas/bare-1.')));
+    expect(height?.diagnostics).toHaveLength(1);
+    expect(found.every(({ isPreferred }) => !isPreferred)).toBe(true);
+  });
+
+  test('are not offered where the hints are not shown, nor away from them', () => {
+    expect(filling({ from: 'note' }).found).toEqual([]);
+    const { view: judged, candidates } = view(bare, others);
+    const away = { line: 2, character: 3 };
+    expect(codeActions(judged, { start: away, end: away }, { candidates }).filter(({ title }) => title.includes('`height:`'))).toEqual([]);
   });
 });
 

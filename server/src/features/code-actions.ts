@@ -1,12 +1,18 @@
-// Code actions: proven fixes of the findings in a range, accepting a finding, explaining its check, fixing all that is certain.
+// Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that is certain.
+import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
 import { provenFileFixes, provenFixes, type Candidates, type ProvenFix } from '../core/judge/prove';
+import type { Grade } from '../core/manifest/house-file';
+import { visible, type Span } from '../core/text';
 import { acceptEdits } from './accept';
+import { hintsOf, hintWords, notStated, type Hint } from './diagnostics';
 import { fixAllEdits } from './fix-all';
 import { documentEdit, type Command, type Diagnostic, type Range, type View, type WorkspaceEdit } from './shapes';
 
 /** Each fix is proven by judging a copy, so a selection of a whole faulty file must not ask for all of them. */
 const mostFindings = 20;
+/** Putting a key in is judged too, fact by fact. */
+const mostHints = 20;
 
 export const fixAllKind = 'source.fixAll.fettle';
 
@@ -22,6 +28,8 @@ export interface CodeAction {
 export interface ActionOptions {
   /** Parts that may stand in for others. */
   readonly candidates: Candidates;
+  /** The lightest grade that the client is shown; everything when undefined. */
+  readonly from?: Grade;
   /** Kinds that the client asks for; all when undefined. */
   readonly only?: readonly string[];
   /** The client asks by itself, without anyone waiting: what costs much is left out. */
@@ -38,6 +46,7 @@ export function codeActions(view: View, range: Range, options: ActionOptions): C
   if (wants(options, 'quickfix')) {
     const found = findingsIn(view, range).slice(0, mostFindings);
     for (const finding of found) actions.push(...fixes(view, finding, options));
+    actions.push(...fillingIn(view, range, options));
     for (const finding of found) actions.push(...accepting(view, finding, options));
     if (options.explains) for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id));
   }
@@ -52,10 +61,26 @@ function wants({ only }: ActionOptions, kind: string): boolean {
 
 /** Findings that something can be done about: not accepted, and meeting the range. */
 export function findingsIn(view: View, range: Range): Finding[] {
-  const start = view.doc.lines.offsetAt(range.start);
-  const end = view.doc.lines.offsetAt(range.end);
-  return view.judgement.findings.filter(({ place, grade, accepted }) =>
-    place.doc === view.doc && grade !== 'unknown' && !accepted && place.span.start <= end && place.span.end >= start);
+  const meets = meeting(view, range);
+  return view.judgement.findings.filter(({ place, grade, accepted }) => place.doc === view.doc && grade !== 'unknown' && !accepted && meets(place.span));
+}
+
+function meeting({ doc: { lines } }: View, range: Range): (span: Span) => boolean {
+  const start = lines.offsetAt(range.start);
+  const end = lines.offsetAt(range.end);
+  return (span) => span.start <= end && span.end >= start;
+}
+
+/** For each fact that is hinted at in the range, its key put in where it belongs, to be filled in. */
+function fillingIn(view: View, range: Range, options: ActionOptions): CodeAction[] {
+  const { build } = view;
+  if (!build) return [];
+  const hints = hintsOf(view, options.from ?? 'unknown').filter(({ span }) => meeting(view, range)(span)).slice(0, mostHints);
+  return hints.flatMap((hint) => {
+    const filled = fillIn(build, view.judgement, hint.lack);
+    if (!filled) return [];
+    return [{ title: visible(filled.title), kind: 'quickfix', ...ofHint(hint, view, options), edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] } }];
+  });
 }
 
 function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
@@ -91,9 +116,18 @@ function fixAll(view: View): CodeAction[] {
 }
 
 function belongingTo(finding: Finding, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> {
-  const { start, end } = view.doc.lines.rangeOf(finding.place.span);
-  const own = diagnostics.filter(({ code, range }) => code === finding.id && same(range.start, start) && same(range.end, end));
-  return own.length > 0 ? { diagnostics: own } : {};
+  return named(diagnostics.filter(({ code, range }) => code === finding.id && isAt(range, finding.place.span, view)));
+}
+
+function ofHint({ lack, span }: Hint, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> {
+  return named(diagnostics.filter(({ code, range, message }) => code === notStated && isAt(range, span, view) && message.startsWith(hintWords(lack))));
+}
+
+const named = (own: Diagnostic[]): Pick<CodeAction, 'diagnostics'> => (own.length > 0 ? { diagnostics: own } : {});
+
+function isAt(range: Range, span: Span, { doc }: View): boolean {
+  const { start, end } = doc.lines.rangeOf(span);
+  return same(range.start, start) && same(range.end, end);
 }
 
 const same = (a: Range['start'], b: Range['start']): boolean => a.line === b.line && a.character === b.character;

@@ -5,7 +5,7 @@ import type { Field, Table } from '../core/parts/field';
 import type { Kind } from '../core/parts/kinds';
 import { visible } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
-import { meaningOf, placedAt, type Meaning } from './field-at';
+import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
 import { describeField } from './field-words';
 import { keyNames, valueNames, type Offer } from './names';
 import { markup } from './prose';

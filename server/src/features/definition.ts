@@ -4,7 +4,7 @@ import type { Fact } from '../core/parts/fact';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
 import { nodeAt, type Entry } from '../core/yaml';
-import { meaningOf, placedAt } from './field-at';
+import { meaningOf, placedAt } from '../core/build/field-at';
 import type { Location, Position, View } from './shapes';
 
 /** Where the thing named at a place is described; undefined where nothing is named. */

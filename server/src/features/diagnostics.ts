@@ -3,6 +3,7 @@ import type { Placed } from '../core/build/build';
 import { atLeastAsBad } from '../core/build/house';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
+import { spanOfMissing, waiting, type Waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Doc } from '../core/parts/doc';
@@ -28,10 +29,9 @@ const severityOf: Record<Grade, Diagnostic['severity']> = {
 /** What is shown of a judged file. Accepted findings are not. */
 export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions): Diagnostic[] {
   const shown = view.judgement.findings.filter((finding) => !finding.accepted && atLeastAsBad(finding.grade, options.from));
-  const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;
   return [
     ...shown.filter((finding) => !isOpen(finding)).map((finding) => diagnosticOf(view, finding, options)),
-    ...waiting(shown.filter(isOpen)).map((hint) => hintOf(view, hint, options)),
+    ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, options)),
     ...troublesOf(view),
   ];
 }
@@ -53,39 +53,37 @@ function cautionWords({ caution }: Finding): string {
   return facts ? `\n${facts.word}: ${facts.hazard} ${facts.consequence} ${facts.avoidance}` : '';
 }
 
-/** A missing fact with all findings that wait for it. */
-export interface Waiting { readonly lack: Missing; readonly findings: readonly Finding[] }
+const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;
 
-/** Findings by the facts they wait for, in the order in which the facts are first asked for. */
-export function waiting(findings: readonly Finding[]): Waiting[] {
-  const byFact = new Map<string, { lack: Missing; findings: Finding[] }>();
-  for (const finding of findings) {
-    for (const lack of finding.missing) {
-      const key = `${lack.doc.name}\n${lack.path}`;
-      const group = byFact.get(key) ?? { lack, findings: [] };
-      group.findings.push(finding);
-      byFact.set(key, group);
-    }
-  }
-  return [...byFact.values()];
+/** A missing fact as it is hinted at, and where. */
+export interface Hint extends Waiting { readonly span: Span }
+
+/** The hints at missing facts that a judged file shows; none where open questions are not shown. */
+export function hintsOf(view: View, from: Grade): Hint[] {
+  if (from !== 'unknown') return [];
+  const open = view.judgement.findings.filter((finding) => !finding.accepted && isOpen(finding));
+  return waiting(open).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
 }
 
-function hintOf(view: View, { lack, findings }: Waiting, options: DiagnosticOptions): Diagnostic {
+/** How the message of a hint begins; with its range it tells which fact a client’s diagnostic is about. */
+export const hintWords = (lack: Missing): string => visible(`Not stated: ${lack.what}.`);
+
+function diagnosticOfHint(view: View, { lack, findings, span }: Hint, options: DiagnosticOptions): Diagnostic {
   const ids = [...new Set(findings.map((finding) => finding.id))];
   const names = ids.length > mostNamed ? `${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more` : ids.join(', ');
   const wait = ids.length === 1 ? '1 check waits for it' : `${ids.length} checks wait for it`;
   const elsewhere = lack.doc !== view.doc;
   const at = { location: { uri: view.uriOf(lack.doc), range: elsewhere ? placeFor(lack) : emptyRange }, message: `${lack.path} belongs into this file` };
   return {
-    range: view.doc.lines.rangeOf(placeOf(view, lack, findings)), severity: severities.hint, code: notStated, source: 'fettle',
-    message: visible(`Not stated: ${lack.what}. ${wait}: ${names}.`),
+    range: view.doc.lines.rangeOf(span), severity: severities.hint, code: notStated, source: 'fettle',
+    message: `${hintWords(lack)} ${wait}: ${names}.`,
     ...(options.related && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
   };
 }
 
 /** Where the missing fact would stand in its own file: at the map that would hold it. */
 function placeFor(lack: Missing): Diagnostic['range'] {
-  const start = (lack.fact?.node ?? lack.fact?.holder)?.span.start ?? 0;
+  const start = spanOfMissing(lack)?.start ?? 0;
   return lack.doc.lines.rangeOf({ start, end: start });
 }
 

@@ -9,7 +9,7 @@ import type { Table } from '../core/parts/field';
 import { CAUTIONS, deferral, type CautionId } from '../core/trade/cautions';
 import { touches, type Span } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
-import { meaningOf, placedAt, type Meaning } from './field-at';
+import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
 import { describeField } from './field-words';
 import { partBlocks } from './part-words';
 import { code, item, markup, paragraph, strong, type Block } from './prose';

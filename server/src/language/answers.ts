@@ -63,7 +63,7 @@ async function actions(shared: Shared, shelf: PartShelf, judged: Judged, params:
   const { only, triggerKind, diagnostics } = params.context;
   const automatic = triggerKind === CodeActionTriggerKind.Automatic;
   const options: Omit<ActionOptions, 'candidates'> = {
-    ...(only ? { only } : {}), automatic, explains: client.own.explains === true, diagnostics: diagnostics as unknown as Diagnostic[],
+    ...(only ? { only } : {}), automatic, from: shared.settings.from, explains: client.own.explains === true, diagnostics: diagnostics as unknown as Diagnostic[],
   };
   const isSought = findingsIn(judged, params.range).length > 0;
   const skips = !isSought || (automatic && !shelf.isListed(judged));

@@ -5,6 +5,9 @@ import type { Quantity } from '../quantity';
 import type { ChoiceField, CountField, DateField, Field, FlagField, FormField, GroupField, ListField, NamedField, QuantityField, Table, TextField, VersionField } from './field';
 import type { Doc } from './doc';
 
+/** A group that a file does not state, on the way down from the map that it would stand in; `map` is that map. */
+export interface Gap { readonly map?: MapNode; readonly key?: string; readonly parent?: Gap }
+
 /** One value that a file states, or could state. `value` is undefined when it is absent or cannot be read. */
 export interface Fact<T> {
   readonly type: 'fact';
@@ -24,6 +27,8 @@ export interface Fact<T> {
   readonly node?: Node;
   /** The map that states it or would have to; undefined when that map itself is absent. */
   readonly holder?: MapNode;
+  /** Where `holder` is absent: the groups that would have to be made for it. */
+  readonly gap?: Gap;
   /** The value in the part file that a value spelled out in the build replaces. */
   readonly replaced?: Fact<T>;
 }

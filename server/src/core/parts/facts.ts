@@ -1,14 +1,13 @@
 // Facts read lazily from one or more maps by a table of fields; the first map that states a key wins.
 import type { Entry, MapNode, Node } from '../yaml';
 import type { Doc } from './doc';
-import type { Fact, Group, GroupMeta } from './fact';
+import type { Fact, Gap, Group, GroupMeta } from './fact';
 import type { Field, ListField, NamedField, ScalarField, Table } from './field';
 import { readScalar } from './scalar';
 
 /** A map to read from. `map` is undefined where the file has none, so that absent facts still know their place. */
-export interface Source {
+export interface Source extends Gap {
   readonly doc: Doc;
-  readonly map?: MapNode;
   readonly entry?: Entry;
   readonly path: string;
   /** Span of the whole, for an absent map the nearest thing that stands in the file. */
@@ -84,12 +83,12 @@ function childSource(source: Source, key: string): Source {
   const entry = source.map?.get(key);
   const path = below(source.path, key);
   if (entry?.value.type === 'map') return { doc: source.doc, map: entry.value, entry, path, span: entry.value.span };
-  return { doc: source.doc, path, span: source.span };
+  return { doc: source.doc, path, span: source.span, key, parent: source };
 }
 
 function absent(field: Field, key: string, source: Source): Fact<unknown> {
   const path = below(source.path, key);
-  return { type: 'fact', value: undefined, text: '', key, path, field, doc: source.doc, ...(source.map ? { holder: source.map } : {}) };
+  return { type: 'fact', value: undefined, text: '', key, path, field, doc: source.doc, ...(source.map ? { holder: source.map } : { gap: source }) };
 }
 
 function factFrom(field: ScalarField | ListField, key: string, source: Source, entry: Entry, replaced: Fact<unknown> | undefined): Fact<unknown> {
@@ -102,7 +101,7 @@ function factFrom(field: ScalarField | ListField, key: string, source: Source, e
 }
 
 function readValue(field: ScalarField | ListField, key: string, node: Node, source: Source, path: string): { value: unknown; text: string } {
-  const text = node.type === 'scalar' ? node.text : source.doc.text.slice(node.span.start, node.span.end);
+  const text = node.type === 'scalar' ? node.text : source.doc.text.slice(node.span.start, node.span.end).replaceAll('\r\n', '\n');
   if (field.type === 'list') return { value: node.type === 'list' ? readItems(field, key, node.items, source, path) : undefined, text };
   return { value: node.type === 'scalar' ? readScalar(field, node.text).value : undefined, text };
 }

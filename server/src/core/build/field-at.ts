@@ -1,9 +1,10 @@
 // Which field of the format a path of keys leads to, and which table of keys stands there.
-import type { Build, Placed } from '../core/build/build';
-import { tableOf, tableOfRole } from '../core/build/inspect';
-import { roles, type Role, type RoleName } from '../core/manifest/places';
-import type { Doc } from '../core/parts/doc';
-import type { Field, Table } from '../core/parts/field';
+import { roles, type Role, type RoleName } from '../manifest/places';
+import type { Doc } from '../parts/doc';
+import type { Field, Table } from '../parts/field';
+import type { Node } from '../yaml';
+import type { Build, Placed } from './build';
+import { tableOf, tableOfRole } from './inspect';
 
 export type Path = readonly (string | number)[];
 
@@ -19,6 +20,29 @@ export interface Meaning {
   readonly index?: number;
   /** The path below the part, for facts and place keys. */
   readonly below?: Path;
+}
+
+/** The path of a value that stands in a document; undefined where it is none of the document’s own. */
+export function pathOf(doc: Doc, value: Node): Path | undefined {
+  const path: (string | number)[] = [];
+  for (let node = doc.parsed.root; node !== value; ) {
+    const step = node && stepTowards(node, value);
+    if (!step) return undefined;
+    path.push(step.key);
+    node = step.node;
+  }
+  return path;
+}
+
+/** The entry or item of a node that holds a value. What a merge brought in is written elsewhere. */
+function stepTowards(node: Node, { span }: Node): { readonly key: string | number; readonly node: Node } | undefined {
+  const holds = (one: Node): boolean => one.span.start <= span.start && one.span.end >= span.end;
+  if (node.type === 'list') {
+    const index = node.items.findIndex(holds);
+    return index < 0 ? undefined : { key: index, node: node.items[index]! };
+  }
+  const entry = node.type === 'map' ? node.entries.find(({ value, merged }) => !merged && holds(value)) : undefined;
+  return entry && { key: entry.key, node: entry.value };
 }
 
 /** Follows a path through the tables; undefined where it leads to nothing known. */
