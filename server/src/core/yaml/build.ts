@@ -8,7 +8,7 @@ import { entriesOf, isMergeKey, readKey, repeatedKeys } from './entries';
 import type { Draft } from './entries';
 import { EntryMap } from './nodes';
 import type { Node, Problem, ScalarNode } from './nodes';
-import { rangeOf, tagName } from './source';
+import { rangeOf, tagName, textOf } from './source';
 
 type Source = YAMLMap | YAMLSeq;
 
@@ -59,7 +59,7 @@ class Builder {
   }
 
   private push(source: Source, inherited: boolean): void {
-    const span = rangeOf(source);
+    const span = rangeOf(source, this.text);
     this.noteTag(source.tag, span);
     if (source.anchor) this.anchors.open(source.anchor);
     const sure = inherited && !source.anchor && !source.tag && !(source.flow && this.isBroken(span));
@@ -76,7 +76,7 @@ class Builder {
     const sure = frame.inherited && key !== undefined && key.sure && !frame.repeated.has(key.text) && !isMergeKey(pair.key);
     frame.drafts.push({ key, pair, sure, value: undefined });
     if (pair.value) return this.begin(pair.value, sure);
-    const at = key ? key.span.end : rangeOf(pair.key).end;
+    const at = key ? key.span.end : rangeOf(pair.key, this.text).end;
     return { type: 'scalar', text: '', style: 'empty', span: { start: at, end: at }, fixable: false };
   }
 
@@ -96,7 +96,7 @@ class Builder {
   private map(frame: Frame, source: YAMLMap): Node {
     const { entries, merges } = entriesOf(frame.drafts, this.problems, (span) => this.isBroken(span));
     const own = entries.filter((entry) => !entry.merged);
-    const range = rangeOf(source);
+    const range = rangeOf(source, this.text);
     const span = source.flow || own.length === 0 || merges || frame.unsure
       ? this.trimmed(range) : { start: own[0]!.keySpan.start, end: own.at(-1)!.span.end };
     const fixable = frame.inherited && !merges && !frame.unsure && !(!source.flow && this.isBrokenBetween(span, own));
@@ -104,7 +104,7 @@ class Builder {
   }
 
   private list(frame: Frame, source: YAMLSeq): Node {
-    const range = rangeOf(source);
+    const range = rangeOf(source, this.text);
     const last = frame.items.at(-1);
     const span = source.flow || !last ? this.trimmed(range) : { start: range.start, end: Math.max(last.span.end, range.start) };
     const fixable = frame.inherited && !(!source.flow && this.isBrokenBetween(span, frame.items));
@@ -112,7 +112,7 @@ class Builder {
   }
 
   private alias(alias: Alias): Node {
-    const span = rangeOf(alias);
+    const span = rangeOf(alias, this.text);
     const target = this.anchors.resolve(alias.source, span, this.stack.length);
     const inMerge = isMergeKey(this.stack.findLast((frame) => isMap(frame.source))?.drafts.at(-1)?.pair.key);
     if (target && !inMerge) {
@@ -125,11 +125,11 @@ class Builder {
 
   private scalar(source: Scalar, inherited: boolean): ScalarNode {
     const style = styleOf(source);
-    const range = rangeOf(source);
+    const range = rangeOf(source, this.text);
     const span = style === 'empty' ? this.beforeBlanks(range.start) : style === 'block' ? this.trimmed(range) : range;
     this.noteTag(source.tag, span);
     const fixable = inherited && !source.anchor && !source.tag && !this.isBroken(span);
-    const node: ScalarNode = { type: 'scalar', text: source.source ?? '', style, span, fixable };
+    const node: ScalarNode = { type: 'scalar', text: textOf(source, range, this.text), style, span, fixable };
     if (source.anchor) this.anchors.close(source.anchor, node);
     return node;
   }

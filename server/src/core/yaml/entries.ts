@@ -5,7 +5,7 @@ import { quoted } from '../text/escape';
 import type { Span } from '../text/span';
 import type { Anchors } from './anchors';
 import type { Entry, Node, Problem } from './nodes';
-import { rangeOf, tagName } from './source';
+import { rangeOf, tagName, textOf } from './source';
 
 /** A key as text. `sure` is false where it is anchored, tagged, an alias, or written after `?`. */
 export interface Key { readonly text: string; readonly span: Span; readonly sure: boolean }
@@ -33,7 +33,7 @@ export function repeatedKeys(map: YAMLMap): Set<unknown> {
 
 /** Reads a key; undefined, with a problem, where it is a map or a list. */
 export function readKey(key: unknown, text: string, anchors: Anchors, problems: Problem[]): Key | undefined {
-  const span = rangeOf(key);
+  const span = rangeOf(key, text);
   if (isScalar(key)) return scalarKey(key, span, text, anchors, problems);
   if (isAlias(key)) {
     const target = anchors.resolve(key.source, span, 0);
@@ -47,7 +47,7 @@ export function readKey(key: unknown, text: string, anchors: Anchors, problems: 
 }
 
 function scalarKey(key: Scalar, span: Span, text: string, anchors: Anchors, problems: Problem[]): Key | undefined {
-  const name = key.source ?? '';
+  const name = textOf(key, span, text);
   const missing = span.start === span.end;
   const colon = missing ? span.start + text.slice(span.start).search(/\S|$/) : span.end;
   // The library makes a nameless entry of what it could not place; that is already reported.

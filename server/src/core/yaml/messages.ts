@@ -30,6 +30,7 @@ const byText: readonly (readonly [RegExp, string])[] = [
   [/^Block scalar/, 'The lines of this text are not evenly indented; indent each of them under its name.'],
   [/^Comments must be separated/, 'A space is missing before the # of this comment.'],
   [/at node end$/, 'The value has ended before this; put what follows on a line of its own, or quote the whole value.'],
+  [/^Unexpected \S+ token/, 'What stands here belongs to nothing before it; check the line above, or take it out.'],
   [/^Missing directives-end/, 'A line `---` is missing after the lines that begin with %.'],
   [/^Block collection cannot start on same line/, 'Begin the content on the line after `---`.'],
 ];
