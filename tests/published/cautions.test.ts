@@ -4,7 +4,7 @@ import { CAUTION_PARTS, CAUTIONS, SIGNAL_WORDS } from '../../server/src/core/tra
 import { NIOSH_LOAD_CONSTANT_KG } from '../../server/src/core/trade/lifting';
 import { storedEnergyJ } from '../../server/src/core/trade/mains';
 
-/** Source: ANSI Z535.4-2007, 4.14.1 to 4.14.4, as quoted by a label maker. */
+/** Source: ANSI Z535.4-2007, 4.14.1 to 4.14.4, as quoted in Clarion Safety Systems, Standards FAQ: Signal Words and Colors. */
 it('the four words mean what ANSI Z535.4 says', () => {
   const graded = Object.entries(SIGNAL_WORDS).map(([word, { injury, likelihood }]) => [word, likelihood, injury]);
   expect(graded).toEqual([

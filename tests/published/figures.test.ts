@@ -80,8 +80,10 @@ parts:
 
 /** Limit, inlet, watts, compound and cooler as resistances. */
 const GUIDES: [string, number, number, number, number, number][] = [
-  ['a desktop processor thermal guide', 67, 38, 100, 0.1, 0.19],
-  ['a mobile processor thermal design guide, order number 320028-001', 105, 40, 35, 0.5, 1.36],
+  ['Intel, Core 2 Extreme QX9770 Thermal and Mechanical Design Guidelines, 3.1.1', 67, 38, 100, 0.1, 0.19],
+  ['Intel, Core 2 Duo Mobile Processors on 45-nm Process for Embedded Applications, order no. 320028-001, 5.1.1', 105, 40, 35, 0.5, 1.36],
+  ['Intel, Dual-Core Xeon Processor 2.80 GHz Thermal/Mechanical Design Guidelines, 2.3.2.1', 68, 45, 85, 0.05, 0.22],
+  ['Intel, Pentium III in the FC-PGA2 Package Thermal Design Guidelines, 249660-001, 7.2', 67, 45, 30, 0.15, 0.58],
 ];
 
 describe('heat', () => {
@@ -256,13 +258,13 @@ expect:
 });
 
 describe('noise and storage', () => {
-  /** Source: an acoustics consultancy, radio of 62 dB and television of 73 dB. */
+  /** Source: 10dB acoustics consultancy, Decibel Maths: a radio of 62 dB and a television of 73 dB. */
   it('62 and 73 dB make 73.3 dB', () => {
     const loud = build('parts:\n  fans:\n    - { level: 62 dBA, level-at: 1 m }\n    - { level: 73 dBA, level-at: 1 m }\nexpect: { noise: { level: 80 dBA, at: 1 m } }\n');
     expectFigure(noiseLevel(loud), 73.3, TOLERANCES.soundLevelDb);
   });
 
-  /** Sources of 50 dB each, rounded to whole decibels. Source: a state agency's guide to noise control, figure 5. */
+  /** Sources of 50 dB each, rounded to whole decibels. Source: Minnesota Pollution Control Agency, A Guide to Noise Control in Minnesota, October 2008, figure 5. */
   it.each([[2, 53], [4, 56], [8, 59]])('%i alike of 50 dB make %i dB', (count, level) => {
     const alike = build(`parts:\n  fans: [{ level: 50 dBA, level-at: 1 m, count: ${count} }]\nexpect: { noise: { level: 80 dBA, at: 1 m } }\n`);
     expect(Math.round(noiseLevel(alike)!.lo)).toBe(level);

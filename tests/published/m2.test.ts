@@ -1,11 +1,11 @@
 // M.2 keys, sizes and limits against module makers' manuals.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_KEYS, M2_LENGTHS_MM, M2_NOTCH_PINS, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
+  M2_CARRIES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_KEYS, M2_LENGTHS_MM, M2_NOTCH_PINS, M2_WIDTHS_MM, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
 } from '../../server/src/core/trade/m2';
 import type { M2Key } from '../../server/src/core/trade/m2';
 
-/** Key, pins left out, PCIe lanes, SATA, USB. Source: a drive maker's installation leaflet for an M.2 drive, table of key IDs. */
+/** Key, pins left out, PCIe lanes, SATA, USB. Source: Samsung, installation leaflet of the M.2 drive MZ-V6E1T0, table of key IDs. */
 const KEYS: [M2Key, number, number, number, boolean, boolean][] = [
   ['A', 8, 15, 1, false, true], ['B', 12, 19, 2, true, true], ['E', 24, 31, 1, false, true], ['M', 59, 66, 4, true, false],
 ];
@@ -19,8 +19,11 @@ describe('published M.2 facts', () => {
   // Source: the same leaflet: "2280" is a module of 22 x 80 mm.
   it('2280 is 22 × 80 mm', () => expect(parseM2Size('2280')).toEqual({ widthMm: 22, lengthMm: 80 }));
 
-  // Source: the same leaflet: the lengths that are met most.
-  it.each([30, 42, 60, 80, 110])('has modules %i mm long', (length) => expect(M2_LENGTHS_MM).toContain(length));
+  // Source: the same leaflet: standard widths and lengths.
+  it('has four widths and eight lengths', () => {
+    expect(M2_WIDTHS_MM).toEqual([12, 16, 22, 30]);
+    expect(M2_LENGTHS_MM).toEqual([16, 26, 30, 38, 42, 60, 80, 110]);
+  });
 
   // Source: PCI Express M.2 Specification, revision 1.0: modules with notches B and M fit sockets of either key, with two lanes.
   it('a B+M module fits both sockets and uses two lanes at most', () => {

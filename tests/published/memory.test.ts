@@ -15,8 +15,8 @@ const NAMES: [MemoryType, number, string][] = [
   ['DDR5', 4800, 'PC5-38400'], ['DDR5', 5600, 'PC5-44800'], ['DDR5', 6400, 'PC5-51200'],
 ];
 
-/** Source: a memory maker's DDR3 module part-numbering guide. */
-const DDR3_NAMES: [number, string][] = [[800, 'PC3-6400'], [1066, 'PC3-8500'], [1333, 'PC3-10600'], [1600, 'PC3-12800']];
+/** Source: Lenovo, System x3550 M4 Installation and Service Guide, DIMM labels: bandwidth in MB/s by speed. */
+const DDR3_NAMES: [number, string][] = [[800, 'PC3-6400'], [1066, 'PC3-8500'], [1333, 'PC3-10600'], [1600, 'PC3-12800'], [1866, 'PC3-14900']];
 
 /** GB/s of one channel. Source: JEDEC JESD79-4, JESD79-5C, peak bandwidth by speed bin. */
 const CHANNEL_GB: [number, number][] = [[3200, 25.6], [4800, 38.4], [6000, 48], [8800, 70.4]];

@@ -14,7 +14,7 @@ import { units } from './units';
 const CARD_PLUGS: [Plug, number, number][] = [['PCIe 6-pin', 75, 6.75], ['PCIe 8-pin', 150, 13.5], ['16-pin', 600, 55]];
 
 /**
- * Most a card may draw, by the plugs on it. Source: a host adapter maker's manual, section 9.8, after the
+ * Most a card may draw, by the plugs on it. Source: One Stop Systems, ExpressBox 3200 User Manual, section 9.8, after the
  * PCI Express x16 Graphics 150W-ATX and 225 W/300 W High Power Card Electromechanical Specifications.
  */
 const CARDS: [Plug[], number][] = [

@@ -7,7 +7,7 @@ import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
 import { units } from './units';
 
-/** Volts at 10, 40 and 55 % humidity. Source: a computer maker's maintenance and service guide, typical electrostatic voltage levels. */
+/** Volts at 10, 40 and 55 % humidity. Source: Hewlett-Packard, Maintenance and Service Guide, chapter 4, Typical electrostatic voltage levels. */
 const LEVELS: [Activity, number, number, number][] = [
   ['walking on carpet', 35_000, 15_000, 7_500],
   ['walking on vinyl', 12_000, 5_000, 3_000],
@@ -37,7 +37,7 @@ describe('straps and surfaces', () => {
 
   it('by Ohm’s law', () => expectNear(strapCurrentMa(120, 1e6), 0.12, TOLERANCES.exact));
 
-  it('ESD TR20.20 forbids straps where 250 V are exposed; ours forbids them on anything energised', () => expect(STRAP_NEVER_FROM_V).toBe(250));
+  it('the ESD Association’s handbook TR20.20-2008, wrist straps, forbids straps where 250 V are exposed; ours forbids them on anything energised', () => expect(STRAP_NEVER_FROM_V).toBe(250));
 
   it('a discharge is felt from 2 to 3 kV (ESD handbooks), far above the 100 V that parts are handled for', () => {
     expect(FELT_FROM_V).toEqual({ low: 2_000, high: 3_000 });

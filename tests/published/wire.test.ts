@@ -6,7 +6,7 @@ import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
 import { units } from './units';
 
-/** Gauge, mils, Ω per 100 ft. Source: a cable tester maker's wire resistance table. */
+/** Gauge, mils, Ω per 100 ft. Source: Cirris, Wire Resistance Table for annealed copper, American Wire Gauge. */
 const TABLE: [number, number, number][] = [
   [12, 80.808, 0.1588], [14, 64.084, 0.2525], [16, 50.82, 0.4016], [18, 40.303, 0.6385],
   [20, 31.961, 1.015], [22, 25.347, 1.614], [24, 20.1, 2.567], [26, 15.94, 4.081], [28, 12.641, 6.49], [30, 10.025, 10.32],
