@@ -6,6 +6,7 @@ import type { CautionId, SignalWord } from '../../../server/src/core/trade/cauti
 /** Word, and a word each part must speak of: hazard, consequence, avoidance, whom to ask, source. */
 const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = [
   ['mains-inside-supply', 'DANGER', /400 V after it is unplugged/, /will kill/, /^Never open a supply/, /supply maker/, /handbooks/],
+  ['powered-inside', 'CAUTION', /on the mains keeps parts of its board powered/, /cut fingers/, /^Unplug the lead/, /handbooks/, /service manuals/],
   ['circuit-overload', 'WARNING', /power strip/, /fire/, /wall outlets only/, /electrical code.*licensed electrician/, /210\.20\(A\)/],
   ['adapter-fire', 'WARNING', /Moulded adapters/, /burn/, /came with this supply/, /handbooks/, /common practice/],
   ['strap-on-energised', 'WARNING', /live parts/, /shock.*kill/, /^Take the strap off/, /strap maker/, /TR20\.20/],

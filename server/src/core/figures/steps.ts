@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact, Group } from '../parts/fact';
 import type { step as stepField } from '../manifest/steps';
-import type { StepKind } from '../trade/steps';
+import { ENERGISING, type StepKind } from '../trade/steps';
 import type { ListNode, Node } from '../yaml';
 import { memo } from './memo';
 
@@ -53,6 +53,12 @@ export function partNamed(build: Build, text: string): Placed | undefined {
 /** The first step of one of these kinds, from a number on. */
 export function firstStep(build: Build, kinds: ReadonlySet<StepKind>, from = 0): Step | undefined {
   return statedSteps(build).find((step) => step.index >= from && step.kind !== undefined && kinds.has(step.kind));
+}
+
+/** Whether a step has the board on the mains. A firmware update has too, unless a service does it elsewhere. */
+export function powers(build: Build, { kind }: Step): boolean {
+  if (kind === 'update firmware') return build.file.bench['firmware-update'].by.value !== 'service';
+  return kind !== undefined && ENERGISING.has(kind);
 }
 
 /** Whether the build says anything of how it is put together. A planned firmware update by itself does not. */

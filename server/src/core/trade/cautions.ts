@@ -35,7 +35,7 @@ export function missingParts(message: Partial<Record<CautionPart, string>>): Cau
 }
 
 export type CautionId =
-  | 'mains-inside-supply' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
+  | 'mains-inside-supply' | 'powered-inside' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
   | 'coin-cell' | 'gallium-compound' | 'liquid-leak' | 'lifting'
   | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts'
   | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal'
@@ -65,6 +65,14 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     avoidance: 'Never open a supply. Unplug its lead before the case is opened, and replace a faulty supply whole.',
     defersTo: 'the supply maker and a qualified repairer',
     source: 'makers’ handbooks; stored energy E = C U² / 2',
+  },
+  'powered-inside': {
+    word: 'CAUTION',
+    hazard: 'A machine on the mains keeps parts of its board powered though it is off, and its fans can start.',
+    consequence: 'A slipped tool or a pulled module could ruin the board, and a fan could cut fingers.',
+    avoidance: 'Unplug the lead and press the power button once before hands go in; never open the supply itself.',
+    defersTo: 'the handbooks of case, board and supply',
+    source: 'makers’ service manuals; common practice',
   },
   'circuit-overload': {
     word: 'WARNING',

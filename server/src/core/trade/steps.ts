@@ -3,13 +3,13 @@ import type { CautionId } from './cautions';
 
 /** Every kind of step, in the order in which work that nothing else decides is done. Source: common practice; makers' handbooks. */
 export const STEP_KINDS = [
-  'read handbooks', 'let parts warm up', 'open case', 'unplug mains', 'drain residual charge', 'equalise', 'wear strap',
+  'read handbooks', 'let parts warm up', 'unplug mains', 'drain residual charge', 'open case', 'equalise', 'wear strap',
   'take parts from bags', 'update firmware', 'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive',
   'fit back plate', 'clean surfaces', 'remove film', 'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan leads',
   'connect pump lead', 'bench start', 'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board', 'fit radiator',
   'connect front leads', 'fit drive', 'connect drive leads', 'fit card', 'fit graphics', 'fit card support', 'connect card power',
   'fill loop', 'leak test', 'change coin cell', 'check inside', 'close case', 'take off strap', 'plug in mains', 'first start',
-  'wait for memory training', 'default settings', 'memory test', 'set profile', 'install system', 'stress test', 'drive test',
+  'wait for memory training', 'default settings', 'memory test', 'set profile', 'drive test', 'install system', 'stress test',
   'measure', 'record settings', 'hand over',
 ] as const;
 
@@ -44,7 +44,7 @@ export const RUNNING: readonly StepKind[] = ['wait for memory training', 'defaul
 /** Cautions that stand before a step whatever the parts are. Source: `CAUTIONS`. */
 export const STEP_CAUTIONS: Readonly<Partial<Record<StepKind, readonly CautionId[]>>> = {
   'open case': ['sharp-edges'],
-  'unplug mains': ['mains-inside-supply'],
+  'unplug mains': ['powered-inside'],
   'wear strap': ['strap-on-energised'],
   'take parts from bags': ['static-to-parts'],
   'fit processor': ['socket-contacts'],

@@ -1,9 +1,9 @@
 // Hands inside while the supply is on the mains, by the bench’s facts or by the order of the steps.
 import type { Build } from '../../build/build';
 import { say } from '../../figures/say';
-import { statedSteps, type Step } from '../../figures/steps';
+import { powers, statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
-import { ENERGISING, HANDLING } from '../../trade/steps';
+import { HANDLING } from '../../trade/steps';
 import { check } from '../check';
 import { atKey, change, outcome, type Outcome } from '../kit';
 import { atStep, insertSteps, moveStep } from '../work/steps-kit';
@@ -12,7 +12,7 @@ export default check({
   id: 'inside-before-unplugging',
   area: 'handling',
   grade: 'harm',
-  caution: 'mains-inside-supply',
+  caution: 'powered-inside',
   what: 'The mains lead is out whenever hands are inside.',
   why: 'A supply with its lead in keeps parts of a board powered though the machine is off: a slipped tool or a module pulled then ruins it. With the supply’s own switch off technicians differ; makers’ service manuals say unplug first.',
   source: 'makers’ service manuals: unplug before opening',
@@ -47,15 +47,15 @@ steps:
 /** Each first step with hands inside after one that powers the machine; also before an unplugging that only comes later. */
 function* amongSteps(build: Build): Iterable<Outcome> {
   const steps = statedSteps(build);
-  let live: Step | undefined = firstMains(steps);
+  let live: Step | undefined = firstMains(build, steps);
   for (const step of steps) {
     if (step.kind === 'unplug mains') live = undefined;
-    else if (step.kind !== undefined && ENERGISING.has(step.kind)) live = step;
+    else if (powers(build, step)) live = step;
     else if (step.kind !== undefined && HANDLING.has(step.kind)) {
       const since = live;
       yield outcome(atStep(build, step), sure(!since), {
         broken: () => (since!.kind === 'unplug mains' ? say`${step.label} comes before ${since!.label}.` : say`${step.label} comes after ${since!.label}, with no step that unplugs the mains between.`),
-        fixes: () => [since!.kind === 'unplug mains' ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`) : insertSteps(build, step.index, ['unplug mains'], `Insert unplug mains before ${step.label}`)],
+        fixes: () => [since!.kind === 'unplug mains' ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`) : insertSteps(build, step.index, ['unplug mains', 'drain residual charge'], `Insert unplug mains before ${step.label}`)],
       });
       // One finding for each time the lead is left in.
       live = undefined;
@@ -64,7 +64,7 @@ function* amongSteps(build: Build): Iterable<Outcome> {
 }
 
 /** The first unplugging, where nothing powers the machine before it: until then the lead was in. */
-function firstMains(steps: readonly Step[]): Step | undefined {
-  const first = steps.find((step) => step.kind === 'unplug mains' || (step.kind !== undefined && ENERGISING.has(step.kind)));
+function firstMains(build: Build, steps: readonly Step[]): Step | undefined {
+  const first = steps.find((step) => step.kind === 'unplug mains' || powers(build, step));
   return first?.kind === 'unplug mains' ? first : undefined;
 }

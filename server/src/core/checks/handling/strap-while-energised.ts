@@ -2,10 +2,9 @@
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { statedSteps, type Step } from '../../figures/steps';
+import { powers, statedSteps, type Step } from '../../figures/steps';
 import { wearsStrap } from '../../figures/strap';
 import { lacking, sure } from '../../figures/truth';
-import { ENERGISING } from '../../trade/steps';
 import { check } from '../check';
 import { change, outcome, type Outcome } from '../kit';
 import { atBench, atStep, insertSteps } from '../work/steps-kit';
@@ -57,7 +56,7 @@ function* amongSteps(build: Build): Iterable<Outcome> {
   for (const step of statedSteps(build)) {
     if (step.kind === 'wear strap') worn = step;
     else if (step.kind === 'take off strap') worn = undefined;
-    else if (step.kind !== undefined && ENERGISING.has(step.kind)) {
+    else if (powers(build, step)) {
       const on = worn;
       yield outcome(atStep(build, step), sure(!on), {
         broken: () => say`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
