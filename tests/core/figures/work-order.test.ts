@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { statedSteps } from '../../../server/src/core/figures/steps';
 import { workOrder, type WorkStep } from '../../../server/src/core/figures/work-order';
-import type { StepKind } from '../../../server/src/core/trade/steps';
+import { ENERGISING, HANDLING, type StepKind } from '../../../server/src/core/trade/steps';
 import { ORDER_RULES } from '../../../server/src/core/trade/work-order';
 import { bench } from '../../support/bench';
 import { buildName } from '../../support/fixture';
@@ -34,14 +34,16 @@ bench: { strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }, firmware
 describe('the order of work', () => {
   it('is that of the parts, with the work on the bench undone before the work in the case', () => {
     expect(words(order(desk))).toEqual([
-      'read handbooks', 'let parts warm up', 'open case', 'unplug mains', 'drain residual charge', 'wear strap', 'take parts from bags',
-      'update firmware', 'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive scratch', 'fit back plate', 'clean surfaces',
-      'remove film', 'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'take off strap',
-      'bench start', 'unplug mains', 'drain residual charge', 'wear strap', 'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board',
+      'read handbooks', 'let parts warm up', 'open case', 'wear strap', 'take parts from bags',
+      'connect 24-pin', 'connect EPS', 'take off strap', 'update firmware', 'unplug mains', 'drain residual charge', 'wear strap',
+      'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive scratch', 'fit back plate', 'clean surfaces',
+      'remove film', 'apply paste', 'fit cooler', 'connect fan leads', 'connect pump lead', 'take off strap',
+      'bench start', 'wait for memory training', 'unplug mains', 'drain residual charge', 'wear strap',
+      'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board',
       'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'fit radiator', 'connect front leads', 'fit drive archive',
       'connect drive leads', 'fit card capture', 'fit graphics graphics', 'fit card support', 'connect card power', 'check inside', 'close case',
-      'take off strap', 'plug in mains', 'first start', 'wait for memory training', 'default settings', 'memory test', 'set profile',
-      'install system', 'stress test', 'drive test', 'measure', 'record settings', 'hand over',
+      'take off strap', 'plug in mains', 'first start', 'default settings', 'memory test', 'set profile',
+      'drive test', 'install system', 'stress test', 'measure', 'record settings', 'hand over',
     ]);
   });
 
@@ -69,8 +71,37 @@ describe('the order of work', () => {
     for (const { step } of strapped) {
       if (step === 'wear strap') worn = true;
       if (step === 'take off strap') worn = false;
-      if (step === 'bench start' || step === 'plug in mains' || step === 'first start') expect(worn).toBe(false);
+      if (step === 'update firmware' || ENERGISING.has(step)) expect(worn).toBe(false);
     }
+  });
+
+  it('has the lead out and the charge drained between power and the next hand, on every route to newer firmware', () => {
+    for (const route of ['stick without processor', 'older processor', 'service', 'with this processor']) {
+      const steps = order(desk.replace('by: older processor', `by: ${route}`));
+      let live = false;
+      for (const { step } of steps) {
+        if (ENERGISING.has(step) || (step === 'update firmware' && route !== 'service')) live = true;
+        else if (step === 'drain residual charge') live = false;
+        else if (HANDLING.has(step)) expect(live, `${step} by ${route}`).toBe(false);
+      }
+    }
+  });
+
+  it('fits no shield that the board brings, sets no standoffs that do not come out, and switches on no profile that is not needed', () => {
+    const small = order('parts:\n  board: { shield-fitted: true }\n  case: { standoffs: { removable: false } }\n  memory: [{ speed: 4800 MT/s, standard-speed: 4800 MT/s, type: DDR4 }]\n');
+    for (const kind of ['fit I/O shield', 'set standoffs', 'set profile', 'wait for memory training'] as const) expect(at(small, kind), kind).toBe(-1);
+    expect(at(small, 'fit board')).toBeGreaterThan(-1);
+  });
+
+  it('updates on this processor once the machine runs, and before settings are made', () => {
+    const steps = order(desk.replace('by: older processor', 'by: with this processor'));
+    expect(at(steps, 'update firmware')).toBeGreaterThan(at(steps, 'bench start'));
+    expect(at(steps, 'update firmware')).toBeLessThan(at(steps, 'set profile'));
+  });
+
+  it('says a caution once, though its step comes again', () => {
+    const outs = order(desk).filter(({ step }) => step === 'wear strap');
+    expect(outs.map(({ cautions }) => cautions.length)).toEqual([1, 0, 0]);
   });
 
   it('updates with this processor behind it, and by stick wherever custom has it', () => {
@@ -110,7 +141,8 @@ describe('the order of work', () => {
       expect(steps.length).toBeGreaterThan(6);
       for (const rule of ORDER_RULES) {
         if (rule.strength !== 'needed' || rule.when !== undefined || at(steps, rule.before) < 0 || at(steps, rule.after) < 0) continue;
-        expect(at(steps, rule.before), `${rule.before} before ${rule.after}`).toBeLessThan(last(steps, rule.after));
+        const first = Math.min(...[rule.before, rule.or ?? rule.before].map((kind) => at(steps, kind)).filter((place) => place >= 0));
+        expect(first, `${rule.before} before ${rule.after}`).toBeLessThan(last(steps, rule.after));
       }
     }), { numRuns: 60, seed: 7 });
   });

@@ -62,10 +62,15 @@ function ruleFaults(build: Build, group: StepGroup, strength: Strength): Fault[]
   const faults: Fault[] = [];
   for (const rule of rulesBefore[strength].get(group.kind) ?? []) {
     for (const later of byKind.get(rule.after) ?? []) {
-      if (standsBefore(later, group)) faults.push({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) });
+      if (standsBefore(later, group) && !served(byKind, rule.or, later)) faults.push({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) });
     }
   }
   return faults;
+}
+
+/** Whether the step that serves as well stands before. */
+function served(byKind: ReadonlyMap<StepKind, readonly StepGroup[]>, or: StepKind | undefined, later: StepGroup): boolean {
+  return or !== undefined && (byKind.get(or)?.some((group) => group.steps[0].index < later.steps.at(-1)!.index) ?? false);
 }
 
 const standsBefore = (one: StepGroup, other: StepGroup): boolean => one.steps.at(-1)!.index < other.steps[0].index;

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { CautionId } from '../trade/cautions';
 import { pinsOn } from '../trade/names';
-import { STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
+import { RUNNING, STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
 import { ORDER_RULES, topologicalOrder, type Condition, type Edge, type OrderRule, type Strength } from '../trade/work-order';
 import { figure, missing } from './figure';
 import { memo } from './memo';
@@ -96,7 +96,9 @@ function customary(build: Build): StepKind[] {
     [true, ['read handbooks', 'take parts from bags', strapped ? 'wear strap' : 'equalise']],
     [strapped, ['take off strap']],
     [build.file.place['brought-from'].value !== undefined, ['let parts warm up']],
-    [!!box, ['open case', 'set standoffs', 'fit I/O shield', 'check inside', 'close case']],
+    [!!box, ['open case', 'check inside', 'close case']],
+    [!!box && box.part.standoffs.removable.value !== false, ['set standoffs']],
+    [!!box && board?.part['shield-fitted'].value !== true, ['fit I/O shield']],
     [!!supply, ['unplug mains', 'drain residual charge', 'plug in mains', 'first start']],
     [!!(processor && board && pinsOn(board.part.socket.value ?? '') === 'board'), ['take off socket cover']],
     [!!cooler, ['clean surfaces', 'connect fan leads']],
@@ -107,32 +109,66 @@ function customary(build: Build): StepKind[] {
     [!!(board && processor && box), ['bench start']],
     [(box?.part['front-leads'].value?.length ?? 0) > 0, ['connect front leads']],
     [radiators.length > 0, ['leak test']],
-    [memory.length > 0, ['wait for memory training', 'default settings', 'memory test']],
-    [memory.some((kit) => kit.at.speed.value !== undefined), ['set profile']],
+    [memory.some((kit) => (kit.part.type.value ?? 'DDR5') === 'DDR5'), ['wait for memory training']],
+    [memory.length > 0, ['default settings', 'memory test']],
+    [memory.some(profiled), ['set profile']],
     [true, ['install system', 'stress test', 'measure', 'record settings', 'hand over']],
     [build.parts.drives.length > 0, ['drive test']],
   ];
   return kinds.flatMap(([is, these]) => (is ? these : []));
 }
 
-interface Node { readonly kind: StepKind; readonly part?: Placed; /** Done for the start on the bench, and undone after it. */ readonly forBench?: boolean }
+/** Whether a kit runs by its profile: said so without a speed, or set faster than it is known to run by itself. */
+function profiled(kit: Placed<'memory'>): boolean {
+  if (!kit.at.speed.entry) return kit.at.profile.value === 'used';
+  const [speed, standard] = [kit.at.speed.value, kit.part['standard-speed'].value];
+  return speed !== undefined && !(standard && speed.hi <= standard.lo);
+}
 
-/** Done before a start on the bench, and again in the case; and the other way round: done at first, and again after it. */
-const beforeBench: readonly StepKind[] = ['connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'take off strap'];
-const afterBench: readonly StepKind[] = ['unplug mains', 'drain residual charge', 'equalise', 'wear strap'];
+/** `before`, `after`: done for an earlier time with power, and undone after it; the rules of order speak of the other steps. */
+interface Node { readonly kind: StepKind; readonly part?: Placed; readonly before?: StepKind; readonly after?: StepKind }
+
 const rank = new Map<StepKind, number>(STEP_KINDS.map((kind, i) => [kind, i]));
+
+/** Whether the board is powered for an update by itself, before anything is fitted; a service does that elsewhere. */
+function updatesFirst(build: Build): boolean {
+  const update = build.file.bench['firmware-update'];
+  return update.$.stated && !!build.parts.board && !!build.parts.supply && update.by.value !== 'service' && update.by.value !== 'with this processor';
+}
 
 /** The nodes of the derived order, in the order of the kinds; cards from the shortest. */
 function nodesOf(build: Build): Node[] {
   const asked = askedSteps(build).filter(({ truth }) => truth.is !== false).map(({ kind, part }): Node => ({ kind, ...(part ? { part } : {}) }));
   const usual = customary(build).filter((kind) => !asked.some((node) => node.kind === kind));
   const nodes = [...asked, ...usual.map((kind): Node => ({ kind }))];
-  const benched = nodes.some(({ kind }) => kind === 'bench start');
-  const again = benched ? nodes.filter(({ kind }) => beforeBench.includes(kind) || afterBench.includes(kind)).map((node): Node => (beforeBench.includes(node.kind) ? { ...node, forBench: true } : { ...node })) : [];
-  return [...nodes, ...again].sort((a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part));
+  const starts: StepKind[] = [...(updatesFirst(build) ? ['update firmware' as const] : []), ...(usual.includes('bench start') ? ['bench start' as const] : [])];
+  return withStarts(nodes, starts).sort((a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part));
 }
 
+/** Loose parts are on no mains: the lead comes out after each time with power but the last, and hands go in again. */
+function withStarts(nodes: readonly Node[], starts: readonly StepKind[]): Node[] {
+  if (starts.length === 0) return [...nodes];
+  const has = (kind: StepKind): boolean => nodes.some((node) => node.kind === kind);
+  const early = new Set<StepKind>();
+  const extra = starts.flatMap((start): Node[] => {
+    const leads = (start === 'bench start' ? benchLeads : boardLeads).filter((kind) => has(kind) && !early.has(kind));
+    leads.forEach((kind) => early.add(kind));
+    const waits = start === 'bench start' && has('wait for memory training') ? [{ kind: 'wait for memory training' as const, after: start }] : [];
+    return [...[...leads, ...(has('take off strap') ? ['take off strap' as const] : [])].map((kind): Node => ({ kind, before: start })), ...waits, ...handsIn.filter(has).map((kind): Node => ({ kind, after: start }))];
+  });
+  const moved = (kind: StepKind): boolean => kind === 'unplug mains' || kind === 'drain residual charge' || (kind === 'wait for memory training' && starts.includes('bench start'));
+  return [...nodes.filter(({ kind }) => !moved(kind)), ...extra];
+}
+
+const boardLeads: readonly StepKind[] = ['connect 24-pin', 'connect EPS'];
+const benchLeads: readonly StepKind[] = [...boardLeads, 'connect fan leads', 'connect pump lead'];
+/** What is done, in this order, before hands go in again. */
+const handsIn: readonly StepKind[] = ['unplug mains', 'drain residual charge', 'equalise', 'wear strap'];
+
 const cardLength = (part: Placed | undefined): number => (part && (part.role === 'graphics' || part.role === 'cards') ? ((part as Placed<'cards'>).part.length.value?.lo ?? 0) : 0);
+
+/** The work in the case, which a start on the bench comes before. */
+const inCase: ReadonlySet<StepKind> = new Set(ORDER_RULES.filter((rule) => rule.before === 'bench start' && !RUNNING.includes(rule.after)).map((rule) => rule.after));
 
 const strengths: readonly Strength[] = ['needed', 'reach', 'usual'];
 
@@ -146,7 +182,7 @@ class Graph {
 
   constructor(private readonly build: Build, private readonly nodes: readonly Node[]) {
     this.later = nodes.map(() => []);
-    this.addBench();
+    for (const start of ['update firmware', 'bench start'] as const) this.addStart(start);
     for (const strength of strengths) for (const rule of ORDER_RULES) if (rule.strength === strength) this.addRule(rule);
   }
 
@@ -162,33 +198,49 @@ class Graph {
     return seen.has(to);
   }
 
-  /** What is done for the start on the bench comes before it, and again after it. */
-  private addBench(): void {
-    const start = this.nodes.findIndex(({ kind }) => kind === 'bench start');
-    if (start < 0) return;
-    const strapOff = this.nodes.findIndex(({ kind, forBench }) => kind === 'take off strap' && forBench);
-    this.nodes.forEach(({ kind, forBench }, i) => {
-      if (forBench) this.add(i, start, { before: kind, after: 'bench start', because: 'it is needed for the start on the bench', strength: 'needed' });
-      if (forBench && strapOff >= 0 && i !== strapOff) this.add(i, strapOff, { before: kind, after: 'take off strap', because: 'the strap is worn until then', strength: 'usual' });
-      if (!forBench && (beforeBench.includes(kind) || this.isSecond(i))) this.add(start, i, { before: 'bench start', after: kind, because: 'it is done again in the case', strength: 'needed' });
+  /** What is done for an early time with power comes before it, what undoes it after it, and what is done again after that. */
+  private addStart(start: StepKind): void {
+    const { nodes } = this;
+    const at = nodes.findIndex(({ kind }) => kind === start);
+    const own = (node: Node): boolean => node.before === start || node.after === start;
+    if (at < 0 || !nodes.some(own)) return;
+    const off = nodes.findIndex(({ kind, before }) => kind === 'take off strap' && before === start);
+    const out = nodes.findIndex(({ kind, after }) => kind === 'unplug mains' && after === start);
+    nodes.forEach(({ kind, before, after }, i) => {
+      if (before === start) this.add(i, at, { before: kind, after: start, because: 'it is needed for it', strength: 'needed' });
+      if (before === start && off >= 0 && i !== off) this.add(i, off, { before: kind, after: 'take off strap', because: 'the strap is worn until then', strength: 'usual' });
+      if (after === start) this.add(at, i, { before: start, after: kind, because: 'it undoes what was done for it', strength: 'usual' });
+      if (after === start && kind === 'wait for memory training' && out >= 0) this.add(i, out, { before: kind, after: 'unplug mains', because: 'it runs on power', strength: 'usual' });
+      if (this.comesLater(start, this.nodes[i]!)) this.add(at, i, { before: start, after: kind, because: 'hands are off while it has power', strength: 'usual' });
     });
+    this.chain(start);
+  }
+
+  /** What is begun only after an early time with power: all of it after an update; after the start on the bench, the work in the case. */
+  private comesLater(start: StepKind, { kind, before, after }: Node): boolean {
+    if (after) return false;
+    if (start === 'update firmware') return before !== start && kind !== start && rank.get(kind)! > rank.get(start)!;
+    return !before && (inCase.has(kind) || this.nodes.some((other) => other.kind === kind && other.before));
+  }
+
+  /** Out, drained, equalised: in this order, and before the next work. */
+  private chain(start: StepKind): void {
+    const hands = handsIn.flatMap((kind) => this.nodes.flatMap((node, i) => (node.kind === kind && node.after === start ? [i] : [])));
+    const edge = (before: number, after: number): void => this.add(before, after, { before: this.nodes[before]!.kind, after: this.nodes[after]!.kind, because: 'hands go in after it', strength: 'usual' });
+    hands.forEach((i, n) => n > 0 && edge(hands[n - 1]!, i));
+    const last = hands.at(-1);
+    if (last !== undefined) this.nodes.forEach((node, i) => this.comesLater(start, node) && edge(last, i));
   }
 
   private addRule(rule: OrderRule): void {
     this.nodes.forEach((after, j) => {
-      if (after.kind !== rule.after || after.forBench || this.isSecond(j)) return;
+      if (after.kind !== rule.after || after.before || after.after) return;
       this.nodes.forEach((before, i) => {
-        if (before.kind !== rule.before || before.forBench || this.isSecond(i)) return;
+        if (before.kind !== rule.before || before.before || before.after) return;
         const { is } = binds(this.build, rule.when, before.part, after.part);
         if (is !== false) this.add(i, j, rule, is === true && rule.strength === 'needed');
       });
     });
-  }
-
-  /** Whether a step has been done before the start on the bench, and is done again. */
-  private isSecond(i: number): boolean {
-    const { kind } = this.nodes[i]!;
-    return afterBench.includes(kind) && this.nodes.findIndex((node) => node.kind === kind) < i;
   }
 }
 
@@ -199,11 +251,15 @@ class Graph {
 export const workOrder = memo((build: Build): readonly WorkStep[] => {
   const nodes = nodesOf(build);
   const { edges } = new Graph(build, nodes);
+  const warned = new Set<StepKind>();
   return topologicalOrder(nodes.length, edges.map(({ edge }) => edge)).map((i) => {
     const { kind, part } = nodes[i]!;
     const reasons = edges.filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')
       .map(({ rule }) => ({ after: rule.before, because: rule.because }));
-    return { step: kind, reasons, cautions: cautionsOf(build, kind), ...(part ? { part } : {}) };
+    // A step that comes again repeats no caution: what is read three times is not read.
+    const cautions = warned.has(kind) ? [] : cautionsOf(build, kind);
+    warned.add(kind);
+    return { step: kind, reasons, cautions, ...(part ? { part } : {}) };
   });
 });
 

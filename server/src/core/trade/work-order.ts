@@ -19,9 +19,11 @@ export interface OrderRule {
   readonly because: string;
   readonly strength: Strength;
   readonly when?: Condition;
+  /** Another step that serves as well as the earlier one. */
+  readonly or?: StepKind;
 }
 
-type More = { readonly strength?: Strength; readonly when?: Condition };
+type More = { readonly strength?: Strength; readonly when?: Condition; readonly or?: StepKind };
 
 const rule = (before: StepKind | readonly StepKind[], after: StepKind | readonly StepKind[], because: string, more: More = {}): OrderRule[] =>
   [before].flat().flatMap((b) => [after].flat().filter((a) => a !== b).map((a) => ({ before: b, after: a as StepKind, because, strength: 'needed' as const, ...more })));
@@ -33,9 +35,10 @@ const cards = ['fit card', 'fit graphics'] as const;
 
 /** The order of work. Source: makers' handbooks and service manuals; common practice. */
 export const ORDER_RULES: readonly OrderRule[] = [
-  ...rule('read handbooks', STEP_KINDS, 'the makers’ handbooks decide how the rest is done'),
+  ...rule('read handbooks', ['update firmware', ...handling], 'the makers’ handbooks decide how the rest is done'),
+  ...rule('read handbooks', STEP_KINDS.filter((kind) => kind !== 'update firmware' && !HANDLING.has(kind)), 'the makers’ handbooks decide how the rest is done', usual),
   ...rule('let parts warm up', 'take parts from bags', 'moist air settles on cold parts once they are open'),
-  ...rule('open case', 'unplug mains', 'the way in is made first', usual),
+  ...rule(['unplug mains', 'drain residual charge'], 'open case', 'makers’ service manuals have the lead out before the case is opened', usual),
   ...rule('unplug mains', ['drain residual charge', ...handling], 'a supply with its lead in keeps parts of a board powered', usual),
   ...rule('drain residual charge', handling, 'a supply holds charge for a while after it is unplugged', usual),
   ...rule(['equalise', 'wear strap'], handling, 'a person carries charge that is not felt', usual),
@@ -43,6 +46,8 @@ export const ORDER_RULES: readonly OrderRule[] = [
 
   ...rule('update firmware', 'fit processor', 'the board starts this processor only with newer firmware', { when: 'firmware before processor' }),
   ...rule('fit processor', 'update firmware', 'the update runs on this processor', { when: 'firmware with this processor' }),
+  ...rule('first start', 'update firmware', 'the update runs on a machine that starts', { when: 'firmware with this processor', or: 'bench start' }),
+  ...rule('update firmware', ['default settings', 'memory test', 'set profile', 'install system'], 'an update puts the settings back', usual),
   ...rule('fit processor', 'take off socket cover', 'the contacts stay covered until the processor lies on them', usual),
   ...rule('fit processor', 'apply paste', 'the compound goes onto the processor’s lid'),
   ...rule('fit processor', 'fit cooler', 'the cooler stands on the processor'),
@@ -59,14 +64,13 @@ export const ORDER_RULES: readonly OrderRule[] = [
 
   ...rule(['fit processor', 'fit memory', 'fit cooler'], 'bench start', 'nothing starts without it'),
   ...rule(['connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead'], 'bench start', 'nothing starts without it', usual),
-  ...rule('bench start', ['set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit drive', 'check inside'], 'what fails is found while all of it can be reached', usual),
-  ...rule('bench start', 'fit board', 'what fails is found while all of it can be reached'),
+  ...rule('bench start', ['set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board', 'fit drive', 'check inside'], 'what fails is found while all of it can be reached', usual),
   ...rule('set standoffs', 'fit board', 'the board is screwed to them'),
   ...rule('fit I/O shield', 'fit board', 'it goes in from inside, behind the board'),
   ...rule('fit board', cards, 'cards stand in its slots and are screwed to the case'),
   ...rule('fit board', ['fit radiator', 'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead'], 'the board is in its place then', usual),
   ...rule('fit board', 'connect front leads', 'front leads belong to the case and reach the board there'),
-  ...rule('connect EPS', ['fit radiator', 'fit cooler'], 'a radiator in the top closes the gap to its plug', { ...reach, when: 'radiator on top' }),
+  ...rule('connect EPS', 'fit radiator', 'a radiator in the top closes the gap to its plug', { ...reach, when: 'radiator on top' }),
   ...rule('connect front leads', cards, 'a card lies over the front headers', reach),
   ...rule('fit supply', ['connect card power', 'connect drive leads', ...cards], 'the leads come from the supply', usual),
   ...rule('fit graphics', ['fit card support', 'connect card power'], 'there is no card yet'),
@@ -83,12 +87,15 @@ export const ORDER_RULES: readonly OrderRule[] = [
   ...rule(['close case', 'check inside'], 'plug in mains', 'the lid keeps hands out of a live machine', usual),
 
   ...rule('plug in mains', 'first start', 'there is no power yet'),
-  ...rule('first start', RUNNING, 'the machine has not run yet'),
+  ...rule('first start', RUNNING, 'the machine has not run yet', { or: 'bench start' }),
   ...rule('wait for memory training', ['default settings', 'memory test'], 'the first start is not over before', usual),
-  ...rule('default settings', ['memory test', 'set profile'], 'memory is first proven as it runs by itself'),
-  ...rule('memory test', 'set profile', 'a fault found before the profile is the memory’s own'),
-  ...rule(['memory test', 'set profile'], 'install system', 'memory that errs spoils what is installed'),
-  ...rule(['install system', 'set profile'], 'stress test', 'it proves the machine as it will be used'),
+  ...rule('default settings', 'set profile', 'default settings switch the profile off again'),
+  ...rule('default settings', 'memory test', 'memory is first proven as it runs by itself', usual),
+  ...rule('memory test', 'set profile', 'a fault found before the profile is the memory’s own', usual),
+  ...rule(['memory test', 'set profile'], 'install system', 'memory that errs spoils what is installed', usual),
+  ...rule('drive test', 'install system', 'a drive that fails takes with it what is installed', usual),
+  ...rule('set profile', 'stress test', 'it proves the machine as it will be used'),
+  ...rule('install system', 'stress test', 'it proves the machine as it will be used', usual),
   ...rule(['memory test', 'stress test', 'drive test', 'measure', 'record settings'], 'hand over', 'it is what is handed over'),
   ...rule('set profile', 'record settings', 'settings are written down as they stay', usual),
   ...rule('stress test', 'measure', 'temperatures are read under load', usual),

@@ -2,11 +2,11 @@
 import type { Build } from '../../build/build';
 import { certain, ordered, type Ordered } from '../../figures/step-order';
 import { say } from '../../figures/say';
-import { statedSteps } from '../../figures/steps';
+import { statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { outcome, type FixIdea } from '../kit';
-import { atStep, atSteps, moveStep } from './steps-kit';
+import { aroundPower, atStep, atSteps, insertSteps, moveStep, removeStep } from './steps-kit';
 
 export default check({
   id: 'step-before-its-prerequisite',
@@ -39,6 +39,8 @@ steps:
           const { later, because } = certain(one.faults)[0]!;
           return say`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it: ${because}.`;
         },
+        // A handbook read late spoils nothing by itself.
+        ...(one.group.kind === 'read handbooks' ? { grade: 'note' as const } : {}),
         fixes: () => fixes(build, one),
       });
     }
@@ -50,6 +52,14 @@ function* fixes(build: Build, { group, faults }: Ordered): Iterable<FixIdea | un
   const laters = certain(faults).map((fault) => fault.later);
   const step = group.steps[0];
   const first = laters[0]!.steps[0];
+  if (step.kind === 'update firmware' && step.node?.type === 'scalar' && !step.group.note.node) yield updateBefore(build, step, first);
   yield moveStep(build, step, first.index, `Move ${step.label} before ${first.label}`);
-  if (new Set(laters).size === 1) yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
+  if (new Set(laters).size === 1 && step.kind !== 'read handbooks') yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
+}
+
+/** An update is moved with what undoes it: the lead comes out before hands go in. */
+function updateBefore(build: Build, step: Step, first: Step): FixIdea | undefined {
+  const title = `Move ${step.label} before ${first.label}`;
+  const [out, put] = [removeStep(build, step, title), insertSteps(build, first.index, aroundPower(build, first.index, 'update firmware'), title)];
+  return out && put && { ...out, edits: [...put.edits, ...out.edits] };
 }

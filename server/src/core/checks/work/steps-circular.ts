@@ -58,7 +58,7 @@ class Order {
   constructor(build: Build, groups: readonly StepGroup[]) {
     this.kinds = [...new Set(groups.map((group) => group.kind))];
     const number = (kind: StepKind | undefined): number => (kind === undefined ? -1 : this.kinds.indexOf(kind));
-    const rules = ORDER_RULES.filter((rule) => rule.strength === 'needed').map((rule) => ({ edge: [number(rule.before), number(rule.after)] as const, truth: binds(build, rule.when) }));
+    const rules = ORDER_RULES.filter((rule) => rule.strength === 'needed' && (rule.or === undefined || !this.kinds.includes(rule.or))).map((rule) => ({ edge: [number(rule.before), number(rule.after)] as const, truth: binds(build, rule.when) }));
     const own = groups.flatMap((group) => group.steps.flatMap((step) => (step.group.after.value ?? []).map((name) => ({ edge: [number(name.value), number(group.kind)] as const, truth: sure(true) }))));
     this.edges = [...rules, ...own].filter(({ edge, truth }) => edge[0] >= 0 && edge[1] >= 0 && truth.is !== false);
   }

@@ -1,11 +1,12 @@
 // Places and changes among a build’s steps, for checks that judge them.
 import type { Build } from '../../build/build';
-import { notes, stepList, type Step } from '../../figures/steps';
+import { notes, statedSteps, stepList, type Step } from '../../figures/steps';
 import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
+import { HANDLING, type StepKind } from '../../trade/steps';
 import { findSlip, type Slip } from '../../trade/bench-words';
 import { atBuild, atKey, change, outcome, type Outcome, type Place, type TextFix } from '../kit';
 
@@ -41,6 +42,16 @@ export function insertSteps(build: Build, index: number, values: readonly Value[
   const edits = list && values.map((value) => insertItem(build.doc.parsed, list, index, value));
   if (!edits?.length || edits.some((one) => one?.length !== 1)) return undefined;
   return fix(build, title, [{ span: edits[0]![0]!.span, text: edits.map((one) => one![0]!.text).join('') }]);
+}
+
+/** A step with power, put in before another: a strap that is on then comes off for it, and the lead comes out after it where hands go in again. */
+export function aroundPower(build: Build, before: number, kind: StepKind): StepKind[] {
+  const steps = statedSteps(build);
+  const strapped = steps.findLast((step) => step.index < before && (step.kind === 'wear strap' || step.kind === 'take off strap'))?.kind === 'wear strap';
+  const handled = steps.some((step) => step.index >= before && step.kind !== undefined && HANDLING.has(step.kind));
+  if (kind === 'update firmware' && build.file.bench['firmware-update'].by.value === 'service') return [kind];
+  const strap = <K extends StepKind>(worn: boolean, strapStep: K): K[] => (worn ? [strapStep] : []);
+  return [...strap(strapped, 'take off strap'), kind, ...(handled ? (['unplug mains', 'drain residual charge'] as const) : []), ...strap(strapped && handled, 'wear strap')];
 }
 
 export function removeStep(build: Build, step: Step, title: string): TextFix | undefined {
