@@ -1,7 +1,7 @@
 // Whether person, machine and part are brought to one potential before parts are handled.
 import type { Build } from '../../build/build';
 import { say } from '../../figures/say';
-import { describesBench, firstStep } from '../../figures/steps';
+import { describesBench, describesPractice, firstStep } from '../../figures/steps';
 import { wearsStrap } from '../../figures/strap';
 import { sure } from '../../figures/truth';
 import { EQUALISING, STATIC_SENSITIVE } from '../../trade/steps';
@@ -33,8 +33,9 @@ bench:
     if (!describesBench(build)) return;
     const step = firstStep(build, EQUALISING);
     const touch = firstStep(build, STATIC_SENSITIVE);
+    // A list in which nothing is touched that a discharge could harm asks for nothing.
     if (step) yield late(build, step, touch);
-    else yield never(build, touch);
+    else if (touch || describesPractice(build)) yield never(build, touch);
   },
 });
 

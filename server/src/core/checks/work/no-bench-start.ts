@@ -5,7 +5,7 @@ import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
 import { outcome } from '../kit';
-import { atStep, insertSteps, moveStep } from './steps-kit';
+import { aroundPower, atStep, insertSteps, moveStep } from './steps-kit';
 
 const boarding: ReadonlySet<StepKind> = new Set(['fit board'] as const);
 const starting: ReadonlySet<StepKind> = new Set(['bench start'] as const);
@@ -39,7 +39,7 @@ steps:
       broken: () => (start ? say`${fit.label} comes before ${start.label}.` : say`${fit.label} comes before the board has run once on the bench.`),
       fixes: () => [start
         ? moveStep(build, start, fit.index, `Move ${start.label} before ${fit.label}`)
-        : insertSteps(build, fit.index, ['connect 24-pin', 'connect EPS', 'connect fan leads', 'bench start', 'unplug mains', 'drain residual charge'], `Insert bench start before ${fit.label}`)],
+        : insertSteps(build, fit.index, ['connect 24-pin', 'connect EPS', 'connect fan leads', ...aroundPower(build, fit.index, 'bench start')], `Insert bench start before ${fit.label}`)],
     });
   },
 });

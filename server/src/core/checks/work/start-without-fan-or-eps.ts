@@ -48,7 +48,7 @@ steps:
       const boardLeads = (['connect 24-pin', 'connect EPS'] as const).filter((kind) => !done.has(kind));
       const fans: Truth = done.has('connect fan leads') ? sure(true) : noFans(build);
       yield outcome(atStep(build, start), all(sure(boardLeads.length === 0), fans), {
-        broken: () => say`Before ${start.label} no step does ${listed(lacks(boardLeads, fans))}.`,
+        broken: () => say`Before ${start.label} the steps leave out ${listed(lacks(boardLeads, fans))}.`,
         fixes: () => [insertSteps(build, start.index, lacks(boardLeads, fans), `Insert ${listed(lacks(boardLeads, fans))} before ${start.label}`)],
       });
     }

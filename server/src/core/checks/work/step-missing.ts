@@ -2,14 +2,14 @@
 import type { Build } from '../../build/build';
 import { say } from '../../figures/say';
 import { statedSteps, type Step } from '../../figures/steps';
-import { not, sure } from '../../figures/truth';
+import { all, not } from '../../figures/truth';
 import { askedSteps, type AskedStep } from '../../figures/work-order';
 import { STEP_KINDS, type StepKind } from '../../trade/steps';
 import { ORDER_RULES } from '../../trade/work-order';
 import type { Value } from '../../yaml';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { atSteps, insertSteps } from './steps-kit';
+import { outcome, type FixIdea } from '../kit';
+import { aroundPower, atSteps, insertSteps, listed } from './steps-kit';
 
 export default check({
   id: 'step-missing',
@@ -40,18 +40,22 @@ steps:
   }],
   *test(build) {
     const steps = statedSteps(build);
-    if (!steps.some((step) => step.kind !== undefined)) return;
-    for (const asked of askedSteps(build)) {
-      const stated = steps.some((step) => does(step, asked));
-      if (!stated && asked.truth.is === false) continue;
-      const what = asked.part ? `${asked.kind} ${asked.part.label}` : asked.kind;
-      yield outcome(atSteps(build, asked.part?.path ?? what), stated ? sure(true) : not(asked.truth), {
-        broken: () => say`The steps leave out ${what}, which the parts ask for.`,
-        fixes: () => [insertSteps(build, placeFor(build, asked.kind), [written(build, asked)], `Insert ${what}`)],
-      });
-    }
+    const asked = askedSteps(build);
+    if (asked.length === 0 || !steps.some((step) => step.kind !== undefined)) return;
+    const open = asked.filter((one) => one.truth.is !== false && !steps.some((step) => does(step, one)));
+    // One finding for all of them: a list that is half written is one thing to do.
+    yield outcome(atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
+      broken: () => say`The steps leave out ${shortened(left(open).map(nameOf))}, which the parts ask for.`,
+      fixes: () => [insertAll(build, left(open))],
+    });
   },
 });
+
+/** Those that are known to be asked for. */
+const left = (open: readonly AskedStep[]): AskedStep[] => open.filter((one) => one.truth.is === true);
+
+const nameOf = ({ kind, part }: AskedStep): string => (part ? `${kind} ${part.label}` : kind);
+const shortened = (names: readonly string[]): string => listed(names.length > 4 ? [...names.slice(0, 3), 'others'] : names);
 
 /** Whether a step does what is asked: of the right kind, and for this part or for all of its kind. */
 function does(step: Step, asked: AskedStep): boolean {
@@ -59,18 +63,41 @@ function does(step: Step, asked: AskedStep): boolean {
   return !asked.part || step.group.part.value === undefined || step.part === asked.part;
 }
 
+/** One change that puts each of them in its place among those stated and those put in before it. */
+function insertAll(build: Build, asked: readonly AskedStep[]): FixIdea | undefined {
+  const row: Item[] = statedSteps(build).map(({ index, kind }) => ({ index, ...(kind ? { kind } : {}) }));
+  for (const one of [...asked].sort((a, b) => rank(a.kind) - rank(b.kind))) {
+    const place = placeFor(row, one.kind);
+    const next = row.slice(place).find((item) => item.index !== undefined)?.index ?? statedSteps(build).length;
+    const around = one.kind === 'update firmware' ? aroundPower(build, next, 'update firmware') : [];
+    row.splice(place, 0, ...(around.length > 0 ? around.map((kind) => ({ kind, value: kind })) : [{ kind: one.kind, value: written(build, one) }]));
+  }
+  const groups = new Map<number, Value[]>();
+  row.forEach((item, i) => {
+    if (item.value === undefined) return;
+    const next = row.slice(i).find((later) => later.index !== undefined)?.index ?? statedSteps(build).length;
+    groups.set(next, [...(groups.get(next) ?? []), item.value]);
+  });
+  const edits = [...groups].map(([index, values]) => insertSteps(build, index, values, '')?.edits);
+  const title = asked.length > 2 ? 'Insert the steps that the parts ask for' : `Insert ${listed(asked.map(nameOf))}`;
+  return edits.every((some) => some !== undefined) ? { type: 'text', title, doc: build.doc, edits: edits.flat() } : undefined;
+}
+
+interface Item { readonly kind?: StepKind; /** Its number among those stated. */ readonly index?: number; readonly value?: Value }
+
 function written(build: Build, { kind, part }: AskedStep): Value {
   const several = part && askedSteps(build).some((other) => other.kind === kind && other.part !== part);
   return several ? { do: kind, part: part.label } : kind;
 }
 
+const rank = (kind: StepKind): number => STEP_KINDS.indexOf(kind);
+
 /** Where a new step may stand: behind what it needs, before what needs it, and there by the order of the kinds. */
-function placeFor(build: Build, kind: StepKind): number {
-  const steps = statedSteps(build);
-  const needs = ORDER_RULES.filter((rule) => rule.after === kind);
-  const neededBy = ORDER_RULES.filter((rule) => rule.before === kind);
-  const from = 1 + Math.max(-1, ...steps.filter((step) => needs.some((rule) => rule.before === step.kind)).map((step) => step.index));
-  const to = steps.find((step) => step.index >= from && neededBy.some((rule) => rule.after === step.kind))?.index ?? steps.length;
-  const rank = STEP_KINDS.indexOf(kind);
-  return steps.find((step) => step.index >= from && step.index < to && step.kind !== undefined && STEP_KINDS.indexOf(step.kind) > rank)?.index ?? to;
+function placeFor(row: readonly Item[], kind: StepKind): number {
+  const rules = ORDER_RULES.filter((rule) => rule.strength !== 'usual');
+  const first = (of: StepKind, from = 0): number => row.findIndex((item, i) => i >= from && item.kind === of);
+  const from = 1 + Math.max(-1, ...rules.filter((rule) => rule.after === kind).map((rule) => first(rule.before)));
+  const to = Math.min(row.length, ...rules.filter((rule) => rule.before === kind).map((rule) => first(rule.after, from)).filter((at) => at >= 0));
+  const next = row.findIndex((item, i) => i >= from && i < to && item.kind !== undefined && rank(item.kind) > rank(kind));
+  return next < 0 ? to : next;
 }
