@@ -2,7 +2,7 @@
 import { show } from '../../server/src/core/figures/say';
 import { uniqueMissing, type Figure } from '../../server/src/core/figures/figure';
 import type { Finding } from '../../server/src/core/judge/finding';
-import { workingOf, type Step } from '../../server/src/report/working';
+import { workingOf, type Step } from '../../server/src/core/judge/working';
 
 /** Numbers that stand by themselves; those within names, such as DDR5, M2_1 or 16-pin, are no numbers of the sentence. */
 const standing = /(?<![\p{L}\p{N}_/.,:-])[-−+]?\d+(?:\.\d+)?(?![\p{L}\p{N}_/-]|[.,:]\d)/gu;

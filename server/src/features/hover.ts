@@ -1,8 +1,8 @@
 // Hover: what a key means, what a value comes to and which figures it enters; what a part is; why a finding stands.
 import type { Placed } from '../core/build/build';
-import type { Used } from '../core/figures/truth';
 import type { Figure } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
+import { stepsOf, workingOf } from '../core/judge/working';
 import { roles } from '../core/manifest/places';
 import type { Fact, Group } from '../core/parts/fact';
 import type { Table } from '../core/parts/field';
@@ -76,7 +76,7 @@ function figures(view: View, span: Span): Block[] {
   }
   const nearest = [...entered.values()].sort((a, b) => sizeOf(a.figures) - sizeOf(b.figures)).slice(0, mostChecks);
   if (nearest.length === 0) return [];
-  return [paragraph('Goes into:'), ...nearest.flatMap(({ words, figures: all }) => [item(0, words), ...workingBlocks(all, view.doc, 1)])];
+  return [paragraph('Goes into:'), ...nearest.flatMap(({ words, figures: all }) => [item(0, words), ...workingBlocks(stepsOf(all), view.doc, 1)])];
 }
 
 const answerWords = (id: string, is: boolean | undefined): string => `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
@@ -98,13 +98,7 @@ function aboutFinding(finding: Finding, view: View): Block[] {
     paragraph(finding.check.why),
     ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} ${deferral(caution)}`)] : []),
     ...(finding.accepted ? [paragraph(`Accepted: ${finding.accepted.because}`)] : []),
-    ...workingBlocks(uses(finding), view.doc),
+    ...workingBlocks(workingOf(finding), view.doc),
     paragraph(code(finding.id), `; source: ${finding.check.source}.`),
   ];
 }
-
-function uses(finding: Finding): Used[] {
-  const roots = [...new Set<Used>([...finding.said.figures, ...finding.uses, ...finding.said.facts])];
-  return roots.filter((used) => used.type === 'figure' || !roots.some((other) => other.type === 'figure' && other.from?.doc === used.doc && other.from.span.start === used.node?.span.start));
-}
-

@@ -1,7 +1,6 @@
-// The working of a figure or fact as lines of a list: its value, its formula or source, and what went into it.
-import { show } from '../core/figures/say';
+// The working of an answer as lines of a list: its value, its formula or source, and what went into it.
 import type { Figure } from '../core/figures/figure';
-import type { Used } from '../core/figures/truth';
+import type { Step } from '../core/judge/working';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
 import { code, item, type Block, type Piece } from './prose';
@@ -9,31 +8,24 @@ import { code, item, type Block, type Piece } from './prose';
 const deepest = 4;
 const mostLines = 24;
 
-/** The working of what an answer used. What went into a figure stands below it, each figure once. */
-export function workingBlocks(used: readonly Used[], home: Doc, depth = 0): Block[] {
-  const met = new Set<Used>();
-  const blocks: Block[] = [];
-  for (const one of used) add(one, depth, home, met, blocks);
+/** A working as a list; steps within steps stand below them. `home` is the file that is looked at. */
+export function workingBlocks(steps: readonly Step[], home: Doc, depth = 0): Block[] {
+  const blocks = steps.flatMap((step) => blocksOf(step, home, depth));
   if (blocks.length <= mostLines) return blocks;
   return [...blocks.slice(0, mostLines), item(depth, `… and ${blocks.length - mostLines} lines more.`)];
 }
 
-function add(used: Used, depth: number, home: Doc, met: Set<Used>, blocks: Block[]): void {
-  if (met.has(used) || depth > deepest) return;
-  met.add(used);
-  if (used.type === 'fact') {
-    blocks.push(item(depth, code(used.path), ': ', used.node ? code(used.text) : 'not stated', ...(used.node ? written(used.doc, used.node.span, home) : [])));
-    return;
-  }
-  blocks.push(item(depth, ...figureLine(used, home)));
-  for (const input of used.inputs) add(input, depth + 1, home, met, blocks);
+function blocksOf(step: Step, home: Doc, depth: number): Block[] {
+  if (depth > deepest) return [];
+  return [item(depth, ...lineOf(step, home)), ...step.inputs.flatMap((input) => blocksOf(input, home, depth + 1))];
 }
 
-/** One figure in one line. */
-export function figureLine(one: Figure, home: Doc): Piece[] {
-  const value = one.missing.length > 0 && one.inputs.length === 0 ? 'not stated' : show(one);
-  const behind: Piece[] = one.from ? written(one.from.doc, one.from.span, home) : one.formula ? [' = ', one.formula] : [];
-  return [one.label, ': ', { strong: value }, ...behind, ...(one.source && !one.from ? [` (${one.source})`] : [])];
+function lineOf({ label, value, figure, formula, repeated, from, source }: Step, home: Doc): Piece[] {
+  return [
+    ...(figure ? [label, ': ', { strong: value }] : [code(label), ': ', ...(from ? [code(value)] : [value])]),
+    ...(formula ? [' = ', formula] : []), ...(repeated ? [' (as above)'] : []),
+    ...(from ? written(from.doc, from.span, home) : []), ...(source && !from ? [` (${source})`] : []),
+  ];
 }
 
 function written(doc: Doc, span: Span, home: Doc): Piece[] {

@@ -3,11 +3,11 @@ import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
+import { workingOf, type Step } from '../core/judge/working';
 import type { Doc } from '../core/parts/doc';
 import type { Range, Span } from '../core/text';
 import { listed, type Look, type Section } from './section';
 import type { Tally } from './tally';
-import { workingOf, type Step } from './working';
 
 /** Raised when a field changes its meaning or goes; new fields leave it as it is. */
 export const shapeVersion = 1;

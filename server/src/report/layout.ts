@@ -23,7 +23,7 @@ export function padded(text: string, width: number): string {
 /** Input on one line: whatever cannot be seen is written out, line ends and tabs too. */
 export const safe = (text: string): string => visible(text);
 
-/** Lines of at most `width` columns; a word longer than that is cut, as nothing may be lost. */
+/** Lines of at most `width` columns; a word longer than that is cut, a path between its steps, as nothing may be lost. */
 export function wrapped(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
@@ -44,8 +44,9 @@ function pieces(word: string, width: number): string[] {
   let part = '';
   for (const character of word) {
     if (columns(part + character) > width) {
-      parts.push(part);
-      part = '';
+      const whole = part.lastIndexOf('/') + 1 || part.length;
+      parts.push(part.slice(0, whole));
+      part = part.slice(whole);
     }
     part += character;
   }

@@ -1,13 +1,14 @@
 // Findings as text for a terminal: grade, place, sentence, the check’s id last; then the working.
 import { CAUTIONS, deferral, type Caution, type CautionId } from '../core/trade/cautions';
 import type { Finding } from '../core/judge/finding';
+import { workingOf } from '../core/judge/working';
 import type { Missing } from '../core/figures/figure';
 import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
-import { block, columns, padded, pageWidth, safe, withRight } from './layout';
+import { block, padded, safe, withRight } from './layout';
 import { lineOf, listed, type Look, type Section } from './section';
+import { workingText } from './working';
 import type { Tally, Worst } from './tally';
-import { workingOf, type Step } from './working';
 
 export interface TextLook extends Look { readonly colour: boolean }
 
@@ -42,7 +43,7 @@ function findingText(finding: Finding, look: TextLook, cautioned: Cautioned): st
   const lines = [head.trimEnd(), ...sentence];
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
   if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution as CautionId, finding.id, cautioned));
-  const working = look.working ? workingText(workingOf(finding), look) : [];
+  const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
   if (working.length > 0) lines.push('', ...working);
   return lines.join('\n');
 }
@@ -70,36 +71,6 @@ export function cautionText(caution: Caution, from: number): string[] {
     ...block(caution.hazard, margin, padded('', from) + caution.word),
     ...[caution.consequence, caution.avoidance, deferral(caution)].flatMap((line) => block(line, margin)),
   ];
-}
-
-interface Row { readonly label: string; readonly value: string; readonly rest: string }
-
-/** The working as a table: label indented by depth, value, then formula and where it is written. */
-export function workingText(steps: readonly Step[], look: Look): string[] {
-  const rows = steps.flatMap((step) => rowsOf(step, 0, look));
-  const widest = Math.min(44, Math.max(...rows.map((row) => columns(row.label)), 0));
-  const broadest = Math.min(20, Math.max(...rows.map((row) => columns(row.value)), 0));
-  return rows.flatMap((row) => rowText(row, widest, broadest));
-}
-
-function rowsOf(step: Step, depth: number, look: Look): Row[] {
-  const rest = [
-    step.formula && `= ${step.formula}`, step.repeated && '(as above)', step.from && lineOf(step.from.doc, step.from.span, look), step.source,
-  ].filter(Boolean).join('; ');
-  return [{ label: safe('  '.repeat(depth) + step.label), value: safe(step.value), rest }, ...step.inputs.flatMap((input) => rowsOf(input, depth + 1, look))];
-}
-
-function rowText({ label, value, rest }: Row, widest: number, broadest: number): string[] {
-  const margin = sentences + widest + 2;
-  const end = margin + broadest + 2;
-  const indent = sentences + label.length - label.trimStart().length;
-  // A path that is broken over two lines can be neither clicked nor copied.
-  const below = Math.max(...rest.split(' ').map(columns)) > pageWidth - end;
-  if (columns(label) > widest || columns(value) > broadest) {
-    return [...block(`${label.trimStart()}: ${value}`, indent), ...(rest === '' ? [] : block(rest, below ? indent + 4 : end))];
-  }
-  const head = padded(padded('', sentences) + label, margin) + value;
-  return below ? [head, ...block(rest, indent + 4)] : block(rest, end, head);
 }
 
 /** Unknown answers by the fact they wait for, the one that decides most first. */

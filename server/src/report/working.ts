@@ -1,80 +1,54 @@
-// The working of a finding: every figure and fact behind it, down to the lines and sources it came from.
-import { show } from '../core/figures/say';
-import type { Figure } from '../core/figures/figure';
-import type { UnitName } from '../core/quantity';
-import type { Used } from '../core/figures/truth';
-import type { Finding } from '../core/judge/finding';
-import type { Fact } from '../core/parts/fact';
-import type { Doc } from '../core/parts/doc';
-import type { Span } from '../core/text';
+// The working of a finding laid out for a terminal: a table where it fits, else each origin on a line of its own.
+import type { Step } from '../core/judge/working';
+import { block, columns, padded, pageWidth, safe } from './layout';
+import { lineOf, type Look } from './section';
 
-/** One step of a working: a figure, or a fact as its file states it. */
-export interface Step {
+interface Row {
+  readonly depth: number;
   readonly label: string;
-  /** As it reads in the finding’s sentence; `not known`, `not stated` where there is none. */
   readonly value: string;
-  readonly formula?: string;
-  readonly source?: string;
-  readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
-  readonly inputs: readonly Step[];
-  /** Set where the same figure stood before; its inputs stand there. */
-  readonly repeated?: true;
-  /** The figure itself; undefined for a fact that is no figure. */
-  readonly figure?: Figure;
+  /** Formula and source, in words. */
+  readonly words: string;
+  /** File and line: one word that must stay whole, so that it can be clicked and copied. */
+  readonly origin: string;
 }
 
-/** The figures of the sentence first, as they read there; then whatever else the answer rests on. */
-export function workingOf(finding: Finding): readonly Step[] {
-  const { said, uses } = finding;
-  const shown = new Map<Figure, string>();
-  const unitOf = new Map<string, UnitName>();
-  said.figures.forEach((one, i) => {
-    shown.set(one, said.shown[i]!);
-    if (one.unit && !unitOf.has(one.dimension)) unitOf.set(one.dimension, one.unit);
-  });
-  const told: Told = { shown, unitOf, met: new Set(), leaves: new Set() };
-  const roots = new Set<Used>([...said.figures, ...said.facts, ...uses]);
-  return [...roots].filter((used) => !isWithin(used, roots))
-    .map((used) => (used.type === 'fact' ? factStep(used) : figureStep(used, told)))
-    .filter((step) => step.inputs.length > 0 || isNew(step, told));
+/** Labels wider than this stand on their line with their value behind them. */
+const widestLabel = 58;
+
+/** The lines of a working in a column that starts at `from`: label by depth, value, then formula, origin and source. */
+export function workingText(steps: readonly Step[], from: number, look: Pick<Look, 'shown'>): string[] {
+  const rows = steps.flatMap((step) => rowsOf(step, 0, look));
+  return tableText(rows, from) ?? rows.flatMap((row) => tallText(row, from, columnAfter(rows, labelOf, widestLabel)));
 }
 
-/** What has been said so far, and how numbers of one dimension read in this finding. */
-interface Told {
-  readonly shown: ReadonlyMap<Figure, string>;
-  readonly unitOf: ReadonlyMap<string, UnitName>;
-  readonly met: Set<Figure>;
-  readonly leaves: Set<string>;
+function rowsOf(step: Step, depth: number, look: Pick<Look, 'shown'>): Row[] {
+  const words = [step.formula && `= ${step.formula}`, step.repeated && '(as above)', step.source].filter(Boolean).join('; ');
+  const row = { depth, label: safe(step.label), value: safe(step.value), words, origin: step.from ? lineOf(step.from.doc, step.from.span, look) : '' };
+  return [row, ...step.inputs.flatMap((input) => rowsOf(input, depth + 1, look))];
 }
 
-function isNew({ label, value, from }: Step, { leaves }: Told): boolean {
-  const key = `${label}\n${value}\n${from?.doc.name ?? ''}\n${from?.span.start ?? ''}`;
-  return !leaves.has(key) && leaves.add(key) !== undefined;
+const labelOf = ({ depth, label }: Row): string => '  '.repeat(depth) + label;
+const restOf = ({ words, origin }: Row): string => [origin, words].filter(Boolean).join('; ');
+
+/** How far from the edge the column after some texts starts; texts wider than `most` do not count. */
+function columnAfter(rows: readonly Row[], textOf: (row: Row) => string, most = Infinity): number {
+  return Math.max(0, ...rows.map((row) => columns(textOf(row))).filter((width) => width <= most)) + 2;
 }
 
-/** A fact that a figure among the roots was read from says nothing new. */
-function isWithin(used: Used, roots: ReadonlySet<Used>): boolean {
-  if (used.type !== 'fact' || !used.node) return false;
-  return [...roots].some((root) => root.type === 'figure' && root.from?.doc === used.doc && root.from.span.start === used.node!.span.start && show(root) === used.text);
+/** One line a row, in three columns; undefined where one of them would not fit. */
+function tableText(rows: readonly Row[], from: number): string[] | undefined {
+  const value = from + columnAfter(rows, labelOf);
+  const rest = value + columnAfter(rows, (row) => row.value);
+  if (rows.some((row) => rest + columns(safe(restOf(row))) > pageWidth)) return undefined;
+  return rows.map((row) => (padded(padded(padded('', from) + labelOf(row), value) + row.value, rest) + safe(restOf(row))).trimEnd());
 }
 
-function figureStep(one: Figure, told: Told): Step {
-  const { met, shown, unitOf } = told;
-  const repeated = one.inputs.length > 0 && met.has(one);
-  met.add(one);
-  const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
-  return {
-    label: one.label, value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit), figure: one,
-    ...(one.work ? { formula: one.formula || 'nothing to add up' } : {}), ...(one.source ? { source: one.source } : {}),
-    ...(one.from ? { from: one.from } : {}), ...(lack ? { source: `not stated: ${lack.what}` } : {}),
-    ...(repeated ? { repeated } : {}), inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
-  };
-}
-
-function factStep(fact: Fact<unknown>): Step {
-  const stated = fact.node !== undefined;
-  return {
-    label: fact.path, value: stated ? fact.text || '(empty)' : 'not stated', inputs: [],
-    ...(stated ? { from: { doc: fact.doc, span: fact.node!.span, path: fact.path } } : {}),
-  };
+/** A row with what stands behind it on lines of their own below. */
+function tallText(row: Row, from: number, valueAt: number): string[] {
+  const indent = from + 2 * row.depth;
+  const head = columns(labelOf(row)) + 2 > valueAt
+    ? block(`${row.label}: ${row.value}`, indent)
+    : block(row.value, from + valueAt, padded('', from) + labelOf(row));
+  return [...head, ...[row.words, row.origin].filter(Boolean).flatMap((text) => block(text, indent + 4))];
 }

@@ -1,0 +1,82 @@
+// The working of an answer: every figure and fact behind it, down to the lines and sources it came from.
+import type { Figure } from '../figures/figure';
+import { show, type Said } from '../figures/say';
+import type { Used } from '../figures/truth';
+import type { Doc } from '../parts/doc';
+import type { Fact } from '../parts/fact';
+import type { UnitName } from '../quantity';
+import type { Span } from '../text';
+import type { Finding } from './finding';
+
+/** One step of a working: a figure, or a fact as its file states it. */
+export interface Step {
+  readonly label: string;
+  /** As it reads in the finding’s sentence; `not known`, `not stated` where there is none. */
+  readonly value: string;
+  readonly formula?: string;
+  readonly source?: string;
+  readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
+  readonly inputs: readonly Step[];
+  /** Set where the same figure stood before; its inputs stand there. */
+  readonly repeated?: true;
+  /** The figure itself; undefined for a fact that is no figure. */
+  readonly figure?: Figure;
+}
+
+/** The working of a finding: the figures of its sentence first, as they read there; then whatever else the answer rests on. */
+export const workingOf = ({ said, uses }: Pick<Finding, 'said' | 'uses'>): readonly Step[] => stepsOf([...said.figures, ...said.facts, ...uses], said);
+
+/** The working of figures and facts; those in a sentence read as they do there. What went into a figure stands below it, once. */
+export function stepsOf(used: readonly Used[], said?: Pick<Said, 'figures' | 'shown'>): readonly Step[] {
+  const shown = new Map<Figure, string>();
+  const unitOf = new Map<string, UnitName>();
+  said?.figures.forEach((one, i) => {
+    shown.set(one, said.shown[i]!);
+    if (one.unit && !unitOf.has(one.dimension)) unitOf.set(one.dimension, one.unit);
+  });
+  const told: Told = { shown, unitOf, met: new Set(), leaves: new Set() };
+  const roots = new Set(used);
+  return [...roots].filter((one) => !isWithin(one, roots))
+    .map((one) => (one.type === 'fact' ? factStep(one) : figureStep(one, told)))
+    .filter((step) => step.inputs.length > 0 || isNew(step, told));
+}
+
+/** What has been said so far, and how numbers of one dimension read. */
+interface Told {
+  readonly shown: ReadonlyMap<Figure, string>;
+  readonly unitOf: ReadonlyMap<string, UnitName>;
+  readonly met: Set<Figure>;
+  readonly leaves: Set<string>;
+}
+
+function isNew({ label, value, from }: Step, { leaves }: Told): boolean {
+  const key = `${label}\n${value}\n${from?.doc.name ?? ''}\n${from?.span.start ?? ''}`;
+  return !leaves.has(key) && leaves.add(key) !== undefined;
+}
+
+/** A fact that a figure among the roots was read from says nothing new. */
+function isWithin(used: Used, roots: ReadonlySet<Used>): boolean {
+  if (used.type !== 'fact' || !used.node) return false;
+  return [...roots].some((root) => root.type === 'figure' && root.from?.doc === used.doc && root.from.span.start === used.node!.span.start && show(root) === used.text);
+}
+
+function figureStep(one: Figure, told: Told): Step {
+  const { met, shown, unitOf } = told;
+  const repeated = one.inputs.length > 0 && met.has(one);
+  met.add(one);
+  const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
+  return {
+    label: one.label, value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit), figure: one,
+    ...(one.work ? { formula: one.formula || 'nothing to add up' } : {}), ...(one.source ? { source: one.source } : {}),
+    ...(one.from ? { from: one.from } : {}), ...(lack ? { source: `not stated: ${lack.what}` } : {}),
+    ...(repeated ? { repeated } : {}), inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
+  };
+}
+
+function factStep(fact: Fact<unknown>): Step {
+  const stated = fact.node !== undefined;
+  return {
+    label: fact.path, value: stated ? fact.text || '(empty)' : 'not stated', inputs: [],
+    ...(stated ? { from: { doc: fact.doc, span: fact.node!.span, path: fact.path } } : {}),
+  };
+}
