@@ -1,12 +1,13 @@
 // Two parts in one slot, port, header or output.
 import type { Build } from '../../build/build';
+import { seekers } from '../../figures/assigning';
 import { number, type Figure } from '../../figures/figure';
 import { takenPlaces, type Taken } from '../../figures/places';
 import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
 import { all, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
-import { assign, outcome, type FixIdea } from '../kit';
+import { change, outcome, type FixIdea } from '../kit';
 import { moveMemory } from '../memory/memory-kit';
 
 const one = number(1, 'parts that a place takes', 'common practice');
@@ -51,9 +52,13 @@ parts:
 /** How many of a part go into one place; a kit of memory names a slot for each module. */
 const many = ({ kind, placed }: Taken): Figure => (kind === 'memory slot' ? one : howMany(placed));
 
-/** Another place for what cannot stay: memory by the board’s order, drives and cards where they break least. */
-function moved(build: Build, { kind, placed }: Taken): (FixIdea | undefined)[] {
-  if (kind === 'memory slot') return [moveMemory(build)];
-  if (placed.role === 'drives') return [assign('drives', 'drives')];
-  return placed.role === 'graphics' || placed.role === 'cards' ? [assign('cards', 'graphics', 'cards')] : [];
+/** For how many free places a move is tried. */
+const movesTried = 3;
+
+/** Another place for what cannot stay: memory by the board’s order, else the free places of its kind. */
+function* moved(build: Build, { kind, placed, fact }: Taken): Iterable<FixIdea | undefined> {
+  if (kind === 'memory slot') return yield moveMemory(build);
+  const taken = new Set(takenPlaces(build).filter((one) => one.kind === kind).map((one) => one.name));
+  const choices = seekers(build, [placed.role]).find((seeker) => seeker.placed === placed && seeker.key === fact.key)?.choices ?? [];
+  for (const name of choices.filter((choice) => !taken.has(choice)).slice(0, movesTried)) yield change(fact, name, `Move ${placed.label} to ${name}`);
 }
