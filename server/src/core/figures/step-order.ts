@@ -77,9 +77,13 @@ const standsBefore = (one: StepGroup, other: StepGroup): boolean => one.steps.at
 
 /** Steps whose own `after:` names this one, and that stand before it. */
 function ownFaults(groups: readonly StepGroup[], group: StepGroup): Fault[] {
-  return groups.filter((later) => standsBefore(later, group) && later.steps.some((step) => step.group.after.value?.some((name) => name.value === group.kind)))
+  return groups.filter((later) => standsBefore(later, group) && !contradicts(group.kind, later.kind) && later.steps.some((step) => step.group.after.value?.some((name) => name.value === group.kind)))
     .map((later) => ({ later, because: 'its `after:` says so', binds: sure(true) }));
 }
+
+/** Whether an `after:` asks for what a rule forbids: that is a circle, and no matter of order. */
+const contradicts = (before: StepKind, after: StepKind): boolean =>
+  rulesBefore.needed.get(after)?.some((rule) => rule.after === before && rule.when === undefined) ?? false;
 
 function truthOf(faults: readonly Fault[]): Truth {
   if (faults.some((fault) => fault.binds.is === true)) return sure(false, ...faults.flatMap((fault) => fault.binds.uses));
