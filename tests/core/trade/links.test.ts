@@ -16,7 +16,18 @@ describe('rates', () => {
       [6, 64, 'flit 236 of 256 bytes'],
     ]);
     expect(PCIE_WIDTHS).toEqual([1, 2, 4, 8, 16]);
-    expect([...SATA_GENERATIONS.keys()]).toEqual([1, 2, 3]);
+    expect([...SATA_GENERATIONS].map(([generation, row]) => [generation, row.gigatransfersPerSecond, row.coding])).toEqual([
+      [1, 1.5, '8b/10b'], [2, 3, '8b/10b'], [3, 6, '8b/10b'],
+    ]);
+  });
+
+  it('takes the coding off a lane of each generation', () => {
+    const lanes = [1, 2, 3, 4, 5, 6].map((generation) => pcieRateBytesPerSecond(generation, 1));
+    const exact = [250e6, 500e6, (1e9 * 128) / 130, (2e9 * 128) / 130, (4e9 * 128) / 130, (8e9 * 236) / 256];
+    lanes.forEach((rate, n) => expect(rate).toBeCloseTo(exact[n]!, 3));
+    expect([1, 2, 3].map(sataRateBytesPerSecond)).toEqual([150e6, 300e6, 600e6]);
+    expect(usbRateBytesPerSecond('USB 3.2 Gen 1')).toBe(500e6);
+    expect(usbRateBytesPerSecond('USB 3.2 Gen 2x2')).toBeCloseTo((2.5e9 * 128) / 132, 3);
   });
 
   it('multiplies by lanes', () => {
