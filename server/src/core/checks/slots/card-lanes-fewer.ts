@@ -1,11 +1,11 @@
 // The lanes a slot is wired for against those a card can use.
-import { figure } from '../../figures/figure';
+import type { Figure } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
 import { say } from '../../figures/say';
-import { atLeast, atMost, lacking } from '../../figures/truth';
+import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { cardMoves, cardsInSlots } from './slots-kit';
+import { cardMoves, cardsInSlots, suffices } from './slots-kit';
 
 export default check({
   id: 'card-lanes-fewer',
@@ -27,12 +27,11 @@ parts:
     for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
       const own = endOf(card.part.link, card.label);
       const wired = slot && wiringOf(slot, name!);
-      const full = linkRate(`link of ${card.label}`, [own]);
-      const now = wired ? linkRate(`link of ${card.label} in ${name}`, [{ generation: own.generation }, { lanes: own.lanes }, { lanes: wired.lanes }]) : full;
-      const enough = card.part['rate-needed'].value && atLeast(now, figure(card.part['rate-needed'], `rate needed by ${card.label}`)).is === true;
-      yield outcome(at(card, card.at.slot), wired ? atMost(own.lanes, wired.lanes) : lacking(lacks), {
-        ...(enough ? { grade: 'note' as const } : {}),
-        broken: () => say`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}: ${say`${now} of ${full}`}.`,
+      const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(lacks);
+      const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { lanes: wired!.lanes }]);
+      yield outcome(at(card, card.at.slot), truth, {
+        ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
+        broken: () => say`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}: ${say`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
         fixes: () => cardMoves(build, card),
       });
     }

@@ -1,11 +1,11 @@
 // The PCIe generation that slot and processor allow against the card's.
-import { figure, least } from '../../figures/figure';
+import { least, type Figure } from '../../figures/figure';
 import { endOf, linkRate, sourceGeneration, wiringOf } from '../../figures/lanes';
 import { say } from '../../figures/say';
-import { atLeast, atMost, lacking } from '../../figures/truth';
+import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { cardMoves, cardsInSlots } from './slots-kit';
+import { cardMoves, cardsInSlots, suffices } from './slots-kit';
 
 export default check({
   id: 'link-generation-lower',
@@ -29,12 +29,11 @@ parts:
       const source = slot && sourceGeneration(build, slot, name!);
       const wired = slot && wiringOf(slot, name!).generation;
       const runs = wired && (source ? least(`generation in ${name}`, [wired, source]) : wired);
-      const full = linkRate(`link of ${card.label}`, [own]);
-      const now = runs ? linkRate(`link of ${card.label} in ${name}`, [own, { generation: runs }]) : full;
-      const enough = card.part['rate-needed'].value && atLeast(now, figure(card.part['rate-needed'], `rate needed by ${card.label}`)).is === true;
-      yield outcome(at(card, card.at.slot), runs ? atMost(own.generation, runs) : lacking(lacks), {
-        ...(enough ? { grade: 'note' as const } : {}),
-        broken: () => say`${card.label} is of PCIe generation ${own.generation}; in ${card.at.slot} it runs at ${runs!}: ${say`${now} of ${full}`}.`,
+      const truth = runs ? atMost(own.generation, runs) : lacking(lacks);
+      const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { generation: runs! }]);
+      yield outcome(at(card, card.at.slot), truth, {
+        ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
+        broken: () => say`${card.label} is of PCIe generation ${own.generation}; in ${card.at.slot} it runs at ${runs!}: ${say`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
         fixes: () => cardMoves(build, card),
       });
     }

@@ -1,6 +1,8 @@
 // What checks of cards share: the cards themselves, their slots, and moves to free ones.
 import type { Build, Placed } from '../../build/build';
+import { figure, type Figure } from '../../figures/figure';
 import { freeSlots, seatOf, type Slot } from '../../figures/slots';
+import { atLeast } from '../../figures/truth';
 import { putOn, type FixIdea } from '../kit';
 
 export type Card = Placed<'graphics'> | Placed<'cards'>;
@@ -22,6 +24,12 @@ export function* cardsInSlots(build: Build): Iterable<{ readonly card: Card; rea
     const seat = seatOf(build, card);
     if (seat.name !== undefined && seat.slot?.kind.value !== 'M.2') yield { card, seat };
   }
+}
+
+/** Whether a rate plainly is all that a card states it needs. */
+export function suffices({ part, label }: Card, rate: Figure): boolean {
+  const need = part['rate-needed'];
+  return need.value !== undefined && atLeast(rate, figure(need, `rate needed by ${label}`)).is === true;
 }
 
 /** Moves into free PCIe slots that suit, in the board’s order. */

@@ -31,12 +31,13 @@ parts:
   }],
   *test(build) {
     if (!build.parts.board) return;
+    const seats = onLanes(build);
     for (const placed of seated(build)) {
       const seat = seatOf(build, placed);
       if (seat.name === undefined) continue;
-      const losers = others(build, placed).map((other) => ({ ...other, truth: unharmed(seat, other) }));
+      const losers = others(seats, seat).map((other) => ({ ...other, truth: unharmed(seat, other) }));
       const hit = losers.find(({ truth }) => truth.is === false);
-      yield outcome(at(placed, placed.at.slot), all(...losers.map(({ truth }) => truth)), {
+      yield outcome(at(placed, placed.at.slot), losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)), {
         broken: () => say`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half} of its ${hit!.own} lanes, ${rates(hit!)}.`,
         fixes: () => moves(build, placed),
       });
@@ -44,25 +45,39 @@ parts:
   },
 });
 
-interface Other { readonly placed: Seated; readonly name: string; readonly slot?: Slot; readonly lacks: readonly Missing[]; readonly own: Figure; readonly half: Figure }
+interface Lanes { readonly placed: Seated; readonly name: string; readonly slot?: Slot; readonly lacks: readonly Missing[] }
+interface Other extends Lanes { readonly own: Figure; readonly half: Figure }
 
-/** The other parts on PCIe links in slots the board has, with their lanes and what half of the slot’s would be. */
-function others(build: Build, self: Seated): Other[] {
+/** The parts on PCIe links, with the slots they name. */
+function onLanes(build: Build): readonly Lanes[] {
   return seated(build).flatMap((placed) => {
     const { name, slot, lacks } = seatOf(build, placed);
-    if (name === undefined || name === self.at.slot.value || ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')) return [];
-    const half = derive(`half the lanes of ${name}`, 'count', [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, lacks)], 'lanes ÷ 2', (lanes) => Math.ceil(lanes! / 2));
-    return [{ placed, name, ...(slot ? { slot } : {}), lacks, own: endOf(placed.part.link, placed.label).lanes, half }];
+    if (name === undefined || ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')) return [];
+    return [{ placed, name, ...(slot ? { slot } : {}), lacks }];
   });
 }
 
+/** Those whose slot a seat halves, or may halve, with the lanes they can use and what half of the slot’s would be. */
+function others(seats: readonly Lanes[], seat: ReturnType<typeof seatOf>): Other[] {
+  return seats.filter(({ name }) => name !== seat.name && mayHalve(seat, name) !== false).map((other) => {
+    const { placed, name, slot, lacks } = other;
+    const half = derive(`half the lanes of ${name}`, 'count', [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, lacks)], 'lanes ÷ 2', (lanes) => Math.ceil(lanes! / 2));
+    return { ...other, own: endOf(placed.part.link, placed.label).lanes, half };
+  });
+}
+
+/** Whether a filled slot halves another; undefined where its list is not stated, or cannot be read whole. */
+function mayHalve({ slot }: ReturnType<typeof seatOf>, name: string): boolean | undefined {
+  const list = slot?.halves.value;
+  if (list?.some((item) => item.value === name)) return true;
+  return list?.every((item) => item.value !== undefined) ? false : undefined;
+}
+
 /** Whether a part keeps all the lanes it can use while a seat is filled. */
-function unharmed({ slot, name, lacks }: ReturnType<typeof seatOf>, other: Other): Truth {
-  const list = slot?.halves;
-  const named = list?.value?.some((item) => item.value === other.name);
-  if (list?.value && !named && list.value.every((item) => item.value !== undefined)) return sure(true, list);
+function unharmed(seat: ReturnType<typeof seatOf>, other: Other): Truth {
   const enough = atMost(other.own, other.half);
-  return named ? enough : any(enough, lacking(list ? [missing(list, `what ${name} halves`)] : lacks));
+  if (mayHalve(seat, other.name)) return enough;
+  return any(enough, lacking(seat.slot ? [missing(seat.slot.halves, `what ${seat.name} halves`)] : seat.lacks));
 }
 
 function rates({ placed, name, slot, half }: Other): Said {
