@@ -34,6 +34,12 @@ describe('explain', () => {
     expect(out).toContain('by: who answers for it');
   });
 
+  it('says how a whole house takes it more lightly, but never a harm', async () => {
+    expect((await fettle({}, 'explain', 'cooler-too-tall')).out).toContain('\n    grades: { cooler-too-tall: note }\n');
+    expect((await fettle({}, 'explain', 'loose-margin')).out).toContain('\n    grades: { loose-margin: off }\n');
+    expect((await fettle({}, 'explain', 'supply-overloaded')).out).not.toContain('grades:');
+  });
+
   it.each([['cooler-to-tall', 'cooler-too-tall'], ['tall cooler', 'cooler-too-tall'], ['Socket Differs', 'socket-differs']])('names what is near %s', async (word, near) => {
     const { status, out, err } = await fettle({}, 'explain', word);
     expect(status).toBe(2);

@@ -1,11 +1,11 @@
 // Findings as diagnostics: broken checks one each, open checks gathered into one hint per missing fact.
 import type { Placed } from '../core/build/build';
 import { atLeastAsBad } from '../core/build/house';
+import { cautionWords } from '../core/checks/page';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing, waiting, type Waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
-import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Doc } from '../core/parts/doc';
 import { visible, type Span } from '../core/text';
 import { emptyRange, severities, type Diagnostic, type View } from './shapes';
@@ -42,15 +42,15 @@ function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions):
   const related = relatedTo(finding).slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
   return {
     range: view.doc.lines.rangeOf(finding.place.span), severity: severityOf[finding.grade], code: finding.id, source: 'fettle',
-    message: visible(finding.said.text) + cautionWords(finding),
+    message: visible(finding.said.text) + cautionBelow(finding),
     ...(options.related && related.length > 0 ? { relatedInformation: related } : {}),
   };
 }
 
 /** The caution of a finding in the standard’s order: signal word, hazard, consequence, avoidance. */
-function cautionWords({ caution }: Finding): string {
-  const facts = caution === undefined ? undefined : CAUTIONS[caution as CautionId];
-  return facts ? `\n${facts.word}: ${facts.hazard} ${facts.consequence} ${facts.avoidance}` : '';
+function cautionBelow({ caution }: Finding): string {
+  const words = cautionWords(caution);
+  return words ? `\n${words.word}: ${words.sentences.slice(0, 3).join(' ')}` : '';
 }
 
 const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;

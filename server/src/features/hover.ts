@@ -1,12 +1,12 @@
 // Hover: what a key means, what a value comes to and which figures it enters; what a part is; why a finding stands.
 import type { Placed } from '../core/build/build';
+import { cautionWords } from '../core/checks/page';
 import type { Figure } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
 import { stepsOf, workingOf } from '../core/judge/working';
 import { roles } from '../core/manifest/places';
 import type { Fact, Group } from '../core/parts/fact';
 import type { Table } from '../core/parts/field';
-import { CAUTIONS, deferral, type CautionId } from '../core/trade/cautions';
 import { touches, type Span } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
@@ -92,11 +92,11 @@ function findingBlocks(view: View, offset: number, at: At | undefined): Block[] 
 
 /** A finding with its reason, its caution and its working. */
 function aboutFinding(finding: Finding, view: View): Block[] {
-  const caution = finding.caution === undefined ? undefined : CAUTIONS[finding.caution as CautionId];
+  const caution = cautionWords(finding.caution);
   return [
     paragraph(strong(finding.grade), ` ${finding.said.text}`),
     paragraph(finding.check.why),
-    ...(caution ? [paragraph(strong(caution.word), ` ${caution.hazard} ${caution.consequence} ${caution.avoidance} ${deferral(caution)}`)] : []),
+    ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
     ...(finding.accepted ? [paragraph(`Accepted: ${finding.accepted.because}`)] : []),
     ...workingBlocks(workingOf(finding), view.doc),
     paragraph(code(finding.id), `; source: ${finding.check.source}.`),

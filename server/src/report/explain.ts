@@ -1,6 +1,6 @@
 // What a check is, for someone who met one of its findings: judgement, reason, source, example, how to accept it.
-import { areas, type Check, type Example } from '../core/checks/check';
-import { CAUTIONS, type CautionId } from '../core/trade/cautions';
+import { areas, type Check } from '../core/checks/check';
+import { pageOf, type CheckPage, type ExamplePage } from '../core/checks/page';
 import { block, padded, safe } from './layout';
 import { cautionText } from './text';
 
@@ -8,36 +8,30 @@ const margin = 11;
 
 /** One check in full. */
 export function explainText(check: Check): string {
+  const page = pageOf(check);
   const rows: [string, string][] = [
-    ['judges', check.what], ['because', check.why], ['grade', gradeMeaning[check.grade]], ['area', areas[check.area]], ['source', check.source],
+    ['judges', page.what], ['because', page.why], ['grade', `${page.grade}: ${page.meaning}`], ['area', page.area], ['source', page.source],
   ];
-  const lines = [check.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
-  if (check.caution) lines.push(...cautionText(CAUTIONS[check.caution as CautionId], 2), '');
-  for (const example of check.examples) lines.push(...exampleText(example), '');
-  return [...lines, ...acceptText(check), ''].join('\n');
+  const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
+  if (page.caution) lines.push(...cautionText(page.caution, 2), '');
+  for (const example of page.examples) lines.push(...exampleText(example), '');
+  return [...lines, ...settledText(page), ''].join('\n');
 }
 
-const gradeMeaning: Record<Check['grade'], string> = {
-  harm: 'harm: could hurt someone, or ruin a part',
-  stop: 'stop: will not go together, or will not start',
-  short: 'short: works, but falls short of what is promised',
-  note: 'note: worth knowing',
-  unknown: 'unknown: cannot be decided until a fact is stated',
-};
+const quote = (text: string): string[] => text.trimEnd().split('\n').map((line) => `    ${safe(line)}`.trimEnd());
 
-function exampleText({ faulty, mended, instead, file }: Example): string[] {
-  const quote = (text: string): string[] => text.replace(/^\n/, '').trimEnd().split('\n').map((line) => `    ${safe(line)}`.trimEnd());
+function exampleText({ marked, mended, instead, file, beside }: ExamplePage): string[] {
+  const others = beside.flatMap(({ name, text }) => [`  With ${safe(name)}:`, '', ...quote(text), '']);
   const after = mended === undefined ? block(instead ?? '', margin, '  instead') : ['  Mended:', '', ...quote(mended)];
-  return [`  Faulty${file ? `, in ${file}` : ''}:`, '', ...quote(faulty), '', ...after];
+  return [`  Faulty${file ? `, in ${file}` : ''}:`, '', ...quote(marked), '', ...others, ...after];
 }
 
-/** Lines for the build that accept a finding; harm wants a name as well. */
-function acceptText({ id, grade }: Check): string[] {
-  const harm = grade === 'harm';
+/** How to live with such a finding: in one build, or in a whole house. */
+function settledText({ accept, regrade, grade }: CheckPage): string[] {
+  const who = grade === 'harm' ? ', and who answers for it' : '';
   return [
-    ...block(`To live with such a finding, write into the build why, until when${harm ? ', and who answers for it' : ''}:`, 2), '',
-    '    accept:', `      - finding: ${id}`, '        at: the place that the finding names', '        because: the reason, in a sentence',
-    ...(harm ? ['        by: who answers for it'] : []), '        until: the day on which to look again, as 2027-06-30',
+    ...block(`To live with such a finding, write into the build why, until when${who}:`, 2), '', ...quote(accept),
+    ...(regrade === undefined ? [] : ['', ...block('For a whole house, set another grade in fettle.yaml:', 2), '', ...quote(regrade)]),
   ];
 }
 

@@ -1,5 +1,5 @@
 // Findings as text for a terminal: grade, place, sentence, the check’s id last; then the working.
-import { CAUTIONS, deferral, type Caution, type CautionId } from '../core/trade/cautions';
+import { cautionWords, type CautionWords } from '../core/checks/page';
 import type { Finding } from '../core/judge/finding';
 import { workingOf } from '../core/judge/working';
 import type { Missing } from '../core/figures/figure';
@@ -42,7 +42,7 @@ function findingText(finding: Finding, look: TextLook, cautioned: Cautioned): st
   const sentence = withRight(block(finding.said.text, sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
-  if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution as CautionId, finding.id, cautioned));
+  if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution, finding.id, cautioned));
   const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
   if (working.length > 0) lines.push('', ...working);
   return lines.join('\n');
@@ -55,22 +55,21 @@ function acceptedText({ accepted }: Finding, grade: Grade): string[] {
 }
 
 /** A caution in full at its first finding in a section; at the others its signal word and where to read it. */
-function cautionOnce(id: CautionId, check: string, cautioned: Cautioned): string[] {
+function cautionOnce(id: string, check: string, cautioned: Cautioned): string[] {
+  const words = cautionWords(id);
+  if (!words) return [];
   const first = cautioned.get(id);
   if (first === undefined) {
     cautioned.set(id, check);
-    return cautionText(CAUTIONS[id], sentences);
+    return cautionText(words, sentences);
   }
-  return block(`The caution under ${first} above holds here too.`, sentences + 10, padded('', sentences) + CAUTIONS[id].word);
+  return block(`The caution under ${first} above holds here too.`, sentences + 10, padded('', sentences) + words.word);
 }
 
 /** A safety message: signal word, hazard, consequence, avoidance, and to whom it defers. */
-export function cautionText(caution: Caution, from: number): string[] {
+export function cautionText({ word, sentences: [hazard, ...rest] }: CautionWords, from: number): string[] {
   const margin = from + 10;
-  return [
-    ...block(caution.hazard, margin, padded('', from) + caution.word),
-    ...[caution.consequence, caution.avoidance, deferral(caution)].flatMap((line) => block(line, margin)),
-  ];
+  return [...block(hazard, margin, padded('', from) + word), ...rest.flatMap((line) => block(line, margin))];
 }
 
 /** Unknown answers by the fact they wait for, the one that decides most first. */

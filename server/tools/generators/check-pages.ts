@@ -1,45 +1,32 @@
 // A page for each check under server/docs/checks/, and the index: made from the check’s own file by running its examples.
 import { checks } from '../../src/core/checks/all';
-import { areas, type Area, type Check, type Example } from '../../src/core/checks/check';
-import { CAUTIONS, deferral, type CautionId } from '../../src/core/trade/cautions';
+import { areas, type Area, type Check } from '../../src/core/checks/check';
+import { pageOf, type ExamplePage } from '../../src/core/checks/page';
 import { runExample } from './examples';
 import type { Generator } from './index';
 
-const gradeWords: Record<string, string> = {
-  harm: 'harm: could hurt someone, or ruin a part',
-  stop: 'stop: will not go together, or will not start',
-  short: 'short: works, but falls short of what is promised',
-  note: 'note: worth knowing',
-  unknown: 'unknown: cannot be decided',
-};
-
 function page(check: Check): string {
+  const { id, what, why, grade, meaning, area, source, caution, examples, accept, regrade } = pageOf(check);
   const lines = [
-    `# ${check.id}`, '', `${areas[check.area]} · ${gradeWords[check.grade]}`, '',
-    check.what, '', check.why, '', `Source: ${check.source}.`, '',
-    ...cautionLines(check.caution),
-    ...check.examples.flatMap((example, i) => exampleLines(check, example, check.examples.length > 1 ? ` ${i + 1}` : '')),
+    `# ${id}`, '', `${area} · ${grade}: ${meaning}`, '', what, '', why, '', `Source: ${source}.`, '',
+    ...(caution ? [`> **${caution.word}** ${caution.sentences.join(' ')}`, ''] : []),
+    ...examples.flatMap((example, i) => exampleLines(check, i, example)),
     '## To live with it', '',
-    'A finding that someone has weighed is accepted in the build, by its place and with a reason:', '',
-    '```yaml', 'accept:', `  - finding: ${check.id}`, '    at: <place, as the finding names it>', '    because: <why it is accepted>',
-    ...(check.grade === 'harm' ? ['    by: <who answers for it>'] : []), '```', '',
+    'A finding that someone has weighed is accepted in the build, by its place and with a reason:', '', ...yaml(accept),
+    ...(regrade === undefined ? [] : ['For a whole house, set another grade in `fettle.yaml`:', '', ...yaml(regrade)]),
   ];
   return `${lines.join('\n').trimEnd()}\n`;
 }
 
-function cautionLines(id: string | undefined): string[] {
-  if (id === undefined) return [];
-  const caution = CAUTIONS[id as CautionId];
-  return [`> **${caution.word}** ${caution.hazard} ${caution.consequence} ${caution.avoidance} ${deferral(caution)}`, ''];
-}
+const yaml = (text: string): string[] => ['```yaml', text.trim(), '```', ''];
 
-function exampleLines(check: Check, example: Example, number: string): string[] {
-  const ran = runExample(check, example);
-  const beside = Object.entries(example.beside ?? {}).flatMap(([name, text]) => [`With \`${name}\`:`, '', '```yaml', text.trim(), '```', '']);
+function exampleLines(check: Check, index: number, { marked, beside, mended, instead }: ExamplePage): string[] {
+  const ran = runExample(check, check.examples[index]!);
   return [
-    `## Example${number}`, '', '```yaml', example.faulty.trim(), '```', '', ...beside,
+    `## Example${check.examples.length > 1 ? ` ${index + 1}` : ''}`, '', ...yaml(marked),
+    ...beside.flatMap(({ name, text }) => [`With \`${name}\`:`, '', ...yaml(text)]),
     ...ran.messages.map((message) => `> ${message}`), '',
-    ...(example.mended === undefined ? [`${example.instead ?? ''}`, ''] : [`Fix: *${ran.fix ?? ''}*`, '', '```yaml', example.mended.trim(), '```', '']),
+    ...(mended === undefined ? [instead ?? '', ''] : [`Fix: *${ran.fix ?? ''}*`, '', ...yaml(mended)]),
   ];
 }
 
