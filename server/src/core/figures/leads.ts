@@ -2,8 +2,9 @@
 import type { Build, Placed } from '../build/build';
 import { plugKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
-import type { Plug } from '../trade/plugs';
-import { between, counted, derive, missing, number, times, total, unknown, type Figure, type Missing } from './figure';
+import { isSixteenPinAdapter } from '../trade/box-things';
+import { PLUGS, SIXTEEN_PIN_LEVELS_W, type Plug } from '../trade/plugs';
+import { between, counted, derive, figure, missing, most, number, times, total, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 import { howMany } from './power';
 
@@ -75,4 +76,28 @@ function takenBy(lead: Lead, kind: Plug): Figure | undefined {
   const start = startOf(lead);
   if ('lacks' in start) return unknown('count', `${kind} taken by ${lead.label}`, 'lacks' in plug ? [plug.lacks, start.lacks] : [start.lacks]);
   return 'plugs' in start && start.at === kind ? times(start.plugs, howMany(lead)) : undefined;
+}
+
+/** Adapters to a 16-pin plug that lie in the boxes of cards, and the PCIe 8-pin plugs that one of them joins. */
+export const boxedAdapters = memo((build: Build): { readonly count: Figure; readonly joins: Figure } => {
+  const cards = [...build.parts.graphics, ...build.parts.cards].filter((card) => plugCount(card.part.plugs, '16-pin', card.label).hi > 0);
+  const count = total('16-pin adapters in the boxes of cards', 'count', cards.map((card) => times(adaptersIn(card), howMany(card))));
+  const joins = cards.length === 0 ? number(0, 'PCIe 8-pin plugs of an adapter') : most('PCIe 8-pin plugs that an adapter joins', cards.map(joinedFor));
+  return { count, joins };
+});
+
+type Card = Placed<'graphics'> | Placed<'cards'>;
+
+function adaptersIn({ part, label }: Card): Figure {
+  const box = part['in-the-box'];
+  const what = `16-pin adapters in the box of ${label}`;
+  if (!box.value) return { ...between(0, 1, 'count', what, { source: 'its box is not stated' }), missing: [missing(box, `what the box of ${label} holds`)] };
+  return number(box.value.reduce((sum, { value }) => sum + (value && isSixteenPinAdapter(value.thing) ? value.count : 0), 0), what, 'counted in the box');
+}
+
+/** As many plugs of 150 W as bring the level that the card wants; without it, as many as the least and the highest level take. */
+function joinedFor({ part, label }: Card): Figure {
+  const stated = figure(part['power-level'], `power level that ${label} wants`);
+  const level = stated.missing.length > 0 ? { ...stated, lo: SIXTEEN_PIN_LEVELS_W.at(-1)!, hi: SIXTEEN_PIN_LEVELS_W[0] } : stated;
+  return derive(`PCIe 8-pin plugs of the adapter of ${label}`, 'count', [level], 'power level ÷ 150 W a plug, rounded up', (watts) => Math.ceil(watts! / PLUGS['PCIe 8-pin'].powerW.low));
 }

@@ -22,6 +22,11 @@ export function isFanSplitter(written: string): boolean {
   return /^(?:(?:fan|pwm|[34]-pin) )*(?:splitter|y[- ]?(?:lead|cable))(?: (?:lead|cable))?s?$/i.test(written.trim());
 }
 
+/** An adapter to a 16-pin plug, as lists of a card's box spell it. Source: common practice. */
+export function isSixteenPinAdapter(written: string): boolean {
+  return /\b(?:16-pin|12VHPWR|12V-2x6)\b/i.test(written) && /\badapter\b/i.test(written);
+}
+
 /** A set of screws for a case holds what its tray and bays take. Source: common practice. */
 export function isScrewSet(written: string): boolean {
   return /^(?:case )?screw (?:set|kit|bag)s?$/i.test(written.trim());

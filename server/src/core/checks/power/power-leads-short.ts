@@ -1,14 +1,14 @@
 // Power plugs that board and cards want, kind by kind, against those that supply and leads bring.
 import type { Build } from '../../build/build';
-import { total, type Figure } from '../../figures/figure';
-import { plugsBrought, plugsWanted } from '../../figures/leads';
-import { join, say } from '../../figures/say';
-import { all, atMost, type Truth } from '../../figures/truth';
+import { derive, total, type Figure } from '../../figures/figure';
+import { boxedAdapters, plugsBrought, plugsWanted } from '../../figures/leads';
+import { join, say, type Said } from '../../figures/say';
+import { all, any, atMost, type Truth } from '../../figures/truth';
 import type { Plug } from '../../trade/plugs';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
-interface Count { readonly words: string; readonly eps: boolean; readonly want: Figure; readonly have: Figure; readonly truth: Truth }
+interface Count { readonly words: string; readonly eps: boolean; readonly want: Figure; readonly have: Figure; readonly truth: Truth; readonly aside?: () => Said }
 
 export default check({
   id: 'power-leads-short',
@@ -35,7 +35,7 @@ parts:
     const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
     yield outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
       ...(onlyMoreEps ? { grade: 'short' as const } : {}),
-      broken: () => join(...short.map(({ words, want, have }) => say`Of ${words} power plugs the parts want ${want}; supply and leads bring ${have}.`)),
+      broken: () => join(...short.flatMap(({ words, want, have, aside }) => [say`Of ${words} power plugs the parts want ${want}; supply and leads bring ${have}.`, ...(aside ? [aside()] : [])])),
       fixes: () => [swap(supply)],
     });
   },
@@ -52,8 +52,23 @@ function countsOf(build: Build): Count[] {
     const have = sum(brought, 'brought');
     return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have) };
   };
-  const counts = [count('24-pin', '24-pin'), count('EPS 8-pin', 'EPS 8-pin'), count('PCIe 8-pin', 'PCIe 8-pin'), count('16-pin', '16-pin'), count('peripheral 4-pin', 'peripheral 4-pin')];
+  const counts = [count('24-pin', '24-pin'), count('EPS 8-pin', 'EPS 8-pin'), count('PCIe 8-pin', 'PCIe 8-pin'), byAdapter(build, count('16-pin', '16-pin')), count('peripheral 4-pin', 'peripheral 4-pin')];
   if (wanted.get('EPS 4-pin')!.hi > 0) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
   if (wanted.get('PCIe 6-pin')!.hi > 0) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
   return counts;
+}
+
+/** A card’s own adapter gives its 16-pin plug too, where PCIe 8-pin plugs enough are left for it. */
+function byAdapter(build: Build, sixteen: Count): Count {
+  const { want, have, truth } = sixteen;
+  const { count, joins } = boxedAdapters(build);
+  if (truth.is === true || want.missing.length > 0 || want.hi === 0 || count.hi === 0) return sixteen;
+  const brought = plugsBrought(build).get('PCIe 8-pin')!;
+  const all16 = total('16-pin brought, adapters of the cards’ boxes among them', 'count', [have, count]);
+  const eights = derive('PCIe 8-pin wanted, those of adapters among them', 'count', [plugsWanted(build).get('PCIe 8-pin')!, want, have, joins],
+    'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × plugs of an adapter', (eight, wanted, has, each) => eight! + Math.max(0, wanted! - has!) * each!);
+  return {
+    ...sixteen, truth: any(truth, all(atMost(want, all16), atMost(eights, brought))),
+    aside: () => say`The adapter of the card’s own box makes that ${eights} PCIe 8-pin plugs in all, of which there are ${brought}.`,
+  };
 }
