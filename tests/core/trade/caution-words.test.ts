@@ -19,27 +19,28 @@ describe('a consequence calls for', () => {
     ...['serious', 'severe', 'grave', 'bad', 'severely'].flatMap((how) => ['injury', 'burns', 'hurt', 'wounds'].map((harm) => `${how}  ${harm}`)),
     ...['injured', 'burned', 'hurt', 'wounded'].flatMap((harm) => ['seriously', 'severely', 'badly', 'gravely'].map((how) => `${harm}  ${how}`)),
     'lose a finger', 'lose an eye', 'losing the hand', 'lose your sight', 'lose his finger', 'lose her hand', 'lose  sight', 'stop the heart', 'stops  the  heart',
+    'lose a  finger', 'lose the  hand', 'lose your  sight', 'lose his  finger', 'lose her  hand', 'suffocates', 'could  die', 'could  burn', 'serious wounding',
     'kill whoever touches it', 'kills you', 'kill a person',
   ])('death or serious injury: %s', (consequence) => expect(wordFor(consequence)).toBe(/\bwill\b/.test(consequence) ? 'DANGER' : 'WARNING'));
 
   it.each([
-    'injure', 'minor injuries', 'it hurts', 'hurt', 'bruises', 'irritation', 'crush', 'crushed', 'pinched', 'scalds',
+    'injure', 'minor injuries', 'it hurts', 'hurt', 'bruises', 'irritation', 'crush', 'crushed', 'pinched', 'pinching', 'scalds', 'nip a finger', 'nips the finger',
     ...['cut', 'cuts', 'burn', 'burns', 'shock', 'shocks', 'strain', 'strains'].map((harm) => `${harm} the skin`),
     ...['skin', 'hand', 'hands', 'finger', 'fingers', 'eye', 'eyes', 'back', 'feet', 'foot', 'person', 'people', 'someone', 'you', 'wearer'].map((whom) => `could burn the ${whom}`),
   ])('minor or moderate injury: %s', (consequence) => expect(wordFor(consequence)).toBe('CAUTION'));
 
   it.each([
     'ruin', 'ruins', 'damage', 'damaged', 'destroys', 'destruction, damage', 'break', 'breaks', 'bend', 'bends', 'short', 'shorts', 'shut down', 'shuts  down', 'fail', 'fails', 'spoil', 'spoils',
-    'corrode', 'tear', 'tears', 'crack', 'cracks', 'could burn the header and ruin it',
+    'corrode', 'corrodes', 'corrosion, corroding', 'tear', 'tears', 'crack', 'cracks', 'could burn the header and ruin it',
     ...['board', 'processor', 'cpu', 'drive', 'memory', 'module', 'card', 'supply', 'part', 'parts', 'port', 'header', 'fan', 'pump', 'chip', 'socket', 'slot', 'data'].map((thing) => `kill the ${thing}`),
-    'kill a  drive', 'kill a slot', 'kills its fan', 'kill any port', 'kills data', 'kill  boards',
+    'kill a  drive', 'kill a slot', 'kills its fan', 'kill any port', 'kill the  board', 'kills its  fan', 'kill any  port', 'kills data', 'kill  boards',
   ])('damage to things: %s', (consequence) => expect(wordFor(consequence)).toBe('NOTICE'));
 
   it.each([
     'needs skill', 'a killswitch', 'the diet', 'a firewall', 'undead', 'shortsighted', 'a ruinous', 'unbroken', 'bendy', 'a tearoff', 'failsafe', 'spoiler',
     'a shutdown', 'outbreaks', 'a cutout of skinny', 'cut cost; back up', 'cut cost. You choose', 'a haircut of the hands', 'could burn brightly', 'seriously late', 'a bonfire', 'burns paper',
     'a fatal error', 'a fatal  error', 'the wearer dies', 'lose a screw', 'stop the fan', 'badly lit', 'hurtful',
-    'nobody is hurt', 'no one is injured', 'no  person is killed', 'does not burn the skin', 'never a fire', 'without injury to the hands',
+    'nobody is hurt', 'no one is injured', 'no person is hurt', 'no  person is hurt', 'no  one is hurt', 'does not burn the skin', 'never a fire', 'without injury to the hands',
   ])('nothing: %s', (consequence) => expect(wordFor(consequence)).toBeUndefined());
 
   it.each([
