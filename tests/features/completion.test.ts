@@ -1,5 +1,8 @@
 // Completion: keys of the place, values of the field, names that the board, the parts folder and the build give.
 import { describe, expect, test } from 'vitest';
+import { partNamed } from '../../server/src/core/figures/steps';
+import { handedOver } from '../../server/src/core/manifest/acceptance';
+import { STEP_KINDS } from '../../server/src/core/trade/steps';
 import { completion, type CompletionItem } from '../../server/src/features/completion';
 import { edited, view } from '../support/view';
 
@@ -103,6 +106,52 @@ describe('values', () => {
 
   test('that YAML would read as something else are quoted', () => {
     expect(offered('parts:\n  drives:\n    - name: "yes"\nexpect:\n  drives:\n    ¦\n').take('yes')).toContain('"yes": ');
+  });
+});
+
+describe('the order of work and what follows it', () => {
+  const work = 'parts:\n  board: { use: norrvik/b7-forge }\n  drives:\n    - { name: scratch, slot: M2_1 }\n    - { use: a/b, slot: M2_2 }\n    - { use: a/b, slot: M2_3 }\n';
+
+  test('a step is a text of the list, in a block or in brackets, begun or not', () => {
+    for (const steps of ['steps:\n  - ¦\n', 'steps:\n  - fit board\n  - ¦\n', 'steps: [¦]\n', 'steps: [fit board, ¦]\n', 'steps:\n  - fit pro¦\n', 'steps:\n  - do: ¦\n', 'steps: [{ do: ¦ }]\n']) {
+      expect(offered(steps).labels, steps).toEqual(expect.arrayContaining([...STEP_KINDS]));
+    }
+    expect(offered('steps:\n  - ¦\n').take('fit processor')).toBe('steps:\n  - fit processor\n');
+    expect(offered('steps:\n  - fit pro¦\n').take('fit processor')).toBe('steps:\n  - fit processor\n');
+    expect(offered('steps:\n  -¦\n').take('fit processor')).toBe('steps:\n  - fit processor\n');
+  });
+
+  test('a step may be written out instead', () => {
+    expect(offered('steps:\n  - ¦\n').labels).toEqual(expect.arrayContaining(['do', 'part', 'note', 'after', 'caution']));
+    expect(offered('steps:\n  - do: fit board\n    after: [¦]\n').labels).toEqual([...STEP_KINDS]);
+    expect(offered('steps:\n  - caution: { word: ¦ }\n').labels).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']);
+  });
+
+  test('a group without a text of its own is offered no texts', () => {
+    expect(offered('accept:\n  - ¦\n').items.every(({ kind }) => kind === 10)).toBe(true);
+  });
+
+  test('a step’s part goes by its name, its part file or its slot, and means that part', () => {
+    const { labels, take } = offered(`${work}steps:\n  - { do: fit M.2 drive, part: ¦ }\n`);
+    expect(labels).toEqual(['norrvik/b7-forge', 'scratch', 'M2_2', 'M2_3']);
+    const { view: judged } = view(take('M2_3'), parts);
+    expect(partNamed(judged.build!, 'M2_3')?.path).toBe('parts.drives[2]');
+  });
+
+  test('acceptance and hand-over know their keys, choices and the drives’ names', () => {
+    expect(offered('acceptance:\n  ¦\n').labels).toEqual(expect.arrayContaining(['memory-test', 'drive-tests', 'wall-power']));
+    expect(offered(`${work}acceptance:\n  drive-tests:\n    - drive: ¦\n`).labels).toEqual(['scratch']);
+    expect(offered('acceptance:\n  drive-tests:\n    - { test: ¦ }\n').labels).toContain('long self-test');
+    expect(offered('hand-over:\n  includes: [serials, ¦]\n').labels).toEqual(expect.arrayContaining([...handedOver]));
+    expect(offered('hand-over:\n  includes:\n    - ¦\n').take('firmware')).toBe('hand-over:\n  includes:\n    - firmware\n');
+    expect(offered('hand-over: { cards: ¦ }\n').labels).toEqual(['fitted', 'taken out']);
+  });
+
+  test('a promised display goes to an output that is there, an update to a version of the board’s list', () => {
+    expect(offered(`${board}expect:\n  displays:\n    - { port: ¦ }\n`).labels).toEqual(['HDMI']);
+    const listed = 'parts:\n  board: { firmware: { versions: ["1.08", "1.20"] } }\nbench: { firmware-update: { to: ¦ } }\n';
+    expect(offered(listed).labels).toEqual(['1.20', '1.08']);
+    expect(offered(listed).take('1.20')).toBe(listed.replace('¦', '"1.20"'));
   });
 });
 

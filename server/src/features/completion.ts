@@ -1,13 +1,11 @@
 // Completion: the keys that may stand at a place, and the values that a field, the board or the parts folder allows.
-import type { Build } from '../core/build/build';
-import type { Fact } from '../core/parts/fact';
 import type { Field, Table } from '../core/parts/field';
 import type { Kind } from '../core/parts/kinds';
 import { visible } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
 import { describeField } from './field-words';
-import { keyNames, valueNames, type Offer } from './names';
+import { keyNames, placeNames, valueNames, type Offer } from './names';
 import { markup } from './prose';
 import type { MarkupContent, Position, TextEdit, View } from './shapes';
 
@@ -99,44 +97,25 @@ function values(spot: Spot): CompletionItem[] {
   const { at, view } = spot;
   if (at.where === 'key' || (at.where === 'gap' && at.map && !at.entry && !at.list)) return [];
   const meaning = meaningOf(view.doc, at.path);
-  let field = meaning?.field;
-  if (field?.type === 'list') field = (at.where === 'gap' && at.list) || at.node?.type === 'scalar' ? (field.of as Field) : undefined;
-  if (!meaning || !field || field.type === 'group' || field.type === 'named' || field.type === 'list') return [];
+  const field = meaning?.field && scalarAt(at, meaning.field);
+  if (!meaning || !field) return [];
   return offers(spot, meaning, field).map((offer, i) => valueItem(spot, offer, i));
+}
+
+/** The field of the one value that would stand here: the field’s own, that of a list’s items, or the key that a bare text in a list stands for. */
+function scalarAt(at: At, field: Field): Field | undefined {
+  const isItem = at.list !== undefined && (at.node === undefined || at.node.type === 'scalar');
+  if (field.type === 'list') return isItem || at.node?.type === 'scalar' ? scalarAt(at, field.of as Field) : undefined;
+  if (field.type === 'group') return field.bare !== undefined && isItem ? (field.fields[field.bare] as Field) : undefined;
+  return field.type === 'named' ? undefined : field;
 }
 
 function offers({ view, at, options }: Spot, meaning: Meaning, field: Field): Offer[] {
   const key = at.path.findLast((step) => typeof step === 'string');
   const placed = view.build && meaning.role && meaning.index !== undefined ? placedAt(view.build, meaning.role, meaning.index) : undefined;
   if (key === 'use' && placed) return options.parts(placed.kind).map((name) => ({ name }));
-  const things = placed && view.build && typeof key === 'string' ? namedThings(view.build, key, meaning) : valueNames(view, at.path);
+  const things = placed && view.build && meaning.role && typeof key === 'string' ? placeNames(view.build, key, meaning.role) : valueNames(view, at.path);
   return [...things, ...ofField(field).filter(({ name }) => !things.some((thing) => thing.name === name))];
-}
-
-function namedThings(build: Build, key: string, meaning: Meaning): Offer[] {
-  const board = build.parts.board?.part;
-  const chassis = build.parts.case?.part;
-  switch (key) {
-    case 'slot': return entries(board?.slots, (slot) => detail(slot, 'kind', 'length', 'carries', 'generation')).filter(({ detail: words = '' }) => meaning.role === 'drives' || !words.startsWith('M.2'));
-    case 'slots': return (board?.memory.slots.value ?? []).flatMap((fact) => (fact.value === undefined ? [] : [{ name: fact.value }]));
-    case 'port': return meaning.role === 'displays'
-      ? [...build.parts.graphics.flatMap(({ part }) => entries(part.outputs, (output) => detail(output, 'link'))), ...entries(board?.['display-outputs'], (output) => detail(output, 'link'))]
-      : entries(board?.ports, () => '');
-    case 'header':
-    case 'pump-header': return entries(board?.headers, (header) => detail(header, 'kind', 'pins', 'current')).filter(({ detail: words = '' }) => words === '' || /^(fan|pump)\b/.test(words));
-    case 'bay': return entries(chassis?.bays, () => '');
-    case 'mount': return entries(meaning.role === 'fans' ? chassis?.['fan-places'] : chassis?.['radiator-places'], () => '');
-    default: return [];
-  }
-}
-
-function entries(fact: Fact<ReadonlyMap<string, unknown>> | undefined, words: (value: unknown) => string): Offer[] {
-  return [...(fact?.value ?? [])].map(([name, value]) => ({ name, detail: words(value) }));
-}
-
-function detail(group: unknown, ...keysOfGroup: readonly string[]): string {
-  const facts = group as Record<string, Fact<unknown> | undefined>;
-  return keysOfGroup.map((key) => facts[key]?.text ?? '').filter((text) => text !== '').join(', ');
 }
 
 function ofField(field: Field): Offer[] {
