@@ -13,10 +13,14 @@ import { startWorkbench, type Workbench } from './workbench/server';
 const hostSteps = [
   'starts with a build and knows its kinds of file',
   'says nothing of the mistake before it is made',
+  'offers what may stand at a place',
+  'mends on request all that has one reading',
   'finds the mistake as it is typed',
   'explains the key on hover',
   'mends it with one quick fix, undone in one step',
   'registers its commands',
+  'explains a check on a page of its own',
+  'checks files on request that nobody has open',
   'finds the mistake again after a restart',
 ];
 

@@ -21,6 +21,12 @@ export interface Scenario {
   finding: string;
   /** The whole line that the quick fix changes, and what it makes of it. */
   mended: { line: string; becomes: string };
+  /** A slip with one reading: the line that is spoilt, what it becomes, and the finding that this brings. */
+  slip: { line: string; becomes: string; finding: string };
+  /** What completion must offer, at the start of a text on a line of the good build. */
+  offers: { line: string; at: string; labels: string[] }[];
+  /** Texts that the page on the finding's check must hold. */
+  pageSays: string[];
   /** Texts that the hover on the key must hold once the value is typed. */
   hoverSays: string[];
   /** Commands that the extension must register. */

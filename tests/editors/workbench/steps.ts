@@ -1,9 +1,10 @@
 // Runs inside the extension host: the installed extension seen through the editor's own interface.
 import { deepStrictEqual, ok, strictEqual } from 'node:assert';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as vscode from 'vscode';
 import type { HostResults, Job } from './host';
+import { serverProcesses } from './processes';
 
 const job = JSON.parse(readFileSync(join(__dirname, 'job.json'), 'utf8')) as Job;
 const { scenario } = job;
@@ -15,10 +16,14 @@ type Measured = Record<string, number> | void;
 const steps: Record<string, () => Promise<Measured>> = {
   'starts with a build and knows its kinds of file': startsWithBuild,
   'says nothing of the mistake before it is made': saysNothing,
+  'offers what may stand at a place': offersWhatMayStand,
+  'mends on request all that has one reading': mendsAll,
   'finds the mistake as it is typed': findsMistake,
   'explains the key on hover': explainsOnHover,
   'mends it with one quick fix, undone in one step': mendsIt,
   'registers its commands': registersCommands,
+  'explains a check on a page of its own': explainsCheck,
+  'checks files on request that nobody has open': checksWorkspace,
   'finds the mistake again after a restart': findsAfterRestart,
 };
 
@@ -48,6 +53,32 @@ async function saysNothing(): Promise<void> {
   strictEqual(lineOfScenario(document).text, scenario.at);
   await vscode.commands.executeCommand('vscode.executeHoverProvider', document.uri, keyPosition(document)); // the server has answered
   deepStrictEqual(findings(document).map((finding) => finding.message), []);
+}
+
+/** Names of parts come from the parts folder: the first answer may be given before that is read. */
+async function offersWhatMayStand(): Promise<void> {
+  const { document } = await showBuild();
+  for (const { line, at, labels } of scenario.offers) {
+    const position = new vscode.Position(lineNumber(document, line), line.indexOf(at));
+    await until(`${labels.join(', ')} at "${line}"`, async () => {
+      const { items } = await vscode.commands.executeCommand<vscode.CompletionList>('vscode.executeCompletionItemProvider', document.uri, position);
+      const offered = items.map(({ label }) => (typeof label === 'string' ? label : label.label));
+      return labels.every((label) => offered.includes(label));
+    });
+  }
+}
+
+async function mendsAll(): Promise<void> {
+  const editor = await showBuild();
+  const { document } = editor;
+  const { line, becomes, finding } = scenario.slip;
+  const good = document.getText();
+  const spoilt = document.lineAt(lineNumber(document, line)).range;
+  ok(await editor.edit((edit) => edit.replace(spoilt, becomes)), 'the edit was refused');
+  await until('the slip is found', () => coded(document.uri, finding).length > 0);
+  await vscode.commands.executeCommand('editor.action.fixAll');
+  await until('the slip is mended', () => coded(document.uri, finding).length === 0);
+  strictEqual(document.getText(), good, 'the mended text');
 }
 
 async function findsMistake(): Promise<Measured> {
@@ -102,6 +133,39 @@ async function registersCommands(): Promise<void> {
   deepStrictEqual(scenario.commands.filter((command) => !known.includes(command)), [], 'commands not registered');
 }
 
+/** By its name, and without one by the finding at the cursor. */
+async function explainsCheck(): Promise<void> {
+  const editor = await showBuild();
+  await findingComes(editor.document);
+  const page = vscode.Uri.from({ scheme: 'fettle-check', path: `${scenario.finding}.md` });
+  const text = (await vscode.workspace.openTextDocument(page)).getText();
+  for (const expected of scenario.pageSays) ok(text.includes(expected), `"${expected}" is not on the page: ${text}`);
+  const { start } = findings(editor.document)[0]!.range;
+  editor.selection = new vscode.Selection(start, start);
+  for (const named of [[scenario.finding], []]) {
+    await vscode.commands.executeCommand('fettle.explain', ...named);
+    const tab = await until('the page is shown', previewTab);
+    await vscode.window.tabGroups.close(tab);
+    await showBuild();
+  }
+}
+
+function previewTab(): vscode.Tab | undefined {
+  const tabs = vscode.window.tabGroups.all.flatMap((group) => group.tabs);
+  return tabs.find(({ input, label }) => input instanceof vscode.TabInputWebview && label.includes(scenario.finding));
+}
+
+async function checksWorkspace(): Promise<void> {
+  const closed = fileUri('closed.pcbuild.yaml');
+  await vscode.workspace.fs.writeFile(closed, new TextEncoder().encode(job.mended.replace(scenario.at, scenario.at.replace(scenario.value, scenario.typed))));
+  deepStrictEqual(coded(closed, scenario.finding), [], 'a file that nobody has open is silent until it is asked for');
+  await vscode.commands.executeCommand('fettle.checkWorkspace');
+  await until('the finding of the closed file', () => coded(closed, scenario.finding).length > 0);
+  ok(vscode.workspace.textDocuments.every(({ uri }) => uri.toString() !== closed.toString()), 'the file was opened for it');
+  await vscode.workspace.fs.delete(closed);
+  await until('the finding goes with its file', () => coded(closed, scenario.finding).length === 0);
+}
+
 /** Findings on show may be the old server's: what counts is that they follow the text again. */
 async function findsAfterRestart(): Promise<Measured> {
   const editor = await showBuild();
@@ -122,22 +186,6 @@ async function findsAfterRestart(): Promise<Measured> {
     });
   }
   return { restartToFindingMs };
-}
-
-/** Process ids of what runs out of the installed extension's folder. */
-function serverProcesses(): number[] {
-  const home = vscode.extensions.getExtension('fettle.fettle')?.extensionPath;
-  if (!home) return [];
-  const pids = readdirSync('/proc').filter((name) => /^\d+$/.test(name)).map(Number);
-  return pids.filter((pid) => pid !== process.pid && commandLine(pid).includes(home));
-}
-
-function commandLine(pid: number): string {
-  try {
-    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
-  } catch {
-    return ''; // ended meanwhile
-  }
 }
 
 async function replaceValue(editor: vscode.TextEditor, from: string, to: string): Promise<void> {
@@ -161,6 +209,12 @@ function lineOfScenario(document: vscode.TextDocument): vscode.TextLine {
   return line;
 }
 
+function lineNumber(document: vscode.TextDocument, text: string): number {
+  const number = document.getText().split(/\r?\n/).indexOf(text);
+  ok(number >= 0, `no line "${text}" in ${scenario.build}`);
+  return number;
+}
+
 function keyPosition(document: vscode.TextDocument): vscode.Position {
   return new vscode.Position(lineOfScenario(document).lineNumber, scenario.at.indexOf(scenario.key) + 1);
 }
@@ -173,9 +227,11 @@ function codeOf({ code }: vscode.Diagnostic): unknown {
   return typeof code === 'object' ? code.value : code;
 }
 
-function findings(document: vscode.TextDocument): vscode.Diagnostic[] {
-  return vscode.languages.getDiagnostics(document.uri).filter((finding) => codeOf(finding) === scenario.finding);
+function coded(uri: vscode.Uri, id: string): vscode.Diagnostic[] {
+  return vscode.languages.getDiagnostics(uri).filter((finding) => codeOf(finding) === id);
 }
+
+const findings = ({ uri }: vscode.TextDocument): vscode.Diagnostic[] => coded(uri, scenario.finding);
 
 /** Waits on the editor's own event, so that the time measured is not that of a poll. */
 async function findingComes(document: vscode.TextDocument): Promise<void> {
