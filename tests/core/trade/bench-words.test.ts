@@ -1,6 +1,6 @@
 // Slips read out of free text: what must be heard, and the near misses that must not.
 import { describe, expect, it } from 'vitest';
-import { findSlip, handlesCell, speaksOf, type Hazard, type Slip } from '../../../server/src/core/trade/bench-words';
+import { findSlip, handlesCell, mayHoldSlip, speaksOf, type Hazard, type Slip } from '../../../server/src/core/trade/bench-words';
 
 const heard: [Slip, string][] = [
   ['processor pressed', 'Press the processor down until it clicks.'],
@@ -234,6 +234,7 @@ const unheard: [Slip, string][] = [
 
 describe('slips', () => {
   it.each(heard)('%s: %s', (slip, text) => {
+    expect(mayHoldSlip(text)).toBe(true);
     const found = findSlip(text, slip)!;
     expect(found).toBeDefined();
     expect(text.slice(found.start, found.end)).toBe(found.words);

@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact, Group } from '../parts/fact';
 import type { step as stepField } from '../manifest/steps';
+import { mayHoldSlip } from '../trade/bench-words';
 import { ENERGISING, type StepKind } from '../trade/steps';
 import type { ListNode, Node } from '../yaml';
 import { memo } from './memo';
@@ -77,13 +78,14 @@ export function stepList(build: Build): ListNode | undefined {
 }
 
 /** Everything that a step says in free text: its note and its caution. */
-export interface Words { readonly step: Step; readonly fact: Fact<string> }
+export interface Words { readonly step: Step; readonly fact: Fact<string>; /** Whether it has a word without which no slip can be read out of it. */ readonly mayHoldSlip: boolean }
 
 /** The notes of all steps, and what stands for a step without being a word of the list. */
 export const notes = memo((build: Build): readonly Words[] => statedSteps(build).flatMap((step) => {
   const { do: done, note } = step.group;
-  const odd = step.kind === undefined && done.node?.type === 'scalar' && done.text !== '' ? [{ step, fact: done as Fact<string> }] : [];
-  return note.value === undefined ? odd : [...odd, { step, fact: note }];
+  const said: Fact<string>[] = step.kind === undefined && done.node?.type === 'scalar' && done.text !== '' ? [done as Fact<string>] : [];
+  if (note.value !== undefined) said.push(note);
+  return said.map((fact) => ({ step, fact, mayHoldSlip: mayHoldSlip(fact.text, step.kind === 'fit processor') }));
 }));
 
 /** A caution that a step carries, or that stands in the list by itself, and the kind of step it belongs to. */

@@ -50,6 +50,11 @@ const KEYS: Readonly<Record<Slip, RegExp>> = {
   'processor pressed': /processor|cpu/i, 'contacts touched': /contact|pins?\b|gold|lands\b/i, 'vacuum cleaner': /vacuum|hoover/i, 'bag as mat': /bags?\b/i, 'hot part touched': /hot\b|stress|load|running|test/i,
 };
 
+const ANY_KEY = new RegExp(Object.values(KEYS).map((key) => key.source).join('|'), 'i');
+
+/** Whether a text may hold a slip at all: asked once of each note, it spares looking for each slip. “It” in a step that fits the processor needs no such word. */
+export const mayHoldSlip = (text: string, fits = false): boolean => fits || ANY_KEY.test(text);
+
 /** What lets a match of the list pass after all: another thing is meant, or it is done as it should be. */
 const INNOCENT: Readonly<Partial<Record<Slip, RegExp>>> = {
   'contacts touched': /\b(?:alcohol|isopropyl|isopropanol|swab|contact\s+cleaner)\b/i,

@@ -37,10 +37,12 @@ steps:
   *test(build) {
     const steps = statedSteps(build);
     if (steps.length === 0 || build.all().length === 0) return;
+    const judged = new Map<StepKind, Truth | undefined>();
     for (const step of steps) {
       if (step.kind === undefined) continue;
+      if (!judged.has(step.kind)) judged.set(step.kind, hasPartFor(build, step.kind));
       const lost = step.group.part.value !== undefined && !step.part;
-      const truth = lost ? sure(false) : hasPartFor(build, step.kind);
+      const truth = lost ? sure(false) : judged.get(step.kind);
       if (!truth) continue;
       yield outcome(atStep(build, step), truth, {
         broken: () => (lost ? say`${step.label} names a part that this build does not have.` : say`Nothing in this build asks for ${step.label}.`),

@@ -53,19 +53,28 @@ interface OrderEdge { readonly edge: Edge; readonly truth: Truth }
 /** All that is said of the order of the stated kinds: by rules, and by `after:`. */
 class Order {
   private readonly kinds: readonly StepKind[];
+  private readonly numbers: ReadonlyMap<StepKind, number>;
   private readonly edges: readonly OrderEdge[];
 
   constructor(build: Build, groups: readonly StepGroup[]) {
     this.kinds = [...new Set(groups.map((group) => group.kind))];
-    const number = (kind: StepKind | undefined): number => (kind === undefined ? -1 : this.kinds.indexOf(kind));
-    const rules = ORDER_RULES.filter((rule) => rule.strength === 'needed' && (rule.or === undefined || !this.kinds.includes(rule.or))).map((rule) => ({ edge: [number(rule.before), number(rule.after)] as const, truth: binds(build, rule.when) }));
-    const own = groups.flatMap((group) => group.steps.flatMap((step) => (step.group.after.value ?? []).map((name) => ({ edge: [number(name.value), number(group.kind)] as const, truth: sure(true) }))));
-    this.edges = [...rules, ...own].filter(({ edge, truth }) => edge[0] >= 0 && edge[1] >= 0 && truth.is !== false);
+    this.numbers = new Map(this.kinds.map((kind, i) => [kind, i]));
+    const edges: OrderEdge[] = [];
+    const add = (before: StepKind | undefined, after: StepKind, truth: Truth): void => {
+      const edge = [this.numbers.get(before as StepKind), this.numbers.get(after)] as const;
+      if (edge[0] !== undefined && edge[1] !== undefined && truth.is !== false) edges.push({ edge: [edge[0], edge[1]], truth });
+    };
+    for (const rule of ORDER_RULES) {
+      if (rule.strength !== 'needed' || !this.numbers.has(rule.before) || !this.numbers.has(rule.after) || (rule.or !== undefined && this.numbers.has(rule.or))) continue;
+      add(rule.before, rule.after, binds(build, rule.when));
+    }
+    for (const group of groups) for (const step of group.steps) for (const name of step.group.after.value ?? []) add(name.value, group.kind, sure(true));
+    this.edges = edges;
   }
 
   /** Whether nothing has `from` before `to`; where something has, the steps on the way. */
   way(from: StepKind, to: StepKind): { readonly truth: Truth; readonly way?: readonly string[] } {
-    const [start, end] = [this.kinds.indexOf(from), this.kinds.indexOf(to)];
+    const [start, end] = [this.numbers.get(from) ?? -1, this.numbers.get(to) ?? -1];
     const sureWay = this.find(start, end, (one) => one.truth.is === true);
     if (sureWay) return { truth: sure(false), way: sureWay.map((i) => this.kinds[i]!) };
     const openWay = this.find(start, end, () => true);

@@ -68,8 +68,8 @@ export function addToStep(build: Build, step: Step, key: string, value: Value, t
 
 /** One outcome for each note: broken where the slip can be read out of it. */
 export function* slipsIn(build: Build, slip: Slip, reads: string, instead: string, more: (step: Step) => Partial<Outcome> = () => ({})): Iterable<Outcome> {
-  for (const { step, fact } of notes(build)) {
-    const found = findSlip(fact.text, slip, step.kind === 'fit processor');
+  for (const { step, fact, mayHoldSlip } of notes(build)) {
+    const found = !mayHoldSlip ? undefined : findSlip(fact.text, slip, step.kind === 'fit processor');
     const node = fact.node!;
     const words = found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
     const span = found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
