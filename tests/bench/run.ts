@@ -1,0 +1,147 @@
+// The speed that is promised, measured. Run: npm run bench [quick]. `quick` makes the large workspaces a tenth as large.
+import { spawn, spawnSync } from 'node:child_process';
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { createProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node';
+import { Build, kindOfPart } from '../../server/src/core/build/build';
+import { inspect } from '../../server/src/core/build/inspect';
+import { judgeBuild } from '../../server/src/core/judge/judge';
+import { trySwap, type Candidate } from '../../server/src/core/judge/prove';
+import { parse } from '../../server/src/core/yaml';
+import { today } from '../support/bench';
+import { findIn, readSamples } from '../support/samples';
+import { inTurns, median, memoryOf, printTable, run, share, timed, type Row } from './measure';
+import { makeWorkspace } from './workspace';
+
+const root = join(__dirname, '../..');
+const command = join(root, 'dist/fettle.js');
+const scale = process.argv.includes('quick') ? 10 : 1;
+const ms = (value: number): string => `${value < 10 ? value.toFixed(2) : value.toFixed(0)} ms`;
+const rows: Row[] = [];
+const add = (figure: string, measured: string, target: string, met?: boolean): void => void rows.push({ figure, measured, target, met });
+
+function checksOnOne(): void {
+  const { docs, house, builds } = readSamples();
+  const find = findIn(docs);
+  const { doc } = builds.find((build) => build.doc.name.startsWith('survey-desk'))!;
+  const judge = (): unknown => judgeBuild(new Build(doc, find, house, today));
+  const typed = (): unknown => (doc.memo.delete(inspect), judge());
+  const [judged, afterTyping, read] = inTurns(400, 200, judge, typed, () => parse(doc.text)) as [number[], number[], number[]];
+  add('all checks on a parsed build, median', ms(median(judged)), '0.30 ms', median(judged) <= 0.3);
+  add('  best of all', ms(Math.min(...judged)), '');
+  add('  with the text inspected anew, median', ms(median(afterTyping)), '');
+  add('  reading its text, median', ms(median(read)), '');
+}
+
+function swaps(): void {
+  const { docs, house, builds } = readSamples();
+  const find = findIn(docs);
+  const { doc } = builds.find((build) => build.doc.name.startsWith('survey-desk'))!;
+  const build = new Build(doc, find, house, today);
+  const before = judgeBuild(build);
+  const parts = [...docs.values()].filter((one) => one.kind === 'part').map((one): Candidate & { kind: unknown } => ({ name: one.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc: one, kind: kindOfPart(one) }));
+  const tries = build.all().flatMap((placed) => parts.filter(({ kind }) => kind === placed.kind).map((candidate) => () => trySwap(build, before, placed, candidate)));
+  for (let i = 0; i < 20; i++) for (const attempt of tries) attempt();
+  const rates = Array.from({ length: 15 }, () => {
+    const begun = performance.now();
+    for (const attempt of tries) attempt();
+    return (tries.length / (performance.now() - begun)) * 1000;
+  });
+  add('parts tried in a place, a second', `${Math.round(median(rates))}`, '5000', median(rates) >= 5000);
+}
+
+function keystrokes(): void {
+  const { stdout } = spawnSync(process.execPath, [join(__dirname, 'keystroke.mjs'), String(300 / scale)], { encoding: 'utf8' });
+  for (const lines of [150, 600]) {
+    const of = (who: string): [string, string] => (new RegExp(`^${lines} lines {2}${who} +median (\\S+) ms {2}p95 (\\S+) ms`, 'm').exec(stdout)?.slice(1) ?? ['?', '?']) as [string, string];
+    const [[floor], [own, p95]] = [of('floor'), of('fettle')];
+    const ratio = Number(own) / Number(floor);
+    add(`keystroke to findings, ${lines} lines, to the floor`, `${ratio.toFixed(2)} (${own} ms)`, '1.25', ratio <= 1.25);
+    if (lines === 150) add('  95th percentile', `${p95} ms`, '8 ms', Number(p95) <= 8);
+  }
+}
+
+function cold(): void {
+  const [all, one, node] = inTurns(15, 2, () => run([command, 'check', 'samples'], root), () => run([command, 'check', 'samples/survey-desk.pcbuild.yaml'], root), () => run(['-e', '0'], root)) as [number[], number[], number[]];
+  add('command on the samples, cold', ms(median(all)), '500 ms', median(all) < 500);
+  const ratio = median(one) / median(node);
+  add('command on one build, cold, to `node -e 0`', `${ratio.toFixed(2)} (${ms(median(one))})`, '2.2', ratio <= 2.2);
+}
+
+async function whole(): Promise<void> {
+  const sizes = [{ builds: 5_000 / scale, parts: 10_000 / scale }, { builds: 10_000 / scale, parts: 20_000 / scale }];
+  const times: number[] = [];
+  for (const { builds, parts } of sizes) {
+    const folder = makeWorkspace(builds, parts);
+    try {
+      run([join(__dirname, 'parse-all.mjs'), folder], root);
+      const own = await timed([command, 'check', '.', '--output', 'out.txt'], folder);
+      const floor = await timed([join(__dirname, 'parse-all.mjs'), folder], root);
+      times.push(own.ms);
+      if (builds !== sizes[1]!.builds) continue;
+      const ratio = own.ms / floor.ms;
+      add(`${builds} builds and ${parts} parts, to parsing them once`, `${ratio.toFixed(2)} (${(own.ms / 1000).toFixed(1)} s)`, '1.3', ratio <= 1.3);
+      add('  peak memory', own.peakMb === undefined ? 'not known' : `${own.peakMb.toFixed(0)} MB`, '400 MB', own.peakMb === undefined ? undefined : own.peakMb <= 400);
+      add('  twice as many files take', `${(times[1]! / times[0]!).toFixed(2)} times as long`, '2.2', times[1]! / times[0]! <= 2.2);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }
+}
+
+/** One open build and 1,000 closed ones that use a case; the case is typed into. */
+async function sharedPart(): Promise<void> {
+  const builds = 1_000 / scale;
+  const folder = makeWorkspace(builds, 2_000 / scale, builds);
+  const server = spawn(process.execPath, [join(root, 'dist/server.js'), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const connection = createProtocolConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
+  const uriOf = (name: string): string => pathToFileURL(join(folder, name)).href;
+  const seen = new Set<string>();
+  let arrived = (_: string): void => undefined;
+  connection.onNotification('textDocument/publishDiagnostics', ({ uri }: { uri: string }) => arrived(uri));
+  connection.listen();
+  try {
+    await connection.sendRequest('initialize', { processId: process.pid, rootUri: null, workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'bench' }], capabilities: {} });
+    await connection.sendNotification('initialized', {});
+    const open = async (name: string): Promise<void> => connection.sendNotification('textDocument/didOpen', { textDocument: { uri: uriOf(name), languageId: 'fettle-build', version: 1, text: readFileSync(join(folder, name), 'utf8') } });
+    await open('builds/0/b0.pcbuild.yaml');
+    await connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri: uriOf('builds/0/b0.pcbuild.yaml') } });
+    const rss = memoryOf(server.pid!, 'VmRSS');
+    add(`server with ${builds} builds beside the open one, memory`, rss === undefined ? 'not known' : `${rss.toFixed(0)} MB`, '120 MB', rss === undefined ? undefined : rss <= 120);
+    await open('parts/tarn-0/mid-3.part.yaml');
+    await connection.sendRequest('workspace/executeCommand', { command: 'fettle.checkWorkspace' });
+    const line = readFileSync(join(folder, 'parts/tarn-0/mid-3.part.yaml'), 'utf8').split('\n').findIndex((text) => text.startsWith('cooler-height:'));
+    const first: number[] = [];
+    const all: number[] = [];
+    for (let i = 0; i < 8; i++) {
+      seen.clear();
+      const begun = performance.now();
+      const done = new Promise<void>((resolve) => (arrived = (uri) => {
+        if (uri.endsWith('/b0.pcbuild.yaml') && !seen.has(uri)) first.push(performance.now() - begun);
+        seen.add(uri);
+        if (seen.size > builds) resolve();
+      }));
+      await connection.sendNotification('textDocument/didChange', { textDocument: { uri: uriOf('parts/tarn-0/mid-3.part.yaml'), version: i + 2 }, contentChanges: [{ range: { start: { line, character: 15 }, end: { line, character: 16 } }, text: String(i + 1) }] });
+      await done;
+      all.push(performance.now() - begun);
+    }
+    add('edit of a part that builds use: the open build', ms(median(first.slice(2))), '20 ms', median(first.slice(2)) <= 20);
+    add(`  all ${builds} of them`, ms(median(all.slice(2))), '500 ms', median(all.slice(2)) <= 500);
+    add('  95th percentile of the open build', ms(share(first.slice(2), 0.95)), '');
+  } finally {
+    connection.dispose();
+    server.kill();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function main(): Promise<void> {
+  for (const [name, measure] of Object.entries({ checksOnOne, swaps, cold, keystrokes, whole, sharedPart })) {
+    process.stderr.write(`${name}…\n`);
+    await measure();
+  }
+  printTable(rows);
+}
+
+void main();
