@@ -1,0 +1,39 @@
+// A part tried in a place gives what the whole build gives with that part written there: nothing that was kept from
+// before may be stale.
+import { describe, expect, it } from 'vitest';
+import { Build, kindOfPart } from '../../server/src/core/build/build';
+import type { Finding } from '../../server/src/core/judge/finding';
+import { judgeBuild } from '../../server/src/core/judge/judge';
+import { trySwap } from '../../server/src/core/judge/prove';
+import { putOn } from '../../server/src/core/checks/kit';
+import { Doc } from '../../server/src/core/parts/doc';
+import { applyEdits } from '../../server/src/core/text';
+import { today } from '../support/bench';
+import { findIn, readSamples } from '../support/samples';
+
+const { docs, house, builds } = readSamples();
+const parts = [...docs.values()].filter((doc) => doc.kind === 'part').map((doc) => ({ name: doc.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc, kind: kindOfPart(doc) }));
+
+/** All of a finding but its columns, which depend on how long a name is. */
+const lineOf = ({ id, grade, place, said, missing }: Finding): string => [grade, id, place.path, said.text, ...missing.map((lack) => lack.path)].join(' | ');
+
+describe('every part of the folder in every place of', () => {
+  it.each(builds.map((build) => [build.doc.name, build] as const))('%s', (_, build) => {
+    const before = judgeBuild(build, { throwOn: true });
+    let tried = 0;
+    for (const placed of build.all()) {
+      for (const candidate of parts.filter(({ kind }) => kind === placed.kind)) {
+        const written = putOn(placed, 'use', candidate.name, '');
+        if (!written) continue;
+        tried++;
+        const text = applyEdits(build.doc.text, written.edits);
+        const whole = judgeBuild(new Build(new Doc(build.doc.name, 'build', text), findIn(docs), house, today), { throwOn: true });
+        const { after } = trySwap(build, before, placed, candidate);
+        expect(after.failed).toEqual([]);
+        expect(after.findings.map(lineOf).sort(), `${candidate.name} at ${placed.path}`).toEqual(whole.findings.map(lineOf).sort());
+        expect(after.counts).toEqual(whole.counts);
+      }
+    }
+    expect(tried).toBeGreaterThan(10);
+  }, 60_000);
+});
