@@ -15,6 +15,7 @@ const hostSteps = [
   'says nothing of the mistake before it is made',
   'offers what may stand at a place',
   'mends on request all that has one reading',
+  'puts the key of a missing fact into the part’s own file',
   'finds the mistake as it is typed',
   'explains the key on hover',
   'mends it with one quick fix, undone in one step',

@@ -4,12 +4,12 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as vscode from 'vscode';
 import type { HostResults, Job } from './host';
+import { codeOf, coded, until, WAIT_LIMIT_MS } from './looking';
 import { serverProcesses } from './processes';
 
 const job = JSON.parse(readFileSync(join(__dirname, 'job.json'), 'utf8')) as Job;
 const { scenario } = job;
 const STEP_LIMIT_MS = 15_000;
-const WAIT_LIMIT_MS = 6_000;
 
 type Measured = Record<string, number> | void;
 
@@ -18,6 +18,7 @@ const steps: Record<string, () => Promise<Measured>> = {
   'says nothing of the mistake before it is made': saysNothing,
   'offers what may stand at a place': offersWhatMayStand,
   'mends on request all that has one reading': mendsAll,
+  'puts the key of a missing fact into the part’s own file': fillsIn,
   'finds the mistake as it is typed': findsMistake,
   'explains the key on hover': explainsOnHover,
   'mends it with one quick fix, undone in one step': mendsIt,
@@ -79,6 +80,25 @@ async function mendsAll(): Promise<void> {
   await vscode.commands.executeCommand('editor.action.fixAll');
   await until('the slip is mended', () => coded(document.uri, finding).length === 0);
   strictEqual(document.getText(), good, 'the mended text');
+}
+
+async function fillsIn(): Promise<void> {
+  const { document } = await showBuild();
+  const { line, at, title, puts } = scenario.filledIn;
+  const position = new vscode.Position(lineNumber(document, line), line.indexOf(at) + 1);
+  const action = await until(`the action ${title}`, async () => {
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+      'vscode.executeCodeActionProvider', document.uri, new vscode.Range(position, position), vscode.CodeActionKind.QuickFix.value, 50,
+    );
+    return actions.find((one) => one.title === title);
+  });
+  const part = await vscode.workspace.openTextDocument(fileUri(scenario.part));
+  const before = part.getText();
+  ok(action.edit && await vscode.workspace.applyEdit(action.edit), 'the edit was refused');
+  ok(!before.includes(puts) && part.getText().includes(puts), `"${puts}" is not in the part file: ${part.getText()}`);
+  await vscode.window.showTextDocument(part);
+  await vscode.commands.executeCommand('undo');
+  strictEqual(part.getText(), before, 'one undo does not take the key out again');
 }
 
 async function findsMistake(): Promise<Measured> {
@@ -223,14 +243,6 @@ function valuePosition(document: vscode.TextDocument): vscode.Position {
   return new vscode.Position(lineOfScenario(document).lineNumber, scenario.at.indexOf(scenario.value));
 }
 
-function codeOf({ code }: vscode.Diagnostic): unknown {
-  return typeof code === 'object' ? code.value : code;
-}
-
-function coded(uri: vscode.Uri, id: string): vscode.Diagnostic[] {
-  return vscode.languages.getDiagnostics(uri).filter((finding) => codeOf(finding) === id);
-}
-
 const findings = ({ uri }: vscode.TextDocument): vscode.Diagnostic[] => coded(uri, scenario.finding);
 
 /** Waits on the editor's own event, so that the time measured is not that of a poll. */
@@ -256,15 +268,6 @@ async function quickFix(document: vscode.TextDocument): Promise<vscode.CodeActio
     'vscode.executeCodeActionProvider', document.uri, finding.range, vscode.CodeActionKind.QuickFix.value, 20,
   );
   return actions.find(({ isPreferred }) => isPreferred) ?? actions[0];
-}
-
-async function until<T>(what: string, look: () => T | Promise<T>): Promise<NonNullable<T>> {
-  for (const start = Date.now(); Date.now() - start < WAIT_LIMIT_MS; ) {
-    const seen = await look();
-    if (seen) return seen;
-    await new Promise((resolve) => setTimeout(resolve, 20));
-  }
-  throw new Error(`Waited in vain: ${what}`);
 }
 
 async function runStep(name: string): Promise<HostResults[string]> {
