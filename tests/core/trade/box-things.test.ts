@@ -1,6 +1,6 @@
 // Names of what boxes hold.
 import { describe, expect, it } from 'vitest';
-import { isBoxThing, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../../../server/src/core/trade/box-things';
+import { isBoxThing, isFanSplitter, isScrewSet, isSixteenPinAdapter, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../../../server/src/core/trade/box-things';
 
 const written: [string, BoxThing | undefined][] = [
   ['DisplayPort lead', 'display lead'], ['HDMI cable', 'display lead'], ['display leads', 'display lead'], ['USB-C display lead', 'display lead'], ['display', 'display lead'],
@@ -30,6 +30,17 @@ describe('names of things in boxes', () => {
     ['drive screw', 'no drive screw'], ['drive screw', 'drive screw box'], ['board screw', 'card board screw'], ['board screw', 'board screw driver'],
     ['fan screw', 'case fan screws'], ['fan screw', 'fan screw driver'], ['USB stick', 'two USB sticks'], ['USB stick', 'USB sticks set'],
   ])('takes the whole line: no %s in “%s”', (thing, line) => expect(isBoxThing(thing, line)).toBe(false));
+
+  it('knows a splitter for fans', () => {
+    const splitters = ['splitter', 'fan splitter', 'PWM splitter', '4-pin splitter', '3-pin fan splitter', 'Y lead', 'Y-lead', 'ylead', 'Y-cable', 'fan Y cables', 'splitter lead', 'splitter cables', 'splitters', ' fan splitter '];
+    expect(splitters.filter((written) => !isFanSplitter(written))).toEqual([]);
+    expect(['fan lead', 'no splitter', 'splitter box', '5-pin splitter', 'yxlead', 'SATA splitter', 'fan'].filter(isFanSplitter)).toEqual([]);
+  });
+
+  it('knows an adapter to a 16-pin plug', () => {
+    expect(['16-pin adapter', 'adapter to 12VHPWR', '12V-2x6 Adapter', 'Adapter, 3 × PCIe 8-pin to 16-pin'].filter((written) => !isSixteenPinAdapter(written))).toEqual([]);
+    expect(['16-pin lead', 'adapter', 'adapter to 8-pin', '116-pin adapter', '16-pin adapters'].filter(isSixteenPinAdapter)).toEqual([]);
+  });
 
   it('counts one screw a corner', () => {
     expect([SCREWS_PER_DRIVE, SCREWS_PER_FAN]).toEqual([4, 4]);
