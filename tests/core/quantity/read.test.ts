@@ -89,6 +89,9 @@ describe('a problem instead of a value', () => {
     ['5 parsec', 'length', 'unit-unknown', [2, 8], '`parsec` is not a unit in which a length is read; use `mm` or `cm` or `m`.', []],
     ['5 constructor', 'length', 'unit-unknown', [2, 13], '`constructor` is not a unit in which a length is read; use `mm` or `cm` or `m`.', []],
     ['5 constructor', 'data-size', 'unit-unknown', [2, 13], '`constructor` is not a unit in which an amount of data is read; use `GB` or `TB` or `MB`.', []],
+    ['5 mm/s', 'length', 'unit-unknown', [2, 6], '`mm/s` is not a unit in which a length is read; use `mm` or `cm` or `m`.', []],
+    ['5 mm/s', 'data-size', 'unit-unknown', [2, 6], '`mm/s` is not a unit in which an amount of data is read; use `GB` or `TB` or `MB`.', []],
+    ['5 GBxx', 'data-size', 'unit-unknown', [2, 6], '`GBxx` is not a unit in which an amount of data is read; use `GB` or `TB` or `MB`.', []],
     ['32 dB(C)', 'sound-level', 'unit-unknown', [3, 8], '`dB(C)` is not a unit in which a sound level is read; use `dBA`.', []],
   ])('wrong unit word: %s', expectProblem);
 
@@ -104,6 +107,13 @@ describe('a problem instead of a value', () => {
     ['65 VA', 'power', 'unit-of-other-dimension', [3, 5], '`65 VA` is an apparent power, and a power is wanted, in `W` or `mW`.', []],
     ['65 W', 'length', 'unit-of-other-dimension', [3, 4], '`65 W` is a power, and a length is wanted, in `mm` or `cm`.', []],
     ['100 EUR to 200 USD', 'money', 'unit-of-other-dimension', [0, 18], '`100 EUR to 200 USD` names two currencies.', []],
+    ['5 GHz', 'length', 'unit-of-other-dimension', [2, 5], '`5 GHz` is a frequency, and a length is wanted, in `mm` or `cm`.', []],
+    ['40 °C', 'length', 'unit-of-other-dimension', [3, 5], '`40 °C` is a temperature, and a length is wanted, in `mm` or `cm`.', []],
+    ['46 dBA', 'length', 'unit-of-other-dimension', [3, 6], '`46 dBA` is a sound level, and a length is wanted, in `mm` or `cm`.', []],
+    ['5 W', 'sound-power', 'unit-of-other-dimension', [2, 3], '`5 W` is a power, and a declared sound power is wanted, in `B`.', []],
+    ['5 W', 'sound-level', 'unit-of-other-dimension', [2, 3], '`5 W` is a power, and a sound level is wanted, in `dBA`.', []],
+    ['4.6 B', 'length', 'unit-of-other-dimension', [4, 5], '`4.6 B` is an amount of data, and a length is wanted, in `mm` or `cm`.', []],
+    ['5 GiB/s', 'data-size', 'unit-of-other-dimension', [2, 7], '`5 GiB/s` is a data rate, and an amount of data is wanted; write `5 GiB`.', ['5 GiB']],
     ['5 mm to 7 W', 'length', 'unit-of-other-dimension', [10, 11], '`7 W` is a power, and a length is wanted, in `mm` or `cm`.', []],
     ['5 W to 7 mm', 'length', 'unit-of-other-dimension', [2, 3], '`5 W` is a power, and a length is wanted, in `mm` or `cm`.', []],
     ['5 to 7 W', 'length', 'unit-of-other-dimension', [7, 8], '`7 W` is a power, and a length is wanted, in `mm` or `cm`.', []],
