@@ -13,15 +13,23 @@ export function howMany(placed: Placed): Figure {
 export function partDraw(placed: Placed): Figure | undefined {
   switch (placed.role) {
     case 'processor': return processorDraw(placed as Placed<'processor'>);
+    case 'drives': return times(driveDraw(placed as Placed<'drives'>), howMany(placed));
     case 'graphics':
     case 'cards': return times(figure((placed as Placed<'graphics'>).part.power.sustained, `sustained power of ${placed.label}`), howMany(placed));
     case 'board':
     case 'cooler':
     case 'memory':
-    case 'drives': 
     case 'fans': return times(figure((placed as Placed<'fans'>).part.draw.peak, `peak draw of ${placed.label}`), howMany(placed));
     default: return undefined;
   }
+}
+
+/** A drive that has started draws what it states for running; where it does not, at most its peak. */
+function driveDraw({ part: { draw }, label }: Placed<'drives'>): Figure {
+  const running = figure(draw.running, `power of ${label} while it runs`);
+  if (draw.running.value) return running;
+  const peak = figure(draw.peak, `peak draw of ${label}`);
+  return { ...running, lo: 0, hi: peak.hi, unit: 'W', missing: [...running.missing, ...peak.missing] };
 }
 
 function processorDraw(placed: Placed<'processor'>): Figure {

@@ -28,7 +28,11 @@ export const drive = {
   'rise': quantity('temperature-difference', 'K', 'How much warmer than the air around it the drive gets at work.', '18 K'),
   thread: choice(['M3', '6-32'], 'Thread of its fixing holes.'),
   'screw-depth': length('Deepest that a screw may go.', '3 mm'),
-  draw: draw('What one drive draws.'),
+  draw: group({
+    typical: power('Power drawn in ordinary use.', '5 W'),
+    running: power('The most it draws while it reads or writes, once it has started.', '9 W', { printed: 'The data sheet, under operating or seek power.' }),
+    peak: power('The most it draws at all: for a hard disk, while it spins up.', '24 W'),
+  }, 'What one drive draws.', '{ typical: 5 W, running: 9 W, peak: 24 W }'),
   level: quantity('sound-level', 'dBA', 'Sound pressure level at work; 0 dBA for a drive with no moving part.', '28 dBA'),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
 } as const;
