@@ -7,7 +7,7 @@ import type { RoleName } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import type { Edit, Span } from '../text';
-import { insertEntry, insertTopLevel, removeEntry, setValue, type MapNode, type Value } from '../yaml';
+import { insertEntry, insertTopLevel, removeEntry, setValue, type Entry, type MapNode, type Value } from '../yaml';
 
 /** Where a finding stands: always in the file that is being judged. */
 export interface Place {
@@ -53,10 +53,23 @@ function shortSpan({ map, span }: Placed): Span {
   return first && span === map!.span ? first.span : span;
 }
 
-/** The place of a key of the build outside `parts:`; where it is absent, the build’s name. */
+/** The place of a key of the build outside `parts:`; where it is absent, the nearest group above it that is stated, else the build’s name. */
 export function atKey(build: Build, fact: Fact<unknown>): Place {
   if (fact.doc === build.doc && fact.node) return { doc: build.doc, span: solid(fact.node.span, fact.entry?.keySpan), path: fact.path };
-  return { ...atBuild(build), path: fact.path };
+  return { doc: build.doc, span: nearestKey(build, fact.path) ?? atBuild(build).span, path: fact.path };
+}
+
+/** The key of the nearest stated group above a path; undefined where not even its first word is stated. */
+function nearestKey(build: Build, path: string): Span | undefined {
+  let node = build.doc.parsed.root;
+  let span: Span | undefined;
+  for (const key of path.split('.')) {
+    const entry: Entry | undefined = node?.type === 'map' ? node.get(key) : undefined;
+    if (!entry) return span;
+    span = entry.keySpan;
+    node = entry.value;
+  }
+  return span;
 }
 
 /** The build as a whole: its name, or its first line. */
