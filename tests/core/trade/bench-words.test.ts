@@ -302,10 +302,18 @@ describe('each word of the lists', () => {
 
   it.each(['lever', 'latch', 'arm', 'frame', 'load plate', 'load  plate', 'retention', 'cover', 'cap', 'cooler', 'memory', 'module', 'modules', 'bracket', 'pad', 'film', 'tape', 'heatsink', 'heat sink'])(
     'the %s presses the processor: no slip', (thing) => expect(findSlip(`Then the ${thing} presses the processor.`, 'processor pressed')).toBeUndefined());
-  it.each(['Lever presses the processor.', 'Lever down; it presses the processor.', 'The processor is pressed by the lever.', 'The processor is pressed  by  its frame.', ' If you press the processor.', 'Look.  Whoever presses the processor.'])(
+  it.each(['Lever presses the processor.', 'Lever down; it presses the processor.', 'Lower the frame; it  presses the processor down.', 'The processor is pressed by the lever.', 'The processor is pressed  by  its frame.', ' If you press the processor.', 'Look.  Whoever presses the processor.'])(
     'no slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeUndefined());
   it.each(['Lower the lever and press the processor.', 'Lower the lever AND press the processor.', 'The processor is pressed down; hold it by its edges.', 'Do not force it but press the processor.', 'Never lean on it then press the processor.',
-    'Press the processor with no fear.', 'It bends a little when you press the processor.'])('a slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeDefined());
+    'Press the processor with no fear.', 'It bends a little when you press the processor.', 'Look at how it bends when you press the processor.', 'Lever up. Put it straight and press the processor.', 'It presses the processor.',
+    'It presses the processor, then lower the lever.'])('a slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeDefined());
+
+  it.each(['processor', 'CPU', 'contacts', 'pin', 'gold', 'lands', 'vacuum', 'Hoover', 'bags', 'hot', 'stress', 'load', 'running', 'test'])('a note with “%s” may hold a slip', (word) => expect(mayHoldSlip(`Mind the ${word}.`)).toBe(true));
+
+  it('a note without any of them holds none, unless its step fits the processor', () => {
+    expect(mayHoldSlip('Tighten the screws.')).toBe(false);
+    expect(mayHoldSlip('Press it in.', true)).toBe(true);
+  });
 
   it('tells where the words stand, behind an aside too', () => {
     expect(findSlip('Not, mind you, gently: press the processor down.', 'processor pressed')).toEqual({ words: 'press the processor', start: 23, end: 42 });
