@@ -43,7 +43,7 @@ describe('a key to be filled in', () => {
     const part = 'kind: processor\r\nmemory:\r\n    types: [DDR5]\r\n';
     const { of, text } = filled({ [desk]: 'parts:\n  processor: { use: calder/c7 }\n  supply: { rating: 550 W }\n', 'parts/calder/c7.part.yaml': part });
     expect(of('power.sustained')?.title).toBe('Add `power.sustained:` to parts/calder/c7.part.yaml, to be filled in');
-    expect(text('power.sustained')).toBe('kind: processor\r\npower:\r\n    sustained:  # Power it may draw for as long as it works\r\nmemory:\r\n    types: [DDR5]\r\n');
+    expect(text('power.sustained')).toBe('kind: processor\r\npower:\r\n    sustained:  # Usually stated by the data sheet, under processor power\r\nmemory:\r\n    types: [DDR5]\r\n');
   });
 
   it('goes into the build where no part file is used, in braces without a comment', () => {

@@ -3,6 +3,20 @@ import { parseM2Size } from '../trade/m2';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, plugs } from './common';
 
+const inTable = { printed: 'The handbook’s specification table.' } as const;
+const inFormFactor = { printed: 'The handbook’s specification table, under form factor.' } as const;
+const inMemoryTable = { printed: 'The handbook’s specification table, under memory.' } as const;
+const inDrawing = { printed: 'The handbook’s drawing of the board.' } as const;
+const inMeasures = { printed: 'The maker’s drawing of the board, with dimensions.' } as const;
+const inDiagram = { printed: 'The handbook’s block diagram.' } as const;
+const onM2Page = { printed: 'The handbook’s page on M.2 sockets.' } as const;
+const onSharing = { printed: 'The footnotes of the specification table.' } as const;
+const onMemoryPage = { printed: 'The handbook’s page on fitting memory.' } as const;
+const onUpdatePage = { printed: 'The handbook’s page on updating the firmware.' } as const;
+const inSupportList = { printed: 'The maker’s processor support list.' } as const;
+const onSpeeds = { printed: 'The specification table or the memory support list.' } as const;
+const onConnectors = { printed: 'The handbook’s page on internal connectors.' } as const;
+
 export const slotKinds = ['PCIe', 'M.2'] as const;
 export const slotLengths = ['x1', 'x4', 'x8', 'x16'] as const;
 export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
@@ -12,79 +26,79 @@ export const memoryClasses = ['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM'] as const;
 export const headerKinds = ['fan', 'pump', 'front panel', 'front USB 2.0', 'front USB 3', 'front USB-C', 'front audio'] as const;
 
 const slot = group({
-  kind: choice(slotKinds, 'What goes into the slot.'),
-  length: choice(slotLengths, 'Mechanical length of a PCIe slot.', { example: 'x16' }),
-  'open-ended': flag('Whether a longer card edge may stand out at the back.'),
-  lanes: count('Electrical lanes of a PCIe slot.', '16'),
-  generation: count('PCIe generation it runs at most.', '5', { least: 1 }),
-  from: choice(['processor', 'chipset'], 'Where its lanes come from.'),
-  position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', { least: 1 }),
-  key: choice(m2Keys, 'Notch of an M.2 socket.', { example: 'M' }),
-  sizes: list(form('an M.2 size', parseM2Size, 'Width and length of a module in mm, written together.', '2280'), 'Module sizes it has posts for.', '[2260, 2280]'),
-  carries: list(link('One bus with its generation and lanes.', 'PCIe 4 x4'), 'The buses an M.2 socket really carries: its shape says nothing of that.', '[PCIe 4 x4, SATA]'),
+  kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
+  length: choice(slotLengths, 'Mechanical length of a PCIe slot.', { example: 'x16', ...inTable }),
+  'open-ended': flag('Whether a longer card edge may stand out at the back.', inDrawing),
+  lanes: count('Electrical lanes of a PCIe slot.', '16', inTable),
+  generation: count('PCIe generation it runs at most.', '5', { least: 1, ...inTable }),
+  from: choice(['processor', 'chipset'], 'Where its lanes come from.', inDiagram),
+  position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', { least: 1, ...inDrawing }),
+  key: choice(m2Keys, 'Notch of an M.2 socket.', { example: 'M', ...onM2Page }),
+  sizes: list(form('an M.2 size', parseM2Size, 'Width and length of a module in mm, written together.', '2280'), 'Module sizes it has posts for.', '[2260, 2280]', onM2Page),
+  carries: list(link('One bus with its generation and lanes.', 'PCIe 4 x4'), 'The buses an M.2 socket really carries: its shape says nothing of that.', '[PCIe 4 x4, SATA]', onM2Page),
   'component-room': length('Room for components under the module or under the board’s heat sink.', '1.5 mm'),
-  fixing: choice(['screw and post', 'latch', 'none'], 'What the board brings to hold the module down.'),
-  under: list(text('`cooler`, or a slot.', 'PCIE_1'), 'What lies over this slot once it is fitted: `cooler`, or the card in a slot; [] for nothing.', '[PCIE_1]'),
-  'takes-from': list(text('A port or slot.', 'SATA_5'), 'Ports and slots that are switched off while this one is filled; [] for none.', '[SATA_5, SATA_6]'),
-  'halves': list(text('A slot.', 'PCIE_1'), 'Slots that lose half their lanes while this one is filled; [] for none.', '[PCIE_1]'),
+  fixing: choice(['screw and post', 'latch', 'none'], 'What the board brings to hold the module down.', { printed: 'The handbook’s steps for fitting an M.2 module.' }),
+  under: list(text('`cooler`, or a slot.', 'PCIE_1'), 'What lies over this slot once it is fitted: `cooler`, or the card in a slot; [] for nothing.', '[PCIE_1]', inDrawing),
+  'takes-from': list(text('A port or slot.', 'SATA_5'), 'Ports and slots that are switched off while this one is filled; [] for none.', '[SATA_5, SATA_6]', onSharing),
+  'halves': list(text('A slot.', 'PCIE_1'), 'Slots that lose half their lanes while this one is filled; [] for none.', '[PCIE_1]', onSharing),
 }, 'One slot, under the name printed on the board.');
 
 export const board = {
   ...common,
-  size: text('Name of the outline.', 'ATX', { usual: ['ATX', 'microATX', 'Mini-ITX', 'E-ATX', 'SSI-EEB'] }),
-  width: length('Edge along the rear, past the I/O side and the expansion openings.', '305 mm'),
-  depth: length('From the rear edge to the front edge.', '244 mm'),
-  holes: list(text('A hole of the pattern, by its letter.', 'C'), 'Its mounting holes by letter, where its size does not tell them.', '[A, C, F, G, H, J, K, L, M]'),
+  size: text('Name of the outline.', 'ATX', { usual: ['ATX', 'microATX', 'Mini-ITX', 'E-ATX', 'SSI-EEB'], ...inFormFactor }),
+  width: length('Edge along the rear, past the I/O side and the expansion openings.', '305 mm', inFormFactor),
+  depth: length('From the rear edge to the front edge.', '244 mm', inFormFactor),
+  holes: list(text('A hole of the pattern, by its letter.', 'C'), 'Its mounting holes by letter, where its size does not tell them.', '[A, C, F, G, H, J, K, L, M]', inDrawing),
   underside: length('How far pins and parts stand out below the board.', '3 mm'),
-  'shield-fitted': flag('Whether the I/O shield is fixed to the board.'),
+  'shield-fitted': flag('Whether the I/O shield is fixed to the board.', { printed: 'The handbook’s page on the contents of the package.' }),
   socket: text('Processor socket.', 'LGA1851', { printed: 'The specification table.' }),
-  'processor-power': power('Most sustained processor power the board states for its converters.', '180 W'),
-  'cooler-mass-limit': quantity('mass', 'g', 'Heaviest cooler the board bears standing up.', '1200 g'),
-  'socket-to-memory': length('From the socket’s centre to the nearest memory slot.', '55 mm'),
-  'socket-to-first-slot': length('From the socket’s centre to the first expansion slot.', '85 mm'),
+  'processor-power': power('Most sustained processor power the board states for its converters.', '180 W', inSupportList),
+  'cooler-mass-limit': quantity('mass', 'g', 'Heaviest cooler the board bears standing up.', '1200 g', { printed: 'The handbook’s steps for fitting a cooler.' }),
+  'socket-to-memory': length('From the socket’s centre to the nearest memory slot.', '55 mm', inMeasures),
+  'socket-to-first-slot': length('From the socket’s centre to the first expansion slot.', '85 mm', inMeasures),
   firmware: group({
-    arriving: version('The version it arrives with; belongs into a build.', '"1.08"'),
+    arriving: version('The version it arrives with; belongs into a build.', '"1.08"', { printed: 'The box, or the label beside the 24-pin socket.' }),
     versions: list(version('One version.', '"1.08"'), 'All versions, oldest first: the list is the order.', '["1.02", "1.08", "1.20"]', { printed: 'The maker’s list of firmware versions.' }),
-    'update-without-processor': flag('Whether a stick and a button update it with no processor fitted.'),
-    'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH'),
-    'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP'),
-    'update-leads': list(text('A power plug.', '24-pin'), 'Power plugs that must be in for an update without processor.', '[24-pin, EPS 8-pin]'),
-    'boots-from': list(choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.'), 'The buses its firmware starts from.', '[NVMe, SATA, USB]'),
+    'update-without-processor': flag('Whether a stick and a button update it with no processor fitted.', onUpdatePage),
+    'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH', onUpdatePage),
+    'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP', onUpdatePage),
+    'update-leads': list(text('A power plug.', '24-pin'), 'Power plugs that must be in for an update without processor.', '[24-pin, EPS 8-pin]', onUpdatePage),
+    'boots-from': list(choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.'), 'The buses its firmware starts from.', '[NVMe, SATA, USB]', { printed: 'The handbook’s page on boot settings.' }),
   }, 'The board’s firmware.'),
   processors: list(group({
-    family: text('A processor family.', 'Calder C7'),
-    model: text('One model, where the list names models.', 'C7 840'),
-    since: version('The first version that starts it.', '"1.20"'),
-    until: version('The last version that starts it, where a later one withdraws it.', '"1.31"'),
+    family: text('A processor family.', 'Calder C7', inSupportList),
+    model: text('One model, where the list names models.', 'C7 840', inSupportList),
+    since: version('The first version that starts it.', '"1.20"', inSupportList),
+    until: version('The last version that starts it, where a later one withdraws it.', '"1.31"', inSupportList),
   }, 'One line of the support list.'), 'The processors the board lists, each with its first version.', '[{ family: Calder C7, since: "1.20" }]', { printed: 'The maker’s processor support list.' }),
   memory: group({
-    type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5' }),
-    shape: choice(memoryShapes, 'Shape of the slots.'),
-    module: choice(memoryClasses, 'Class of module the slots take.'),
-    ecc: flag('Whether error correction works on this board.'),
-    slots: list(text('A slot.', 'A2'), 'The memory slots, from the processor outwards.', '[A1, A2, B1, B2]'),
-    channels: named(list(text('A slot.', 'A1'), 'Slots of one channel.', '[A1, A2]'), 'Which slots share a channel.', '{ A: [A1, A2], B: [B1, B2] }'),
-    'fill-first': list(text('A slot.', 'A2'), 'The slots to fill first.', '[A2, B2]'),
-    'largest-module': quantity('data-size', 'GB', 'Largest module a slot takes.', '48 GB'),
-    most: quantity('data-size', 'GB', 'Most memory in all.', '192 GB'),
+    type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', ...inMemoryTable }),
+    shape: choice(memoryShapes, 'Shape of the slots.', inMemoryTable),
+    module: choice(memoryClasses, 'Class of module the slots take.', inMemoryTable),
+    ecc: flag('Whether error correction works on this board.', inMemoryTable),
+    slots: list(text('A slot.', 'A2'), 'The memory slots, from the processor outwards.', '[A1, A2, B1, B2]', onMemoryPage),
+    channels: named(list(text('A slot.', 'A1'), 'Slots of one channel.', '[A1, A2]'), 'Which slots share a channel.', '{ A: [A1, A2], B: [B1, B2] }', onMemoryPage),
+    'fill-first': list(text('A slot.', 'A2'), 'The slots to fill first.', '[A2, B2]', onMemoryPage),
+    'largest-module': quantity('data-size', 'GB', 'Largest module a slot takes.', '48 GB', inMemoryTable),
+    most: quantity('data-size', 'GB', 'Most memory in all.', '192 GB', inMemoryTable),
     speeds: list(group({
-      modules: count('How many modules are fitted.', '2', { least: 1 }),
-      ranks: count('Ranks on each module.', '1', { least: 1 }),
-      'up-to': quantity('transfer-rate', 'MT/s', 'Fastest speed listed.', '7200 MT/s'),
-    }, 'One line of the speed table.'), 'The speed reached by how many modules of how many ranks.', '[{ modules: 2, ranks: 1, up-to: 7200 MT/s }]'),
+      modules: count('How many modules are fitted.', '2', { least: 1, ...onSpeeds }),
+      ranks: count('Ranks on each module.', '1', { least: 1, ...onSpeeds }),
+      'up-to': quantity('transfer-rate', 'MT/s', 'Fastest speed listed.', '7200 MT/s', onSpeeds),
+    }, 'One line of the speed table.'), 'The speed reached by how many modules of how many ranks.', '[{ modules: 2, ranks: 1, up-to: 7200 MT/s }]', onSpeeds),
   }, 'What the board says of memory.'),
-  slots: named(slot, 'Expansion and M.2 slots by the name printed on the board.', '{ PCIE_1: { kind: PCIe, length: x16 } }'),
-  'chipset-link': link('The link between chipset and processor, which everything behind the chipset shares.', 'PCIe 4 x8'),
-  ports: named(group({ generation: count('SATA generation.', '3', { least: 1 }) }, 'One storage port.'), 'SATA ports by name.', '{ SATA_1: {}, SATA_2: {} }'),
+  slots: named(slot, 'Expansion and M.2 slots by the name printed on the board.', '{ PCIE_1: { kind: PCIe, length: x16 } }', inDrawing),
+  'chipset-link': link('The link between chipset and processor, which everything behind the chipset shares.', 'PCIe 4 x8', inDiagram),
+  ports: named(group({ generation: count('SATA generation.', '3', { least: 1, printed: 'The handbook’s specification table, under storage.' }) }, 'One storage port.'), 'SATA ports by name.', '{ SATA_1: {}, SATA_2: {} }', inDrawing),
   'display-outputs': named(group({
-    link: text('The link it drives.', 'HDMI 2.0'),
-    compression: flag('Whether it can compress the picture on the link (DSC).'),
-  }, 'One display output.'), 'Display outputs on the rear, fed by the processor’s graphics.', '{ HDMI: { link: HDMI 2.0 } }'),
+    link: text('The link it drives.', 'HDMI 2.0', inTable),
+    compression: flag('Whether it can compress the picture on the link (DSC).', inTable),
+  }, 'One display output.'), 'Display outputs on the rear, fed by the processor’s graphics.', '{ HDMI: { link: HDMI 2.0 } }', inTable),
   headers: named(group({
-    kind: choice(headerKinds, 'What plugs in.'),
-    pins: count('Pins.', '4'),
-    current: quantity('current', 'A', 'Current it supplies.', '1 A'),
-  }, 'One header.'), 'Headers by the name printed on the board.', '{ CPU_FAN: { kind: fan, pins: 4, current: 1 A } }'),
-  'power-inlets': plugs('Power sockets on the board, by kind of plug.'),
+    kind: choice(headerKinds, 'What plugs in.', onConnectors),
+    pins: count('Pins.', '4', onConnectors),
+    current: quantity('current', 'A', 'Current it supplies.', '1 A', { printed: 'The handbook’s page on fan connectors.' }),
+  }, 'One header.'), 'Headers by the name printed on the board.', '{ CPU_FAN: { kind: fan, pins: 4, current: 1 A } }', onConnectors),
+  'power-inlets': plugs('Power sockets on the board, by kind of plug.', { printed: 'The handbook’s page on power connectors.' }),
   draw: draw('What the board itself draws.'),
 } as const;

@@ -2,80 +2,87 @@
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
-import { common, draw, link, peaks, plugs } from './common';
+import { common, draw, inAcoustics, inDimensions, inPower, inSoundNote, link, peaks, plugs } from './common';
 import { m2Keys, slotLengths } from './board';
 
 const displayLinks = DISPLAY_LINKS.map((link) => link.name);
+
+const inInterface = { printed: 'The data sheet, under interface.' } as const;
+const inFormFactor = { printed: 'The data sheet, under form factor.' } as const;
+const inPerformance = { printed: 'The data sheet, under performance.' } as const;
+const inEnvironment = { printed: 'The data sheet, under operating environment.' } as const;
+const inOutputs = { printed: 'The data sheet, under display outputs.' } as const;
+const inDisplayTable = { printed: 'The display handbook’s specification table.' } as const;
 
 export const driveBuses = ['NVMe', 'SATA', 'SAS', 'USB'] as const;
 export const driveShapes = ['M.2', '2.5 in', '3.5 in', 'card'] as const;
 
 export const drive = {
   ...common,
-  bus: choice(driveBuses, 'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.'),
-  link: link('The fastest link it can run.', 'PCIe 4 x4'),
-  shape: choice(driveShapes, 'Its shape.'),
-  size: form('an M.2 size', parseM2Size, 'Width and length of an M.2 module, written together.', '2280'),
-  key: choice(m2Keys, 'Notch or notches of an M.2 module.', { example: 'M' }),
-  thickness: length('Thickness of a 2.5 in drive, or height of the components and heat sink above an M.2 board.', '7 mm'),
-  capacity: quantity('data-size', 'TB', 'Capacity as its maker counts it.', '2 TB'),
-  read: quantity('data-rate', 'GB/s', 'Sequential reading rate stated.', '7 GB/s'),
-  write: quantity('data-rate', 'GB/s', 'Sequential writing rate stated.', '6.5 GB/s'),
+  bus: choice(driveBuses, 'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.', inInterface),
+  link: link('The fastest link it can run.', 'PCIe 4 x4', inInterface),
+  shape: choice(driveShapes, 'Its shape.', inFormFactor),
+  size: form('an M.2 size', parseM2Size, 'Width and length of an M.2 module, written together.', '2280', inFormFactor),
+  key: choice(m2Keys, 'Notch or notches of an M.2 module.', { example: 'M', ...inDimensions }),
+  thickness: length('Thickness of a 2.5 in drive, or height of the components and heat sink above an M.2 board.', '7 mm', inDimensions),
+  capacity: quantity('data-size', 'TB', 'Capacity as its maker counts it.', '2 TB', { printed: 'The label on the drive.' }),
+  read: quantity('data-rate', 'GB/s', 'Sequential reading rate stated.', '7 GB/s', inPerformance),
+  write: quantity('data-rate', 'GB/s', 'Sequential writing rate stated.', '6.5 GB/s', inPerformance),
   endurance: quantity('data-size', 'TB', 'Data that may be written over its warranty.', '1200 TB', { printed: 'The data sheet, as TBW or terabytes written.' }),
-  'needs-heat-sink': flag('Whether its maker asks for a heat sink.'),
-  hottest: quantity('temperature', '°C', 'Highest operating temperature stated.', '70 °C'),
-  highest: quantity('length', 'm', 'Highest operating altitude stated.', '3000 m'),
+  'needs-heat-sink': flag('Whether its maker asks for a heat sink.', { printed: 'The fitting instructions or the data sheet.' }),
+  hottest: quantity('temperature', '°C', 'Highest operating temperature stated.', '70 °C', inEnvironment),
+  highest: quantity('length', 'm', 'Highest operating altitude stated.', '3000 m', inEnvironment),
   'rise': quantity('temperature-difference', 'K', 'How much warmer than the air around it the drive gets at work.', '18 K'),
-  thread: choice(['M3', '6-32'], 'Thread of its fixing holes.'),
-  'screw-depth': length('Deepest that a screw may go.', '3 mm'),
+  thread: choice(['M3', '6-32'], 'Thread of its fixing holes.', inDimensions),
+  'screw-depth': length('Deepest that a screw may go.', '3 mm', inDimensions),
   draw: group({
-    typical: power('Power drawn in ordinary use.', '5 W'),
+    typical: power('Power drawn in ordinary use.', '5 W', inPower),
     running: power('The most it draws while it reads or writes, once it has started.', '9 W', { printed: 'The data sheet, under operating or seek power.' }),
-    peak: power('The most it draws at all: for a hard disk, while it spins up.', '24 W'),
-  }, 'What one drive draws.', '{ typical: 5 W, running: 9 W, peak: 24 W }'),
-  level: quantity('sound-level', 'dBA', 'Sound pressure level at work; 0 dBA for a drive with no moving part.', '28 dBA'),
-  'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
+    peak: power('The most it draws at all: for a hard disk, while it spins up.', '24 W', { printed: 'The data sheet, under start-up or peak power.' }),
+  }, 'What one drive draws.', '{ typical: 5 W, running: 9 W, peak: 24 W }', inPower),
+  level: quantity('sound-level', 'dBA', 'Sound pressure level at work; 0 dBA for a drive with no moving part.', '28 dBA', inAcoustics),
+  'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
 } as const;
 
 export const brackets = ['full height', 'low profile'] as const;
 
 export const card = {
   ...common,
-  edge: choice([...slotLengths, 'M.2'], 'Length of the card’s edge, or M.2 for a card that is a module.', { example: 'x16' }),
-  size: form('an M.2 size', parseM2Size, 'Width and length of a card that is an M.2 module, written together.', '2230'),
-  key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E' }),
-  'drive-ports': count('SATA ports it brings for drives.', '4'),
-  link: link('The fastest link it can run.', 'PCIe 4 x8'),
-  length: length('Length from the bracket to the far end, plugs not counted.', '245 mm'),
-  height: length('Height above the slot’s edge of the board.', '120 mm'),
-  openings: count('Bracket openings it takes.', '2', { least: 1 }),
-  bracket: choice(brackets, 'Height of its bracket.'),
+  edge: choice([...slotLengths, 'M.2'], 'Length of the card’s edge, or M.2 for a card that is a module.', { example: 'x16', ...inInterface }),
+  size: form('an M.2 size', parseM2Size, 'Width and length of a card that is an M.2 module, written together.', '2230', inFormFactor),
+  key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E', ...inFormFactor }),
+  'drive-ports': count('SATA ports it brings for drives.', '4', { printed: 'The data sheet, under ports.' }),
+  link: link('The fastest link it can run.', 'PCIe 4 x8', inInterface),
+  length: length('Length from the bracket to the far end, plugs not counted.', '245 mm', inDimensions),
+  height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),
+  openings: count('Bracket openings it takes.', '2', { least: 1, ...inDimensions }),
+  bracket: choice(brackets, 'Height of its bracket.', inDimensions),
   power: group({
-    sustained: power('Power it draws for as long as it works.', '200 W'),
+    sustained: power('Power it draws for as long as it works.', '200 W', { printed: 'The data sheet, under board power.' }),
     peaks,
-  }, 'What it draws.', '{ sustained: 200 W }'),
-  plugs: plugs('Power plugs it wants, by kind.'),
-  'power-level': power('The power level it wants signalled by a 16-pin lead.', '450 W'),
-  'plug-room': length('Room needed past the card’s top edge for its power plug and the lead’s bend.', '35 mm'),
-  outputs: named(group({ link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks }) }, 'One output.'), 'Display outputs.', '{ DP_1: { link: DisplayPort HBR3 } }'),
-  compression: flag('Whether it can compress the picture on the link (DSC).'),
-  level: quantity('sound-level', 'dBA', 'Sound pressure level under load.', '34 dBA'),
-  'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m'),
-  'rate-needed': quantity('data-rate', 'GB/s', 'Data rate it needs to do its work.', '2.5 GB/s'),
+  }, 'What it draws.', '{ sustained: 200 W }', { printed: 'The data sheet, under board power.' }),
+  plugs: plugs('Power plugs it wants, by kind.', { printed: 'The data sheet, under power connectors.' }),
+  'power-level': power('The power level it wants signalled by a 16-pin lead.', '450 W', { printed: 'The data sheet, under power connectors.' }),
+  'plug-room': length('Room needed past the card’s top edge for its power plug and the lead’s bend.', '35 mm', { printed: 'The mounting instructions, under clearance.' }),
+  outputs: named(group({ link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks, ...inOutputs }) }, 'One output.'), 'Display outputs.', '{ DP_1: { link: DisplayPort HBR3 } }', inOutputs),
+  compression: flag('Whether it can compress the picture on the link (DSC).', inOutputs),
+  level: quantity('sound-level', 'dBA', 'Sound pressure level under load.', '34 dBA', inAcoustics),
+  'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
+  'rate-needed': quantity('data-rate', 'GB/s', 'Data rate it needs to do its work.', '2.5 GB/s', { printed: 'The data sheet, under data rate.' }),
 } as const;
 
 export const graphics = card;
 
 export const display = {
   ...common,
-  modes: list(form('a mode', parseMode, 'A mode it shows.', '3840x2160 @ 60 Hz'), 'Modes it shows.', '[3840x2160 @ 60 Hz]'),
-  inputs: named(group({ link: text('The link it takes.', 'DisplayPort HBR3', { usual: displayLinks }) }, 'One input.'), 'Inputs by name.', '{ DP: { link: DisplayPort HBR3 } }'),
-  compression: flag('Whether it takes a compressed picture (DSC).'),
-  draw: draw('What it draws.'),
+  modes: list(form('a mode', parseMode, 'A mode it shows.', '3840x2160 @ 60 Hz'), 'Modes it shows.', '[3840x2160 @ 60 Hz]', { printed: 'The display handbook’s table of modes.' }),
+  inputs: named(group({ link: text('The link it takes.', 'DisplayPort HBR3', { usual: displayLinks, ...inDisplayTable }) }, 'One input.'), 'Inputs by name.', '{ DP: { link: DisplayPort HBR3 } }', inDisplayTable),
+  compression: flag('Whether it takes a compressed picture (DSC).', inDisplayTable),
+  draw: draw('What it draws.', { printed: 'The energy label, or the data sheet under power.' }),
 } as const;
 
 export const stick = {
   ...common,
   filesystem: choice(['FAT32', 'exFAT', 'NTFS', 'ext4'], 'File system it is formatted with.'),
-  capacity: quantity('data-size', 'GB', 'Capacity.', '16 GB'),
+  capacity: quantity('data-size', 'GB', 'Capacity.', '16 GB', { printed: 'The print on the stick.' }),
 } as const;

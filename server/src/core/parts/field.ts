@@ -40,7 +40,7 @@ export type Field = ScalarField | ListField | NamedField | GroupField;
 // `any` lets a table of fields with inferred value types stand where any table is asked for.
 export type Table = { readonly [key: string]: ScalarField | FormField<any> | ListField<any> | NamedField<any> | GroupField<any> };
 
-type Words = { printed?: string };
+export type Words = { printed?: string };
 
 export const quantity = (dimension: Dimension, unit: UnitName, what: string, example: string, more: Words = {}): QuantityField =>
   ({ type: 'quantity', dimension, unit, what, example, ...more });
@@ -50,8 +50,8 @@ export const count = (what: string, example: string, more: Words & { least?: num
   ({ type: 'count', least: more.least ?? 0, what, example, ...(more.printed ? { printed: more.printed } : {}) });
 export const text = (what: string, example: string, more: Words & { usual?: readonly string[] } = {}): TextField =>
   ({ type: 'text', what, example, ...more });
-export const version = (what: string, example: string): VersionField => ({ type: 'version', what, example });
-export const date = (what: string, example: string): DateField => ({ type: 'date', what, example });
+export const version = (what: string, example: string, more: Words = {}): VersionField => ({ type: 'version', what, example, ...more });
+export const date = (what: string, example: string, more: Words = {}): DateField => ({ type: 'date', what, example, ...more });
 export const flag = (what: string, more: Words & { example?: string } = {}): FlagField => ({ type: 'flag', what, example: 'true', ...more });
 export const choice = <const C extends string>(choices: readonly C[], what: string, more: Words & { example?: C } = {}): ChoiceField<C> =>
   ({ type: 'choice', choices, what, ...more, example: more.example ?? choices[0]! });
