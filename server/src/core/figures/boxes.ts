@@ -8,6 +8,7 @@ import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
 import { notNegative } from './guard';
 import { plugOf } from './leads';
+import { memo } from './memo';
 import { howMany } from './power';
 import { writtenAt } from './slots';
 import { any, atLeast, sure, type Truth } from './truth';
@@ -32,7 +33,7 @@ const boxes: Readonly<Record<BoxThing, readonly RoleName[]>> = {
 };
 
 /** Everything small that the build needs and a box may lack; data leads, M.2 screws, power leads and splitters are counted where they are used. */
-export function needs(build: Build): readonly Need[] {
+export const needs = memo((build: Build): readonly Need[] => {
   const { displays, supply, board, case: box, fans } = build.parts;
   const all: Need[] = [];
   const add = (thing: BoxThing, placed: Placed, needed: Figure): void => {
@@ -47,7 +48,7 @@ export function needs(build: Build): readonly Need[] {
   // An update that describes its stick has one on hand.
   if (board && update?.by.value === 'stick without processor' && !update.stick.$.stated) add('USB stick', board, number(1, 'sticks for the update'));
   return all;
-}
+});
 
 function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Need {
   const held = holdings(build, thing);

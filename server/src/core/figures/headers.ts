@@ -128,9 +128,9 @@ export function fanHeaders(board: Placed<'board'>): readonly (readonly [string, 
 }
 
 /** Fan headers that nothing names yet. */
-export function freeHeaders(build: Build): readonly (readonly [string, Header])[] {
+export const freeHeaders = memo((build: Build): readonly (readonly [string, Header])[] => {
   const { board } = build.parts;
   if (!board) return [];
   const taken = new Set(fanPlugs(build).map((plugs) => plugs.header.value));
   return fanHeaders(board).filter(([name, header]) => header.kind.value === 'fan' && !taken.has(name));
-}
+});

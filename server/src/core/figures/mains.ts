@@ -80,13 +80,13 @@ export function circuitLoad(build: Build, wall: Figure): Figure {
 }
 
 /** What the circuit may carry for hours, by the rule of the site. */
-export function circuitLimit(build: Build): Figure {
+export const circuitLimit = memo((build: Build): Figure => {
   const { mains } = build.file.place;
   const label = 'what the circuit may carry for hours';
   if (mains.rule.value === 'electrician says') return figure(mains['allowed-load'], 'load that the electrician allows');
   const inputs = [figure(mains.voltage, 'mains voltage'), figure(mains.circuit, 'rating of the breaker'), ruleShare(build)];
   return derive(label, 'power', inputs, 'voltage × current × share for continuous load', (u, i, percent) => u! * i! * percent! / 100, { unit: 'W' });
-}
+});
 
 function ruleShare(build: Build): Figure {
   const { rule } = build.file.place.mains;

@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
 import { between, derive, figure, known, missing, most, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
 import { howMany, partDraws } from './power';
+import { memo } from './memo';
 
 interface Peak { readonly power: Figure; readonly lasts: Figure }
 /** Peaks that a part states, and the facts it lacks on them. */
@@ -27,7 +28,7 @@ function processorPeaks(placed: Placed<'processor'>): Peaks {
 }
 
 /** The build’s parts that draw in peaks, and the times worth looking at: each time that a peak lasts, shortest first. */
-export function peakTimes(build: Build): { readonly lacks: readonly Missing[]; readonly times: readonly Figure[] } {
+export const peakTimes = memo((build: Build): { readonly lacks: readonly Missing[]; readonly times: readonly Figure[] } => {
   const all = build.all().flatMap((placed) => peaksOf(placed) ?? []);
   const ends = new Map<number, Figure>();
   for (const { lasts } of all.flatMap(({ peaks }) => peaks)) {
@@ -37,7 +38,7 @@ export function peakTimes(build: Build): { readonly lacks: readonly Missing[]; r
   }
   const lacks = uniqueMissing(all.map((one) => ({ missing: [...one.lacks, ...one.peaks.flatMap((peak) => [...peak.power.missing, ...peak.lasts.missing])] })));
   return { lacks, times: [...ends].sort(([a], [b]) => a - b).map(([, time]) => time) };
-}
+});
 
 /** What the parts draw together for `seconds`, all peaks that last as long coming at once. */
 export function drawFor(build: Build, seconds: number): Figure {

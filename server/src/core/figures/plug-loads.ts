@@ -5,6 +5,7 @@ import { awgMilliohmPerM, AWG_FINEST } from '../trade/wire';
 import { between, counted, derive, figure, known, least, missing, times, total, unknown, type Figure, type Missing } from './figure';
 import { isPowerPlug, plugsBrought, plugsWanted } from './leads';
 import { partDraw } from './power';
+import { memo } from './memo';
 
 export type Card = Placed<'graphics'> | Placed<'cards'>;
 type Supply = Placed<'supply'>;
@@ -47,14 +48,14 @@ export function cardCapacity(card: Card): Figure {
 }
 
 /** What the EPS leads between supply and board carry together: as many as the board has inlets for. */
-export function epsCapacity(build: Build): Figure {
+export const epsCapacity = memo((build: Build): Figure => {
   const wanted = plugsWanted(build);
   const brought = plugsBrought(build);
   const eights = least('EPS 8-pin leads in use', [wanted.get('EPS 8-pin')!, brought.get('EPS 8-pin')!]);
   const fours = derive('EPS 4-pin leads in use', 'count', ([['EPS 4-pin', wanted], ['EPS 4-pin', brought], ['EPS 8-pin', brought], ['EPS 8-pin', wanted]] as const).map(([kind, of]) => of.get(kind)!),
     'those wanted, from those brought and from what is left of EPS 8-pin', (want4, have4, have8, want8) => Math.min(want4!, have4! + Math.max(0, have8! - want8!)));
   return total('EPS leads', 'power', [times(plugPower('EPS 8-pin'), eights), times(plugPower('EPS 4-pin'), fours)], { unit: 'W' });
-}
+});
 
 /** One kind of the supply’s own leads that a card plugs into, with what one such lead has to carry. */
 export interface LeadLoad { readonly kind: Plug; readonly row: LeadRow; readonly shared: number; readonly load: Figure }

@@ -54,9 +54,9 @@ export const filled = memo((build: Build): ReadonlyMap<string, readonly Seated[]
 });
 
 /** Slots of the board in which nothing says it sits. */
-export function freeSlots(build: Build): readonly (readonly [string, Slot])[] {
+export const freeSlots = memo((build: Build): readonly (readonly [string, Slot])[] => {
   return [...(build.parts.board?.part.slots.value ?? [])].filter(([name]) => !filled(build).has(name));
-}
+});
 
 /** A filled slot that does something to another name, or of which nothing states whether it does. */
 export interface Effect { readonly by: string; readonly does: boolean; readonly lacks: readonly Missing[] }
