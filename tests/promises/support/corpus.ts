@@ -32,7 +32,7 @@ export const corpus: readonly Nasty[] = [
   { name: '3,000 fans of two kinds', bytes: `${head}parts:\n  fans:\n${times(3_000, (i) => `    - { use: boreas/f${i}, count: 2, mount: front, header: SYS_FAN_1 }\n`)}` },
   { name: '5,000 accepted findings', bytes: `${head}accept:\n${times(5_000, (i) => `  - { finding: f${i}, at: parts.x, because: y }\n`)}` },
   { name: '5,000 promises', bytes: `${head}expect:\n  drives:\n${times(5_000, (i) => `    d${i}: { read: 5 GB/s, capacity: 2 TB }\n`)}` },
-  { name: '1,500 slots of one board', bytes: `${head}parts:\n  board:\n    slots:\n${times(1_500, (i) => `      S${i}: { kind: M.2, key: M, carries: [PCIe 4 x4], takes-from: [S${i + 1}] }\n`)}  drives:\n${times(20, (i) => `    - { slot: S${i}, bus: PCIe 4 x4 }\n`)}` },
+  { name: '600 slots of one board', bytes: `${head}parts:\n  board:\n    slots:\n${times(600, (i) => `      S${i}: { kind: M.2, key: M, carries: [PCIe 4 x4], takes-from: [S${i + 1}] }\n`)}  drives:\n${times(20, (i) => `    - { slot: S${i}, bus: PCIe 4 x4 }\n`)}` },
   { name: '2,000 slots that take from each other, and 40 drives without places', bytes: `${head}parts:\n  board:\n    slots:\n${times(2_000, (i) => `      S${i}: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4, SATA], from: chipset, takes-from: [S${(i + 1) % 2_000}] }\n`)}  drives:\n${times(40, (i) => `    - { name: d${i}, bus: PCIe 4 x4, shape: M.2 2280 }\n`)}` },
   { name: '3,000 steps', bytes: `${head}steps:\n${times(3_000, (i) => `  - { do: fit board, note: n${i} }\n`)}` },
   { name: '100 aliases', bytes: `${head}place: &a { ambient: 31 °C }\n${times(100, (i) => `k${i}: *a\n`)}` },
