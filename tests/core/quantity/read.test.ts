@@ -239,3 +239,25 @@ describe('a value with a word about it', () => {
     expect(readQuantity('\u200B5 КW', 'power').problem).toMatchObject({ code: 'unit-unknown', start: 3, end: 5 });
   });
 });
+
+describe('the edges of reading', () => {
+  it('reads a range of money in one currency', () => {
+    for (const text of ['100 to 200 EUR', '100 EUR to 200 EUR']) {
+      expect(readQuantity(text, 'money')).toEqual({ quantity: { dimension: 'money', lo: 100, hi: 200, unit: 'EUR', text, currency: 'EUR' } });
+    }
+  });
+
+  it('takes a dash before a digit for a sign, behind blanks too, and no other', () => {
+    expect(readQuantity(' –5 V', 'voltage')).toMatchObject({ quantity: { lo: -5, hi: -5 }, problem: { code: 'unit-look-alike', start: 1, end: 2, suggestions: ['-5 V'] } });
+    expect(readQuantity('– 5 V', 'voltage').problem).toMatchObject({ code: 'not-a-number', message: '`– 5 V` is not a voltage; write a number and its unit, such as `V` or `mV`.' });
+  });
+
+  it('reads nothing, however small its exponent, as nothing', () => {
+    expect(readQuantity('0e-30 W', 'power')).toMatchObject({ quantity: { lo: 0, hi: 0 }, problem: { code: 'number-odd', suggestions: ['0 W'] } });
+  });
+
+  it('names four readings at most', () => {
+    expect(readQuantity('1,200 KB', 'data-size').problem?.suggestions).toEqual(['1200 kB', '1200 KiB', '1200 kbit', '1.200 kB']);
+    expect(readQuantity('1,200 KB to 1,500 gb', 'data-size').problem?.suggestions).toEqual(['1200 kB to 1500 GB', '1200 kB to 1500 Gbit', '1200 KiB to 1500 GB', '1200 KiB to 1500 Gbit']);
+  });
+});
