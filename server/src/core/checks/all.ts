@@ -166,6 +166,7 @@ import numberOdd from './text/number-odd';
 import overrideNeedless from './text/override-needless';
 import partKindWrongHere from './text/part-kind-wrong-here';
 import partNotFound from './text/part-not-found';
+import partsLeftOut from './text/parts-left-out';
 import placeLeftOut from './text/place-left-out';
 import placeTwice from './text/place-twice';
 import placeUnknown from './text/place-unknown';
@@ -363,6 +364,7 @@ export const checks: readonly Check[] = [
   overrideNeedless,
   partKindWrongHere,
   partNotFound,
+  partsLeftOut,
   placeLeftOut,
   placeTwice,
   placeUnknown,

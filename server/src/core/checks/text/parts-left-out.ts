@@ -1,0 +1,42 @@
+// Builds that leave out a part without which no machine runs.
+import type { Placed } from '../../build/build';
+import { say } from '../../figures/say';
+import { sure } from '../../figures/truth';
+import type { RoleName } from '../../manifest/places';
+import { check } from '../check';
+import { atBuild, outcome } from '../kit';
+
+/** What every machine has, in the order of the roles. */
+const needed = ['board', 'processor', 'cooler', 'memory', 'drives', 'supply', 'case'] as const satisfies readonly RoleName[];
+
+export default check({
+  id: 'parts-left-out',
+  area: 'text',
+  grade: 'note',
+  what: 'The build lists board, processor, cooler, memory, a drive, supply and case.',
+  why: 'What is not listed is not checked against the rest: a build may look clear only because half of it is not written yet.',
+  source: 'common practice',
+  examples: [{
+    faulty: `
+build: Counter PC
+#      ^^^^^^^^^^
+parts:
+  board: { use: norrvik/b5-quay }
+`,
+    instead: 'List the other parts, or accept the finding with the reason why they are not part of it.',
+  }],
+  *test(build) {
+    const without = needed.filter((role) => {
+      const held = build.parts[role] as Placed | readonly Placed[] | undefined;
+      return held === undefined || (Array.isArray(held) && held.length === 0);
+    });
+    yield outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
+      broken: () => (without.length === needed.length ? say`The build lists no parts yet.` : say`The build lists no ${inWords(without)}; nothing is checked against ${without.length === 1 ? 'it' : 'them'}.`),
+    });
+  },
+});
+
+function inWords(words: readonly string[]): string {
+  const last = words.at(-1)!;
+  return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
+}
