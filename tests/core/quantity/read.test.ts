@@ -142,6 +142,7 @@ describe('a problem instead of a value', () => {
     ['1e21 W', 'power', 'number-odd', [0, 4], '`1e21` is too large a number.', []],
     ['-1e400 V', 'voltage', 'number-odd', [0, 6], '`-1e400` is too large a number.', []],
     ['1e-22 W', 'power', 'number-odd', [0, 5], '`1e-22` is too small a number.', []],
+    ['0.5e-30 W', 'power', 'number-odd', [0, 7], '`0.5e-30` is too small a number.', []],
     ['-5 W', 'power', 'number-odd', [0, 4], '`-5 W` is below 0 W, and a power cannot be.', []],
     ['-274 °C', 'temperature', 'number-odd', [0, 7], '`-274 °C` is below -273.15 °C, and a temperature cannot be.', []],
     ['at least -5 W', 'power', 'number-odd', [9, 13], '`-5 W` is below 0 W, and a power cannot be.', []],
