@@ -327,7 +327,7 @@ describe('each word of the lists', () => {
   it.each(['Lift the lever. Press it, and slide the memory into the socket.'])('elsewhere: %s', (said) => expect(findSlip(said, 'processor pressed', true)).toBeUndefined());
 
   it.each<[string, boolean]>([
-    ['Swap the coincell.', true], ['Swap the coin-cell.', true], ['Swap the button batteries.', true], ['Swap the clock battery.', true], ['Swap the CMOS  battery.', true], ['Swap CMOS batteries.', true], ['Swap the CR20 clip.', false],
+    ['Swap the coincell.', true], ['Swap the coin-cell.', true], ['Swap the button batteries.', true], ['Swap the clock battery.', true], ['Swap the CMOS  battery.', true], ['Swap CMOS batteries.', true], ['Swap the CR20 clip.', false], ['Swap the CR2 cell.', false], ['Swap the CRxyzw cell.', false],
     ['The coin cells stay in.', false], ['The coin cell stays in.', false], ['The coin cell was left in.', false], ['He leaves the coin cell in.', false],
   ])('“%s” handles a cell: %s', (text, does) => expect(handlesCell(text)).toBe(does));
 });
