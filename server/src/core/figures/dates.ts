@@ -3,13 +3,17 @@ import type { Build } from '../build/build';
 import type { MarginName } from '../build/house';
 import type { Fact } from '../parts/fact';
 import { figure, known, missing, unknown, type Figure } from './figure';
+import { memo } from './memo';
 
 const secondsADay = 86_400;
+
+const msOf = (day: string): number => Date.parse(`${day}T00:00:00Z`);
+const todayMs = memo((build: Build): number => msOf(build.today));
 
 /** How long ago a stated day was, in seconds; unknown when no file states it. */
 export function ageOf(build: Build, day: Fact<string>, label: string): Figure {
   if (day.value === undefined) return unknown('time', label, [missing(day, label)]);
-  const days = Math.round((Date.parse(`${build.today}T00:00:00Z`) - Date.parse(`${day.value}T00:00:00Z`)) / 86_400_000);
+  const days = Math.round((todayMs(build) - msOf(day.value)) / 1000 / secondsADay);
   const from = day.node ? { from: { doc: day.doc, span: day.node.span, path: day.path } } : {};
   return { ...known(days * secondsADay, 'time', label, { unit: 'day', source: 'the days from then until today' }), ...from };
 }

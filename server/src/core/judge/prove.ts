@@ -76,7 +76,7 @@ export function withDoc(build: Build, doc: Doc, changed: Doc): Build {
 
 /** A fix counts when its finding is gone, not merely undecided, and nothing as bad or worse has come. */
 function weigh(before: Judgement, after: Judgement, finding: Finding, title: string, doc: Doc, edits: readonly Edit[]): ProvenFix | undefined {
-  if (after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path)) return undefined;
+  if (stillThere(after, finding)) return undefined;
   const brings = newIn(after.findings, before.findings);
   if (brings.some((brought) => atLeastAsBad(brought.grade, finding.grade))) return undefined;
   const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
@@ -112,12 +112,20 @@ export function trySwap(build: Build, before: Judgement, placed: Placed, candida
   return { candidate, after, build: changed, brings: newIn(after.findings, before.findings), clears: newIn(before.findings, after.findings) };
 }
 
+const stillThere = (after: Judgement, finding: Finding): boolean =>
+  after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path);
+
+/** Whether the finding’s own check is content with a candidate: most are sorted out by it before everything is judged again. */
+function contents(build: Build, finding: Finding, placed: Placed, candidate: Candidate): boolean {
+  return !stillThere(judgeBuild(build.withPart(placed, candidate.name), { checks: [finding.check] }), finding);
+}
+
 function bestSwaps(build: Build, before: Judgement, finding: Finding, idea: SwapFix, candidates: readonly Candidate[]): ProvenFix[] {
   const current = idea.placed.used?.name;
   const ranked = candidates
-    .filter((candidate) => candidate.name !== current)
+    .filter((candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate))
     .map((candidate) => trySwap(build, before, idea.placed, candidate))
-    .filter((swapped) => !swapped.after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path))
+    .filter((swapped) => !stillThere(swapped.after, finding))
     .sort(bySwapWorth);
   const proven: ProvenFix[] = [];
   for (const { candidate } of ranked) {
