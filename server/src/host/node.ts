@@ -1,6 +1,6 @@
 // The file system of this machine. Nothing outside a root is read, links are followed before that is judged, and only
 // regular files are opened: a pipe or a device would hang or never end.
-import { closeSync, constants, fstatSync, lstatSync, openSync, readdirSync, readSync, realpathSync, statSync, type Dirent } from 'node:fs';
+import { closeSync, constants, fstatSync, lstatSync, openSync, readdirSync, readSync, realpathSync, statSync, type Dirent, type Stats } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { decode } from './decode';
 import { houseName, type Found, type Host, type Listed, type Trouble } from './host';
@@ -53,6 +53,8 @@ export class NodeHost implements Host {
       const bound = this.realFolder(root);
       if (!real.startsWith(bound.endsWith(sep) ? bound : bound + sep)) return { trouble: 'leads out of the workspace, so it is not read.' };
       if (looseNames && !real.endsWith(lastStep(name))) return undefined;
+      const unfit = refused(lstatSync(real));
+      if (unfit) return unfit;
       file = openSync(real, openFlags);
       return readWhole(file);
     } catch (error) {
@@ -103,11 +105,20 @@ function kindOf(entry: Dirent): Listed['kind'] {
 
 const lastStep = (name: string): string => sep + name.replaceAll('/', sep);
 
-/** Reads an open file to its end; a file that grows past the limit meanwhile is refused like a large one. */
+/** Why a file is not read, by what it is; asked before it is opened, as opening a pipe or a device can already do something. */
+function refused(stat: Stats): Trouble | undefined {
+  if (stat.isDirectory()) return { trouble: 'is a folder, where a file was wanted.' };
+  return stat.isFile() ? undefined : { trouble: 'is no regular file, so it is not opened.' };
+}
+
+/**
+ * Reads an open file to its end; a file that grows past the limit meanwhile is refused like a large one. What it is, is
+ * asked once more: something else may have been put in its place before it was opened.
+ */
 function readWhole(file: number): string | Trouble {
   const stat = fstatSync(file);
-  if (stat.isDirectory()) return { trouble: 'is a folder, where a file was wanted.' };
-  if (!stat.isFile()) return { trouble: 'is no regular file, so it is not opened.' };
+  const unfit = refused(stat);
+  if (unfit) return unfit;
   const bytes = Buffer.allocUnsafe(Math.min(stat.size, limits.fileBytes) + 1);
   let held = 0;
   for (let got = -1; got !== 0 && held < bytes.length; held += got) got = readSync(file, bytes, held, bytes.length - held, null);
