@@ -81,7 +81,20 @@ describe('words on the command line', () => {
     hold(ran.out + ran.err, words.join(' '));
   });
 
-  it.todo('values of options that are refused are shown escaped');
+  it.each([
+    ['check', '--on', sign], ['check', '--from', sign], ['check', '--format', sign], ['check', `--${sign}`], ['check', `-${sign}`], [sign], [`chec${sign}`], ['explain', 'x', sign],
+    ['swap', 'a.pcbuild.yaml', 'cooler', '--from', sign], ['missing', '--format', sign], ['check', '--from', 'a\nb'], ['check', '--from', 'a\n(Did you mean b?)'], ['help', sign],
+  ].map((words) => [words]))('what is refused in %j is shown escaped, and ends with 2', async (words) => {
+    const { status, out, err } = await fettle({}, ...words);
+    expect([status, out]).toEqual([2, '']);
+    hold(err, words.join(' '));
+    expect(err).not.toMatch(/^(b|\(Did you mean b)/m);
+  });
+
+  it('what is refused is still told, with what was perhaps meant on a line of its own', async () => {
+    expect((await fettle({}, 'check', '--on', `1${sign}`)).err).toBe("error: option '--on <date>' argument '1\\u{1b}[31m\\u{202e}' is invalid. A day is written as 2027-06-30.\n");
+    expect((await fettle({}, 'chekc')).err).toBe("error: unknown command 'chekc'\n(Did you mean check?)\n");
+  });
 });
 
 describe('in an editor', () => {

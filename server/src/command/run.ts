@@ -1,5 +1,6 @@
 // The command as a whole: its sub-commands, and how every run ends in status 0, 1 or 2.
 import { Command, CommanderError } from 'commander';
+import { visible } from '../core/text';
 import { safe } from '../report/layout';
 import { addCheck } from './check';
 import { addExplain } from './explain';
@@ -15,7 +16,7 @@ export async function run(words: readonly string[], world: World): Promise<Statu
   const program = new Command('fettle')
     .description('Checks the builds of personal computers as they are written.')
     .exitOverride()
-    .configureOutput({ writeOut: world.out, writeErr: world.err, getOutHelpWidth: () => 100, getErrHelpWidth: () => 100 })
+    .configureOutput({ writeOut: world.out, writeErr: world.err, getOutHelpWidth: () => 100, getErrHelpWidth: () => 100, outputError: (text, write) => write(refusal(text)) })
     .showSuggestionAfterError();
   for (const add of subCommands) add(program, world, (end) => (status = end));
   for (const command of program.commands) command.exitOverride().copyInheritedSettings(program);
@@ -25,6 +26,12 @@ export async function run(words: readonly string[], world: World): Promise<Statu
   } catch (error) {
     return failed(error, world);
   }
+}
+
+/** A refusal as commander words it, with the words of the command line in it made visible; the line of a suggestion holds our own names only. */
+function refusal(text: string): string {
+  const [, said, ending] = /^([^]*?)((?:\n\(Did you mean [^\n]*\))?\n?)$/.exec(text)!;
+  return visible(said!) + ending!;
 }
 
 /** Help that was asked for is no failure; anything else is, in one line. */
