@@ -90,11 +90,12 @@ export class Build {
   /** All parts in the order of the roles. */
   all(): readonly Placed[] {
     this.reads.mask = everyRole;
-    return (this.allParts ??= this.listed());
+    return (this.allParts ??= this.of(...roleNames));
   }
 
-  private listed(): readonly Placed[] {
-    return roleNames.flatMap((role) => {
+  /** The parts of some roles, role by role; only these are marked as read. */
+  of(...names: readonly RoleName[]): readonly Placed[] {
+    return names.flatMap((role) => {
       const held = this.parts[role] as Placed | readonly Placed[] | undefined;
       return held === undefined ? [] : Array.isArray(held) ? (held as Placed[]) : [held as Placed];
     });

@@ -113,7 +113,7 @@ function boughtLeads(build: Build, kind: string): Figure[] {
 
 /** SATA data leads in the boxes of board, case, cards and drives, and those bought beside. */
 export const dataLeads = memo((build: Build): Figure => {
-  const boxes = build.all().flatMap((placed) => (placed.role === 'board' || placed.role === 'case' || placed.role === 'cards' || placed.role === 'drives' ? [leadsInBox(placed)] : []));
+  const boxes = build.of('board', 'drives', 'cards', 'case').map(leadsInBox);
   return total('SATA data leads', 'count', [...boxes, ...boughtLeads(build, 'SATA data')]);
 });
 

@@ -29,7 +29,7 @@ function processorPeaks(placed: Placed<'processor'>): Peaks {
 
 /** The build’s parts that draw in peaks, and the times worth looking at: each time that a peak lasts, shortest first. */
 export const peakTimes = memo((build: Build): { readonly lacks: readonly Missing[]; readonly times: readonly Figure[] } => {
-  const all = build.all().flatMap((placed) => peaksOf(placed) ?? []);
+  const all = build.of('processor', 'graphics', 'cards').flatMap((placed) => peaksOf(placed) ?? []);
   const ends = new Map<number, Figure>();
   for (const { lasts } of all.flatMap(({ peaks }) => peaks)) {
     for (const end of [lasts.lo, lasts.hi]) {

@@ -16,7 +16,7 @@ export interface Taken {
 }
 
 /** Every place that the build names, in the order of the parts. */
-export const takenPlaces = memo((build: Build): readonly Taken[] => build.all().flatMap((placed) => placesOf(placed)));
+export const takenPlaces = memo((build: Build): readonly Taken[] => build.of('cooler', 'memory', 'drives', 'graphics', 'cards', 'fans', 'radiators', 'displays', 'leads').flatMap((placed) => placesOf(placed)));
 
 function placesOf(placed: Placed): Taken[] {
   const named = (kind: PlaceKind, fact: Fact<string>): Taken[] => (fact.value === undefined ? [] : [{ placed, kind, name: fact.value, fact }]);

@@ -40,7 +40,7 @@ function processorDraw(placed: Placed<'processor'>): Figure {
 /** What each part draws for as long as it works; parts that draw nothing from the supply are not among them. */
 export const partDraws = memo((build: Build): ReadonlyMap<Placed, Figure> => {
   const draws = new Map<Placed, Figure>();
-  for (const placed of build.all()) {
+  for (const placed of build.of('board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'fans')) {
     const draw = partDraw(placed);
     if (draw) draws.set(placed, draw);
   }

@@ -10,7 +10,7 @@ import { check } from '../check';
 import { at, outcome } from '../kit';
 
 /** What is lifted with the case; displays, sticks, leads and paste are not. */
-const lifted: ReadonlySet<RoleName> = new Set<RoleName>(['board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'supply', 'case', 'fans', 'radiators']);
+const lifted: readonly RoleName[] = ['board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'supply', 'case', 'fans', 'radiators'];
 
 export default check({
   id: 'too-heavy-to-lift-alone',
@@ -33,7 +33,7 @@ parts:
   *test(build) {
     const { case: box } = build.parts;
     if (!box) return;
-    const masses = build.all().filter(({ role }) => lifted.has(role)).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed)));
+    const masses = build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed)));
     const mass = total('mass of the machine', 'mass', masses, { unit: 'kg' });
     const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
     yield outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {

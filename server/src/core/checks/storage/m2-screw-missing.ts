@@ -58,8 +58,7 @@ interface Screws { readonly count: number; readonly lacks: readonly Missing[] }
 const screws = memo((build: Build): Screws => {
   let count = 0;
   const lacks: Missing[] = [];
-  for (const placed of build.all()) {
-    if (placed.role !== 'board' && placed.role !== 'drives' && placed.role !== 'case') continue;
+  for (const placed of build.of('board', 'drives', 'case')) {
     const box = placed.part['in-the-box'];
     if (box.value === undefined) lacks.push(missing(box, `contents of the box of ${placed.label}`));
     for (const item of box.value ?? []) if (isScrew(item.value?.thing ?? '')) count += item.value!.count;
