@@ -50,17 +50,22 @@ describe('badges', () => {
 
 describe('from the wall', () => {
   it('divides the load by the efficiency', () => {
-    expect(wallPowerW(450, { low: 0.9, high: 1 })).toEqual({ low: 450, high: 500 });
-    expect(wallPowerW(450, { low: 0.75, high: 0.9 })).toEqual({ low: 500, high: 600 });
-    expect(wallPowerW(450, NOTHING)).toEqual({ low: 450, high: Infinity });
-    expect(wallPowerW(0, NOTHING)).toEqual({ low: 0, high: 0 });
+    expect(wallPowerW(450, 0.9)).toBe(500);
+    expect(wallPowerW(450, 1)).toBe(450);
+    expect(wallPowerW(0, 0.5)).toBe(0);
+  });
+
+  it('is open where load or efficiency are', () => {
+    expect(wallPowerW(450, 0)).toBe(Infinity);
+    expect(wallPowerW(Infinity, 0.9)).toBe(Infinity);
+    expect(wallPowerW(0, 0)).toBeNaN();
   });
 
   it('refuses what cannot be', () => {
-    expectRefusesBad('notNegative', 'load (W)', (value) => wallPowerW(value, NOTHING));
-    expectRefusal(() => wallPowerW(1, { low: -0.1, high: 1 }), 'lowest efficiency must be between 0 and 1, not -0.1');
-    expectRefusal(() => wallPowerW(1, { low: 0.9, high: 0.8 }), 'highest efficiency must be between 0.9 and 1, not 0.8');
-    expectRefusal(() => wallPowerW(1, { low: 0.9, high: 1.1 }), 'highest efficiency must be between 0.9 and 1, not 1.1');
+    expectRefusesBad('bound', 'load (W)', (value) => wallPowerW(value, 1));
+    expectRefusal(() => wallPowerW(1, -0.1), 'efficiency must be between 0 and 1, not -0.1');
+    expectRefusal(() => wallPowerW(1, 1.1), 'efficiency must be between 0 and 1, not 1.1');
+    expectRefusal(() => wallPowerW(1, NaN), 'efficiency must be between 0 and 1, not NaN');
   });
 
   it('energy, cost, heat', () => {
@@ -68,9 +73,10 @@ describe('from the wall', () => {
     expect(runningCost(500, 8, 0.25)).toBe(1);
     expect(BTU_PER_HOUR_PER_W).toBeCloseTo(3.412142, 6);
     expect(heatBtuPerHour(1000)).toBeCloseTo(3412.14, 2);
-    expectRefusesBad('notNegative', 'power (W)', (value) => energyKWh(value, 8));
-    expectRefusesBad('notNegative', 'hours', (value) => energyKWh(500, value));
-    expectRefusesBad('notNegative', 'price per kWh', (value) => runningCost(500, 8, value));
+    expect(runningCost(Infinity, 8, 0.25)).toBe(Infinity);
+    expectRefusesBad('bound', 'power (W)', (value) => energyKWh(value, 8));
+    expectRefusesBad('bound', 'hours', (value) => energyKWh(500, value));
+    expectRefusesBad('bound', 'price per kWh', (value) => runningCost(500, 8, value));
     expectRefusesBad('notNegative', 'power (W)', heatBtuPerHour);
   });
 });

@@ -1,13 +1,11 @@
 // Circuits, backup, inlets, strips.
 import { describe, expect, it } from 'vitest';
 import {
-  BACKUP_WAVE_WITH_ACTIVE_PFC, backupAtMostMinutes, breakerNeededA, circuitLeftW, circuitPowerW, CONTINUOUS_FROM_HOURS, CONTINUOUS_RULES,
+  BACKUP_WAVE_WITH_ACTIVE_PFC, backupAtMostS, breakerNeededA, circuitLeftW, circuitPowerW, CONTINUOUS_FROM_HOURS, CONTINUOUS_RULES,
   continuousLimitW, INLET_FREQUENCY_HZ, inletMeets, INLETS, isContinuous, storedEnergyJ, stripUsedAsListed,
 } from '../../../server/src/core/trade/mains';
 import type { Inlet } from '../../../server/src/core/trade/mains';
 import { expectRefusal, expectRefusesBad } from './refuses';
-
-const BATTERY = { capacityAh: 10, voltageV: 12, efficiency: 0.5 };
 
 describe('circuits', () => {
   it('carry their breaker', () => {
@@ -17,9 +15,10 @@ describe('circuits', () => {
   });
 
   it('carry 80 % for hours in the US, and what the local code says elsewhere', () => {
-    expect(continuousLimitW('US', 120, 15)).toBe(1440);
-    expect(continuousLimitW('elsewhere', 230, 10)).toBeUndefined();
-    expectRefusesBad('positive', 'breaker (A)', (value) => continuousLimitW('elsewhere', 230, value));
+    expect(continuousLimitW(120, 15, 80)).toBe(1440);
+    expect(continuousLimitW(230, 10, 100)).toBe(2300);
+    expectRefusesBad('positive', 'breaker (A)', (value) => continuousLimitW(230, value, 80));
+    expectRefusal(() => continuousLimitW(230, 10, 101), 'share of the breaker (%) must be between 0 and 100, not 101');
     expect(CONTINUOUS_RULES).toEqual({
       US: {
         fractionOfBreaker: 0.8, source: 'NFPA 70, National Electrical Code, 210.20(A)',
@@ -61,11 +60,11 @@ describe('circuits', () => {
 
 describe('backup', () => {
   it('runs for energy over power', () => {
-    expect(backupAtMostMinutes(BATTERY, 300)).toBe(12);
-    expectRefusesBad('positive', 'capacity (Ah)', (value) => backupAtMostMinutes({ ...BATTERY, capacityAh: value }, 300));
-    expectRefusesBad('positive', 'battery voltage (V)', (value) => backupAtMostMinutes({ ...BATTERY, voltageV: value }, 300));
-    expectRefusesBad('positive', 'load (W)', (value) => backupAtMostMinutes(BATTERY, value));
-    expectRefusal(() => backupAtMostMinutes({ ...BATTERY, efficiency: 1.1 }, 300), 'efficiency must be between 0 and 1, not 1.1');
+    expect(backupAtMostS(432_000, 50, 300)).toBe(720);
+    expect(backupAtMostS(432_000, 50, Infinity)).toBe(0);
+    expectRefusesBad('bound', 'energy (J)', (value) => backupAtMostS(value, 50, 300));
+    expectRefusesBad('bound', 'load (W)', (value) => backupAtMostS(432_000, 50, value));
+    expectRefusal(() => backupAtMostS(432_000, 101, 300), 'efficiency (%) must be between 0 and 100, not 101');
   });
 
   it('a stepped wave wants trying', () => {

@@ -1,6 +1,6 @@
 // What the sums accept as arguments.
 import { describe, expect, it } from 'vitest';
-import { needCount, needFinite, needNotNegative, needPositive, needWithin } from '../../../server/src/core/trade/numbers';
+import { needBound, needCount, needFinite, needNotNegative, needPositive, needWithin } from '../../../server/src/core/trade/numbers';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
 describe('guards', () => {
@@ -17,6 +17,11 @@ describe('guards', () => {
   it('needNotNegative lets zero pass', () => {
     expect(() => needNotNegative('x', 0)).not.toThrow();
     expectRefusesBad('notNegative', 'x', (value) => needNotNegative('x', value));
+  });
+
+  it('needBound lets Infinity pass as well', () => {
+    for (const value of [0, Infinity]) expect(() => needBound('x', value)).not.toThrow();
+    expectRefusesBad('bound', 'x', (value) => needBound('x', value));
   });
 
   it('needWithin includes both ends', () => {

@@ -11,12 +11,15 @@ export const WANTED = {
   finite: 'a finite number',
   positive: 'a number above zero',
   notNegative: 'zero or more',
+  /** Zero or more as well, and Infinity where nothing bounds it. */
+  bound: 'zero or more',
 } as const;
 
 const BAD = {
   finite: [NaN, Infinity, -Infinity],
   positive: [NaN, Infinity, -1, 0],
   notNegative: [NaN, Infinity, -1],
+  bound: [NaN, -Infinity, -1],
 } as const;
 
 /** Tries every number that this guard must refuse, and holds the message to the argument's name. */

@@ -44,7 +44,7 @@ describe('leads', () => {
   it('refuse what cannot be', () => {
     expectRefusesBad('notNegative', 'length (m)', (value) => leadMilliohm({ ...LEAD, lengthM: value }));
     expectRefusal(() => leadMilliohm({ ...LEAD, pairs: 0 }), 'pairs must be a whole number of at least 1, not 0');
-    expectRefusesBad('notNegative', 'power (W)', (value) => leadDropMv(LEAD, value, 12));
+    expectRefusesBad('bound', 'power (W)', (value) => leadDropMv(LEAD, value, 12));
     expectRefusesBad('positive', 'voltage (V)', (value) => leadDropMv(LEAD, 150, value));
   });
 });

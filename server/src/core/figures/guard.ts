@@ -7,8 +7,13 @@ type Sum = (...inputs: number[]) => number;
 
 /** The same sum, answering NaN (which `derive` takes as unbounded) where an input is not finite or is refused. */
 export function guarded(sum: Sum): Sum {
+  const safe = allowed(sum);
+  return (...inputs) => (inputs.every(Number.isFinite) ? safe(...inputs) : NaN);
+}
+
+/** The same sum, for one that takes infinite bounds itself: NaN only where it refuses an input. */
+export function allowed(sum: Sum): Sum {
   return (...inputs) => {
-    if (!inputs.every(Number.isFinite)) return NaN;
     try {
       return sum(...inputs);
     } catch (error) {

@@ -1,12 +1,17 @@
 // Figures of the mains side: efficiency at the load, power from the wall, its cost, the circuit, the UPS.
 import type { Build, Placed } from '../build/build';
-import { badgeEfficiency, badgeMains, BADGES, measuredEfficiency, type Badge, type BadgeMains } from '../trade/efficiency';
-import { BATTERY_GIVES_PERCENT, CONTINUOUS_RULES } from '../trade/mains';
+import { badgeEfficiency, badgeMains, BADGES, measuredEfficiency, runningCost, wallPowerW, type Badge, type BadgeMains } from '../trade/efficiency';
+import { backupAtMostS, BATTERY_GIVES_PERCENT, continuousLimitW, CONTINUOUS_RULES } from '../trade/mains';
 import { between, derive, figure, isExact, known, missing, total, uniqueMissing, unknown, type Figure } from './figure';
+import { allowed } from './guard';
 import { memo } from './memo';
 import { sustainedDraw } from './power';
 
 type Supply = Placed<'supply'>;
+
+const secondsPerHour = 3600;
+const daysPerYear = 365;
+
 interface Ends { readonly low: number; readonly high: number }
 
 /** Efficiency of the supply at the build’s sustained load, in per cent: measured points, else what its badge promises at least. */
@@ -62,7 +67,7 @@ function bounded(label: string, load: Figure, ends: Ends, lacks: Figure['missing
 export const wallPower = memo((build: Build): Figure | undefined => {
   const { supply } = build.parts;
   return supply && derive('power from the wall', 'power', [sustainedDraw(build), efficiencyAtLoad(build, supply)], 'sustained draw ÷ efficiency',
-    (drawn, percent) => drawn! / (percent! / 100), { unit: 'W' });
+    allowed((drawn, percent) => wallPowerW(drawn!, percent! / 100)), { unit: 'W' });
 });
 
 /** Cost of a year at the stated hours a day, in the currency of the price. */
@@ -70,8 +75,8 @@ export function yearlyCost(build: Build, wall: Figure): Figure {
   const { mains } = build.file.place;
   const price = figure(mains['price-per-kwh'], 'price of a kilowatt-hour');
   const hours = figure(mains['hours-per-day'], 'hours a day');
-  return derive('cost of a year', 'money', [wall, hours, price], 'power × hours a day × 365 × price', (watts, seconds, each) =>
-    watts! / 1000 * (seconds! / 3600) * 365 * each!, price.currency ? { currency: price.currency } : {});
+  return derive('cost of a year', 'money', [wall, hours, price], 'power × hours a day × 365 × price', allowed((watts, seconds, each) =>
+    runningCost(watts!, seconds! / secondsPerHour * daysPerYear, each!)), price.currency ? { currency: price.currency } : {});
 }
 
 /** Everything on the machine’s circuit, the machine included. */
@@ -85,7 +90,7 @@ export const circuitLimit = memo((build: Build): Figure => {
   const label = 'what the circuit may carry for hours';
   if (mains.rule.value === 'electrician says') return figure(mains['allowed-load'], 'load that the electrician allows');
   const inputs = [figure(mains.voltage, 'mains voltage'), figure(mains.circuit, 'rating of the breaker'), ruleShare(build)];
-  return derive(label, 'power', inputs, 'voltage × current × share for continuous load', (u, i, percent) => u! * i! * percent! / 100, { unit: 'W' });
+  return derive(label, 'power', inputs, 'voltage × current × share for continuous load', allowed((u, i, percent) => continuousLimitW(u!, i!, percent!)), { unit: 'W' });
 });
 
 function ruleShare(build: Build): Figure {
@@ -104,5 +109,6 @@ export function batteryTime(build: Build, wall: Figure): Figure {
   const { low, high } = BATTERY_GIVES_PERCENT;
   const given = between(low, high, 'percent', 'share that the battery gives', { unit: '%', source: 'common practice: half when loaded hard, old or cold' });
   const inputs = [figure(energy, 'energy of the UPS'), figure(efficiency, 'efficiency of the UPS'), given, wall];
-  return derive('time on battery', 'time', inputs, 'energy × efficiency × share given ÷ power from the wall', (joules, percent, share, watts) => joules! * percent! / 100 * share! / 100 / watts!, { unit: 'min' });
+  return derive('time on battery', 'time', inputs, 'energy × efficiency × share given ÷ power from the wall', allowed((joules, percent, share, watts) =>
+    backupAtMostS(joules!, percent!, watts!) * share! / 100), { unit: 'min' });
 }

@@ -1,8 +1,9 @@
 // Figures of what goes through plugs and leads: what slot and plugs may carry, and what one lead has to.
 import type { Build, Placed } from '../build/build';
 import { CONTACT_18_AWG_A, PLUGS, SIXTEEN_PIN_CONTACT_A, SLOT_POWER, type Plug } from '../trade/plugs';
-import { awgMilliohmPerM, AWG_FINEST } from '../trade/wire';
+import { awgMilliohmPerM, AWG_FINEST, leadDropMv } from '../trade/wire';
 import { between, counted, derive, figure, known, least, missing, times, total, unknown, type Figure, type Missing } from './figure';
+import { allowed } from './guard';
 import { isPowerPlug, plugsBrought, plugsWanted } from './leads';
 import { partDraw } from './power';
 import { memo } from './memo';
@@ -126,5 +127,6 @@ export function leadDrop({ length, gauge, pairs, plug }: LeadRow, load: Figure):
   if (awg === undefined || awg > AWG_FINEST) return unknown('voltage', label, [missing(gauge, `gauge of a ${plug.text} lead`)]);
   const ohm = known(awgMilliohmPerM(awg) / 1000, 'resistance', `resistance of a metre of AWG ${awg} wire`, { unit: 'mΩ', source: 'ASTM B258 diameters; IEC 60028 copper, 1/58 Ω·mm²/m' });
   const inputs = [figure(length, `length of a ${plug.text} lead`), ohm, counted(pairs, `pairs of a ${plug.text} lead`), load];
-  return derive(label, 'voltage', inputs, '2 × length × resistance a metre ÷ pairs × load ÷ 12 V', (mm, each, n, watts) => 2 * mm! / 1000 * each! / n! * watts! / 12, { unit: 'mV' });
+  return derive(label, 'voltage', inputs, '2 × length × resistance a metre ÷ pairs × load ÷ 12 V', allowed((mm, _each, n, watts) =>
+    leadDropMv({ gauge: awg, lengthM: mm! / 1000, pairs: n! }, watts!, 12) / 1000), { unit: 'mV' });
 }

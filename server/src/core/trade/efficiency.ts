@@ -1,5 +1,5 @@
 // From the load to the wall: efficiency badges, wall power, energy, running cost, heat.
-import { needNotNegative, needWithin } from './numbers';
+import { needBound, needNotNegative, needWithin } from './numbers';
 import type { Range } from './numbers';
 
 export type Badge = 'standard' | 'bronze' | 'silver' | 'gold' | 'platinum' | 'titanium';
@@ -97,25 +97,26 @@ export function badgeMains(mainsV: number): BadgeMains | undefined {
   return mainsV >= 180 && mainsV <= 265 ? '230 V' : undefined;
 }
 
-/** Power drawn from the wall = load ÷ efficiency; `high` is Infinity where nothing is promised. */
-export function wallPowerW(loadW: number, efficiency: Range): Range {
-  needNotNegative('load (W)', loadW);
-  needWithin('lowest efficiency', efficiency.low, 0, 1);
-  needWithin('highest efficiency', efficiency.high, efficiency.low, 1);
-  if (loadW === 0) return { low: 0, high: 0 };
-  return { low: loadW / efficiency.high, high: loadW / efficiency.low };
+/**
+ * Power drawn from the wall, W = load ÷ efficiency, a fraction. Infinity for an endless load or an efficiency of
+ * nothing; NaN for no load at no efficiency. @throws RangeError on a negative load or an efficiency outside 0 to 1.
+ */
+export function wallPowerW(loadW: number, efficiency: number): number {
+  needBound('load (W)', loadW);
+  needWithin('efficiency', efficiency, 0, 1);
+  return loadW / efficiency;
 }
 
-/** Energy, kWh. */
+/** Energy, kWh; either may be Infinity where nothing bounds it. */
 export function energyKWh(powerW: number, hours: number): number {
-  needNotNegative('power (W)', powerW);
-  needNotNegative('hours', hours);
+  needBound('power (W)', powerW);
+  needBound('hours', hours);
   return powerW * hours / 1000;
 }
 
 /** Cost of running, in the currency of the price. */
 export function runningCost(powerW: number, hours: number, pricePerKWh: number): number {
-  needNotNegative('price per kWh', pricePerKWh);
+  needBound('price per kWh', pricePerKWh);
   return energyKWh(powerW, hours) * pricePerKWh;
 }
 

@@ -1,5 +1,5 @@
 // The mains: circuits and what shares them, the supply's inlet, battery backup, stored charge.
-import { needNotNegative, needPositive, needWithin } from './numbers';
+import { needBound, needNotNegative, needPositive, needWithin } from './numbers';
 
 /** Whose electrical code a site is under, as far as this file knows one. */
 export type CodeRegion = 'US' | 'elsewhere';
@@ -45,13 +45,12 @@ export function circuitPowerW(voltageV: number, breakerA: number): number {
 }
 
 /**
- * Most that may stay on the circuit for three hours or more, W; undefined where the local code decides.
- * Source: NFPA 70, 210.20(A).
+ * Most that may stay on the circuit for three hours or more, W, by the share of the breaker that the site's rule
+ * leaves to a continuous load, in per cent. Source: NFPA 70, 210.20(A).
  */
-export function continuousLimitW(region: CodeRegion, voltageV: number, breakerA: number): number | undefined {
-  const { fractionOfBreaker } = CONTINUOUS_RULES[region];
-  const wholeW = circuitPowerW(voltageV, breakerA);
-  return fractionOfBreaker === undefined ? undefined : wholeW * fractionOfBreaker;
+export function continuousLimitW(voltageV: number, breakerA: number, sharePercent: number): number {
+  needWithin('share of the breaker (%)', sharePercent, 0, 100);
+  return circuitPowerW(voltageV, breakerA) * sharePercent / 100;
 }
 
 /** Smallest breaker for a continuous and another load, A: other + 125 % of continuous. Source: NFPA 70, 210.20(A). */
@@ -69,23 +68,16 @@ export function circuitLeftW(limitW: number, sharedW: number, machineW: number):
   return limitW - sharedW - machineW;
 }
 
-export interface Battery {
-  readonly capacityAh: number;
-  readonly voltageV: number;
-  /** Of the inverter, 0 to 1. */
-  readonly efficiency: number;
-}
-
 /**
- * Runtime of a battery backup, minutes, as an upper bound: t = Ah · V · η / P × 60. A real battery gives less
- * at a high current, when old and when cold. Source: energy over power; that it is a bound, common practice.
+ * Runtime of a battery backup, s, as an upper bound: t = E · η / P, the efficiency in per cent. A real battery gives less
+ * at a high current, when old and when cold. Nothing lasts under an endless load.
+ * Source: energy over power; that it is a bound, common practice.
  */
-export function backupAtMostMinutes(battery: Battery, loadW: number): number {
-  needPositive('capacity (Ah)', battery.capacityAh);
-  needPositive('battery voltage (V)', battery.voltageV);
-  needWithin('efficiency', battery.efficiency, 0, 1);
-  needPositive('load (W)', loadW);
-  return battery.capacityAh * battery.voltageV * battery.efficiency / loadW * 60;
+export function backupAtMostS(energyJ: number, efficiencyPercent: number, loadW: number): number {
+  needBound('energy (J)', energyJ);
+  needWithin('efficiency (%)', efficiencyPercent, 0, 100);
+  needBound('load (W)', loadW);
+  return energyJ * efficiencyPercent / 100 / loadW;
 }
 
 /**

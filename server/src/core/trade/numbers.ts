@@ -25,6 +25,11 @@ export function needNotNegative(name: string, value: number): void {
   if (!Number.isFinite(value) || value < 0) refuse(name, value, 'zero or more');
 }
 
+/** Throws RangeError unless `value` is zero or more; Infinity stands for an upper bound that nobody knows. */
+export function needBound(name: string, value: number): void {
+  if (!(value >= 0)) refuse(name, value, 'zero or more');
+}
+
 /** Throws RangeError unless `value` lies between `low` and `high`, both included. */
 export function needWithin(name: string, value: number, low: number, high: number): void {
   if (!(value >= low && value <= high)) refuse(name, value, `between ${low} and ${high}`);

@@ -1,5 +1,5 @@
 // Copper wire: gauge, resistance, and the voltage lost on the way out and back.
-import { needCount, needNotNegative, needPositive, needWithin } from './numbers';
+import { needBound, needCount, needNotNegative, needPositive, needWithin } from './numbers';
 
 /** Resistivity of annealed copper at 20 °C, Ω·mm²/m. Source: IEC 60028, standard annealed copper, 1/58. */
 export const COPPER_OHM_MM2_PER_M = 1 / 58;
@@ -45,9 +45,9 @@ export function leadMilliohm(lead: Lead): number {
   return 2 * lead.lengthM * awgMilliohmPerM(lead.gauge) / lead.pairs;
 }
 
-/** Voltage lost out and back when `powerW` is taken at `voltageV`, mV; contacts not counted. Source: U = I R. */
+/** Voltage lost out and back when `powerW` is taken at `voltageV`, mV; contacts not counted. Infinity where nothing bounds the power. Source: U = I R. */
 export function leadDropMv(lead: Lead, powerW: number, voltageV: number): number {
-  needNotNegative('power (W)', powerW);
+  needBound('power (W)', powerW);
   needPositive('voltage (V)', voltageV);
   return powerW / voltageV * leadMilliohm(lead);
 }
