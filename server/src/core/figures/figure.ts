@@ -159,18 +159,27 @@ export function uniqueMissing(of: readonly { readonly missing: readonly Missing[
     else (later ??= []).push(lacks);
   }
   // Each list by itself names a fact once.
-  if (!later) return first;
-  const unique = [...first];
-  let keys: Set<string> | undefined;
-  for (const lacks of later) for (const lack of lacks) {
-    // A few are compared one by one, which is quicker than making keys.
-    if (!keys && unique.length > fewMissing) keys = new Set(unique.map(keyOf));
-    if (keys ? keys.has(keyOf(lack)) : unique.some((one) => one.path === lack.path && one.doc.name === lack.doc.name)) continue;
-    unique.push(lack);
-    keys?.add(keyOf(lack));
-  }
-  return unique;
+  return later ? merged(first, later) : first;
 }
 
-const fewMissing = 12;
+/** The first list where the later ones name nothing else, so that long lists are shared and not copied. */
+function merged(first: readonly Missing[], later: readonly (readonly Missing[])[]): readonly Missing[] {
+  let unique: Missing[] | undefined;
+  const isShort = later.reduce((sum, { length }) => sum + length, 0) * first.length < shortPairs;
+  const keys = isShort ? undefined : new Set(first.map(keyOf));
+  // In long lists the very same ones come again and again; those need no key to be known by.
+  const met = isShort ? undefined : new Set(first);
+  for (const lacks of later) for (const lack of lacks) {
+    const among = unique ?? first;
+    if (met ? met.has(lack) : among.includes(lack)) continue;
+    met?.add(lack);
+    if (keys ? keys.has(keyOf(lack)) : among.some((one) => one.path === lack.path && one.doc.name === lack.doc.name)) continue;
+    keys?.add(keyOf(lack));
+    (unique ??= [...first]).push(lack);
+  }
+  return unique ?? first;
+}
+
+/** Up to so many pairs it is quicker to compare one by one than to make keys. */
+const shortPairs = 1_000;
 const keyOf = ({ doc, path }: Missing): string => `${doc.name}\n${path}`;

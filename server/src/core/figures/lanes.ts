@@ -4,7 +4,7 @@ import type { Fact } from '../parts/fact';
 import { trainedRateBytesPerSecond, type Link } from '../trade/links';
 import { between, counted, derive, known, missing, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
-import { effectsOn, filled, readCount, seatOf, type Seat, type Seated, type Slot } from './slots';
+import { effectsOn, filled, readCount, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
 
 const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
 
@@ -19,8 +19,16 @@ export function endOf(link: Fact<Link>, of: string, words = `link of ${of}`): En
   return { lanes: unknown('count', `lanes of ${of}`, lacks), generation: unknown('count', `generation of ${of}`, lacks) };
 }
 
-/** What a slot is wired for; an M.2 socket that carries no PCIe has no lanes. */
+const wirings = new WeakMap<Slot, End>();
+
+/** What a slot is wired for; an M.2 socket that carries no PCIe has no lanes. Worked out once, for all parts that might go in. */
 export function wiringOf(slot: Slot, name: string): End {
+  let found = wirings.get(slot);
+  if (!found) wirings.set(slot, (found = wired(slot, name)));
+  return found;
+}
+
+function wired(slot: Slot, name: string): End {
   const { carries } = slot;
   if (slot.kind.value !== 'M.2' && (slot.lanes.entry || slot.kind.value === 'PCIe')) {
     return { lanes: counted(slot.lanes, `lanes of ${name}`), generation: counted(slot.generation, `generation of ${name}`) };
@@ -37,15 +45,24 @@ export function wiringOf(slot: Slot, name: string): End {
 
 /** The lanes of a slot once the other slots are filled as the build says; half of them where one of those halves it. */
 export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated): Figure {
-  const wired = wiringOf(slot, name).lanes;
+  const { lanes } = wiringOf(slot, name);
   const effects = effectsOn(build, name, 'halves', mover);
   const halving = effects.find((effect) => effect.does);
-  const open = effects.flatMap((effect) => effect.lacks);
-  if (!halving && open.length === 0) return wired;
+  const open = lacksOf(effects);
+  if (!halving && open.length === 0) return lanes;
   const share = halving
     ? known(0.5, 'count', `share left while ${halving.by} is filled`, { source: 'the board’s facts' })
     : { ...between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }), missing: open };
-  return derive(`lanes left of ${name}`, 'count', [wired, share], `lanes × share left`, (lanes, left) => Math.ceil(lanes! * left!));
+  return derive(`lanes left of ${name}`, 'count', [lanes, share], `lanes × share left`, (all, left) => Math.ceil(all! * left!));
+}
+
+const lacksKept = new WeakMap<readonly Effect[], readonly Missing[]>();
+
+/** The facts that effects leave open; one list for the many slots that share their effects. */
+function lacksOf(effects: readonly Effect[]): readonly Missing[] {
+  let lacks = lacksKept.get(effects);
+  if (!lacks) lacksKept.set(effects, (lacks = effects.flatMap((effect) => effect.lacks)));
+  return lacks;
 }
 
 /** The generation of the processor’s lanes, where a slot’s lanes come from it; undefined where they do not. */
@@ -70,10 +87,16 @@ function perhaps(limit: Figure, slot: Slot, name: string): Figure {
   return { ...limit, hi: Infinity, missing: [...limit.missing, missing(slot.from, `where the lanes of ${name} come from`)] };
 }
 
+const uplinks = memo((): Map<Slot, Figure> => new Map());
+
 /** What the chipset’s uplink leaves to a slot behind it; undefined for a slot on the processor. */
 function uplinkOf(build: Build, slot: Slot, name: string): Figure | undefined {
   const rate = uplink(build);
-  return !rate || slot.from.value === 'processor' ? undefined : perhaps(rate, slot, name);
+  if (!rate || slot.from.value === 'processor') return undefined;
+  const kept = uplinks(build);
+  let found = kept.get(slot);
+  if (!found) kept.set(slot, (found = perhaps(rate, slot, name)));
+  return found;
 }
 
 /** Payload of a link with these ends, in bytes a second and direction: the lowest generation on the fewest lanes. */

@@ -79,21 +79,32 @@ function actingBy(build: Build, way: Way): readonly Acting[] {
   });
 }
 
-const none: readonly Effect[] = [];
+/** What the filled slots that name nothing in particular leave open, by who is thought of as leaving. */
+const leftOpen = { 'takes-from': memo((): Map<Seated | undefined, readonly Effect[]> => new Map()), halves: memo((): Map<Seated | undefined, readonly Effect[]> => new Map()) } as const;
+/** All names that a filled slot does something to. */
+const named = { 'takes-from': memo((build) => namedBy(build, 'takes-from')), halves: memo((build) => namedBy(build, 'halves')) } as const;
+
+const namedBy = (build: Build, way: Way): ReadonlySet<string | undefined> => new Set(acting[way](build).flatMap(({ names }) => names));
 
 /**
  * What the other filled slots do to `name`, a slot or a port: `takes-from` switches it off, `halves` halves its lanes.
  * A part that names no slot is not counted as filling one; nor is `mover`, which is thought of as leaving its slot.
+ * For all places that are free and that no slot names it is the same list.
  */
 export function effectsOn(build: Build, name: string, way: Way, mover?: Seated): readonly Effect[] {
-  let found: Effect[] | undefined;
-  for (const { by, of, names, lacks } of acting[way](build)) {
-    if (by === name || of.every((one) => one === mover)) continue;
+  if (named[way](build).has(name) || filled(build).has(name)) return effectsOf(build, name, way, mover);
+  const kept = leftOpen[way](build);
+  let found = kept.get(mover);
+  if (!found) kept.set(mover, (found = effectsOf(build, name, way, mover)));
+  return found;
+}
+
+function effectsOf(build: Build, name: string, way: Way, mover?: Seated): readonly Effect[] {
+  return acting[way](build).flatMap(({ by, of, names, lacks }) => {
+    if (by === name || of.every((one) => one === mover)) return [];
     const does = names.includes(name);
-    if (does) (found ??= []).push({ by, does, lacks: [] });
-    else if (lacks.length > 0) (found ??= []).push({ by, does, lacks });
-  }
-  return found ?? none;
+    return does || lacks.length > 0 ? [{ by, does, lacks: does ? [] : lacks }] : [];
+  });
 }
 
 /** Where a figure’s value is written. */

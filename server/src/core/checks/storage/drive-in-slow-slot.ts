@@ -63,24 +63,31 @@ interface Rival { readonly name: string; readonly rate: Figure; readonly truth: 
 
 /** The free sockets, with what the drive would read at in each; `truth` says that it is no better place. */
 function rivalsOf(build: Build, drive: Drive, own: Figure, now: Figure): readonly Rival[] {
+  const used = usedBesides(build, drive);
   return freeSlots(build).filter(([, slot]) => slot.kind.value !== 'PCIe').map(([name, slot]) => {
     const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
     const rate = least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' });
     const noFaster = atLeast(now, rate);
-    return { name, rate, truth: noFaster.is === true ? noFaster : any(noFaster, not(suits(build, drive, name, slot))) };
+    return { name, rate, truth: noFaster.is === true ? noFaster : any(noFaster, not(suits(drive, name, slot, used))) };
   });
 }
 
+type Used = readonly (string | undefined)[];
+
+/** The places that all other parts take. */
+function usedBesides(build: Build, drive: Drive): Used {
+  return seated(build).flatMap((one) => (one === drive ? [] : [one.at.slot.value, 'port' in one.at ? one.at.port.value : undefined]));
+}
+
 /** Whether a module could go into a free socket, and nothing in use would lose by it. */
-function suits(build: Build, drive: Drive, name: string, slot: Slot): Truth {
+function suits(drive: Drive, name: string, slot: Slot, used: Used): Truth {
   const { label, part: { key, size } } = drive;
-  const used = seated(build).flatMap((one) => (one === drive ? [] : [one.at.slot.value, 'port' in one.at ? one.at.port.value : undefined]));
   return all(fits(slot.kind, `kind of ${name}`, (kind) => kind === 'M.2'), keyFits(slot, name, key, label), sizeFits(slot, name, size, label),
     spares(slot['takes-from'], `what ${name} switches off`, used), spares(slot.halves, `what ${name} halves`, used));
 }
 
 /** Whether a list of places that a slot takes from names none that is in use. */
-function spares(list: Slot['halves'], what: string, used: readonly (string | undefined)[]): Truth {
+function spares(list: Slot['halves'], what: string, used: Used): Truth {
   const taken = list.value?.map((item) => item.value);
   if (taken?.some((name) => name !== undefined && used.includes(name))) return sure(false, list);
   return used.every((name) => name === undefined) || (taken && !taken.includes(undefined)) ? sure(true, list) : lacking([missing(list, what)]);
