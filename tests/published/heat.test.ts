@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { COMPOUND_CONDUCTIVITY, conductivityClaim, GALLIUM_IN_ALUMINIUM_UM_PER_S, galliumAttacks, MATERIALS } from '../../server/src/core/trade/compounds';
 import {
-  BOND_LINE_UM, coolerAllowedKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, pasteVolumeMm3, resistanceAllowedKPerW, steadyTemperatureC,
+  BOND_LINE_UM, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, pasteVolumeMm3, resistanceAllowedKPerW,
+  steadyTemperatureC,
 } from '../../server/src/core/trade/heat';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -20,7 +21,7 @@ const GUIDES: [string, number, number, number, number, number, number][] = [
 describe('the chain from processor to air', () => {
   it.each(GUIDES)('%s: (%f − %f) / %f', (_guide, limit, inlet, watts, chain, compound, cooler) => {
     expectNear(resistanceAllowedKPerW(limit, inlet, watts), chain, TOLERANCES.thermalResistance);
-    expectNear(coolerAllowedKPerW(limit, inlet, watts, compound), cooler, TOLERANCES.thermalResistance);
+    expectNear(resistanceAllowedKPerW(limit, inlet, watts) - compound, cooler, TOLERANCES.thermalResistance);
     expectNear(steadyTemperatureC(inlet, watts, [cooler, compound]), limit, { absolute: watts * TOLERANCES.thermalResistance.absolute });
   });
 

@@ -1,8 +1,8 @@
-// The chain, steadiness, paste.
+// The chain and the paste.
 import { describe, expect, it } from 'vitest';
 import {
-  BOND_LINE_UM, chainKPerW, coolerAllowedKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, isSteady, marginK,
-  PASTE_EXCESS, pasteVolumeMm3, powerAtLimitW, resistanceAllowedKPerW, resistanceFromRatingKPerW, STEADY, steadyTemperatureC, STRESS_MARGIN_K,
+  BOND_LINE_UM, chainKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, PASTE_EXCESS, pasteVolumeMm3,
+  powerAtLimitW, resistanceAllowedKPerW, steadyTemperatureC,
 } from '../../../server/src/core/trade/heat';
 import { expectRefusesBad } from './refuses';
 
@@ -28,17 +28,6 @@ describe('resistances', () => {
     expectRefusesBad('finite', 'inlet temperature (°C)', (value) => resistanceAllowedKPerW(90, value, 100));
     expectRefusesBad('positive', 'power (W)', (value) => resistanceAllowedKPerW(90, 40, value));
   });
-
-  it('left for the cooler', () => {
-    expect(coolerAllowedKPerW(90, 40, 100, 0.125)).toBe(0.375);
-    expectRefusesBad('notNegative', 'compound resistance (K/W)', (value) => coolerAllowedKPerW(90, 40, 100, value));
-  });
-
-  it('implied by a rating', () => {
-    expect(resistanceFromRatingKPerW(200, 50)).toBe(0.25);
-    expectRefusesBad('positive', 'rated capacity (W)', (value) => resistanceFromRatingKPerW(value, 50));
-    expectRefusesBad('positive', 'rise it was rated at (K)', (value) => resistanceFromRatingKPerW(200, value));
-  });
 });
 
 describe('temperatures', () => {
@@ -55,27 +44,6 @@ describe('temperatures', () => {
     expectRefusesBad('finite', 'temperature limit (°C)', (value) => powerAtLimitW(value, 40, 0.25));
     expectRefusesBad('finite', 'inlet temperature (°C)', (value) => powerAtLimitW(90, value, 0.25));
     expectRefusesBad('positive', 'thermal resistance (K/W)', (value) => powerAtLimitW(90, 40, value));
-  });
-
-  it('keep a margin', () => {
-    expect(STRESS_MARGIN_K).toBe(5);
-    expect(marginK(90, 82)).toBe(8);
-    expect(marginK(90, 95)).toBe(-5);
-    expectRefusesBad('finite', 'temperature limit (°C)', (value) => marginK(value, 82));
-    expectRefusesBad('finite', 'temperature (°C)', (value) => marginK(90, value));
-  });
-
-  it('are steady below 1 K in 10 minutes, watched for as long', () => {
-    expect(STEADY).toEqual({ riseBelowK: 1, withinMinutes: 10 });
-    expect(isSteady(0.9, 10)).toBe(true);
-    expect(isSteady(-0.9, 10)).toBe(true);
-    expect(isSteady(1, 10)).toBe(false);
-    expect(isSteady(-1.1, 10)).toBe(false);
-    expect(isSteady(0, 9.9)).toBe(false);
-    expect(isSteady(2.9, 30)).toBe(true);
-    expect(isSteady(3, 30)).toBe(false);
-    expectRefusesBad('finite', 'rise (K)', (value) => isSteady(value, 10));
-    expectRefusesBad('positive', 'minutes', (value) => isSteady(0.5, value));
   });
 });
 

@@ -2,8 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   LINK_SPELLINGS, PCIE_GENERATIONS, PCIE_WIDTHS, SATA_GENERATIONS, USB_RATE_NAMES, lineRateGbps, linkRateBytesPerSecond, linkSpelling,
-  negotiatedLink, parseLink, pcieLineRateGbps, pcieRateBytesPerSecond, sataRateBytesPerSecond,
-  trainedRateBytesPerSecond, usbRateBytesPerSecond,
+  parseLink, pcieLineRateGbps, pcieRateBytesPerSecond, sataRateBytesPerSecond, trainedRateBytesPerSecond, usbRateBytesPerSecond,
 } from '../../../server/src/core/trade/links';
 import type { PcieLink } from '../../../server/src/core/trade/links';
 
@@ -69,14 +68,6 @@ describe('rates', () => {
     expect(usbRateBytesPerSecond('USB4 20')).toBeCloseTo(2424.242e6, -3);
     expect(usbRateBytesPerSecond('USB4 40')).toBeCloseTo(4848.485e6, -3);
     expect(usbRateBytesPerSecond('USB4 80')).toBe(10e9);
-  });
-});
-
-describe('negotiatedLink', () => {
-  it('takes the lower generation and the smaller width, from whichever side', () => {
-    expect(negotiatedLink(pcie(5, 4), pcie(4, 16))).toEqual(pcie(4, 4));
-    expect(negotiatedLink(pcie(4, 16), pcie(5, 4))).toEqual(pcie(4, 4));
-    expect(negotiatedLink(pcie(3, 8), pcie(3, 8))).toEqual(pcie(3, 8));
   });
 });
 

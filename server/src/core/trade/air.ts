@@ -1,5 +1,5 @@
-// Air: its density, the flow that carries heat off, fans by themselves and together, dew, radiators.
-import { needCount, needFinite, needNotNegative, needPositive, needWithin } from './numbers';
+// Air: its density, the flow that carries heat off, dew, radiators.
+import { needCount, needNotNegative, needPositive, needWithin } from './numbers';
 import type { Range } from './numbers';
 
 /** Specific heat of air between 15 and 70 °C, J/(kg·K). Source: Çengel, Heat and Mass Transfer, property tables, air at 1 atm. */
@@ -57,12 +57,6 @@ export function cfmFromM3PerH(flowM3PerH: number): number {
   return flowM3PerH * CFM_PER_M3_PER_H;
 }
 
-/** CFM to m³/h. Source: GNU units. */
-export function m3PerHFromCfm(flowCfm: number): number {
-  needNotNegative('flow (CFM)', flowCfm);
-  return flowCfm / CFM_PER_M3_PER_H;
-}
-
 /** Share of its free-air flow that a fan delivers behind grilles, filters and in a filled case. Source: common practice. */
 export const DELIVERED_OF_FREE_AIR: Range = { low: 0.4, high: 0.7 };
 
@@ -72,46 +66,6 @@ export const DELIVERED_OF_FREE_AIR: Range = { low: 0.4, high: 0.7 };
  * Source: Incropera, Fundamentals of Heat and Mass Transfer: free convection in gases, 2 to 25 W/(m²·K); the area, common practice.
  */
 export const STILL_CASE_W_PER_K: Range = { low: 0, high: 10 };
-
-/** Flow that fans of this free-air flow really deliver, m³/h. Source: common practice. */
-export function deliveredM3PerH(freeAirM3PerH: number): Range {
-  needNotNegative('free-air flow (m³/h)', freeAirM3PerH);
-  const { low, high } = DELIVERED_OF_FREE_AIR;
-  return { low: freeAirM3PerH * low, high: freeAirM3PerH * high };
-}
-
-export interface FanFactors {
-  readonly flow: number;
-  readonly pressure: number;
-  readonly power: number;
-}
-
-/** What a change of speed does to one fan in one case: Q ∝ N, p ∝ N², P ∝ N³. Source: fan affinity laws, AMCA 201. */
-export function fanLaws(fromRpm: number, toRpm: number): FanFactors {
-  needPositive('speed before (rpm)', fromRpm);
-  needNotNegative('speed after (rpm)', toRpm);
-  const ratio = toRpm / fromRpm;
-  return { flow: ratio, pressure: ratio ** 2, power: ratio ** 3 };
-}
-
-/** The two ends of a fan's curve. */
-export interface FanEnds {
-  readonly freeFlowM3PerH: number;
-  readonly blockedPressurePa: number;
-}
-
-/**
- * Equal fans together, at the two ends of the curve only: side by side they multiply the free flow, one
- * behind the other the blocked pressure. In a case they gain less of either. Source: fan makers' engineering notes.
- */
-export function fansTogether(one: FanEnds, count: number, placed: 'side by side' | 'one behind the other'): FanEnds {
-  needNotNegative('free flow (m³/h)', one.freeFlowM3PerH);
-  needNotNegative('blocked pressure (Pa)', one.blockedPressurePa);
-  needCount('number of fans', count, 1);
-  return placed === 'side by side'
-    ? { ...one, freeFlowM3PerH: one.freeFlowM3PerH * count }
-    : { ...one, blockedPressurePa: one.blockedPressurePa * count };
-}
 
 const MAGNUS_A = 17.62;
 const MAGNUS_B_C = 243.12;
@@ -126,12 +80,6 @@ export function dewPointC(temperatureC: number, humidityPercent: number): number
   needWithin('relative humidity (%)', humidityPercent, 1, 100);
   const term = Math.log(humidityPercent / 100) + MAGNUS_A * temperatureC / (MAGNUS_B_C + temperatureC);
   return MAGNUS_B_C * term / (MAGNUS_A - term);
-}
-
-/** Whether dew falls on a part as cold as this when it comes into that room. Source: as for `dewPointC`. */
-export function dewFalls(partC: number, roomC: number, humidityPercent: number): boolean {
-  needFinite('part temperature (°C)', partC);
-  return partC <= dewPointC(roomC, humidityPercent);
 }
 
 /**

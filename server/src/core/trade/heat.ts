@@ -1,4 +1,4 @@
-// Heat from a processor to the air: resistances in a chain, the compound between, temperatures, margins.
+// Heat from a processor to the air: resistances in a chain, the compound between, temperatures, paste.
 import { needFinite, needNotNegative, needPositive } from './numbers';
 import type { Range } from './numbers';
 
@@ -34,48 +34,12 @@ export function resistanceAllowedKPerW(limitC: number, inletC: number, powerW: n
   return (limitC - inletC) / powerW;
 }
 
-/** What is left of the allowed resistance for the cooler once the compound has its share, K/W. */
-export function coolerAllowedKPerW(limitC: number, inletC: number, powerW: number, compoundKPerW: number): number {
-  needNotNegative('compound resistance (K/W)', compoundKPerW);
-  return resistanceAllowedKPerW(limitC, inletC, powerW) - compoundKPerW;
-}
-
 /** Power at which the limit is just reached, W; zero when the inlet is already there. */
 export function powerAtLimitW(limitC: number, inletC: number, chain: number): number {
   needFinite('temperature limit (°C)', limitC);
   needFinite('inlet temperature (°C)', inletC);
   needPositive('thermal resistance (K/W)', chain);
   return Math.max(0, (limitC - inletC) / chain);
-}
-
-/**
- * Resistance implied by a cooler's rated capacity, K/W: the rise it was rated at over that capacity.
- * Makers seldom state the rise; without it a capacity in watts says nothing about a temperature.
- */
-export function resistanceFromRatingKPerW(ratedW: number, ratedRiseK: number): number {
-  needPositive('rated capacity (W)', ratedW);
-  needPositive('rise it was rated at (K)', ratedRiseK);
-  return ratedRiseK / ratedW;
-}
-
-/** Room below the limit, K; negative above it. */
-export function marginK(limitC: number, temperatureC: number): number {
-  needFinite('temperature limit (°C)', limitC);
-  needFinite('temperature (°C)', temperatureC);
-  return limitC - temperatureC;
-}
-
-/** Least margin below a limit that a stress run should show, K. Source: common practice. */
-export const STRESS_MARGIN_K = 5;
-
-/** A stress run counts as steady once the rise is below 1 K in 10 minutes. Source: common practice. */
-export const STEADY = { riseBelowK: 1, withinMinutes: 10 } as const;
-
-/** Whether a rise over some minutes is slow enough to call the temperature steady. Source: common practice. */
-export function isSteady(riseK: number, minutes: number): boolean {
-  needFinite('rise (K)', riseK);
-  needPositive('minutes', minutes);
-  return minutes >= STEADY.withinMinutes && Math.abs(riseK) / minutes < STEADY.riseBelowK / STEADY.withinMinutes;
 }
 
 /**

@@ -140,18 +140,6 @@ export function linkRateBytesPerSecond(link: Link): number | undefined {
 }
 
 /**
- * The link that two partners train to: the lower generation and the smaller width.
- * Source: PCI Express Base Specification, link initialisation.
- */
-export function negotiatedLink(a: PcieLink, b: PcieLink): PcieLink {
-  return {
-    bus: 'PCIe',
-    generation: Math.min(a.generation, b.generation),
-    lanes: Math.min(a.lanes, b.lanes),
-  };
-}
-
-/**
  * Payload in bytes a second of a link whose ends and way allow these generations and widths: the lowest and the fewest.
  * Without lanes nothing is carried: 0. NaN where no limit is finite or the generation has no row in the table.
  * Source: PCI Express Base Specification, link initialisation.

@@ -1,4 +1,4 @@
-// The mains: circuits and what shares them, the supply's inlet, battery backup, stored charge.
+// The mains: circuits, the supply's inlet, battery backup, stored charge.
 import { needBound, needNotNegative, needPositive, needWithin } from './numbers';
 
 /** Whose electrical code a site is under, as far as this file knows one. */
@@ -28,15 +28,6 @@ export const CONTINUOUS_RULES: Readonly<Record<CodeRegion, ContinuousRule>> = {
   },
 };
 
-/** A load counts as continuous from this many hours on. Source: NFPA 70, article 100, continuous load. */
-export const CONTINUOUS_FROM_HOURS = 3;
-
-/** Whether a load that stays on for `hours` counts as continuous. Source: NFPA 70, article 100. */
-export function isContinuous(hours: number): boolean {
-  needNotNegative('hours', hours);
-  return hours >= CONTINUOUS_FROM_HOURS;
-}
-
 /** Power at the breaker's own rating, W, at power factor 1. Source: P = U I. */
 export function circuitPowerW(voltageV: number, breakerA: number): number {
   needPositive('voltage (V)', voltageV);
@@ -51,21 +42,6 @@ export function circuitPowerW(voltageV: number, breakerA: number): number {
 export function continuousLimitW(voltageV: number, breakerA: number, sharePercent: number): number {
   needWithin('share of the breaker (%)', sharePercent, 0, 100);
   return circuitPowerW(voltageV, breakerA) * sharePercent / 100;
-}
-
-/** Smallest breaker for a continuous and another load, A: other + 125 % of continuous. Source: NFPA 70, 210.20(A). */
-export function breakerNeededA(continuousA: number, otherA: number): number {
-  needNotNegative('continuous load (A)', continuousA);
-  needNotNegative('other load (A)', otherA);
-  return otherA + 1.25 * continuousA;
-}
-
-/** What a machine leaves of a limit beside what already shares it, W; negative when it is over. */
-export function circuitLeftW(limitW: number, sharedW: number, machineW: number): number {
-  needNotNegative('limit (W)', limitW);
-  needNotNegative('shared load (W)', sharedW);
-  needNotNegative('machine (W)', machineW);
-  return limitW - sharedW - machineW;
 }
 
 /**
@@ -120,28 +96,9 @@ export const INLETS: Readonly<Record<Inlet, InletRange>> = {
  */
 export const MARKED_VOLTAGE_TOLERANCE_PERCENT = 10;
 
-/** Mains frequencies a supply must work on, Hz. Source: ATX12V Power Supply Design Guide, version 2.0, table 1. */
-export const INLET_FREQUENCY_HZ = { least: 47, most: 63 } as const;
-
-/** How the site's mains meets an inlet: `above` destroys a supply set to the lower range. */
-export function inletMeets(inlet: Inlet, mainsV: number): 'below' | 'within' | 'above' {
-  needPositive('mains voltage (V)', mainsV);
-  const { leastV, mostV } = INLETS[inlet];
-  if (mainsV < leastV) return 'below';
-  return mainsV > mostV ? 'above' : 'within';
-}
-
 /** Energy left in a capacitor, J: E = C U² / 2. Source: 330 µF at 400 V hold 26 J (GNU units). */
 export function storedEnergyJ(capacitanceUf: number, voltageV: number): number {
   needNotNegative('capacitance (µF)', capacitanceUf);
   needNotNegative('voltage (V)', voltageV);
   return capacitanceUf * 1e-6 * voltageV ** 2 / 2;
-}
-
-/** How a power strip is fed. One strip plugged into another is a violation. Source: OSHA standard interpretations on 29 CFR 1910.303(b)(2). */
-export type StripFedBy = 'wall outlet' | 'power strip' | 'extension cord';
-
-/** Only a strip straight at a fixed outlet is used as it is listed. Source: as for `StripFedBy`. */
-export function stripUsedAsListed(fedBy: StripFedBy): boolean {
-  return fedBy === 'wall outlet';
 }
