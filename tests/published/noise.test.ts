@@ -1,6 +1,6 @@
 // Levels of sound against published examples.
 import { describe, expect, it } from 'vitest';
-import { dbFromBel, equalSourcesDb, levelAtDistanceDb, noiseMismatch, sumOfLevelsDb } from '../../server/src/core/trade/noise';
+import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../../server/src/core/trade/noise';
 import { expectNear } from './near';
 import { TOLERANCES } from './tolerances';
 
@@ -27,10 +27,5 @@ describe('levels', () => {
 
   it('twice the distance takes 6 dB off in a free field (Decibel Maths, above)', () => {
     expect(Math.round(levelAtDistanceDb(60, 1, 2))).toBe(54);
-  });
-
-  it('ISO 9296 declares power in bels and pressure in decibels: converted, and still never compared', () => {
-    expectNear(dbFromBel(4.2), 42, TOLERANCES.exact);
-    expect(noiseMismatch({ kind: 'sound power' }, { kind: 'sound pressure', distanceM: 1 })).toBe('kind');
   });
 });

@@ -42,10 +42,6 @@ export const TOLERANCES = {
   thermalResistance: { absolute: 0.005 },
   /** Film resistances are worked to four decimal places. */
   filmResistance: { absolute: 5e-5 },
-  /** The lifting equation's two forms round apart: 25 cm against 10 in (1.6 %), 23 kg against 51 lb (0.6 %), and their slopes. */
-  liftingForms: { relative: 0.035 },
-  /** Heat in BTU/h is given to a hundredth. */
-  heatBtuPerHour: { absolute: 0.005 },
   /** Whole units, as published. */
   exact: { absolute: 1e-9 },
 } as const;

@@ -1,7 +1,7 @@
-// Badges between and outside their points, wall power, cost, heat.
+// Badges between and outside their points, wall power, cost.
 import { describe, expect, it } from 'vitest';
 import {
-  badgeEfficiency, badgeMains, BADGES, BTU_PER_HOUR_PER_W, energyKWh, heatBtuPerHour, measuredEfficiency, runningCost, wallPowerW,
+  badgeEfficiency, badgeMains, BADGES, energyKWh, measuredEfficiency, runningCost, wallPowerW,
 } from '../../../server/src/core/trade/efficiency';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
@@ -68,16 +68,13 @@ describe('from the wall', () => {
     expectRefusal(() => wallPowerW(1, NaN), 'efficiency must be between 0 and 1, not NaN');
   });
 
-  it('energy, cost, heat', () => {
+  it('energy and cost', () => {
     expect(energyKWh(500, 8)).toBe(4);
     expect(runningCost(500, 8, 0.25)).toBe(1);
-    expect(BTU_PER_HOUR_PER_W).toBeCloseTo(3.412142, 6);
-    expect(heatBtuPerHour(1000)).toBeCloseTo(3412.14, 2);
     expect(runningCost(Infinity, 8, 0.25)).toBe(Infinity);
     expectRefusesBad('bound', 'power (W)', (value) => energyKWh(value, 8));
     expectRefusesBad('bound', 'hours', (value) => energyKWh(500, value));
     expectRefusesBad('bound', 'price per kWh', (value) => runningCost(500, 8, value));
-    expectRefusesBad('notNegative', 'power (W)', heatBtuPerHour);
   });
 });
 

@@ -1,8 +1,8 @@
 // The chain and the paste.
 import { describe, expect, it } from 'vitest';
 import {
-  BOND_LINE_UM, chainKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, PASTE_EXCESS, pasteVolumeMm3,
-  powerAtLimitW, resistanceAllowedKPerW, steadyTemperatureC,
+  BOND_LINE_UM, chainKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, PASTE_EXCESS, powerAtLimitW,
+  resistanceAllowedKPerW, steadyTemperatureC,
 } from '../../../server/src/core/trade/heat';
 import { expectRefusesBad } from './refuses';
 
@@ -52,9 +52,8 @@ describe('paste', () => {
     expect(BOND_LINE_UM).toEqual({ low: 20, high: 100 });
     expect(PASTE_EXCESS).toEqual({ low: 1.2, high: 1.5 });
     expect(gapVolumeMm3(1000, 50)).toBe(50);
-    expect(pasteVolumeMm3(1000, 50)).toEqual({ low: 60, high: 75 });
     expectRefusesBad('positive', 'area (mm²)', (value) => gapVolumeMm3(value, 50));
-    expectRefusesBad('positive', 'bond line (µm)', (value) => pasteVolumeMm3(900, value));
+    expectRefusesBad('positive', 'bond line (µm)', (value) => gapVolumeMm3(900, value));
   });
 
   it('as a dot', () => {

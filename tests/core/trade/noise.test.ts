@@ -1,8 +1,6 @@
 // Levels.
 import { expect, it } from 'vitest';
-import {
-  dbFromBel, equalSourcesDb, FAN_SPEED_DB_PER_DECADE, levelAtDistanceDb, levelAtFanSpeedDb, noiseMismatch, sumOfLevelsDb,
-} from '../../../server/src/core/trade/noise';
+import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../../../server/src/core/trade/noise';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
 it('adds energies', () => {
@@ -28,32 +26,4 @@ it('falls off with distance', () => {
   expectRefusesBad('finite', 'level (dB)', (value) => levelAtDistanceDb(value, 1, 2));
   expectRefusesBad('positive', 'distance it was stated at (m)', (value) => levelAtDistanceDb(30, value, 2));
   expectRefusesBad('positive', 'distance asked for (m)', (value) => levelAtDistanceDb(30, 1, value));
-});
-
-it('rises with a fan’s speed', () => {
-  expect(FAN_SPEED_DB_PER_DECADE).toBe(50);
-  expect(levelAtFanSpeedDb(20, 200, 2000)).toBe(70);
-  expect(levelAtFanSpeedDb(20, 2000, 1000)).toBeCloseTo(4.9485, 4);
-  expectRefusesBad('finite', 'level (dB)', (value) => levelAtFanSpeedDb(value, 1000, 2000));
-  expectRefusesBad('positive', 'speed before (rpm)', (value) => levelAtFanSpeedDb(20, value, 2000));
-  expectRefusesBad('positive', 'speed after (rpm)', (value) => levelAtFanSpeedDb(20, 1000, value));
-});
-
-it('turns bels into decibels', () => {
-  expect(dbFromBel(3.5)).toBe(35);
-  expectRefusesBad('finite', 'level (B)', dbFromBel);
-});
-
-it('keeps apart what cannot be compared', () => {
-  const power = { kind: 'sound power' } as const;
-  const near = { kind: 'sound pressure', distanceM: 0.5 } as const;
-  const far = { kind: 'sound pressure', distanceM: 1 } as const;
-  const somewhere = { kind: 'sound pressure' } as const;
-  expect(noiseMismatch(power, power)).toBeUndefined();
-  expect(noiseMismatch(far, { ...far })).toBeUndefined();
-  expect(noiseMismatch(power, far)).toBe('kind');
-  expect(noiseMismatch(far, power)).toBe('kind');
-  expect(noiseMismatch(near, far)).toBe('distance');
-  expect(noiseMismatch(somewhere, far)).toBe('distance missing');
-  expect(noiseMismatch(far, somewhere)).toBe('distance missing');
 });

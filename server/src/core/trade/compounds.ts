@@ -1,5 +1,4 @@
 // Materials on the way of the heat: conductivity, what gallium does to them, what a compound can reach.
-import { needPositive } from './numbers';
 import type { Range } from './numbers';
 
 /** `attacked`: never bring gallium on it. `stained`: slowly alloys on the surface, holds in service. `resists`: no attack known. */
@@ -43,9 +42,6 @@ export const MATERIALS: Readonly<Record<MaterialName, Material>> = {
   },
 };
 
-/** Speed of gallium along the grain boundaries of aluminium, µm/s. Source: penetration measured in aluminium film. */
-export const GALLIUM_IN_ALUMINIUM_UM_PER_S: Range = { low: 0.8, high: 9 };
-
 /** Whether a gallium compound may never touch this material. */
 export function galliumAttacks(material: MaterialName): boolean {
   return MATERIALS[material].gallium === 'attacked';
@@ -64,18 +60,3 @@ export const COMPOUND_CONDUCTIVITY: Readonly<Record<CompoundClass, Range>> = {
   pad: { low: 1, high: 5 },
   'gallium alloy': { low: 16.5, high: 28 },
 };
-
-/** Whether the compound carries current, so that what is pressed out can short a part. Source: common practice. */
-export const CONDUCTS_ELECTRICITY: Readonly<Record<CompoundClass, boolean>> = {
-  paste: false,
-  pad: false,
-  'gallium alloy': true,
-};
-
-/** How a stated conductivity stands to what its class reaches; both ends count as within. */
-export function conductivityClaim(compound: CompoundClass, statedWPerMK: number): 'below' | 'within' | 'beyond' {
-  needPositive('stated conductivity (W/m·K)', statedWPerMK);
-  const { low, high } = COMPOUND_CONDUCTIVITY[compound];
-  if (statedWPerMK < low) return 'below';
-  return statedWPerMK > high ? 'beyond' : 'within';
-}

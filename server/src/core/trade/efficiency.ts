@@ -1,4 +1,4 @@
-// From the load to the wall: efficiency badges, wall power, energy, running cost, heat.
+// From the load to the wall: efficiency badges, wall power, energy, running cost.
 import { needBound, needNotNegative, needWithin } from './numbers';
 import type { Range } from './numbers';
 
@@ -118,13 +118,4 @@ export function energyKWh(powerW: number, hours: number): number {
 export function runningCost(powerW: number, hours: number, pricePerKWh: number): number {
   needBound('price per kWh', pricePerKWh);
   return energyKWh(powerW, hours) * pricePerKWh;
-}
-
-/** BTU/h in one watt (international table BTU, 1055.05585262 J). Source: GNU units, `btu`. */
-export const BTU_PER_HOUR_PER_W = 3600 / 1055.05585262;
-
-/** Heat given to the room: all that comes from the wall ends there. */
-export function heatBtuPerHour(powerW: number): number {
-  needNotNegative('power (W)', powerW);
-  return powerW * BTU_PER_HOUR_PER_W;
 }

@@ -58,12 +58,6 @@ export function gapVolumeMm3(areaMm2: number, bondLineUm: number): number {
   return areaMm2 * bondLineUm / 1000;
 }
 
-/** Volume of paste to bring on, mm³: area × bond line × 1.2 to 1.5. Source: geometry; the excess, common practice. */
-export function pasteVolumeMm3(areaMm2: number, bondLineUm: number): Range {
-  const gapMm3 = gapVolumeMm3(areaMm2, bondLineUm);
-  return { low: gapMm3 * PASTE_EXCESS.low, high: gapMm3 * PASTE_EXCESS.high };
-}
-
 /** Diameter of the half sphere that holds a volume, mm: d = (12 V / π)^(1/3). A flatter dot is wider. Source: V = π d³ / 12. */
 export function halfSphereDiameterMm(volumeMm3: number): number {
   needNotNegative('volume (mm³)', volumeMm3);

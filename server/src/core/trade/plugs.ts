@@ -1,5 +1,4 @@
 // What the plugs of a supply and the slots of a board may carry, and what the 16-pin plug signals.
-import { needPositive } from './numbers';
 import type { Range } from './numbers';
 
 export type Plug =
@@ -98,57 +97,8 @@ export const PLUGS: Readonly<Record<Plug, PlugRating>> = {
   },
 };
 
-/**
- * What an adapter may carry at 12 V: what its plugs bring together, and no more than what it feeds.
- * Both are counted at the low end of their rating.
- * @throws RangeError when it has no plug at all.
- * Source: sum of the plug ratings; that the plug fed is a limit too is common practice.
- */
-export function adapterPowerW(from: readonly Plug[], into: Plug): number {
-  needPositive('number of plugs', from.length);
-  const brought = from.reduce((sum, plug) => sum + PLUGS[plug].powerW.low, 0);
-  return Math.min(brought, PLUGS[into].powerW.low);
-}
-
-/**
- * What an inlet may draw at 12 V from the plug put into it, W; undefined where the two do not belong together,
- * even if force makes them meet: EPS and PCIe plugs have 12 V and ground on opposite sides.
- * Source: doc. 336521, section 2.2.1 (not interchangeable) and table 5-6 (a 6-pin plug in an 8-pin
- * inlet: 75 W). An EPS plug of the other size fills or feeds four contacts only: common practice.
- */
-export function inletPowerW(inlet: Plug, plug: Plug): Range | undefined {
-  if (inlet === plug) return PLUGS[plug].powerW;
-  if (inlet === 'PCIe 8-pin' && plug === 'PCIe 6-pin') return PLUGS['PCIe 6-pin'].powerW;
-  const bothEps = inlet.startsWith('EPS') && plug.startsWith('EPS');
-  return bothEps ? PLUGS['EPS 4-pin'].powerW : undefined;
-}
-
 /** Sustained levels a 16-pin plug can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6. */
 export const SIXTEEN_PIN_LEVELS_W = [600, 450, 300, 150] as const;
-
-/** Highest 16-pin level that `availableW` covers; undefined below the lowest. Source: doc. 336521, table 3-6. */
-export function sixteenPinLevelFor(availableW: number): number | undefined {
-  needPositive('available power (W)', availableW);
-  return SIXTEEN_PIN_LEVELS_W.find((levelW) => levelW <= availableW);
-}
-
-/** A sense contact of the 16-pin plug: tied to ground, left open, or (12V-2x6 only) tied to the other sense contact. */
-export type Sense = 'ground' | 'open' | 'joined';
-
-/**
- * Sustained watts that the two sense contacts signal; 0 means that the card must stay off;
- * undefined where the standard has no such pair.
- * Source: that ground and open encode 600, 450 and 300 W: doc. 336521, section 3.3.
- * Which of the two is which at 450 and 300 W, and 150 W against 0 W: from memory.
- */
-export function sixteenPinSignalledW(sense0: Sense, sense1: Sense, connector: '12VHPWR' | '12V-2x6'): number | undefined {
-  const pair = `${sense0} ${sense1}`;
-  if (pair === 'ground ground') return 600;
-  if (pair === 'open ground') return 450;
-  if (pair === 'ground open') return 300;
-  if (pair === 'open open') return connector === '12VHPWR' ? 150 : 0;
-  return pair === 'joined joined' && connector === '12V-2x6' ? 150 : undefined;
-}
 
 export type SlotLength = 'x1' | 'x4' | 'x8' | 'x16';
 
@@ -172,11 +122,3 @@ export const SLOT_POWER: Readonly<Record<SlotLength, SlotPower>> = {
   x8: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
   x16: { powerW: 75, at12VA: 5.5, at3V3A: 3 },
 };
-
-/**
- * Most that a card can draw: its slot and the plugs on it, each at the low end of its rating.
- * Source: sum of the two tables above.
- */
-export function cardSupplyW(slot: SlotLength, plugs: readonly Plug[]): number {
-  return plugs.reduce((sum, plug) => sum + PLUGS[plug].powerW.low, SLOT_POWER[slot].powerW);
-}

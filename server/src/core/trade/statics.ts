@@ -1,5 +1,5 @@
 // Static electricity: straps, charging by floor and humidity, surfaces, bags.
-import { needNotNegative, needPositive, needWithin } from './numbers';
+import { needWithin } from './numbers';
 import type { Range } from './numbers';
 
 /**
@@ -14,26 +14,6 @@ export const STRAP = {
   currentBelowMa: 0.5,
   protectsFromV: 100,
 } as const;
-
-/** Current through a person's strap when its other end meets a voltage, mA. Source: I = U / R. */
-export function strapCurrentMa(voltageV: number, seriesOhm: number): number {
-  needNotNegative('voltage (V)', voltageV);
-  needPositive('series resistance (Ω)', seriesOhm);
-  return voltageV / seriesOhm * 1000;
-}
-
-/**
- * How a strap's whole resistance stands: below 0.8 MΩ it does not protect the person, from 35 MΩ on not the
- * parts. Source: ANSI/ESD S1.1 annex B; ANSI/ESD S20.20.
- */
-export function strapResistance(ohm: number): 'too low' | 'within' | 'too high' {
-  needNotNegative('strap resistance (Ω)', ohm);
-  if (ohm < STRAP.cordLeastOhm) return 'too low';
-  return ohm < STRAP.throughPersonBelowOhm ? 'within' : 'too high';
-}
-
-/** Exposed voltage from which even the technical report forbids a strap, V; ours forbids it on anything energised. Source: ESD TR20.20. */
-export const STRAP_NEVER_FROM_V = 250;
 
 export type Activity = 'walking on carpet' | 'walking on vinyl' | 'working at a bench';
 
@@ -68,17 +48,8 @@ export function chargeV(activity: Activity, humidityPercent: number): Range {
   return { low: damper?.volts ?? 0, high: drier?.volts ?? Number.POSITIVE_INFINITY };
 }
 
-/** A discharge is felt from about here, V; parts are harmed far below it. Source: ESD handbooks, 2 to 3 kV. */
-export const FELT_FROM_V: Range = { low: 2_000, high: 3_000 };
-
 /** Resistance of a work surface to earth, Ω, as practised. Source: ANSI/ESD S20.20 asks for below 10⁹; the low end, common practice. */
 export const WORK_SURFACE_OHM: Range = { low: 1e6, high: 1e9 };
-
-/** Whether a surface drains charge slowly enough and fast enough; the high end itself is too much. */
-export function workSurfaceSuits(ohm: number): boolean {
-  needNotNegative('resistance to earth (Ω)', ohm);
-  return ohm >= WORK_SURFACE_OHM.low && ohm < WORK_SURFACE_OHM.high;
-}
 
 export type Surface = 'mat' | 'wood' | 'cardboard' | 'metal' | 'glass' | 'plastic' | 'carpet' | 'shielding bag';
 

@@ -51,8 +51,3 @@ export function leadDropMv(lead: Lead, powerW: number, voltageV: number): number
   needPositive('voltage (V)', voltageV);
   return powerW / voltageV * leadMilliohm(lead);
 }
-
-/** Heat made in the lead itself, W. Source: P = I² R. */
-export function leadLossW(lead: Lead, powerW: number, voltageV: number): number {
-  return leadDropMv(lead, powerW, voltageV) / 1000 * (powerW / voltageV);
-}
