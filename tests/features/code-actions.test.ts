@@ -1,7 +1,7 @@
 // Code actions: proven fixes for the version asked about, swaps, accepting, explaining, and fixing all that is certain.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codeActions, fixAllKind, type ActionOptions, type CodeAction } from '../../server/src/features/code-actions';
+import { codeActions, codeActionSteps, fixAllKind, type ActionOptions, type CodeAction } from '../../server/src/features/code-actions';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
 import type { Diagnostic } from '../../server/src/features/shapes';
 import { editedFile, view } from '../support/view';
@@ -137,5 +137,39 @@ describe('fixing all that is certain', () => {
 
   test('is left out where nobody waits for it', () => {
     expect(actions('¦parts:\n  cooler: { hieght: 158 mm }\n', { automatic: true }).all.filter(({ kind }) => kind === fixAllKind)).toEqual([]);
+  });
+});
+
+describe('over many findings', () => {
+  const faults = 30;
+  const lines = Array.from({ length: faults }, (_, i) => `    - { name: d${i}, cpacity: 1 TB }\n`).join('');
+  const { view: judged, candidates } = view(`parts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n  drives:\n${lines}`);
+  const whole = judged.doc.lines.rangeOf({ start: 0, end: judged.doc.text.length });
+  const proven = (all: readonly CodeAction[]) => all.filter(({ title, edit }) => edit && !title.startsWith('Accept'));
+
+  test('the worst come first, then those nearest to the start of the range', () => {
+    const accepted = codeActions(judged, whole, { candidates, only: ['quickfix'] }).filter(({ title }) => title.startsWith('Accept'));
+    expect(accepted[0]!.title).toContain('cooler-too-tall');
+    const away = judged.doc.text.indexOf('name: d7');
+    const [first] = proven(codeActions(judged, judged.doc.lines.rangeOf({ start: away, end: judged.doc.text.length }), { candidates, only: ['quickfix'] }));
+    expect(first!.edit!.documentChanges[0]!.edits[0]!.range.start.line).toBe(judged.doc.lines.positionAt(away).line);
+  });
+
+  test('proving ends once the time for it is spent; what costs little stays, and what is asked for by name', () => {
+    const all = (left: number, only?: string[]) => codeActions(judged, whole, { candidates, explains: true, ...(only ? { only } : {}), isSpent: () => left-- <= 0 });
+    const kinds = (found: readonly CodeAction[]) => [found.filter(({ title }) => title.startsWith('Accept')).length, found.some(({ command }) => command !== undefined), found.some(({ kind }) => kind === fixAllKind)];
+    const counts = [0, 12, 1_000].map((left) => proven(all(left, ['quickfix'])).length);
+    expect(counts[0]).toBeLessThan(counts[1]!);
+    expect(counts[1]).toBeLessThan(counts[2]!);
+    expect(kinds(all(0))).toEqual([20, true, false]);
+    expect(kinds(all(1_000))).toEqual([20, true, true]);
+    expect(all(0, [fixAllKind]).map(({ kind }) => kind)).toEqual([fixAllKind]);
+  });
+
+  test('it stands still after each finding, so that it can be given up', () => {
+    const steps = codeActionSteps(judged, whole, { candidates, only: ['quickfix'] });
+    let count = 0;
+    while (!steps.next().done) count++;
+    expect(count).toBeGreaterThanOrEqual(20);
   });
 });

@@ -38,19 +38,42 @@ export interface ActionOptions {
   readonly explains?: boolean;
   /** The client’s own diagnostics in the range; an action names those it belongs to. */
   readonly diagnostics?: readonly Diagnostic[];
+  /** Asked before each proof but the first: whether no more time is to be spent on proving. Never, when undefined. */
+  readonly isSpent?: () => boolean;
 }
 
 /** What can be done about a range of a judged file. */
 export function codeActions(view: View, range: Range, options: ActionOptions): CodeAction[] {
+  const steps = codeActionSteps(view, range, options);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/**
+ * The same in steps, so that others get their turn and a request can be given up: it stands still after each finding. Worst
+ * findings come first, then those nearest to the start of the range; once the time is spent, what costs much is left out.
+ */
+export function* codeActionSteps(view: View, range: Range, options: ActionOptions): Generator<undefined, CodeAction[]> {
   const actions: CodeAction[] = [];
+  const isSpent = options.isSpent ?? (() => false);
   if (wants(options, 'quickfix')) {
     const found = findingsIn(view, range).slice(0, mostFindings);
-    for (const finding of found) actions.push(...fixes(view, finding, options));
-    actions.push(...fillingIn(view, range, options));
+    for (const [i, finding] of found.entries()) {
+      if (i > 0 && isSpent()) break;
+      actions.push(...fixes(view, finding, options));
+      yield;
+    }
+    for (const [i, hint] of hintsIn(view, range, options).entries()) {
+      if (found.length + i > 0 && isSpent()) break;
+      actions.push(...fillingIn(view, hint, options));
+      yield;
+    }
     for (const finding of found) actions.push(...accepting(view, finding, options));
     if (options.explains) for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id));
   }
-  if (wants(options, fixAllKind) && !options.automatic) actions.push(...fixAll(view));
+  if (wants(options, fixAllKind) && !options.automatic && (options.only || !isSpent())) actions.push(...fixAll(view));
   return actions;
 }
 
@@ -59,7 +82,7 @@ function wants({ only }: ActionOptions, kind: string): boolean {
   return only === undefined || only.some((asked) => asked === kind || kind.startsWith(`${asked}.`) || asked === '');
 }
 
-/** Findings that something can be done about: not accepted, and meeting the range. */
+/** Findings that something can be done about: not accepted, and meeting the range; worst first, then by place. */
 export function findingsIn(view: View, range: Range): Finding[] {
   const meets = meeting(view, range);
   return view.judgement.findings.filter(({ place, grade, accepted }) => place.doc === view.doc && grade !== 'unknown' && !accepted && meets(place.span));
@@ -71,16 +94,16 @@ function meeting({ doc: { lines } }: View, range: Range): (span: Span) => boolea
   return (span) => span.start <= end && span.end >= start;
 }
 
-/** For each fact that is hinted at in the range, its key put in where it belongs, to be filled in. */
-function fillingIn(view: View, range: Range, options: ActionOptions): CodeAction[] {
-  const { build } = view;
-  if (!build) return [];
-  const hints = hintsOf(view, options.from ?? 'unknown').filter(({ span }) => meeting(view, range)(span)).slice(0, mostHints);
-  return hints.flatMap((hint) => {
-    const filled = fillIn(build, view.judgement, hint.lack);
-    if (!filled) return [];
-    return [{ title: visible(filled.title), kind: 'quickfix', ...ofHint(hint, view, options), edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] } }];
-  });
+function hintsIn(view: View, range: Range, options: ActionOptions): Hint[] {
+  const meets = meeting(view, range);
+  return view.build ? hintsOf(view, options.from ?? 'unknown').filter(({ span }) => meets(span)).slice(0, mostHints) : [];
+}
+
+/** For a fact that is hinted at, its key put in where it belongs, to be filled in. */
+function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[] {
+  const filled = view.build && fillIn(view.build, view.judgement, hint.lack);
+  if (!filled) return [];
+  return [{ title: visible(filled.title), kind: 'quickfix', ...ofHint(hint, view, options), edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] } }];
 }
 
 function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction[] {

@@ -3,7 +3,7 @@ import {
   CodeActionRequest, CompletionRequest, DefinitionRequest, DocumentSymbolRequest, HoverRequest, CodeActionTriggerKind,
   type CancellationToken, type DocumentSymbol, type SymbolInformation, type CodeAction as ProtocolAction, type CodeActionParams, type CompletionItem as ProtocolItem, type WorkspaceEdit as ProtocolEdit,
 } from 'vscode-languageserver/node';
-import { codeActions, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
+import { codeActionSteps, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
 import { completion } from '../features/completion';
 import { definition } from '../features/definition';
 import { explain } from '../features/explain';
@@ -19,9 +19,11 @@ import { cancelled, guarded, overtaken } from './guard';
 import { isExplain } from './shapes';
 
 const mostParts = 5_000;
+/** How long one answer may go on proving fixes of further findings. */
+const provingMs = 1_000;
 
 /** Registers the answers. */
-export function answer(shared: Shared, shelf: PartShelf): void {
+export function answer(shared: Shared, shelf: PartShelf, pause: () => Promise<void>): void {
   const { connection, log, session } = shared;
   const judge = async (uri: string): Promise<Judged | undefined> => session.judge(uri);
   const markupKind = (): 'markdown' | 'plaintext' => (shared.client.markdown ? 'markdown' : 'plaintext');
@@ -48,7 +50,7 @@ export function answer(shared: Shared, shelf: PartShelf): void {
   }));
   connection.onRequest(CodeActionRequest.type, guarded(CodeActionRequest.method, log, async (params, token) => {
     const judged = await judge(params.textDocument.uri);
-    return judged ? actions(shared, shelf, judged, params, token) : null;
+    return judged ? actions(shared, shelf, pause, judged, params, token) : null;
   }));
   connection.onRequest('fettle/explain', guarded('fettle/explain', log, (params: unknown) => {
     const markdown = isExplain(params) ? explain(params.check) : undefined;
@@ -56,7 +58,7 @@ export function answer(shared: Shared, shelf: PartShelf): void {
   }));
 }
 
-async function actions(shared: Shared, shelf: PartShelf, judged: Judged, params: CodeActionParams, token: CancellationToken): Promise<ProtocolAction[]> {
+async function actions(shared: Shared, shelf: PartShelf, pause: () => Promise<void>, judged: Judged, params: CodeActionParams, token: CancellationToken): Promise<ProtocolAction[]> {
   const { client } = shared;
   // Without literals a client knows commands only, and ours are edits.
   if (!client.actionLiterals) return [];
@@ -67,7 +69,16 @@ async function actions(shared: Shared, shelf: PartShelf, judged: Judged, params:
   };
   const isSought = findingsIn(judged, params.range).length > 0;
   const skips = !isSought || (automatic && !shelf.isListed(judged));
-  const found = await withParts(shared, shelf, judged, token, skips, (candidates) => codeActions(judged, params.range, { ...options, candidates }));
+  const found = await withParts(shared, shelf, judged, token, skips, async (candidates) => {
+    const begun = performance.now();
+    const steps = codeActionSteps(judged, params.range, { ...options, candidates, isSpent: () => performance.now() - begun > provingMs });
+    for (;;) {
+      const { done, value } = steps.next();
+      if (done) return value;
+      await pause();
+      stillWanted(shared, judged, token);
+    }
+  });
   return found.map((action) => forClient(action, client.versionedEdits));
 }
 
@@ -75,19 +86,24 @@ async function actions(shared: Shared, shelf: PartShelf, judged: Judged, params:
  * Runs work that may ask for the parts of a kind: what it asks for is read, and it is run again. With `skip`, it is run once
  * without any. Throws when the text has changed meanwhile: the answer would be for another text.
  */
-async function withParts<T>(shared: Shared, shelf: PartShelf, judged: Judged, token: CancellationToken, skip: boolean, work: (candidates: (kind: Kind) => readonly Candidate[]) => T): Promise<T> {
+async function withParts<T>(shared: Shared, shelf: PartShelf, judged: Judged, token: CancellationToken, skip: boolean, work: (candidates: (kind: Kind) => readonly Candidate[]) => T | Promise<T>): Promise<T> {
   const held = new Map<Kind, readonly Candidate[]>();
   for (;;) {
     const asked = new Set<Kind>();
-    const result = work((kind) => {
+    const result = await work((kind) => {
       if (!held.has(kind)) asked.add(kind);
       return held.get(kind) ?? [];
     });
     if (skip || asked.size === 0) return result;
     for (const kind of asked) held.set(kind, await shelf.ofKind(judged, kind, () => token.isCancellationRequested));
-    if (token.isCancellationRequested) throw cancelled();
-    if (!shared.session.holds(judged)) throw overtaken();
+    stillWanted(shared, judged, token);
   }
+}
+
+/** Throws where an answer would come to nothing: the request was cancelled, or the text is another one by now. */
+function stillWanted({ session }: Shared, judged: Judged, token: CancellationToken): void {
+  if (token.isCancellationRequested) throw cancelled();
+  if (!session.holds(judged)) throw overtaken();
 }
 
 /** Clients of old take edits by file without versions. */

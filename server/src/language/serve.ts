@@ -70,7 +70,7 @@ class Server {
     connection.onDidSaveTextDocument(this.step('textDocument/didSave', () => this.saved()));
     connection.onDidChangeWatchedFiles(this.step('workspace/didChangeWatchedFiles', ({ changes }) => this.onDisk(changes)));
     connection.onDidChangeConfiguration(this.step('workspace/didChangeConfiguration', ({ settings }) => this.configure((settings as { fettle?: unknown } | null)?.fettle)));
-    answer(shared, this.shelf);
+    answer(shared, this.shelf, this.environment.pause);
     this.registerFindings();
   }
 
