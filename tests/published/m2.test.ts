@@ -1,18 +1,17 @@
 // M.2 keys, sizes and limits against module makers' manuals.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_KEYS, M2_LENGTHS_MM, M2_NOTCH_PINS, M2_WIDTHS_MM, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
+  M2_CARRIES, M2_KEYS, M2_LENGTHS_MM, M2_WIDTHS_MM, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
 } from '../../server/src/core/trade/m2';
 import type { M2Key } from '../../server/src/core/trade/m2';
 
-/** Key, pins left out, PCIe lanes, SATA, USB. Source: Samsung, installation leaflet of the M.2 drive MZ-V6E1T0, table of key IDs. */
-const KEYS: [M2Key, number, number, number, boolean, boolean][] = [
-  ['A', 8, 15, 1, false, true], ['B', 12, 19, 2, true, true], ['E', 24, 31, 1, false, true], ['M', 59, 66, 4, true, false],
+/** Key, PCIe lanes, SATA, USB. Source: Samsung, installation leaflet of the M.2 drive MZ-V6E1T0, table of key IDs. */
+const KEYS: [M2Key, number, boolean, boolean][] = [
+  ['A', 1, false, true], ['B', 2, true, true], ['E', 1, false, true], ['M', 4, true, false],
 ];
 
 describe('published M.2 facts', () => {
-  it.each(KEYS)('key %s leaves out pins %i to %i and carries PCIe x%i, SATA %s, USB %s', (key, first, last, lanes, sata, usb) => {
-    expect(M2_NOTCH_PINS[key]).toEqual({ first, last });
+  it.each(KEYS)('key %s carries PCIe x%i, SATA %s, USB %s', (key, lanes, sata, usb) => {
     expect(M2_CARRIES[key]).toEqual({ pcieLanes: lanes, sata, usb });
   });
 
@@ -37,9 +36,6 @@ describe('published M.2 facts', () => {
     expect(M2_KEYS.filter((key) => m2KeyFits(keys, key))).toEqual(['A', 'E']);
     expect(parseM2Keys('A+M')).toBeUndefined();
   });
-
-  // Source: a radio module maker's user guide for its M.2 card: 1.5 mm per side.
-  it('components stand 1.5 mm high at most', () => expect(M2_COMPONENT_HEIGHT_LIMIT_MM).toBe(1.5));
 
   // A conflict worth keeping: the same key carries PCIe on one board and SATA on another.
   it('a key that fits says nothing about the bus', () => {

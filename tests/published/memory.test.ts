@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
-  CHANNEL_DATA_BITS, MODULE_PINS, STANDARD_RATES_MTS, STANDARD_VDD_V, memoryBandwidthBytesPerSecond, moduleCapacityGiB, moduleName, rankCapacityGiB,
+  CHANNEL_DATA_BITS, STANDARD_RATES_MTS, memoryBandwidthBytesPerSecond, moduleCapacityGiB, moduleName, rankCapacityGiB,
 } from '../../server/src/core/trade/memory';
 import type { MemoryType } from '../../server/src/core/trade/memory';
 import { itWithOracle, runOracle } from './oracle';
@@ -69,14 +69,6 @@ describe('published memory facts', () => {
 
   // Source: JEDEC Standard No. 21-C, Annex L: eight devices of 16 Gb, eight bits wide, are 16 GB.
   it('a rank of 16 Gb × 8 holds 16 GB', () => expect(rankCapacityGiB(16, 8)).toBe(16));
-
-  // Source: JEDEC module outlines: the same count, and yet the two do not interchange.
-  it('DDR4 and DDR5 DIMMs both have 288 contacts', () => {
-    expect([MODULE_PINS.DDR4.DIMM, MODULE_PINS.DDR5.DIMM]).toEqual([288, 288]);
-  });
-
-  // Source: JEDEC JESD79-3, JESD79-4 and JESD79-5, VDD.
-  it.each([['DDR3', 1.5], ['DDR4', 1.2], ['DDR5', 1.1]] as const)('%s runs at %f V', (type, volts) => expect(STANDARD_VDD_V[type]).toBe(volts));
 
   // Source: JEDEC JESD79-5: two sub-channels of 32 bits are the 64 of one channel of JESD79-4.
   it('DDR4 and DDR5 carry as much a transfer', () => expect(CHANNEL_DATA_BITS).toBe(2 * 32));

@@ -1,9 +1,8 @@
 // Forms: board sizes and holes, cards, supplies, drives, fans, radiators.
 import { describe, expect, it } from 'vitest';
 import {
-  ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SLOT_PITCH_MM, SUPPLY_FORMS, caseTakesBoard,
-  fanHolePitchMm, isVagueBoardSize, outlineFits, parseBoardSize, radiatorClass, slotsCovered, standoffsMissing, standoffsOffHoles,
-  standoffsUnderBareBoard,
+  ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SUPPLY_FORMS, caseTakesBoard, fanHolePitchMm,
+  isVagueBoardSize, parseBoardSize, radiatorClass, standoffsOffHoles, standoffsUnderBareBoard,
 } from '../../../server/src/core/trade/forms';
 import type { BoardSize } from '../../../server/src/core/trade/forms';
 
@@ -18,17 +17,6 @@ describe('board sizes', () => {
   it('knows which names are vague', () => {
     for (const text of ['E-ATX', 'EATX', 'e-atx', 'Extended ATX', ' E-ATX ']) expect(isVagueBoardSize(text), text).toBe(true);
     for (const text of ['ATX', 'microATX', 'E-ATX 330', 'my E-ATX', '']) expect(isVagueBoardSize(text), text).toBe(false);
-  });
-
-  it('compares outlines side by side', () => {
-    const room = { widthMm: 305, depthMm: 272 };
-    expect(outlineFits({ widthMm: 305, depthMm: 272 }, room)).toBe(true);
-    expect(outlineFits({ widthMm: 305.1, depthMm: 200 }, room)).toBe(false);
-    expect(outlineFits({ widthMm: 200, depthMm: 272.1 }, room)).toBe(false);
-    expect(() => outlineFits({ widthMm: 0, depthMm: 1 }, room)).toThrow(/side must be/);
-    expect(() => outlineFits({ widthMm: 1, depthMm: -1 }, room)).toThrow(RangeError);
-    expect(() => outlineFits(room, { widthMm: NaN, depthMm: 1 })).toThrow(RangeError);
-    expect(() => outlineFits(room, { widthMm: 1, depthMm: 0 })).toThrow(RangeError);
   });
 
   it('puts a smaller size where a larger goes', () => {
@@ -67,13 +55,6 @@ describe('standoffs', () => {
     expect(standoffsOffHoles(['B'], [], { widthMm: 209.55, depthMm: 10.1 })).toEqual([]);
   });
 
-  it('finds holes without one', () => {
-    expect(standoffsMissing(ALL_HOLES, 'ATX')).toEqual([]);
-    expect(standoffsMissing(BOARD_HOLES['Mini-ITX']!, 'ATX')).toEqual(['A', 'G', 'K', 'L', 'M']);
-    expect(standoffsMissing(BOARD_HOLES.ATX!, 'microATX')).toEqual(['B', 'R', 'S']);
-    expect(standoffsMissing([], 'SSI-EEB')).toBeUndefined();
-  });
-
   it('puts every hole of a size within its outline', () => {
     for (const [size, holes] of Object.entries(BOARD_HOLES)) {
       for (const hole of holes) {
@@ -86,15 +67,6 @@ describe('standoffs', () => {
 });
 
 describe('cards, supplies, drives', () => {
-  it('counts slots that a card covers', () => {
-    expect(slotsCovered(1)).toBe(1);
-    expect(slotsCovered(20.32)).toBe(1);
-    expect(slotsCovered(20.33)).toBe(2);
-    expect(slotsCovered(2 * SLOT_PITCH_MM)).toBe(2);
-    expect(slotsCovered(51)).toBe(3);
-    expect(() => slotsCovered(0)).toThrow(/thicknessMm must be/);
-  });
-
   it('lists bodies', () => {
     expect(SUPPLY_FORMS['SFX-L']).toEqual({ widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false });
     expect(Object.entries(SUPPLY_FORMS).filter(([, body]) => body.oftenDeeper).map(([form]) => form)).toEqual(['ATX']);

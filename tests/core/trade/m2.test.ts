@@ -1,8 +1,7 @@
-// M.2: keys, sizes, heights.
+// M.2: keys and sizes.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES, M2_COMMON_SIZES, M2_COMPONENT_HEIGHT_LIMIT_MM, M2_HEIGHT_CODES, M2_KEYS, M2_LENGTHS_MM, M2_NOTCH_PINS, M2_WIDTHS_MM,
-  m2HeightFits, m2KeyFits, m2LanesAtMost, m2SizeCode, parseM2Keys, parseM2Size,
+  M2_CARRIES, M2_KEYS, M2_LENGTHS_MM, M2_WIDTHS_MM, m2KeyFits, m2LanesAtMost, m2SizeCode, parseM2Keys, parseM2Size,
 } from '../../../server/src/core/trade/m2';
 
 describe('keys', () => {
@@ -52,43 +51,16 @@ describe('sizes', () => {
   });
 
   it('writes a size back', () => {
-    for (const code of M2_COMMON_SIZES) expect(m2SizeCode(parseM2Size(code)!)).toBe(code);
-    expect(M2_COMMON_SIZES).toEqual(['2230', '2242', '2260', '2280', '22110']);
+    for (const code of ['2230', '2242', '2260', '2280', '22110']) expect(m2SizeCode(parseM2Size(code)!)).toBe(code);
     expect(() => m2SizeCode({ widthMm: 0, lengthMm: 80 })).toThrow(/widthMm must be/);
     expect(() => m2SizeCode({ widthMm: 22, lengthMm: NaN })).toThrow(/lengthMm must be/);
     expect(m2SizeCode({ widthMm: 1, lengthMm: 1 })).toBe('11');
   });
 });
 
-describe('heights', () => {
-  it('fits while neither side is higher than its place', () => {
-    const place = { topMm: 1.5, bottomMm: 1.35 };
-    expect(m2HeightFits({ topMm: 1.5, bottomMm: 1.35 }, place)).toBe(true);
-    expect(m2HeightFits({ topMm: 1.51, bottomMm: 0 }, place)).toBe(false);
-    expect(m2HeightFits({ topMm: 0, bottomMm: 1.36 }, place)).toBe(false);
-    expect(() => m2HeightFits({ topMm: -1, bottomMm: 0 }, place)).toThrow(/height must be/);
-    expect(() => m2HeightFits(place, { topMm: NaN, bottomMm: 0 })).toThrow(RangeError);
-  });
-
-  it('has five single-sided codes without anything below, and five double-sided ones', () => {
-    expect([...M2_HEIGHT_CODES.keys()]).toEqual(['S1', 'S2', 'S3', 'S4', 'S5', 'D1', 'D2', 'D3', 'D4', 'D5']);
-    for (const [code, height] of M2_HEIGHT_CODES) {
-      expect(height.topMm).toBeGreaterThanOrEqual(1.2);
-      expect(height.bottomMm > 0).toBe(code.startsWith('D'));
-    }
-  });
-
-  it('keeps every double-sided code within the limit a side', () => {
-    expect(M2_COMPONENT_HEIGHT_LIMIT_MM).toBe(1.5);
-    for (const [code, height] of M2_HEIGHT_CODES) {
-      if (!code.startsWith('D')) continue;
-      expect(m2HeightFits(height, { topMm: M2_COMPONENT_HEIGHT_LIMIT_MM, bottomMm: M2_COMPONENT_HEIGHT_LIMIT_MM })).toBe(true);
-    }
-  });
-
-  it('lists the standard widths, lengths and notches', () => {
+describe('the standard', () => {
+  it('lists widths and lengths', () => {
     expect(M2_WIDTHS_MM).toEqual([12, 16, 22, 30]);
     expect(M2_LENGTHS_MM).toEqual([16, 26, 30, 38, 42, 60, 80, 110]);
-    for (const key of M2_KEYS) expect(M2_NOTCH_PINS[key].last - M2_NOTCH_PINS[key].first).toBe(7);
   });
 });

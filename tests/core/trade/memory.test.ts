@@ -1,8 +1,8 @@
 // Memory: names, rates, sums, shapes, channels.
 import { describe, expect, it } from 'vitest';
 import {
-  CHANNEL_DATA_BITS, DEVICE_WIDTHS_BITS, ECC_RANK_BITS, MODULE_KINDS, MODULE_PINS, STANDARD_RATES_MTS, STANDARD_VDD_V, channelFill,
-  isStandardRate, memoryBandwidthBytesPerSecond, memoryBytes, moduleCapacityGiB, moduleClassFits, moduleName, moduleShapeFits, profileNeeded, rankCapacityGiB,
+  CHANNEL_DATA_BITS, DEVICE_WIDTHS_BITS, MODULE_KINDS, STANDARD_RATES_MTS, channelFill, isStandardRate, memoryBandwidthBytesPerSecond,
+  memoryBytes, moduleCapacityGiB, moduleClassFits, moduleName, rankCapacityGiB,
 } from '../../../server/src/core/trade/memory';
 import type { ModuleKind } from '../../../server/src/core/trade/memory';
 
@@ -17,20 +17,6 @@ describe('rates', () => {
     expect(isStandardRate('DDR4', 3600)).toBe(false);
     expect(isStandardRate('DDR5', 3600)).toBe(true);
     expect(() => isStandardRate('DDR5', 0)).toThrow(/rateMTs must be/);
-  });
-
-  it('decides on a profile by the default rate where it is known', () => {
-    expect(profileNeeded('DDR5', 6000, 4800)).toBe(true);
-    expect(profileNeeded('DDR5', 4800, 4800)).toBe(false);
-    expect(profileNeeded('DDR5', 4400, 4800)).toBe(false);
-    expect(profileNeeded('DDR4', 3600, 3600)).toBe(false);
-  });
-
-  it('decides without it only outside the standard', () => {
-    expect(profileNeeded('DDR4', 3600)).toBe(true);
-    expect(profileNeeded('DDR5', 6000)).toBeUndefined();
-    expect(() => profileNeeded('DDR5', NaN)).toThrow(RangeError);
-    expect(() => profileNeeded('DDR5', 6000, 0)).toThrow(/defaultMTs must be/);
   });
 });
 
@@ -68,21 +54,10 @@ describe('sums', () => {
     expect(() => moduleCapacityGiB(16, 8, 0)).toThrow(/ranks must be/);
     expect(DEVICE_WIDTHS_BITS).toEqual([4, 8, 16]);
   });
-
-  it('lists rank widths with error correction', () => {
-    expect(ECC_RANK_BITS).toEqual({ DDR3: [72], DDR4: [72], DDR5: [72, 80] });
-  });
 });
 
 describe('modules', () => {
   const kinds = Object.keys(MODULE_KINDS) as ModuleKind[];
-
-  it('fits shapes of one outline', () => {
-    const into = (slot: ModuleKind) => kinds.filter((kind) => moduleShapeFits(kind, slot));
-    expect(into('UDIMM')).toEqual(['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM']);
-    expect(into('SO-DIMM')).toEqual(['SO-DIMM', 'CSO-DIMM']);
-    expect(into('CAMM2')).toEqual(['CAMM2']);
-  });
 
   it('keeps registered and load-reduced modules to boards made for each', () => {
     const into = (slot: ModuleKind) => kinds.filter((kind) => moduleClassFits(kind, slot));
@@ -93,15 +68,6 @@ describe('modules', () => {
 
   it('marks the clocked kinds', () => {
     expect(kinds.filter((kind) => MODULE_KINDS[kind].clocked)).toEqual(['CUDIMM', 'CSO-DIMM']);
-  });
-
-  it('counts contacts and volts', () => {
-    expect(MODULE_PINS).toEqual({
-      DDR3: { DIMM: 240, 'SO-DIMM': 204 },
-      DDR4: { DIMM: 288, 'SO-DIMM': 260 },
-      DDR5: { DIMM: 288, 'SO-DIMM': 262, CAMM2: 644 },
-    });
-    expect(STANDARD_VDD_V).toEqual({ DDR3: 1.5, DDR4: 1.2, DDR5: 1.1 });
   });
 });
 

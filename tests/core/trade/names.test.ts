@@ -1,25 +1,10 @@
-// Names: sockets, pins, memory and slot codes.
+// Names: sockets and their pins.
 import { describe, expect, it } from 'vitest';
-import {
-  SMBIOS_MEMORY_FORMS, SMBIOS_MEMORY_TYPES, SMBIOS_PROCESSOR_UPGRADES, SOCKET_NAMES, pinsOn, sameSocket, smbiosSlot, smbiosSocket,
-} from '../../../server/src/core/trade/names';
+import { SMBIOS_PROCESSOR_UPGRADES, SOCKET_NAMES, pinsOn, sameSocket } from '../../../server/src/core/trade/names';
 
 describe('sockets', () => {
-  it('names the socket of a code as parts do', () => {
+  it('lists bare names', () => {
     expect(SMBIOS_PROCESSOR_UPGRADES).toHaveLength(0x57);
-    expect(smbiosSocket(0x55)).toBe('LGA1851');
-    expect(smbiosSocket(0x49)).toBe('AM5');
-    expect(smbiosSocket(0x31)).toBe('AM4');
-    expect(smbiosSocket(0x24)).toBe('LGA1155');
-    expect(smbiosSocket(0x57)).toBe('BGA2833');
-    expect(smbiosSocket(0x0d)).toBe('423');
-  });
-
-  it('has no socket for codes that name none', () => {
-    for (const code of [0, 1, 2, 4, 6, 7, 8, 0x0a, 0x58, -1, NaN, 1.5]) expect(smbiosSocket(code), String(code)).toBeUndefined();
-  });
-
-  it('lists bare names for completion', () => {
     expect(SOCKET_NAMES).toContain('LGA1851');
     expect(SOCKET_NAMES).toContain('AM5');
     expect(SOCKET_NAMES).toContain('F(1207)');
@@ -54,29 +39,5 @@ describe('pinsOn', () => {
 
   it('tells for every socket of the standard', () => {
     for (const name of SOCKET_NAMES) expect(pinsOn(name), name).toBeDefined();
-  });
-});
-
-describe('codes', () => {
-  it('reads PCIe slots by generation and width', () => {
-    const codes = Array.from({ length: 0xc6 - 0xa4 + 1 }, (_, n) => n + 0xa4);
-    const read = codes.map((code) => smbiosSlot(code)).map((slot) => slot && `${slot.kind} ${slot.generation} ${slot.lanes ?? '-'}`);
-    const generation = (n: number) => ['-', 1, 2, 4, 8, 16].map((lanes) => `PCIe ${n} ${lanes}`);
-    expect(read).toEqual([undefined, ...[1, 2, 3].flatMap(generation), undefined, ...[4, 5].flatMap(generation), undefined, undefined, undefined]);
-  });
-
-  it('leaves the width out where the code does not state it', () => {
-    expect(smbiosSlot(0xb1)).toStrictEqual({ kind: 'PCIe', generation: 3 });
-    expect(smbiosSlot(0xb2)).toStrictEqual({ kind: 'PCIe', generation: 3, lanes: 1 });
-  });
-
-  it('reads the four M.2 sockets', () => {
-    for (const code of [0x14, 0x15, 0x16, 0x17]) expect(smbiosSlot(code)).toStrictEqual({ kind: 'M.2' });
-    for (const code of [0x13, 0x18, 0, NaN]) expect(smbiosSlot(code)).toBeUndefined();
-  });
-
-  it('lists memory types and forms', () => {
-    expect([...SMBIOS_MEMORY_TYPES.values()]).toEqual(['DDR', 'DDR2', 'DDR3', 'DDR4', 'LPDDR', 'LPDDR2', 'LPDDR3', 'LPDDR4', 'DDR5', 'LPDDR5']);
-    expect([...SMBIOS_MEMORY_FORMS.values()]).toEqual(['Chip', 'DIMM', 'Row Of Chips', 'SODIMM', 'Die', 'CAMM']);
   });
 });

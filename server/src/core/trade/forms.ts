@@ -91,19 +91,8 @@ export function standoffsOffHoles(set: readonly Hole[], holes: readonly Hole[], 
   });
 }
 
-/** Holes of a board that have no standoff under them; undefined when its holes are not known. */
-export function standoffsMissing(set: readonly Hole[], size: BoardSize): readonly Hole[] | undefined {
-  return BOARD_HOLES[size]?.filter((hole) => !set.includes(hole));
-}
-
 function within(inner: Outline, outer: Outline): boolean {
   return inner.widthMm <= outer.widthMm && inner.depthMm <= outer.depthMm;
-}
-
-/** Does every side of a board stay within the room that a case states for one? Throws RangeError unless positive. */
-export function outlineFits(board: Outline, room: Outline): boolean {
-  for (const side of [board.widthMm, board.depthMm, room.widthMm, room.depthMm]) needPositive('side', side);
-  return within(board, room);
 }
 
 /**
@@ -117,20 +106,8 @@ export function caseTakesBoard(stated: readonly string[], board: BoardSize): boo
   return sizes.includes(undefined) ? undefined : false;
 }
 
-/** Opening for the board's rear connectors. Source: ATX Specification 2.2. */
-export const IO_APERTURE = { widthMm: 158.75, heightMm: 44.45 } as const;
-
 /** From one expansion slot to the next. Source: ATX Specification 2.2; PCI Express Card Electromechanical Specification. */
 export const SLOT_PITCH_MM = 20.32;
-
-/** Slots that a card of this thickness covers, its own included. Throws RangeError unless positive. */
-export function slotsCovered(thicknessMm: number): number {
-  needPositive('thicknessMm', thicknessMm);
-  return Math.ceil(thicknessMm / SLOT_PITCH_MM);
-}
-
-/** Card outlines. Source: PCI Express Card Electromechanical Specification. */
-export const CARD_OUTLINE = { fullHeightMm: 111.15, lowProfileHeightMm: 68.9, fullLengthMm: 312, halfLengthMm: 167.65 } as const;
 
 export type SupplyForm = 'ATX' | 'SFX' | 'SFX-L' | 'TFX' | 'Flex ATX';
 

@@ -1,17 +1,9 @@
-// M.2: which module goes into which socket by key, size and height, and what a socket may carry at most.
-import { needCount, needNotNegative } from './numbers';
+// M.2: which module goes into which socket by key and size, and what a socket may carry at most.
+import { needCount } from './numbers';
 
 export type M2Key = 'A' | 'B' | 'E' | 'M';
 
 export const M2_KEYS: readonly M2Key[] = ['A', 'B', 'E', 'M'];
-
-/** Pins left out of the edge for each key, first and last. Source: drive makers' M.2 module manuals. */
-export const M2_NOTCH_PINS: Readonly<Record<M2Key, { readonly first: number; readonly last: number }>> = {
-  A: { first: 8, last: 15 },
-  B: { first: 12, last: 19 },
-  E: { first: 24, last: 31 },
-  M: { first: 59, last: 66 },
-};
 
 /** What sockets of a key may be wired for at most; a board's own list decides what one really carries. */
 export interface M2Carries {
@@ -67,9 +59,6 @@ export interface M2Size {
 export const M2_WIDTHS_MM: readonly number[] = [12, 16, 22, 30];
 export const M2_LENGTHS_MM: readonly number[] = [16, 26, 30, 38, 42, 60, 80, 110];
 
-/** Sizes met in personal computers, for completion. Source: common practice. */
-export const M2_COMMON_SIZES: readonly string[] = ['2230', '2242', '2260', '2280', '22110'];
-
 /** Reads a size code: two digits of width, two or three of length; undefined when the standard has no such size. */
 export function parseM2Size(text: string): M2Size | undefined {
   const [, width, length] = /^(\d{2})([1-9]\d{1,2})$/.exec(text.trim()) ?? [];
@@ -82,33 +71,4 @@ export function m2SizeCode(size: M2Size): string {
   needCount('widthMm', size.widthMm, 1);
   needCount('lengthMm', size.lengthMm, 1);
   return `${size.widthMm}${size.lengthMm}`;
-}
-
-/** Components stand at most this high on either side. Source: module makers' M.2 manuals. */
-export const M2_COMPONENT_HEIGHT_LIMIT_MM = 1.5;
-
-/** Greatest component heights over and under a module's board. */
-export interface M2Height {
-  readonly topMm: number;
-  readonly bottomMm: number;
-}
-
-/** Height codes: S has components on one side, D on both. From memory: the numbers of every row. */
-export const M2_HEIGHT_CODES: ReadonlyMap<string, M2Height> = new Map([
-  ['S1', { topMm: 1.2, bottomMm: 0 }],
-  ['S2', { topMm: 1.35, bottomMm: 0 }],
-  ['S3', { topMm: 1.5, bottomMm: 0 }],
-  ['S4', { topMm: 2, bottomMm: 0 }],
-  ['S5', { topMm: 2.3, bottomMm: 0 }],
-  ['D1', { topMm: 1.2, bottomMm: 1.35 }],
-  ['D2', { topMm: 1.35, bottomMm: 1.35 }],
-  ['D3', { topMm: 1.5, bottomMm: 1.35 }],
-  ['D4', { topMm: 1.5, bottomMm: 0.7 }],
-  ['D5', { topMm: 1.5, bottomMm: 1.5 }],
-]);
-
-/** True when neither side of the module is higher than what its place takes. Throws RangeError below zero. */
-export function m2HeightFits(module: M2Height, place: M2Height): boolean {
-  for (const height of [module.topMm, module.bottomMm, place.topMm, place.bottomMm]) needNotNegative('height', height);
-  return module.topMm <= place.topMm && module.bottomMm <= place.bottomMm;
 }

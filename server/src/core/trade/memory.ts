@@ -20,19 +20,6 @@ export function isStandardRate(type: MemoryType, rateMTs: number): boolean {
 }
 
 /**
- * Does this rate need a profile switched on in the firmware?
- * `defaultMTs` is the rate that the module states for itself without one. Without it only a rate outside
- * the standard is decided (true); a standard rate stays undefined, since many modules sold at one reach
- * it by profile only. Source: common practice.
- */
-export function profileNeeded(type: MemoryType, rateMTs: number, defaultMTs?: number): boolean | undefined {
-  const standard = isStandardRate(type, rateMTs);
-  if (defaultMTs === undefined) return standard ? undefined : true;
-  needPositive('defaultMTs', defaultMTs);
-  return rateMTs > defaultMTs;
-}
-
-/**
  * A module's name by its bandwidth: DDR4-2133 is PC4-17000. Rounded down to whole hundreds of MB/s.
  * Source: JEDEC Standard No. 21-C, module labels; decode-dimms computes the same.
  */
@@ -51,16 +38,6 @@ export function memoryBandwidthBytesPerSecond(channels: number, rateMTs: number)
   needPositive('rateMTs', rateMTs);
   return channels * (CHANNEL_DATA_BITS / 8) * rateMTs * 1e6;
 }
-
-/**
- * Bits of a rank with error correction on the module. Source: JEDEC module standards (72);
- * from memory: DDR5 with four more bits a half (72) or eight (80).
- */
-export const ECC_RANK_BITS: Readonly<Record<MemoryType, readonly number[]>> = {
-  DDR3: [72],
-  DDR4: [72],
-  DDR5: [72, 80],
-};
 
 /** Device widths in bits. Source: JEDEC JESD79-4, JESD79-5. */
 export const DEVICE_WIDTHS_BITS: readonly number[] = [4, 8, 16];
@@ -115,11 +92,6 @@ export const MODULE_KINDS: Readonly<Record<ModuleKind, ModuleFacts>> = {
   CAMM2: { shape: 'CAMM2', class: 'unbuffered', clocked: false },
 };
 
-/** Does the module go into a slot meant for the other kind? The outline only. */
-export function moduleShapeFits(module: ModuleKind, slot: ModuleKind): boolean {
-  return MODULE_KINDS[module].shape === MODULE_KINDS[slot].shape;
-}
-
 /**
  * Is the module of the class that the slot's board drives? A clocked module counts as unbuffered: it goes
  * into the same sockets. Registered and load-reduced need a board and processor made for each.
@@ -128,19 +100,6 @@ export function moduleShapeFits(module: ModuleKind, slot: ModuleKind): boolean {
 export function moduleClassFits(module: ModuleKind, slot: ModuleKind): boolean {
   return MODULE_KINDS[module].class === MODULE_KINDS[slot].class;
 }
-
-/**
- * Contacts of a module. Source: JEDEC module outlines (DIMM and SO-DIMM); from memory: 262 and 644.
- * DDR4 and DDR5 DIMMs share 288 and do not interchange: the notch and the supply differ.
- */
-export const MODULE_PINS: Readonly<Record<MemoryType, Readonly<Partial<Record<ModuleShape, number>>>>> = {
-  DDR3: { DIMM: 240, 'SO-DIMM': 204 },
-  DDR4: { DIMM: 288, 'SO-DIMM': 260 },
-  DDR5: { DIMM: 288, 'SO-DIMM': 262, CAMM2: 644 },
-};
-
-/** Supply of the memory chips in volts at standard rates. Source: JEDEC JESD79-3, JESD79-4, JESD79-5. */
-export const STANDARD_VDD_V: Readonly<Record<MemoryType, number>> = { DDR3: 1.5, DDR4: 1.2, DDR5: 1.1 };
 
 /** How a set of filled slots spreads over a board's channels. */
 export interface ChannelFill {

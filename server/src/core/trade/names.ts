@@ -1,4 +1,4 @@
-// Names of sockets, memory and slots from an open standard, and what a socket's name says about its pins.
+// Names of sockets from an open standard, and what a socket's name says about its pins.
 
 /**
  * Processor upgrade codes 01h to 57h, in order.
@@ -18,55 +18,9 @@ export const SMBIOS_PROCESSOR_UPGRADES: readonly string[] = [
   'Socket BGA1964', 'Socket BGA1792', 'Socket BGA2049', 'Socket BGA2551', 'Socket LGA1851', 'Socket BGA2114', 'Socket BGA2833',
 ];
 
-/** Memory device types by code. Source: DMTF DSP0134, table of memory device types; those a desktop of today may hold. */
-export const SMBIOS_MEMORY_TYPES: ReadonlyMap<number, string> = new Map([
-  [0x12, 'DDR'], [0x13, 'DDR2'], [0x18, 'DDR3'], [0x1a, 'DDR4'], [0x1b, 'LPDDR'], [0x1c, 'LPDDR2'],
-  [0x1d, 'LPDDR3'], [0x1e, 'LPDDR4'], [0x22, 'DDR5'], [0x23, 'LPDDR5'],
-]);
-
-/** Memory form factors by code. Source: DMTF DSP0134, table of memory device form factors; 11h from memory. */
-export const SMBIOS_MEMORY_FORMS: ReadonlyMap<number, string> = new Map([
-  [0x05, 'Chip'], [0x09, 'DIMM'], [0x0b, 'Row Of Chips'], [0x0d, 'SODIMM'], [0x10, 'Die'], [0x11, 'CAMM'],
-]);
-
-/** What a slot's code tells: kind, and for PCIe the generation and width where the code states them. */
-export interface SmbiosSlot {
-  readonly kind: 'PCIe' | 'M.2';
-  readonly generation?: number;
-  readonly lanes?: number;
-}
-
-/** First code of each PCIe generation; the code itself states no width, the next five state x1 to x16. */
-const PCIE_SLOT_CODES: readonly { first: number; generation: number }[] = [
-  { first: 0xa5, generation: 1 },
-  { first: 0xab, generation: 2 },
-  { first: 0xb1, generation: 3 },
-  { first: 0xb8, generation: 4 },
-  { first: 0xbe, generation: 5 },
-];
-const SLOT_WIDTHS: readonly (number | undefined)[] = [undefined, 1, 2, 4, 8, 16];
-
-/** M.2 sockets 1-DP, 1-SD, 2 and 3. Source: DMTF DSP0134, table of system slot types. */
-const M2_SLOT_CODES: readonly number[] = [0x14, 0x15, 0x16, 0x17];
-
-/** Reads a system slot type code; undefined for kinds that this trade does not use. Source: DMTF DSP0134. */
-export function smbiosSlot(code: number): SmbiosSlot | undefined {
-  if (M2_SLOT_CODES.includes(code)) return { kind: 'M.2' };
-  const row = PCIE_SLOT_CODES.find(({ first }) => code >= first && code < first + SLOT_WIDTHS.length);
-  if (!row) return undefined;
-  const lanes = SLOT_WIDTHS[code - row.first];
-  return { kind: 'PCIe', generation: row.generation, ...(lanes === undefined ? {} : { lanes }) };
-}
-
 /** A socket as parts name it: without the word `Socket`, without blanks. */
 function bareSocket(text: string): string {
   return text.replace(/^\s*socket\b/i, '').replace(/\s+/g, '');
-}
-
-/** The socket of a processor upgrade code, named as parts name it; undefined where the code names none. */
-export function smbiosSocket(code: number): string | undefined {
-  const name = SMBIOS_PROCESSOR_UPGRADES[code - 1];
-  return name?.startsWith('Socket ') ? bareSocket(name) : undefined;
 }
 
 /** Every socket of the standard, named as parts name it, for completion. */
