@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/editors/**', 'node_modules/**'],
-    testTimeout: 20_000,
+    // A hang is to be told from a machine that is busy with other work.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

@@ -20,7 +20,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(top, { recursive: true, force: true }));
 
 function run(words: string[], env: Record<string, string> = {}) {
-  const { status, signal, stdout, stderr } = spawnSync(process.execPath, [command, ...words], { cwd: top, encoding: 'utf8', timeout: 15_000, env: { PATH: process.env['PATH'], ...env } });
+  const { status, signal, stdout, stderr } = spawnSync(process.execPath, [command, ...words], { cwd: top, encoding: 'utf8', timeout: 30_000, env: { PATH: process.env['PATH'], ...env } });
   return { status, signal, out: stdout, err: stderr };
 }
 
@@ -52,7 +52,7 @@ describe('the process', () => {
   });
 
   it.skipIf(process.platform === 'win32')('ends quietly when its reader closes early', () => {
-    const { status, stderr } = spawnSync('sh', ['-c', `"${process.execPath}" "${command}" explain | head -n 1`], { cwd: top, encoding: 'utf8', timeout: 15_000 });
+    const { status, stderr } = spawnSync('sh', ['-c', `"${process.execPath}" "${command}" explain | head -n 1`], { cwd: top, encoding: 'utf8', timeout: 30_000 });
     expect([status, stderr]).toEqual([0, '']);
   });
 });

@@ -7,6 +7,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { NodeHost } from '../../server/src/host/node';
 import { fileSink } from '../../server/src/host/output';
 import { fettle, type Ran } from '../support/command';
+import { busyFactor, cpuMsOf } from '../support/cpu';
 
 const posix = process.platform !== 'win32';
 const isRoot = process.getuid?.() === 0;
@@ -65,10 +66,9 @@ describe('reading', () => {
 
   it('ends within two seconds on 10,000 files that are none of ours, and says so', async () => {
     for (let i = 0; i < 10_000; i++) writeFileSync(join(here, `photo-${i}.jpg`), '');
-    const begun = Date.now();
-    const { status, err } = await check();
-    expect(Date.now() - begun).toBeLessThan(2_000);
-    expect([status, err]).toEqual([2, 'fettle: .: there are no builds here; a build is a file whose name ends in .pcbuild.yaml.\n']);
+    let ran: Ran | undefined;
+    expect(await cpuMsOf(async () => (ran = await check()))).toBeLessThan(2_000 * busyFactor);
+    expect([ran?.status, ran?.err]).toEqual([2, 'fettle: .: there are no builds here; a build is a file whose name ends in .pcbuild.yaml.\n']);
   });
 
   it('stops at folders that lie too deep, and says so', async () => {

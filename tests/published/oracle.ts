@@ -42,7 +42,7 @@ export function runOracle(program: string, args: readonly string[], input: strin
     encoding: 'utf8',
     env: { ...process.env, LC_ALL: 'C', TZ: 'UTC' },
     maxBuffer: 64 * 1024 * 1024,
-    timeout: 20_000,
+    timeout: 45_000,
   });
   if (run.error) throw run.error;
   if (run.status === null) throw new Error(`oracle program '${program}' was ended by ${run.signal}`);

@@ -22,7 +22,7 @@ afterEach(() => {
 /** Runs the script where only what lies in `folder/bin` is on the path. */
 function provide(...names: string[]) {
   const env = { PATH: join(folder, 'bin'), HOME: folder, FETTLE_TEST_CACHE: join(folder, 'cache') };
-  return runGroup(process.execPath, [script, ...names], { limitMs: 15_000, env });
+  return runGroup(process.execPath, [script, ...names], { limitMs: 30_000, env });
 }
 
 function program(name: string, shell: string): void {

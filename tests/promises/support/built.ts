@@ -49,7 +49,7 @@ const wordsFor = (script: string): string[] => ['--require', watcher, `--max-old
 export function runCommand({ command, folder }: Built, cwd: string, words: readonly string[], env: Readonly<Record<string, string>> = {}): Ran {
   const report = join(folder, `told-${Math.random().toString(36).slice(2)}.json`);
   const begun = performance.now();
-  const ran = spawnSync(process.execPath, [...wordsFor(command), ...words], { cwd, encoding: 'utf8', timeout: 30_000, maxBuffer: 1e9, env: environment(report, env) });
+  const ran = spawnSync(process.execPath, [...wordsFor(command), ...words], { cwd, encoding: 'utf8', timeout: 50_000, maxBuffer: 1e9, env: environment(report, env) });
   return { status: ran.status, signal: ran.signal, out: ran.stdout, err: ran.stderr, ms: performance.now() - begun, ...toldIn(report) };
 }
 
