@@ -5,7 +5,7 @@ import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
-import { readScalar, type SlipCode } from '../parts/scalar';
+import { readNode, type SlipCode } from '../parts/scalar';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
 import { kindOfPart } from './build';
@@ -149,7 +149,7 @@ class Inspection {
   private scalar(field: ScalarField, node: Node, path: string): void {
     if (node.type !== 'scalar') return this.report('wrong-kind-of-value', `One value belongs here, such as \`${field.example}\`.`, node.span, path);
     if (node.style === 'empty') return;
-    const { slip } = readScalar(field, node.text);
+    const { slip } = readNode(this.doc, field, node);
     if (!slip) return;
     const plain = node.style === 'plain' && node.span.end - node.span.start === node.text.length;
     const span = plain ? { start: node.span.start + slip.start, end: node.span.start + slip.end } : node.span;

@@ -3,7 +3,7 @@ import type { Entry, MapNode, Node } from '../yaml';
 import type { Doc } from './doc';
 import type { Fact, Gap, Group, GroupMeta } from './fact';
 import type { Field, ListField, NamedField, ScalarField, Table } from './field';
-import { readScalar } from './scalar';
+import { readNode } from './scalar';
 
 /** A map to read from. `map` is undefined where the file has none, so that absent facts still know their place. */
 export interface Source extends Gap {
@@ -103,7 +103,7 @@ function factFrom(field: ScalarField | ListField, key: string, source: Source, e
 function readValue(field: ScalarField | ListField, key: string, node: Node, source: Source, path: string): { value: unknown; text: string } {
   const text = node.type === 'scalar' ? node.text : source.doc.text.slice(node.span.start, node.span.end).replaceAll('\r\n', '\n');
   if (field.type === 'list') return { value: node.type === 'list' ? readItems(field, key, node.items, source, path) : undefined, text };
-  return { value: node.type === 'scalar' ? readScalar(field, node.text).value : undefined, text };
+  return { value: node.type === 'scalar' ? readNode(source.doc, field, node).value : undefined, text };
 }
 
 function readItems(list: ListField, key: string, items: readonly Node[], source: Source, path: string): unknown[] {

@@ -1,6 +1,8 @@
 // One scalar text held against its field: the value, or what is wrong with it and what to write instead.
 import { readQuantity } from '../quantity';
 import { nearest, quoted } from '../text';
+import type { ScalarNode } from '../yaml';
+import type { Doc } from './doc';
 import type { ChoiceField, CountField, FormField, QuantityField, ScalarField } from './field';
 
 export type SlipCode =
@@ -18,6 +20,17 @@ export interface Slip {
 }
 
 export interface ScalarRead { readonly value?: unknown; readonly slip?: Slip }
+
+interface Kept { readonly field: ScalarField; readonly read: ScalarRead }
+
+/** Reads a scalar of a document as the field says, once for all who ask: inspection and facts look at the same values. */
+export function readNode(doc: Doc, field: ScalarField, node: ScalarNode): ScalarRead {
+  const kept = doc.memo.get(node) as Kept | undefined;
+  if (kept?.field === field) return kept.read;
+  const read = readScalar(field, node.text);
+  doc.memo.set(node, { field, read } satisfies Kept);
+  return read;
+}
 
 /** Reads `text` as the field says. Never throws; a value beside a slip is certain in spite of it. */
 export function readScalar(field: ScalarField, text: string): ScalarRead {
