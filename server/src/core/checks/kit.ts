@@ -56,7 +56,12 @@ function shortSpan({ map, span }: Placed): Span {
 /** The place of a key of the build outside `parts:`; where it is absent, the nearest group above it that is stated, else the build’s name. */
 export function atKey(build: Build, fact: Fact<unknown>): Place {
   if (fact.doc === build.doc && fact.node) return { doc: build.doc, span: solid(fact.node.span, fact.entry?.keySpan), path: fact.path };
-  return { doc: build.doc, span: nearestKey(build, fact.path) ?? atBuild(build).span, path: fact.path };
+  return atPath(build, fact.path);
+}
+
+/** The place of a path: its last key that is stated, else the build’s name. `path` stays whole, whatever is stated of it. */
+export function atPath(build: Build, path: string): Place {
+  return { doc: build.doc, span: nearestKey(build, path) ?? atBuild(build).span, path };
 }
 
 /** The key of the nearest stated group above a path; undefined where not even its first word is stated. */

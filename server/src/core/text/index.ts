@@ -5,5 +5,6 @@ export { Lines } from './lines';
 export type { Position, Range } from './lines';
 export { applyEdits, editsOverlap } from './edit';
 export type { Edit } from './edit';
+export { listed } from './listed';
 export { nearest } from './nearest';
 export { quoted, visible } from './escape';

@@ -1,10 +1,8 @@
 // What the checks of standoffs share: a list of holes in words, and the fix that sets them.
 import type { Placed } from '../../build/build';
+import { listed } from '../../text';
 import type { Hole } from '../../trade/forms';
 import { putOn, type FixIdea } from '../kit';
-
-const listed = (holes: readonly Hole[]): string =>
-  holes.length < 2 ? holes.join('') : `${holes.slice(0, -1).join(', ')} and ${holes.at(-1)}`;
 
 /** `standoff B`, `standoffs B, R and S`. */
 export const named = (thing: string, holes: readonly Hole[]): string => `${thing}${holes.length === 1 ? '' : 's'} ${listed(holes)}`;

@@ -5,14 +5,11 @@ import { howMany } from '../../figures/power';
 import { inUnit } from '../../quantity';
 import type { Edit } from '../../text';
 import { setValue } from '../../yaml';
-import { at, change, putOn, type FixIdea, type Place, type TextFix } from '../kit';
+import { atPath, change, putOn, type FixIdea, type Place, type TextFix } from '../kit';
 
 /** The place of all kits together: the key above them. */
 export function atMemory(build: Build): Place {
-  const root = build.doc.parsed.root;
-  const parts = root?.type === 'map' ? root.get('parts')?.value : undefined;
-  const entry = parts?.type === 'map' ? parts.get('memory') : undefined;
-  return entry ? { doc: build.doc, span: entry.keySpan, path: 'parts.memory' } : at(build.parts.memory[0]!);
+  return atPath(build, 'parts.memory');
 }
 
 /** Kits by their part file; one that is spelled out stands alone. */

@@ -3,6 +3,7 @@ import type { Placed } from '../../build/build';
 import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
+import { listed } from '../../text';
 import { check } from '../check';
 import { atBuild, outcome } from '../kit';
 
@@ -31,12 +32,7 @@ parts:
       return held === undefined || (Array.isArray(held) && held.length === 0);
     });
     yield outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
-      broken: () => (without.length === needed.length ? say`The build lists no parts yet.` : say`The build lists no ${inWords(without)}; nothing is checked against ${without.length === 1 ? 'it' : 'them'}.`),
+      broken: () => (without.length === needed.length ? say`The build lists no parts yet.` : say`The build lists no ${listed(without, 'or')}; nothing is checked against ${without.length === 1 ? 'it' : 'them'}.`),
     });
   },
 });
-
-function inWords(words: readonly string[]): string {
-  const last = words.at(-1)!;
-  return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
-}

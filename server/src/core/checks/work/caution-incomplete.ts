@@ -3,9 +3,9 @@ import { say } from '../../figures/say';
 import { statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { missingParts } from '../../trade/cautions';
+import { listed } from '../../text';
 import { check } from '../check';
 import { outcome } from '../kit';
-import { listed } from './steps-kit';
 
 export default check({
   id: 'caution-incomplete',

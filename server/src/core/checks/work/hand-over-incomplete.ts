@@ -2,10 +2,10 @@
 import { say } from '../../figures/say';
 import { sure } from '../../figures/truth';
 import { handedOver } from '../../manifest/acceptance';
+import { listed } from '../../text';
 import { check } from '../check';
 import { atKey, outcome, put } from '../kit';
 import { atGroup } from './acceptance-kit';
-import { listed } from './steps-kit';
 
 /** What each is called in a sentence. */
 const words: Readonly<Record<(typeof handedOver)[number], string>> = {

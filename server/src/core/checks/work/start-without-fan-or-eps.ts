@@ -4,9 +4,10 @@ import { say } from '../../figures/say';
 import { statedSteps } from '../../figures/steps';
 import { all, fits, sure, type Truth } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
+import { listed } from '../../text';
 import { check } from '../check';
 import { outcome } from '../kit';
-import { atStep, insertSteps, listed } from './steps-kit';
+import { atStep, insertSteps } from './steps-kit';
 
 export default check({
   id: 'start-without-fan-or-eps',

@@ -7,9 +7,10 @@ import { askedSteps, type AskedStep } from '../../figures/work-order';
 import { STEP_KINDS, type StepKind } from '../../trade/steps';
 import { ORDER_RULES } from '../../trade/work-order';
 import type { Value } from '../../yaml';
+import { listed } from '../../text';
 import { check } from '../check';
 import { outcome, type FixIdea } from '../kit';
-import { aroundPower, atSteps, insertSteps, listed } from './steps-kit';
+import { aroundPower, atSteps, insertSteps } from './steps-kit';
 
 export default check({
   id: 'step-missing',

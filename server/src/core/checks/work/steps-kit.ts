@@ -8,7 +8,7 @@ import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { HANDLING, type StepKind } from '../../trade/steps';
 import { findSlip, type Slip } from '../../trade/bench-words';
-import { atBuild, atKey, change, outcome, type Outcome, type Place, type TextFix } from '../kit';
+import { atKey, atPath, change, outcome, type Outcome, type Place, type TextFix } from '../kit';
 
 /** The place of a step: the words that say what is done. */
 export function atStep(build: Build, step: Step): Place {
@@ -17,15 +17,12 @@ export function atStep(build: Build, step: Step): Place {
 
 /** The place of a key of the bench; where it is absent, `bench:`, `steps:` or the build’s name. */
 export function atBench(build: Build, fact: Fact<unknown>): Place {
-  if (fact.node) return atKey(build, fact);
-  const entry = build.file.bench.$.entry ?? build.file.steps.entry;
-  return entry ? { doc: build.doc, span: entry.keySpan, path: fact.path } : { ...atBuild(build), path: fact.path };
+  return fact.node ? atKey(build, fact) : { ...atPath(build, build.file.bench.$.entry ? 'bench' : 'steps'), path: fact.path };
 }
 
 /** The place of something that the steps lack: the key `steps:`. */
 export function atSteps(build: Build, what: string): Place {
-  const { entry } = build.file.steps;
-  return { ...(entry ? { doc: build.doc, span: entry.keySpan } : atBuild(build)), path: `steps:${what}` };
+  return { ...atPath(build, 'steps'), path: `steps:${what}` };
 }
 
 const fix = (build: Build, title: string, edits: Edit[] | undefined): TextFix | undefined => edits && { type: 'text', title, doc: build.doc, edits };
@@ -87,6 +84,3 @@ function sentenceReplaced(text: string, start: number, end: number, by: string):
   const rest = /[.!?](?=\s|$)|\n/.exec(text.slice(end));
   return text.slice(0, from).concat(from > 0 && !/\s$/.test(text.slice(0, from)) ? ' ' : '', by, rest ? text.slice(end + rest.index + 1) : '');
 }
-
-/** Words one after the other, the last behind “and”. */
-export const listed = (items: readonly string[]): string => (items.length > 1 ? `${items.slice(0, -1).join(', ')} and ${items.at(-1)!}` : items.join(''));
