@@ -2,11 +2,11 @@
 import type { Build } from '../build/build';
 import { putOn, type AssignFix, type TextFix } from '../checks/kit';
 import { seekers, type Seeker } from '../figures/assigning';
+import { takenPlaces } from '../figures/places';
 import { driveRate } from '../figures/storage';
 import { grades } from '../manifest/house-file';
-import { roleNames, type RoleName } from '../manifest/places';
 import type { Edit } from '../text';
-import type { Judgement } from './finding';
+import { answersApart, type Judgement } from './finding';
 import { judgeBuild } from './judge';
 
 /** How many assignments are judged at most; past that the best so far stands. */
@@ -35,7 +35,7 @@ export function bestPlaces(build: Build, before: Judgement, idea: AssignFix): Te
 /** Tries places depth first, the written place of a part first; no two parts share one, and alike places are tried once. */
 function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Best | undefined {
   const others = takenByOthers(build, wanting);
-  const known = independent(before, wanting);
+  const known = answersApart(before, wanting.map((seeker) => seeker.placed.role));
   let best: Best | undefined;
   let judged = 0;
   const visit = (chosen: readonly Choice[]): void => {
@@ -74,18 +74,7 @@ function apart(build: Build, names: readonly string[]): readonly string[] {
 
 function takenByOthers(build: Build, wanting: readonly Seeker[]): ReadonlySet<string> {
   const own = new Set(wanting.map((seeker) => seeker.placed));
-  const names = build.all().filter((placed) => !own.has(placed)).flatMap((placed) => {
-    const at = placed.at as Partial<Record<Seeker['key'], { value?: string }>>;
-    return [at.slot?.value, at.port?.value, at.header?.value].filter((name): name is string => name !== undefined);
-  });
-  return new Set(names);
-}
-
-/** Answers that no move of these parts can change. */
-function independent(before: Judgement, wanting: readonly Seeker[]): Judgement['answers'] {
-  const roles = new Set<RoleName>(wanting.map((seeker) => seeker.placed.role));
-  const mask = roleNames.reduce((bits, role, i) => (roles.has(role) ? bits | (1 << i) : bits), 0);
-  return before.answers.filter((answer) => answer.check.on === 'file' || (answer.check.on === 'build' && (answer.mask & mask) === 0));
+  return new Set(takenPlaces(build).filter(({ placed }) => !own.has(placed)).map(({ name }) => name));
 }
 
 /** Findings by grade, worst first; then the rates that the drives reach, as a cost. */

@@ -5,6 +5,7 @@ import { uniqueMissing, type Missing } from '../figures/figure';
 import { say, type Said } from '../figures/say';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
+import { roleNames, type RoleName } from '../manifest/places';
 
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted { readonly because: string; readonly until?: string; readonly by?: string }
@@ -44,6 +45,13 @@ export interface Judgement {
   readonly answers: readonly Answer[];
   /** Checks that failed by a fault of their own. */
   readonly failed: readonly { readonly id: string; readonly error: string }[];
+}
+
+/** Answers that stand whatever changes in these roles: of the text by itself, and of checks that read none of them. */
+export function answersApart(before: Judgement, changed: Iterable<RoleName>): readonly Answer[] {
+  let mask = 0;
+  for (const role of changed) mask |= 1 << roleNames.indexOf(role);
+  return before.answers.filter(({ check, mask: read }) => check.on === 'file' || (check.on === 'build' && (read & mask) === 0));
 }
 
 /** The finding of an outcome; undefined when it holds. */

@@ -1,14 +1,12 @@
 // Proves fixes: each is applied to a copy and judged again before anyone is offered it.
 import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/house';
-import type { AssignFix, FixIdea, SwapFix, TextFix } from '../checks/kit';
-import { putOn } from '../checks/kit';
-import { roleNames } from '../manifest/places';
+import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
 import { Doc } from '../parts/doc';
 import type { Kind } from '../parts/kinds';
 import { applyEdits, editsOverlap, type Edit } from '../text';
 import { bestPlaces } from './assign';
-import type { Finding, Judgement } from './finding';
+import { answersApart, type Finding, type Judgement } from './finding';
 import { judgeBuild, judgeFile } from './judge';
 
 /** A part of the folder that may stand in for another of its kind. */
@@ -105,10 +103,8 @@ export interface Swapped { readonly candidate: Candidate; readonly after: Judgem
 
 /** Judges the build with a candidate in a place; only the checks that look at that place run again. */
 export function trySwap(build: Build, before: Judgement, placed: Placed, candidate: Candidate): Swapped {
-  const bit = 1 << roleNames.indexOf(placed.role);
   const changed = build.withPart(placed, candidate.name);
-  const known = before.answers.filter((answer) => answer.check.on === 'build' && (answer.mask & bit) === 0 || answer.check.on === 'file');
-  const after = judgeBuild(changed, { known });
+  const after = judgeBuild(changed, { known: answersApart(before, [placed.role]) });
   return { candidate, after, build: changed, brings: newIn(after.findings, before.findings), clears: newIn(before.findings, after.findings) };
 }
 
