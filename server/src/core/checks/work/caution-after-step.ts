@@ -5,6 +5,7 @@ import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { outcome } from '../kit';
 import { moveStep } from './steps-kit';
+import { ownCaution } from './caution-kit';
 
 export default check({
   id: 'caution-after-step',
@@ -36,6 +37,7 @@ steps:
       if (!done) continue;
       yield outcome({ doc: build.doc, span: belongs.node.span, path: `${step.path}.caution for ${belongs.text}` }, sure(step.index < done.index, belongs), {
         broken: () => say`The caution for ${belongs} stands after that step; it has to be read before.`,
+        ...ownCaution(belongs.value),
         fixes: () => (step.kind === undefined ? [moveStep(build, step, done.index, `Move the caution before ${done.label}`)] : []),
       });
     }

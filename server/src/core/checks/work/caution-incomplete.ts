@@ -6,6 +6,7 @@ import { missingParts } from '../../trade/cautions';
 import { listed } from '../../text';
 import { check } from '../check';
 import { outcome } from '../kit';
+import { ownCaution } from './caution-kit';
 
 export default check({
   id: 'caution-incomplete',
@@ -31,6 +32,7 @@ steps:
       const place = { doc: build.doc, span: group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span), path: `${step.path}.caution` };
       yield outcome(place, sure(lacks.length === 0), {
         broken: () => say`This caution is without its ${listed(lacks)}.`,
+        ...ownCaution(group.for.value ?? step.kind),
         ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),
       });
     }
