@@ -131,9 +131,9 @@ export class Build {
     const path = several ? (ownName ? `parts.${role}.${ownName}` : `parts.${role}[${index}]`) : `parts.${role}`;
     const file = name === undefined ? undefined : this.look(name);
     const own = source(this.doc, map, path, span);
-    const used = name === undefined ? {} : { used: { name, span: useEntry?.value.span ?? span, ...(file ? { file } : {}) } };
+    const used = name === undefined ? undefined : { name, span: useEntry?.value.span ?? span, file };
     return {
-      role, kind, index, path, label: ownName ?? labelOf(role, name, map), doc: this.doc, span, ...(map ? { map } : {}), ...used,
+      role, kind, index, path, label: ownName ?? labelOf(role, name, map), doc: this.doc, span, map, used,
       at: (map ? keptBy(this.doc, map, () => readGroup(fields, role, [own])) : readGroup(fields, role, [own])) as unknown as Placed['at'],
       part: (file ? readGroup<Table>(kinds[kind as Kind], role, [own, partSource(file)], partFacts(file, kind as Kind)) : readGroup(kinds[kind as Kind], role, [own])) as unknown as Placed['part'],
     };

@@ -39,7 +39,7 @@ export interface Outcome {
 type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'fixes'>;
 
 /** The answer of a check at one place. `truth` says whether it holds. */
-export const outcome = (place: Place, truth: Truth, words: Words): Outcome => ({ place, truth, ...words });
+export const outcome = (place: Place, truth: Truth, { broken, grade, caution, fixes }: Words): Outcome => ({ place, truth, broken, grade, caution, fixes });
 
 /** The place of a part, or of one of its keys where the build itself states that key. */
 export function at(placed: Placed, fact?: Fact<unknown>): Place {

@@ -3,14 +3,13 @@ import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
 import { isBoxThing, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
 import { countDrives, screwed } from './drive-places';
-import { figure, known, missing, number, times, total, unknown, type Figure } from './figure';
+import { figure, known, missing, number, times, total, unknown, writtenAt, type Figure } from './figure';
 import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
 import { notNegative } from './guard';
 import { plugOf } from './leads';
 import { memo } from './memo';
 import { howMany } from './power';
-import { writtenAt } from './slots';
 import { any, atLeast, sure, type Truth } from './truth';
 
 /** One kind of thing that the build needs. */
@@ -84,7 +83,7 @@ function inBox(placed: Placed, thing: BoxThing): Figure {
   const label = `${thing}s in the box of ${placed.label}`;
   if (!box.value) return notNegative(unknown('count', label, [missing(box, `contents of the box of ${placed.label}`)]));
   const found = box.value.reduce((sum, item) => (isBoxThing(thing, item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
-  return times({ ...number(found, label, 'counted in the box'), ...writtenAt(box) }, howMany(placed));
+  return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
 }
 
 function bought({ parts: { leads, fixings, sticks } }: Build, thing: BoxThing): Figure[] {

@@ -4,10 +4,9 @@ import type { Fact, Group } from '../parts/fact';
 import type { expect } from '../manifest/build-file';
 import { bitsPerPixel, MARGINAL_SHARE, parseDisplayLink, requiredGbps, type DisplayMode } from '../trade/display';
 import { cvtTiming, type Blanking } from '../trade/timing';
-import { between, derive, known, missing, uniqueMissing, unknown, type Figure, type Missing } from './figure';
+import { between, derive, known, missing, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 import { say, type Said } from './say';
-import { writtenAt } from './slots';
 
 export type Promise = Group<(typeof expect)['fields']['displays']['of']['fields']>;
 /** One output of a card, or of the board: what it is called and what it drives. */
@@ -135,7 +134,7 @@ export const plugOf = (link: string): string => link.trim().split(/\s+/)[0]!.toL
 export function payload(link: Fact<string>, label: string): Figure {
   const read = link.value === undefined ? undefined : parseDisplayLink(link.value);
   if (!read) return unknown('data-rate', label, [missing(link, link.value === undefined ? `link of ${label}` : `rate of ${link.text} at ${label}`)]);
-  return { ...known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }), ...writtenAt(link) };
+  return { ...known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }), from: writtenAt(link) };
 }
 
 /** What is left of a payload when a link is not to be marginal. */
@@ -149,7 +148,7 @@ export function pixelClock(mode: DisplayMode, promise: Promise): Figure {
   const hertz = (blanking: Blanking): number => cvtTiming(mode.widthPx, mode.heightPx, mode.refreshHz, blanking).pixelClockMHz * 1e6;
   const stated = promise.blanking.value;
   const look = { unit: 'MHz', source: timingSource } as const;
-  if (stated) return { ...known(hertz(stated), 'frequency', 'pixel clock', look), ...writtenAt(promise.mode) };
+  if (stated) return { ...known(hertz(stated), 'frequency', 'pixel clock', look), from: writtenAt(promise.mode) };
   const open = between(hertz('CVT-RB2'), hertz('CVT-RB1'), 'frequency', 'pixel clock', look);
   return { ...open, missing: [missing(promise.blanking, 'blanking of the mode')] };
 }
@@ -160,7 +159,7 @@ export function needed(mode: DisplayMode, promise: Promise): Figure | undefined 
   const depth = promise.depth.value as number | undefined;
   const bits = depth === undefined
     ? { ...between(bitsPerPixel(6), bitsPerPixel(16), 'count', 'bits a pixel', { source: 'VESA DisplayPort Standard' }), missing: [missing(promise.depth, 'depth of the mode')] }
-    : { ...known(bitsPerPixel(depth), 'count', 'bits a pixel', { source: 'VESA DisplayPort Standard: three components a pixel' }), ...writtenAt(promise.depth) };
+    : { ...known(bitsPerPixel(depth), 'count', 'bits a pixel', { source: 'VESA DisplayPort Standard: three components a pixel' }), from: writtenAt(promise.depth) };
   return derive('payload needed', 'data-rate', [pixelClock(mode, promise), bits], 'clock × bits a pixel',
     (hertz, n) => requiredGbps(hertz! / 1e6, n!) * bytesPerGbit, { unit: 'Gb/s' });
 }

@@ -1,11 +1,11 @@
 // Figures of what drives need beside a link: ports, plugs, bays and leads, and how many there are.
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
-import { between, counted, missing, number, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
+import { between, counted, missing, number, times, total, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
 import { plugOf, plugsBrought } from './leads';
 import { memo } from './memo';
 import { howMany } from './power';
-import { effectsOn, writtenAt } from './slots';
+import { effectsOn } from './slots';
 import type { Drive } from './storage';
 
 /** Whether a drive is one of those counted: it is, it is not, or these facts would tell. */
@@ -89,7 +89,7 @@ function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['p
     if (open.length === 0) lo++;
     lacks.push(...open);
   }
-  return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), ...writtenAt(ports) };
+  return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), from: writtenAt(ports) };
 }
 
 /** SATA power plugs of supply and leads, less those that adapters take up; undefined without a supply. */
@@ -99,7 +99,7 @@ export const drivePlugs = (build: Build): Figure | undefined => build.parts.supp
 export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {
   const one = map.value?.get(name);
   if (one) return counted(one, label);
-  return map.value ? { ...number(0, label, 'not among those it lists'), ...writtenAt(map) } : unknown('count', label, [missing(map, label)]);
+  return map.value ? { ...number(0, label, 'not among those it lists'), from: writtenAt(map) } : unknown('count', label, [missing(map, label)]);
 }
 
 /** Leads bought of a kind; one that does not say what it connects may be of it. */
@@ -122,5 +122,5 @@ function leadsInBox(placed: ReturnType<Build['all']>[number]): Figure {
   const label = `SATA data leads in the box of ${placed.label}`;
   if (!box.value) return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [missing(box, `contents of the box of ${placed.label}`)] };
   const found = box.value.reduce((sum, item) => (/^sata (data )?(lead|cable)s?$/i.test(item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
-  return times({ ...number(found, label, 'counted in the box'), ...writtenAt(box) }, howMany(placed));
+  return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
 }

@@ -31,7 +31,7 @@ export interface Figure {
   readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
   /** The published source, for a number from the trade’s tables or a formula. */
   readonly source?: string;
-  /** The formula in words, for a number worked out from `inputs`. */
+  /** The formula in words, for a number worked out from `inputs`; sums and extremes go by their inputs: see `formulaOf`. */
   readonly formula?: string;
   readonly inputs: readonly Figure[];
   /** Reproduces the value from the inputs’ values, in base units. */
@@ -42,42 +42,58 @@ export const isExact = (figure: Figure): boolean => figure.lo === figure.hi;
 
 interface Look { unit?: UnitName; source?: string; currency?: string }
 
+const noFigures: readonly Figure[] = [];
+const noneMissing: readonly Missing[] = [];
+
+/** Every figure is made here, with the same keys in the same order: figures are read everywhere, and one shape is read quickest. */
+function make(
+  label: string, dimension: FigureDimension, lo: number, hi: number, missing: readonly Missing[], look: Look | undefined,
+  inputs = noFigures, work?: Figure['work'], formula?: string, from?: Figure['from'],
+): Figure {
+  return { type: 'figure', label, dimension, lo, hi, unit: look?.unit, currency: look?.currency, missing, from, source: look?.source, formula, inputs, work };
+}
+
 /** A figure read from a quantity that a file states, or unknown with that fact missing. */
 export function figure(fact: Fact<Quantity>, label: string): Figure {
   const q = fact.value;
-  const field = fact.field;
-  const dimension: FigureDimension = field.type === 'quantity' ? field.dimension : 'count';
-  if (!q) return { type: 'figure', label, dimension, lo: -Infinity, hi: Infinity, missing: [missing(fact, label)], inputs: [] };
-  return {
-    type: 'figure', label, dimension: q.dimension, lo: q.lo, hi: q.hi, unit: q.unit, missing: [], inputs: [],
-    from: { doc: fact.doc, span: fact.node!.span, path: fact.path }, ...(q.currency ? { currency: q.currency } : {}),
-  };
+  if (q) return make(label, q.dimension, q.lo, q.hi, noneMissing, q, noFigures, undefined, undefined, writtenAt(fact));
+  const { field } = fact;
+  return unknown(field.type === 'quantity' ? field.dimension : 'count', label, [missing(fact, label)]);
 }
 
 /** A count that a file states. */
 export function counted(fact: Fact<number>, label: string): Figure {
-  if (fact.value === undefined) return { type: 'figure', label, dimension: 'count', lo: -Infinity, hi: Infinity, missing: [missing(fact, label)], inputs: [] };
-  return { ...number(fact.value, label), from: { doc: fact.doc, span: fact.node!.span, path: fact.path } };
+  return fact.value === undefined ? unknown('count', label, [missing(fact, label)]) : readCount(fact.value, label, fact);
+}
+
+/** A whole number that a fact says in words of its own, such as the lanes of `PCIe 4 x4`. */
+export function readCount(value: number, label: string, fact: Fact<unknown>): Figure {
+  return make(label, 'count', value, value, noneMissing, undefined, noFigures, undefined, undefined, writtenAt(fact));
+}
+
+/** Where a fact’s value is written; undefined where it is not. */
+export function writtenAt({ doc, node, path }: Fact<unknown>): Figure['from'] {
+  return node && { doc, span: node.span, path };
 }
 
 /** A count that is plain from the build itself: how many things are listed. */
 export function number(value: number, label: string, source = 'counted in the build'): Figure {
-  return { type: 'figure', label, dimension: 'count', lo: value, hi: value, missing: [], inputs: [], source };
+  return make(label, 'count', value, value, noneMissing, { source });
 }
 
 /** A value of the trade: from a table or a standard, in the base unit of its dimension. */
 export function known(value: number, dimension: FigureDimension, label: string, look: Look & { source: string }): Figure {
-  return { type: 'figure', label, dimension, lo: value, hi: value, missing: [], inputs: [], ...look };
+  return make(label, dimension, value, value, noneMissing, look);
 }
 
 /** A value of the trade known only within bounds. */
 export function between(lo: number, hi: number, dimension: FigureDimension, label: string, look: Look & { source: string }): Figure {
-  return { type: 'figure', label, dimension, lo, hi, missing: [], inputs: [], ...look };
+  return make(label, dimension, lo, hi, noneMissing, look);
 }
 
 /** A figure that cannot be had, for want of something that is no quantity. */
 export function unknown(dimension: FigureDimension, label: string, lacks: readonly Missing[]): Figure {
-  return { type: 'figure', label, dimension, lo: -Infinity, hi: Infinity, missing: lacks, inputs: [] };
+  return make(label, dimension, -Infinity, Infinity, lacks, undefined);
 }
 
 /** The missing fact behind an absent or unreadable one. */
@@ -90,68 +106,83 @@ export function missing(fact: Fact<unknown>, what: string): Missing {
  * the corners. Bounds that are not finite give bounds that are not finite, never NaN.
  */
 export function derive(
-  label: string, dimension: FigureDimension, inputs: readonly Figure[], formula: string, work: (...inputs: number[]) => number, look: Look = {},
+  label: string, dimension: FigureDimension, inputs: readonly Figure[], formula: string, work: (...inputs: number[]) => number, look?: Look,
 ): Figure {
-  const lacks = uniqueMissing(inputs);
-  const values = inputs.map((input) => input.lo);
-  const open = inputs.flatMap((input, i) => (isExact(input) ? [] : [i]));
+  const values: number[] = [];
+  let open: number[] | undefined;
+  for (let i = 0; i < inputs.length; i++) {
+    const { lo, hi } = inputs[i]!;
+    values.push(lo);
+    if (lo !== hi) (open ??= []).push(i);
+  }
   let lo = Infinity;
   let hi = -Infinity;
   // Every corner once: the bits of `corner` say which open inputs stand at their upper end.
-  for (let corner = 0; corner < 2 ** open.length; corner++) {
-    open.forEach((i, bit) => (values[i] = corner & (1 << bit) ? inputs[i]!.hi : inputs[i]!.lo));
+  for (let corner = 0, corners = 2 ** (open?.length ?? 0); corner < corners; corner++) {
+    open?.forEach((i, bit) => (values[i] = corner & (1 << bit) ? inputs[i]!.hi : inputs[i]!.lo));
     const value = work(...values);
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
   }
-  return { type: 'figure', label, dimension, lo, hi, missing: lacks, inputs, formula, work, ...look };
+  return make(label, dimension, lo, hi, uniqueMissing(inputs), look, inputs, work, formula);
 }
 
 /** The sum of figures none of which can be negative: what is unknown leaves the sum open upwards only. */
-export function total(label: string, dimension: FigureDimension, inputs: readonly Figure[], look: Look = {}): Figure {
+export function total(label: string, dimension: FigureDimension, inputs: readonly Figure[], look?: Look): Figure {
   let lo = 0;
   let hi = 0;
+  let currency = look?.currency;
   for (const input of inputs) {
     lo += Math.max(0, input.lo);
     hi += input.hi;
+    currency ??= input.currency;
   }
-  const currency = inputs.find((input) => input.currency)?.currency;
-  return {
-    type: 'figure', label, dimension, lo, hi, missing: uniqueMissing(inputs), inputs, formula: inputs.map((i) => i.label).join(' + '),
-    work: (...values) => values.reduce((a, b) => a + b, 0), ...(currency ? { currency } : {}), ...look,
-  };
+  return make(label, dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit, source: look?.source, currency }, inputs, sum);
 }
+
+const sum = (...values: number[]): number => values.reduce((a, b) => a + b, 0);
 
 /** `count` times a figure. */
 export function times(one: Figure, count: Figure, label = one.label): Figure {
   if (count.lo === 1 && count.hi === 1) return one;
-  const look = { ...(one.unit ? { unit: one.unit } : {}), ...(one.currency ? { currency: one.currency } : {}) };
-  return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n! * x!, look);
+  return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n! * x!, { unit: one.unit, currency: one.currency });
 }
 
 /** The smallest of several figures; which one binds is plain from the working. */
-export function least(label: string, inputs: readonly Figure[], look: Look = {}): Figure {
-  return extreme(label, 'the least of', inputs, Math.min, look);
+export function least(label: string, inputs: readonly Figure[], look?: Look): Figure {
+  return extreme(label, inputs, Math.min, look);
 }
 
 /** The largest of several figures. */
-export function most(label: string, inputs: readonly Figure[], look: Look = {}): Figure {
-  return extreme(label, 'the most of', inputs, Math.max, look);
+export function most(label: string, inputs: readonly Figure[], look?: Look): Figure {
+  return extreme(label, inputs, Math.max, look);
 }
 
-function extreme(label: string, words: string, inputs: readonly Figure[], pick: (...n: number[]) => number, look: Look): Figure {
+function extreme(label: string, inputs: readonly Figure[], pick: (...n: number[]) => number, look: Look | undefined): Figure {
   const first = inputs[0];
   if (!first) throw new RangeError(`${label}: no figures to compare`);
-  return {
-    type: 'figure', label, dimension: first.dimension, lo: pick(...inputs.map((i) => i.lo)), hi: pick(...inputs.map((i) => i.hi)),
-    missing: uniqueMissing(inputs), inputs, formula: `${words} ${inputs.map((i) => i.label).join(', ')}`, work: pick,
-    ...(first.unit ? { unit: first.unit } : {}), ...look,
-  };
+  let { lo, hi } = first;
+  for (let i = 1; i < inputs.length; i++) {
+    lo = pick(lo, inputs[i]!.lo);
+    hi = pick(hi, inputs[i]!.hi);
+  }
+  return make(label, first.dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit ?? first.unit, source: look?.source, currency: look?.currency }, inputs, pick);
+}
+
+const wordsOf = new Map<Figure['work'], (labels: readonly string[]) => string>([
+  [sum, (labels) => labels.join(' + ') || 'nothing to add up'],
+  [Math.min, (labels) => `the least of ${labels.join(', ')}`],
+  [Math.max, (labels) => `the most of ${labels.join(', ')}`],
+]);
+
+/** The formula of a figure in words; undefined for one that was not worked out. */
+export function formulaOf({ formula, work, inputs }: Figure): string | undefined {
+  return formula ?? wordsOf.get(work)?.(inputs.map(({ label }) => label));
 }
 
 /** Missing facts of several figures, each once. */
 export function uniqueMissing(of: readonly { readonly missing: readonly Missing[] }[]): readonly Missing[] {
-  let first: readonly Missing[] = [];
+  let first = noneMissing;
   let later: (readonly Missing[])[] | undefined;
   for (const { missing: lacks } of of) {
     if (lacks.length === 0 || lacks === first) continue;

@@ -2,9 +2,9 @@
 import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { trainedRateBytesPerSecond, type Link } from '../trade/links';
-import { between, counted, derive, known, missing, unknown, type Figure, type Missing } from './figure';
+import { between, counted, derive, known, missing, readCount, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
-import { effectsOn, filled, readCount, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
+import { effectsOn, filled, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
 
 const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
 

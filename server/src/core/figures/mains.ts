@@ -60,7 +60,7 @@ function endsOver(load: Figure, points: readonly number[], at: (percent: number)
 }
 
 function bounded(label: string, load: Figure, ends: Ends, lacks: Figure['missing'], source = 'an efficiency lies between nothing and all'): Figure {
-  return { type: 'figure', label, dimension: 'percent', lo: ends.low * 100, hi: ends.high * 100, unit: '%', missing: [...lacks, ...load.missing], inputs: [], source };
+  return { ...between(ends.low * 100, ends.high * 100, 'percent', label, { unit: '%', source }), missing: [...lacks, ...load.missing] };
 }
 
 /** Power from the wall under sustained load; undefined where the build has no supply. */

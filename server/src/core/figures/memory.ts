@@ -2,12 +2,11 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { channelFill, memoryBandwidthBytesPerSecond } from '../trade/memory';
-import { between, counted, derive, figure, least, missing, number, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
+import { between, counted, derive, figure, least, missing, number, times, total, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
 import { valuesOf } from './lists';
 import { memo } from './memo';
 import { alike } from './memory-sizes';
 import { howMany } from './power';
-import { writtenAt } from './slots';
 
 export type Kit = Placed<'memory'>;
 type Board = Placed<'board'>;
@@ -35,7 +34,7 @@ export function boardSlots(board: Board): Figure {
   const { slots } = board.part.memory;
   const label = `memory slots of ${board.label}`;
   if (!slots.value) return unknown('count', label, [missing(slots, label)]);
-  return { ...number(slots.value.length, label, 'counted in the board’s list'), ...writtenAt(slots) };
+  return { ...number(slots.value.length, label, 'counted in the board’s list'), from: writtenAt(slots) };
 }
 
 /** The order in which the board wants its slots filled: those to fill first, then the others as they stand. */
@@ -96,7 +95,7 @@ function boardChannels(build: Build, board: Board | undefined): Figure {
   if (!board) open.push({ doc: build.doc, path: 'parts.board', what: 'the board' });
   if (open.length > 0) return { ...between(1, mostChannels(build), 'count', label, counts), missing: uniqueMissing([{ missing: open }]) };
   const used = channelFill(channels!, byKit.flat()).channelsUsed;
-  return { ...number(used, label, 'the board’s channels with a module in them'), ...writtenAt(board!.part.memory.channels) };
+  return { ...number(used, label, 'the board’s channels with a module in them'), from: writtenAt(board!.part.memory.channels) };
 }
 
 /** A DIMM fills one channel; a CAMM2 module may fill two. */
@@ -130,7 +129,7 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
   const lacks = ranks.count === undefined ? ranks.lacks : [missing(exact?.['up-to'] ?? speeds, `memory speed for ${many} modules of ${ranks.count} ${ranks.count === 1 ? 'rank' : 'ranks'}`)];
   return {
     ...between(Math.min(...bounds.map(({ lo }) => lo)), Math.max(...bounds.map(({ hi }) => hi)), 'transfer-rate', label, { unit: 'MT/s', source: 'the board’s table of memory speeds' }),
-    ...writtenAt(speeds), missing: lacks,
+    from: writtenAt(speeds), missing: lacks,
   };
 });
 

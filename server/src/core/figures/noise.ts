@@ -88,8 +88,8 @@ export const noiseLevel = memo((build: Build): Figure | undefined => {
   const inputs = noiseSources(build).map(({ level }) => level);
   if (inputs.length === 0) return undefined;
   return {
-    type: 'figure', label: 'level of all parts', dimension: 'sound-level', unit: 'dBA', lo: sumOf(inputs.map(({ lo }) => lo)), hi: sumOf(inputs.map(({ hi }) => hi)),
-    missing: uniqueMissing(inputs), inputs, formula: '10 lg Σ 10^(level ÷ 10)', source: 'level addition in acoustics', work: (...levels) => sumOf(levels),
+    ...between(sumOf(inputs.map(({ lo }) => lo)), sumOf(inputs.map(({ hi }) => hi)), 'sound-level', 'level of all parts', { unit: 'dBA', source: 'level addition in acoustics' }),
+    missing: uniqueMissing(inputs), inputs, formula: '10 lg Σ 10^(level ÷ 10)', work: (...levels) => sumOf(levels),
   };
 });
 

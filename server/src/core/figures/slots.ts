@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
 import type { Link } from '../trade/links';
-import { missing, type Figure, type Missing } from './figure';
+import { missing, type Missing } from './figure';
 import { memo } from './memo';
 
 export type Slot = Group<(typeof board)['slots']['of']['fields']>;
@@ -105,14 +105,4 @@ function effectsOf(build: Build, name: string, way: Way, mover?: Seated): readon
     const does = names.includes(name);
     return does || lacks.length > 0 ? [{ by, does, lacks: does ? [] : lacks }] : [];
   });
-}
-
-/** Where a figure’s value is written. */
-export function writtenAt(fact: Fact<unknown>): Pick<Figure, 'from'> {
-  return fact.node ? { from: { doc: fact.doc, span: fact.node.span, path: fact.path } } : {};
-}
-
-/** A whole number that a fact says in words of its own, such as the lanes of `PCIe 4 x4`. */
-export function readCount(value: number, label: string, fact: Fact<unknown>): Figure {
-  return { type: 'figure', label, dimension: 'count', lo: value, hi: value, missing: [], inputs: [], ...writtenAt(fact) };
 }

@@ -2,10 +2,10 @@
 import type { Build, Placed } from '../build/build';
 import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
 import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
-import { between, derive, figure, known, least, missing, times, unknown, type Figure, type Missing } from './figure';
+import { between, derive, figure, known, least, missing, readCount, times, unknown, writtenAt, type Figure, type Missing } from './figure';
 import { linkRate, endOf, reached } from './lanes';
 import { howMany } from './power';
-import { carriesBus, readCount, seatOf, writtenAt, type Slot } from './slots';
+import { carriesBus, seatOf, type Slot } from './slots';
 
 export type Drive = Placed<'drives'>;
 export type Way = 'read' | 'write';
@@ -25,7 +25,7 @@ export function driveLinkRate(build: Build, drive: Drive): Figure {
 function usbRate({ part: { link }, label }: Drive): Figure {
   if (link.value?.bus !== 'USB') return unknown('data-rate', `USB link of ${label}`, [missing(link, `USB link of ${label}`)]);
   const rate = linkRateBytesPerSecond(link.value)!;
-  return { ...known(rate, 'data-rate', `USB link of ${label}`, { unit: 'MB/s', source: 'Universal Serial Bus Specification: line rate × coding ÷ 8' }), ...writtenAt(link) };
+  return { ...known(rate, 'data-rate', `USB link of ${label}`, { unit: 'MB/s', source: 'Universal Serial Bus Specification: line rate × coding ÷ 8' }), from: writtenAt(link) };
 }
 
 /** SATA runs at the lower generation of drive and port; one that is not stated may be any of the three. A slot without SATA carries nothing. */

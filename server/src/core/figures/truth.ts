@@ -15,10 +15,15 @@ export interface Truth {
   readonly uses: readonly Used[];
 }
 
-export const sure = (is: boolean, ...uses: Used[]): Truth => ({ is, missing: [], uses });
+const none: readonly Missing[] = [];
+
+/** Every truth is made here: one shape is read quickest. */
+const truth = (is: Truth['is'], lacks: readonly Missing[], uses: readonly Used[], breakEven?: Said): Truth => ({ is, missing: lacks, breakEven, uses });
+
+export const sure = (is: boolean, ...uses: Used[]): Truth => truth(is, none, uses);
 
 /** Cannot be said, because these facts are missing. */
-export const lacking = (lacks: readonly Missing[], ...uses: Used[]): Truth => ({ is: undefined, missing: lacks, uses });
+export const lacking = (lacks: readonly Missing[], ...uses: Used[]): Truth => truth(undefined, lacks, uses);
 
 /** Whether `a` is at most `limit`. */
 export function atMost(a: Figure, limit: Figure): Truth {
@@ -37,9 +42,9 @@ export function atLeast(a: Figure, limit: Figure): Truth {
 
 function compare(a: Figure, b: Figure, holds: boolean, fails: boolean, breakEven: () => Said): Truth {
   const uses = [a, b];
-  if (holds || fails) return { is: holds, missing: [], uses };
+  if (holds || fails) return truth(holds, none, uses);
   const lacks = uniqueMissing(uses);
-  return { is: undefined, missing: lacks, uses, ...(lacks.length === 0 ? { breakEven: breakEven() } : {}) };
+  return truth(undefined, lacks, uses, lacks.length === 0 ? breakEven() : undefined);
 }
 
 /** Whether a fact has a value for which `test` answers true; undecided when it is not stated. */
@@ -49,8 +54,8 @@ export function fits<T>(fact: Fact<T>, what: string, test: (value: T) => boolean
 
 /** Whether two stated values pass `test`; undecided when either is not stated. */
 export function agree<A, B>(a: Fact<A>, aWhat: string, b: Fact<B>, bWhat: string, test: (a: A, b: B) => boolean): Truth {
-  const lacks = [...(a.value === undefined ? [missing(a, aWhat)] : []), ...(b.value === undefined ? [missing(b, bWhat)] : [])];
-  return lacks.length > 0 ? lacking(lacks, a, b) : sure(test(a.value as A, b.value as B), a, b);
+  if (a.value !== undefined && b.value !== undefined) return sure(test(a.value, b.value), a, b);
+  return lacking([...(a.value === undefined ? [missing(a, aWhat)] : []), ...(b.value === undefined ? [missing(b, bWhat)] : [])], a, b);
 }
 
 /** True when all are; false as soon as one is; undecided else. */
@@ -63,17 +68,25 @@ export function any(...truths: readonly Truth[]): Truth {
   return combine(truths, true);
 }
 
-export function not(truth: Truth): Truth {
-  return { ...truth, is: truth.is === undefined ? undefined : !truth.is };
+export function not({ is, missing: lacks, uses, breakEven }: Truth): Truth {
+  return truth(is === undefined ? undefined : !is, lacks, uses, breakEven);
 }
 
 /** `deciding` is the value of a single truth that decides the whole. */
 function combine(truths: readonly Truth[], deciding: boolean): Truth {
-  const decided = truths.filter((truth) => truth.is === deciding);
-  if (decided.length > 0) return sure(deciding, ...decided.flatMap((truth) => truth.uses));
-  const open = truths.filter((truth) => truth.is === undefined);
-  const uses = truths.flatMap((truth) => truth.uses);
-  if (open.length === 0) return sure(!deciding, ...uses);
-  const breakEven = open.find((truth) => truth.breakEven)?.breakEven;
-  return { is: undefined, missing: uniqueMissing(open), uses, ...(breakEven ? { breakEven } : {}) };
+  const uses: Used[] = [];
+  const decided: Used[] = [];
+  let open: Truth[] | undefined;
+  let isDecided = false;
+  for (const one of truths) {
+    uses.push(...one.uses);
+    if (one.is === undefined) (open ??= []).push(one);
+    else if (one.is === deciding) {
+      isDecided = true;
+      decided.push(...one.uses);
+    }
+  }
+  if (isDecided) return truth(deciding, none, decided);
+  if (!open) return truth(!deciding, none, uses);
+  return truth(undefined, uniqueMissing(open), uses, open.find(({ breakEven }) => breakEven)?.breakEven);
 }

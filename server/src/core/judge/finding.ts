@@ -60,10 +60,10 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
   if (truth.is === true) return undefined;
   const said = truth.is === false ? outcome.broken() : openWords(truth.missing, truth.breakEven);
   const caution = outcome.caution ?? check.caution;
+  const isBroken = truth.is === false;
   return {
-    id: check.id, check, grade: truth.is === false ? grade : 'unknown', place, said, missing: truth.missing,
-    uses: truth.uses, ...(truth.is === false && caution ? { caution } : {}),
-    ...(truth.is === false && outcome.fixes ? { fixes: outcome.fixes } : {}),
+    id: check.id, check, grade: isBroken ? grade : 'unknown', place, said, missing: truth.missing, uses: truth.uses,
+    caution: isBroken ? caution : undefined, fixes: isBroken ? outcome.fixes : undefined,
   };
 }
 

@@ -1,5 +1,5 @@
 // The working of an answer: every figure and fact behind it, down to the lines and sources it came from.
-import type { Figure } from '../figures/figure';
+import { formulaOf, type Figure } from '../figures/figure';
 import { show, type Said } from '../figures/say';
 import type { Used } from '../figures/truth';
 import type { Doc } from '../parts/doc';
@@ -67,7 +67,7 @@ function figureStep(one: Figure, told: Told): Step {
   const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
   return {
     label: one.label, value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit), figure: one,
-    ...(one.work ? { formula: one.formula || 'nothing to add up' } : {}), ...(one.source ? { source: one.source } : {}),
+    formula: formulaOf(one), ...(one.source ? { source: one.source } : {}),
     ...(one.from ? { from: one.from } : {}), ...(lack ? { source: `not stated: ${lack.what}` } : {}),
     ...(repeated ? { repeated } : {}), inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
   };

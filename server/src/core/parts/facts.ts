@@ -29,10 +29,7 @@ export function readGroup<T extends Table>(table: T, name: string, sources: read
   const home = sources[sources.length - 1]!;
   const first = sources.find((source) => source.map) ?? home;
   const impl = Object.create(shapeOf(table)) as GroupImpl;
-  impl.$ = {
-    doc: first.doc, path: first.path, name, span: first.span, stated: first.map !== undefined,
-    ...(first.map ? { map: first.map } : {}), ...(first.entry ? { entry: first.entry } : {}),
-  };
+  impl.$ = { doc: first.doc, path: first.path, name, span: first.span, stated: first.map !== undefined, map: first.map, entry: first.entry };
   impl.$sources = sources;
   impl.$rest = rest as GroupImpl['$rest'];
   impl.$read = [];
@@ -64,6 +61,14 @@ function readIn({ $rest: rest, $sources: sources }: GroupImpl, field: Field, key
   return readField(field, key, sources, rest[key]);
 }
 
+/** Every fact is made here, with the same keys in the same order: facts are read everywhere, and one shape is read quickest. */
+function make(
+  value: unknown, text: string, key: string, path: string, field: Field, doc: Doc,
+  entry?: Entry, node?: Node, holder?: MapNode, gap?: Gap, replaced?: Fact<unknown>,
+): Fact<unknown> {
+  return { type: 'fact', value, text, key, path, field, doc, entry, node, holder, gap, replaced };
+}
+
 const below = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
 /** `rest`: the same field as all sources but the first state it, where that is read already. */
@@ -82,22 +87,19 @@ function readField(field: Field, key: string, sources: readonly Source[], rest?:
 function childSource(source: Source, key: string): Source {
   const entry = source.map?.get(key);
   const path = below(source.path, key);
-  if (entry?.value.type === 'map') return { doc: source.doc, map: entry.value, entry, path, span: entry.value.span };
-  return { doc: source.doc, path, span: source.span, key, parent: source };
+  if (entry?.value.type === 'map') return { doc: source.doc, map: entry.value, entry, path, span: entry.value.span, key: undefined, parent: undefined };
+  return { doc: source.doc, map: undefined, entry: undefined, path, span: source.span, key, parent: source };
 }
 
 function absent(field: Field, key: string, source: Source): Fact<unknown> {
   const path = below(source.path, key);
-  return { type: 'fact', value: undefined, text: '', key, path, field, doc: source.doc, ...(source.map ? { holder: source.map } : { gap: source }) };
+  return make(undefined, '', key, path, field, source.doc, undefined, undefined, source.map, source.map ? undefined : source);
 }
 
 function factFrom(field: ScalarField | ListField, key: string, source: Source, entry: Entry, replaced: Fact<unknown> | undefined): Fact<unknown> {
   const path = below(source.path, key);
   const { value, text } = readValue(field, key, entry.value, source, path);
-  return {
-    type: 'fact', value, text, key, path, field, doc: source.doc, entry, node: entry.value,
-    ...(source.map ? { holder: source.map } : {}), ...(replaced ? { replaced } : {}),
-  };
+  return make(value, text, key, path, field, source.doc, entry, entry.value, source.map, undefined, replaced);
 }
 
 function readValue(field: ScalarField | ListField, key: string, node: Node, source: Source, path: string): { value: unknown; text: string } {
@@ -115,7 +117,7 @@ function readItems(list: ListField, key: string, items: readonly Node[], source:
       return readGroup(field.fields, String(i), [{ doc: source.doc, ...map, path: at, span: node.span }]);
     }
     const { value, text } = readValue(field as ScalarField, key, node, source, at);
-    return { type: 'fact', value, text, key, path: at, field, doc: source.doc, node } satisfies Fact<unknown>;
+    return make(value, text, key, at, field, source.doc, undefined, node);
   });
 }
 
@@ -136,8 +138,5 @@ function readNamed(field: NamedField, key: string, sources: readonly Source[]): 
   for (const name of new Set(children.flatMap((child) => child.map?.entries.map((entry) => entry.key) ?? []))) {
     value.set(name, readField(field.of, name, children.filter((child) => child.map?.get(name))));
   }
-  return {
-    type: 'fact', value, text: '', key, path: first.path, field, doc: first.doc,
-    ...(first.entry ? { entry: first.entry, node: first.entry.value } : {}), ...(home.map ? { holder: home.map } : {}),
-  };
+  return make(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
 }

@@ -1,7 +1,7 @@
 // A promised rate in bytes that repeats the link's rate in bits.
-import { known, missing, type Figure } from '../../figures/figure';
+import { known, missing, writtenAt, type Figure } from '../../figures/figure';
 import { say } from '../../figures/say';
-import { linkBuses, seatOf, writtenAt } from '../../figures/slots';
+import { linkBuses, seatOf } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
@@ -87,10 +87,10 @@ function openOr(build: Build, drive: Drive, promise: Fact<Quantity>): Truth {
 }
 
 function lineOf({ link, fact }: Carried): Figure {
-  return { ...known(toBase(lineRateGbps(link)!, 'Gb/s'), 'data-rate', 'line rate', { unit: 'Gb/s', source: 'PCI Express Base Specification; Serial ATA' }), ...writtenAt(fact) };
+  return { ...known(toBase(lineRateGbps(link)!, 'Gb/s'), 'data-rate', 'line rate', { unit: 'Gb/s', source: 'PCI Express Base Specification; Serial ATA' }), from: writtenAt(fact) };
 }
 
 function payloadOf({ link, fact }: Carried): Figure {
   const rate = linkRateBytesPerSecond(link)!;
-  return { ...known(rate, 'data-rate', 'payload of the link', { unit: rate < 1e9 ? 'MB/s' : 'GB/s', source: 'line rate × coding ÷ 8' }), ...writtenAt(fact) };
+  return { ...known(rate, 'data-rate', 'payload of the link', { unit: rate < 1e9 ? 'MB/s' : 'GB/s', source: 'line rate × coding ÷ 8' }), from: writtenAt(fact) };
 }
