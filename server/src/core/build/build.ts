@@ -38,13 +38,18 @@ export type Parts = { readonly [R in RoleName]: Roles[R]['several'] extends true
 
 const everyRole = 2 ** roleNames.length - 1;
 
+/** What was computed, and the roles that it was read from. */
+export interface Kept { readonly value: unknown; readonly mask: number }
+
 export class Build {
   readonly parts: Parts;
   readonly file: Group<typeof buildFile>;
   /** Every name under which a part file was asked for: the build changes when one of these does. */
   readonly dependsOn = new Set<string>();
-  /** Figures computed so far; see `figures/memo`. */
-  readonly memo = new Map<unknown, unknown>();
+  /** Figures computed so far, by the function that computes them; see `figures/memo`. */
+  readonly memo = new Map<unknown, Kept>();
+  /** The same of one thing in the build: a slot, a part where it stands. */
+  readonly memoOf = new Map<unknown, Map<unknown, Kept>>();
   /** The roles read since tracking began; see `figures/memo`. */
   readonly reads: { mask: number } = { mask: 0 };
   private allParts?: readonly Placed[];
@@ -67,6 +72,7 @@ export class Build {
   }
 
   private withPlaced(instead: ReadonlyMap<Placed, Placed>): Build {
+    const changed = maskOf([...instead.keys()].map(({ role }) => role));
     const parts: Record<string, unknown> = {};
     for (const role of roleNames) {
       const held = this.peek(role);
@@ -75,7 +81,8 @@ export class Build {
     const reads = { mask: 0 };
     return Object.assign(Object.create(Build.prototype) as Build, {
       doc: this.doc, find: this.find, house: this.house, today: this.today, file: this.file,
-      dependsOn: this.dependsOn, memo: new Map(), reads, parts: tracked(parts, reads),
+      dependsOn: this.dependsOn, memo: keptApart(this.memo, changed),
+      memoOf: new Map([...this.memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])), reads, parts: tracked(parts, reads),
     });
   }
 
@@ -143,6 +150,20 @@ export class Build {
     this.dependsOn.add(name);
     return this.find(name);
   }
+}
+
+/** Roles as bits, as `reads` counts them. */
+export function maskOf(names: Iterable<RoleName>): number {
+  let mask = 0;
+  for (const name of names) mask |= 1 << roleNames.indexOf(name);
+  return mask;
+}
+
+/** What was not read from the roles of `changed` stands whatever changes in them. */
+function keptApart(memo: ReadonlyMap<unknown, Kept>, changed: number): Map<unknown, Kept> {
+  const apart = new Map<unknown, Kept>();
+  for (const [key, kept] of memo) if ((kept.mask & changed) === 0) apart.set(key, kept);
+  return apart;
 }
 
 /** A part with one of its own keys said otherwise, as if the build had said so where the part stands. */

@@ -3,8 +3,8 @@ import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { trainedRateBytesPerSecond, type Link } from '../trade/links';
 import { between, counted, derive, known, missing, readCount, unknown, type Figure, type Missing } from './figure';
-import { memo } from './memo';
-import { effectsOn, filled, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
+import { memo, memoOf } from './memo';
+import { effectsOn, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
 
 const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
 
@@ -87,17 +87,11 @@ function perhaps(limit: Figure, slot: Slot, name: string): Figure {
   return { ...limit, hi: Infinity, missing: [...limit.missing, missing(slot.from, `where the lanes of ${name} come from`)] };
 }
 
-const uplinks = memo((): Map<Slot, Figure> => new Map());
-
 /** What the chipset’s uplink leaves to a slot behind it; undefined for a slot on the processor. */
-function uplinkOf(build: Build, slot: Slot, name: string): Figure | undefined {
+const uplinkOf = memoOf((build: Build, slot: Slot): Figure | undefined => {
   const rate = uplink(build);
-  if (!rate || slot.from.value === 'processor') return undefined;
-  const kept = uplinks(build);
-  let found = kept.get(slot);
-  if (!found) kept.set(slot, (found = perhaps(rate, slot, name)));
-  return found;
-}
+  return rate && slot.from.value !== 'processor' ? perhaps(rate, slot, slot.$.name) : undefined;
+});
 
 /** Payload of a link with these ends, in bytes a second and direction: the lowest generation on the fewest lanes. */
 export function linkRate(label: string, ends: readonly Partial<End>[]): Figure {
@@ -135,19 +129,9 @@ export interface Reached { readonly link: Figure; readonly uplink?: Figure }
 /** What a part would reach in a slot. */
 export function reachedIn(build: Build, placed: Seated, seat: Seat): Reached {
   const link = linkRate(`link of ${placed.label}${seat.name === undefined ? '' : ` in ${seat.name}`}`, endsOf(build, placed, seat));
-  const through = seat.slot && seat.name !== undefined ? uplinkOf(build, seat.slot, seat.name) : undefined;
+  const through = seat.slot && seat.name !== undefined ? uplinkOf(build, seat.slot) : undefined;
   return { link, ...(through ? { uplink: through } : {}) };
 }
 
-const kept = memo((): Map<Seated, Reached> => new Map());
-
 /** The link that a part really gets where it sits. */
-export function reached(build: Build, placed: Seated): Reached {
-  const all = kept(build);
-  // What these read, every answer depends on; asking for them tells so, also where the answer is kept already.
-  filled(build);
-  uplink(build);
-  let found = all.get(placed);
-  if (!found) all.set(placed, (found = reachedIn(build, placed, seatOf(build, placed))));
-  return found;
-}
+export const reached = memoOf((build: Build, placed: Seated): Reached => reachedIn(build, placed, seatOf(build, placed)));

@@ -4,7 +4,7 @@ import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
 import type { Link } from '../trade/links';
 import { missing, type Missing } from './figure';
-import { memo } from './memo';
+import { memo, memoOf } from './memo';
 
 export type Slot = Group<(typeof board)['slots']['of']['fields']>;
 /** A part that can sit in a slot of the board. */
@@ -80,7 +80,10 @@ function actingBy(build: Build, way: Way): readonly Acting[] {
 }
 
 /** What the filled slots that name nothing in particular leave open, by who is thought of as leaving. */
-const leftOpen = { 'takes-from': memo((): Map<Seated | undefined, readonly Effect[]> => new Map()), halves: memo((): Map<Seated | undefined, readonly Effect[]> => new Map()) } as const;
+const leftOpen = {
+  'takes-from': memoOf((build: Build, mover: Seated | undefined) => effectsOf(build, undefined, 'takes-from', mover)),
+  halves: memoOf((build: Build, mover: Seated | undefined) => effectsOf(build, undefined, 'halves', mover)),
+} as const;
 /** All names that a filled slot does something to. */
 const named = { 'takes-from': memo((build) => namedBy(build, 'takes-from')), halves: memo((build) => namedBy(build, 'halves')) } as const;
 
@@ -92,17 +95,13 @@ const namedBy = (build: Build, way: Way): ReadonlySet<string | undefined> => new
  * For all places that are free and that no slot names it is the same list.
  */
 export function effectsOn(build: Build, name: string, way: Way, mover?: Seated): readonly Effect[] {
-  if (named[way](build).has(name) || filled(build).has(name)) return effectsOf(build, name, way, mover);
-  const kept = leftOpen[way](build);
-  let found = kept.get(mover);
-  if (!found) kept.set(mover, (found = effectsOf(build, name, way, mover)));
-  return found;
+  return named[way](build).has(name) || filled(build).has(name) ? effectsOf(build, name, way, mover) : leftOpen[way](build, mover);
 }
 
-function effectsOf(build: Build, name: string, way: Way, mover?: Seated): readonly Effect[] {
+function effectsOf(build: Build, name: string | undefined, way: Way, mover?: Seated): readonly Effect[] {
   return acting[way](build).flatMap(({ by, of, names, lacks }) => {
     if (by === name || of.every((one) => one === mover)) return [];
-    const does = names.includes(name);
+    const does = name !== undefined && names.includes(name);
     return does || lacks.length > 0 ? [{ by, does, lacks: does ? [] : lacks }] : [];
   });
 }

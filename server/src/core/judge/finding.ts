@@ -1,11 +1,12 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
+import { maskOf } from '../build/build';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Place } from '../checks/kit';
 import { uniqueMissing, type Missing } from '../figures/figure';
 import { say, type Said } from '../figures/say';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
-import { roleNames, type RoleName } from '../manifest/places';
+import type { RoleName } from '../manifest/places';
 
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted { readonly because: string; readonly until?: string; readonly by?: string }
@@ -49,8 +50,7 @@ export interface Judgement {
 
 /** Answers that stand whatever changes in these roles: of the text by itself, and of checks that read none of them. */
 export function answersApart(before: Judgement, changed: Iterable<RoleName>): readonly Answer[] {
-  let mask = 0;
-  for (const role of changed) mask |= 1 << roleNames.indexOf(role);
+  const mask = maskOf(changed);
   return before.answers.filter(({ check, mask: read }) => check.on === 'file' || (check.on === 'build' && (read & mask) === 0));
 }
 
