@@ -20,7 +20,7 @@ function fixtureFiles(folder: string): string[] {
 
 /** One outcome as a line, written as the marks are written. */
 function lines(doc: Doc, answers: readonly Answer[], check: Check, words: (at: string) => boolean): string[] {
-  const outcomes = answers.filter((answer) => answer.check === check).flatMap((answer) => answer.outcomes);
+  const outcomes = answers.filter((answer) => answer.check === check).flatMap((answer) => answer.taken.map(({ outcome }) => outcome));
   return outcomes.filter((outcome) => outcome.place.doc === doc && (outcome.truth.is !== true || outcome.place.span.end > outcome.place.span.start)).map((outcome) => {
     const { span } = outcome.place;
     const lineEnd = doc.lines.lineSpan(doc.lines.positionAt(span.start).line).end;

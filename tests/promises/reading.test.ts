@@ -46,7 +46,7 @@ function holdAll(view: Judged): void {
     holdSpan(place.doc.text, place.span, id);
     for (const { place: other } of relatedTo(finding)) holdSpan(other.doc.text, other.span, `${id}, related`);
   }
-  for (const { outcomes, check } of judgement.answers) for (const { place } of outcomes) holdSpan(place.doc.text, place.span, check.id);
+  for (const { taken, check } of judgement.answers) for (const { outcome: { place } } of taken) holdSpan(place.doc.text, place.span, check.id);
   for (const problem of doc.parsed.problems) holdSpan(doc.text, problem.span, problem.code);
   walk(doc.parsed.root, (node) => holdSpan(doc.text, node.span, node.type));
   for (const one of diagnosticsOf(view, { from: 'unknown', related: true })) holdRange(doc, one.range, one.code);

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { Build, kindOfPart } from '../../server/src/core/build/build';
 import type { Finding } from '../../server/src/core/judge/finding';
 import { judgeBuild } from '../../server/src/core/judge/judge';
-import { trySwap } from '../../server/src/core/judge/prove';
+import { bestSwaps, trySwaps, type Swapped } from '../../server/src/core/judge/swaps';
+import { grades } from '../../server/src/core/manifest/house-file';
 import { putOn } from '../../server/src/core/checks/kit';
 import { Doc } from '../../server/src/core/parts/doc';
 import { applyEdits } from '../../server/src/core/text';
@@ -28,12 +29,29 @@ describe('parts of the folder in every place of', () => {
         tried++;
         const text = applyEdits(build.doc.text, written.edits);
         const whole = judgeBuild(new Build(new Doc(build.doc.name, 'build', text), findIn(docs), house, today), { throwOn: true });
-        const { after } = trySwap(build, before, placed, candidate);
+        const { after } = [...trySwaps(build, before, placed, [candidate])][0]!;
         expect(after.failed).toEqual([]);
         expect(after.findings.map(lineOf).sort(), `${candidate.name} at ${placed.path}`).toEqual(whole.findings.map(lineOf).sort());
         expect(after.counts).toEqual(whole.counts);
       }
     }
     expect(tried).toBeGreaterThan(10);
+  }, 60_000);
+});
+
+/** How many findings of each grade there would be, as text that sorts in that order. */
+const countsOf = ({ after }: Swapped): string => grades.map((grade) => String(after.findings.filter((one) => one.grade === grade && !one.accepted).length).padStart(4, '0')).join(' ');
+
+describe('the best parts for every place, found without judging all to the end, of', () => {
+  it.each(builds.map((build) => [build.doc.name, build] as const))('%s', (_, build) => {
+    const before = judgeBuild(build, { throwOn: true });
+    for (const placed of build.all()) {
+      const candidates = parts.filter(({ kind }) => kind === placed.kind);
+      const all = [...trySwaps(build, before, placed, candidates)].map((one) => `${countsOf(one)} ${one.candidate.name}`).sort();
+      for (const most of [1, 3, candidates.length]) {
+        const best = bestSwaps(build, before, placed, candidates, most).map((one) => `${countsOf(one)} ${one.candidate.name}`);
+        expect(best, placed.path).toEqual(all.slice(0, most));
+      }
+    }
   }, 60_000);
 });

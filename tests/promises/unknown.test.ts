@@ -33,9 +33,9 @@ type Verdicts = Map<string, { verdict: string; missing: readonly string[] }>;
 
 function verdicts(judgement: Judgement): Verdicts {
   const all: Verdicts = new Map();
-  for (const { check, outcomes } of judgement.answers) {
+  for (const { check, taken } of judgement.answers) {
     if (check.on !== 'build') continue;
-    for (const { place, truth } of outcomes) {
+    for (const { outcome: { place, truth } } of taken) {
       const verdict = truth.is === undefined ? 'unknown' : truth.is ? 'holds' : 'broken';
       all.set(`${check.id} at ${place.path}`, { verdict, missing: truth.missing.map((lack) => lack.path) });
     }

@@ -1,7 +1,7 @@
 // Builds made from texts in memory, as tests need them.
 import { Build, kindOfPart } from '../../server/src/core/build/build';
 import { House } from '../../server/src/core/build/house';
-import type { Candidates } from '../../server/src/core/judge/prove';
+import type { Candidates } from '../../server/src/core/judge/swaps';
 import { Doc, kindOfFile } from '../../server/src/core/parts/doc';
 
 /** The day on which every test takes place. */

@@ -2,7 +2,7 @@
 import { judgeBuild, judgeFile } from '../../server/src/core/judge/judge';
 import { applyEdits, Lines } from '../../server/src/core/text';
 import type { Position, TextEdit, View, WorkspaceEdit } from '../../server/src/features/shapes';
-import type { Candidates } from '../../server/src/core/judge/prove';
+import type { Candidates } from '../../server/src/core/judge/swaps';
 import { bench } from './bench';
 
 export interface Marked { readonly view: View; readonly position: Position; readonly text: string; readonly candidates: Candidates }

@@ -1,14 +1,13 @@
 // `fettle swap`: the parts of the folder in one place of a build, ranked by what the whole build would then be.
 import { Option, type Command } from 'commander';
 import { kindOfPart, type Build, type Placed } from '../core/build/build';
-import { trySwap, type Candidate, type Swapped } from '../core/judge/prove';
-import { grades } from '../core/manifest/house-file';
+import { bestSwaps, type Candidate } from '../core/judge/swaps';
 import { Doc, kindOfFile } from '../core/parts/doc';
 import { isTrouble, within } from '../host/host';
 import type { Workspace } from '../host/workspace';
 import { toJson } from '../report/json';
 import { swapReport, swapText } from '../report/swap';
-import { openBuild, reportTroubles, type OneBuild } from './one-build';
+import { openBuild, reportTroubles } from './one-build';
 import { readCount, readDay } from './options';
 import { Refusal, type Status, type World } from './world';
 
@@ -30,8 +29,9 @@ async function swap(path: string, place: string, options: Options, world: World)
   const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
   const placed = placeOf(opened.build, place);
   const candidates = await candidatesFor(opened.workspace, placed);
-  const ranked = rank(opened, placed, candidates);
-  const report = { build: opened.build, section: opened.section, placed, ranked, most: options.most, shown: opened.shown };
+  const others = candidates.filter((candidate) => candidate.name !== placed.used?.name);
+  const ranked = bestSwaps(opened.build, opened.judgement, placed, others, options.most);
+  const report = { build: opened.build, section: opened.section, placed, ranked, others: others.length, shown: opened.shown };
   world.out(options.format === 'json' ? `${toJson(swapReport(report))}\n` : swapText(report));
   return reportTroubles(opened, world) ? 2 : 0;
 }
@@ -68,25 +68,4 @@ async function namesUnder(workspace: Workspace, folder: string, below: string, n
     if (entry.kind === 'folder' && !entry.name.startsWith('.')) await namesUnder(workspace, folder, name, names);
     else if (kindOfFile(name) === 'part' && name.includes('/')) names.add(name.slice(0, -'.part.yaml'.length));
   }
-}
-
-/** Every candidate but the one that stands there: the build with fewest of the worst findings first, then by name. */
-export function rank({ build, judgement }: Pick<OneBuild, 'build' | 'judgement'>, placed: Placed, candidates: readonly Candidate[]): readonly Swapped[] {
-  return candidates.filter((candidate) => candidate.name !== placed.used?.name)
-    .map((candidate) => trySwap(build, judgement, placed, candidate))
-    .map((swapped) => ({ swapped, counts: openCounts(swapped) }))
-    .sort((a, b) => compareCounts(a.counts, b.counts) || (a.swapped.candidate.name < b.swapped.candidate.name ? -1 : 1))
-    .map(({ swapped }) => swapped);
-}
-
-/** How many findings there would be of each grade, worst first, those left out that the build accepts. */
-function openCounts({ after }: Swapped): readonly number[] {
-  const counts = grades.map(() => 0);
-  for (const finding of after.findings) if (!finding.accepted) counts[grades.indexOf(finding.grade)]!++;
-  return counts;
-}
-
-function compareCounts(a: readonly number[], b: readonly number[]): number {
-  const at = a.findIndex((count, i) => count !== b[i]);
-  return at < 0 ? 0 : a[at]! - b[at]!;
 }

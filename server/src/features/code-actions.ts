@@ -1,7 +1,8 @@
 // Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that is certain.
 import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
-import { provenFileFixes, provenFixes, type Candidates, type ProvenFix } from '../core/judge/prove';
+import { provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
+import type { Candidates } from '../core/judge/swaps';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
 import { acceptEdits } from './accept';

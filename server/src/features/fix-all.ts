@@ -4,7 +4,7 @@ import { atLeastAsBad } from '../core/build/house';
 import type { TextFix } from '../core/checks/kit';
 import type { Judgement } from '../core/judge/finding';
 import { judgeBuild, judgeFile } from '../core/judge/judge';
-import { newIn } from '../core/judge/prove';
+import { newIn } from '../core/judge/swaps';
 import { Doc } from '../core/parts/doc';
 import { editsOverlap, type Edit } from '../core/text';
 import { Rewrite } from './rewrite';

@@ -68,8 +68,8 @@ function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
 /** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
 function figures(view: View, span: Span): Block[] {
   const entered = new Map<string, { readonly words: string; readonly figures: readonly Figure[] }>();
-  for (const { check, outcomes } of view.judgement.answers) {
-    for (const { truth, place } of outcomes) {
+  for (const { check, taken } of view.judgement.answers) {
+    for (const { outcome: { truth, place } } of taken) {
       const all = truth.uses.filter((used): used is Figure => used.type === 'figure');
       if (all.some((one) => readFrom(one, view.doc, span))) entered.set(`${check.id}\n${place.path}`, { words: answerWords(check.id, truth.is), figures: all });
     }

@@ -10,7 +10,7 @@ import { explain } from '../features/explain';
 import { hover } from '../features/hover';
 import type { Diagnostic } from '../features/shapes';
 import { flatSymbols, symbols } from '../features/symbols';
-import type { Candidate } from '../core/judge/prove';
+import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
 import type { PartShelf } from '../session/candidates';
 import type { Judged } from '../session/session';

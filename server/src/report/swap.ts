@@ -4,7 +4,7 @@ import { show } from '../core/figures/say';
 import { howMany, partDraw, sustainedDraw } from '../core/figures/power';
 import { derive, figure, times, type Figure } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
-import type { Swapped } from '../core/judge/prove';
+import type { Swapped } from '../core/judge/swaps';
 import { grades } from '../core/manifest/house-file';
 import { block, columns, padded, safe } from './layout';
 import { findingJson } from './json';
@@ -15,27 +15,28 @@ export interface SwapRanking {
   readonly build: Build;
   readonly section: Section;
   readonly placed: Placed;
+  /** The best of them, best first. */
   readonly ranked: readonly Swapped[];
-  /** How many to list. */
-  readonly most: number;
+  /** How many there are beside the one that stands there. */
+  readonly others: number;
   readonly shown: Look['shown'];
 }
 
 const heads = ['part', 'brings', 'clears', 'price', 'draw'] as const;
 
-export function swapText({ build, section, placed, ranked, most, shown }: SwapRanking): string {
+export function swapText({ build, section, placed, ranked, others, shown }: SwapRanking): string {
   const title = safe(section.title ?? shown(section.doc));
   const now = placed.used ? `now ${placed.used.name}` : 'now spelled out in the build';
-  const intro = block(`${title}, ${placed.path}: ${now}. ${others(ranked.length)}`, 0);
-  if (ranked.length === 0) return `${intro.join('\n')}\n`;
-  const rows = ranked.slice(0, most).map((swapped) => rowOf(build, placed, swapped));
+  const intro = block(`${title}, ${placed.path}: ${now}. ${othersWords(others)}`, 0);
+  if (others === 0) return `${intro.join('\n')}\n`;
+  const rows = ranked.map((swapped) => rowOf(build, placed, swapped));
   const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => columns(row[i]!))));
   const table = [heads, ...rows].map((row) => `  ${row.map((cell, i) => padded(cell, widths[i]!)).join('   ')}`.trimEnd());
-  const rest = ranked.length > most ? [`${ranked.length - most} more; --most ${ranked.length} lists all.`] : [];
+  const rest = others > ranked.length ? [`${others - ranked.length} more; --most ${others} lists all.`] : [];
   return [...intro, '', ...table, '', ...rest, 'What a part brings and clears is counted in findings by grade, over the whole build.'].join('\n') + '\n';
 }
 
-const others = (count: number): string =>
+const othersWords = (count: number): string =>
   (count === 0 ? 'No other part of this kind stands in the parts folders.' : `${plural(count, 'other part', 'other parts')} of this kind, best first.`);
 
 function rowOf(build: Build, placed: Placed, swapped: Swapped): string[] {
@@ -51,9 +52,10 @@ function byGrade(findings: readonly Finding[]): string {
 
 /** What the swap changes in price and sustained draw; undefined where it is not known exactly. */
 function differences(build: Build, placed: Placed, swapped: Swapped): { price?: Figure; draw?: Figure } {
-  const other = swapped.build.all().find((one) => one.role === placed.role && one.index === placed.index);
+  const changed = build.withPart(placed, swapped.candidate.name);
+  const other = changed.all().find((one) => one.role === placed.role && one.index === placed.index);
   const price = other && minus('price difference', priceOf(other), priceOf(placed));
-  const draw = minus('draw difference', sustainedDraw(swapped.build), sustainedDraw(build)) ?? (other && placeDraw(placed, other));
+  const draw = minus('draw difference', sustainedDraw(changed), sustainedDraw(build)) ?? (other && placeDraw(placed, other));
   return { ...(price ? { price } : {}), ...(draw ? { draw } : {}) };
 }
 
@@ -74,11 +76,11 @@ function minus(label: string, a: Figure, b: Figure): Figure | undefined {
 /** With its sign, as it is a difference. */
 const signed = (one: Figure): string => (one.lo > 0 ? `+${show(one)}` : show(one).replace(/^-/, '−'));
 
-export function swapReport({ build, section, placed, ranked, most, shown }: SwapRanking): object {
+export function swapReport({ build, section, placed, ranked, others, shown }: SwapRanking): object {
   const look = { shown, from: 'unknown', working: false, accepted: true } as const;
   return {
-    version: 1, file: shown(section.doc), path: placed.path, ...(placed.used ? { now: placed.used.name } : {}), others: ranked.length,
-    parts: ranked.slice(0, most).map((swapped) => {
+    version: 1, file: shown(section.doc), path: placed.path, ...(placed.used ? { now: placed.used.name } : {}), others,
+    parts: ranked.map((swapped) => {
       const { price, draw } = differences(build, placed, swapped);
       return {
         name: swapped.candidate.name, brings: swapped.brings.map((finding) => findingJson(finding, look)), clears: swapped.clears.map((finding) => findingJson(finding, look)),

@@ -1,6 +1,6 @@
 // The part files of a workspace by kind: listed on first need, kept until one comes or goes.
 import { kindOfPart } from '../core/build/build';
-import type { Candidate } from '../core/judge/prove';
+import type { Candidate } from '../core/judge/swaps';
 import type { Doc } from '../core/parts/doc';
 import type { Kind } from '../core/parts/kinds';
 import { isTrouble, staysBelow, within } from './hosts';

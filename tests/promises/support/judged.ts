@@ -2,7 +2,7 @@
 import { Build, kindOfPart } from '../../../server/src/core/build/build';
 import { judgeBuild, judgeFile } from '../../../server/src/core/judge/judge';
 import { relatedTo, type Finding, type Judgement } from '../../../server/src/core/judge/finding';
-import type { Candidates } from '../../../server/src/core/judge/prove';
+import type { Candidates } from '../../../server/src/core/judge/swaps';
 import { Doc, kindOfFile } from '../../../server/src/core/parts/doc';
 import type { View } from '../../../server/src/features/shapes';
 import { today } from '../../support/bench';

@@ -2,7 +2,7 @@
 import type { Build } from '../build/build';
 import type { FileReading } from '../build/inspect';
 import type { Grade } from '../manifest/house-file';
-import type { Outcome } from './kit';
+import type { Tell } from './kit';
 
 export const areas = {
   board: 'Processor, board, firmware',
@@ -52,13 +52,13 @@ interface CheckBase {
 
 export interface BuildCheck extends CheckBase {
   readonly on: 'build';
-  readonly test: (build: Build) => Iterable<Outcome>;
+  readonly test: (build: Build, tell: Tell) => void;
 }
 
 /** A check of one file’s own text, whichever of our files it is. */
 export interface FileCheck extends CheckBase {
   readonly on: 'file';
-  readonly test: (file: FileReading) => Iterable<Outcome>;
+  readonly test: (file: FileReading, tell: Tell) => void;
 }
 
 /** A finding as a check of accepted findings sees it. */
@@ -67,7 +67,7 @@ export interface Found { readonly id: string; readonly path: string; readonly gr
 /** A check of what the build accepts, held against what was found. */
 export interface AcceptCheck extends CheckBase {
   readonly on: 'accept';
-  readonly test: (build: Build, found: readonly Found[]) => Iterable<Outcome>;
+  readonly test: (build: Build, found: readonly Found[], tell: Tell) => void;
 }
 
 export type Check = BuildCheck | FileCheck | AcceptCheck;

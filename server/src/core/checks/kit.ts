@@ -38,6 +38,9 @@ export interface Outcome {
 
 type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'fixes'>;
 
+/** Takes what a check finds out, outcome by outcome. */
+export type Tell = (outcome: Outcome) => void;
+
 /** The answer of a check at one place. `truth` says whether it holds. */
 export const outcome = (place: Place, truth: Truth, { broken, grade, caution, fixes }: Words): Outcome => ({ place, truth, broken, grade, caution, fixes });
 

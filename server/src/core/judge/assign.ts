@@ -1,13 +1,14 @@
 // Finds places for parts: the assignment that breaks least, grade by grade, then reads fastest. The checks are its judge.
 import type { Build } from '../build/build';
+import { checks as allChecks } from '../checks/all';
 import { putOn, type AssignFix, type TextFix } from '../checks/kit';
 import { seekers, type Seeker } from '../figures/assigning';
 import { takenPlaces } from '../figures/places';
 import { driveRate } from '../figures/storage';
 import { grades } from '../manifest/house-file';
 import type { Edit } from '../text';
-import { answersApart, type Judgement } from './finding';
-import { judgeBuild } from './judge';
+import { answersApart, type Finding, type Judgement } from './finding';
+import { judgeWhile, type GoOn } from './judge';
 
 /** How many assignments are judged at most; past that the best so far stands. */
 export const assignmentsJudged = 2000;
@@ -36,6 +37,8 @@ export function bestPlaces(build: Build, before: Judgement, idea: AssignFix): Te
 function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Best | undefined {
   const others = takenByOthers(build, wanting);
   const known = answersApart(before, wanting.map((seeker) => seeker.placed.role));
+  const stands = new Set(known.map(({ check }) => check));
+  const checks = allChecks.filter((check) => !stands.has(check));
   let best: Best | undefined;
   let judged = 0;
   const visit = (chosen: readonly Choice[]): void => {
@@ -43,8 +46,11 @@ function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Be
     if (judged >= assignmentsJudged) return;
     if (!seeker) {
       judged++;
-      const cost = costOf(build, known, chosen);
-      if (!best || compare(cost, best.cost) < 0) best = { choices: chosen, cost };
+      const moved = build.withPlaces(chosen.map(({ seeker: { placed, key }, name }) => ({ placed, key, value: name })));
+      const mayBeBest: GoOn = (found) => !best || compare(counts(found), best.cost) <= 0;
+      const { judgement } = judgeWhile(moved, mayBeBest, { known, checks });
+      const cost = judgement && costOf(moved, judgement, chosen);
+      if (cost && (!best || compare(cost, best.cost) < 0)) best = { choices: chosen, cost };
       return;
     }
     const taken = new Set([...others, ...chosen.map((one) => one.name)]);
@@ -77,13 +83,14 @@ function takenByOthers(build: Build, wanting: readonly Seeker[]): ReadonlySet<st
   return new Set(takenPlaces(build).filter(({ placed }) => !own.has(placed)).map(({ name }) => name));
 }
 
+/** Findings by grade, worst first. */
+const counts = (findings: readonly Finding[]): number[] => grades.map((grade) => findings.filter((finding) => finding.grade === grade).length);
+
 /** Findings by grade, worst first; then the rates that the drives reach, as a cost. */
-function costOf(build: Build, known: Judgement['answers'], chosen: readonly Choice[]): readonly number[] {
-  const moved = build.withPlaces(chosen.map(({ seeker, name }) => ({ placed: seeker.placed, key: seeker.key, value: name })));
-  const { findings } = judgeBuild(moved, { known });
+function costOf(moved: Build, { findings }: Judgement, chosen: readonly Choice[]): readonly number[] {
   const rates = moved.parts.drives.map((drive) => driveRate(moved, drive, 'read').hi).filter(Number.isFinite);
   const kept = chosen.filter(({ seeker, name }) => seeker.stated.value === name).length;
-  return [...grades.map((grade) => findings.filter((finding) => finding.grade === grade).length), -rates.reduce((a, b) => a + b, 0), -kept];
+  return [...counts(findings), -rates.reduce((a, b) => a + b, 0), -kept];
 }
 
 function compare(a: readonly number[], b: readonly number[]): number {

@@ -34,7 +34,6 @@ export interface Taken { readonly outcome: Outcome; readonly finding: Finding | 
 /** What one check answered, what that comes to in this house, and which roles of the build it read. */
 export interface Answer {
   readonly check: Check;
-  readonly outcomes: readonly Outcome[];
   readonly taken: readonly Taken[];
   readonly mask: number;
 }

@@ -3,7 +3,7 @@ import { Build } from '../build/build';
 import { inspect } from '../build/inspect';
 import { checks as allChecks } from '../checks/all';
 import type { Check } from '../checks/check';
-import type { Outcome } from '../checks/kit';
+import type { Outcome, Tell } from '../checks/kit';
 import type { Doc } from '../parts/doc';
 import { acceptedFor } from './accept';
 import { findingOf, inOrder, type Answer, type Finding, type Judgement, type Taken } from './finding';
@@ -12,28 +12,39 @@ export interface JudgeOptions {
   readonly checks?: readonly Check[];
   /** In tests: a check that throws is not caught. */
   readonly throwOn?: boolean;
-  /** Answers already known; checks that are among them are not run. */
+  /** Answers already known, of checks that are not to run again. */
   readonly known?: readonly Answer[];
 }
 
+/** Asked whenever findings have come, which only ever grow in number: false where the rest need not be known. */
+export type GoOn = (found: readonly Finding[], build: Build) => boolean;
+
 /** Everything that can be said of a build: its own text first, then the build with its parts. */
 export function judgeBuild(build: Build, options: JudgeOptions = {}): Judgement {
-  const checks = options.checks ?? allChecks;
+  return judgeWhile(build, () => true, options).judgement!;
+}
+
+/** The same, given up once `goOn` answers false: then without a judgement, but with the check that was asked last. */
+export function judgeWhile(build: Build, goOn: GoOn, options: JudgeOptions = {}): { readonly judgement?: Judgement; readonly last?: Check } {
   const run = new Run(build, options);
+  if (!goOn(run.findings, build)) return {};
+  const checks = options.checks ?? allChecks;
   for (const check of checks) {
-    if (check.on === 'file') run.answer(check, () => check.test(inspect(build.doc)));
-    else if (check.on === 'build') run.answer(check, () => check.test(build));
+    const before = run.findings.length;
+    if (check.on === 'file') run.answer(check, (tell) => check.test(inspect(build.doc), tell));
+    else if (check.on === 'build') run.answer(check, (tell) => check.test(build, tell));
+    if (run.findings.length > before && !goOn(run.findings, build)) return { last: check };
   }
   const found = run.findings.map(({ id, place, grade }) => ({ id, path: place.path, grade }));
-  for (const check of checks) if (check.on === 'accept') run.answer(check, () => check.test(build, found));
-  return run.done((finding) => acceptedFor(build, finding));
+  for (const check of checks) if (check.on === 'accept') run.answer(check, (tell) => check.test(build, found, tell));
+  return { judgement: run.done((finding) => acceptedFor(build, finding)) };
 }
 
 /** What can be said of a file by itself: for part files and house settings. */
 export function judgeFile(doc: Doc, options: JudgeOptions = {}): Judgement {
   const run = new Run(undefined, options);
   for (const check of options.checks ?? allChecks) {
-    if (check.on === 'file') run.answer(check, () => check.test(inspect(doc)));
+    if (check.on === 'file') run.answer(check, (tell) => check.test(inspect(doc), tell));
   }
   return run.done(() => undefined);
 }
@@ -42,34 +53,31 @@ class Run {
   readonly findings: Finding[] = [];
   private readonly answers: Answer[] = [];
   private readonly failed: { id: string; error: string }[] = [];
-  private held = 0;
-  private broken = 0;
-  private unknown = 0;
-  private readonly known: ReadonlyMap<Check, Answer>;
+  private readonly counts = { held: 0, broken: 0, unknown: 0 };
+  private readonly reads: { mask: number };
 
   constructor(private readonly build: Build | undefined, private readonly options: JudgeOptions) {
-    this.known = new Map(options.known?.map((answer) => [answer.check, answer]));
+    this.reads = build?.reads ?? { mask: 0 };
+    for (const answer of options.known ?? []) this.add(answer);
   }
 
-  answer(check: Check, test: () => Iterable<Outcome>): void {
-    const answer = this.known.get(check) ?? this.test(check, test);
-    if (!answer) return;
+  answer(check: Check, test: (tell: Tell) => void): void {
+    const answer = this.test(check, test);
+    if (answer) this.add(answer);
+  }
+
+  private add(answer: Answer): void {
     this.answers.push(answer);
     for (const { outcome, finding } of answer.taken) this.count(outcome, finding);
   }
 
-  private test(check: Check, test: () => Iterable<Outcome>): Answer | undefined {
-    const reads = this.build?.reads ?? { mask: 0 };
-    reads.mask = 0;
+  private test(check: Check, test: (tell: Tell) => void): Answer | undefined {
+    const taken: Taken[] = [];
+    this.reads.mask = 0;
     try {
-      const outcomes: Outcome[] = [];
-      const taken: Taken[] = [];
-      // Sentences are made here, so that a fault in one is the check’s, and what it reads is in the mask.
-      for (const outcome of test()) {
-        outcomes.push(outcome);
-        this.take(check, outcome, taken);
-      }
-      return { check, outcomes, taken, mask: reads.mask };
+      // Sentences are made as outcomes come, so that a fault in one is the check’s, and what it reads is in the mask.
+      test((outcome) => this.take(check, outcome, taken));
+      return { check, taken, mask: this.reads.mask };
     } catch (error) {
       if (this.options.throwOn) throw error;
       this.failed.push({ id: check.id, error: error instanceof Error ? error.message : String(error) });
@@ -85,9 +93,9 @@ class Run {
   }
 
   private count(outcome: Outcome, finding: Finding | undefined): void {
-    if (!finding) this.held++;
-    else if (finding.grade === 'unknown' && outcome.truth.is === undefined) this.unknown++;
-    else this.broken++;
+    if (!finding) this.counts.held++;
+    else if (finding.grade === 'unknown' && outcome.truth.is === undefined) this.counts.unknown++;
+    else this.counts.broken++;
     if (finding) this.findings.push(finding);
   }
 
@@ -96,9 +104,6 @@ class Run {
       const why = accepted(finding);
       return why ? { ...finding, accepted: why } : finding;
     });
-    return {
-      findings: inOrder(findings), answers: this.answers, failed: this.failed,
-      counts: { held: this.held, broken: this.broken, unknown: this.unknown },
-    };
+    return { findings: inOrder(findings), answers: this.answers, failed: this.failed, counts: this.counts };
   }
 }

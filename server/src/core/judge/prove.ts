@@ -3,15 +3,11 @@ import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/house';
 import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
 import { Doc } from '../parts/doc';
-import type { Kind } from '../parts/kinds';
 import { applyEdits, editsOverlap, type Edit } from '../text';
 import { bestPlaces } from './assign';
-import { answersApart, type Finding, type Judgement } from './finding';
-import { judgeBuild, judgeFile } from './judge';
-
-/** A part of the folder that may stand in for another of its kind. */
-export interface Candidate { readonly name: string; readonly doc: Doc }
-export type Candidates = (kind: Kind) => readonly Candidate[];
+import type { Finding, Judgement } from './finding';
+import { judgeBuild, judgeFile, type GoOn } from './judge';
+import { newIn, trySwaps, type Candidate, type Candidates, type Swapped } from './swaps';
 
 export interface ProvenFix {
   readonly title: string;
@@ -32,7 +28,7 @@ export function provenFixes(build: Build, before: Judgement, finding: Finding, c
   for (const idea of ideasOf(finding)) {
     if (idea.type === 'text') proven.push(...some(proveText(build, before, finding, idea)));
     else if (idea.type === 'assign') proven.push(...some(proveAssignment(build, before, finding, idea)));
-    else proven.push(...bestSwaps(build, before, finding, idea, candidates(idea.placed.kind)));
+    else proven.push(...proveSwaps(build, before, finding, idea, candidates(idea.placed.kind)));
   }
   return distinct(proven);
 }
@@ -76,39 +72,15 @@ export function withDoc(build: Build, doc: Doc, changed: Doc): Build {
 function weigh(before: Judgement, after: Judgement, finding: Finding, title: string, doc: Doc, edits: readonly Edit[]): ProvenFix | undefined {
   if (stillThere(after, finding)) return undefined;
   const brings = newIn(after.findings, before.findings);
-  if (brings.some((brought) => atLeastAsBad(brought.grade, finding.grade))) return undefined;
+  if (bringsAsBad(brings, finding)) return undefined;
   const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
   const cost = worst.length > 0 ? ` (brings ${[...new Set(worst)].join(', ')})` : '';
   return { title: title + cost, doc, edits, brings, clears: newIn(before.findings, after.findings) };
 }
 
-const keyOf = (finding: Finding): string => `${finding.id}\n${finding.place.path}\n${finding.grade}`;
+const bringsAsBad = (brings: readonly Finding[], finding: Finding): boolean => brings.some((brought) => atLeastAsBad(brought.grade, finding.grade));
 
-/** Findings of the first list that the second lacks. A finding that stands in both as it is costs no comparing. */
-export function newIn(these: readonly Finding[], those: readonly Finding[]): Finding[] {
-  const ours = new Set(these);
-  const theirs = new Set(those);
-  const left = new Map<string, number>();
-  for (const one of those) if (!ours.has(one)) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
-  return these.filter((one) => {
-    if (theirs.has(one)) return false;
-    const n = left.get(keyOf(one)) ?? 0;
-    if (n > 0) left.set(keyOf(one), n - 1);
-    return n === 0;
-  });
-}
-
-/** A candidate in its place, with what the whole build would then be. */
-export interface Swapped { readonly candidate: Candidate; readonly after: Judgement; readonly brings: readonly Finding[]; readonly clears: readonly Finding[]; readonly build: Build }
-
-/** Judges the build with a candidate in a place; only the checks that look at that place run again. */
-export function trySwap(build: Build, before: Judgement, placed: Placed, candidate: Candidate): Swapped {
-  const changed = build.withPart(placed, candidate.name);
-  const after = judgeBuild(changed, { known: answersApart(before, [placed.role]) });
-  return { candidate, after, build: changed, brings: newIn(after.findings, before.findings), clears: newIn(before.findings, after.findings) };
-}
-
-const stillThere = (after: Judgement, finding: Finding): boolean =>
+const stillThere = (after: Pick<Judgement, 'findings'>, finding: Finding): boolean =>
   after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path);
 
 /** Whether the finding’s own check is content with a candidate: most are sorted out by it before everything is judged again. */
@@ -116,11 +88,11 @@ function contents(build: Build, finding: Finding, placed: Placed, candidate: Can
   return !stillThere(judgeBuild(build.withPart(placed, candidate.name), { checks: [finding.check] }), finding);
 }
 
-function bestSwaps(build: Build, before: Judgement, finding: Finding, idea: SwapFix, candidates: readonly Candidate[]): ProvenFix[] {
+function proveSwaps(build: Build, before: Judgement, finding: Finding, idea: SwapFix, candidates: readonly Candidate[]): ProvenFix[] {
   const current = idea.placed.used?.name;
-  const ranked = candidates
-    .filter((candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate))
-    .map((candidate) => trySwap(build, before, idea.placed, candidate))
+  const content = candidates.filter((candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate));
+  const mayBeProven: GoOn = (found) => !bringsAsBad(newIn(found, before.findings), finding);
+  const ranked = [...trySwaps(build, before, idea.placed, content, mayBeProven)]
     .filter((swapped) => !stillThere(swapped.after, finding))
     .sort(bySwapWorth);
   const proven: ProvenFix[] = [];

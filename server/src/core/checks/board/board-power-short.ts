@@ -27,13 +27,13 @@ parts:
   processor: { power: { sustained: 253 W }, power-limit: 125 W }
 `,
   }],
-  *test({ parts: { board, processor } }) {
+  test({ parts: { board, processor } }, tell) {
     if (!board || !processor) return;
     const bears = figure(board.part['processor-power'], `processor power of ${board.label}`);
     const drawn = partDraw(processor)!;
-    yield outcome(at(processor), atMost(drawn, bears), {
+    tell(outcome(at(processor), atMost(drawn, bears), {
       broken: () => say`${processor.label} draws ${drawn} for long; ${board.label} is stated for ${bears}.`,
       fixes: () => [putOn(processor, 'power-limit', `${inUnit(bears.lo, 'W')} W`, `Limit the processor to ${inUnit(bears.lo, 'W')} W`), swap(board), swap(processor)],
-    });
+    }));
   },
 });

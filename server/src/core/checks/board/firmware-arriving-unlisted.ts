@@ -25,18 +25,18 @@ parts:
   board: { firmware: { arriving: "1.10", versions: ["1.00", "1.08", "1.10"] } }
 `,
   }],
-  *test({ parts: { board } }) {
+  test({ parts: { board } }, tell) {
     if (!board) return;
     const version = arriving(board);
     const { versions } = board.part.firmware;
     const listed = versions.value ? sure(true, versions) : lacking([missing(versions, `firmware versions of ${board.label}`)], versions);
     const on = fits(version, `firmware ${board.label} arrives with`, (stated) => !versions.value || versionList(board).includes(stated));
-    yield outcome(at(board, version), all(listed, on), {
+    tell(outcome(at(board, version), all(listed, on), {
       broken: () => say`${board.label} is said to arrive with firmware ${version}, which is not on its list of versions.`,
       fixes: () => {
         const near = nearest(version.value!, versionList(board));
         return near === undefined ? [] : [change(version, near, `Write ${near}`)];
       },
-    });
+    }));
   },
 });

@@ -28,13 +28,13 @@ parts:
 `,
     instead: 'Ask which version the board arrives with and write it as the board’s `firmware`.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     const listed = processorListed(build);
     if (!board || !listed || (!listed.line && listed.lacks.length === 0)) return;
-    yield outcome(at(board, arriving(board)), any(stated(board, listed), goesFromAny(build, board)), {
+    tell(outcome(at(board, arriving(board)), any(stated(board, listed), goesFromAny(build, board)), {
       broken: () => say`The processor needs firmware ${listed.line!.since}, and ${board.label} was also sold with older; the build does not say which it arrives with.`,
-    });
+    }));
   },
 });
 

@@ -37,7 +37,7 @@ bench:
   firmware-update: { to: "1.20", by: service }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor } = build.parts;
     if (!board) return;
     const update = plannedUpdate(build);
@@ -45,22 +45,22 @@ bench:
     const own = processorListed(build);
     if (processor && own && (own.line ? own.line.until.entry : own.lacks.length > 0)) {
       const runs = to ?? arriving(board);
-      yield outcome(to ? atKey(build, to) : at(board, runs), notAfter(board, runs, own), {
+      tell(outcome(to ? atKey(build, to) : at(board, runs), notAfter(board, runs, own), {
         broken: () => say`Firmware ${runs} no longer starts ${processor.label}; ${own.line!.until} is the last that does.`,
         fixes: () => {
           const last = own.line!.until.value;
           return to && last !== undefined ? [change(to, last, `Set the target to ${last}`)] : [];
         },
-      });
+      }));
     }
     if (update?.by.value !== 'older processor') return;
     const older = update['older-processor'];
     const listed = listedLine(board, older, 'the older processor');
     if (!listed.line?.until.entry) return;
     const name = older.family.value === undefined ? older.model : older.family;
-    yield outcome(atKey(build, name), notAfter(board, arriving(board), listed), {
+    tell(outcome(atKey(build, name), notAfter(board, arriving(board), listed), {
       broken: () => say`The board arrives with ${arriving(board)}, which no longer starts ${name}; ${listed.line!.until} is the last that does.`,
-    });
+    }));
   },
 });
 

@@ -20,13 +20,13 @@ parts:
 `,
     instead: 'Read the maker’s list again and set the day.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     if (!board) return;
     const age = ageOf(build, board.part.source.read, `age of the facts of ${board.label}`);
     const most = marginOf(build, 'fact-age', 'age at which facts are read again');
-    yield outcome(at(board, board.part.source.read), atMost(age, most), {
+    tell(outcome(at(board, board.part.source.read), atMost(age, most), {
       broken: () => say`The facts of ${board.label} were read ${age} ago; the house reads them again after ${most}.`,
-    });
+    }));
   },
 });

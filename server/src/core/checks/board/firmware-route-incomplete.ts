@@ -8,7 +8,7 @@ import type { Fact } from '../../parts/fact';
 import { sameFileOnFat } from '../../trade/firmware';
 import type { Value } from '../../yaml';
 import { check } from '../check';
-import { atKey, outcome, put, type Outcome } from '../kit';
+import { atKey, outcome, put, type Outcome, type Tell } from '../kit';
 
 type Board = NonNullable<Build['parts']['board']>;
 type Update = NonNullable<ReturnType<typeof plannedUpdate>>;
@@ -43,15 +43,15 @@ bench:
     leads: [24-pin]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     const update = plannedUpdate(build);
     if (!board || !update) return;
     const since = processorListed(build)?.line?.since.value;
-    if (update.by.value !== 'service') yield needed(build, update.to, said(update.to, 'version of the planned update'), say`The planned firmware update does not say to which version it goes.`, since);
-    if (update.by.value === undefined) yield needed(build, update.by, said(update.by, 'way of the planned update'), say`The planned firmware update does not say by which way.`);
-    if (update.by.value === 'stick without processor') yield* stickRoute(build, board, update);
-    if (update.by.value === 'older processor') yield* olderRoute(build, board, update);
+    if (update.by.value !== 'service') tell(needed(build, update.to, said(update.to, 'version of the planned update'), say`The planned firmware update does not say to which version it goes.`, since));
+    if (update.by.value === undefined) tell(needed(build, update.by, said(update.by, 'way of the planned update'), say`The planned firmware update does not say by which way.`));
+    if (update.by.value === 'stick without processor') stickRoute(build, board, update, tell);
+    if (update.by.value === 'older processor') olderRoute(build, board, update, tell);
   },
 });
 
@@ -76,18 +76,18 @@ function said(fact: Fact<unknown>, what: string): Truth {
   return fact.text === '' ? sure(false, fact) : lacking([missing(fact, what)], fact);
 }
 
-function* stickRoute(build: Build, board: Board, update: Update): Iterable<Outcome> {
+function stickRoute(build: Build, board: Board, update: Update, tell: Tell): void {
   const { filesystem, port, 'file-name': name } = update.stick;
   const { 'update-port': ownPort, 'update-file': ownName, 'update-leads': ownLeads } = board.part.firmware;
-  yield needed(build, filesystem, all(said(filesystem, 'file system of the stick'), sure(filesystem.value === undefined || filesystem.value === 'FAT32', filesystem)), filesystem.value === undefined
-    ? say`The stick’s file system is not said; an update without processor reads FAT32.` : say`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`, 'FAT32');
-  yield needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`, (a, b) => a.toUpperCase() === b.toUpperCase()), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value);
-  yield needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`, sameFileOnFat), differs(name, ownName, 'the name of the file on the stick', board), ownName.value);
+  tell(needed(build, filesystem, all(said(filesystem, 'file system of the stick'), sure(filesystem.value === undefined || filesystem.value === 'FAT32', filesystem)), filesystem.value === undefined
+    ? say`The stick’s file system is not said; an update without processor reads FAT32.` : say`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`, 'FAT32'));
+  tell(needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`, (a, b) => a.toUpperCase() === b.toUpperCase()), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value));
+  tell(needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`, sameFileOnFat), differs(name, ownName, 'the name of the file on the stick', board), ownName.value));
   const wanted = ownLeads.value?.flatMap((lead) => lead.value ?? []);
   const planned = update.leads.value?.flatMap((lead) => lead.value ?? []) ?? [];
   const lacks = wanted?.filter((lead) => !planned.includes(lead)) ?? [];
-  yield needed(build, update.leads, wanted ? sure(lacks.length === 0, update.leads, ownLeads) : lacking([missing(ownLeads, `leads for updates of ${board.label}`)], update.leads),
-    say`The update without processor needs ${lacks.join(' and ')} plugged in as well.`, wanted);
+  tell(needed(build, update.leads, wanted ? sure(lacks.length === 0, update.leads, ownLeads) : lacking([missing(ownLeads, `leads for updates of ${board.label}`)], update.leads),
+    say`The update without processor needs ${lacks.join(' and ')} plugged in as well.`, wanted));
 }
 
 /** A value that the build must say, and say as the board’s handbook does. */
@@ -100,15 +100,15 @@ function differs(fact: Fact<string>, own: Fact<string>, what: string, board: Boa
   return say`${fact} is planned as ${what}; ${board.label} wants ${own}.`;
 }
 
-function* olderRoute(build: Build, board: Board, update: Update): Iterable<Outcome> {
+function olderRoute(build: Build, board: Board, update: Update, tell: Tell): void {
   const older = update['older-processor'];
   const named = older.family.value !== undefined || older.model.value !== undefined;
-  if (!named) return yield needed(build, older.family, sure(false, older.family), say`The planned update does not say which older processor is on hand.`);
+  if (!named) return tell(needed(build, older.family, sure(false, older.family), say`The planned update does not say which older processor is on hand.`));
   const listed = listedLine(board, older, 'the older processor');
   const starts = listed.line ? atLeastVersion(board, arriving(board), `firmware ${board.label} arrives with`, listed.line.since, 'first firmware for the older processor')
     : listed.lacks.length > 0 ? lacking(listed.lacks, ...listed.uses) : sure(false, ...listed.uses);
   const spoken = older.family.value === undefined ? older.model : older.family;
-  yield needed(build, spoken, starts, say`${board.label} does not start ${spoken} with the firmware it arrives with (${arriving(board)}).`);
+  tell(needed(build, spoken, starts, say`${board.label} does not start ${spoken} with the firmware it arrives with (${arriving(board)}).`));
   const picture = any(sure(build.parts.graphics.length > 0), fits(older.graphics, 'graphics of the older processor', (has) => has));
-  yield needed(build, older.graphics, picture, say`The older processor drives no display and the build has no graphics card, so the update cannot be seen.`);
+  tell(needed(build, older.graphics, picture, say`The older processor drives no display and the build has no graphics card, so the update cannot be seen.`));
 }

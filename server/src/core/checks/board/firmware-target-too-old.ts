@@ -33,19 +33,19 @@ bench:
   firmware-update: { to: "1.20", by: service }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor } = build.parts;
     const to = plannedUpdate(build)?.to;
     const listed = processorListed(build);
     if (!board || !processor || !listed || to?.value === undefined) return;
     const { line } = listed;
     if (!line && listed.lacks.length === 0) return;
-    yield outcome(atKey(build, to), !line ? lacking(listed.lacks, ...listed.uses) : atLeastVersion(board, to, 'the update’s target', line.since, `first firmware of ${board.label} for ${processor.label}`), {
+    tell(outcome(atKey(build, to), !line ? lacking(listed.lacks, ...listed.uses) : atLeastVersion(board, to, 'the update’s target', line.since, `first firmware of ${board.label} for ${processor.label}`), {
       broken: () => say`The update goes to ${to}; ${processor.label} needs ${line!.since} or later.`,
       fixes: () => {
         const serves = line!.since.value ?? versionList(board).at(-1);
         return serves === undefined ? [] : [change(to, serves, `Set the target to ${serves}`)];
       },
-    });
+    }));
   },
 });

@@ -29,19 +29,19 @@ bench:
   firmware-update: { to: "1.20", by: service }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     const to = plannedUpdate(build)?.to;
     if (!board || to?.value === undefined) return;
     const list = board.part.firmware.versions;
     const names = list.value?.flatMap((version) => version.value ?? []);
-    yield outcome(atKey(build, to), names ? sure(names.includes(to.value), to, list) : lacking([missing(list, `firmware versions of ${board.label}`)], to), {
+    tell(outcome(atKey(build, to), names ? sure(names.includes(to.value), to, list) : lacking([missing(list, `firmware versions of ${board.label}`)], to), {
       broken: () => say`${board.label} lists no firmware ${to}.`,
       fixes: () => {
         const since = processorListed(build)?.line?.since.value;
         const near = since !== undefined && names?.includes(since) ? since : nearest(to.value!, names ?? []);
         return near === undefined ? [] : [change(to, near, `Set the target to ${near}`)];
       },
-    });
+    }));
   },
 });

@@ -39,15 +39,15 @@ bench:
     leads: [24-pin]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor } = build.parts;
     const starts = startsAsItArrives(build);
     const line = processorListed(build)?.line;
     if (!board || !processor || !starts) return;
-    yield outcome(at(board, arriving(board)), any(starts, updateServes(build, board)), {
+    tell(outcome(at(board, arriving(board)), any(starts, updateServes(build, board)), {
       broken: () => say`${processor.label} needs firmware ${line!.since} of ${board.label}, which arrives with ${arriving(board)}${ways(build, board)}`,
       fixes: () => [...routes(board, line!), swap(board), swap(processor)],
-    });
+    }));
   },
 });
 

@@ -30,22 +30,22 @@ parts:
   displays: [{ port: DP_1 }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { processor, graphics, board, displays } = build.parts;
     if (!processor) return;
     const drives = fits(processor.part.graphics, `graphics of ${processor.label}`, (has) => has);
-    yield outcome({ ...at(processor), path: `${processor.path}.graphics` }, any(sure(graphics.length > 0), drives), {
+    tell(outcome({ ...at(processor), path: `${processor.path}.graphics` }, any(sure(graphics.length > 0), drives), {
       broken: () => say`${processor.label} drives no display and the build has no graphics card.`,
       fixes: () => [swap(processor)],
-    });
+    }));
     const onBoard = board?.part['display-outputs'];
     for (const display of displays) {
       const port = display.at.port;
       if (port.value === undefined || !onBoard || onBoard.value?.has(port.value) === false || onCard(build, port.value)) continue;
-      yield outcome(at(display, port), onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])), {
+      tell(outcome(at(display, port), onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])), {
         broken: () => say`The display is on the board’s output ${port}, which the processor does not drive.`,
         fixes: () => cardOutputs(build, display),
-      });
+      }));
     }
   },
 });

@@ -22,14 +22,14 @@ parts:
 `,
     instead: 'Choose a processor that the board lists, or a board that lists the processor.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor } = build.parts;
     const listed = processorListed(build);
     if (!board || !processor || !listed) return;
     const truth = listed.line ? sure(true, ...listed.uses) : listed.lacks.length > 0 ? lacking(listed.lacks, ...listed.uses) : sure(false, ...listed.uses);
-    yield outcome(at(processor), truth, {
+    tell(outcome(at(processor), truth, {
       broken: () => say`${board.label} does not list ${processor.label}, neither by family (${processor.part.family}) nor by model.`,
       fixes: () => [swap(processor), swap(board)],
-    });
+    }));
   },
 });

@@ -28,7 +28,7 @@ steps:
     note: "Lift the lever, lay the processor in by its marks without force, close the lever."
 `,
   }],
-  test: (build) => slipsIn(build, 'processor pressed', `the processor is pressed, which bends ${whatBends(build)}`, 'Lift the lever, lay the processor in by its marks without force, close the lever.', (step) =>
+  test: (build, tell) => slipsIn(build, tell, 'processor pressed', `the processor is pressed, which bends ${whatBends(build)}`, 'Lift the lever, lay the processor in by its marks without force, close the lever.', (step) =>
     (step.kind === undefined ? { fixes: () => [change(step.group.do, 'fit processor', 'Write “fit processor”')] } : {})),
 });
 

@@ -34,16 +34,16 @@ steps:
   - take off socket cover
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const cover = firstStep(build, covering);
     if (!cover) return;
     const fit = firstStep(build, fitting);
-    yield outcome(atStep(build, cover), sure(!!fit && fit.index < cover.index), {
+    tell(outcome(atStep(build, cover), sure(!!fit && fit.index < cover.index), {
       broken: () => (fit
         ? say`${cover.label} comes before ${fit.label}; the contacts lie bare until then, and most handbooks leave it on until the frame closes.`
         : say`${cover.label} is followed by no step that fits a processor: the contacts stay bare.`),
       ...(fit?.index === cover.index + 1 ? { grade: 'note' as const } : {}),
       fixes: () => (fit ? [moveStep(build, cover, fit.index, `Move ${cover.label} behind ${fit.label}`)] : []),
-    });
+    }));
   },
 });

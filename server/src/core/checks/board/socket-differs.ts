@@ -20,13 +20,13 @@ parts:
 `,
     instead: 'Choose a processor for the board’s socket, or a board for the processor’s.',
   }],
-  *test({ parts: { board, processor } }) {
+  test({ parts: { board, processor } }, tell) {
     if (!board || !processor) return;
     const has = board.part.socket;
     const wants = processor.part.socket;
-    yield outcome(at(processor), agree(wants, `socket of ${processor.label}`, has, `socket of ${board.label}`, (a, b) => a === b), {
+    tell(outcome(at(processor), agree(wants, `socket of ${processor.label}`, has, `socket of ${board.label}`, (a, b) => a === b), {
       broken: () => say`The processor fits ${wants}; the board has ${has}.`,
       fixes: () => [swap(processor), swap(board)],
-    });
+    }));
   },
 });

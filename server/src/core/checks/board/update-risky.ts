@@ -26,20 +26,20 @@ bench:
   firmware-update: { to: "1.20", by: service, memory-profile: standard }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const update = plannedUpdate(build);
     if (!update) return;
     const profile = update['memory-profile'];
     if (profile.entry) {
-      yield outcome(atKey(build, profile), fits(profile, 'memory profile during the update', (set) => set === 'standard'), {
+      tell(outcome(atKey(build, profile), fits(profile, 'memory profile during the update', (set) => set === 'standard'), {
         broken: () => say`The memory profile is ${profile} during the update; a bit written wrongly leaves the board dead.`,
         fixes: () => [change(profile, 'standard', 'Set the memory profile to standard')],
-      });
+      }));
     }
     const { steadiness, backup } = build.file.place.mains;
     if (!steadiness.entry || update.by.value === 'service') return;
-    yield outcome(atKey(build, steadiness), sure(steadiness.value === 'steady' || backup.$.stated, steadiness), {
+    tell(outcome(atKey(build, steadiness), sure(steadiness.value === 'steady' || backup.$.stated, steadiness), {
       broken: () => say`The mains are not steady (${steadiness}) and no UPS is stated; an update that is cut off leaves the board dead.`,
-    });
+    }));
   },
 });

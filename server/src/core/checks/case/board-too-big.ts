@@ -24,18 +24,18 @@ parts:
 `,
     instead: 'Choose a microATX or Mini-ITX board, or a case that takes ATX.',
   }],
-  *test({ parts: { board, case: box } }) {
+  test({ parts: { board, case: box } }, tell) {
     if (!board || !box) return;
     const byName = takenByName(board, box);
     const depth = boardDepth(board);
     const room = figure(box.part['board-depth'], `room for a board in ${box.label}`);
     const truth = byName ?? all(atMost(depth, room), sizeStated(board));
-    yield outcome(at(board), truth, {
+    tell(outcome(at(board), truth, {
       broken: () => byName
         ? say`The board is ${board.part.size}; the case takes ${namesOf(box)}.`
         : say`The board is ${depth} deep from its rear edge; the case takes boards up to ${room}.`,
       fixes: () => [swap(board), swap(box)],
-    });
+    }));
   },
 });
 

@@ -24,15 +24,15 @@ parts:
 `,
     instead: 'Choose a board with a front USB-C header, or do without that port.',
   }],
-  *test({ parts: { board, case: box } }) {
+  test({ parts: { board, case: box } }, tell) {
     if (!board || !box) return;
     const { 'front-leads': leads } = box.part;
     const needs = needsOf(board, box);
-    yield outcome(at(box), leads.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(leads, `front leads of ${box.label}`)]), {
+    tell(outcome(at(box), leads.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(leads, `front leads of ${box.label}`)]), {
       broken: () => join(...needs.filter(({ truth }) => truth.is === false).map(({ kind, leads: wanted, headers }) =>
         say`Of ${kind} leads the case has ${wanted}; of headers for them the board has ${headers}.`)),
       fixes: () => [swap(board), swap(box)],
-    });
+    }));
   },
 });
 

@@ -25,15 +25,15 @@ parts:
 bench: { glass-panel: taken off first }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { case: box } = build.parts;
     const { bench } = build.file;
     if (!box || !bench.$.stated) return;
     const glass = fits(box.part['glass-panel'], `whether ${box.label} has a glass panel`, (is) => !is);
     const care = fits(bench['glass-panel'], 'what is done with the glass panel', (done) => done !== 'left on');
-    yield outcome(atKey(build, bench['glass-panel']), any(glass, care), {
+    tell(outcome(atKey(build, bench['glass-panel']), any(glass, care), {
       broken: () => say`The case has a glass panel and it is ${bench['glass-panel']} during the work.`,
       fixes: () => [put(build.doc, ['bench', 'glass-panel'], 'taken off first', 'Take the glass panel off first')],
-    });
+    }));
   },
 });

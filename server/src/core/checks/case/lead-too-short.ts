@@ -32,18 +32,18 @@ parts:
 `,
     instead: 'Choose a supply with an EPS lead of 620 mm or more, or add an extension made for it.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, supply, case: box } = build.parts;
     if (!board || !supply || !box) return;
     const leads = supply.part['own-leads'];
     const reaches = boardPlugs.filter((kind) => plugsWanted(build).get(kind)!.hi > 0).map((kind) => reachOf(build, supply, box, kind));
     const lacks = leads.value ? [] : [missing(leads, `leads of ${supply.label}`)];
-    yield outcome(at(supply), lacks.length > 0 ? lacking(lacks) : all(...reaches.map(({ truth }) => truth)), {
+    tell(outcome(at(supply), lacks.length > 0 ? lacking(lacks) : all(...reaches.map(({ truth }) => truth)), {
       broken: () => join(...reaches.filter(({ truth }) => truth.is === false).map(({ kind, wanted, reaching, path, longest }) => longest && longest.hi < path.lo
         ? say`The path of the ${kind} lead is ${path}; the longest that supply and leads bring is ${longest}.`
         : say`Of ${kind} leads ${wanted} must reach ${path}; of those in the build ${reaching} can.`)),
       fixes: () => [swap(supply), swap(box)],
-    });
+    }));
   },
 });
 

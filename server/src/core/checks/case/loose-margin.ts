@@ -24,17 +24,17 @@ parts:
     beside: { 'fettle.yaml': 'margins: { clearance: 3 mm }\n' },
     instead: 'Choose a cooler that stands 162 mm or lower, or measure both parts.',
   }],
-  *test(build) {
+  test(build, tell) {
     const margin = marginFigure(build, 'clearance', 'clearance of the house');
     if (margin.hi === 0) return;
     for (const fit of clearances(build)) {
       const gap = gapOf(fit);
       const nothing = { ...number(0, 'no room at all'), dimension: 'length' as const };
       // What does not fit at all is the finding of another check.
-      yield outcome({ ...at(fit.placed), path: `${fit.placed.path}.${fit.name}` }, any(atLeast(gap, margin), lessThan(gap, nothing)), {
+      tell(outcome({ ...at(fit.placed), path: `${fit.placed.path}.${fit.name}` }, any(atLeast(gap, margin), lessThan(gap, nothing)), {
         broken: () => say`Beside the ${fit.name} of ${fit.placed.label} ${gap} are left; the house keeps ${margin}.`,
         fixes: () => [swap(fit.placed)],
-      });
+      }));
     }
   },
 });

@@ -20,14 +20,14 @@ parts:
 `,
     instead: 'Ask the board’s maker for its shield: shields of other boards have other openings.',
   }],
-  *test({ parts: { board, case: box } }) {
+  test({ parts: { board, case: box } }, tell) {
     if (!board || !box) return;
     const boxed = board.part['in-the-box'];
     const fitted = fits(board.part['shield-fitted'], `whether the I/O shield is fixed to ${board.label}`, (is) => is);
     const packed = fits(boxed, `what the box of ${board.label} holds`, (things) => things.some((one) => /\bshield\b/i.test(one.value?.thing ?? '')));
-    yield outcome(at(board), any(fitted, packed), {
+    tell(outcome(at(board), any(fitted, packed), {
       broken: () => say`${board.label} has no I/O shield fixed to it, and its box holds none.`,
       fixes: () => [swap(board)],
-    });
+    }));
   },
 });

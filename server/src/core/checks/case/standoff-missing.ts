@@ -26,17 +26,17 @@ parts:
   case: { standoffs: { pattern: ATX, removable: true }, standoffs-at: [B, C, F, H, J, L, M, R, S] }
 `,
   }],
-  *test({ parts: { board, case: box } }) {
+  test({ parts: { board, case: box } }, tell) {
     if (!board || !box) return;
     const holes = holesOf(board);
     const set = standoffsSet(box);
     const lacks = [holes, set].flatMap((one) => ('lacks' in one ? [one.lacks] : []));
     const place = at(box, box.at['standoffs-at']);
-    if ('lacks' in holes || 'lacks' in set) return yield outcome(place, lacking(lacks), { broken: () => say`` });
+    if ('lacks' in holes || 'lacks' in set) return tell(outcome(place, lacking(lacks), { broken: () => say`` }));
     const without = holes.holes.filter((hole) => !set.holes.includes(hole));
-    yield outcome(place, sure(without.length === 0, board.part.size, box.part.standoffs.pattern), {
+    tell(outcome(place, sure(without.length === 0, board.part.size, box.part.standoffs.pattern), {
       broken: () => say`No standoff stands under the board’s ${named('hole', without)}.`,
       fixes: () => [setStandoffs(box, holes.holes)],
-    });
+    }));
   },
 });

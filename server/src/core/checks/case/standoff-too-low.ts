@@ -22,13 +22,13 @@ parts:
 `,
     instead: 'Use standoffs that are higher than the board’s underside needs.',
   }],
-  *test({ parts: { board, case: box } }) {
+  test({ parts: { board, case: box } }, tell) {
     if (!board || !box) return;
     const below = figure(board.part.underside, `underside of ${board.label}`);
     const height = figure(box.part.standoffs.height, `height of the standoffs of ${box.label}`);
-    yield outcome({ ...at(box, box.part.standoffs.height), path: `${box.path}.standoffs.height` }, lessThan(below, height), {
+    tell(outcome({ ...at(box, box.part.standoffs.height), path: `${box.path}.standoffs.height` }, lessThan(below, height), {
       broken: () => say`Pins stand out ${below} below the board; the standoffs are ${height} high.`,
       fixes: () => [swap(box)],
-    });
+    }));
   },
 });

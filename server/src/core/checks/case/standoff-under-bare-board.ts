@@ -28,18 +28,18 @@ parts:
   case: { standoffs: { pattern: full, removable: true }, standoffs-at: [A, C, F, G, H, J, K, L, M] }
 `,
   }],
-  *test({ parts: { board, case: box } }) {
+  test({ parts: { board, case: box } }, tell) {
     if (!board || !box) return;
     const holes = holesOf(board);
     const set = standoffsSet(box);
     const outline = outlineOf(board);
     const lacks = [holes, set, outline].flatMap((one) => ('lacks' in one ? [one.lacks] : []));
     const place = at(box, box.at['standoffs-at']);
-    if ('lacks' in holes || 'lacks' in set || 'lacks' in outline) return yield outcome(place, lacking(lacks), { broken: () => say`` });
+    if ('lacks' in holes || 'lacks' in set || 'lacks' in outline) return tell(outcome(place, lacking(lacks), { broken: () => say`` }));
     const under = standoffsOffHoles(set.holes, holes.holes, outline);
-    yield outcome(place, sure(under.length === 0, board.part.size, box.part.standoffs.pattern), {
+    tell(outcome(place, sure(under.length === 0, board.part.size, box.part.standoffs.pattern), {
       broken: () => say`The board has no hole above ${named('standoff', under)}.`,
       fixes: () => [setStandoffs(box, holes.holes)],
-    });
+    }));
   },
 });

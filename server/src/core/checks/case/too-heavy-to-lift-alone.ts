@@ -30,15 +30,15 @@ parts:
 `,
     instead: 'Lift it with two, or carry case and heavy parts one by one and fit them in place.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { case: box } = build.parts;
     if (!box) return;
     const masses = build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed)));
     const mass = total('mass of the machine', 'mass', masses, { unit: 'kg' });
     const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
-    yield outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
+    tell(outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
       broken: () => say`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
-    });
+    }));
   },
 });
 

@@ -36,17 +36,17 @@ parts:
     - { mount: rear, flow: out }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { case: box } = build.parts;
     if (!box || streams(build).length === 0) return;
     const blown = { in: blows(build, 'in'), out: blows(build, 'out') };
     const lackedWay: Way = blown.in.is === false ? 'in' : 'out';
     // One fan works against no other, and none has no way at all: how much air that is, is judged as a flow.
     const alone = atMost(total('fans that move air through the case', 'count', streams(build).map((some) => some.count)), one);
-    yield outcome(at(box), any(alone, all(blown.in, blown.out)), {
+    tell(outcome(at(box), any(alone, all(blown.in, blown.out)), {
       broken: () => (lackedWay === 'in' ? say`Every fan blows air out of the case; none blows any in.` : say`Every fan blows air into the case; none blows any out.`),
       fixes: () => turns(build, lackedWay),
-    });
+    }));
   },
 });
 

@@ -33,7 +33,7 @@ parts:
 expect: { temperature: { rise: 34 K } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { case: box, fans } = build.parts;
     if (!box) return;
     const rise = riseAllowed(build, marginFigure(build, 'room-rise', 'rise allowed in the case'));
@@ -41,14 +41,14 @@ expect: { temperature: { rise: 34 K } }
     if (freeAir(build).hi === 0) {
       const heat = sustainedDraw(build);
       const given = stillHeat(rise);
-      yield outcome(at(box), atMost(heat, given), {
+      tell(outcome(at(box), atMost(heat, given), {
         broken: () => say`No fan moves air through the case; at a rise of ${rise} it gives off ${given} by itself, and the parts make ${heat}.`,
-      });
+      }));
       return;
     }
     const delivered = deliveredAir(build);
     const needed = airNeeded(build, rise);
-    yield outcome(at(box), atLeast(delivered, needed), {
+    tell(outcome(at(box), atLeast(delivered, needed), {
       broken: () => say`The fans deliver ${delivered} through the filled case; ${sustainedDraw(build)} at a rise of ${rise}, ${altitude(build)} above the sea, want ${needed}.`,
       fixes: () => {
         const promise = build.file.expect.temperature.rise;
@@ -56,6 +56,6 @@ expect: { temperature: { rise: 34 K } }
         const lower = promise.entry && Number.isFinite(hi) ? change(promise, `${Math.ceil(hi)} K`, `Raise the promise to ${Math.ceil(hi)} K`) : undefined;
         return [...fans.map(swap), lower];
       },
-    });
+    }));
   },
 });

@@ -25,21 +25,21 @@ parts:
 `,
     instead: 'Choose a cooler rated for the processor’s power, and ask its maker for the thermal resistance.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { processor, cooler } = build.parts;
     if (!processor || !cooler) return;
     const reached = processorTemperature(build, processor, cooler);
-    yield cooler.part.resistance.entry ? byTemperature(build, processor, cooler, reached) : byRating(processor, cooler);
+    tell(cooler.part.resistance.entry ? byTemperature(build, processor, cooler, reached) : byRating(processor, cooler));
     const promise = build.file.expect.temperature.processor;
     if (!promise.entry) return;
     const wanted = figure(promise, 'promised temperature of the processor');
-    yield outcome(atKey(build, promise), atMost(reached, wanted), {
+    tell(outcome(atKey(build, promise), atMost(reached, wanted), {
       broken: () => say`${processor.label} is promised to stay at or below ${wanted} and reaches ${reached} at ${heatOf(processor)}.`,
       fixes: () => [
         limitTo(processor, powerWithin(build, processor, cooler, wanted)), swap(cooler),
         Number.isFinite(reached.hi) ? change(promise, `${Math.ceil(reached.hi)} °C`, `Raise the promise to ${Math.ceil(reached.hi)} °C`) : undefined,
       ],
-    });
+    }));
   },
 });
 

@@ -23,17 +23,17 @@ parts:
 `,
     instead: 'Choose modules of 40 mm or lower, or a cooler that stays clear of the memory.',
   }],
-  *test({ parts: { board, cooler, memory } }) {
+  test({ parts: { board, cooler, memory } }, tell) {
     if (!board || !cooler || isLiquid(cooler)) return;
     const reach = figure(cooler.part['overhang-memory'], `reach of ${cooler.label} towards the memory`);
     const distance = figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`);
     const room = figure(cooler.part['memory-room'], `room for memory under ${cooler.label}`);
     for (const kit of memory) {
       const height = figure(kit.part.height, `height of ${kit.label}`);
-      yield outcome(at(kit), any(atMost(reach, distance), atMost(height, room)), {
+      tell(outcome(at(kit), any(atMost(reach, distance), atMost(height, room)), {
         broken: () => say`The cooler reaches ${reach} over memory that begins at ${distance}, and leaves ${room} under it; ${kit.label} is ${height} tall.`,
         fixes: () => [swap(kit), swap(cooler)],
-      });
+      }));
     }
   },
 });

@@ -28,7 +28,7 @@ parts:
 `,
     instead: 'Move the card to a slot further down, or choose a narrower cooler.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, cooler, graphics, cards } = build.parts;
     if (!board || !cooler || isLiquid(cooler)) return;
     const reach = figure(cooler.part['overhang-slot'], `reach of ${cooler.label} towards the slots`);
@@ -37,10 +37,10 @@ parts:
       if (slot?.kind.value === 'M.2') continue;
       const distance = distanceTo(board, name);
       const there = atMost(reach, distance);
-      yield outcome(at(card, card.at.slot), lacks.length > 0 && there.is !== true ? lacking(lacks) : there, {
+      tell(outcome(at(card, card.at.slot), lacks.length > 0 && there.is !== true ? lacking(lacks) : there, {
         broken: () => say`The cooler reaches ${reach} from the socket’s centre; ${name ?? 'the slot'}, in which ${card.label} sits, is ${distance} away.`,
         fixes: () => fixes(build, card, cooler),
-      });
+      }));
     }
   },
 });

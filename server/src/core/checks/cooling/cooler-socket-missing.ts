@@ -21,16 +21,16 @@ parts:
 `,
     instead: 'Order the maker’s mounting kit for the socket, or choose another cooler.',
   }],
-  *test({ parts: { board, processor, cooler } }) {
+  test({ parts: { board, processor, cooler } }, tell) {
     const holder = board ?? processor;
     if (!holder || !cooler) return;
     const { socket } = holder.part;
     const { sockets } = cooler.part;
     const kitFor = (name: string): boolean => sockets.value!.some((one) => one.value !== undefined && sameSocket(one.value, name));
-    yield outcome(at(cooler, sockets), agree(sockets, `sockets of ${cooler.label}`, socket, `socket of ${holder.label}`, (_, name) => kitFor(name)), {
+    tell(outcome(at(cooler, sockets), agree(sockets, `sockets of ${cooler.label}`, socket, `socket of ${holder.label}`, (_, name) => kitFor(name)), {
       broken: () => (sockets.value!.length === 0 ? say`${cooler.label} has no mounting kit for ${socket}, nor for any other socket.`
         : say`${cooler.label} has no mounting kit for ${socket}; it fits ${sockets}.`),
       fixes: () => [swap(cooler)],
-    });
+    }));
   },
 });

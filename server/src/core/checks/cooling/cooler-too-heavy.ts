@@ -23,24 +23,24 @@ parts:
 `,
     instead: 'Choose a lighter cooler, or a case in which the board lies flat.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, cooler } = build.parts;
     if (!cooler || isLiquid(cooler)) return;
     const mass = figure(cooler.part.mass, `mass of ${cooler.label}`);
     if (board) {
       const borne = figure(board.part['cooler-mass-limit'], `cooler mass that ${board.label} bears`);
-      yield outcome(at(cooler, cooler.part.mass), atMost(mass, borne), {
+      tell(outcome(at(cooler, cooler.part.mass), atMost(mass, borne), {
         broken: () => say`The cooler weighs ${mass}; a standing ${board.label} bears ${borne}.`,
         fixes: () => [swap(cooler), swap(board)],
-      });
+      }));
     }
     const { transport, cooler: left } = build.file['hand-over'];
     if (transport.value !== 'by car' && transport.value !== 'by carrier') return;
     const hanging = figure(cooler.part['mass-limit-standing'], `mass that ${cooler.label} may have on the way`);
     const place = at(cooler, cooler.part.mass);
-    yield outcome({ ...place, path: `${place.path}:on the way` }, any(sure(left.value === 'taken off', left), atMost(mass, hanging)), {
+    tell(outcome({ ...place, path: `${place.path}:on the way` }, any(sure(left.value === 'taken off', left), atMost(mass, hanging)), {
       broken: () => say`The cooler weighs ${mass} and travels ${transport} on its board; above ${hanging} its maker wants it taken off.`,
       fixes: () => [put(build.doc, ['hand-over', 'cooler'], 'taken off', 'Take the cooler off for the way')],
-    });
+    }));
   },
 });

@@ -21,13 +21,13 @@ parts:
 `,
     instead: 'Choose a cooler that stands 155 mm or lower, or a wider case.',
   }],
-  *test({ parts: { cooler, case: box } }) {
+  test({ parts: { cooler, case: box } }, tell) {
     if (!cooler || !box) return;
     const height = figure(cooler.part.height, `height of ${cooler.label}`);
     const room = figure(box.part['cooler-height'], `room for a cooler in ${box.label}`);
-    yield outcome(at(cooler), atMost(height, room), {
+    tell(outcome(at(cooler), atMost(height, room), {
       broken: () => say`The cooler stands ${height} tall; the case leaves ${room}.`,
       fixes: () => [swap(cooler), swap(box)],
-    });
+    }));
   },
 });

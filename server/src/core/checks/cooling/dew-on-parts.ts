@@ -28,7 +28,7 @@ place: { ambient: 25 °C, humidity: 50 %, brought-from: 5 °C }
 place: { ambient: 25 °C, humidity: 50 %, brought-from: 5 °C, warm-up: 24 h }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { place } = build.file;
     const cold = place['brought-from'];
     const rest = place['warm-up'];
@@ -36,11 +36,11 @@ place: { ambient: 25 °C, humidity: 50 %, brought-from: 5 °C, warm-up: 24 h }
     const from = figure(cold, 'temperature that the parts come from');
     const dew = dewPoint(build);
     const rested = figure(rest, 'time that the parts lie sealed');
-    yield outcome(atKey(build, cold), any(lessThan(dew, from), rest.entry ? atLeast(rested, enough) : sure(false)), {
+    tell(outcome(atKey(build, cold), any(lessThan(dew, from), rest.entry ? atLeast(rested, enough) : sure(false)), {
       broken: () => (rest.entry
         ? say`Parts from ${from} come into air with a dew point of ${dew}, and lie sealed for ${rested} only; ${enough} are wanted.`
         : say`Parts from ${from} come into air with a dew point of ${dew}: water settles on them when they are unpacked.`),
       fixes: () => [put(build.doc, ['place', 'warm-up'], `${WARM_UP_H.high} h`, `Let the parts lie sealed for ${WARM_UP_H.high} h`)],
-    });
+    }));
   },
 });

@@ -22,16 +22,16 @@ parts:
 `,
     instead: 'Choose a drive rated for the height, best one without moving parts.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { altitude } = build.file.place;
     if (!altitude.value) return;
     const height = figure(altitude, 'altitude of the place');
     for (const drive of build.parts.drives) {
       const highest = figure(drive.part.highest, `highest altitude of ${drive.label}`);
-      yield outcome(at(drive), atMost(height, highest), {
+      tell(outcome(at(drive), atMost(height, highest), {
         broken: () => say`${drive.label} is rated for ${highest} at most; the place lies at ${height}.`,
         fixes: () => [swap(drive)],
-      });
+      }));
     }
   },
 });

@@ -22,17 +22,17 @@ parts:
 `,
     instead: 'Bring more air past the drive, give it a heat sink, or choose one that bears more.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { ambient, inlet } = build.file.place;
     if (!ambient.value && !inlet.value) return;
     for (const drive of build.parts.drives) {
       const own = figure(drive.part.rise, `rise of ${drive.label} over the air around it`);
       const limit = figure(drive.part.hottest, `highest temperature of ${drive.label}`);
       const reached = derive(`temperature of ${drive.label}`, 'temperature', [caseTemperature(build), own], 'air in the case + its own rise', (air, rise) => air! + rise!, { unit: '°C' });
-      yield outcome(at(drive), atMost(reached, limit), {
+      tell(outcome(at(drive), atMost(reached, limit), {
         broken: () => say`${drive.label} reaches ${reached}: ${inletTemperature(build)} at the inlet, ${caseRise(build)} in the case, ${own} of its own; it bears ${limit}.`,
         fixes: () => [swap(drive)],
-      });
+      }));
     }
   },
 });

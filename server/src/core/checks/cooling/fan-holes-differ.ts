@@ -26,12 +26,12 @@ parts:
 `,
     instead: 'Choose a fan of the size that the place takes.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { fan, place, lacks } of fanSeats(build)) {
       if (!place && lacks.length === 0) continue;
       const pitch = pitchOf(fan);
       const size = figure(fan.part.size, `size of ${fan.label}`);
-      yield outcome(at(fan, fan.at.mount), place ? goesIn(fan, place, size, pitch) : lacking(lacks), {
+      tell(outcome(at(fan, fan.at.mount), place ? goesIn(fan, place, size, pitch) : lacking(lacks), {
         broken: () => {
           const sizes = place!.sizes.value!;
           const there = sizes.length === 1 ? pitchOfFrame(sizes[0]!.value?.lo) : undefined;
@@ -39,7 +39,7 @@ parts:
           return say`${fan.label} is ${size} wide, its holes ${pitch} apart; at ${fan.at.mount} the case takes ${fitting}.`;
         },
         fixes: () => [swap(fan)],
-      });
+      }));
     }
   },
 });

@@ -21,16 +21,16 @@ parts:
 `,
     instead: 'Set the header to vary the voltage in the firmware, or use a fan with four pins.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { name, header, lacks, plugs } of headerLoads(build)) {
       for (const one of plugs) {
         // A pump is to run at full speed whatever its plug.
         if (one.pump) continue;
         const place = at(one.placed, one.header);
         const truth = header ? agree(one.pins, `pins of ${one.label}`, header.pins, `pins of ${name}`, (a, b) => a === b) : lacking(lacks, one.header);
-        yield outcome({ ...place, path: `${place.path}:pins` }, truth, {
+        tell(outcome({ ...place, path: `${place.path}:pins` }, truth, {
           broken: () => say`The plug of ${one.label} has ${one.pins} pins and ${name} has ${header!.pins}: PWM does not reach it, only a change of voltage.`,
-        });
+        }));
       }
     }
   },

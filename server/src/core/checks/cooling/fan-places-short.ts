@@ -24,7 +24,7 @@ parts:
 `,
     instead: 'Leave a fan out, or mount it elsewhere.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const [name, seats] of byPlace(fanSeats(build))) {
       const last = seats.at(-1)!;
       const { place, lacks } = last;
@@ -32,9 +32,9 @@ parts:
       const sizes = seats.map(({ fan }) => figure(fan.part.size, `size of ${fan.label}`));
       const taken = place && lengthTaken(name, place, seats, sizes);
       const room = place && lengthOf(name, place, sizes);
-      yield outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(lacks), {
+      tell(outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(lacks), {
         broken: () => say`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the case’s own among them; the place is ${room!} long.`,
-      });
+      }));
     }
   },
 });

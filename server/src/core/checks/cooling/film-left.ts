@@ -27,7 +27,7 @@ parts:
 steps: [remove film, apply paste, fit cooler]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { cooler } = build.parts;
     const steps = statedSteps(build);
     // Where no step is stated, the order worked out from the parts has it.
@@ -36,11 +36,11 @@ steps: [remove film, apply paste, fit cooler]
     const fit = steps.find((step) => step.kind === 'fit cooler');
     const off = steps.find((step) => step.kind === 'remove film');
     const inTime = off !== undefined && (!fit || off.index < fit.index);
-    yield outcome(at(cooler, film), any(sure(inTime), fits(film, `film on the base of ${cooler.label}`, (covers) => !covers)), {
+    tell(outcome(at(cooler, film), any(sure(inTime), fits(film, `film on the base of ${cooler.label}`, (covers) => !covers)), {
       broken: () => (off ? say`A film covers the base of ${cooler.label}, and it comes off only after the cooler is fitted.`
         : say`A film covers the base of ${cooler.label}, and no step takes it off.`),
       fixes: () => (off ? [] : [takeOff(build)]),
-    });
+    }));
   },
 });
 

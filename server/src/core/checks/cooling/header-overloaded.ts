@@ -36,18 +36,18 @@ parts:
     - { pins: 4, count: 3, current: 0.4 A, start-current: 0.6 A, header: SYS_FAN_2 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const load of headerLoads(build)) {
       const { name, limit, start, plugs } = load;
       const last = plugs.at(-1)!;
       const running = total(`current on ${name} at full speed`, 'current', plugs.map((one) => one.steady), { unit: 'A' });
       const place = at(last.placed, last.header);
-      yield outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
+      tell(outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
         // What runs within the header’s current is over it for the second of the start only: some fan may not start.
         ...(atMost(running, limit).is === true ? { grade: 'short' as const } : {}),
         broken: () => say`${name} supplies ${limit}; what is plugged into it draws ${start} while it starts.`,
         fixes: () => moves(build, load),
-      });
+      }));
     }
   },
 });

@@ -7,7 +7,7 @@ import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, type Outcome } from '../kit';
+import { at, outcome, type Tell } from '../kit';
 
 export default check({
   id: 'headers-short',
@@ -26,17 +26,17 @@ parts:
 `,
     instead: 'List a fan splitter under `leads:`, or choose a board with more fan headers.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     if (!board || fanPlugs(build).length === 0) return;
     const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.headers));
     const headers = headersOf(board);
     const more = total('plugs that splitters add', 'count', splitters(build).map(added));
     const places = total('fan headers with splitters', 'count', [headers, more]);
-    yield outcome(at(board), atMost(wanted, places), {
+    tell(outcome(at(board), atMost(wanted, places), {
       broken: () => say`Fans and pumps bring ${wanted} plugs; ${board.label} has ${headers} headers for them, and splitters add ${more}.`,
-    });
-    for (const load of headerLoads(build)) yield* onOne(build, load);
+    }));
+    for (const load of headerLoads(build)) onOne(build, load, tell);
   },
 });
 
@@ -60,13 +60,13 @@ function added({ lead, lacks }: Splitter): Figure {
 }
 
 /** Several plugs that name one header need a splitter there. */
-function* onOne(build: Build, { name, plugs }: Load): Iterable<Outcome> {
+function onOne(build: Build, { name, plugs }: Load, tell: Tell): void {
   const wanted = total(`plugs on ${name}`, 'count', plugs.map((one) => one.headers));
   const there = splitters(build).filter(({ lead }) => lead.at.header.value === name || !lead.at.header.entry);
   const places = total(`plugs that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
   const last = plugs.at(-1)!;
   const place = at(last.placed, last.header);
-  yield outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
+  tell(outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
     broken: () => say`${wanted} plugs go into ${name}, which takes ${places} with the splitters listed.`,
-  });
+  }));
 }

@@ -23,23 +23,23 @@ place: { ambient: 31 °C, inlet: 31 °C }
 expect: { temperature: { rise: 12 K } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { ambient, inlet } = build.file.place;
     const { processor, rise } = build.file.expect.temperature;
     if (!ambient.value) return;
     const room = figure(ambient, 'room temperature');
     if (!inlet.entry) {
       if (!processor.entry && !rise.entry) return;
-      yield outcome(atKey(build, ambient), sure(false, room), {
+      tell(outcome(atKey(build, ambient), sure(false, room), {
         broken: () => say`The promised temperature rests on the room’s ${room}; the air at the case’s inlet is not stated.`,
         fixes: () => [put(build.doc, ['place', 'inlet'], ambient.text, `State ${ambient.text} at the inlet: the case stands free in the room`)],
-      });
+      }));
       return;
     }
     const there = figure(inlet, 'air at the inlet');
-    yield outcome(atKey(build, inlet), atLeast(there, room), {
+    tell(outcome(atKey(build, inlet), atLeast(there, room), {
       broken: () => say`The inlet is stated at ${there} and the room at ${room}: a case draws no air that is cooler than its room.`,
       fixes: () => [change(inlet, ambient.text, `Set the inlet to ${ambient.text}`)],
-    });
+    }));
   },
 });

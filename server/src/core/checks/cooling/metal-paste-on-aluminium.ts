@@ -23,13 +23,13 @@ parts:
 `,
     instead: 'Use a paste without gallium, or a cooler with a base of nickel-plated copper.',
   }],
-  *test({ parts: { cooler, paste } }) {
+  test({ parts: { cooler, paste } }, tell) {
     if (!cooler || !paste) return;
     const { base } = cooler.part;
     const safe = fits(base, `base metal of ${cooler.label}`, (metal) => !galliumAttacks(metal));
-    yield outcome(at(paste), any(not(holdsGallium(paste)), safe), {
+    tell(outcome(at(paste), any(not(holdsGallium(paste)), safe), {
       broken: () => say`${paste.label} holds gallium, which destroys the base of ${cooler.label}: it is of ${base}.`,
       fixes: () => [swap(paste), swap(cooler)],
-    });
+    }));
   },
 });

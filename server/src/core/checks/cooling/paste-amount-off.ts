@@ -30,7 +30,7 @@ parts:
   paste: { bond-line: 40 µm, electrically: insulating, amount: 49 mm³ }
 `,
   }],
-  *test({ parts: { processor, paste } }) {
+  test({ parts: { processor, paste } }, tell) {
     if (!processor || !paste || !holdsNoPad(paste) || (!paste.at.amount.entry && paste.at.dose.entry)) return;
     const amount = figure(paste.at.amount, `amount of ${paste.label}`);
     const gap = gapVolume(processor, paste);
@@ -38,11 +38,11 @@ parts:
     const high = share(gap, most, 'most paste');
     const wanted = wantedVolume(processor, paste);
     const spills = atMost(amount, high).is === false && conducts(paste).is === true;
-    yield outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
+    tell(outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
       broken: () => say`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide${spills ? ', and what runs over conducts' : ''}.`,
       ...(spills ? { grade: 'harm', caution: 'conductive-compound' } : {}),
       fixes: () => [amountFix(paste, wanted)],
-    });
+    }));
   },
 });
 

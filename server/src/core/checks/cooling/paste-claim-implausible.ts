@@ -26,16 +26,16 @@ parts:
 `,
     instead: 'Reckon with what the class reaches, or with a measurement of this paste.',
   }],
-  *test({ parts: { paste } }) {
+  test({ parts: { paste } }, tell) {
     if (!paste) return;
     const { conductivity, class: fills } = paste.part;
     const compound = fills.value === undefined ? undefined : classes[fills.value];
     if (fills.value !== undefined && !compound) return;
     const stated = figure(conductivity, `conductivity of ${paste.label}`);
     const reached = compound && known(COMPOUND_CONDUCTIVITY[compound].high, 'conductivity', `most that a ${compound} reaches`, { unit: 'W/m·K', source: 'paste makers’ pages and reviews of interface materials' });
-    yield outcome(at(paste, conductivity), reached ? atMost(stated, reached) : lacking([missing(fills, `class of ${paste.label}`)], stated), {
+    tell(outcome(at(paste, conductivity), reached ? atMost(stated, reached) : lacking([missing(fills, `class of ${paste.label}`)], stated), {
       broken: () => say`${paste.label} is said to conduct ${stated}; compounds of its class (${fills}) really reach ${reached!} at most.`,
       fixes: () => [swap(paste)],
-    });
+    }));
   },
 });

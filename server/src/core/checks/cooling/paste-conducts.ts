@@ -24,15 +24,15 @@ parts:
   paste: { electrically: conductive, barrier: true }
 `,
   }],
-  *test({ parts: { paste } }) {
+  test({ parts: { paste } }, tell) {
     if (!paste) return;
     const { barrier } = paste.at;
     const { electrically } = paste.part;
-    yield outcome(at(paste, barrier), any(not(conducts(paste)), sure(barrier.value === true, barrier)), {
+    tell(outcome(at(paste, barrier), any(not(conducts(paste)), sure(barrier.value === true, barrier)), {
       broken: () => electrically.value === 'capacitive'
         ? say`${paste.label} is ${electrically}, and nothing around the lid is covered against it.`
         : say`${paste.label} conducts electricity, and nothing around the lid is covered against it.`,
       fixes: () => [putOn(paste, 'barrier', true, 'Cover the surroundings before the compound goes on'), swap(paste)],
-    });
+    }));
   },
 });

@@ -29,11 +29,11 @@ parts:
   paste: { bond-line: 40 µm, dose: a pea in the middle, amount: 49 mm³ }
 `,
   }],
-  *test({ parts: { processor, paste } }) {
+  test({ parts: { processor, paste } }, tell) {
     if (!paste || !holdsNoPad(paste)) return;
     const { amount, dose } = paste.at;
     if (!dose.entry) return;
-    yield outcome(at(paste, dose), sure(amount.entry !== undefined || volume.test(dose.text), dose), {
+    tell(outcome(at(paste, dose), sure(amount.entry !== undefined || volume.test(dose.text), dose), {
       broken: () => {
         const grain = grainVolume(dose.text);
         const means = grain ? say`“${dose}” may mean ${grain}` : say`“${dose}” is no volume`;
@@ -43,6 +43,6 @@ parts:
         return say`${means}; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide.`;
       },
       fixes: () => (processor ? [amountFix(paste, wantedVolume(processor, paste))] : []),
-    });
+    }));
   },
 });

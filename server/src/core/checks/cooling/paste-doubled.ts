@@ -25,18 +25,18 @@ parts:
   paste: { class: ceramic }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { cooler, paste } = build.parts;
     if (!cooler || !paste) return;
     const brings = cooler.part.paste;
     const bare = fits(brings, `compound that ${cooler.label} brings`, (what) => what === 'tube in the box' || what === 'none');
     const wiped = cooler.at['applied-compound'];
-    yield outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), bare), {
+    tell(outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), bare), {
       broken: () => say`${cooler.label} comes with its compound on the base (${brings}), and ${paste.label} is put on as well.`,
       fixes: () => [
         putOn(cooler, 'applied-compound', 'wiped off', 'Wipe the cooler’s own compound off first'),
         takePartOut(build, 'paste', 'Take the paste out; the cooler brings its own'),
       ],
-    });
+    }));
   },
 });

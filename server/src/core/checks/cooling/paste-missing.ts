@@ -21,18 +21,18 @@ parts:
 `,
     instead: 'List a compound under `parts:` as `paste:`, with its amount.',
   }],
-  *test({ parts: { processor, cooler, paste } }) {
+  test({ parts: { processor, cooler, paste } }, tell) {
     if (!processor || !cooler) return;
     const brings = cooler.part.paste;
     const compound = cooler.at['applied-compound'];
     const wiped = compound.value === 'wiped off';
     const brought = fits(brings, `compound that ${cooler.label} brings`, (what) => what !== 'none');
     const kept = fits(brings, `compound that ${cooler.label} brings`, (what) => what === 'tube in the box' || !wiped);
-    yield outcome(at(cooler, wiped ? compound : brings), any(sure(paste !== undefined), all(brought, kept)), {
+    tell(outcome(at(cooler, wiped ? compound : brings), any(sure(paste !== undefined), all(brought, kept)), {
       broken: () => wiped && brings.value !== 'none'
         ? say`The compound on the cooler’s base is ${compound}, and the build lists no other.`
         : say`The cooler brings no compound, and the build lists none.`,
       fixes: () => (wiped ? [putOn(cooler, 'applied-compound', 'kept', 'Keep the compound that the cooler brings')] : []),
-    });
+    }));
   },
 });

@@ -30,13 +30,13 @@ parts:
   case: { radiator-places: { bottom: {}, top: {} } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { placed, label, mount } of radiators(build)) {
       // The pump of a loop built from single parts stands where its builder puts it.
       if (placed.role !== 'cooler' || (mount.value !== undefined && !places.includes(mount.value))) continue;
       const { tubes } = placed.at;
       const low = mount.value === 'bottom';
-      yield outcome(at(placed, mount), airStaysOff(placed, label), {
+      tell(outcome(at(placed, mount), airStaysOff(placed, label), {
         broken: () => low ? say`With ${label} at the ${mount}, the pump is the highest point of the loop.`
           : say`With ${label} at the ${mount} and its tubes ${tubes}, the pump draws from where air gathers.`,
         ...(low ? {} : { grade: 'note' }),
@@ -45,7 +45,7 @@ parts:
           ...[...(build.parts.case?.part['radiator-places'].value?.keys() ?? [])].filter((name) => name !== mount.value)
             .map((name) => putOn(placed, 'mount', name, `Mount the radiator at ${name}`)),
         ],
-      });
+      }));
     }
   },
 });

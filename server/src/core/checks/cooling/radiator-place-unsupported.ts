@@ -23,19 +23,19 @@ parts:
 `,
     instead: 'Choose a radiator for the fan size that the case takes.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const radiator of radiators(build)) {
       const { placed, label, mount, place, lacks } = radiator;
       if (!place && lacks.length === 0) continue;
       const width = figure(radiator.facts.width, `width of ${label}`);
       const fits = place && sizeFits(radiator, place);
       const narrow = place && atMost(width, widthOf(radiator, place));
-      yield outcome(at(placed, mount), fits && narrow ? all(fits, narrow) : lacking(lacks), {
+      tell(outcome(at(placed, mount), fits && narrow ? all(fits, narrow) : lacking(lacks), {
         broken: () => fits!.is === false
           ? say`${label} takes fans of ${radiator.facts['fan-size']}; at ${mount} the case takes ${place!['fan-sizes']}.`
           : say`${label} is ${width} wide; the case leaves ${widthOf(radiator, place!)} at ${mount}.`,
         fixes: () => elsewhere(build, radiator),
-      });
+      }));
     }
   },
 });

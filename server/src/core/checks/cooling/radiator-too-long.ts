@@ -23,16 +23,16 @@ parts:
 `,
     instead: 'Mount it where the case leaves its real length, or choose a smaller one.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const radiator of radiators(build)) {
       const { placed, label, mount, place, lacks } = radiator;
       if (!place && lacks.length === 0) continue;
       const length = radiatorLength(radiator);
       const room = place && figure(place.length, `room for a radiator at ${mount.value}`);
-      yield outcome(at(placed, mount), room ? atMost(length, room) : lacking(lacks), {
+      tell(outcome(at(placed, mount), room ? atMost(length, room) : lacking(lacks), {
         broken: () => say`${label} is ${length} long with its end tanks; the case leaves ${room!} at ${mount}.`,
         fixes: () => elsewhere(build, radiator),
-      });
+      }));
     }
   },
 });

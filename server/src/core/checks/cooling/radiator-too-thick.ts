@@ -5,7 +5,7 @@ import { radiators, thicknessWithFans, type Radiator } from '../../figures/radia
 import { say } from '../../figures/say';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap, type Outcome } from '../kit';
+import { at, outcome, swap, type Tell } from '../kit';
 import { elsewhere } from './cooling-kit';
 
 export default check({
@@ -24,31 +24,31 @@ parts:
 `,
     instead: 'Mount it where the case leaves its depth, or choose a thinner one.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const radiator of radiators(build)) {
       const { placed, label, mount, place, lacks } = radiator;
       if (!place && lacks.length === 0) continue;
       const thickness = thicknessWithFans(radiator);
       const room = place && figure(place.thickness, `depth for a radiator at ${mount.value}`);
-      yield outcome(at(placed, mount), room ? atMost(thickness, room) : lacking(lacks), {
+      tell(outcome(at(placed, mount), room ? atMost(thickness, room) : lacking(lacks), {
         broken: () => say`${label} is ${thickness} thick with its fans; the case leaves ${room!} at ${mount}.`,
         fixes: () => elsewhere(build, radiator),
-      });
-      if (mount.value === 'front') yield* cardsBehind(build, radiator);
+      }));
+      if (mount.value === 'front') cardsBehind(build, radiator, tell);
     }
   },
 });
 
 /** The case states its room for cards with fans at the front: a radiator there takes its own thickness off. */
-function* cardsBehind(build: Build, radiator: Radiator): Iterable<Outcome> {
+function cardsBehind(build: Build, radiator: Radiator, tell: Tell): void {
   const { case: box, graphics, cards } = build.parts;
   const inputs: Figure[] = [figure(box!.part['card-length'], `room for a card in ${box!.label}`), figure(radiator.facts.thickness, `thickness of ${radiator.label}`)];
   const left = derive('room for a card behind the radiator', 'length', inputs, 'room for a card − thickness of the radiator', (room, thick) => room! - thick!, { unit: 'mm' });
   for (const card of [...graphics, ...cards]) {
     const length = figure(card.part.length, `length of ${card.label}`);
-    yield outcome(at(card), atMost(length, left), {
+    tell(outcome(at(card), atMost(length, left), {
       broken: () => say`${card.label} is ${length} long; behind ${radiator.label} at the front ${left} is left.`,
       fixes: () => [...elsewhere(build, radiator), swap(card)],
-    });
+    }));
   }
 }

@@ -23,16 +23,16 @@ parts:
 `,
     instead: 'Mount the radiator nearer to the processor, or choose a cooler with longer tubes.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const radiator of radiators(build)) {
       const { placed, label, mount, place, lacks } = radiator;
       if (placed.role !== 'cooler' || (!place && lacks.length === 0)) continue;
       const tubes = figure(placed.part['tube-length'], `length of the tubes of ${placed.label}`);
       const path = place && figure(place['tube-path'], `path of tubes to ${mount.value}`);
-      yield outcome(at(placed, mount), path ? atMost(path, tubes) : lacking(lacks), {
+      tell(outcome(at(placed, mount), path ? atMost(path, tubes) : lacking(lacks), {
         broken: () => say`The tubes of ${placed.label} are ${tubes} long; to ${label} at ${mount} they need ${path!}.`,
         fixes: () => elsewhere(build, radiator),
-      });
+      }));
     }
   },
 });

@@ -27,20 +27,20 @@ parts:
   leads: [{ kind: mains, count: 1 }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const need of needs(build)) {
       const { thing, needed, held, truth } = need;
       const place = at(need.for);
-      yield outcome({ ...place, path: `${place.path}:${thing}` }, truth, {
+      tell(outcome({ ...place, path: `${place.path}:${thing}` }, truth, {
         broken: () => say`The build needs ${many(needed, thing)}; its boxes and what is bought beside them hold ${held}.`,
         fixes: () => [toBuy(build, need)],
-      });
+      }));
     }
     const tube = pasteTube(build);
     if (tube) {
-      yield outcome(at(tube.placed, tube.placed.at.amount), atMost(tube.amount, tube.holds), {
+      tell(outcome(at(tube.placed, tube.placed.at.amount), atMost(tube.amount, tube.holds), {
         broken: () => say`The build puts on ${tube.amount} of paste; one tube holds ${tube.holds}.`,
-      });
+      }));
     }
   },
 });

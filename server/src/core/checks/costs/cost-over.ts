@@ -33,12 +33,12 @@ expect:
   cost: 510 EUR
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.cost;
     const cost = totalCost(build);
     const currency = promisedCurrency(build);
     if (!cost || currency === undefined || paidFor(build).length === 0) return;
-    yield outcome(atKey(build, promise), atMost(cost, figure(promise, 'cost promised')), {
+    tell(outcome(atKey(build, promise), atMost(cost, figure(promise, 'cost promised')), {
       broken: () => say`The parts cost ${cost}; the build promises ${figure(promise, 'cost promised')}.`,
       *fixes() {
         const dearest = [...paidFor(build)].filter((placed) => placed.used).sort((a, b) => costOf(b, currency).lo - costOf(a, currency).lo);
@@ -46,6 +46,6 @@ expect:
         const sum = `${Math.ceil(cost.hi - 1e-9)} ${currency}`;
         if (Number.isFinite(cost.hi)) yield change(promise, sum, `Raise the promise to ${sum}`);
       },
-    });
+    }));
   },
 });

@@ -23,15 +23,15 @@ expect:
 `,
     instead: 'Read the price in the currency of the promise.',
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.cost;
     const currency = promisedCurrency(build);
     const parts = paidFor(build);
     if (currency === undefined || parts.length === 0) return;
     const odd = parts.filter(({ part: { price } }) => price.value !== undefined && price.value.currency !== currency);
     const truths = parts.map(({ label, part }) => fits(part.price, `price of ${label}`, (price) => price.currency === currency));
-    yield outcome(atKey(build, promise), all(...truths), {
+    tell(outcome(atKey(build, promise), all(...truths), {
       broken: () => say`${odd[0]!.label} is priced at ${odd[0]!.part.price}; the cost is promised as ${promise}, and prices are not converted.`,
-    });
+    }));
   },
 });

@@ -30,12 +30,12 @@ expect:
   noise: { level: 32 dBA, at: 1 m }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { noise } = build.file.expect;
     if (!noise.level.node) return;
-    yield outcome(atKey(build, noise.level), sure(promisedDistance(build) !== undefined, noise.level, noise.at), {
+    tell(outcome(atKey(build, noise.level), sure(promisedDistance(build) !== undefined, noise.level, noise.at), {
       broken: () => say`${noise.level} is promised without the distance at which it is meant.`,
       fixes: () => [put(build.doc, ['expect', 'noise', 'at'], usualDistance, `Say that it is meant at ${usualDistance}`)],
-    });
+    }));
   },
 });

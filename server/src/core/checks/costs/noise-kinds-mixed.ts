@@ -26,13 +26,13 @@ expect:
   noise: { level: 32 dBA, at: 1 m }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { noise } = build.file.expect;
     if (!noise.$.stated) return;
     const declared = noise['sound-power'];
-    yield outcome(atKey(build, declared), sure(!declared.node, declared), {
+    tell(outcome(atKey(build, declared), sure(!declared.node, declared), {
       broken: () => say`${declared} is a sound power, which is measured on the whole machine: the parts state sound pressure at a distance.`,
       fixes: () => [noise.level.node ? takeOut(declared, 'Take the sound power out; the level is promised') : undefined],
-    });
+    }));
   },
 });

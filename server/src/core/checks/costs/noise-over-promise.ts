@@ -28,14 +28,14 @@ expect:
   noise: { level: 34 dBA, at: 1 m }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.noise.level;
     const distance = promisedDistance(build);
     const reached = noiseLevel(build);
     if (!promise.node || !distance || !reached) return;
     const wanted = figure(promise, 'level promised');
     const loudest = [...noiseSources(build)].sort((a, b) => b.level.lo - a.level.lo);
-    yield outcome(atKey(build, promise), atMost(reached, wanted), {
+    tell(outcome(atKey(build, promise), atMost(reached, wanted), {
       broken: () => (loudest.length === 1
         ? say`The build promises ${wanted} at ${distance}; its parts reach ${reached}.`
         : say`The build promises ${wanted} at ${distance}; its parts reach ${reached} together, ${loudest[0]!.placed.label} alone ${loudest[0]!.level}.`),
@@ -44,6 +44,6 @@ expect:
         const level = `${Math.ceil(reached.hi - 1e-9)} dBA`;
         if (Number.isFinite(reached.hi)) yield change(promise, level, `Raise the promise to ${level}`);
       },
-    });
+    }));
   },
 });

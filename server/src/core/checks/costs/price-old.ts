@@ -23,15 +23,15 @@ expect:
 `,
     instead: 'Read the price again and note the day.',
   }],
-  *test(build) {
+  test(build, tell) {
     if (!build.file.expect.cost.node) return;
     const limit = marginOf(build, 'price-age', 'age at which prices are read again');
     for (const placed of paidFor(build)) {
       const read = placed.part['price-read'];
       const age = ageOf(build, read, `day on which the price of ${placed.label} was read`);
-      yield outcome(at(placed, read), atMost(age, limit), {
+      tell(outcome(at(placed, read), atMost(age, limit), {
         broken: () => say`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
-      });
+      }));
     }
   },
 });

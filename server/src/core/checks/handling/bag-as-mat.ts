@@ -26,15 +26,15 @@ bench:
   surface: wood
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { surface, 'bench-start-on': start } = build.file.bench;
     for (const on of [surface, start]) {
       if (on.value === undefined) continue;
-      yield outcome(atKey(build, on), sure(on.value !== 'antistatic bag', on), {
+      tell(outcome(atKey(build, on), sure(on.value !== 'antistatic bag', on), {
         broken: () => say`The board ${on === start ? 'starts' : 'lies'} on an ${on}, whose outside conducts; bare wood, plain cardboard or a dissipative mat serve.`,
         fixes: () => [change(on, 'wood', 'Lay it on bare wood'), change(on, 'dissipative mat', 'Lay it on a dissipative mat')],
-      });
+      }));
     }
-    yield* slipsIn(build, 'bag as mat', 'a part is laid on its bag, whose outside conducts', 'Lay it on bare wood or a dissipative mat.');
+    slipsIn(build, tell, 'bag as mat', 'a part is laid on its bag, whose outside conducts', 'Lay it on bare wood or a dissipative mat.');
   },
 });

@@ -32,21 +32,21 @@ steps:
   - fit processor
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { bags } = build.file.bench;
     if (bags.value !== undefined) {
-      yield outcome(atKey(build, bags), sure(bags.value === 'opened part by part', bags), {
+      tell(outcome(atKey(build, bags), sure(bags.value === 'opened part by part', bags), {
         broken: () => say`Bags are ${bags}; a part is shielded only while its bag is closed, so open each as its part is fitted.`,
         grade: 'note',
         fixes: () => [change(bags, 'opened part by part', 'Open bags part by part')],
-      });
+      }));
     }
     const open = firstStep(build, opening);
     const equal = firstStep(build, EQUALISING);
     if (!open || !equal) return;
-    yield outcome(atStep(build, open), sure(equal.index < open.index), {
+    tell(outcome(atStep(build, open), sure(equal.index < open.index), {
       broken: () => say`Parts leave their bags before ${equal.label}: the first hand on them brings whatever charge there is.`,
       fixes: () => [moveStep(build, open, equal.index, `Move ${open.label} behind ${equal.label}`)],
-    });
+    }));
   },
 });

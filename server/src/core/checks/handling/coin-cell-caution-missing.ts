@@ -34,14 +34,14 @@ steps:
       avoidance: "Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed."
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const step of statedSteps(build)) {
       if (step.kind !== 'change coin cell' && !handlesCell(step.group.note.text)) continue;
       const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('coin cell', caution.text));
-      yield outcome(atStep(build, step), sure(said), {
+      tell(outcome(atStep(build, step), sure(said), {
         broken: () => say`No caution before ${step.label} says what a swallowed cell does.`,
         fixes: () => [addToStep(build, step, 'caution', writtenCaution('coin-cell'), 'Add the caution for coin cells')],
-      });
+      }));
     }
   },
 });

@@ -26,14 +26,14 @@ bench:
   held-by: edges
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const held = build.file.bench['held-by'];
     if (held.value !== undefined) {
-      yield outcome(atKey(build, held), sure(held.value !== 'contacts', held), {
+      tell(outcome(atKey(build, held), sure(held.value !== 'contacts', held), {
         broken: () => say`Parts are held by their ${held}; they are to be held by their edges.`,
         fixes: () => [change(held, 'edges', 'Hold them by their edges')],
-      });
+      }));
     }
-    yield* slipsIn(build, 'contacts touched', 'contacts are touched; parts are held by their edges', 'Hold it by its edges.');
+    slipsIn(build, tell, 'contacts touched', 'contacts are touched; parts are held by their edges', 'Hold it by its edges.');
   },
 });

@@ -26,12 +26,12 @@ bench:
   equalise-by: touching bare chassis
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     if (!wearsStrap(build)) return;
     const { kind } = build.file.bench.strap;
-    yield outcome(atBench(build, kind), hasCord(build), {
+    tell(outcome(atBench(build, kind), hasCord(build), {
       broken: () => say`The strap is ${kind}: it has no path to lead charge off, and protects no part.`,
       fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
-    });
+    }));
   },
 });

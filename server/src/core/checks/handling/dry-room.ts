@@ -24,15 +24,15 @@ place: { humidity: 22 %, floor: carpet }
 `,
     instead: 'Bring the humidity to 40 % or more, or stand on a dissipative mat; equalise again after every walk, and keep parts in their bags until then.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { humidity, floor } = build.file.place;
     if (humidity.node === undefined && floor.node === undefined) return;
     const air = figure(humidity, 'humidity at the bench');
     const walk = activityOn(floor.value);
-    yield outcome(atKey(build, humidity), humidity.value ? atLeast(air, enough) : lacking([missing(humidity, 'humidity at the bench')], floor), {
+    tell(outcome(atKey(build, humidity), humidity.value ? atLeast(air, enough) : lacking([missing(humidity, 'humidity at the bench')], floor), {
       broken: () => said(walk, air),
       ...(floor.value === 'carpet' ? { grade: 'harm' as const } : {}),
-    });
+    }));
   },
 });
 

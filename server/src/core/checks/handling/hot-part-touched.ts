@@ -26,14 +26,14 @@ bench:
   stress-cool-down: left to cool
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const after = build.file.bench['stress-cool-down'];
     if (after.value !== undefined) {
-      yield outcome(atKey(build, after), sure(after.value === 'left to cool', after), {
+      tell(outcome(atKey(build, after), sure(after.value === 'left to cool', after), {
         broken: () => say`After a stress test the machine is ${after}, with parts hot enough to burn.`,
         fixes: () => [change(after, 'left to cool', 'Let it cool')],
-      });
+      }));
     }
-    yield* slipsIn(build, 'hot part touched', 'a hot part is touched', 'Let it cool, then reach in.');
+    slipsIn(build, tell, 'hot part touched', 'a hot part is touched', 'Let it cool, then reach in.');
   },
 });

@@ -5,7 +5,7 @@ import { powers, statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { HANDLING } from '../../trade/steps';
 import { check } from '../check';
-import { atKey, change, outcome, type Outcome } from '../kit';
+import { atKey, change, outcome, type Tell } from '../kit';
 import { atStep, insertSteps, moveStep } from '../work/steps-kit';
 
 export default check({
@@ -31,21 +31,21 @@ steps:
   - fit memory
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const lead = build.file.bench['mains-lead'];
     if (lead.value !== undefined) {
-      yield outcome(atKey(build, lead), sure(lead.value === 'unplugged', lead), {
+      tell(outcome(atKey(build, lead), sure(lead.value === 'unplugged', lead), {
         broken: () => say`Hands are inside with the mains lead ${lead}; makers’ service manuals say unplug it first.`,
         ...(lead.value === 'plugged, switch off' ? { grade: 'note' as const } : {}),
         fixes: () => [change(lead, 'unplugged', 'Unplug the mains lead')],
-      });
+      }));
     }
-    yield* amongSteps(build);
+    amongSteps(build, tell);
   },
 });
 
 /** Each first step with hands inside after one that powers the machine; also before an unplugging that only comes later. */
-function* amongSteps(build: Build): Iterable<Outcome> {
+function amongSteps(build: Build, tell: Tell): void {
   const steps = statedSteps(build);
   let live: Step | undefined = firstMains(build, steps);
   for (const step of steps) {
@@ -53,10 +53,10 @@ function* amongSteps(build: Build): Iterable<Outcome> {
     else if (powers(build, step)) live = step;
     else if (step.kind !== undefined && HANDLING.has(step.kind)) {
       const since = live;
-      yield outcome(atStep(build, step), sure(!since), {
+      tell(outcome(atStep(build, step), sure(!since), {
         broken: () => (since!.kind === 'unplug mains' ? say`${step.label} comes before ${since!.label}.` : say`${step.label} comes after ${since!.label}, with no step that unplugs the mains between.`),
         fixes: () => [since!.kind === 'unplug mains' ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`) : insertSteps(build, step.index, ['unplug mains', 'drain residual charge'], `Insert unplug mains before ${step.label}`)],
-      });
+      }));
       // One finding for each time the lead is left in.
       live = undefined;
     }

@@ -42,15 +42,15 @@ steps:
   - first start
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const fill = firstStep(build, filling);
     if (!fill) return;
     const test = firstStep(build, testing, fill.index);
     const start = firstStep(build, powering, fill.index);
-    yield outcome(atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
+    tell(outcome(atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
       broken: () => (test ? say`After ${fill.label}, ${start!.label} comes before ${test.label}.` : say`After ${fill.label} no step tests the loop for leaks.`),
       fixes: () => fixes(build, fill.index, test, start),
-    });
+    }));
   },
 });
 

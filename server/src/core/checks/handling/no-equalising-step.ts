@@ -29,13 +29,13 @@ bench:
   equalise-by: touching bare chassis
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     if (!describesBench(build)) return;
     const step = firstStep(build, EQUALISING);
     const touch = firstStep(build, STATIC_SENSITIVE);
     // A list in which nothing is touched that a discharge could harm asks for nothing.
-    if (step) yield late(build, step, touch);
-    else if (touch || describesPractice(build)) yield never(build, touch);
+    if (step) tell(late(build, step, touch));
+    else if (touch || describesPractice(build)) tell(never(build, touch));
   },
 });
 

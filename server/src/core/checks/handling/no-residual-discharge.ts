@@ -31,23 +31,23 @@ steps:
   - fit memory
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const pressed = build.file.bench['residual-discharge'];
     if (pressed.value !== undefined) {
-      yield outcome(atKey(build, pressed), sure(pressed.value, pressed), {
+      tell(outcome(atKey(build, pressed), sure(pressed.value, pressed), {
         broken: () => say`The power button is not pressed after unplugging; the supply’s outputs stay charged for a while.`,
         fixes: () => [change(pressed, true, 'Press the power button once after unplugging')],
-      });
+      }));
     }
     const steps = statedSteps(build);
     for (const step of steps) {
       if (step.kind !== 'unplug mains') continue;
       const touch = next(steps, step);
       if (!touch) continue;
-      yield outcome(atStep(build, step), sure(touch.kind === 'drain residual charge' || pressed.value === true), {
+      tell(outcome(atStep(build, step), sure(touch.kind === 'drain residual charge' || pressed.value === true), {
         broken: () => say`After ${step.label} no step drains residual charge before ${touch.label}: press the power button once.`,
         fixes: () => [insertSteps(build, step.index + 1, ['drain residual charge'], `Insert drain residual charge behind ${step.label}`)],
-      });
+      }));
     }
   },
 });

@@ -37,13 +37,13 @@ steps:
       avoidance: "Hold parts by their outer frame, wear cut-resistant gloves for the case, and do not force what sticks."
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const step = firstStep(build, sharp);
     if (!step) return;
     const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('sharp edges', caution.text));
-    yield outcome(atStep(build, step), sure(said), {
+    tell(outcome(atStep(build, step), sure(said), {
       broken: () => say`No caution before ${step.label} speaks of sharp edges.`,
       fixes: () => [addToStep(build, step, 'caution', writtenCaution('sharp-edges'), 'Add the caution for sharp edges')],
-    });
+    }));
   },
 });

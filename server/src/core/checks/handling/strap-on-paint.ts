@@ -27,15 +27,15 @@ bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { strap } = build.file.bench;
     const clip = strap['clipped-to'];
     // A strap without a cord has no clip, and one clipped to nothing is judged by what equalises instead.
     if (!wearsStrap(build) || strap.kind.value === 'cordless' || clip.value === 'nothing') return;
-    yield outcome(atBench(build, clip), bare(build), {
+    tell(outcome(atBench(build, clip), bare(build), {
       broken: () => say`The strap’s clip holds on to the ${clip}, whose paint insulates; it needs bare metal.`,
       fixes: () => [change(clip, 'bare chassis', 'Clip the strap to the bare chassis')],
-    });
+    }));
   },
 });
 

@@ -29,13 +29,13 @@ bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { strap } = build.file.bench;
     if (!wearsStrap(build) || strap.kind.value === 'cordless') return;
     const resistance = figure(strap['series-resistance'], 'resistance in the strap’s cord');
-    yield outcome(atBench(build, strap['series-resistance']), lessThan(resistance, limit), {
+    tell(outcome(atBench(build, strap['series-resistance']), lessThan(resistance, limit), {
       broken: () => say`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth.`,
       fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
-    });
+    }));
   },
 });

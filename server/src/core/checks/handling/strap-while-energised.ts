@@ -6,7 +6,7 @@ import { powers, statedSteps, type Step } from '../../figures/steps';
 import { wearsStrap } from '../../figures/strap';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
-import { change, outcome, type Outcome } from '../kit';
+import { change, outcome, type Outcome, type Tell } from '../kit';
 import { atBench, atStep, insertSteps } from '../work/steps-kit';
 
 export default check({
@@ -30,10 +30,10 @@ bench:
   mains-lead: unplugged
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     if (!wearsStrap(build)) return;
-    yield atMains(build);
-    yield* amongSteps(build);
+    tell(atMains(build));
+    amongSteps(build, tell);
   },
 });
 
@@ -51,17 +51,17 @@ function atMains(build: Build): Outcome {
 }
 
 /** Each step that powers the machine, while a strap put on before has not come off. */
-function* amongSteps(build: Build): Iterable<Outcome> {
+function amongSteps(build: Build, tell: Tell): void {
   let worn: Step | undefined;
   for (const step of statedSteps(build)) {
     if (step.kind === 'wear strap') worn = step;
     else if (step.kind === 'take off strap') worn = undefined;
     else if (powers(build, step)) {
       const on = worn;
-      yield outcome(atStep(build, step), sure(!on), {
+      tell(outcome(atStep(build, step), sure(!on), {
         broken: () => say`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
         fixes: () => [insertSteps(build, step.index, ['take off strap'], `Insert take off strap before ${step.label}`)],
-      });
+      }));
     }
   }
 }

@@ -30,13 +30,13 @@ bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { strap } = build.file.bench;
     if (!wearsStrap(build) || strap.kind.value === 'cordless') return;
     const resistance = figure(strap['series-resistance'], 'resistance in the strap’s cord');
-    yield outcome(atBench(build, strap['series-resistance']), atLeast(resistance, leastResistance), {
+    tell(outcome(atBench(build, strap['series-resistance']), atLeast(resistance, leastResistance), {
       broken: () => say`A strap needs at least ${leastResistance} in its cord to protect its wearer, and ${usual} is usual; this one has ${resistance}.`,
       fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
-    });
+    }));
   },
 });

@@ -35,17 +35,17 @@ bench:
   surface: wood
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { surface, 'bench-start-on': start, mat } = build.file.bench;
     for (const on of [surface, start]) {
       const kind = on.value === undefined ? undefined : kinds[on.value];
       if (!kind) continue;
-      yield outcome(atKey(build, on), sure(surfaceServesAsBench(kind), on), {
+      tell(outcome(atKey(build, on), sure(surfaceServesAsBench(kind), on), {
         broken: () => say`The board ${on === start ? 'starts' : 'lies'} on ${on}, which ${SURFACES[kind].shorts ? 'conducts and joins contacts' : 'charges up'}; wood, cardboard or a dissipative mat serve.`,
         fixes: () => [change(on, 'wood', 'Lay it on bare wood'), change(on, 'dissipative mat', 'Lay it on a dissipative mat')],
-      });
+      }));
     }
-    if (mat.$.stated) yield ofMat(build);
+    if (mat.$.stated) tell(ofMat(build));
   },
 });
 

@@ -26,14 +26,14 @@ bench:
   dust-removal: canned air
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const dust = build.file.bench['dust-removal'];
     if (dust.value !== undefined) {
-      yield outcome(atKey(build, dust), sure(dust.value !== 'vacuum cleaner', dust), {
+      tell(outcome(atKey(build, dust), sure(dust.value !== 'vacuum cleaner', dust), {
         broken: () => say`Dust is taken off with a ${dust}, whose nozzle charges up; canned air or a soft brush serve.`,
         fixes: () => [change(dust, 'canned air', 'Use canned air'), change(dust, 'soft brush', 'Use a soft brush')],
-      });
+      }));
     }
-    yield* slipsIn(build, 'vacuum cleaner', 'a vacuum cleaner comes near the board, and its nozzle charges up', 'Take dust off with canned air, fans held still.');
+    slipsIn(build, tell, 'vacuum cleaner', 'a vacuum cleaner comes near the board, and its nozzle charges up', 'Take dust off with canned air, fans held still.');
   },
 });

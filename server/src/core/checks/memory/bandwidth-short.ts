@@ -33,13 +33,13 @@ expect:
   memory: { bandwidth: 38.4 GB/s }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.memory.bandwidth;
     const reached = memoryBandwidth(build);
     if (!promise.node || !reached) return;
     const wanted = figure(promise, 'memory bandwidth promised');
     const channels = channelsUsed(build);
-    yield outcome(atKey(build, promise), atLeast(reached, wanted), {
+    tell(outcome(atKey(build, promise), atLeast(reached, wanted), {
       broken: () => say`The build promises memory at ${wanted}; it reaches ${reached} on ${many(channels, 'channel')} at ${memorySpeed(build)!}.`,
       *fixes() {
         yield moveMemory(build);
@@ -48,6 +48,6 @@ expect:
         const rate = `${Math.floor(inUnit(reached.lo, 'GB/s') * 100) / 100} GB/s`;
         if (reached.lo > 0) yield change(promise, rate, `Lower the promise to ${rate}`);
       },
-    });
+    }));
   },
 });

@@ -31,11 +31,11 @@ expect:
   memory: { capacity: 32 GB }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.memory.capacity;
     if (!promise.node || build.parts.memory.length === 0) return;
     const [held, wanted] = alike([memoryCapacity(build), figure(promise, 'memory promised')]) as [Figure, Figure];
-    yield outcome(atKey(build, promise), atLeast(held, wanted), {
+    tell(outcome(atKey(build, promise), atLeast(held, wanted), {
       broken: () => say`The build promises ${wanted} of memory; its modules hold ${held}.`,
       *fixes() {
         yield* moreModules(build, wanted);
@@ -43,7 +43,7 @@ expect:
         const size = `${Math.floor(inUnit(held.lo, held.unit ?? 'GB'))} ${held.unit ?? 'GB'}`;
         if (held.lo > 0) yield change(promise, size, `Lower the promise to ${size}`);
       },
-    });
+    }));
   },
 });
 

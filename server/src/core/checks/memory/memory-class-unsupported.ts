@@ -22,22 +22,22 @@ parts:
 `,
     instead: 'Choose unbuffered modules, or a board made for registered ones.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, memory } = build.parts;
     if (!board) return;
     const takes = board.part.memory.module;
     for (const kit of memory) {
       const own = kit.part.class;
-      yield outcome(at(kit), agree(own, `class of ${kit.label}`, takes, `class of module that ${board.label} takes`, moduleClassFits), {
+      tell(outcome(at(kit), agree(own, `class of ${kit.label}`, takes, `class of module that ${board.label} takes`, moduleClassFits), {
         broken: () => say`${kit.label} is of class ${own}; ${board.label} takes ${takes}.`,
         fixes: () => [swap(kit), swap(board)],
-      });
+      }));
       const unused = any(not(fits(kit.part.ecc, `error correction of ${kit.label}`, (ecc) => ecc)), corrects(build));
-      yield outcome({ ...at(kit, kit.part.ecc), path: `${kit.path}.ecc` }, unused, {
+      tell(outcome({ ...at(kit, kit.part.ecc), path: `${kit.path}.ecc` }, unused, {
         grade: 'note',
         broken: () => say`${kit.label} carries bits for error correction, which this board or processor does not use.`,
         fixes: () => [swap(kit), swap(board)],
-      });
+      }));
     }
   },
 });

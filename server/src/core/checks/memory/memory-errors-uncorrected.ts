@@ -30,7 +30,7 @@ expect:
   memory: {}
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.memory.ecc;
     const { board, processor, memory } = build.parts;
     if (promise.value !== true || memory.length === 0) return;
@@ -41,9 +41,9 @@ expect:
       ...(board ? [does(board.part.memory.ecc, board.label)] : []),
       ...(processor ? [does(processor.part.memory.ecc, processor.label)] : []),
     ];
-    yield outcome(atKey(build, promise), all(...links.map(({ truth }) => truth)), {
+    tell(outcome(atKey(build, promise), all(...links.map(({ truth }) => truth)), {
       broken: () => say`Error correction is promised; there is none in ${links.filter(({ truth }) => truth.is === false).map(({ label }) => label).join(', ')}.`,
       fixes: () => [...memory.map((kit) => swap(kit)), ...(board ? [swap(board)] : []), ...(processor ? [swap(processor)] : []), takeOut(promise, 'Take the promise of error correction out')],
-    });
+    }));
   },
 });

@@ -26,13 +26,13 @@ parts:
   memory: [{ maker: Lumen, model: D5-32, modules-in-kit: 2, count: 2 }]
 `,
   }],
-  *test({ parts: { memory } }) {
+  test({ parts: { memory } }, tell) {
     for (const alike of byPart(memory)) {
       const kit = alike[0]!;
       const count = total(`modules of ${kit.label}`, 'count', alike.map((one) => howMany(one)));
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
       const lacks = uniqueMissing([count, inKit]);
-      yield outcome({ ...at(kit), path: `${kit.path}:kit` }, lacks.length > 0 ? lacking(lacks, count, inKit) : sure(count.lo % inKit.lo === 0, count, inKit), {
+      tell(outcome({ ...at(kit), path: `${kit.path}:kit` }, lacks.length > 0 ? lacking(lacks, count, inKit) : sure(count.lo % inKit.lo === 0, count, inKit), {
         broken: () => say`The build lists ${many(count, 'module')} of ${kit.label}; they are sold in kits of ${inKit}.`,
         fixes: () => {
           if (alike.length > 1) return [];
@@ -40,7 +40,7 @@ parts:
           const title = `Set the count to ${whole}`;
           return [kit.at.count.node ? change(kit.at.count, whole, title) : putOn(kit, 'count', whole, title)];
         },
-      });
+      }));
     }
   },
 });

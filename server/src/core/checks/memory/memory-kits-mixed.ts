@@ -27,24 +27,24 @@ parts:
 `,
     instead: 'Take one kit that holds all modules, or test the mix for a whole night.',
   }],
-  *test({ parts: { memory } }) {
+  test({ parts: { memory } }, tell) {
     const [first, ...others] = memory;
     for (const kit of others) {
-      yield outcome(at(kit), samePart(first!, kit), {
+      tell(outcome(at(kit), samePart(first!, kit), {
         broken: () => say`Memory of different parts is mixed: ${first!.label} and ${kit.label}.`,
         fixes: () => [first!.used ? putOn(kit, 'use', first!.used.name, `Use ${first!.used.name} as memory`) : undefined],
-      });
+      }));
     }
     for (const alike of byPart(memory)) {
       const kit = alike[0]!;
       if (alike.length === 1 && !kit.at.count.node) continue;
       const count = total(`modules of ${kit.label}`, 'count', alike.map((one) => howMany(one)));
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
-      yield outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
+      tell(outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
         broken: () => (inKit.lo === 1
           ? say`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`
           : say`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`),
-      });
+      }));
     }
   },
 });

@@ -25,7 +25,7 @@ parts:
 `,
     instead: 'Choose smaller modules, or a board and processor that take 192 GB.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor, memory } = build.parts;
     if (memory.length === 0) return;
     const limits = [
@@ -36,9 +36,9 @@ parts:
     const [capacity, ...alikes] = alike([memoryCapacity(build), ...limits]) as [Figure, ...Figure[]];
     const limit = least('most memory taken', alikes);
     const bound = binding(limit);
-    yield outcome(atMemory(build), atMost(capacity, limit), {
+    tell(outcome(atMemory(build), atMost(capacity, limit), {
       broken: () => say`The modules hold ${capacity} together; ${bound.label} is ${bound}.`,
       fixes: () => [...memory.map((kit) => swap(kit)), ...(board ? [swap(board)] : []), ...(processor ? [swap(processor)] : [])],
-    });
+    }));
   },
 });

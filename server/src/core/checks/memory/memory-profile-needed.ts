@@ -24,16 +24,16 @@ parts:
   memory: [{ standard-speed: 4800 MT/s, count: 2, speed: 6000 MT/s, profile: used }]
 `,
   }],
-  *test({ parts: { memory } }) {
+  test({ parts: { memory } }, tell) {
     for (const kit of memory) {
       if (!kit.at.speed.node) continue;
       const set = setSpeed(kit);
       const standard = standardSpeed(kit);
       const { profile } = kit.at;
-      yield outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, any(sure(profile.value === 'used', profile), atMost(set, standard)), {
+      tell(outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, any(sure(profile.value === 'used', profile), atMost(set, standard)), {
         broken: () => say`${kit.label} runs at ${standard} by itself; for ${set} its profile has to be switched on in the firmware.`,
         fixes: () => [putOn(kit, 'profile', 'used', 'Say that the profile is used'), setKitSpeed(kit, standard.lo)],
-      });
+      }));
     }
   },
 });

@@ -20,15 +20,15 @@ parts:
 `,
     instead: 'Choose modules in the shape of the board’s slots.',
   }],
-  *test({ parts: { board, memory } }) {
+  test({ parts: { board, memory } }, tell) {
     if (!board) return;
     const slots = board.part.memory.shape;
     for (const kit of memory) {
       const { shape } = kit.part;
-      yield outcome(at(kit), agree(shape, `shape of ${kit.label}`, slots, `shape of the memory slots of ${board.label}`, (a, b) => a === b), {
+      tell(outcome(at(kit), agree(shape, `shape of ${kit.label}`, slots, `shape of the memory slots of ${board.label}`, (a, b) => a === b), {
         broken: () => say`${kit.label} comes as ${shape}; the memory slots of ${board.label} are for ${slots}.`,
         fixes: () => [swap(kit), swap(board)],
-      });
+      }));
     }
   },
 });

@@ -26,13 +26,13 @@ parts:
   memory: [{ capacity: 16 GB, count: 1, slots: [A2] }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const kit of build.parts.memory) {
       const named = slotsNamed(kit);
       if (!named) continue;
       const count = howMany(kit);
       if (!Number.isFinite(count.hi)) continue;
-      yield outcome({ ...at(kit, kit.at.slots), path: `${kit.path}.slots` }, sure(named.length === count.hi, count, kit.at.slots), {
+      tell(outcome({ ...at(kit, kit.at.slots), path: `${kit.path}.slots` }, sure(named.length === count.hi, count, kit.at.slots), {
         broken: () => say`${kit.label} has ${many(count, 'module')}; the slots named for it: ${spoken(named)}.`,
         *fixes() {
           yield moveMemory(build);
@@ -40,7 +40,7 @@ parts:
           const title = `Set the count to ${named.length}`;
           yield kit.at.count.node ? change(kit.at.count, named.length, title) : putOn(kit, 'count', named.length, title);
         },
-      });
+      }));
     }
   },
 });

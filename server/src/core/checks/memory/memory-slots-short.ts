@@ -27,18 +27,18 @@ parts:
   memory: [{ capacity: 16 GB, count: 2 }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, memory } = build.parts;
     if (!board || memory.length === 0) return;
     const fitted = modules(build);
     const slots = boardSlots(board);
-    yield outcome(atMemory(build), atMost(fitted, slots), {
+    tell(outcome(atMemory(build), atMost(fitted, slots), {
       broken: () => say`The build lists ${many(fitted, 'memory module')}; ${board.label} has ${many(slots, 'memory slot')}.`,
       *fixes() {
         const [kit] = memory;
         if (memory.length === 1 && slots.lo >= 1) yield change(kit!.at.count, slots.lo, `Set the count to ${slots.lo}`);
         yield swap(board);
       },
-    });
+    }));
   },
 });

@@ -32,7 +32,7 @@ parts:
   memory: [{ count: 2, slots: [A2, B2] }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, memory } = build.parts;
     const naming = memory.find(slotsNamed);
     if (!board || !naming) return;
@@ -41,12 +41,12 @@ parts:
     const order = lacks.length > 0 ? lacking(lacks) : inOrder(build, board, filled);
     const spread = lacks.length > 0 ? lacking(lacks) : evenly(board, filled);
     const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
-    yield outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
+    tell(outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
       broken: () => (spread.is === false
         ? say`The memory in ${spoken(named)} fills ${channels(board, filled, 'used')} of ${many(channels(board, filled, 'all'), 'channel')}, and not evenly.`
         : say`The memory goes into ${spoken(named)}; ${board.label} wants ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`),
       fixes: () => [moveMemory(build)],
-    });
+    }));
   },
 });
 

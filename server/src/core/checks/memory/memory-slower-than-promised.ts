@@ -30,18 +30,18 @@ expect:
   memory: { speed: 6000 MT/s }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.memory.speed;
     const reached = memorySpeed(build);
     if (!promise.node || !reached) return;
     const wanted = figure(promise, 'memory speed promised');
-    yield outcome(atKey(build, promise), atLeast(reached, wanted), {
+    tell(outcome(atKey(build, promise), atLeast(reached, wanted), {
       broken: () => say`The build promises memory at ${wanted}; it runs at ${reached}: the ${binding(reached).label} sets the limit.`,
       *fixes() {
         yield* fasterSetting(build);
         for (const kit of build.parts.memory) yield swap(kit);
         if (reached.lo > 0) yield change(promise, writtenSpeed(reached.lo), `Lower the promise to ${writtenSpeed(reached.lo)}`);
       },
-    });
+    }));
   },
 });

@@ -28,14 +28,14 @@ parts:
   memory: [{ rated-speed: 6000 MT/s, ranks: 2, count: 4, speed: 4400 MT/s }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, memory } = build.parts;
     for (const kit of memory) {
       if (!isSet(kit)) continue;
       const set = setSpeed(kit);
       const limit = speedLimit(build, kit);
       const byBoard = binding(limit).label === populationSpeed(build)?.label;
-      yield outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, limit), {
+      tell(outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, limit), {
         broken: () => (byBoard && board
           ? say`${kit.label} is set to ${set}; for ${many(modules(build), 'module')} like these ${board.label} lists ${limit}.`
           : say`${kit.label} is set to ${set}; its modules are rated for ${limit}.`),
@@ -44,7 +44,7 @@ parts:
           yield swap(kit);
           if (board && byBoard) yield swap(board);
         },
-      });
+      }));
     }
   },
 });

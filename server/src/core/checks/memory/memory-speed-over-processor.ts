@@ -27,16 +27,16 @@ parts:
   memory: [{ count: 2, speed: 5600 MT/s }]
 `,
   }],
-  *test({ parts: { processor, memory } }) {
+  test({ parts: { processor, memory } }, tell) {
     if (!processor) return;
     const fastest = figure(processor.part.memory.fastest, `fastest memory stated for ${processor.label}`);
     for (const kit of memory) {
       if (!isSet(kit)) continue;
       const set = setSpeed(kit);
-      yield outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, fastest), {
+      tell(outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, fastest), {
         broken: () => say`${kit.label} is set to ${set}; for ${processor.label} memory up to ${fastest} is stated.`,
         fixes: () => [setKitSpeed(kit, fastest.lo)],
-      });
+      }));
     }
   },
 });

@@ -21,19 +21,19 @@ parts:
 `,
     instead: 'Choose DDR5 modules, or a board for the DDR4 that is on hand.',
   }],
-  *test({ parts: { board, processor, memory } }) {
+  test({ parts: { board, processor, memory } }, tell) {
     if (!board && !processor) return;
     for (const kit of memory) {
       const { type } = kit.part;
       const what = `memory type of ${kit.label}`;
       const onBoard: Truth[] = board ? [agree(type, what, board.part.memory.type, `memory type of ${board.label}`, (a, b) => a === b)] : [];
       const inProcessor = processor ? [among(processor.part.memory.types, `memory types of ${processor.label}`, type, what)] : [];
-      yield outcome(at(kit), all(...onBoard, ...inProcessor), {
+      tell(outcome(at(kit), all(...onBoard, ...inProcessor), {
         broken: () => (board && onBoard[0]!.is === false
           ? say`${kit.label} is ${type}; ${board.label} takes ${board.part.memory.type}.`
           : say`${kit.label} is ${type}; ${processor!.label} takes ${spoken(processor!.part.memory.types.value ?? [])}.`),
         fixes: () => [swap(kit), ...(board ? [swap(board)] : [])],
-      });
+      }));
     }
   },
 });

@@ -23,14 +23,14 @@ parts:
 `,
     instead: 'Choose modules of 48 GB or less, or a board that takes larger ones.',
   }],
-  *test({ parts: { board, memory } }) {
+  test({ parts: { board, memory } }, tell) {
     if (!board) return;
     for (const kit of memory) {
       const [size, most] = alike([moduleCapacity(kit), figure(board.part.memory['largest-module'], `largest module of ${board.label}`)]) as [ReturnType<typeof figure>, ReturnType<typeof figure>];
-      yield outcome(at(kit), atMost(size, most), {
+      tell(outcome(at(kit), atMost(size, most), {
         broken: () => say`One module of ${kit.label} holds ${size}; a slot of ${board.label} takes ${most}.`,
         fixes: () => [swap(kit), swap(board)],
-      });
+      }));
     }
   },
 });

@@ -27,20 +27,20 @@ parts:
 `,
     instead: 'Use a SATA power lead of the supply itself, or an adapter whose plug is crimped, not moulded.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const lead of build.parts.leads) {
       const plug = plugOf(lead);
       const start = startOf(lead);
       if ('kind' in plug && !isPowerPlug(plug.kind) || 'at' in start && start.at === 'supply') continue;
       if ('lacks' in plug || 'lacks' in start) {
-        yield outcome(at(lead), lacking([plug, start].flatMap((one) => ('lacks' in one ? [one.lacks] : []))), { broken: () => say`` });
+        tell(outcome(at(lead), lacking([plug, start].flatMap((one) => ('lacks' in one ? [one.lacks] : []))), { broken: () => say`` }));
         continue;
       }
       const risks = risksOf(build, lead, plug.kind, start.at, 'plugs' in start ? start.plugs : number(0, 'plugs'));
-      yield outcome(at(lead), all(...risks.map(({ truth }) => truth)), {
+      tell(outcome(at(lead), all(...risks.map(({ truth }) => truth)), {
         broken: () => join(...risks.filter(({ truth }) => truth.is === false).map(({ said }) => said())),
         fixes: () => [swap(lead)],
-      });
+      }));
     }
   },
 });

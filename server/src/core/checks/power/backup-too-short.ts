@@ -34,32 +34,32 @@ parts:
 expect: { on-battery: 5 min }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { backup } = build.file.place.mains;
     const promise = build.file.expect['on-battery'];
     const wall = wallPower(build);
     const { supply } = build.parts;
     if (!wall || !supply) return;
     if (!backup.$.stated) {
-      if (promise.entry) yield outcome(atKey(build, promise), sure(false, promise), { broken: () => say`${promise} on battery are promised; the place names no UPS.` });
+      if (promise.entry) tell(outcome(atKey(build, promise), sure(false, promise), { broken: () => say`${promise} on battery are promised; the place names no UPS.` }));
       return;
     }
     if (promise.entry) {
       const lasts = batteryTime(build, wall);
       const wanted = figure(promise, 'time on battery that is promised');
-      yield outcome(atKey(build, promise), atLeast(lasts, wanted), {
+      tell(outcome(atKey(build, promise), atLeast(lasts, wanted), {
         broken: () => say`${wanted} on battery are promised; the UPS carries ${wall} for ${lasts}.`,
         fixes: () => (lasts.lo >= 60 ? [change(promise, timeText(lasts.lo), `Lower the promise to ${timeText(lasts.lo)}`)] : []),
-      });
+      }));
     }
     const rating = figure(backup.rating, 'rating of the UPS');
-    yield outcome({ ...atKey(build, backup.rating), path: 'place.mains.backup.rating' }, atMost(wall, rating), {
+    tell(outcome({ ...atKey(build, backup.rating), path: 'place.mains.backup.rating' }, atMost(wall, rating), {
       broken: () => say`The machine draws ${wall} from the wall; the UPS delivers ${rating}.`,
-    });
+    }));
     const suits = agree(backup.wave, 'wave of the UPS', supply.part['power-factor'], `power-factor correction of ${supply.label}`,
       (wave, factor) => factor !== 'active' || BACKUP_WAVE_WITH_ACTIVE_PFC[wave] === 'suits');
-    yield outcome({ ...atKey(build, backup.wave), path: 'place.mains.backup.wave' }, suits, {
+    tell(outcome({ ...atKey(build, backup.wave), path: 'place.mains.backup.wave' }, suits, {
       broken: () => say`The UPS gives a ${backup.wave} wave; a supply with ${supply.part['power-factor']} power-factor correction may drop out on it: try it under load.`,
-    });
+    }));
   },
 });

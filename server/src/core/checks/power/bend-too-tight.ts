@@ -28,17 +28,17 @@ parts:
 `,
     instead: 'Choose a wider case, or a lead with an angled plug of the card’s maker.',
   }],
-  *test({ parts: { graphics, cards, case: box } }) {
+  test({ parts: { graphics, cards, case: box } }, tell) {
     for (const card of [...graphics, ...cards]) {
       const plugs = plugsOf(card);
       const lacks = plugs ? [] : [missing(card.part.plugs, `plugs of ${card.label}`)];
       if (box && plugs?.length !== 0) {
         const need = total(`height of ${card.label} with plug and bend`, 'length', [figure(card.part.height, `height of ${card.label}`), figure(card.part['plug-room'], `plug room of ${card.label}`)], { unit: 'mm' });
         const room = figure(box.part['card-height'], `room for a card’s height in ${box.label}`);
-        yield outcome(at(card), plugs ? atMost(need, room) : lacking(lacks), {
+        tell(outcome(at(card), plugs ? atMost(need, room) : lacking(lacks), {
           broken: () => say`${card.label} with plug and bend stands ${need} high; ${box.label} leaves ${room}.`,
           fixes: () => [swap(box), swap(card)],
-        });
+        }));
       }
     }
     for (const card of graphics) {
@@ -47,10 +47,10 @@ parts:
       if (!bend.entry || sixteen.hi === 0) continue;
       const straight = figure(bend, `straight run of the lead of ${card.label}`);
       const least = known(straightMm, 'length', 'straight run before the first bend', { unit: 'mm', source: 'common practice' });
-      yield outcome({ ...at(card, bend), path: `${card.path}.bend` }, sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), {
+      tell(outcome({ ...at(card, bend), path: `${card.path}.bend` }, sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), {
         broken: () => say`The lead of ${card.label} bends ${straight} from its plug; it is to run straight for ${least}.`,
         fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the lead run straight for ${straightMm} mm`)],
-      });
+      }));
     }
   },
 });

@@ -24,15 +24,15 @@ parts:
 `,
     instead: 'Move the machine or what shares its circuit to another one; ask a licensed electrician.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { mains } = build.file.place;
     const wall = wallPower(build);
     if (!wall || !(mains.circuit.entry ?? mains['shared-load'].entry ?? mains.rule.entry)) return;
     const load = circuitLoad(build, wall);
     const limit = circuitLimit(build);
-    yield outcome({ ...atKey(build, mains.circuit), path: 'place.mains.circuit' }, atMost(load, limit), {
+    tell(outcome({ ...atKey(build, mains.circuit), path: 'place.mains.circuit' }, atMost(load, limit), {
       broken: () => say`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours.`,
       fixes: () => (build.parts.supply ? [swap(build.parts.supply)] : []),
-    });
+    }));
   },
 });

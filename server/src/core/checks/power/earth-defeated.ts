@@ -21,15 +21,15 @@ place: { mains: { earth: lifted } }
 place: { mains: { earth: connected } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { earth } = build.file.place.mains;
     if (!earth.entry) return;
-    yield outcome(atKey(build, earth), fits(earth, 'earth contact', (is) => is === 'connected'), {
+    tell(outcome(atKey(build, earth), fits(earth, 'earth contact', (is) => is === 'connected'), {
       broken: () => earth.value === 'none'
         ? say`The mains has no earth contact; have a licensed electrician put one in before the machine is plugged in.`
         : say`The earth contact is ${earth}; it is to be connected.`,
       // An outlet without an earth contact is an electrician’s work: no change of text stands for it.
       fixes: () => (earth.value === 'lifted' ? [change(earth, 'connected', 'Connect the earth contact')] : []),
-    });
+    }));
   },
 });

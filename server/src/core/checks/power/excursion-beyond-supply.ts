@@ -22,7 +22,7 @@ parts:
 `,
     instead: 'Choose a supply that states the peaks it rides out, or follows version 3 of the design guide.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     if (!supply) return;
     const { times, lacks } = peakTimes(build);
@@ -33,12 +33,12 @@ parts:
       return { lasts, drawn, ridden, truth: atMost(drawn, ridden) };
     });
     const truths = held.map(({ truth }) => truth);
-    yield outcome(at(supply), all(...truths, lacks.length > 0 ? lacking(lacks) : sure(true)), {
+    tell(outcome(at(supply), all(...truths, lacks.length > 0 ? lacking(lacks) : sure(true)), {
       broken: () => {
         const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
         return say`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out ${ridden}.`;
       },
       fixes: () => [swap(supply)],
-    });
+    }));
   },
 });

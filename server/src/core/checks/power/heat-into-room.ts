@@ -29,16 +29,16 @@ parts:
 expect: { heat: 500 W }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.heat;
     const wall = wallPower(build);
     if (!promise.entry || !wall) return;
     const heat = derive('heat given to the room', 'power', [wall], 'all power from the wall becomes heat', (watts) => watts!, { unit: 'W' });
     const wanted = figure(promise, 'heat that is promised at most');
-    yield outcome(atKey(build, promise), atMost(heat, wanted), {
+    tell(outcome(atKey(build, promise), atMost(heat, wanted), {
       // Pieces of their own, since the figures of one sentence share their unit.
       broken: () => say`The room gets ${heat} (${say`${{ ...heat, unit: 'BTU/h' as const }}`}) under full load; at most ${say`${wanted}`} are promised.`,
       fixes: () => [Number.isFinite(heat.hi) ? change(promise, wattsText(heat.hi), `Raise the promise to ${wattsText(heat.hi)}`) : undefined, swap(build.parts.supply!)],
-    });
+    }));
   },
 });

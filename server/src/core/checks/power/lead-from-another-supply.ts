@@ -26,19 +26,19 @@ parts:
   supply: { use: holm/s750, leads: own }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     if (!supply) return;
     const { leads } = supply.at;
-    yield outcome({ ...at(supply, leads), path: `${supply.path}.leads` }, ownLeads(supply), {
+    tell(outcome({ ...at(supply, leads), path: `${supply.path}.leads` }, ownLeads(supply), {
       broken: () => say`${supply.label} is used with the leads of ${leads}; only its own are known to fit it.`,
       fixes: () => [putOn(supply, 'leads', 'own', 'Use the supply’s own leads')],
-    });
+    }));
     for (const lead of build.parts.leads) {
       const truth = madeForIt(supply, lead);
-      if (truth) yield outcome(at(lead), truth, {
+      if (truth) tell(outcome(at(lead), truth, {
         broken: () => say`${lead.label} was made for ${lead.part['made-for']}; the supply is ${supply.label}.`,
-      });
+      }));
     }
   },
 });

@@ -6,7 +6,7 @@ import { partDraw } from '../../figures/power';
 import { say } from '../../figures/say';
 import { all, atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap, type Outcome } from '../kit';
+import { at, outcome, swap, type Tell } from '../kit';
 
 export default check({
   id: 'lead-overloaded',
@@ -24,39 +24,39 @@ parts:
 `,
     instead: 'Hold the card to what its slot and its plug carry together, 225 W.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { processor, board, supply, graphics, cards } = build.parts;
     for (const card of [...graphics, ...cards]) {
       if (card.part.edge.value === 'M.2') continue;
       const draw = figure(card.part.power.sustained, `sustained power of ${card.label}`);
       const carried = cardCapacity(card);
-      yield outcome(at(card), atMost(draw, carried), {
+      tell(outcome(at(card), atMost(draw, carried), {
         broken: () => say`${card.label} draws ${draw}; its slot and plugs carry ${carried}.`,
         fixes: () => [swap(card)],
-      });
-      if (supply) yield* sharedLeads(build, card);
+      }));
+      if (supply) sharedLeads(build, card, tell);
     }
     if (!processor || !board || !supply) return;
     const draw = partDraw(processor)!;
     const carried = epsCapacity(build);
-    yield outcome(at(processor), atMost(draw, carried), {
+    tell(outcome(at(processor), atMost(draw, carried), {
       broken: () => say`The processor draws ${draw}; the EPS leads in use carry ${carried}.`,
       fixes: () => [swap(supply), swap(processor)],
-    });
+    }));
   },
 });
 
 /** Leads of the supply on which more than one plug of the card hangs. */
-function* sharedLeads(build: Build, card: Card): Iterable<Outcome> {
+function sharedLeads(build: Build, card: Card, tell: Tell): void {
   const supply = build.parts.supply!;
   const loads = cardLeadLoads(build, supply, card);
   const place = { ...at(card), path: `${card.path}.plugs` };
-  if ('lacks' in loads) return yield outcome(place, lacking(loads.lacks), { broken: () => say`` });
+  if ('lacks' in loads) return tell(outcome(place, lacking(loads.lacks), { broken: () => say`` }));
   const judged = loads.map((one) => ({ ...one, wires: wireCapacity(one.row) })).map((one) => ({ ...one, truth: atMost(one.load, one.wires) }));
   if (judged.length === 0) return;
   const over = (one: LeadLoad & { wires: (typeof judged)[number]['wires'] }) => say`One ${one.kind} lead of ${supply.label} carries ${one.load} for ${card.label}; its wires are good for ${one.wires}.`;
-  yield outcome(place, all(...judged.map(({ truth }) => truth)), {
+  tell(outcome(place, all(...judged.map(({ truth }) => truth)), {
     broken: () => over(judged.find(({ truth }) => truth.is === false)!),
     fixes: () => [swap(supply)],
-  });
+  }));
 }

@@ -27,17 +27,17 @@ parts:
 `,
     instead: 'Choose a supply with three PCIe plugs, or get the third lead from the maker of this one.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     if (!supply) return;
     const counts = countsOf(build);
     const short = counts.filter(({ truth }) => truth.is === false);
     const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
-    yield outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
+    tell(outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
       ...(onlyMoreEps ? { grade: 'short' as const } : {}),
       broken: () => join(...short.flatMap(({ words, want, have, aside }) => [say`Of ${words} power plugs the parts want ${want}; supply and leads bring ${have}.`, ...(aside ? [aside()] : [])])),
       fixes: () => [swap(supply)],
-    });
+    }));
   },
 });
 

@@ -32,7 +32,7 @@ parts:
 expect: { running-cost: 730 EUR }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect['running-cost'];
     const wall = wallPower(build);
     if (!promise.entry || !wall) return;
@@ -40,9 +40,9 @@ expect: { running-cost: 730 EUR }
     const wanted = figure(promise, 'running cost that is promised');
     const price = build.file.place.mains['price-per-kwh'];
     const comparable = !cost.currency || !wanted.currency || cost.currency === wanted.currency;
-    yield outcome(atKey(build, promise), comparable ? atMost(cost, wanted) : lacking([missing(price, `price of a kilowatt-hour in ${wanted.currency!}`)], promise, price), {
+    tell(outcome(atKey(build, promise), comparable ? atMost(cost, wanted) : lacking([missing(price, `price of a kilowatt-hour in ${wanted.currency!}`)], promise, price), {
       broken: () => say`A year’s power costs ${cost}; at most ${wanted} are promised.`,
       fixes: () => [Number.isFinite(cost.hi) && cost.currency ? change(promise, `${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`, `Raise the promise to ${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`) : undefined, swap(build.parts.supply!)],
-    });
+    }));
   },
 });

@@ -23,7 +23,7 @@ parts:
 `,
     instead: 'Choose a supply whose 16-pin lead signals 450 W or more.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply, graphics } = build.parts;
     if (!supply) return;
     for (const card of graphics) {
@@ -31,10 +31,10 @@ parts:
       if (plugs.hi === 0) continue;
       const wanted = figure(card.part['power-level'], `power level that ${card.label} wants`);
       const signalled = signalledLevel(build, supply);
-      yield outcome(at(card), plugs.missing.length > 0 ? lacking(plugs.missing) : atLeast(signalled, wanted), {
+      tell(outcome(at(card), plugs.missing.length > 0 ? lacking(plugs.missing) : atLeast(signalled, wanted), {
         broken: () => say`${card.label} wants ${wanted} signalled; its 16-pin lead signals ${signalled}.`,
         fixes: () => [swap(supply)],
-      });
+      }));
     }
   },
 });

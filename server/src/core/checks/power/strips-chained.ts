@@ -22,14 +22,14 @@ place: { mains: { strips: 2 } }
 place: { mains: { strips: 1 } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { strips } = build.file.place.mains;
     if (!strips.entry) return;
     const inRow = counted(strips, 'socket strips in a row');
     const most = known(1, 'count', 'strips used as they are listed', { source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)' });
-    yield outcome(atKey(build, strips), atMost(inRow, most), {
+    tell(outcome(atKey(build, strips), atMost(inRow, most), {
       broken: () => say`${inRow} socket strips stand between wall and machine; no more than ${most} may.`,
       fixes: () => [change(strips, 1, 'Plug one strip into the wall, and the machine into it')],
-    });
+    }));
   },
 });

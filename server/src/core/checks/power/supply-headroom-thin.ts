@@ -30,7 +30,7 @@ parts:
   supply: { rating: 550 W }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     if (!supply) return;
     const rating = figure(supply.part.rating, `rating of ${supply.label}`);
@@ -38,9 +38,9 @@ parts:
     const limit = derive('rating less headroom', 'power', [rating, free], 'rating × (100 % − headroom)', (watts, percent) => watts! * (100 - percent!) / 100, { unit: 'W' });
     const drawn = sustainedDraw(build);
     // A sum beyond the rating itself is the finding of another check.
-    yield outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
+    tell(outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
       broken: () => say`The parts draw ${drawn}; with ${free} of ${rating} kept free they may draw ${limit}.`,
       fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],
-    });
+    }));
   },
 });

@@ -35,18 +35,18 @@ bench: { supply-cover: opened }
 bench: { supply-cover: closed }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const cover = build.file.bench['supply-cover'];
     if (cover.entry) {
-      yield outcome(atKey(build, cover), fits(cover, 'whether the supply stays closed', (is) => is === 'closed'), {
+      tell(outcome(atKey(build, cover), fits(cover, 'whether the supply stays closed', (is) => is === 'closed'), {
         broken: () => say`The supply’s housing is opened; it is to stay closed.`,
         fixes: () => [change(cover, 'closed', 'Leave the supply closed')],
-      });
+      }));
     }
     for (const step of build.file.steps.value ?? []) {
       const { note } = step;
       if (note.value === undefined || !opens.test(note.value) || forbids.test(note.value)) continue;
-      yield outcome(atKey(build, note), sure(false, note), { broken: () => say`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.` });
+      tell(outcome(atKey(build, note), sure(false, note), { broken: () => say`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.` }));
     }
   },
 });

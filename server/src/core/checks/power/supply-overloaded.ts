@@ -26,20 +26,20 @@ parts:
 `,
     instead: 'Choose a supply rated above 573 W with the house’s headroom, or limit the processor’s power.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     if (!supply) return;
     const rating = figure(supply.part.rating, `rating of ${supply.label}`);
     const drawn = sustainedDraw(build);
-    yield outcome(at(supply), atMost(drawn, rating), {
+    tell(outcome(at(supply), atMost(drawn, rating), {
       broken: () => say`The parts draw ${drawn} for as long as they work; the supply delivers ${rating}.`,
       fixes: () => [swap(supply), limitProcessor(build, drawn, rating)],
-    });
+    }));
     const drawn12 = twelveVoltDraw(build);
     const rails = twelveVoltLimit(supply);
-    yield outcome({ ...at(supply, supply.part.rails), path: `${supply.path}.rails` }, atMost(drawn12, rails), {
+    tell(outcome({ ...at(supply, supply.part.rails), path: `${supply.path}.rails` }, atMost(drawn12, rails), {
       broken: () => say`The parts draw ${drawn12} at 12 V; the supply’s 12 V rails deliver ${rails}.`,
       fixes: () => [swap(supply), limitProcessor(build, drawn12, rails)],
-    });
+    }));
   },
 });

@@ -20,14 +20,14 @@ parts:
 `,
     instead: 'Choose an SFX supply, or a case that takes ATX.',
   }],
-  *test({ parts: { supply, case: box } }) {
+  test({ parts: { supply, case: box } }, tell) {
     if (!supply || !box) return;
     const { form } = supply.part;
     const takes = box.part['supply-forms'];
     const truth = agree(form, `outline of ${supply.label}`, takes, `supply outlines of ${box.label}`, (has, list) => list.some((one) => one.value === has));
-    yield outcome(at(supply), truth, {
+    tell(outcome(at(supply), truth, {
       broken: () => say`The supply is ${form}; the case takes ${(takes.value ?? []).map((one) => one.text).join(', ') || 'none'}.`,
       fixes: () => [swap(supply), swap(box)],
-    });
+    }));
   },
 });

@@ -21,13 +21,13 @@ parts:
 `,
     instead: 'Choose a supply 160 mm deep or less, or take the drive cage out and state the room it leaves.',
   }],
-  *test({ parts: { supply, case: box } }) {
+  test({ parts: { supply, case: box } }, tell) {
     if (!supply || !box) return;
     const depth = figure(supply.part.depth, `depth of ${supply.label}`);
     const room = figure(box.part['supply-depth'], `room for a supply in ${box.label}`);
-    yield outcome(at(supply), atMost(depth, room), {
+    tell(outcome(at(supply), atMost(depth, room), {
       broken: () => say`The supply is ${depth} deep; the case leaves ${room}.`,
       fixes: () => [swap(supply), swap(box)],
-    });
+    }));
   },
 });

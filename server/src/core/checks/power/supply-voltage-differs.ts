@@ -29,25 +29,25 @@ parts:
   supply: { inlet: { lowest: 100 V, highest: 240 V, selector: true }, selector: 230 V }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     const { voltage } = build.file.place.mains;
     if (!supply || !voltage.entry) return;
     const mains = figure(voltage, 'mains voltage');
     const lowest = figure(supply.part.inlet.lowest, `lowest mains voltage of ${supply.label}`);
     const highest = figure(supply.part.inlet.highest, `highest mains voltage of ${supply.label}`);
-    yield outcome(at(supply), all(atLeast(mains, beyond(lowest, -1)), atMost(mains, beyond(highest, 1))), {
+    tell(outcome(at(supply), all(atLeast(mains, beyond(lowest, -1)), atMost(mains, beyond(highest, 1))), {
       broken: () => say`The mains is ${mains}; the supply takes ${lowest} to ${highest}, and ${tolerance} beyond either.`,
       fixes: () => [swap(supply)],
-    });
+    }));
     const { selector } = supply.at;
     const stands = figure(selector, `selector of ${supply.label}`);
     const range = badgeMains(Math.max(0, Number.isFinite(mains.lo) ? mains.lo : 0));
     const usual = range === '115 V' ? 115 : 230;
-    yield outcome({ ...at(supply, selector), path: `${supply.path}.selector` }, selectorTruth(supply, range), {
+    tell(outcome({ ...at(supply, selector), path: `${supply.path}.selector` }, selectorTruth(supply, range), {
       broken: () => say`The selector stands at ${stands}; the mains is ${mains}.`,
       fixes: () => [range && putOn(supply, 'selector', `${usual} V`, `Set the selector to ${usual} V`)],
-    });
+    }));
   },
 });
 

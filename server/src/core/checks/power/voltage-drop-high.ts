@@ -6,7 +6,7 @@ import { all, atMost, lacking } from '../../figures/truth';
 import type { Placed } from '../../build/build';
 import { CARD_PLUG_TOLERANCE_PERCENT, RAIL_TOLERANCE_PERCENT } from '../../trade/power';
 import { check } from '../check';
-import { at, outcome, swap, type Outcome } from '../kit';
+import { at, outcome, swap, type Tell } from '../kit';
 
 interface Drop { readonly kind: string; readonly drop: Figure }
 
@@ -26,32 +26,32 @@ parts:
 `,
     instead: 'Use a shorter or thicker lead, or one lead a plug.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply, processor, graphics, cards, board } = build.parts;
     if (!supply) return;
     for (const card of [...graphics, ...cards]) {
       const loads = cardLeadLoads(build, supply, card);
-      if ('lacks' in loads) yield outcome(at(card), lacking(loads.lacks), { broken: () => say`` });
-      else yield* judged(supply, card, loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) })));
+      if ('lacks' in loads) tell(outcome(at(card), lacking(loads.lacks), { broken: () => say`` }));
+      else judged(supply, card, loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) })), tell);
     }
     if (!processor || !board) return;
     const leads = supply.part['own-leads'];
-    if (!leads.value) yield outcome(at(processor), lacking([missing(leads, `leads of ${supply.label}`)]), { broken: () => say`` });
-    else yield* judged(supply, processor, leads.value.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, processor)) })));
+    if (!leads.value) tell(outcome(at(processor), lacking([missing(leads, `leads of ${supply.label}`)]), { broken: () => say`` }));
+    else judged(supply, processor, leads.value.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, processor)) })), tell);
   },
 });
 
-function* judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[]): Iterable<Outcome> {
+function judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[], tell: Tell): void {
   if (drops.length === 0) return;
   const percent = CARD_PLUG_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT;
   const span = known(percent, 'percent', 'what is left between both tolerances', { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' });
   const limit = derive('drop allowed in a lead', 'voltage', [span], '12 V × what is left between both tolerances', (of) => 12 * of! / 100, { unit: 'mV' });
   const truths = drops.map(({ drop }) => atMost(drop, limit));
-  yield outcome(at(fed), all(...truths), {
+  tell(outcome(at(fed), all(...truths), {
     broken: () => {
       const { kind, drop } = drops[truths.findIndex((truth) => truth.is === false)]!;
       return say`The ${kind} lead to ${fed.label} loses ${drop}; ${limit} are left for it.`;
     },
     fixes: () => [swap(supply)],
-  });
+  }));
 }

@@ -29,14 +29,14 @@ parts:
 expect: { power: { wall: 500 W } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const promise = build.file.expect.power.wall;
     const wall = wallPower(build);
     if (!promise.entry || !wall) return;
     const wanted = figure(promise, 'power from the wall that is promised');
-    yield outcome(atKey(build, promise), atMost(wall, wanted), {
+    tell(outcome(atKey(build, promise), atMost(wall, wanted), {
       broken: () => say`From the wall come ${wall} under full load; at most ${wanted} are promised.`,
       fixes: () => [Number.isFinite(wall.hi) ? change(promise, wattsText(wall.hi), `Raise the promise to ${wattsText(wall.hi)}`) : undefined, swap(build.parts.supply!)],
-    });
+    }));
   },
 });

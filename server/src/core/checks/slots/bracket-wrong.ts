@@ -22,17 +22,17 @@ parts:
 `,
     instead: 'Order the low-profile bracket that its maker sells for the card, or choose a case for full height.',
   }],
-  *test(build) {
+  test(build, tell) {
     const box = build.parts.case;
     if (!box) return;
     for (const card of cardsOf(build)) {
       const wants = box.part.bracket;
       const own = card.part.bracket;
       const on = agree(own, `bracket of ${card.label}`, wants, `bracket height of ${box.label}`, (a, b) => a === b);
-      yield outcome(at(card), on.is === false ? any(on, inBox(card, wants.value!)) : on, {
+      tell(outcome(at(card), on.is === false ? any(on, inBox(card, wants.value!)) : on, {
         broken: () => say`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are ${wants}.`,
         fixes: () => [swap(card), swap(box)],
-      });
+      }));
     }
   },
 });

@@ -24,17 +24,17 @@ parts:
 `,
     instead: 'Put the card into a slot that is as long as its edge.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
       const { edge } = card.part;
       const short = (other: NonNullable<typeof slot>) => any(
         agree(edge, `edge of ${card.label}`, other.length, `length of ${name}`, (own, room) => contacts(own) <= contacts(room)),
         fits(other['open-ended'], `open end of ${name}`, (open) => open),
       );
-      yield outcome(at(card, card.at.slot), slot ? short(slot) : lacking(lacks), {
+      tell(outcome(at(card, card.at.slot), slot ? short(slot) : lacking(lacks), {
         broken: () => say`${card.label} has an edge of ${edge}; ${card.at.slot} is ${slot!.length} long and closed.`,
         fixes: () => cardMoves(build, card, (other) => short(other).is === true),
-      });
+      }));
     }
   },
 });

@@ -23,17 +23,17 @@ parts:
 `,
     instead: 'Put the card into a slot that is wired for its lanes.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
       const own = endOf(card.part.link, card.label);
       const wired = slot && wiringOf(slot, name!);
       const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(lacks);
       const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { lanes: wired!.lanes }]);
-      yield outcome(at(card, card.at.slot), truth, {
+      tell(outcome(at(card, card.at.slot), truth, {
         ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
         broken: () => say`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}: ${say`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
         fixes: () => cardMoves(build, card),
-      });
+      }));
     }
   },
 });

@@ -27,16 +27,16 @@ parts:
 `,
     instead: 'Choose a board with one PCIe slot more, or leave the card out.',
   }],
-  *test(build) {
+  test(build, tell) {
     if (!build.parts.board) return;
     let waiting = 0;
     for (const card of cardsOf(build)) {
       const seat = seatOf(build, card);
-      if (seat.name !== undefined) yield inSlot(build, card, seat);
-      else yield waits(build, card, (waiting += card.at.count.value ?? 1));
+      if (seat.name !== undefined) tell(inSlot(build, card, seat));
+      else tell(waits(build, card, (waiting += card.at.count.value ?? 1)));
     }
-    for (const module of modulesAmong(build)) if (module.at.slot.value !== undefined) yield inSlot(build, module, seatOf(build, module));
-    for (const drive of build.parts.drives) if (drive.at.slot.value !== undefined) yield inSlot(build, drive, seatOf(build, drive));
+    for (const module of modulesAmong(build)) if (module.at.slot.value !== undefined) tell(inSlot(build, module, seatOf(build, module)));
+    for (const drive of build.parts.drives) if (drive.at.slot.value !== undefined) tell(inSlot(build, drive, seatOf(build, drive)));
   },
 });
 

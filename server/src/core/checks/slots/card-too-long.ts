@@ -22,16 +22,16 @@ parts:
 `,
     instead: 'Choose a card of 330 mm or shorter, or a deeper case.',
   }],
-  *test(build) {
+  test(build, tell) {
     const box = build.parts.case;
     if (!box) return;
     const room = figure(box.part['card-length'], `room for a card in ${box.label}`);
     for (const card of cardsOf(build)) {
       const length = figure(card.part.length, `length of ${card.label}`);
-      yield outcome(at(card), atMost(length, room), {
+      tell(outcome(at(card), atMost(length, room), {
         broken: () => say`${card.label} is ${length} long; ${box.label} leaves ${room}.`,
         fixes: () => [swap(card), swap(box)],
-      });
+      }));
     }
   },
 });

@@ -22,16 +22,16 @@ parts:
 `,
     instead: 'Choose a lower card, or a wider case.',
   }],
-  *test(build) {
+  test(build, tell) {
     const box = build.parts.case;
     if (!box) return;
     const room = figure(box.part['card-height'], `room over a card in ${box.label}`);
     for (const card of cardsOf(build)) {
       const height = figure(card.part.height, `height of ${card.label}`);
-      yield outcome(at(card), atMost(height, room), {
+      tell(outcome(at(card), atMost(height, room), {
         broken: () => say`${card.label} stands ${height} high; ${box.label} leaves ${room}.`,
         fixes: () => [swap(card), swap(box)],
-      });
+      }));
     }
   },
 });

@@ -25,13 +25,13 @@ parts:
 `,
     instead: 'Put the card into a higher slot, or choose a case with more openings.',
   }],
-  *test(build) {
+  test(build, tell) {
     const box = build.parts.case;
     if (!box) return;
     const has = counted(box.part.openings, `openings of ${box.label}`);
     for (const card of cardsOf(build)) {
       const last = lastOpening(build, card);
-      yield outcome(at(card, card.at.slot), atMost(last, has), {
+      tell(outcome(at(card, card.at.slot), atMost(last, has), {
         broken: () => (last.lo === last.hi
           ? say`${card.label} reaches to opening ${last}; ${box.label} has ${has}.`
           : say`${card.label} is ${counted(card.part.openings, 'openings')} openings thick; ${box.label} has ${has}.`),
@@ -39,7 +39,7 @@ parts:
           yield* cardMoves(build, card);
           yield swap(box);
         },
-      });
+      }));
     }
   },
 });

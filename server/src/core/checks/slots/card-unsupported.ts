@@ -26,15 +26,15 @@ parts:
   graphics: { mass: 1900 g, length: 336 mm, support: true }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const card of cardsOf(build)) {
       if (card.at.riser.entry) continue;
       const mass = figure(card.part.mass, `mass of ${card.label}`);
       const limit = hanging(build, card);
-      yield outcome(at(card, card.at.support), any(fits(card.at.support, `support of ${card.label}`, (is) => is), atMost(mass, limit)), {
+      tell(outcome(at(card, card.at.support), any(fits(card.at.support, `support of ${card.label}`, (is) => is), atMost(mass, limit)), {
         broken: () => say`${card.label} weighs ${mass} and hangs without support; at ${figure(card.part.length, 'length')} long the house lets ${limit} hang.`,
         fixes: () => [putOn(card, 'support', true, 'Put a support under its end')],
-      });
+      }));
     }
   },
 });

@@ -25,19 +25,19 @@ parts:
 `,
     instead: 'Put the other card below, or choose a thinner one.',
   }],
-  *test(build) {
+  test(build, tell) {
     const cards = [...cardsInSlots(build)].map(({ card, seat }) => measure(card, seat));
     if (cards.length < 2) return;
     for (const own of cards) {
       const others = cards.filter((other) => other !== own).map((other) => ({ ...other, truth: clear(own, other) }));
       const hit = others.find(({ truth }) => truth.is === false);
-      yield outcome(at(own.card, own.card.at.slot), all(...others.map(({ truth }) => truth)), {
+      tell(outcome(at(own.card, own.card.at.slot), all(...others.map(({ truth }) => truth)), {
         broken: () => say`${own.card.label} covers the openings ${own.first} to ${own.last}; ${hit!.card.label} in ${hit!.card.at.slot} is at ${hit!.first}.`,
         *fixes() {
           yield* cardMoves(build, hit!.card);
           yield* cardMoves(build, own.card);
         },
-      });
+      }));
     }
   },
 });

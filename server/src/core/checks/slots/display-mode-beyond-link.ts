@@ -33,9 +33,9 @@ expect:
     - { mode: 3840x2160 @ 75 Hz, depth: 8 bit, port: DP_1 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const promise of build.file.expect.displays.value ?? []) {
-      if (promise.mode.value) yield judge(build, promise, promise.mode.value);
+      if (promise.mode.value) tell(judge(build, promise, promise.mode.value));
     }
   },
 });

@@ -25,9 +25,9 @@ parts:
 `,
     instead: 'Choose a display that takes the other plug, or a card with two of this one.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const display of build.parts.displays) {
-      yield outcome(at(display, display.at.port), display.at.port.value === undefined ? unnamed(build, display) : named(build, display), {
+      tell(outcome(at(display, display.at.port), display.at.port.value === undefined ? unnamed(build, display) : named(build, display), {
         broken: () => (display.at.port.value === undefined
           ? say`${display.label} takes ${inputLinks(display)}; no output with such a plug is left for it.`
           : say`${display.label} takes ${inputLinks(display)}; ${display.at.port} drives ${portLink(build, display)}.`),
@@ -35,7 +35,7 @@ parts:
           yield swap(display);
           for (const card of build.parts.graphics) yield swap(card);
         },
-      });
+      }));
     }
   },
 });

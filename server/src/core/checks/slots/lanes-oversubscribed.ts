@@ -32,22 +32,22 @@ expect:
 `,
     instead: 'Move one of the drives to a socket on the processor, or promise less.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor } = build.parts;
     if (!board) return;
     const lanes = processorLanes(build);
     if (processor && lanes) {
       const brought = counted(processor.part.lanes, `lanes of ${processor.label}`);
-      yield outcome(at(processor), atMost(lanes, brought), {
+      tell(outcome(at(processor), atMost(lanes, brought), {
         broken: () => say`The slots on the processor use ${lanes} lanes; ${processor.label} brings ${brought}.`,
         fixes: () => [swap(processor)],
-      });
+      }));
     }
     const demand = chipsetDemand(build);
     const through = uplink(build);
     if (!demand || !through) return;
     const isPromised = atMost(demand.promised, through).is === false;
-    yield outcome(at(board), atMost(demand.all, through), {
+    tell(outcome(at(board), atMost(demand.all, through), {
       ...(isPromised ? {} : { grade: 'note' as const }),
       broken: () => say`What stands behind the chipset is to move ${demand.all} at once; its link to the processor carries ${through}.`,
       *fixes(): Iterable<FixIdea | undefined> {
@@ -55,6 +55,6 @@ expect:
           for (const [name, slot] of freeSlots(build)) if (slot.from.value === 'processor') yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
         }
       },
-    });
+    }));
   },
 });

@@ -23,7 +23,7 @@ parts:
 `,
     instead: 'Put the card into a faster slot, or accept the rate that this one gives.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
       const own = endOf(card.part.link, card.label);
       const source = slot && sourceGeneration(build, slot, name!);
@@ -31,11 +31,11 @@ parts:
       const runs = wired && (source ? least(`generation in ${name}`, [wired, source]) : wired);
       const truth = runs ? atMost(own.generation, runs) : lacking(lacks);
       const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { generation: runs! }]);
-      yield outcome(at(card, card.at.slot), truth, {
+      tell(outcome(at(card, card.at.slot), truth, {
         ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
         broken: () => say`${card.label} is of PCIe generation ${own.generation}; in ${card.at.slot} it runs at ${runs!}: ${say`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
         fixes: () => cardMoves(build, card),
-      });
+      }));
     }
   },
 });

@@ -27,17 +27,17 @@ parts:
   graphics: { link: PCIe 4 x16, slot: PCIE_1, riser: PCIe 4 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
       const riser = riserOf(card);
       if (!riser) continue;
       const source = slot && sourceGeneration(build, slot, name!);
       const without = slot && least(`generation of ${card.label} in ${name} without the riser`,
         [endOf(card.part.link, card.label).generation, wiringOf(slot, name!).generation, ...(source ? [source] : [])]);
-      yield outcome(at(card, card.at.riser), without ? atLeast(riser, without) : lacking(lacks), {
+      tell(outcome(at(card, card.at.riser), without ? atLeast(riser, without) : lacking(lacks), {
         broken: () => say`The riser is made for PCIe generation ${riser}; ${card.label} would run at ${without!} in ${card.at.slot}.`,
         fixes: () => (without && without.lo === without.hi ? [putOn(card, 'riser', `PCIe ${without.lo}`, `Use a riser for PCIe ${without.lo}`)] : []),
-      });
+      }));
     }
   },
 });

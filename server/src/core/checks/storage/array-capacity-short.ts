@@ -6,7 +6,7 @@ import { arrayCapacity, arrayDrives, arrayMakes, type ArrayDrives } from '../../
 import { atLeast, lacking, sure } from '../../figures/truth';
 import { ARRAY_KINDS, arrayNeeds, arraySurvives, levelOfKind, type ArrayKind } from '../../trade/arrays';
 import { check } from '../check';
-import { atKey, change, outcome, type FixIdea, type Outcome } from '../kit';
+import { atKey, change, outcome, type FixIdea, type Outcome, type Tell } from '../kit';
 import { floorSize, some } from './storage-kit';
 
 export default check({
@@ -33,38 +33,38 @@ expect:
   arrays: { vault: { kind: single parity, drives: [archive], capacity: 24 TB } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const [name, array] of build.file.expect.arrays.value ?? []) {
       const kind = array.kind.value as ArrayKind | undefined;
       const names = array.drives.value?.map((item) => item.value ?? '');
       const drives = names && arrayDrives(build, names);
       const lacks = [...(kind ? [] : [missing(array.kind, `kind of ${name}`)]), ...(drives ? [] : [missing(array.drives, `drives of ${name}`)])];
-      if (kind && drives) yield* judge(build, name, array, kind, drives);
-      else yield outcome(atKey(build, array.capacity), lacking(lacks), { broken: () => say`` });
+      if (kind && drives) judge(build, name, array, kind, drives, tell);
+      else tell(outcome(atKey(build, array.capacity), lacking(lacks), { broken: () => say`` }));
     }
   },
 });
 
 type Promised = NonNullable<Build['file']['expect']['arrays']['value']> extends ReadonlyMap<string, infer A> ? A : never;
 
-function* judge(build: Build, name: string, array: Promised, kind: ArrayKind, drives: ArrayDrives): Iterable<Outcome> {
+function judge(build: Build, name: string, array: Promised, kind: ArrayKind, drives: ArrayDrives, tell: Tell): void {
   const have = number(drives.count, `drives of ${name}`);
   const makes = arrayMakes(kind, drives.count);
   const { least, even } = arrayNeeds(kind);
   const need = known(least, 'count', `drives that a ${kind} needs`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
-  yield outcome(atKey(build, array.kind), sure(makes, have, need), {
+  tell(outcome(atKey(build, array.kind), sure(makes, have, need), {
     broken: () => say`${name} joins ${have} drives as ${array.kind}, which needs ${even ? 'an even number, ' : ''}${need} or more.`,
     fixes: () => kinds(array, drives.count, 0),
-  });
+  }));
   if (!makes) return;
-  if (array.capacity.node) yield capacity(build, name, array, kind, drives);
+  if (array.capacity.node) tell(capacity(build, name, array, kind, drives));
   if (array.survives.entry) {
     const wanted = counted(array.survives, `failures promised of ${name}`);
     const survives = known(arraySurvives(kind, drives.count), 'count', `failures that ${name} survives`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
-    yield outcome(atKey(build, array.survives), atLeast(survives, wanted), {
+    tell(outcome(atKey(build, array.survives), atLeast(survives, wanted), {
       broken: () => say`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')}; as ${array.kind} of ${have} it survives ${survives}.`,
       fixes: () => kinds(array, drives.count, wanted.hi),
-    });
+    }));
   }
 }
 

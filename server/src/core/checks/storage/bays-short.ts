@@ -25,7 +25,7 @@ parts:
 `,
     instead: 'Choose a case with more bays, or larger drives and fewer of them.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { case: box, drives } = build.parts;
     if (!box) return;
     for (const shape of ['3.5 in', '2.5 in']) {
@@ -34,10 +34,10 @@ parts:
       const last = drives.findLast((drive) => belongs(drive) !== false);
       if (!wanted || !last) continue;
       const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
-      yield outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
+      tell(outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
         broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
         fixes: () => [otherBay(last, shape), swap(box)],
-      });
+      }));
     }
   },
 });

@@ -26,7 +26,7 @@ parts:
     - { name: archive, capacity: 4 TB, boot: true, partitions: GPT }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, drives } = build.parts;
     const limit = known(MBR_LIMIT_BYTES, 'data-size', 'reach of an MBR table', { unit: 'TB', source: '`sfdisk`: 2³² × 512 bytes' });
     for (const drive of drives) {
@@ -36,18 +36,18 @@ parts:
         const starts = board.part.firmware['boots-from'];
         const listed = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)])
           : fits(starts, `buses ${board.label} starts from`, (list) => list.some((one) => one.value === bus.value));
-        yield outcome(at(drive, boot), listed, {
+        tell(outcome(at(drive, boot), listed, {
           broken: () => say`The machine is to start from ${drive.label}; the firmware of ${board.label} does not start from ${bus}.`,
           fixes: () => [swap(drive), swap(board)],
-        });
+        }));
       }
       if (!partitions.entry && !boot.value) continue;
       const capacity = figure(drive.part.capacity, `capacity of ${drive.label}`);
       const gpt = partitions.entry ? fits(partitions, `partitions of ${drive.label}`, (kind) => kind === 'GPT') : lacking([missing(partitions, `partitions of ${drive.label}`)]);
-      yield outcome(at(drive, partitions), any(gpt, atMost(capacity, limit)), {
+      tell(outcome(at(drive, partitions), any(gpt, atMost(capacity, limit)), {
         broken: () => say`${drive.label} holds ${capacity} and is divided with MBR, which reaches ${limit}.`,
         fixes: () => [putOn(drive, 'partitions', 'GPT', 'Divide it with GPT')],
-      });
+      }));
     }
   },
 });

@@ -31,19 +31,19 @@ expect:
   drives: { archive: { capacity: 12 TB } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '')?.capacity;
       if (!promise?.node) continue;
       const wanted = figure(promise, `capacity promised of ${drive.label}`);
       const held = driveCapacity(drive);
-      yield outcome(atKey(build, promise), atLeast(held, wanted), {
+      tell(outcome(atKey(build, promise), atLeast(held, wanted), {
         broken: () => say`${drive.label} is to hold ${wanted}; sold as ${drive.part.capacity}, it holds ${held}.`,
         *fixes(): Iterable<FixIdea | undefined> {
           if (held.lo > 0) yield change(promise, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`);
           yield swap(drive);
         },
-      });
+      }));
     }
   },
 });

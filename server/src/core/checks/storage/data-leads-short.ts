@@ -31,14 +31,14 @@ parts:
     - { kind: SATA data, count: 1 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     const wanted = portDrives(build);
     if (!board || !wanted) return;
     const leads = dataLeads(build);
-    yield outcome(at(board), atMost(wanted, leads), {
+    tell(outcome(at(board), atMost(wanted, leads), {
       broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA data lead; the boxes and the list hold ${leads}.`,
       fixes: () => (Number.isFinite(wanted.hi) ? [addToList(build, 'leads', { kind: 'SATA data', count: wanted.hi - leads.lo }, `Buy ${wanted.hi - leads.lo} SATA data lead${wanted.hi - leads.lo === 1 ? '' : 's'}`)] : []),
-    });
+    }));
   },
 });

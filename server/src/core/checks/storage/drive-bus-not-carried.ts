@@ -36,12 +36,12 @@ parts:
     - { name: archive, bus: SATA, shape: M.2, slot: M2_2 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     if (!build.parts.board) return;
     for (const drive of build.parts.drives) {
       const seat = seatOf(build, drive);
-      if (seat.name !== undefined) yield inSlot(build, drive, seat);
-      else if (drive.at.port.value !== undefined && drive.part.bus.value !== 'USB') yield onPort(build, drive);
+      if (seat.name !== undefined) tell(inSlot(build, drive, seat));
+      else if (drive.at.port.value !== undefined && drive.part.bus.value !== 'USB') tell(onPort(build, drive));
     }
   },
 });

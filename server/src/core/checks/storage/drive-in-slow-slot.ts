@@ -38,7 +38,7 @@ parts:
     - { name: scratch, bus: NVMe, shape: M.2, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_1 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { placed, seat } of modulesOf(build)) {
       const bus = placed.role === 'drives' ? (placed as Drive).part.bus : undefined;
       if (!bus || (bus.value !== undefined && bus.value !== 'NVMe')) continue;
@@ -51,10 +51,10 @@ parts:
       const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
         : all(...rivals.map(({ truth }) => truth));
       const best = rivals.filter(({ truth }) => truth.is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
-      yield outcome(at(drive, drive.at.slot), truth, {
+      tell(outcome(at(drive, drive.at.slot), truth, {
         broken: () => say`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read at ${best!.rate}.`,
         fixes: () => [putOn(drive, 'slot', best!.name, `Move ${drive.label} to ${best!.name}`)],
-      });
+      }));
     }
   },
 });

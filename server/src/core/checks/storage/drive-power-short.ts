@@ -23,14 +23,14 @@ parts:
 `,
     instead: 'Choose a supply with more SATA power plugs, or one of its own further leads.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { supply } = build.parts;
     const wanted = housedDrives(build);
     const plugs = drivePlugs(build);
     if (!supply || !wanted || !plugs) return;
-    yield outcome(at(supply), atMost(wanted, plugs), {
+    tell(outcome(at(supply), atMost(wanted, plugs), {
       broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA power plug; there ${some(plugs, 'is', 'are')} ${plugs}.`,
       fixes: () => [swap(supply)],
-    });
+    }));
   },
 });

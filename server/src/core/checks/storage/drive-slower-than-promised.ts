@@ -34,7 +34,7 @@ expect:
   drives: { scratch: { read: 150 MB/s } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
       for (const way of ['read', 'write'] as const) {
@@ -43,10 +43,10 @@ expect:
         const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
         const reached = driveRate(build, drive, way);
         const bound = binding(reached);
-        yield outcome({ ...at(drive, drive.part.bus), path: promise[way].path }, atLeast(reached, wanted), {
+        tell(outcome({ ...at(drive, drive.part.bus), path: promise[way].path }, atLeast(reached, wanted), {
           broken: () => say`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets the limit.`,
           fixes: () => fixes(build, drive, promise[way], reached),
-        });
+        }));
       }
     }
   },

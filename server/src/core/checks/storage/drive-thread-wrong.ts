@@ -31,16 +31,16 @@ parts:
     - { name: archive, shape: 3.5 in, screw: 6-32 }
 `,
   }],
-  *test({ parts: { drives, case: box } }) {
+  test({ parts: { drives, case: box } }, tell) {
     for (const drive of drives) {
       const own = drive.at.screw;
       if ((!own.entry && !box) || !mayBeHoused(drive)) continue;
       const screw = own.entry ? own : byShape(box!.part['bay-thread'], drive, `bay thread of ${box!.label}`);
       const wants = threadOf(drive);
-      yield outcome({ ...at(drive, own), path: `${drive.path}.screw` }, judge(drive, screw, wants), {
+      tell(outcome({ ...at(drive, own), path: `${drive.path}.screw` }, judge(drive, screw, wants), {
         broken: () => say`${drive.label} takes ${wants!} screws; ${own.entry ? 'it is fixed with' : say`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,
         fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
-      });
+      }));
     }
   },
 });

@@ -36,10 +36,10 @@ expect:
   drives: { archive: { read: 600 MB/s } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
-      for (const way of ['read', 'write'] as const) if (promise?.[way].value) yield judge(build, drive, promise[way]);
+      for (const way of ['read', 'write'] as const) if (promise?.[way].value) tell(judge(build, drive, promise[way]));
     }
   },
 });

@@ -33,7 +33,7 @@ expect:
   drives: { scratch: { written-per-day: 400 GB, years: 4 } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
       if (!promise?.['written-per-day'].node) continue;
@@ -41,14 +41,14 @@ expect:
       const years = counted(promise.years, `years promised of ${drive.label}`);
       const written = derive(`data written to ${drive.label}`, 'data-size', [perDay, years], 'a day × 365 × years', (day, n) => writtenBytes(day!, n!), { unit: 'TB' });
       const stated = figure(drive.part.endurance, `endurance of ${drive.label}`);
-      yield outcome(atKey(build, promise['written-per-day']), atMost(written, stated), {
+      tell(outcome(atKey(build, promise['written-per-day']), atMost(written, stated), {
         broken: () => say`At ${perDay} a day ${drive.label} has taken ${say`${written} by the end of year ${years}; it states ${stated}`}.`,
         *fixes(): Iterable<FixIdea | undefined> {
           const whole = wholeYears(stated, perDay);
           if (whole >= 1) yield change(promise.years, whole, `Lower the promise to ${whole} year${whole === 1 ? '' : 's'}`);
           yield swap(drive);
         },
-      });
+      }));
     }
   },
 });

@@ -22,17 +22,17 @@ parts:
 `,
     instead: 'Put the drive into a socket with key M, or choose a module that is cut for the socket.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       const own = placed.part.key;
       const truth = slot ? keyFits(slot, name!, own, placed.label) : lacking(lacks);
-      yield outcome(at(placed, placed.at.slot), truth, {
+      tell(outcome(at(placed, placed.at.slot), truth, {
         broken: () => say`${placed.label} is cut for key ${own}; ${placed.at.slot} has key ${slot!.key}.`,
         *fixes() {
           yield* moves(build, placed, (other) => other.kind.value === 'M.2' && keyFits(other, '', own, '').is === true);
           yield swap(placed);
         },
-      });
+      }));
     }
   },
 });

@@ -28,16 +28,16 @@ parts:
     - { name: scratch, shape: M.2, size: 22110, slot: M2_2 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       const { size } = placed.part;
-      yield outcome(at(placed, placed.at.slot), slot ? sizeFits(slot, name!, size, placed.label) : lacking(lacks), {
+      tell(outcome(at(placed, placed.at.slot), slot ? sizeFits(slot, name!, size, placed.label) : lacking(lacks), {
         broken: () => say`${placed.label} is of size ${size}; ${placed.at.slot} has posts for ${spoken(slot!.sizes.value ?? [])}.`,
         *fixes() {
           yield* moves(build, placed, (other) => other.kind.value === 'M.2' && sizeFits(other, '', size, '').is === true);
           yield swap(placed);
         },
-      });
+      }));
     }
   },
 });

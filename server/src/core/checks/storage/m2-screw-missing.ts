@@ -37,15 +37,15 @@ parts:
     - { item: M.2 screw, count: 1 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     let wanted = 0;
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       const holds = slot ? fits(slot.fixing, `fixing of ${name}`, (fixing) => fixing !== 'none') : lacking(lacks);
       if (holds.is !== true) wanted++;
-      yield outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
+      tell(outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
         broken: () => say`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box holds an M.2 screw for it.`,
         fixes: () => [addToList(build, 'fixings', { item: 'M.2 screw', count: 1 }, 'Buy an M.2 screw')],
-      });
+      }));
     }
   },
 });

@@ -24,19 +24,19 @@ parts:
 `,
     instead: 'Choose a module with lower components, or a socket with more room.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
       if (placed.role !== 'drives') continue;
       const drive = placed as Drive;
       const height = figure(drive.part.thickness, `thickness of ${drive.label}`);
       const room = slot && figure(slot['component-room'], `component room of ${name}`);
-      yield outcome(at(drive, drive.at.slot), room ? atMost(height, room) : lacking(lacks), {
+      tell(outcome(at(drive, drive.at.slot), room ? atMost(height, room) : lacking(lacks), {
         broken: () => say`${drive.label} stands ${height} high; ${drive.at.slot} leaves ${room!}.`,
         *fixes() {
           yield* moves(build, drive, (other) => (other['component-room'].value?.lo ?? -1) >= height.hi);
           yield swap(drive);
         },
-      });
+      }));
     }
   },
 });

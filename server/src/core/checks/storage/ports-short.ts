@@ -23,14 +23,14 @@ parts:
 `,
     instead: 'Choose a board with more ports, a card that brings some, or fewer and larger drives.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board } = build.parts;
     const wanted = portDrives(build);
     const left = portsLeft(build);
     if (!board || !wanted || !left) return;
-    yield outcome(at(board), atMost(wanted, left), {
+    tell(outcome(at(board), atMost(wanted, left), {
       broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA port; ${left} ${some(left, 'is', 'are')} left.`,
       fixes: () => [swap(board)],
-    });
+    }));
   },
 });

@@ -30,17 +30,17 @@ parts:
     - { name: archive, shape: 2.5 in, screw-depth: 3 mm, screw-length: 3 mm }
 `,
   }],
-  *test({ parts: { drives, case: box } }) {
+  test({ parts: { drives, case: box } }, tell) {
     for (const drive of drives) {
       const own = drive.at['screw-length'];
       if ((!own.entry && !box) || !mayBeHoused(drive)) continue;
       const reach = own.entry ? figure(own, `screw length of ${drive.label}`) : bayReach(box!, drive);
       const depth = figure(drive.part['screw-depth'], `screw depth of ${drive.label}`);
       const clips = own.entry ? sure(false) : clipped(box!, drive);
-      yield outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
+      tell(outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
         broken: () => say`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
         fixes: () => [putOn(drive, 'screw-length', drive.part['screw-depth'].text, `Set the screw length to ${drive.part['screw-depth'].text}`), swap(drive)],
-      });
+      }));
     }
   },
 });

@@ -29,7 +29,7 @@ parts:
 `,
     instead: 'Put the drive into a socket that takes no lanes from the card.',
   }],
-  *test(build) {
+  test(build, tell) {
     if (!build.parts.board) return;
     const seats = onLanes(build);
     for (const placed of seated(build)) {
@@ -37,10 +37,10 @@ parts:
       if (seat.name === undefined) continue;
       const losers = others(seats, seat).map((other) => ({ ...other, truth: unharmed(seat, other) }));
       const hit = losers.find(({ truth }) => truth.is === false);
-      yield outcome(at(placed, placed.at.slot), losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)), {
+      tell(outcome(at(placed, placed.at.slot), losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)), {
         broken: () => say`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half} of its ${hit!.own} lanes, ${rates(hit!)}.`,
         fixes: () => moves(build, placed),
-      });
+      }));
     }
   },
 });

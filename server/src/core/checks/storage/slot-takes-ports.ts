@@ -37,7 +37,7 @@ parts:
     - { name: archive, bus: SATA, port: SATA_4 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     if (!build.parts.board) return;
     for (const placed of seated(build)) {
       if (placed.at.slot.value === undefined) continue;
@@ -46,10 +46,10 @@ parts:
       const takes = slot?.['takes-from'];
       const hit = others.filter((user) => takes?.value?.some((item) => item.value === user.place.value));
       const truth = hit.length > 0 ? sure(false, takes!) : others.length === 0 ? sure(true) : takes ? stated(takes, name!) : lacking(lacks);
-      yield outcome(at(placed, placed.at.slot), truth, {
+      tell(outcome(at(placed, placed.at.slot), truth, {
         broken: () => say`${placed.label} in ${placed.at.slot} switches off ${listUsers(hit)}.`,
         fixes: () => fixes(build, placed, hit),
-      });
+      }));
     }
   },
 });

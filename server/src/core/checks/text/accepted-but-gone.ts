@@ -28,12 +28,12 @@ accept:
 colour: grey
 `,
   }],
-  *test(build, found) {
+  test(build, found, tell) {
     const { accept } = build.file;
     for (const [i, line] of (accept.value ?? []).entries()) {
       const id = line.finding.value;
       if (id === undefined) continue;
-      yield outcome(acceptedAt(build, line, i, 'finding'), sure(isThere(line, found), line.finding), {
+      tell(outcome(acceptedAt(build, line, i, 'finding'), sure(isThere(line, found), line.finding), {
         broken: () => say`The build has no finding ${line.finding}${line.at.value === undefined ? '' : ' there'}; the line accepts nothing.`,
         *fixes(): Iterable<FixIdea | undefined> {
           const near = nearest(id, found.filter((one) => line.at.value === undefined || one.path === line.at.value).map((one) => one.id));
@@ -41,7 +41,7 @@ colour: grey
           const edits = accept.node?.type === 'list' ? removeItem(build.doc.parsed, accept.node, i) : undefined;
           if (edits) yield { type: 'text', title: 'Take the line out', doc: build.doc, edits };
         },
-      });
+      }));
     }
   },
 });

@@ -23,13 +23,13 @@ accept:
 `,
     instead: 'Write under `by:` who accepts it.',
   }],
-  *test(build, found) {
+  test(build, found, tell) {
     for (const [i, line] of (build.file.accept.value ?? []).entries()) {
       const harm = isThere(line, found.filter((one) => one.grade === 'harm'));
       if (!harm) continue;
-      yield outcome(acceptedAt(build, line, i, 'by'), sure(!!line.by.value, line.by), {
+      tell(outcome(acceptedAt(build, line, i, 'by'), sure(!!line.by.value, line.by), {
         broken: () => say`${line.finding} could hurt someone or ruin a part; the line does not say who accepts it.`,
-      });
+      }));
     }
   },
 });

@@ -21,13 +21,13 @@ colour: grey
 `,
     instead: 'Weigh the finding again, then set a new day or take the line out.',
   }],
-  *test(build, found) {
+  test(build, found, tell) {
     for (const [i, line] of (build.file.accept.value ?? []).entries()) {
       const until = line.until.value;
       if (until === undefined) continue;
-      yield outcome(acceptedAt(build, line, i, 'until'), sure(until > build.today || !isThere(line, found), line.until), {
+      tell(outcome(acceptedAt(build, line, i, 'until'), sure(until > build.today || !isThere(line, found), line.until), {
         broken: () => say`The finding ${line.finding} was accepted until ${line.until}; it counts again.`,
-      });
+      }));
     }
   },
 });

@@ -21,11 +21,11 @@ colour: grey
 `,
     instead: 'Write the reason under `because:`.',
   }],
-  *test(build, found) {
+  test(build, found, tell) {
     for (const [i, line] of (build.file.accept.value ?? []).entries()) {
-      yield outcome(acceptedAt(build, line, i, 'because'), sure(!!line.because.value || !isThere(line, found), line.because), {
+      tell(outcome(acceptedAt(build, line, i, 'because'), sure(!!line.because.value || !isThere(line, found), line.because), {
         broken: () => say`No reason is given for accepting ${line.finding}, so the finding stays.`,
-      });
+      }));
     }
   },
 });

@@ -17,5 +17,5 @@ purpose: *name
 `,
     instead: 'Write the value out.',
   }],
-  test: (file) => report(file, 'alias-or-merge-used', 'alias-unknown', 'tag-used'),
+  test: (file, tell) => report(file, tell, 'alias-or-merge-used', 'alias-unknown', 'tag-used'),
 });

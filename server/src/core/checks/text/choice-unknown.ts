@@ -22,5 +22,5 @@ parts:
     - { name: scratch, bus: NVMe }
 `,
   }],
-  test: (file) => report(file, 'choice-unknown', 'kind-unknown'),
+  test: (file, tell) => report(file, tell, 'choice-unknown', 'kind-unknown'),
 });

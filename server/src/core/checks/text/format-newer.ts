@@ -21,13 +21,13 @@ build: Counter PC
 `,
     instead: 'Use a newer Fettle, or write the file in format 1.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { format } = build.file;
     if (format.value === undefined) return;
     const stated = counted(format, 'format of the file');
     const read = known(formatVersion, 'count', 'newest format read', { source: 'this version of Fettle' });
-    yield outcome(atKey(build, format), sure(stated.hi <= read.lo, stated), {
+    tell(outcome(atKey(build, format), sure(stated.hi <= read.lo, stated), {
       broken: () => say`The file is written in format ${stated}; this version reads up to format ${read}.`,
-    });
+    }));
   },
 });

@@ -18,5 +18,5 @@ parts:
 `,
     instead: 'Take one of the two lines out.',
   }],
-  test: (file) => report(file, 'key-twice'),
+  test: (file, tell) => report(file, tell, 'key-twice'),
 });

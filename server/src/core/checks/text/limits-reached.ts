@@ -16,5 +16,5 @@ accept: [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[]]]]]]]
 `,
     instead: 'Make the file flatter or split it.',
   }],
-  test: (file) => report(file, 'limits-reached'),
+  test: (file, tell) => report(file, tell, 'limits-reached'),
 });

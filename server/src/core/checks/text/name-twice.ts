@@ -27,17 +27,17 @@ parts:
     - { name: archive-2, bus: SATA }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const seen = new Map<string, Placed>();
     for (const placed of build.all()) {
       const fact = (placed as Placed<'drives'>).at.name;
       if (fact?.value === undefined) continue;
       const name = fact.value;
       const first = seen.get(name);
-      yield outcome({ ...at(placed, fact), path: `parts.${placed.role}[${placed.index}].name` }, sure(!first, fact), {
+      tell(outcome({ ...at(placed, fact), path: `parts.${placed.role}[${placed.index}].name` }, sure(!first, fact), {
         broken: () => say`Another part is called ${fact} already.`,
         fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
-      });
+      }));
       if (!first) seen.set(name, placed);
     }
   },

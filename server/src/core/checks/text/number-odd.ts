@@ -20,5 +20,5 @@ parts:
   paste: { bond-line: "0.5 mm" }
 `,
   }],
-  test: (file) => report(file, 'number-odd', 'range-reversed'),
+  test: (file, tell) => report(file, tell, 'number-odd', 'range-reversed'),
 });

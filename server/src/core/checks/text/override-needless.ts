@@ -28,14 +28,14 @@ parts:
   supply: { use: holm/s750 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const placed of build.all()) {
       if (!placed.used?.file) continue;
       for (const fact of spelledOut(placed)) {
-        yield outcome(at(placed, fact), sure(fact.text !== fact.replaced!.text, fact), {
+        tell(outcome(at(placed, fact), sure(fact.text !== fact.replaced!.text, fact), {
           broken: () => say`The part file says ${fact} already.`,
           fixes: () => [takeOut(fact, `Take \`${fact.key}\` out`)],
-        });
+        }));
       }
     }
   },

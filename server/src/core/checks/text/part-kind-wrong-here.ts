@@ -24,7 +24,7 @@ parts:
   cooler: { use: boreas/low-48, kind: cooler }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const placed of build.all()) {
       const file = placed.used?.file;
       const stated = placed.part.kind.value ?? (file && kindOfPart(file));
@@ -32,10 +32,10 @@ parts:
       if (placed.role === 'leads' && placed.part.kind.doc === build.doc) continue;
       if (stated === undefined && !file) continue;
       const truth = stated === undefined ? lacking([missing(placed.part.kind, `kind of ${placed.label}`)]) : sure(stated === placed.kind, placed.part.kind);
-      yield outcome(at(placed, placed.part.kind), truth, {
+      tell(outcome(at(placed, placed.part.kind), truth, {
         broken: () => say`${placed.label} is of kind ${stated ?? ''}; a part of kind ${placed.kind} belongs here.`,
         fixes: () => [placed.part.kind.doc === build.doc ? change(placed.part.kind, placed.kind, `Set the kind to ${placed.kind}`) : swap(placed)],
-      });
+      }));
     }
   },
 });

@@ -19,14 +19,14 @@ parts:
 `,
     instead: 'Write the part file, or correct the name.',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const placed of build.all()) {
       const { used } = placed;
       if (!used) continue;
-      yield outcome({ ...at(placed), span: used.span }, sure(used.file !== undefined, placed.at.use), {
+      tell(outcome({ ...at(placed), span: used.span }, sure(used.file !== undefined, placed.at.use), {
         broken: () => say`No parts folder holds ${placed.at.use}.part.yaml.`,
         fixes: () => [swap(placed)],
-      });
+      }));
     }
   },
 });

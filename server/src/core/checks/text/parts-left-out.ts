@@ -26,13 +26,13 @@ parts:
 `,
     instead: 'List the other parts, or accept the finding with the reason why they are not part of it.',
   }],
-  *test(build) {
+  test(build, tell) {
     const without = needed.filter((role) => {
       const held = build.parts[role] as Placed | readonly Placed[] | undefined;
       return held === undefined || (Array.isArray(held) && held.length === 0);
     });
-    yield outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
+    tell(outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
       broken: () => (without.length === needed.length ? say`The build lists no parts yet.` : say`The build lists no ${listed(without, 'or')}; nothing is checked against ${without.length === 1 ? 'it' : 'them'}.`),
-    });
+    }));
   },
 });

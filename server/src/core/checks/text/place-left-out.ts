@@ -35,17 +35,17 @@ parts:
     - { name: scratch, shape: M.2, bus: NVMe, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const all = [['drives', seekers(build, ['drives'])], ['cards', seekers(build, ['graphics', 'cards'])], ['fans', seekers(build, ['fans'])]] as const;
     for (const [what, wanting] of all) {
       for (const { placed, key, stated, lacks } of wanting) {
         const place = offered(build, key)!;
         const open = lacks.length > 0 ? lacks : place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
         const truth = stated.value !== undefined ? sure(true, stated) : open.length > 0 ? lacking(open, stated) : sure(false, stated);
-        yield outcome({ ...at(placed, stated), path: `${placed.path}:place` }, truth, {
+        tell(outcome({ ...at(placed, stated), path: `${placed.path}:place` }, truth, {
           broken: () => say`The build does not say which ${key} ${placed.label} goes into.`,
           fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
-        });
+        }));
       }
     }
   },

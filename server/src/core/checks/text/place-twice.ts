@@ -31,19 +31,19 @@ parts:
 `,
     instead: 'Move one of the two to another slot.',
   }],
-  *test(build) {
+  test(build, tell) {
     const first = new Map<string, Taken>();
     for (const taken of takenPlaces(build)) {
       // A header feeds several fans through a splitter; what that comes to is judged by current.
       if (shared.has(taken.kind) || !taken.fact.node) continue;
       const key = `${taken.kind} ${taken.name}`;
       const other = first.get(key);
-      yield outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, all(sure(!other, taken.fact), atMost(many(taken), one)), {
+      tell(outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, all(sure(!other, taken.fact), atMost(many(taken), one)), {
         broken: () => (other
           ? say`${taken.fact} is taken already by ${other.placed.label}.`
           : say`${taken.fact} takes ${one}; the build lists ${many(taken)} of ${taken.placed.label} there.`),
         fixes: () => (other ? moved(build, taken) : []),
-      });
+      }));
       if (!other) first.set(key, taken);
     }
   },

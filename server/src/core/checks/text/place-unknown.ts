@@ -28,18 +28,18 @@ parts:
   drives: [{ name: scratch, slot: M2_1 }]
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { kind, name, fact, placed } of takenPlaces(build)) {
       const place = kind === 'display output' ? outputsOffered(build) : byOne(build, kind);
       if (!place || !fact.node) continue;
-      yield outcome({ doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` }, any(sure(place.names.includes(name), fact), place.lacks.length > 0 ? lacking(place.lacks) : sure(false)), {
+      tell(outcome({ doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` }, any(sure(place.names.includes(name), fact), place.lacks.length > 0 ? lacking(place.lacks) : sure(false)), {
         broken: () => (place.by.length === 1 ? say`${place.by[0]!.label} has no ${kind} called ${fact}.` : say`No ${kind} of ${place.by.map(({ label }) => label).join(' or ')} is called ${fact}.`),
         fixes: () => {
           const taken = new Set(takenPlaces(build).map((one) => `${one.kind} ${one.name}`));
           const near = nearest(name, place.names.filter((other) => !taken.has(`${kind} ${other}`)));
           return near === undefined ? [] : [change(fact, near, `Write ${near}`)];
         },
-      });
+      }));
     }
   },
 });

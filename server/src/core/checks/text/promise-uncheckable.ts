@@ -7,7 +7,7 @@ import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { renameKey } from '../../yaml';
 import { check } from '../check';
-import { change, outcome, type FixIdea, type Outcome } from '../kit';
+import { change, outcome, type FixIdea, type Tell } from '../kit';
 
 export default check({
   id: 'promise-uncheckable',
@@ -31,60 +31,60 @@ expect:
   drives: { scratch: { capacity: 2 TB } }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const names = build.parts.drives.flatMap((drive) => drive.at.name.value ?? []);
     const { drives, arrays } = build.file.expect;
-    yield* promisesTo(build, drives, names);
-    yield* promisesOfMemory(build);
-    yield* promisedOutputs(build);
+    promisesTo(build, drives, names, tell);
+    promisesOfMemory(build, tell);
+    promisedOutputs(build, tell);
     for (const [, array] of arrays.value ?? []) {
       for (const name of array.drives.value ?? []) {
         if (name.value === undefined || !name.node) continue;
-        yield outcome({ doc: build.doc, span: name.node.span, path: name.path }, sure(names.includes(name.value), name), {
+        tell(outcome({ doc: build.doc, span: name.node.span, path: name.path }, sure(names.includes(name.value), name), {
           broken: () => say`No drive of this build is called ${name}.`,
-        });
+        }));
       }
     }
   },
 });
 
 /** Memory is promised as a whole: any module makes it a promise that can be checked. */
-function* promisesOfMemory({ doc, file: { expect: { memory } }, parts }: Build): Iterable<Outcome> {
+function promisesOfMemory({ doc, file: { expect: { memory } }, parts }: Build, tell: Tell): void {
   const { entry } = memory.$;
   if (!entry || !memory.$.stated) return;
-  yield outcome({ doc, span: entry.keySpan, path: memory.$.path }, sure(parts.memory.length > 0), {
+  tell(outcome({ doc, span: entry.keySpan, path: memory.$.path }, sure(parts.memory.length > 0), {
     broken: () => say`The build promises something of its memory and lists none.`,
-  });
+  }));
 }
 
 /** A display mode is promised at an output, which a card or the board must have. */
-function* promisedOutputs(build: Build): Iterable<Outcome> {
+function promisedOutputs(build: Build, tell: Tell): void {
   const offers = outputsOffered(build);
   for (const { port } of build.file.expect.displays.value ?? []) {
     if (port.value === undefined || !port.node) continue;
     const names = offers?.names ?? [];
     const open = offers && offers.lacks.length > 0 ? lacking(offers.lacks) : sure(false);
-    yield outcome({ doc: build.doc, span: port.node.span, path: port.path }, any(sure(names.includes(port.value), port), open), {
+    tell(outcome({ doc: build.doc, span: port.node.span, path: port.path }, any(sure(names.includes(port.value), port), open), {
       broken: () => say`No board or card of this build has a display output called ${port}.`,
       fixes: () => {
         const near = nearest(port.value!, names);
         return near === undefined ? [] : [change(port, near, `Write ${near}`)];
       },
-    });
+    }));
   }
 }
 
-function* promisesTo(build: Build, promises: Fact<ReadonlyMap<string, unknown>>, names: readonly string[]) {
+function promisesTo(build: Build, promises: Fact<ReadonlyMap<string, unknown>>, names: readonly string[], tell: Tell): void {
   if (promises.node?.type !== 'map') return;
   const map = promises.node;
   for (const entry of map.entries) {
-    yield outcome({ doc: build.doc, span: entry.keySpan, path: `${promises.path}.${entry.key}` }, sure(names.includes(entry.key)), {
+    tell(outcome({ doc: build.doc, span: entry.keySpan, path: `${promises.path}.${entry.key}` }, sure(names.includes(entry.key)), {
       broken: () => say`No drive of this build is called ${entry.key}.`,
       fixes: (): FixIdea[] => {
         const near = nearest(entry.key, names.filter((name) => !map.get(name)));
         const edits = near === undefined ? undefined : renameKey(build.doc.parsed, map, entry.key, near);
         return edits ? [{ type: 'text', title: `Write ${near}`, doc: build.doc, edits }] : [];
       },
-    });
+    }));
   }
 }

@@ -18,5 +18,5 @@ build: Survey desk
 `,
     instead: 'Give the second document a file of its own.',
   }],
-  test: (file) => report(file, 'several-documents'),
+  test: (file, tell) => report(file, tell, 'several-documents'),
 });

@@ -20,5 +20,5 @@ parts:
   cooler: { height: 158 mm }
 `,
   }],
-  test: (file) => report(file, 'unit-look-alike'),
+  test: (file, tell) => report(file, tell, 'unit-look-alike'),
 });

@@ -20,5 +20,5 @@ parts:
   cooler: { height: 158 mm }
 `,
   }],
-  test: (file) => report(file, 'unit-missing'),
+  test: (file, tell) => report(file, tell, 'unit-missing'),
 });

@@ -20,5 +20,5 @@ expect:
   drives: { scratch: { read: 5 GB/s } }
 `,
   }],
-  test: (file) => report(file, 'unit-of-other-dimension', 'unit-unknown'),
+  test: (file, tell) => report(file, tell, 'unit-of-other-dimension', 'unit-unknown'),
 });

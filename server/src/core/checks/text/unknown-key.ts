@@ -24,5 +24,5 @@ parts:
   cooler: { height: 158 mm }
 `,
   }],
-  test: (file) => report(file, 'unknown-key'),
+  test: (file, tell) => report(file, tell, 'unknown-key'),
 });

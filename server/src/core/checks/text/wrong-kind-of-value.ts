@@ -20,5 +20,5 @@ parts:
   memory: { slots: [A2] }
 `,
   }],
-  test: (file) => report(file, 'wrong-kind-of-value', 'key-not-text'),
+  test: (file, tell) => report(file, tell, 'wrong-kind-of-value', 'key-not-text'),
 });

@@ -18,5 +18,5 @@ build: Counter PC
 `,
     instead: 'Take the line out.',
   }],
-  test: (file) => report(file, 'yaml-1.1-asked-for'),
+  test: (file, tell) => report(file, tell, 'yaml-1.1-asked-for'),
 });

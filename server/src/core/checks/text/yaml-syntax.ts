@@ -17,5 +17,5 @@ parts:
 `,
     instead: 'Take the second closing brace out.',
   }],
-  test: (file) => report(file, 'yaml-syntax'),
+  test: (file, tell) => report(file, tell, 'yaml-syntax'),
 });

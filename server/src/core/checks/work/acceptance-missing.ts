@@ -30,14 +30,14 @@ acceptance:
   memory-test: { passes: 1, errors: 0 }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { acceptance } = build.file;
     if (!acceptance.$.stated) return;
     for (const { key, what, stated, value } of wanted(build)) {
-      yield outcome(atGroup(build, acceptance, `acceptance.${key}`), sure(stated), {
+      tell(outcome(atGroup(build, acceptance, `acceptance.${key}`), sure(stated), {
         broken: () => say`The acceptance leaves out ${what}.`,
         fixes: () => (value === undefined ? [] : [put(build.doc, ['acceptance', key], value, `Add ${what}`)]),
-      });
+      }));
     }
   },
 });

@@ -5,7 +5,7 @@ import { certain, ordered, stepGroups, type StepGroup } from '../../figures/step
 import { say } from '../../figures/say';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { outcome, type Outcome } from '../kit';
+import { outcome, type Tell } from '../kit';
 import { atStep, moveStep } from './steps-kit';
 
 export default check({
@@ -36,23 +36,23 @@ steps:
   - fit cooler
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { group, faults, truth } of ordered(build, 'reach')) {
       const step = group.steps[0];
       const later = (): StepGroup => certain(faults)[0]!.later;
-      yield outcome(atStep(build, step), truth, {
+      tell(outcome(atStep(build, step), truth, {
         broken: () => say`${step.label} comes after ${later().steps[0].label}: ${certain(faults)[0]!.because}.`,
         fixes: () => [moveStep(build, step, later().steps[0].index, `Move ${step.label} before ${later().steps[0].label}`)],
-      });
+      }));
     }
-    yield* cardsByLength(build);
+    cardsByLength(build, tell);
   },
 });
 
 type Card = Placed<'cards'>;
 
 /** Cards that stand among the steps by their part: each against those before it. */
-function* cardsByLength(build: Build): Iterable<Outcome> {
+function cardsByLength(build: Build, tell: Tell): void {
   const cards = stepGroups(build).flatMap((group) => {
     const card = cardOf(build, group);
     return card ? [{ step: group.steps[0], card }] : [];
@@ -61,10 +61,10 @@ function* cardsByLength(build: Build): Iterable<Outcome> {
     const before = cards[i - 1];
     if (!before || before.card === card) continue;
     const [short, long] = [before.card, card].map((one) => figure(one.part.length, `length of ${one.label}`));
-    yield outcome({ ...atStep(build, step), path: `${step.path} by length` }, atLeast(long!, short!), {
+    tell(outcome({ ...atStep(build, step), path: `${step.path} by length` }, atLeast(long!, short!), {
       broken: () => say`${step.label} (${long!}) comes after the longer ${before.card.label} (${short!}), which lies over its slot.`,
       fixes: () => [moveStep(build, step, before.step.index, `Move ${step.label} before ${before.step.label}`)],
-    });
+    }));
   }
 }
 

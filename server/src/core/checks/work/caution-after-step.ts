@@ -29,17 +29,17 @@ steps:
   - fit memory
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { step, group } of statedCautions(build)) {
       const belongs = group.for;
       if (belongs.value === undefined || belongs.value === step.kind || !belongs.node) continue;
       const done = statedSteps(build).find((other) => other.kind === belongs.value);
       if (!done) continue;
-      yield outcome({ doc: build.doc, span: belongs.node.span, path: `${step.path}.caution for ${belongs.text}` }, sure(step.index < done.index, belongs), {
+      tell(outcome({ doc: build.doc, span: belongs.node.span, path: `${step.path}.caution for ${belongs.text}` }, sure(step.index < done.index, belongs), {
         broken: () => say`The caution for ${belongs} stands after that step; it has to be read before.`,
         ...ownCaution(belongs.value),
         fixes: () => (step.kind === undefined ? [moveStep(build, step, done.index, `Move the caution before ${done.label}`)] : []),
-      });
+      }));
     }
   },
 });

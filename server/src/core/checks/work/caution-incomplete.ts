@@ -25,16 +25,16 @@ steps:
 `,
     instead: 'Say what to do, and what not to: `avoidance: Hold it by its rim.`',
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { step, group } of statedCautions(build)) {
       const { word, hazard, consequence, avoidance } = group;
       const lacks = [...(word.node ? [] : ['signal word']), ...missingParts({ hazard: hazard.text, consequence: consequence.text, avoidance: avoidance.text })];
       const place = { doc: build.doc, span: group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span), path: `${step.path}.caution` };
-      yield outcome(place, sure(lacks.length === 0), {
+      tell(outcome(place, sure(lacks.length === 0), {
         broken: () => say`This caution is without its ${listed(lacks)}.`,
         ...ownCaution(group.for.value ?? step.kind),
         ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),
-      });
+      }));
     }
   },
 });

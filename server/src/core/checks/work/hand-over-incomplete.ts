@@ -33,15 +33,15 @@ hand-over:
 acceptance: { room-temperature: logged }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const handOver = build.file['hand-over'];
     if (!handOver.$.stated) return;
     const { includes } = handOver;
     const held = (includes.value ?? []).map((item) => item.value);
     const lacks = handedOver.filter((item) => !held.includes(item));
-    yield outcome(includes.node ? atKey(build, includes) : atGroup(build, handOver, includes.path), sure(lacks.length === 0), {
+    tell(outcome(includes.node ? atKey(build, includes) : atGroup(build, handOver, includes.path), sure(lacks.length === 0), {
       broken: () => say`The hand-over leaves out ${listed(lacks.map((item) => words[item]))}.`,
       fixes: () => [put(build.doc, ['hand-over', 'includes'], [...held.flatMap((item) => item ?? []), ...lacks], `Add ${listed(lacks)}`)],
-    });
+    }));
   },
 });

@@ -30,16 +30,16 @@ steps:
 `,
     instead: 'Start it once on the bench, with both board leads, one memory module and the cooler’s fan plugged in, and unplug it again.',
   }],
-  *test(build) {
+  test(build, tell) {
     const { board, processor } = build.parts;
     const fit = firstStep(build, boarding);
     if (!fit || !board || !processor) return;
     const start = firstStep(build, starting);
-    yield outcome(atStep(build, fit), sure(!!start && start.index < fit.index), {
+    tell(outcome(atStep(build, fit), sure(!!start && start.index < fit.index), {
       broken: () => (start ? say`${fit.label} comes before ${start.label}.` : say`${fit.label} comes before the board has run once on the bench.`),
       fixes: () => [start
         ? moveStep(build, start, fit.index, `Move ${start.label} before ${fit.label}`)
         : insertSteps(build, fit.index, ['connect 24-pin', 'connect EPS', 'connect fan leads', ...aroundPower(build, fit.index, 'bench start')], `Insert bench start before ${fit.label}`)],
-    });
+    }));
   },
 });

@@ -24,16 +24,16 @@ acceptance:
   room-temperature: logged
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { acceptance, 'hand-over': handOver } = build.file;
     const room = acceptance['room-temperature'];
     const measures = acceptance['stress-test'].$.stated || acceptance['processor-temperature'].node !== undefined;
     const hands = handOver.includes.value?.some((item) => item.value === 'temperatures') ?? false;
     if (!measures && !hands) return;
     const place = room.node ? atKey(build, room) : atGroup(build, measures ? acceptance : handOver, room.path);
-    yield outcome(place, sure(room.value === 'logged'), {
+    tell(outcome(place, sure(room.value === 'logged'), {
       broken: () => say`Temperatures are measured and the room’s is not logged beside them.`,
       fixes: () => [put(build.doc, ['acceptance', room.key], 'logged', 'Log the room’s temperature')],
-    });
+    }));
   },
 });

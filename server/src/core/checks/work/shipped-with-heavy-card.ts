@@ -28,18 +28,18 @@ parts:
 hand-over: { transport: by carrier, cards: taken out }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const { transport, cards } = build.file['hand-over'];
     if (transport.value !== 'by carrier' && transport.value !== 'by car') return;
     const limit = marginFigure(build, 'hanging-card', 'heaviest card that may hang in its slot');
     for (const card of [...build.parts.graphics, ...build.parts.cards] as readonly Placed<'cards'>[]) {
       const mass = figure(card.part.mass, `mass of ${card.label}`);
       const out = fits(cards, 'whether cards are taken out for transport', (where) => where === 'taken out');
-      yield outcome(at(card), any(out, atMost(mass, limit)), {
+      tell(outcome(at(card), any(out, atMost(mass, limit)), {
         broken: () => say`${card.label} weighs ${mass} and travels ${transport} in its slot; above ${limit} it is to be taken out.`,
         ...(transport.value === 'by car' ? { grade: 'note' as const } : {}),
         fixes: () => [cards.node ? change(cards, 'taken out', 'Take cards out for transport') : put(build.doc, ['hand-over', 'cards'], 'taken out', 'Take cards out for transport')],
-      });
+      }));
     }
   },
 });

@@ -29,15 +29,15 @@ steps:
     caution: { word: CAUTION, hazard: Its edges are sharp., consequence: They could cut fingers., avoidance: Hold it by its rim. }
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     for (const { step, group } of statedCautions(build)) {
       const { word, consequence } = group;
       const due = consequence.value === undefined ? undefined : wordFor(consequence.value);
       if (word.value === undefined || due === undefined) continue;
-      yield outcome({ ...atKey(build, word), path: `${step.path}.caution.word` }, sure(word.value === due, word, consequence), {
+      tell(outcome({ ...atKey(build, word), path: `${step.path}.caution.word` }, sure(word.value === due, word, consequence), {
         broken: () => say`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution says ${word}.`,
         fixes: () => [change(word, due, `Write ${due}`)],
-      });
+      }));
     }
   },
 });

@@ -41,17 +41,17 @@ steps:
   - first start
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const steps = statedSteps(build);
     for (const start of steps) {
       if (start.kind !== 'bench start' && start.kind !== 'first start') continue;
       const done = new Set(steps.slice(0, start.index).map((step) => step.kind));
       const boardLeads = (['connect 24-pin', 'connect EPS'] as const).filter((kind) => !done.has(kind));
       const fans: Truth = done.has('connect fan leads') ? sure(true) : noFans(build);
-      yield outcome(atStep(build, start), all(sure(boardLeads.length === 0), fans), {
+      tell(outcome(atStep(build, start), all(sure(boardLeads.length === 0), fans), {
         broken: () => say`Before ${start.label} the steps leave out ${listed(lacks(boardLeads, fans))}.`,
         fixes: () => [insertSteps(build, start.index, lacks(boardLeads, fans), `Insert ${listed(lacks(boardLeads, fans))} before ${start.label}`)],
-      });
+      }));
     }
   },
 });

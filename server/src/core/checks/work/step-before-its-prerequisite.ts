@@ -30,11 +30,11 @@ steps:
   - fit cooler
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const late = ordered(build, 'needed');
-    if (late.length === 0 && statedSteps(build).length > 0) yield outcome(atSteps(build, 'order'), sure(true), { broken: () => say`The steps stand out of order.` });
+    if (late.length === 0 && statedSteps(build).length > 0) tell(outcome(atSteps(build, 'order'), sure(true), { broken: () => say`The steps stand out of order.` }));
     for (const one of late) {
-      yield outcome(atStep(build, one.group.steps[0]), one.truth, {
+      tell(outcome(atStep(build, one.group.steps[0]), one.truth, {
         broken: () => {
           const { later, because } = certain(one.faults)[0]!;
           return say`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it: ${because}.`;
@@ -42,7 +42,7 @@ steps:
         // A handbook read late spoils nothing by itself.
         ...(one.group.kind === 'read handbooks' ? { grade: 'note' as const } : {}),
         fixes: () => fixes(build, one),
-      });
+      }));
     }
   },
 });

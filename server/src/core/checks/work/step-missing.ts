@@ -39,17 +39,17 @@ steps:
   - fit memory
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const steps = statedSteps(build);
     if (!steps.some((step) => step.kind !== undefined)) return;
     const asked = askedSteps(build);
     if (asked.length === 0) return;
     const open = asked.filter((one) => one.truth.is !== false && !steps.some((step) => does(step, one)));
     // One finding for all of them: a list that is half written is one thing to do.
-    yield outcome(atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
+    tell(outcome(atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
       broken: () => say`The steps leave out ${shortened(left(open).map(nameOf))}, which the parts ask for.`,
       fixes: () => [insertAll(build, left(open))],
-    });
+    }));
   },
 });
 

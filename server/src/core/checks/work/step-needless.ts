@@ -34,7 +34,7 @@ steps:
   - fit processor
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const steps = statedSteps(build);
     if (steps.length === 0 || build.all().length === 0) return;
     const judged = new Map<StepKind, Truth | undefined>();
@@ -44,10 +44,10 @@ steps:
       const lost = step.group.part.value !== undefined && !step.part;
       const truth = lost ? sure(false) : judged.get(step.kind);
       if (!truth) continue;
-      yield outcome(atStep(build, step), truth, {
+      tell(outcome(atStep(build, step), truth, {
         broken: () => (lost ? say`${step.label} names a part that this build does not have.` : say`Nothing in this build asks for ${step.label}.`),
         fixes: () => [removeStep(build, step, `Take out the step ${step.label}`)],
-      });
+      }));
     }
   },
 });

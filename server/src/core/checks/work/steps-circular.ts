@@ -33,17 +33,17 @@ steps:
   - fit cooler
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const groups = stepGroups(build);
     if (!groups.some((group) => group.steps.some((step) => step.group.after.node))) return;
     const order = new Order(build, groups);
     for (const group of groups) for (const step of group.steps) for (const [i, name] of (step.group.after.value ?? []).entries()) {
       if (name.value === undefined || !name.node) continue;
       const { truth, way } = order.way(group.kind, name.value);
-      yield outcome({ doc: build.doc, span: name.node.span, path: `${step.path}.after:${name.value}` }, truth, {
+      tell(outcome({ doc: build.doc, span: name.node.span, path: `${step.path}.after:${name.value}` }, truth, {
         broken: () => way!.length === 1 ? say`${step.label} is to come after itself.` : say`${step.label} is to come after ${name}, which itself comes after it: ${way!.join(' → ')}.`,
         fixes: () => [takeNameOut(build, step.group.after, i, name.text)],
-      });
+      }));
     }
   },
 });

@@ -8,7 +8,7 @@ import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { HANDLING, type StepKind } from '../../trade/steps';
 import { findSlip, type Slip } from '../../trade/bench-words';
-import { atKey, atPath, change, outcome, type Outcome, type Place, type TextFix } from '../kit';
+import { atKey, atPath, change, outcome, type Outcome, type Place, type TextFix, type Tell } from '../kit';
 
 /** The place of a step: the words that say what is done. */
 export function atStep(build: Build, step: Step): Place {
@@ -64,17 +64,17 @@ export function addToStep(build: Build, step: Step, key: string, value: Value, t
 }
 
 /** One outcome for each note: broken where the slip can be read out of it. */
-export function* slipsIn(build: Build, slip: Slip, reads: string, instead: string, more: (step: Step) => Partial<Outcome> = () => ({})): Iterable<Outcome> {
+export function slipsIn(build: Build, tell: Tell, slip: Slip, reads: string, instead: string, more: (step: Step) => Partial<Outcome> = () => ({})): void {
   for (const { step, fact, mayHoldSlip } of notes(build)) {
     const found = !mayHoldSlip ? undefined : findSlip(fact.text, slip, step.kind === 'fit processor');
     const node = fact.node!;
     const words = found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
     const span = found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
-    yield outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
+    tell(outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
       broken: () => say`The words ${quoted(found!.words)} read as if ${reads}.`,
       fixes: () => fact.key === 'do' ? [] : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
       ...more(step),
-    });
+    }));
   }
 }
 

@@ -37,16 +37,16 @@ steps:
   - wait for memory training
 `,
   }],
-  *test(build) {
+  test(build, tell) {
     const steps = statedSteps(build);
     const start = steps.find((step) => step.kind === 'bench start' || step.kind === 'first start');
     const { memory } = build.parts;
     if (!start || memory.length === 0) return;
     const waits = steps.some((step) => step.index > start.index && step.kind === 'wait for memory training');
     const trains = any(...memory.map((kit) => fits(kit.part.type, `type of ${kit.label}`, (type) => type === 'DDR5')));
-    yield outcome(atStep(build, start), waits ? sure(true) : not(trains), {
+    tell(outcome(atStep(build, start), waits ? sure(true) : not(trains), {
       broken: () => say`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes.`,
       fixes: () => [insertSteps(build, start.index + 1, ['wait for memory training'], `Insert wait for memory training behind ${start.label}`)],
-    });
+    }));
   },
 });
