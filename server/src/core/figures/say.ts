@@ -1,6 +1,6 @@
 // Sentences with figures in them: the text, and the figures and facts that stand behind its numbers.
 import type { Fact } from '../parts/fact';
-import { formatQuantity, type Dimension, type UnitName } from '../quantity';
+import { formatQuantity, type Dimension } from '../quantity';
 import type { Figure } from './figure';
 
 /** A sentence and what it was made of, in order. */
@@ -19,34 +19,33 @@ type Piece = Figure | Fact<unknown> | Said | string;
  * Numbers enter a sentence in no other way, so that each can be traced.
  */
 export function say(words: TemplateStringsArray, ...pieces: readonly Piece[]): Said {
-  const figures = pieces.filter((piece): piece is Figure => typeof piece === 'object' && 'type' in piece && piece.type === 'figure');
-  const shown = showAll(figures);
-  const said = { figures: [] as Figure[], facts: [] as Fact<unknown>[], shown: [] as string[] };
+  const own = pieces.filter(isFigure);
+  const ownShown = own.length > 0 ? showAll(own) : [];
+  const [figures, facts, shown]: [Figure[], Fact<unknown>[], string[]] = [[], [], []];
   let text = words[0]!;
   let next = 0;
-  pieces.forEach((piece, i) => {
-    text += render(piece, () => shown[next++]!, said) + words[i + 1]!;
-  });
-  return { text, ...said };
+  for (let i = 0; i < pieces.length; i++) {
+    const piece = pieces[i]!;
+    if (typeof piece === 'string') {
+      text += piece;
+    } else if (!('type' in piece)) {
+      figures.push(...piece.figures);
+      facts.push(...piece.facts);
+      shown.push(...piece.shown);
+      text += piece.text;
+    } else if (piece.type === 'fact') {
+      facts.push(piece);
+      text += piece.text === '' ? 'not stated' : piece.text;
+    } else {
+      figures.push(piece);
+      text += shown[shown.push(ownShown[next++]!) - 1]!;
+    }
+    text += words[i + 1]!;
+  }
+  return { text, figures, facts, shown };
 }
 
-function render(piece: Piece, show: () => string, said: { figures: Figure[]; facts: Fact<unknown>[]; shown: string[] }): string {
-  if (typeof piece === 'string') return piece;
-  if (!('type' in piece)) {
-    said.figures.push(...piece.figures);
-    said.facts.push(...piece.facts);
-    said.shown.push(...piece.shown);
-    return piece.text;
-  }
-  if (piece.type === 'fact') {
-    said.facts.push(piece);
-    return piece.text === '' ? 'not stated' : piece.text;
-  }
-  const shown = show();
-  said.figures.push(piece);
-  said.shown.push(shown);
-  return shown;
-}
+const isFigure = (piece: Piece): piece is Figure => typeof piece === 'object' && 'type' in piece && piece.type === 'figure';
 
 /** Several sentences, one after the other. */
 export function join(...said: readonly Said[]): Said {
@@ -60,12 +59,16 @@ export function join(...said: readonly Said[]): Said {
 
 /** Prints figures so that different values of one dimension look different, in the unit of the first of them. */
 export function showAll(figures: readonly Figure[]): string[] {
-  const unitOf = new Map<string, UnitName | undefined>();
-  for (const one of figures) if (one.unit && !unitOf.has(one.dimension)) unitOf.set(one.dimension, one.unit);
   for (let digits = 4; ; digits++) {
-    const shown = figures.map((one) => show(one, unitOf.get(one.dimension), digits));
-    if (digits >= 9 || !shown.some((text, i) => figures.some((other, j) => j < i && shown[j] === text && differs(other, figures[i]!)))) return shown;
+    const shown = figures.map((one) => show(one, figures.find(({ unit, dimension }) => unit && dimension === one.dimension)?.unit, digits));
+    if (digits >= 9 || !looksAlike(figures, shown)) return shown;
   }
+}
+
+/** Whether two values of one dimension differ and read the same. */
+function looksAlike(figures: readonly Figure[], shown: readonly string[]): boolean {
+  for (let i = 1; i < shown.length; i++) for (let j = 0; j < i; j++) if (shown[i] === shown[j] && differs(figures[i]!, figures[j]!)) return true;
+  return false;
 }
 
 function differs(a: Figure, b: Figure): boolean {
@@ -80,7 +83,7 @@ export function show(one: Figure, unit = one.unit, digits = 4): string {
   if (one.lo === -Infinity && one.hi === Infinity) return 'not known';
   if (one.dimension === 'count') return showCount(one.lo, one.hi, digits);
   const written = unit === 'GB/s' && !one.from && Math.max(one.lo, Number.isFinite(one.hi) ? one.hi : one.lo) < gigabyte ? 'MB/s' : unit;
-  return formatQuantity(one.lo, one.hi, one.dimension as Dimension, { ...(written ? { unit: written } : {}), ...(one.currency ? { currency: one.currency } : {}), digits });
+  return formatQuantity(one.lo, one.hi, one.dimension as Dimension, { unit: written, currency: one.currency, digits });
 }
 
 function showCount(lo: number, hi: number, digits: number): string {

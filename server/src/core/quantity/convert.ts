@@ -3,7 +3,7 @@ import { unitNamed, type UnitName } from './units';
 
 /** To 15 digits: 3.5 in is 88.9 mm, so that a part of 88.9 mm fits it, whatever binary fractions make of either. */
 function decimal(value: number): number {
-  return Number(value.toPrecision(15));
+  return Number.isInteger(value) && Math.abs(value) < 1e15 ? value : Number(value.toPrecision(15));
 }
 
 /** A number in the base unit, said in `unit`: `inUnit(25, '°F')` is 77. */

@@ -25,6 +25,8 @@ function digitsOf({ digits = usualDigits }: FormatOptions): number {
 
 /** Rounded to significant digits, or to hundredths where money is written without a stated number of digits. */
 function rounded(value: number, digits: number, toHundredths: boolean): number {
+  // Most values are whole and short: nothing to round.
+  if (Number.isInteger(value) && Math.abs(value) < 10 ** digits) return value;
   return Number(toHundredths ? value.toFixed(2) : value.toPrecision(digits));
 }
 
@@ -32,8 +34,7 @@ function rounded(value: number, digits: number, toHundredths: boolean): number {
 function readableUnit(size: number, dimension: Dimension, digits: number): UnitName | undefined {
   const { shown } = dimensions[dimension];
   const about = rounded(Math.abs(size), digits, false);
-  const fitting = shown.filter(([, from]) => about >= from);
-  return about === 0 ? dimensions[dimension].base : fitting.at(-1)?.[0];
+  return about === 0 ? dimensions[dimension].base : shown.findLast(([, from]) => about >= from)?.[0];
 }
 
 /** Turns numbers in the base unit into numbers with one and the same unit behind them. */

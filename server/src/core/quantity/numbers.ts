@@ -49,8 +49,9 @@ function oddity(written: string, texts: readonly string[]): string {
 
 /** A number in plain decimals, never with an exponent: 1e-7 is `0.0000001`. */
 export function plainNumber(value: number): string {
-  const [mantissa = '', exponent] = String(value).split('e');
-  if (exponent === undefined) return mantissa;
+  const text = String(value);
+  if (!text.includes('e')) return text;
+  const [mantissa = '', exponent] = text.split('e');
   const sign = mantissa.startsWith('-') ? '-' : '';
   const [whole = '', fraction = ''] = mantissa.slice(sign.length).split('.');
   const shift = Number(exponent);
