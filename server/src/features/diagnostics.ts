@@ -39,11 +39,11 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
 interface Troubled { readonly troubles?: readonly { readonly name: string; readonly trouble: string }[] }
 
 function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions): Diagnostic {
-  const related = relatedTo(finding).slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
+  const related = !options.related ? [] : relatedTo(finding).slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
   return {
     range: view.doc.lines.rangeOf(finding.place.span), severity: severityOf[finding.grade], code: finding.id, source: 'fettle',
     message: visible(finding.said.text) + cautionBelow(finding),
-    ...(options.related && related.length > 0 ? { relatedInformation: related } : {}),
+    ...(related.length > 0 ? { relatedInformation: related } : {}),
   };
 }
 

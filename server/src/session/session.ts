@@ -36,6 +36,8 @@ export interface SessionOptions {
 
 export class Session {
   readonly texts = new Texts();
+  /** Addresses of files as their host makes them; findings name the same files again and again. */
+  readonly uris = new WeakMap<Doc, string>();
   private readonly places = new Map<string, Place>();
   private readonly judged = new Map<string, Judged>();
   private readonly plainHouse = new House();
@@ -164,14 +166,19 @@ class Attempt {
   }
 
   private done(doc: Doc, build: Build | undefined, judgement: Judgement, house: House): Judged {
-    const { texts } = this.session;
+    const { texts, uris } = this.session;
     const { host, path } = this.place;
     const open = texts.open.get(path);
     const pathOf = (of: Doc): string => this.paths.get(of) ?? host.pathIn(this.place.root, of.name);
+    const closedUri = (of: Doc): string => {
+      let uri = uris.get(of);
+      if (uri === undefined) uris.set(of, (uri = host.uriOf(pathOf(of))));
+      return uri;
+    };
     return {
       uri: open?.uri ?? host.uriOf(path), version: open?.version ?? null, place: this.place, doc, ...(build ? { build } : {}), judgement, house,
       reads: new Map(this.reads), troubles: [...this.troubles].map(([name, trouble]) => ({ name, trouble })),
-      uriOf: (of) => texts.open.get(pathOf(of))?.uri ?? host.uriOf(pathOf(of)),
+      uriOf: (of) => texts.open.get(pathOf(of))?.uri ?? closedUri(of),
       versionOf: (of) => texts.open.get(pathOf(of))?.version ?? null,
     };
   }

@@ -83,13 +83,17 @@ export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
   const add = (doc: Place['doc'], span: Place['span'], path: string, what: string): void => {
     if (doc !== place.doc || span.start !== place.span.start) related.set(`${doc.name}\n${span.start}`, { place: { doc, span, path }, what });
   };
+  // The same figures enter many sums: each is looked at once.
+  const seen = new Set<Used>();
   const visit = (used: Used): void => {
+    if (seen.has(used)) return;
+    seen.add(used);
     if (used.type === 'fact') {
       if (used.node) add(used.doc, used.node.span, used.path, `${used.path}: ${used.text}`);
     } else if (used.from) add(used.from.doc, used.from.span, used.from.path, used.label);
     else used.inputs.forEach(visit);
   };
-  [...uses, ...said.figures, ...said.facts].forEach(visit);
+  [uses, said.figures, said.facts].forEach((some) => some.forEach(visit));
   return [...related.values()];
 }
 
