@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
 import type { Fact } from '../parts/fact';
 import { missing, type Missing } from './figure';
+import { memoOf } from './memo';
 
 /** A part that wants a place, the key that names it, and the places of the right kind. */
 export interface Seeker {
@@ -17,15 +18,12 @@ export interface Seeker {
 type Board = NonNullable<Build['parts']['board']>;
 
 /** The parts of some roles that want one place each. Several of one kind under a `count` are left to whoever places them. */
-export function seekers(build: Build, roles: readonly RoleName[]): readonly Seeker[] {
+export const seekers = (build: Build, roles: readonly RoleName[]): readonly Seeker[] => roles.flatMap((role) => seekersIn(build, role));
+
+const seekersIn = memoOf((build: Build, role: RoleName): readonly Seeker[] => {
   const { board } = build.parts;
-  if (!board) return [];
-  return roles.flatMap((role) => {
-    const held = build.parts[role] as Placed | readonly Placed[] | undefined;
-    const all = held === undefined ? [] : Array.isArray(held) ? (held as readonly Placed[]) : [held as Placed];
-    return all.flatMap((placed) => seekerOf(board, placed) ?? []);
-  });
-}
+  return board ? build.of(role).flatMap((placed) => seekerOf(board, placed) ?? []) : [];
+});
 
 function seekerOf(board: Board, placed: Placed): Seeker | undefined {
   const count = (placed as Placed<'drives'>).at.count;

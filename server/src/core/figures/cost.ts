@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { currencyCodes, type CurrencyCode } from '../quantity';
 import { figure, missing, times, total, unknown, type Figure } from './figure';
+import { ageOf } from './dates';
 import { memo } from './memo';
 import { howMany } from './power';
 
@@ -23,6 +24,10 @@ export function costOf(placed: Placed, currency: CurrencyCode): Figure {
   const one = other ? { ...unknown('money', label, [missing(price, `${label} in ${currency}`)]), unit: currency, currency } : figure(price, label);
   return times(one, howMany(placed));
 }
+
+/** How long ago each price was read. */
+export const priceAges = memo((build: Build): readonly { readonly placed: Placed; readonly age: Figure }[] =>
+  paidFor(build).map((placed) => ({ placed, age: ageOf(build, placed.part['price-read'], `day on which the price of ${placed.label} was read`) })));
 
 /** What all parts cost; a price that nobody states can only add to it. */
 export const totalCost = memo((build: Build): Figure | undefined => {

@@ -78,6 +78,8 @@ export interface Load {
   readonly lacks: readonly Missing[];
   readonly plugs: readonly Plugs[];
   readonly start: Figure;
+  /** At full speed, once all have started. */
+  readonly running: Figure;
   readonly limit: Figure;
   /** Whether a splitter takes the fans' power from the supply instead. */
   readonly fedElsewhere: Truth;
@@ -100,7 +102,9 @@ function loadOf(build: Build, board: Placed<'board'>, name: string, plugs: reado
   const header = headers.value?.get(name);
   const lacks = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
   const limit = header ? figure(header.current, `current of ${name}`) : { ...figure(headers as Fact<any>, `current of ${name}`), missing: lacks };
-  return { name, by: board, header, lacks, plugs, limit, fedElsewhere: fedBySupply(build, name), start: total(`current at the start on ${name}`, 'current', plugs.map((one) => one.start), { unit: 'A' }) };
+  const start = total(`current at the start on ${name}`, 'current', plugs.map((one) => one.start), { unit: 'A' });
+  const running = total(`current on ${name} at full speed`, 'current', plugs.map((one) => one.steady), { unit: 'A' });
+  return { name, by: board, header, lacks, plugs, limit, fedElsewhere: fedBySupply(build, name), start, running };
 }
 
 /** A lead that is a fan splitter, or may be one for all that its file says. */

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
 import { between, derive, figure, known, missing, most, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
 import { howMany, partDraws } from './power';
-import { memo } from './memo';
+import { memo, memoOf } from './memo';
 
 interface Peak { readonly power: Figure; readonly lasts: Figure }
 /** Peaks that a part states, and the facts it lacks on them. */
@@ -41,9 +41,8 @@ export const peakTimes = memo((build: Build): { readonly lacks: readonly Missing
 });
 
 /** What the parts draw together for `seconds`, all peaks that last as long coming at once. */
-export function drawFor(build: Build, seconds: number): Figure {
-  return total('draw in peaks', 'power', [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(placed, sustained, seconds)), { unit: 'W' });
-}
+export const drawFor = memoOf((build: Build, seconds: number): Figure =>
+  total('draw in peaks', 'power', [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(placed, sustained, seconds)), { unit: 'W' }));
 
 function partDrawFor(placed: Placed, sustained: Figure, seconds: number): Figure[] {
   const has = peaksOf(placed);

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { missing, type Missing } from './figure';
-import { memo } from './memo';
+import { memo, memoOf } from './memo';
 
 export type PlaceKind = 'slot' | 'port' | 'header' | 'memory slot' | 'fan place' | 'radiator place' | 'bay' | 'display output';
 
@@ -44,8 +44,10 @@ function placesOf(placed: Placed): Taken[] {
   }
 }
 
+interface Offer { readonly by: Placed; readonly fact: Fact<unknown>; readonly names?: readonly string[] }
+
 /** What offers places of a kind: the fact that lists them, and their names where it is stated. Undefined where the build has no such part. */
-export function offered(build: Build, kind: PlaceKind): { readonly by: Placed; readonly fact: Fact<unknown>; readonly names?: readonly string[] } | undefined {
+export const offered = memoOf((build: Build, kind: PlaceKind): Offer | undefined => {
   const { board, case: box } = build.parts;
   switch (kind) {
     case 'slot': return board && { by: board, ...keysOf(board.part.slots) };
@@ -57,10 +59,10 @@ export function offered(build: Build, kind: PlaceKind): { readonly by: Placed; r
     case 'bay': return box && { by: box, ...keysOf(box.part.bays) };
     case 'display output': return undefined;      // cards and board offer those together: see outputsOffered
   }
-}
+});
 
 /** The display outputs of board and cards together, and what would tell of more; undefined where neither is there. */
-export function outputsOffered({ parts: { board, graphics } }: Build): { readonly by: readonly Placed[]; readonly names: readonly string[]; readonly lacks: readonly Missing[] } | undefined {
+export const outputsOffered = memo(({ parts: { board, graphics } }: Build): { readonly by: readonly Placed[]; readonly names: readonly string[]; readonly lacks: readonly Missing[] } | undefined => {
   const homes = [
     ...graphics.map((by) => ({ by: by as Placed, fact: by.part.outputs as Fact<ReadonlyMap<string, unknown>> })),
     ...(board ? [{ by: board as Placed, fact: board.part['display-outputs'] as Fact<ReadonlyMap<string, unknown>> }] : []),
@@ -68,7 +70,7 @@ export function outputsOffered({ parts: { board, graphics } }: Build): { readonl
   if (homes.length === 0) return undefined;
   const lacks = homes.flatMap(({ by, fact }) => (fact.value ? [] : [missing(fact, `display outputs of ${by.label}`)]));
   return { by: homes.map(({ by }) => by), names: homes.flatMap(({ fact }) => [...(fact.value?.keys() ?? [])]), lacks };
-}
+});
 
 function keysOf(fact: Fact<ReadonlyMap<string, unknown>>): { fact: Fact<unknown>; names?: readonly string[] } {
   return fact.value ? { fact, names: [...fact.value.keys()] } : { fact };

@@ -6,7 +6,7 @@ import { between, counted, derive, figure, known, least, missing, times, total, 
 import { allowed } from './guard';
 import { isPowerPlug, plugsBrought, plugsWanted } from './leads';
 import { partDraw } from './power';
-import { memo } from './memo';
+import { memo, memoOf } from './memo';
 
 export type Card = Placed<'graphics'> | Placed<'cards'>;
 type Supply = Placed<'supply'>;
@@ -41,12 +41,12 @@ export function plugsOf(card: Card): readonly { readonly kind: Plug; readonly co
 }
 
 /** What a card’s slot and plugs carry together. */
-export function cardCapacity(card: Card): Figure {
+export const cardCapacity = memoOf((_: Build, card: Card): Figure => {
   const plugs = plugsOf(card);
   const label = `slot and plugs of ${card.label}`;
   if (!plugs) return unknown('power', label, [missing(card.part.plugs, `plugs of ${card.label}`)]);
   return total(label, 'power', [slotPower(card), ...plugs.map(({ kind, count }) => times(plugPower(kind), count))], { unit: 'W' });
-}
+});
 
 /** What the EPS leads between supply and board carry together: as many as the board has inlets for. */
 export const epsCapacity = memo((build: Build): Figure => {
@@ -62,8 +62,9 @@ export const epsCapacity = memo((build: Build): Figure => {
 export interface LeadLoad { readonly kind: Plug; readonly row: LeadRow; readonly shared: number; readonly load: Figure }
 export type LeadRow = NonNullable<Supply['part']['own-leads']['value']>[number];
 
-/** The loads of the supply’s leads that feed a card; or the facts that are lacking. */
-export function cardLeadLoads(build: Build, supply: Supply, card: Card): readonly LeadLoad[] | { readonly lacks: readonly Missing[] } {
+/** The loads of the leads of the build’s supply that feed a card; or the facts that are lacking. */
+export const cardLeadLoads = memoOf((build: Build, card: Card): readonly LeadLoad[] | { readonly lacks: readonly Missing[] } => {
+  const supply = build.parts.supply!;
   const plugs = plugsOf(card);
   if (!plugs) return { lacks: [missing(card.part.plugs, `plugs of ${card.label}`)] };
   if (plugs.length === 0) return [];
@@ -76,7 +77,7 @@ export function cardLeadLoads(build: Build, supply: Supply, card: Card): readonl
     const shared = plugsOnOneLead(build, supply, kind, count, row);
     return { kind, row, shared, load: loadOf(card, kind, shared, whole) };
   }));
-}
+});
 
 /** Rows of the supply’s leads that may be of these kinds and do not say what, how many, or with how many plugs. */
 function rowLacks(supply: Supply, kinds: readonly Plug[]): Missing[] {

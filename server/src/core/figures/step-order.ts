@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { StepKind } from '../trade/steps';
 import { ORDER_RULES, type OrderRule, type Strength } from '../trade/work-order';
-import { memo } from './memo';
+import { memo, memoOf } from './memo';
 import { statedSteps, type Step } from './steps';
 import { binds } from './work-order';
 import { lacking, not, sure, type Truth } from './truth';
@@ -48,14 +48,14 @@ const groupsOfKind = memo((build: Build): ReadonlyMap<StepKind, readonly StepGro
 });
 
 /** The stated steps that come after something that needs them, by the rules of a strength, and for `needed` by the build’s own `after:`. */
-export function ordered(build: Build, strength: Strength): readonly Ordered[] {
+export const ordered = memoOf((build: Build, strength: Strength): readonly Ordered[] => {
   const groups = stepGroups(build);
   const own = strength === 'needed' && groups.some((group) => group.steps.some((step) => step.group.after.node));
   return groups.flatMap((group) => {
     const faults = [...ruleFaults(build, group, strength), ...(own ? ownFaults(groups, group) : [])];
     return faults.length === 0 ? [] : [{ group, faults, truth: truthOf(faults) }];
   });
-}
+});
 
 function ruleFaults(build: Build, group: StepGroup, strength: Strength): Fault[] {
   const byKind = groupsOfKind(build);

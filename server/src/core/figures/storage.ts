@@ -5,6 +5,7 @@ import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
 import { between, derive, figure, known, least, missing, readCount, times, unknown, writtenAt, type Figure, type Missing } from './figure';
 import { linkRate, endOf, reached } from './lanes';
 import { howMany } from './power';
+import { memoOf } from './memo';
 import { carriesBus, seatOf, type Slot } from './slots';
 
 export type Drive = Placed<'drives'>;
@@ -76,7 +77,11 @@ export function portMissing(board: Placed<'board'>, port: string): Missing {
 }
 
 /** The rate a drive reaches, reading or writing: its own, its link’s, or the chipset’s uplink’s, whichever is lowest. */
-export function driveRate(build: Build, drive: Drive, way: Way): Figure {
+export const driveRate = (build: Build, drive: Drive, way: Way): Figure => rates[way](build, drive);
+
+const rates: Record<Way, (build: Build, drive: Drive) => Figure> = { read: memoOf((build, drive) => rateOf(build, drive, 'read')), write: memoOf((build, drive) => rateOf(build, drive, 'write')) };
+
+function rateOf(build: Build, drive: Drive, way: Way): Figure {
   const own = figure(drive.part[way], `${way} rate of ${drive.label}`);
   const limits = [own, driveLinkRate(build, drive)];
   const through = drive.part.bus.value === 'NVMe' ? reached(build, drive).uplink : undefined;

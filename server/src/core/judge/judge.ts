@@ -2,8 +2,8 @@
 import { Build } from '../build/build';
 import { inspect } from '../build/inspect';
 import { checks as allChecks } from '../checks/all';
-import type { Check } from '../checks/check';
-import type { Outcome, Tell } from '../checks/kit';
+import type { Check, Found } from '../checks/check';
+import type { Outcome } from '../checks/kit';
 import type { Doc } from '../parts/doc';
 import { acceptedFor } from './accept';
 import { findingOf, inOrder, type Answer, type Finding, type Judgement, type Taken } from './finding';
@@ -26,26 +26,24 @@ export function judgeBuild(build: Build, options: JudgeOptions = {}): Judgement 
 
 /** The same, given up once `goOn` answers false: then without a judgement, but with the check that was asked last. */
 export function judgeWhile(build: Build, goOn: GoOn, options: JudgeOptions = {}): { readonly judgement?: Judgement; readonly last?: Check } {
-  const run = new Run(build, options);
+  const run = new Run(build.doc, build, options);
   if (!goOn(run.findings, build)) return {};
   const checks = options.checks ?? allChecks;
   for (const check of checks) {
+    if (check.on === 'accept') continue;
     const before = run.findings.length;
-    if (check.on === 'file') run.answer(check, (tell) => check.test(inspect(build.doc), tell));
-    else if (check.on === 'build') run.answer(check, (tell) => check.test(build, tell));
+    run.ask(check);
     if (run.findings.length > before && !goOn(run.findings, build)) return { last: check };
   }
   const found = run.findings.map(({ id, place, grade }) => ({ id, path: place.path, grade }));
-  for (const check of checks) if (check.on === 'accept') run.answer(check, (tell) => check.test(build, found, tell));
+  for (const check of checks) if (check.on === 'accept') run.ask(check, found);
   return { judgement: run.done((finding) => acceptedFor(build, finding)) };
 }
 
 /** What can be said of a file by itself: for part files and house settings. */
 export function judgeFile(doc: Doc, options: JudgeOptions = {}): Judgement {
-  const run = new Run(undefined, options);
-  for (const check of options.checks ?? allChecks) {
-    if (check.on === 'file') run.answer(check, (tell) => check.test(inspect(doc), tell));
-  }
+  const run = new Run(doc, undefined, options);
+  for (const check of options.checks ?? allChecks) if (check.on === 'file') run.ask(check);
   return run.done(() => undefined);
 }
 
@@ -55,41 +53,45 @@ class Run {
   private readonly failed: { id: string; error: string }[] = [];
   private readonly counts = { held: 0, broken: 0, unknown: 0 };
   private readonly reads: { mask: number };
+  /** The check that is asked, and what it told so far. */
+  private asked!: Check;
+  private taken: Taken[] = [];
 
-  constructor(private readonly build: Build | undefined, private readonly options: JudgeOptions) {
+  constructor(private readonly doc: Doc, private readonly build: Build | undefined, private readonly options: JudgeOptions) {
     this.reads = build?.reads ?? { mask: 0 };
     for (const answer of options.known ?? []) this.add(answer);
   }
 
-  answer(check: Check, test: (tell: Tell) => void): void {
-    const answer = this.test(check, test);
-    if (answer) this.add(answer);
+  /** Asks a check: one of builds only where there is one, one of what is accepted with all that was found. */
+  ask(check: Check, found: readonly Found[] = []): void {
+    this.asked = check;
+    this.taken = [];
+    this.reads.mask = 0;
+    try {
+      if (check.on === 'file') check.test(inspect(this.doc), this.tell);
+      else if (check.on === 'build') check.test(this.build!, this.tell);
+      else check.test(this.build!, found, this.tell);
+      this.add({ check, taken: this.taken, mask: this.reads.mask });
+    } catch (error) {
+      if (this.options.throwOn) throw error;
+      this.failed.push({ id: check.id, error: error instanceof Error ? error.message : String(error) });
+    }
   }
+
+  /**
+   * Takes an outcome in with its finding; leaves it out where the house has switched the check off. Sentences are made
+   * as outcomes come, so that a fault in one is the check’s, and what it reads is in the mask.
+   */
+  private readonly tell = (outcome: Outcome): void => {
+    const check = this.asked;
+    const own = outcome.grade ?? check.grade;
+    const grade = this.build ? this.build.house.grade(check.id, own) : own;
+    if (grade !== 'off') this.taken.push({ outcome, finding: findingOf(check, outcome, grade) });
+  };
 
   private add(answer: Answer): void {
     this.answers.push(answer);
     for (const { outcome, finding } of answer.taken) this.count(outcome, finding);
-  }
-
-  private test(check: Check, test: (tell: Tell) => void): Answer | undefined {
-    const taken: Taken[] = [];
-    this.reads.mask = 0;
-    try {
-      // Sentences are made as outcomes come, so that a fault in one is the check’s, and what it reads is in the mask.
-      test((outcome) => this.take(check, outcome, taken));
-      return { check, taken, mask: this.reads.mask };
-    } catch (error) {
-      if (this.options.throwOn) throw error;
-      this.failed.push({ id: check.id, error: error instanceof Error ? error.message : String(error) });
-      return undefined;
-    }
-  }
-
-  /** Takes an outcome in with its finding; leaves it out where the house has switched the check off. */
-  private take(check: Check, outcome: Outcome, taken: Taken[]): void {
-    const own = outcome.grade ?? check.grade;
-    const grade = this.build ? this.build.house.grade(check.id, own) : own;
-    if (grade !== 'off') taken.push({ outcome, finding: findingOf(check, outcome, grade) });
   }
 
   private count(outcome: Outcome, finding: Finding | undefined): void {

@@ -25,8 +25,7 @@ function digitsOf({ digits = usualDigits }: FormatOptions): number {
 
 /** Rounded to significant digits, or to hundredths where money is written without a stated number of digits. */
 function rounded(value: number, digits: number, toHundredths: boolean): number {
-  // Most values are whole and short: nothing to round.
-  if (Number.isInteger(value) && Math.abs(value) < 10 ** digits) return value;
+  if (Number.isInteger(value) && Math.abs(value) < 1000 && digits >= 3) return value;
   return Number(toHundredths ? value.toFixed(2) : value.toPrecision(digits));
 }
 

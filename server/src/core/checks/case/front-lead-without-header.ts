@@ -1,6 +1,7 @@
 // Leads of the case’s front panel against the board’s headers for them.
-import type { Placed } from '../../build/build';
+import type { Build, Placed } from '../../build/build';
 import { between, missing, number, total, unknown, type Figure } from '../../figures/figure';
+import { memo } from '../../figures/memo';
 import { join, say } from '../../figures/say';
 import { all, atMost, lacking, type Truth } from '../../figures/truth';
 import { check } from '../check';
@@ -24,10 +25,11 @@ parts:
 `,
     instead: 'Choose a board with a front USB-C header, or do without that port.',
   }],
-  test({ parts: { board, case: box } }, tell) {
+  test(build, tell) {
+    const { board, case: box } = build.parts;
     if (!board || !box) return;
     const { 'front-leads': leads } = box.part;
-    const needs = needsOf(board, box);
+    const needs = needsOf(build);
     tell(outcome(at(box), leads.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(leads, `front leads of ${box.label}`)]), {
       broken: () => join(...needs.filter(({ truth }) => truth.is === false).map(({ kind, leads: wanted, headers }) =>
         say`Of ${kind} leads the case has ${wanted}; of headers for them the board has ${headers}.`)),
@@ -36,15 +38,16 @@ parts:
   },
 });
 
-function needsOf(board: Placed<'board'>, box: Placed<'case'>): Need[] {
+const needsOf = memo((build: Build): readonly Need[] => {
+  const { board, case: box } = build.parts;
   const counts = new Map<string, number>();
-  for (const lead of box.part['front-leads'].value ?? []) if (lead.value !== undefined) counts.set(lead.value, (counts.get(lead.value) ?? 0) + 1);
+  for (const lead of box!.part['front-leads'].value ?? []) if (lead.value !== undefined) counts.set(lead.value, (counts.get(lead.value) ?? 0) + 1);
   return [...counts].map(([kind, n]) => {
-    const leads = number(n, `${kind} leads of ${box.label}`, 'counted in the case’s facts');
-    const headers = headersOf(board, kind);
+    const leads = number(n, `${kind} leads of ${box!.label}`, 'counted in the case’s facts');
+    const headers = headersOf(board!, kind);
     return { kind, leads, headers, truth: atMost(leads, headers) };
   });
-}
+});
 
 function headersOf(board: Placed<'board'>, kind: string): Figure {
   const { headers } = board.part;

@@ -1,6 +1,7 @@
 // The supply’s leads against the paths they take through the case.
 import type { Build, Placed } from '../../build/build';
 import { counted, derive, figure, least, most, missing, number, times, total, unknown, type Figure, type Missing } from '../../figures/figure';
+import { memo } from '../../figures/memo';
 import { plugsWanted } from '../../figures/leads';
 import { join, say } from '../../figures/say';
 import { all, any, atLeast, atMost, lacking, type Truth } from '../../figures/truth';
@@ -36,7 +37,7 @@ parts:
     const { board, supply, case: box } = build.parts;
     if (!board || !supply || !box) return;
     const leads = supply.part['own-leads'];
-    const reaches = boardPlugs.filter((kind) => plugsWanted(build).get(kind)!.hi > 0).map((kind) => reachOf(build, supply, box, kind));
+    const reaches = reachesOf(build);
     const lacks = leads.value ? [] : [missing(leads, `leads of ${supply.label}`)];
     tell(outcome(at(supply), lacks.length > 0 ? lacking(lacks) : all(...reaches.map(({ truth }) => truth)), {
       broken: () => join(...reaches.filter(({ truth }) => truth.is === false).map(({ kind, wanted, reaching, path, longest }) => longest && longest.hi < path.lo
@@ -46,6 +47,9 @@ parts:
     }));
   },
 });
+
+const reachesOf = memo((build: Build): readonly Reach[] =>
+  boardPlugs.filter((kind) => plugsWanted(build).get(kind)!.hi > 0).map((kind) => reachOf(build, build.parts.supply!, build.parts.case!, kind)));
 
 function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, kind: Plug): Reach {
   const path = pathOf(box, kind);

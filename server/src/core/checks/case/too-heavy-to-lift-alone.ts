@@ -1,6 +1,7 @@
 // The machine’s mass against what one person may lift.
-import type { Placed } from '../../build/build';
+import type { Build, Placed } from '../../build/build';
 import { figure, known, times, total, type Figure } from '../../figures/figure';
+import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
@@ -33,14 +34,17 @@ parts:
   test(build, tell) {
     const { case: box } = build.parts;
     if (!box) return;
-    const masses = build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed)));
-    const mass = total('mass of the machine', 'mass', masses, { unit: 'kg' });
-    const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
+    const mass = machineMass(build);
     tell(outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
       broken: () => say`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
     }));
   },
 });
+
+const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
+
+const machineMass = memo((build: Build): Figure =>
+  total('mass of the machine', 'mass', build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed))), { unit: 'kg' }));
 
 /** A part’s mass; where a light part states none, it lies between nothing and what such parts weigh at most. */
 function massOf(placed: Placed<'board'>): Figure {

@@ -1,7 +1,6 @@
 // Currents of the fans on one header, all starting at once, against what the header supplies.
 import type { Build } from '../../build/build';
 import { freeHeaders, headerLoads, type Load } from '../../figures/headers';
-import { total } from '../../figures/figure';
 import { say } from '../../figures/say';
 import { any, atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -38,9 +37,8 @@ parts:
   }],
   test(build, tell) {
     for (const load of headerLoads(build)) {
-      const { name, limit, start, plugs } = load;
+      const { name, limit, start, running, plugs } = load;
       const last = plugs.at(-1)!;
-      const running = total(`current on ${name} at full speed`, 'current', plugs.map((one) => one.steady), { unit: 'A' });
       const place = at(last.placed, last.header);
       tell(outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
         // What runs within the header’s current is over it for the second of the start only: some fan may not start.

@@ -1,6 +1,6 @@
 // How long ago the prices were read on which a promised cost rests.
-import { paidFor } from '../../figures/cost';
-import { ageOf, marginOf } from '../../figures/dates';
+import { priceAges } from '../../figures/cost';
+import { marginOf } from '../../figures/dates';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -26,10 +26,8 @@ expect:
   test(build, tell) {
     if (!build.file.expect.cost.node) return;
     const limit = marginOf(build, 'price-age', 'age at which prices are read again');
-    for (const placed of paidFor(build)) {
-      const read = placed.part['price-read'];
-      const age = ageOf(build, read, `day on which the price of ${placed.label} was read`);
-      tell(outcome(at(placed, read), atMost(age, limit), {
+    for (const { placed, age } of priceAges(build)) {
+      tell(outcome(at(placed, placed.part['price-read']), atMost(age, limit), {
         broken: () => say`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
       }));
     }

@@ -29,7 +29,7 @@ parts:
     for (const card of [...graphics, ...cards]) {
       if (card.part.edge.value === 'M.2') continue;
       const draw = figure(card.part.power.sustained, `sustained power of ${card.label}`);
-      const carried = cardCapacity(card);
+      const carried = cardCapacity(build, card);
       tell(outcome(at(card), atMost(draw, carried), {
         broken: () => say`${card.label} draws ${draw}; its slot and plugs carry ${carried}.`,
         fixes: () => [swap(card)],
@@ -49,7 +49,7 @@ parts:
 /** Leads of the supply on which more than one plug of the card hangs. */
 function sharedLeads(build: Build, card: Card, tell: Tell): void {
   const supply = build.parts.supply!;
-  const loads = cardLeadLoads(build, supply, card);
+  const loads = cardLeadLoads(build, card);
   const place = { ...at(card), path: `${card.path}.plugs` };
   if ('lacks' in loads) return tell(outcome(place, lacking(loads.lacks), { broken: () => say`` }));
   const judged = loads.map((one) => ({ ...one, wires: wireCapacity(one.row) })).map((one) => ({ ...one, truth: atMost(one.load, one.wires) }));

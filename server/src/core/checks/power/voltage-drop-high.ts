@@ -1,9 +1,10 @@
 // Voltage lost in the leads that feed cards and processor.
-import { derive, known, missing, type Figure } from '../../figures/figure';
-import { cardLeadLoads, epsLeadLoad, leadDrop } from '../../figures/plug-loads';
+import { derive, known, missing, type Figure, type Missing } from '../../figures/figure';
+import { memoOf } from '../../figures/memo';
+import { cardLeadLoads, epsLeadLoad, leadDrop, type Card, type LeadRow } from '../../figures/plug-loads';
 import { say } from '../../figures/say';
 import { all, atMost, lacking } from '../../figures/truth';
-import type { Placed } from '../../build/build';
+import type { Build, Placed } from '../../build/build';
 import { CARD_PLUG_TOLERANCE_PERCENT, RAIL_TOLERANCE_PERCENT } from '../../trade/power';
 import { check } from '../check';
 import { at, outcome, swap, type Tell } from '../kit';
@@ -30,22 +31,30 @@ parts:
     const { supply, processor, graphics, cards, board } = build.parts;
     if (!supply) return;
     for (const card of [...graphics, ...cards]) {
-      const loads = cardLeadLoads(build, supply, card);
-      if ('lacks' in loads) tell(outcome(at(card), lacking(loads.lacks), { broken: () => say`` }));
-      else judged(supply, card, loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) })), tell);
+      const drops = cardDrops(build, card);
+      if ('lacks' in drops) tell(outcome(at(card), lacking(drops.lacks), { broken: () => say`` }));
+      else judged(supply, card, drops, tell);
     }
     if (!processor || !board) return;
     const leads = supply.part['own-leads'];
     if (!leads.value) tell(outcome(at(processor), lacking([missing(leads, `leads of ${supply.label}`)]), { broken: () => say`` }));
-    else judged(supply, processor, leads.value.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, processor)) })), tell);
+    else judged(supply, processor, epsDrops(build, leads.value), tell);
   },
 });
 
+const cardDrops = memoOf((build: Build, card: Card): readonly Drop[] | { readonly lacks: readonly Missing[] } => {
+  const loads = cardLeadLoads(build, card);
+  return 'lacks' in loads ? loads : loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) }));
+});
+
+const epsDrops = memoOf((build: Build, leads: readonly LeadRow[]): readonly Drop[] =>
+  leads.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, build.parts.processor!)) })));
+
+const span = known(CARD_PLUG_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT, 'percent', 'what is left between both tolerances', { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' });
+const limit = derive('drop allowed in a lead', 'voltage', [span], '12 V × what is left between both tolerances', (of) => 12 * of! / 100, { unit: 'mV' });
+
 function judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[], tell: Tell): void {
   if (drops.length === 0) return;
-  const percent = CARD_PLUG_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT;
-  const span = known(percent, 'percent', 'what is left between both tolerances', { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' });
-  const limit = derive('drop allowed in a lead', 'voltage', [span], '12 V × what is left between both tolerances', (of) => 12 * of! / 100, { unit: 'mV' });
   const truths = drops.map(({ drop }) => atMost(drop, limit));
   tell(outcome(at(fed), all(...truths), {
     broken: () => {

@@ -1,7 +1,8 @@
 // Promised display modes against what the output's link carries.
 import type { Build } from '../../build/build';
-import { least, missing, type Figure } from '../../figures/figure';
+import { least, missing, unknown, type Figure } from '../../figures/figure';
 import { comfortable, compressed, displaysOn, inputPayload, needed, outputNamed, outputs, payload, type Output, type Promise } from '../../figures/display';
+import { memoOf } from '../../figures/memo';
 import { say } from '../../figures/say';
 import { all, any, atLeast, atMost, fits, lacking, type Truth } from '../../figures/truth';
 import { bitsPerPixel, highestRefreshHz, MARGINAL_SHARE, type DisplayMode } from '../../trade/display';
@@ -40,13 +41,17 @@ expect:
   },
 });
 
+/** What a promised mode needs, and what its output carries. */
+const sidesOf = memoOf((build: Build, promise: Promise) => {
+  const output = outputNamed(build, promise.port);
+  return { output, plain: promise.mode.value && needed(promise.mode.value, promise), carried: carriedBy(build, output) };
+});
+
 function judge(build: Build, promise: Promise, mode: DisplayMode): Outcome {
   const place = atKey(build, promise.mode);
-  const output = outputNamed(build, promise.port);
-  const plain = needed(mode, promise);
+  const { output, plain, carried } = sidesOf(build, promise);
   if (!plain) return outcome(place, lacking([missing(promise.mode, 'a timing of this mode')]), { broken: () => say`` });
   if ('lacks' in output) return outcome(place, lacking(output.lacks), { broken: () => say`` });
-  const carried = carriedBy(build, output);
   const squeezed = promise.compression.value === true;
   const wanted = squeezed ? compressed(plain) : plain;
   // Where the link is not known, the blanking is not what decides.
@@ -66,7 +71,8 @@ function judge(build: Build, promise: Promise, mode: DisplayMode): Outcome {
 }
 
 /** What goes through an output: its own payload, and the input’s of a display that is plugged into it. */
-function carriedBy(build: Build, output: Output): Figure {
+function carriedBy(build: Build, output: ReturnType<typeof outputNamed>): Figure {
+  if ('lacks' in output) return unknown('data-rate', 'payload of the output', output.lacks);
   const own = payload(output.link, output.name);
   const inputs = displaysOn(build, output.name).map((display) => inputPayload(display, output));
   return inputs.length === 0 ? own : least(`payload between ${output.name} and its display`, [own, ...inputs], { unit: 'Gb/s' });

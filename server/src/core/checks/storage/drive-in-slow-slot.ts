@@ -1,6 +1,7 @@
 // A drive in a slot that gives it less than a free one would.
 import { reachedIn } from '../../figures/lanes';
 import { figure, least, missing, type Figure } from '../../figures/figure';
+import { memoOf } from '../../figures/memo';
 import { say } from '../../figures/say';
 import { freeSlots, seated, type Slot } from '../../figures/slots';
 import { driveRate, type Drive } from '../../figures/storage';
@@ -46,8 +47,7 @@ parts:
       const now = driveRate(build, drive, 'read');
       // A slot that carries no PCIe is not slow: drive-bus-not-carried says so.
       if (now.hi === 0) continue;
-      const own = figure(drive.part.read, `read rate of ${drive.label}`);
-      const rivals = now.lo >= own.hi ? [] : rivalsOf(build, drive, own, now);
+      const rivals = now.lo >= ownRate(drive).hi ? [] : rivalsOf(build, drive);
       const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
         : all(...rivals.map(({ truth }) => truth));
       const best = rivals.filter(({ truth }) => truth.is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
@@ -62,7 +62,9 @@ parts:
 interface Rival { readonly name: string; readonly rate: Figure; readonly truth: Truth }
 
 /** The free sockets, with what the drive would read at in each; `truth` says that it is no better place. */
-function rivalsOf(build: Build, drive: Drive, own: Figure, now: Figure): readonly Rival[] {
+const rivalsOf = memoOf((build: Build, drive: Drive): readonly Rival[] => {
+  const own = ownRate(drive);
+  const now = driveRate(build, drive, 'read');
   const used = usedBesides(build, drive);
   return freeSlots(build).filter(([, slot]) => slot.kind.value !== 'PCIe').map(([name, slot]) => {
     const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
@@ -70,7 +72,9 @@ function rivalsOf(build: Build, drive: Drive, own: Figure, now: Figure): readonl
     const noFaster = atLeast(now, rate);
     return { name, rate, truth: noFaster.is === true ? noFaster : any(noFaster, not(suits(drive, name, slot, used))) };
   });
-}
+});
+
+const ownRate = (drive: Drive): Figure => figure(drive.part.read, `read rate of ${drive.label}`);
 
 type Used = readonly (string | undefined)[];
 

@@ -1,4 +1,6 @@
 // A caution’s signal word against what its consequence says.
+import type { Build } from '../../build/build';
+import { memo } from '../../figures/memo';
 import { say } from '../../figures/say';
 import { statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
@@ -30,9 +32,8 @@ steps:
 `,
   }],
   test(build, tell) {
-    for (const { step, group } of statedCautions(build)) {
+    for (const { step, group, due } of dueWords(build)) {
       const { word, consequence } = group;
-      const due = consequence.value === undefined ? undefined : wordFor(consequence.value);
       if (word.value === undefined || due === undefined) continue;
       tell(outcome({ ...atKey(build, word), path: `${step.path}.caution.word` }, sure(word.value === due, word, consequence), {
         broken: () => say`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution says ${word}.`,
@@ -41,3 +42,7 @@ steps:
     }
   },
 });
+
+/** The word that the consequence of each caution asks for; undefined where it does not say. */
+const dueWords = memo((build: Build) => statedCautions(build).map(({ step, group }) =>
+  ({ step, group, due: group.consequence.value === undefined ? undefined : wordFor(group.consequence.value) })));
