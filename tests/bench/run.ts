@@ -1,9 +1,11 @@
-// The speed that is promised, measured. Run: npm run bench [quick]. `quick` makes the large workspaces a tenth as large.
+// The speed that is promised, measured. Run: npm run bench [quick] [checksOnOne swaps …]. `quick` makes the large workspaces a tenth as large.
 import { spawn, spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import Ajv from 'ajv/dist/2020';
 import { createProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node';
+import { parseDocument } from 'yaml';
 import { Build, kindOfPart } from '../../server/src/core/build/build';
 import { inspect } from '../../server/src/core/build/inspect';
 import { judgeBuild } from '../../server/src/core/judge/judge';
@@ -24,20 +26,31 @@ const ms = (value: number): string => `${value < 10 ? value.toFixed(2) : value.t
 const rows: Row[] = [];
 const add = (figure: string, measured: string, target: string, met?: boolean): void => void rows.push({ figure, measured, target, met });
 
+/** The floor in process: the library parses a text of 150 lines, and the compiled schema is held against it. */
+function floorOf(text: string): () => unknown {
+  const validate = new Ajv({ allErrors: true, strict: false }).compile(JSON.parse(readFileSync(join(root, 'schemas/build.schema.json'), 'utf8')) as object);
+  return () => validate(parseDocument(text).toJS());
+}
+
+/** The floor on the machine for which the goals were set, in ms: a goal in milliseconds is so much of it. */
+const statedFloor = 1.4;
+
 function checksOnOne(): void {
   const { docs, house, builds } = readSamples();
   const find = findIn(docs);
-  for (const name of ['counter-pc', 'survey-desk']) {
-    const { doc } = builds.find((build) => build.doc.name.startsWith(name))!;
+  const named = (name: string): Doc => builds.find((build) => build.doc.name.startsWith(name))!.doc;
+  const floor = floorOf(named('flood-gauge').text);
+  for (const name of ['counter-pc', 'flood-gauge', 'survey-desk']) {
+    const doc = named(name);
     const kept = new Build(doc, find, house, today);
-    const again = (): unknown => judgeBuild(kept);
-    const judge = (): unknown => judgeBuild(new Build(doc, find, house, today));
-    const typed = (): unknown => (doc.memo.delete(inspect), judge());
-    const [judgedAgain, judged, afterTyping, read] = inTurns(1000, 2000, again, judge, typed, () => parse(doc.text)) as [number[], number[], number[], number[]];
-    add(`all checks on a parsed build, ${name}, median`, ms(median(judgedAgain)), '0.30 ms', median(judgedAgain) <= 0.3);
-    add('  with its parts and figures read anew', ms(median(judged)), '');
-    add('  with the text inspected anew as well', ms(median(afterTyping)), '');
-    add('  reading its text', ms(median(read)), '');
+    const fresh = (): unknown => judgeBuild(new Build(doc, find, house, today));
+    const typed = (): unknown => (doc.memo.delete(inspect), fresh());
+    const [floors, judged, anew, afterTyping, read] = inTurns(1000, 2000, floor, () => judgeBuild(kept), fresh, typed, () => parse(doc.text)).map(median) as [number, number, number, number, number];
+    const atStated = (judged / floors) * statedFloor;
+    add(`all checks on a parsed build, ${name}, median`, `${ms(judged)}; ${ms(atStated)} where the floor is ${statedFloor}`, '0.30 ms', atStated <= 0.3);
+    add('  with its parts and figures read anew', ms(anew), '');
+    add('  with the text inspected anew as well', ms(afterTyping), '');
+    add('  reading its text', ms(read), '');
   }
 }
 
@@ -54,7 +67,7 @@ function swaps(): void {
   const { docs, house, builds } = readSamples();
   const many = manyParts(docs);
   const parts = [...many.values()].filter((one) => one.kind === 'part').map((one): Candidate & { kind: unknown } => ({ name: one.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc: one, kind: kindOfPart(one) }));
-  for (const name of ['counter-pc', 'survey-desk']) {
+  for (const name of ['counter-pc', 'flood-gauge', 'survey-desk']) {
     const { doc } = builds.find((build) => build.doc.name.startsWith(name))!;
     const build = new Build(doc, findIn(many), house, today);
     const before = judgeBuild(build);
@@ -152,7 +165,9 @@ async function sharedPart(): Promise<void> {
 }
 
 async function main(): Promise<void> {
-  for (const [name, measure] of Object.entries({ checksOnOne, swaps, cold, keystrokes, whole, sharedPart })) {
+  const all = { checksOnOne, swaps, cold, keystrokes, whole, sharedPart };
+  const only = process.argv.slice(2).filter((word) => word in all);
+  for (const [name, measure] of Object.entries(all).filter(([name]) => only.length === 0 || only.includes(name))) {
     process.stderr.write(`${name}…\n`);
     await measure();
   }

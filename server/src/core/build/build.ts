@@ -58,7 +58,7 @@ export class Build {
     const root = doc.parsed.root;
     const map = root?.type === 'map' ? root : undefined;
     this.file = keptBy(doc, buildFile, () => readGroup(buildFile, '', [source(doc, map, '', { start: 0, end: doc.text.length })]));
-    this.parts = this.readParts(map?.get('parts')?.value) as unknown as Parts;
+    this.parts = this.readParts(map?.get('parts')?.value);
   }
 
   /** The same build with another part at one place: nothing is read again but that part. */
@@ -73,16 +73,16 @@ export class Build {
 
   private withPlaced(instead: ReadonlyMap<Placed, Placed>): Build {
     const changed = maskOf([...instead.keys()].map(({ role }) => role));
-    const parts: Record<string, unknown> = {};
-    for (const role of roleNames) {
+    const parts = roleNames.map((role, bit) => {
       const held = this.peek(role);
-      parts[role] = Array.isArray(held) ? (held as Placed[]).map((one) => instead.get(one) ?? one) : (instead.get(held as Placed) ?? held);
-    }
+      if ((changed & (1 << bit)) === 0) return held;
+      return Array.isArray(held) ? (held as Placed[]).map((one) => instead.get(one) ?? one) : (instead.get(held as Placed) ?? held);
+    });
     const reads = { mask: 0 };
     return Object.assign(Object.create(Build.prototype) as Build, {
       doc: this.doc, find: this.find, house: this.house, today: this.today, file: this.file,
       dependsOn: this.dependsOn, memo: keptApart(this.memo, changed),
-      memoOf: new Map([...this.memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])), reads, parts: tracked(parts, reads),
+      memoOf: new Map([...this.memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])), reads, parts: tracked(reads, parts),
     });
   }
 
@@ -108,14 +108,12 @@ export class Build {
     });
   }
 
-  private readParts(node: Node | undefined): Record<string, unknown> {
+  private readParts(node: Node | undefined): Parts {
     const map = node?.type === 'map' ? node : undefined;
-    const parts: Record<string, unknown> = {};
-    for (const role of roleNames) {
+    return tracked(this.reads, roleNames.map((role) => {
       const entry = map?.get(role);
-      parts[role] = roles[role].several ? this.readSeveral(role, entry) : this.readOne(role, entry);
-    }
-    return tracked(parts, this.reads);
+      return roles[role].several ? this.readSeveral(role, entry) : this.readOne(role, entry);
+    }));
   }
 
   private readOne(role: RoleName, entry: Entry | undefined): Placed | undefined {
@@ -174,14 +172,21 @@ function moved(placed: Placed, key: string, value: string): Placed {
   return { ...placed, at: Object.create(placed.at, { [key]: { value: fact, enumerable: true } }) as Placed['at'] };
 }
 
-/** Getters that mark a role as read, so that a check’s dependence on its parts is known. */
-function tracked(parts: Record<string, unknown>, reads: { mask: number }): Record<string, unknown> {
-  const held = {};
-  roleNames.forEach((role, bit) => {
-    Object.defineProperty(held, role, { enumerable: true, get: () => ((reads.mask |= 1 << bit), parts[role]) });
-  });
-  return held;
+/** The parts by role, in the order of the roles; reading a role marks it, so that a check’s dependence on its parts is known. */
+class TrackedParts {
+  constructor(readonly $reads: { mask: number }, readonly $held: readonly unknown[]) {}
 }
+
+roleNames.forEach((role, bit) => {
+  Object.defineProperty(TrackedParts.prototype, role, {
+    get(this: TrackedParts) {
+      this.$reads.mask |= 1 << bit;
+      return this.$held[bit];
+    },
+  });
+});
+
+const tracked = (reads: { mask: number }, held: readonly unknown[]): Parts => new TrackedParts(reads, held) as unknown as Parts;
 
 function source(doc: Doc, map: MapNode | undefined, path: string, span: Span): Source {
   return { doc, path, span, ...(map ? { map } : {}) };

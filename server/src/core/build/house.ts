@@ -20,10 +20,12 @@ const defaultMargins: Record<MarginName, number> = {
 
 export class House {
   readonly file: Group<typeof houseFile> | undefined;
+  private readonly grades: ReadonlyMap<string, Grade | 'off'>;
 
   constructor(readonly doc?: Doc) {
     const root = doc?.parsed.root;
     if (doc && root?.type === 'map') this.file = readGroup(houseFile, '', [{ doc, map: root, path: '', span: root.span }]);
+    this.grades = new Map([...(this.file?.grades.value ?? [])].flatMap(([id, { value }]) => (value === undefined ? [] : [[id, value]])));
   }
 
   get folders(): readonly string[] {
@@ -40,8 +42,7 @@ export class House {
 
   /** The grade that this house gives a check; harm is never lowered by a setting, only accepted by name. */
   grade(id: string, own: Grade): Grade | 'off' {
-    const set = this.file?.grades.value?.get(id)?.value as Grade | 'off' | undefined;
-    return set === undefined || own === 'harm' ? own : set;
+    return own === 'harm' ? own : this.grades.get(id) ?? own;
   }
 }
 

@@ -97,10 +97,12 @@ export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
   return [...related.values()];
 }
 
+const rank = Object.fromEntries(grades.map((grade, i) => [grade, i])) as Record<Grade, number>;
+
 /** Worst first; within a grade by file, place and id, so that the order never depends on anything else. */
 export function inOrder(findings: readonly Finding[]): Finding[] {
   return [...findings].sort((a, b) =>
-    grades.indexOf(a.grade) - grades.indexOf(b.grade) || compare(a.place.doc.name, b.place.doc.name) ||
+    rank[a.grade] - rank[b.grade] || compare(a.place.doc.name, b.place.doc.name) ||
     a.place.span.start - b.place.span.start || compare(a.id, b.id) || compare(a.said.text, b.said.text));
 }
 

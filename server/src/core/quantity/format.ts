@@ -36,9 +36,11 @@ function readableUnit(size: number, dimension: Dimension, digits: number): UnitN
   return about === 0 ? dimensions[dimension].base : shown.findLast(([, from]) => about >= from)?.[0];
 }
 
-/** Turns numbers in the base unit into numbers with one and the same unit behind them. */
+/** Writes numbers of one dimension with one and the same unit behind them. */
 interface Writer {
-  readonly round: (value: number, digits: number) => number;
+  /** A number in the base unit, in the unit that is written. */
+  readonly scale: (value: number) => number;
+  readonly round: (scaled: number, digits: number) => number;
   readonly write: (rounded: number) => string;
   readonly number: (rounded: number) => string;
 }
@@ -49,7 +51,8 @@ function writer(size: number, dimension: Dimension, opts: FormatOptions): Writer
   const toHundredths = money && opts.digits === undefined;
   const number = (value: number): string => (Number.isFinite(value) ? plainNumber(value === 0 ? 0 : value) : unbounded(value));
   return {
-    round: (value, digits) => rounded(unit === undefined ? value : inUnit(value, unit), digits, toHundredths),
+    scale: (value) => (unit === undefined ? value : inUnit(value, unit)),
+    round: (scaled, digits) => rounded(scaled, digits, toHundredths),
     number,
     write: (value) => `${number(value)} ${money ? opts.currency ?? opts.unit ?? '' : symbolFor(unit, value)}`.trimEnd(),
   };
@@ -74,8 +77,9 @@ export function formatQuantity(lo: number, hi: number, dimension: Dimension, opt
   if (lo === -Infinity) return `at most ${one(hi, dimension, opts)}`;
   if (hi === Infinity) return `at least ${one(lo, dimension, opts)}`;
   if (Object.is(lo, hi) || lo === hi) return one(lo, dimension, opts);
-  const { write, number } = writer(larger(lo, hi), dimension, opts);
-  const [from, to] = apart(lo, hi, dimension, opts);
+  const pair = writer(larger(lo, hi), dimension, opts);
+  const [from, to] = apart(lo, hi, pair, digitsOf(opts));
+  const { write, number } = pair;
   return from === to ? write(to) : `${number(from)} to ${write(to)}`;
 }
 
@@ -84,14 +88,14 @@ export function formatQuantity(lo: number, hi: number, dimension: Dimension, opt
  * how much: a figure and its limit never become equal, or change order, by rounding.
  */
 export function formatPair(a: number, b: number, dimension: Dimension, opts: FormatOptions = {}): [string, string] {
-  const { write } = writer(larger(a, b), dimension, opts);
-  const [one, other] = apart(a, b, dimension, opts);
-  return [write(one), write(other)];
+  const pair = writer(larger(a, b), dimension, opts);
+  const [one, other] = apart(a, b, pair, digitsOf(opts));
+  return [pair.write(one), pair.write(other)];
 }
 
 function one(value: number, dimension: Dimension, opts: FormatOptions): string {
-  const { round, write } = writer(value, dimension, opts);
-  return write(round(value, digitsOf(opts)));
+  const { scale, round, write } = writer(value, dimension, opts);
+  return write(round(scale(value), digitsOf(opts)));
 }
 
 /** The finite one of greater size: it chooses the unit. */
@@ -101,13 +105,13 @@ function larger(a: number, b: number): number {
 }
 
 /** Both values rounded alike, with the fewest digits that show their difference truly. */
-function apart(a: number, b: number, dimension: Dimension, opts: FormatOptions): readonly [number, number] {
-  const { round } = writer(larger(a, b), dimension, opts);
-  const difference = round(b, 15) - round(a, 15);
-  if (!Number.isFinite(difference)) return [round(a, digitsOf(opts)), round(b, digitsOf(opts))];
-  for (let digits = digitsOf(opts); digits < mostDigits; digits++) {
-    const [one, other] = [round(a, digits), round(b, digits)];
+function apart(a: number, b: number, { scale, round }: Writer, least: number): readonly [number, number] {
+  const [from, to] = [scale(a), scale(b)];
+  const difference = to - from;
+  if (!Number.isFinite(difference)) return [round(from, least), round(to, least)];
+  for (let digits = least; digits < mostDigits; digits++) {
+    const [one, other] = [round(from, digits), round(to, digits)];
     if (Math.abs(other - one - difference) <= Math.abs(difference) * differenceTolerance) return [one, other];
   }
-  return [round(a, mostDigits), round(b, mostDigits)];
+  return [round(from, mostDigits), round(to, mostDigits)];
 }

@@ -1,5 +1,6 @@
 // Steps for parts that the build does not have.
 import type { Build } from '../../build/build';
+import { memoOf } from '../../figures/memo';
 import { say } from '../../figures/say';
 import { statedSteps } from '../../figures/steps';
 import { any, fits, sure, type Truth } from '../../figures/truth';
@@ -37,12 +38,10 @@ steps:
   test(build, tell) {
     const steps = statedSteps(build);
     if (steps.length === 0 || build.all().length === 0) return;
-    const judged = new Map<StepKind, Truth | undefined>();
     for (const step of steps) {
       if (step.kind === undefined) continue;
-      if (!judged.has(step.kind)) judged.set(step.kind, hasPartFor(build, step.kind));
       const lost = step.group.part.value !== undefined && !step.part;
-      const truth = lost ? sure(false) : judged.get(step.kind);
+      const truth = lost ? sure(false) : hasPartFor(build, step.kind);
       if (!truth) continue;
       tell(outcome(atStep(build, step), truth, {
         broken: () => (lost ? say`${step.label} names a part that this build does not have.` : say`Nothing in this build asks for ${step.label}.`),
@@ -53,7 +52,7 @@ steps:
 });
 
 /** Whether the build has what a step is done to; undefined for steps that any build may have. */
-function hasPartFor(build: Build, kind: StepKind): Truth | undefined {
+const hasPartFor = memoOf((build: Build, kind: StepKind): Truth | undefined => {
   const { board, processor, cooler, paste, memory, drives, graphics, cards, supply, case: box, fans, radiators } = build.parts;
   switch (kind) {
     case 'fit processor': return sure(!!processor);
@@ -77,4 +76,4 @@ function hasPartFor(build: Build, kind: StepKind): Truth | undefined {
     case 'fill loop': return sure(radiators.length > 0);
     default: return undefined;
   }
-}
+});
