@@ -11,14 +11,16 @@ export function share(times: readonly number[], part: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * part))]!;
 }
 
-/** Runs contestants in turns; times in ms, those of the first `warm` turns left out. */
-export function inTurns(turns: number, warm: number, ...contestants: readonly (() => unknown)[]): number[][] {
+/** Runs contestants in turns; times in ms, those of the first `warm` turns left out. In a turn each runs `often` times, as what is warm does. */
+export function inTurns(turns: number, warm: number, contestants: readonly (() => unknown)[], often = 1): number[][] {
   const times: number[][] = contestants.map(() => []);
   for (let turn = 0; turn < warm + turns; turn++) {
     contestants.forEach((work, i) => {
-      const begun = performance.now();
-      work();
-      if (turn >= warm) times[i]!.push(performance.now() - begun);
+      for (let time = 0; time < often; time++) {
+        const begun = performance.now();
+        work();
+        if (turn >= warm) times[i]!.push(performance.now() - begun);
+      }
     });
   }
   return times;
