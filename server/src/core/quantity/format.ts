@@ -37,25 +37,33 @@ function readableUnit(size: number, dimension: Dimension, digits: number): UnitN
 }
 
 /** Writes numbers of one dimension with one and the same unit behind them. */
-interface Writer {
-  /** A number in the base unit, in the unit that is written. */
-  readonly scale: (value: number) => number;
-  readonly round: (scaled: number, digits: number) => number;
-  readonly write: (rounded: number) => string;
-  readonly number: (rounded: number) => string;
-}
+class Writer {
+  private readonly unit: UnitName | undefined;
+  private readonly isMoney: boolean;
 
-function writer(size: number, dimension: Dimension, opts: FormatOptions): Writer {
-  const money = dimension === 'money';
-  const unit = money ? undefined : opts.unit ?? readableUnit(size, dimension, digitsOf(opts));
-  const toHundredths = money && opts.digits === undefined;
-  const number = (value: number): string => (Number.isFinite(value) ? plainNumber(value === 0 ? 0 : value) : unbounded(value));
-  return {
-    scale: (value) => (unit === undefined ? value : inUnit(value, unit)),
-    round: (scaled, digits) => rounded(scaled, digits, toHundredths),
-    number,
-    write: (value) => `${number(value)} ${money ? opts.currency ?? opts.unit ?? '' : symbolFor(unit, value)}`.trimEnd(),
-  };
+  /** `size` is the number that chooses the unit where none is asked for. */
+  constructor(size: number, dimension: Dimension, private readonly opts: FormatOptions) {
+    this.isMoney = dimension === 'money';
+    this.unit = this.isMoney ? undefined : opts.unit ?? readableUnit(size, dimension, digitsOf(opts));
+  }
+
+  /** A number in the base unit, in the unit that is written. */
+  scale(value: number): number {
+    return this.unit === undefined ? value : inUnit(value, this.unit);
+  }
+
+  round(scaled: number, digits: number): number {
+    return rounded(scaled, digits, this.isMoney && this.opts.digits === undefined);
+  }
+
+  number(value: number): string {
+    return Number.isFinite(value) ? plainNumber(value === 0 ? 0 : value) : unbounded(value);
+  }
+
+  write(value: number): string {
+    const symbol = this.isMoney ? this.opts.currency ?? this.opts.unit ?? '' : symbolFor(this.unit, value);
+    return symbol === '' ? this.number(value) : `${this.number(value)} ${symbol}`;
+  }
 }
 
 function unbounded(value: number): string {
@@ -77,10 +85,9 @@ export function formatQuantity(lo: number, hi: number, dimension: Dimension, opt
   if (lo === -Infinity) return `at most ${one(hi, dimension, opts)}`;
   if (hi === Infinity) return `at least ${one(lo, dimension, opts)}`;
   if (Object.is(lo, hi) || lo === hi) return one(lo, dimension, opts);
-  const pair = writer(larger(lo, hi), dimension, opts);
-  const [from, to] = apart(lo, hi, pair, digitsOf(opts));
-  const { write, number } = pair;
-  return from === to ? write(to) : `${number(from)} to ${write(to)}`;
+  const writer = new Writer(larger(lo, hi), dimension, opts);
+  const [from, to] = apart(lo, hi, writer, digitsOf(opts));
+  return from === to ? writer.write(to) : `${writer.number(from)} to ${writer.write(to)}`;
 }
 
 /**
@@ -88,14 +95,14 @@ export function formatQuantity(lo: number, hi: number, dimension: Dimension, opt
  * how much: a figure and its limit never become equal, or change order, by rounding.
  */
 export function formatPair(a: number, b: number, dimension: Dimension, opts: FormatOptions = {}): [string, string] {
-  const pair = writer(larger(a, b), dimension, opts);
-  const [one, other] = apart(a, b, pair, digitsOf(opts));
-  return [pair.write(one), pair.write(other)];
+  const writer = new Writer(larger(a, b), dimension, opts);
+  const [one, other] = apart(a, b, writer, digitsOf(opts));
+  return [writer.write(one), writer.write(other)];
 }
 
 function one(value: number, dimension: Dimension, opts: FormatOptions): string {
-  const { scale, round, write } = writer(value, dimension, opts);
-  return write(round(scale(value), digitsOf(opts)));
+  const writer = new Writer(value, dimension, opts);
+  return writer.write(writer.round(writer.scale(value), digitsOf(opts)));
 }
 
 /** The finite one of greater size: it chooses the unit. */
@@ -105,13 +112,13 @@ function larger(a: number, b: number): number {
 }
 
 /** Both values rounded alike, with the fewest digits that show their difference truly. */
-function apart(a: number, b: number, { scale, round }: Writer, least: number): readonly [number, number] {
-  const [from, to] = [scale(a), scale(b)];
+function apart(a: number, b: number, writer: Writer, least: number): readonly [number, number] {
+  const [from, to] = [writer.scale(a), writer.scale(b)];
   const difference = to - from;
-  if (!Number.isFinite(difference)) return [round(from, least), round(to, least)];
+  if (!Number.isFinite(difference)) return [writer.round(from, least), writer.round(to, least)];
   for (let digits = least; digits < mostDigits; digits++) {
-    const [one, other] = [round(from, digits), round(to, digits)];
+    const [one, other] = [writer.round(from, digits), writer.round(to, digits)];
     if (Math.abs(other - one - difference) <= Math.abs(difference) * differenceTolerance) return [one, other];
   }
-  return [round(from, mostDigits), round(to, mostDigits)];
+  return [writer.round(from, mostDigits), writer.round(to, mostDigits)];
 }

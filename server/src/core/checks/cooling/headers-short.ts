@@ -4,6 +4,7 @@ import { counted, missing, number, times, total, uniqueMissing, unknown, type Fi
 import { fanHeaders, fanPlugs, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
 import { notNegative } from '../../figures/guard';
 import { howMany } from '../../figures/power';
+import { memo } from '../../figures/memo';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -29,15 +30,20 @@ parts:
   test(build, tell) {
     const { board } = build.parts;
     if (!board || fanPlugs(build).length === 0) return;
-    const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.headers));
-    const headers = headersOf(board);
-    const more = total('plugs that splitters add', 'count', splitters(build).map(added));
-    const places = total('fan headers with splitters', 'count', [headers, more]);
+    const { wanted, headers, more, places } = inAll(build);
     tell(outcome(at(board), atMost(wanted, places), {
       broken: () => say`Fans and pumps bring ${wanted} plugs; ${board.label} has ${headers} headers for them, and splitters add ${more}.`,
     }));
     for (const load of headerLoads(build)) onOne(build, load, tell);
   },
+});
+
+/** Plugs and places for them over the whole board. */
+const inAll = memo((build: Build) => {
+  const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.headers));
+  const headers = headersOf(build.parts.board!);
+  const more = total('plugs that splitters add', 'count', splitters(build).map(added));
+  return { wanted, headers, more, places: total('fan headers with splitters', 'count', [headers, more]) };
 });
 
 /** The fan and pump headers of a board; one of no stated kind may be another. */

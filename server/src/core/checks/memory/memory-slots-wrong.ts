@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../../build/build';
 import { missing, number, type Figure } from '../../figures/figure';
 import { many, spoken, valuesOf } from '../../figures/lists';
+import { memo } from '../../figures/memo';
 import { boardSlots, channelsOf, filling, modules, slotsNamed } from '../../figures/memory';
 import { say } from '../../figures/say';
 import { all, any, lacking, sure, type Truth } from '../../figures/truth';
@@ -36,10 +37,7 @@ parts:
     const { board, memory } = build.parts;
     const naming = memory.find(slotsNamed);
     if (!board || !naming) return;
-    const { byKit, lacks } = filling(build);
-    const filled = byKit.flat();
-    const order = lacks.length > 0 ? lacking(lacks) : inOrder(build, board, filled);
-    const spread = lacks.length > 0 ? lacking(lacks) : evenly(board, filled);
+    const { filled, order, spread } = filledSlots(build);
     const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
     tell(outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
       broken: () => (spread.is === false
@@ -48,6 +46,14 @@ parts:
       fixes: () => [moveMemory(build)],
     }));
   },
+});
+
+/** The slots that are filled, whether they are those to fill first, and whether they are spread evenly. */
+const filledSlots = memo((build: Build) => {
+  const board = build.parts.board!;
+  const { byKit, lacks } = filling(build);
+  const filled = byKit.flat();
+  return lacks.length > 0 ? { filled, order: lacking(lacks), spread: lacking(lacks) } : { filled, order: inOrder(build, board, filled), spread: evenly(board, filled) };
 });
 
 /** Fewer modules than slots to fill first go among those; more of them fill all of those. Where all slots are filled, none comes first. */

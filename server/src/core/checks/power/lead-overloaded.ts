@@ -1,7 +1,8 @@
 // Watts through a card’s slot and plugs, through a lead that several plugs share, and through the EPS leads.
 import type { Build } from '../../build/build';
 import { figure } from '../../figures/figure';
-import { cardCapacity, cardLeadLoads, epsCapacity, wireCapacity, type Card, type LeadLoad } from '../../figures/plug-loads';
+import { memoOf } from '../../figures/memo';
+import { cardCapacity, cardLeadLoads, epsCapacity, wireCapacity, type Card } from '../../figures/plug-loads';
 import { partDraw } from '../../figures/power';
 import { say } from '../../figures/say';
 import { all, atMost, lacking } from '../../figures/truth';
@@ -46,17 +47,27 @@ parts:
   },
 });
 
+/** The loads of the leads that feed a card, each against what its wires carry. */
+const judgedLeads = memoOf((build: Build, card: Card) => {
+  const loads = cardLeadLoads(build, card);
+  return 'lacks' in loads ? loads : loads.map(({ kind, row, load }) => {
+    const wires = wireCapacity(row);
+    return { kind, load, wires, truth: atMost(load, wires) };
+  });
+});
+
 /** Leads of the supply on which more than one plug of the card hangs. */
 function sharedLeads(build: Build, card: Card, tell: Tell): void {
   const supply = build.parts.supply!;
-  const loads = cardLeadLoads(build, card);
+  const loads = judgedLeads(build, card);
   const place = { ...at(card), path: `${card.path}.plugs` };
   if ('lacks' in loads) return tell(outcome(place, lacking(loads.lacks), { broken: () => say`` }));
-  const judged = loads.map((one) => ({ ...one, wires: wireCapacity(one.row) })).map((one) => ({ ...one, truth: atMost(one.load, one.wires) }));
-  if (judged.length === 0) return;
-  const over = (one: LeadLoad & { wires: (typeof judged)[number]['wires'] }) => say`One ${one.kind} lead of ${supply.label} carries ${one.load} for ${card.label}; its wires are good for ${one.wires}.`;
-  tell(outcome(place, all(...judged.map(({ truth }) => truth)), {
-    broken: () => over(judged.find(({ truth }) => truth.is === false)!),
+  if (loads.length === 0) return;
+  tell(outcome(place, all(...loads.map(({ truth }) => truth)), {
+    broken: () => {
+      const { kind, load, wires } = loads.find(({ truth }) => truth.is === false)!;
+      return say`One ${kind} lead of ${supply.label} carries ${load} for ${card.label}; its wires are good for ${wires}.`;
+    },
     fixes: () => [swap(supply)],
   }));
 }

@@ -1,6 +1,7 @@
 // A filled slot that switches off a port or slot which the build uses.
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
+import { memo } from '../../figures/memo';
 import { say, type Said } from '../../figures/say';
 import { filled, freeSlots, seatOf, seated, type Seated } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
@@ -56,14 +57,13 @@ parts:
 
 interface User { readonly placed: Seated; readonly place: Fact<string> }
 
+/** Every part with the port or slot it uses. */
+const users = memo((build: Build): readonly User[] => seated(build).flatMap((placed) =>
+  [placed.at.slot, ...('port' in placed.at ? [placed.at.port] : [])].flatMap((place) => (place.value === undefined ? [] : [{ placed, place }]))));
+
 /** Every other part with the port or slot it uses. */
-function usersBeside(build: Build, self: Seated): User[] {
-  return seated(build).flatMap((placed) => {
-    if (placed === self || placed.at.slot.value === self.at.slot.value && placed.at.slot.value !== undefined) return [];
-    const places = [placed.at.slot, ...('port' in placed.at ? [placed.at.port] : [])];
-    return places.flatMap((place) => (place.value === undefined ? [] : [{ placed, place }]));
-  });
-}
+const usersBeside = (build: Build, self: Seated): readonly User[] =>
+  users(build).filter(({ placed }) => placed !== self && (placed.at.slot.value === undefined || placed.at.slot.value !== self.at.slot.value));
 
 function stated(takes: Fact<readonly Fact<string>[]>, name: string): Truth {
   return takes.value && takes.value.every((item) => item.value !== undefined) ? sure(true, takes) : lacking([missing(takes, `what ${name} switches off`)]);
