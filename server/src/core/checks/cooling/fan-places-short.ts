@@ -1,7 +1,9 @@
 // How many fans go into one place of the case, its own among them.
+import type { Build } from '../../build/build';
 import { counted, derive, figure, missing, most, total, unknown, type Figure } from '../../figures/figure';
 import { fanSeats, type FanPlace, type FanSeat } from '../../figures/fan-places';
 import { notNegative } from '../../figures/guard';
+import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
 import { say } from '../../figures/say';
 import { atMost, lacking } from '../../figures/truth';
@@ -25,19 +27,23 @@ parts:
     instead: 'Leave a fan out, or mount it elsewhere.',
   }],
   test(build, tell) {
-    for (const [name, seats] of byPlace(fanSeats(build))) {
-      const last = seats.at(-1)!;
+    for (const { name, last, taken, room } of rows(build)) {
       const { place, lacks } = last;
       if (!place && lacks.length === 0) continue;
-      const sizes = seats.map(({ fan }) => figure(fan.part.size, `size of ${fan.label}`));
-      const taken = place && lengthTaken(name, place, seats, sizes);
-      const room = place && lengthOf(name, place, sizes);
       tell(outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(lacks), {
         broken: () => say`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the case’s own among them; the place is ${room!} long.`,
       }));
     }
   },
 });
+
+/** Each place with fans in it: the length they take there in a row, and the length there is. */
+const rows = memo((build: Build) => [...byPlace(fanSeats(build))].map(([name, seats]) => {
+  const last = seats.at(-1)!;
+  const { place } = last;
+  const sizes = seats.map(({ fan }) => figure(fan.part.size, `size of ${fan.label}`));
+  return { name, last, taken: place && lengthTaken(name, place, seats, sizes), room: place && lengthOf(name, place, sizes) };
+}));
 
 function byPlace(seats: readonly FanSeat[]): ReadonlyMap<string, readonly FanSeat[]> {
   const by = new Map<string, FanSeat[]>();

@@ -1,5 +1,7 @@
 // How much paste is brought on, against the gap between lid and cooler.
+import type { Build } from '../../build/build';
 import { figure, number, derive, type Figure } from '../../figures/figure';
+import { memo } from '../../figures/memo';
 import { dotDiameter, gapVolume, wantedVolume } from '../../figures/paste';
 import { say } from '../../figures/say';
 import { all, atLeast, atMost } from '../../figures/truth';
@@ -30,20 +32,26 @@ parts:
   paste: { bond-line: 40 µm, electrically: insulating, amount: 49 mm³ }
 `,
   }],
-  test({ parts: { processor, paste } }, tell) {
+  test(build, tell) {
+    const { processor, paste } = build.parts;
     if (!processor || !paste || !holdsNoPad(paste) || (!paste.at.amount.entry && paste.at.dose.entry)) return;
     const amount = figure(paste.at.amount, `amount of ${paste.label}`);
-    const gap = gapVolume(processor, paste);
-    const low = share(gap, least, 'least paste');
-    const high = share(gap, most, 'most paste');
-    const wanted = wantedVolume(processor, paste);
+    const { low, high, wanted, dot } = doses(build);
     const spills = atMost(amount, high).is === false && conducts(paste).is === true;
     tell(outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
-      broken: () => say`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide${spills ? ', and what runs over conducts' : ''}.`,
+      broken: () => say`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot} wide${spills ? ', and what runs over conducts' : ''}.`,
       ...(spills ? { grade: 'harm', caution: 'conductive-compound' } : {}),
       fixes: () => [amountFix(paste, wanted)],
     }));
   },
+});
+
+/** The volumes between which a dose is right, what is wanted, and how wide a dot of that is. */
+const doses = memo((build: Build) => {
+  const { processor, paste } = build.parts;
+  const gap = gapVolume(processor!, paste!);
+  const wanted = wantedVolume(processor!, paste!);
+  return { low: share(gap, least, 'least paste'), high: share(gap, most, 'most paste'), wanted, dot: dotDiameter(wanted) };
 });
 
 function share(gap: Figure, factor: Figure, label: string): Figure {

@@ -1,5 +1,7 @@
 // The level promised against all parts that sound, added as energies at the distance promised.
+import type { Build } from '../../build/build';
 import { figure } from '../../figures/figure';
+import { memo } from '../../figures/memo';
 import { noiseLevel, noiseSources, promisedDistance } from '../../figures/noise';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
@@ -34,7 +36,7 @@ expect:
     const reached = noiseLevel(build);
     if (!promise.node || !distance || !reached) return;
     const wanted = figure(promise, 'level promised');
-    const loudest = [...noiseSources(build)].sort((a, b) => b.level.lo - a.level.lo);
+    const loudest = loudestFirst(build);
     tell(outcome(atKey(build, promise), atMost(reached, wanted), {
       broken: () => (loudest.length === 1
         ? say`The build promises ${wanted} at ${distance}; its parts reach ${reached}.`
@@ -47,3 +49,5 @@ expect:
     }));
   },
 });
+
+const loudestFirst = memo((build: Build) => [...noiseSources(build)].sort((a, b) => b.level.lo - a.level.lo));
