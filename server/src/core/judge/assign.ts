@@ -1,6 +1,5 @@
 // Finds places for parts: the assignment that breaks least, grade by grade, then reads fastest. The checks are its judge.
 import type { Build } from '../build/build';
-import { checks as allChecks } from '../checks/all';
 import { putOn, type AssignFix, type TextFix } from '../checks/kit';
 import { seekers, type Seeker } from '../figures/assigning';
 import { takenPlaces } from '../figures/places';
@@ -8,7 +7,7 @@ import { driveRate } from '../figures/storage';
 import { grades } from '../manifest/house-file';
 import type { Edit } from '../text';
 import { answersApart, type Finding, type Judgement } from './finding';
-import { judgeWhile, type GoOn } from './judge';
+import { checksBeside, judgeWhile, type GoOn } from './judge';
 
 /** How many assignments are judged at most; past that the best so far stands. */
 export const assignmentsJudged = 2000;
@@ -37,8 +36,7 @@ export function bestPlaces(build: Build, before: Judgement, idea: AssignFix): Te
 function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Best | undefined {
   const others = takenByOthers(build, wanting);
   const known = answersApart(before, wanting.map((seeker) => seeker.placed.role));
-  const stands = new Set(known.map(({ check }) => check));
-  const checks = allChecks.filter((check) => !stands.has(check));
+  const checks = checksBeside(known);
   let best: Best | undefined;
   let judged = 0;
   const visit = (chosen: readonly Choice[]): void => {

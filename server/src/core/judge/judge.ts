@@ -12,7 +12,7 @@ export interface JudgeOptions {
   readonly checks?: readonly Check[];
   /** In tests: a check that throws is not caught. */
   readonly throwOn?: boolean;
-  /** Answers already known, of checks that are not to run again. */
+  /** Answers already known, of checks that are not among `checks`: see `checksBeside`. */
   readonly known?: readonly Answer[];
 }
 
@@ -38,6 +38,12 @@ export function judgeWhile(build: Build, goOn: GoOn, options: JudgeOptions = {})
   const found = run.findings.map(({ id, place, grade }) => ({ id, path: place.path, grade }));
   for (const check of checks) if (check.on === 'accept') run.ask(check, found);
   return { judgement: run.done((finding) => acceptedFor(build, finding)) };
+}
+
+/** The checks that are still to be asked where some answers are known. */
+export function checksBeside(known: readonly Answer[]): Check[] {
+  const answered = new Set(known.map(({ check }) => check));
+  return allChecks.filter((check) => !answered.has(check));
 }
 
 /** What can be said of a file by itself: for part files and house settings. */

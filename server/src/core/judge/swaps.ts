@@ -1,13 +1,12 @@
 // Tries parts of the folder in a place of the build: what each brings and clears, and which are best.
 import type { Build, Placed } from '../build/build';
-import { checks as allChecks } from '../checks/all';
 import type { Check } from '../checks/check';
 import { grades } from '../manifest/house-file';
 import type { Doc } from '../parts/doc';
 import type { Kind } from '../parts/kinds';
 import { acceptedFor } from './accept';
 import { answersApart, type Finding, type Judgement } from './finding';
-import { judgeWhile, type GoOn } from './judge';
+import { checksBeside, judgeWhile, type GoOn } from './judge';
 
 /** A part of the folder that may stand in for another of its kind. */
 export interface Candidate { readonly name: string; readonly doc: Doc }
@@ -27,8 +26,7 @@ export interface Swapped {
  */
 export function* trySwaps(build: Build, before: Judgement, placed: Placed, candidates: Iterable<Candidate>, goOn: GoOn = () => true): Iterable<Swapped> {
   const known = answersApart(before, [placed.role]);
-  const stands = new Set(known.map(({ check }) => check));
-  let checks = allChecks.filter((check) => !stands.has(check));
+  let checks = checksBeside(known);
   for (const candidate of candidates) {
     const changed = build.withPart(placed, candidate.name);
     const { judgement, last } = judgeWhile(changed, goOn, { known, checks });
