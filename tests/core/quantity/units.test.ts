@@ -30,6 +30,12 @@ describe('the table of units', () => {
     for (const [name] of all) expect(inUnit(toBase(7.25, name), name)).toBeCloseTo(7.25, 9);
   });
 
+  it('are kept to 15 digits, whole numbers too', () => {
+    expect(toBase(1_234_567_890_123_456, 'mm')).toBe(1_234_567_890_123_460);
+    expect(toBase(999_999_999_999_999, 'mm')).toBe(999_999_999_999_999);
+    expect(toBase(3.5, 'in')).toBe(88.9);
+  });
+
   it('states a factor that agrees with its inverse', () => {
     for (const [, { factor, per }] of all) if (per !== undefined) expect(factor * per).toBeCloseTo(1, 12);
   });
