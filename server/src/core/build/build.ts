@@ -88,10 +88,7 @@ export class Build {
 
   /** A role’s parts without marking them as read. */
   peek(role: RoleName): Placed | readonly Placed[] | undefined {
-    const mask = this.reads.mask;
-    const value = this.parts[role] as Placed | readonly Placed[] | undefined;
-    this.reads.mask = mask;
-    return value;
+    return (this.parts as unknown as TrackedParts).$held[roleNames.indexOf(role)] as Placed | readonly Placed[] | undefined;
   }
 
   /** All parts in the order of the roles. */

@@ -47,8 +47,8 @@ const noneMissing: readonly Missing[] = [];
 
 /** Every figure is made here, with the same keys in the same order: figures are read everywhere, and one shape is read quickest. */
 function make(
-  label: string, dimension: FigureDimension, lo: number, hi: number, missing: readonly Missing[], look: Look | undefined,
-  inputs = noFigures, work?: Figure['work'], formula?: string, from?: Figure['from'],
+  label: string, dimension: FigureDimension, lo: number, hi: number, missing: readonly Missing[], look?: Look,
+  from?: Figure['from'], inputs = noFigures, work?: Figure['work'], formula?: string,
 ): Figure {
   return { type: 'figure', label, dimension, lo, hi, unit: look?.unit, currency: look?.currency, missing, from, source: look?.source, formula, inputs, work };
 }
@@ -56,7 +56,7 @@ function make(
 /** A figure read from a quantity that a file states, or unknown with that fact missing. */
 export function figure(fact: Fact<Quantity>, label: string): Figure {
   const q = fact.value;
-  if (q) return make(label, q.dimension, q.lo, q.hi, noneMissing, q, noFigures, undefined, undefined, writtenAt(fact));
+  if (q) return make(label, q.dimension, q.lo, q.hi, noneMissing, q, writtenAt(fact));
   const { field } = fact;
   return unknown(field.type === 'quantity' ? field.dimension : 'count', label, [missing(fact, label)]);
 }
@@ -68,7 +68,7 @@ export function counted(fact: Fact<number>, label: string): Figure {
 
 /** A whole number that a fact says in words of its own, such as the lanes of `PCIe 4 x4`. */
 export function readCount(value: number, label: string, fact: Fact<unknown>): Figure {
-  return make(label, 'count', value, value, noneMissing, undefined, noFigures, undefined, undefined, writtenAt(fact));
+  return make(label, 'count', value, value, noneMissing, undefined, writtenAt(fact));
 }
 
 /** Where a fact’s value is written; undefined where it is not. */
@@ -93,7 +93,7 @@ export function between(lo: number, hi: number, dimension: FigureDimension, labe
 
 /** A figure that cannot be had, for want of something that is no quantity. */
 export function unknown(dimension: FigureDimension, label: string, lacks: readonly Missing[]): Figure {
-  return make(label, dimension, -Infinity, Infinity, lacks, undefined);
+  return make(label, dimension, -Infinity, Infinity, lacks);
 }
 
 /** The missing fact behind an absent or unreadable one. */
@@ -124,7 +124,7 @@ export function derive(
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
   }
-  return make(label, dimension, lo, hi, uniqueMissing(inputs), look, inputs, work, formula);
+  return make(label, dimension, lo, hi, uniqueMissing(inputs), look, undefined, inputs, work, formula);
 }
 
 /** The sum of figures none of which can be negative: what is unknown leaves the sum open upwards only. */
@@ -137,7 +137,7 @@ export function total(label: string, dimension: FigureDimension, inputs: readonl
     hi += input.hi;
     currency ??= input.currency;
   }
-  return make(label, dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit, source: look?.source, currency }, inputs, sum);
+  return make(label, dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit, source: look?.source, currency }, undefined, inputs, sum);
 }
 
 const sum = (...values: number[]): number => values.reduce((a, b) => a + b, 0);
@@ -166,7 +166,7 @@ function extreme(label: string, inputs: readonly Figure[], pick: (...n: number[]
     lo = pick(lo, inputs[i]!.lo);
     hi = pick(hi, inputs[i]!.hi);
   }
-  return make(label, first.dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit ?? first.unit, source: look?.source, currency: look?.currency }, inputs, pick);
+  return make(label, first.dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit ?? first.unit, source: look?.source, currency: look?.currency }, undefined, inputs, pick);
 }
 
 const wordsOf = new Map<Figure['work'], (labels: readonly string[]) => string>([

@@ -4,9 +4,8 @@ import { putOn, type AssignFix, type TextFix } from '../checks/kit';
 import { seekers, type Seeker } from '../figures/assigning';
 import { takenPlaces } from '../figures/places';
 import { driveRate } from '../figures/storage';
-import { grades } from '../manifest/house-file';
 import type { Edit } from '../text';
-import { answersApart, type Finding, type Judgement } from './finding';
+import { answersApart, compareRows, countsByGrade, type Judgement } from './finding';
 import { checksBeside, judgeWhile, type GoOn } from './judge';
 
 /** How many assignments are judged at most; past that the best so far stands. */
@@ -45,10 +44,10 @@ function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Be
     if (!seeker) {
       judged++;
       const moved = build.withPlaces(chosen.map(({ seeker: { placed, key }, name }) => ({ placed, key, value: name })));
-      const mayBeBest: GoOn = (found) => !best || compare(counts(found), best.cost) <= 0;
+      const mayBeBest: GoOn = (found) => !best || compareRows(countsByGrade(found), best.cost) <= 0;
       const { judgement } = judgeWhile(moved, mayBeBest, { known, checks });
       const cost = judgement && costOf(moved, judgement, chosen);
-      if (cost && (!best || compare(cost, best.cost) < 0)) best = { choices: chosen, cost };
+      if (cost && (!best || compareRows(cost, best.cost) < 0)) best = { choices: chosen, cost };
       return;
     }
     const taken = new Set([...others, ...chosen.map((one) => one.name)]);
@@ -81,17 +80,9 @@ function takenByOthers(build: Build, wanting: readonly Seeker[]): ReadonlySet<st
   return new Set(takenPlaces(build).filter(({ placed }) => !own.has(placed)).map(({ name }) => name));
 }
 
-/** Findings by grade, worst first. */
-const counts = (findings: readonly Finding[]): number[] => grades.map((grade) => findings.filter((finding) => finding.grade === grade).length);
-
 /** Findings by grade, worst first; then the rates that the drives reach, as a cost. */
 function costOf(moved: Build, { findings }: Judgement, chosen: readonly Choice[]): readonly number[] {
   const rates = moved.parts.drives.map((drive) => driveRate(moved, drive, 'read').hi).filter(Number.isFinite);
   const kept = chosen.filter(({ seeker, name }) => seeker.stated.value === name).length;
-  return [...counts(findings), -rates.reduce((a, b) => a + b, 0), -kept];
-}
-
-function compare(a: readonly number[], b: readonly number[]): number {
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!;
-  return 0;
+  return [...countsByGrade(findings), -rates.reduce((a, b) => a + b, 0), -kept];
 }

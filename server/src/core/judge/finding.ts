@@ -97,6 +97,19 @@ export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
   return [...related.values()];
 }
 
+/** How many findings there are of each grade, worst first. */
+export function countsByGrade(findings: readonly Finding[]): number[] {
+  const counts = grades.map(() => 0);
+  for (const { grade } of findings) counts[rank[grade]]!++;
+  return counts;
+}
+
+/** Compares two rows of numbers: the first that differ decide. */
+export function compareRows(a: readonly number[], b: readonly number[]): number {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!;
+  return 0;
+}
+
 const rank = Object.fromEntries(grades.map((grade, i) => [grade, i])) as Record<Grade, number>;
 
 /** Worst first; within a grade by file, place and id, so that the order never depends on anything else. */

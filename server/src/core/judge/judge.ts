@@ -17,7 +17,7 @@ export interface JudgeOptions {
 }
 
 /** Asked whenever findings have come, which only ever grow in number: false where the rest need not be known. */
-export type GoOn = (found: readonly Finding[], build: Build) => boolean;
+export type GoOn = (found: readonly Finding[]) => boolean;
 
 /** Everything that can be said of a build: its own text first, then the build with its parts. */
 export function judgeBuild(build: Build, options: JudgeOptions = {}): Judgement {
@@ -27,17 +27,17 @@ export function judgeBuild(build: Build, options: JudgeOptions = {}): Judgement 
 /** The same, given up once `goOn` answers false: then without a judgement, but with the check that was asked last. */
 export function judgeWhile(build: Build, goOn: GoOn, options: JudgeOptions = {}): { readonly judgement?: Judgement; readonly last?: Check } {
   const run = new Run(build.doc, build, options);
-  if (!goOn(run.findings, build)) return {};
+  if (!goOn(run.findings)) return {};
   const checks = options.checks ?? allChecks;
   for (const check of checks) {
     if (check.on === 'accept') continue;
     const before = run.findings.length;
     run.ask(check);
-    if (run.findings.length > before && !goOn(run.findings, build)) return { last: check };
+    if (run.findings.length > before && !goOn(run.findings)) return { last: check };
   }
   const found = run.findings.map(({ id, place, grade }) => ({ id, path: place.path, grade }));
   for (const check of checks) if (check.on === 'accept') run.ask(check, found);
-  return { judgement: run.done((finding) => acceptedFor(build, finding)) };
+  return { judgement: run.done() };
 }
 
 /** The checks that are still to be asked where some answers are known. */
@@ -50,7 +50,7 @@ export function checksBeside(known: readonly Answer[]): Check[] {
 export function judgeFile(doc: Doc, options: JudgeOptions = {}): Judgement {
   const run = new Run(doc, undefined, options);
   for (const check of options.checks ?? allChecks) if (check.on === 'file') run.ask(check);
-  return run.done(() => undefined);
+  return run.done();
 }
 
 class Run {
@@ -104,14 +104,16 @@ class Run {
     if (!finding) this.counts.held++;
     else if (finding.grade === 'unknown' && outcome.truth.is === undefined) this.counts.unknown++;
     else this.counts.broken++;
-    if (finding) this.findings.push(finding);
+    if (finding) this.findings.push(this.build ? withAcceptance(this.build, finding) : finding);
   }
 
-  done(accepted: (finding: Finding) => Finding['accepted']): Judgement {
-    const findings = this.findings.map((finding) => {
-      const why = accepted(finding);
-      return why ? { ...finding, accepted: why } : finding;
-    });
-    return { findings: inOrder(findings), answers: this.answers, failed: this.failed, counts: this.counts };
+  done(): Judgement {
+    return { findings: inOrder(this.findings), answers: this.answers, failed: this.failed, counts: this.counts };
   }
+}
+
+/** The finding, with the build’s reason where the build accepts it. */
+function withAcceptance(build: Build, finding: Finding): Finding {
+  const accepted = acceptedFor(build, finding);
+  return accepted ? { ...finding, accepted } : finding;
 }

@@ -1,11 +1,9 @@
 // Tries parts of the folder in a place of the build: what each brings and clears, and which are best.
 import type { Build, Placed } from '../build/build';
 import type { Check } from '../checks/check';
-import { grades } from '../manifest/house-file';
 import type { Doc } from '../parts/doc';
 import type { Kind } from '../parts/kinds';
-import { acceptedFor } from './accept';
-import { answersApart, type Finding, type Judgement } from './finding';
+import { answersApart, compareRows, countsByGrade, type Finding, type Judgement } from './finding';
 import { checksBeside, judgeWhile, type GoOn } from './judge';
 
 /** A part of the folder that may stand in for another of its kind. */
@@ -48,27 +46,18 @@ const firstOf = (checks: readonly Check[], first: ReadonlySet<Check>): Check[] =
 export function bestSwaps(build: Build, before: Judgement, placed: Placed, candidates: readonly Candidate[], most: number): readonly Swapped[] {
   const best: { readonly swapped: Swapped; readonly counts: readonly number[] }[] = [];
   // Counts only grow, and of two alike the one with the later name loses.
-  const mayBeBest: GoOn = (found, changed) => best.length < most || compareCounts(openCounts(found, changed), best.at(-1)!.counts) < 0;
+  const mayBeBest: GoOn = (found) => best.length < most || compareRows(openCounts(found), best.at(-1)!.counts) < 0;
   for (const swapped of trySwaps(build, before, placed, candidates, mayBeBest)) {
     const counts = openCounts(swapped.after.findings);
-    const at = best.findIndex((other) => compareCounts(counts, other.counts) < 0);
+    const at = best.findIndex((other) => compareRows(counts, other.counts) < 0);
     best.splice(at < 0 ? best.length : at, 0, { swapped, counts });
     if (best.length > most) best.pop();
   }
   return best.map(({ swapped }) => swapped);
 }
 
-/** How many findings there are of each grade, worst first, those left out that the build accepts. */
-function openCounts(findings: readonly Finding[], build?: Build): readonly number[] {
-  const counts = grades.map(() => 0);
-  for (const finding of findings) if (!(build ? acceptedFor(build, finding) : finding.accepted)) counts[grades.indexOf(finding.grade)]!++;
-  return counts;
-}
-
-function compareCounts(a: readonly number[], b: readonly number[]): number {
-  const at = a.findIndex((count, i) => count !== b[i]);
-  return at < 0 ? 0 : a[at]! - b[at]!;
-}
+/** What the build accepts does not count against a part. */
+const openCounts = (findings: readonly Finding[]): readonly number[] => countsByGrade(findings.filter(({ accepted }) => !accepted));
 
 const keyOf = (finding: Finding): string => `${finding.id}\n${finding.place.path}\n${finding.grade}`;
 

@@ -1,7 +1,7 @@
 // Voltage lost in the leads that feed cards and processor.
 import { derive, known, missing, type Figure, type Missing } from '../../figures/figure';
-import { memoOf } from '../../figures/memo';
-import { cardLeadLoads, epsLeadLoad, leadDrop, type Card, type LeadRow } from '../../figures/plug-loads';
+import { memo, memoOf } from '../../figures/memo';
+import { cardLeadLoads, epsLeadLoad, leadDrop, type Card } from '../../figures/plug-loads';
 import { say } from '../../figures/say';
 import { all, atMost, lacking } from '../../figures/truth';
 import type { Build, Placed } from '../../build/build';
@@ -38,7 +38,7 @@ parts:
     if (!processor || !board) return;
     const leads = supply.part['own-leads'];
     if (!leads.value) tell(outcome(at(processor), lacking([missing(leads, `leads of ${supply.label}`)]), { broken: () => say`` }));
-    else judged(supply, processor, epsDrops(build, leads.value), tell);
+    else judged(supply, processor, epsDrops(build), tell);
   },
 });
 
@@ -47,8 +47,8 @@ const cardDrops = memoOf((build: Build, card: Card): readonly Drop[] | { readonl
   return 'lacks' in loads ? loads : loads.map(({ kind, row, load }) => ({ kind, drop: leadDrop(row, load) }));
 });
 
-const epsDrops = memoOf((build: Build, leads: readonly LeadRow[]): readonly Drop[] =>
-  leads.filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, build.parts.processor!)) })));
+const epsDrops = memo((build: Build): readonly Drop[] =>
+  (build.parts.supply!.part['own-leads'].value ?? []).filter((row) => row.plug.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: leadDrop(row, epsLeadLoad(build, build.parts.processor!)) })));
 
 const span = known(CARD_PLUG_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT, 'percent', 'what is left between both tolerances', { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' });
 const limit = derive('drop allowed in a lead', 'voltage', [span], '12 V × what is left between both tolerances', (of) => 12 * of! / 100, { unit: 'mV' });
