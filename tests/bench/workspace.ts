@@ -28,7 +28,7 @@ export function makeWorkspace(builds: number, parts: number, shared = 0): string
     const at = join(folder, `builds/${Math.floor(i / inFolder)}`);
     mkdirSync(at, { recursive: true });
     const copy = Math.floor(i / desks.length) % copies;
-    const renamed = desks[i % desks.length]!.replace(/(use: |leads: )([a-z]+)\//g, (_, key: string, maker: string) => `${key}${maker}-${copy}/`).replace(/^build: (.*)$/m, `build: $1 ${i}`);
+    const renamed = desks[i % desks.length]!.replace(/(use: |cables: )([a-z]+)\//g, (_, key: string, maker: string) => `${key}${maker}-${copy}/`).replace(/^build: (.*)$/m, `build: $1 ${i}`);
     const text = i < shared ? renamed.replace(/^ {2}case:.*$/m, '  case: { use: tarn-0/mid-3 }') : renamed;
     writeFileSync(join(at, `b${i}.pcbuild.yaml`), text);
   }

@@ -1,4 +1,4 @@
-// Runs every check's fixtures: outcomes compared both ways with the marks, fixes with the texts they lead to.
+// Runs every check's fixtures: outcomes compared both ways with the marks, fixes with the texts they cable to.
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';

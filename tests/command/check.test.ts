@@ -30,8 +30,8 @@ describe('what a finding looks like', () => {
     const { out, status } = await fettle(files, 'check');
     expect(out.startsWith('Survey desk\n\n')).toBe(true);
     expect(blockOf(out, 'cooler-too-tall')).toBe([
-      '  stop     desk.pcbuild.yaml:5   parts.cooler',
-      '           The cooler stands 158 mm tall; the case leaves 155 mm.                    cooler-too-tall',
+      '  stop       desk.pcbuild.yaml:5   parts.cooler',
+      '             The cooler stands 158 mm tall; the case leaves 155 mm.                  cooler-too-tall',
     ].join('\n'));
     expect(status).toBe(1);
   });
@@ -39,23 +39,23 @@ describe('what a finding looks like', () => {
   it('says the hazard, consequence and avoidance with a finding that can hurt', async () => {
     const { out } = await fettle(files, 'check');
     const block = blockOf(out, 'supply-overloaded');
-    expect(block).toMatch(/^ {2}harm {5}desk\.pcbuild\.yaml:7 {3}parts\.supply$/m);
-    expect(block).toMatch(/^ {11}(DANGER|WARNING|CAUTION|NOTICE) +\S/m);
-    expect(block).toMatch(/^ {21}Defer to the handbooks of the supply and of the parts fed\.$/m);
+    expect(block).toMatch(/^ {2}harm {7}desk\.pcbuild\.yaml:7 {3}parts\.supply$/m);
+    expect(block).toMatch(/^ {13}(DANGER|WARNING|CAUTION|NOTICE) +\S/m);
+    expect(block).toMatch(/^ {23}Defer to the handbooks of the supply and of the parts fed\.$/m);
   });
 
   it('says a caution in full once a file, and at its other findings where it stands', async () => {
     const bench = 'format: 1\nbuild: Desk\nbench:\n  surface: carpet\n  equalise-by: nothing\nparts:\n  board: { socket: AM5 }\n';
     const { out } = await fettle({ 'a.pcbuild.yaml': bench, 'b.pcbuild.yaml': bench }, 'check');
-    expect(out.match(/^ {11}NOTICE {4}People carry charges that they do not feel\.$/gm)).toHaveLength(2);
-    expect(out.match(/^ {11}NOTICE {4}The caution under surface-unsuited above holds here too\.$/gm)).toHaveLength(2);
+    expect(out.match(/^ {13}NOTICE {4}People carry charges that they do not feel\.$/gm)).toHaveLength(2);
+    expect(out.match(/^ {13}NOTICE {4}The caution under surface-unsuited above holds here too\.$/gm)).toHaveLength(2);
   });
 
   it('shows figures down to file and line on request', async () => {
     const { out } = await fettle(files, 'check', '--working');
     expect(out).toContain([
-      '           height of boreas/tower        158 mm  parts/boreas/tower.part.yaml:2',
-      '           room for a cooler in tarn/mid  155 mm  parts/tarn/mid.part.yaml:2',
+      '             height of boreas/tower        158 mm  parts/boreas/tower.part.yaml:2',
+      '             room for a cooler in tarn/mid  155 mm  parts/tarn/mid.part.yaml:2',
     ].join('\n').replace('boreas/tower        ', 'boreas/tower         '));
   });
 
@@ -77,7 +77,7 @@ describe('what a finding looks like', () => {
 
   it('lists unknown answers by the fact they wait for', async () => {
     const { out } = await fettle({ 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: {}\n  case: { cooler-height: 155 mm }\n' }, 'check', '--from', 'unknown');
-    expect(out).toMatch(/^ {2}unknown {2}a\.pcbuild\.yaml:4 {3}parts\.cooler\.height$/m);
+    expect(out).toMatch(/^ {2}unknown {4}a\.pcbuild\.yaml:4 {3}parts\.cooler\.height$/m);
     expect(out).toMatch(/waits? for height of /);
   });
 

@@ -54,7 +54,7 @@ describe('explain', () => {
   it('lists every check once without a name', async () => {
     const { status, out } = await fettle({}, 'explain');
     expect(status).toBe(0);
-    for (const { id } of checks) expect(out.match(new RegExp(`^  ${id.replaceAll('.', '\\.')} +(harm|stop|short|note|unknown) +\\S`, 'gm')), id).toHaveLength(1);
+    for (const { id } of checks) expect(out.match(new RegExp(`^  ${id.replaceAll('.', '\\.')} +(harm|stop|shortfall|note|unknown) +\\S`, 'gm')), id).toHaveLength(1);
   });
 });
 

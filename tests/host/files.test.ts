@@ -79,7 +79,7 @@ describe('reading', () => {
   });
 });
 
-describe.skipIf(!posix)('what leads elsewhere', () => {
+describe.skipIf(!posix)('what cables elsewhere', () => {
   beforeEach(() => {
     mkdirSync(join(top, 'secret/boreas'), { recursive: true });
     writeFileSync(join(top, 'secret/boreas/tower.part.yaml'), tower);
@@ -135,7 +135,7 @@ describe.skipIf(!posix)('what leads elsewhere', () => {
     expect((await check('b.pcbuild.yaml')).status).toBe(2);
   });
 
-  it('ends on links that lead in circles', async () => {
+  it('ends on links that cable in circles', async () => {
     symlinkSync('b.pcbuild.yaml', join(here, 'a.pcbuild.yaml'));
     symlinkSync('a.pcbuild.yaml', join(here, 'b.pcbuild.yaml'));
     symlinkSync('.', join(here, 'round'));

@@ -66,7 +66,7 @@ describe('imports', () => {
     expect(wrong).toEqual([]);
   });
 
-  it('never lead from one check to another', () => {
+  it('never cable from one check to another', () => {
     const checkFile = /^core\/checks\/[a-z]+\/[a-z0-9.]+-[a-z0-9.-]+$/;
     const isCheck = (path: string): boolean => checkFile.test(path) && !path.endsWith('-kit');
     expect(inside.filter(({ file, to }) => isCheck(file.replace(/\.ts$/, '')) && isCheck(to.slice(0, -1)))).toEqual([]);

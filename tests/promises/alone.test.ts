@@ -71,7 +71,7 @@ describe('the command', () => {
     expect([ran.status === 0 || ran.status === 1, ran.err, ran.calls]).toEqual([true, '', []]);
   });
 
-  it('reads nothing outside the workspace, whatever leads there, and waits for no pipe', () => {
+  it('reads nothing outside the workspace, whatever cables there, and waits for no pipe', () => {
     const ran = runCommand(program, workspace, ['check', '--working', '--from', 'unknown']);
     expect(ran.status).toBe(2);
     expect(ran.signal).toBeNull();

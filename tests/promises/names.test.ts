@@ -29,12 +29,12 @@ parts:
     NAME: 2
   processor: { use: NAME/other, NAME: {} }
   cooler: { height: 158 mm }
-  case: { cooler-height: 155 mm, bays: { NAME: 2 }, fan-places: { NAME: { sizes: [120 mm], count: 1 } }, lead-paths: { NAME: 520 mm } }
+  case: { cooler-height: 155 mm, bays: { NAME: 2 }, fan-places: { NAME: { sizes: [120 mm], count: 1 } }, cable-paths: { NAME: 520 mm } }
   drives:
     - { name: NAME, bus: NVMe, shape: M.2, link: PCIe 4 x4, read: 7 GB/s, slot: NAME, capacity: 1 TB }
     - { name: other, bus: SATA, shape: NAME, port: NAME }
   fans: [{ size: 120 mm, mount: NAME, header: NAME, flow: NAME, current: 2 A }]
-  supply: { rating: 550 W, leads: NAME, plugs: { NAME: 1 }, rails: { NAME: { voltage: 12 V, current: 40 A } } }
+  supply: { rating: 550 W, cables: NAME, connectors: { NAME: 1 }, rails: { NAME: { voltage: 12 V, current: 40 A } } }
   NAME: { use: NAME/NAME }
 expect:
   drives: { NAME: { read: 6 GB/s, capacity: 2 TB }, nobody: { read: 1 GB/s } }

@@ -13,7 +13,7 @@ import { memoryBandwidth } from '../../server/src/core/figures/memory';
 import { noiseLevel } from '../../server/src/core/figures/noise';
 import { dotDiameter, gapVolume, wantedVolume } from '../../server/src/core/figures/paste';
 import { riddenOut } from '../../server/src/core/figures/peaks';
-import { leadDrop } from '../../server/src/core/figures/plug-loads';
+import { cableDrop } from '../../server/src/core/figures/connector-loads';
 import { arrayCapacity, arrayDrives } from '../../server/src/core/figures/storage';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import { cfmFromM3PerH } from '../../server/src/core/trade/air';
@@ -78,7 +78,7 @@ parts:
   });
 });
 
-/** Limit, inlet, watts, compound and cooler as resistances. */
+/** Limit, inlet, watts, paste and cooler as resistances. */
 const GUIDES: [string, number, number, number, number, number][] = [
   ['Intel, Core 2 Extreme QX9770 Thermal and Mechanical Design Guidelines, 3.1.1', 67, 38, 100, 0.1, 0.19],
   ['Intel, Core 2 Duo Mobile Processors on 45-nm Process for Embedded Applications, order no. 320028-001, 5.1.1', 105, 40, 35, 0.5, 1.36],
@@ -87,13 +87,13 @@ const GUIDES: [string, number, number, number, number, number][] = [
 ];
 
 describe('heat', () => {
-  /** The compound's share stands as `die-to-lid`, less the film of a very good compound, 40 µm of 4 W/m·K over 1000 mm²: 0.01 K/W. */
-  it.each(GUIDES)('%s: %i °C from %i °C at %i W', (_guide, limit, inlet, watts, compound, cooler) => {
+  /** The paste's share stands as `die-to-lid`, less the film of a very good paste, 40 µm of 4 W/m·K over 1000 mm²: 0.01 K/W. */
+  it.each(GUIDES)('%s: %i °C from %i °C at %i W', (_guide, limit, inlet, watts, paste, cooler) => {
     const chain = build(`
 place: { inlet: ${inlet} °C }
 parts:
-  processor: { power: { sustained: ${watts} W }, die-to-lid: ${compound - 0.01} K/W, lid: { area: 1000 mm² } }
-  cooler: { resistance: ${cooler} K/W }
+  processor: { power: { sustained: ${watts} W }, die-to-lid: ${paste - 0.01} K/W, lid: { area: 1000 mm² } }
+  cooler: { thermal-resistance: ${cooler} K/W }
   paste: { bond-line: 40 µm, conductivity: 4 W/m·K }
 `);
     const reached = processorTemperature(chain, chain.parts.processor!, chain.parts.cooler!);
@@ -182,20 +182,20 @@ expect: { heat: 999 W }
   });
 });
 
-describe('the supply and its leads', () => {
+describe('the supply and its cables', () => {
   /** Source: ASTM B258 diameters, IEC 60028 copper, worked to a tenth of a millivolt. */
   it('150 W over three pairs of AWG 18, 0.6 m, lose 104.7 mV', () => {
     const row = build(`
 parts:
-  supply: { own-leads: [{ plug: PCIe 8-pin, count: 1, plugs: 1, length: 600 mm, gauge: 18, pairs: 3 }] }
-`).parts.supply!.part['own-leads'].value![0]!;
-    const drop = leadDrop(row, known(150, 'power', 'load', { source: 'the example' }));
-    expectFigure({ ...drop, lo: drop.lo * 1000, hi: drop.hi * 1000 }, 104.7, TOLERANCES.leadDropMv);
+  supply: { own-cables: [{ connector: PCIe 8-pin, count: 1, connectors: 1, length: 600 mm, gauge: 18, pairs: 3 }] }
+`).parts.supply!.part['own-cables'].value![0]!;
+    const drop = cableDrop(row, known(150, 'power', 'load', { source: 'the example' }));
+    expectFigure({ ...drop, lo: drop.lo * 1000, hi: drop.hi * 1000 }, 104.7, TOLERANCES.cableDropMv);
   });
 
-  /** Seconds, watts of a 1000 W supply with the 16-pin plug, and without. Source: ATX Version 3 design guide, doc. 336521, table 3-3. */
-  it.each([[1e-4, 2000, 1500], [1e-3, 1800, 1450], [1e-2, 1600, 1350], [0.1, 1200, 1100], [1, 1000, 1000]])('for %f s rides out %i W, without the 16-pin plug %i W', (seconds, large, other) => {
-    const supply = (plugs: string) => build(`parts:\n  supply: { rating: 1000 W, standard: ATX 3.0, plugs: { ${plugs} } }\n`).parts.supply!;
+  /** Seconds, watts of a 1000 W supply with the 16-pin connector, and without. Source: ATX Version 3 design guide, doc. 336521, table 3-3. */
+  it.each([[1e-4, 2000, 1500], [1e-3, 1800, 1450], [1e-2, 1600, 1350], [0.1, 1200, 1100], [1, 1000, 1000]])('for %f s rides out %i W, without the 16-pin connector %i W', (seconds, large, other) => {
+    const supply = (connectors: string) => build(`parts:\n  supply: { rating: 1000 W, standard: ATX 3.0, connectors: { ${connectors} } }\n`).parts.supply!;
     expectFigure(riddenOut(supply('16-pin: 1'), seconds), large, TOLERANCES.exact);
     expectFigure(riddenOut(supply('PCIe 8-pin: 4'), seconds), other, TOLERANCES.exact);
   });
@@ -245,7 +245,7 @@ expect:
     expect(marginal).toMatchObject({ grade: 'note' });
     expect(marginal!.said.text).toMatch(/marginal/);
     const [beyond] = told(shown(', blanking: CVT-RB1'));
-    expect(beyond).toMatchObject({ grade: 'short' });
+    expect(beyond).toMatchObject({ grade: 'shortfall' });
     expect(beyond!.said.text).not.toMatch(/marginal/);
   });
 

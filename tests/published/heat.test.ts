@@ -1,6 +1,6 @@
-// Thermal resistances, films and compounds against processor thermal guides, handbook values and GNU units.
+// Thermal resistances, films and pastes against processor thermal guides, handbook values and GNU units.
 import { describe, expect, it } from 'vitest';
-import { COMPOUND_CONDUCTIVITY, galliumAttacks, MATERIALS } from '../../server/src/core/trade/compounds';
+import { PASTE_CONDUCTIVITY, galliumAttacks, MATERIALS } from '../../server/src/core/trade/thermal-paste';
 import {
   BOND_LINE_UM, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, PASTE_EXCESS, resistanceAllowedKPerW,
   steadyTemperatureC,
@@ -10,7 +10,7 @@ import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
 import { units } from './units';
 
-/** Limit, inlet, watts, allowed chain, compound, what is left for the cooler. */
+/** Limit, inlet, watts, allowed chain, paste, what is left for the cooler. */
 const GUIDES: [string, number, number, number, number, number, number][] = [
   ['Intel, Core 2 Extreme QX9770 Thermal and Mechanical Design Guidelines, 3.1.1', 67, 38, 100, 0.29, 0.1, 0.19],
   ['Intel, Core 2 Duo Mobile Processors on 45-nm Process for Embedded Applications, order no. 320028-001, 5.1.1', 105, 40, 35, 1.857, 0.5, 1.36],
@@ -19,10 +19,10 @@ const GUIDES: [string, number, number, number, number, number, number][] = [
 ];
 
 describe('the chain from processor to air', () => {
-  it.each(GUIDES)('%s: (%f − %f) / %f', (_guide, limit, inlet, watts, chain, compound, cooler) => {
+  it.each(GUIDES)('%s: (%f − %f) / %f', (_guide, limit, inlet, watts, chain, paste, cooler) => {
     expectNear(resistanceAllowedKPerW(limit, inlet, watts), chain, TOLERANCES.thermalResistance);
-    expectNear(resistanceAllowedKPerW(limit, inlet, watts) - compound, cooler, TOLERANCES.thermalResistance);
-    expectNear(steadyTemperatureC(inlet, watts, [cooler, compound]), limit, { absolute: watts * TOLERANCES.thermalResistance.absolute });
+    expectNear(resistanceAllowedKPerW(limit, inlet, watts) - paste, cooler, TOLERANCES.thermalResistance);
+    expectNear(steadyTemperatureC(inlet, watts, [cooler, paste]), limit, { absolute: watts * TOLERANCES.thermalResistance.absolute });
   });
 
   /**
@@ -82,7 +82,7 @@ describe('materials', () => {
 
   /** Source: ARCTIC, Thermal Interface (product overview), which calls higher figures for such pastes nonsense. */
   it('pastes that do not conduct reach 1 to 4 W/m·K', () => {
-    expect(COMPOUND_CONDUCTIVITY.paste).toEqual({ low: 1, high: 4 });
+    expect(PASTE_CONDUCTIVITY.paste).toEqual({ low: 1, high: 4 });
   });
 
   /** Source: studies of gallium penetrating grain boundaries of aluminium film; makers of gallium alloys: brass is attacked too, and anodising counts as bare once scratched. */
@@ -91,5 +91,5 @@ describe('materials', () => {
   });
 
   /** Source: a review of gallium alloys, 16.5 to 28 W/m·K by composition. */
-  it('gallium alloys reach 16.5 to 28 W/m·K', () => expect(COMPOUND_CONDUCTIVITY['gallium alloy']).toEqual({ low: 16.5, high: 28 }));
+  it('gallium alloys reach 16.5 to 28 W/m·K', () => expect(PASTE_CONDUCTIVITY['gallium alloy']).toEqual({ low: 16.5, high: 28 }));
 });

@@ -1,23 +1,23 @@
-// Plugs, slots, rails, peaks and efficiency against the power supply design guides, and sums against GNU units.
+// Connectors, slots, rails, peaks and efficiency against the power supply design guides, and sums against GNU units.
 import { describe, expect, it } from 'vitest';
 import { BADGES, badgeEfficiency, energyKWh, runningCost } from '../../server/src/core/trade/efficiency';
 import type { Badge } from '../../server/src/core/trade/efficiency';
-import { PLUGS, SIXTEEN_PIN_CONTACT_A, SIXTEEN_PIN_LEVELS_W, SLOT_POWER } from '../../server/src/core/trade/plugs';
-import type { Plug } from '../../server/src/core/trade/plugs';
-import { CARD_PLUG_TOLERANCE_PERCENT, excursionAllowedPercent, railLimitsV } from '../../server/src/core/trade/power';
+import { CONNECTORS, SIXTEEN_PIN_CONTACT_A, SIXTEEN_PIN_LEVELS_W, SLOT_POWER } from '../../server/src/core/trade/connectors';
+import type { Connector } from '../../server/src/core/trade/connectors';
+import { CARD_CONNECTOR_TOLERANCE_PERCENT, excursionAllowedPercent, railLimitsV } from '../../server/src/core/trade/power';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
 import { units } from './units';
 
 /** Sustained watts and amperes. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
-const CARD_PLUGS: [Plug, number, number][] = [['PCIe 6-pin', 75, 6.75], ['PCIe 8-pin', 150, 13.5], ['16-pin', 600, 55]];
+const CARD_CONNECTORS: [Connector, number, number][] = [['PCIe 6-pin', 75, 6.75], ['PCIe 8-pin', 150, 13.5], ['16-pin', 600, 55]];
 
 /**
- * Most a card may draw, by the plugs on it. Source: One Stop Systems, ExpressBox 3200 User Manual, section 9.8, after the
+ * Most a card may draw, by the connectors on it. Source: One Stop Systems, ExpressBox 3200 User Manual, section 9.8, after the
  * PCI Express x16 Graphics 150W-ATX and 225 W/300 W High Power Card Electromechanical Specifications.
  */
-const CARDS: [Plug[], number][] = [
+const CARDS: [Connector[], number][] = [
   [[], 75],
   [['PCIe 6-pin'], 150],
   [['PCIe 6-pin', 'PCIe 6-pin'], 225],
@@ -27,7 +27,7 @@ const CARDS: [Plug[], number][] = [
   [['PCIe 8-pin', 'PCIe 8-pin', 'PCIe 6-pin'], 450],
 ];
 
-/** Duration ms, percent above 450 W with a 16-pin plug, percent otherwise. Source: doc. 336521, table 3-3. */
+/** Duration ms, percent above 450 W with a 16-pin connector, percent otherwise. Source: doc. 336521, table 3-3. */
 const PEAKS: [number, number, number][] = [[0.1, 200, 150], [1, 180, 145], [10, 160, 135], [100, 120, 110]];
 
 /** At 20, 50 and 100 % load. Source: 80 PLUS programme, 230 V EU internal. */
@@ -42,14 +42,14 @@ const EFFICIENCY_115: [Badge, number, number, number][] = [
   ['gold', 87, 90, 87], ['platinum', 90, 92, 89], ['titanium', 92, 94, 90],
 ];
 
-describe('plugs and slots', () => {
-  it.each(CARD_PLUGS)('%s carries %i W and %f A', (plug, watts, amperes) => {
-    expect(PLUGS[plug].powerW).toEqual({ low: watts, high: watts });
-    expect(PLUGS[plug].rails).toMatchObject([{ voltageV: 12, currentA: { low: amperes, high: amperes } }]);
+describe('connectors and slots', () => {
+  it.each(CARD_CONNECTORS)('%s carries %i W and %f A', (connector, watts, amperes) => {
+    expect(CONNECTORS[connector].powerW).toEqual({ low: watts, high: watts });
+    expect(CONNECTORS[connector].rails).toMatchObject([{ voltageV: 12, currentA: { low: amperes, high: amperes } }]);
   });
 
-  it.each(CARDS)('a card with %j may draw %i W', (plugs, watts) => {
-    expect(plugs.reduce((sum, plug) => sum + PLUGS[plug].powerW.low, SLOT_POWER.x16.powerW)).toBe(watts);
+  it.each(CARDS)('a card with %j may draw %i W', (connectors, watts) => {
+    expect(connectors.reduce((sum, connector) => sum + CONNECTORS[connector].powerW.low, SLOT_POWER.x16.powerW)).toBe(watts);
   });
 
   it('a slot of full width gives 75 W of 12 V x 5.5 A and 3.3 V x 3 A', () => {
@@ -60,23 +60,23 @@ describe('plugs and slots', () => {
     expect([SLOT_POWER.x1.powerW, SLOT_POWER.x4.powerW, SLOT_POWER.x8.powerW]).toEqual([10, 25, 25]);
   });
 
-  it('a SATA plug carries 4.5 A a rail, 54 W at 12 V (three contacts of 1.5 A)', () => {
-    expect(PLUGS['SATA power'].powerW.high).toBe(3 * 1.5 * 12);
-    for (const rail of PLUGS['SATA power'].rails) expect(rail.currentA.high).toBe(4.5);
+  it('a SATA connector carries 4.5 A a rail, 54 W at 12 V (three contacts of 1.5 A)', () => {
+    expect(CONNECTORS['SATA power'].powerW.high).toBe(3 * 1.5 * 12);
+    for (const rail of CONNECTORS['SATA power'].rails) expect(rail.currentA.high).toBe(4.5);
   });
 
-  it('each of its six 12 V contacts carries a sixth of the 55 A of a 16-pin plug (doc. 336521, tables 3-5 and 5-7)', () => {
-    const [rail] = PLUGS['16-pin'].rails;
+  it('each of its six 12 V contacts carries a sixth of the 55 A of a 16-pin connector (doc. 336521, tables 3-5 and 5-7)', () => {
+    const [rail] = CONNECTORS['16-pin'].rails;
     expect(rail!.contacts).toBe(6);
     expectNear(SIXTEEN_PIN_CONTACT_A * rail!.contacts, 55, TOLERANCES.exact);
   });
 
-  it('the 16-pin plug signals four levels (doc. 336521, table 3-6)', () => {
+  it('the 16-pin connector signals four levels (doc. 336521, table 3-6)', () => {
     expect(SIXTEEN_PIN_LEVELS_W).toEqual([600, 450, 300, 150]);
   });
 
   it('contacts on 18 AWG carry 6 to 8 A each (doc. 336521, section 2.2.1): four of them 288 to 384 W', () => {
-    expect(PLUGS['EPS 8-pin'].powerW).toEqual({ low: 4 * 6 * 12, high: 4 * 8 * 12 });
+    expect(CONNECTORS['EPS 8-pin'].powerW).toEqual({ low: 4 * 6 * 12, high: 4 * 8 * 12 });
   });
 });
 
@@ -94,9 +94,9 @@ describe('rails and peaks', () => {
     expectNear(nominal - limits.low, span, TOLERANCES.exact);
   });
 
-  it('a card’s own plugs allow +5 / −8 % (doc. 336521, table 3-5), wider than the rails', () => {
-    expect(CARD_PLUG_TOLERANCE_PERCENT).toEqual({ over: 5, under: 8 });
-    expect(12 * (1 - CARD_PLUG_TOLERANCE_PERCENT.under / 100)).toBeLessThan(railLimitsV(12).low);
+  it('a card’s own connectors allow +5 / −8 % (doc. 336521, table 3-5), wider than the rails', () => {
+    expect(CARD_CONNECTOR_TOLERANCE_PERCENT).toEqual({ over: 5, under: 8 });
+    expect(12 * (1 - CARD_CONNECTOR_TOLERANCE_PERCENT.under / 100)).toBeLessThan(railLimitsV(12).low);
   });
 });
 

@@ -22,8 +22,8 @@ export const TOLERANCES = {
   wireResistance: { relative: 1e-3 },
   /** Worked resistances of a metre are given to a hundredth of a milliohm. */
   wireMilliohm: { absolute: 0.005 },
-  /** The worked drop along a lead is given to a tenth of a millivolt. */
-  leadDropMv: { absolute: 0.05 },
+  /** The worked drop along a cable is given to a tenth of a millivolt. */
+  cableDropMv: { absolute: 0.05 },
   /** Air densities are published with four digits, by tables that use the real gas. */
   airDensity: { relative: 1e-3 },
   /** Atmosphere tables give three to five digits; the closed form differs by its rounded constants. */

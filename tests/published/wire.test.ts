@@ -1,6 +1,6 @@
 // Copper wire against published wire tables and GNU units.
 import { describe, it } from 'vitest';
-import { awgDiameterMm, awgMilliohmPerM, leadDropMv } from '../../server/src/core/trade/wire';
+import { awgDiameterMm, awgMilliohmPerM, cableDropMv } from '../../server/src/core/trade/wire';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
@@ -35,11 +35,11 @@ describe('copper wire', () => {
   });
 
   it('150 W at 12 V over three pairs of AWG 18, 0.6 m, loses 104.7 mV out and back', () => {
-    expectNear(leadDropMv({ gauge: 18, lengthM: 0.6, pairs: 3 }, 150, 12), 104.7, TOLERANCES.leadDropMv);
+    expectNear(cableDropMv({ gauge: 18, lengthM: 0.6, pairs: 3 }, 150, 12), 104.7, TOLERANCES.cableDropMv);
   });
 
   itWithOracle('units', 'the same drop worked by GNU units', () => {
     const worked = units('(150 W / 12 V) * 2 * 0.6 m * (1/58) ohm mm^2 / m / (pi/4 * wiregauge(18)^2) / 3', 'mV');
-    expectNear(leadDropMv({ gauge: 18, lengthM: 0.6, pairs: 3 }, 150, 12), worked, TOLERANCES.workedByUnits);
+    expectNear(cableDropMv({ gauge: 18, lengthM: 0.6, pairs: 3 }, 150, 12), worked, TOLERANCES.workedByUnits);
   });
 });

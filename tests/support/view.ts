@@ -24,7 +24,7 @@ export function view(marked: string, others: Readonly<Record<string, string>> = 
   };
 }
 
-/** The text that edits of the protocol lead to. */
+/** The text that edits of the protocol cable to. */
 export function edited(text: string, edits: readonly TextEdit[]): string {
   const lines = new Lines(text);
   return applyEdits(text, edits.map(({ range, newText }) => ({ span: { start: lines.offsetAt(range.start), end: lines.offsetAt(range.end) }, text: newText })));

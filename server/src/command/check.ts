@@ -26,7 +26,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .argument('[paths...]', 'files or folders', ['.'])
     .addOption(new Option('--format <format>', 'how to write').choices(formats).default('text'))
     .option('--working', 'show the figures behind every finding, down to file and line')
-    .option('--from <grade>', 'the lightest grade to list, and to end with status 1 for: harm, stop, short, note or unknown (without it: lists from note, status 1 from short)', readGrade)
+    .option('--from <grade>', 'the lightest grade to list, and to end with status 1 for: harm, stop, shortfall, note or unknown (without it: lists from note, status 1 from shortfall)', readGrade)
     .option('--accepted', 'list findings that a build accepts, too')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
@@ -62,7 +62,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     output.write(printer.close(tally, troubles));
     output.done();
     if (troubles.length > 0 || tally.cut > 0) return 2;
-    return tally.reaches(options.from ?? 'short') ? 1 : 0;
+    return tally.reaches(options.from ?? 'shortfall') ? 1 : 0;
   } finally {
     output.drop();
   }

@@ -23,7 +23,7 @@ const mostRelated = 20;
 const mostNamed = 4;
 
 const severityOf: Record<Grade, Diagnostic['severity']> = {
-  harm: severities.error, stop: severities.error, short: severities.warning, note: severities.information, unknown: severities.hint,
+  harm: severities.error, stop: severities.error, shortfall: severities.warning, note: severities.information, unknown: severities.hint,
 };
 
 /** What is shown of a judged file. Accepted findings are not. */

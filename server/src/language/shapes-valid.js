@@ -1,7 +1,7 @@
 // Validators of what an editor sends. Generated from `server/tools/generators/message-validators.ts` and package.json by `npm run generate`; do not edit.
 "use strict";
 export const settings = validate10;
-const schema11 = {"type":"object","properties":{"from":{"type":"string","enum":["harm","stop","short","note","unknown"]}}};
+const schema11 = {"type":"object","properties":{"from":{"type":"string","enum":["harm","stop","shortfall","note","unknown"]}}};
 
 function validate10(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -14,7 +14,7 @@ if(typeof data0 !== "string"){
 validate10.errors = [{instancePath:instancePath+"/from",schemaPath:"#/properties/from/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
-if(!(((((data0 === "harm") || (data0 === "stop")) || (data0 === "short")) || (data0 === "note")) || (data0 === "unknown"))){
+if(!(((((data0 === "harm") || (data0 === "stop")) || (data0 === "shortfall")) || (data0 === "note")) || (data0 === "unknown"))){
 validate10.errors = [{instancePath:instancePath+"/from",schemaPath:"#/properties/from/enum",keyword:"enum",params:{allowedValues: schema11.properties.from.enum},message:"must be equal to one of the allowed values"}];
 return false;
 }

@@ -1,10 +1,13 @@
 // What a check is, for someone who met one of its findings: judgement, reason, source, example, how to accept it.
 import { areas, type Check } from '../core/checks/check';
+import { grades } from '../core/manifest/house-file';
 import { pageOf, type CheckPage, type ExamplePage } from '../core/checks/page';
 import { block, padded, safe } from './layout';
 import { cautionText } from './text';
 
 const margin = 11;
+/** As wide as the longest grade and two blanks. */
+const gradeColumn = Math.max(...grades.map((grade) => grade.length)) + 2;
 
 /** One check in full. */
 export function explainText(check: Check): string {
@@ -42,7 +45,7 @@ export function checkListText(checks: readonly Check[]): string {
   for (const [area, title] of Object.entries(areas)) {
     const own = checks.filter((check) => check.area === area);
     if (own.length === 0) continue;
-    lines.push(title, ...own.flatMap((check) => block(check.what, widest + 9, padded(padded(`  ${check.id}`, widest) + check.grade, widest + 9))), '');
+    lines.push(title, ...own.flatMap((check) => block(check.what, widest + gradeColumn, padded(padded(`  ${check.id}`, widest) + check.grade, widest + gradeColumn))), '');
   }
   return lines.join('\n') + '\n';
 }

@@ -6,10 +6,10 @@ import { mostListed, type Section } from './section';
 export type Worst = Grade | 'clear';
 
 export class Tally {
-  readonly builds: Record<Worst, number> = { harm: 0, stop: 0, short: 0, note: 0, unknown: 0, clear: 0 };
+  readonly builds: Record<Worst, number> = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0, clear: 0 };
   readonly checks = { held: 0, broken: 0, unknown: 0 };
   /** Findings by grade, those left out that a build accepts. */
-  readonly findings: Record<Grade, number> = { harm: 0, stop: 0, short: 0, note: 0, unknown: 0 };
+  readonly findings: Record<Grade, number> = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0 };
   accepted = 0;
   /** Findings past the most that are listed of one file. */
   cut = 0;

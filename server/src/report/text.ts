@@ -13,8 +13,8 @@ import type { Tally, Worst } from './tally';
 export interface TextLook extends Look { readonly colour: boolean }
 
 /** Grades stand in a column of their own; sentences begin where it ends. */
-const sentences = 11;
-const tones: Record<Grade, string> = { harm: '1;31', stop: '31', short: '33', note: '36', unknown: '2' };
+const sentences = 13;
+const tones: Record<Grade, string> = { harm: '1;31', stop: '31', shortfall: '33', note: '36', unknown: '2' };
 
 const toned = (text: string, tone: string, look: TextLook): string => (look.colour ? `\x1b[${tone}m${text}\x1b[0m` : text);
 
@@ -95,7 +95,7 @@ export function placeOfMissing(lack: Missing, look: Pick<Look, 'shown'>): string
   return span ? lineOf(lack.doc, span, look) : look.shown(lack.doc);
 }
 
-const worstOrder: readonly Worst[] = ['harm', 'stop', 'short', 'note', 'unknown', 'clear'];
+const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];
 
 /** The closing lines; the last counts builds by worst grade and checks by answer. */
 export function closingText(tally: Tally, look: Look): string {

@@ -59,7 +59,7 @@ export class Session {
     this.places.delete(path);
   }
 
-  /** A file on disk came, went or changed; the roots of files, and where links lead, may be others now. */
+  /** A file on disk came, went or changed; the roots of files, and where links cable, may be others now. */
   changedOnDisk(uri: string): void {
     const path = this.pathOf(uri);
     if (path !== undefined) this.texts.forget(path);

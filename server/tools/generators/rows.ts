@@ -15,17 +15,17 @@ export const rows: Readonly<Record<Area, readonly string[]>> = {
     radiator-too-long radiator-too-thick radiator-place-unsupported pump-highest tubes-short fan-holes-differ fan-places-short
     header-overloaded headers-short airflow-short airflow-one-way drive-too-hot drive-too-high dew-on-parts cooler-too-heavy`),
   storage: words(`drive-bus-not-carried m2-key-differs m2-length-unsupported m2-too-thick m2-screw-missing drive-slower-than-promised
-    drive-in-slow-slot eightfold-slip slot-takes-ports slot-takes-lanes ports-short drive-power-short bays-short data-leads-short
+    drive-in-slow-slot eightfold-slip slot-takes-ports slot-takes-lanes ports-short drive-power-short bays-short data-cables-missing
     boot-drive-not-bootable capacity-short array-capacity-short endurance-short drive-thread-wrong screw-too-deep`),
   memory: words(`memory-type-differs memory-shape-differs memory-class-unsupported memory-slots-short module-too-large memory-over-limit
     memory-slots-wrong memory-speed-over-population memory-kits-mixed memory-profile-needed bandwidth-short memory-capacity-short`),
   slots: words(`card-slot-missing card-edge-too-long cards-overlap bracket-wrong card-too-long card-too-thick card-lanes-fewer
     link-generation-lower lanes-oversubscribed riser-slower display-mode-beyond-link display-ports-short card-unsupported`),
-  power: words(`supply-overloaded supply-headroom-thin excursion-beyond-supply power-leads-short lead-overloaded lead-from-another-supply
+  power: words(`supply-overloaded supply-headroom-thin excursion-beyond-supply power-cables-missing cable-overloaded cable-from-another-supply
     adapter-risky sixteen-pin-power-level bend-too-tight voltage-drop-high supply-shape-differs supply-too-deep circuit-overloaded
     backup-too-short wall-power-over running-cost-over heat-into-room supply-voltage-differs strips-chained earth-defeated supply-opened`),
   case: words(`board-too-big standoff-under-bare-board standoff-missing standoff-too-low board-size-vague shield-missing
-    front-lead-without-header lead-too-short loose-margin too-heavy-to-lift-alone glass-care`),
+    front-cable-without-header cable-too-short loose-margin too-heavy-to-lift-alone glass-care`),
   handling: words(`no-equalising-step strap-on-paint strap-without-resistor strap-while-energised cordless-strap dry-room bag-as-mat
     vacuum-at-board contacts-touched bag-open-early inside-before-unplugging no-residual-discharge leak-test-missing hot-part-touched
     coin-cell-caution-missing sharp-edge-caution-missing`),

@@ -25,7 +25,7 @@ const guide = build(`
 place: { inlet: 38 °C, altitude: 0 m }
 parts:
   processor: { power: { sustained: 100 W }, hottest: 67 °C, die-to-lid: 0.09 K/W, lid: { area: 1000 mm² } }
-  cooler: { resistance: 0.19 K/W }
+  cooler: { thermal-resistance: 0.19 K/W }
   paste: { bond-line: 40 µm, conductivity: 4 W/m·K }
 `);
 

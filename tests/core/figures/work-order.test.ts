@@ -23,10 +23,10 @@ parts:
   paste: { gallium: true }
   memory: [{ speed: 6000 MT/s }]
   drives: [{ name: scratch, shape: M.2, slot: M2_1 }, { name: archive, shape: 3.5 in }]
-  graphics: [{ length: 300 mm, plugs: { 16-pin: 1 }, support: true }]
-  cards: [{ name: capture, length: 170 mm, plugs: {} }]
+  graphics: [{ length: 300 mm, connectors: { 16-pin: 1 }, support: true }]
+  cards: [{ name: capture, length: 170 mm, connectors: {} }]
   supply: { rating: 750 W }
-  case: { front-leads: [front panel], tray-opening: false, glass-panel: true }
+  case: { front-cables: [front panel], tray-opening: false, glass-panel: true }
   fans: [{ mount: front }]
 bench: { strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }, firmware-update: { to: "1.20", by: older processor } }
 `;
@@ -37,11 +37,11 @@ describe('the order of work', () => {
       'read handbooks', 'let parts warm up', 'open case', 'wear strap', 'take parts from bags',
       'connect 24-pin', 'connect EPS', 'take off strap', 'update firmware', 'unplug mains', 'drain residual charge', 'wear strap',
       'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive scratch', 'fit back plate', 'clean surfaces',
-      'remove film', 'apply paste', 'fit cooler', 'connect fan leads', 'connect pump lead', 'take off strap',
+      'remove film', 'apply paste', 'fit cooler', 'connect fan cables', 'connect pump cable', 'take off strap',
       'bench start', 'wait for memory training', 'unplug mains', 'drain residual charge', 'wear strap',
       'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board',
-      'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'fit radiator', 'connect front leads', 'fit drive archive',
-      'connect drive leads', 'fit card capture', 'fit graphics graphics', 'fit card support', 'connect card power', 'check inside', 'close case',
+      'connect 24-pin', 'connect EPS', 'connect fan cables', 'connect pump cable', 'fit radiator', 'connect front cables', 'fit drive archive',
+      'connect drive cables', 'fit card capture', 'fit graphics graphics', 'fit card support', 'connect card power', 'check inside', 'close case',
       'take off strap', 'plug in mains', 'first start', 'default settings', 'memory test', 'set profile',
       'drive test', 'install system', 'stress test', 'measure', 'record settings', 'hand over',
     ]);
@@ -55,7 +55,7 @@ describe('the order of work', () => {
 
   it('has the cautions of its parts before their steps', () => {
     const cautions = (kind: StepKind) => order(desk).find(({ step }) => step === kind)!.cautions;
-    expect(cautions('apply paste')).toEqual(['gallium-compound']);
+    expect(cautions('apply paste')).toEqual(['gallium-paste']);
     expect(cautions('open case')).toEqual(['sharp-edges', 'glass-panel']);
     expect(cautions('plug in mains')).toEqual(['circuit-overload']);
     expect(cautions('fit memory')).toEqual([]);
@@ -75,7 +75,7 @@ describe('the order of work', () => {
     }
   });
 
-  it('has the lead out and the charge drained between power and the next hand, on every route to newer firmware', () => {
+  it('has the cable out and the charge drained between power and the next hand, on every route to newer firmware', () => {
     for (const route of ['stick without processor', 'older processor', 'service', 'with this processor']) {
       const steps = order(desk.replace('by: older processor', `by: ${route}`));
       let live = false;
@@ -131,8 +131,8 @@ describe('the order of work', () => {
     const builds = fc.tuple(
       maybe('  board: { socket: LGA1851, slots: { M2_1: { kind: M.2, under: [cooler, PCIE_1] }, PCIE_1: { kind: PCIe } } }\n'), maybe('  processor: {}\n'),
       fc.constantFrom('', '  cooler: {}\n', '  cooler: { mount: top, back-plate: true, film: true, pump: { pins: 3 } }\n'), maybe('  paste: {}\n'), maybe('  memory: [{ speed: 6000 MT/s }]\n'),
-      fc.nat(12).map((n) => `  drives: [${'{ shape: M.2, slot: M2_1 }, '.repeat(n)}{ shape: 3.5 in }]\n`), fc.nat(6).map((n) => `  graphics: [${'{ slot: PCIE_1, plugs: { 16-pin: 1 } }, '.repeat(n)}{}]\n`),
-      maybe('  supply: {}\n'), fc.constantFrom('', '  case: {}\n', '  case: { tray-opening: false, front-leads: [front panel] }\n'), maybe('  radiators: [{ mount: top }]\n'),
+      fc.nat(12).map((n) => `  drives: [${'{ shape: M.2, slot: M2_1 }, '.repeat(n)}{ shape: 3.5 in }]\n`), fc.nat(6).map((n) => `  graphics: [${'{ slot: PCIE_1, connectors: { 16-pin: 1 } }, '.repeat(n)}{}]\n`),
+      maybe('  supply: {}\n'), fc.constantFrom('', '  case: {}\n', '  case: { tray-opening: false, front-cables: [front panel] }\n'), maybe('  radiators: [{ mount: top }]\n'),
       fc.constantFrom('', 'bench: { strap: { worn: true } }\n', 'bench: { firmware-update: { by: older processor } }\n', 'bench: { firmware-update: { by: with this processor } }\n', 'bench: { firmware-update: { to: "1" } }\n'),
     ).map((pieces) => `parts:\n${pieces.join('')}`);
     fc.assert(fc.property(builds, (text) => {

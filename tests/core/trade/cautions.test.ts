@@ -6,12 +6,12 @@ import type { CautionId, SignalWord } from '../../../server/src/core/trade/cauti
 /** Word, and a word each part must speak of: hazard, consequence, avoidance, whom to ask, source. */
 const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = [
   ['mains-inside-supply', 'DANGER', /400 V after it is unplugged/, /will kill/, /^Never open a supply/, /supply maker/, /handbooks/],
-  ['powered-inside', 'CAUTION', /on the mains keeps parts of its board powered/, /cut fingers/, /^Unplug the lead/, /handbooks/, /service manuals/],
+  ['powered-inside', 'CAUTION', /on the mains keeps parts of its board powered/, /cut fingers/, /^Unplug the cable/, /handbooks/, /service manuals/],
   ['circuit-overload', 'WARNING', /power strip/, /fire/, /wall outlets only/, /electrical code.*licensed electrician/, /210\.20\(A\)/],
   ['adapter-fire', 'WARNING', /Moulded adapters/, /burn/, /came with this supply/, /handbooks/, /common practice/],
   ['strap-on-energised', 'WARNING', /live parts/, /shock.*kill/, /^Take the strap off/, /strap maker/, /TR20\.20/],
   ['coin-cell', 'WARNING', /swallowed/, /within two hours/, /emergency services/, /medical help/, /cell warnings/],
-  ['gallium-compound', 'CAUTION', /aluminium/, /skin and eyes/, /gloves/, /safety data sheet/, /gallium in aluminium/],
+  ['gallium-paste', 'CAUTION', /aluminium/, /skin and eyes/, /gloves/, /safety data sheet/, /gallium in aluminium/],
   ['liquid-leak', 'NOTICE', /leaks/, /short/, /only the pump powered/, /cooler’s handbook/, /common practice/],
   ['lifting', 'CAUTION', /23 kg/, /back/, /lift with two/, /workplace/, /94-110/],
   ['glass-panel', 'CAUTION', /Tempered glass/, /cut hands and eyes/, /flat on cloth/, /case’s handbook/, /common practice/],
@@ -28,7 +28,7 @@ const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = 
   ['update-interrupted', 'NOTICE', /half written/, /unable to start/, /on mains that stay/, /board’s handbook/, /handbooks/],
   ['drive-screws', 'NOTICE', /two threads/, /strip the drive’s thread/, /by hand first/, /handbooks/, /SFF-8301/],
   ['no-way-for-heat', 'NOTICE', /air, which hardly lets heat through/, /shut down/, /before the cooler/, /handbooks/, /common practice/],
-  ['conductive-compound', 'NOTICE', /bridges contacts/, /short/, /^Cover the parts/, /data sheet/, /common practice/],
+  ['conductive-paste', 'NOTICE', /bridges contacts/, /short/, /^Cover the parts/, /data sheet/, /common practice/],
   ['header-overload', 'NOTICE', /thin tracks/, /burn the header/, /among headers/, /board’s handbook/, /2\.1\.1/],
   ['thin-air', 'NOTICE', /heads of a hard disk fly on it/, /destroy the data/, /rated for the altitude/, /data sheet/, /common practice/],
   ['dew', 'NOTICE', /cold parts/, /short/, /sealed in their packing/, /handbooks/, /ASHRAE/],

@@ -1,7 +1,7 @@
 // Rails and peaks.
 import { describe, expect, it } from 'vitest';
 import {
-  CARD_PLUG_TOLERANCE_PERCENT, EXCURSION_CLASS_ABOVE_W, EXCURSIONS, excursionAllowedPercent, RAIL_TOLERANCE_PERCENT, railLimitsV,
+  CARD_CONNECTOR_TOLERANCE_PERCENT, EXCURSION_CLASS_ABOVE_W, EXCURSIONS, excursionAllowedPercent, RAIL_TOLERANCE_PERCENT, railLimitsV,
 } from '../../../server/src/core/trade/power';
 import { expectRefusesBad } from './refuses';
 
@@ -12,8 +12,8 @@ describe('rails', () => {
     expectRefusesBad('positive', 'nominal voltage (V)', railLimitsV);
   });
 
-  it('lets a card’s plug fall to 8 %', () => {
-    expect(CARD_PLUG_TOLERANCE_PERCENT).toEqual({ over: 5, under: 8 });
+  it('lets a card’s connector fall to 8 %', () => {
+    expect(CARD_CONNECTOR_TOLERANCE_PERCENT).toEqual({ over: 5, under: 8 });
   });
 });
 
@@ -27,7 +27,7 @@ describe('peaks', () => {
   it.each([
     [0.05, 200, 150], [0.1, 200, 150], [0.11, 180, 145], [1, 180, 145], [1.01, 160, 135],
     [10, 160, 135], [10.1, 120, 110], [100, 120, 110], [100.1, 100, 100], [1000, 100, 100],
-  ])('%f ms: %i %% with a 16-pin plug above 450 W, else %i %%', (durationMs, large, other) => {
+  ])('%f ms: %i %% with a 16-pin connector above 450 W, else %i %%', (durationMs, large, other) => {
     expect(excursionAllowedPercent(451, true, durationMs)).toBe(large);
     expect(excursionAllowedPercent(450, true, durationMs)).toBe(other);
     expect(excursionAllowedPercent(1000, false, durationMs)).toBe(other);

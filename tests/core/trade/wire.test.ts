@@ -1,11 +1,11 @@
-// Gauges and leads.
+// Gauges and cables.
 import { describe, expect, it } from 'vitest';
 import {
-  AWG_FINEST, AWG_THICKEST, awgAreaMm2, awgDiameterMm, awgMilliohmPerM, COPPER_OHM_MM2_PER_M, leadDropMv, leadMilliohm,
+  AWG_FINEST, AWG_THICKEST, awgAreaMm2, awgDiameterMm, awgMilliohmPerM, COPPER_OHM_MM2_PER_M, cableDropMv, cableMilliohm,
 } from '../../../server/src/core/trade/wire';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
-const LEAD = { gauge: 18, lengthM: 0.6, pairs: 3 };
+const CABLE = { gauge: 18, lengthM: 0.6, pairs: 3 };
 
 describe('gauges', () => {
   it('span 0000 to 40', () => {
@@ -28,22 +28,22 @@ describe('gauges', () => {
   });
 });
 
-describe('leads', () => {
+describe('cables', () => {
   it('count out and back, and pairs side by side', () => {
-    expect(leadMilliohm({ ...LEAD, pairs: 1 })).toBeCloseTo(1.2 * awgMilliohmPerM(18), 12);
-    expect(leadMilliohm(LEAD)).toBeCloseTo(0.4 * awgMilliohmPerM(18), 12);
-    expect(leadMilliohm({ ...LEAD, lengthM: 0 })).toBe(0);
+    expect(cableMilliohm({ ...CABLE, pairs: 1 })).toBeCloseTo(1.2 * awgMilliohmPerM(18), 12);
+    expect(cableMilliohm(CABLE)).toBeCloseTo(0.4 * awgMilliohmPerM(18), 12);
+    expect(cableMilliohm({ ...CABLE, lengthM: 0 })).toBe(0);
   });
 
   it('lose voltage', () => {
-    expect(leadDropMv(LEAD, 150, 12)).toBeCloseTo(104.741, 3);
-    expect(leadDropMv(LEAD, 0, 12)).toBe(0);
+    expect(cableDropMv(CABLE, 150, 12)).toBeCloseTo(104.741, 3);
+    expect(cableDropMv(CABLE, 0, 12)).toBe(0);
   });
 
   it('refuse what cannot be', () => {
-    expectRefusesBad('notNegative', 'length (m)', (value) => leadMilliohm({ ...LEAD, lengthM: value }));
-    expectRefusal(() => leadMilliohm({ ...LEAD, pairs: 0 }), 'pairs must be a whole number of at least 1, not 0');
-    expectRefusesBad('bound', 'power (W)', (value) => leadDropMv(LEAD, value, 12));
-    expectRefusesBad('positive', 'voltage (V)', (value) => leadDropMv(LEAD, 150, value));
+    expectRefusesBad('notNegative', 'length (m)', (value) => cableMilliohm({ ...CABLE, lengthM: value }));
+    expectRefusal(() => cableMilliohm({ ...CABLE, pairs: 0 }), 'pairs must be a whole number of at least 1, not 0');
+    expectRefusesBad('bound', 'power (W)', (value) => cableDropMv(CABLE, value, 12));
+    expectRefusesBad('positive', 'voltage (V)', (value) => cableDropMv(CABLE, 150, value));
   });
 });

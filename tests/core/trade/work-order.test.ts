@@ -58,7 +58,7 @@ describe('rules', () => {
     expect(ORDER_RULES.filter((rule) => rule.before === before && rule.after === after).map(({ strength }) => strength)).toEqual(['usual']));
 
   it.each<[StepKind, StepKind]>([
-    ['fit memory', 'fit cooler'], ['fit M.2 drive', 'fit cooler'], ['fit M.2 drive', 'fit graphics'], ['connect EPS', 'fit radiator'], ['connect front leads', 'fit card'],
+    ['fit memory', 'fit cooler'], ['fit M.2 drive', 'fit cooler'], ['fit M.2 drive', 'fit graphics'], ['connect EPS', 'fit radiator'], ['connect front cables', 'fit card'],
   ])('reach %s more easily before %s', (before, after) => expect(ORDER_RULES).toContainEqual(expect.objectContaining({ before, after, strength: 'reach' })));
 
   it('leave it open whether the supply or the board goes in first', () => {

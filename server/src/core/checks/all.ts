@@ -16,9 +16,9 @@ import socketCoverEarly from './board/socket-cover-early';
 import socketDiffers from './board/socket-differs';
 import updateRisky from './board/update-risky';
 import boardTooBig from './case/board-too-big';
-import frontLeadWithoutHeader from './case/front-lead-without-header';
+import cableTooShort from './case/cable-too-short';
+import frontCableWithoutHeader from './case/front-cable-without-header';
 import glassCare from './case/glass-care';
-import leadTooShort from './case/lead-too-short';
 import looseMargin from './case/loose-margin';
 import shieldMissing from './case/shield-missing';
 import standoffMissing from './case/standoff-missing';
@@ -100,13 +100,13 @@ import moduleTooLarge from './memory/module-too-large';
 import adapterRisky from './power/adapter-risky';
 import backupTooShort from './power/backup-too-short';
 import bendTooTight from './power/bend-too-tight';
+import cableFromAnotherSupply from './power/cable-from-another-supply';
+import cableOverloaded from './power/cable-overloaded';
 import circuitOverloaded from './power/circuit-overloaded';
 import earthDefeated from './power/earth-defeated';
 import excursionBeyondSupply from './power/excursion-beyond-supply';
 import heatIntoRoom from './power/heat-into-room';
-import leadFromAnotherSupply from './power/lead-from-another-supply';
-import leadOverloaded from './power/lead-overloaded';
-import powerLeadsShort from './power/power-leads-short';
+import powerCablesMissing from './power/power-cables-missing';
 import runningCostOver from './power/running-cost-over';
 import sixteenPinPowerLevel from './power/sixteen-pin-power-level';
 import stripsChained from './power/strips-chained';
@@ -136,7 +136,7 @@ import arrayCapacityShort from './storage/array-capacity-short';
 import baysShort from './storage/bays-short';
 import bootDriveNotBootable from './storage/boot-drive-not-bootable';
 import capacityShort from './storage/capacity-short';
-import dataLeadsShort from './storage/data-leads-short';
+import dataCablesMissing from './storage/data-cables-missing';
 import driveBusNotCarried from './storage/drive-bus-not-carried';
 import driveInSlowSlot from './storage/drive-in-slow-slot';
 import drivePowerShort from './storage/drive-power-short';
@@ -214,9 +214,9 @@ export const checks: readonly Check[] = [
   socketDiffers,
   updateRisky,
   boardTooBig,
-  frontLeadWithoutHeader,
+  cableTooShort,
+  frontCableWithoutHeader,
   glassCare,
-  leadTooShort,
   looseMargin,
   shieldMissing,
   standoffMissing,
@@ -298,13 +298,13 @@ export const checks: readonly Check[] = [
   adapterRisky,
   backupTooShort,
   bendTooTight,
+  cableFromAnotherSupply,
+  cableOverloaded,
   circuitOverloaded,
   earthDefeated,
   excursionBeyondSupply,
   heatIntoRoom,
-  leadFromAnotherSupply,
-  leadOverloaded,
-  powerLeadsShort,
+  powerCablesMissing,
   runningCostOver,
   sixteenPinPowerLevel,
   stripsChained,
@@ -334,7 +334,7 @@ export const checks: readonly Check[] = [
   baysShort,
   bootDriveNotBootable,
   capacityShort,
-  dataLeadsShort,
+  dataCablesMissing,
   driveBusNotCarried,
   driveInSlowSlot,
   drivePowerShort,

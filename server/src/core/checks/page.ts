@@ -7,7 +7,7 @@ import { areas, type Check, type Example } from './check';
 export const meaningOf: Record<Grade, string> = {
   harm: 'could hurt someone, or ruin a part',
   stop: 'will not go together, or will not start',
-  short: 'works, but falls short of what is promised',
+  shortfall: 'works, but falls short of what is promised',
   note: 'worth knowing',
   unknown: 'cannot be decided until a fact is stated',
 };

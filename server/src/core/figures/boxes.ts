@@ -1,13 +1,13 @@
 // Figures of boxes: the small things that a build needs, against what the boxes hold and what is bought beside them.
 import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
-import { isBoxThing, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
+import { isBoxThing, isCable, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
 import { countDrives, screwed } from './drive-places';
 import { figure, known, missing, number, times, total, unknown, writtenAt, type Figure } from './figure';
 import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
 import { notNegative } from './guard';
-import { plugOf } from './leads';
+import { connectorOf } from './cables';
 import { memo } from './memo';
 import { howMany } from './power';
 import { any, atLeast, sure, type Truth } from './truth';
@@ -23,23 +23,23 @@ export interface Need {
 
 /** The roles whose boxes may hold a thing. */
 const boxes: Readonly<Record<BoxThing, readonly RoleName[]>> = {
-  'display lead': ['displays', 'graphics', 'board'],
-  'mains lead': ['supply'],
+  'display cable': ['displays', 'graphics', 'board'],
+  'power cord': ['supply'],
   'drive screw': ['case', 'drives'],
   'board screw': ['case', 'board'],
   'fan screw': ['fans', 'case'],
   'USB stick': ['board'],
 };
 
-/** Everything small that the build needs and a box may lack; data leads, M.2 screws, power leads and splitters are counted where they are used. */
+/** Everything small that the build needs and a box may lack; data cables, M.2 screws, power cables and splitters are counted where they are used. */
 export const needs = memo((build: Build): readonly Need[] => {
   const { displays, supply, board, case: box, fans } = build.parts;
   const all: Need[] = [];
   const add = (thing: BoxThing, placed: Placed, needed: Figure): void => {
     if (needed.hi > 0) all.push(need(build, thing, placed, needed));
   };
-  if (displays[0]) add('display lead', displays[0], total('displays', 'count', displays.map((display) => howMany(display))));
-  if (supply) add('mains lead', supply, number(1, 'supplies'));
+  if (displays[0]) add('display cable', displays[0], total('displays', 'count', displays.map((display) => howMany(display))));
+  if (supply) add('power cord', supply, number(1, 'supplies'));
   if (box && board) add('board screw', box, boardScrews(board));
   if (box) add('drive screw', box, driveScrews(build, box));
   if (fans[0]) add('fan screw', fans[0], times(known(SCREWS_PER_FAN, 'count', 'screws a fan', { source: 'common practice' }), total('fans', 'count', fans.map((fan) => howMany(fan))), 'fan screws'));
@@ -67,7 +67,7 @@ function driveScrews(build: Build, box: Placed<'case'>): Figure {
   return drives ? times(known(SCREWS_PER_DRIVE, 'count', 'screws a drive', { source: 'common practice' }), drives, 'drive screws') : number(0, 'drive screws');
 }
 
-/** What boxes, leads, fixings and sticks of the build hold of a thing. */
+/** What boxes, cables, fixings and sticks of the build hold of a thing. */
 function holdings(build: Build, thing: BoxThing): Figure {
   const inBoxes = boxes[thing].flatMap((role) => partsIn(build, role)).map((placed) => inBox(placed, thing));
   return total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing)]);
@@ -86,10 +86,10 @@ function inBox(placed: Placed, thing: BoxThing): Figure {
   return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
 }
 
-function bought({ parts: { leads, fixings, sticks } }: Build, thing: BoxThing): Figure[] {
+function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing): Figure[] {
   if (thing === 'USB stick') return sticks.map((stick) => howMany(stick));
-  const kinds = thing.endsWith('lead')
-    ? leads.map((lead) => ({ placed: lead as Placed, ...plugOf(lead) }))
+  const kinds = isCable(thing)
+    ? cables.map((cable) => ({ placed: cable as Placed, ...connectorOf(cable) }))
     : fixings.map((fixing) => ({ placed: fixing as Placed, ...fixingOf(fixing) }));
   return kinds.flatMap((one) => {
     if ('lacks' in one) return [notNegative(unknown('count', `${thing}s among ${one.placed.label}`, [one.lacks]))];
@@ -97,7 +97,7 @@ function bought({ parts: { leads, fixings, sticks } }: Build, thing: BoxThing): 
   });
 }
 
-function fixingOf(fixing: Placed<'fixings'>): ReturnType<typeof plugOf> {
+function fixingOf(fixing: Placed<'fixings'>): ReturnType<typeof connectorOf> {
   const { item } = fixing.part;
   return item.value === undefined ? { lacks: missing(item, `what ${fixing.label} is`) } : { kind: item.value };
 }

@@ -56,23 +56,23 @@ export function outputNamed(build: Build, port: Fact<string>): Output | { readon
 /** The displays that a build plugs into an output. */
 export const displaysOn = (build: Build, output: string): readonly Display[] => build.parts.displays.filter((display) => display.at.port.value === output);
 
-/** What a display takes from an output: the payload of its inputs with that plug; of several, one of them. */
+/** What a display takes from an output: the payload of its inputs with that connector; of several, one of them. */
 export function inputPayload(display: Display, output: Output): Figure {
   const { inputs } = display.part;
   const label = `payload that ${display.label} takes`;
   if (!inputs.value) return unknown('data-rate', label, [missing(inputs, `inputs of ${display.label}`)]);
-  const fitting = [...inputs.value].filter(([, { link }]) => link.value === undefined || plugOf(link.value) === plugOf(output.link.value ?? ''));
+  const fitting = [...inputs.value].filter(([, { link }]) => link.value === undefined || connectorOf(link.value) === connectorOf(output.link.value ?? ''));
   const each = fitting.map(([name, { link }]) => payload(link, `${name} of ${display.label}`));
   if (each.length < 2) return each[0] ?? unknown('data-rate', label, [missing(inputs, `an input of ${display.label} for ${output.name}`)]);
   return { ...between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, { unit: 'Gb/s', source: linkSource }), missing: uniqueMissing(each), inputs: each };
 }
 
-/** The kinds of plug that a display takes, and what would tell of more. */
-export function plugsOf({ part: { inputs }, label }: Display): { readonly plugs: ReadonlySet<string>; readonly lacks: readonly Missing[] } {
-  if (!inputs.value) return { plugs: new Set(), lacks: [missing(inputs, `inputs of ${label}`)] };
+/** The kinds of connector that a display takes, and what would tell of more. */
+export function connectorsOf({ part: { inputs }, label }: Display): { readonly connectors: ReadonlySet<string>; readonly lacks: readonly Missing[] } {
+  if (!inputs.value) return { connectors: new Set(), lacks: [missing(inputs, `inputs of ${label}`)] };
   const links = [...inputs.value].map(([name, { link }]) => ({ name, link }));
   return {
-    plugs: new Set(links.flatMap(({ link }) => (link.value === undefined ? [] : [plugOf(link.value)]))),
+    connectors: new Set(links.flatMap(({ link }) => (link.value === undefined ? [] : [connectorOf(link.value)]))),
     lacks: links.flatMap(({ name, link }) => (link.value === undefined ? [missing(link, `link of ${name} of ${label}`)] : [])),
   };
 }
@@ -92,7 +92,7 @@ const matching = memo((build: Build): Matching => {
   const free = list.filter((output) => !named.has(output.name));
   const open = [...lacks, ...free.flatMap(({ link, name }) => (link.value === undefined ? [missing(link, `link of ${name}`)] : []))];
   const waiting = build.parts.displays.filter((one) => one.at.port.value === undefined);
-  const vague = waiting.flatMap((display) => plugsOf(display).lacks);
+  const vague = waiting.flatMap((display) => connectorsOf(display).lacks);
   const all = waiting.reduce((sum, display) => sum + wantedBy(display, free), 0);
   const holder = new Map<Output, Display>();
   const served = new Set<Display>();
@@ -106,7 +106,7 @@ const matching = memo((build: Build): Matching => {
 });
 
 const wantedBy = (display: Display, free: readonly Output[]): number => Math.min(display.at.count.value ?? 1, free.length + 1);
-const takes = (display: Display, { link }: Output): boolean => link.value !== undefined && plugsOf(display).plugs.has(plugOf(link.value));
+const takes = (display: Display, { link }: Output): boolean => link.value !== undefined && connectorsOf(display).connectors.has(connectorOf(link.value));
 
 /** Gives a display an output, moving others to another of theirs where that makes room. */
 function seat(display: Display, free: readonly Output[], holder: Map<Output, Display>, tried: Set<Output>): boolean {
@@ -127,8 +127,8 @@ export function freeOutputFor(build: Build, display: Display): true | readonly M
   return served.has(display) || lacks;
 }
 
-/** The kind of plug behind a link’s name: its first word. */
-export const plugOf = (link: string): string => link.trim().split(/\s+/)[0]!.toLowerCase();
+/** The kind of connector behind a link’s name: its first word. */
+export const connectorOf = (link: string): string => link.trim().split(/\s+/)[0]!.toLowerCase();
 
 /** What an output or input carries of pixels, in bytes a second; unknown for a name that does not say its rate. */
 export function payload(link: Fact<string>, label: string): Figure {

@@ -1,8 +1,8 @@
-// Figures of what drives need beside a link: ports, plugs, bays and leads, and how many there are.
+// Figures of what drives need beside a link: ports, connectors, bays and cables, and how many there are.
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { between, counted, missing, number, times, total, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
-import { plugOf, plugsBrought } from './leads';
+import { connectorOf, connectorsBrought } from './cables';
 import { memo } from './memo';
 import { howMany } from './power';
 import { effectsOn } from './slots';
@@ -31,7 +31,7 @@ export function wantsPort({ at, part: { bus, shape }, label }: Drive): Belongs {
   return shape.value === undefined ? [missing(shape, `shape of ${label}`)] : shape.value !== 'M.2' && shape.value !== 'card';
 }
 
-/** Whether a drive has a housing of its own, fed by a SATA power plug; one on USB stands outside. */
+/** Whether a drive has a housing of its own, fed by a SATA power connector; one on USB stands outside. */
 export function housed({ at, part: { bus, shape }, label }: Drive): Belongs {
   if (at.slot.value !== undefined || bus.value === 'USB') return false;
   if (shape.value === undefined) return [missing(shape, `shape of ${label}`)];
@@ -66,7 +66,7 @@ export function inBay(shape: string): (drive: Drive) => Belongs {
 }
 
 export const portDrives = memo((build: Build) => countDrives(build, 'drives on SATA ports', wantsPort));
-export const housedDrives = memo((build: Build) => countDrives(build, 'drives that want a SATA power plug', housed));
+export const housedDrives = memo((build: Build) => countDrives(build, 'drives that want a SATA power connector', housed));
 
 /** SATA ports that no filled slot switches off, on the board and on cards; undefined without a board. */
 export const portsLeft = memo((build: Build): Figure | undefined => {
@@ -92,8 +92,8 @@ function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['p
   return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), from: writtenAt(ports) };
 }
 
-/** SATA power plugs of supply and leads, less those that adapters take up; undefined without a supply. */
-export const drivePlugs = (build: Build): Figure | undefined => build.parts.supply && plugsBrought(build).get('SATA power');
+/** SATA power connectors of supply and cables, less those that adapters take up; undefined without a supply. */
+export const driveConnectors = (build: Build): Figure | undefined => build.parts.supply && connectorsBrought(build).get('SATA power');
 
 /** A count under a name in a map of counts. A map that is stated is complete: what it leaves out is none. */
 export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {
@@ -102,24 +102,24 @@ export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: st
   return map.value ? { ...number(0, label, 'not among those it lists'), from: writtenAt(map) } : unknown('count', label, [missing(map, label)]);
 }
 
-/** Leads bought of a kind; one that does not say what it connects may be of it. */
-function boughtLeads(build: Build, kind: string): Figure[] {
-  return build.parts.leads.flatMap((lead) => {
-    const plug = plugOf(lead);
-    if ('lacks' in plug) return [{ ...between(0, Infinity, 'count', `${kind} leads among ${lead.label}`, { source: 'not stated' }), missing: [plug.lacks] }];
-    return plug.kind === kind ? [howMany(lead)] : [];
+/** Cables bought of a kind; one that does not say what it connects may be of it. */
+function boughtCables(build: Build, kind: string): Figure[] {
+  return build.parts.cables.flatMap((cable) => {
+    const connector = connectorOf(cable);
+    if ('lacks' in connector) return [{ ...between(0, Infinity, 'count', `${kind} cables among ${cable.label}`, { source: 'not stated' }), missing: [connector.lacks] }];
+    return connector.kind === kind ? [howMany(cable)] : [];
   });
 }
 
-/** SATA data leads in the boxes of board, case, cards and drives, and those bought beside. */
-export const dataLeads = memo((build: Build): Figure => {
-  const boxes = build.of('board', 'drives', 'cards', 'case').map(leadsInBox);
-  return total('SATA data leads', 'count', [...boxes, ...boughtLeads(build, 'SATA data')]);
+/** SATA data cables in the boxes of board, case, cards and drives, and those bought beside. */
+export const dataCables = memo((build: Build): Figure => {
+  const boxes = build.of('board', 'drives', 'cards', 'case').map(cablesInBox);
+  return total('SATA data cables', 'count', [...boxes, ...boughtCables(build, 'SATA data')]);
 });
 
-function leadsInBox(placed: ReturnType<Build['all']>[number]): Figure {
+function cablesInBox(placed: ReturnType<Build['all']>[number]): Figure {
   const box = placed.part['in-the-box'];
-  const label = `SATA data leads in the box of ${placed.label}`;
+  const label = `SATA data cables in the box of ${placed.label}`;
   if (!box.value) return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [missing(box, `contents of the box of ${placed.label}`)] };
   const found = box.value.reduce((sum, item) => (/^sata (data )?(lead|cable)s?$/i.test(item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
   return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));

@@ -1,4 +1,4 @@
-// Figures of the board's fan headers: which plugs go into which, the currents there, and the splitters between.
+// Figures of the board's fan headers: which connectors go into which, the currents there, and the splitters between.
 import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
@@ -12,8 +12,8 @@ import { all, any, fits, lacking, sure, type Truth } from './truth';
 
 export type Header = Group<(typeof board)['headers']['of']['fields']>;
 
-/** Plugs of one part that want a fan header. */
-export interface Plugs {
+/** Connectors of one part that want a fan header. */
+export interface Connectors {
   readonly placed: Placed;
   readonly label: string;
   /** The key of the build that names the header. */
@@ -30,26 +30,26 @@ export interface Plugs {
 
 interface Electrics { readonly current: Fact<any>; readonly 'start-current'?: Fact<any>; readonly pins: Fact<number> }
 
-/** Every plug of the build that wants a fan header, with the header it names or not. */
-export const fanPlugs = memo((build: Build): readonly Plugs[] => {
+/** Every connector of the build that wants a fan header, with the header it names or not. */
+export const fanConnectors = memo((build: Build): readonly Connectors[] => {
   const { fans, cooler } = build.parts;
-  const of = fans.map((fan) => plugsOf(fan, fan.label, fan.at.header, howMany(fan), fan.part));
-  return cooler ? [...plugsOfCooler(cooler), ...of] : of;
+  const of = fans.map((fan) => connectorsOf(fan, fan.label, fan.at.header, howMany(fan), fan.part));
+  return cooler ? [...connectorsOfCooler(cooler), ...of] : of;
 });
 
-function plugsOfCooler(cooler: Placed<'cooler'>): Plugs[] {
+function connectorsOfCooler(cooler: Placed<'cooler'>): Connectors[] {
   const { fans, pump } = cooler.part;
-  const plugs: Plugs[] = [];
+  const connectors: Connectors[] = [];
   // A passive cooler says so with a count of none; one that says nothing may have fans.
   if (fans.count.value !== 0) {
     const label = `the fans of ${cooler.label}`;
     const count = notNegative(counted(fans.count, `how many fans ${cooler.label} has`));
-    plugs.push({ ...plugsOf(cooler, label, cooler.at.header, count, fans), headers: joinedInBox(cooler, count) });
+    connectors.push({ ...connectorsOf(cooler, label, cooler.at.header, count, fans), headers: joinedInBox(cooler, count) });
   }
   if (isLiquid(cooler)) {
-    plugs.push({ ...plugsOf(cooler, `the pump of ${cooler.label}`, cooler.at['pump-header'], number(1, `pump of ${cooler.label}`), pump), pump: true });
+    connectors.push({ ...connectorsOf(cooler, `the pump of ${cooler.label}`, cooler.at['pump-header'], number(1, `pump of ${cooler.label}`), pump), pump: true });
   }
-  return plugs;
+  return connectors;
 }
 
 /** Headers that a cooler's fans want: a cooler of several fans often brings the splitter for them. */
@@ -61,7 +61,7 @@ function joinedInBox(cooler: Placed<'cooler'>, count: Figure): Figure {
   return least(`headers for the fans of ${cooler.label}`, [count, number(1, 'splitter in its box', 'counted in the box')]);
 }
 
-function plugsOf(placed: Placed, label: string, header: Fact<string>, count: Figure, facts: Electrics): Plugs {
+function connectorsOf(placed: Placed, label: string, header: Fact<string>, count: Figure, facts: Electrics): Connectors {
   const steady = notNegative(figure(facts.current, `current of ${label}`));
   const stated = facts['start-current'];
   const atStart = stated ? notNegative(figure(stated, `start current of ${label}`)) : steady;
@@ -76,7 +76,7 @@ export interface Load {
   readonly by: Placed<'board'>;
   readonly header: Header | undefined;
   readonly lacks: readonly Missing[];
-  readonly plugs: readonly Plugs[];
+  readonly connectors: readonly Connectors[];
   readonly start: Figure;
   /** At full speed, once all have started. */
   readonly running: Figure;
@@ -89,39 +89,39 @@ export interface Load {
 export const headerLoads = memo((build: Build): readonly Load[] => {
   const { board } = build.parts;
   if (!board) return [];
-  const by = new Map<string, Plugs[]>();
-  for (const plugs of fanPlugs(build)) {
-    const name = plugs.header.value;
-    if (name !== undefined) by.set(name, [...(by.get(name) ?? []), plugs]);
+  const by = new Map<string, Connectors[]>();
+  for (const connectors of fanConnectors(build)) {
+    const name = connectors.header.value;
+    if (name !== undefined) by.set(name, [...(by.get(name) ?? []), connectors]);
   }
-  return [...by].map(([name, plugs]) => loadOf(build, board, name, plugs));
+  return [...by].map(([name, connectors]) => loadOf(build, board, name, connectors));
 });
 
-function loadOf(build: Build, board: Placed<'board'>, name: string, plugs: readonly Plugs[]): Load {
+function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: readonly Connectors[]): Load {
   const { headers } = board.part;
   const header = headers.value?.get(name);
   const lacks = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
   const limit = header ? figure(header.current, `current of ${name}`) : { ...figure(headers as Fact<any>, `current of ${name}`), missing: lacks };
-  const start = total(`current at the start on ${name}`, 'current', plugs.map((one) => one.start), { unit: 'A' });
-  const running = total(`current on ${name} at full speed`, 'current', plugs.map((one) => one.steady), { unit: 'A' });
-  return { name, by: board, header, lacks, plugs, limit, fedElsewhere: fedBySupply(build, name), start, running };
+  const start = total(`current at the start on ${name}`, 'current', connectors.map((one) => one.start), { unit: 'A' });
+  const running = total(`current on ${name} at full speed`, 'current', connectors.map((one) => one.steady), { unit: 'A' });
+  return { name, by: board, header, lacks, connectors, limit, fedElsewhere: fedBySupply(build, name), start, running };
 }
 
-/** A lead that is a fan splitter, or may be one for all that its file says. */
-export interface Splitter { readonly lead: Placed<'leads'>; readonly lacks: readonly Missing[] }
+/** A cable that is a fan splitter, or may be one for all that its file says. */
+export interface Splitter { readonly cable: Placed<'cables'>; readonly lacks: readonly Missing[] }
 
-/** The fan splitters that the build lists as leads. */
-export const splitters = memo((build: Build): readonly Splitter[] => build.parts.leads.flatMap((lead): Splitter[] => {
-  const plug = lead.part.plug.value ?? lead.at.kind.value;
-  if (plug === undefined) return [{ lead, lacks: [missing(lead.part.plug, `what ${lead.label} connects`)] }];
-  return plug === 'fan splitter' ? [{ lead, lacks: [] }] : [];
+/** The fan splitters that the build lists as cables. */
+export const splitters = memo((build: Build): readonly Splitter[] => build.parts.cables.flatMap((cable): Splitter[] => {
+  const connector = cable.part.connector.value ?? cable.at.kind.value;
+  if (connector === undefined) return [{ cable, lacks: [missing(cable.part.connector, `what ${cable.label} connects`)] }];
+  return connector === 'fan splitter' ? [{ cable, lacks: [] }] : [];
 }));
 
 /** A splitter on this header whose power comes from the supply: the header then only sets the speed. */
 function fedBySupply(build: Build, name: string): Truth {
-  const on = splitters(build).filter(({ lead }) => lead.at.header.value === name);
-  return any(sure(false), ...on.map(({ lead, lacks }) => {
-    const fed = fits(lead.part.from, `where the splitter on ${name} takes its power from`, (from) => from === 'SATA power' || from === 'peripheral 4-pin');
+  const on = splitters(build).filter(({ cable }) => cable.at.header.value === name);
+  return any(sure(false), ...on.map(({ cable, lacks }) => {
+    const fed = fits(cable.part.from, `where the splitter on ${name} takes its power from`, (from) => from === 'SATA power' || from === 'peripheral 4-pin');
     return lacks.length > 0 ? all(lacking(lacks), fed) : fed;
   }));
 }
@@ -135,6 +135,6 @@ export function fanHeaders(board: Placed<'board'>): readonly (readonly [string, 
 export const freeHeaders = memo((build: Build): readonly (readonly [string, Header])[] => {
   const { board } = build.parts;
   if (!board) return [];
-  const taken = new Set(fanPlugs(build).map((plugs) => plugs.header.value));
+  const taken = new Set(fanConnectors(build).map((connectors) => connectors.header.value));
   return fanHeaders(board).filter(([name, header]) => header.kind.value === 'fan' && !taken.has(name));
 });

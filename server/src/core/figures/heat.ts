@@ -1,6 +1,6 @@
 // Figures of the way of the heat: power, the resistances in its chain from die to air, the temperature that results.
 import type { Build, Placed } from '../build/build';
-import { COMPOUND_CONDUCTIVITY } from '../trade/compounds';
+import { PASTE_CONDUCTIVITY } from '../trade/thermal-paste';
 import { filmResistanceKPerW, powerAtLimitW, steadyTemperatureC } from '../trade/heat';
 import { between, derive, figure, total, type Figure } from './figure';
 import { caseRise, inletTemperature } from './air';
@@ -19,13 +19,13 @@ type Cooler = Placed<'cooler'>;
 /** Power that the processor gives off for as long as it works. */
 export const heatOf = (processor: Processor): Figure => notNegative(partDraw(processor)!);
 
-/** Resistance of the compound between lid and cooler: of the paste listed, or of whatever paste the cooler brings. */
+/** Resistance of the paste between lid and cooler: of the paste listed, or of whatever paste the cooler brings. */
 export function filmResistance(processor: Processor, paste: Placed<'paste'> | undefined): Figure {
-  const { low, high } = COMPOUND_CONDUCTIVITY.paste;
-  const line = paste ? bondLine(paste) : usualBondLine('bond line of the cooler’s own compound');
+  const { low, high } = PASTE_CONDUCTIVITY.paste;
+  const line = paste ? bondLine(paste) : usualBondLine('bond line of the cooler’s own paste');
   const conductivity = paste ? aboveZero(paste.part.conductivity, `conductivity of ${paste.label}`)
-    : between(low, high, 'conductivity', 'conductivity of the cooler’s own compound', { unit: 'W/m·K', source: 'a paste maker’s page on interface materials' });
-  return notNegative(derive('resistance of the compound', 'thermal-resistance', [line, conductivity, lidArea(processor)], 'bond line ÷ (conductivity × lid area)',
+    : between(low, high, 'conductivity', 'conductivity of the cooler’s own paste', { unit: 'W/m·K', source: 'a paste maker’s page on interface materials' });
+  return notNegative(derive('resistance of the paste', 'thermal-resistance', [line, conductivity, lidArea(processor)], 'bond line ÷ (conductivity × lid area)',
     guarded((mm, k, mm2) => filmResistanceKPerW(mm! * umPerMm, k!, mm2!)), { unit: 'K/W', source: 'Fourier’s law for a plane wall' }));
 }
 
@@ -34,7 +34,7 @@ export function chainResistance(processor: Processor, cooler: Cooler, paste: Pla
   return total('resistance from die to air', 'thermal-resistance', [
     notNegative(figure(processor.part['die-to-lid'], `resistance from die to lid of ${processor.label}`)),
     filmResistance(processor, paste),
-    notNegative(figure(cooler.part.resistance, `thermal resistance of ${cooler.label}`)),
+    notNegative(figure(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)),
   ], { unit: 'K/W' });
 }
 

@@ -1,4 +1,4 @@
-// Figures of the compound between processor and cooler: the face it covers, how thick it lies, how much that wants.
+// Figures of the paste between processor and cooler: the face it covers, how thick it lies, how much that wants.
 import type { Placed } from '../build/build';
 import { BOND_LINE_UM, GRAINS_MM3, gapVolumeMm3, halfSphereDiameterMm, PASTE_EXCESS, type Grain } from '../trade/heat';
 import { between, derive, missing, type Figure } from './figure';

@@ -88,14 +88,14 @@ function statedPercent(supply: Placed<'supply'>, label: string, seconds: number)
   return { ...between(lo, hi, 'percent', label, { unit: '%', source: 'the peaks it states; above the rating nothing else' }), missing: uniqueMissing(rows.flatMap(({ percent, lasts }) => [percent, lasts])) };
 }
 
-/** The guide’s percentage; the class of the supply turns on its rating and on whether it has a 16-pin plug. */
+/** The guide’s percentage; the class of the supply turns on its rating and on whether it has a 16-pin connector. */
 function standardPercent(supply: Placed<'supply'>, rating: Figure, label: string, seconds: number): Figure {
   const ms = Math.max(seconds * 1000, Number.MIN_VALUE);
-  const { plugs } = supply.part;
+  const { connectors } = supply.part;
   const ofClass = (large: boolean): number => excursionAllowedPercent(EXCURSION_CLASS_ABOVE_W + (large ? 1 : 0), true, ms);
-  const sixteen = plugs.value && (plugs.value.get('16-pin')?.value ?? 0) > 0;
+  const sixteen = connectors.value && (connectors.value.get('16-pin')?.value ?? 0) > 0;
   if (rating.hi <= EXCURSION_CLASS_ABOVE_W || sixteen === false) return known(ofClass(false), 'percent', label, { unit: '%', source: guide });
   if (rating.lo > EXCURSION_CLASS_ABOVE_W && sixteen) return known(ofClass(true), 'percent', label, { unit: '%', source: guide });
-  const lacks = [...rating.missing, ...(plugs.value ? [] : [missing(plugs, `plugs of ${supply.label}`)])];
+  const lacks = [...rating.missing, ...(connectors.value ? [] : [missing(connectors, `connectors of ${supply.label}`)])];
   return { ...between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }), missing: lacks };
 }

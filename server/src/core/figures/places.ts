@@ -16,7 +16,7 @@ export interface Taken {
 }
 
 /** Every place that the build names, in the order of the parts. */
-export const takenPlaces = memo((build: Build): readonly Taken[] => build.of('cooler', 'memory', 'drives', 'graphics', 'cards', 'fans', 'radiators', 'displays', 'leads').flatMap((placed) => placesOf(placed)));
+export const takenPlaces = memo((build: Build): readonly Taken[] => build.of('cooler', 'memory', 'drives', 'graphics', 'cards', 'fans', 'radiators', 'displays', 'cables').flatMap((placed) => placesOf(placed)));
 
 function placesOf(placed: Placed): Taken[] {
   const named = (kind: PlaceKind, fact: Fact<string>): Taken[] => (fact.value === undefined ? [] : [{ placed, kind, name: fact.value, fact }]);
@@ -37,7 +37,7 @@ function placesOf(placed: Placed): Taken[] {
       const { header, mount } = (placed as Placed<'cooler'>).at;
       return [...named('header', header), ...named('header', (placed as Placed<'cooler'>).at['pump-header']), ...named('radiator place', mount)];
     }
-    case 'leads': return named('header', (placed as Placed<'leads'>).at.header);
+    case 'cables': return named('header', (placed as Placed<'cables'>).at.header);
     case 'radiators': return named('radiator place', (placed as Placed<'radiators'>).at.mount);
     case 'displays': return named('display output', (placed as Placed<'displays'>).at.port);
     default: return [];

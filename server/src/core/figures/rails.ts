@@ -1,6 +1,6 @@
 // Figures of the 12 V rails: what the parts draw there, and what the supply’s rails deliver together.
 import type { Build, Placed } from '../build/build';
-import { SLOT_POWER } from '../trade/plugs';
+import { SLOT_POWER } from '../trade/connectors';
 import { railLimitsV } from '../trade/power';
 import { between, derive, figure, missing, times, total, unknown, type Figure } from './figure';
 import { memo } from './memo';

@@ -78,10 +78,10 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
   if (fans.length > 0) ask('fit fans', yes);
   if (board && box) ask('fit board', yes);
   if (radiators.length > 0) for (const kind of ['fit radiator', 'fill loop'] as const) ask(kind, yes);
-  if (drives.length > 0) ask('connect drive leads', any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in'))));
+  if (drives.length > 0) ask('connect drive cables', any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in'))));
   for (const card of cards) ask('fit card', yes, card, ['fit card', 'fit graphics']);
   for (const card of graphics) ask('fit graphics', yes, card, ['fit graphics', 'fit card']);
-  const powered = [...graphics, ...cards].map((card) => fits(card.part.plugs as Fact<ReadonlyMap<string, Fact<number>>>, `power plugs of ${card.label}`, (plugs) => [...plugs.values()].some((count) => count.value !== 0)));
+  const powered = [...graphics, ...cards].map((card) => fits(card.part.connectors as Fact<ReadonlyMap<string, Fact<number>>>, `power connectors of ${card.label}`, (connectors) => [...connectors.values()].some((count) => count.value !== 0)));
   if (powered.length > 0) ask('connect card power', any(...powered));
   if ([...graphics, ...cards].some((card) => card.at.support.value === true)) ask('fit card support', yes);
   return asked;
@@ -101,13 +101,13 @@ function customary(build: Build): StepKind[] {
     [!!box && board?.part['shield-fitted'].value !== true, ['fit I/O shield']],
     [!!supply, ['unplug mains', 'drain residual charge', 'plug in mains', 'first start']],
     [!!(processor && board && pinsOn(board.part.socket.value ?? '') === 'board'), ['take off socket cover']],
-    [!!cooler, ['clean surfaces', 'connect fan leads']],
+    [!!cooler, ['clean surfaces', 'connect fan cables']],
     [!!cooler?.part.film.value, ['remove film']],
-    [!!cooler?.part.pump.$.stated, ['connect pump lead']],
+    [!!cooler?.part.pump.$.stated, ['connect pump cable']],
     [!!cooler && cooler.at.mount.value !== undefined, ['fit radiator']],
     [!!(board && supply), ['connect 24-pin', 'connect EPS']],
     [!!(board && processor && box), ['bench start']],
-    [(box?.part['front-leads'].value?.length ?? 0) > 0, ['connect front leads']],
+    [(box?.part['front-cables'].value?.length ?? 0) > 0, ['connect front cables']],
     [radiators.length > 0, ['leak test']],
     [memory.some((kit) => (kit.part.type.value ?? 'DDR5') === 'DDR5'), ['wait for memory training']],
     [memory.length > 0, ['default settings', 'memory test']],
@@ -145,23 +145,23 @@ function nodesOf(build: Build): Node[] {
   return withStarts(nodes, starts).sort((a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part));
 }
 
-/** Loose parts are on no mains: the lead comes out after each time with power but the last, and hands go in again. */
+/** Loose parts are on no mains: the cable comes out after each time with power but the last, and hands go in again. */
 function withStarts(nodes: readonly Node[], starts: readonly StepKind[]): Node[] {
   if (starts.length === 0) return [...nodes];
   const has = (kind: StepKind): boolean => nodes.some((node) => node.kind === kind);
   const early = new Set<StepKind>();
   const extra = starts.flatMap((start): Node[] => {
-    const leads = (start === 'bench start' ? benchLeads : boardLeads).filter((kind) => has(kind) && !early.has(kind));
-    leads.forEach((kind) => early.add(kind));
+    const cables = (start === 'bench start' ? benchCables : boardCables).filter((kind) => has(kind) && !early.has(kind));
+    cables.forEach((kind) => early.add(kind));
     const waits = start === 'bench start' && has('wait for memory training') ? [{ kind: 'wait for memory training' as const, after: start }] : [];
-    return [...[...leads, ...(has('take off strap') ? ['take off strap' as const] : [])].map((kind): Node => ({ kind, before: start })), ...waits, ...handsIn.filter(has).map((kind): Node => ({ kind, after: start }))];
+    return [...[...cables, ...(has('take off strap') ? ['take off strap' as const] : [])].map((kind): Node => ({ kind, before: start })), ...waits, ...handsIn.filter(has).map((kind): Node => ({ kind, after: start }))];
   });
   const moved = (kind: StepKind): boolean => kind === 'unplug mains' || kind === 'drain residual charge' || (kind === 'wait for memory training' && starts.includes('bench start'));
   return [...nodes.filter(({ kind }) => !moved(kind)), ...extra];
 }
 
-const boardLeads: readonly StepKind[] = ['connect 24-pin', 'connect EPS'];
-const benchLeads: readonly StepKind[] = [...boardLeads, 'connect fan leads', 'connect pump lead'];
+const boardCables: readonly StepKind[] = ['connect 24-pin', 'connect EPS'];
+const benchCables: readonly StepKind[] = [...boardCables, 'connect fan cables', 'connect pump cable'];
 /** What is done, in this order, before hands go in again. */
 const handsIn: readonly StepKind[] = ['unplug mains', 'drain residual charge', 'equalise', 'wear strap'];
 
@@ -267,7 +267,7 @@ export const workOrder = memo((build: Build): readonly WorkStep[] => {
 function cautionsOf(build: Build, kind: StepKind): readonly CautionId[] {
   const { paste, case: box } = build.parts;
   const more: CautionId[] = [];
-  if (kind === 'apply paste' && paste?.part.gallium.value === true) more.push('gallium-compound');
+  if (kind === 'apply paste' && paste?.part.gallium.value === true) more.push('gallium-paste');
   if (kind === 'open case' && box?.part['glass-panel'].value === true) more.push('glass-panel');
   if (kind === 'hand over' && build.file['hand-over'].transport.value !== undefined) more.push('lifting');
   return [...(STEP_CAUTIONS[kind] ?? []), ...more];

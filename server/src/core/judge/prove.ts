@@ -111,7 +111,7 @@ export function bySwapWorth(a: Swapped, b: Swapped): number {
 
 /** One finding of a grade outweighs any number of the next; counts are capped so that this stays exact. */
 function weight(findings: readonly Finding[]): number {
-  const worth = { harm: 1e8, stop: 1e6, short: 1e4, note: 1e2, unknown: 1 };
+  const worth = { harm: 1e8, stop: 1e6, shortfall: 1e4, note: 1e2, unknown: 1 };
   return findings.reduce((sum, finding) => sum + worth[finding.grade], 0);
 }
 

@@ -101,7 +101,7 @@ export const bench = group({
     'clipped-to': choice(['bare chassis', 'painted chassis', 'supply case', 'earth bonding plug', 'nothing'], 'What its clip holds on to.'),
   }, 'The wrist strap.', '{ series-resistance: 1 MΩ, clipped-to: bare chassis }'),
   'equalise-by': choice(['strap', 'touching bare chassis', 'nothing'], 'How person, chassis and part are brought to one potential.'),
-  'mains-lead': choice(['unplugged', 'plugged, switch off', 'plugged, switch on'], 'The supply’s mains lead while hands are inside.'),
+  'power-cord': choice(['unplugged', 'plugged, switch off', 'plugged, switch on'], 'The supply’s power cord while hands are inside.'),
   'supply-cover': choice(['closed', 'opened'], 'Whether the supply’s own housing stays closed.'),
   'glass-panel': choice(['taken off first', 'left on'], 'What is done with a glass side panel before the work; taken off, it lies flat on cloth.'),
   'firmware-update': group({
@@ -112,7 +112,7 @@ export const bench = group({
       port: text('The USB port it goes into.', 'FLASH'),
       'file-name': text('Name of the file on it.', 'B7FORGE.CAP'),
     }, 'The stick.', '{ filesystem: FAT32, port: FLASH, file-name: B7FORGE.CAP }'),
-    leads: list(text('A power plug.', '24-pin'), 'Power plugs that are in during the update.', '[24-pin, EPS 8-pin]'),
+    cables: list(text('A power connector.', '24-pin'), 'Power connectors that are in during the update.', '[24-pin, EPS 8-pin]'),
     'older-processor': group({
       family: text('Its family.', 'Calder C6'),
       model: text('Its model.', 'C6 320'),
@@ -120,7 +120,7 @@ export const bench = group({
     }, 'A listed older processor on hand.', '{ family: Calder C6, graphics: true }'),
     'memory-profile': choice(['standard', 'raised'], 'How the memory is set during the update: at its standard speed, or raised by a profile.'),
   }, 'A firmware update before first use.', '{ to: "1.20", by: stick without processor }'),
-}, 'How it will be put together.', '{ surface: wood, mains-lead: unplugged }');
+}, 'How it will be put together.', '{ surface: wood, power-cord: unplugged }');
 
 export const accept = list(group({
   finding: text('The check’s id.', 'supply-headroom-thin'),

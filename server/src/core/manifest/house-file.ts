@@ -1,7 +1,7 @@
 // The fields of `fettle.yaml`, the house settings.
 import { choice, count, group, list, named, quantity, text } from '../parts/field';
 
-export const grades = ['harm', 'stop', 'short', 'note', 'unknown'] as const;
+export const grades = ['harm', 'stop', 'shortfall', 'note', 'unknown'] as const;
 export type Grade = (typeof grades)[number];
 
 export const margins = {

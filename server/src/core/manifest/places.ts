@@ -31,13 +31,13 @@ export const roles = {
     flow: choice(['in', 'out'], 'Which way a liquid cooler’s fans blow through its radiator: air into the case, or out of it.', { example: 'out' }),
     header: text('The header its fans plug into.', 'CPU_FAN'),
     'pump-header': text('The header its pump plugs into.', 'PUMP'),
-    'applied-compound': choice(['kept', 'wiped off'], 'What is done with the compound that its base brings.', { example: 'kept' }),
+    'applied-compound': choice(['kept', 'wiped off'], 'What is done with the paste that its base brings.', { example: 'kept' }),
   } },
-  paste: { kind: 'paste', several: false, what: 'The thermal compound.', fields: {
+  paste: { kind: 'paste', several: false, what: 'The thermal paste.', fields: {
     ...use,
     amount: quantity('volume', 'mm³', 'How much is put on.', '45 mm³'),
     dose: text('The dose in words; a volume says more.', 'a line along the lid'),
-    barrier: flag('Whether the surroundings are covered against a compound that conducts.'),
+    barrier: flag('Whether the surroundings are covered against a paste that conducts.'),
   } },
   memory: { kind: 'memory', several: true, what: 'The memory modules.', fields: {
     ...many,
@@ -60,7 +60,7 @@ export const roles = {
     slot: text('The slot it goes into.', 'PCIE_1'),
     riser,
     support: flag('Whether a support holds its far end.'),
-    bend: quantity('length', 'mm', 'Straight length of its power lead before the first bend.', '35 mm'),
+    bend: quantity('length', 'mm', 'Straight length of its power cable before the first bend.', '35 mm'),
   } },
   cards: { kind: 'card', several: true, what: 'Other cards.', fields: {
     ...many,
@@ -70,7 +70,7 @@ export const roles = {
   } },
   supply: { kind: 'supply', several: false, what: 'The supply.', fields: {
     ...use,
-    leads: text('Whose leads it is used with: `own`, or the name of another supply’s part file.', 'own', { usual: ['own'] }),
+    cables: text('Whose cables it is used with: `own`, or the name of another supply’s part file.', 'own', { usual: ['own'] }),
     selector: quantity('voltage', 'V', 'Where its voltage switch stands.', '230 V'),
   } },
   case: { kind: 'case', several: false, what: 'The case.', fields: {
@@ -91,7 +91,7 @@ export const roles = {
     ...many,
     port: text('The output it plugs into.', 'DP_1'),
   } },
-  leads: { kind: 'lead', several: true, what: 'Leads bought beside what the boxes hold.', fields: {
+  cables: { kind: 'cable', several: true, what: 'Cables bought beside what the boxes hold.', fields: {
     ...many,
     kind: text('What it connects, where no part file says it.', 'SATA data', { usual: ['SATA data', 'SATA power', 'fan splitter'] }),
     header: text('The header that a fan splitter plugs into.', 'SYS_FAN_1'),

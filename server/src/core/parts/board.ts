@@ -1,7 +1,7 @@
 // The facts of a board.
 import { parseM2Size } from '../trade/m2';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
-import { common, draw, link, plugs } from './common';
+import { common, draw, link, connectors } from './common';
 
 const inTable = { printed: 'The handbook’s specification table.' } as const;
 const inFormFactor = { printed: 'The handbook’s specification table, under form factor.' } as const;
@@ -62,7 +62,7 @@ export const board = {
     'update-without-processor': flag('Whether a stick and a button update it with no processor fitted.', onUpdatePage),
     'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH', onUpdatePage),
     'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP', onUpdatePage),
-    'update-leads': list(text('A power plug.', '24-pin'), 'Power plugs that must be in for an update without processor.', '[24-pin, EPS 8-pin]', onUpdatePage),
+    'update-cables': list(text('A power connector.', '24-pin'), 'Power connectors that must be in for an update without processor.', '[24-pin, EPS 8-pin]', onUpdatePage),
     'boots-from': list(choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.'), 'The buses its firmware starts from.', '[NVMe, SATA, USB]', { printed: 'The handbook’s page on boot settings.' }),
   }, 'The board’s firmware.'),
   processors: list(group({
@@ -99,6 +99,6 @@ export const board = {
     pins: count('Pins.', '4', onConnectors),
     current: quantity('current', 'A', 'Current it supplies.', '1 A', { printed: 'The handbook’s page on fan connectors.' }),
   }, 'One header.'), 'Headers by the name printed on the board.', '{ CPU_FAN: { kind: fan, pins: 4, current: 1 A } }', onConnectors),
-  'power-inlets': plugs('Power sockets on the board, by kind of plug.', { printed: 'The handbook’s page on power connectors.' }),
+  'power-connectors': connectors('Power sockets on the board, by kind of connector.', { printed: 'The handbook’s page on power connectors.' }),
   draw: draw('What the board itself draws.'),
 } as const;

@@ -24,8 +24,8 @@ export const common = {
   mass: quantity('mass', 'g', 'Mass of the part as fitted.', '1150 g', { printed: 'The data sheet, under weight.' }),
   price: quantity('money', 'EUR', 'Price of one, with its currency.', '189 EUR', { printed: 'The shop’s offer or the invoice.' }),
   'price-read': date('The day on which the price was read.', '2026-10-03'),
-  'in-the-box': list(form('a thing and how many', parseBoxItem, 'One thing in the box, with its count.', 'SATA data lead x2'),
-    'What the box holds beside the part.', '[SATA data lead x2, M.2 screw x2, I/O shield]', { printed: 'The handbook’s page on the contents of the package.' }),
+  'in-the-box': list(form('a thing and how many', parseBoxItem, 'One thing in the box, with its count.', 'SATA data cable x2'),
+    'What the box holds beside the part.', '[SATA data cable x2, M.2 screw x2, I/O shield]', { printed: 'The handbook’s page on the contents of the package.' }),
 } as const;
 
 /** What a part draws; `more` says where its own document prints it. */
@@ -40,16 +40,16 @@ export const peaks = list(group({
   lasts: quantity('time', 'ms', 'How long a peak lasts at most.', '10 ms'),
 }, 'One class of peak.'), 'Short peaks over the sustained draw, by how long they last.', '[{ power: 520 W, lasts: 10 ms }]');
 
-export const plugs = (what: string, more: Words = {}) =>
-  named(count('How many plugs of this kind.', '2'), what, '{ 24-pin: 1, EPS 8-pin: 2 }', more);
+export const connectors = (what: string, more: Words = {}) =>
+  named(count('How many connectors of this kind.', '2'), what, '{ 24-pin: 1, EPS 8-pin: 2 }', more);
 
-/** The kinds of plug, spelled as the trade spells them. */
-export const plugKinds = ['24-pin', 'EPS 8-pin', 'EPS 4-pin', 'PCIe 8-pin', 'PCIe 6-pin', '16-pin', 'SATA power', 'peripheral 4-pin'] as const;
+/** The kinds of connector, spelled as the trade spells them. */
+export const connectorKinds = ['24-pin', 'EPS 8-pin', 'EPS 4-pin', 'PCIe 8-pin', 'PCIe 6-pin', '16-pin', 'SATA power', 'peripheral 4-pin'] as const;
 
 export const fanFields = {
   size: length('Frame width of the fan.', '140 mm', { printed: 'The data sheet, under fan dimensions.' }),
   thickness: length('Frame depth of the fan.', '25 mm', { printed: 'The data sheet, under fan dimensions.' }),
-  pins: count('Pins of its plug: 3 runs by voltage, 4 by PWM.', '4', { printed: 'The data sheet, under connector.' }),
+  pins: count('Pins of its connector: 3 runs by voltage, 4 by PWM.', '4', { printed: 'The data sheet, under connector.' }),
   current: quantity('current', 'A', 'Current of one fan at full speed.', '0.18 A', { printed: 'The label on the hub.' }),
   'start-current': quantity('current', 'A', 'Current of one fan while it starts.', '0.5 A', { printed: 'The data sheet, under starting current.' }),
   speed: quantity('rotation-speed', 'rpm', 'Full speed.', '1200 rpm', { printed: 'The data sheet, under speed.' }),

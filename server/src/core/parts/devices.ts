@@ -2,7 +2,7 @@
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
-import { common, draw, inAcoustics, inDimensions, inPower, inSoundNote, link, peaks, plugs } from './common';
+import { common, draw, inAcoustics, inDimensions, inPower, inSoundNote, link, peaks, connectors } from './common';
 import { m2Keys, slotLengths } from './board';
 
 const displayLinks = DISPLAY_LINKS.map((link) => link.name);
@@ -53,7 +53,7 @@ export const card = {
   key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E', ...inFormFactor }),
   'drive-ports': count('SATA ports it brings for drives.', '4', { printed: 'The data sheet, under ports.' }),
   link: link('The fastest link it can run.', 'PCIe 4 x8', inInterface),
-  length: length('Length from the bracket to the far end, plugs not counted.', '245 mm', inDimensions),
+  length: length('Length from the bracket to the far end, connectors not counted.', '245 mm', inDimensions),
   height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),
   openings: count('Bracket openings it takes.', '2', { least: 1, ...inDimensions }),
   bracket: choice(brackets, 'Height of its bracket.', inDimensions),
@@ -61,9 +61,9 @@ export const card = {
     sustained: power('Power it draws for as long as it works.', '200 W', { printed: 'The data sheet, under board power.' }),
     peaks,
   }, 'What it draws.', '{ sustained: 200 W }', { printed: 'The data sheet, under board power.' }),
-  plugs: plugs('Power plugs it wants, by kind.', { printed: 'The data sheet, under power connectors.' }),
-  'power-level': power('The power level it wants signalled by a 16-pin lead.', '450 W', { printed: 'The data sheet, under power connectors.' }),
-  'plug-room': length('Room needed past the card’s top edge for its power plug and the lead’s bend.', '35 mm', { printed: 'The mounting instructions, under clearance.' }),
+  connectors: connectors('Power connectors it wants, by kind.', { printed: 'The data sheet, under power connectors.' }),
+  'power-level': power('The power level it wants signalled by a 16-pin cable.', '450 W', { printed: 'The data sheet, under power connectors.' }),
+  'plug-room': length('Room needed past the card’s top edge for its power connector and the cable’s bend.', '35 mm', { printed: 'The mounting instructions, under clearance.' }),
   outputs: named(group({ link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks, ...inOutputs }) }, 'One output.'), 'Display outputs.', '{ DP_1: { link: DisplayPort HBR3 } }', inOutputs),
   compression: flag('Whether it can compress the picture on the link (DSC).', inOutputs),
   level: quantity('sound-level', 'dBA', 'Sound pressure level under load.', '34 dBA', inAcoustics),

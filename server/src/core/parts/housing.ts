@@ -1,10 +1,10 @@
-// The facts of a supply, a case, a fan, a radiator and a lead.
+// The facts of a supply, a case, a fan, a radiator and a cable.
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
-import { common, fanFields, inAcoustics, inDimensions, inPower, inSoundNote, plugs, radiatorFields } from './common';
+import { common, fanFields, inAcoustics, inDimensions, inPower, inSoundNote, connectors, radiatorFields } from './common';
 
 const onSupply = { printed: 'The label on the supply.' } as const;
 const onMains = { printed: 'The label on the supply, under AC input.' } as const;
-const inLeads = { printed: 'The handbook’s table of leads.' } as const;
+const inCables = { printed: 'The handbook’s table of cables.' } as const;
 const onWires = { printed: 'The print along the wires.' } as const;
 const inClearance = { printed: 'The data sheet, under clearance.' } as const;
 const inBoards = { printed: 'The data sheet, under board sizes.' } as const;
@@ -13,7 +13,7 @@ const inFans = { printed: 'The data sheet, under fan places.' } as const;
 const onFanPage = { printed: 'The handbook’s page on fitting fans.' } as const;
 const inRadiators = { printed: 'The data sheet, under radiator places.' } as const;
 const onBag = { printed: 'The bag, or the handbook’s list of screws.' } as const;
-const onPackaging = { printed: 'The lead’s packaging or data sheet.' } as const;
+const onPackaging = { printed: 'The cable’s packaging or data sheet.' } as const;
 
 export const supplyForms = ['ATX', 'SFX', 'SFX-L', 'TFX', 'Flex ATX'] as const;
 export const badges = ['white', 'bronze', 'silver', 'gold', 'platinum', 'titanium'] as const;
@@ -22,7 +22,7 @@ export const supply = {
   ...common,
   rating: power('Power it delivers for as long as asked.', '750 W', onSupply),
   form: choice(supplyForms, 'Outline of its housing.', { printed: 'The data sheet, under form factor.' }),
-  depth: length('Depth of its housing, plugs not counted.', '150 mm', inDimensions),
+  depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
   badge: choice(badges, 'Efficiency badge, by its metal.', { example: 'gold', printed: 'The box or the label on the supply.' }),
   efficiency: list(group({
     load: quantity('percent', '%', 'Load, of the rating.', '50 %', { printed: 'The test report that belongs to the badge.' }),
@@ -37,17 +37,17 @@ export const supply = {
     lasts: quantity('time', 'ms', 'For how long.', '0.1 ms', { printed: 'The data sheet, under peak load.' }),
   }, 'One class of peak.'), 'Short peaks it rides out, where it states them itself.', '[{ percent: 200 %, lasts: 0.1 ms }]', { printed: 'The data sheet, under peak load.' }),
   standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1'], 'The design guide it follows.', { printed: 'The box or the data sheet.' }),
-  plugs: plugs('Plugs on its own leads, by kind.', inLeads),
-  'sixteen-pin-level': choice(['150 W', '300 W', '450 W', '600 W'], 'Power level its 16-pin lead signals.', { example: '600 W', printed: 'The print at the 16-pin plug or socket.' }),
-  'own-leads': list(group({
-    plug: text('Kind of plug.', 'EPS 8-pin', inLeads),
-    count: count('How many such leads.', '2', inLeads),
-    plugs: count('Plugs on each lead.', '1', { least: 1, ...inLeads }),
-    length: length('Length to the first plug.', '650 mm', inLeads),
+  connectors: connectors('Connectors on its own cables, by kind.', inCables),
+  'sixteen-pin-level': choice(['150 W', '300 W', '450 W', '600 W'], 'Power level its 16-pin cable signals.', { example: '600 W', printed: 'The print at the 16-pin connector or socket.' }),
+  'own-cables': list(group({
+    connector: text('Kind of connector.', 'EPS 8-pin', inCables),
+    count: count('How many such cables.', '2', inCables),
+    connectors: count('Connectors on each cable.', '1', { least: 1, ...inCables }),
+    length: length('Length to the first connector.', '650 mm', inCables),
     gauge: count('Wire gauge, AWG.', '18', onWires),
     pairs: count('Current-carrying pairs of wires in it.', '4', { least: 1 }),
-  }, 'One kind of lead.'), 'The leads it comes with; in a build, `leads:` says whose are used.', '[{ plug: EPS 8-pin, count: 2, plugs: 1, length: 650 mm, gauge: 18 }]', inLeads),
-  modular: choice(['fixed', 'partly', 'fully'], 'Whether its leads unplug at the supply.', { example: 'fully', printed: 'The box or the data sheet.' }),
+  }, 'One kind of cable.'), 'The cables it comes with; in a build, `cables:` says whose are used.', '[{ connector: EPS 8-pin, count: 2, connectors: 1, length: 650 mm, gauge: 18 }]', inCables),
+  modular: choice(['fixed', 'partly', 'fully'], 'Whether its cables unplug at the supply.', { example: 'fully', printed: 'The box or the data sheet.' }),
   inlet: group({
     lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V', onMains),
     highest: quantity('voltage', 'V', 'Highest mains voltage.', '240 V', onMains),
@@ -76,7 +76,7 @@ export const pcCase = {
   bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', { printed: 'The data sheet, under expansion slots.' }),
   'supply-forms': list(choice(supplyForms, 'A supply form.', { example: 'ATX' }), 'Supplies it takes.', '[ATX]', { printed: 'The data sheet, under power supply.' }),
   'tray-opening': flag('Whether the tray has an opening behind the processor.', { printed: 'The maker’s pictures of the tray.' }),
-  'supply-depth': length('Room for the supply’s depth, plugs and bends not counted.', '200 mm', inClearance),
+  'supply-depth': length('Room for the supply’s depth, connectors and bends not counted.', '200 mm', inClearance),
   bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }', { printed: 'The data sheet, under drive bays.' }),
   'bay-thread': named(choice(['M3', '6-32', 'clips'], 'What holds a drive of this shape.'), 'What holds a drive in its bay, by the drive’s shape.', '{ 3.5 in: 6-32, 2.5 in: M3 }', { printed: 'The handbook’s page on fitting drives.' }),
   'bay-screw-length': named(length('How far the screws reach into a drive of this shape.', '3 mm'), 'How far the bays’ screws reach into a drive, by the drive’s shape.', '{ 3.5 in: 3 mm, 2.5 in: 2.5 mm }'),
@@ -97,8 +97,8 @@ export const pcCase = {
     'tube-path': length('Length of the path from the processor to the far end of a radiator there.', '320 mm'),
     'fan-sizes': list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes of radiators it takes.', '[120 mm]', inRadiators),
   }, 'One place for a radiator.'), 'Places for radiators; {} for none.', '{ top: { length: 290 mm, thickness: 60 mm } }', inRadiators),
-  'front-leads': list(text('A front lead.', 'front USB-C'), 'Leads of the front panel, each as the kind of header it wants.', '[front panel, front USB 3, front audio]', { printed: 'The handbook’s page on the front panel’s leads.' }),
-  'lead-paths': named(length('Length of the path from the supply.', '520 mm'), 'How far leads must reach, by kind of plug, along the tidy path.', '{ EPS 8-pin: 520 mm, 24-pin: 380 mm }'),
+  'front-cables': list(text('A front cable.', 'front USB-C'), 'Cables of the front panel, each as the kind of header it wants.', '[front panel, front USB 3, front audio]', { printed: 'The handbook’s page on the front panel’s cables.' }),
+  'cable-paths': named(length('Length of the path from the supply.', '520 mm'), 'How far cables must reach, by kind of connector, along the tidy path.', '{ EPS 8-pin: 520 mm, 24-pin: 380 mm }'),
   'glass-panel': flag('Whether a side panel is of glass.', { printed: 'The data sheet, under materials.' }),
   'lid-earth': flag('Whether bare metal can be reached for a strap’s clip.'),
 } as const;
@@ -114,19 +114,19 @@ export const fixing = {
   length: length('Length of its shaft.', '6 mm', onBag),
 } as const;
 
-export const lead = {
+export const cable = {
   ...common,
-  plug: text('What it connects.', 'SATA data', { usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'], ...onPackaging }),
-  plugs: count('How many such plugs one lead has at its far end: 2 for a Y-splitter.', '1', { least: 1, ...onPackaging }),
+  connector: text('What it connects.', 'SATA data', { usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'], ...onPackaging }),
+  connectors: count('How many such connectors one cable has at its far end: 2 for a Y-splitter.', '1', { least: 1, ...onPackaging }),
   'from': text('For an adapter: the plug it starts from.', 'peripheral 4-pin', onPackaging),
-  'from-count': count('For an adapter: how many of those plugs it joins.', '1', { least: 1, ...onPackaging }),
+  'from-count': count('For an adapter: how many of those connectors it joins.', '1', { least: 1, ...onPackaging }),
   adapter: flag('Whether it changes one kind of plug into another.', { example: 'false' }),
   ways: count('For a fan splitter: how many fans it feeds.', '2', { least: 1, ...onPackaging }),
-  moulded: flag('Whether its plug is moulded onto the wires.', { example: 'false' }),
+  moulded: flag('Whether its connector is moulded onto the wires.', { example: 'false' }),
   length: length('Length.', '500 mm', onPackaging),
   gauge: count('Wire gauge, AWG.', '18', onWires),
   carries: power('Power it is rated to carry.', '150 W', onPackaging),
-  'power-level': power('For a 16-pin lead: the power level it signals.', '450 W', { printed: 'The print on the lead’s 16-pin plug.' }),
-  link: text('For a display lead: the link it is certified for.', 'DisplayPort HBR3', { printed: 'The certification label on the lead or its box.' }),
+  'power-level': power('For a 16-pin cable: the power level it signals.', '450 W', { printed: 'The print on the cable’s 16-pin connector.' }),
+  link: text('For a display cable: the link it is certified for.', 'DisplayPort HBR3', { printed: 'The certification label on the cable or its box.' }),
   'made-for': form('the name of a part file', (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined), 'The supply it was made for.', 'holm/s750', onPackaging),
 } as const;

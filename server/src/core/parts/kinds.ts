@@ -1,11 +1,11 @@
 // All kinds of part by name.
 import { board } from './board';
 import { card, display, drive, graphics, stick } from './devices';
-import { fan, fixing, lead, pcCase, radiator, supply } from './housing';
+import { fan, fixing, cable, pcCase, radiator, supply } from './housing';
 import { cooler, memory, paste, processor } from './processing';
 
 export const kinds = {
-  board, processor, cooler, paste, memory, drive, graphics, card, supply, case: pcCase, fan, radiator, display, lead, fixing, stick,
+  board, processor, cooler, paste, memory, drive, graphics, card, supply, case: pcCase, fan, radiator, display, cable, fixing, stick,
 } as const;
 
 export type Kinds = typeof kinds;

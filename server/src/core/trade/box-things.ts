@@ -1,11 +1,11 @@
 // What boxes hold beside the part: the names under which handbooks list it, and how many of it one part takes.
 
-export type BoxThing = 'display lead' | 'mains lead' | 'drive screw' | 'board screw' | 'fan screw' | 'USB stick';
+export type BoxThing = 'display cable' | 'power cord' | 'drive screw' | 'board screw' | 'fan screw' | 'USB stick';
 
 /** Spellings in lists of a box's contents, and on order lists. Source: common practice. */
 const SPELLINGS: Readonly<Record<BoxThing, RegExp>> = {
-  'display lead': /^(?:(?:display ?port|hdmi|dvi|vga)(?: display)?|(?:usb-c )?display)(?: (?:lead|cable))?s?$/i,
-  'mains lead': /^(?:mains|power)(?: (?:lead|cable|cord))?s?$/i,
+  'display cable': /^(?:(?:display ?port|hdmi|dvi|vga)(?: display)?|(?:usb-c )?display)(?: (?:lead|cable))?s?$/i,
+  'power cord': /^(?:ac )?(?:mains|power)(?: (?:lead|cable|cord))?s?$/i,
   'drive screw': /^(?:drive|m3|6-32) screws?$/i,
   'board screw': /^(?:board|motherboard|standoff) screws?$/i,
   'fan screw': /^fan (?:screw|pin)s?$/i,
@@ -22,7 +22,7 @@ export function isFanSplitter(written: string): boolean {
   return /^(?:(?:fan|pwm|[34]-pin) )*(?:splitter|y[- ]?(?:lead|cable))(?: (?:lead|cable))?s?$/i.test(written.trim());
 }
 
-/** An adapter to a 16-pin plug, as lists of a card's box spell it. Source: common practice. */
+/** An adapter to a 16-pin connector, as lists of a card's box spell it. Source: common practice. */
 export function isSixteenPinAdapter(written: string): boolean {
   return /\b(?:16-pin|12VHPWR|12V-2x6)\b/i.test(written) && /\badapter\b/i.test(written);
 }
@@ -35,3 +35,6 @@ export function isScrewSet(written: string): boolean {
 /** Screws that hold one drive in a bay, and one fan in its place. Source: common practice: one a corner. */
 export const SCREWS_PER_DRIVE = 4;
 export const SCREWS_PER_FAN = 4;
+
+/** Whether a thing is bought as a cable, and so listed among the build’s cables. */
+export const isCable = (thing: BoxThing): boolean => thing === 'display cable' || thing === 'power cord';

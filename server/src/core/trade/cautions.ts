@@ -36,12 +36,12 @@ export function missingParts(message: Partial<Record<CautionPart, string>>): Cau
 
 export type CautionId =
   | 'mains-inside-supply' | 'powered-inside' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
-  | 'coin-cell' | 'gallium-compound' | 'liquid-leak' | 'lifting'
+  | 'coin-cell' | 'gallium-paste' | 'liquid-leak' | 'lifting'
   | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts'
   | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal'
   | 'socket-contacts' | 'start-uncooled' | 'card-in-transit'
   | 'drive-screws'
-  | 'no-way-for-heat' | 'conductive-compound' | 'header-overload' | 'thin-air' | 'dew' | 'hanging-cooler';
+  | 'no-way-for-heat' | 'conductive-paste' | 'header-overload' | 'thin-air' | 'dew' | 'hanging-cooler';
 
 export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly word: SignalWord;
@@ -62,7 +62,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'DANGER',
     hazard: 'Inside a power supply parts stay at up to 400 V after it is unplugged.',
     consequence: 'Touching them will kill or seriously burn.',
-    avoidance: 'Never open a supply. Unplug its lead before the case is opened, and replace a faulty supply whole.',
+    avoidance: 'Never open a supply. Unplug its cable before the case is opened, and replace a faulty supply whole.',
     defersTo: 'the supply maker and a qualified repairer',
     source: 'makers’ handbooks; stored energy E = C U² / 2',
   },
@@ -70,7 +70,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'CAUTION',
     hazard: 'A machine on the mains keeps parts of its board powered though it is off, and its fans can start.',
     consequence: 'A slipped tool or a pulled module could ruin the board, and a fan could cut fingers.',
-    avoidance: 'Unplug the lead and press the power button once before hands go in; never open the supply itself.',
+    avoidance: 'Unplug the cable and press the power button once before hands go in; never open the supply itself.',
     defersTo: 'the handbooks of case, board and supply',
     source: 'makers’ service manuals; common practice',
   },
@@ -78,15 +78,15 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'WARNING',
     hazard: 'A circuit or power strip loaded beyond what it carries for hours overheats.',
     consequence: 'It could start a fire.',
-    avoidance: 'Add up what shares the circuit, plug strips into wall outlets only, and move the load where it is too much.',
+    avoidance: 'Add up what shares the circuit, power strips into wall outlets only, and move the load where it is too much.',
     defersTo: 'the local electrical code and a licensed electrician',
     source: 'NFPA 70, 210.20(A); common practice',
   },
   'adapter-fire': {
     word: 'WARNING',
-    hazard: 'Moulded adapters, leads of another supply and plugs not pushed home overheat or put 12 V on the wrong contact.',
+    hazard: 'Moulded adapters, cables of another supply and connectors not pushed home overheat or put 12 V on the wrong contact.',
     consequence: 'They could burn, and ruin drives and cards.',
-    avoidance: 'Use the leads that came with this supply, push each plug in fully, and leave moulded adapters out.',
+    avoidance: 'Use the cables that came with this supply, push each plug in fully, and leave moulded adapters out.',
     defersTo: 'the handbooks of the supply and of the part fed',
     source: 'common practice',
   },
@@ -106,12 +106,12 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     defersTo: 'the cell maker’s warning and medical help',
     source: 'makers’ cell warnings',
   },
-  'gallium-compound': {
+  'gallium-paste': {
     word: 'CAUTION',
-    hazard: 'Gallium compound irritates, eats aluminium and conducts electricity.',
+    hazard: 'Gallium paste irritates, eats aluminium and conducts electricity.',
     consequence: 'It could irritate skin and eyes, destroy an aluminium cooler within days and short the parts it runs onto.',
     avoidance: 'Wear gloves and glasses; use a thin film on copper or nickel only, with the parts around it masked.',
-    defersTo: 'the compound’s safety data sheet and the cooler’s handbook',
+    defersTo: 'the paste’s safety data sheet and the cooler’s handbook',
     source: 'studies of gallium in aluminium; common practice',
   },
   'liquid-leak': {
@@ -164,9 +164,9 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
   },
   'overloaded-supply': {
     word: 'WARNING',
-    hazard: 'A supply, plug or wire that carries more than it is rated for overheats.',
+    hazard: 'A supply, connector or wire that carries more than it is rated for overheats.',
     consequence: 'It could burn, and take the parts it feeds with it.',
-    avoidance: 'Keep the sum of the loads below the rating, give each card plug a lead of its own, and push plugs in fully.',
+    avoidance: 'Keep the sum of the loads below the rating, give each card connector a cable of its own, and push connectors in fully.',
     defersTo: 'the handbooks of the supply and of the parts fed',
     source: 'ATX Version 3 design guide, doc. 336521; common practice',
   },
@@ -174,7 +174,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'WARNING',
     hazard: 'A supply that is set or made for a lower mains voltage bursts parts inside when it is plugged in.',
     consequence: 'It could start a fire, and hot fragments could injure eyes.',
-    avoidance: 'Read the supply’s label and set its switch before its lead goes in; never switch it under power.',
+    avoidance: 'Read the supply’s label and set its switch before its cable goes in; never switch it under power.',
     defersTo: 'the supply’s handbook and a licensed electrician',
     source: 'ATX12V Power Supply Design Guide, version 2.0, table 1; common practice',
   },
@@ -220,9 +220,9 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
   },
   'start-uncooled': {
     word: 'NOTICE',
-    hazard: 'A processor without air over its cooler is past its limit within seconds to minutes; a board without its processor lead pulls all its power through the other plug.',
-    consequence: 'It could shut down, slow down or shorten the life of the parts, and overheat the plug.',
-    avoidance: 'Plug in the fans and both board leads before the first start.',
+    hazard: 'A processor without air over its cooler is past its limit within seconds to minutes; a board without its processor cable pulls all its power through the other connector.',
+    consequence: 'It could shut down, slow down or shorten the life of the parts, and overheat the connector.',
+    avoidance: 'Plug in the fans and both board cables before the first start.',
     defersTo: 'the handbooks of board and cooler',
     source: 'common practice',
   },
@@ -238,16 +238,16 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'Between a dry cooler and a processor’s lid there is air, which hardly lets heat through.',
     consequence: 'The processor could shut down within seconds of its first load, and be ruined.',
-    avoidance: 'Bring the compound on before the cooler, in the volume that the lid wants; do not start without it.',
-    defersTo: 'the handbooks of cooler and compound',
+    avoidance: 'Bring the paste on before the cooler, in the volume that the lid wants; do not start without it.',
+    defersTo: 'the handbooks of cooler and paste',
     source: 'common practice',
   },
-  'conductive-compound': {
+  'conductive-paste': {
     word: 'NOTICE',
-    hazard: 'Compound that conducts, or stores charge, bridges contacts where it is pressed out.',
+    hazard: 'Paste that conducts, or stores charge, bridges contacts where it is pressed out.',
     consequence: 'It could short and ruin the processor or the board at the first start.',
     avoidance: 'Cover the parts around the lid, bring on no more than the lid wants, and look before power is on.',
-    defersTo: 'the compound’s data sheet and the handbooks of board and processor',
+    defersTo: 'the paste’s data sheet and the handbooks of board and processor',
     source: 'common practice',
   },
   'header-overload': {

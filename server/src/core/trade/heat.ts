@@ -1,4 +1,4 @@
-// Heat from a processor to the air: resistances in a chain, the compound between, temperatures, paste.
+// Heat from a processor to the air: resistances in a chain, the paste between, temperatures, paste.
 import { needFinite, needNotNegative, needPositive } from './numbers';
 import type { Range } from './numbers';
 

@@ -5,8 +5,8 @@ import type { Range } from './numbers';
 /** Allowed departure from a rail's nominal voltage, per cent, both ways. Source: ATX12V Power Supply Design Guide, DC voltage regulation. */
 export const RAIL_TOLERANCE_PERCENT = 5;
 
-/** 12 V at a card's own plugs: +5 / −8 %. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
-export const CARD_PLUG_TOLERANCE_PERCENT = { over: 5, under: 8 } as const;
+/** 12 V at a card's own connectors: +5 / −8 %. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
+export const CARD_CONNECTOR_TOLERANCE_PERCENT = { over: 5, under: 8 } as const;
 
 /** The span a main rail must keep to, ±5 %. Source: ATX12V Power Supply Design Guide. */
 export function railLimitsV(nominalV: number): Range {
@@ -23,7 +23,7 @@ export interface Excursion {
 
 /**
  * Peaks that a supply must ride out, shortest first. `large`: rated above 450 W and with a 16-pin
- * plug; `other`: everything else. Source: ATX Version 3 design guide, doc. 336521, table 3-3.
+ * connector; `other`: everything else. Source: ATX Version 3 design guide, doc. 336521, table 3-3.
  */
 export const EXCURSIONS: Readonly<Record<'large' | 'other', readonly Excursion[]>> = {
   large: [

@@ -54,7 +54,7 @@ export const WORK_SURFACE_OHM: Range = { low: 1e6, high: 1e9 };
 export type Surface = 'mat' | 'wood' | 'cardboard' | 'metal' | 'glass' | 'plastic' | 'carpet' | 'shielding bag';
 
 export interface SurfaceFacts {
-  /** `drains`: made to lead charge off, once earthed. `neutral`: used bare, no earth claimed. */
+  /** `drains`: made to cable charge off, once earthed. `neutral`: used bare, no earth claimed. */
   readonly static: 'drains' | 'neutral' | 'charges' | 'conducts';
   /** Whether it can short the contacts of a board that lies on it with power on. */
   readonly shorts: boolean;

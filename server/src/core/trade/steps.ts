@@ -5,9 +5,9 @@ import type { CautionId } from './cautions';
 export const STEP_KINDS = [
   'read handbooks', 'let parts warm up', 'unplug mains', 'drain residual charge', 'open case', 'equalise', 'wear strap',
   'take parts from bags', 'update firmware', 'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive',
-  'fit back plate', 'clean surfaces', 'remove film', 'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan leads',
-  'connect pump lead', 'bench start', 'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board', 'fit radiator',
-  'connect front leads', 'fit drive', 'connect drive leads', 'fit card', 'fit graphics', 'fit card support', 'connect card power',
+  'fit back plate', 'clean surfaces', 'remove film', 'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan cables',
+  'connect pump cable', 'bench start', 'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board', 'fit radiator',
+  'connect front cables', 'fit drive', 'connect drive cables', 'fit card', 'fit graphics', 'fit card support', 'connect card power',
   'fill loop', 'leak test', 'change coin cell', 'check inside', 'close case', 'take off strap', 'plug in mains', 'first start',
   'wait for memory training', 'default settings', 'memory test', 'set profile', 'drive test', 'install system', 'stress test',
   'measure', 'record settings', 'hand over',
@@ -18,15 +18,15 @@ export type StepKind = (typeof STEP_KINDS)[number];
 /** Steps with a hand on parts or inside the case. Source: common practice. */
 export const HANDLING: ReadonlySet<StepKind> = new Set<StepKind>([
   'take parts from bags', 'take off socket cover', 'fit processor', 'fit memory', 'fit M.2 drive', 'fit back plate', 'clean surfaces',
-  'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan leads', 'connect pump lead', 'fit supply', 'fit fans',
-  'fit board', 'fit radiator', 'connect front leads', 'fit drive', 'connect drive leads', 'fit card', 'fit graphics', 'fit card support',
+  'apply paste', 'fit cooler', 'connect 24-pin', 'connect EPS', 'connect fan cables', 'connect pump cable', 'fit supply', 'fit fans',
+  'fit board', 'fit radiator', 'connect front cables', 'fit drive', 'connect drive cables', 'fit card', 'fit graphics', 'fit card support',
   'connect card power', 'fill loop', 'change coin cell',
 ]);
 
 /** Handling steps whose part a discharge can harm; a fan, a radiator or a housing bears it, and a bag is judged by itself. Source: common practice. */
 export const STATIC_SENSITIVE: ReadonlySet<StepKind> = new Set<StepKind>([
   'take off socket cover', 'fit processor', 'fit memory', 'fit M.2 drive', 'fit cooler', 'connect 24-pin', 'connect EPS',
-  'fit board', 'connect front leads', 'fit drive', 'fit card', 'fit graphics', 'change coin cell',
+  'fit board', 'connect front cables', 'fit drive', 'fit card', 'fit graphics', 'change coin cell',
 ]);
 
 /** Steps after which the supply is on the mains. Source: common practice. */
@@ -35,7 +35,7 @@ export const ENERGISING: ReadonlySet<StepKind> = new Set<StepKind>(['bench start
 /** Steps that bring a person and the machine to one potential. Source: ANSI/ESD S20.20; common practice. */
 export const EQUALISING: ReadonlySet<StepKind> = new Set<StepKind>(['equalise', 'wear strap']);
 
-/** Steps that put a part in or plug a lead in: all of them come before the case is closed. */
+/** Steps that put a part in or plug a cable in: all of them come before the case is closed. */
 export const ASSEMBLING: readonly StepKind[] = STEP_KINDS.filter((kind) => /^(?:fit|connect|set standoffs|fill|change)/.test(kind));
 
 /** What can only be done on a machine that runs. */
@@ -53,7 +53,7 @@ export const STEP_CAUTIONS: Readonly<Partial<Record<StepKind, readonly CautionId
   'fit board': ['board-on-metal'],
   'fit supply': ['mains-inside-supply'],
   'connect card power': ['adapter-fire'],
-  'connect drive leads': ['adapter-fire'],
+  'connect drive cables': ['adapter-fire'],
   'leak test': ['liquid-leak'],
   'change coin cell': ['coin-cell'],
   'plug in mains': ['circuit-overload'],

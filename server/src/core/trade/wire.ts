@@ -29,25 +29,25 @@ export function awgMilliohmPerM(gauge: number): number {
   return COPPER_OHM_MM2_PER_M / awgAreaMm2(gauge) * 1000;
 }
 
-export interface Lead {
+export interface Cable {
   /** Wire gauge, AWG. */
   readonly gauge: number;
-  /** From plug to plug; the current travels it twice. */
+  /** From connector to connector; the current travels it twice. */
   readonly lengthM: number;
   /** Wires out, with as many back. */
   readonly pairs: number;
 }
 
 /** Resistance out and back, mΩ; contacts not counted. Source: R = 2 l ρ / (A n). */
-export function leadMilliohm(lead: Lead): number {
-  needNotNegative('length (m)', lead.lengthM);
-  needCount('pairs', lead.pairs, 1);
-  return 2 * lead.lengthM * awgMilliohmPerM(lead.gauge) / lead.pairs;
+export function cableMilliohm(cable: Cable): number {
+  needNotNegative('length (m)', cable.lengthM);
+  needCount('pairs', cable.pairs, 1);
+  return 2 * cable.lengthM * awgMilliohmPerM(cable.gauge) / cable.pairs;
 }
 
 /** Voltage lost out and back when `powerW` is taken at `voltageV`, mV; contacts not counted. Infinity where nothing bounds the power. Source: U = I R. */
-export function leadDropMv(lead: Lead, powerW: number, voltageV: number): number {
+export function cableDropMv(cable: Cable, powerW: number, voltageV: number): number {
   needBound('power (W)', powerW);
   needPositive('voltage (V)', voltageV);
-  return powerW / voltageV * leadMilliohm(lead);
+  return powerW / voltageV * cableMilliohm(cable);
 }

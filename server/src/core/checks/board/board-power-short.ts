@@ -10,7 +10,7 @@ import { at, outcome, putOn, swap } from '../kit';
 export default check({
   id: 'board-power-short',
   area: 'board',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The processor draws no more for long than the board’s converters are stated for.',
   why: 'A board with small converters starts a big processor and then holds it back when they grow hot.',
   source: 'common practice: the board maker’s processor support list',

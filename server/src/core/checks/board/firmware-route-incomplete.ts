@@ -17,30 +17,30 @@ export default check({
   id: 'firmware-route-incomplete',
   area: 'board',
   grade: 'stop',
-  what: 'The planned firmware update says all that its way needs: stick, file system, port, file name and leads; or which older processor, and that it gives a picture.',
+  what: 'The planned firmware update says all that its way needs: stick, file system, port, file name and cables; or which older processor, and that it gives a picture.',
   why: 'An update without a processor shows nothing on a screen: a wrong file system, port or file name only leaves the light dark.',
   source: 'common practice: board makers’ handbooks on updating without a processor',
   examples: [{
     faulty: `
 parts:
-  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] } }
+  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] } }
 bench:
   firmware-update:
     to: "1.20"
     by: stick without processor
     stick: { filesystem: exFAT, port: FLASH, file-name: B7.CAP }
 #                        ^^^^^
-    leads: [24-pin]
+    cables: [24-pin]
 `,
     mended: `
 parts:
-  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] } }
+  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] } }
 bench:
   firmware-update:
     to: "1.20"
     by: stick without processor
     stick: { filesystem: FAT32, port: FLASH, file-name: B7.CAP }
-    leads: [24-pin]
+    cables: [24-pin]
 `,
   }],
   test(build, tell) {
@@ -78,15 +78,15 @@ function said(fact: Fact<unknown>, what: string): Truth {
 
 function stickRoute(build: Build, board: Board, update: Update, tell: Tell): void {
   const { filesystem, port, 'file-name': name } = update.stick;
-  const { 'update-port': ownPort, 'update-file': ownName, 'update-leads': ownLeads } = board.part.firmware;
+  const { 'update-port': ownPort, 'update-file': ownName, 'update-cables': ownCables } = board.part.firmware;
   tell(needed(build, filesystem, all(said(filesystem, 'file system of the stick'), sure(filesystem.value === undefined || filesystem.value === 'FAT32', filesystem)), filesystem.value === undefined
     ? say`The stick’s file system is not said; an update without processor reads FAT32.` : say`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`, 'FAT32'));
   tell(needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`, (a, b) => a.toUpperCase() === b.toUpperCase()), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value));
   tell(needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`, sameFileOnFat), differs(name, ownName, 'the name of the file on the stick', board), ownName.value));
-  const wanted = ownLeads.value?.flatMap((lead) => lead.value ?? []);
-  const planned = update.leads.value?.flatMap((lead) => lead.value ?? []) ?? [];
-  const lacks = wanted?.filter((lead) => !planned.includes(lead)) ?? [];
-  tell(needed(build, update.leads, wanted ? sure(lacks.length === 0, update.leads, ownLeads) : lacking([missing(ownLeads, `leads for updates of ${board.label}`)], update.leads),
+  const wanted = ownCables.value?.flatMap((cable) => cable.value ?? []);
+  const planned = update.cables.value?.flatMap((cable) => cable.value ?? []) ?? [];
+  const lacks = wanted?.filter((cable) => !planned.includes(cable)) ?? [];
+  tell(needed(build, update.cables, wanted ? sure(lacks.length === 0, update.cables, ownCables) : lacking([missing(ownCables, `cables for updates of ${board.label}`)], update.cables),
     say`The update without processor needs ${lacks.join(' and ')} plugged in as well.`, wanted));
 }
 

@@ -20,7 +20,7 @@ export default check({
     faulty: `
 parts:
   board:
-    firmware: { arriving: "1.08", versions: ["1.02", "1.08", "1.20"], update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] }
+    firmware: { arriving: "1.08", versions: ["1.02", "1.08", "1.20"], update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] }
 #                         ^^^^^^
     processors: [{ family: Calder C7, since: "1.20" }]
   processor: { family: Calder C7 }
@@ -28,7 +28,7 @@ parts:
     mended: `
 parts:
   board:
-    firmware: { arriving: "1.08", versions: ["1.02", "1.08", "1.20"], update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-leads: [24-pin] }
+    firmware: { arriving: "1.08", versions: ["1.02", "1.08", "1.20"], update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] }
     processors: [{ family: Calder C7, since: "1.20" }]
   processor: { family: Calder C7 }
 bench:
@@ -36,7 +36,7 @@ bench:
     to: "1.20"
     by: stick without processor
     stick: { filesystem: FAT32, port: FLASH, file-name: B7.CAP }
-    leads: [24-pin]
+    cables: [24-pin]
 `,
   }],
   test(build, tell) {
@@ -91,11 +91,11 @@ function* routes(board: Board, line: ListedLine): Iterable<FixIdea | undefined> 
   const plan = (value: Value, title: string): FixIdea | undefined => put(board.doc, ['bench', 'firmware-update'], value, title);
   const { firmware } = board.part;
   if (firmware['update-without-processor'].value === true) {
-    const leads = firmware['update-leads'].value?.flatMap((lead) => lead.value ?? []);
+    const cables = firmware['update-cables'].value?.flatMap((cable) => cable.value ?? []);
     yield plan({
       to, by: 'stick without processor',
       stick: { filesystem: 'FAT32', ...stated('port', firmware['update-port'].value), ...stated('file-name', firmware['update-file'].value) },
-      ...(leads ? { leads } : {}),
+      ...(cables ? { cables } : {}),
     }, `Plan the update to ${to} from a stick, without a processor`);
   }
   for (const older of startable(board)) {

@@ -7,14 +7,14 @@ import { at, outcome, swap } from '../kit';
 export default check({
   id: 'shield-missing',
   area: 'case',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The board brings its I/O shield.',
   why: 'Without it the case’s rear opening stays open: dust and fingers get in, and the ports lose their earth contact.',
   source: 'ATX Specification 2.2, I/O aperture; common practice',
   examples: [{
     faulty: `
 parts:
-  board: { shield-fitted: false, in-the-box: [SATA data lead x2] }
+  board: { shield-fitted: false, in-the-box: [SATA data cable x2] }
 # ^^^^^
   case: { maker: Tarn }
 `,

@@ -9,9 +9,9 @@ import { named, setStandoffs } from './standoffs';
 export default check({
   id: 'standoff-missing',
   area: 'case',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Every hole of the board has a standoff under it.',
-  why: 'Without one the board bends where plugs and cards are pushed in, and loses a contact to the case.',
+  why: 'Without one the board bends where connectors and cards are pushed in, and loses a contact to the case.',
   source: 'microATX Motherboard Interface Specification 1.2, mounting holes; Mini-ITX Addendum 1.1',
   examples: [{
     faulty: `

@@ -10,7 +10,7 @@ import { LIGHT_PARTS_AT_MOST_G, NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifti
 import { check } from '../check';
 import { at, outcome } from '../kit';
 
-/** What is lifted with the case; displays, sticks, leads and paste are not. */
+/** What is lifted with the case; displays, sticks, cables and paste are not. */
 const lifted: readonly RoleName[] = ['board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'supply', 'case', 'fans', 'radiators'];
 
 export default check({

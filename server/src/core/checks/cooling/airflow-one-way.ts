@@ -15,7 +15,7 @@ const usual: Readonly<Record<Way, readonly string[]>> = { in: ['front', 'bottom'
 export default check({
   id: 'airflow-one-way',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Where a case has several fans, some blow air in and some blow it out.',
   why: 'Fans that all blow one way push against each other through whatever gaps there are, and leave corners of the case without any draught.',
   source: 'common practice',

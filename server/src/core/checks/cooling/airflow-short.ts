@@ -10,7 +10,7 @@ import { at, change, outcome, swap } from '../kit';
 export default check({
   id: 'airflow-short',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The fans deliver enough air through the filled case to carry the parts’ heat off at the rise allowed, at the height of the place.',
   why: 'Fans are stated by what they move in free air; behind grilles and filters it is about half, and thin air up high carries less heat.',
   source: 'Q = P ÷ (ρ · cₚ · ΔT); US Standard Atmosphere 1976; delivered, 0.4 to 0.7 of free air by common practice',

@@ -11,7 +11,7 @@ import { at, atKey, change, outcome, putOn, swap, type FixIdea, type Outcome } f
 export default check({
   id: 'cooler-capacity-short',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'At its sustained power the processor stays below its limit, and below what is promised, with the air at its worst.',
   why: 'A processor that gets too hot slows itself down for as long as the work lasts; a cooler’s rating in watts alone does not say at what temperature.',
   source: 'processor thermal design guides: T = T(inlet) + P × ΣR; the room below the limit, by the house',
@@ -29,7 +29,7 @@ parts:
     const { processor, cooler } = build.parts;
     if (!processor || !cooler) return;
     const reached = processorTemperature(build, processor, cooler);
-    tell(cooler.part.resistance.entry ? byTemperature(build, processor, cooler, reached) : byRating(processor, cooler));
+    tell(cooler.part['thermal-resistance'].entry ? byTemperature(build, processor, cooler, reached) : byRating(processor, cooler));
     const promise = build.file.expect.temperature.processor;
     if (!promise.entry) return;
     const wanted = figure(promise, 'promised temperature of the processor');
@@ -45,7 +45,7 @@ parts:
 
 function byTemperature(build: Build, processor: Placed<'processor'>, cooler: Placed<'cooler'>, reached: Figure): Outcome {
   const limit = hottestAllowed(build)!;
-  return outcome(at(cooler, cooler.part.resistance), atMost(reached, limit), {
+  return outcome(at(cooler, cooler.part['thermal-resistance']), atMost(reached, limit), {
     broken: () => say`At ${heatOf(processor)} and ${inletTemperature(build)} at the inlet ${processor.label} reaches ${reached}; it is to stay at or below ${limit}.`,
     fixes: () => [limitTo(processor, powerWithin(build, processor, cooler, limit)), swap(cooler)],
   });
@@ -55,7 +55,7 @@ function byTemperature(build: Build, processor: Placed<'processor'>, cooler: Pla
 function byRating(processor: Placed<'processor'>, cooler: Placed<'cooler'>): Outcome {
   const rated = figure(cooler.part['rated-power'], `rated power of ${cooler.label}`);
   const power = heatOf(processor);
-  const open = lacking([missing(cooler.part.resistance, `thermal resistance of ${cooler.label}`)], rated, power);
+  const open = lacking([missing(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)], rated, power);
   return outcome(at(cooler, cooler.part['rated-power']), all(atLeast(rated, power), open), {
     broken: () => say`${processor.label} gives off ${power} for as long as it works; ${cooler.label} is rated to carry off ${rated}.`,
     fixes: () => [swap(cooler)],

@@ -1,4 +1,4 @@
-// What the checks of cooling share: what a compound is, how a part is taken out of a build.
+// What the checks of cooling share: what a paste is, how a part is taken out of a build.
 import type { Build, Placed } from '../../build/build';
 import { missing, type Figure, type Missing } from '../../figures/figure';
 import type { Radiator } from '../../figures/radiators';
@@ -10,11 +10,11 @@ import { putOn, swap, type FixIdea, type TextFix } from '../kit';
 /** Fillings among which there is no gallium. */
 const withoutGallium: readonly string[] = ['silicone', 'ceramic', 'carbon', 'pad'];
 
-/** Facts of a compound that no file states, of these. */
+/** Facts of a paste that no file states, of these. */
 const unstated = (...facts: readonly (readonly [Fact<unknown>, string])[]): Missing[] =>
   facts.flatMap(([fact, what]) => (fact.value === undefined ? [missing(fact, what)] : []));
 
-/** Whether the compound holds gallium: by its own word, or by what fills it. */
+/** Whether the paste holds gallium: by its own word, or by what fills it. */
 export function holdsGallium({ part, label }: Placed<'paste'>): Truth {
   const { gallium, class: fills } = part;
   if (gallium.value !== undefined || fills.value === 'liquid metal') return sure(gallium.value === true || fills.value === 'liquid metal', gallium, fills);
@@ -22,7 +22,7 @@ export function holdsGallium({ part, label }: Placed<'paste'>): Truth {
   return lacking(unstated([gallium, `gallium in ${label}`], [fills, `class of ${label}`]), fills);
 }
 
-/** Whether the compound conducts or stores charge: by its own word, or because it holds gallium. */
+/** Whether the paste conducts or stores charge: by its own word, or because it holds gallium. */
 export function conducts({ part, label }: Placed<'paste'>): Truth {
   const { gallium, class: fills, electrically } = part;
   if (gallium.value === true || fills.value === 'liquid metal') return sure(true, gallium, fills);

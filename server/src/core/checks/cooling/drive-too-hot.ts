@@ -9,7 +9,7 @@ import { at, outcome, swap } from '../kit';
 export default check({
   id: 'drive-too-hot',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Each drive stays at or below its highest operating temperature, with the air in the case at its worst.',
   why: 'A drive that gets too hot slows down or ages fast; one that is hot all summer loses data before its time.',
   source: 'common practice: air at the inlet + rise in the case + the drive’s own; limits, by the drive’s data sheet',

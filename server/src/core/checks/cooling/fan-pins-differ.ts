@@ -1,4 +1,4 @@
-// A fan's plug against its header: how the speed can be set where one has three pins and the other four.
+// A fan's connector against its header: how the speed can be set where one has three pins and the other four.
 import { headerLoads } from '../../figures/headers';
 import { say } from '../../figures/say';
 import { agree, lacking } from '../../figures/truth';
@@ -10,7 +10,7 @@ export default check({
   area: 'cooling',
   grade: 'note',
   what: 'A fan and its header have the same number of pins.',
-  why: 'The plug fits either way, but the speed is set by PWM only where both have the fourth pin; else the fan runs at full speed unless the header varies its voltage.',
+  why: 'The connector fits either way, but the speed is set by PWM only where both have the fourth pin; else the fan runs at full speed unless the header varies its voltage.',
   source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.4; common practice',
   examples: [{
     faulty: `
@@ -22,14 +22,14 @@ parts:
     instead: 'Set the header to vary the voltage in the firmware, or use a fan with four pins.',
   }],
   test(build, tell) {
-    for (const { name, header, lacks, plugs } of headerLoads(build)) {
-      for (const one of plugs) {
-        // A pump is to run at full speed whatever its plug.
+    for (const { name, header, lacks, connectors } of headerLoads(build)) {
+      for (const one of connectors) {
+        // A pump is to run at full speed whatever its connector.
         if (one.pump) continue;
         const place = at(one.placed, one.header);
         const truth = header ? agree(one.pins, `pins of ${one.label}`, header.pins, `pins of ${name}`, (a, b) => a === b) : lacking(lacks, one.header);
         tell(outcome({ ...place, path: `${place.path}:pins` }, truth, {
-          broken: () => say`The plug of ${one.label} has ${one.pins} pins and ${name} has ${header!.pins}: PWM does not reach it, only a change of voltage.`,
+          broken: () => say`The connector of ${one.label} has ${one.pins} pins and ${name} has ${header!.pins}: PWM does not reach it, only a change of voltage.`,
         }));
       }
     }

@@ -10,7 +10,7 @@ import { at, outcome, type TextFix } from '../kit';
 export default check({
   id: 'film-left',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Where a film covers the cooler’s base, a step takes it off before the cooler is fitted.',
   why: 'A film left on keeps the metal off the paste; the processor runs hot and the cooler has to come off again.',
   source: 'common practice',

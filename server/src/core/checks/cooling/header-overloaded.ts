@@ -37,12 +37,12 @@ parts:
   }],
   test(build, tell) {
     for (const load of headerLoads(build)) {
-      const { name, limit, start, running, plugs } = load;
-      const last = plugs.at(-1)!;
+      const { name, limit, start, running, connectors } = load;
+      const last = connectors.at(-1)!;
       const place = at(last.placed, last.header);
       tell(outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
         // What runs within the header’s current is over it for the second of the start only: some fan may not start.
-        ...(atMost(running, limit).is === true ? { grade: 'short' as const } : {}),
+        ...(atMost(running, limit).is === true ? { grade: 'shortfall' as const } : {}),
         broken: () => say`${name} supplies ${limit}; what is plugged into it draws ${start} while it starts.`,
         fixes: () => moves(build, load),
       }));
@@ -50,8 +50,8 @@ parts:
   },
 });
 
-function* moves(build: Build, { plugs }: Load): Iterable<FixIdea | undefined> {
-  for (const { placed, label, header } of [...plugs].reverse()) {
+function* moves(build: Build, { connectors }: Load): Iterable<FixIdea | undefined> {
+  for (const { placed, label, header } of [...connectors].reverse()) {
     for (const [name] of freeHeaders(build)) yield putOn(placed, header.key, name, `Move ${label} to ${name}`);
   }
 }

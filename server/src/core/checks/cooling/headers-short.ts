@@ -1,7 +1,7 @@
-// Plugs of fans and pumps against the board's headers and the splitters at hand, and several plugs on one header.
+// Connectors of fans and pumps against the board's headers and the splitters at hand, and several connectors on one header.
 import type { Build, Placed } from '../../build/build';
 import { counted, missing, number, times, total, uniqueMissing, unknown, type Figure } from '../../figures/figure';
-import { fanHeaders, fanPlugs, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
+import { fanHeaders, fanConnectors, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
 import { notNegative } from '../../figures/guard';
 import { howMany } from '../../figures/power';
 import { memo } from '../../figures/memo';
@@ -13,8 +13,8 @@ import { at, outcome, type Tell } from '../kit';
 export default check({
   id: 'headers-short',
   area: 'cooling',
-  grade: 'short',
-  what: 'There are as many fan headers, with splitters of the build and of the cooler’s box counted, as there are plugs of fans and pumps.',
+  grade: 'shortfall',
+  what: 'There are as many fan headers, with splitters of the build and of the cooler’s box counted, as there are connectors of fans and pumps.',
   why: 'A fan with nowhere to plug in stands still, and the splitter that would serve it is not in any box.',
   source: 'common practice',
   examples: [{
@@ -25,24 +25,24 @@ parts:
   cooler: { fans: { count: 1 } }
   fans: [{ count: 2 }]
 `,
-    instead: 'List a fan splitter under `leads:`, or choose a board with more fan headers.',
+    instead: 'List a fan splitter under `cables:`, or choose a board with more fan headers.',
   }],
   test(build, tell) {
     const { board } = build.parts;
-    if (!board || fanPlugs(build).length === 0) return;
+    if (!board || fanConnectors(build).length === 0) return;
     const { wanted, headers, more, places } = inAll(build);
     tell(outcome(at(board), atMost(wanted, places), {
-      broken: () => say`Fans and pumps bring ${wanted} plugs; ${board.label} has ${headers} headers for them, and splitters add ${more}.`,
+      broken: () => say`Fans and pumps bring ${wanted} connectors; ${board.label} has ${headers} headers for them, and splitters add ${more}.`,
     }));
     for (const load of headerLoads(build)) onOne(build, load, tell);
   },
 });
 
-/** Plugs and places for them over the whole board. */
+/** Connectors and places for them over the whole board. */
 const inAll = memo((build: Build) => {
-  const wanted = total('plugs of fans and pumps', 'count', fanPlugs(build).map((plugs) => plugs.headers));
+  const wanted = total('connectors of fans and pumps', 'count', fanConnectors(build).map((connectors) => connectors.headers));
   const headers = headersOf(build.parts.board!);
-  const more = total('plugs that splitters add', 'count', splitters(build).map(added));
+  const more = total('connectors that splitters add', 'count', splitters(build).map(added));
   return { wanted, headers, more, places: total('fan headers with splitters', 'count', [headers, more]) };
 });
 
@@ -58,21 +58,21 @@ function headersOf(board: Placed<'board'>): Figure {
   return { ...number(sure, label), hi: sure + unsure.length, missing: lacks };
 }
 
-/** A splitter takes one plug's place and gives several: so many more. */
-function added({ lead, lacks }: Splitter): Figure {
-  if (lacks.length > 0) return notNegative(unknown('count', `plugs that ${lead.label} adds`, lacks));
-  const ways = counted(lead.part.ways, `how many fans ${lead.label} feeds`);
-  return times({ ...ways, lo: Math.max(0, ways.lo - 1), hi: ways.hi - 1, label: `plugs that ${lead.label} adds`, formula: `${ways.label} − 1`, inputs: [ways], work: (n) => n! - 1 }, howMany(lead));
+/** A splitter takes one connector's place and gives several: so many more. */
+function added({ cable, lacks }: Splitter): Figure {
+  if (lacks.length > 0) return notNegative(unknown('count', `connectors that ${cable.label} adds`, lacks));
+  const ways = counted(cable.part.ways, `how many fans ${cable.label} feeds`);
+  return times({ ...ways, lo: Math.max(0, ways.lo - 1), hi: ways.hi - 1, label: `connectors that ${cable.label} adds`, formula: `${ways.label} − 1`, inputs: [ways], work: (n) => n! - 1 }, howMany(cable));
 }
 
-/** Several plugs that name one header need a splitter there. */
-function onOne(build: Build, { name, plugs }: Load, tell: Tell): void {
-  const wanted = total(`plugs on ${name}`, 'count', plugs.map((one) => one.headers));
-  const there = splitters(build).filter(({ lead }) => lead.at.header.value === name || !lead.at.header.entry);
-  const places = total(`plugs that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
-  const last = plugs.at(-1)!;
+/** Several connectors that name one header need a splitter there. */
+function onOne(build: Build, { name, connectors }: Load, tell: Tell): void {
+  const wanted = total(`connectors on ${name}`, 'count', connectors.map((one) => one.headers));
+  const there = splitters(build).filter(({ cable }) => cable.at.header.value === name || !cable.at.header.entry);
+  const places = total(`connectors that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
+  const last = connectors.at(-1)!;
   const place = at(last.placed, last.header);
   tell(outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
-    broken: () => say`${wanted} plugs go into ${name}, which takes ${places} with the splitters listed.`,
+    broken: () => say`${wanted} connectors go into ${name}, which takes ${places} with the splitters listed.`,
   }));
 }

@@ -1,7 +1,7 @@
-// A gallium compound on a base that gallium destroys.
+// A gallium paste on a base that gallium destroys.
 import { say } from '../../figures/say';
 import { any, fits, not } from '../../figures/truth';
-import { galliumAttacks } from '../../trade/compounds';
+import { galliumAttacks } from '../../trade/thermal-paste';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { holdsGallium } from './cooling-kit';
@@ -10,10 +10,10 @@ export default check({
   id: 'metal-paste-on-aluminium',
   area: 'cooling',
   grade: 'harm',
-  what: 'No gallium compound touches a base of aluminium or brass.',
+  what: 'No gallium paste touches a base of aluminium or brass.',
   why: 'Gallium runs between the grains of aluminium within hours and turns it brittle; brass goes the same way, and scratched anodising counts as bare metal.',
   source: 'grain-boundary penetration of gallium in aluminium, measured in film: 0.8 to 9 µm/s; makers of gallium alloys',
-  caution: 'gallium-compound',
+  caution: 'gallium-paste',
   examples: [{
     faulty: `
 parts:

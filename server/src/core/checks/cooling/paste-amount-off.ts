@@ -15,9 +15,9 @@ const most = number(2, 'most that is pressed out without running over', 'common 
 export default check({
   id: 'paste-amount-off',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The volume of paste is 0.8 to 2 times what the gap between lid and cooler holds.',
-  why: 'Too little leaves air between the faces; too much thickens the layer and runs over the edge, where a compound that conducts ruins parts.',
+  why: 'Too little leaves air between the faces; too much thickens the layer and runs over the edge, where a paste that conducts ruins parts.',
   source: 'volume = area × thickness; the factors, common practice',
   examples: [{
     faulty: `
@@ -40,7 +40,7 @@ parts:
     const spills = atMost(amount, high).is === false && conducts(paste).is === true;
     tell(outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
       broken: () => say`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot} wide${spills ? ', and what runs over conducts' : ''}.`,
-      ...(spills ? { grade: 'harm', caution: 'conductive-compound' } : {}),
+      ...(spills ? { grade: 'harm', caution: 'conductive-paste' } : {}),
       fixes: () => [amountFix(paste, wanted)],
     }));
   },

@@ -1,13 +1,13 @@
-// A conductivity on the tube that no compound of its class has shown.
+// A conductivity on the tube that no paste of its class has shown.
 import { figure, known, missing } from '../../figures/figure';
 import { say } from '../../figures/say';
 import { atMost, lacking } from '../../figures/truth';
-import { COMPOUND_CONDUCTIVITY, type CompoundClass } from '../../trade/compounds';
+import { PASTE_CONDUCTIVITY, type PasteClass } from '../../trade/thermal-paste';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
 /** What is known of each class; of pastes filled with metal particles no source tells. */
-const classes: Readonly<Record<string, CompoundClass | undefined>> = {
+const classes: Readonly<Record<string, PasteClass | undefined>> = {
   silicone: 'paste', ceramic: 'paste', carbon: 'paste', pad: 'pad', 'liquid metal': 'gallium alloy',
 };
 
@@ -15,7 +15,7 @@ export default check({
   id: 'paste-claim-implausible',
   area: 'cooling',
   grade: 'note',
-  what: 'The conductivity stated for a compound is one that its class reaches.',
+  what: 'The conductivity stated for a paste is one that its class reaches.',
   why: 'Figures on tubes are several times what independent measurement finds; a sum that believes them promises kelvins which are not there.',
   source: 'a paste maker’s page on interface materials: 1 to 4 W/m·K; review of gallium alloys: 16.5 to 28 W/m·K; Bulletin of Materials Science, filled pads',
   examples: [{
@@ -29,12 +29,12 @@ parts:
   test({ parts: { paste } }, tell) {
     if (!paste) return;
     const { conductivity, class: fills } = paste.part;
-    const compound = fills.value === undefined ? undefined : classes[fills.value];
-    if (fills.value !== undefined && !compound) return;
+    const pasteClass = fills.value === undefined ? undefined : classes[fills.value];
+    if (fills.value !== undefined && !pasteClass) return;
     const stated = figure(conductivity, `conductivity of ${paste.label}`);
-    const reached = compound && known(COMPOUND_CONDUCTIVITY[compound].high, 'conductivity', `most that a ${compound} reaches`, { unit: 'W/m·K', source: 'paste makers’ pages and reviews of interface materials' });
+    const reached = pasteClass && known(PASTE_CONDUCTIVITY[pasteClass].high, 'conductivity', `most that a ${pasteClass} reaches`, { unit: 'W/m·K', source: 'paste makers’ pages and reviews of interface materials' });
     tell(outcome(at(paste, conductivity), reached ? atMost(stated, reached) : lacking([missing(fills, `class of ${paste.label}`)], stated), {
-      broken: () => say`${paste.label} is said to conduct ${stated}; compounds of its class (${fills}) really reach ${reached!} at most.`,
+      broken: () => say`${paste.label} is said to conduct ${stated}; pastes of its class (${fills}) really reach ${reached!} at most.`,
       fixes: () => [swap(paste)],
     }));
   },

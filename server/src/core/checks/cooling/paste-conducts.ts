@@ -1,4 +1,4 @@
-// A compound that conducts or stores charge, with nothing around it covered.
+// A paste that conducts or stores charge, with nothing around it covered.
 import { say } from '../../figures/say';
 import { any, not, sure } from '../../figures/truth';
 import { check } from '../check';
@@ -9,10 +9,10 @@ export default check({
   id: 'paste-conducts',
   area: 'cooling',
   grade: 'harm',
-  what: 'Around a compound that conducts or stores charge the surroundings are covered.',
+  what: 'Around a paste that conducts or stores charge the surroundings are covered.',
   why: 'What is pressed out over the edge bridges contacts and parts beside the lid, and ruins them at the first start.',
   source: 'common practice',
-  caution: 'conductive-compound',
+  caution: 'conductive-paste',
   examples: [{
     faulty: `
 parts:
@@ -32,7 +32,7 @@ parts:
       broken: () => electrically.value === 'capacitive'
         ? say`${paste.label} is ${electrically}, and nothing around the lid is covered against it.`
         : say`${paste.label} conducts electricity, and nothing around the lid is covered against it.`,
-      fixes: () => [putOn(paste, 'barrier', true, 'Cover the surroundings before the compound goes on'), swap(paste)],
+      fixes: () => [putOn(paste, 'barrier', true, 'Cover the surroundings before the paste goes on'), swap(paste)],
     }));
   },
 });

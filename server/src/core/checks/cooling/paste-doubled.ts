@@ -1,4 +1,4 @@
-// Compound that is on the cooler's base already, and paste on top of it.
+// Paste that is on the cooler's base already, and paste on top of it.
 import { say } from '../../figures/say';
 import { any, fits, sure } from '../../figures/truth';
 import { check } from '../check';
@@ -8,9 +8,9 @@ import { takePartOut } from './cooling-kit';
 export default check({
   id: 'paste-doubled',
   area: 'cooling',
-  grade: 'short',
-  what: 'Paste is not brought on over compound that the cooler’s base carries already.',
-  why: 'Two layers of different compound keep the faces apart and let through less heat than either alone.',
+  grade: 'shortfall',
+  what: 'Paste is not brought on over paste that the cooler’s base carries already.',
+  why: 'Two layers of different paste keep the faces apart and let through less heat than either alone.',
   source: 'common practice',
   examples: [{
     faulty: `
@@ -29,12 +29,12 @@ parts:
     const { cooler, paste } = build.parts;
     if (!cooler || !paste) return;
     const brings = cooler.part.paste;
-    const bare = fits(brings, `compound that ${cooler.label} brings`, (what) => what === 'tube in the box' || what === 'none');
+    const bare = fits(brings, `paste that ${cooler.label} brings`, (what) => what === 'tube in the box' || what === 'none');
     const wiped = cooler.at['applied-compound'];
     tell(outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), bare), {
-      broken: () => say`${cooler.label} comes with its compound on the base (${brings}), and ${paste.label} is put on as well.`,
+      broken: () => say`${cooler.label} comes with its paste on the base (${brings}), and ${paste.label} is put on as well.`,
       fixes: () => [
-        putOn(cooler, 'applied-compound', 'wiped off', 'Wipe the cooler’s own compound off first'),
+        putOn(cooler, 'applied-compound', 'wiped off', 'Wipe the cooler’s own paste off first'),
         takePartOut(build, 'paste', 'Take the paste out; the cooler brings its own'),
       ],
     }));

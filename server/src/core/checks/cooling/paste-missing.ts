@@ -1,4 +1,4 @@
-// Compound between processor and cooler: listed, or brought by the cooler.
+// Paste between processor and cooler: listed, or brought by the cooler.
 import { say } from '../../figures/say';
 import { all, any, fits, sure } from '../../figures/truth';
 import { check } from '../check';
@@ -8,7 +8,7 @@ export default check({
   id: 'paste-missing',
   area: 'cooling',
   grade: 'harm',
-  what: 'There is compound between processor and cooler: the cooler brings some, or the build lists it.',
+  what: 'There is paste between processor and cooler: the cooler brings some, or the build lists it.',
   why: 'Two dry metal faces touch in a few points only; the processor overheats within seconds of its first load.',
   source: 'common practice',
   caution: 'no-way-for-heat',
@@ -19,20 +19,20 @@ parts:
   cooler: { paste: none }
 #                  ^^^^
 `,
-    instead: 'List a compound under `parts:` as `paste:`, with its amount.',
+    instead: 'List a paste under `parts:` as `paste:`, with its amount.',
   }],
   test({ parts: { processor, cooler, paste } }, tell) {
     if (!processor || !cooler) return;
     const brings = cooler.part.paste;
-    const compound = cooler.at['applied-compound'];
-    const wiped = compound.value === 'wiped off';
-    const brought = fits(brings, `compound that ${cooler.label} brings`, (what) => what !== 'none');
-    const kept = fits(brings, `compound that ${cooler.label} brings`, (what) => what === 'tube in the box' || !wiped);
-    tell(outcome(at(cooler, wiped ? compound : brings), any(sure(paste !== undefined), all(brought, kept)), {
+    const applied = cooler.at['applied-compound'];
+    const wiped = applied.value === 'wiped off';
+    const brought = fits(brings, `paste that ${cooler.label} brings`, (what) => what !== 'none');
+    const kept = fits(brings, `paste that ${cooler.label} brings`, (what) => what === 'tube in the box' || !wiped);
+    tell(outcome(at(cooler, wiped ? applied : brings), any(sure(paste !== undefined), all(brought, kept)), {
       broken: () => wiped && brings.value !== 'none'
-        ? say`The compound on the cooler’s base is ${compound}, and the build lists no other.`
-        : say`The cooler brings no compound, and the build lists none.`,
-      fixes: () => (wiped ? [putOn(cooler, 'applied-compound', 'kept', 'Keep the compound that the cooler brings')] : []),
+        ? say`The paste on the cooler’s base is ${applied}, and the build lists no other.`
+        : say`The cooler brings no paste, and the build lists none.`,
+      fixes: () => (wiped ? [putOn(cooler, 'applied-compound', 'kept', 'Keep the paste that the cooler brings')] : []),
     }));
   },
 });

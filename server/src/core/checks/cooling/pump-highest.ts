@@ -13,7 +13,7 @@ const places: readonly string[] = ['top', 'bottom', 'front', 'rear', 'side'];
 export default check({
   id: 'pump-highest',
   area: 'cooling',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The pump of a liquid cooler is not the highest point of its loop, and does not draw from where air gathers.',
   why: 'Some air is in every loop and gathers at its top; a pump that runs in it cools less, is loud and wears out early.',
   source: 'common practice',

@@ -5,6 +5,7 @@ import { many } from '../../figures/lists';
 import { say } from '../../figures/say';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
+import { isCable } from '../../trade/box-things';
 import { at, outcome } from '../kit';
 import { addToList } from './costs-kit';
 
@@ -12,8 +13,8 @@ export default check({
   id: 'box-leaves-short',
   area: 'costs',
   grade: 'stop',
-  what: 'The boxes, and what is bought beside them, hold the display and mains leads, screws, stick and paste that the build needs.',
-  why: 'Work stops for want of a lead or four screws, on the day when everything else is on the bench.',
+  what: 'The boxes, and what is bought beside them, hold the display cables, power cords, screws, stick and paste that the build needs.',
+  why: 'Work stops for want of a cable or four screws, on the day when everything else is on the bench.',
   source: 'common practice: the pages of the handbooks on the contents of each package',
   examples: [{
     faulty: `
@@ -24,7 +25,7 @@ parts:
     mended: `
 parts:
   supply: { rating: 750 W, in-the-box: [] }
-  leads: [{ kind: mains, count: 1 }]
+  cables: [{ kind: power cord, count: 1 }]
 `,
   }],
   test(build, tell) {
@@ -51,6 +52,6 @@ function toBuy(build: Build, { thing, needed, held }: Need) {
   if (!Number.isFinite(count)) return undefined;
   if (thing === 'USB stick') return addToList(build, 'sticks', { filesystem: 'FAT32' }, 'List a USB stick');
   const title = `Buy ${count} × ${thing}`;
-  if (thing.endsWith(' lead')) return addToList(build, 'leads', { kind: thing.slice(0, -' lead'.length), count }, title);
+  if (isCable(thing)) return addToList(build, 'cables', { kind: thing.replace(/ cable$/, ''), count }, title);
   return addToList(build, 'fixings', { item: thing, count }, title);
 }

@@ -12,7 +12,7 @@ const partsTried = 3;
 export default check({
   id: 'cost-over',
   area: 'costs',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'All parts together cost no more than is promised.',
   why: 'A build is agreed on for a sum; what is over it comes out of someone’s pocket.',
   source: 'common practice',

@@ -11,7 +11,7 @@ const usualDistance = '1 m';
 export default check({
   id: 'noise-distance-missing',
   area: 'costs',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'A promised sound level names the distance at which it is meant.',
   why: 'Twice as near is up to 6 dB louder: a level without its distance is no promise.',
   source: 'ISO 9296: sound pressure is stated for a place; 1 m: common practice',

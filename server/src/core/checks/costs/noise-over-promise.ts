@@ -11,7 +11,7 @@ import { atKey, change, outcome, swap } from '../kit';
 export default check({
   id: 'noise-over-promise',
   area: 'costs',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'All parts that sound stay together under the level promised, at the distance promised.',
   why: 'Levels add as energies: two equal fans are 3 dB louder than one, and many quiet parts make a loud machine.',
   source: 'level addition in acoustics: 10 lg Σ 10^(L ÷ 10)',

@@ -1,4 +1,4 @@
-// A strap that has no cord leads nothing off.
+// A strap that has no cord cables nothing off.
 import { say } from '../../figures/say';
 import { hasCord, wearsStrap } from '../../figures/strap';
 import { check } from '../check';
@@ -30,7 +30,7 @@ bench:
     if (!wearsStrap(build)) return;
     const { kind } = build.file.bench.strap;
     tell(outcome(atBench(build, kind), hasCord(build), {
-      broken: () => say`The strap is ${kind}: it has no path to lead charge off, and protects no part.`,
+      broken: () => say`The strap is ${kind}: it has no path to cable charge off, and protects no part.`,
       fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
     }));
   },

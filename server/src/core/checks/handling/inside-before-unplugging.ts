@@ -13,8 +13,8 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'powered-inside',
-  what: 'The mains lead is out whenever hands are inside.',
-  why: 'A supply with its lead in keeps parts of a board powered though the machine is off: a slipped tool or a module pulled then ruins it. With the supply’s own switch off technicians differ; makers’ service manuals say unplug first.',
+  what: 'The power cord is out whenever hands are inside.',
+  why: 'A supply with its cable in keeps parts of a board powered though the machine is off: a slipped tool or a module pulled then ruins it. With the supply’s own switch off technicians differ; makers’ service manuals say unplug first.',
   source: 'makers’ service manuals: unplug before opening',
   examples: [{
     faulty: `
@@ -32,12 +32,12 @@ steps:
 `,
   }],
   test(build, tell) {
-    const lead = build.file.bench['mains-lead'];
-    if (lead.value !== undefined) {
-      tell(outcome(atKey(build, lead), sure(lead.value === 'unplugged', lead), {
-        broken: () => say`Hands are inside with the mains lead ${lead}; makers’ service manuals say unplug it first.`,
-        ...(lead.value === 'plugged, switch off' ? { grade: 'note' as const } : {}),
-        fixes: () => [change(lead, 'unplugged', 'Unplug the mains lead')],
+    const cable = build.file.bench['power-cord'];
+    if (cable.value !== undefined) {
+      tell(outcome(atKey(build, cable), sure(cable.value === 'unplugged', cable), {
+        broken: () => say`Hands are inside with the power cord ${cable}; makers’ service manuals say unplug it first.`,
+        ...(cable.value === 'plugged, switch off' ? { grade: 'note' as const } : {}),
+        fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
       }));
     }
     amongSteps(build, tell);
@@ -57,13 +57,13 @@ function amongSteps(build: Build, tell: Tell): void {
         broken: () => (since!.kind === 'unplug mains' ? say`${step.label} comes before ${since!.label}.` : say`${step.label} comes after ${since!.label}, with no step that unplugs the mains between.`),
         fixes: () => [since!.kind === 'unplug mains' ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`) : insertSteps(build, step.index, ['unplug mains', 'drain residual charge'], `Insert unplug mains before ${step.label}`)],
       }));
-      // One finding for each time the lead is left in.
+      // One finding for each time the cable is left in.
       live = undefined;
     }
   }
 }
 
-/** The first unplugging, where nothing powers the machine before it: until then the lead was in. */
+/** The first unplugging, where nothing powers the machine before it: until then the cable was in. */
 function firstMains(build: Build, steps: readonly Step[]): Step | undefined {
   const first = steps.find((step) => step.kind === 'unplug mains' || powers(build, step));
   return first?.kind === 'unplug mains' ? first : undefined;

@@ -13,7 +13,7 @@ export default check({
   grade: 'note',
   caution: 'powered-inside',
   what: 'After unplugging, the machine’s power button is pressed once before parts are handled.',
-  why: 'The supply’s outputs stay charged for a while after its lead is out; pressing the button lets the board use that charge up.',
+  why: 'The supply’s outputs stay charged for a while after its cable is out; pressing the button lets the board use that charge up.',
   source: 'makers’ service manuals; common practice',
   examples: [{
     faulty: `

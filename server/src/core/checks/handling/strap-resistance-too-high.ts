@@ -1,4 +1,4 @@
-// The strap’s resistance against the most that still leads charge off.
+// The strap’s resistance against the most that still cables charge off.
 import { figure, known } from '../../figures/figure';
 import { say } from '../../figures/say';
 import { wearsStrap } from '../../figures/strap';
@@ -15,7 +15,7 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'static-to-parts',
-  what: 'The strap leads charge off fast enough to protect parts.',
+  what: 'The strap cables charge off fast enough to protect parts.',
   why: 'Above the standard’s limit a person charges up faster than the strap drains; the part is handled as if there were none.',
   source: 'ANSI/ESD S20.20: below 35 MΩ through the person for parts of 100 V',
   examples: [{

@@ -15,19 +15,19 @@ export default check({
   grade: 'harm',
   caution: 'strap-on-energised',
   what: 'No strap is worn while the machine is on the mains.',
-  why: 'A strap ties its wearer to earth: a live part touched then sends a current through the body. With the lead in and only the supply’s switch off, technicians differ; makers’ service manuals say unplug first.',
+  why: 'A strap ties its wearer to earth: a live part touched then sends a current through the body. With the cable in and only the supply’s switch off, technicians differ; makers’ service manuals say unplug first.',
   source: 'ESD TR20.20, not where 250 V or more is exposed; stricter here',
   examples: [{
     faulty: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
-  mains-lead: plugged, switch on
+  power-cord: plugged, switch on
 #             ^^^^^^^^^^^^^^^^^^
 `,
     mended: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
-  mains-lead: unplugged
+  power-cord: unplugged
 `,
   }],
   test(build, tell) {
@@ -38,15 +38,15 @@ bench:
 });
 
 function atMains(build: Build): Outcome {
-  const lead = build.file.bench['mains-lead'];
-  const truth = lead.value === undefined ? lacking([missing(lead, 'whether the mains lead is out')], lead) : sure(lead.value === 'unplugged', lead);
-  const off = lead.value === 'plugged, switch off';
-  return outcome(atBench(build, lead), truth, {
+  const cable = build.file.bench['power-cord'];
+  const truth = cable.value === undefined ? lacking([missing(cable, 'whether the power cord is out')], cable) : sure(cable.value === 'unplugged', cable);
+  const off = cable.value === 'plugged, switch off';
+  return outcome(atBench(build, cable), truth, {
     broken: () => (off
-      ? say`A strap is worn with the mains lead ${lead}; technicians differ, and makers’ service manuals say unplug first.`
-      : say`A strap is worn with the mains lead ${lead}: a live part touched sends its current through the wearer.`),
+      ? say`A strap is worn with the power cord ${cable}; technicians differ, and makers’ service manuals say unplug first.`
+      : say`A strap is worn with the power cord ${cable}: a live part touched sends its current through the wearer.`),
     ...(off ? { grade: 'note' as const } : {}),
-    fixes: () => [change(lead, 'unplugged', 'Unplug the mains lead')],
+    fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
   });
 }
 

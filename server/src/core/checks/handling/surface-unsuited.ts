@@ -20,7 +20,7 @@ export default check({
   grade: 'harm',
   caution: 'static-to-parts',
   what: 'The board lies on something that neither conducts nor charges up; a mat drains slowly enough and fast enough.',
-  why: 'Metal joins contacts under a powered board; carpet, glass and plastic charge up and discharge into the part. Bare wood and plain cardboard do neither, and lead nothing off.',
+  why: 'Metal joins contacts under a powered board; carpet, glass and plastic charge up and discharge into the part. Bare wood and plain cardboard do neither, and cable nothing off.',
   source: 'ANSI/ESD S20.20, work surfaces; common practice',
   examples: [{
     faulty: `

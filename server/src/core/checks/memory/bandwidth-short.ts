@@ -12,7 +12,7 @@ import { fasterSetting, moveMemory } from './memory-kit';
 export default check({
   id: 'bandwidth-short',
   area: 'memory',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Channels in use and the speed reached give the memory bandwidth that is promised.',
   why: 'One channel instead of two halves the bandwidth, and graphics built into the processor feel it first.',
   source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel; channels × 8 B × MT/s',

@@ -12,7 +12,7 @@ import { atKey, change, outcome, putOn, swap, type FixIdea } from '../kit';
 export default check({
   id: 'memory-capacity-short',
   area: 'memory',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'All modules together hold the memory that is promised.',
   why: 'Work that does not fit into memory goes to the drive, and slows to its pace.',
   source: 'JEDEC Standard No. 21-C: capacity of modules and ranks',

@@ -7,7 +7,7 @@ import { atKey, outcome, swap, takeOut } from '../kit';
 export default check({
   id: 'memory-errors-uncorrected',
   area: 'memory',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Where error correction is promised, every module carries the bits for it, and board and processor use them.',
   why: 'Error correction needs all three; with one of them missing the machine runs on and corrects nothing.',
   source: 'common practice; JEDEC module standards: 72 or 80 bits a rank',

@@ -16,7 +16,7 @@ type Board = Placed<'board'>;
 export default check({
   id: 'memory-slots-wrong',
   area: 'memory',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The memory goes into the slots that the board fills first, spread evenly over its channels.',
   why: 'Two modules in one channel halve the bandwidth; in the wrong slot of their channels they often fail at their rated speed.',
   source: 'common practice: the board’s handbook states which slots to fill first',

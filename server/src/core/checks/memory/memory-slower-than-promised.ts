@@ -11,7 +11,7 @@ import { fasterSetting, writtenSpeed } from './memory-kit';
 export default check({
   id: 'memory-slower-than-promised',
   area: 'memory',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The memory reaches the speed that is promised, as it is set, rated and filled.',
   why: 'The slowest of setting, rating, filling and standard speed counts for all modules.',
   source: 'common practice; JEDEC JESD79-4, JESD79-5: standard speeds',

@@ -11,7 +11,7 @@ import { setKitSpeed } from './memory-kit';
 export default check({
   id: 'memory-speed-over-population',
   area: 'memory',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The speed set for the memory is one that the modules are rated for and that the board lists for so many modules of so many ranks.',
   why: 'Four modules, or modules of two ranks, load the channel: the board falls back to a lower speed, or trains for minutes and fails.',
   source: 'common practice: the board’s table of memory speeds by modules and ranks',

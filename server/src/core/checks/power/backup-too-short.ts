@@ -11,7 +11,7 @@ import { timeText } from './power-kit';
 export default check({
   id: 'backup-too-short',
   area: 'power',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The UPS delivers what the machine draws, for as long as promised, in a shape its supply takes.',
   why: 'A UPS that is too small switches off at once; one with stepped voltage may drop a supply with active power-factor correction at the change-over.',
   source: 'energy over power, and half of it for a battery loaded hard, old or cold; wave shape: common practice',

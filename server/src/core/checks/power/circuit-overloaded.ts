@@ -10,7 +10,7 @@ export default check({
   area: 'power',
   grade: 'harm',
   what: 'The machine and what shares its circuit stay within what the circuit may carry for hours.',
-  why: 'A circuit loaded for hours beyond its rule heats its wires and plugs; the breaker trips late or not at all. What the rule is, local code and an electrician say.',
+  why: 'A circuit loaded for hours beyond its rule heats its wires and connectors; the breaker trips late or not at all. What the rule is, local code and an electrician say.',
   source: 'NFPA 70, National Electrical Code, 210.20(A), United States only; elsewhere the local electrical code',
   caution: 'circuit-overload',
   examples: [{

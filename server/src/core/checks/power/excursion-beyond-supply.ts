@@ -8,7 +8,7 @@ import { at, outcome, swap } from '../kit';
 export default check({
   id: 'excursion-beyond-supply',
   area: 'power',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Peaks of processor and cards together stay within what the supply rides out for as long as they last.',
   why: 'A supply whose rating covers the sustained load still switches off when a card doubles its draw for a millisecond.',
   source: 'ATX Version 3 design guide, doc. 336521, table 3-3',

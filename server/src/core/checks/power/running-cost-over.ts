@@ -9,7 +9,7 @@ import { atKey, change, outcome, swap } from '../kit';
 export default check({
   id: 'running-cost-over',
   area: 'power',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'A year’s power costs no more than is promised.',
   why: 'A machine that works all day pays its price again in power within a few years.',
   source: 'power × hours × price; a year of 365 days',

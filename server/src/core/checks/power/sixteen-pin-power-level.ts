@@ -1,7 +1,7 @@
-// The power level that a 16-pin lead signals against the level the card wants.
+// The power level that a 16-pin cable signals against the level the card wants.
 import type { Build, Placed } from '../../build/build';
 import { figure, known, least, missing, unknown, type Figure } from '../../figures/figure';
-import { plugCount, plugOf } from '../../figures/leads';
+import { connectorCount, connectorOf } from '../../figures/cables';
 import { say } from '../../figures/say';
 import { atLeast, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -10,42 +10,42 @@ import { at, outcome, swap } from '../kit';
 export default check({
   id: 'sixteen-pin-power-level',
   area: 'power',
-  grade: 'short',
-  what: 'Each 16-pin lead signals at least the power level that its card wants.',
+  grade: 'shortfall',
+  what: 'Each 16-pin cable signals at least the power level that its card wants.',
   why: 'A card that is told a lower level holds itself to it, or does not start at all.',
   source: 'ATX Version 3 design guide, doc. 336521, section 3.3, table 3-6',
   examples: [{
     faulty: `
 parts:
-  graphics: { plugs: { 16-pin: 1 }, power-level: 450 W }
-#           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+  graphics: { connectors: { 16-pin: 1 }, power-level: 450 W }
+#           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
   supply: { sixteen-pin-level: 300 W }
 `,
-    instead: 'Choose a supply whose 16-pin lead signals 450 W or more.',
+    instead: 'Choose a supply whose 16-pin cable signals 450 W or more.',
   }],
   test(build, tell) {
     const { supply, graphics } = build.parts;
     if (!supply) return;
     for (const card of graphics) {
-      const plugs = plugCount(card.part.plugs, '16-pin', card.label);
-      if (plugs.hi === 0) continue;
+      const connectors = connectorCount(card.part.connectors, '16-pin', card.label);
+      if (connectors.hi === 0) continue;
       const wanted = figure(card.part['power-level'], `power level that ${card.label} wants`);
       const signalled = signalledLevel(build, supply);
-      tell(outcome(at(card), plugs.missing.length > 0 ? lacking(plugs.missing) : atLeast(signalled, wanted), {
-        broken: () => say`${card.label} wants ${wanted} signalled; its 16-pin lead signals ${signalled}.`,
+      tell(outcome(at(card), connectors.missing.length > 0 ? lacking(connectors.missing) : atLeast(signalled, wanted), {
+        broken: () => say`${card.label} wants ${wanted} signalled; its 16-pin cable signals ${signalled}.`,
         fixes: () => [swap(supply)],
       }));
     }
   },
 });
 
-/** The level of a 16-pin lead bought beside, where there is one; else that of the supply’s own lead. */
+/** The level of a 16-pin cable bought beside, where there is one; else that of the supply’s own cable. */
 function signalledLevel(build: Build, supply: Placed<'supply'>): Figure {
-  const bought = build.parts.leads.filter((lead) => {
-    const plug = plugOf(lead);
-    return 'lacks' in plug || plug.kind === '16-pin';
+  const bought = build.parts.cables.filter((cable) => {
+    const connector = connectorOf(cable);
+    return 'lacks' in connector || connector.kind === '16-pin';
   });
-  if (bought.length > 0) return least('level signalled', bought.map((lead) => figure(lead.part['power-level'], `power level that ${lead.label} signals`)), { unit: 'W' });
+  if (bought.length > 0) return least('level signalled', bought.map((cable) => figure(cable.part['power-level'], `power level that ${cable.label} signals`)), { unit: 'W' });
   const level = supply.part['sixteen-pin-level'];
   const label = `level that ${supply.label} signals`;
   if (level.value === undefined || !level.node) return unknown('power', label, [missing(level, label)]);

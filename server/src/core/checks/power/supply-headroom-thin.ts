@@ -11,7 +11,7 @@ import { limitProcessor } from './power-kit';
 export default check({
   id: 'supply-headroom-thin',
   area: 'power',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Under sustained load the house’s share of the supply’s rating stays free.',
   why: 'A supply near its limit runs hot and loud, ages fast, and leaves no room for the next card.',
   source: 'common practice; the share is the house’s own',

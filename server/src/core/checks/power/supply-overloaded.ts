@@ -13,7 +13,7 @@ export default check({
   area: 'power',
   grade: 'harm',
   what: 'All parts together draw no more than the supply delivers for as long as asked, on the whole and at 12 V.',
-  why: 'An overloaded supply shuts off under load at best; at worst its leads and plugs overheat. Nearly all load of today’s parts hangs on 12 V.',
+  why: 'An overloaded supply shuts off under load at best; at worst its cables and connectors overheat. Nearly all load of today’s parts hangs on 12 V.',
   source: 'ATX Version 3 design guide, doc. 336521: the rating is the continuous sum of the outputs',
   caution: 'overloaded-supply',
   examples: [{

@@ -10,7 +10,7 @@ export default check({
   area: 'power',
   grade: 'stop',
   what: 'The supply is no deeper than the case’s room for it.',
-  why: 'Supplies of one outline differ in depth by half: a deep one meets the drive cage, and its leads have nowhere to go.',
+  why: 'Supplies of one outline differ in depth by half: a deep one meets the drive cage, and its cables have nowhere to go.',
   source: 'desktop platform power supply design guide, doc. 336521: depth of 140 mm and more; common practice',
   examples: [{
     faulty: `

@@ -10,7 +10,7 @@ import { wattsText } from './power-kit';
 export default check({
   id: 'wall-power-over',
   area: 'power',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Under full load no more comes from the wall than is promised.',
   why: 'What the parts draw is not what the meter shows: the supply’s own loss comes on top.',
   source: '80 PLUS programme, test levels for 115 V internal and 230 V EU internal supplies; measured points of the supply',

@@ -10,7 +10,7 @@ import { cardMoves, cardsInSlots, suffices } from './slots-kit';
 export default check({
   id: 'card-lanes-fewer',
   area: 'slots',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Each card’s slot is wired for as many lanes as the card can use.',
   why: 'A slot of full length is often wired for a quarter of its lanes: the card fits, starts, and is slow.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',

@@ -10,7 +10,7 @@ export default check({
   id: 'card-too-tall',
   area: 'slots',
   grade: 'stop',
-  what: 'Each card stands no higher over its slot than the side panel allows, its power plug not counted.',
+  what: 'Each card stands no higher over its slot than the side panel allows, its power connector not counted.',
   why: 'A card that meets the side panel keeps the case from closing.',
   source: 'PCI Express Card Electromechanical Specification: full height 111.15 mm; cards exceed it',
   examples: [{

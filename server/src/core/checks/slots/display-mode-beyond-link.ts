@@ -13,9 +13,9 @@ import { putIn } from './promise-kit';
 export default check({
   id: 'display-mode-beyond-link',
   area: 'slots',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The link of each display’s output carries the mode promised on it, with one part in a hundred to spare.',
-  why: 'A mode beyond the link is not offered, or falls back in depth or rate; one at its very edge works with some leads and not with others.',
+  why: 'A mode beyond the link is not offered, or falls back in depth or rate; one at its very edge works with some cables and not with others.',
   source: 'VESA Coordinated Video Timings Standard 1.2; VESA DisplayPort Standard; HDMI Specification',
   examples: [{
     faulty: `

@@ -1,6 +1,6 @@
-// Displays against the outputs that have their kind of plug.
+// Displays against the outputs that have their kind of connector.
 import type { Build } from '../../build/build';
-import { freeOutputFor, inputLinks, outputNamed, plugOf, plugsOf, type Display } from '../../figures/display';
+import { freeOutputFor, inputLinks, outputNamed, connectorOf, connectorsOf, type Display } from '../../figures/display';
 import { missing } from '../../figures/figure';
 import { say } from '../../figures/say';
 import { lacking, sure, type Truth } from '../../figures/truth';
@@ -11,8 +11,8 @@ export default check({
   id: 'display-ports-short',
   area: 'slots',
   grade: 'stop',
-  what: 'Each display has an output with a kind of plug that it takes.',
-  why: 'Cards have three of one plug and one of the other; the second display with the rarer plug stays dark.',
+  what: 'Each display has an output with a kind of connector that it takes.',
+  why: 'Cards have three of one connector and one of the other; the second display with the rarer connector stays dark.',
   source: 'common practice',
   examples: [{
     faulty: `
@@ -23,13 +23,13 @@ parts:
     - { name: right, inputs: { HDMI: { link: HDMI 2.0 } } }
 #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose a display that takes the other plug, or a card with two of this one.',
+    instead: 'Choose a display that takes the other connector, or a card with two of this one.',
   }],
   test(build, tell) {
     for (const display of build.parts.displays) {
       tell(outcome(at(display, display.at.port), display.at.port.value === undefined ? unnamed(build, display) : named(build, display), {
         broken: () => (display.at.port.value === undefined
-          ? say`${display.label} takes ${inputLinks(display)}; no output with such a plug is left for it.`
+          ? say`${display.label} takes ${inputLinks(display)}; no output with such a connector is left for it.`
           : say`${display.label} takes ${inputLinks(display)}; ${display.at.port} drives ${portLink(build, display)}.`),
         *fixes(): Iterable<FixIdea | undefined> {
           yield swap(display);
@@ -43,9 +43,9 @@ parts:
 function named(build: Build, display: Display): Truth {
   const output = outputNamed(build, display.at.port);
   if ('lacks' in output) return lacking(output.lacks);
-  const { plugs, lacks } = plugsOf(display);
+  const { connectors, lacks } = connectorsOf(display);
   if (output.link.value === undefined) return lacking([missing(output.link, `link of ${output.name}`)]);
-  const meets = plugs.has(plugOf(output.link.value));
+  const meets = connectors.has(connectorOf(output.link.value));
   return meets || lacks.length === 0 ? sure(meets, output.link) : lacking(lacks);
 }
 

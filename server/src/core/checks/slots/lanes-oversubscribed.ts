@@ -11,7 +11,7 @@ import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 export default check({
   id: 'lanes-oversubscribed',
   area: 'slots',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Slots on the processor use no more lanes than it brings, and what stands behind the chipset fits through its link.',
   why: 'Everything behind the chipset shares one link: each part tests fast alone, and together they wait for each other.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; common practice',

@@ -10,7 +10,7 @@ import { cardMoves, cardsInSlots, suffices } from './slots-kit';
 export default check({
   id: 'link-generation-lower',
   area: 'slots',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Slot and processor run the generation that each card can run.',
   why: 'Each generation halves or doubles the rate; a card with few lanes feels it most.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',

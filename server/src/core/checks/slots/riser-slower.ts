@@ -10,7 +10,7 @@ import { cardsInSlots } from './slots-kit';
 export default check({
   id: 'riser-slower',
   area: 'slots',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'A riser carries the generation that card and slot would run without it.',
   why: 'On a riser for a lower generation the link falls back at best; at worst it trains at the higher one and drops out under load.',
   source: 'PCI Express Base Specification, link initialisation; common practice',

@@ -12,7 +12,7 @@ import { floorSize, some } from './storage-kit';
 export default check({
   id: 'array-capacity-short',
   area: 'storage',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Each array has the drives its kind needs, holds what is promised, and survives as many failures as promised.',
   why: 'Mirrors and parity cost room, and the smallest drive counts for all; what the list of drives adds up to is not what the array holds.',
   source: 'SNIA Common RAID Disk Drive Format (DDF)',

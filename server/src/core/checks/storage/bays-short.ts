@@ -12,7 +12,7 @@ export default check({
   area: 'storage',
   grade: 'stop',
   what: 'The case has a bay for each drive of a shape; a drive may name a bay of another shape. A shape that the case’s bays leave out has none.',
-  why: 'A drive without a bay hangs by its leads, or lies on the board’s solder.',
+  why: 'A drive without a bay hangs by its cables, or lies on the board’s solder.',
   source: 'SFF-8301 and SFF-8201: outlines; common practice',
   examples: [{
     faulty: `

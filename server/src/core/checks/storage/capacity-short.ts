@@ -10,7 +10,7 @@ import { floorSize } from './storage-kit';
 export default check({
   id: 'capacity-short',
   area: 'storage',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Each drive holds what is promised of it, in the promise’s own kind of unit.',
   why: 'Drives are sold in terabytes of 10¹² bytes; programs often count tebibytes of 2⁴⁰: a tenth of the room is only on paper.',
   source: 'IEC 80000-13',

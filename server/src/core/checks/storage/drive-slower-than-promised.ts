@@ -13,7 +13,7 @@ import { floorRate } from './storage-kit';
 export default check({
   id: 'drive-slower-than-promised',
   area: 'storage',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Each drive reaches the rates promised for it through its bus, lanes and generation.',
   why: 'M.2 is a shape, not a speed: the slowest of drive, bus, lanes and generation sets the rate, and the rest is paid for in vain.',
   source: 'PCI Express Base Specification and Serial ATA: line rates and coding',

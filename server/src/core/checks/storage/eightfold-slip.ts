@@ -15,7 +15,7 @@ import { floorRate } from './storage-kit';
 export default check({
   id: 'eightfold-slip',
   area: 'storage',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'No promised rate in bytes a second is the link’s rate in bits a second.',
   why: 'Links are sold in gigabits, drives in gigabytes: read for each other, the promise is eight times and more what anything can keep.',
   source: 'PCI Express Base Specification and Serial ATA: line rate × coding ÷ 8',

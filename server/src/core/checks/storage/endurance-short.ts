@@ -12,7 +12,7 @@ const terabytes = 1e12;
 export default check({
   id: 'endurance-short',
   area: 'storage',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'What is written a day, over the years promised, stays within the endurance that the drive states.',
   why: 'Past its stated endurance a drive may turn read-only or lose data, and its warranty is over.',
   source: 'JEDEC JESD218 usage; common practice: 365 days a year',

@@ -20,7 +20,7 @@ export default check({
     faulty: `
 parts:
   board:
-    in-the-box: [SATA data lead x2]
+    in-the-box: [SATA data cable x2]
     slots: { M2_1: { kind: M.2, fixing: none } }
   drives:
     - { name: scratch, shape: M.2, slot: M2_1, in-the-box: [] }
@@ -29,7 +29,7 @@ parts:
     mended: `
 parts:
   board:
-    in-the-box: [SATA data lead x2]
+    in-the-box: [SATA data cable x2]
     slots: { M2_1: { kind: M.2, fixing: none } }
   drives:
     - { name: scratch, shape: M.2, slot: M2_1, in-the-box: [] }

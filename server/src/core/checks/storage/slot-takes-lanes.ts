@@ -11,7 +11,7 @@ import { at, outcome, putOn, type FixIdea } from '../kit';
 export default check({
   id: 'slot-takes-lanes',
   area: 'storage',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'No filled slot halves the lanes of another whose card or drive can use more than half.',
   why: 'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s handbook.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; the board’s handbook, page on shared lanes',

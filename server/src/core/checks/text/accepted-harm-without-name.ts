@@ -8,7 +8,7 @@ import { acceptedAt, isThere } from './accepted';
 export default acceptCheck({
   id: 'accepted-harm-without-name',
   area: 'text',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Whoever accepts a finding of grade harm is named.',
   why: 'What could hurt someone is not accepted by a file but by a person or a workshop; until one is named the finding stays.',
   source: 'common practice',

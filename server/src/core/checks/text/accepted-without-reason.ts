@@ -8,7 +8,7 @@ import { acceptedAt, isThere } from './accepted';
 export default acceptCheck({
   id: 'accepted-without-reason',
   area: 'text',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Every accepted finding says why it is accepted.',
   why: 'Without a reason nobody can tell later whether it still holds; until one is given the finding stays.',
   source: 'common practice',

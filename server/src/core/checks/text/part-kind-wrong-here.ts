@@ -28,8 +28,8 @@ parts:
     for (const placed of build.all()) {
       const file = placed.used?.file;
       const stated = placed.part.kind.value ?? (file && kindOfPart(file));
-      // A lead says in its `kind` what it connects.
-      if (placed.role === 'leads' && placed.part.kind.doc === build.doc) continue;
+      // A cable says in its `kind` what it connects.
+      if (placed.role === 'cables' && placed.part.kind.doc === build.doc) continue;
       if (stated === undefined && !file) continue;
       const truth = stated === undefined ? lacking([missing(placed.part.kind, `kind of ${placed.label}`)]) : sure(stated === placed.kind, placed.part.kind);
       tell(outcome(at(placed, placed.part.kind), truth, {

@@ -12,7 +12,7 @@ import { change, outcome, type FixIdea, type Tell } from '../kit';
 export default check({
   id: 'promise-uncheckable',
   area: 'text',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Every promise is made to something that the build has.',
   why: 'A promise to a misspelled name is kept by nobody and missed by nobody.',
   source: 'the format’s own rule',

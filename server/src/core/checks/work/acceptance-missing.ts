@@ -10,7 +10,7 @@ import { atGroup } from './acceptance-kit';
 export default check({
   id: 'acceptance-missing',
   area: 'work',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Where an acceptance is stated, it tests memory, processor and drives, and measures what is promised.',
   why: 'What nobody tests is found by whoever the machine is for.',
   source: 'common practice',

@@ -9,7 +9,7 @@ import { atGroup } from './acceptance-kit';
 export default check({
   id: 'acceptance-unmeasurable',
   area: 'work',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Every line of the acceptance says how much, how long or how many.',
   why: 'A test without its measure is passed by whoever is in a hurry.',
   source: 'common practice',

@@ -1,4 +1,4 @@
-// Parts and leads that come after what covers them.
+// Parts and cables that come after what covers them.
 import type { Build, Placed } from '../../build/build';
 import { figure } from '../../figures/figure';
 import { certain, ordered, stepGroups, type StepGroup } from '../../figures/step-order';
@@ -12,8 +12,8 @@ export default check({
   id: 'buried-part-late',
   area: 'work',
   grade: 'note',
-  what: 'M.2 modules, memory, the EPS lead and front leads go in before what will lie over them; short cards before longer ones.',
-  why: 'Under a cooler, a radiator or a card there is no room for a screwdriver or a hand: the part that covers comes out again, or the plug is not pushed home.',
+  what: 'M.2 modules, memory, the EPS cable and front cables go in before what will lie over them; short cards before longer ones.',
+  why: 'Under a cooler, a radiator or a card there is no room for a screwdriver or a hand: the part that covers comes out again, or the connector is not pushed home.',
   source: 'makers’ handbooks; common practice',
   examples: [{
     faulty: `

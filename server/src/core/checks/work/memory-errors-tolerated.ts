@@ -11,7 +11,7 @@ const none = number(0, 'errors of sound memory', 'common practice');
 export default check({
   id: 'memory-errors-tolerated',
   area: 'work',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'The memory test lets no error pass.',
   why: 'One error in a full pass means more in use: in a file, in a file system, in a result. Memory that errs is set slower or replaced.',
   source: 'common practice; memory test programs’ handbooks',

@@ -28,7 +28,7 @@ steps:
   - fit board
 #   ^^^^^^^^^
 `,
-    instead: 'Start it once on the bench, with both board leads, one memory module and the cooler’s fan plugged in, and unplug it again.',
+    instead: 'Start it once on the bench, with both board cables, one memory module and the cooler’s fan plugged in, and unplug it again.',
   }],
   test(build, tell) {
     const { board, processor } = build.parts;
@@ -39,7 +39,7 @@ steps:
       broken: () => (start ? say`${fit.label} comes before ${start.label}.` : say`${fit.label} comes before the board has run once on the bench.`),
       fixes: () => [start
         ? moveStep(build, start, fit.index, `Move ${start.label} before ${fit.label}`)
-        : insertSteps(build, fit.index, ['connect 24-pin', 'connect EPS', 'connect fan leads', ...aroundPower(build, fit.index, 'bench start')], `Insert bench start before ${fit.label}`)],
+        : insertSteps(build, fit.index, ['connect 24-pin', 'connect EPS', 'connect fan cables', ...aroundPower(build, fit.index, 'bench start')], `Insert bench start before ${fit.label}`)],
     }));
   },
 });

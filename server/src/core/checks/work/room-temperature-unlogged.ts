@@ -8,7 +8,7 @@ import { atGroup } from './acceptance-kit';
 export default check({
   id: 'room-temperature-unlogged',
   area: 'work',
-  grade: 'short',
+  grade: 'shortfall',
   what: 'Where temperatures are measured, the room’s is written beside them.',
   why: 'Every temperature in a machine rides on the room’s: 70 °C in winter is 80 °C in summer, and without the room’s nobody can tell.',
   source: 'common practice; processor thermal guides state temperatures at a given ambient',

@@ -1,4 +1,4 @@
-// A start before the fans or the board’s own leads are plugged in.
+// A start before the fans or the board’s own cables are plugged in.
 import type { Build } from '../../build/build';
 import { say } from '../../figures/say';
 import { statedSteps } from '../../figures/steps';
@@ -14,8 +14,8 @@ export default check({
   area: 'work',
   grade: 'harm',
   caution: 'start-uncooled',
-  what: 'Before each start the 24-pin and EPS leads and the fans are plugged in.',
-  why: 'Without its EPS lead a board does not start, or pulls the processor’s power through the wrong plug; without fans a processor is past its limit within seconds to minutes.',
+  what: 'Before each start the 24-pin and EPS cables and the fans are plugged in.',
+  why: 'Without its EPS cable a board does not start, or pulls the processor’s power through the wrong connector; without fans a processor is past its limit within seconds to minutes.',
   source: 'makers’ handbooks of boards and coolers; common practice',
   examples: [{
     faulty: `
@@ -37,7 +37,7 @@ steps:
   - fit cooler
   - connect 24-pin
   - connect EPS
-  - connect fan leads
+  - connect fan cables
   - first start
 `,
   }],
@@ -46,11 +46,11 @@ steps:
     for (const start of steps) {
       if (start.kind !== 'bench start' && start.kind !== 'first start') continue;
       const done = new Set(steps.slice(0, start.index).map((step) => step.kind));
-      const boardLeads = (['connect 24-pin', 'connect EPS'] as const).filter((kind) => !done.has(kind));
-      const fans: Truth = done.has('connect fan leads') ? sure(true) : noFans(build);
-      tell(outcome(atStep(build, start), all(sure(boardLeads.length === 0), fans), {
-        broken: () => say`Before ${start.label} the steps leave out ${listed(lacks(boardLeads, fans))}.`,
-        fixes: () => [insertSteps(build, start.index, lacks(boardLeads, fans), `Insert ${listed(lacks(boardLeads, fans))} before ${start.label}`)],
+      const boardCables = (['connect 24-pin', 'connect EPS'] as const).filter((kind) => !done.has(kind));
+      const fans: Truth = done.has('connect fan cables') ? sure(true) : noFans(build);
+      tell(outcome(atStep(build, start), all(sure(boardCables.length === 0), fans), {
+        broken: () => say`Before ${start.label} the steps leave out ${listed(lacks(boardCables, fans))}.`,
+        fixes: () => [insertSteps(build, start.index, lacks(boardCables, fans), `Insert ${listed(lacks(boardCables, fans))} before ${start.label}`)],
       }));
     }
   },
@@ -63,4 +63,4 @@ function noFans(build: Build): Truth {
   return cooler ? fits(cooler.part.fans.count, `fans of ${cooler.label}`, (count) => count === 0) : sure(true);
 }
 
-const lacks = (leads: readonly StepKind[], fans: Truth): StepKind[] => [...leads, ...(fans.is === false ? ['connect fan leads' as const] : [])];
+const lacks = (cables: readonly StepKind[], fans: Truth): StepKind[] => [...cables, ...(fans.is === false ? ['connect fan cables' as const] : [])];

@@ -57,7 +57,7 @@ function* fixes(build: Build, { group, faults }: Ordered): Iterable<FixIdea | un
   if (new Set(laters).size === 1 && step.kind !== 'read handbooks') yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
 }
 
-/** An update is moved with what undoes it: the lead comes out before hands go in. */
+/** An update is moved with what undoes it: the cable comes out before hands go in. */
 function updateBefore(build: Build, step: Step, first: Step): FixIdea | undefined {
   const title = `Move ${step.label} before ${first.label}`;
   const [out, put] = [removeStep(build, step, title), insertSteps(build, first.index, aroundPower(build, first.index, 'update firmware'), title)];

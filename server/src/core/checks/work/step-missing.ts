@@ -16,7 +16,7 @@ export default check({
   id: 'step-missing',
   area: 'work',
   grade: 'stop',
-  what: 'Where the order of work is stated, it fits every part of the build. Leads without which a start harms are judged at the start.',
+  what: 'Where the order of work is stated, it fits every part of the build. Cables without which a start harms are judged at the start.',
   why: 'A sheet that leaves a step out is followed as it stands; what was forgotten is found when the case is closed.',
   source: 'common practice',
   examples: [{

@@ -59,7 +59,7 @@ const hasPartFor = memoOf((build: Build, kind: StepKind): Truth | undefined => {
     case 'take off socket cover': return board ? fits(board.part.socket, `socket of ${board.label}`, (socket) => pinsOn(socket) !== 'processor') : undefined;
     case 'fit memory': case 'memory test': case 'set profile': case 'wait for memory training': return sure(memory.length > 0);
     case 'fit M.2 drive': return any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === 'M.2')), ...cards.map((card) => fits(card.part.edge, `edge of ${card.label}`, (edge) => edge === 'M.2')));
-    case 'fit drive': case 'connect drive leads': return any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in')));
+    case 'fit drive': case 'connect drive cables': return any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in')));
     case 'drive test': return sure(drives.length > 0);
     case 'fit back plate': return cooler ? fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has) : sure(false);
     case 'remove film': return cooler ? fits(cooler.part.film, `film of ${cooler.label}`, (has) => has) : sure(false);
@@ -70,7 +70,7 @@ const hasPartFor = memoOf((build: Build, kind: StepKind): Truth | undefined => {
     case 'connect card power': case 'fit card support': return sure(graphics.length + cards.length > 0);
     case 'fit supply': return sure(!!supply);
     case 'fit board': return sure(!!board);
-    case 'set standoffs': case 'fit I/O shield': case 'connect front leads': case 'close case': case 'open case': return sure(!!box);
+    case 'set standoffs': case 'fit I/O shield': case 'connect front cables': case 'close case': case 'open case': return sure(!!box);
     case 'fit fans': return sure(fans.length > 0);
     case 'fit radiator': return sure(radiators.length > 0 || cooler?.at.mount.value !== undefined);
     case 'fill loop': return sure(radiators.length > 0);

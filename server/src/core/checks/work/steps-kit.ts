@@ -41,7 +41,7 @@ export function insertSteps(build: Build, index: number, values: readonly Value[
   return fix(build, title, [{ span: edits[0]![0]!.span, text: edits.map((one) => one![0]!.text).join('') }]);
 }
 
-/** A step with power, put in before another: a strap that is on then comes off for it, and the lead comes out after it where hands go in again. */
+/** A step with power, put in before another: a strap that is on then comes off for it, and the cable comes out after it where hands go in again. */
 export function aroundPower(build: Build, before: number, kind: StepKind): StepKind[] {
   const steps = statedSteps(build);
   const strapped = steps.findLast((step) => step.index < before && (step.kind === 'wear strap' || step.kind === 'take off strap'))?.kind === 'wear strap';

@@ -1,4 +1,4 @@
-// Materials on the way of the heat: conductivity, what gallium does to them, what a compound can reach.
+// Materials on the way of the heat: conductivity, what gallium does to them, what a paste can reach.
 import type { Range } from './numbers';
 
 /** `attacked`: never bring gallium on it. `stained`: slowly alloys on the surface, holds in service. `resists`: no attack known. */
@@ -42,20 +42,20 @@ export const MATERIALS: Readonly<Record<MaterialName, Material>> = {
   },
 };
 
-/** Whether a gallium compound may never touch this material. */
+/** Whether a gallium paste may never touch this material. */
 export function galliumAttacks(material: MaterialName): boolean {
   return MATERIALS[material].gallium === 'attacked';
 }
 
-export type CompoundClass = 'paste' | 'pad' | 'gallium alloy';
+export type PasteClass = 'paste' | 'pad' | 'gallium alloy';
 
 /**
- * Conductivity that a class of compound really reaches, W/m·K.
+ * Conductivity that a class of paste really reaches, W/m·K.
  * Paste (does not conduct electricity): a paste maker's page on interface materials, 1 to 4. Pad of filled silicone:
  * to about 5, a paper in Bulletin of Materials Science; its low end, common practice. Gallium alloys:
  * 16.5 for the tin-indium eutectic to 28, a review of gallium alloys.
  */
-export const COMPOUND_CONDUCTIVITY: Readonly<Record<CompoundClass, Range>> = {
+export const PASTE_CONDUCTIVITY: Readonly<Record<PasteClass, Range>> = {
   paste: { low: 1, high: 4 },
   pad: { low: 1, high: 5 },
   'gallium alloy': { low: 16.5, high: 28 },

@@ -1,12 +1,12 @@
-// What the plugs of a supply and the slots of a board may carry, and what the 16-pin plug signals.
+// What the connectors of a supply and the slots of a board may carry, and what the 16-pin connector signals.
 import type { Range } from './numbers';
 
-export type Plug =
+export type Connector =
   | '24-pin' | 'EPS 8-pin' | 'EPS 4-pin'
   | 'PCIe 6-pin' | 'PCIe 8-pin' | '16-pin'
   | 'SATA power' | 'peripheral 4-pin';
 
-export interface PlugRail {
+export interface ConnectorRail {
   readonly voltageV: number;
   /** Contacts that carry this rail. */
   readonly contacts: number;
@@ -14,9 +14,9 @@ export interface PlugRail {
   readonly currentA: Range;
 }
 
-export interface PlugRating {
-  readonly plug: Plug;
-  readonly rails: readonly PlugRail[];
+export interface ConnectorRating {
+  readonly connector: Connector;
+  readonly rails: readonly ConnectorRail[];
   /** Sustained power at 12 V; at the low end nobody disputes it, above the high end it is too much. */
   readonly powerW: Range;
   readonly source: string;
@@ -30,74 +30,74 @@ const GUIDE = 'ATX Version 3 Multi Rail Desktop Platform Power Supply Design Gui
  */
 export const CONTACT_18_AWG_A: Range = { low: 6, high: 8 };
 
-/** Current that each of the six 12 V contacts of a 16-pin plug carries: 55 A over six. Source: doc. 336521, tables 3-5 and 5-7. */
+/** Current that each of the six 12 V contacts of a 16-pin connector carries: 55 A over six. Source: doc. 336521, tables 3-5 and 5-7. */
 export const SIXTEEN_PIN_CONTACT_A = 55 / 6;
 
 const exactly = (value: number): Range => ({ low: value, high: value });
 
-function byContact(voltageV: number, contacts: number): PlugRail {
+function byContact(voltageV: number, contacts: number): ConnectorRail {
   const { low, high } = CONTACT_18_AWG_A;
   return { voltageV, contacts, currentA: { low: contacts * low, high: contacts * high } };
 }
 
 /**
  * Sustained ratings, averaged over any second.
- * PCIe and 16-pin plugs: doc. 336521, table 3-5. EPS, 24-pin and peripheral plugs: contacts × the
+ * PCIe and 16-pin connectors: doc. 336521, table 3-5. EPS, 24-pin and peripheral connectors: contacts × the
  * 6 to 8 A of section 2.2.1 there, since no table states a power for them. SATA: three contacts a rail
- * of 1.5 A each, Serial ATA specification; 3.3 V is often left out of a lead (common practice).
+ * of 1.5 A each, Serial ATA specification; 3.3 V is often left out of a cable (common practice).
  */
-export const PLUGS: Readonly<Record<Plug, PlugRating>> = {
+export const CONNECTORS: Readonly<Record<Connector, ConnectorRating>> = {
   '24-pin': {
-    plug: '24-pin',
+    connector: '24-pin',
     rails: [byContact(12, 2), byContact(5, 5), byContact(3.3, 4)],
     powerW: { low: 144, high: 192 },
     source: `${GUIDE}, table 5-1 and section 2.2.1`,
   },
   'EPS 8-pin': {
-    plug: 'EPS 8-pin',
+    connector: 'EPS 8-pin',
     rails: [byContact(12, 4)],
     powerW: { low: 288, high: 384 },
     source: `${GUIDE}, sections 2.2.1 and 5.2.2.5`,
   },
   'EPS 4-pin': {
-    plug: 'EPS 4-pin',
+    connector: 'EPS 4-pin',
     rails: [byContact(12, 2)],
     powerW: { low: 144, high: 192 },
     source: `${GUIDE}, section 2.2.1 and table 5-8`,
   },
   'PCIe 6-pin': {
-    plug: 'PCIe 6-pin',
+    connector: 'PCIe 6-pin',
     rails: [{ voltageV: 12, contacts: 2, currentA: exactly(6.75) }],
     powerW: exactly(75),
     source: `${GUIDE}, table 3-5`,
   },
   'PCIe 8-pin': {
-    plug: 'PCIe 8-pin',
+    connector: 'PCIe 8-pin',
     rails: [{ voltageV: 12, contacts: 3, currentA: exactly(13.5) }],
     powerW: exactly(150),
     source: `${GUIDE}, tables 3-5 and 5-5`,
   },
   '16-pin': {
-    plug: '16-pin',
+    connector: '16-pin',
     rails: [{ voltageV: 12, contacts: 6, currentA: exactly(55) }],
     powerW: exactly(600),
     source: `${GUIDE}, tables 3-5 and 5-7`,
   },
   'SATA power': {
-    plug: 'SATA power',
+    connector: 'SATA power',
     rails: [12, 5, 3.3].map((voltageV) => ({ voltageV, contacts: 3, currentA: exactly(4.5) })),
     powerW: exactly(54),
     source: 'Serial ATA specification, power connector: 1.5 A a contact',
   },
   'peripheral 4-pin': {
-    plug: 'peripheral 4-pin',
+    connector: 'peripheral 4-pin',
     rails: [byContact(12, 1), byContact(5, 1)],
     powerW: { low: 72, high: 96 },
     source: `${GUIDE}, section 2.2.1`,
   },
 };
 
-/** Sustained levels a 16-pin plug can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6. */
+/** Sustained levels a 16-pin connector can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6. */
 export const SIXTEEN_PIN_LEVELS_W = [600, 450, 300, 150] as const;
 
 export type SlotLength = 'x1' | 'x4' | 'x8' | 'x16';

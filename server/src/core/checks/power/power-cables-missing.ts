@@ -1,31 +1,31 @@
-// Power plugs that board and cards want, kind by kind, against those that supply and leads bring.
+// Power connectors that board and cards want, kind by kind, against those that supply and cables bring.
 import type { Build } from '../../build/build';
 import { derive, total, type Figure } from '../../figures/figure';
-import { boxedAdapters, plugsBrought, plugsWanted } from '../../figures/leads';
+import { boxedAdapters, connectorsBrought, connectorsWanted } from '../../figures/cables';
 import { join, say, type Said } from '../../figures/say';
 import { all, any, atMost, type Truth } from '../../figures/truth';
-import type { Plug } from '../../trade/plugs';
+import type { Connector } from '../../trade/connectors';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
 interface Count { readonly words: string; readonly eps: boolean; readonly want: Figure; readonly have: Figure; readonly truth: Truth; readonly aside?: () => Said }
 
 export default check({
-  id: 'power-leads-short',
+  id: 'power-cables-missing',
   area: 'power',
   grade: 'stop',
-  what: 'Supply and leads bring as many power plugs of each kind as board and cards want.',
-  why: 'A card without its plug does not start; a board with only one of its EPS inlets fed may hold its processor back.',
-  source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1; plugs of 4+4 and 6+2 contacts serve both sizes: common practice',
+  what: 'Supply and cables bring as many power connectors of each kind as board and cards want.',
+  why: 'A card without its connector does not start; a board with only one of its EPS connectors fed may hold its processor back.',
+  source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1; connectors of 4+4 and 6+2 contacts serve both sizes: common practice',
   examples: [{
     faulty: `
 parts:
-  board: { power-inlets: { 24-pin: 1, EPS 8-pin: 1 } }
-  graphics: { plugs: { PCIe 8-pin: 3 } }
-  supply: { plugs: { 24-pin: 1, EPS 8-pin: 1, PCIe 8-pin: 2 } }
+  board: { power-connectors: { 24-pin: 1, EPS 8-pin: 1 } }
+  graphics: { connectors: { PCIe 8-pin: 3 } }
+  supply: { connectors: { 24-pin: 1, EPS 8-pin: 1, PCIe 8-pin: 2 } }
 # ^^^^^^
 `,
-    instead: 'Choose a supply with three PCIe plugs, or get the third lead from the maker of this one.',
+    instead: 'Choose a supply with three PCIe connectors, or get the third cable from the maker of this one.',
   }],
   test(build, tell) {
     const { supply } = build.parts;
@@ -34,19 +34,19 @@ parts:
     const short = counts.filter(({ truth }) => truth.is === false);
     const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
     tell(outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
-      ...(onlyMoreEps ? { grade: 'short' as const } : {}),
-      broken: () => join(...short.flatMap(({ words, want, have, aside }) => [say`Of ${words} power plugs the parts want ${want}; supply and leads bring ${have}.`, ...(aside ? [aside()] : [])])),
+      ...(onlyMoreEps ? { grade: 'shortfall' as const } : {}),
+      broken: () => join(...short.flatMap(({ words, want, have, aside }) => [say`Of ${words} power connectors the parts want ${want}; supply and cables bring ${have}.`, ...(aside ? [aside()] : [])])),
       fixes: () => [swap(supply)],
     }));
   },
 });
 
-/** Kind by kind; a smaller plug may also be served by what is left of the larger kind that splits. */
+/** Kind by kind; a smaller connector may also be served by what is left of the larger kind that splits. */
 function countsOf(build: Build): Count[] {
-  const wanted = plugsWanted(build);
-  const brought = plugsBrought(build);
-  const count = (words: string, ...kinds: readonly Plug[]): Count => {
-    const sum = (of: ReadonlyMap<Plug, Figure>, verb: string): Figure =>
+  const wanted = connectorsWanted(build);
+  const brought = connectorsBrought(build);
+  const count = (words: string, ...kinds: readonly Connector[]): Count => {
+    const sum = (of: ReadonlyMap<Connector, Figure>, verb: string): Figure =>
       kinds.length === 1 ? of.get(kinds[0]!)! : total(`${words} ${verb}`, 'count', kinds.map((kind) => of.get(kind)!));
     const want = sum(wanted, 'wanted');
     const have = sum(brought, 'brought');
@@ -58,15 +58,15 @@ function countsOf(build: Build): Count[] {
   return counts;
 }
 
-/** A card’s own adapter gives its 16-pin plug too, where PCIe 8-pin plugs enough are left for it. */
+/** A card’s own adapter gives its 16-pin connector too, where PCIe 8-pin connectors enough are left for it. */
 function byAdapter(build: Build, sixteen: Count): Count {
   const { want, have, truth } = sixteen;
   const { count, joins } = boxedAdapters(build);
   if (truth.is === true || want.missing.length > 0 || want.hi === 0 || count.hi === 0) return sixteen;
-  const brought = plugsBrought(build).get('PCIe 8-pin')!;
+  const brought = connectorsBrought(build).get('PCIe 8-pin')!;
   const all16 = total('16-pin brought, adapters of the cards’ boxes among them', 'count', [have, count]);
-  const eights = derive('PCIe 8-pin wanted, those of adapters among them', 'count', [plugsWanted(build).get('PCIe 8-pin')!, want, have, joins],
-    'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × plugs of an adapter', (eight, wanted, has, each) => eight! + Math.max(0, wanted! - has!) * each!);
+  const eights = derive('PCIe 8-pin wanted, those of adapters among them', 'count', [connectorsWanted(build).get('PCIe 8-pin')!, want, have, joins],
+    'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × connectors of an adapter', (eight, wanted, has, each) => eight! + Math.max(0, wanted! - has!) * each!);
   return {
     ...sixteen, truth: any(truth, all(atMost(want, all16), atMost(eights, brought))),
     aside: () => say`The adapter of the card’s own box makes that ${eights} PCIe 8-pin plugs in all, of which there are ${brought}.`,

@@ -1,7 +1,7 @@
-// Materials and compounds.
+// Materials and pastes.
 import { expect, it } from 'vitest';
-import { COMPOUND_CONDUCTIVITY, galliumAttacks, MATERIALS } from '../../../server/src/core/trade/compounds';
-import type { GalliumEffect, MaterialName } from '../../../server/src/core/trade/compounds';
+import { PASTE_CONDUCTIVITY, galliumAttacks, MATERIALS } from '../../../server/src/core/trade/thermal-paste';
+import type { GalliumEffect, MaterialName } from '../../../server/src/core/trade/thermal-paste';
 
 const ROWS: [MaterialName, number, GalliumEffect, boolean, RegExp][] = [
   ['copper', 400, 'stained', false, /^CRC/],
@@ -21,8 +21,8 @@ it.each(ROWS)('%s', (name, conductivityWPerMK, gallium, attacked, source) => {
 
 it('holds no other material', () => expect(Object.keys(MATERIALS)).toEqual(ROWS.map(([name]) => name)));
 
-it('compounds', () => {
-  expect(COMPOUND_CONDUCTIVITY).toEqual({
+it('pastes', () => {
+  expect(PASTE_CONDUCTIVITY).toEqual({
     paste: { low: 1, high: 4 }, pad: { low: 1, high: 5 }, 'gallium alloy': { low: 16.5, high: 28 },
   });
 });

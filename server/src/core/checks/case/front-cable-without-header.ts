@@ -1,4 +1,4 @@
-// Leads of the case’s front panel against the board’s headers for them.
+// Cables of the case’s front panel against the board’s headers for them.
 import type { Build, Placed } from '../../build/build';
 import { between, missing, number, total, unknown, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
@@ -7,20 +7,20 @@ import { all, atMost, lacking, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
-interface Need { readonly kind: string; readonly leads: Figure; readonly headers: Figure; readonly truth: Truth }
+interface Need { readonly kind: string; readonly cables: Figure; readonly headers: Figure; readonly truth: Truth }
 
 export default check({
-  id: 'front-lead-without-header',
+  id: 'front-cable-without-header',
   area: 'case',
-  grade: 'short',
-  what: 'Every front lead of the case finds a header of its kind on the board.',
-  why: 'A front port whose lead has no header is a dead hole in the front of the machine.',
+  grade: 'shortfall',
+  what: 'Every front cable of the case finds a header of its kind on the board.',
+  why: 'A front port whose cable has no header is a dead hole in the front of the machine.',
   source: 'common practice',
   examples: [{
     faulty: `
 parts:
   board: { headers: { F_PANEL: { kind: front panel }, F_USB: { kind: front USB 3 } } }
-  case: { front-leads: [front panel, front USB 3, front USB-C] }
+  case: { front-cables: [front panel, front USB 3, front USB-C] }
 # ^^^^
 `,
     instead: 'Choose a board with a front USB-C header, or do without that port.',
@@ -28,11 +28,11 @@ parts:
   test(build, tell) {
     const { board, case: box } = build.parts;
     if (!board || !box) return;
-    const { 'front-leads': leads } = box.part;
+    const { 'front-cables': cables } = box.part;
     const needs = needsOf(build);
-    tell(outcome(at(box), leads.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(leads, `front leads of ${box.label}`)]), {
-      broken: () => join(...needs.filter(({ truth }) => truth.is === false).map(({ kind, leads: wanted, headers }) =>
-        say`Of ${kind} leads the case has ${wanted}; of headers for them the board has ${headers}.`)),
+    tell(outcome(at(box), cables.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(cables, `front cables of ${box.label}`)]), {
+      broken: () => join(...needs.filter(({ truth }) => truth.is === false).map(({ kind, cables: wanted, headers }) =>
+        say`Of ${kind} cables the case has ${wanted}; of headers for them the board has ${headers}.`)),
       fixes: () => [swap(board), swap(box)],
     }));
   },
@@ -41,11 +41,11 @@ parts:
 const needsOf = memo((build: Build): readonly Need[] => {
   const { board, case: box } = build.parts;
   const counts = new Map<string, number>();
-  for (const lead of box!.part['front-leads'].value ?? []) if (lead.value !== undefined) counts.set(lead.value, (counts.get(lead.value) ?? 0) + 1);
+  for (const cable of box!.part['front-cables'].value ?? []) if (cable.value !== undefined) counts.set(cable.value, (counts.get(cable.value) ?? 0) + 1);
   return [...counts].map(([kind, n]) => {
-    const leads = number(n, `${kind} leads of ${box!.label}`, 'counted in the case’s facts');
+    const cables = number(n, `${kind} cables of ${box!.label}`, 'counted in the case’s facts');
     const headers = headersOf(board!, kind);
-    return { kind, leads, headers, truth: atMost(leads, headers) };
+    return { kind, cables, headers, truth: atMost(cables, headers) };
   });
 });
 

@@ -1,10 +1,10 @@
-// Plugs and slots: every row.
+// Connectors and slots: every row.
 import { describe, expect, it } from 'vitest';
-import { CONTACT_18_AWG_A, PLUGS, SLOT_POWER } from '../../../server/src/core/trade/plugs';
-import type { Plug } from '../../../server/src/core/trade/plugs';
+import { CONTACT_18_AWG_A, CONNECTORS, SLOT_POWER } from '../../../server/src/core/trade/connectors';
+import type { Connector } from '../../../server/src/core/trade/connectors';
 
-/** Plug, power at 12 V, rails as voltage × contacts: low to high current. */
-const ROWS: [Plug, [number, number], [number, number, number, number][]][] = [
+/** Connector, power at 12 V, rails as voltage × contacts: low to high current. */
+const ROWS: [Connector, [number, number], [number, number, number, number][]][] = [
   ['24-pin', [144, 192], [[12, 2, 12, 16], [5, 5, 30, 40], [3.3, 4, 24, 32]]],
   ['EPS 8-pin', [288, 384], [[12, 4, 24, 32]]],
   ['EPS 4-pin', [144, 192], [[12, 2, 12, 16]]],
@@ -15,19 +15,19 @@ const ROWS: [Plug, [number, number], [number, number, number, number][]][] = [
   ['peripheral 4-pin', [72, 96], [[12, 1, 6, 8], [5, 1, 6, 8]]],
 ];
 
-describe('plug ratings', () => {
-  it.each(ROWS)('%s', (plug, [low, high], rails) => {
-    const rating = PLUGS[plug];
-    expect(rating.plug).toBe(plug);
+describe('connector ratings', () => {
+  it.each(ROWS)('%s', (connector, [low, high], rails) => {
+    const rating = CONNECTORS[connector];
+    expect(rating.connector).toBe(connector);
     expect(rating.powerW).toEqual({ low, high });
     expect(rating.rails).toEqual(rails.map(([voltageV, contacts, lowA, highA]) => ({
       voltageV, contacts, currentA: { low: lowA, high: highA },
     })));
-    expect(rating.source).toMatch(plug === 'SATA power' ? /^Serial ATA/ : /^ATX Version 3 .*doc\. 336521, (section|table)/);
+    expect(rating.source).toMatch(connector === 'SATA power' ? /^Serial ATA/ : /^ATX Version 3 .*doc\. 336521, (section|table)/);
   });
 
   it('holds nothing else', () => {
-    expect(Object.keys(PLUGS)).toEqual(ROWS.map(([plug]) => plug));
+    expect(Object.keys(CONNECTORS)).toEqual(ROWS.map(([connector]) => connector));
     expect(CONTACT_18_AWG_A).toEqual({ low: 6, high: 8 });
   });
 });
