@@ -31,7 +31,10 @@ const WORKBENCH = { 'code-server': '4.100.3', ripgrep: '1.18.0', recipe: 1 };
 
 export function programPath(name) {
   const folders = [...(process.env.PATH ?? '').split(delimiter), '/usr/sbin', '/sbin'];
-  return folders.filter(Boolean).map((folder) => join(folder, name)).find(isProgram);
+  return folders
+    .filter(Boolean)
+    .map((folder) => join(folder, name))
+    .find(isProgram);
 }
 
 export function chromiumPath() {
@@ -74,13 +77,21 @@ export async function providePackages(names = packageNames, say = () => undefine
   if (missing.length === 0) return { missing, message: '' };
   const asRoot = await rootPrefix();
   if (!asRoot) {
-    return { missing, message: `Missing: ${missing.join(', ')}. Not installed: this needs root on a Debian system. Run: sudo apt-get install ${missing.join(' ')}` };
+    return {
+      missing,
+      message:
+        `Missing: ${missing.join(', ')}. Not installed: this needs root on a Debian system. Run: sudo ` +
+        `apt-get install ${missing.join(' ')}`,
+    };
   }
   say(`Installing Debian packages: ${missing.join(' ')}`);
   const failure = await aptInstall(asRoot, missing);
   const left = missingPackages(missing);
   if (left.length === 0) return { missing: left, message: '' };
-  return { missing: left, message: `Missing: ${left.join(', ')}. ${failure ?? 'apt-get ended well, yet they are not there.'}` };
+  return {
+    missing: left,
+    message: `Missing: ${left.join(', ')}. ${failure ?? 'apt-get ended well, yet they are not there.'}`,
+  };
 }
 
 /** What to put before apt-get to run it as root, or undefined where we cannot. */
@@ -95,7 +106,17 @@ async function rootPrefix() {
 /** Installs by apt-get, refreshing the lists only when the first try fails. Returns what went wrong, if anything. */
 async function aptInstall(asRoot, names) {
   const apt = (args, limitMs) => {
-    const line = [...asRoot, 'env', 'DEBIAN_FRONTEND=noninteractive', 'apt-get', '-q', '-y', '-o', 'DPkg::Lock::Timeout=60', ...args];
+    const line = [
+      ...asRoot,
+      'env',
+      'DEBIAN_FRONTEND=noninteractive',
+      'apt-get',
+      '-q',
+      '-y',
+      '-o',
+      'DPkg::Lock::Timeout=60',
+      ...args,
+    ];
     return runGroup(line[0], line.slice(1), { limitMs });
   };
   const install = ['install', '--no-install-recommends', ...names];
@@ -182,7 +203,10 @@ async function main(names) {
     return 2;
   }
   const wanted = names.length > 0 ? names : [...packageNames, 'workbench'];
-  const { message } = await providePackages(wanted.filter((name) => name !== 'workbench'), say);
+  const { message } = await providePackages(
+    wanted.filter((name) => name !== 'workbench'),
+    say,
+  );
   if (message) say(message);
   try {
     if (wanted.includes('workbench')) await provideWorkbench(say);

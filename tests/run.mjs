@@ -1,4 +1,5 @@
-// Runs all tests: brings what they need, builds what they test, then the suites one after the other, and counts them together.
+// Runs all tests: brings what they need, builds what they test, then the suites one after the other, and counts them
+// together.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -19,7 +20,15 @@ const vitest = join(root, 'node_modules/vitest/vitest.mjs');
 
 function suite(name, config) {
   const report = join(scratch, `${name}.json`);
-  const ok = run(`tests: ${name}`, [vitest, 'run', '--config', config, '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`]);
+  const ok = run(`tests: ${name}`, [
+    vitest,
+    'run',
+    '--config',
+    config,
+    '--reporter=dot',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+  ]);
   try {
     const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8'));
     return { ok, passed: numPassedTests, failed: numFailedTests, skipped: numPendingTests };
@@ -35,7 +44,9 @@ const steps = [
   ['the extension', ['server/tools/package.mjs']],
 ];
 const failedStep = steps.find(([label, args]) => !run(label, args));
-const results = failedStep ? [] : [suite('core, command, server', 'vitest.config.mts'), suite('editors', 'tests/editors/vitest.config.ts')];
+const results = failedStep
+  ? []
+  : [suite('core, command, server', 'vitest.config.mts'), suite('editors', 'tests/editors/vitest.config.ts')];
 rmSync(scratch, { recursive: true, force: true });
 
 const sum = (key) => results.reduce((total, result) => total + result[key], 0);

@@ -1,5 +1,14 @@
 // Pages on checks: read-only documents whose text the server writes, shown as Markdown.
-import { commands, EventEmitter, languages, Uri, window, workspace, type Disposable, type TextDocumentContentProvider } from 'vscode';
+import {
+  commands,
+  EventEmitter,
+  languages,
+  Uri,
+  window,
+  workspace,
+  type Disposable,
+  type TextDocumentContentProvider,
+} from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
 
@@ -15,23 +24,31 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
   }
 
   async provideTextDocumentContent({ path }: Uri): Promise<string> {
-    const page = await this.client.sendRequest<ToServer['fettle/explain']['result']>('fettle/explain', { check: path.replace(/\.md$/, '') });
+    const page = await this.client.sendRequest<ToServer['fettle/explain']['result']>('fettle/explain', {
+      check: path.replace(/\.md$/, ''),
+    });
     return page?.markdown ?? 'There is no check of this name.\n';
   }
 
   /** Shows the page of a check; without a name, that of the finding at the cursor, or of one that is asked for. */
   async show(check: unknown): Promise<void> {
-    const id = typeof check === 'string' ? check : (await this.atCursor());
+    const id = typeof check === 'string' ? check : await this.atCursor();
     if (id === undefined || !/^[a-z0-9.-]{1,80}$/.test(id)) return;
     await commands.executeCommand('markdown.showPreview', Uri.from({ scheme, path: `${id}.md` }));
   }
 
   private async atCursor(): Promise<string | undefined> {
     const editor = window.activeTextEditor;
-    const found = editor ? languages.getDiagnostics(editor.document.uri).filter(({ source, range }) => source === 'fettle' && range.contains(editor.selection.active)) : [];
+    const found = editor
+      ? languages
+          .getDiagnostics(editor.document.uri)
+          .filter(({ source, range }) => source === 'fettle' && range.contains(editor.selection.active))
+      : [];
     const ids = [...new Set(found.flatMap(({ code }) => (typeof code === 'string' ? [code] : [])))];
     if (ids.length === 1) return ids[0];
-    return ids.length > 1 ? window.showQuickPick(ids, { title: 'Which check?' }) : window.showInputBox({ title: 'Which check?', prompt: 'The name of a check, as a finding gives it.' });
+    return ids.length > 1
+      ? window.showQuickPick(ids, { title: 'Which check?' })
+      : window.showInputBox({ title: 'Which check?', prompt: 'The name of a check, as a finding gives it.' });
   }
 
   dispose(): void {

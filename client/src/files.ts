@@ -1,4 +1,5 @@
-// Answers the server’s file requests from the editor’s own file system, within the workspace’s folders and nowhere else.
+// Answers the server’s file requests from the editor’s own file system, within the workspace’s folders and nowhere
+// else.
 import { Disposable, FileType, Uri, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToClient } from '../../server/src/language/requests';
@@ -11,7 +12,10 @@ const utf8 = new TextDecoder('utf-8', { fatal: true });
 export function answerFiles(client: BaseLanguageClient): Disposable {
   return Disposable.from(
     client.onRequest('fettle/findPath', within<'fettle/findPath'>(findPath)),
-    client.onRequest<ToClient['fettle/readFile']['result'], void>('fettle/readFile', within<'fettle/readFile'>(readFile)),
+    client.onRequest<ToClient['fettle/readFile']['result'], void>(
+      'fettle/readFile',
+      within<'fettle/readFile'>(readFile),
+    ),
     client.onRequest('fettle/listFolder', within<'fettle/listFolder'>(listFolder)),
   );
 }
@@ -19,7 +23,9 @@ export function answerFiles(client: BaseLanguageClient): Disposable {
 type Method = keyof ToClient;
 
 /** Answers for addresses in the workspace only. */
-function within<M extends Method>(work: (uri: Uri) => Promise<ToClient[M]['result']>): (params: ToClient[M]['params']) => Promise<ToClient[M]['result'] | null> {
+function within<M extends Method>(
+  work: (uri: Uri) => Promise<ToClient[M]['result']>,
+): (params: ToClient[M]['params']) => Promise<ToClient[M]['result'] | null> {
   return async (params) => {
     const uri = Uri.parse(params.uri, true);
     return workspace.getWorkspaceFolder(uri) ? work(uri) : null;
@@ -41,8 +47,13 @@ async function findPath(uri: Uri): Promise<ToClient['fettle/findPath']['result']
   if (type === undefined || !bound) return null;
   const isFolder = (type & FileType.Directory) !== 0;
   let root = isFolder ? uri : Uri.joinPath(uri, '..');
-  while (root.path !== bound.path && (await typeOf(Uri.joinPath(root, house))) === undefined) root = Uri.joinPath(root, '..');
-  return { kind: isFolder ? 'folder' : 'file', root: root.toString(), name: uri.path.slice(root.path.length).replace(/^\//, '') };
+  while (root.path !== bound.path && (await typeOf(Uri.joinPath(root, house))) === undefined)
+    root = Uri.joinPath(root, '..');
+  return {
+    kind: isFolder ? 'folder' : 'file',
+    root: root.toString(),
+    name: uri.path.slice(root.path.length).replace(/^\//, ''),
+  };
 }
 
 async function readFile(uri: Uri): Promise<ToClient['fettle/readFile']['result']> {

@@ -1,7 +1,14 @@
 // Client wiring: starts the server, registers the commands, shows what the server says.
 import {
-  commands, languages, LanguageStatusSeverity, ProgressLocation, window, workspace,
-  type Disposable, type ExtensionContext, type LanguageStatusItem,
+  commands,
+  languages,
+  LanguageStatusSeverity,
+  ProgressLocation,
+  window,
+  workspace,
+  type Disposable,
+  type ExtensionContext,
+  type LanguageStatusItem,
 } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src/language/requests';
@@ -34,11 +41,23 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
   });
   const status = statusItem();
   const pages = new ExplainPages(client);
-  context.subscriptions.push(log, status, pages, answerFiles(client), ...register(client, status, pages, () => log.show()), client);
+  context.subscriptions.push(
+    log,
+    status,
+    pages,
+    answerFiles(client),
+    ...register(client, status, pages, () => log.show()),
+    client,
+  );
   await run(status, () => client.start());
 }
 
-function register(client: BaseLanguageClient, status: LanguageStatusItem, pages: ExplainPages, showLog: () => void): Disposable[] {
+function register(
+  client: BaseLanguageClient,
+  status: LanguageStatusItem,
+  pages: ExplainPages,
+  showLog: () => void,
+): Disposable[] {
   return [
     commands.registerCommand('fettle.checkWorkspace', () => reported(() => checkWorkspace(client))),
     commands.registerCommand('fettle.explain', (check?: unknown) => reported(() => pages.show(check))),
@@ -53,8 +72,10 @@ async function restart(client: BaseLanguageClient): Promise<void> {
 }
 
 async function checkWorkspace(client: BaseLanguageClient): Promise<void> {
-  const checked = await window.withProgress({ location: ProgressLocation.Window, title: 'Fettle checks the workspace' }, () =>
-    client.sendRequest<ToServer['fettle/checkWorkspace']['result']>('fettle/checkWorkspace'));
+  const checked = await window.withProgress(
+    { location: ProgressLocation.Window, title: 'Fettle checks the workspace' },
+    () => client.sendRequest<ToServer['fettle/checkWorkspace']['result']>('fettle/checkWorkspace'),
+  );
   for (const trouble of checked.troubles) client.outputChannel.appendLine(trouble);
   void window.showInformationMessage(summary(checked));
   await commands.executeCommand('workbench.actions.view.problems');
@@ -63,7 +84,10 @@ async function checkWorkspace(client: BaseLanguageClient): Promise<void> {
 function summary({ files, worst, troubles }: WorkspaceChecked): string {
   const counts = Object.entries(worst).map(([grade, count]) => `${count} at worst ${grade}`);
   const unread = troubles.length > 0 ? ` ${troubles.length} could not be read; the log says why.` : '';
-  return `${files} ${files === 1 ? 'file' : 'files'} checked: ${counts.length > 0 ? counts.join(', ') : 'nothing found'}.${unread}`;
+  return (
+    `${files} ${files === 1 ? 'file' : 'files'} checked: ` +
+    `${counts.length > 0 ? counts.join(', ') : 'nothing found'}.${unread}`
+  );
 }
 
 /** Runs a command; what goes wrong is told, and nothing else is held up. */
@@ -76,7 +100,10 @@ async function reported(work: () => Promise<void>): Promise<void> {
 }
 
 function statusItem(): LanguageStatusItem {
-  const status = languages.createLanguageStatusItem('fettle.server', languageIds.map((language) => ({ language })));
+  const status = languages.createLanguageStatusItem(
+    'fettle.server',
+    languageIds.map((language) => ({ language })),
+  );
   status.name = 'Fettle';
   status.command = { title: 'Show the log', command: 'fettle.showLog' };
   return status;
@@ -92,4 +119,3 @@ async function run(status: LanguageStatusItem, work: () => Promise<void>): Promi
     void window.showErrorMessage(`Fettle could not start: ${error instanceof Error ? error.message : String(error)}`);
   }
 }
-

@@ -1,6 +1,11 @@
 // Entry in a browser: the server is a worker, and reads files through the editor.
 import { Uri, workspace, type ExtensionContext } from 'vscode';
-import { BrowserMessageReader, BrowserMessageWriter, LanguageClient, type MessageTransports } from 'vscode-languageclient/browser';
+import {
+  BrowserMessageReader,
+  BrowserMessageWriter,
+  LanguageClient,
+  type MessageTransports,
+} from 'vscode-languageclient/browser';
 import { start } from './start';
 
 // The compiler is told of no page; what a worker is, the client library knows.

@@ -5,7 +5,8 @@ import { NodeAddresses } from './host/node-addresses';
 import { serveProcess } from './language/process';
 
 // A fault in a step nobody waits for is told, and the server serves on.
-const tell = (error: unknown): void => void process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+const tell = (error: unknown): void =>
+  void process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
 process.on('uncaughtException', tell);
 process.on('unhandledRejection', tell);
 

@@ -1,4 +1,5 @@
-// Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node server/tools/build.mjs
+// Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node
+// server/tools/build.mjs
 import { spawnSync } from 'node:child_process';
 import { existsSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
@@ -7,10 +8,23 @@ import { build } from 'esbuild';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 
-const common = { bundle: true, minify: true, platform: 'node', target: 'node20', format: 'cjs', legalComments: 'none', logLevel: 'warning', absWorkingDir: root };
+const common = {
+  bundle: true,
+  minify: true,
+  platform: 'node',
+  target: 'node20',
+  format: 'cjs',
+  legalComments: 'none',
+  logLevel: 'warning',
+  absWorkingDir: root,
+};
 
 /** In a browser’s worker the same code speaks over messages instead of streams. */
-const browser = { platform: 'browser', target: 'es2022', alias: { 'vscode-languageserver/node': 'vscode-languageserver/browser' } };
+const browser = {
+  platform: 'browser',
+  target: 'es2022',
+  alias: { 'vscode-languageserver/node': 'vscode-languageserver/browser' },
+};
 
 /** Each bundle with its entry; a bundle whose entry is not there is left out. */
 export const bundles = [
@@ -25,7 +39,9 @@ export const bundles = [
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */
 export async function buildAll() {
   const begun = new Date();
-  await Promise.all(bundles.map(({ entry, out, more }) => build({ ...common, ...more, entryPoints: [entry], outfile: out })));
+  await Promise.all(
+    bundles.map(({ entry, out, more }) => build({ ...common, ...more, entryPoints: [entry], outfile: out })),
+  );
   compileAhead();
   // Its time tells the setup that everything up to then is built.
   writeFileSync(join(root, 'dist/.built'), '');
@@ -37,7 +53,9 @@ export async function buildAll() {
 function compileAhead() {
   rmSync(join(root, 'dist/fettle.compiled'), { force: true });
   const words = existsSync(join(root, 'samples')) ? ['check', 'samples'] : ['check', 'tests/editors/workspace'];
-  const { error } = spawnSync(process.execPath, [join(root, 'server/tools/compile.cjs'), ...words], { stdio: 'ignore' });
+  const { error } = spawnSync(process.execPath, [join(root, 'server/tools/compile.cjs'), ...words], {
+    stdio: 'ignore',
+  });
   if (error) throw error;
 }
 

@@ -18,7 +18,9 @@ function read(path: string): string | undefined {
 /** Files of an owned folder that no generator makes any more. */
 function leftOver(folder: string, made: ReadonlySet<string>): string[] {
   try {
-    return readdirSync(join(root, folder)).map((file) => `${folder}/${file}`).filter((path) => !made.has(path));
+    return readdirSync(join(root, folder))
+      .map((file) => `${folder}/${file}`)
+      .filter((path) => !made.has(path));
   } catch {
     return [];
   }

@@ -1,4 +1,5 @@
-// Whether something made is older than what it is made from. Only modules of Node: it runs before anything is installed.
+// Whether something made is older than what it is made from. Only modules of Node: it runs before anything is
+// installed.
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 

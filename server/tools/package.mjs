@@ -10,7 +10,20 @@ const vsix = join(root, 'dist/fettle.vsix');
 const vsce = join(dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce');
 
 await buildAll();
-const { status } = spawnSync(process.execPath, [vsce, 'package', '--no-dependencies', '--allow-missing-repository', '--skip-license', '--no-rewrite-relative-links', '--out', vsix], { cwd: root, stdio: 'inherit' });
+const { status } = spawnSync(
+  process.execPath,
+  [
+    vsce,
+    'package',
+    '--no-dependencies',
+    '--allow-missing-repository',
+    '--skip-license',
+    '--no-rewrite-relative-links',
+    '--out',
+    vsix,
+  ],
+  { cwd: root, stdio: 'inherit' },
+);
 if (status !== 0) process.exit(status ?? 1);
 const { size } = statSync(vsix);
 if (size > mostBytes) {

@@ -14,7 +14,11 @@ const installed = at('node_modules/.package-lock.json');
 
 function run(words, ...args) {
   process.stderr.write(`${words}\n`);
-  const { status, error } = spawnSync(args[0], args.slice(1), { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], shell: process.platform === 'win32' });
+  const { status, error } = spawnSync(args[0], args.slice(1), {
+    cwd: root,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    shell: process.platform === 'win32',
+  });
   if (status === 0) return true;
   process.stderr.write(`${words} failed${error ? `: ${error.message}` : ` with status ${status}`}.\n`);
   return false;
@@ -31,7 +35,11 @@ function install() {
 
 function build() {
   const sources = ['server/src', 'client/src'].filter((folder) => existsSync(at(folder)));
-  const latest = Math.max(...sources.map((folder) => lastChangeIn(at(folder))), changedAt(at('server/tools/build.mjs')) ?? 0, changedAt(installed) ?? 0);
+  const latest = Math.max(
+    ...sources.map((folder) => lastChangeIn(at(folder))),
+    changedAt(at('server/tools/build.mjs')) ?? 0,
+    changedAt(installed) ?? 0,
+  );
   const made = changedAt(at('dist/.built'));
   if (made !== undefined && made >= latest && existsSync(at('dist/fettle.js'))) return true;
   rmSync(at('dist/.built'), { force: true });

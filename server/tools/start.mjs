@@ -5,5 +5,8 @@ import { fileURLToPath } from 'node:url';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const words = process.argv.length > 2 ? process.argv.slice(2) : ['check', 'samples'];
-const { status } = spawnSync(process.execPath, [join(root, 'dist/fettle.js'), ...words], { cwd: root, stdio: 'inherit' });
+const { status } = spawnSync(process.execPath, [join(root, 'dist/fettle.js'), ...words], {
+  cwd: root,
+  stdio: 'inherit',
+});
 process.exitCode = status === 0 || status === 1 ? 0 : (status ?? 2);

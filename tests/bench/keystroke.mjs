@@ -8,7 +8,11 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const require = createRequire(import.meta.url);
-const { createProtocolConnection, StreamMessageReader, StreamMessageWriter } = require('vscode-languageserver-protocol/node');
+const {
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} = require('vscode-languageserver-protocol/node');
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const strokes = Number(process.argv[2] ?? 300);
@@ -20,7 +24,14 @@ function buildOf(lines) {
   const desk = readFileSync(join(root, 'samples/survey-desk.pcbuild.yaml'), 'utf8').trimEnd().split('\n');
   const at = desk.findIndex((line) => line.startsWith('  graphics:'));
   for (let i = 1; desk.length < lines; i++) {
-    const drive = [`    - name: shelf-${i}`, '      use: lumen/vault-12t', `      port: SATA_${(i % 6) + 1}`, '      bay: 3.5 in', `      capacity: ${i + 1} TB`, '      partitions: GPT'];
+    const drive = [
+      `    - name: shelf-${i}`,
+      '      use: lumen/vault-12t',
+      `      port: SATA_${(i % 6) + 1}`,
+      '      bay: 3.5 in',
+      `      capacity: ${i + 1} TB`,
+      '      partitions: GPT',
+    ];
     desk.splice(at, 0, ...drive.slice(0, lines - desk.length));
   }
   return `${desk.join('\n')}\n`;
@@ -30,9 +41,12 @@ function buildOf(lines) {
 function workspaceOf(text) {
   const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'));
   cpSync(join(root, 'samples'), folder, { recursive: true });
-  const parts = readdirSync(join(folder, 'parts'), { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.part.yaml'));
+  const parts = readdirSync(join(folder, 'parts'), { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.part.yaml'),
+  );
   mkdirSync(join(folder, 'parts/store'));
-  for (let i = 0; i < partFiles; i++) cpSync(join(folder, 'parts', parts[i % parts.length]), join(folder, `parts/store/part-${i}.part.yaml`));
+  for (let i = 0; i < partFiles; i++)
+    cpSync(join(folder, 'parts', parts[i % parts.length]), join(folder, `parts/store/part-${i}.part.yaml`));
   writeFileSync(join(folder, 'bench.pcbuild.yaml'), text);
   return folder;
 }
@@ -45,14 +59,24 @@ class Contestant {
   constructor(name, script, args) {
     this.name = name;
     this.process = spawn(process.execPath, [script, ...args], { stdio: ['pipe', 'pipe', 'inherit'] });
-    this.connection = createProtocolConnection(new StreamMessageReader(this.process.stdout), new StreamMessageWriter(this.process.stdin));
-    this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, version, diagnostics }) => this.arrived?.(uri, version, diagnostics));
+    this.connection = createProtocolConnection(
+      new StreamMessageReader(this.process.stdout),
+      new StreamMessageWriter(this.process.stdin),
+    );
+    this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, version, diagnostics }) =>
+      this.arrived?.(uri, version, diagnostics),
+    );
     this.connection.listen();
   }
 
   async open(folder, text) {
     const uri = pathToFileURL(folder).href;
-    await this.connection.sendRequest('initialize', { processId: process.pid, rootUri: uri, workspaceFolders: [{ uri, name: 'bench' }], capabilities: {} });
+    await this.connection.sendRequest('initialize', {
+      processId: process.pid,
+      rootUri: uri,
+      workspaceFolders: [{ uri, name: 'bench' }],
+      capabilities: {},
+    });
     await this.connection.sendNotification('initialized', {});
     this.uri = `${uri}/bench.pcbuild.yaml`;
     this.version = 1;
@@ -60,12 +84,17 @@ class Contestant {
     const character = text.split('\n')[line].indexOf('31') + 1;
     this.range = { start: { line, character }, end: { line, character: character + 1 } };
     const first = this.until(1);
-    await this.connection.sendNotification('textDocument/didOpen', { textDocument: { uri: this.uri, languageId: 'fettle-build', version: 1, text } });
+    await this.connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri: this.uri, languageId: 'fettle-build', version: 1, text },
+    });
     this.found = await first;
   }
 
   until(version) {
-    return new Promise((resolve) => (this.arrived = (uri, got, diagnostics) => uri === this.uri && got === version && resolve(diagnostics.length)));
+    return new Promise(
+      (resolve) =>
+        (this.arrived = (uri, got, diagnostics) => uri === this.uri && got === version && resolve(diagnostics.length)),
+    );
   }
 
   /** One keystroke: a digit typed over another. */
@@ -73,7 +102,10 @@ class Contestant {
     const version = ++this.version;
     const done = this.until(version);
     const begun = performance.now();
-    void this.connection.sendNotification('textDocument/didChange', { textDocument: { uri: this.uri, version }, contentChanges: [{ range: this.range, text: String(version % 10) }] });
+    void this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri: this.uri, version },
+      contentChanges: [{ range: this.range, text: String(version % 10) }],
+    });
     await done;
     if (keep) this.times.push(performance.now() - begun);
   }
@@ -92,12 +124,19 @@ class Contestant {
 async function race(lines) {
   const text = buildOf(lines);
   const folder = workspaceOf(text);
-  const contestants = [new Contestant('floor', fileURLToPath(new URL('floor.mjs', import.meta.url)), []), new Contestant('fettle', join(root, 'dist/server.js'), ['--stdio'])];
+  const contestants = [
+    new Contestant('floor', fileURLToPath(new URL('floor.mjs', import.meta.url)), []),
+    new Contestant('fettle', join(root, 'dist/server.js'), ['--stdio']),
+  ];
   try {
     for (const one of contestants) await one.open(folder, text);
     for (let i = 0; i < warmUp + strokes; i++) for (const one of contestants) await one.stroke(i >= warmUp);
     const [floor, fettle] = contestants;
-    for (const one of contestants) console.log(`${lines} lines  ${one.name.padEnd(7)} median ${one.share(0.5).toFixed(2)} ms  p95 ${one.share(0.95).toFixed(2)} ms  (${one.found} findings)`);
+    for (const one of contestants)
+      console.log(
+        `${lines} lines  ${one.name.padEnd(7)} median ${one.share(0.5).toFixed(2)} ms  p95 ` +
+          `${one.share(0.95).toFixed(2)} ms  (${one.found} findings)`,
+      );
     console.log(`${lines} lines  ratio   median ${(fettle.share(0.5) / floor.share(0.5)).toFixed(2)}`);
   } finally {
     for (const one of contestants) one.end();

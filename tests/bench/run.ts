@@ -1,10 +1,15 @@
-// The speed that is promised, measured. Run: npm run bench [quick] [checksOnOne swaps …]. `quick` makes the large workspaces a tenth as large.
+// The speed that is promised, measured. Run: npm run bench [quick] [checksOnOne swaps …]. `quick` makes the large
+// workspaces a tenth as large.
 import { spawn, spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import Ajv from 'ajv/dist/2020';
-import { createProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node';
+import {
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver-protocol/node';
 import { parseDocument } from 'yaml';
 import { Build, kindOfPart } from '../../server/src/core/build/build';
 import { inspect } from '../../server/src/core/build/inspect';
@@ -24,11 +29,14 @@ const copies = 30;
 const scale = process.argv.includes('quick') ? 10 : 1;
 const ms = (value: number): string => `${value < 10 ? value.toFixed(2) : value.toFixed(0)} ms`;
 const rows: Row[] = [];
-const add = (figure: string, measured: string, target: string, met?: boolean): void => void rows.push({ figure, measured, target, met });
+const add = (figure: string, measured: string, target: string, met?: boolean): void =>
+  void rows.push({ figure, measured, target, met });
 
 /** The floor in process: the library parses a text of 150 lines, and the compiled schema is held against it. */
 function floorOf(text: string): () => unknown {
-  const validate = new Ajv({ allErrors: true, strict: false }).compile(JSON.parse(readFileSync(join(root, 'schemas/build.schema.json'), 'utf8')) as object);
+  const validate = new Ajv({ allErrors: true, strict: false }).compile(
+    JSON.parse(readFileSync(join(root, 'schemas/build.schema.json'), 'utf8')) as object,
+  );
   return () => validate(parseDocument(text).toJS());
 }
 
@@ -40,7 +48,10 @@ const often = 20;
 
 /** The median, turn by turn, of one contestant's time over another's: a machine that slows down slows both. */
 function ratio(times: readonly number[], floors: readonly number[]): number {
-  const turns = Array.from({ length: times.length / often }, (_, turn) => [times, floors].map((all) => median(all.slice(turn * often, (turn + 1) * often))) as [number, number]);
+  const turns = Array.from(
+    { length: times.length / often },
+    (_, turn) => [times, floors].map((all) => median(all.slice(turn * often, (turn + 1) * often))) as [number, number],
+  );
   return median(turns.map(([own, floor]) => own / floor));
 }
 
@@ -54,11 +65,23 @@ function checksOnOne(): void {
     const kept = new Build(doc, find, house, today);
     const fresh = (): unknown => judgeBuild(new Build(doc, find, house, today));
     const typed = (): unknown => (doc.memo.delete(inspect), fresh());
-    const [floors, judged, ...others] = inTurns(100, 100, [floor, () => judgeBuild(kept), fresh, typed, () => parse(doc.text)], often) as [number[], number[], ...number[][]];
+    const [floors, judged, ...others] = inTurns(
+      100,
+      100,
+      [floor, () => judgeBuild(kept), fresh, typed, () => parse(doc.text)],
+      often,
+    ) as [number[], number[], ...number[][]];
     const atStated = statedFloor * ratio(judged, floors);
-    add(`all checks on a parsed build, ${name}, median`, `${ms(median(judged))}; ${ms(atStated)} where the floor is ${statedFloor}`, '0.30 ms', atStated <= 0.3);
+    add(
+      `all checks on a parsed build, ${name}, median`,
+      `${ms(median(judged))}; ${ms(atStated)} where the floor is ${statedFloor}`,
+      '0.30 ms',
+      atStated <= 0.3,
+    );
     const words = ['with its parts and figures read anew', 'with the text inspected anew as well', 'reading its text'];
-    others.forEach((times, i) => add(`  ${words[i]}`, `${ms(median(times))}; ${ms(statedFloor * ratio(times, floors))}`, ''));
+    others.forEach((times, i) =>
+      add(`  ${words[i]}`, `${ms(median(times))}; ${ms(statedFloor * ratio(times, floors))}`, ''),
+    );
   }
 }
 
@@ -66,7 +89,8 @@ function checksOnOne(): void {
 function manyParts(docs: ReadonlyMap<string, Doc>): Map<string, Doc> {
   const many = new Map(docs);
   for (const [name, doc] of docs) {
-    for (let i = 0; doc.kind === 'part' && i < copies; i++) many.set(name.replace('.part', `-${i}.part`), new Doc(name.replace('.part', `-${i}.part`), 'part', doc.text));
+    for (let i = 0; doc.kind === 'part' && i < copies; i++)
+      many.set(name.replace('.part', `-${i}.part`), new Doc(name.replace('.part', `-${i}.part`), 'part', doc.text));
   }
   return many;
 }
@@ -75,41 +99,75 @@ function swaps(): void {
   const { docs, house, builds } = readSamples();
   const many = manyParts(docs);
   const floor = floorOf(builds.find((build) => build.doc.name.startsWith('flood-gauge'))!.doc.text);
-  const parts = [...many.values()].filter((one) => one.kind === 'part').map((one): Candidate & { kind: unknown } => ({ name: one.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc: one, kind: kindOfPart(one) }));
+  const parts = [...many.values()]
+    .filter((one) => one.kind === 'part')
+    .map((one): Candidate & { kind: unknown } => ({
+      name: one.name.replace(/^parts\/|\.part\.yaml$/g, ''),
+      doc: one,
+      kind: kindOfPart(one),
+    }));
   for (const name of ['counter-pc', 'flood-gauge', 'survey-desk']) {
     const { doc } = builds.find((build) => build.doc.name.startsWith(name))!;
     const build = new Build(doc, findIn(many), house, today);
     const before = judgeBuild(build);
-    const places = build.all().map((placed) => ({ placed, candidates: parts.filter(({ kind }) => kind === placed.kind) }));
-    const rank = (): void => places.forEach(({ placed, candidates }) => bestSwaps(build, before, placed, candidates, 20));
-    const floors = (): void => { for (let i = 0; i < 100; i++) floor(); };
+    const places = build
+      .all()
+      .map((placed) => ({ placed, candidates: parts.filter(({ kind }) => kind === placed.kind) }));
+    const rank = (): void =>
+      places.forEach(({ placed, candidates }) => bestSwaps(build, before, placed, candidates, 20));
+    const floors = (): void => {
+      for (let i = 0; i < 100; i++) floor();
+    };
     const [hundred, time] = inTurns(15, 5, [floors, rank]).map(median) as [number, number];
     const rate = (places.reduce((sum, { candidates }) => sum + candidates.length, 0) / time) * 1000;
     const atStated = (rate * hundred) / 100 / statedFloor;
-    add(`${parts.length} parts ranked in their places of ${name}, a second`, `${Math.round(rate)}; ${Math.round(atStated)} where the floor is ${statedFloor}`, '5000', atStated >= 5000);
+    add(
+      `${parts.length} parts ranked in their places of ${name}, a second`,
+      `${Math.round(rate)}; ${Math.round(atStated)} where the floor is ${statedFloor}`,
+      '5000',
+      atStated >= 5000,
+    );
   }
 }
 
 function keystrokes(): void {
-  const { stdout } = spawnSync(process.execPath, [join(__dirname, 'keystroke.mjs'), String(300 / scale)], { encoding: 'utf8' });
+  const { stdout } = spawnSync(process.execPath, [join(__dirname, 'keystroke.mjs'), String(300 / scale)], {
+    encoding: 'utf8',
+  });
   for (const lines of [150, 600]) {
-    const of = (who: string): [string, string] => (new RegExp(`^${lines} lines {2}${who} +median (\\S+) ms {2}p95 (\\S+) ms`, 'm').exec(stdout)?.slice(1) ?? ['?', '?']) as [string, string];
+    const of = (who: string): [string, string] =>
+      (new RegExp(`^${lines} lines {2}${who} +median (\\S+) ms {2}p95 (\\S+) ms`, 'm').exec(stdout)?.slice(1) ?? [
+        '?',
+        '?',
+      ]) as [string, string];
     const [[floor], [own, p95]] = [of('floor'), of('fettle')];
     const ratio = Number(own) / Number(floor);
-    add(`keystroke to findings, ${lines} lines, to the floor`, `${ratio.toFixed(2)} (${own} ms)`, '1.25', ratio <= 1.25);
+    add(
+      `keystroke to findings, ${lines} lines, to the floor`,
+      `${ratio.toFixed(2)} (${own} ms)`,
+      '1.25',
+      ratio <= 1.25,
+    );
     if (lines === 150) add('  95th percentile', `${p95} ms`, '8 ms', Number(p95) <= 8);
   }
 }
 
 function cold(): void {
-  const [all, one, node] = inTurns(15, 2, [() => run([command, 'check', 'samples'], root), () => run([command, 'check', 'samples/survey-desk.pcbuild.yaml'], root), () => run(['-e', '0'], root)]) as [number[], number[], number[]];
+  const [all, one, node] = inTurns(15, 2, [
+    () => run([command, 'check', 'samples'], root),
+    () => run([command, 'check', 'samples/survey-desk.pcbuild.yaml'], root),
+    () => run(['-e', '0'], root),
+  ]) as [number[], number[], number[]];
   add('command on the samples, cold', ms(median(all)), '500 ms', median(all) < 500);
   const ratio = median(one) / median(node);
   add('command on one build, cold, to `node -e 0`', `${ratio.toFixed(2)} (${ms(median(one))})`, '2.2', ratio <= 2.2);
 }
 
 async function whole(): Promise<void> {
-  const sizes = [{ builds: 5_000 / scale, parts: 10_000 / scale }, { builds: 10_000 / scale, parts: 20_000 / scale }];
+  const sizes = [
+    { builds: 5_000 / scale, parts: 10_000 / scale },
+    { builds: 10_000 / scale, parts: 20_000 / scale },
+  ];
   const times: number[] = [];
   for (const { builds, parts } of sizes) {
     const folder = makeWorkspace(builds, parts);
@@ -120,9 +178,24 @@ async function whole(): Promise<void> {
       times.push(own.ms);
       if (builds !== sizes[1]!.builds) continue;
       const ratio = own.ms / floor.ms;
-      add(`${builds} builds and ${parts} parts, to parsing them once`, `${ratio.toFixed(2)} (${(own.ms / 1000).toFixed(1)} s)`, '1.3', ratio <= 1.3);
-      add('  peak memory', own.peakMb === undefined ? 'not known' : `${own.peakMb.toFixed(0)} MB`, '400 MB', own.peakMb === undefined ? undefined : own.peakMb <= 400);
-      add('  twice as many files take', `${(times[1]! / times[0]!).toFixed(2)} times as long`, '2.2', times[1]! / times[0]! <= 2.2);
+      add(
+        `${builds} builds and ${parts} parts, to parsing them once`,
+        `${ratio.toFixed(2)} (${(own.ms / 1000).toFixed(1)} s)`,
+        '1.3',
+        ratio <= 1.3,
+      );
+      add(
+        '  peak memory',
+        own.peakMb === undefined ? 'not known' : `${own.peakMb.toFixed(0)} MB`,
+        '400 MB',
+        own.peakMb === undefined ? undefined : own.peakMb <= 400,
+      );
+      add(
+        '  twice as many files take',
+        `${(times[1]! / times[0]!).toFixed(2)} times as long`,
+        '2.2',
+        times[1]! / times[0]! <= 2.2,
+      );
     } finally {
       rmSync(folder, { recursive: true, force: true });
     }
@@ -133,39 +206,79 @@ async function whole(): Promise<void> {
 async function sharedPart(): Promise<void> {
   const builds = 1_000 / scale;
   const folder = makeWorkspace(builds, 2_000 / scale, builds);
-  const server = spawn(process.execPath, [join(root, 'dist/server.js'), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-  const connection = createProtocolConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
+  const server = spawn(process.execPath, [join(root, 'dist/server.js'), '--stdio'], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
+  const connection = createProtocolConnection(
+    new StreamMessageReader(server.stdout),
+    new StreamMessageWriter(server.stdin),
+  );
   const uriOf = (name: string): string => pathToFileURL(join(folder, name)).href;
   const seen = new Set<string>();
   let arrived = (_: string): void => undefined;
   connection.onNotification('textDocument/publishDiagnostics', ({ uri }: { uri: string }) => arrived(uri));
   connection.listen();
   try {
-    await connection.sendRequest('initialize', { processId: process.pid, rootUri: null, workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'bench' }], capabilities: {} });
+    await connection.sendRequest('initialize', {
+      processId: process.pid,
+      rootUri: null,
+      workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'bench' }],
+      capabilities: {},
+    });
     await connection.sendNotification('initialized', {});
-    const open = async (name: string): Promise<void> => connection.sendNotification('textDocument/didOpen', { textDocument: { uri: uriOf(name), languageId: 'fettle-build', version: 1, text: readFileSync(join(folder, name), 'utf8') } });
+    const open = async (name: string): Promise<void> =>
+      connection.sendNotification('textDocument/didOpen', {
+        textDocument: {
+          uri: uriOf(name),
+          languageId: 'fettle-build',
+          version: 1,
+          text: readFileSync(join(folder, name), 'utf8'),
+        },
+      });
     await open('builds/0/b0.pcbuild.yaml');
-    await connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri: uriOf('builds/0/b0.pcbuild.yaml') } });
+    await connection.sendRequest('textDocument/documentSymbol', {
+      textDocument: { uri: uriOf('builds/0/b0.pcbuild.yaml') },
+    });
     const rss = memoryOf(server.pid!, 'VmRSS');
-    add(`server with ${builds} builds beside the open one, memory`, rss === undefined ? 'not known' : `${rss.toFixed(0)} MB`, '120 MB', rss === undefined ? undefined : rss <= 120);
+    add(
+      `server with ${builds} builds beside the open one, memory`,
+      rss === undefined ? 'not known' : `${rss.toFixed(0)} MB`,
+      '120 MB',
+      rss === undefined ? undefined : rss <= 120,
+    );
     await open('parts/tarn-0/mid-3.part.yaml');
     await connection.sendRequest('workspace/executeCommand', { command: 'fettle.checkWorkspace' });
-    const line = readFileSync(join(folder, 'parts/tarn-0/mid-3.part.yaml'), 'utf8').split('\n').findIndex((text) => text.startsWith('cooler-height:'));
+    const line = readFileSync(join(folder, 'parts/tarn-0/mid-3.part.yaml'), 'utf8')
+      .split('\n')
+      .findIndex((text) => text.startsWith('cooler-height:'));
     const first: number[] = [];
     const all: number[] = [];
     for (let i = 0; i < 8; i++) {
       seen.clear();
       const begun = performance.now();
-      const done = new Promise<void>((resolve) => (arrived = (uri) => {
-        if (uri.endsWith('/b0.pcbuild.yaml') && !seen.has(uri)) first.push(performance.now() - begun);
-        seen.add(uri);
-        if (seen.size > builds) resolve();
-      }));
-      await connection.sendNotification('textDocument/didChange', { textDocument: { uri: uriOf('parts/tarn-0/mid-3.part.yaml'), version: i + 2 }, contentChanges: [{ range: { start: { line, character: 15 }, end: { line, character: 16 } }, text: String(i + 1) }] });
+      const done = new Promise<void>(
+        (resolve) =>
+          (arrived = (uri) => {
+            if (uri.endsWith('/b0.pcbuild.yaml') && !seen.has(uri)) first.push(performance.now() - begun);
+            seen.add(uri);
+            if (seen.size > builds) resolve();
+          }),
+      );
+      await connection.sendNotification('textDocument/didChange', {
+        textDocument: { uri: uriOf('parts/tarn-0/mid-3.part.yaml'), version: i + 2 },
+        contentChanges: [
+          { range: { start: { line, character: 15 }, end: { line, character: 16 } }, text: String(i + 1) },
+        ],
+      });
       await done;
       all.push(performance.now() - begun);
     }
-    add('edit of a part that builds use: the open build', ms(median(first.slice(2))), '20 ms', median(first.slice(2)) <= 20);
+    add(
+      'edit of a part that builds use: the open build',
+      ms(median(first.slice(2))),
+      '20 ms',
+      median(first.slice(2)) <= 20,
+    );
     add(`  all ${builds} of them`, ms(median(all.slice(2))), '500 ms', median(all.slice(2)) <= 500);
     add('  95th percentile of the open build', ms(share(first.slice(2), 0.95)), '');
   } finally {

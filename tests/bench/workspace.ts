@@ -8,10 +8,16 @@ const samples = join(__dirname, '../../samples');
 /** How many builds stand in one folder. */
 const inFolder = 250;
 
-/** A folder with so many builds and parts; every part is used by some build, and `shared` of them use one and the same case. */
+/**
+ * A folder with so many builds and parts; every part is used by some build, and `shared` of them use one and the same
+ * case.
+ */
 export function makeWorkspace(builds: number, parts: number, shared = 0): string {
   const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'));
-  const known = readdirSync(join(samples, 'parts'), { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.part.yaml')).map((name) => name.replaceAll('\\', '/').replace('.part.yaml', '')).sort();
+  const known = readdirSync(join(samples, 'parts'), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.part.yaml'))
+    .map((name) => name.replaceAll('\\', '/').replace('.part.yaml', ''))
+    .sort();
   const texts = new Map(known.map((name) => [name, readFileSync(join(samples, 'parts', `${name}.part.yaml`), 'utf8')]));
   const copies = Math.max(1, Math.ceil(parts / known.length));
   let made = 0;
@@ -23,12 +29,18 @@ export function makeWorkspace(builds: number, parts: number, shared = 0): string
       writeFileSync(join(folder, `parts/${maker}-${copy}/${model}.part.yaml`), `# copy ${copy}\n${texts.get(name)!}`);
     }
   }
-  const desks = readdirSync(samples).filter((name) => name.endsWith('.pcbuild.yaml')).sort().map((name) => readFileSync(join(samples, name), 'utf8'));
+  const desks = readdirSync(samples)
+    .filter((name) => name.endsWith('.pcbuild.yaml'))
+    .sort()
+    .map((name) => readFileSync(join(samples, name), 'utf8'));
   for (let i = 0; i < builds; i++) {
     const at = join(folder, `builds/${Math.floor(i / inFolder)}`);
     mkdirSync(at, { recursive: true });
     const copy = Math.floor(i / desks.length) % copies;
-    const renamed = desks[i % desks.length]!.replace(/(use: |cables: )([a-z]+)\//g, (_, key: string, maker: string) => `${key}${maker}-${copy}/`).replace(/^build: (.*)$/m, `build: $1 ${i}`);
+    const renamed = desks[i % desks.length]!.replace(
+      /(use: |cables: )([a-z]+)\//g,
+      (_, key: string, maker: string) => `${key}${maker}-${copy}/`,
+    ).replace(/^build: (.*)$/m, `build: $1 ${i}`);
     const text = i < shared ? renamed.replace(/^ {2}case:.*$/m, '  case: { use: tarn-0/mid-3 }') : renamed;
     writeFileSync(join(at, `b${i}.pcbuild.yaml`), text);
   }

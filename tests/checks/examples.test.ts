@@ -15,16 +15,24 @@ import { readMarks } from '../support/marks';
 function runExample(check: Check, example: Example): void {
   const { text, marks } = readMarks(example.faulty.replace(/^\n/, ''));
   expect(marks.length, 'carets in the faulty text').toBeGreaterThan(0);
-  const beside = Object.entries(example.beside ?? {}).map(([name, other]) => ({ name, text: other.replace(/^\n/, '') }));
+  const beside = Object.entries(example.beside ?? {}).map(([name, other]) => ({
+    name,
+    text: other.replace(/^\n/, ''),
+  }));
   const set = bench([{ name: example.file ?? buildName, text }, ...beside]);
   const doc = [...set.docs.values()][0]!;
   const judgement = set.build ? judgeBuild(set.build, { throwOn: true }) : judgeFile(doc, { throwOn: true });
   const own = judgement.findings.filter((finding) => finding.id === check.id);
-  const at = own.map((finding) => `${finding.place.span.start}-${Math.min(finding.place.span.end, doc.lines.lineSpan(doc.lines.positionAt(finding.place.span.start).line).end)}`);
+  const at = own.map(
+    (finding) =>
+      `${finding.place.span.start}-${Math.min(finding.place.span.end, doc.lines.lineSpan(doc.lines.positionAt(finding.place.span.start).line).end)}`,
+  );
   expect(at.sort()).toEqual(marks.map(({ span }) => `${span.start}-${span.end}`).sort());
   expect(own.every((finding) => finding.grade !== 'unknown' || check.grade === 'unknown')).toBe(true);
   if (example.mended === undefined) return expect(example.instead ?? '').not.toBe('');
-  const proven = own.flatMap((finding) => (set.build ? provenFixes(set.build, judgement, finding, set.candidates) : provenFileFixes(doc, judgement, finding)));
+  const proven = own.flatMap((finding) =>
+    set.build ? provenFixes(set.build, judgement, finding, set.candidates) : provenFileFixes(doc, judgement, finding),
+  );
   expect(proven.map((fix) => applyEdits(doc.text, fix.edits))).toContain(example.mended.replace(/^\n/, ''));
 }
 
@@ -33,7 +41,9 @@ const takesTheSteps = new Set(['caution-after-step', 'caution-incomplete']);
 
 for (const check of checks) {
   describe(check.id, () => {
-    check.examples.forEach((example, i) => it(`example ${i + 1} brings exactly its finding`, () => runExample(check, example)));
+    check.examples.forEach((example, i) =>
+      it(`example ${i + 1} brings exactly its finding`, () => runExample(check, example)),
+    );
 
     it('says what it is', () => {
       const path = join(__dirname, '../../server/src/core/checks', check.area, `${check.id}.ts`);
@@ -49,7 +59,9 @@ for (const check of checks) {
       const path = join(__dirname, check.area, `${check.id}.md`);
       expect(existsSync(path), path).toBe(true);
       const cases = readFixture(readFileSync(path, 'utf8'));
-      const verdicts = new Set(cases.flatMap((one) => one.files.flatMap((file) => file.marks.map((mark) => mark.verdict))));
+      const verdicts = new Set(
+        cases.flatMap((one) => one.files.flatMap((file) => file.marks.map((mark) => mark.verdict))),
+      );
       expect(verdicts).toContain('broken');
       if (check.on === 'build' && !cases.some((one) => /^Nothing to be unknown/.test(one.title))) {
         expect(verdicts).toContain('holds');

@@ -15,28 +15,41 @@ import { buildName, readFixture, type Case, type FixtureFile } from '../support/
 const only = process.env['CHECK'];
 
 function fixtureFiles(folder: string): string[] {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.md')).map((path) => join(folder, path)).sort();
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.md'))
+    .map((path) => join(folder, path))
+    .sort();
 }
 
 /** One outcome as a line, written as the marks are written. */
 function lines(doc: Doc, answers: readonly Answer[], check: Check, words: (at: string) => boolean): string[] {
-  const outcomes = answers.filter((answer) => answer.check === check).flatMap((answer) => answer.taken.map(({ outcome }) => outcome));
-  return outcomes.filter((outcome) => outcome.place.doc === doc && (outcome.truth.is !== true || outcome.place.span.end > outcome.place.span.start)).map((outcome) => {
-    const { span } = outcome.place;
-    const lineEnd = doc.lines.lineSpan(doc.lines.positionAt(span.start).line).end;
-    const at = `${span.start}-${Math.min(span.end, lineEnd)}`;
-    const finding = findingOf(check, outcome, outcome.grade ?? check.grade);
-    if (!finding) return `${at} holds`;
-    const said = words(at) ? `: ${finding.said.text}` : '';
-    if (finding.grade === 'unknown' && outcome.truth.is === undefined) return `${at} unknown${said}`;
-    return `${at} broken${finding.grade === check.grade ? '' : ` (${finding.grade})`}${said}`;
-  }).sort();
+  const outcomes = answers
+    .filter((answer) => answer.check === check)
+    .flatMap((answer) => answer.taken.map(({ outcome }) => outcome));
+  return outcomes
+    .filter(
+      (outcome) =>
+        outcome.place.doc === doc && (outcome.truth.is !== true || outcome.place.span.end > outcome.place.span.start),
+    )
+    .map((outcome) => {
+      const { span } = outcome.place;
+      const lineEnd = doc.lines.lineSpan(doc.lines.positionAt(span.start).line).end;
+      const at = `${span.start}-${Math.min(span.end, lineEnd)}`;
+      const finding = findingOf(check, outcome, outcome.grade ?? check.grade);
+      if (!finding) return `${at} holds`;
+      const said = words(at) ? `: ${finding.said.text}` : '';
+      if (finding.grade === 'unknown' && outcome.truth.is === undefined) return `${at} unknown${said}`;
+      return `${at} broken${finding.grade === check.grade ? '' : ` (${finding.grade})`}${said}`;
+    })
+    .sort();
 }
 
 function expected(file: FixtureFile): { lines: string[]; said: Set<string> } {
   const said = new Set(file.marks.filter((mark) => mark.words).map((mark) => `${mark.span.start}-${mark.span.end}`));
-  const written = file.marks.map(({ span, verdict, words, grade }) =>
-    `${span.start}-${span.end} ${verdict}${grade ? ` (${grade})` : ''}${words ? `: ${words}` : ''}`);
+  const written = file.marks.map(
+    ({ span, verdict, words, grade }) =>
+      `${span.start}-${span.end} ${verdict}${grade ? ` (${grade})` : ''}${words ? `: ${words}` : ''}`,
+  );
   return { lines: written.sort(), said };
 }
 
@@ -47,7 +60,9 @@ function judgeCase(check: Check, one: Case): void {
     const isBuild = set.build?.doc === doc;
     if (!isBuild && check.on !== 'file') continue;
     const judged = check.on === 'accept' ? checks : [check];
-    const judgement = isBuild ? judgeBuild(set.build!, { checks: judged, throwOn: true }) : judgeFile(doc, { checks: judged, throwOn: true });
+    const judgement = isBuild
+      ? judgeBuild(set.build!, { checks: judged, throwOn: true })
+      : judgeFile(doc, { checks: judged, throwOn: true });
     const want = expected(file);
     expect(lines(doc, judgement.answers, check, (at) => want.said.has(at))).toEqual(want.lines);
   }
@@ -59,15 +74,27 @@ function compareFixes(check: Check, one: Case): void {
   const proven: ProvenFix[] = [];
   if (set.build) {
     const before = judgeBuild(set.build, { throwOn: true });
-    for (const finding of before.findings.filter((found) => found.id === check.id)) proven.push(...provenFixes(set.build, before, finding, set.candidates));
+    for (const finding of before.findings.filter((found) => found.id === check.id))
+      proven.push(...provenFixes(set.build, before, finding, set.candidates));
   } else {
     for (const doc of set.docs.values()) {
       const before = judgeFile(doc, { throwOn: true });
-      for (const finding of before.findings.filter((found) => found.id === check.id)) proven.push(...provenFileFixes(doc, before, finding));
+      for (const finding of before.findings.filter((found) => found.id === check.id))
+        proven.push(...provenFileFixes(doc, before, finding));
     }
   }
-  const got = proven.map((fix) => ({ title: fix.title, file: fix.doc.name, text: applyEdits(fix.doc.text, fix.edits) }));
-  expect(got).toEqual(one.fixes.map(({ title, file, text }) => ({ title, file: set.build || file !== buildName ? file : one.files[0]!.name, text })));
+  const got = proven.map((fix) => ({
+    title: fix.title,
+    file: fix.doc.name,
+    text: applyEdits(fix.doc.text, fix.edits),
+  }));
+  expect(got).toEqual(
+    one.fixes.map(({ title, file, text }) => ({
+      title,
+      file: set.build || file !== buildName ? file : one.files[0]!.name,
+      text,
+    })),
+  );
 }
 
 for (const path of fixtureFiles(__dirname)) {

@@ -1,4 +1,5 @@
-// The command as a process: bundled as it is shipped, run over real files, judged by its exit status and what it leaves behind.
+// The command as a process: bundled as it is shipped, run over real files, judged by its exit status and what it
+// leaves behind.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -12,20 +13,43 @@ let command: string;
 beforeAll(async () => {
   top = mkdtempSync(join(tmpdir(), 'fettle-process-'));
   command = join(top, 'fettle.js');
-  await build({ entryPoints: [join(__dirname, '../../server/src/fettle.ts')], bundle: true, minify: true, platform: 'node', target: 'node20', format: 'cjs', outfile: command });
-  writeFileSync(join(top, 'tall.pcbuild.yaml'), 'format: 1\nbuild: A\nparts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n');
+  await build({
+    entryPoints: [join(__dirname, '../../server/src/fettle.ts')],
+    bundle: true,
+    minify: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'cjs',
+    outfile: command,
+  });
+  writeFileSync(
+    join(top, 'tall.pcbuild.yaml'),
+    'format: 1\nbuild: A\nparts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n',
+  );
   writeFileSync(join(top, 'plain.pcbuild.yaml'), 'format: 1\nbuild: B\n');
   writeFileSync(join(top, 'nested.pcbuild.yaml'), '['.repeat(100_000));
 });
 afterAll(() => rmSync(top, { recursive: true, force: true }));
 
 function run(words: string[], env: Record<string, string> = {}) {
-  const { status, signal, stdout, stderr } = spawnSync(process.execPath, [command, ...words], { cwd: top, encoding: 'utf8', timeout: 30_000, env: { PATH: process.env['PATH'], ...env } });
+  const { status, signal, stdout, stderr } = spawnSync(process.execPath, [command, ...words], {
+    cwd: top,
+    encoding: 'utf8',
+    timeout: 30_000,
+    env: { PATH: process.env['PATH'], ...env },
+  });
   return { status, signal, out: stdout, err: stderr };
 }
 
 describe('the process', () => {
-  it.each([[['check', 'plain.pcbuild.yaml'], 0], [['check', 'tall.pcbuild.yaml'], 1], [['check', 'nowhere'], 2], [['check', 'nested.pcbuild.yaml'], 1], [['explain', 'nothing'], 2], [['--help'], 0]] as const)('ends %j with %i, by no signal and without a stack trace', (words, status) => {
+  it.each([
+    [['check', 'plain.pcbuild.yaml'], 0],
+    [['check', 'tall.pcbuild.yaml'], 1],
+    [['check', 'nowhere'], 2],
+    [['check', 'nested.pcbuild.yaml'], 1],
+    [['explain', 'nothing'], 2],
+    [['--help'], 0],
+  ] as const)('ends %j with %i, by no signal and without a stack trace', (words, status) => {
     const ran = run([...words]);
     expect({ status: ran.status, signal: ran.signal }).toEqual({ status, signal: null });
     expect(ran.err).not.toMatch(/\n\s+at /);
@@ -33,7 +57,13 @@ describe('the process', () => {
 
   it('gives the same whatever the locale, the time zone and the width of the terminal', () => {
     const plain = run(['check', 'tall.pcbuild.yaml', '--working']);
-    expect(run(['check', 'tall.pcbuild.yaml', '--working'], { LC_ALL: 'tr_TR.UTF-8', TZ: 'Pacific/Kiritimati', COLUMNS: '40' })).toEqual(plain);
+    expect(
+      run(['check', 'tall.pcbuild.yaml', '--working'], {
+        LC_ALL: 'tr_TR.UTF-8',
+        TZ: 'Pacific/Kiritimati',
+        COLUMNS: '40',
+      }),
+    ).toEqual(plain);
   });
 
   it('colours on request only, and never against NO_COLOR', () => {
@@ -52,7 +82,11 @@ describe('the process', () => {
   });
 
   it.skipIf(process.platform === 'win32')('ends quietly when its reader closes early', () => {
-    const { status, stderr } = spawnSync('sh', ['-c', `"${process.execPath}" "${command}" explain | head -n 1`], { cwd: top, encoding: 'utf8', timeout: 30_000 });
+    const { status, stderr } = spawnSync('sh', ['-c', `"${process.execPath}" "${command}" explain | head -n 1`], {
+      cwd: top,
+      encoding: 'utf8',
+      timeout: 30_000,
+    });
     expect([status, stderr]).toEqual([0, '']);
   });
 });

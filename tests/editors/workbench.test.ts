@@ -26,7 +26,9 @@ const hostSteps = [
 ];
 
 /** The extension runs in a browser without a server only when its manifest names an entry for that. */
-const { browser: workerEntry } = JSON.parse(readFileSync(join(repository, 'package.json'), 'utf8')) as { browser?: string };
+const { browser: workerEntry } = JSON.parse(readFileSync(join(repository, 'package.json'), 'utf8')) as {
+  browser?: string;
+};
 
 const modes: Mode[] = [
   { name: 'a trusted folder', trusted: true, host: 'process' },
@@ -56,7 +58,12 @@ describe.skipIf(missing)('VS Code', () => {
     beforeAll(async () => {
       const workspace = workspaceCopy();
       try {
-        results = await runInHost(workbench, browser, workspace, { scenario, mode, mended: mendedText(), steps: hostSteps });
+        results = await runInHost(workbench, browser, workspace, {
+          scenario,
+          mode,
+          mended: mendedText(),
+          steps: hostSteps,
+        });
       } finally {
         removeFolder(workspace);
       }

@@ -14,7 +14,8 @@ import { applyEdits, editsOverlap, Lines } from '../../server/src/core/text';
 import { view } from '../support/view';
 
 const parts = {
-  'parts/norrvik/b7-forge.part.yaml': 'kind: board\nslots:\n  M2_1: { kind: M.2, carries: [PCIe 4 x4] }\nports: { SATA_1: {} }\n',
+  'parts/norrvik/b7-forge.part.yaml':
+    'kind: board\nslots:\n  M2_1: { kind: M.2, carries: [PCIe 4 x4] }\nports: { SATA_1: {} }\n',
   'parts/boreas/tower-155.part.yaml': 'kind: cooler\nheight: 155 mm\n',
 };
 
@@ -33,8 +34,42 @@ accept: [{ finding: cooler-too-tall, at: parts.cooler }]
 `;
 
 // Pieces that break texts in many ways, put at any place of a sound one.
-const pieces = ['', ' ', '\n', '\r\n', '\t', ':', '- ', '{', '}', '[', ']', '"', "'", '#', '&a ', '*a', '<<: *a', '!!int ', '|\n', '>-\n', '\u00a0', '🌊', '\ud83c', '%YAML 1.1\n', '---\n', '?', '158', '__proto__: 1\n', 'constructor: {}', 'toString: x', '0', 'x'.repeat(50)];
-const mangled = fc.array(fc.tuple(fc.nat(seed.length), fc.nat(12), fc.constantFrom(...pieces)), { minLength: 1, maxLength: 5 })
+const pieces = [
+  '',
+  ' ',
+  '\n',
+  '\r\n',
+  '\t',
+  ':',
+  '- ',
+  '{',
+  '}',
+  '[',
+  ']',
+  '"',
+  "'",
+  '#',
+  '&a ',
+  '*a',
+  '<<: *a',
+  '!!int ',
+  '|\n',
+  '>-\n',
+  '\u00a0',
+  '🌊',
+  '\ud83c',
+  '%YAML 1.1\n',
+  '---\n',
+  '?',
+  '158',
+  '__proto__: 1\n',
+  'constructor: {}',
+  'toString: x',
+  '0',
+  'x'.repeat(50),
+];
+const mangled = fc
+  .array(fc.tuple(fc.nat(seed.length), fc.nat(12), fc.constantFrom(...pieces)), { minLength: 1, maxLength: 5 })
   .map((changes) => changes.reduce((text, [at, cut, piece]) => text.slice(0, at) + piece + text.slice(at + cut), seed));
 
 function inside(text: string, range: Range): void {
@@ -50,43 +85,56 @@ function everything(judged: View, offset: number): void {
   const { doc } = judged;
   const position = doc.lines.positionAt(offset);
   for (const { range } of diagnosticsOf(judged, { from: 'unknown', related: true })) inside(doc.text, range);
-  for (const item of completion(judged, position, { markup: 'markdown', snippets: true, parts: () => ['a/b'] })) inside(doc.text, item.textEdit.range);
+  for (const item of completion(judged, position, { markup: 'markdown', snippets: true, parts: () => ['a/b'] }))
+    inside(doc.text, item.textEdit.range);
   const said = hover(judged, position, 'markdown');
   if (said?.range) inside(doc.text, said.range);
   definition(judged, position);
   for (const range of rangesOf(symbols(doc))) inside(doc.text, range);
   for (const action of codeActions(judged, { start: position, end: position }, { candidates: () => [] })) {
-    for (const { textDocument, edits } of action.edit?.documentChanges ?? []) if (textDocument.uri.endsWith(doc.name)) for (const { range } of edits) inside(doc.text, range);
+    for (const { textDocument, edits } of action.edit?.documentChanges ?? [])
+      if (textDocument.uri.endsWith(doc.name)) for (const { range } of edits) inside(doc.text, range);
   }
 }
 
 describe.each(['desk.pcbuild.yaml', 'parts/a/b.part.yaml', 'fettle.yaml'])('in %s', (name) => {
   test('nothing throws or points outside', () => {
-    fc.assert(fc.property(mangled, fc.nat(seed.length), (text, offset) => everything(view(text, parts, name).view, Math.min(offset, text.length))), { numRuns: name.startsWith('desk') ? 60 : 25 });
+    fc.assert(
+      fc.property(mangled, fc.nat(seed.length), (text, offset) =>
+        everything(view(text, parts, name).view, Math.min(offset, text.length)),
+      ),
+      { numRuns: name.startsWith('desk') ? 60 : 25 },
+    );
   }, 60_000);
 });
 
 test('fixing all gives edits that lie apart, and the same text in any order', () => {
-  fc.assert(fc.property(mangled, fc.boolean(), (text, turned) => {
-    const edits = fixAllEdits(view(text, parts).view);
-    expect(editsOverlap(edits)).toBe(false);
-    expect(applyEdits(text, turned ? [...edits].reverse() : edits)).toBe(applyEdits(text, edits));
-  }), { numRuns: 40 });
+  fc.assert(
+    fc.property(mangled, fc.boolean(), (text, turned) => {
+      const edits = fixAllEdits(view(text, parts).view);
+      expect(editsOverlap(edits)).toBe(false);
+      expect(applyEdits(text, turned ? [...edits].reverse() : edits)).toBe(applyEdits(text, edits));
+    }),
+    { numRuns: 40 },
+  );
 }, 60_000);
 
 test('rounds of edits come out as one set of edits of the first text', () => {
   const edit = fc.tuple(fc.nat(60), fc.nat(6), fc.string({ maxLength: 4 }));
-  fc.assert(fc.property(fc.string({ minLength: 1, maxLength: 40 }), fc.array(edit, { maxLength: 6 }), (text, rounds) => {
-    const rewrite = new Rewrite(text);
-    let expected = text;
-    for (const [at, length, put] of rounds) {
-      const start = Math.min(at, expected.length);
-      const span = { start, end: Math.min(start + length, expected.length) };
-      expected = applyEdits(expected, [{ span, text: put }]);
-      rewrite.apply([{ span, text: put }]);
-    }
-    expect(rewrite.text()).toBe(expected);
-    expect(editsOverlap(rewrite.edits())).toBe(false);
-    expect(applyEdits(text, rewrite.edits())).toBe(expected);
-  }), { numRuns: 300 });
+  fc.assert(
+    fc.property(fc.string({ minLength: 1, maxLength: 40 }), fc.array(edit, { maxLength: 6 }), (text, rounds) => {
+      const rewrite = new Rewrite(text);
+      let expected = text;
+      for (const [at, length, put] of rounds) {
+        const start = Math.min(at, expected.length);
+        const span = { start, end: Math.min(start + length, expected.length) };
+        expected = applyEdits(expected, [{ span, text: put }]);
+        rewrite.apply([{ span, text: put }]);
+      }
+      expect(rewrite.text()).toBe(expected);
+      expect(editsOverlap(rewrite.edits())).toBe(false);
+      expect(applyEdits(text, rewrite.edits())).toBe(expected);
+    }),
+    { numRuns: 300 },
+  );
 });

@@ -1,7 +1,13 @@
 // Code actions: proven fixes for the version asked about, swaps, accepting, explaining, and fixing all that is certain.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codeActions, codeActionSteps, fixAllKind, type ActionOptions, type CodeAction } from '../../server/src/features/code-actions';
+import {
+  codeActions,
+  codeActionSteps,
+  fixAllKind,
+  type ActionOptions,
+  type CodeAction,
+} from '../../server/src/features/code-actions';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
 import type { Diagnostic } from '../../server/src/features/shapes';
 import { editedFile, view } from '../support/view';
@@ -44,7 +50,13 @@ describe('fixes', () => {
   test('they name the client’s own diagnostics that they belong to', () => {
     const { view: judged, position, candidates } = view('parts:\n  cooler: { hi¦eght: 158 mm }\n');
     const finding = judged.judgement.findings.find(({ id }) => id === 'unknown-key')!;
-    const own = { code: 'unknown-key', range: judged.doc.lines.rangeOf(finding.place.span), message: 'm', source: 'fettle', severity: 1 } as const;
+    const own = {
+      code: 'unknown-key',
+      range: judged.doc.lines.rangeOf(finding.place.span),
+      message: 'm',
+      source: 'fettle',
+      severity: 1,
+    } as const;
     const [first] = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: [own] });
     expect(first?.diagnostics).toEqual([own]);
   });
@@ -79,19 +91,30 @@ describe('keys to be filled in', () => {
   const others = { ...parts, 'parts/boreas/bare-1.part.yaml': 'kind: cooler\n' };
   const part = 'file:///ws/parts/boreas/bare-1.part.yaml';
 
-  function filling(options: Partial<ActionOptions> = {}): { readonly found: CodeAction[]; readonly hints: Diagnostic[] } {
+  function filling(options: Partial<ActionOptions> = {}): {
+    readonly found: CodeAction[];
+    readonly hints: Diagnostic[];
+  } {
     const { view: judged, position, candidates } = view(bare, others);
-    const hints = diagnosticsOf(judged, { from: 'unknown', related: true }).filter(({ code }) => code === 'fact-not-stated');
+    const hints = diagnosticsOf(judged, { from: 'unknown', related: true }).filter(
+      ({ code }) => code === 'fact-not-stated',
+    );
     const all = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: hints, ...options });
     return { found: all.filter(({ title }) => title.endsWith('to be filled in')), hints };
   }
 
   test('go into the part’s own file, each for the hint it answers', () => {
     const { found, hints } = filling();
-    const height = found.find(({ title }) => title === 'Add `height:` to parts/boreas/bare-1.part.yaml, to be filled in');
-    expect(height?.edit?.documentChanges.map(({ textDocument }) => textDocument)).toEqual([{ uri: part, version: null }]);
+    const height = found.find(
+      ({ title }) => title === 'Add `height:` to parts/boreas/bare-1.part.yaml, to be filled in',
+    );
+    expect(height?.edit?.documentChanges.map(({ textDocument }) => textDocument)).toEqual([
+      { uri: part, version: null },
+    ]);
     expect(editedFile('kind: cooler\n', height?.edit, part)).toMatch(/^kind: cooler\nheight: {2}# \S/);
-    expect(height?.diagnostics).toEqual(hints.filter(({ message }) => message.startsWith('Not stated: height of boreas/bare-1.')));
+    expect(height?.diagnostics).toEqual(
+      hints.filter(({ message }) => message.startsWith('Not stated: height of boreas/bare-1.')),
+    );
     expect(height?.diagnostics).toHaveLength(1);
     expect(found.every(({ isPreferred }) => !isPreferred)).toBe(true);
   });
@@ -100,13 +123,20 @@ describe('keys to be filled in', () => {
     expect(filling({ from: 'note' }).found).toEqual([]);
     const { view: judged, candidates } = view(bare, others);
     const away = { line: 2, character: 3 };
-    expect(codeActions(judged, { start: away, end: away }, { candidates }).filter(({ title }) => title.includes('`height:`'))).toEqual([]);
+    expect(
+      codeActions(judged, { start: away, end: away }, { candidates }).filter(({ title }) =>
+        title.includes('`height:`'),
+      ),
+    ).toEqual([]);
   });
 });
 
 test('explaining is offered only to a client that can show the page', () => {
   expect(actions(tall).all.some(({ command }) => command)).toBe(false);
-  expect(actions(tall, { explains: true }).all.find(({ command }) => command)?.command).toMatchObject({ command: 'fettle.explain', arguments: ['cooler-too-tall'] });
+  expect(actions(tall, { explains: true }).all.find(({ command }) => command)?.command).toMatchObject({
+    command: 'fettle.explain',
+    arguments: ['cooler-too-tall'],
+  });
 });
 
 describe('fixing all that is certain', () => {
@@ -118,7 +148,9 @@ describe('fixing all that is certain', () => {
 
   test('mends keys and units with one reading, and nothing else', () => {
     const faulty = 'parts:\n  cooler: { hieght: 158 mm, mas: 900 g }  # measured\n  case: { cooler-hieght: 165 mm }\n';
-    expect(fixedAll(faulty)).toBe(faulty.replace('hieght: 158', 'height: 158').replace('mas:', 'mass:').replace('cooler-hieght', 'cooler-height'));
+    expect(fixedAll(faulty)).toBe(
+      faulty.replace('hieght: 158', 'height: 158').replace('mas:', 'mass:').replace('cooler-hieght', 'cooler-height'),
+    );
   });
 
   test('two slips of one key are not both mended into it', () => {
@@ -128,36 +160,71 @@ describe('fixing all that is certain', () => {
 
   test('leaves a sound text alone, and changes nothing the second time', () => {
     expect(actions('¦build: Desk\n', { only: ['source.fixAll'] }).all).toEqual([]);
-    fc.assert(fc.property(fc.array(fc.constantFrom('hieght: 158 mm', 'height: 158mm', 'mass: 1,2 kg', 'mas: 900 g', 'draw: { peek: 3 W }', 'fans: 2', 'zzz: 1'), { maxLength: 5 }), (keys) => {
-      const text = `parts:\n  cooler:\n${keys.map((key) => `    ${key}\n`).join('')}`;
-      const once = fixedAll(text);
-      expect(fixedAll(once)).toBe(once);
-    }), { numRuns: 40 });
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.constantFrom(
+            'hieght: 158 mm',
+            'height: 158mm',
+            'mass: 1,2 kg',
+            'mas: 900 g',
+            'draw: { peek: 3 W }',
+            'fans: 2',
+            'zzz: 1',
+          ),
+          { maxLength: 5 },
+        ),
+        (keys) => {
+          const text = `parts:\n  cooler:\n${keys.map((key) => `    ${key}\n`).join('')}`;
+          const once = fixedAll(text);
+          expect(fixedAll(once)).toBe(once);
+        },
+      ),
+      { numRuns: 40 },
+    );
   });
 
   test('is left out where nobody waits for it', () => {
-    expect(actions('¦parts:\n  cooler: { hieght: 158 mm }\n', { automatic: true }).all.filter(({ kind }) => kind === fixAllKind)).toEqual([]);
+    expect(
+      actions('¦parts:\n  cooler: { hieght: 158 mm }\n', { automatic: true }).all.filter(
+        ({ kind }) => kind === fixAllKind,
+      ),
+    ).toEqual([]);
   });
 });
 
 describe('over many findings', () => {
   const faults = 30;
   const lines = Array.from({ length: faults }, (_, i) => `    - { name: d${i}, cpacity: 1 TB }\n`).join('');
-  const { view: judged, candidates } = view(`parts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n  drives:\n${lines}`);
+  const { view: judged, candidates } = view(
+    `parts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n  drives:\n${lines}`,
+  );
   const whole = judged.doc.lines.rangeOf({ start: 0, end: judged.doc.text.length });
   const proven = (all: readonly CodeAction[]) => all.filter(({ title, edit }) => edit && !title.startsWith('Accept'));
 
   test('the worst come first, then those nearest to the start of the range', () => {
-    const accepted = codeActions(judged, whole, { candidates, only: ['quickfix'] }).filter(({ title }) => title.startsWith('Accept'));
+    const accepted = codeActions(judged, whole, { candidates, only: ['quickfix'] }).filter(({ title }) =>
+      title.startsWith('Accept'),
+    );
     expect(accepted[0]!.title).toContain('cooler-too-tall');
     const away = judged.doc.text.indexOf('name: d7');
-    const [first] = proven(codeActions(judged, judged.doc.lines.rangeOf({ start: away, end: judged.doc.text.length }), { candidates, only: ['quickfix'] }));
+    const [first] = proven(
+      codeActions(judged, judged.doc.lines.rangeOf({ start: away, end: judged.doc.text.length }), {
+        candidates,
+        only: ['quickfix'],
+      }),
+    );
     expect(first!.edit!.documentChanges[0]!.edits[0]!.range.start.line).toBe(judged.doc.lines.positionAt(away).line);
   });
 
   test('proving ends once the time for it is spent; what costs little stays, and what is asked for by name', () => {
-    const all = (left: number, only?: string[]) => codeActions(judged, whole, { candidates, explains: true, ...(only ? { only } : {}), isSpent: () => left-- <= 0 });
-    const kinds = (found: readonly CodeAction[]) => [found.filter(({ title }) => title.startsWith('Accept')).length, found.some(({ command }) => command !== undefined), found.some(({ kind }) => kind === fixAllKind)];
+    const all = (left: number, only?: string[]) =>
+      codeActions(judged, whole, { candidates, explains: true, ...(only ? { only } : {}), isSpent: () => left-- <= 0 });
+    const kinds = (found: readonly CodeAction[]) => [
+      found.filter(({ title }) => title.startsWith('Accept')).length,
+      found.some(({ command }) => command !== undefined),
+      found.some(({ kind }) => kind === fixAllKind),
+    ];
     const counts = [0, 12, 1_000].map((left) => proven(all(left, ['quickfix'])).length);
     expect(counts[0]).toBeLessThan(counts[1]!);
     expect(counts[1]).toBeLessThan(counts[2]!);

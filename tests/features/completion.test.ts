@@ -22,10 +22,22 @@ display-outputs: { HDMI: { link: HDMI 2.0 } }
 };
 const board = 'parts:\n  board: { use: norrvik/b7-forge }\n';
 
-function offered(marked: string, name?: string, snippets = false): { items: CompletionItem[]; labels: string[]; take: (label: string) => string } {
+function offered(
+  marked: string,
+  name?: string,
+  snippets = false,
+): { items: CompletionItem[]; labels: string[]; take: (label: string) => string } {
   const { view: judged, position, text, candidates } = view(marked, parts, name);
-  const items = completion(judged, position, { markup: 'plaintext', snippets, parts: (kind) => candidates(kind).map((one) => one.name) });
-  return { items, labels: items.map(({ label }) => label), take: (label) => edited(text, [items.find((item) => item.label === label)!.textEdit]) };
+  const items = completion(judged, position, {
+    markup: 'plaintext',
+    snippets,
+    parts: (kind) => candidates(kind).map((one) => one.name),
+  });
+  return {
+    items,
+    labels: items.map(({ label }) => label),
+    take: (label) => edited(text, [items.find((item) => item.label === label)!.textEdit]),
+  };
 }
 
 describe('keys', () => {
@@ -51,7 +63,9 @@ describe('keys', () => {
   });
 
   test('replace the key at the cursor and keep its colon', () => {
-    expect(offered('parts:\n  cooler: { hei¦: 158 mm }\n').take('height')).toBe('parts:\n  cooler: { height: 158 mm }\n');
+    expect(offered('parts:\n  cooler: { hei¦: 158 mm }\n').take('height')).toBe(
+      'parts:\n  cooler: { height: 158 mm }\n',
+    );
   });
 
   test('are offered on the line below a key, and in flow', () => {
@@ -64,7 +78,8 @@ describe('keys', () => {
 
   test('bring a place for the number before its unit only to clients that know snippets', () => {
     const marked = 'kind: cooler\n¦\n';
-    const height = (snippets: boolean) => offered(marked, 'parts/a/b.part.yaml', snippets).items.find(({ label }) => label === 'height')!;
+    const height = (snippets: boolean) =>
+      offered(marked, 'parts/a/b.part.yaml', snippets).items.find(({ label }) => label === 'height')!;
     expect(height(false)).toMatchObject({ textEdit: { newText: 'height: ' } });
     expect(height(true)).toMatchObject({ insertTextFormat: 2, textEdit: { newText: 'height: ${1} mm' } });
   });
@@ -80,12 +95,17 @@ describe('values', () => {
     expect(offered('bench: { surface: ¦ }\n').labels).toContain('wood');
     expect(offered('bench:\n  surface:¦\n').take('wood')).toBe('bench:\n  surface: wood\n');
     expect(offered('bench:\n  surface: wo¦\n').take('wood')).toBe('bench:\n  surface: wood\n');
-    expect(offered('kind: board\nfirmware:\n  update-without-processor: ¦\n', 'parts/a/b.part.yaml').labels).toEqual(['true', 'false']);
+    expect(offered('kind: board\nfirmware:\n  update-without-processor: ¦\n', 'parts/a/b.part.yaml').labels).toEqual([
+      'true',
+      'false',
+    ]);
   });
 
   test('of a part reference are the parts of that kind', () => {
     expect(offered('parts:\n  cooler: { use: ¦ }\n').labels).toEqual(['boreas/tower-155', 'boreas/low-90']);
-    expect(offered('parts:\n  cooler: { use: boreas/t¦ }\n').take('boreas/tower-155')).toBe('parts:\n  cooler: { use: boreas/tower-155 }\n');
+    expect(offered('parts:\n  cooler: { use: boreas/t¦ }\n').take('boreas/tower-155')).toBe(
+      'parts:\n  cooler: { use: boreas/tower-155 }\n',
+    );
   });
 
   test('are the names printed on the board', () => {
@@ -105,15 +125,27 @@ describe('values', () => {
   });
 
   test('that YAML would read as something else are quoted', () => {
-    expect(offered('parts:\n  drives:\n    - name: "yes"\nexpect:\n  drives:\n    ¦\n').take('yes')).toContain('"yes": ');
+    expect(offered('parts:\n  drives:\n    - name: "yes"\nexpect:\n  drives:\n    ¦\n').take('yes')).toContain(
+      '"yes": ',
+    );
   });
 });
 
 describe('the order of work and what follows it', () => {
-  const work = 'parts:\n  board: { use: norrvik/b7-forge }\n  drives:\n    - { name: scratch, slot: M2_1 }\n    - { use: a/b, slot: M2_2 }\n    - { use: a/b, slot: M2_3 }\n';
+  const work =
+    'parts:\n  board: { use: norrvik/b7-forge }\n  drives:\n    - { name: scratch, slot: M2_1 }\n    - { ' +
+    'use: a/b, slot: M2_2 }\n    - { use: a/b, slot: M2_3 }\n';
 
   test('a step is a text of the list, in a block or in brackets, begun or not', () => {
-    for (const steps of ['steps:\n  - ¦\n', 'steps:\n  - fit board\n  - ¦\n', 'steps: [¦]\n', 'steps: [fit board, ¦]\n', 'steps:\n  - fit pro¦\n', 'steps:\n  - do: ¦\n', 'steps: [{ do: ¦ }]\n']) {
+    for (const steps of [
+      'steps:\n  - ¦\n',
+      'steps:\n  - fit board\n  - ¦\n',
+      'steps: [¦]\n',
+      'steps: [fit board, ¦]\n',
+      'steps:\n  - fit pro¦\n',
+      'steps:\n  - do: ¦\n',
+      'steps: [{ do: ¦ }]\n',
+    ]) {
       expect(offered(steps).labels, steps).toEqual(expect.arrayContaining([...STEP_KINDS]));
     }
     expect(offered('steps:\n  - ¦\n').take('fit processor')).toBe('steps:\n  - fit processor\n');
@@ -122,7 +154,9 @@ describe('the order of work and what follows it', () => {
   });
 
   test('a step may be written out instead', () => {
-    expect(offered('steps:\n  - ¦\n').labels).toEqual(expect.arrayContaining(['do', 'part', 'note', 'after', 'caution']));
+    expect(offered('steps:\n  - ¦\n').labels).toEqual(
+      expect.arrayContaining(['do', 'part', 'note', 'after', 'caution']),
+    );
     expect(offered('steps:\n  - do: fit board\n    after: [¦]\n').labels).toEqual([...STEP_KINDS]);
     expect(offered('steps:\n  - caution: { word: ¦ }\n').labels).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']);
   });
@@ -139,17 +173,22 @@ describe('the order of work and what follows it', () => {
   });
 
   test('acceptance and hand-over know their keys, choices and the drives’ names', () => {
-    expect(offered('acceptance:\n  ¦\n').labels).toEqual(expect.arrayContaining(['memory-test', 'drive-tests', 'wall-power']));
+    expect(offered('acceptance:\n  ¦\n').labels).toEqual(
+      expect.arrayContaining(['memory-test', 'drive-tests', 'wall-power']),
+    );
     expect(offered(`${work}acceptance:\n  drive-tests:\n    - drive: ¦\n`).labels).toEqual(['scratch']);
     expect(offered('acceptance:\n  drive-tests:\n    - { test: ¦ }\n').labels).toContain('long self-test');
     expect(offered('hand-over:\n  includes: [serials, ¦]\n').labels).toEqual(expect.arrayContaining([...handedOver]));
-    expect(offered('hand-over:\n  includes:\n    - ¦\n').take('firmware')).toBe('hand-over:\n  includes:\n    - firmware\n');
+    expect(offered('hand-over:\n  includes:\n    - ¦\n').take('firmware')).toBe(
+      'hand-over:\n  includes:\n    - firmware\n',
+    );
     expect(offered('hand-over: { cards: ¦ }\n').labels).toEqual(['fitted', 'taken out']);
   });
 
   test('a promised display goes to an output that is there, an update to a version of the board’s list', () => {
     expect(offered(`${board}expect:\n  displays:\n    - { port: ¦ }\n`).labels).toEqual(['HDMI']);
-    const listed = 'parts:\n  board: { firmware: { versions: ["1.08", "1.20"] } }\nbench: { firmware-update: { to: ¦ } }\n';
+    const listed =
+      'parts:\n  board: { firmware: { versions: ["1.08", "1.20"] } }\nbench: { firmware-update: { to: ¦ } }\n';
     expect(offered(listed).labels).toEqual(['1.20', '1.08']);
     expect(offered(listed).take('1.20')).toBe(listed.replace('¦', '"1.20"'));
   });

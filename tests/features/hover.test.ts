@@ -4,7 +4,9 @@ import { hover } from '../../server/src/features/hover';
 import { view } from '../support/view';
 
 const parts = {
-  'parts/boreas/tower-155.part.yaml': 'kind: cooler\nmaker: Boreas\nmodel: Tower 155\nsource: { title: Boreas data sheet, revision: 2, read: 2026-10-03 }\nheight: 155 mm\n',
+  'parts/boreas/tower-155.part.yaml':
+    'kind: cooler\nmaker: Boreas\nmodel: Tower 155\nsource: { title: Boreas data sheet, revision: 2, read: ' +
+    '2026-10-03 }\nheight: 155 mm\n',
   'parts/tarn/mid-3.part.yaml': 'kind: case\nmaker: Tarn\nmodel: Mid 3\ncooler-height: 150 mm\n',
 };
 
@@ -46,7 +48,9 @@ describe('on a part reference', () => {
     const said = words('parts:\n  cooler: { use: boreas/to¦wer-155 }\n');
     expect(said).toContain('Boreas Tower 155 (cooler)');
     expect(said).toContain('- height: 155 mm');
-    expect(said).toContain('From parts/boreas/tower-155.part.yaml; read in Boreas data sheet, revision 2, on 2026-10-03.');
+    expect(said).toContain(
+      'From parts/boreas/tower-155.part.yaml; read in Boreas data sheet, revision 2, on 2026-10-03.',
+    );
   });
 
   test('that leads to no file, so much', () => {

@@ -5,7 +5,8 @@ import { flatSymbols, symbols } from '../../server/src/features/symbols';
 import { view } from '../support/view';
 
 const parts = {
-  'parts/norrvik/b7-forge.part.yaml': 'kind: board\nmemory: { slots: [A1, A2] }\nslots:\n  M2_1: { kind: M.2 }\nports: { SATA_1: {} }\n',
+  'parts/norrvik/b7-forge.part.yaml':
+    'kind: board\nmemory: { slots: [A1, A2] }\nslots:\n  M2_1: { kind: M.2 }\nports: { SATA_1: {} }\n',
 };
 const board = 'parts:\n  board: { use: norrvik/b7-forge }\n';
 
@@ -30,7 +31,9 @@ describe('definition', () => {
   });
 
   test('of a promised drive is the drive’s name', () => {
-    expect(target('parts:\n  drives: [{ name: scratch }]\nexpect:\n  drives: { scr¦atch: { years: 5 } }\n')).toBe('desk.pcbuild.yaml:scratch');
+    expect(target('parts:\n  drives: [{ name: scratch }]\nexpect:\n  drives: { scr¦atch: { years: 5 } }\n')).toBe(
+      'desk.pcbuild.yaml:scratch',
+    );
   });
 
   test('of anything else is nothing', () => {
@@ -41,17 +44,27 @@ describe('definition', () => {
 });
 
 describe('outline', () => {
-  const { view: judged } = view('build: Desk\nparts:\n  drives:\n    - { name: scratch, use: lumen/rapid-2t }\n    - { use: lumen/slow-8t }\n  board: { use: norrvik/b7-forge }\n', parts);
+  const { view: judged } = view(
+    'build: Desk\nparts:\n  drives:\n    - { name: scratch, use: lumen/rapid-2t }\n    - { use: ' +
+      'lumen/slow-8t }\n  board: { use: norrvik/b7-forge }\n',
+    parts,
+  );
 
   test('is the tree of keys, with the names of parts', () => {
     const [name, partsOf] = symbols(judged.doc);
     expect(name).toMatchObject({ name: 'build', detail: 'Desk' });
-    expect(partsOf?.children?.map((child) => [child.name, child.detail])).toEqual([['drives', undefined], ['board', 'norrvik/b7-forge']]);
+    expect(partsOf?.children?.map((child) => [child.name, child.detail])).toEqual([
+      ['drives', undefined],
+      ['board', 'norrvik/b7-forge'],
+    ]);
     expect(partsOf?.children?.[0]?.children?.map((child) => child.name)).toEqual(['scratch', 'lumen/slow-8t']);
   });
 
   test('is a flat list for clients that know no tree', () => {
     const flat = flatSymbols(judged.doc, 'file:///ws/desk.pcbuild.yaml');
-    expect(flat.find(({ name }) => name === 'scratch')).toMatchObject({ containerName: 'drives', location: { uri: 'file:///ws/desk.pcbuild.yaml' } });
+    expect(flat.find(({ name }) => name === 'scratch')).toMatchObject({
+      containerName: 'drives',
+      location: { uri: 'file:///ws/desk.pcbuild.yaml' },
+    });
   });
 });

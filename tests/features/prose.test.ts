@@ -16,10 +16,43 @@ function kinds(text: string): string[] {
 }
 
 function shown(text: string): string {
-  return parser.parse(text, {}).flatMap((token) => token.children ?? []).map((child) => child.content).join('');
+  return parser
+    .parse(text, {})
+    .flatMap((token) => token.children ?? [])
+    .map((child) => child.content)
+    .join('');
 }
 
-const nasty = ['<img src=x onerror=alert(1)>', '[a](command:x)', '![a](http://example.org/a)', 'http://example.org', 'www.example.org', '# a', '- a', '1. a', '> a', '| a | b |', '***', '---', '`a`', '``', '&amp;', 'a@example.org', '~~a~~', '\\', '<!-- -->', 'a\nb', '\u202e', '[a]: http://b', '_a_', '$(bug)', '    a', '+ a', '=', '```\na'];
+const nasty = [
+  '<img src=x onerror=alert(1)>',
+  '[a](command:x)',
+  '![a](http://example.org/a)',
+  'http://example.org',
+  'www.example.org',
+  '# a',
+  '- a',
+  '1. a',
+  '> a',
+  '| a | b |',
+  '***',
+  '---',
+  '`a`',
+  '``',
+  '&amp;',
+  'a@example.org',
+  '~~a~~',
+  '\\',
+  '<!-- -->',
+  'a\nb',
+  '\u202e',
+  '[a]: http://b',
+  '_a_',
+  '$(bug)',
+  '    a',
+  '+ a',
+  '=',
+  '```\na',
+];
 
 describe('a paragraph', () => {
   test.each(nasty)('of %j is only text', (text) => {
@@ -28,31 +61,47 @@ describe('a paragraph', () => {
   });
 
   test('of any text is only text', () => {
-    fc.assert(fc.property(fc.string({ unit: 'grapheme' }), fc.constantFrom(...nasty), (a, b) => {
-      for (const kind of kinds(markdown([paragraph(a, b)]))) if (!allowed.has(kind)) throw new Error(`${kind} in ${JSON.stringify(markdown([paragraph(a, b)]))}`);
-    }), { numRuns: 400 });
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme' }), fc.constantFrom(...nasty), (a, b) => {
+        for (const kind of kinds(markdown([paragraph(a, b)])))
+          if (!allowed.has(kind)) throw new Error(`${kind} in ${JSON.stringify(markdown([paragraph(a, b)]))}`);
+      }),
+      { numRuns: 400 },
+    );
   });
 
   test('shows what a person wrote', () => {
-    for (const text of ['6.5 mm at 20 %', 'M2_1 and A2', 'Tower <155> & co', '3840x2160 @ 120 Hz', '2 × 5 = 10']) expect(shown(markdown([paragraph(text)]))).toBe(text);
+    for (const text of ['6.5 mm at 20 %', 'M2_1 and A2', 'Tower <155> & co', '3840x2160 @ 120 Hz', '2 × 5 = 10'])
+      expect(shown(markdown([paragraph(text)]))).toBe(text);
   });
 });
 
 test('a code span holds any text and ends where it should', () => {
-  fc.assert(fc.property(fc.oneof(fc.string(), fc.constantFrom(...nasty), fc.string({ unit: fc.constantFrom('`', ' ', 'a') })), (text) => {
-    const printed = kinds(markdown([paragraph('a ', code(text), ' b')])).filter((kind) => !allowed.has(kind));
-    expect(printed.filter((kind) => kind !== 'code_inline')).toEqual([]);
-    expect(printed.length).toBeLessThanOrEqual(1);
-  }), { numRuns: 400 });
+  fc.assert(
+    fc.property(
+      fc.oneof(fc.string(), fc.constantFrom(...nasty), fc.string({ unit: fc.constantFrom('`', ' ', 'a') })),
+      (text) => {
+        const printed = kinds(markdown([paragraph('a ', code(text), ' b')])).filter((kind) => !allowed.has(kind));
+        expect(printed.filter((kind) => kind !== 'code_inline')).toEqual([]);
+        expect(printed.length).toBeLessThanOrEqual(1);
+      },
+    ),
+    { numRuns: 400 },
+  );
 });
 
 test('a fence holds any text', () => {
-  fc.assert(fc.property(fc.oneof(fc.string(), fc.constant('```\n# a\n```'), fc.constant('`````')), (text) => {
-    expect(kinds(markdown([verbatim(text, 'yaml')]))).toEqual(['fence']);
-  }), { numRuns: 200 });
+  fc.assert(
+    fc.property(fc.oneof(fc.string(), fc.constant('```\n# a\n```'), fc.constant('`````')), (text) => {
+      expect(kinds(markdown([verbatim(text, 'yaml')]))).toEqual(['fence']);
+    }),
+    { numRuns: 200 },
+  );
 });
 
 test('plain text carries no marks, and shows what cannot be seen', () => {
-  expect(plain([paragraph(strong('height'), ': ', code('155 mm')), item(0, 'one'), item(1, 'two')])).toBe('height: 155 mm\n\n- one\n  - two');
+  expect(plain([paragraph(strong('height'), ': ', code('155 mm')), item(0, 'one'), item(1, 'two')])).toBe(
+    'height: 155 mm\n\n- one\n  - two',
+  );
   expect(plain([paragraph('a\u202eb')])).toBe('a\\u{202e}b');
 });

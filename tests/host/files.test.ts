@@ -1,6 +1,17 @@
 // The command over real files: links, pipes, devices, bytes that are no text, folders full of other things.
 import { execFileSync } from 'node:child_process';
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -41,8 +52,12 @@ describe('reading', () => {
     const { out, status } = await check();
     expect(status).toBe(1);
     expect(out).toContain('benches/desk.pcbuild.yaml:4   parts.cooler');
-    expect((await fettle(new NodeHost(join(here, 'benches')), 'check')).out).toContain('  desk.pcbuild.yaml:4   parts.cooler');
-    expect((await fettle(new NodeHost(top), 'check', 'workspace')).out).toContain('workspace/benches/desk.pcbuild.yaml:4');
+    expect((await fettle(new NodeHost(join(here, 'benches')), 'check')).out).toContain(
+      '  desk.pcbuild.yaml:4   parts.cooler',
+    );
+    expect((await fettle(new NodeHost(top), 'check', 'workspace')).out).toContain(
+      'workspace/benches/desk.pcbuild.yaml:4',
+    );
   });
 
   it('gives the same findings with a byte order mark, and at the same places', async () => {
@@ -57,7 +72,11 @@ describe('reading', () => {
     ['zero bytes', Buffer.from('build: \0\n'), 'holds zero bytes, so it is no text.'],
     ['Latin-1', Buffer.from([0x62, 0x3a, 0x20, 0xb5]), 'is not text in UTF-8.'],
     ['UTF-16', Buffer.from('\ufeffbuild: A\n', 'utf16le'), 'is written in UTF-16; save it as UTF-8.'],
-    ['a file past the limit', Buffer.alloc(2_000_001, 0x20), 'is larger than 2 000 000 bytes, so it is not read; split it.'],
+    [
+      'a file past the limit',
+      Buffer.alloc(2_000_001, 0x20),
+      'is larger than 2 000 000 bytes, so it is not read; split it.',
+    ],
   ])('refuses %s in plain words', async (_, bytes, why) => {
     write('a.pcbuild.yaml', bytes);
     const { status, err } = await check();
@@ -68,7 +87,10 @@ describe('reading', () => {
     for (let i = 0; i < 10_000; i++) writeFileSync(join(here, `photo-${i}.jpg`), '');
     let ran: Ran | undefined;
     expect(await cpuMsOf(async () => (ran = await check()))).toBeLessThan(2_000 * busyFactor);
-    expect([ran?.status, ran?.err]).toEqual([2, 'fettle: .: there are no builds here; a build is a file whose name ends in .pcbuild.yaml.\n']);
+    expect([ran?.status, ran?.err]).toEqual([
+      2,
+      'fettle: .: there are no builds here; a build is a file whose name ends in .pcbuild.yaml.\n',
+    ]);
   });
 
   it('stops at folders that lie too deep, and says so', async () => {
@@ -89,7 +111,11 @@ describe.skipIf(!posix)('what cables elsewhere', () => {
   it('reads no build through a link out of the workspace', async () => {
     symlinkSync(join(top, 'secret/b.pcbuild.yaml'), join(here, 'b.pcbuild.yaml'));
     const { status, out, err } = await check();
-    expect([status, out, err]).toEqual([2, '', 'fettle: b.pcbuild.yaml: leads out of the workspace, so it is not read.\n']);
+    expect([status, out, err]).toEqual([
+      2,
+      '',
+      'fettle: b.pcbuild.yaml: leads out of the workspace, so it is not read.\n',
+    ]);
   });
 
   it('reads no part through a linked folder or file, and no house settings', async () => {
@@ -104,7 +130,9 @@ describe.skipIf(!posix)('what cables elsewhere', () => {
     expect((await check('a.pcbuild.yaml')).out).not.toContain('158 mm');
     writeFileSync(join(top, 'secret/fettle.yaml'), 'parts: [elsewhere]\n');
     symlinkSync(join(top, 'secret/fettle.yaml'), join(here, 'fettle.yaml'));
-    expect((await check('a.pcbuild.yaml')).err).toContain('fettle: fettle.yaml: leads out of the workspace, so it is not read.\n');
+    expect((await check('a.pcbuild.yaml')).err).toContain(
+      'fettle: fettle.yaml: leads out of the workspace, so it is not read.\n',
+    );
   });
 
   it('follows a link that stays inside', async () => {
@@ -114,23 +142,32 @@ describe.skipIf(!posix)('what cables elsewhere', () => {
     expect((await check('a.pcbuild.yaml')).out).toContain('158 mm');
   });
 
-  it.each(['../secret/boreas/tower', '/etc/x', 'boreas/../../secret/boreas/tower', '.hidden/x', 'a\\b/c', 'c:/x'])('looks up no part named %s', async (name) => {
-    const asked: string[] = [];
-    const host = new NodeHost(here);
-    const read = host.read.bind(host);
-    host.read = (root, path) => (asked.push(path), read(root, path));
-    write('a.pcbuild.yaml', `format: 1\nbuild: A\nparts:\n  cooler: { use: "${name.replaceAll('\\', '\\\\')}" }\n`);
-    const { status } = await fettle(host, 'check', 'a.pcbuild.yaml');
-    expect([0, 1]).toContain(status);
-    expect(asked.sort()).toEqual(['a.pcbuild.yaml', 'fettle.yaml']);
-  });
+  it.each(['../secret/boreas/tower', '/etc/x', 'boreas/../../secret/boreas/tower', '.hidden/x', 'a\\b/c', 'c:/x'])(
+    'looks up no part named %s',
+    async (name) => {
+      const asked: string[] = [];
+      const host = new NodeHost(here);
+      const read = host.read.bind(host);
+      host.read = (root, path) => (asked.push(path), read(root, path));
+      write('a.pcbuild.yaml', `format: 1\nbuild: A\nparts:\n  cooler: { use: "${name.replaceAll('\\', '\\\\')}" }\n`);
+      const { status } = await fettle(host, 'check', 'a.pcbuild.yaml');
+      expect([0, 1]).toContain(status);
+      expect(asked.sort()).toEqual(['a.pcbuild.yaml', 'fettle.yaml']);
+    },
+  );
 
   it('opens no pipe and no device', async () => {
     execFileSync('mkfifo', [join(here, 'a.pcbuild.yaml')]);
     const piped = await check();
-    expect([piped.status, piped.err]).toEqual([2, 'fettle: a.pcbuild.yaml: is no regular file, so it is not opened.\n']);
+    expect([piped.status, piped.err]).toEqual([
+      2,
+      'fettle: a.pcbuild.yaml: is no regular file, so it is not opened.\n',
+    ]);
     const named = await check('a.pcbuild.yaml');
-    expect([named.status, named.err]).toEqual([2, 'fettle: a.pcbuild.yaml: is no regular file, so it is not opened.\n']);
+    expect([named.status, named.err]).toEqual([
+      2,
+      'fettle: a.pcbuild.yaml: is no regular file, so it is not opened.\n',
+    ]);
     symlinkSync('/dev/zero', join(here, 'b.pcbuild.yaml'));
     expect((await check('b.pcbuild.yaml')).status).toBe(2);
   });

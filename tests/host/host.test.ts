@@ -10,20 +10,33 @@ import { NodeHost } from '../../server/src/host/node';
 import { walk } from '../../server/src/host/walk';
 
 const files: Record<string, string> = {
-  'a.pcbuild.yaml': 'build: A\n', 'notes.md': '', 'parts/x/y.part.yaml': 'kind: case\n', '.git/b.pcbuild.yaml': '',
-  'one/fettle.yaml': '', 'one/b.pcbuild.yaml': '', 'one/deep/c.pcbuild.yaml': '', 'node_modules/z/d.pcbuild.yaml': '',
+  'a.pcbuild.yaml': 'build: A\n',
+  'notes.md': '',
+  'parts/x/y.part.yaml': 'kind: case\n',
+  '.git/b.pcbuild.yaml': '',
+  'one/fettle.yaml': '',
+  'one/b.pcbuild.yaml': '',
+  'one/deep/c.pcbuild.yaml': '',
+  'node_modules/z/d.pcbuild.yaml': '',
 };
 
 describe('staysBelow', () => {
-  it.each(['norrvik/b7-forge', 'parts', 'a b/c', 'constructor', '__proto__/x'])('takes %s', (name) => expect(staysBelow(name)).toBe(true));
-  it.each(['', '/', '/etc', 'a//b', 'a/', '..', '../a', 'a/../b', './a', '.a', 'a/.b', 'a\\b', 'c:a', 'a\0b', 'a\nb'])('refuses %j', (name) => expect(staysBelow(name)).toBe(false));
+  it.each(['norrvik/b7-forge', 'parts', 'a b/c', 'constructor', '__proto__/x'])('takes %s', (name) =>
+    expect(staysBelow(name)).toBe(true),
+  );
+  it.each(['', '/', '/etc', 'a//b', 'a/', '..', '../a', 'a/../b', './a', '.a', 'a/.b', 'a\\b', 'c:a', 'a\0b', 'a\nb'])(
+    'refuses %j',
+    (name) => expect(staysBelow(name)).toBe(false),
+  );
 
   it('never lets a path leave its root', () => {
     const step = fc.oneof(fc.constantFrom('..', '.', '', 'a', '.a', '...', '..a'), fc.string());
-    fc.assert(fc.property(fc.array(step, { minLength: 1, maxLength: 5 }), (steps) => {
-      const name = steps.join('/');
-      if (staysBelow(name)) expect(join('/root', name).startsWith('/root/')).toBe(true);
-    }));
+    fc.assert(
+      fc.property(fc.array(step, { minLength: 1, maxLength: 5 }), (steps) => {
+        const name = steps.join('/');
+        if (staysBelow(name)) expect(join('/root', name).startsWith('/root/')).toBe(true);
+      }),
+    );
   });
 });
 
@@ -40,18 +53,32 @@ describe('hosts', () => {
 
   const both = (): [Host, Host] => [new NodeHost(top), new MemoryHost(Object.entries(files))];
 
-  it.each(['.', 'one', 'one/deep', 'a.pcbuild.yaml', 'one/deep/c.pcbuild.yaml', 'nowhere', 'notes.md'])('find and walk %s alike', async (path) => {
-    const [real, memory] = await Promise.all(both().map(async (host) => {
-      const { files: found, troubles } = await walk(host, [path]);
-      return { found: found.map(({ root, name, kind, named }) => ({ at: host.shown(root, name), name, kind, named })), troubles };
-    }));
-    expect(real).toEqual(memory);
-  });
+  it.each(['.', 'one', 'one/deep', 'a.pcbuild.yaml', 'one/deep/c.pcbuild.yaml', 'nowhere', 'notes.md'])(
+    'find and walk %s alike',
+    async (path) => {
+      const [real, memory] = await Promise.all(
+        both().map(async (host) => {
+          const { files: found, troubles } = await walk(host, [path]);
+          return {
+            found: found.map(({ root, name, kind, named }) => ({ at: host.shown(root, name), name, kind, named })),
+            troubles,
+          };
+        }),
+      );
+      expect(real).toEqual(memory);
+    },
+  );
 
   it('make a folder with house settings a root of its own', async () => {
     const [, memory] = both();
     const { files: found } = await walk(memory, ['.']);
-    expect(found.map(({ root, name }) => `${root}|${name}`)).toEqual(['|a.pcbuild.yaml', 'one|b.pcbuild.yaml', 'one|deep/c.pcbuild.yaml', 'one|fettle.yaml', '|parts/x/y.part.yaml']);
+    expect(found.map(({ root, name }) => `${root}|${name}`)).toEqual([
+      '|a.pcbuild.yaml',
+      'one|b.pcbuild.yaml',
+      'one|deep/c.pcbuild.yaml',
+      'one|fettle.yaml',
+      '|parts/x/y.part.yaml',
+    ]);
   });
 
   it('read alike, and say undefined for what is not there', async () => {

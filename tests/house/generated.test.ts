@@ -5,7 +5,11 @@ import { expect, it } from 'vitest';
 
 it('is what the generators make', () => {
   const root = join(__dirname, '../..');
-  const run = spawnSync(process.execPath, [join(root, 'node_modules/tsx/dist/cli.mjs'), 'server/tools/generate.ts', '--check'], { cwd: root, encoding: 'utf8' });
+  const run = spawnSync(
+    process.execPath,
+    [join(root, 'node_modules/tsx/dist/cli.mjs'), 'server/tools/generate.ts', '--check'],
+    { cwd: root, encoding: 'utf8' },
+  );
   expect(run.stdout + run.stderr).toBe('');
   expect(run.status).toBe(0);
 }, 60_000);

@@ -39,20 +39,28 @@ const packages: Record<string, RegExp> = {
   'vscode-languageserver-textdocument': /^language\//,
 };
 
-interface Import { readonly file: string; readonly from: string }
+interface Import {
+  readonly file: string;
+  readonly from: string;
+}
 
 function importsBelow(folder: string): Import[] {
-  const files = readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.ts'));
+  const files = readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).filter((path) =>
+    path.endsWith('.ts'),
+  );
   return files.flatMap((path) => {
     const file = path.replaceAll('\\', '/');
     const text = readFileSync(join(root, folder, path), 'utf8');
-    return [...text.matchAll(/^(?:import|export)\s[^'"]*?from\s+'([^']+)'|^import\s+'([^']+)'|\bimport\('([^']+)'\)/gm)]
-      .map((match) => ({ file, from: (match[1] ?? match[2] ?? match[3])! }));
+    return [
+      ...text.matchAll(/^(?:import|export)\s[^'"]*?from\s+'([^']+)'|^import\s+'([^']+)'|\bimport\('([^']+)'\)/gm),
+    ].map((match) => ({ file, from: (match[1] ?? match[2] ?? match[3])! }));
   });
 }
 
 const all = importsBelow('server/src');
-const inside = all.filter(({ from }) => from.startsWith('.')).map(({ file, from }) => ({ file, to: `${posix.join(dirname(file), from)}/` }));
+const inside = all
+  .filter(({ from }) => from.startsWith('.'))
+  .map(({ file, from }) => ({ file, to: `${posix.join(dirname(file), from)}/` }));
 
 const coreFolder = (path: string): string | undefined => /^core\/([^/]+)\//.exec(path)?.[1];
 const topFolder = (path: string): string | undefined => /^([^/]+)\//.exec(path)?.[1];
@@ -89,12 +97,16 @@ describe('imports', () => {
   });
 
   it('give the core no package but those two', () => {
-    const outside = all.filter(({ file, from }) => file.startsWith('core/') && !from.startsWith('.')).map(({ from }) => from);
+    const outside = all
+      .filter(({ file, from }) => file.startsWith('core/') && !from.startsWith('.'))
+      .map(({ from }) => from);
     expect([...new Set(outside)].sort()).toEqual(['fastest-levenshtein', 'yaml']);
   });
 
   it('reach a platform only from the host and the entries', () => {
-    const wrong = all.filter(({ file, from }) => from.startsWith('node:') && !/^(host|command|language)\//.test(file) && file.includes('/'));
+    const wrong = all.filter(
+      ({ file, from }) => from.startsWith('node:') && !/^(host|command|language)\//.test(file) && file.includes('/'),
+    );
     expect(wrong).toEqual([]);
   });
 });

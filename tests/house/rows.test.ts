@@ -3,5 +3,9 @@ import { expect, it } from 'vitest';
 import { rowFates } from '../../server/tools/generators/rows';
 
 it('leaves no row of the list unaccounted for', () => {
-  expect(rowFates().filter((fate) => !fate.by).map((fate) => `${fate.area}: ${fate.row}`)).toEqual([]);
+  expect(
+    rowFates()
+      .filter((fate) => !fate.by)
+      .map((fate) => `${fate.area}: ${fate.row}`),
+  ).toEqual([]);
 });

@@ -18,7 +18,9 @@ function read(path: string): object {
   return JSON.parse(readFileSync(join(root, path), 'utf8')) as object;
 }
 
-const samples = readdirSync(join(root, 'samples'), { recursive: true, encoding: 'utf8' }).filter((path) => kindOfFile(path.replaceAll('\\', '/')));
+const samples = readdirSync(join(root, 'samples'), { recursive: true, encoding: 'utf8' }).filter((path) =>
+  kindOfFile(path.replaceAll('\\', '/')),
+);
 
 describe('the published schemas', () => {
   it('are there for all samples', () => expect(samples.length).toBeGreaterThan(60));
@@ -45,13 +47,24 @@ describe('the published schemas', () => {
   it('describe every field, with an example', () => {
     const bare: string[] = [];
     const visit = (schema: Record<string, unknown>, at: string): void => {
-      for (const [key, one] of Object.entries((schema['properties'] ?? {}) as Record<string, Record<string, unknown>>)) {
-        if (!('const' in one) && !('anyOf' in one && !('description' in one)) && !('$ref' in one && Object.keys(one).length === 1) && !one['description']) bare.push(`${at}.${key}`);
+      for (const [key, one] of Object.entries(
+        (schema['properties'] ?? {}) as Record<string, Record<string, unknown>>,
+      )) {
+        if (
+          !('const' in one) &&
+          !('anyOf' in one && !('description' in one)) &&
+          !('$ref' in one && Object.keys(one).length === 1) &&
+          !one['description']
+        )
+          bare.push(`${at}.${key}`);
         visit(one, `${at}.${key}`);
       }
     };
     for (const name of ['build', 'part', 'house'] as const) {
-      const schema = validators[name].schema as { allOf?: { then: Record<string, unknown> }[]; $defs?: Record<string, Record<string, unknown>> };
+      const schema = validators[name].schema as {
+        allOf?: { then: Record<string, unknown> }[];
+        $defs?: Record<string, Record<string, unknown>>;
+      };
       visit(schema as Record<string, unknown>, name);
       schema.allOf?.forEach(({ then }) => visit(then, name));
       for (const [key, one] of Object.entries(schema.$defs ?? {})) visit(one, key);

@@ -30,8 +30,14 @@ beforeEach(() => {
   });
   client.connection.onRequest('fettle/listFolder', ({ uri }: { uri: string }) => {
     const folder = uri === base ? '' : `${nameOf(uri)}/`;
-    const steps = Object.keys(files).filter((name) => name.startsWith(folder)).map((name) => name.slice(folder.length).split('/'));
-    return [...new Map(steps.map(([step, ...rest]) => [step, { name: step, kind: rest.length > 0 ? 'folder' : 'file' }])).values()];
+    const steps = Object.keys(files)
+      .filter((name) => name.startsWith(folder))
+      .map((name) => name.slice(folder.length).split('/'));
+    return [
+      ...new Map(
+        steps.map(([step, ...rest]) => [step, { name: step, kind: rest.length > 0 ? 'folder' : 'file' }]),
+      ).values(),
+    ];
   });
 });
 afterEach(() => client.dispose());
@@ -51,13 +57,18 @@ describe('a client that offers its files', () => {
   });
 
   test('has its whole workspace checked', async () => {
-    expect(await client.connection.sendRequest('fettle/checkWorkspace')).toMatchObject({ files: 4, worst: { stop: 1 } });
+    expect(await client.connection.sendRequest('fettle/checkWorkspace')).toMatchObject({
+      files: 4,
+      worst: { stop: 1 },
+    });
   });
 
   test('whose answer has another shape is told, and nothing is made of it', async () => {
     client.connection.onRequest('fettle/readFile', () => ({ text: 7 }));
     await client.open(desk, files[desk]);
-    await expect.poll(async () => (await client.findings(desk)).map(({ message }) => message).join('\n')).toContain('the editor’s answer has not the right shape');
+    await expect
+      .poll(async () => (await client.findings(desk)).map(({ message }) => message).join('\n'))
+      .toContain('the editor’s answer has not the right shape');
     expect(await codes()).not.toContain('cooler-too-tall');
   });
 });

@@ -23,14 +23,18 @@ beforeEach(() => void (client = new TestClient(files)));
 afterEach(() => client.dispose());
 
 describe('pushed to a client that does not pull', () => {
-  beforeEach(async () => void (await client.start({ textDocument: { publishDiagnostics: { relatedInformation: true } } })));
+  beforeEach(
+    async () => void (await client.start({ textDocument: { publishDiagnostics: { relatedInformation: true } } })),
+  );
 
   test('a build is judged with its part files when it is opened', async () => {
     await client.open(desk);
     const found = (await client.findings(desk)).find(({ code }) => code === 'cooler-too-tall');
     expect(found).toMatchObject({ source: 'fettle', severity: 1 });
     expect(found?.message).toContain('155 mm');
-    expect(found?.relatedInformation?.map(({ location }) => location.uri)).toContain(client.uri('parts/tarn/mid-3.part.yaml'));
+    expect(found?.relatedInformation?.map(({ location }) => location.uri)).toContain(
+      client.uri('parts/tarn/mid-3.part.yaml'),
+    );
   });
 
   test('unsaved text of a part file counts, until it is closed', async () => {
@@ -46,7 +50,9 @@ describe('pushed to a client that does not pull', () => {
     await client.open(cooler);
     await client.open(desk);
     await client.type(cooler, 'height: 155 mm\n', '');
-    const hints = (await client.findings(desk)).filter(({ message }) => String(message).includes('height of boreas/tower-155'));
+    const hints = (await client.findings(desk)).filter(({ message }) =>
+      String(message).includes('height of boreas/tower-155'),
+    );
     expect(hints).toHaveLength(1);
     expect(hints[0]).toMatchObject({ severity: 4, code: 'fact-not-stated' });
     expect(hints[0]!.message).toMatch(/^Not stated: .*waits? for it: .*cooler-too-tall/);
@@ -72,7 +78,9 @@ describe('pushed to a client that does not pull', () => {
     await client.open(desk);
     expect(codes(await client.findings(desk))).not.toContain('cooler-too-tall');
     client.files.set(`ws/${cooler}`, 'kind: cooler\nheight: 160 mm\n');
-    await client.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: client.uri(cooler), type: 1 }] });
+    await client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: client.uri(cooler), type: 1 }],
+    });
     expect(codes(await client.findings(desk))).toContain('cooler-too-tall');
   });
 
@@ -91,7 +99,9 @@ describe('pushed to a client that does not pull', () => {
 
   test('the setting `from` leaves lighter findings out; a wrong one is said and not followed', async () => {
     await client.open(desk);
-    await client.connection.sendNotification('workspace/didChangeConfiguration', { settings: { fettle: { from: 'stop' } } });
+    await client.connection.sendNotification('workspace/didChangeConfiguration', {
+      settings: { fettle: { from: 'stop' } },
+    });
     const shown = await client.findings(desk);
     expect(codes(shown)).toContain('cooler-too-tall');
     expect(shown.every(({ severity }) => severity === 1)).toBe(true);
@@ -102,9 +112,12 @@ describe('pushed to a client that does not pull', () => {
 
   test('the whole workspace is checked on request, and kept true', async () => {
     client.files.set('ws/other.pcbuild.yaml', build.replace('Counter PC', 'Other PC'));
-    const checked = await client.connection.sendRequest('workspace/executeCommand', { command: 'fettle.checkWorkspace' });
+    const checked = await client.connection.sendRequest('workspace/executeCommand', {
+      command: 'fettle.checkWorkspace',
+    });
     expect(checked).toMatchObject({ files: 5, worst: { stop: 2 } });
-    const last = () => codes(client.published.findLast(({ uri }) => uri === client.uri('other.pcbuild.yaml'))?.diagnostics ?? []);
+    const last = () =>
+      codes(client.published.findLast(({ uri }) => uri === client.uri('other.pcbuild.yaml'))?.diagnostics ?? []);
     expect(last()).toContain('cooler-too-tall');
     await client.open(cooler);
     await client.type(cooler, '155 mm', '149 mm');
@@ -117,7 +130,11 @@ describe('pulled by a client that pulls', () => {
     const { capabilities } = await client.start({ textDocument: { diagnostic: {} } });
     expect(capabilities.diagnosticProvider).toMatchObject({ interFileDependencies: true, workspaceDiagnostics: true });
     await client.open(desk);
-    const pull = (previousResultId?: string) => client.connection.sendRequest('textDocument/diagnostic', { textDocument: { uri: client.uri(desk) }, previousResultId }) as Promise<{ kind: string; resultId: string; items: { code: string }[] }>;
+    const pull = (previousResultId?: string) =>
+      client.connection.sendRequest('textDocument/diagnostic', {
+        textDocument: { uri: client.uri(desk) },
+        previousResultId,
+      }) as Promise<{ kind: string; resultId: string; items: { code: string }[] }>;
     const first = await pull();
     expect(codes(first.items)).toContain('cooler-too-tall');
     expect(await pull(first.resultId)).toEqual({ kind: 'unchanged', resultId: first.resultId });
@@ -140,7 +157,10 @@ describe('pulled by a client that pulls', () => {
   test('the workspace’s files that are not open are answered to `workspace/diagnostic`', async () => {
     await client.start({ textDocument: { diagnostic: {} } });
     await client.open(cooler);
-    const pull = (previousResultIds: object[]) => client.connection.sendRequest('workspace/diagnostic', { previousResultIds }) as Promise<{ items: { uri: string; kind: string; resultId: string; items?: { code: string }[] }[] }>;
+    const pull = (previousResultIds: object[]) =>
+      client.connection.sendRequest('workspace/diagnostic', { previousResultIds }) as Promise<{
+        items: { uri: string; kind: string; resultId: string; items?: { code: string }[] }[];
+      }>;
     const first = await pull([]);
     expect(first.items.map(({ uri }) => uri)).not.toContain(client.uri(cooler));
     const own = first.items.find(({ uri }) => uri === client.uri(desk));
@@ -163,6 +183,8 @@ test('a fault while judging replaces what was shown, and the log says where', as
   await client.type(desk, 'boreas/tower-155', 'boreas/broken');
   const shown = client.published;
   await client.connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri: client.uri('none.txt') } });
-  expect(shown.at(-1)?.diagnostics).toMatchObject([{ code: 'not-checked', severity: 1, message: expect.stringContaining('broken on purpose') }]);
+  expect(shown.at(-1)?.diagnostics).toMatchObject([
+    { code: 'not-checked', severity: 1, message: expect.stringContaining('broken on purpose') },
+  ]);
   expect(client.logged.join('\n')).toContain(client.uri(desk));
 });

@@ -14,7 +14,11 @@ import { today } from '../support/bench';
 /** How long an answer may take on a busy machine before it counts as none. */
 const patience = { timeout: 15_000, interval: 2 };
 
-interface Answer { id: number; result?: unknown; error?: { code: number; message: string } }
+interface Answer {
+  id: number;
+  result?: unknown;
+  error?: { code: number; message: string };
+}
 
 /** Raw messages in and out, so that nothing is smoothed over by a client library. */
 class Wire {
@@ -27,9 +31,16 @@ class Wire {
   constructor(files: Record<string, string> = {}) {
     const up = new PassThrough();
     const down = new PassThrough();
-    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(new Map(Object.entries(files))), version: '0', today: () => today, pause: () => this.pause() });
+    serve(new StreamMessageReader(up), new StreamMessageWriter(down), {
+      makeHost: () => new MemoryAddresses(new Map(Object.entries(files))),
+      version: '0',
+      today: () => today,
+      pause: () => this.pause(),
+    });
     this.writer = new StreamMessageWriter(up);
-    new StreamMessageReader(down).listen((message) => void ('id' in message && !('method' in message) && this.answers.push(message as unknown as Answer)));
+    new StreamMessageReader(down).listen(
+      (message) => void ('id' in message && !('method' in message) && this.answers.push(message as unknown as Answer)),
+    );
   }
 
   private async pause(): Promise<void> {
@@ -62,7 +73,10 @@ describe('requests', () => {
     expect((await wire.ask(1, 'textDocument/hover', hover)).error?.code).toBe(-32002);
     expect((await wire.ask(2, 'no/such/request')).error?.code).toBe(-32002);
     expect((await wire.ask(3, 'shutdown', null)).error?.code).toBe(-32002);
-    wire.send({ method: 'textDocument/didOpen', params: { textDocument: { uri: hover.textDocument.uri, languageId: 'x', version: 1, text: 'format: 1\n' } } });
+    wire.send({
+      method: 'textDocument/didOpen',
+      params: { textDocument: { uri: hover.textDocument.uri, languageId: 'x', version: 1, text: 'format: 1\n' } },
+    });
     expect((await wire.ask(4, 'initialize', initialize)).result).toMatchObject({ serverInfo: { name: 'fettle' } });
     // The file was sent too early, so it is not open.
     expect((await wire.ask(5, 'textDocument/hover', hover)).result).toBeNull();
@@ -83,8 +97,26 @@ describe('requests', () => {
 
   test('each is answered once, whatever its parameters are', async () => {
     await wire.ask(1, 'initialize', initialize);
-    const methods = ['textDocument/hover', 'textDocument/completion', 'textDocument/codeAction', 'textDocument/definition', 'textDocument/documentSymbol', 'textDocument/diagnostic', 'workspace/diagnostic', 'workspace/executeCommand', 'fettle/explain', 'fettle/checkWorkspace', 'no/such/request'];
-    const shapes = [null, {}, { textDocument: 7 }, { textDocument: { uri: 'nonsense' }, position: {} }, { ...hover, range: null, context: null }];
+    const methods = [
+      'textDocument/hover',
+      'textDocument/completion',
+      'textDocument/codeAction',
+      'textDocument/definition',
+      'textDocument/documentSymbol',
+      'textDocument/diagnostic',
+      'workspace/diagnostic',
+      'workspace/executeCommand',
+      'fettle/explain',
+      'fettle/checkWorkspace',
+      'no/such/request',
+    ];
+    const shapes = [
+      null,
+      {},
+      { textDocument: 7 },
+      { textDocument: { uri: 'nonsense' }, position: {} },
+      { ...hover, range: null, context: null },
+    ];
     let id = 10;
     for (const method of methods) for (const params of shapes) await wire.ask(id++, method, params);
     await wire.ask(id++, 'shutdown', null);
@@ -107,16 +139,38 @@ describe('requests', () => {
 
   test('code actions over many findings are given up between two of them, by a cancel or a change of the text', async () => {
     const uri = 'file:///ws/desk.pcbuild.yaml';
-    const text = `format: 1\nbuild: Desk\nparts:\n  drives:\n${Array.from({ length: 300 }, (_, i) => `    - { name: d${i}, cpacity: 1 TB }\n`).join('')}`;
-    const ask = (id: number) => wire.send({ id, method: 'textDocument/codeAction', params: { textDocument: { uri }, range: { start: { line: 0, character: 0 }, end: { line: 300, character: 0 } }, context: { diagnostics: [], only: ['quickfix'] } } });
-    const code = (id: number) => expect.poll(() => wire.answers.find((answer) => answer.id === id)?.error?.code, patience);
-    await wire.ask(1, 'initialize', { ...initialize, capabilities: { textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } } } } });
-    wire.send({ method: 'textDocument/didOpen', params: { textDocument: { uri, languageId: 'fettle-build', version: 1, text } } });
+    const text = `format: 1\nbuild: Desk\nparts:\n  drives:\n${Array.from({ length: 300 }, (_, i) => `    - { name: ` + `d${i}, cpacity: 1 TB }\n`).join('')}`;
+    const ask = (id: number) =>
+      wire.send({
+        id,
+        method: 'textDocument/codeAction',
+        params: {
+          textDocument: { uri },
+          range: { start: { line: 0, character: 0 }, end: { line: 300, character: 0 } },
+          context: { diagnostics: [], only: ['quickfix'] },
+        },
+      });
+    const code = (id: number) =>
+      expect.poll(() => wire.answers.find((answer) => answer.id === id)?.error?.code, patience);
+    await wire.ask(1, 'initialize', {
+      ...initialize,
+      capabilities: {
+        textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } } },
+      },
+    });
+    wire.send({
+      method: 'textDocument/didOpen',
+      params: { textDocument: { uri, languageId: 'fettle-build', version: 1, text } },
+    });
     await wire.ask(2, 'textDocument/hover', hover);
     wire.pausing = () => wire.send({ method: '$/cancelRequest', params: { id: 3 } });
     ask(3);
     await code(3).toBe(-32800);
-    wire.pausing = () => wire.send({ method: 'textDocument/didChange', params: { textDocument: { uri, version: 2 }, contentChanges: [{ text: `${text}# more\n` }] } });
+    wire.pausing = () =>
+      wire.send({
+        method: 'textDocument/didChange',
+        params: { textDocument: { uri, version: 2 }, contentChanges: [{ text: `${text}# more\n` }] },
+      });
     ask(4);
     await code(4).toBe(-32801);
     expect(wire.pauses).toBeLessThan(20);
@@ -125,9 +179,18 @@ describe('requests', () => {
 
 test('a handler that throws is logged with its method and answered as a fault', async () => {
   const logged: string[] = [];
-  const handler = guarded('textDocument/hover', (text) => void logged.push(text), () => { throw new Error('broken on purpose'); });
+  const handler = guarded(
+    'textDocument/hover',
+    (text) => void logged.push(text),
+    () => {
+      throw new Error('broken on purpose');
+    },
+  );
   const token = { isCancellationRequested: false, onCancellationRequested: () => ({ dispose: () => undefined }) };
-  await expect(handler({}, token)).rejects.toMatchObject({ code: -32603, message: expect.stringContaining('broken on purpose') });
+  await expect(handler({}, token)).rejects.toMatchObject({
+    code: -32603,
+    message: expect.stringContaining('broken on purpose'),
+  });
   expect(logged[0]).toContain('textDocument/hover');
 });
 

@@ -21,9 +21,21 @@ function file(name: string, text: string): string {
 }
 
 /** Ways in which a build may ask for a part; the seventh is honest. */
-const usesOf = (folder: string): string[] => ['boreas/secret', '../outside/boreas/secret', join(folder, 'outside/boreas/secret'), 'boreas/../../../outside/boreas/secret', 'boreas/one', 'boreas/pipe', 'boreas/real', 'file:///etc/passwd', 'boreas/zero', 'boreas/folder'];
+const usesOf = (folder: string): string[] => [
+  'boreas/secret',
+  '../outside/boreas/secret',
+  join(folder, 'outside/boreas/secret'),
+  'boreas/../../../outside/boreas/secret',
+  'boreas/one',
+  'boreas/pipe',
+  'boreas/real',
+  'file:///etc/passwd',
+  'boreas/zero',
+  'boreas/folder',
+];
 
-const deskWith = (use: string): string => `format: 1\nbuild: Desk\nparts:\n  cooler: { use: ${JSON.stringify(use)} }\n  case: { cooler-height: 150 mm }\n`;
+const deskWith = (use: string): string =>
+  `format: 1\nbuild: Desk\nparts:\n  cooler: { use: ${JSON.stringify(use)} }\n  case: { cooler-height: 150 mm }\n`;
 
 const secret = 'kind: cooler\nheight: 777 mm\n';
 
@@ -35,7 +47,10 @@ beforeAll(() => {
   write(join(top, 'outside/boreas/secret.part.yaml'), secret);
   write(join(top, 'outside/away.pcbuild.yaml'), 'format: 1\nbuild: Away\n');
   mkdirSync(workspace);
-  file('fettle.yaml', `parts: [parts, ../outside, ${join(top, 'outside')}, linked, "..", ".", "", ~, parts/../../outside, .hidden]\n`);
+  file(
+    'fettle.yaml',
+    `parts: [parts, ../outside, ${join(top, 'outside')}, linked, "..", ".", "", ~, parts/../../outside, .hidden]\n`,
+  );
   file('.hidden/boreas/secret.part.yaml', secret);
   file('parts/boreas/real.part.yaml', 'kind: cooler\nheight: 158 mm\n');
   usesOf(top).forEach((use, i) => file(`desk-${i}.pcbuild.yaml`, deskWith(use)));
@@ -55,7 +70,9 @@ afterAll(() => {
 /** Opened files that lie neither in the workspace nor among the program's own. */
 function strays(opened: readonly string[] = []): string[] {
   const own = [workspace, samples, program.folder, dirname(program.command), join(__dirname, 'support')];
-  return opened.filter((path) => !own.some((folder) => path === folder || path.startsWith(`${folder}/`)) && path.startsWith('/'));
+  return opened.filter(
+    (path) => !own.some((folder) => path === folder || path.startsWith(`${folder}/`)) && path.startsWith('/'),
+  );
 }
 
 describe('the command', () => {
@@ -66,7 +83,12 @@ describe('the command', () => {
     expect(ran.calls).toEqual([]);
   });
 
-  it.each([['explain', 'cooler-too-tall'], ['missing', 'samples/survey-desk.pcbuild.yaml'], ['swap', 'samples/survey-desk.pcbuild.yaml', 'cooler'], ['--help']])('runs %s %s %s the same way', (...words) => {
+  it.each([
+    ['explain', 'cooler-too-tall'],
+    ['missing', 'samples/survey-desk.pcbuild.yaml'],
+    ['swap', 'samples/survey-desk.pcbuild.yaml', 'cooler'],
+    ['--help'],
+  ])('runs %s %s %s the same way', (...words) => {
     const ran = runCommand(program, dirname(samples), words);
     expect([ran.status === 0 || ran.status === 1, ran.err, ran.calls]).toEqual([true, '', []]);
   });
@@ -81,7 +103,8 @@ describe('the command', () => {
     expect(strays(ran.opened)).toEqual([]);
     expect(ran.opened?.filter((path) => /zero|secret|away|pipe/.test(path))).toEqual([]);
     expect(ran.calls).toEqual([]);
-    for (const folder of ['../outside', '..', join(top, 'outside'), 'parts/../../outside', '.hidden']) expect(ran.err).toContain(`does not lie below it, ${JSON.stringify(folder)}`);
+    for (const folder of ['../outside', '..', join(top, 'outside'), 'parts/../../outside', '.hidden'])
+      expect(ran.err).toContain(`does not lie below it, ${JSON.stringify(folder)}`);
   });
 
   it('takes no candidates for a swap from outside', () => {
@@ -95,7 +118,10 @@ describe('the command', () => {
     const inner = join(workspace, 'inner');
     mkdirSync(inner);
     file('inner/fettle.yaml', 'parts: [../parts, shelf]\n');
-    file('inner/a.pcbuild.yaml', 'format: 1\nbuild: Inner\nparts: { cooler: { use: boreas/real }, case: { cooler-height: 150 mm } }\n');
+    file(
+      'inner/a.pcbuild.yaml',
+      'format: 1\nbuild: Inner\nparts: { cooler: { use: boreas/real }, case: { cooler-height: 150 mm } }\n',
+    );
     const ran = runCommand(program, workspace, ['check', 'inner/a.pcbuild.yaml', '--working', '--from', 'unknown']);
     expect(ran.out).not.toContain('158 mm');
     rmSync(inner, { recursive: true });
@@ -111,12 +137,23 @@ describe('the server', () => {
       for (const [i, use] of usesOf(top).entries()) {
         const textDocument = { uri: pathToFileURL(join(workspace, `desk-${i}.pcbuild.yaml`)).href };
         const text = deskWith(use);
-        await server.connection.sendNotification('textDocument/didOpen', { textDocument: { ...textDocument, languageId: 'fettle-build', version: 1, text } });
+        await server.connection.sendNotification('textDocument/didOpen', {
+          textDocument: { ...textDocument, languageId: 'fettle-build', version: 1, text },
+        });
         const position = { line: 3, character: 22 };
-        for (const method of ['textDocument/hover', 'textDocument/definition', 'textDocument/completion']) answers.push(await server.connection.sendRequest(method, { textDocument, position }));
-        answers.push(await server.connection.sendRequest('textDocument/codeAction', { textDocument, range: { start: position, end: position }, context: { diagnostics: [] } }));
+        for (const method of ['textDocument/hover', 'textDocument/definition', 'textDocument/completion'])
+          answers.push(await server.connection.sendRequest(method, { textDocument, position }));
+        answers.push(
+          await server.connection.sendRequest('textDocument/codeAction', {
+            textDocument,
+            range: { start: position, end: position },
+            context: { diagnostics: [] },
+          }),
+        );
       }
-      answers.push(await server.connection.sendRequest('workspace/executeCommand', { command: 'fettle.checkWorkspace' }));
+      answers.push(
+        await server.connection.sendRequest('workspace/executeCommand', { command: 'fettle.checkWorkspace' }),
+      );
       answers.push(await server.connection.sendRequest('fettle/explain', { check: 'cooler-too-tall' }));
       const said = JSON.stringify([answers, ...server.published.values()]);
       expect(said).toContain('158 mm');
@@ -134,7 +171,11 @@ describe('the server', () => {
   });
 
   it('is really watched: the watcher sees what a program does', () => {
-    const script = write(join(program.folder, 'guilty.cjs'), "require('node:fs').readFileSync('/etc/hostname'); try { require('node:net').connect(9); } catch {} try { require('node:child_process').execSync('true'); } catch {}");
+    const script = write(
+      join(program.folder, 'guilty.cjs'),
+      "require('node:fs').readFileSync('/etc/hostname'); try { require('node:net').connect(9); } catch {} " +
+        "try { require('node:child_process').execSync('true'); } catch {}",
+    );
     const ran = runCommand({ ...program, command: script }, workspace, []);
     expect(ran.calls).toEqual(['net.connect', 'child_process.execSync']);
     expect(new Set(strays(ran.opened))).toEqual(new Set(['/etc/hostname']));

@@ -1,4 +1,5 @@
-// Fixing everything: it ends, its edits never overlap, give one text in any order, and mend without making worse (promise P7).
+// Fixing everything: it ends, its edits never overlap, give one text in any order, and mend without making worse
+// (promise P7).
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { codeActions, fixAllKind } from '../../server/src/features/code-actions';
@@ -28,51 +29,68 @@ let mended = 0;
 
 describe('fixing everything', () => {
   it('gives edits that lie apart and make one text in any order', () => {
-    fc.assert(fc.property(texts, fc.nat(), ({ text, name }, by) => {
-      const edits = fixAllEdits(judge(text, name));
-      expect(editsOverlap(edits)).toBe(false);
-      const after = applyEdits(text, edits);
-      expect(applyEdits(text, shuffled(edits, by))).toBe(after);
-      expect(applyInTurn(text, shuffled(edits, by))).toBe(after);
-    }), runs(80));
+    fc.assert(
+      fc.property(texts, fc.nat(), ({ text, name }, by) => {
+        const edits = fixAllEdits(judge(text, name));
+        expect(editsOverlap(edits)).toBe(false);
+        const after = applyEdits(text, edits);
+        expect(applyEdits(text, shuffled(edits, by))).toBe(after);
+        expect(applyInTurn(text, shuffled(edits, by))).toBe(after);
+      }),
+      runs(80),
+    );
   });
 
   it('has nothing more to do at once afterwards', () => {
-    fc.assert(fc.property(texts, ({ text, name }) => {
-      const edits = fixAllEdits(judge(text, name));
-      if (edits.length === 0) return;
-      mended++;
-      const after = applyEdits(text, edits);
-      expect(fixAllEdits(judge(after, name)), `${text}\n-->\n${after}`).toEqual([]);
-    }), runs(80));
+    fc.assert(
+      fc.property(texts, ({ text, name }) => {
+        const edits = fixAllEdits(judge(text, name));
+        if (edits.length === 0) return;
+        mended++;
+        const after = applyEdits(text, edits);
+        expect(fixAllEdits(judge(after, name)), `${text}\n-->\n${after}`).toEqual([]);
+      }),
+      runs(80),
+    );
   });
 
   it('clears findings, brings none as bad, and leaves alone what it does not mend', () => {
-    fc.assert(fc.property(texts, ({ text, name }) => {
-      const view = judge(text, name);
-      const edits = fixAllEdits(view);
-      if (edits.length === 0) return;
-      const after = applyEdits(text, edits);
-      const said = `${text}\n-->\n${after}`;
-      expect(strayChanges(text, edits, after), said).toEqual([]);
-      expect(edits.filter((edit) => doubtful(text).some((span) => isInside(edit, span))), said).toEqual([]);
-      const left = judge(after, name).judgement.findings;
-      const own = (findings: typeof left): number => findings.filter(({ check }) => check.on === 'file').length;
-      expect(own(left), said).toBeLessThan(own(view.judgement.findings));
-      expect(worseOnes(view.judgement.findings, left, 'harm'), said).toEqual([]);
-    }), runs(80));
+    fc.assert(
+      fc.property(texts, ({ text, name }) => {
+        const view = judge(text, name);
+        const edits = fixAllEdits(view);
+        if (edits.length === 0) return;
+        const after = applyEdits(text, edits);
+        const said = `${text}\n-->\n${after}`;
+        expect(strayChanges(text, edits, after), said).toEqual([]);
+        expect(
+          edits.filter((edit) => doubtful(text).some((span) => isInside(edit, span))),
+          said,
+        ).toEqual([]);
+        const left = judge(after, name).judgement.findings;
+        const own = (findings: typeof left): number => findings.filter(({ check }) => check.on === 'file').length;
+        expect(own(left), said).toBeLessThan(own(view.judgement.findings));
+        expect(worseOnes(view.judgement.findings, left, 'harm'), said).toEqual([]);
+      }),
+      runs(80),
+    );
   });
 
   it('was tried on texts with something to mend', () => expect(mended).toBeGreaterThan(20));
 
   it('is made for one version of the text, so that an editor refuses it for another', () => {
     const view = judge('kind: cooler\nhieght: 158 mm\n', partName);
-    const [action] = codeActions(view, { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, { candidates: () => [], only: [fixAllKind] });
+    const [action] = codeActions(
+      view,
+      { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+      { candidates: () => [], only: [fixAllKind] },
+    );
     expect(action?.edit?.documentChanges.map(({ textDocument }) => textDocument.version)).toEqual([1]);
   });
 
   it('ends within ten passes where each fix opens the way for the next', () => {
-    const text = 'kind: cooler\n' + Array.from({ length: 12 }, (_, i) => `${'hieght'.slice(0, 6 - (i % 2))}${i}: 158\n`).join('');
+    const text =
+      'kind: cooler\n' + Array.from({ length: 12 }, (_, i) => `${'hieght'.slice(0, 6 - (i % 2))}${i}: 158\n`).join('');
     let now = text;
     let passes = 0;
     for (let edits = fixAllEdits(judge(now, partName)); edits.length > 0; edits = fixAllEdits(judge(now, partName))) {

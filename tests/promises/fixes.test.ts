@@ -13,7 +13,9 @@ import { broken, builds, partFiles } from './support/texts';
 const seen = new Map<string, number>();
 
 function fixesOf(view: Judged, finding: Finding): ProvenFix[] {
-  return view.build ? provenFixes(view.build, view.judgement, finding, candidates) : provenFileFixes(view.doc, view.judgement, finding);
+  return view.build
+    ? provenFixes(view.build, view.judgement, finding, candidates)
+    : provenFileFixes(view.doc, view.judgement, finding);
 }
 
 /** A few findings of each text, so that many texts are tried; which ones depends on the text. */
@@ -25,85 +27,126 @@ function* fixesIn(view: Judged, most: number): Iterable<{ finding: Finding; fix:
   }
 }
 
-const problems = (view: Judged, name: string): string[] => (view.doc.name === name ? view.doc : view.build!.find(name.replace(/^parts\/|\.part\.yaml$/g, ''))!).parsed.problems.map(({ code }) => code);
+const problems = (view: Judged, name: string): string[] =>
+  (view.doc.name === name
+    ? view.doc
+    : view.build!.find(name.replace(/^parts\/|\.part\.yaml$/g, ''))!
+  ).parsed.problems.map(({ code }) => code);
 
 function hold(view: Judged, finding: Finding, fix: ProvenFix): void {
   seen.set(finding.id, (seen.get(finding.id) ?? 0) + 1);
   const after = applyEdits(fix.doc.text, fix.edits);
-  const say = (what: string): string => `${finding.id} at ${finding.place.path}, “${fix.title}”: ${what}\n${fix.doc.text}\n-->\n${after}\n`;
+  const say = (what: string): string =>
+    `${finding.id} at ${finding.place.path}, “${fix.title}”: ${what}\n${fix.doc.text}\n-->\n${after}\n`;
   expect(after, say('changes nothing')).not.toBe(fix.doc.text);
   expect(applyInTurn(fix.doc.text, [...fix.edits].reverse()), say('depends on the order of its edits')).toBe(after);
   const stray = strayChanges(fix.doc.text, fix.edits, after);
   expect(stray, say(stray.join('; '))).toEqual([]);
   const judged = judgeWith(view, fix.doc, after);
-  expect(problems(judged, fix.doc.name).length, say('reads worse than before')).toBeLessThanOrEqual(problems(view, fix.doc.name).length);
-  const left = judged.judgement.findings.filter(({ id, place }) => id === finding.id && place.path === finding.place.path);
-  expect(left.map(({ said }) => said.text), say('its finding is still there')).toEqual([]);
+  expect(problems(judged, fix.doc.name).length, say('reads worse than before')).toBeLessThanOrEqual(
+    problems(view, fix.doc.name).length,
+  );
+  const left = judged.judgement.findings.filter(
+    ({ id, place }) => id === finding.id && place.path === finding.place.path,
+  );
+  expect(
+    left.map(({ said }) => said.text),
+    say('its finding is still there'),
+  ).toEqual([]);
   const worse = worseOnes(view.judgement.findings, judged.judgement.findings, finding.grade);
   expect(worse, say('something as bad has come')).toEqual([]);
 }
 
 describe('a proven fix', () => {
   it('of a build keeps all around it, and mends', () => {
-    fc.assert(fc.property(builds, ({ text }) => {
-      const view = judge(text);
-      for (const { finding, fix } of fixesIn(view, 5)) hold(view, finding, fix);
-    }), runs(90));
+    fc.assert(
+      fc.property(builds, ({ text }) => {
+        const view = judge(text);
+        for (const { finding, fix } of fixesIn(view, 5)) hold(view, finding, fix);
+      }),
+      runs(90),
+    );
   });
 
   it('of a part file keeps all around it, and mends', () => {
-    fc.assert(fc.property(partFiles, ({ text }) => {
-      const view = judge(text, partName);
-      for (const { finding, fix } of fixesIn(view, 8)) hold(view, finding, fix);
-    }), runs(180));
+    fc.assert(
+      fc.property(partFiles, ({ text }) => {
+        const view = judge(text, partName);
+        for (const { finding, fix } of fixesIn(view, 8)) hold(view, finding, fix);
+      }),
+      runs(180),
+    );
   });
 
   it('of a broken text keeps what can be read, and makes nothing worse', () => {
-    fc.assert(fc.property(broken(builds), broken(partFiles), (build, part) => {
-      for (const view of [judge(build), judge(part, partName)]) for (const { finding, fix } of fixesIn(view, 3)) hold(view, finding, fix);
-    }), runs(70));
+    fc.assert(
+      fc.property(broken(builds), broken(partFiles), (build, part) => {
+        for (const view of [judge(build), judge(part, partName)])
+          for (const { finding, fix } of fixesIn(view, 3)) hold(view, finding, fix);
+      }),
+      runs(70),
+    );
   });
 
   it('has no further fix under its own name at its own place', () => {
-    fc.assert(fc.property(builds, ({ text }) => {
-      const view = judge(text);
-      for (const { finding, fix } of fixesIn(view, 2)) {
-        const judged = judgeWith(view, fix.doc, applyEdits(fix.doc.text, fix.edits));
-        const again = judged.judgement.findings.filter(({ id, place }) => id === finding.id && place.path === finding.place.path).flatMap((left) => fixesOf(judged, left));
-        expect(again.map(({ title }) => title)).toEqual([]);
-      }
-    }), runs(25));
+    fc.assert(
+      fc.property(builds, ({ text }) => {
+        const view = judge(text);
+        for (const { finding, fix } of fixesIn(view, 2)) {
+          const judged = judgeWith(view, fix.doc, applyEdits(fix.doc.text, fix.edits));
+          const again = judged.judgement.findings
+            .filter(({ id, place }) => id === finding.id && place.path === finding.place.path)
+            .flatMap((left) => fixesOf(judged, left));
+          expect(again.map(({ title }) => title)).toEqual([]);
+        }
+      }),
+      runs(25),
+    );
   });
 });
 
 /** Puts an anchor, alias, tag, merge or second key into a text; at the end of a key’s line and elsewhere. */
-const twofold = fc.record({
-  from: fc.oneof(builds, partFiles), at: fc.nat(),
-  put: fc.constantFrom(' &a', ' !!str', ' !own', ' &a !!map', ' *a', '\n<<: *a'), also: fc.constantFrom('', 'twice', 'merge'),
-}).map(({ from: { text, hand }, at, put, also }) => {
-  const colons = [...text.matchAll(/:(?= |\r?\n)/g)].map(({ index }) => index + 1);
-  const place = colons[at % Math.max(1, colons.length)] ?? 0;
-  const [first, second] = [text.slice(0, place), text.slice(place)];
-  const whole = first + put.replace('\n', hand.eol) + second;
-  const line = /^[ ]*[^\s#:{[-][^\r\n:]*: [^\r\n]*(?:\r\n|\n)/m.exec(whole)?.[0] ?? '';
-  return also === 'twice' ? whole.replace(line, () => line + line) : also === 'merge' ? whole.replace(line, () => line + line.replace(/\S.*/, '<<: *a')) : whole;
-});
+const twofold = fc
+  .record({
+    from: fc.oneof(builds, partFiles),
+    at: fc.nat(),
+    put: fc.constantFrom(' &a', ' !!str', ' !own', ' &a !!map', ' *a', '\n<<: *a'),
+    also: fc.constantFrom('', 'twice', 'merge'),
+  })
+  .map(({ from: { text, hand }, at, put, also }) => {
+    const colons = [...text.matchAll(/:(?= |\r?\n)/g)].map(({ index }) => index + 1);
+    const place = colons[at % Math.max(1, colons.length)] ?? 0;
+    const [first, second] = [text.slice(0, place), text.slice(place)];
+    const whole = first + put.replace('\n', hand.eol) + second;
+    const line = /^[ ]*[^\s#:{[-][^\r\n:]*: [^\r\n]*(?:\r\n|\n)/m.exec(whole)?.[0] ?? '';
+    return also === 'twice'
+      ? whole.replace(line, () => line + line)
+      : also === 'merge'
+        ? whole.replace(line, () => line + line.replace(/\S.*/, '<<: *a'))
+        : whole;
+  });
 
 describe('where a text could mean two things', () => {
   let offered = 0;
   it('nothing there is changed', () => {
-    fc.assert(fc.property(twofold, (text) => {
-      for (const view of [judge(text), judge(text, partName)]) {
-        for (const { finding, fix } of fixesIn(view, 8)) {
-          if (fix.doc !== view.doc) continue;
-          offered++;
-          const under = doubtful(text).find((span) => fix.edits.some((edit) => isInside(edit, span)));
-          const said = under && `${finding.id} “${fix.title}” changes ${JSON.stringify(text.slice(under.start, under.end))} of\n${text}\n-->\n${applyEdits(text, fix.edits)}`;
-          expect(said).toBeUndefined();
-          hold(view, finding, fix);
+    fc.assert(
+      fc.property(twofold, (text) => {
+        for (const view of [judge(text), judge(text, partName)]) {
+          for (const { finding, fix } of fixesIn(view, 8)) {
+            if (fix.doc !== view.doc) continue;
+            offered++;
+            const under = doubtful(text).find((span) => fix.edits.some((edit) => isInside(edit, span)));
+            const said =
+              under &&
+              `${finding.id} “${fix.title}” changes ${JSON.stringify(text.slice(under.start, under.end))} ` +
+                `of\n${text}\n-->\n${applyEdits(text, fix.edits)}`;
+            expect(said).toBeUndefined();
+            hold(view, finding, fix);
+          }
         }
-      }
-    }), runs(150));
+      }),
+      runs(150),
+    );
   });
 
   it('what is plain beside it is still mended', () => expect(offered).toBeGreaterThan(60));

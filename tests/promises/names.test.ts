@@ -1,4 +1,5 @@
-// Names that objects have of their own are plain names wherever a name can stand (promise P22): a build written with one
+// Names that objects have of their own are plain names wherever a name can stand (promise P22): a build written with
+// one
 // of them gives what it gives with any other name.
 import { describe, expect, it } from 'vitest';
 import { provenFixes } from '../../server/src/core/judge/prove';
@@ -10,13 +11,25 @@ import { symbols } from '../../server/src/features/symbols';
 import { fettle } from '../support/command';
 import { view } from '../support/view';
 
-const owned = ['__proto__', 'constructor', 'toString', 'hasOwnProperty', 'valueOf', '__defineGetter__', 'isPrototypeOf'];
+const owned = [
+  '__proto__',
+  'constructor',
+  'toString',
+  'hasOwnProperty',
+  'valueOf',
+  '__defineGetter__',
+  'isPrototypeOf',
+];
 const plain = 'qqqqqqqq';
 
 /** A build, its parts and its house in which `NAME` stands wherever people may choose a name. */
-const filesWith = (name: string): Record<string, string> => Object.fromEntries(Object.entries({
-  'fettle.yaml': 'format: 1\nparts: [NAME, parts]\ngrades: { NAME: note, cooler-too-tall: short }\nmargins: { NAME: 3 mm }\nNAME: 1\n',
-  'NAME.pcbuild.yaml': `format: 1
+const filesWith = (name: string): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries({
+      'fettle.yaml':
+        'format: 1\nparts: [NAME, parts]\ngrades: { NAME: note, cooler-too-tall: short }\nmargins: { NAME: ' +
+        '3 mm }\nNAME: 1\n',
+      'NAME.pcbuild.yaml': `format: 1
 build: NAME
 NAME: { NAME: 1 }
 parts:
@@ -44,16 +57,31 @@ accept:
   - { finding: NAME, at: NAME, because: NAME }
   - { finding: cooler-too-tall, at: NAME, because: NAME }
 `,
-  'parts/NAME/NAME.part.yaml': 'kind: board\nmaker: NAME\nfirmware: { versions: [NAME, "2"] }\nprocessors: [{ family: NAME, since: NAME }]\nmemory: { slots: [NAME], channels: { NAME: [NAME] } }\n',
-  'parts/NAME/other.part.yaml': 'kind: NAME\nNAME: 3\n',
-}).map(([path, text]) => [path.replaceAll('NAME', name), text.replaceAll('NAME', name)]));
+      'parts/NAME/NAME.part.yaml':
+        'kind: board\nmaker: NAME\nfirmware: { versions: [NAME, "2"] }\nprocessors: [{ family: NAME, ' +
+        'since: NAME }]\nmemory: { slots: [NAME], channels: { NAME: [NAME] } }\n',
+      'parts/NAME/other.part.yaml': 'kind: NAME\nNAME: 3\n',
+    }).map(([path, text]) => [path.replaceAll('NAME', name), text.replaceAll('NAME', name)]),
+  );
 
 async function said(name: string): Promise<unknown> {
-  const { status, out, err } = await fettle(filesWith(name), 'check', '--format', 'json', '--working', '--from', 'unknown');
+  const { status, out, err } = await fettle(
+    filesWith(name),
+    'check',
+    '--format',
+    'json',
+    '--working',
+    '--from',
+    'unknown',
+  );
   expect(err).toBe('');
   // Columns and the order of names depend on the name; what is found does not.
-  const { files } = JSON.parse(out) as { files: { file: string; findings: { id: string; grade: string; place?: string; message: string }[] }[] };
-  const lines = files.flatMap(({ file, findings }) => findings.map(({ id, grade, message }) => `${file} ${grade} ${id} ${message}`));
+  const { files } = JSON.parse(out) as {
+    files: { file: string; findings: { id: string; grade: string; place?: string; message: string }[] }[];
+  };
+  const lines = files.flatMap(({ file, findings }) =>
+    findings.map(({ id, grade, message }) => `${file} ${grade} ${id} ${message}`),
+  );
   return { status, lines: lines.map((line) => line.replaceAll(name, plain)).sort() };
 }
 
@@ -75,12 +103,18 @@ describe.each(owned)('%s', (name) => {
       completion(shown.view, position, { markup: 'markdown', snippets: true, parts: () => [`${name}/${name}`] });
     }
     expect(symbols(shown.view.doc).length).toBeGreaterThan(3);
-    for (const finding of shown.view.judgement.findings) provenFixes(shown.view.build!, shown.view.judgement, finding, shown.candidates);
+    for (const finding of shown.view.judgement.findings)
+      provenFixes(shown.view.build!, shown.view.judgement, finding, shown.candidates);
     fixAllEdits(shown.view);
     expect(({} as Record<string, unknown>)['use'] ?? Object.prototype.toString.call({})).toBe('[object Object]');
   });
 
-  it.each([['explain', name], ['missing', `${name}.pcbuild.yaml`], ['swap', `${name}.pcbuild.yaml`, `drives.${name}`], ['swap', `${name}.pcbuild.yaml`, name]])('is a plain word to `%s %s %s`', async (...words) => {
+  it.each([
+    ['explain', name],
+    ['missing', `${name}.pcbuild.yaml`],
+    ['swap', `${name}.pcbuild.yaml`, `drives.${name}`],
+    ['swap', `${name}.pcbuild.yaml`, name],
+  ])('is a plain word to `%s %s %s`', async (...words) => {
     const { status, err } = await fettle(filesWith(name), ...words);
     expect([0, 1, 2]).toContain(status);
     expect(err).not.toMatch(/fault of its own|is not a function|undefined/);
@@ -88,6 +122,13 @@ describe.each(owned)('%s', (name) => {
 });
 
 it('a build without any of them says something of each place', async () => {
-  const { lines } = await said(plain) as { lines: string[] };
-  for (const id of ['unknown-key', 'accepted-but-gone', 'capacity-short', 'choice-unknown', 'drive-slower-than-promised']) expect(lines.join('\n')).toContain(id);
+  const { lines } = (await said(plain)) as { lines: string[] };
+  for (const id of [
+    'unknown-key',
+    'accepted-but-gone',
+    'capacity-short',
+    'choice-unknown',
+    'drive-slower-than-promised',
+  ])
+    expect(lines.join('\n')).toContain(id);
 });

@@ -20,7 +20,8 @@ import { broken, builds, partFiles } from './support/texts';
 function fault(text: string, offset: number): string | undefined {
   if (!Number.isInteger(offset) || offset < 0 || offset > text.length) return `${offset} is outside 0..${text.length}`;
   const around = text.slice(Math.max(0, offset - 1), offset + 1);
-  if (offset > 0 && offset < text.length && /^(?:\r\n|[\ud800-\udbff][\udc00-\udfff])$/.test(around)) return `${offset} splits ${JSON.stringify(around)}`;
+  if (offset > 0 && offset < text.length && /^(?:\r\n|[\ud800-\udbff][\udc00-\udfff])$/.test(around))
+    return `${offset} splits ${JSON.stringify(around)}`;
   return undefined;
 }
 
@@ -34,7 +35,8 @@ function holdRange(doc: Doc, { start, end }: Range, what: string): void {
   const lines = doc.text.split(/\r\n|\r|\n/);
   for (const { line, character } of [start, end]) {
     const own = lines[line];
-    if (own === undefined || character < 0 || character > own.length) throw new Error(`${what}: line ${line}, character ${character} is not in ${JSON.stringify(doc.text)}`);
+    if (own === undefined || character < 0 || character > own.length)
+      throw new Error(`${what}: line ${line}, character ${character} is not in ${JSON.stringify(doc.text)}`);
     if (fault(own, character)) throw new Error(`${what}: ${fault(own, character)} in line ${JSON.stringify(own)}`);
   }
 }
@@ -46,7 +48,11 @@ function holdAll(view: Judged): void {
     holdSpan(place.doc.text, place.span, id);
     for (const { place: other } of relatedTo(finding)) holdSpan(other.doc.text, other.span, `${id}, related`);
   }
-  for (const { taken, check } of judgement.answers) for (const { outcome: { place } } of taken) holdSpan(place.doc.text, place.span, check.id);
+  for (const { taken, check } of judgement.answers)
+    for (const {
+      outcome: { place },
+    } of taken)
+      holdSpan(place.doc.text, place.span, check.id);
   for (const problem of doc.parsed.problems) holdSpan(doc.text, problem.span, problem.code);
   walk(doc.parsed.root, (node) => holdSpan(doc.text, node.span, node.type));
   for (const one of diagnosticsOf(view, { from: 'unknown', related: true })) holdRange(doc, one.range, one.code);
@@ -58,61 +64,146 @@ function holdFeatures(view: Judged, position: Position): void {
   if (shown?.range) holdRange(view.doc, shown.range, 'hover');
   definition(view, position);
   for (const item of completion(view, position, { markup: 'markdown', snippets: true, parts: () => ['a/b'] })) {
-    if ('textEdit' in item && item.textEdit) holdRange(view.doc, (item.textEdit as { range: Range }).range, `completion ${item.label}`);
+    if ('textEdit' in item && item.textEdit)
+      holdRange(view.doc, (item.textEdit as { range: Range }).range, `completion ${item.label}`);
   }
 }
 
 describe('positions', () => {
   it('lie inside plausible builds', () => {
-    fc.assert(fc.property(builds, ({ text }) => holdAll(judge(text))), runs(120));
+    fc.assert(
+      fc.property(builds, ({ text }) => holdAll(judge(text))),
+      runs(120),
+    );
   });
 
   it('lie inside part files', () => {
-    fc.assert(fc.property(partFiles, ({ text }) => holdAll(judge(text, partName))), runs(120));
+    fc.assert(
+      fc.property(partFiles, ({ text }) => holdAll(judge(text, partName))),
+      runs(120),
+    );
   });
 
   it('lie inside broken texts of every kind', () => {
-    fc.assert(fc.property(broken(builds), broken(partFiles), (build, part) => {
-      holdAll(judge(build, buildName));
-      holdAll(judge(part, partName));
-      holdAll(judge(part, 'fettle.yaml'));
-    }), runs(120));
+    fc.assert(
+      fc.property(broken(builds), broken(partFiles), (build, part) => {
+        holdAll(judge(build, buildName));
+        holdAll(judge(part, partName));
+        holdAll(judge(part, 'fettle.yaml'));
+      }),
+      runs(120),
+    );
   });
 
   it('of features lie inside, wherever they are asked', () => {
-    fc.assert(fc.property(fc.oneof(builds.map(({ text }) => text), broken(builds)), fc.array(fc.nat(), { minLength: 3, maxLength: 3 }), (text, offsets) => {
-      const view = judge(text);
-      for (const offset of offsets) holdFeatures(view, view.doc.lines.positionAt(offset % (text.length + 1)));
-    }), runs(50));
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          builds.map(({ text }) => text),
+          broken(builds),
+        ),
+        fc.array(fc.nat(), { minLength: 3, maxLength: 3 }),
+        (text, offsets) => {
+          const view = judge(text);
+          for (const offset of offsets) holdFeatures(view, view.doc.lines.positionAt(offset % (text.length + 1)));
+        },
+      ),
+      runs(50),
+    );
   });
 
   it('of edits lie inside', () => {
-    fc.assert(fc.property(fc.oneof(builds.map(({ text }) => text), broken(builds)), (text) => {
-      const view = judge(text);
-      for (const finding of view.judgement.findings.slice(0, 6)) {
-        const fixes = view.build ? provenFixes(view.build, view.judgement, finding, candidates) : provenFileFixes(view.doc, view.judgement, finding);
-        for (const { doc, edits } of fixes) for (const { span } of edits) holdSpan(doc.text, span, finding.id);
-      }
-    }), runs(25));
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          builds.map(({ text }) => text),
+          broken(builds),
+        ),
+        (text) => {
+          const view = judge(text);
+          for (const finding of view.judgement.findings.slice(0, 6)) {
+            const fixes = view.build
+              ? provenFixes(view.build, view.judgement, finding, candidates)
+              : provenFileFixes(view.doc, view.judgement, finding);
+            for (const { doc, edits } of fixes) for (const { span } of edits) holdSpan(doc.text, span, finding.id);
+          }
+        },
+      ),
+      runs(25),
+    );
   });
 });
 
 it('any text at all is read, and gives positions inside it', () => {
-  const scraps = fc.constantFrom('a', 'parts', ': ', ':', '- ', '\n', '\r', '\r\n', '\t', '  ', '[', ']', '{', '}', ',', '"', "'", '#', '&a', '*a', '!', '!!int ', '|', '>', '%', '---', '...', '? ', '<<', '\ud83c', '\udf0a', '\u0000', '\ufeff', '\u2028', '🌊', '\\u', '\\x');
-  fc.assert(fc.property(fc.oneof(fc.string({ unit: 'binary', maxLength: 200 }), fc.array(scraps, { maxLength: 60 }).map((all) => all.join(''))), (text) => {
-    const parsed = parse(text);
-    for (const { span, code } of parsed.problems) holdSpan(text, span, code);
-    walk(parsed.root, (node) => holdSpan(text, node.span, node.type));
-    holdAll(judge(text));
-  }), runs(800));
+  const scraps = fc.constantFrom(
+    'a',
+    'parts',
+    ': ',
+    ':',
+    '- ',
+    '\n',
+    '\r',
+    '\r\n',
+    '\t',
+    '  ',
+    '[',
+    ']',
+    '{',
+    '}',
+    ',',
+    '"',
+    "'",
+    '#',
+    '&a',
+    '*a',
+    '!',
+    '!!int ',
+    '|',
+    '>',
+    '%',
+    '---',
+    '...',
+    '? ',
+    '<<',
+    '\ud83c',
+    '\udf0a',
+    '\u0000',
+    '\ufeff',
+    '\u2028',
+    '🌊',
+    '\\u',
+    '\\x',
+  );
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string({ unit: 'binary', maxLength: 200 }),
+        fc.array(scraps, { maxLength: 60 }).map((all) => all.join('')),
+      ),
+      (text) => {
+        const parsed = parse(text);
+        for (const { span, code } of parsed.problems) holdSpan(text, span, code);
+        walk(parsed.root, (node) => holdSpan(text, node.span, node.type));
+        holdAll(judge(text));
+      },
+    ),
+    runs(800),
+  );
 });
 
 it('lines and offsets are each other’s inverse, for every line end of the protocol', () => {
-  fc.assert(fc.property(fc.array(fc.constantFrom('a', '🌊', '\r', '\n', '\r\n'), { maxLength: 20 }).map((all) => all.join('')), fc.nat(), (text, at) => {
-    const lines = new Lines(text);
-    const offset = at % (text.length + 1);
-    const back = lines.offsetAt(lines.positionAt(offset));
-    expect(fault(text, back)).toBeUndefined();
-    expect(back).toBe(fault(text, offset) ? offset - 1 : offset);
-  }), runs(500));
+  fc.assert(
+    fc.property(
+      fc.array(fc.constantFrom('a', '🌊', '\r', '\n', '\r\n'), { maxLength: 20 }).map((all) => all.join('')),
+      fc.nat(),
+      (text, at) => {
+        const lines = new Lines(text);
+        const offset = at % (text.length + 1);
+        const back = lines.offsetAt(lines.positionAt(offset));
+        expect(fault(text, back)).toBeUndefined();
+        expect(back).toBe(fault(text, offset) ? offset - 1 : offset);
+      },
+    ),
+    runs(500),
+  );
 });

@@ -7,7 +7,10 @@ import { parse } from '../../server/src/core/yaml';
 import { today } from '../support/bench';
 import { findIn, readSamples } from '../support/samples';
 
-/** Some twice what was measured when this was written; times are the best of many, taken in turns, since machines are busy. */
+/**
+ * Some twice what was measured when this was written; times are the best of many, taken in turns, since machines are
+ * busy.
+ */
 const mostTimesReading = 5;
 
 it('all checks on a build take no more than some times as long as reading its text', () => {
@@ -21,8 +24,14 @@ it('all checks on a build take no more than some times as long as reading its te
   for (const build of builds) {
     const turn = { read: Infinity, judged: Infinity };
     for (let i = 0; i < 40; i++) {
-      turn.read = Math.min(turn.read, timed(() => parse(build.doc.text)));
-      turn.judged = Math.min(turn.judged, timed(() => judgeBuild(new Build(build.doc, find, house, today))));
+      turn.read = Math.min(
+        turn.read,
+        timed(() => parse(build.doc.text)),
+      );
+      turn.judged = Math.min(
+        turn.judged,
+        timed(() => judgeBuild(new Build(build.doc, find, house, today))),
+      );
     }
     expect(turn.judged / turn.read, build.doc.name).toBeLessThan(mostTimesReading);
   }

@@ -14,14 +14,42 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 /** Everything a terminal obeys, turns round or hides; a line feed alone is ours. */
-const forbidden = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
+const forbidden =
+  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
 
-const signs = ['\x1b[31m', '\x1b]0;title\x07', '\x07', '\x08\x08', '\x7f', '\x9b1m', '\u202e', '\u2066', '\u200b', '\u200d', '\u00ad', '\ufeff', '\u061c', '\u2028', '\u{e0041}', '\x00', '\x0c', '\x85'];
-const hostile = fc.array(fc.oneof(fc.constantFrom(...signs), fc.constantFrom('a', 'mm', ' ', '8', '/', '🌊')), { minLength: 1, maxLength: 5 }).map((all) => all.join(''));
+const signs = [
+  '\x1b[31m',
+  '\x1b]0;title\x07',
+  '\x07',
+  '\x08\x08',
+  '\x7f',
+  '\x9b1m',
+  '\u202e',
+  '\u2066',
+  '\u200b',
+  '\u200d',
+  '\u00ad',
+  '\ufeff',
+  '\u061c',
+  '\u2028',
+  '\u{e0041}',
+  '\x00',
+  '\x0c',
+  '\x85',
+];
+const hostile = fc
+  .array(fc.oneof(fc.constantFrom(...signs), fc.constantFrom('a', 'mm', ' ', '8', '/', '🌊')), {
+    minLength: 1,
+    maxLength: 5,
+  })
+  .map((all) => all.join(''));
 
 /** As YAML would hold it: written out, or as escapes of a quoted text. */
 const quotedIn = (text: string, raw: boolean): string => {
-  const escaped = JSON.stringify(text).replace(/[\u007f-\uffff]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  const escaped = JSON.stringify(text).replace(
+    /[\u007f-\uffff]/g,
+    (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
   return raw ? `"${text.replace(/["\\\n\r\0]/g, '')}"` : escaped;
 };
 
@@ -29,33 +57,63 @@ const filesOf = (t: string, raw: boolean): Record<string, string> => {
   const q = quotedIn(t, raw);
   return {
     'fettle.yaml': `format: 1\nparts: [parts, ${quotedIn(`../${t}`, raw)}]\ngrades: { ${q}: ${q} }\n${q}: 1\n`,
-    'desk.pcbuild.yaml': `format: 1\nbuild: ${q}\npurpose: ${q}\n${q}: ${q}\nparts:\n  cooler: { use: boreas/tower, maker: ${q}, height: ${q}, ${q}: 2 }\n  case: { model: ${q}, cooler-height: 155 mm }\n  drives: [{ name: ${q}, slot: ${q}, use: ${quotedIn(`a/${t}`, raw)} }]\n  graphics: [{ name: ${q}, power: { sustained: 320 W } }]\n  supply: { rating: 100 W }\nexpect: { drives: { ${q}: { read: 5 GB/s } } }\naccept: [{ finding: ${q}, at: ${q}, because: ${q} }, { finding: unknown-key, because: ${q}, by: ${q} }]\n`,
+    'desk.pcbuild.yaml':
+      `format: 1\nbuild: ${q}\npurpose: ${q}\n${q}: ${q}\nparts:\n  cooler: { use: boreas/tower, maker: ` +
+      `${q}, height: ${q}, ${q}: 2 }\n  case: { model: ${q}, cooler-height: 155 mm }\n  drives: [{ name: ` +
+      `${q}, slot: ${q}, use: ${quotedIn(`a/${t}`, raw)} }]\n  graphics: [{ name: ${q}, power: { sustained: ` +
+      `320 W } }]\n  supply: { rating: 100 W }\nexpect: { drives: { ${q}: { read: 5 GB/s } } }\naccept: [{ ` +
+      `finding: ${q}, at: ${q}, because: ${q} }, { finding: unknown-key, because: ${q}, by: ${q} }]\n`,
     'parts/boreas/tower.part.yaml': `kind: cooler\nmodel: ${q}\nsource: { title: ${q}, revision: ${q} }\nheight: 158 mm\n${q}: ${q}\n`,
   };
 };
 
 function hold(text: string, what: string): void {
   const found = forbidden.exec(text);
-  if (found) throw new Error(`${what}: U+${found[0].codePointAt(0)!.toString(16)} in ${JSON.stringify(text.slice(Math.max(0, found.index - 60), found.index + 20))}`);
+  if (found)
+    throw new Error(
+      `${what}: U+${found[0].codePointAt(0)!.toString(16)} in ` +
+        `${JSON.stringify(text.slice(Math.max(0, found.index - 60), found.index + 20))}`,
+    );
 }
 
 describe('on the terminal', () => {
   it.each([
-    [['check', '--working', '--from', 'unknown', '--accepted']], [['check', 'desk.pcbuild.yaml']], [['missing', 'desk.pcbuild.yaml']],
-    [['swap', 'desk.pcbuild.yaml', 'cooler']], [['swap', 'desk.pcbuild.yaml', 'nothing']], [['check', '--format', 'json', '--working']], [['missing', 'desk.pcbuild.yaml', '--format', 'json']],
+    [['check', '--working', '--from', 'unknown', '--accepted']],
+    [['check', 'desk.pcbuild.yaml']],
+    [['missing', 'desk.pcbuild.yaml']],
+    [['swap', 'desk.pcbuild.yaml', 'cooler']],
+    [['swap', 'desk.pcbuild.yaml', 'nothing']],
+    [['check', '--format', 'json', '--working']],
+    [['missing', 'desk.pcbuild.yaml', '--format', 'json']],
   ])('`%j` shows nothing of a file that a terminal obeys or hides', async (words) => {
-    await fc.assert(fc.asyncProperty(hostile, fc.boolean(), async (text, raw) => {
-      const { out, err } = await fettle(filesOf(text, raw), ...words);
-      hold(out, 'out');
-      hold(err, 'err');
-    }), runs(25));
+    await fc.assert(
+      fc.asyncProperty(hostile, fc.boolean(), async (text, raw) => {
+        const { out, err } = await fettle(filesOf(text, raw), ...words);
+        hold(out, 'out');
+        hold(err, 'err');
+      }),
+      runs(25),
+    );
   });
 
   it('nor of the names of files and folders', async () => {
-    await fc.assert(fc.asyncProperty(hostile.map((text) => text.replaceAll('/', '')).filter((text) => text.trim() !== '' && !text.startsWith('.')), async (name) => {
-      const { out, err } = await fettle({ [`${name}/${name}.pcbuild.yaml`]: 'build: [\n', [`${name}.pcbuild.yaml`]: 'format: 9\nx: 1\n', [`${name}/fettle.yaml`]: 'y: 1\n' }, 'check');
-      hold(out + err, 'check');
-    }), runs(40));
+    await fc.assert(
+      fc.asyncProperty(
+        hostile.map((text) => text.replaceAll('/', '')).filter((text) => text.trim() !== '' && !text.startsWith('.')),
+        async (name) => {
+          const { out, err } = await fettle(
+            {
+              [`${name}/${name}.pcbuild.yaml`]: 'build: [\n',
+              [`${name}.pcbuild.yaml`]: 'format: 9\nx: 1\n',
+              [`${name}/fettle.yaml`]: 'y: 1\n',
+            },
+            'check',
+          );
+          hold(out + err, 'check');
+        },
+      ),
+      runs(40),
+    );
   });
 
   it('what is escaped is still told apart', async () => {
@@ -75,16 +133,34 @@ describe('words on the command line', () => {
   afterAll(() => program.remove());
 
   const sign = '\x1b[31m\u202e';
-  it.each([[['check', `x${sign}`]], [['swap', 'a.pcbuild.yaml', sign]], [['missing', `y${sign}`]], [['explain', sign]]])('%j is shown escaped, and ends with 2', (words) => {
+  it.each([
+    [['check', `x${sign}`]],
+    [['swap', 'a.pcbuild.yaml', sign]],
+    [['missing', `y${sign}`]],
+    [['explain', sign]],
+  ])('%j is shown escaped, and ends with 2', (words) => {
     const ran = runCommand(program, folder, words);
     expect([ran.status, ran.signal]).toEqual([2, null]);
     hold(ran.out + ran.err, words.join(' '));
   });
 
-  it.each([
-    ['check', '--on', sign], ['check', '--from', sign], ['check', '--format', sign], ['check', `--${sign}`], ['check', `-${sign}`], [sign], [`chec${sign}`], ['explain', 'x', sign],
-    ['swap', 'a.pcbuild.yaml', 'cooler', '--from', sign], ['missing', '--format', sign], ['check', '--from', 'a\nb'], ['check', '--from', 'a\n(Did you mean b?)'], ['help', sign],
-  ].map((words) => [words]))('what is refused in %j is shown escaped, and ends with 2', async (words) => {
+  it.each(
+    [
+      ['check', '--on', sign],
+      ['check', '--from', sign],
+      ['check', '--format', sign],
+      ['check', `--${sign}`],
+      ['check', `-${sign}`],
+      [sign],
+      [`chec${sign}`],
+      ['explain', 'x', sign],
+      ['swap', 'a.pcbuild.yaml', 'cooler', '--from', sign],
+      ['missing', '--format', sign],
+      ['check', '--from', 'a\nb'],
+      ['check', '--from', 'a\n(Did you mean b?)'],
+      ['help', sign],
+    ].map((words) => [words]),
+  )('what is refused in %j is shown escaped, and ends with 2', async (words) => {
     const { status, out, err } = await fettle({}, ...words);
     expect([status, out]).toEqual([2, '']);
     hold(err, words.join(' '));
@@ -92,7 +168,9 @@ describe('words on the command line', () => {
   });
 
   it('what is refused is still told, with what was perhaps meant on a line of its own', async () => {
-    expect((await fettle({}, 'check', '--on', `1${sign}`)).err).toBe("error: option '--on <date>' argument '1\\u{1b}[31m\\u{202e}' is invalid. A day is written as 2027-06-30.\n");
+    expect((await fettle({}, 'check', '--on', `1${sign}`)).err).toBe(
+      "error: option '--on <date>' argument '1\\u{1b}[31m\\u{202e}' is invalid. A day is written as 2027-06-30.\n",
+    );
     expect((await fettle({}, 'chekc')).err).toBe("error: unknown command 'chekc'\n(Did you mean check?)\n");
   });
 });
@@ -102,19 +180,43 @@ describe('in an editor', () => {
   const active = new Set(['html_inline', 'html_block', 'link_open', 'image', 'heading_open', 'table_open', 'hr']);
 
   it('hovers hold no live HTML, link or image of a file, and messages nothing hidden', () => {
-    const texts = fc.oneof(hostile, fc.constantFrom('<img src=x onerror=alert(1)>', '[a](command:x)', '![a](http://example.org/a)', 'http://example.org', '`a`', '```\\n# a', '| a | b |', '<!-- -->', '&lt;b&gt;', '$(bug)', '[a]: http://b'));
-    fc.assert(fc.property(texts, fc.nat(), (text, at) => {
-      const files = filesOf(text, false);
-      const { 'desk.pcbuild.yaml': desk, ...others } = files;
-      const shown = view(`¦${desk}`, others, 'desk.pcbuild.yaml');
-      for (const { message } of diagnosticsOf(shown.view, { from: 'unknown', related: true })) hold(message, 'message');
-      for (let step = 0; step < 12; step++) {
-        const said = hover(shown.view, shown.view.doc.lines.positionAt((at + step * 53) % desk!.length), 'markdown');
-        if (!said) continue;
-        hold(said.contents.value, 'hover');
-        const kinds = markdown.parse(said.contents.value, {}).flatMap((token) => [token.type, ...(token.children ?? []).map((child) => child.type)]);
-        expect(kinds.filter((kind) => active.has(kind)), said.contents.value).toEqual([]);
-      }
-    }), runs(60));
+    const texts = fc.oneof(
+      hostile,
+      fc.constantFrom(
+        '<img src=x onerror=alert(1)>',
+        '[a](command:x)',
+        '![a](http://example.org/a)',
+        'http://example.org',
+        '`a`',
+        '```\\n# a',
+        '| a | b |',
+        '<!-- -->',
+        '&lt;b&gt;',
+        '$(bug)',
+        '[a]: http://b',
+      ),
+    );
+    fc.assert(
+      fc.property(texts, fc.nat(), (text, at) => {
+        const files = filesOf(text, false);
+        const { 'desk.pcbuild.yaml': desk, ...others } = files;
+        const shown = view(`¦${desk}`, others, 'desk.pcbuild.yaml');
+        for (const { message } of diagnosticsOf(shown.view, { from: 'unknown', related: true }))
+          hold(message, 'message');
+        for (let step = 0; step < 12; step++) {
+          const said = hover(shown.view, shown.view.doc.lines.positionAt((at + step * 53) % desk!.length), 'markdown');
+          if (!said) continue;
+          hold(said.contents.value, 'hover');
+          const kinds = markdown
+            .parse(said.contents.value, {})
+            .flatMap((token) => [token.type, ...(token.children ?? []).map((child) => child.type)]);
+          expect(
+            kinds.filter((kind) => active.has(kind)),
+            said.contents.value,
+          ).toEqual([]);
+        }
+      }),
+      runs(60),
+    );
   });
 });

@@ -11,7 +11,11 @@ import { removeEntry, type MapNode } from '../../server/src/core/yaml';
 import { today } from '../support/bench';
 import { findIn, readSamples } from '../support/samples';
 
-interface FactAt { readonly path: string; readonly map: MapNode; readonly key: string }
+interface FactAt {
+  readonly path: string;
+  readonly map: MapNode;
+  readonly key: string;
+}
 
 /** Every fact that a part file states: each key that a table knows, in groups and under names, but not inside lists. */
 function* factsOf(table: Table, map: MapNode, path: string): Iterable<FactAt> {
@@ -25,7 +29,8 @@ function* factsOf(table: Table, map: MapNode, path: string): Iterable<FactAt> {
     if (field.type !== 'named') continue;
     const of = field.of as Field;
     if (of.type !== 'group') continue;
-    for (const named of entry.value.entries) if (named.value.type === 'map') yield* factsOf(of.fields, named.value, `${at}.${named.key}`);
+    for (const named of entry.value.entries)
+      if (named.value.type === 'map') yield* factsOf(of.fields, named.value, `${at}.${named.key}`);
   }
 }
 
@@ -35,7 +40,9 @@ function verdicts(judgement: Judgement): Verdicts {
   const all: Verdicts = new Map();
   for (const { check, taken } of judgement.answers) {
     if (check.on !== 'build') continue;
-    for (const { outcome: { place, truth } } of taken) {
+    for (const {
+      outcome: { place, truth },
+    } of taken) {
       const verdict = truth.is === undefined ? 'unknown' : truth.is ? 'holds' : 'broken';
       all.set(`${check.id} at ${place.path}`, { verdict, missing: truth.missing.map((lack) => lack.path) });
     }
@@ -45,7 +52,10 @@ function verdicts(judgement: Judgement): Verdicts {
 
 /** A missing fact names the removed one: itself, something below it, or something above it. */
 const names = (missing: string, removed: string): boolean =>
-  missing === removed || missing.startsWith(`${removed}.`) || missing.startsWith(`${removed}[`) || removed.startsWith(`${missing}.`);
+  missing === removed ||
+  missing.startsWith(`${removed}.`) ||
+  missing.startsWith(`${removed}[`) ||
+  removed.startsWith(`${missing}.`);
 
 const { docs, house, builds } = readSamples();
 
@@ -62,12 +72,17 @@ describe('a fact taken out of a part file', () => {
           const edits = removeEntry(file.parsed, fact.map, fact.key);
           if (!edits) continue;
           const without = new Doc(file.name, file.kind, applyEdits(file.text, edits));
-          const after = verdicts(judgeBuild(new Build(build.doc, findIn(docs, without), house, today), { throwOn: true }));
+          const after = verdicts(
+            judgeBuild(new Build(build.doc, findIn(docs, without), house, today), { throwOn: true }),
+          );
           for (const [key, was] of before) {
             const is = after.get(key);
             if (is?.verdict === was.verdict) continue;
             if (is?.verdict === 'unknown' && is.missing.some((path) => names(path, fact.path))) continue;
-            wrong.push(`without ${fact.path} of ${name}: ${key} was ${was.verdict}, is ${is?.verdict ?? 'gone'}${is ? ` (${is.missing.join(', ')})` : ''}`);
+            wrong.push(
+              `without ${fact.path} of ${name}: ${key} was ${was.verdict}, is ` +
+                `${is?.verdict ?? 'gone'}${is ? ` (${is.missing.join(', ')})` : ''}`,
+            );
           }
         }
       }

@@ -1,7 +1,13 @@
 // Air against property tables, the standard atmosphere, fan makers' rules and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
-  AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, cfmFromM3PerH, dewPointC, pressureRatio, STILL_CASE_W_PER_K,
+  AIR_J_PER_KG_K,
+  airDensityKgPerM3,
+  airflowNeededM3PerH,
+  cfmFromM3PerH,
+  dewPointC,
+  pressureRatio,
+  STILL_CASE_W_PER_K,
 } from '../../server/src/core/trade/air';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -10,21 +16,38 @@ import { units } from './units';
 
 /** °C, kg/m³, J/(kg·K). Source: Çengel, Heat and Mass Transfer, property tables, air at 1 atm. */
 const AIR: [number, number, number][] = [
-  [15, 1.225, 1007], [20, 1.204, 1007], [25, 1.184, 1007], [30, 1.164, 1007], [35, 1.145, 1007],
-  [40, 1.127, 1007], [45, 1.109, 1007], [50, 1.092, 1007], [60, 1.059, 1007], [70, 1.028, 1007],
+  [15, 1.225, 1007],
+  [20, 1.204, 1007],
+  [25, 1.184, 1007],
+  [30, 1.164, 1007],
+  [35, 1.145, 1007],
+  [40, 1.127, 1007],
+  [45, 1.109, 1007],
+  [50, 1.092, 1007],
+  [60, 1.059, 1007],
+  [70, 1.028, 1007],
 ];
 
 /** m, pressure over that at sea level. Source: US Standard Atmosphere 1976, by the tables named. */
 const PRESSURES: [number, number, string][] = [
-  [1000, 0.887, 'rounded to three places'], [2000, 0.785, 'rounded to three places'], [3000, 0.692, 'rounded to three places'],
-  [1524, 12.228 / 14.696, 'a table in feet and psi, 5,000 ft'], [3048, 10.108 / 14.696, 'the same, 10,000 ft'],
+  [1000, 0.887, 'rounded to three places'],
+  [2000, 0.785, 'rounded to three places'],
+  [3000, 0.692, 'rounded to three places'],
+  [1524, 12.228 / 14.696, 'a table in feet and psi, 5,000 ft'],
+  [3048, 10.108 / 14.696, 'the same, 10,000 ft'],
   [3200, 0.6746, 'a table of ratios, 3.2 km'],
 ];
 
-/** °C, % humidity, dew point. Source: WMO Guide No. 8, annex 4.B (Magnus, 17.62 and 243.12 °C), worked to two places. */
-const DEW: [number, number, number][] = [[25, 50, 13.85], [5, 90, 3.5]];
+/**
+ * °C, % humidity, dew point. Source: WMO Guide No. 8, annex 4.B (Magnus, 17.62 and 243.12 °C), worked to two places.
+ */
+const DEW: [number, number, number][] = [
+  [25, 50, 13.85],
+  [5, 90, 3.5],
+];
 
-const cfmFor = (watts: number, riseK: number, density: number): number => cfmFromM3PerH(airflowNeededM3PerH(watts, riseK, density));
+const cfmFor = (watts: number, riseK: number, density: number): number =>
+  cfmFromM3PerH(airflowNeededM3PerH(watts, riseK, density));
 
 describe('air', () => {
   it.each(AIR)('at %i °C weighs %f kg/m³ and takes %i J/(kg·K)', (celsius, density, heat) => {
@@ -51,8 +74,11 @@ describe('flow that carries heat off', () => {
   });
 
   /** Source: fan makers' engineering notes, CFM = 3160 kW / ΔT °F. */
-  it.each([[100, 20], [340, 27]])('agrees with the fan makers’ 3.16 W / ΔT °F: %i W, %i °F', (watts, riseF) => {
-    expectNear(cfmFor(watts, riseF / 1.8, airDensityKgPerM3(20, 0)), 3.16 * watts / riseF, TOLERANCES.airflowRule);
+  it.each([
+    [100, 20],
+    [340, 27],
+  ])('agrees with the fan makers’ 3.16 W / ΔT °F: %i W, %i °F', (watts, riseF) => {
+    expectNear(cfmFor(watts, riseF / 1.8, airDensityKgPerM3(20, 0)), (3.16 * watts) / riseF, TOLERANCES.airflowRule);
   });
 
   itWithOracle('units', '340 W at 15 K in air of 1.19 kg/m³, by GNU units', () => {

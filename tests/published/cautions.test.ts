@@ -4,7 +4,10 @@ import { CAUTION_PARTS, CAUTIONS, SIGNAL_WORDS } from '../../server/src/core/tra
 import { NIOSH_LOAD_CONSTANT_KG } from '../../server/src/core/trade/lifting';
 import { storedEnergyJ } from '../../server/src/core/trade/mains';
 
-/** Source: ANSI Z535.4-2007, 4.14.1 to 4.14.4, as quoted in Clarion Safety Systems, Standards FAQ: Signal Words and Colors. */
+/**
+ * Source: ANSI Z535.4-2007, 4.14.1 to 4.14.4, as quoted in Clarion Safety Systems, Standards FAQ: Signal Words and
+ * Colors.
+ */
 it('the four words mean what ANSI Z535.4 says', () => {
   const graded = Object.entries(SIGNAL_WORDS).map(([word, { injury, likelihood }]) => [word, likelihood, injury]);
   expect(graded).toEqual([
@@ -16,7 +19,8 @@ it('the four words mean what ANSI Z535.4 says', () => {
 });
 
 /** Source: ANSI Z535.6: hazard, consequence, avoidance, before the step they belong to. */
-it('a message says the hazard, what it does, and how to avoid it', () => expect(CAUTION_PARTS).toEqual(['hazard', 'consequence', 'avoidance']));
+it('a message says the hazard, what it does, and how to avoid it', () =>
+  expect(CAUTION_PARTS).toEqual(['hazard', 'consequence', 'avoidance']));
 
 /** Source: ANSI Z535.4: injury for the three upper words, things only for NOTICE; DANGER only where it will happen. */
 it('only words of injury speak of injury, and only DANGER says that it will happen', () => {

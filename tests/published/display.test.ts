@@ -1,6 +1,12 @@
 // Display timings against edid-decode over a grid of modes, and link payloads against published figures.
 import { describe, expect, it } from 'vitest';
-import { DISPLAY_LINKS, highestRefreshHz, linkVerdict, parseDisplayLink, pictureGbps } from '../../server/src/core/trade/display';
+import {
+  DISPLAY_LINKS,
+  highestRefreshHz,
+  linkVerdict,
+  parseDisplayLink,
+  pictureGbps,
+} from '../../server/src/core/trade/display';
 import type { Picture } from '../../server/src/core/trade/display';
 import { cvtTiming } from '../../server/src/core/trade/timing';
 import type { Blanking } from '../../server/src/core/trade/timing';
@@ -11,12 +17,46 @@ import { TOLERANCES } from './tolerances';
 type Mode = [widthPx: number, heightPx: number, refreshHz: number];
 
 const SIZES: [number, number][] = [
-  [640, 480], [800, 600], [1024, 768], [1152, 864], [1280, 720], [1280, 768], [1280, 800], [1280, 1024], [1360, 768], [1366, 768], [1400, 1050],
-  [1440, 900], [1600, 900], [1600, 1200], [1680, 1050], [1920, 1080], [1920, 1200], [1920, 1440], [2048, 1152], [2560, 1080], [2560, 1440],
-  [2560, 1600], [2880, 1800], [3024, 1964], [3440, 1440], [3840, 1080], [3840, 1600], [3840, 2160], [4096, 2160], [5120, 1440], [5120, 2160],
-  [5120, 2880], [6016, 3384], [6144, 3456], [7680, 2160], [7680, 4320],
+  [640, 480],
+  [800, 600],
+  [1024, 768],
+  [1152, 864],
+  [1280, 720],
+  [1280, 768],
+  [1280, 800],
+  [1280, 1024],
+  [1360, 768],
+  [1366, 768],
+  [1400, 1050],
+  [1440, 900],
+  [1600, 900],
+  [1600, 1200],
+  [1680, 1050],
+  [1920, 1080],
+  [1920, 1200],
+  [1920, 1440],
+  [2048, 1152],
+  [2560, 1080],
+  [2560, 1440],
+  [2560, 1600],
+  [2880, 1800],
+  [3024, 1964],
+  [3440, 1440],
+  [3840, 1080],
+  [3840, 1600],
+  [3840, 2160],
+  [4096, 2160],
+  [5120, 1440],
+  [5120, 2160],
+  [5120, 2880],
+  [6016, 3384],
+  [6144, 3456],
+  [7680, 2160],
+  [7680, 4320],
 ];
-const RATES_HZ = [24, 25, 30, 48, 50, 60, 72, 75, 85, 90, 100, 120, 125, 144, 165, 170, 175, 180, 200, 240, 280, 300, 360, 480];
+const RATES_HZ = [
+  24, 25, 30, 48, 50, 60, 72, 75, 85, 90, 100, 120, 125, 144, 165, 170, 175, 180, 200, 240, 280, 300, 360, 480,
+];
 const MODES: Mode[] = SIZES.flatMap(([width, height]) => RATES_HZ.map((hz): Mode => [width, height, hz]));
 
 interface Printed {
@@ -33,21 +73,33 @@ function sum(line: string): number {
 /** One run for all modes: the program takes the option again and again, and prints three lines for each. */
 function printedByOracle(modes: readonly Mode[], rb: number): Printed[] {
   const options = modes.flatMap(([w, h, hz]) => ['--cvt', `w=${w},h=${h},fps=${hz},rb=${rb}`]);
-  const lines = runOracle('edid-decode', options).stdout.split('\n').filter((line) => /CVT:|Hfront|Vfront/.test(line));
+  const lines = runOracle('edid-decode', options)
+    .stdout.split('\n')
+    .filter((line) => /CVT:|Hfront|Vfront/.test(line));
   return modes.map((_, n) => {
     const [head, across, down] = lines.slice(n * 3, n * 3 + 3);
     const [, refresh, clock] = /([\d.]+) Hz.*?([\d.]+) MHz/.exec(head ?? '') ?? [];
-    return { refreshHz: Number(refresh), clockMHz: Number(clock), blankPx: sum(across ?? ''), blankLines: sum(down ?? '') };
+    return {
+      refreshHz: Number(refresh),
+      clockMHz: Number(clock),
+      blankPx: sum(across ?? ''),
+      blankLines: sum(down ?? ''),
+    };
   });
 }
 
 /** What the program may lose where the exact clock is a whole number of kilohertz: one step, or nothing. */
 function lostStepMHz(exactHz: number, printed: Printed): number {
-  const whole = exactHz % 1000 === 0 && Math.abs(exactHz / 1e6 - 0.001 - printed.clockMHz) <= TOLERANCES.pixelClockMHz.absolute;
+  const whole =
+    exactHz % 1000 === 0 && Math.abs(exactHz / 1e6 - 0.001 - printed.clockMHz) <= TOLERANCES.pixelClockMHz.absolute;
   return whole ? 0.001 : 0;
 }
 
-const KINDS: [Blanking, number][] = [['CVT', 0], ['CVT-RB1', 1], ['CVT-RB2', 2]];
+const KINDS: [Blanking, number][] = [
+  ['CVT', 0],
+  ['CVT-RB1', 1],
+  ['CVT-RB2', 2],
+];
 
 // Source: edid-decode --cvt, an implementation of the VESA CVT Standard.
 describe('CVT against edid-decode', () => {
@@ -58,17 +110,24 @@ describe('CVT against edid-decode', () => {
         const own = cvtTiming(width, height, hz, blanking);
         const cut = blanking === 'CVT-RB2' ? width : width - (width % 8);
         const label = `${width}x${height} @ ${hz} ${blanking}`;
-        const lost = blanking === 'CVT-RB2' ? lostStepMHz(hz * own.horizontalTotalPx * own.verticalTotalLines, printed[n]!) : 0;
-        expect(Math.abs(own.pixelClockMHz - lost - printed[n]!.clockMHz), label).toBeLessThanOrEqual(TOLERANCES.pixelClockMHz.absolute);
+        const lost =
+          blanking === 'CVT-RB2' ? lostStepMHz(hz * own.horizontalTotalPx * own.verticalTotalLines, printed[n]!) : 0;
+        expect(Math.abs(own.pixelClockMHz - lost - printed[n]!.clockMHz), label).toBeLessThanOrEqual(
+          TOLERANCES.pixelClockMHz.absolute,
+        );
         expect(own.horizontalTotalPx - cut, label).toBe(printed[n]!.blankPx);
         expect(own.verticalTotalLines - height, label).toBe(printed[n]!.blankLines);
         const rateOfPrintedClock = (own.refreshHz * printed[n]!.clockMHz) / own.pixelClockMHz;
-        if (width === cut) expect(Math.abs(rateOfPrintedClock - printed[n]!.refreshHz), label).toBeLessThanOrEqual(TOLERANCES.refreshHz.absolute);
+        if (width === cut)
+          expect(Math.abs(rateOfPrintedClock - printed[n]!.refreshHz), label).toBeLessThanOrEqual(
+            TOLERANCES.refreshHz.absolute,
+          );
       });
     });
   }
 
-  // A conflict: a clock of a whole number of kilohertz can lose one in the program's binary division by 0.001; exactly it does not.
+  // A conflict: a clock of a whole number of kilohertz can lose one in the program's binary division by 0.001;
+  // exactly it does not.
   itWithOracle('edid-decode', 'RB2 of 640x480 at 100 Hz is one step higher than printed', () => {
     const [printed] = printedByOracle([[640, 480, 100]], 2);
     const own = cvtTiming(640, 480, 100, 'CVT-RB2');
@@ -76,7 +135,8 @@ describe('CVT against edid-decode', () => {
     expect(printed!.clockMHz).toBeCloseTo(own.pixelClockMHz - 0.001, 9);
   });
 
-  // A conflict: the program cuts 1366 to 1360 for the clock and then divides by the uncut width, so that it prints a rate 0.4 % lower.
+  // A conflict: the program cuts 1366 to 1360 for the clock and then divides by the uncut width, so that it prints a
+  // rate 0.4 % lower.
   itWithOracle('edid-decode', 'a width that is no whole number of cells gives another rate there', () => {
     const [printed] = printedByOracle([[1366, 768, 60]], 1);
     const own = cvtTiming(1366, 768, 60, 'CVT-RB1');
@@ -92,13 +152,22 @@ describe('CVT against edid-decode', () => {
 });
 
 /**
- * Payload in Gb/s over four lanes. Source: VESA DisplayPort Standards 1.4 and 2.1; HDMI Specifications 1.4, 2.0 and 2.1;
- * RBR: Linux kernel, drm_dp_bw_code_to_link_rate, 162,000 ten-kilobit steps a lane, 8b/10b.
+ * Payload in Gb/s over four lanes. Source: VESA DisplayPort Standards 1.4 and 2.1; HDMI Specifications 1.4, 2.0 and
+ * 2.1; RBR: Linux kernel, drm_dp_bw_code_to_link_rate, 162,000 ten-kilobit steps a lane, 8b/10b.
  */
 const PAYLOADS: [string, number][] = [
-  ['DisplayPort RBR', 5.184], ['DisplayPort HBR', 8.64], ['DisplayPort HBR2', 17.28], ['DisplayPort HBR3', 25.92], ['DisplayPort UHBR10', 38.68],
-  ['DisplayPort UHBR13.5', 52.22], ['DisplayPort UHBR20', 77.37], ['HDMI 1.4', 8.16], ['HDMI 2.0', 14.4], ['HDMI 2.1 FRL 24', 21.33],
-  ['HDMI 2.1 FRL 40', 35.56], ['HDMI 2.1 FRL 48', 42.67],
+  ['DisplayPort RBR', 5.184],
+  ['DisplayPort HBR', 8.64],
+  ['DisplayPort HBR2', 17.28],
+  ['DisplayPort HBR3', 25.92],
+  ['DisplayPort UHBR10', 38.68],
+  ['DisplayPort UHBR13.5', 52.22],
+  ['DisplayPort UHBR20', 77.37],
+  ['HDMI 1.4', 8.16],
+  ['HDMI 2.0', 14.4],
+  ['HDMI 2.1 FRL 24', 21.33],
+  ['HDMI 2.1 FRL 40', 35.56],
+  ['HDMI 2.1 FRL 48', 42.67],
 ];
 
 describe('published payloads', () => {

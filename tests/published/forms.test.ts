@@ -1,35 +1,75 @@
 // Shapes against published drawings and tables, in millimetres.
 import { describe, expect, it } from 'vitest';
 import {
-  BOARD_HOLES, BOARD_OUTLINES, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SLOT_PITCH_MM, SUPPLY_FORMS, radiatorClass, ALL_HOLES, caseTakesBoard,
-  isVagueBoardSize, parseBoardSize, standoffsUnderBareBoard,
+  BOARD_HOLES,
+  BOARD_OUTLINES,
+  FAN_HOLE_PITCH_MM,
+  HOLE_POSITIONS,
+  SLOT_PITCH_MM,
+  SUPPLY_FORMS,
+  radiatorClass,
+  ALL_HOLES,
+  caseTakesBoard,
+  isVagueBoardSize,
+  parseBoardSize,
+  standoffsUnderBareBoard,
 } from '../../server/src/core/trade/forms';
 import type { BoardSize, Hole, SupplyForm } from '../../server/src/core/trade/forms';
 import { DRIVE_SHAPES } from '../../server/src/core/trade/storage';
 import { TOLERANCES } from './tolerances';
 
-/** Source: microATX Motherboard Interface Specification 1.2, table 3; Mini-ITX Addendum 1.1, table 1; SSI-EEB Specification. */
-const OUTLINES: [BoardSize, number, number][] = [['ATX', 305, 244], ['microATX', 244, 244], ['Mini-ITX', 170, 170], ['SSI-EEB', 305, 330]];
+/**
+ * Source: microATX Motherboard Interface Specification 1.2, table 3; Mini-ITX Addendum 1.1, table 1; SSI-EEB
+ * Specification.
+ */
+const OUTLINES: [BoardSize, number, number][] = [
+  ['ATX', 305, 244],
+  ['microATX', 244, 244],
+  ['Mini-ITX', 170, 170],
+  ['SSI-EEB', 305, 330],
+];
 
 /** Source: microATX Motherboard Interface Specification 1.2; Mini-ITX Addendum 1.1. */
-const HOLES: [BoardSize, string][] = [['ATX', 'ACFGHJKLM'], ['microATX', 'BCFHJLMRS'], ['Mini-ITX', 'CFHJ']];
+const HOLES: [BoardSize, string][] = [
+  ['ATX', 'ACFGHJKLM'],
+  ['microATX', 'BCFHJLMRS'],
+  ['Mini-ITX', 'CFHJ'],
+];
 
 /** x and y. Source: ATX Specification 2.2, mounting holes. */
 const POSITIONS: [Hole, number, number][] = [
-  ['A', 288.29, 10.16], ['B', 209.55, 10.16], ['C', 163.83, 10.16], ['F', 6.35, 33.02], ['G', 288.29, 165.1], ['H', 163.83, 165.1],
-  ['J', 6.35, 165.1], ['K', 288.29, 237.49], ['L', 163.83, 237.49], ['M', 6.35, 237.49],
+  ['A', 288.29, 10.16],
+  ['B', 209.55, 10.16],
+  ['C', 163.83, 10.16],
+  ['F', 6.35, 33.02],
+  ['G', 288.29, 165.1],
+  ['H', 163.83, 165.1],
+  ['J', 6.35, 165.1],
+  ['K', 288.29, 237.49],
+  ['L', 163.83, 237.49],
+  ['M', 6.35, 237.49],
 ];
 
 /** Width, height, depth. Source: desktop platform power supply design guide, doc. 336521, mechanical outlines. */
 const SUPPLIES: [SupplyForm, number, number, number][] = [
-  ['ATX', 150, 86, 140], ['SFX', 125, 63.5, 100], ['TFX', 85, 65, 175], ['Flex ATX', 81.5, 40.5, 150],
+  ['ATX', 150, 86, 140],
+  ['SFX', 125, 63.5, 100],
+  ['TFX', 85, 65, 175],
+  ['Flex ATX', 81.5, 40.5, 150],
 ];
 
 /** Frame and pitch. Source: fan makers' drawings. */
-const FANS: [number, number][] = [[80, 71.5], [92, 82.5], [120, 105], [140, 124.5]];
+const FANS: [number, number][] = [
+  [80, 71.5],
+  [92, 82.5],
+  [120, 105],
+  [140, 124.5],
+];
 
 describe('published board shapes', () => {
-  it.each(OUTLINES)('%s is %i × %i', (size, widthMm, depthMm) => expect(BOARD_OUTLINES[size]).toEqual({ widthMm, depthMm }));
+  it.each(OUTLINES)('%s is %i × %i', (size, widthMm, depthMm) =>
+    expect(BOARD_OUTLINES[size]).toEqual({ widthMm, depthMm }),
+  );
 
   it.each(HOLES)('%s has holes %s', (size, letters) => expect(BOARD_HOLES[size]?.join('')).toBe(letters));
 
@@ -41,7 +81,8 @@ describe('published board shapes', () => {
   });
 
   // Source: microATX Motherboard Interface Specification 1.2, page 10, applied to an ATX board over a full tray.
-  it('B, R and S touch an ATX board from below', () => expect(standoffsUnderBareBoard(ALL_HOLES, 'ATX')).toEqual(['B', 'R', 'S']));
+  it('B, R and S touch an ATX board from below', () =>
+    expect(standoffsUnderBareBoard(ALL_HOLES, 'ATX')).toEqual(['B', 'R', 'S']));
 
   // Source: ATX Specification 2.2 and PCI Express Card Electromechanical Specification (0.8 in).
   it('slot pitch', () => {
@@ -49,7 +90,8 @@ describe('published board shapes', () => {
   });
 });
 
-// A conflict: boards of several depths are sold under one name that no standard defines, so that the name decides nothing.
+// A conflict: boards of several depths are sold under one name that no standard defines, so that the name decides
+// nothing.
 describe('E-ATX', () => {
   it('is no size', () => {
     expect(parseBoardSize('E-ATX')).toBeUndefined();
@@ -77,7 +119,8 @@ describe('published bodies', () => {
     expect(Math.abs(FAN_HOLE_PITCH_MM.get(frame)! - pitch)).toBeLessThanOrEqual(TOLERANCES.fanHolePitchMm.absolute);
   });
 
-  // A conflict: the number in a radiator's name is not its length. Source: radiator makers' drawings, a "240" of about 275 mm.
+  // A conflict: the number in a radiator's name is not its length. Source: radiator makers' drawings, a "240" of
+  // about 275 mm.
   it('a 240 is two frames of 120, and shorter than the radiator itself', () => {
     const { fans, frameMm } = radiatorClass(240)!;
     expect([fans, frameMm]).toEqual([2, 120]);

@@ -1,6 +1,11 @@
 // Rates of links against published figures.
 import { describe, expect, it } from 'vitest';
-import { pcieLineRateGbps, pcieRateBytesPerSecond, sataRateBytesPerSecond, usbRateBytesPerSecond } from '../../server/src/core/trade/links';
+import {
+  pcieLineRateGbps,
+  pcieRateBytesPerSecond,
+  sataRateBytesPerSecond,
+  usbRateBytesPerSecond,
+} from '../../server/src/core/trade/links';
 import type { UsbRate } from '../../server/src/core/trade/links';
 import { TOLERANCES } from './tolerances';
 
@@ -8,15 +13,32 @@ function holds(actual: number, published: number): void {
   expect(Math.abs(actual / published - 1)).toBeLessThanOrEqual(TOLERANCES.linkRate.relative);
 }
 
-/** MB/s a lane and direction. Source: PCI Express Base Specification; codings as in the Linux kernel, drivers/pci/pci.h. */
-const PCIE_MB: [number, number][] = [[1, 250], [2, 500], [3, 984.615], [4, 1969.231], [5, 3938.462], [6, 7375]];
+/**
+ * MB/s a lane and direction. Source: PCI Express Base Specification; codings as in the Linux kernel,
+ * drivers/pci/pci.h.
+ */
+const PCIE_MB: [number, number][] = [
+  [1, 250],
+  [2, 500],
+  [3, 984.615],
+  [4, 1969.231],
+  [5, 3938.462],
+  [6, 7375],
+];
 
 /** MB/s. Source: Serial ATA Specification, revision 3 (1.5, 3 and 6 Gb/s, 8b/10b). */
-const SATA_MB: [number, number][] = [[1, 150], [2, 300], [3, 600]];
+const SATA_MB: [number, number][] = [
+  [1, 150],
+  [2, 300],
+  [3, 600],
+];
 
 /** MB/s. Source: Universal Serial Bus 2.0 and 3.2 Specifications (480 Mb/s; 5, 10 and 20 Gb/s less coding). */
 const USB_MB: [UsbRate, number][] = [
-  ['USB 2.0', 60], ['USB 3.2 Gen 1', 500], ['USB 3.2 Gen 2', 1212.12], ['USB 3.2 Gen 2x2', 2424.24],
+  ['USB 2.0', 60],
+  ['USB 3.2 Gen 1', 500],
+  ['USB 3.2 Gen 2', 1212.12],
+  ['USB 3.2 Gen 2x2', 2424.24],
 ];
 
 /**
@@ -24,7 +46,11 @@ const USB_MB: [UsbRate, number][] = [
  * Source: Linux kernel, drivers/pci/pci.h, PCIE_SPEED2MBS_ENC.
  */
 const KERNEL_MBPS: [number, number][] = [
-  [1, 2000], [2, 4000], [3, 7876], [4, 15753], [5, 31507],
+  [1, 2000],
+  [2, 4000],
+  [3, 7876],
+  [4, 15753],
+  [5, 31507],
 ];
 
 describe('published link rates', () => {
@@ -42,7 +68,8 @@ describe('published link rates', () => {
     expect(Math.floor((pcieRateBytesPerSecond(generation, 1) * 8) / 1e6)).toBe(mbps);
   });
 
-  // A conflict: the same macro counts generation 6 as 64,000 Mb/s, without the 20 of 256 bytes that each flit spends on itself.
+  // A conflict: the same macro counts generation 6 as 64,000 Mb/s, without the 20 of 256 bytes that each flit spends
+  // on itself.
   it('PCIe generation 6 stays 236 ÷ 256 below what the kernel counts', () => {
     holds(pcieRateBytesPerSecond(6, 1) * 8, (64_000e6 * 236) / 256);
     expect(pcieRateBytesPerSecond(6, 1) * 8).toBeLessThan(64_000e6);

@@ -1,13 +1,23 @@
 // M.2 keys, sizes and limits against module makers' manuals.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES, M2_KEYS, M2_LENGTHS_MM, M2_WIDTHS_MM, m2KeyFits, m2LanesAtMost, parseM2Keys, parseM2Size,
+  M2_CARRIES,
+  M2_KEYS,
+  M2_LENGTHS_MM,
+  M2_WIDTHS_MM,
+  m2KeyFits,
+  m2LanesAtMost,
+  parseM2Keys,
+  parseM2Size,
 } from '../../server/src/core/trade/m2';
 import type { M2Key } from '../../server/src/core/trade/m2';
 
 /** Key, PCIe lanes, SATA, USB. Source: Samsung, installation leaflet of the M.2 drive MZ-V6E1T0, table of key IDs. */
 const KEYS: [M2Key, number, boolean, boolean][] = [
-  ['A', 1, false, true], ['B', 2, true, true], ['E', 1, false, true], ['M', 4, true, false],
+  ['A', 1, false, true],
+  ['B', 2, true, true],
+  ['E', 1, false, true],
+  ['M', 4, true, false],
 ];
 
 describe('published M.2 facts', () => {
@@ -24,7 +34,8 @@ describe('published M.2 facts', () => {
     expect(M2_LENGTHS_MM).toEqual([16, 26, 30, 38, 42, 60, 80, 110]);
   });
 
-  // Source: PCI Express M.2 Specification, revision 1.0: modules with notches B and M fit sockets of either key, with two lanes.
+  // Source: PCI Express M.2 Specification, revision 1.0: modules with notches B and M fit sockets of either key, with
+  // two lanes.
   it('a B+M module fits both sockets and uses two lanes at most', () => {
     const keys = parseM2Keys('B+M')!;
     expect([m2KeyFits(keys, 'B'), m2KeyFits(keys, 'M'), m2LanesAtMost(keys, 'M')]).toEqual([true, true, 2]);

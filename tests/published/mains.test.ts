@@ -1,7 +1,12 @@
 // Circuits, inlets and backup against the electrical code, the supply design guide and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
-  backupAtMostS, continuousLimitW, CONTINUOUS_RULES, INLETS, MARKED_VOLTAGE_TOLERANCE_PERCENT, storedEnergyJ,
+  backupAtMostS,
+  continuousLimitW,
+  CONTINUOUS_RULES,
+  INLETS,
+  MARKED_VOLTAGE_TOLERANCE_PERCENT,
+  storedEnergyJ,
 } from '../../server/src/core/trade/mains';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -9,14 +14,18 @@ import { TOLERANCES } from './tolerances';
 import { units } from './units';
 
 /** Volts, breaker, watts for three hours and more. Source: NFPA 70, National Electrical Code, 210.20(A). */
-const CIRCUITS: [number, number, number][] = [[120, 15, 1440], [120, 20, 1920]];
+const CIRCUITS: [number, number, number][] = [
+  [120, 15, 1440],
+  [120, 20, 1920],
+];
 
 describe('circuits', () => {
   it.each(CIRCUITS)('%i V × %i A carries %i W continuously in the United States', (volts, breaker, watts) => {
     expectNear(continuousLimitW(volts, breaker, CONTINUOUS_RULES.US.fractionOfBreaker! * 100), watts, TOLERANCES.exact);
   });
 
-  it('claims nothing of other countries’ codes', () => expect(CONTINUOUS_RULES.elsewhere.fractionOfBreaker).toBeUndefined());
+  it('claims nothing of other countries’ codes', () =>
+    expect(CONTINUOUS_RULES.elsewhere.fractionOfBreaker).toBeUndefined());
 });
 
 describe('inlets, backup, stored charge', () => {
@@ -26,7 +35,9 @@ describe('inlets, backup, stored charge', () => {
     expect(INLETS['100-240 V']).toEqual({ leastV: 90, mostV: 265 });
   });
 
-  /** Source: the same table: 90 V is a tenth below the 100 V that is marked; a tenth above 240 V is within its 265 V. */
+  /**
+   * Source: the same table: 90 V is a tenth below the 100 V that is marked; a tenth above 240 V is within its 265 V.
+   */
   it('a tenth beyond the marked voltages stays within what the guide asks for', () => {
     const tenth = MARKED_VOLTAGE_TOLERANCE_PERCENT / 100;
     expectNear(100 * (1 - tenth), INLETS['100-240 V'].leastV, TOLERANCES.exact);

@@ -4,24 +4,49 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
-  CHANNEL_DATA_BITS, STANDARD_RATES_MTS, memoryBandwidthBytesPerSecond, moduleCapacityGiB, moduleName, rankCapacityGiB,
+  CHANNEL_DATA_BITS,
+  STANDARD_RATES_MTS,
+  memoryBandwidthBytesPerSecond,
+  moduleCapacityGiB,
+  moduleName,
+  rankCapacityGiB,
 } from '../../server/src/core/trade/memory';
 import type { MemoryType } from '../../server/src/core/trade/memory';
 import { itWithOracle, runOracle } from './oracle';
 
 /** Source: JEDEC JESD79-4 and JESD79-5, module bandwidth as printed on labels. */
 const NAMES: [MemoryType, number, string][] = [
-  ['DDR4', 2133, 'PC4-17000'], ['DDR4', 2400, 'PC4-19200'], ['DDR4', 2666, 'PC4-21300'], ['DDR4', 2933, 'PC4-23400'], ['DDR4', 3200, 'PC4-25600'],
-  ['DDR5', 4800, 'PC5-38400'], ['DDR5', 5600, 'PC5-44800'], ['DDR5', 6400, 'PC5-51200'],
+  ['DDR4', 2133, 'PC4-17000'],
+  ['DDR4', 2400, 'PC4-19200'],
+  ['DDR4', 2666, 'PC4-21300'],
+  ['DDR4', 2933, 'PC4-23400'],
+  ['DDR4', 3200, 'PC4-25600'],
+  ['DDR5', 4800, 'PC5-38400'],
+  ['DDR5', 5600, 'PC5-44800'],
+  ['DDR5', 6400, 'PC5-51200'],
 ];
 
 /** Source: Lenovo, System x3550 M4 Installation and Service Guide, DIMM labels: bandwidth in MB/s by speed. */
-const DDR3_NAMES: [number, string][] = [[800, 'PC3-6400'], [1066, 'PC3-8500'], [1333, 'PC3-10600'], [1600, 'PC3-12800'], [1866, 'PC3-14900']];
+const DDR3_NAMES: [number, string][] = [
+  [800, 'PC3-6400'],
+  [1066, 'PC3-8500'],
+  [1333, 'PC3-10600'],
+  [1600, 'PC3-12800'],
+  [1866, 'PC3-14900'],
+];
 
 /** GB/s of one channel. Source: JEDEC JESD79-4, JESD79-5C, peak bandwidth by speed bin. */
-const CHANNEL_GB: [number, number][] = [[3200, 25.6], [4800, 38.4], [6000, 48], [8800, 70.4]];
+const CHANNEL_GB: [number, number][] = [
+  [3200, 25.6],
+  [4800, 38.4],
+  [6000, 48],
+  [8800, 70.4],
+];
 
-/** A DDR4 SPD image. Source: JEDEC Standard No. 21-C, Annex L: byte 4 density, 12 organisation, 13 bus width, 18 and 125 cycle time. */
+/**
+ * A DDR4 SPD image. Source: JEDEC Standard No. 21-C, Annex L: byte 4 density, 12 organisation, 13 bus width, 18 and
+ * 125 cycle time.
+ */
 function ddr4Spd(dieGibit: number, deviceWidthBits: number, ranks: number, rateMTs: number): Uint8Array {
   const spd = new Uint8Array(512);
   const cyclePs = Math.round(2e6 / rateMTs);
@@ -39,8 +64,12 @@ function ddr4Spd(dieGibit: number, deviceWidthBits: number, ranks: number, rateM
 }
 
 function hexDump(bytes: Uint8Array): string {
-  const row = (at: number) => [...bytes.subarray(at, at + 16)].map((byte) => byte.toString(16).padStart(2, '0')).join(' ');
-  return Array.from({ length: bytes.length / 16 }, (_, n) => `${(n * 16).toString(16).padStart(8, '0')}  ${row(n * 16)}\n`).join('');
+  const row = (at: number) =>
+    [...bytes.subarray(at, at + 16)].map((byte) => byte.toString(16).padStart(2, '0')).join(' ');
+  return Array.from(
+    { length: bytes.length / 16 },
+    (_, n) => `${(n * 16).toString(16).padStart(8, '0')}  ${row(n * 16)}\n`,
+  ).join('');
 }
 
 function decode(spd: Uint8Array): { name: string; mebibytes: number } {
@@ -79,7 +108,9 @@ describe('published memory facts', () => {
     });
   }
 
-  const organisations = [4, 8, 16].flatMap((die) => [4, 8, 16].flatMap((width) => [1, 2].map((ranks) => [die, width, ranks] as const)));
+  const organisations = [4, 8, 16].flatMap((die) =>
+    [4, 8, 16].flatMap((width) => [1, 2].map((ranks) => [die, width, ranks] as const)),
+  );
   for (const [die, width, ranks] of organisations) {
     itWithOracle('decode-dimms', `decode-dimms counts ${ranks} rank(s) of ${die} Gb ×${width} as we do`, () => {
       expect(decode(ddr4Spd(die, width, ranks, 3200)).mebibytes).toBe(moduleCapacityGiB(die, width, ranks) * 1024);

@@ -46,7 +46,9 @@ function printed(structures: readonly Uint8Array[], label: string): string[] {
 function names(codes: readonly number[], build: (code: number) => Uint8Array, label: string): Map<number, string> {
   const lines = printed(codes.map(build), label);
   expect(lines).toHaveLength(codes.length);
-  return new Map(codes.map((code, n): [number, string] => [code, lines[n]!]).filter(([, name]) => name !== NOT_IN_THIS_RELEASE));
+  return new Map(
+    codes.map((code, n): [number, string] => [code, lines[n]!]).filter(([, name]) => name !== NOT_IN_THIS_RELEASE),
+  );
 }
 
 const processor = (code: number) => structure(PROCESSOR, 0x30, code, [[0x19, code]]);

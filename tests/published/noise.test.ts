@@ -11,8 +11,16 @@ const SUMS: [string, number[], number][] = [
   ['a journal on environmental noise', [85, 88], 89.8],
 ];
 
-/** Sources of 50 dB each, rounded to whole decibels. Source: Minnesota Pollution Control Agency, A Guide to Noise Control in Minnesota, October 2008, figure 5. */
-const GENERATORS: [number, number][] = [[1, 50], [2, 53], [4, 56], [8, 59]];
+/**
+ * Sources of 50 dB each, rounded to whole decibels. Source: Minnesota Pollution Control Agency, A Guide to Noise
+ * Control in Minnesota, October 2008, figure 5.
+ */
+const GENERATORS: [number, number][] = [
+  [1, 50],
+  [2, 53],
+  [4, 56],
+  [8, 59],
+];
 
 describe('levels', () => {
   it.each(SUMS)('%s: %j make %f dB', (_source, levels, sum) => {
@@ -23,7 +31,9 @@ describe('levels', () => {
     expectNear(sumOfLevelsDb([85, 88, 80, 70, 95]), 96.25, TOLERANCES.soundLevelFineDb);
   });
 
-  it.each(GENERATORS)('%i generators make %i dB', (count, level) => expect(Math.round(equalSourcesDb(50, count))).toBe(level));
+  it.each(GENERATORS)('%i generators make %i dB', (count, level) =>
+    expect(Math.round(equalSourcesDb(50, count))).toBe(level),
+  );
 
   it('twice the distance takes 6 dB off in a free field (Decibel Maths, above)', () => {
     expect(Math.round(levelAtDistanceDb(60, 1, 2))).toBe(54);

@@ -17,7 +17,10 @@ export interface OracleRun {
 /** The absolute path of a program found by name on PATH or among the system folders; undefined when absent. */
 export function oraclePath(program: string): string | undefined {
   const folders = [...(process.env['PATH'] ?? '').split(delimiter), ...SYSTEM_FOLDERS];
-  return folders.filter(isAbsolute).map((folder) => join(folder, program)).find(isProgram);
+  return folders
+    .filter(isAbsolute)
+    .map((folder) => join(folder, program))
+    .find(isProgram);
 }
 
 function isProgram(path: string): boolean {
@@ -53,7 +56,12 @@ export function runOracle(program: string, args: readonly string[], input: strin
  * A test that needs a reference program. Absent, the test is skipped and its title says why;
  * with CI set in the environment it fails instead, so that nothing is silently unproven there.
  */
-export function itWithOracle(program: string, title: string, test: () => void | Promise<void>, timeoutMs = 60_000): void {
+export function itWithOracle(
+  program: string,
+  title: string,
+  test: () => void | Promise<void>,
+  timeoutMs = 60_000,
+): void {
   if (oraclePath(program) !== undefined) {
     it(title, test, timeoutMs);
   } else if (process.env['CI']) {

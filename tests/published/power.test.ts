@@ -2,20 +2,33 @@
 import { describe, expect, it } from 'vitest';
 import { BADGES, badgeEfficiency, energyKWh, runningCost } from '../../server/src/core/trade/efficiency';
 import type { Badge } from '../../server/src/core/trade/efficiency';
-import { CONNECTORS, SIXTEEN_PIN_CONTACT_A, SIXTEEN_PIN_LEVELS_W, SLOT_POWER } from '../../server/src/core/trade/connectors';
+import {
+  CONNECTORS,
+  SIXTEEN_PIN_CONTACT_A,
+  SIXTEEN_PIN_LEVELS_W,
+  SLOT_POWER,
+} from '../../server/src/core/trade/connectors';
 import type { Connector } from '../../server/src/core/trade/connectors';
-import { CARD_CONNECTOR_TOLERANCE_PERCENT, excursionAllowedPercent, railLimitsV } from '../../server/src/core/trade/power';
+import {
+  CARD_CONNECTOR_TOLERANCE_PERCENT,
+  excursionAllowedPercent,
+  railLimitsV,
+} from '../../server/src/core/trade/power';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
 import { units } from './units';
 
 /** Sustained watts and amperes. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
-const CARD_CONNECTORS: [Connector, number, number][] = [['PCIe 6-pin', 75, 6.75], ['PCIe 8-pin', 150, 13.5], ['16-pin', 600, 55]];
+const CARD_CONNECTORS: [Connector, number, number][] = [
+  ['PCIe 6-pin', 75, 6.75],
+  ['PCIe 8-pin', 150, 13.5],
+  ['16-pin', 600, 55],
+];
 
 /**
- * Most a card may draw, by the connectors on it. Source: One Stop Systems, ExpressBox 3200 User Manual, section 9.8, after the
- * PCI Express x16 Graphics 150W-ATX and 225 W/300 W High Power Card Electromechanical Specifications.
+ * Most a card may draw, by the connectors on it. Source: One Stop Systems, ExpressBox 3200 User Manual, section 9.8,
+ * after the PCI Express x16 Graphics 150W-ATX and 225 W/300 W High Power Card Electromechanical Specifications.
  */
 const CARDS: [Connector[], number][] = [
   [[], 75],
@@ -28,18 +41,34 @@ const CARDS: [Connector[], number][] = [
 ];
 
 /** Duration ms, percent above 450 W with a 16-pin connector, percent otherwise. Source: doc. 336521, table 3-3. */
-const PEAKS: [number, number, number][] = [[0.1, 200, 150], [1, 180, 145], [10, 160, 135], [100, 120, 110]];
+const PEAKS: [number, number, number][] = [
+  [0.1, 200, 150],
+  [1, 180, 145],
+  [10, 160, 135],
+  [100, 120, 110],
+];
 
 /** At 20, 50 and 100 % load. Source: 80 PLUS programme, 230 V EU internal. */
 const EFFICIENCY_230: [Badge, number, number, number][] = [
-  ['standard', 82, 85, 82], ['bronze', 85, 88, 85], ['silver', 87, 90, 87],
-  ['gold', 90, 92, 89], ['platinum', 92, 94, 90], ['titanium', 94, 96, 94],
+  ['standard', 82, 85, 82],
+  ['bronze', 85, 88, 85],
+  ['silver', 87, 90, 87],
+  ['gold', 90, 92, 89],
+  ['platinum', 92, 94, 90],
+  ['titanium', 94, 96, 94],
 ];
 
-/** At 20, 50 and 100 % load. Source: 80 PLUS programme, 115 V internal, as tabulated in a trade journal's article on it. */
+/**
+ * At 20, 50 and 100 % load. Source: 80 PLUS programme, 115 V internal, as tabulated in a trade journal's article on
+ * it.
+ */
 const EFFICIENCY_115: [Badge, number, number, number][] = [
-  ['standard', 80, 80, 80], ['bronze', 82, 85, 82], ['silver', 85, 88, 85],
-  ['gold', 87, 90, 87], ['platinum', 90, 92, 89], ['titanium', 92, 94, 90],
+  ['standard', 80, 80, 80],
+  ['bronze', 82, 85, 82],
+  ['silver', 85, 88, 85],
+  ['gold', 87, 90, 87],
+  ['platinum', 90, 92, 89],
+  ['titanium', 92, 94, 90],
 ];
 
 describe('connectors and slots', () => {
@@ -49,7 +78,9 @@ describe('connectors and slots', () => {
   });
 
   it.each(CARDS)('a card with %j may draw %i W', (connectors, watts) => {
-    expect(connectors.reduce((sum, connector) => sum + CONNECTORS[connector].powerW.low, SLOT_POWER.x16.powerW)).toBe(watts);
+    expect(connectors.reduce((sum, connector) => sum + CONNECTORS[connector].powerW.low, SLOT_POWER.x16.powerW)).toBe(
+      watts,
+    );
   });
 
   it('a slot of full width gives 75 W of 12 V x 5.5 A and 3.3 V x 3 A', () => {
@@ -65,11 +96,15 @@ describe('connectors and slots', () => {
     for (const rail of CONNECTORS['SATA power'].rails) expect(rail.currentA.high).toBe(4.5);
   });
 
-  it('each of its six 12 V contacts carries a sixth of the 55 A of a 16-pin connector (doc. 336521, tables 3-5 and 5-7)', () => {
-    const [rail] = CONNECTORS['16-pin'].rails;
-    expect(rail!.contacts).toBe(6);
-    expectNear(SIXTEEN_PIN_CONTACT_A * rail!.contacts, 55, TOLERANCES.exact);
-  });
+  it(
+    'each of its six 12 V contacts carries a sixth of the 55 A of a 16-pin connector (doc. 336521, tables ' +
+      '3-5 and 5-7)',
+    () => {
+      const [rail] = CONNECTORS['16-pin'].rails;
+      expect(rail!.contacts).toBe(6);
+      expectNear(SIXTEEN_PIN_CONTACT_A * rail!.contacts, 55, TOLERANCES.exact);
+    },
+  );
 
   it('the 16-pin connector signals four levels (doc. 336521, table 3-6)', () => {
     expect(SIXTEEN_PIN_LEVELS_W).toEqual([600, 450, 300, 150]);
@@ -88,7 +123,11 @@ describe('rails and peaks', () => {
   });
 
   /** Source: ATX main outputs as tabulated with their spans: 3.3 V ± 0.165, 5 V ± 0.25, 12 V ± 0.60. */
-  it.each([[3.3, 0.165], [5, 0.25], [12, 0.6]])('%f V may stray %f V', (nominal, span) => {
+  it.each([
+    [3.3, 0.165],
+    [5, 0.25],
+    [12, 0.6],
+  ])('%f V may stray %f V', (nominal, span) => {
     const limits = railLimitsV(nominal);
     expectNear(limits.high - nominal, span, TOLERANCES.exact);
     expectNear(nominal - limits.low, span, TOLERANCES.exact);
@@ -101,7 +140,10 @@ describe('rails and peaks', () => {
 });
 
 describe('efficiency and energy', () => {
-  for (const [mains, table] of [['115 V', EFFICIENCY_115], ['230 V', EFFICIENCY_230]] as const) {
+  for (const [mains, table] of [
+    ['115 V', EFFICIENCY_115],
+    ['230 V', EFFICIENCY_230],
+  ] as const) {
     it.each(table)(`${mains} %s promises %i/%i/%i`, (badge, at20, at50, at100) => {
       const promised = [20, 50, 100].map((load) => badgeEfficiency(badge, mains, load).low * 100);
       [at20, at50, at100].forEach((percent, i) => expectNear(promised[i] ?? NaN, percent, TOLERANCES.exact));

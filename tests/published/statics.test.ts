@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { chargeV, STRAP, SURFACES, surfaceServesAsBench, WORK_SURFACE_OHM } from '../../server/src/core/trade/statics';
 import type { Activity } from '../../server/src/core/trade/statics';
 
-/** Volts at 10, 40 and 55 % humidity. Source: Hewlett-Packard, Maintenance and Service Guide, chapter 4, Typical electrostatic voltage levels. */
+/**
+ * Volts at 10, 40 and 55 % humidity. Source: Hewlett-Packard, Maintenance and Service Guide, chapter 4, Typical
+ * electrostatic voltage levels.
+ */
 const LEVELS: [Activity, number, number, number][] = [
   ['walking on carpet', 35_000, 15_000, 7_500],
   ['walking on vinyl', 12_000, 5_000, 3_000],
@@ -23,7 +26,7 @@ describe('straps and surfaces', () => {
   });
 
   it('ANSI/ESD S1.1 annex B: 0.8 MΩ keeps 240 V below 0.5 mA; 1 MΩ is the usual resistor', () => {
-    expect(240 / STRAP.cordLeastOhm * 1000).toBeLessThan(STRAP.currentBelowMa);
+    expect((240 / STRAP.cordLeastOhm) * 1000).toBeLessThan(STRAP.currentBelowMa);
     expect(STRAP.cordOhm).toBe(1e6);
   });
 

@@ -8,11 +8,21 @@ import type { ArrayLevel } from '../../server/src/core/trade/storage';
 import { itWithOracle, runOracle } from './oracle';
 
 /** Drives at least. Source: a distribution's installation guide, RAID levels. */
-const LEAST: [ArrayLevel, number][] = [['RAID 1', 2], ['RAID 5', 3], ['RAID 6', 4], ['RAID 10', 4]];
+const LEAST: [ArrayLevel, number][] = [
+  ['RAID 1', 2],
+  ['RAID 5', 3],
+  ['RAID 6', 4],
+  ['RAID 10', 4],
+];
 
 /** Level, drives, data drives, failures survived. Source: SNIA Common RAID Disk Drive Format (DDF), levels. */
 const LEVELS: [ArrayLevel, number, number, number][] = [
-  ['RAID 0', 4, 4, 0], ['RAID 1', 2, 1, 1], ['RAID 1', 3, 1, 2], ['RAID 5', 4, 3, 1], ['RAID 6', 6, 4, 2], ['RAID 10', 6, 3, 1],
+  ['RAID 0', 4, 4, 0],
+  ['RAID 1', 2, 1, 1],
+  ['RAID 1', 3, 1, 2],
+  ['RAID 5', 4, 3, 1],
+  ['RAID 6', 6, 4, 2],
+  ['RAID 10', 6, 3, 1],
 ];
 
 interface Listing {
@@ -49,7 +59,6 @@ describe('capacity', () => {
     expect(2e12).toBeLessThan(MBR_LIMIT_BYTES);
   });
 });
-
 
 describe('arrays', () => {
   it.each(LEAST)('%s needs %i drives', (level, least) => expect(ARRAYS[level].leastDrives).toBe(least));

@@ -8,8 +8,16 @@ import { units } from './units';
 
 /** Gauge, mils, Ω per 100 ft. Source: Cirris, Wire Resistance Table for annealed copper, American Wire Gauge. */
 const TABLE: [number, number, number][] = [
-  [12, 80.808, 0.1588], [14, 64.084, 0.2525], [16, 50.82, 0.4016], [18, 40.303, 0.6385],
-  [20, 31.961, 1.015], [22, 25.347, 1.614], [24, 20.1, 2.567], [26, 15.94, 4.081], [28, 12.641, 6.49], [30, 10.025, 10.32],
+  [12, 80.808, 0.1588],
+  [14, 64.084, 0.2525],
+  [16, 50.82, 0.4016],
+  [18, 40.303, 0.6385],
+  [20, 31.961, 1.015],
+  [22, 25.347, 1.614],
+  [24, 20.1, 2.567],
+  [26, 15.94, 4.081],
+  [28, 12.641, 6.49],
+  [30, 10.025, 10.32],
 ];
 
 const MM_PER_MIL = 0.0254;
@@ -18,11 +26,15 @@ const M_PER_100_FT = 30.48;
 describe('copper wire', () => {
   it.each(TABLE)('AWG %i is %f mil thick and has %f Ω per 100 ft', (gauge, mils, ohms) => {
     expectNear(awgDiameterMm(gauge), mils * MM_PER_MIL, TOLERANCES.wireDiameter);
-    expectNear(awgMilliohmPerM(gauge), ohms / M_PER_100_FT * 1000, TOLERANCES.wireResistance);
+    expectNear(awgMilliohmPerM(gauge), (ohms / M_PER_100_FT) * 1000, TOLERANCES.wireResistance);
   });
 
   /** mΩ a metre, of copper of 1/58 Ω·mm²/m. Source: ASTM B258 diameters and IEC 60028, worked to two places. */
-  it.each([[16, 13.17], [18, 20.95], [20, 33.31]])('AWG %i has %f mΩ a metre', (gauge, milliohm) => {
+  it.each([
+    [16, 13.17],
+    [18, 20.95],
+    [20, 33.31],
+  ])('AWG %i has %f mΩ a metre', (gauge, milliohm) => {
     expectNear(awgMilliohmPerM(gauge), milliohm, TOLERANCES.wireMilliohm);
   });
 

@@ -8,17 +8,21 @@ const unsafe = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/u;
 
 describe('layout', () => {
   it('keeps every visible character, in order, within the width', () => {
-    fc.assert(fc.property(fc.string({ unit: 'grapheme' }), fc.integer({ min: 12, max: 60 }), (text, width) => {
-      const lines = wrapped(text, width);
-      expect(lines.join('').replaceAll(' ', '')).toBe(safe(text).replaceAll(' ', ''));
-      for (const line of lines) expect(columns(line)).toBeLessThanOrEqual(width);
-    }));
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme' }), fc.integer({ min: 12, max: 60 }), (text, width) => {
+        const lines = wrapped(text, width);
+        expect(lines.join('').replaceAll(' ', '')).toBe(safe(text).replaceAll(' ', ''));
+        for (const line of lines) expect(columns(line)).toBeLessThanOrEqual(width);
+      }),
+    );
   });
 
   it('lets no control, bidirectional or invisible character through', () => {
-    fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => {
-      for (const line of block(text, 8)) expect(line).not.toMatch(unsafe);
-    }));
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        for (const line of block(text, 8)) expect(line).not.toMatch(unsafe);
+      }),
+    );
   });
 
   it('counts columns as a terminal does', () => {

@@ -1,25 +1,32 @@
 // Builds made from texts in memory, as tests need them.
 import { Build, kindOfPart } from '../../server/src/core/build/build';
-import { House } from '../../server/src/core/build/house';
+import { WorkspaceConfig } from '../../server/src/core/build/workspace-config';
 import type { Candidates } from '../../server/src/core/judge/swaps';
 import { Doc, kindOfFile } from '../../server/src/core/parts/doc';
 
 /** The day on which every test takes place. */
 export const today = '2026-11-25';
 
-export interface Bench { readonly docs: ReadonlyMap<string, Doc>; readonly house: House; readonly build?: Build; readonly candidates: Candidates }
+export interface Bench {
+  readonly docs: ReadonlyMap<string, Doc>;
+  readonly house: WorkspaceConfig;
+  readonly build?: Build;
+  readonly candidates: Candidates;
+}
 
 /** Files by name; the first build among them is the one on the bench. */
 export function bench(files: Iterable<{ readonly name: string; readonly text: string }>): Bench {
   const docs = new Map<string, Doc>();
   for (const { name, text } of files) docs.set(name, new Doc(name, kindOfFile(name) ?? 'build', text));
-  const house = new House(docs.get('fettle.yaml'));
+  const house = new WorkspaceConfig(docs.get('fettle.yaml'));
   const find = (name: string): Doc | undefined => docs.get(`parts/${name}.part.yaml`);
   const own = [...docs.values()].find((doc) => doc.kind === 'build');
-  const parts = [...docs.values()].filter((doc) => doc.kind === 'part')
+  const parts = [...docs.values()]
+    .filter((doc) => doc.kind === 'part')
     .map((doc) => ({ name: doc.name.replace(/^parts\//, '').replace(/\.part\.yaml$/, ''), doc }));
   return {
-    docs, house,
+    docs,
+    house,
     ...(own ? { build: new Build(own, find, house, today) } : {}),
     candidates: (kind) => parts.filter((part) => kindOfPart(part.doc) === kind),
   };

@@ -2,9 +2,21 @@
 import { PassThrough } from 'node:stream';
 import { setImmediate } from 'node:timers/promises';
 import {
-  createProtocolConnection, DidChangeTextDocumentNotification, DidOpenTextDocumentNotification, InitializeRequest, InitializedNotification,
-  PublishDiagnosticsNotification, StreamMessageReader, StreamMessageWriter,
-  type ClientCapabilities, type Diagnostic, type InitializeResult, type Position, type ProtocolConnection, type PublishDiagnosticsParams, type WorkspaceEdit,
+  createProtocolConnection,
+  DidChangeTextDocumentNotification,
+  DidOpenTextDocumentNotification,
+  InitializeRequest,
+  InitializedNotification,
+  PublishDiagnosticsNotification,
+  StreamMessageReader,
+  StreamMessageWriter,
+  type ClientCapabilities,
+  type Diagnostic,
+  type InitializeResult,
+  type Position,
+  type ProtocolConnection,
+  type PublishDiagnosticsParams,
+  type WorkspaceEdit,
 } from 'vscode-languageserver-protocol/node';
 import type { AddressedHost } from '../../server/src/host/addressed';
 import { MemoryHost } from '../../server/src/host/memory';
@@ -48,16 +60,30 @@ export class TestClient {
     this.files = new Map(Object.entries(files));
     const up = new PassThrough();
     const down = new PassThrough();
-    serve(new StreamMessageReader(up), new StreamMessageWriter(down), { makeHost: () => new MemoryAddresses(this.files), version: '0', today: () => today, pause: () => setImmediate() });
+    serve(new StreamMessageReader(up), new StreamMessageWriter(down), {
+      makeHost: () => new MemoryAddresses(this.files),
+      version: '0',
+      today: () => today,
+      pause: () => setImmediate(),
+    });
     this.connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => void this.published.push(params));
-    this.connection.onNotification('window/logMessage', (params: { message: string }) => void this.logged.push(params.message));
+    this.connection.onNotification(
+      'window/logMessage',
+      (params: { message: string }) => void this.logged.push(params.message),
+    );
     this.connection.onRequest('client/registerCapability', () => null);
     this.connection.listen();
   }
 
   async start(capabilities: ClientCapabilities = {}, more: object = {}): Promise<InitializeResult> {
-    const result = await this.connection.sendRequest(InitializeRequest.type, { processId: null, rootUri: null, workspaceFolders: [{ uri: this.base, name: 'ws' }], capabilities, ...more });
+    const result = await this.connection.sendRequest(InitializeRequest.type, {
+      processId: null,
+      rootUri: null,
+      workspaceFolders: [{ uri: this.base, name: 'ws' }],
+      capabilities,
+      ...more,
+    });
     await this.connection.sendNotification(InitializedNotification.type, {});
     return result;
   }
@@ -68,7 +94,9 @@ export class TestClient {
 
   async open(name: string, text = this.files.get(`ws/${name}`) ?? ''): Promise<void> {
     this.texts.set(name, { version: 1, text });
-    await this.connection.sendNotification(DidOpenTextDocumentNotification.type, { textDocument: { uri: this.uri(name), languageId: 'fettle-build', version: 1, text } });
+    await this.connection.sendNotification(DidOpenTextDocumentNotification.type, {
+      textDocument: { uri: this.uri(name), languageId: 'fettle-build', version: 1, text },
+    });
   }
 
   /** Replaces the first occurrence of a text, as an incremental change. */
@@ -78,7 +106,10 @@ export class TestClient {
     if (start < 0) throw new Error(`"${old}" is not in ${name}`);
     const range = new Lines(text).rangeOf({ start, end: start + old.length });
     this.texts.set(name, { version: version + 1, text: text.slice(0, start) + by + text.slice(start + old.length) });
-    await this.connection.sendNotification(DidChangeTextDocumentNotification.type, { textDocument: { uri: this.uri(name), version: version + 1 }, contentChanges: [{ range, text: by }] });
+    await this.connection.sendNotification(DidChangeTextDocumentNotification.type, {
+      textDocument: { uri: this.uri(name), version: version + 1 },
+      contentChanges: [{ range, text: by }],
+    });
   }
 
   text(name: string): string {
@@ -102,12 +133,19 @@ export class TestClient {
   applied(name: string, edit: WorkspaceEdit): string {
     const text = this.text(name);
     const lines = new Lines(text);
-    const edits = (edit.documentChanges ?? []).flatMap((change) => ('edits' in change && change.textDocument.uri === this.uri(name) ? change.edits : []));
-    return applyEdits(text, edits.map((one) => ({ span: { start: lines.offsetAt(one.range.start), end: lines.offsetAt(one.range.end) }, text: (one as { newText: string }).newText })));
+    const edits = (edit.documentChanges ?? []).flatMap((change) =>
+      'edits' in change && change.textDocument.uri === this.uri(name) ? change.edits : [],
+    );
+    return applyEdits(
+      text,
+      edits.map((one) => ({
+        span: { start: lines.offsetAt(one.range.start), end: lines.offsetAt(one.range.end) },
+        text: (one as { newText: string }).newText,
+      })),
+    );
   }
 
   dispose(): void {
     this.connection.dispose();
   }
 }
-

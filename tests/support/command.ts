@@ -5,16 +5,28 @@ import type { Host } from '../../server/src/host/host';
 import { MemoryHost } from '../../server/src/host/memory';
 import { today } from './bench';
 
-export interface Ran { readonly status: number; readonly out: string; readonly err: string; readonly files: ReadonlyMap<string, string> }
+export interface Ran {
+  readonly status: number;
+  readonly out: string;
+  readonly err: string;
+  readonly files: ReadonlyMap<string, string>;
+}
 
 /** `files` by path, or a host of one’s own. `words` are what follows `fettle` on the command line. */
 export async function fettle(files: Record<string, string> | Host, ...words: string[]): Promise<Ran> {
-  const host: Host = typeof files['read'] === 'function' ? (files as Host) : new MemoryHost(Object.entries(files as Record<string, string>));
+  const host: Host =
+    typeof files['read'] === 'function'
+      ? (files as Host)
+      : new MemoryHost(Object.entries(files as Record<string, string>));
   const written = new Map<string, string>();
   let out = '';
   let err = '';
   const world: World = {
-    host, today, colour: false, out: (text) => void (out += text), err: (text) => void (err += text),
+    host,
+    today,
+    colour: false,
+    out: (text) => void (out += text),
+    err: (text) => void (err += text),
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };

@@ -1,8 +1,8 @@
 // Time that work takes of the processor, for promises that name one.
 
 /**
- * What a busy machine may cost: a promise names the processor time on a machine that does nothing else; where others use
- * the same caches and the same memory, the same work takes longer, measured so as well.
+ * What a busy machine may cost: a promise names the processor time on a machine that does nothing else; where others
+ * use the same caches and the same memory, the same work takes longer, measured so as well.
  */
 export const busyFactor = 3;
 

@@ -1,9 +1,19 @@
 // Fixtures of checks: Markdown with one heading a case, marked YAML under it, and what each fix leads to.
 import { readMarks, type Marked } from './marks';
 
-export interface FixtureFile extends Marked { readonly name: string }
-export interface ExpectedFix { readonly title: string; readonly file: string; readonly text: string }
-export interface Case { readonly title: string; readonly files: readonly FixtureFile[]; readonly fixes: readonly ExpectedFix[] }
+export interface FixtureFile extends Marked {
+  readonly name: string;
+}
+export interface ExpectedFix {
+  readonly title: string;
+  readonly file: string;
+  readonly text: string;
+}
+export interface Case {
+  readonly title: string;
+  readonly files: readonly FixtureFile[];
+  readonly fixes: readonly ExpectedFix[];
+}
 
 export const buildName = 'case.pcbuild.yaml';
 
@@ -29,7 +39,10 @@ export function readFixture(markdown: string): readonly Case[] {
   return cases;
 }
 
-type Block = { type: 'heading'; text: string } | { type: 'fix'; text: string } | { type: 'fence'; name: string; text: string };
+type Block =
+  | { type: 'heading'; text: string }
+  | { type: 'fix'; text: string }
+  | { type: 'fence'; name: string; text: string };
 
 function* blocksOf(markdown: string): Iterable<Block> {
   const pattern = /^## (.+)$|^Fix: (.+)$|^```yaml(?: (\S+))?\n([\s\S]*?)^```$/gm;

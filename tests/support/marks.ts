@@ -1,8 +1,16 @@
 // Marked text: carets in comment lines under the text they speak of, and what is expected there.
 import { Lines, type Span } from '../../server/src/core/text';
 
-export interface Mark { readonly span: Span; readonly verdict: 'holds' | 'broken' | 'unknown'; readonly words: string; readonly grade?: string }
-export interface Marked { readonly text: string; readonly marks: readonly Mark[] }
+export interface Mark {
+  readonly span: Span;
+  readonly verdict: 'holds' | 'broken' | 'unknown';
+  readonly words: string;
+  readonly grade?: string;
+}
+export interface Marked {
+  readonly text: string;
+  readonly marks: readonly Mark[];
+}
 
 const markLine = /^(\s*)#(\s*)(\^+)(?:\s+(.*))?$/;
 
@@ -25,7 +33,10 @@ export function readMarks(marked: string): Marked {
   }
   const text = kept.join('\n');
   const lines = new Lines(text);
-  return { text, marks: found.map(({ line, from, to, note }) => ({ span: spanOf(lines, line, from, to), ...readNote(note) })) };
+  return {
+    text,
+    marks: found.map(({ line, from, to, note }) => ({ span: spanOf(lines, line, from, to), ...readNote(note) })),
+  };
 }
 
 function spanOf(lines: Lines, line: number, from: number, to: number): Span {

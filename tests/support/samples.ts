@@ -2,13 +2,17 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Build } from '../../server/src/core/build/build';
-import { House } from '../../server/src/core/build/house';
+import { WorkspaceConfig } from '../../server/src/core/build/workspace-config';
 import { Doc, kindOfFile } from '../../server/src/core/parts/doc';
 import { today } from './bench';
 
 const folder = join(__dirname, '../../samples');
 
-export interface Samples { readonly docs: ReadonlyMap<string, Doc>; readonly house: House; readonly builds: readonly Build[] }
+export interface Samples {
+  readonly docs: ReadonlyMap<string, Doc>;
+  readonly house: WorkspaceConfig;
+  readonly builds: readonly Build[];
+}
 
 /** Reads every file of ours below samples/; names are relative to it. */
 export function readSamples(): Samples {
@@ -18,8 +22,10 @@ export function readSamples(): Samples {
     const kind = kindOfFile(name);
     if (kind) docs.set(name, new Doc(name, kind, readFileSync(join(folder, path), 'utf8')));
   }
-  const house = new House(docs.get('fettle.yaml'));
-  const builds = [...docs.values()].filter((doc) => doc.kind === 'build').map((doc) => new Build(doc, findIn(docs), house, today));
+  const house = new WorkspaceConfig(docs.get('fettle.yaml'));
+  const builds = [...docs.values()]
+    .filter((doc) => doc.kind === 'build')
+    .map((doc) => new Build(doc, findIn(docs), house, today));
   return { docs, house, builds };
 }
 

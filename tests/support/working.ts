@@ -1,10 +1,13 @@
-// Holds a finding to its working: every number of its sentence is found there, and every figure follows from its inputs.
-import { show } from '../../server/src/core/figures/say';
+// Holds a finding to its working: every number of its sentence is found there, and every figure follows from its
+// inputs.
+import { show } from '../../server/src/core/figures/sentence';
 import { uniqueMissing, type Figure } from '../../server/src/core/figures/figure';
 import type { Finding } from '../../server/src/core/judge/finding';
-import { workingOf, type Step } from '../../server/src/core/judge/working';
+import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
 
-/** Numbers that stand by themselves; those within names, such as DDR5, M2_1 or 16-pin, are no numbers of the sentence. */
+/**
+ * Numbers that stand by themselves; those within names, such as DDR5, M2_1 or 16-pin, are no numbers of the sentence.
+ */
 const standing = /(?<![\p{L}\p{N}_/.,:-])[-−+]?\d+(?:\.\d+)?(?![\p{L}\p{N}_/-]|[.,:]\d)/gu;
 
 export const numbersIn = (text: string): string[] => text.match(standing) ?? [];
@@ -62,8 +65,20 @@ function followsFrom(one: Figure, work: (...inputs: number[]) => number): boolea
 }
 
 function corners(inputs: readonly Figure[]): number[][] {
-  if (inputs.filter((input) => input.lo !== input.hi).length > 10) return [inputs.map((input) => input.lo), inputs.map((input) => input.hi)];
-  return inputs.reduce<number[][]>((known, { lo, hi }) => known.flatMap((corner) => (lo === hi ? [[...corner, lo]] : [[...corner, lo], [...corner, hi]])), [[]]);
+  if (inputs.filter((input) => input.lo !== input.hi).length > 10)
+    return [inputs.map((input) => input.lo), inputs.map((input) => input.hi)];
+  return inputs.reduce<number[][]>(
+    (known, { lo, hi }) =>
+      known.flatMap((corner) =>
+        lo === hi
+          ? [[...corner, lo]]
+          : [
+              [...corner, lo],
+              [...corner, hi],
+            ],
+      ),
+    [[]],
+  );
 }
 
 const same = (a: number, b: number): boolean => a === b || Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));

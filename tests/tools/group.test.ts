@@ -54,7 +54,11 @@ function runs(pid: number): boolean {
 
 describe.skipIf(!existsSync('/proc/self/environ'))('a process group', () => {
   test('hands back status and both outputs', async () => {
-    const ended = await runGroup(process.execPath, ['-e', 'console.log("out"); console.error("err"); process.exit(3)'], { limitMs: 30_000 });
+    const ended = await runGroup(
+      process.execPath,
+      ['-e', 'console.log("out"); console.error("err"); process.exit(3)'],
+      { limitMs: 30_000 },
+    );
     expect(ended.status).toBe(3);
     expect(ended.output).toContain('out\n');
     expect(ended.output).toContain('err\n');
@@ -86,7 +90,9 @@ describe.skipIf(!existsSync('/proc/self/environ'))('a process group', () => {
   });
 
   test.each(['SIGINT', 'SIGKILL'] as const)('ends whole when its caller gets %s', async (signal) => {
-    const call = `import(${JSON.stringify(groupModule)}).then(({ startGroup }) => startGroup(process.execPath, ['-e', ${JSON.stringify(stubborn)}, ${JSON.stringify(note)}], { limitMs: ${farLimitMs} }))`;
+    const call =
+      `import(${JSON.stringify(groupModule)}).then(({ startGroup }) => startGroup(process.execPath, ['-e', ` +
+      `${JSON.stringify(stubborn)}, ${JSON.stringify(note)}], { limitMs: ${farLimitMs} }))`;
     const caller = spawn(process.execPath, ['-e', call], { stdio: 'ignore' });
     const pid = await notedPid();
     caller.kill(signal);

@@ -1,5 +1,6 @@
 // Runs one command in a process group of its own and ends all of it when its caller goes away, however that happens.
-// Usage: node leash.mjs LIMIT_MS SCRATCH COMMAND [ARGUMENT…]. Standard input is the leash: when it closes, everything ends.
+// Usage: node leash.mjs LIMIT_MS SCRATCH COMMAND [ARGUMENT…]. Standard input is the leash: when it closes, everything
+// ends.
 // SCRATCH is a folder to remove once nothing runs that could write into it again, or empty.
 // Status: the command's own; 124 past the limit; 125 when the leash was let go; 127 when it could not start.
 import { spawn } from 'node:child_process';
@@ -16,7 +17,9 @@ const mark = `FETTLE_LEASH=${process.pid}`;
  */
 function marked() {
   try {
-    return readdirSync('/proc').filter((name) => /^\d+$/.test(name) && carriesMark(name)).map(Number);
+    return readdirSync('/proc')
+      .filter((name) => /^\d+$/.test(name) && carriesMark(name))
+      .map(Number);
   } catch {
     return [];
   }
@@ -55,7 +58,10 @@ async function end(status) {
 }
 
 for (const name of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(name, () => void end(125));
-process.stdin.on('end', () => void end(125)).on('error', () => void end(125)).resume();
+process.stdin
+  .on('end', () => void end(125))
+  .on('error', () => void end(125))
+  .resume();
 setTimeout(() => void end(124), Number(limitMs));
 
 const child = spawn(command, args, {

@@ -45,20 +45,26 @@ describe('provide', () => {
     expect(await provide('neovim')).toEqual({ status: 0, output: '' });
   });
 
-  test.runIf(process.getuid?.() === 0)('refreshes the lists and tries again when apt-get does not find a package', async () => {
-    const bin = join(folder, 'bin');
-    program('env', 'exec /usr/bin/env "$@"');
-    program('apt-get', `
+  test.runIf(process.getuid?.() === 0)(
+    'refreshes the lists and tries again when apt-get does not find a package',
+    async () => {
+      const bin = join(folder, 'bin');
+      program('env', 'exec /usr/bin/env "$@"');
+      program(
+        'apt-get',
+        `
       echo "$DEBIAN_FRONTEND $*" >> ${folder}/asked
       case "$*" in
         *update*) /usr/bin/touch ${folder}/lists ;;
         *install*) [ -e ${folder}/lists ] && /bin/cp ${bin}/env ${bin}/nvim ;;
-      esac`);
-    expect((await provide('neovim')).status).toBe(0);
-    const asked = readFileSync(join(folder, 'asked'), 'utf8').trim().split('\n');
-    expect(asked.map((line) => /(install|update)/.exec(line)?.[0])).toEqual(['install', 'update', 'install']);
-    for (const line of asked) expect(line).toMatch(/^noninteractive .*-y /);
-  });
+      esac`,
+      );
+      expect((await provide('neovim')).status).toBe(0);
+      const asked = readFileSync(join(folder, 'asked'), 'utf8').trim().split('\n');
+      expect(asked.map((line) => /(install|update)/.exec(line)?.[0])).toEqual(['install', 'update', 'install']);
+      for (const line of asked) expect(line).toMatch(/^noninteractive .*-y /);
+    },
+  );
 
   test('refuses a name it does not know, and lists those it knows', async () => {
     const { status, output } = await provide('sextant');

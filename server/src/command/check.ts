@@ -20,13 +20,22 @@ interface Options {
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
-  program.command('check')
+  program
+    .command('check')
     .summary('check builds, and say what does not hold')
-    .description('Checks the builds, part files and house settings under the named paths. A build named by itself is checked together with the files it is made of.')
+    .description(
+      'Checks the builds, part files and house settings under the named paths. A build named by itself is ' +
+        'checked together with the files it is made of.',
+    )
     .argument('[paths...]', 'files or folders', ['.'])
     .addOption(new Option('--format <format>', 'how to write').choices(formats).default('text'))
     .option('--working', 'show the figures behind every finding, down to file and line')
-    .option('--from <grade>', 'the lightest grade to list, and to end with status 1 for: harm, stop, shortfall, note or unknown (without it: lists from note, status 1 from shortfall)', readGrade)
+    .option(
+      '--from <grade>',
+      'the lightest grade to list, and to end with status 1 for: harm, stop, shortfall, note or unknown ' +
+        '(without it: lists from note, status 1 from shortfall)',
+      readGrade,
+    )
     .option('--accepted', 'list findings that a build accepts, too')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
@@ -44,7 +53,9 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const look = {
     // A file that a finding speaks of lies in the workspace being judged.
     shown: (doc: Doc) => host.shown(roots.get(doc) ?? root, doc.name),
-    from: options.from ?? 'note', working: options.working ?? false, accepted: options.accepted ?? false,
+    from: options.from ?? 'note',
+    working: options.working ?? false,
+    accepted: options.accepted ?? false,
     colour: world.colour && options.output === undefined,
   };
   const printer = printers[options.format](look, on);
@@ -57,8 +68,13 @@ async function check(paths: readonly string[], options: Options, world: World): 
       tally.add(judged.section);
       output.write(printer.section(judged.section));
     }
-    const troubles = [...walkTroubles, ...(files.length === 0 && walkTroubles.length === 0 ? [nothingUnder(paths)] : []), ...judging.troubles];
-    for (const { path, trouble } of troubles) world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
+    const troubles = [
+      ...walkTroubles,
+      ...(files.length === 0 && walkTroubles.length === 0 ? [nothingUnder(paths)] : []),
+      ...judging.troubles,
+    ];
+    for (const { path, trouble } of troubles)
+      world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
     output.write(printer.close(tally, troubles));
     output.done();
     if (troubles.length > 0 || tally.cut > 0) return 2;
@@ -69,7 +85,10 @@ async function check(paths: readonly string[], options: Options, world: World): 
 }
 
 function nothingUnder(paths: readonly string[]): RunTrouble {
-  return { path: paths.join(', '), trouble: 'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.' };
+  return {
+    path: paths.join(', '),
+    trouble: 'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.',
+  };
 }
 
 function openOutput(world: World, path: string | undefined): ReturnType<World['sink']> {

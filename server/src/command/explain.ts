@@ -2,13 +2,17 @@
 import type { Command } from 'commander';
 import { checks } from '../core/checks/all';
 import { nearest, quoted } from '../core/text';
-import { checkListText, explainText } from '../report/explain';
+import { checkListText, explainText } from '../report/check-text';
 import { Refusal, type Status, type World } from './world';
 
 export function addExplain(program: Command, world: World, end: (status: Status) => void): void {
-  program.command('explain')
+  program
+    .command('explain')
     .summary('say what a check judges, and why')
-    .description('Says what a check judges, why, by which source, with an example and its mended text. Without a check it lists all of them.')
+    .description(
+      'Says what a check judges, why, by which source, with an example and its mended text. Without a ' +
+        'check it lists all of them.',
+    )
     .argument('[check]', 'the id of a check, as a finding names it')
     .action((id: string | undefined) => {
       world.out(explain(id));
@@ -21,7 +25,10 @@ function explain(id: string | undefined): string {
   const check = checks.find((one) => one.id === id);
   if (check) return explainText(check);
   const near = nearIds(id);
-  throw new Refusal(`there is no check ${quoted(id)}; ${near.length > 0 ? `near it: ${near.join(', ')}.` : '`fettle explain` lists all of them.'}`);
+  throw new Refusal(
+    `there is no check ${quoted(id)}; ` +
+      `${near.length > 0 ? `near it: ${near.join(', ')}.` : '`fettle explain` lists all of them.'}`,
+  );
 }
 
 /** How many near ids are named at most. */
@@ -31,8 +38,14 @@ const mostNear = 5;
 export function nearIds(word: string): readonly string[] {
   const ids = checks.map((check) => check.id);
   const slip = nearest(word, ids);
-  const parts = word.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter((part) => part.length > 2);
-  const sharing = ids.map((id) => ({ id, shared: parts.filter((part) => id.includes(part)).length }))
-    .filter(({ id, shared }) => shared > 0 && id !== slip).sort((a, b) => b.shared - a.shared || (a.id < b.id ? -1 : 1)).map(({ id }) => id);
+  const parts = word
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((part) => part.length > 2);
+  const sharing = ids
+    .map((id) => ({ id, shared: parts.filter((part) => id.includes(part)).length }))
+    .filter(({ id, shared }) => shared > 0 && id !== slip)
+    .sort((a, b) => b.shared - a.shared || (a.id < b.id ? -1 : 1))
+    .map(({ id }) => id);
   return [...(slip ? [slip] : []), ...sharing].slice(0, mostNear);
 }

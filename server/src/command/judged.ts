@@ -7,7 +7,10 @@ import { Workspace } from '../host/workspace';
 import type { Section } from '../report/section';
 
 /** A section with the root its file lies under, since paths are shown from elsewhere. */
-export interface Judged { readonly section: Section; readonly root: string }
+export interface CheckRun {
+  readonly section: Section;
+  readonly root: string;
+}
 
 export class Judging {
   private readonly workspaces = new Map<string, Workspace>();
@@ -18,7 +21,11 @@ export class Judging {
   /** Part files whose turn has not come and that no build has read yet. */
   private readonly unread: Set<string>;
 
-  constructor(private readonly host: Host, private readonly files: readonly Ours[], private readonly today: string) {
+  constructor(
+    private readonly host: Host,
+    private readonly files: readonly Ours[],
+    private readonly today: string,
+  ) {
     this.seen = new Set(files.map((file) => host.shown(file.root, file.name)));
     this.unread = new Set(files.filter((file) => file.kind === 'part').map((file) => host.shown(file.root, file.name)));
   }
@@ -28,7 +35,7 @@ export class Judging {
     return [...[...this.workspaces.values()].flatMap((workspace) => workspace.troubles), ...this.own];
   }
 
-  async *sections(): AsyncGenerator<Judged> {
+  async *sections(): AsyncGenerator<CheckRun> {
     for (const file of this.files) {
       const workspace = await this.workspace(file.root);
       const path = this.host.shown(file.root, file.name);
@@ -40,7 +47,7 @@ export class Judging {
       if (!doc) continue;
       if (doc.kind === 'build') yield* this.build(workspace, doc, file.named);
       else yield this.noted({ doc, judgement: judgeFile(doc) }, workspace);
-      workspace.ease();
+      workspace.evict();
     }
   }
 
@@ -63,7 +70,7 @@ export class Judging {
   }
 
   /** A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. */
-  private async *build(workspace: Workspace, doc: Doc, named: boolean): AsyncGenerator<Judged> {
+  private async *build(workspace: Workspace, doc: Doc, named: boolean): AsyncGenerator<CheckRun> {
     const { build, judgement } = await workspace.judge(doc);
     const title = build.file.build.value;
     yield this.noted({ doc, judgement, ...(title ? { title } : {}) }, workspace);
@@ -77,9 +84,12 @@ export class Judging {
     }
   }
 
-  private noted(section: Section, { root }: Workspace): Judged {
+  private noted(section: Section, { root }: Workspace): CheckRun {
     for (const { id, error } of section.judgement.failed) {
-      this.own.push({ path: this.host.shown(root, section.doc.name), trouble: `the check ${id} failed by a fault of its own: ${error}` });
+      this.own.push({
+        path: this.host.shown(root, section.doc.name),
+        trouble: `the check ${id} failed by a fault of its own: ${error}`,
+      });
     }
     return { section, root };
   }

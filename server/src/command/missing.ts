@@ -6,12 +6,19 @@ import { openBuild, reportTroubles } from './one-build';
 import { readDay } from './options';
 import type { Status, World } from './world';
 
-interface Options { readonly format: 'text' | 'json'; readonly on?: string }
+interface Options {
+  readonly format: 'text' | 'json';
+  readonly on?: string;
+}
 
 export function addMissing(program: Command, world: World, end: (status: Status) => void): void {
-  program.command('missing')
+  program
+    .command('missing')
     .summary('list the facts that a build waits for')
-    .description('Lists the facts that no file states and that checks of the build wait for: where each belongs, where it is usually printed, and what it would decide.')
+    .description(
+      'Lists the facts that no file states and that checks of the build wait for: where each belongs, ' +
+        'where it is usually printed, and what it would decide.',
+    )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
     .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)

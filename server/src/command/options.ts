@@ -10,12 +10,13 @@ export function readGrade(text: string): Grade {
 /** A day of the calendar, written as in the files. */
 export function readDay(text: string): string {
   const day = new Date(`${text}T00:00:00Z`);
-  if (/^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)) return text;
+  if (/^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text))
+    return text;
   throw new InvalidArgumentError('A day is written as 2027-06-30.');
 }
 
 /** A whole number from one up. */
 export function readCount(text: string): number {
   if (/^[1-9]\d{0,8}$/.test(text)) return Number(text);
-  throw new InvalidArgumentError('A whole number from 1 on is wanted.');
+  throw new InvalidArgumentError('Expected a whole number ≥ 1.');
 }

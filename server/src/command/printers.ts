@@ -3,7 +3,7 @@ import type { RunTrouble } from '../host/walk';
 import { closingJson, openingJson, sectionJson, toJson } from '../report/json';
 import type { Section } from '../report/section';
 import type { Tally } from '../report/tally';
-import { closingText, sectionText, type TextLook } from '../report/text';
+import { closingText, sectionText, type TextFormatOptions } from '../report/text';
 
 export interface Printer {
   readonly open: () => string;
@@ -12,12 +12,12 @@ export interface Printer {
 }
 
 export const printers = {
-  text: (look: TextLook): Printer => ({
+  text: (look: TextFormatOptions): Printer => ({
     open: () => '',
     section: (section) => sectionText(section, look),
     close: (tally) => (tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look) : ''),
   }),
-  json(look: TextLook, on: string): Printer {
+  json(look: TextFormatOptions, on: string): Printer {
     let between = '\n';
     return {
       open: () => openingJson({ on, from: look.from }),

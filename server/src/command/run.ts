@@ -16,7 +16,13 @@ export async function run(words: readonly string[], world: World): Promise<Statu
   const program = new Command('fettle')
     .description('Checks the builds of personal computers as they are written.')
     .exitOverride()
-    .configureOutput({ writeOut: world.out, writeErr: world.err, getOutHelpWidth: () => 100, getErrHelpWidth: () => 100, outputError: (text, write) => write(refusal(text)) })
+    .configureOutput({
+      writeOut: world.out,
+      writeErr: world.err,
+      getOutHelpWidth: () => 100,
+      getErrHelpWidth: () => 100,
+      outputError: (text, write) => write(refusal(text)),
+    })
     .showSuggestionAfterError();
   for (const add of subCommands) add(program, world, (end) => (status = end));
   for (const command of program.commands) command.exitOverride().copyInheritedSettings(program);
@@ -28,7 +34,10 @@ export async function run(words: readonly string[], world: World): Promise<Statu
   }
 }
 
-/** A refusal as commander words it, with the words of the command line in it made visible; the line of a suggestion holds our own names only. */
+/**
+ * A refusal as commander words it, with the words of the command line in it made visible; the line of a suggestion
+ * holds our own names only.
+ */
 function refusal(text: string): string {
   const [, said, ending] = /^([^]*?)((?:\n\(Did you mean [^\n]*\))?\n?)$/.exec(text)!;
   return visible(said!) + ending!;
@@ -38,6 +47,9 @@ function refusal(text: string): string {
 function failed(error: unknown, world: World): Status {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
   if (error instanceof Refusal) world.err(`fettle: ${safe(error.message)}\n`);
-  else world.err(`fettle: the run failed by a fault of its own: ${safe(error instanceof Error ? error.message : String(error))}\n`);
+  else
+    world.err(
+      `fettle: the run failed by a fault of its own: ${safe(error instanceof Error ? error.message : String(error))}\n`,
+    );
   return 2;
 }

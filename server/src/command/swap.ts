@@ -11,12 +11,20 @@ import { openBuild, reportTroubles } from './one-build';
 import { readCount, readDay } from './options';
 import { Refusal, type Status, type World } from './world';
 
-interface Options { readonly format: 'text' | 'json'; readonly on?: string; readonly most: number }
+interface Options {
+  readonly format: 'text' | 'json';
+  readonly on?: string;
+  readonly most: number;
+}
 
 export function addSwap(program: Command, world: World, end: (status: Status) => void): void {
-  program.command('swap')
+  program
+    .command('swap')
     .summary('rank the parts that could stand in one place of a build')
-    .description('Puts every part of the parts folders that is of the right kind into one place of the build, one after the other, and ranks them by what the whole build would then be.')
+    .description(
+      'Puts every part of the parts folders that is of the right kind into one place of the build, one ' +
+        'after the other, and ranks them by what the whole build would then be.',
+    )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
     .argument('<place>', 'the place, as findings name it: cooler, drives.scratch, fans[0]')
     .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
@@ -31,7 +39,14 @@ async function swap(path: string, place: string, options: Options, world: World)
   const candidates = await candidatesFor(opened.workspace, placed);
   const others = candidates.filter((candidate) => candidate.name !== placed.used?.name);
   const ranked = bestSwaps(opened.build, opened.judgement, placed, others, options.most);
-  const report = { build: opened.build, section: opened.section, placed, ranked, others: others.length, shown: opened.shown };
+  const report = {
+    build: opened.build,
+    section: opened.section,
+    placed,
+    ranked,
+    others: others.length,
+    shown: opened.shown,
+  };
   world.out(options.format === 'json' ? `${toJson(swapReport(report))}\n` : swapText(report));
   return reportTroubles(opened, world) ? 2 : 0;
 }
@@ -45,7 +60,10 @@ function placeOf(build: Build, place: string): Placed {
   const found = exact ?? (inRole.length === 1 ? inRole[0] : undefined);
   if (found) return found;
   const places = (inRole.length > 0 ? inRole : all).map((placed) => placed.path.slice('parts.'.length));
-  throw new Refusal(`the build has ${inRole.length > 1 ? `${inRole.length} places` : 'no place'} ${place}; ${places.length > 0 ? `it has ${places.join(', ')}` : 'it has no parts'}.`);
+  throw new Refusal(
+    `the build has ${inRole.length > 1 ? `${inRole.length} places` : 'no place'} ${place}; ` +
+      `${places.length > 0 ? `it has ${places.join(', ')}` : 'it has no parts'}.`,
+  );
 }
 
 /** The parts of a kind in the parts folders, by name; of two folders with one name, the first counts. */

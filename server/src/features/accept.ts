@@ -5,14 +5,19 @@ import { appendItem, insertTopLevel, setValue, type Value } from '../core/yaml';
 import type { View } from './shapes';
 
 /**
- * The edits that add the item; undefined where the file is no build, or where they would not be safe. The reason, and for
- * harm the name of who accepts it, stay empty: until they are written the finding is not accepted.
+ * The edits that add the item; undefined where the file is no build, or where they would not be safe. The reason, and
+ * for harm the name of who accepts it, stay empty: until they are written the finding is not accepted.
  */
 export function acceptEdits(view: View, finding: Finding): readonly Edit[] | undefined {
   const { doc, build } = view;
   const root = doc.parsed.root;
   if (!build || finding.place.path === '' || root?.type !== 'map') return undefined;
-  const line: Value = { finding: finding.id, at: finding.place.path, because: '', ...(finding.grade === 'harm' ? { by: '' } : {}) };
+  const line: Value = {
+    finding: finding.id,
+    at: finding.place.path,
+    because: '',
+    ...(finding.grade === 'harm' ? { by: '' } : {}),
+  };
   const entry = root.get('accept');
   if (!entry) return insertTopLevel(doc.parsed, 'accept', [line]);
   if (entry.value.type === 'list' && entry.value.items.length > 0) return appendItem(doc.parsed, entry.value, line);

@@ -1,4 +1,5 @@
-// Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that is certain.
+// Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that
+// is certain.
 import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
 import { provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
@@ -53,8 +54,9 @@ export function codeActions(view: View, range: Range, options: ActionOptions): C
 }
 
 /**
- * The same in steps, so that others get their turn and a request can be given up: it stands still after each finding. Worst
- * findings come first, then those nearest to the start of the range; once the time is spent, what costs much is left out.
+ * The same in steps, so that others get their turn and a request can be given up: it stands still after each finding.
+ * Worst findings come first, then those nearest to the start of the range; once the time is spent, what costs much is
+ * left out.
  */
 export function* codeActionSteps(view: View, range: Range, options: ActionOptions): Generator<undefined, CodeAction[]> {
   const actions: CodeAction[] = [];
@@ -86,7 +88,9 @@ function wants({ only }: ActionOptions, kind: string): boolean {
 /** Findings that something can be done about: not accepted, and meeting the range; worst first, then by place. */
 export function findingsIn(view: View, range: Range): Finding[] {
   const meets = meeting(view, range);
-  return view.judgement.findings.filter(({ place, grade, accepted }) => place.doc === view.doc && grade !== 'unknown' && !accepted && meets(place.span));
+  return view.judgement.findings.filter(
+    ({ place, grade, accepted }) => place.doc === view.doc && grade !== 'unknown' && !accepted && meets(place.span),
+  );
 }
 
 function meeting({ doc: { lines } }: View, range: Range): (span: Span) => boolean {
@@ -97,20 +101,35 @@ function meeting({ doc: { lines } }: View, range: Range): (span: Span) => boolea
 
 function hintsIn(view: View, range: Range, options: ActionOptions): Hint[] {
   const meets = meeting(view, range);
-  return view.build ? hintsOf(view, options.from ?? 'unknown').filter(({ span }) => meets(span)).slice(0, mostHints) : [];
+  return view.build
+    ? hintsOf(view, options.from ?? 'unknown')
+        .filter(({ span }) => meets(span))
+        .slice(0, mostHints)
+    : [];
 }
 
 /** For a fact that is hinted at, its key put in where it belongs, to be filled in. */
 function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[] {
   const filled = view.build && fillIn(view.build, view.judgement, hint.lack);
   if (!filled) return [];
-  return [{ title: visible(filled.title), kind: 'quickfix', ...ofHint(hint, view, options), edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] } }];
+  return [
+    {
+      title: visible(filled.title),
+      kind: 'quickfix',
+      ...ofHint(hint, view, options),
+      edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] },
+    },
+  ];
 }
 
 function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
-  const proven = view.build ? provenFixes(view.build, view.judgement, finding, options.candidates) : provenFileFixes(view.doc, view.judgement, finding);
+  const proven = view.build
+    ? provenFixes(view.build, view.judgement, finding, options.candidates)
+    : provenFileFixes(view.doc, view.judgement, finding);
   return proven.map((fix, i) => ({
-    title: fix.title, kind: 'quickfix', ...belongingTo(finding, view, options),
+    title: fix.title,
+    kind: 'quickfix',
+    ...belongingTo(finding, view, options),
     ...(i === 0 && isHarmless(fix) ? { isPreferred: true } : {}),
     edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
   }));
@@ -122,10 +141,14 @@ const isHarmless = (fix: ProvenFix): boolean => fix.brings.every((brought) => br
 function accepting(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
   const edits = acceptEdits(view, finding);
   if (!edits) return [];
-  return [{
-    title: `Accept this finding, with a reason to fill in (${finding.id})`, kind: 'quickfix', ...belongingTo(finding, view, options),
-    edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
-  }];
+  return [
+    {
+      title: `Accept this finding, with a reason to fill in (${finding.id})`,
+      kind: 'quickfix',
+      ...belongingTo(finding, view, options),
+      edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
+    },
+  ];
 }
 
 function explaining(id: string): CodeAction {
@@ -136,15 +159,34 @@ function explaining(id: string): CodeAction {
 function fixAll(view: View): CodeAction[] {
   const edits = fixAllEdits(view);
   if (edits.length === 0) return [];
-  return [{ title: 'Mend everything in this file that has one reading', kind: fixAllKind, edit: { documentChanges: [documentEdit(view, view.doc, edits)] } }];
+  return [
+    {
+      title: 'Mend everything in this file that has one reading',
+      kind: fixAllKind,
+      edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
+    },
+  ];
 }
 
-function belongingTo(finding: Finding, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> {
+function belongingTo(
+  finding: Finding,
+  view: View,
+  { diagnostics = [] }: ActionOptions,
+): Pick<CodeAction, 'diagnostics'> {
   return named(diagnostics.filter(({ code, range }) => code === finding.id && isAt(range, finding.place.span, view)));
 }
 
-function ofHint({ lack, span }: Hint, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> {
-  return named(diagnostics.filter(({ code, range, message }) => code === notStated && isAt(range, span, view) && message.startsWith(hintWords(lack))));
+function ofHint(
+  { lack, span }: Hint,
+  view: View,
+  { diagnostics = [] }: ActionOptions,
+): Pick<CodeAction, 'diagnostics'> {
+  return named(
+    diagnostics.filter(
+      ({ code, range, message }) =>
+        code === notStated && isAt(range, span, view) && message.startsWith(hintWords(lack)),
+    ),
+  );
 }
 
 const named = (own: Diagnostic[]): Pick<CodeAction, 'diagnostics'> => (own.length > 0 ? { diagnostics: own } : {});

@@ -39,17 +39,27 @@ export function completion(view: View, position: Position, options: CompletionOp
   return [...keys(spot), ...values(spot)];
 }
 
-interface Spot { readonly view: View; readonly at: At; readonly offset: number; readonly options: CompletionOptions }
+interface Spot {
+  readonly view: View;
+  readonly at: At;
+  readonly offset: number;
+  readonly options: CompletionOptions;
+}
 
 /** Where a key would stand: on a key, in a gap of a map, or on a line of its own below a key without value. */
 function keys(spot: Spot): CompletionItem[] {
   const { at, view } = spot;
   const meaning = meaningOf(view.doc, at.where === 'key' ? at.path.slice(0, -1) : at.path);
   if (!meaning) return [];
-  if (at.where === 'key' || (at.where === 'gap' && at.map && !at.entry && !at.node) || emptyFile(spot)) return keysOf(spot, meaning, at.map);
+  if (at.where === 'key' || (at.where === 'gap' && at.map && !at.entry && !at.node) || emptyFile(spot))
+    return keysOf(spot, meaning, at.map);
   if (isBelowKey(spot)) return keysOf(spot, meaning, undefined);
   // A word alone, not yet a key, stands where keys belong: as a value below a key, or as the whole text.
-  return at.where === 'value' && at.node?.type === 'scalar' && (meaning.table ?? (meaning.field?.type === 'named' ? {} : undefined)) ? keysOf(spot, meaning, undefined) : [];
+  return at.where === 'value' &&
+    at.node?.type === 'scalar' &&
+    (meaning.table ?? (meaning.field?.type === 'named' ? {} : undefined))
+    ? keysOf(spot, meaning, undefined)
+    : [];
 }
 
 const emptyFile = ({ view, at }: Spot): boolean => at.path.length === 0 && view.doc.parsed.root === undefined;
@@ -57,34 +67,55 @@ const emptyFile = ({ view, at }: Spot): boolean => at.path.length === 0 && view.
 function isBelowKey({ view, at, offset }: Spot): boolean {
   if (at.where !== 'gap' || at.node?.type !== 'scalar' || at.node.style !== 'empty') return false;
   if (at.list) return true;
-  return at.entry !== undefined && view.doc.lines.positionAt(offset).line > view.doc.lines.positionAt(at.entry.keySpan.end).line;
+  return (
+    at.entry !== undefined &&
+    view.doc.lines.positionAt(offset).line > view.doc.lines.positionAt(at.entry.keySpan.end).line
+  );
 }
 
 function keysOf(spot: Spot, meaning: Meaning, map: At['map']): CompletionItem[] {
   const current = spot.at.where === 'key' ? spot.at.entry?.key : undefined;
   const isFree = (key: string): boolean => key === current || !map?.get(key);
   const table: Table = meaning.table ?? {};
-  const known = Object.keys(table).filter(isFree).map((key, i) => keyItem(spot, key, table[key] as Field, i));
-  const names = meaning.field?.type === 'named' ? keyNames(spot.view, spot.at.where === 'key' ? spot.at.path.slice(0, -1) : spot.at.path) : [];
+  const known = Object.keys(table)
+    .filter(isFree)
+    .map((key, i) => keyItem(spot, key, table[key] as Field, i));
+  const names =
+    meaning.field?.type === 'named'
+      ? keyNames(spot.view, spot.at.where === 'key' ? spot.at.path.slice(0, -1) : spot.at.path)
+      : [];
   return [...known, ...names.filter(({ name }) => isFree(name)).map((offer, i) => nameKeyItem(spot, offer, i))];
 }
 
 function keyItem(spot: Spot, key: string, field: Field, order: number): CompletionItem {
   const { options, view } = spot;
   const hasColon = spot.at.where === 'key' && /^[ \t]*:/.test(view.doc.text.slice(spot.at.replace.end));
-  const isDeep = field.type === 'group' || field.type === 'named' || (field.type === 'list' && field.of.type === 'group');
-  const unit = options.snippets && !hasColon && field.type === 'quantity' && field.dimension !== 'money' ? `${key}: \${1} ${field.unit.replace(/[$}\\]/g, '\\$&')}` : undefined;
+  const isDeep =
+    field.type === 'group' || field.type === 'named' || (field.type === 'list' && field.of.type === 'group');
+  const unit =
+    options.snippets && !hasColon && field.type === 'quantity' && field.dimension !== 'money'
+      ? `${key}: \${1} ${field.unit.replace(/[$}\\]/g, '\\$&')}`
+      : undefined;
   return {
-    label: key, kind: itemKinds.property, detail: detailOf(field), sortText: sorted(order),
+    label: key,
+    kind: itemKinds.property,
+    detail: detailOf(field),
+    sortText: sorted(order),
     documentation: markup(describeField(key, field), options.markup),
     ...(unit ? { insertTextFormat: 2 as const } : {}),
-    textEdit: edit(spot, hasColon ? key : unit ?? (isDeep ? `${key}:` : `${key}: `)),
+    textEdit: edit(spot, hasColon ? key : (unit ?? (isDeep ? `${key}:` : `${key}: `))),
   };
 }
 
 function nameKeyItem(spot: Spot, { name, detail }: Offer, order: number): CompletionItem {
   const hasColon = spot.at.where === 'key' && /^[ \t]*:/.test(spot.view.doc.text.slice(spot.at.replace.end));
-  return { label: visible(name), kind: itemKinds.reference, ...(detail ? { detail: visible(detail) } : {}), sortText: sorted(order), textEdit: edit(spot, hasColon ? plainOrQuoted(name) : `${plainOrQuoted(name)}: `) };
+  return {
+    label: visible(name),
+    kind: itemKinds.reference,
+    ...(detail ? { detail: visible(detail) } : {}),
+    sortText: sorted(order),
+    textEdit: edit(spot, hasColon ? plainOrQuoted(name) : `${plainOrQuoted(name)}: `),
+  };
 }
 
 function detailOf(field: Field): string {
@@ -102,29 +133,43 @@ function values(spot: Spot): CompletionItem[] {
   return offers(spot, meaning, field).map((offer, i) => valueItem(spot, offer, i));
 }
 
-/** The field of the one value that would stand here: the field’s own, that of a list’s items, or the key that a bare text in a list stands for. */
+/**
+ * The field of the one value that would stand here: the field’s own, that of a list’s items, or the key that a bare
+ * text in a list stands for.
+ */
 function scalarAt(at: At, field: Field): Field | undefined {
   const isItem = at.list !== undefined && (at.node === undefined || at.node.type === 'scalar');
   if (field.type === 'list') return isItem || at.node?.type === 'scalar' ? scalarAt(at, field.of as Field) : undefined;
-  if (field.type === 'group') return field.bare !== undefined && isItem ? (field.fields[field.bare] as Field) : undefined;
+  if (field.type === 'group')
+    return field.bare !== undefined && isItem ? (field.fields[field.bare] as Field) : undefined;
   return field.type === 'named' ? undefined : field;
 }
 
 function offers({ view, at, options }: Spot, meaning: Meaning, field: Field): Offer[] {
   const key = at.path.findLast((step) => typeof step === 'string');
-  const placed = view.build && meaning.role && meaning.index !== undefined ? placedAt(view.build, meaning.role, meaning.index) : undefined;
+  const placed =
+    view.build && meaning.role && meaning.index !== undefined
+      ? placedAt(view.build, meaning.role, meaning.index)
+      : undefined;
   if (key === 'use' && placed) return options.parts(placed.kind).map((name) => ({ name }));
-  const things = placed && view.build && meaning.role && typeof key === 'string' ? placeNames(view.build, key, meaning.role) : valueNames(view, at.path);
+  const things =
+    placed && view.build && meaning.role && typeof key === 'string'
+      ? placeNames(view.build, key, meaning.role)
+      : valueNames(view, at.path);
   return [...things, ...ofField(field).filter(({ name }) => !things.some((thing) => thing.name === name))];
 }
 
 function ofField(field: Field): Offer[] {
   switch (field.type) {
-    case 'choice': return field.choices.map((name) => ({ name }));
-    case 'flag': return [{ name: 'true' }, { name: 'false' }];
+    case 'choice':
+      return field.choices.map((name) => ({ name }));
+    case 'flag':
+      return [{ name: 'true' }, { name: 'false' }];
     case 'text':
-    case 'form': return (field.usual ?? []).map((name) => ({ name }));
-    default: return [];
+    case 'form':
+      return (field.usual ?? []).map((name) => ({ name }));
+    default:
+      return [];
   }
 }
 
@@ -134,14 +179,21 @@ function valueItem(spot: Spot, offer: Offer, order: number): CompletionItem {
   const needsSpace = at.where === 'gap' && /[:-]$/.test(text.slice(0, at.replace.start));
   const written = isQuoted ? JSON.stringify(offer.name) : plainOrQuoted(offer.name);
   return {
-    label: visible(offer.name), kind: itemKinds.value, ...(offer.detail ? { detail: visible(offer.detail) } : {}), sortText: sorted(order),
-    ...(isQuoted ? { filterText: written } : {}), textEdit: edit(spot, needsSpace ? ` ${written}` : written),
+    label: visible(offer.name),
+    kind: itemKinds.value,
+    ...(offer.detail ? { detail: visible(offer.detail) } : {}),
+    sortText: sorted(order),
+    ...(isQuoted ? { filterText: written } : {}),
+    textEdit: edit(spot, needsSpace ? ` ${written}` : written),
   };
 }
 
 /** Names are someone’s own: one that YAML would read otherwise is quoted. */
 function plainOrQuoted(name: string): string {
-  const isPlain = /^[A-Za-z][^:#,[\]{}"'\\\p{Cc}]*$/u.test(name) && name.trim() === name && !/^(true|false|null|yes|no|on|off|y|n)$/i.test(name);
+  const isPlain =
+    /^[A-Za-z][^:#,[\]{}"'\\\p{Cc}]*$/u.test(name) &&
+    name.trim() === name &&
+    !/^(true|false|null|yes|no|on|off|y|n)$/i.test(name);
   return isPlain || /^\d+(\.\d+)? [A-Za-z]+$/.test(name) || /^(true|false)$/.test(name) ? name : JSON.stringify(name);
 }
 

@@ -13,7 +13,10 @@ export function definition(view: View, position: Position): Location | undefined
   const at = nodeAt(doc.parsed, doc.lines.offsetAt(position));
   if (!build || !at || at.where === 'gap') return undefined;
   const [top, second, third] = at.path;
-  if (at.where === 'key') return top === 'expect' && second === 'drives' && at.path.length === 3 ? placeOfDrive(view, build, String(third)) : undefined;
+  if (at.where === 'key')
+    return top === 'expect' && second === 'drives' && at.path.length === 3
+      ? placeOfDrive(view, build, String(third))
+      : undefined;
   const meaning = meaningOf(doc, at.path);
   const word = at.node?.type === 'scalar' ? at.node.text : '';
   if (!meaning?.role || meaning.index === undefined) return undefined;
@@ -28,13 +31,23 @@ function named(view: View, build: Build, key: string, word: string): Location | 
   const board = build.parts.board?.part;
   const chassis = build.parts.case?.part;
   switch (key) {
-    case 'slot': return entryOf(view, board?.slots, word);
-    case 'slots': return slotOf(view, board?.memory.slots, word);
-    case 'port': return entryOf(view, board?.ports, word) ?? entryOf(view, board?.['display-outputs'], word) ?? outputOf(view, build, word);
+    case 'slot':
+      return entryOf(view, board?.slots, word);
+    case 'slots':
+      return slotOf(view, board?.memory.slots, word);
+    case 'port':
+      return (
+        entryOf(view, board?.ports, word) ??
+        entryOf(view, board?.['display-outputs'], word) ??
+        outputOf(view, build, word)
+      );
     case 'header':
-    case 'pump-header': return entryOf(view, board?.headers, word);
-    case 'mount': return entryOf(view, chassis?.['fan-places'], word) ?? entryOf(view, chassis?.['radiator-places'], word);
-    default: return undefined;
+    case 'pump-header':
+      return entryOf(view, board?.headers, word);
+    case 'mount':
+      return entryOf(view, chassis?.['fan-places'], word) ?? entryOf(view, chassis?.['radiator-places'], word);
+    default:
+      return undefined;
   }
 }
 

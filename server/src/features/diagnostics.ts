@@ -1,6 +1,6 @@
 // Findings as diagnostics: broken checks one each, open checks gathered into one hint per missing fact.
 import type { Placed } from '../core/build/build';
-import { atLeastAsBad } from '../core/build/house';
+import { atLeastAsBad } from '../core/build/workspace-config';
 import { cautionWords } from '../core/checks/page';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
@@ -23,12 +23,18 @@ const mostRelated = 20;
 const mostNamed = 4;
 
 const severityOf: Record<Grade, Diagnostic['severity']> = {
-  harm: severities.error, stop: severities.error, shortfall: severities.warning, note: severities.information, unknown: severities.hint,
+  harm: severities.error,
+  stop: severities.error,
+  shortfall: severities.warning,
+  note: severities.information,
+  unknown: severities.hint,
 };
 
 /** What is shown of a judged file. Accepted findings are not. */
 export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions): Diagnostic[] {
-  const shown = view.judgement.findings.filter((finding) => !finding.accepted && atLeastAsBad(finding.grade, options.from));
+  const shown = view.judgement.findings.filter(
+    (finding) => !finding.accepted && atLeastAsBad(finding.grade, options.from),
+  );
   return [
     ...shown.filter((finding) => !isOpen(finding)).map((finding) => diagnosticOf(view, finding, options)),
     ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, options)),
@@ -36,12 +42,24 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
   ];
 }
 
-interface Troubled { readonly troubles?: readonly { readonly name: string; readonly trouble: string }[] }
+interface Troubled {
+  readonly troubles?: readonly { readonly name: string; readonly trouble: string }[];
+}
 
 function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions): Diagnostic {
-  const related = !options.related ? [] : relatedTo(finding).slice(0, mostRelated).map(({ place, what }) => ({ location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) }, message: visible(what) }));
+  const related = !options.related
+    ? []
+    : relatedTo(finding)
+        .slice(0, mostRelated)
+        .map(({ place, what }) => ({
+          location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) },
+          message: visible(what),
+        }));
   return {
-    range: view.doc.lines.rangeOf(finding.place.span), severity: severityOf[finding.grade], code: finding.id, source: 'fettle',
+    range: view.doc.lines.rangeOf(finding.place.span),
+    severity: severityOf[finding.grade],
+    code: finding.id,
+    source: 'fettle',
     message: visible(finding.said.text) + cautionBelow(finding),
     ...(related.length > 0 ? { relatedInformation: related } : {}),
   };
@@ -56,7 +74,9 @@ function cautionBelow({ caution }: Finding): string {
 const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;
 
 /** A missing fact as it is hinted at, and where. */
-export interface Hint extends Waiting { readonly span: Span }
+export interface Hint extends Waiting {
+  readonly span: Span;
+}
 
 /** The hints at missing facts that a judged file shows; none where open questions are not shown. */
 export function hintsOf(view: View, from: Grade): Hint[] {
@@ -70,12 +90,21 @@ export const hintWords = (lack: Missing): string => visible(`Not stated: ${lack.
 
 function diagnosticOfHint(view: View, { lack, findings, span }: Hint, options: DiagnosticOptions): Diagnostic {
   const ids = [...new Set(findings.map((finding) => finding.id))];
-  const names = ids.length > mostNamed ? `${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more` : ids.join(', ');
+  const names =
+    ids.length > mostNamed
+      ? `${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more`
+      : ids.join(', ');
   const wait = ids.length === 1 ? '1 check waits for it' : `${ids.length} checks wait for it`;
   const elsewhere = lack.doc !== view.doc;
-  const at = { location: { uri: view.uriOf(lack.doc), range: elsewhere ? placeFor(lack) : emptyRange }, message: `${lack.path} belongs into this file` };
+  const at = {
+    location: { uri: view.uriOf(lack.doc), range: elsewhere ? placeFor(lack) : emptyRange },
+    message: `${lack.path} belongs into this file`,
+  };
   return {
-    range: view.doc.lines.rangeOf(span), severity: severities.hint, code: notStated, source: 'fettle',
+    range: view.doc.lines.rangeOf(span),
+    severity: severities.hint,
+    code: notStated,
+    source: 'fettle',
     message: `${hintWords(lack)} ${wait}: ${names}.`,
     ...(options.related && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
   };
@@ -87,7 +116,10 @@ function placeFor(lack: Missing): Diagnostic['range'] {
   return lack.doc.lines.rangeOf({ start, end: start });
 }
 
-/** A fact of a part file is asked for where the build uses that part; one of the build itself, where it is first needed. */
+/**
+ * A fact of a part file is asked for where the build uses that part; one of the build itself, where it is first
+ * needed.
+ */
 function placeOf(view: View, lack: Missing, findings: readonly Finding[]): Span {
   const user = lack.doc === view.doc ? undefined : userOf(view, lack.doc);
   return user?.used?.span ?? findings[0]!.place.span;
@@ -97,12 +129,23 @@ function userOf(view: View, file: Doc): Placed | undefined {
   return view.build?.all().find((placed) => placed.used?.file === file);
 }
 
-/** A file that a build asks for and that cannot be read, and a check that failed by itself, are said at the file’s start. */
+/**
+ * A file that a build asks for and that cannot be read, and a check that failed by itself, are said at the file’s
+ * start.
+ */
 function troublesOf(view: View & Troubled): Diagnostic[] {
   const range = view.doc.lines.rangeOf(view.doc.lines.lineSpan(0));
-  const plain = (code: string, message: string): Diagnostic => ({ range, severity: severities.warning, code, source: 'fettle', message: visible(message) });
+  const plain = (code: string, message: string): Diagnostic => ({
+    range,
+    severity: severities.warning,
+    code,
+    source: 'fettle',
+    message: visible(message),
+  });
   return [
     ...(view.troubles ?? []).map(({ name, trouble }) => plain('file-not-read', `${name} ${trouble}`)),
-    ...view.judgement.failed.map(({ id, error }) => plain(id, `This check failed by a fault of its own and says nothing of this file: ${error}`)),
+    ...view.judgement.failed.map(({ id, error }) =>
+      plain(id, `This check failed by a fault of its own and says nothing of this file: ${error}`),
+    ),
   ];
 }

@@ -14,17 +14,28 @@ export function describeField(key: string, field: Field): Block[] {
 function howWritten(field: Field): Piece[] {
   const example: Piece[] = field.example === '' ? [] : ['; for example ', code(field.example)];
   switch (field.type) {
-    case 'quantity': return [`${sentence(dimensions[field.dimension].what)} with its unit, usually ${field.unit}`, ...example, '.'];
-    case 'count': return [`A whole number of ${field.least} or more`, ...example, '.'];
-    case 'flag': return [code('true'), ' or ', code('false'), '.'];
-    case 'choice': return ['One of ', ...choices(field.choices), '.'];
-    case 'form': return [sentence(field.form), ...example, '.'];
-    case 'date': return ['A day as year, month and day', ...example, '.'];
-    case 'version': return ['A version, as text in quotes', ...example, '.'];
-    case 'text': return field.usual ? ['Text; usual are ', ...choices(field.usual), '.'] : ['Text', ...example, '.'];
-    case 'list': return ['A list', ...example, '.'];
-    case 'named': return ['Names with their values', ...example, '.'];
-    case 'group': return ['Keys with values', ...example, '.'];
+    case 'quantity':
+      return [`${sentence(dimensions[field.dimension].what)} with its unit, usually ${field.unit}`, ...example, '.'];
+    case 'count':
+      return [`A whole number of ${field.least} or more`, ...example, '.'];
+    case 'flag':
+      return [code('true'), ' or ', code('false'), '.'];
+    case 'choice':
+      return ['One of ', ...choices(field.choices), '.'];
+    case 'form':
+      return [sentence(field.form), ...example, '.'];
+    case 'date':
+      return ['A day as year, month and day', ...example, '.'];
+    case 'version':
+      return ['A version, as text in quotes', ...example, '.'];
+    case 'text':
+      return field.usual ? ['Text; usual are ', ...choices(field.usual), '.'] : ['Text', ...example, '.'];
+    case 'list':
+      return ['A list', ...example, '.'];
+    case 'named':
+      return ['Names with their values', ...example, '.'];
+    case 'group':
+      return ['Keys with values', ...example, '.'];
   }
 }
 

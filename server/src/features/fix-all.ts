@@ -1,6 +1,6 @@
 // Fixing all that is certain: texts with one reading only, in passes, proven together, as one set of edits.
 import { Build } from '../core/build/build';
-import { atLeastAsBad } from '../core/build/house';
+import { atLeastAsBad } from '../core/build/workspace-config';
 import type { TextFix } from '../core/checks/kit';
 import type { Judgement } from '../core/judge/finding';
 import { judgeBuild, judgeFile } from '../core/judge/judge';
@@ -14,10 +14,17 @@ const mostPasses = 10;
 /** Judgings that one call may cost where fixes must be tried one by one: fewer of a long text, so that none takes seconds. */
 const trialsFor = (text: string): number => Math.min(120, Math.max(10, Math.floor(2_000_000 / text.length)));
 
-interface State { readonly doc: Doc; readonly judgement: Judgement; readonly build?: Build }
+interface State {
+  readonly doc: Doc;
+  readonly judgement: Judgement;
+  readonly build?: Build;
+}
 
 /** A fix with what it is known by, wherever earlier fixes have moved it. */
-interface Certain { readonly fix: TextFix; readonly key: string }
+interface Certain {
+  readonly fix: TextFix;
+  readonly key: string;
+}
 
 /** Edits for the text as it stands; none where nothing certain is left to mend. They never overlap, and their order does not matter. */
 export function fixAllEdits(view: View): readonly Edit[] {
@@ -38,7 +45,7 @@ class FixAll {
     let state: State = this.view;
     for (let pass = 0; pass < mostPasses; pass++) {
       const fixes = apart(certainFixes(state).filter(({ key }) => !this.refused.has(key)));
-      const next = fixes.length === 0 ? undefined : this.together(state, fixes) ?? this.oneByOne(state, fixes);
+      const next = fixes.length === 0 ? undefined : (this.together(state, fixes) ?? this.oneByOne(state, fixes));
       if (!next) break;
       state = next;
     }

@@ -3,7 +3,7 @@ import type { Placed } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
 import type { Figure } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
-import { stepsOf, workingOf } from '../core/judge/working';
+import { stepsOf, workingOf } from '../core/judge/working-steps';
 import { roles } from '../core/manifest/places';
 import type { Fact, Group } from '../core/parts/fact';
 import type { Table } from '../core/parts/field';
@@ -14,13 +14,17 @@ import { describeField } from './field-words';
 import { partBlocks } from './part-words';
 import { code, item, markup, paragraph, strong, type Block } from './prose';
 import type { MarkupContent, Position, Range, View } from './shapes';
-import { readFrom, workingBlocks } from './working';
+import { readFrom, workingBlocks } from './working-markdown';
 
 const mostChecks = 3;
 const mostFindings = 3;
 
 /** What is to be said of a place in a judged file; undefined where nothing is. */
-export function hover(view: View, position: Position, kind: MarkupContent['kind']): { contents: MarkupContent; range?: Range } | undefined {
+export function hover(
+  view: View,
+  position: Position,
+  kind: MarkupContent['kind'],
+): { contents: MarkupContent; range?: Range } | undefined {
   const offset = view.doc.lines.offsetAt(position);
   const at = nodeAt(view.doc.parsed, offset);
   const onText = at && at.where !== 'gap' ? at : undefined;
@@ -32,9 +36,16 @@ export function hover(view: View, position: Position, kind: MarkupContent['kind'
 function keyBlocks(view: View, at: At): Block[] {
   const meaning = meaningOf(view.doc, at.path);
   if (!meaning) return [];
-  const placed = view.build && meaning.role && meaning.index !== undefined ? placedAt(view.build, meaning.role, meaning.index) : undefined;
+  const placed =
+    view.build && meaning.role && meaning.index !== undefined
+      ? placedAt(view.build, meaning.role, meaning.index)
+      : undefined;
   const key = [...at.path].reverse().find((step) => typeof step === 'string') ?? '';
-  const own = meaning.field ? describeField(String(key), meaning.field) : meaning.what ? [paragraph(strong(String(key)), `: ${meaning.what}`)] : [];
+  const own = meaning.field
+    ? describeField(String(key), meaning.field)
+    : meaning.what
+      ? [paragraph(strong(String(key)), `: ${meaning.what}`)]
+      : [];
   if (placed && at.where === 'value' && meaning.below?.[0] === 'use') return [...partBlocks(placed), ...own];
   return [...own, ...resolved(placed, meaning), ...(at.entry ? figures(view, at.entry.value.span) : [])];
 }
@@ -44,20 +55,25 @@ function resolved(placed: Placed | undefined, meaning: Meaning): Block[] {
   const fact = placed && meaning.below && factAt(placed, meaning.below);
   if (!fact || !fact.node) return [];
   const { replaced } = fact;
-  if (replaced) return [paragraph('Spelled out here; it replaces ', code(replaced.text), ' of ', code(replaced.doc.name), '.')];
+  if (replaced)
+    return [paragraph('Spelled out here; it replaces ', code(replaced.text), ' of ', code(replaced.doc.name), '.')];
   return fact.doc === placed.doc ? [] : [paragraph('Stated by ', code(fact.doc.name), ': ', code(fact.text), '.')];
 }
 
 /** The fact of a part at a path below it, such as `draw`, `peak`; undefined for groups and places. */
 function factAt(placed: Placed, below: readonly (string | number)[]): Fact<unknown> | undefined {
   const [first] = below;
-  const start = (typeof first === 'string' && Object.hasOwn(roles[placed.role].fields, first) ? placed.at : placed.part) as unknown as Group<Table>;
+  const start = (typeof first === 'string' && Object.hasOwn(roles[placed.role].fields, first)
+    ? placed.at
+    : placed.part) as unknown as Group<Table>;
   let found: unknown = start;
   for (const step of below) {
     if (typeof found !== 'object' || found === null) return undefined;
     found = 'type' in found ? inNamed(found as Fact<unknown>, step) : (found as Record<string, unknown>)[step];
   }
-  return typeof found === 'object' && found !== null && (found as { type?: unknown }).type === 'fact' ? (found as Fact<unknown>) : undefined;
+  return typeof found === 'object' && found !== null && (found as { type?: unknown }).type === 'fact'
+    ? (found as Fact<unknown>)
+    : undefined;
 }
 
 function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
@@ -69,24 +85,36 @@ function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
 function figures(view: View, span: Span): Block[] {
   const entered = new Map<string, { readonly words: string; readonly figures: readonly Figure[] }>();
   for (const { check, taken } of view.judgement.answers) {
-    for (const { outcome: { truth, place } } of taken) {
+    for (const {
+      outcome: { truth, place },
+    } of taken) {
       const all = truth.uses.filter((used): used is Figure => used.type === 'figure');
-      if (all.some((one) => readFrom(one, view.doc, span))) entered.set(`${check.id}\n${place.path}`, { words: answerWords(check.id, truth.is), figures: all });
+      if (all.some((one) => readFrom(one, view.doc, span)))
+        entered.set(`${check.id}\n${place.path}`, { words: answerWords(check.id, truth.is), figures: all });
     }
   }
   const nearest = [...entered.values()].sort((a, b) => sizeOf(a.figures) - sizeOf(b.figures)).slice(0, mostChecks);
   if (nearest.length === 0) return [];
-  return [paragraph('Goes into:'), ...nearest.flatMap(({ words, figures: all }) => [item(0, words), ...workingBlocks(stepsOf(all), view.doc, 1)])];
+  return [
+    paragraph('Goes into:'),
+    ...nearest.flatMap(({ words, figures: all }) => [item(0, words), ...workingBlocks(stepsOf(all), view.doc, 1)]),
+  ];
 }
 
-const answerWords = (id: string, is: boolean | undefined): string => `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
+const answerWords = (id: string, is: boolean | undefined): string =>
+  `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
 
-const sizeOf = (figures: readonly Figure[]): number => figures.reduce((sum, figure) => sum + 1 + sizeOf(figure.inputs), 0);
+const sizeOf = (figures: readonly Figure[]): number =>
+  figures.reduce((sum, figure) => sum + 1 + sizeOf(figure.inputs), 0);
 
 function findingBlocks(view: View, offset: number, at: At | undefined): Block[] {
   const own = at?.entry?.span;
-  const onEntry = (span: Span): boolean => touches(span, offset) || (own !== undefined && at?.node?.type === 'scalar' && span.start >= own.start && span.end <= own.end);
-  const found = view.judgement.findings.filter((finding) => finding.place.doc === view.doc && onEntry(finding.place.span) && finding.grade !== 'unknown');
+  const onEntry = (span: Span): boolean =>
+    touches(span, offset) ||
+    (own !== undefined && at?.node?.type === 'scalar' && span.start >= own.start && span.end <= own.end);
+  const found = view.judgement.findings.filter(
+    (finding) => finding.place.doc === view.doc && onEntry(finding.place.span) && finding.grade !== 'unknown',
+  );
   return found.slice(0, mostFindings).flatMap((finding) => aboutFinding(finding, view));
 }
 

@@ -5,7 +5,10 @@ import type { RoleName } from '../core/manifest/places';
 import type { Fact } from '../core/parts/fact';
 import type { View } from './shapes';
 
-export interface Offer { readonly name: string; readonly detail?: string }
+export interface Offer {
+  readonly name: string;
+  readonly detail?: string;
+}
 
 /** Names that may stand as keys of a map of names. */
 export function keyNames(view: View, path: readonly (string | number)[]): Offer[] {
@@ -18,7 +21,10 @@ export function keyNames(view: View, path: readonly (string | number)[]): Offer[
 export function valueNames(view: View, path: readonly (string | number)[]): Offer[] {
   const place = path.map((step) => (typeof step === 'number' ? '*' : step)).join('.');
   if (place === 'accept.*.finding') return findingIds(view);
-  if (place === 'accept.*.at') return [...new Set(view.judgement.findings.map(({ place: at }) => at.path))].filter((name) => name !== '').map((name) => ({ name }));
+  if (place === 'accept.*.at')
+    return [...new Set(view.judgement.findings.map(({ place: at }) => at.path))]
+      .filter((name) => name !== '')
+      .map((name) => ({ name }));
   if (place === 'steps.*.part') return partNames(view);
   if (place === 'acceptance.drive-tests.*.drive') return driveNames(view);
   if (place === 'expect.displays.*.port') return view.build ? outputNames(view.build) : [];
@@ -38,11 +44,13 @@ function partNames({ build }: View): Offer[] {
   return names.filter(({ name }, i) => names.findIndex((one) => one.name === name) === i);
 }
 
-const soleRole = ({ role }: Placed, all: readonly Placed[]): string | undefined => (all.filter((one) => one.role === role).length === 1 ? role : undefined);
-
+const soleRole = ({ role }: Placed, all: readonly Placed[]): string | undefined =>
+  all.filter((one) => one.role === role).length === 1 ? role : undefined;
 
 function driveNames({ build }: View): Offer[] {
-  return (build?.parts.drives ?? []).flatMap((drive) => (drive.at.name.value === undefined ? [] : [{ name: drive.at.name.value, detail: drive.used?.name ?? '' }]));
+  return (build?.parts.drives ?? []).flatMap((drive) =>
+    drive.at.name.value === undefined ? [] : [{ name: drive.at.name.value, detail: drive.used?.name ?? '' }],
+  );
 }
 
 /** What was found comes first; any check may be named. */
@@ -57,15 +65,29 @@ export function placeNames(build: Build, key: string, role: RoleName): Offer[] {
   const board = build.parts.board?.part;
   const chassis = build.parts.case?.part;
   switch (key) {
-    case 'slot': return entries(board?.slots, (slot) => detail(slot, 'kind', 'length', 'carries', 'generation')).filter(({ detail: words = '' }) => role === 'drives' || !words.startsWith('M.2'));
-    case 'slots': return (board?.memory.slots.value ?? []).flatMap((fact) => (fact.value === undefined ? [] : [{ name: fact.value }]));
-    case 'port': return role === 'displays' ? outputNames(build) : entries(board?.ports, () => '');
-    case 'firmware': return versionNames(build);
+    case 'slot':
+      return entries(board?.slots, (slot) => detail(slot, 'kind', 'length', 'carries', 'generation')).filter(
+        ({ detail: words = '' }) => role === 'drives' || !words.startsWith('M.2'),
+      );
+    case 'slots':
+      return (board?.memory.slots.value ?? []).flatMap((fact) =>
+        fact.value === undefined ? [] : [{ name: fact.value }],
+      );
+    case 'port':
+      return role === 'displays' ? outputNames(build) : entries(board?.ports, () => '');
+    case 'firmware':
+      return versionNames(build);
     case 'header':
-    case 'pump-header': return entries(board?.headers, (header) => detail(header, 'kind', 'pins', 'current')).filter(({ detail: words = '' }) => words === '' || /^(fan|pump)\b/.test(words));
-    case 'bay': return entries(chassis?.bays, () => '');
-    case 'mount': return entries(role === 'fans' ? chassis?.['fan-places'] : chassis?.['radiator-places'], () => '');
-    default: return [];
+    case 'pump-header':
+      return entries(board?.headers, (header) => detail(header, 'kind', 'pins', 'current')).filter(
+        ({ detail: words = '' }) => words === '' || /^(fan|pump)\b/.test(words),
+      );
+    case 'bay':
+      return entries(chassis?.bays, () => '');
+    case 'mount':
+      return entries(role === 'fans' ? chassis?.['fan-places'] : chassis?.['radiator-places'], () => '');
+    default:
+      return [];
   }
 }
 
@@ -75,7 +97,10 @@ function entries(fact: Fact<ReadonlyMap<string, unknown>> | undefined, words: (v
 
 function detail(group: unknown, ...keysOfGroup: readonly string[]): string {
   const facts = group as Record<string, Fact<unknown> | undefined>;
-  return keysOfGroup.map((key) => facts[key]?.text ?? '').filter((text) => text !== '').join(', ');
+  return keysOfGroup
+    .map((key) => facts[key]?.text ?? '')
+    .filter((text) => text !== '')
+    .join(', ');
 }
 
 function outputNames({ parts: { graphics, board } }: Build): Offer[] {
@@ -85,5 +110,7 @@ function outputNames({ parts: { graphics, board } }: Build): Offer[] {
 
 /** Newest first: the version to install is among them. */
 function versionNames({ parts: { board } }: Build): Offer[] {
-  return (board?.part.firmware.versions.value ?? []).flatMap((fact) => (fact.value === undefined ? [] : [{ name: fact.value }])).reverse();
+  return (board?.part.firmware.versions.value ?? [])
+    .flatMap((fact) => (fact.value === undefined ? [] : [{ name: fact.value }]))
+    .reverse();
 }

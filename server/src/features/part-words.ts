@@ -29,7 +29,11 @@ function keyFacts(placed: Placed): Block[] {
   const facts = Object.keys(table).filter((key) => !told.has(key) && isPlain(table[key] as Field));
   const part = placed.part as unknown as Record<string, Fact<unknown>>;
   const stated = facts.flatMap((key) => (part[key]?.node ? [part[key]] : []));
-  return stated.slice(0, mostFacts).map((fact) => item(0, `${fact.key}: `, code(fact.text), ...(fact.doc === placed.doc ? [' (spelled out in the build)'] : [])));
+  return stated
+    .slice(0, mostFacts)
+    .map((fact) =>
+      item(0, `${fact.key}: `, code(fact.text), ...(fact.doc === placed.doc ? [' (spelled out in the build)'] : [])),
+    );
 }
 
 const isPlain = (field: Field): boolean => field.type !== 'group' && field.type !== 'named';
@@ -37,5 +41,9 @@ const isPlain = (field: Field): boolean => field.type !== 'group' && field.type 
 function sourceOf(placed: Placed): Piece[] {
   const { source } = placed.part as unknown as { source: Record<'title' | 'revision' | 'read', Fact<string>> };
   if (!source.title.node) return [];
-  return [`; read in ${source.title.text}`, ...(source.revision.node ? [`, revision ${source.revision.text}`] : []), ...(source.read.node ? [`, on ${source.read.text}`] : [])];
+  return [
+    `; read in ${source.title.text}`,
+    ...(source.revision.node ? [`, revision ${source.revision.text}`] : []),
+    ...(source.read.node ? [`, on ${source.read.text}`] : []),
+  ];
 }

@@ -27,10 +27,14 @@ export function markup(blocks: readonly Block[], kind: MarkupContent['kind']): M
 export function markdown(blocks: readonly Block[]): string {
   return joined(blocks, (block) => {
     switch (block.type) {
-      case 'paragraph': return inline(block.line);
-      case 'heading': return `### ${inline(block.line)}`;
-      case 'item': return `${'  '.repeat(block.depth)}- ${inline(block.line)}`;
-      case 'verbatim': return fenced(block.text, block.language);
+      case 'paragraph':
+        return inline(block.line);
+      case 'heading':
+        return `### ${inline(block.line)}`;
+      case 'item':
+        return `${'  '.repeat(block.depth)}- ${inline(block.line)}`;
+      case 'verbatim':
+        return fenced(block.text, block.language);
     }
   });
 }
@@ -39,33 +43,48 @@ export function plain(blocks: readonly Block[]): string {
   return joined(blocks, (block) => {
     switch (block.type) {
       case 'paragraph':
-      case 'heading': return plainLine(block.line);
-      case 'item': return `${'  '.repeat(block.depth)}- ${plainLine(block.line)}`;
-      case 'verbatim': return lines(block.text).map((line) => `  ${line}`).join('\n');
+      case 'heading':
+        return plainLine(block.line);
+      case 'item':
+        return `${'  '.repeat(block.depth)}- ${plainLine(block.line)}`;
+      case 'verbatim':
+        return lines(block.text)
+          .map((line) => `  ${line}`)
+          .join('\n');
     }
   });
 }
 
 /** Items follow one another without a gap; everything else stands apart. */
 function joined(blocks: readonly Block[], print: (block: Block) => string): string {
-  return blocks.map((block, i) => {
-    const gap = i === 0 ? '' : block.type === 'item' && blocks[i - 1]!.type === 'item' ? '\n' : '\n\n';
-    return gap + print(block);
-  }).join('');
+  return blocks
+    .map((block, i) => {
+      const gap = i === 0 ? '' : block.type === 'item' && blocks[i - 1]!.type === 'item' ? '\n' : '\n\n';
+      return gap + print(block);
+    })
+    .join('');
 }
 
 function inline(line: Line): string {
-  return atLineStart(line.map((piece) => {
-    if (typeof piece === 'string') return escaped(piece);
-    return 'code' in piece ? codeSpan(piece.code) : `**${escaped(piece.strong.trim())}**`;
-  }).join(''));
+  return atLineStart(
+    line
+      .map((piece) => {
+        if (typeof piece === 'string') return escaped(piece);
+        return 'code' in piece ? codeSpan(piece.code) : `**${escaped(piece.strong.trim())}**`;
+      })
+      .join(''),
+  );
 }
 
 function plainLine(line: Line): string {
-  return line.map((piece) => visible(typeof piece === 'string' ? piece : 'code' in piece ? piece.code : piece.strong)).join('');
+  return line
+    .map((piece) => visible(typeof piece === 'string' ? piece : 'code' in piece ? piece.code : piece.strong))
+    .join('');
 }
 
-/** Prose that Markdown, GitHub's kind included, shows as it stands: no emphasis, link, address, entity, HTML or table. */
+/**
+ * Prose that Markdown, GitHub's kind included, shows as it stands: no emphasis, link, address, entity, HTML or table.
+ */
 export function escaped(text: string): string {
   return visible(text)
     .replace(/[\\`*_[\]<>&~|$@]/g, '\\$&')
@@ -75,7 +94,10 @@ export function escaped(text: string): string {
 
 /** What begins a list, heading or rule only at the start of a line is escaped only there. */
 function atLineStart(text: string): string {
-  return text.trimStart().replace(/^[-+=#]/, '\\$&').replace(/^(\d+)([.)])/, '$1\\$2');
+  return text
+    .trimStart()
+    .replace(/^[-+=#]/, '\\$&')
+    .replace(/^(\d+)([.)])/, '$1\\$2');
 }
 
 /** A code span whose fence is longer than any run of backticks in it. */

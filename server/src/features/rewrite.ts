@@ -32,7 +32,10 @@ export class Rewrite {
       const length = lengthOf(part);
       const start = Math.max(from - at, 0);
       const end = Math.min(to - at, length);
-      if (start < end) kept.push('put' in part ? { put: part.put.slice(start, end) } : { start: part.start + start, end: part.start + end });
+      if (start < end)
+        kept.push(
+          'put' in part ? { put: part.put.slice(start, end) } : { start: part.start + start, end: part.start + end },
+        );
       at += length;
     }
     return kept;

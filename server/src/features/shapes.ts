@@ -18,13 +18,31 @@ export interface View {
   readonly versionOf: (doc: Doc) => number | null;
 }
 
-export interface Location { uri: string; range: Range }
-export interface TextEdit { range: Range; newText: string }
-export interface TextDocumentEdit { textDocument: { uri: string; version: number | null }; edits: TextEdit[] }
+export interface Location {
+  uri: string;
+  range: Range;
+}
+export interface TextEdit {
+  range: Range;
+  newText: string;
+}
+export interface TextDocumentEdit {
+  textDocument: { uri: string; version: number | null };
+  edits: TextEdit[];
+}
 /** Always with versions, so that a client refuses an edit made for an older text. */
-export interface WorkspaceEdit { documentChanges: TextDocumentEdit[] }
-export interface MarkupContent { kind: 'markdown' | 'plaintext'; value: string }
-export interface Command { title: string; command: string; arguments?: unknown[] }
+export interface WorkspaceEdit {
+  documentChanges: TextDocumentEdit[];
+}
+export interface MarkupContent {
+  kind: 'markdown' | 'plaintext';
+  value: string;
+}
+export interface Command {
+  title: string;
+  command: string;
+  arguments?: unknown[];
+}
 
 export const severities = { error: 1, warning: 2, information: 3, hint: 4 } as const;
 

@@ -7,8 +7,20 @@ import type { Location, Range } from './shapes';
 /** The protocol’s numbers. */
 export const symbolKinds = { array: 18, object: 19, key: 20 } as const;
 
-export interface DocumentSymbol { name: string; detail?: string; kind: number; range: Range; selectionRange: Range; children?: DocumentSymbol[] }
-export interface SymbolInformation { name: string; kind: number; location: Location; containerName?: string }
+export interface DocumentSymbol {
+  name: string;
+  detail?: string;
+  kind: number;
+  range: Range;
+  selectionRange: Range;
+  children?: DocumentSymbol[];
+}
+export interface SymbolInformation {
+  name: string;
+  kind: number;
+  location: Location;
+  containerName?: string;
+}
 
 const deepest = 4;
 const longestDetail = 80;
@@ -39,8 +51,11 @@ function ofMap(doc: Doc, map: MapNode, depth: number): DocumentSymbol[] {
 function ofEntry(doc: Doc, entry: Entry, depth: number): DocumentSymbol {
   const { lines } = doc;
   return {
-    name: visible(entry.key) || '(empty)', ...detailOf(entry.value), kind: kindOf(entry.value),
-    range: lines.rangeOf({ start: entry.span.start, end: Math.max(entry.span.end, entry.keySpan.end) }), selectionRange: lines.rangeOf(entry.keySpan),
+    name: visible(entry.key) || '(empty)',
+    ...detailOf(entry.value),
+    kind: kindOf(entry.value),
+    range: lines.rangeOf({ start: entry.span.start, end: Math.max(entry.span.end, entry.keySpan.end) }),
+    selectionRange: lines.rangeOf(entry.keySpan),
     ...(depth < deepest ? childrenOf(doc, entry.value, depth + 1) : {}),
   };
 }
@@ -52,10 +67,15 @@ function childrenOf(doc: Doc, node: Node, depth: number): { children?: DocumentS
 }
 
 function ofItem(doc: Doc, item: MapNode, index: number, depth: number): DocumentSymbol {
-  const named = ['name', 'use', 'finding', 'model', 'kind'].map((key) => item.get(key)?.value).find((value) => value?.type === 'scalar' && value.text !== '');
+  const named = ['name', 'use', 'finding', 'model', 'kind']
+    .map((key) => item.get(key)?.value)
+    .find((value) => value?.type === 'scalar' && value.text !== '');
   const range = doc.lines.rangeOf(item.span);
   return {
-    name: named?.type === 'scalar' ? visible(named.text) : `${index + 1}`, kind: symbolKinds.object, range, selectionRange: range,
+    name: named?.type === 'scalar' ? visible(named.text) : `${index + 1}`,
+    kind: symbolKinds.object,
+    range,
+    selectionRange: range,
     ...(depth < deepest ? { children: ofMap(doc, item, depth + 1) } : {}),
   };
 }

@@ -2,7 +2,10 @@
 import type { Host } from './host';
 
 export interface AddressedHost extends Host {
-  /** The path behind an address, which `find` takes and which stands for the file here; undefined for a foreign address. */
+  /**
+   * The path behind an address, which `find` takes and which stands for the file here; undefined for a foreign
+   * address.
+   */
   pathOf(uri: string): string | undefined;
   /** The path of a file below a root. */
   pathIn(root: string, name: string): string;

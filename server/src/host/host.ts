@@ -4,7 +4,7 @@
 export type Awaitable<T> = T | Promise<T>;
 
 /** Where a named path lies: the root that bounds what is read with it, and its name below that root. */
-export interface Found {
+export interface FileRef {
   readonly kind: 'file' | 'folder';
   /** Opaque: only handed back to the host. */
   readonly root: string;
@@ -13,24 +13,30 @@ export interface Found {
 }
 
 /** Why something was not read, in a sentence that stands behind the path and a colon. */
-export interface Trouble { readonly trouble: string }
+export interface ReadError {
+  readonly trouble: string;
+}
 
-export interface Listed { readonly name: string; readonly kind: 'file' | 'folder' | 'link' | 'other' }
+export interface Listed {
+  readonly name: string;
+  readonly kind: 'file' | 'folder' | 'link' | 'other';
+}
 
 export interface Host {
   /** What a path stands for that someone named. Its root is the nearest folder above that holds `fettle.yaml`. */
-  find(path: string): Awaitable<Found | Trouble>;
+  find(path: string): Awaitable<FileRef | ReadError>;
   /** The entries of a folder in code unit order. */
-  list(root: string, folder: string): Awaitable<readonly Listed[] | Trouble>;
+  list(root: string, folder: string): Awaitable<readonly Listed[] | ReadError>;
   /** The text of a regular file that lies below the root, links followed; undefined where there is none. */
-  read(root: string, name: string): Awaitable<string | Trouble | undefined>;
+  read(root: string, name: string): Awaitable<string | ReadError | undefined>;
   /** A folder below a root as a root of its own. */
   below(root: string, folder: string): string;
   /** A name below a root as people see it: from the current folder, with `/`. */
   shown(root: string, name: string): string;
 }
 
-export const isTrouble = (value: unknown): value is Trouble => typeof value === 'object' && value !== null && 'trouble' in value;
+export const isTrouble = (value: unknown): value is ReadError =>
+  typeof value === 'object' && value !== null && 'trouble' in value;
 
 /** The name of the file that makes a folder a workspace’s root. */
 export const houseName = 'fettle.yaml';
@@ -43,5 +49,7 @@ export const within = (folder: string, name: string): string => (folder === '' ?
  * backslash, drive letter or control character.
  */
 export function staysBelow(name: string): boolean {
-  return name !== '' && !/[\\:\p{Cc}]/u.test(name) && name.split('/').every((step) => step !== '' && !step.startsWith('.'));
+  return (
+    name !== '' && !/[\\:\p{Cc}]/u.test(name) && name.split('/').every((step) => step !== '' && !step.startsWith('.'))
+  );
 }

@@ -1,17 +1,20 @@
 // A file system in memory, for tests and for hosts that have read everything already.
-import { houseName, within, type Found, type Host, type Listed, type Trouble } from './host';
+import { houseName, within, type FileRef, type Host, type Listed, type ReadError } from './host';
 import { limits, spelled } from './limits';
 
 export class MemoryHost implements Host {
-  private readonly files: ReadonlyMap<string, string | Trouble>;
+  private readonly files: ReadonlyMap<string, string | ReadError>;
 
   /** Files by their path with `/`; a value may be why a file cannot be read. */
-  constructor(files: Iterable<readonly [string, string | Trouble]>) {
+  constructor(files: Iterable<readonly [string, string | ReadError]>) {
     this.files = new Map(files);
   }
 
-  find(path: string): Found | Trouble {
-    const full = path.split('/').filter((step) => step !== '' && step !== '.').join('/');
+  find(path: string): FileRef | ReadError {
+    const full = path
+      .split('/')
+      .filter((step) => step !== '' && step !== '.')
+      .join('/');
     const isFile = this.files.has(full);
     if (!isFile && !this.isFolder(full)) return { trouble: 'there is no such file or folder.' };
     const folder = isFile ? parentOf(full) : full;
@@ -19,7 +22,7 @@ export class MemoryHost implements Host {
     return { kind: isFile ? 'file' : 'folder', root, name: root === '' ? full : full.slice(root.length + 1) };
   }
 
-  list(root: string, folder: string): readonly Listed[] | Trouble {
+  list(root: string, folder: string): readonly Listed[] | ReadError {
     const path = folder === '' ? root : within(root, folder);
     if (!this.isFolder(path)) return { trouble: 'there is no such file or folder.' };
     const start = path === '' ? 0 : path.length + 1;
@@ -32,9 +35,10 @@ export class MemoryHost implements Host {
     return [...entries.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
   }
 
-  read(root: string, name: string): string | Trouble | undefined {
+  read(root: string, name: string): string | ReadError | undefined {
     const file = this.files.get(within(root, name));
-    if (typeof file === 'string' && file.length > limits.fileBytes) return { trouble: `is larger than ${spelled(limits.fileBytes)} bytes, so it is not read; split it.` };
+    if (typeof file === 'string' && file.length > limits.fileBytes)
+      return { trouble: `is larger than ${spelled(limits.fileBytes)} bytes, so it is not read; split it.` };
     return file;
   }
 

@@ -1,9 +1,21 @@
 // The file system of this machine. Nothing outside a root is read, links are followed before that is judged, and only
 // regular files are opened: a pipe or a device would hang or never end.
-import { closeSync, constants, fstatSync, lstatSync, openSync, readdirSync, readSync, realpathSync, statSync, type Dirent, type Stats } from 'node:fs';
+import {
+  closeSync,
+  constants,
+  fstatSync,
+  lstatSync,
+  openSync,
+  readdirSync,
+  readSync,
+  realpathSync,
+  statSync,
+  type Dirent,
+  type Stats,
+} from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { decode } from './decode';
-import { houseName, type Found, type Host, type Listed, type Trouble } from './host';
+import { houseName, type FileRef, type Host, type Listed, type ReadError } from './host';
 import { limits, spelled } from './limits';
 
 // Absent on Windows, where links are looked for before opening instead.
@@ -18,7 +30,7 @@ export class NodeHost implements Host {
 
   constructor(private readonly here: string) {}
 
-  find(path: string): Found | Trouble {
+  find(path: string): FileRef | ReadError {
     const full = resolve(this.here, path);
     try {
       const stat = statSync(full);
@@ -36,22 +48,25 @@ export class NodeHost implements Host {
     return below.startsWith('..') || isAbsolute(below) ? dirname(file) : this.here;
   }
 
-  list(root: string, folder: string): readonly Listed[] | Trouble {
+  list(root: string, folder: string): readonly Listed[] | ReadError {
     try {
       const entries = readdirSync(join(root, folder), { withFileTypes: true });
-      return entries.map((entry) => ({ name: entry.name, kind: kindOf(entry) })).sort((a, b) => (a.name < b.name ? -1 : 1));
+      return entries
+        .map((entry) => ({ name: entry.name, kind: kindOf(entry) }))
+        .sort((a, b) => (a.name < b.name ? -1 : 1));
     } catch (error) {
       return { trouble: plainError(error) };
     }
   }
 
-  read(root: string, name: string): string | Trouble | undefined {
+  read(root: string, name: string): string | ReadError | undefined {
     const path = join(root, name);
     let file: number | undefined;
     try {
       const real = this.realPath(path);
       const bound = this.realFolder(root);
-      if (!real.startsWith(bound.endsWith(sep) ? bound : bound + sep)) return { trouble: 'leads out of the workspace, so it is not read.' };
+      if (!real.startsWith(bound.endsWith(sep) ? bound : bound + sep))
+        return { trouble: 'leads out of the workspace, so it is not read.' };
       if (looseNames && !real.endsWith(lastStep(name))) return undefined;
       const unfit = refused(lstatSync(real));
       if (unfit) return unfit;
@@ -86,7 +101,7 @@ export class NodeHost implements Host {
   }
 }
 
-function place(kind: Found['kind'], root: string, full: string): Found {
+function place(kind: FileRef['kind'], root: string, full: string): FileRef {
   return { kind, root, name: relative(root, full).replaceAll(sep, '/') };
 }
 
@@ -105,8 +120,11 @@ function kindOf(entry: Dirent): Listed['kind'] {
 
 const lastStep = (name: string): string => sep + name.replaceAll('/', sep);
 
-/** Why a file is not read, by what it is; asked before it is opened, as opening a pipe or a device can already do something. */
-function refused(stat: Stats): Trouble | undefined {
+/**
+ * Why a file is not read, by what it is; asked before it is opened, as opening a pipe or a device can already do
+ * something.
+ */
+function refused(stat: Stats): ReadError | undefined {
   if (stat.isDirectory()) return { trouble: 'is a folder, where a file was wanted.' };
   return stat.isFile() ? undefined : { trouble: 'is no regular file, so it is not opened.' };
 }
@@ -115,14 +133,16 @@ function refused(stat: Stats): Trouble | undefined {
  * Reads an open file to its end; a file that grows past the limit meanwhile is refused like a large one. What it is, is
  * asked once more: something else may have been put in its place before it was opened.
  */
-function readWhole(file: number): string | Trouble {
+function readWhole(file: number): string | ReadError {
   const stat = fstatSync(file);
   const unfit = refused(stat);
   if (unfit) return unfit;
   const bytes = Buffer.allocUnsafe(Math.min(stat.size, limits.fileBytes) + 1);
   let held = 0;
-  for (let got = -1; got !== 0 && held < bytes.length; held += got) got = readSync(file, bytes, held, bytes.length - held, null);
-  if (held > limits.fileBytes || held > stat.size) return { trouble: `is larger than ${spelled(limits.fileBytes)} bytes, so it is not read; split it.` };
+  for (let got = -1; got !== 0 && held < bytes.length; held += got)
+    got = readSync(file, bytes, held, bytes.length - held, null);
+  if (held > limits.fileBytes || held > stat.size)
+    return { trouble: `is larger than ${spelled(limits.fileBytes)} bytes, so it is not read; split it.` };
   return decode(bytes.subarray(0, held));
 }
 
@@ -135,11 +155,19 @@ function isAbsent(error: unknown): boolean {
 function plainError(error: unknown): string {
   const { code, message } = error as NodeJS.ErrnoException;
   switch (code) {
-    case 'ENOENT': case 'ENOTDIR': return 'there is no such file or folder.';
-    case 'EACCES': case 'EPERM': return 'may not be read: the system denies it.';
-    case 'ELOOP': return 'is a link that leads back to itself.';
-    case 'ENAMETOOLONG': return 'is too long a name for this system.';
-    case 'ENXIO': return 'is no regular file, so it is not opened.';
-    default: return `cannot be read: ${message}.`;
+    case 'ENOENT':
+    case 'ENOTDIR':
+      return 'there is no such file or folder.';
+    case 'EACCES':
+    case 'EPERM':
+      return 'may not be read: the system denies it.';
+    case 'ELOOP':
+      return 'is a link that leads back to itself.';
+    case 'ENAMETOOLONG':
+      return 'is too long a name for this system.';
+    case 'ENXIO':
+      return 'is no regular file, so it is not opened.';
+    default:
+      return `cannot be read: ${message}.`;
   }
 }

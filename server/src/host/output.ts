@@ -43,7 +43,7 @@ export function fileSink(here: string, path: string): Sink {
 }
 
 function writeAll(file: number, bytes: Buffer): void {
-  for (let at = 0; at < bytes.length;) at += writeSync(file, bytes, at);
+  for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
 }
 
 /** The name itself reaches the disk with the folder; systems that cannot do this do without. */

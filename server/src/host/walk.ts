@@ -4,14 +4,29 @@ import { houseName, isTrouble, within, type Host, type Listed } from './host';
 import { limits, spelled } from './limits';
 
 /** A file of ours: its root, its name below it, its kind. */
-export interface Ours { readonly root: string; readonly name: string; readonly kind: DocKind; readonly named: boolean }
+export interface Ours {
+  readonly root: string;
+  readonly name: string;
+  readonly kind: DocKind;
+  readonly named: boolean;
+}
 
 /** Something that kept a file or folder from being read; `path` as people see it. */
-export interface RunTrouble { readonly path: string; readonly trouble: string }
+export interface RunTrouble {
+  readonly path: string;
+  readonly trouble: string;
+}
 
-export interface Walked { readonly files: readonly Ours[]; readonly troubles: readonly RunTrouble[] }
+export interface Walked {
+  readonly files: readonly Ours[];
+  readonly troubles: readonly RunTrouble[];
+}
 
-interface Folder { readonly root: string; readonly folder: string; readonly depth: number }
+interface Folder {
+  readonly root: string;
+  readonly folder: string;
+  readonly depth: number;
+}
 
 /** Folders that are not looked into unless they are named themselves. */
 const isPassed = (name: string): boolean => name === 'node_modules' || name.startsWith('.');
@@ -37,7 +52,10 @@ class Walk {
     if (found.kind === 'folder') return this.folders(found.root, found.name);
     const kind = kindOfFile(found.name);
     if (kind) return this.take(found.root, found.name, kind, true);
-    this.troubles.push({ path, trouble: 'is none of the files that are checked: NAME.pcbuild.yaml, MODEL.part.yaml, fettle.yaml.' });
+    this.troubles.push({
+      path,
+      trouble: 'is none of the files that are checked: NAME.pcbuild.yaml, MODEL.part.yaml, fettle.yaml.',
+    });
   }
 
   /** Looks through a folder and those in it; one that holds `fettle.yaml` is a root of its own. */
@@ -89,7 +107,11 @@ class Walk {
 
   private stopAt(value: number, limit: number, what: string): boolean {
     if (value <= limit) return false;
-    if (!this.full) this.troubles.push({ path: '', trouble: `There are more than ${spelled(limit)} ${what}; the rest is left out. Name fewer folders.` });
+    if (!this.full)
+      this.troubles.push({
+        path: '',
+        trouble: `There are more than ${spelled(limit)} ${what}; the rest is left out. Name fewer folders.`,
+      });
     return (this.full = true);
   }
 

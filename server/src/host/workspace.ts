@@ -1,6 +1,6 @@
 // One workspace as it is read: its house settings, its part files by look-up, its builds.
 import { Build } from '../core/build/build';
-import { House } from '../core/build/house';
+import { WorkspaceConfig } from '../core/build/workspace-config';
 import { judgeBuild } from '../core/judge/judge';
 import type { Judgement } from '../core/judge/finding';
 import { Doc, type DocKind } from '../core/parts/doc';
@@ -10,7 +10,10 @@ import type { RunTrouble } from './walk';
 /** Texts of parts held at once, in UTF-16 units; what is read from a text takes some forty times as much. */
 const heldText = 1_000_000;
 
-export interface Judged { readonly build: Build; readonly judgement: Judgement }
+export interface JudgedBuild {
+  readonly build: Build;
+  readonly judgement: Judgement;
+}
 
 export class Workspace {
   private readonly parts = new Map<string, Doc | undefined>();
@@ -21,16 +24,26 @@ export class Workspace {
   private readonly told = new Set<string>();
   readonly troubles: RunTrouble[] = [];
 
-  private constructor(readonly host: Host, readonly root: string, readonly house: House, readonly folders: readonly string[], readonly today: string) {}
+  private constructor(
+    readonly host: Host,
+    readonly root: string,
+    readonly house: WorkspaceConfig,
+    readonly folders: readonly string[],
+    readonly today: string,
+  ) {}
 
   /** Opens a workspace; a parts folder that would lie outside it is left out and reported. */
   static async open(host: Host, root: string, today: string): Promise<Workspace> {
     const text = await host.read(root, houseName);
-    const house = new House(typeof text === 'string' ? new Doc(houseName, 'house', text) : undefined);
+    const house = new WorkspaceConfig(typeof text === 'string' ? new Doc(houseName, 'house', text) : undefined);
     const workspace = new Workspace(host, root, house, house.folders.filter(staysBelow), today);
     if (isTrouble(text)) workspace.tell(houseName, text.trouble);
     for (const folder of house.folders) {
-      if (!staysBelow(folder)) workspace.tell(houseName, `names a parts folder that does not lie below it, ${JSON.stringify(folder)}; it is not read.`);
+      if (!staysBelow(folder))
+        workspace.tell(
+          houseName,
+          `names a parts folder that does not lie below it, ${JSON.stringify(folder)}; it is not read.`,
+        );
     }
     return workspace;
   }
@@ -51,7 +64,7 @@ export class Workspace {
   }
 
   /** Reads a build with its parts and judges it. Parts are looked up by name until no more is asked for. */
-  async judge(doc: Doc): Promise<Judged> {
+  async judge(doc: Doc): Promise<JudgedBuild> {
     for (const asked = new Set<string>(); ; asked.clear()) {
       const find = (name: string): Doc | undefined => {
         if (!this.parts.has(name)) asked.add(name);
@@ -89,7 +102,7 @@ export class Workspace {
   }
 
   /** Forgets the parts that were used longest ago once many are held; to be called between two builds. */
-  ease(): void {
+  evict(): void {
     for (const name of this.used) {
       const doc = this.parts.get(name);
       this.parts.delete(name);

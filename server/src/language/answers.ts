@@ -1,19 +1,30 @@
 // Answers to what an editor asks of a file: each request is handed to its feature with the file as judged now.
 import {
-  CodeActionRequest, CompletionRequest, DefinitionRequest, DocumentSymbolRequest, HoverRequest, CodeActionTriggerKind,
-  type CancellationToken, type DocumentSymbol, type SymbolInformation, type CodeAction as ProtocolAction, type CodeActionParams, type CompletionItem as ProtocolItem, type WorkspaceEdit as ProtocolEdit,
+  CodeActionRequest,
+  CompletionRequest,
+  DefinitionRequest,
+  DocumentSymbolRequest,
+  HoverRequest,
+  CodeActionTriggerKind,
+  type CancellationToken,
+  type DocumentSymbol,
+  type SymbolInformation,
+  type CodeAction as ProtocolAction,
+  type CodeActionParams,
+  type CompletionItem as ProtocolItem,
+  type WorkspaceEdit as ProtocolEdit,
 } from 'vscode-languageserver/node';
 import { codeActionSteps, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
 import { completion } from '../features/completion';
 import { definition } from '../features/definition';
-import { explain } from '../features/explain';
+import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
 import type { Diagnostic } from '../features/shapes';
 import { flatSymbols, symbols } from '../features/symbols';
 import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
-import type { PartShelf } from '../session/candidates';
-import type { Judged } from '../session/session';
+import type { PartIndex } from '../session/part-index';
+import type { AnalyzedFile } from '../session/session';
 import type { Shared } from './findings';
 import { cancelled, guarded, overtaken } from './guard';
 import { isExplain } from './shapes';
@@ -23,55 +34,100 @@ const mostParts = 5_000;
 const provingMs = 1_000;
 
 /** Registers the answers. */
-export function answer(shared: Shared, shelf: PartShelf, pause: () => Promise<void>): void {
+export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<void>): void {
   const { connection, log, session } = shared;
-  const judge = async (uri: string): Promise<Judged | undefined> => session.judge(uri);
+  const judge = async (uri: string): Promise<AnalyzedFile | undefined> => session.judge(uri);
   const markupKind = (): 'markdown' | 'plaintext' => (shared.client.markdown ? 'markdown' : 'plaintext');
 
-  connection.onRequest(HoverRequest.type, guarded(HoverRequest.method, log, async ({ textDocument, position }) => {
-    const judged = await judge(textDocument.uri);
-    return (judged && hover(judged, position, markupKind())) ?? null;
-  }));
-  connection.onRequest(DefinitionRequest.type, guarded(DefinitionRequest.method, log, async ({ textDocument, position }) => {
-    const judged = await judge(textDocument.uri);
-    return (judged && definition(judged, position)) ?? null;
-  }));
-  connection.onRequest(DocumentSymbolRequest.type, guarded(DocumentSymbolRequest.method, log, async ({ textDocument }) => {
-    const judged = await judge(textDocument.uri);
-    if (!judged) return null;
-    return (shared.client.treeSymbols ? symbols(judged.doc) : flatSymbols(judged.doc, textDocument.uri)) as DocumentSymbol[] | SymbolInformation[];
-  }));
-  connection.onRequest(CompletionRequest.type, guarded(CompletionRequest.method, log, async ({ textDocument, position }, token) => {
-    const judged = await judge(textDocument.uri);
-    if (!judged) return null;
-    const work = (parts: (kind: Kind) => readonly string[]): ProtocolItem[] =>
-      completion(judged, position, { markup: markupKind(), snippets: shared.client.snippets, parts }) as ProtocolItem[];
-    return withParts(shared, shelf, judged, token, false, (candidates) => work((kind) => candidates(kind).slice(0, mostParts).map(({ name }) => name)));
-  }));
-  connection.onRequest(CodeActionRequest.type, guarded(CodeActionRequest.method, log, async (params, token) => {
-    const judged = await judge(params.textDocument.uri);
-    return judged ? actions(shared, shelf, pause, judged, params, token) : null;
-  }));
-  connection.onRequest('fettle/explain', guarded('fettle/explain', log, (params: unknown) => {
-    const markdown = isExplain(params) ? explain(params.check) : undefined;
-    return markdown === undefined ? null : { markdown };
-  }));
+  connection.onRequest(
+    HoverRequest.type,
+    guarded(HoverRequest.method, log, async ({ textDocument, position }) => {
+      const judged = await judge(textDocument.uri);
+      return (judged && hover(judged, position, markupKind())) ?? null;
+    }),
+  );
+  connection.onRequest(
+    DefinitionRequest.type,
+    guarded(DefinitionRequest.method, log, async ({ textDocument, position }) => {
+      const judged = await judge(textDocument.uri);
+      return (judged && definition(judged, position)) ?? null;
+    }),
+  );
+  connection.onRequest(
+    DocumentSymbolRequest.type,
+    guarded(DocumentSymbolRequest.method, log, async ({ textDocument }) => {
+      const judged = await judge(textDocument.uri);
+      if (!judged) return null;
+      return (shared.client.treeSymbols ? symbols(judged.doc) : flatSymbols(judged.doc, textDocument.uri)) as
+        | DocumentSymbol[]
+        | SymbolInformation[];
+    }),
+  );
+  connection.onRequest(
+    CompletionRequest.type,
+    guarded(CompletionRequest.method, log, async ({ textDocument, position }, token) => {
+      const judged = await judge(textDocument.uri);
+      if (!judged) return null;
+      const work = (parts: (kind: Kind) => readonly string[]): ProtocolItem[] =>
+        completion(judged, position, {
+          markup: markupKind(),
+          snippets: shared.client.snippets,
+          parts,
+        }) as ProtocolItem[];
+      return withParts(shared, shelf, judged, token, false, (candidates) =>
+        work((kind) =>
+          candidates(kind)
+            .slice(0, mostParts)
+            .map(({ name }) => name),
+        ),
+      );
+    }),
+  );
+  connection.onRequest(
+    CodeActionRequest.type,
+    guarded(CodeActionRequest.method, log, async (params, token) => {
+      const judged = await judge(params.textDocument.uri);
+      return judged ? actions(shared, shelf, pause, judged, params, token) : null;
+    }),
+  );
+  connection.onRequest(
+    'fettle/explain',
+    guarded('fettle/explain', log, (params: unknown) => {
+      const markdown = isExplain(params) ? explain(params.check) : undefined;
+      return markdown === undefined ? null : { markdown };
+    }),
+  );
 }
 
-async function actions(shared: Shared, shelf: PartShelf, pause: () => Promise<void>, judged: Judged, params: CodeActionParams, token: CancellationToken): Promise<ProtocolAction[]> {
+async function actions(
+  shared: Shared,
+  shelf: PartIndex,
+  pause: () => Promise<void>,
+  judged: AnalyzedFile,
+  params: CodeActionParams,
+  token: CancellationToken,
+): Promise<ProtocolAction[]> {
   const { client } = shared;
   // Without literals a client knows commands only, and ours are edits.
   if (!client.actionLiterals) return [];
   const { only, triggerKind, diagnostics } = params.context;
   const automatic = triggerKind === CodeActionTriggerKind.Automatic;
   const options: Omit<ActionOptions, 'candidates'> = {
-    ...(only ? { only } : {}), automatic, from: shared.settings.from, explains: client.own.explains === true, diagnostics: diagnostics as unknown as Diagnostic[],
+    ...(only ? { only } : {}),
+    automatic,
+    from: shared.settings.from,
+    explains: client.own.explains === true,
+    diagnostics: diagnostics as unknown as Diagnostic[],
   };
   const isSought = findingsIn(judged, params.range).length > 0;
   const skips = !isSought || (automatic && !shelf.isListed(judged));
   const found = await withParts(shared, shelf, judged, token, skips, async (candidates) => {
     const begun = performance.now();
-    const steps = codeActionSteps(judged, params.range, { ...options, candidates, isSpent: () => performance.now() - begun > provingMs });
+    const steps = codeActionSteps(judged, params.range, {
+      ...options,
+      candidates,
+      isSpent: () => performance.now() - begun > provingMs,
+    });
     for (;;) {
       const { done, value } = steps.next();
       if (done) return value;
@@ -83,10 +139,17 @@ async function actions(shared: Shared, shelf: PartShelf, pause: () => Promise<vo
 }
 
 /**
- * Runs work that may ask for the parts of a kind: what it asks for is read, and it is run again. With `skip`, it is run once
- * without any. Throws when the text has changed meanwhile: the answer would be for another text.
+ * Runs work that may ask for the parts of a kind: what it asks for is read, and it is run again. With `skip`, it is
+ * run once without any. Throws when the text has changed meanwhile: the answer would be for another text.
  */
-async function withParts<T>(shared: Shared, shelf: PartShelf, judged: Judged, token: CancellationToken, skip: boolean, work: (candidates: (kind: Kind) => readonly Candidate[]) => T | Promise<T>): Promise<T> {
+async function withParts<T>(
+  shared: Shared,
+  shelf: PartIndex,
+  judged: AnalyzedFile,
+  token: CancellationToken,
+  skip: boolean,
+  work: (candidates: (kind: Kind) => readonly Candidate[]) => T | Promise<T>,
+): Promise<T> {
   const held = new Map<Kind, readonly Candidate[]>();
   for (;;) {
     const asked = new Set<Kind>();
@@ -101,7 +164,7 @@ async function withParts<T>(shared: Shared, shelf: PartShelf, judged: Judged, to
 }
 
 /** Throws where an answer would come to nothing: the request was cancelled, or the text is another one by now. */
-function stillWanted({ session }: Shared, judged: Judged, token: CancellationToken): void {
+function stillWanted({ session }: Shared, judged: AnalyzedFile, token: CancellationToken): void {
   if (token.isCancellationRequested) throw cancelled();
   if (!session.holds(judged)) throw overtaken();
 }
@@ -110,6 +173,7 @@ function stillWanted({ session }: Shared, judged: Judged, token: CancellationTok
 function forClient(action: CodeAction, versioned: boolean): ProtocolAction {
   if (versioned || !action.edit) return action as ProtocolAction;
   const changes: ProtocolEdit['changes'] = {};
-  for (const { textDocument, edits } of action.edit.documentChanges) changes[textDocument.uri] = [...(changes[textDocument.uri] ?? []), ...edits];
+  for (const { textDocument, edits } of action.edit.documentChanges)
+    changes[textDocument.uri] = [...(changes[textDocument.uri] ?? []), ...edits];
   return { ...action, edit: { changes } } as ProtocolAction;
 }

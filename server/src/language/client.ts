@@ -25,7 +25,9 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
   return {
     pullsDiagnostics: textDocument.diagnostic !== undefined,
     refreshesDiagnostics: workspace.diagnostics?.refreshSupport === true,
-    related: textDocument.publishDiagnostics?.relatedInformation === true || textDocument.diagnostic?.relatedInformation === true,
+    related:
+      textDocument.publishDiagnostics?.relatedInformation === true ||
+      textDocument.diagnostic?.relatedInformation === true,
     markdown: (textDocument.hover?.contentFormat ?? []).includes('markdown'),
     snippets: textDocument.completion?.completionItem?.snippetSupport === true,
     treeSymbols: textDocument.documentSymbol?.hierarchicalDocumentSymbolSupport === true,

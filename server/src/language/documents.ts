@@ -1,13 +1,21 @@
 // Open files: opened, changed in steps, closed; each step ends with what it means for findings.
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { DidChangeTextDocumentParams, DidCloseTextDocumentParams, DidOpenTextDocumentParams } from 'vscode-languageserver/node';
+import type {
+  DidChangeTextDocumentParams,
+  DidCloseTextDocumentParams,
+  DidOpenTextDocumentParams,
+} from 'vscode-languageserver/node';
 import type { Findings, Shared } from './findings';
-import type { Whole } from './whole';
+import type { WorkspaceDiagnostics } from './workspace-diagnostics';
 
 export class Documents {
   private readonly open = new Map<string, TextDocument>();
 
-  constructor(private readonly shared: Shared, private readonly findings: Findings, private readonly whole: Whole) {}
+  constructor(
+    private readonly shared: Shared,
+    private readonly findings: Findings,
+    private readonly whole: WorkspaceDiagnostics,
+  ) {}
 
   opened({ textDocument: { uri, languageId, version, text } }: DidOpenTextDocumentParams): void {
     this.take(TextDocument.create(uri, languageId, version, text));

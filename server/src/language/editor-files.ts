@@ -1,16 +1,19 @@
 // Files that only the client can reach, asked for by our own requests; every answer’s shape is checked.
 import type { Connection } from 'vscode-languageserver/node';
 import type { AddressedHost } from '../host/addressed';
-import type { Found, Listed, Trouble } from '../host/host';
+import type { FileRef, Listed, ReadError } from '../host/host';
 import type { ToClient } from './requests';
 import { isFoundPath, isListedFolder, isReadFile } from './shapes';
 
-const absent: Trouble = { trouble: 'there is no such file or folder.' };
-const misshapen: Trouble = { trouble: 'cannot be read: the editor’s answer has not the right shape.' };
+const absent: ReadError = { trouble: 'there is no such file or folder.' };
+const misshapen: ReadError = { trouble: 'cannot be read: the editor’s answer has not the right shape.' };
 
 /** Paths and roots are addresses; names below a root are encoded into them. */
 export class EditorFiles implements AddressedHost {
-  constructor(private readonly connection: Connection, private readonly isOffered: () => boolean) {}
+  constructor(
+    private readonly connection: Connection,
+    private readonly isOffered: () => boolean,
+  ) {}
 
   pathOf(uri: string): string {
     return canonical(uri);
@@ -24,18 +27,18 @@ export class EditorFiles implements AddressedHost {
     return name === '' ? root : `${root.replace(/\/$/, '')}/${name.split('/').map(encodeURIComponent).join('/')}`;
   }
 
-  async find(uri: string): Promise<Found | Trouble> {
+  async find(uri: string): Promise<FileRef | ReadError> {
     const found = await this.ask('fettle/findPath', { uri });
     if (!isFoundPath(found)) return misshapen;
     return found === null ? absent : { ...found, root: canonical(found.root) };
   }
 
-  async list(root: string, folder: string): Promise<readonly Listed[] | Trouble> {
+  async list(root: string, folder: string): Promise<readonly Listed[] | ReadError> {
     const listed = await this.ask('fettle/listFolder', { uri: this.pathIn(root, folder) });
     return isListedFolder(listed) ? (listed ?? absent) : misshapen;
   }
 
-  async read(root: string, name: string): Promise<string | Trouble | undefined> {
+  async read(root: string, name: string): Promise<string | ReadError | undefined> {
     const read = await this.ask('fettle/readFile', { uri: this.pathIn(root, name) });
     if (!isReadFile(read)) return misshapen;
     return read === null ? undefined : 'text' in read ? read.text : read;
@@ -60,7 +63,14 @@ function canonical(uri: string): string {
   if (!parts) return uri;
   const [, head = '', path = '', tail = ''] = parts;
   try {
-    return head + path.split('/').map((step) => encodeURIComponent(decodeURIComponent(step))).join('/') + tail;
+    return (
+      head +
+      path
+        .split('/')
+        .map((step) => encodeURIComponent(decodeURIComponent(step)))
+        .join('/') +
+      tail
+    );
   } catch {
     return uri;
   }

@@ -3,7 +3,7 @@ import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver
 import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
 import { kindOfFile } from '../core/parts/doc';
-import type { Judged, Session } from '../session/session';
+import type { AnalyzedFile, Session } from '../session/session';
 import type { Client } from './client';
 import { wordsOf } from './guard';
 import type { Settings } from './requests';
@@ -19,14 +19,14 @@ export interface Shared {
 
 export class Findings {
   /** What was last pushed for a file. */
-  private readonly pushed = new Map<string, Judged>();
-  private readonly results = new WeakMap<Judged, string>();
+  private readonly pushed = new Map<string, AnalyzedFile>();
+  private readonly results = new WeakMap<AnalyzedFile, string>();
   private count = 0;
 
   constructor(private readonly shared: Shared) {}
 
   /** The diagnostics of a judged file under the settings that hold. */
-  shown(judged: Judged): Diagnostic[] {
+  shown(judged: AnalyzedFile): Diagnostic[] {
     const { settings, client } = this.shared;
     return diagnosticsOf(judged, { from: settings.from, related: client.related });
   }
@@ -36,7 +36,8 @@ export class Findings {
     if (kindOfFile(uri) === undefined || this.shared.client.pullsDiagnostics) return;
     try {
       const judged = this.shared.session.judge(uri);
-      if (judged instanceof Promise) void judged.then((one) => this.push(uri, one)).catch((error: unknown) => this.failed(uri, error));
+      if (judged instanceof Promise)
+        void judged.then((one) => this.push(uri, one)).catch((error: unknown) => this.failed(uri, error));
       else this.push(uri, judged);
     } catch (error) {
       this.failed(uri, error);
@@ -64,10 +65,13 @@ export class Findings {
 
   askToPull(): void {
     const { client, connection, log } = this.shared;
-    if (client.pullsDiagnostics && client.refreshesDiagnostics) connection.languages.diagnostics.refresh().catch((error: unknown) => log(`workspace/diagnostic/refresh: ${wordsOf(error)}`));
+    if (client.pullsDiagnostics && client.refreshesDiagnostics)
+      connection.languages.diagnostics
+        .refresh()
+        .catch((error: unknown) => log(`workspace/diagnostic/refresh: ${wordsOf(error)}`));
   }
 
-  private push(uri: string, judged: Judged | undefined): void {
+  private push(uri: string, judged: AnalyzedFile | undefined): void {
     const { session } = this.shared;
     if (!judged || !session.isOpen(uri)) return;
     if (this.pushed.get(uri) === judged) return;
@@ -100,11 +104,13 @@ export class Findings {
     const judged = kindOfFile(uri) === undefined ? undefined : await this.shared.session.judge(uri);
     if (!judged) return { kind: 'full', items: [] };
     const resultId = this.resultOf(judged);
-    return resultId === previous ? { kind: 'unchanged', resultId } : { kind: 'full', resultId, items: this.shown(judged) };
+    return resultId === previous
+      ? { kind: 'unchanged', resultId }
+      : { kind: 'full', resultId, items: this.shown(judged) };
   }
 
   /** Names a judgement under the settings that hold. */
-  private resultOf(judged: Judged): string {
+  private resultOf(judged: AnalyzedFile): string {
     let id = this.results.get(judged);
     if (id === undefined) this.results.set(judged, (id = `${++this.count}`));
     return `${id}:${this.shared.settings.from}`;
@@ -112,6 +118,14 @@ export class Findings {
 }
 
 export function failure(error: unknown): Diagnostic {
-  const message = `This file could not be checked, by a fault of Fettle: ${error instanceof Error ? error.message : String(error)}. The log says more.`;
-  return { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } }, severity: severities.error, code: 'not-checked', source: 'fettle', message };
+  const message =
+    'This file could not be checked, by a fault of Fettle: ' +
+    `${error instanceof Error ? error.message : String(error)}. The log says more.`;
+  return {
+    range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } },
+    severity: severities.error,
+    code: 'not-checked',
+    source: 'fettle',
+    message,
+  };
 }

@@ -3,14 +3,20 @@ import { LSPErrorCodes, ResponseError, ErrorCodes, type CancellationToken } from
 
 export type Log = (message: string) => void;
 
-export const cancelled = (): ResponseError<void> => new ResponseError(LSPErrorCodes.RequestCancelled, 'The request was cancelled.');
-export const overtaken = (): ResponseError<void> => new ResponseError(LSPErrorCodes.ContentModified, 'The text has changed meanwhile.');
+export const cancelled = (): ResponseError<void> =>
+  new ResponseError(LSPErrorCodes.RequestCancelled, 'The request was cancelled.');
+export const overtaken = (): ResponseError<void> =>
+  new ResponseError(LSPErrorCodes.ContentModified, 'The text has changed meanwhile.');
 
 /**
  * Makes a request handler whose failure is logged and answered, and which gives up once cancelled. A request without
  * parameters is handed over as its token alone, so the token is what comes last.
  */
-export function guarded<P, R>(method: string, log: Log, handle: (params: P, token: CancellationToken) => R | Promise<R>): (params: P, token: CancellationToken, ...more: unknown[]) => Promise<R> {
+export function guarded<P, R>(
+  method: string,
+  log: Log,
+  handle: (params: P, token: CancellationToken) => R | Promise<R>,
+): (params: P, token: CancellationToken, ...more: unknown[]) => Promise<R> {
   return async (first, second) => {
     const [params, token] = second === undefined ? [undefined as P, first as CancellationToken] : [first, second];
     if (token.isCancellationRequested) throw cancelled();
@@ -21,7 +27,10 @@ export function guarded<P, R>(method: string, log: Log, handle: (params: P, toke
     } catch (error) {
       if (error instanceof ResponseError) throw error;
       log(`${method}: ${wordsOf(error)}`);
-      throw new ResponseError(ErrorCodes.InternalError, `${method} failed by a fault of Fettle: ${error instanceof Error ? error.message : String(error)}`);
+      throw new ResponseError(
+        ErrorCodes.InternalError,
+        `${method} failed by a fault of Fettle: ${error instanceof Error ? error.message : String(error)}`,
+      );
     }
   };
 }

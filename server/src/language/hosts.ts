@@ -12,7 +12,11 @@ export class Hosts {
   private readonly editor: EditorFiles;
   private readonly plain: AddressedHost | undefined;
 
-  constructor(connection: Connection, private readonly make: MakeHost, askEditor: () => boolean) {
+  constructor(
+    connection: Connection,
+    private readonly make: MakeHost,
+    askEditor: () => boolean,
+  ) {
     this.editor = new EditorFiles(connection, askEditor);
     this.plain = make?.('/');
   }
@@ -30,7 +34,10 @@ export class Hosts {
   readonly hostFor = (uri: string): AddressedHost => {
     const path = this.plain?.pathOf(uri);
     if (!this.make || path === undefined) return this.editor;
-    const held = this.folders.flatMap((folder) => this.plain!.pathOf(folder) ?? []).filter((folder) => isBelow(path, folder)).sort((a, b) => b.length - a.length)[0];
+    const held = this.folders
+      .flatMap((folder) => this.plain!.pathOf(folder) ?? [])
+      .filter((folder) => isBelow(path, folder))
+      .sort((a, b) => b.length - a.length)[0];
     const here = held ?? path.slice(0, Math.max(1, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'))));
     let host = this.made.get(here);
     if (!host) this.made.set(here, (host = this.make(here)));

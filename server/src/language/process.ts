@@ -1,5 +1,10 @@
 // The server as a process: over the standard streams, or over the pipe of the process that forked it.
-import { IPCMessageReader, IPCMessageWriter, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
+import {
+  IPCMessageReader,
+  IPCMessageWriter,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver/node';
 import { serve, type Environment } from './serve';
 
 /** Serves this process’s client; the process ends with it. */

@@ -32,7 +32,13 @@ export interface WorkspaceChecked {
 
 /** Requests that the server sends for files which only the client can reach. */
 export interface ToClient {
-  'fettle/findPath': { params: { readonly uri: string }; result: { readonly kind: 'file' | 'folder'; readonly root: string; readonly name: string } | null };
-  'fettle/readFile': { params: { readonly uri: string }; result: { readonly text: string } | { readonly trouble: string } | null };
+  'fettle/findPath': {
+    params: { readonly uri: string };
+    result: { readonly kind: 'file' | 'folder'; readonly root: string; readonly name: string } | null;
+  };
+  'fettle/readFile': {
+    params: { readonly uri: string };
+    result: { readonly text: string } | { readonly trouble: string } | null;
+  };
   'fettle/listFolder': { params: { readonly uri: string }; result: readonly Listed[] | null };
 }

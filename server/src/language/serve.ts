@@ -1,10 +1,19 @@
 // The language server: one connection, from `initialize` to `exit`.
 import {
-  createConnection, DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, FileChangeType, ProposedFeatures, TextDocumentSyncKind,
-  type Connection, type InitializeResult, type MessageReader, type MessageWriter, type ServerCapabilities,
+  createConnection,
+  DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
+  FileChangeType,
+  ProposedFeatures,
+  TextDocumentSyncKind,
+  type Connection,
+  type InitializeResult,
+  type MessageReader,
+  type MessageWriter,
+  type ServerCapabilities,
 } from 'vscode-languageserver/node';
 import { fixAllKind } from '../features/code-actions';
-import { PartShelf } from '../session/candidates';
+import { PartIndex } from '../session/part-index';
 import { Session } from '../session/session';
 import { answer } from './answers';
 import { clientOf, type Client } from './client';
@@ -14,7 +23,7 @@ import { GatedReader } from './gate';
 import { guarded, wordsOf } from './guard';
 import { Hosts, type MakeHost } from './hosts';
 import { defaultSettings, settingsOf } from './shapes';
-import { Whole } from './whole';
+import { WorkspaceDiagnostics } from './workspace-diagnostics';
 
 export interface Environment {
   readonly makeHost: MakeHost;
@@ -39,19 +48,28 @@ export function serve(reader: MessageReader, writer: MessageWriter, environment:
 class Server {
   private readonly shared: Shared;
   private readonly hosts: Hosts;
-  private readonly shelf: PartShelf;
+  private readonly shelf: PartIndex;
   private readonly findings: Findings;
-  private readonly whole: Whole;
+  private readonly whole: WorkspaceDiagnostics;
   private readonly documents: Documents;
 
-  constructor(private readonly connection: Connection, private readonly environment: Environment) {
+  constructor(
+    private readonly connection: Connection,
+    private readonly environment: Environment,
+  ) {
     const client = clientOf({ processId: null, rootUri: null, capabilities: {} });
     this.hosts = new Hosts(connection, environment.makeHost, () => this.shared.client.own.files === true);
     const session = new Session({ hostFor: this.hosts.hostFor, today: environment.today });
-    this.shared = { connection, session, log: (message) => connection.console.error(message), client, settings: defaultSettings };
-    this.shelf = new PartShelf(session.texts, environment.pause);
+    this.shared = {
+      connection,
+      session,
+      log: (message) => connection.console.error(message),
+      client,
+      settings: defaultSettings,
+    };
+    this.shelf = new PartIndex(session.texts, environment.pause);
     this.findings = new Findings(this.shared);
-    this.whole = new Whole(this.shared, this.hosts, this.findings, environment.pause);
+    this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
     this.documents = new Documents(this.shared, this.findings, this.whole);
   }
 
@@ -68,18 +86,42 @@ class Server {
     connection.onDidChangeTextDocument(this.step('textDocument/didChange', (params) => documents.changed(params)));
     connection.onDidCloseTextDocument(this.step('textDocument/didClose', (params) => documents.closed(params)));
     connection.onDidSaveTextDocument(this.step('textDocument/didSave', () => this.saved()));
-    connection.onDidChangeWatchedFiles(this.step('workspace/didChangeWatchedFiles', ({ changes }) => this.onDisk(changes)));
-    connection.onDidChangeConfiguration(this.step('workspace/didChangeConfiguration', ({ settings }) => this.configure((settings as { fettle?: unknown } | null)?.fettle)));
+    connection.onDidChangeWatchedFiles(
+      this.step('workspace/didChangeWatchedFiles', ({ changes }) => this.onDisk(changes)),
+    );
+    connection.onDidChangeConfiguration(
+      this.step('workspace/didChangeConfiguration', ({ settings }) =>
+        this.configure((settings as { fettle?: unknown } | null)?.fettle),
+      ),
+    );
     answer(shared, this.shelf, this.environment.pause);
     this.registerFindings();
   }
 
   private registerFindings(): void {
-    const { connection, findings, whole, shared: { log } } = this;
-    connection.languages.diagnostics.on(guarded('textDocument/diagnostic', log, ({ textDocument, previousResultId }) => findings.pull(textDocument.uri, previousResultId)));
-    connection.languages.diagnostics.onWorkspace(guarded('workspace/diagnostic', log, (params, token) => whole.pull(params, token)));
-    connection.onRequest('fettle/checkWorkspace', guarded('fettle/checkWorkspace', log, (_: unknown, token) => whole.check(token)));
-    connection.onExecuteCommand(guarded('workspace/executeCommand', log, ({ command }, token) => (command === checkCommand ? whole.check(token) : null)));
+    const {
+      connection,
+      findings,
+      whole,
+      shared: { log },
+    } = this;
+    connection.languages.diagnostics.on(
+      guarded('textDocument/diagnostic', log, ({ textDocument, previousResultId }) =>
+        findings.pull(textDocument.uri, previousResultId),
+      ),
+    );
+    connection.languages.diagnostics.onWorkspace(
+      guarded('workspace/diagnostic', log, (params, token) => whole.pull(params, token)),
+    );
+    connection.onRequest(
+      'fettle/checkWorkspace',
+      guarded('fettle/checkWorkspace', log, (_: unknown, token) => whole.check(token)),
+    );
+    connection.onExecuteCommand(
+      guarded('workspace/executeCommand', log, ({ command }, token) =>
+        command === checkCommand ? whole.check(token) : null,
+      ),
+    );
   }
 
   /** A notification has no answer: what throws is logged, and nothing after it is held up. */
@@ -102,7 +144,9 @@ class Server {
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'] },
       codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,
-      ...(client.pullsDiagnostics ? { diagnosticProvider: { identifier: 'fettle', interFileDependencies: true, workspaceDiagnostics: true } } : {}),
+      ...(client.pullsDiagnostics
+        ? { diagnosticProvider: { identifier: 'fettle', interFileDependencies: true, workspaceDiagnostics: true } }
+        : {}),
       // Our own client registers its commands itself.
       ...(client.own.explains ? {} : { executeCommandProvider: { commands: [checkCommand] } }),
       workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
@@ -111,11 +155,27 @@ class Server {
   }
 
   private async begin(): Promise<void> {
-    const { connection, shared: { client } } = this;
-    if (client.watches) await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers: watched.map((globPattern) => ({ globPattern })) });
-    if (client.workspaceFolders) connection.workspace.onDidChangeWorkspaceFolders(this.step('workspace/didChangeWorkspaceFolders', ({ added, removed }) => this.folders(added.map(({ uri }) => uri), removed.map(({ uri }) => uri))));
+    const {
+      connection,
+      shared: { client },
+    } = this;
+    if (client.watches)
+      await connection.client.register(DidChangeWatchedFilesNotification.type, {
+        watchers: watched.map((globPattern) => ({ globPattern })),
+      });
+    if (client.workspaceFolders)
+      connection.workspace.onDidChangeWorkspaceFolders(
+        this.step('workspace/didChangeWorkspaceFolders', ({ added, removed }) =>
+          this.folders(
+            added.map(({ uri }) => uri),
+            removed.map(({ uri }) => uri),
+          ),
+        ),
+      );
     if (!client.configuration) return;
-    await connection.client.register(DidChangeConfigurationNotification.type, { section: 'fettle' }).catch((error: unknown) => this.shared.log(`client/registerCapability: ${wordsOf(error)}`));
+    await connection.client
+      .register(DidChangeConfigurationNotification.type, { section: 'fettle' })
+      .catch((error: unknown) => this.shared.log(`client/registerCapability: ${wordsOf(error)}`));
     await this.configure(undefined);
   }
 

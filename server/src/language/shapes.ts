@@ -1,4 +1,5 @@
-// Whether what a client sends has the shape it should: validators compiled from `message-shapes.ts` by `npm run generate`.
+// Whether what a client sends has the shape it should: validators compiled from `message-shapes.ts` by `npm run
+// generate`.
 import type { Grade } from '../core/manifest/house-file';
 import type { ClientOptions, Settings, ToClient, ToServer } from './requests';
 import * as valid from './shapes-valid';
@@ -7,7 +8,8 @@ export const isClientOptions = (value: unknown): value is ClientOptions => valid
 export const isExplain = (value: unknown): value is ToServer['fettle/explain']['params'] => valid.explain(value);
 export const isFoundPath = (value: unknown): value is ToClient['fettle/findPath']['result'] => valid.foundPath(value);
 export const isReadFile = (value: unknown): value is ToClient['fettle/readFile']['result'] => valid.readFile(value);
-export const isListedFolder = (value: unknown): value is ToClient['fettle/listFolder']['result'] => valid.listedFolder(value);
+export const isListedFolder = (value: unknown): value is ToClient['fettle/listFolder']['result'] =>
+  valid.listedFolder(value);
 
 export const defaultSettings: Settings = { from: 'unknown' };
 
@@ -16,5 +18,10 @@ export function settingsOf(value: unknown): { settings: Settings; problem?: stri
   if (value === null || value === undefined) return { settings: defaultSettings };
   if (valid.settings(value)) return { settings: { ...defaultSettings, ...(value as { from?: Grade }) } };
   const [error] = valid.settings.errors ?? [];
-  return { settings: defaultSettings, problem: `The setting fettle${(error?.instancePath ?? '').replaceAll('/', '.')} ${error?.message ?? 'cannot be read'}; the default is used.` };
+  return {
+    settings: defaultSettings,
+    problem:
+      `The setting fettle${(error?.instancePath ?? '').replaceAll('/', '.')} ` +
+      `${error?.message ?? 'cannot be read'}; the default is used.`,
+  };
 }

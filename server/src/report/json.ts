@@ -3,18 +3,26 @@ import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
-import { workingOf, type Step } from '../core/judge/working';
+import { workingOf, type Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Range, Span } from '../core/text';
-import { listed, type Look, type Section } from './section';
+import { listed, type FormatOptions, type Section } from './section';
 import type { Tally } from './tally';
 
 /** Raised when a field changes its meaning or goes; new fields leave it as it is. */
 export const shapeVersion = 1;
 
-export interface PlaceJson { readonly file: string; readonly range: Range; readonly path: string }
+export interface PlaceJson {
+  readonly file: string;
+  readonly range: Range;
+  readonly path: string;
+}
 
-const placed = (doc: Doc, span: Span, path: string, look: Look): PlaceJson => ({ file: look.shown(doc), range: doc.lines.rangeOf(span), path });
+const placed = (doc: Doc, span: Span, path: string, look: FormatOptions): PlaceJson => ({
+  file: look.shown(doc),
+  range: doc.lines.rangeOf(span),
+  path,
+});
 
 /** JSON in which every character that cannot be seen is written as an escape: the same value, safe on a terminal. */
 export function toJson(value: unknown): string {
@@ -22,45 +30,63 @@ export function toJson(value: unknown): string {
 }
 
 // Without the `u` flag: both halves of a pair are written out one by one.
-const unseen = /[\x7f-\x9f\xad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u2028-\u202e\u2060-\u206f\u3164\ud800-\uf8ff\ufe00-\ufe0f\ufeff\uffa0\ufff0-\uffff]/g;
+const unseen =
+  /[\x7f-\x9f\xad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u2028-\u202e\u2060-\u206f\u3164\ud800-\uf8ff\ufe00-\ufe0f\ufeff\uffa0\ufff0-\uffff]/g;
 
 /** One file with its findings. */
-export function sectionJson(section: Section, look: Look): object {
+export function sectionJson(section: Section, look: FormatOptions): object {
   const { doc, title, judgement } = section;
   const findings = listed(section, { from: look.from, accepted: true });
   return {
-    file: look.shown(doc), kind: doc.kind, ...(title === undefined ? {} : { name: title }),
+    file: look.shown(doc),
+    kind: doc.kind,
+    ...(title === undefined ? {} : { name: title }),
     worst: judgement.findings.find((finding) => !finding.accepted)?.grade ?? null,
     checks: judgement.counts,
     findings: findings.map((finding) => findingJson(finding, look)),
   };
 }
 
-export function findingJson(finding: Finding, look: Look): object {
+export function findingJson(finding: Finding, look: FormatOptions): object {
   const { place } = finding;
   const caution = finding.caution && CAUTIONS[finding.caution as CautionId];
   return {
-    id: finding.id, grade: finding.grade, ...placed(place.doc, place.span, place.path, look), message: finding.said.text,
+    id: finding.id,
+    grade: finding.grade,
+    ...placed(place.doc, place.span, place.path, look),
+    message: finding.said.text,
     missing: finding.missing.map((lack) => missingJson(lack, look)),
     related: relatedTo(finding).map(({ place: at, what }) => ({ ...placed(at.doc, at.span, at.path, look), what })),
-    ...(caution ? { caution: { word: caution.word, hazard: caution.hazard, consequence: caution.consequence, avoidance: caution.avoidance, defersTo: caution.defersTo } } : {}),
+    ...(caution
+      ? {
+          caution: {
+            word: caution.word,
+            hazard: caution.hazard,
+            consequence: caution.consequence,
+            avoidance: caution.avoidance,
+            defersTo: caution.defersTo,
+          },
+        }
+      : {}),
     ...(finding.accepted ? { accepted: finding.accepted } : {}),
     ...(look.working ? { working: workingOf(finding).map((step) => stepJson(step, look)) } : {}),
   };
 }
 
-export function missingJson(lack: Missing, look: Look): object {
+export function missingJson(lack: Missing, look: FormatOptions): object {
   const { doc, path, what } = lack;
   const span = spanOfMissing(lack);
   return { file: look.shown(doc), ...(span ? { line: doc.lines.positionAt(span.start).line } : {}), path, what };
 }
 
-function stepJson(step: Step, look: Look): object {
+function stepJson(step: Step, look: FormatOptions): object {
   const { figure, from } = step;
   return {
-    label: step.label, value: step.value,
+    label: step.label,
+    value: step.value,
     ...(figure ? { dimension: figure.dimension, ...bound('low', figure.lo), ...bound('high', figure.hi) } : {}),
-    ...(step.formula ? { formula: step.formula } : {}), ...(step.source ? { source: step.source } : {}),
+    ...(step.formula ? { formula: step.formula } : {}),
+    ...(step.source ? { source: step.source } : {}),
     ...(from ? { from: placed(from.doc, from.span, from.path, look) } : {}),
     ...(step.repeated ? { repeated: true } : {}),
     inputs: step.inputs.map((input) => stepJson(input, look)),
@@ -75,7 +101,16 @@ export function openingJson(run: { readonly on: string; readonly from: string })
   return `{\n"version": ${shapeVersion},\n"on": ${toJson(run.on)},\n"from": ${toJson(run.from)},\n"files": [`;
 }
 
-export function closingJson(tally: Tally, troubles: readonly { readonly path: string; readonly trouble: string }[]): string {
-  const counts = { builds: tally.builds, checks: tally.checks, findings: tally.findings, accepted: tally.accepted, notListed: tally.cut };
+export function closingJson(
+  tally: Tally,
+  troubles: readonly { readonly path: string; readonly trouble: string }[],
+): string {
+  const counts = {
+    builds: tally.builds,
+    checks: tally.checks,
+    findings: tally.findings,
+    accepted: tally.accepted,
+    notListed: tally.cut,
+  };
   return `],\n"troubles": ${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`;
 }

@@ -4,7 +4,8 @@ import { visible } from '../core/text';
 export const pageWidth = 100;
 
 // Two columns wide in a terminal; combining marks take none. Unicode Standard Annex #11, in its main ranges.
-const wide = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6\p{Emoji_Presentation}]/u;
+const wide =
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6\p{Emoji_Presentation}]/u;
 const none = /\p{M}/u;
 const plain = /^[\x20-\x7e]*$/;
 
@@ -23,11 +24,15 @@ export function padded(text: string, width: number): string {
 /** Input on one line: whatever cannot be seen is written out, line ends and tabs too. */
 export const safe = (text: string): string => visible(text);
 
-/** Lines of at most `width` columns; a word longer than that is cut, a path between its steps, as nothing may be lost. */
+/**
+ * Lines of at most `width` columns; a word longer than that is cut, a path between its steps, as nothing may be lost.
+ */
 export function wrapped(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of safe(text).split(' ').flatMap((word) => pieces(word, width))) {
+  for (const word of safe(text)
+    .split(' ')
+    .flatMap((word) => pieces(word, width))) {
     const next = line === '' ? word : `${line} ${word}`;
     if (columns(next) <= width) line = next;
     else {

@@ -3,7 +3,7 @@ import type { Missing } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
 import { factKey, waiting } from '../core/judge/waiting';
 import { block, padded, safe } from './layout';
-import type { Look, Section } from './section';
+import type { FormatOptions, Section } from './section';
 import { placeOfMissing, plural } from './text';
 import { missingJson } from './json';
 
@@ -16,14 +16,23 @@ export interface Wanted {
 
 /** Missing facts, the one that decides most first. */
 export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
-  return waiting(findings).map(({ lack, findings: own }) => ({
-    lack, decides: own.filter(({ missing }) => missing.length === 1), helps: own.filter(({ missing }) => missing.length > 1),
-  })).sort((a, b) => b.decides.length - a.decides.length || b.helps.length - a.helps.length || (factKey(a.lack) < factKey(b.lack) ? -1 : 1));
+  return waiting(findings)
+    .map(({ lack, findings: own }) => ({
+      lack,
+      decides: own.filter(({ missing }) => missing.length === 1),
+      helps: own.filter(({ missing }) => missing.length > 1),
+    }))
+    .sort(
+      (a, b) =>
+        b.decides.length - a.decides.length ||
+        b.helps.length - a.helps.length ||
+        (factKey(a.lack) < factKey(b.lack) ? -1 : 1),
+    );
 }
 
 const margin = 6;
 
-export function missingText(section: Section, look: Look): string {
+export function missingText(section: Section, look: FormatOptions): string {
   const wanted = wantedOf(section.judgement.findings);
   const title = safe(section.title ?? look.shown(section.doc));
   if (wanted.length === 0) return `${title}: every fact that a check asks for is stated.\n`;
@@ -31,7 +40,7 @@ export function missingText(section: Section, look: Look): string {
   return [`${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`, ...blocks].join('\n\n') + '\n';
 }
 
-function wantedText({ lack, decides, helps }: Wanted, number: number, look: Look): string {
+function wantedText({ lack, decides, helps }: Wanted, number: number, look: FormatOptions): string {
   const head = `${padded(`  ${number}.`, margin)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
   const lines = [
     ...factWords(lack),
@@ -63,13 +72,22 @@ function checksIn(findings: readonly Finding[]): string {
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-export function missingReport(section: Section, look: Look): object {
+export function missingReport(section: Section, look: FormatOptions): object {
   return {
-    version: 1, file: look.shown(section.doc), ...(section.title === undefined ? {} : { name: section.title }),
+    version: 1,
+    file: look.shown(section.doc),
+    ...(section.title === undefined ? {} : { name: section.title }),
     missing: wantedOf(section.judgement.findings).map(({ lack, decides, helps }) => ({
       ...missingJson(lack, look),
-      ...(lack.fact ? { meaning: lack.fact.field.what, example: lack.fact.field.example, ...(lack.fact.field.printed ? { printed: lack.fact.field.printed } : {}) } : {}),
-      decides: decides.map(({ id, place }) => ({ id, path: place.path })), helps: helps.map(({ id, place }) => ({ id, path: place.path })),
+      ...(lack.fact
+        ? {
+            meaning: lack.fact.field.what,
+            example: lack.fact.field.example,
+            ...(lack.fact.field.printed ? { printed: lack.fact.field.printed } : {}),
+          }
+        : {}),
+      decides: decides.map(({ id, place }) => ({ id, path: place.path })),
+      helps: helps.map(({ id, place }) => ({ id, path: place.path })),
     })),
   };
 }

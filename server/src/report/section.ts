@@ -1,7 +1,7 @@
 // What a report is made of: one section a file that was judged, and how to look at it.
 import type { Finding, Judgement } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
-import { atLeastAsBad } from '../core/build/house';
+import { atLeastAsBad } from '../core/build/workspace-config';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
 
@@ -13,7 +13,7 @@ export interface Section {
   readonly judgement: Judgement;
 }
 
-export interface Look {
+export interface FormatOptions {
   /** A file’s path as people see it. */
   readonly shown: (doc: Doc) => string;
   /** The lightest grade to list. */
@@ -28,12 +28,14 @@ export interface Look {
 export const mostListed = 2_000;
 
 /** What a section lists under a look, in its order. */
-export function listed(section: Section, look: Pick<Look, 'from' | 'accepted'>): readonly Finding[] {
-  const all = section.judgement.findings.filter((finding) => atLeastAsBad(finding.grade, look.from) && (look.accepted || !finding.accepted));
+export function listed(section: Section, look: Pick<FormatOptions, 'from' | 'accepted'>): readonly Finding[] {
+  const all = section.judgement.findings.filter(
+    (finding) => atLeastAsBad(finding.grade, look.from) && (look.accepted || !finding.accepted),
+  );
   return all.length > mostListed ? all.slice(0, mostListed) : all;
 }
 
 /** `samples/desk.pcbuild.yaml:14`, the line counted from one as people and editors do. */
-export function lineOf(doc: Doc, span: Span, look: Pick<Look, 'shown'>): string {
+export function lineOf(doc: Doc, span: Span, look: Pick<FormatOptions, 'shown'>): string {
   return `${look.shown(doc)}:${doc.lines.positionAt(span.start).line + 1}`;
 }

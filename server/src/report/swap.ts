@@ -1,6 +1,6 @@
 // Candidates for one place of a build, as a table: what each brings and clears, what it costs and draws.
 import type { Build, Placed } from '../core/build/build';
-import { show } from '../core/figures/say';
+import { show } from '../core/figures/sentence';
 import { howMany, partDraw, sustainedDraw } from '../core/figures/power';
 import { derive, figure, times, type Figure } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
@@ -8,7 +8,7 @@ import type { Swapped } from '../core/judge/swaps';
 import { grades } from '../core/manifest/house-file';
 import { block, columns, padded, safe } from './layout';
 import { findingJson } from './json';
-import type { Look, Section } from './section';
+import type { FormatOptions, Section } from './section';
 import { plural } from './text';
 
 export interface SwapRanking {
@@ -19,7 +19,7 @@ export interface SwapRanking {
   readonly ranked: readonly Swapped[];
   /** How many there are beside the one that stands there. */
   readonly others: number;
-  readonly shown: Look['shown'];
+  readonly shown: FormatOptions['shown'];
 }
 
 const heads = ['part', 'brings', 'clears', 'price', 'draw'] as const;
@@ -31,23 +31,50 @@ export function swapText({ build, section, placed, ranked, others, shown }: Swap
   if (others === 0) return `${intro.join('\n')}\n`;
   const rows = ranked.map((swapped) => rowOf(build, placed, swapped));
   const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => columns(row[i]!))));
-  const table = [heads, ...rows].map((row) => `  ${row.map((cell, i) => padded(cell, widths[i]!)).join('   ')}`.trimEnd());
+  const table = [heads, ...rows].map((row) =>
+    `  ${row.map((cell, i) => padded(cell, widths[i]!)).join('   ')}`.trimEnd(),
+  );
   const rest = others > ranked.length ? [`${others - ranked.length} more; --most ${others} lists all.`] : [];
-  return [...intro, '', ...table, '', ...rest, 'What a part brings and clears is counted in findings by grade, over the whole build.'].join('\n') + '\n';
+  return (
+    [
+      ...intro,
+      '',
+      ...table,
+      '',
+      ...rest,
+      'What a part brings and clears is counted in findings by grade, over the whole build.',
+    ].join('\n') + '\n'
+  );
 }
 
 const othersWords = (count: number): string =>
-  (count === 0 ? 'No other part of this kind stands in the parts folders.' : `${plural(count, 'other part', 'other parts')} of this kind, best first.`);
+  count === 0
+    ? 'No other part of this kind stands in the parts folders.'
+    : `${plural(count, 'other part', 'other parts')} of this kind, best first.`;
 
 function rowOf(build: Build, placed: Placed, swapped: Swapped): string[] {
   const { price, draw } = differences(build, placed, swapped);
-  return [safe(swapped.candidate.name), byGrade(swapped.brings), byGrade(swapped.clears), price ? signed(price) : '', draw ? signed(draw) : ''];
+  return [
+    safe(swapped.candidate.name),
+    byGrade(swapped.brings),
+    byGrade(swapped.clears),
+    price ? signed(price) : '',
+    draw ? signed(draw) : '',
+  ];
 }
 
 /** `1 stop, 2 unknown`, or `nothing`. */
 function byGrade(findings: readonly Finding[]): string {
-  const counts = grades.map((grade) => ({ grade, count: findings.filter((finding) => finding.grade === grade).length }));
-  return counts.filter(({ count }) => count > 0).map(({ grade, count }) => `${count} ${grade}`).join(', ') || 'nothing';
+  const counts = grades.map((grade) => ({
+    grade,
+    count: findings.filter((finding) => finding.grade === grade).length,
+  }));
+  return (
+    counts
+      .filter(({ count }) => count > 0)
+      .map(({ grade, count }) => `${count} ${grade}`)
+      .join(', ') || 'nothing'
+  );
 }
 
 /** What the swap changes in price and sustained draw; undefined where it is not known exactly. */
@@ -55,11 +82,13 @@ function differences(build: Build, placed: Placed, swapped: Swapped): { price?: 
   const changed = build.withPart(placed, swapped.candidate.name);
   const other = changed.all().find((one) => one.role === placed.role && one.index === placed.index);
   const price = other && minus('price difference', priceOf(other), priceOf(placed));
-  const draw = minus('draw difference', sustainedDraw(changed), sustainedDraw(build)) ?? (other && placeDraw(placed, other));
+  const draw =
+    minus('draw difference', sustainedDraw(changed), sustainedDraw(build)) ?? (other && placeDraw(placed, other));
   return { ...(price ? { price } : {}), ...(draw ? { draw } : {}) };
 }
 
-const priceOf = (placed: Placed): Figure => times(figure(placed.part.price, `price of ${placed.label}`), howMany(placed));
+const priceOf = (placed: Placed): Figure =>
+  times(figure(placed.part.price, `price of ${placed.label}`), howMany(placed));
 
 /** Where the whole sum is open for want of other parts’ facts, the place alone still tells the difference. */
 function placeDraw(placed: Placed, other: Placed): Figure | undefined {
@@ -68,9 +97,13 @@ function placeDraw(placed: Placed, other: Placed): Figure | undefined {
 }
 
 function minus(label: string, a: Figure, b: Figure): Figure | undefined {
-  const known = a.lo === a.hi && b.lo === b.hi && Number.isFinite(a.lo) && Number.isFinite(b.lo) && a.currency === b.currency;
+  const known =
+    a.lo === a.hi && b.lo === b.hi && Number.isFinite(a.lo) && Number.isFinite(b.lo) && a.currency === b.currency;
   if (!known) return undefined;
-  return derive(label, a.dimension, [a, b], `${a.label} − ${b.label}`, (x, y) => x! - y!, { ...(a.unit ? { unit: a.unit } : {}), ...(a.currency ? { currency: a.currency } : {}) });
+  return derive(label, a.dimension, [a, b], `${a.label} − ${b.label}`, (x, y) => x! - y!, {
+    ...(a.unit ? { unit: a.unit } : {}),
+    ...(a.currency ? { currency: a.currency } : {}),
+  });
 }
 
 /** With its sign, as it is a difference. */
@@ -79,12 +112,19 @@ const signed = (one: Figure): string => (one.lo > 0 ? `+${show(one)}` : show(one
 export function swapReport({ build, section, placed, ranked, others, shown }: SwapRanking): object {
   const look = { shown, from: 'unknown', working: false, accepted: true } as const;
   return {
-    version: 1, file: shown(section.doc), path: placed.path, ...(placed.used ? { now: placed.used.name } : {}), others,
+    version: 1,
+    file: shown(section.doc),
+    path: placed.path,
+    ...(placed.used ? { now: placed.used.name } : {}),
+    others,
     parts: ranked.map((swapped) => {
       const { price, draw } = differences(build, placed, swapped);
       return {
-        name: swapped.candidate.name, brings: swapped.brings.map((finding) => findingJson(finding, look)), clears: swapped.clears.map((finding) => findingJson(finding, look)),
-        ...(price ? { price: { value: price.lo, currency: price.currency } } : {}), ...(draw ? { drawW: draw.lo } : {}),
+        name: swapped.candidate.name,
+        brings: swapped.brings.map((finding) => findingJson(finding, look)),
+        clears: swapped.clears.map((finding) => findingJson(finding, look)),
+        ...(price ? { price: { value: price.lo, currency: price.currency } } : {}),
+        ...(draw ? { drawW: draw.lo } : {}),
       };
     }),
   };

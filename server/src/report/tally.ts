@@ -1,6 +1,6 @@
 // What a run comes to: builds by their worst grade, checks by their answer.
 import { grades, type Grade } from '../core/manifest/house-file';
-import { atLeastAsBad } from '../core/build/house';
+import { atLeastAsBad } from '../core/build/workspace-config';
 import { mostListed, type Section } from './section';
 
 export type Worst = Grade | 'clear';

@@ -1,44 +1,51 @@
 // Findings as text for a terminal: grade, place, sentence, the check’s id last; then the working.
 import { cautionWords, type CautionWords } from '../core/checks/page';
 import type { Finding } from '../core/judge/finding';
-import { workingOf } from '../core/judge/working';
+import { workingOf } from '../core/judge/working-steps';
 import type { Missing } from '../core/figures/figure';
 import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import { block, padded, safe, withRight } from './layout';
-import { lineOf, listed, type Look, type Section } from './section';
-import { workingText } from './working';
+import { lineOf, listed, type FormatOptions, type Section } from './section';
+import { workingText } from './working-text';
 import type { Tally, Worst } from './tally';
 
-export interface TextLook extends Look { readonly colour: boolean }
+export interface TextFormatOptions extends FormatOptions {
+  readonly colour: boolean;
+}
 
 /** Grades stand in a column of their own; sentences begin where it ends. */
 const sentences = 13;
 const tones: Record<Grade, string> = { harm: '1;31', stop: '31', shortfall: '33', note: '36', unknown: '2' };
 
-const toned = (text: string, tone: string, look: TextLook): string => (look.colour ? `\x1b[${tone}m${text}\x1b[0m` : text);
+const toned = (text: string, tone: string, look: TextFormatOptions): string =>
+  look.colour ? `\x1b[${tone}m${text}\x1b[0m` : text;
 
 /** A file’s findings under its name; empty when it has none to list. */
-export function sectionText(section: Section, look: TextLook): string {
+export function sectionText(section: Section, look: TextFormatOptions): string {
   const findings = listed(section, look);
   if (findings.length === 0) return '';
   const cautioned: Cautioned = new Map();
-  const blocks = findings.filter((finding) => isPlain(finding, look)).map((finding) => findingText(finding, look, cautioned));
+  const blocks = findings
+    .filter((finding) => isPlain(finding, look))
+    .map((finding) => findingText(finding, look, cautioned));
   const waiting = findings.filter((finding) => !isPlain(finding, look));
   const heading = toned(safe(section.title ?? look.shown(section.doc)), '1', look);
   return [heading, ...blocks, ...waitingText(waiting, look)].join('\n\n') + '\n\n';
 }
 
 /** Findings that wait for facts are listed by fact, unless the working of each is asked for. */
-const isPlain = (finding: Finding, look: Look): boolean => look.working || finding.missing.length === 0;
+const isPlain = (finding: Finding, look: FormatOptions): boolean => look.working || finding.missing.length === 0;
 
 /** The cautions that stand in full in a section so far, each with the check under whose finding it does. */
 type Cautioned = Map<string, string>;
 
-function findingText(finding: Finding, look: TextLook, cautioned: Cautioned): string {
+function findingText(finding: Finding, look: TextFormatOptions, cautioned: Cautioned): string {
   const { place, grade } = finding;
   const word = finding.accepted ? 'accepted' : grade;
-  const head = `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(place.doc, place.span, look))}   ${safe(place.path)}`;
+  const head =
+    `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(place.doc, place.span, look))} ` +
+    `  ${safe(place.path)}`;
   const sentence = withRight(block(finding.said.text, sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
@@ -73,24 +80,36 @@ export function cautionText({ word, sentences: [hazard, ...rest] }: CautionWords
 }
 
 /** Unknown answers by the fact they wait for, the one that decides most first. */
-function waitingText(findings: readonly Finding[], look: TextLook): string[] {
+function waitingText(findings: readonly Finding[], look: TextFormatOptions): string[] {
   return byMissing(findings).map(({ lack, ids }) => {
-    const head = `  ${toned(padded('unknown', sentences - 2), tones.unknown, look)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
+    const head =
+      `  ${toned(padded('unknown', sentences - 2), tones.unknown, look)}${safe(placeOfMissing(lack, look))}  ` +
+      ` ${safe(lack.path)}`;
     const waits = ids.length === 1 ? 'One check waits' : `${ids.length} checks wait`;
-    return [head, ...withRight(block(`${waits} for ${lack.what}.`, sentences), ids.length === 1 ? ids[0]! : ''), ...(ids.length > 1 ? block(ids.join(', '), sentences) : [])].map((line) => line.trimEnd()).join('\n');
+    return [
+      head,
+      ...withRight(block(`${waits} for ${lack.what}.`, sentences), ids.length === 1 ? ids[0]! : ''),
+      ...(ids.length > 1 ? block(ids.join(', '), sentences) : []),
+    ]
+      .map((line) => line.trimEnd())
+      .join('\n');
   });
 }
 
-interface ByMissing { readonly lack: Missing; readonly ids: readonly string[] }
+interface ByMissing {
+  readonly lack: Missing;
+  readonly ids: readonly string[];
+}
 
 /** Missing facts with the checks that each would help to decide, most first; ties by file and place. */
 function byMissing(findings: readonly Finding[]): readonly ByMissing[] {
-  return waiting(findings).map(({ lack, findings: own }) => ({ lack, ids: [...new Set(own.map(({ id }) => id))].sort() }))
+  return waiting(findings)
+    .map(({ lack, findings: own }) => ({ lack, ids: [...new Set(own.map(({ id }) => id))].sort() }))
     .sort((a, b) => b.ids.length - a.ids.length || (factKey(a.lack) < factKey(b.lack) ? -1 : 1));
 }
 
 /** Where a missing fact would be written: a line, or the file. */
-export function placeOfMissing(lack: Missing, look: Pick<Look, 'shown'>): string {
+export function placeOfMissing(lack: Missing, look: Pick<FormatOptions, 'shown'>): string {
   const span = spanOfMissing(lack);
   return span ? lineOf(lack.doc, span, look) : look.shown(lack.doc);
 }
@@ -98,16 +117,33 @@ export function placeOfMissing(lack: Missing, look: Pick<Look, 'shown'>): string
 const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];
 
 /** The closing lines; the last counts builds by worst grade and checks by answer. */
-export function closingText(tally: Tally, look: Look): string {
+export function closingText(tally: Tally, look: FormatOptions): string {
   const hints: string[] = [];
   const { unknown } = tally.findings;
-  if (unknown > 0 && look.from !== 'unknown') hints.push(`${plural(unknown, 'answer waits', 'answers wait')} for facts that no file states; --from unknown lists them by fact.`);
-  if (tally.accepted > 0 && !look.accepted) hints.push(`${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows ${tally.accepted === 1 ? 'it' : 'them'}.`);
-  if (tally.cut > 0) hints.push(`${plural(tally.cut, 'finding is', 'findings are')} past the most that is listed of one file.`);
-  const worst = worstOrder.filter((grade) => tally.builds[grade] > 0).map((grade) => `${tally.builds[grade]} ${grade}`).join(', ');
+  if (unknown > 0 && look.from !== 'unknown')
+    hints.push(
+      `${plural(unknown, 'answer waits', 'answers wait')} for facts that no file states; --from unknown ` +
+        'lists them by fact.',
+    );
+  if (tally.accepted > 0 && !look.accepted)
+    hints.push(
+      `${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows ` +
+        `${tally.accepted === 1 ? 'it' : 'them'}.`,
+    );
+  if (tally.cut > 0)
+    hints.push(`${plural(tally.cut, 'finding is', 'findings are')} past the most that is listed of one file.`);
+  const worst = worstOrder
+    .filter((grade) => tally.builds[grade] > 0)
+    .map((grade) => `${tally.builds[grade]} ${grade}`)
+    .join(', ');
   const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';
   const { held, broken, unknown: open } = tally.checks;
-  return [...hints.flatMap((hint) => block(hint, 0)), ...block(`${builds} Checks: ${held} held, ${broken} broke, ${open} unknown.`, 0)].join('\n') + '\n';
+  return (
+    [
+      ...hints.flatMap((hint) => block(hint, 0)),
+      ...block(`${builds} Checks: ${held} held, ${broken} broke, ${open} unknown.`, 0),
+    ].join('\n') + '\n'
+  );
 }
 
 export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

@@ -1,24 +1,27 @@
 // One editor's session: its open files, what they are judged to be, and which files each judgement rests on.
 import { Build } from '../core/build/build';
-import { House } from '../core/build/house';
+import { WorkspaceConfig } from '../core/build/workspace-config';
 import type { Judgement } from '../core/judge/finding';
 import { judgeBuild, judgeFile } from '../core/judge/judge';
 import { kindOfFile, type Doc } from '../core/parts/doc';
 import { houseName, isTrouble, staysBelow, type AddressedHost, type Awaitable } from './hosts';
-import { Texts, type Place } from './texts';
+import { Texts, type FileRef } from './texts';
 
-/** UTF-16 units of text that may be held beside what open files rest on; what is read from it takes some ten times as much. */
+/**
+ * UTF-16 units of text that may be held beside what open files rest on; what is read from it takes some ten times as
+ * much.
+ */
 const heldText = 4_000_000;
 
 /** A judged file, with what its judgement rests on. */
-export interface Judged {
+export interface AnalyzedFile {
   readonly uri: string;
   readonly version: number | null;
-  readonly place: Place;
+  readonly place: FileRef;
   readonly doc: Doc;
   readonly build?: Build;
   readonly judgement: Judgement;
-  readonly house: House;
+  readonly house: WorkspaceConfig;
   /** Every path that was looked at, with what stood there. */
   readonly reads: ReadonlyMap<string, Doc | undefined>;
   /** Files that could not be read, by name, and why. */
@@ -38,9 +41,9 @@ export class Session {
   readonly texts = new Texts();
   /** Addresses of files as their host makes them; findings name the same files again and again. */
   readonly uris = new WeakMap<Doc, string>();
-  private readonly places = new Map<string, Place>();
-  private readonly judged = new Map<string, Judged>();
-  private readonly plainHouse = new House();
+  private readonly places = new Map<string, FileRef>();
+  private readonly judged = new Map<string, AnalyzedFile>();
+  private readonly plainHouse = new WorkspaceConfig();
 
   constructor(private readonly options: SessionOptions) {}
 
@@ -94,28 +97,31 @@ export class Session {
 
   /**
    * Judges a file as it stands now, with every file that it rests on. At once where the host reads at once;
-   * what was judged before and still holds is not judged again. Undefined for a file that is none of ours or is not there.
+   * what was judged before and still holds is not judged again. Undefined for a file that is none of ours or is not
+   * there.
    */
-  judge(uri: string): Awaitable<Judged | undefined> {
+  judge(uri: string): Awaitable<AnalyzedFile | undefined> {
     const place = this.placeOf(uri);
-    return place instanceof Promise ? place.then((found) => found && this.judgeAt(found)) : place && this.judgeAt(place);
+    return place instanceof Promise
+      ? place.then((found) => found && this.judgeAt(found))
+      : place && this.judgeAt(place);
   }
 
-  private placeOf(uri: string): Awaitable<Place | undefined> {
+  private placeOf(uri: string): Awaitable<FileRef | undefined> {
     const host = this.options.hostFor(uri);
     const path = host?.pathOf(uri);
     if (!host || path === undefined || !kindOfFile(path)) return undefined;
     const known = this.places.get(path);
     if (known) return known;
     const found = locate(host, path);
-    const keep = (place: Place): Place => (this.places.set(path, place), place);
+    const keep = (place: FileRef): FileRef => (this.places.set(path, place), place);
     return found instanceof Promise ? found.then(keep) : keep(found);
   }
 
-  private judgeAt(place: Place): Awaitable<Judged | undefined> {
+  private judgeAt(place: FileRef): Awaitable<AnalyzedFile | undefined> {
     const before = this.judged.get(place.path);
     if (before && before.place.root === place.root && this.holds(before)) return before;
-    const attempt = new Attempt(this, place);
+    const attempt = new LoadPass(this, place);
     const result = attempt.judge(this.plainHouse, this.options.today());
     if (attempt.pending.length > 0) return Promise.all(attempt.pending).then(() => this.judgeAt(place));
     if (result && this.texts.open.has(place.path)) this.judged.set(place.path, result);
@@ -123,9 +129,10 @@ export class Session {
   }
 
   /** Whether nothing has changed that a judgement rests on. */
-  holds(judged: Judged): boolean {
+  holds(judged: AnalyzedFile): boolean {
     const open = this.texts.open.get(judged.place.path);
-    if (judged.version !== (open?.version ?? null) || (judged.build && judged.build.today !== this.options.today())) return false;
+    if (judged.version !== (open?.version ?? null) || (judged.build && judged.build.today !== this.options.today()))
+      return false;
     for (const [path, doc] of judged.reads) if (!this.texts.isCurrent(path, doc)) return false;
     return true;
   }
@@ -146,15 +153,18 @@ export class Session {
 }
 
 /** One try at judging: what is not read yet is asked for, and the judging is tried again when it has come. */
-class Attempt {
+class LoadPass {
   readonly pending: Promise<unknown>[] = [];
   private readonly reads = new Map<string, Doc | undefined>();
   private readonly troubles = new Map<string, string>();
   private readonly paths = new Map<Doc, string>();
 
-  constructor(private readonly session: Session, private readonly place: Place) {}
+  constructor(
+    private readonly session: Session,
+    private readonly place: FileRef,
+  ) {}
 
-  judge(plainHouse: House, today: string): Judged | undefined {
+  judge(plainHouse: WorkspaceConfig, today: string): AnalyzedFile | undefined {
     const doc = this.read(this.place.name);
     const houseDoc = this.place.name === houseName ? doc : this.read(houseName);
     if (!doc || this.pending.length > 0) return undefined;
@@ -165,7 +175,7 @@ class Attempt {
     return this.done(doc, build, judgement, house);
   }
 
-  private done(doc: Doc, build: Build | undefined, judgement: Judgement, house: House): Judged {
+  private done(doc: Doc, build: Build | undefined, judgement: Judgement, house: WorkspaceConfig): AnalyzedFile {
     const { texts, uris } = this.session;
     const { host, path } = this.place;
     const open = texts.open.get(path);
@@ -176,15 +186,22 @@ class Attempt {
       return uri;
     };
     return {
-      uri: open?.uri ?? host.uriOf(path), version: open?.version ?? null, place: this.place, doc, ...(build ? { build } : {}), judgement, house,
-      reads: new Map(this.reads), troubles: [...this.troubles].map(([name, trouble]) => ({ name, trouble })),
+      uri: open?.uri ?? host.uriOf(path),
+      version: open?.version ?? null,
+      place: this.place,
+      doc,
+      ...(build ? { build } : {}),
+      judgement,
+      house,
+      reads: new Map(this.reads),
+      troubles: [...this.troubles].map(([name, trouble]) => ({ name, trouble })),
       uriOf: (of) => texts.open.get(pathOf(of))?.uri ?? closedUri(of),
       versionOf: (of) => texts.open.get(pathOf(of))?.version ?? null,
     };
   }
 
   /** A part file by name, from the first of the house's folders that has it. */
-  private part(house: House, name: string): Doc | undefined {
+  private part(house: WorkspaceConfig, name: string): Doc | undefined {
     if (!staysBelow(name)) return undefined;
     for (const folder of house.folders) {
       const doc = staysBelow(folder) ? this.read(`${folder}/${name}.part.yaml`) : undefined;
@@ -210,31 +227,43 @@ class Attempt {
 }
 
 /** House settings are read once a text. */
-function houseOf(doc: Doc | undefined, plain: House): House {
+function houseOf(doc: Doc | undefined, plain: WorkspaceConfig): WorkspaceConfig {
   if (!doc) return plain;
-  let house = doc.memo.get(House) as House | undefined;
-  if (!house) doc.memo.set(House, (house = new House(doc)));
+  let house = doc.memo.get(WorkspaceConfig) as WorkspaceConfig | undefined;
+  if (!house) doc.memo.set(WorkspaceConfig, (house = new WorkspaceConfig(doc)));
   return house;
 }
 
 /** Where a file lies. One that is not on disk yet belongs where its folder does. */
-function locate(host: AddressedHost, path: string): Awaitable<Place> {
+function locate(host: AddressedHost, path: string): Awaitable<FileRef> {
   const asFile = host.find(path);
-  return asFile instanceof Promise ? locateLater(host, path, asFile) : settle(host, path, asFile) ?? locateNew(host, path);
+  return asFile instanceof Promise
+    ? locateLater(host, path, asFile)
+    : (settle(host, path, asFile) ?? locateNew(host, path));
 }
 
-async function locateLater(host: AddressedHost, path: string, asFile: Promise<Awaited<ReturnType<AddressedHost['find']>>>): Promise<Place> {
+async function locateLater(
+  host: AddressedHost,
+  path: string,
+  asFile: Promise<Awaited<ReturnType<AddressedHost['find']>>>,
+): Promise<FileRef> {
   return settle(host, path, await asFile) ?? locateNew(host, path);
 }
 
-function settle(host: AddressedHost, path: string, found: Awaited<ReturnType<AddressedHost['find']>>): Place | undefined {
+function settle(
+  host: AddressedHost,
+  path: string,
+  found: Awaited<ReturnType<AddressedHost['find']>>,
+): FileRef | undefined {
   return isTrouble(found) || found.kind !== 'file' ? undefined : { host, root: found.root, name: found.name, path };
 }
 
-function locateNew(host: AddressedHost, path: string): Awaitable<Place> {
+function locateNew(host: AddressedHost, path: string): Awaitable<FileRef> {
   const [folder, file] = splitPath(path);
-  const finish = (found: Awaited<ReturnType<AddressedHost['find']>>): Place =>
-    (isTrouble(found) ? { host, root: folder, name: file, path } : { host, root: found.root, name: found.name === '' ? file : `${found.name}/${file}`, path });
+  const finish = (found: Awaited<ReturnType<AddressedHost['find']>>): FileRef =>
+    isTrouble(found)
+      ? { host, root: folder, name: file, path }
+      : { host, root: found.root, name: found.name === '' ? file : `${found.name}/${file}`, path };
   const found = host.find(folder);
   return found instanceof Promise ? found.then(finish) : finish(found);
 }

@@ -1,14 +1,24 @@
 // The texts of a session: what the editor has open stands before what lies on disk; each text is read once.
-import { isTrouble, type AddressedHost, type Awaitable, type Trouble } from './hosts';
+import { isTrouble, type AddressedHost, type Awaitable, type ReadError } from './hosts';
 import { Doc, kindOfFile } from '../core/parts/doc';
 
 /** Where a file lies: its host, the root that bounds it, its name below that root, and its whole path. */
-export interface Place { readonly host: AddressedHost; readonly root: string; readonly name: string; readonly path: string }
+export interface FileRef {
+  readonly host: AddressedHost;
+  readonly root: string;
+  readonly name: string;
+  readonly path: string;
+}
 
 /** A file that the editor has open; `uri` is the editor's own spelling. */
-export interface Open { readonly uri: string; readonly version: number; readonly text: string; doc?: Doc }
+export interface Open {
+  readonly uri: string;
+  readonly version: number;
+  readonly text: string;
+  doc?: Doc;
+}
 
-type Read = Doc | Trouble | undefined;
+type Read = Doc | ReadError | undefined;
 
 export class Texts {
   readonly open = new Map<string, Open>();
@@ -18,7 +28,7 @@ export class Texts {
   private readonly coming = new Map<string, Promise<void>>();
 
   /** What stands in a file. A promise where it is still to be read. */
-  read(place: Place): Awaitable<Read> {
+  read(place: FileRef): Awaitable<Read> {
     const open = this.open.get(place.path);
     if (open) return (open.doc ??= docOf(place, open.text));
     if (this.disk.has(place.path)) return this.disk.get(place.path);
@@ -28,10 +38,11 @@ export class Texts {
     return read instanceof Promise ? this.await(place, read) : this.keep(place, read);
   }
 
-  private await(place: Place, reading: Promise<string | Trouble | undefined>): Promise<Read> {
+  private await(place: FileRef, reading: Promise<string | ReadError | undefined>): Promise<Read> {
     const done = reading.then(
       (text) => this.keep(place, text),
-      (error: unknown) => this.keep(place, { trouble: `cannot be read: ${error instanceof Error ? error.message : String(error)}.` }),
+      (error: unknown) =>
+        this.keep(place, { trouble: `cannot be read: ${error instanceof Error ? error.message : String(error)}.` }),
     );
     const coming = done.then(() => undefined);
     this.coming.set(place.path, coming);
@@ -39,7 +50,7 @@ export class Texts {
     return done;
   }
 
-  private keep(place: Place, text: string | Trouble | undefined): Read {
+  private keep(place: FileRef, text: string | ReadError | undefined): Read {
     const read = typeof text === 'string' ? docOf(place, text) : text;
     this.forget(place.path);
     this.disk.set(place.path, read);
@@ -72,6 +83,6 @@ export class Texts {
 
 const lengthOf = (read: Read): number => (read === undefined || isTrouble(read) ? 0 : read.text.length);
 
-function docOf(place: Place, text: string): Doc {
+function docOf(place: FileRef, text: string): Doc {
   return new Doc(place.name, kindOfFile(place.name) ?? 'build', text);
 }

@@ -1,4 +1,5 @@
-// A page for each check under server/docs/checks/, and the index: made from the check’s own file by running its examples.
+// A page for each check under server/docs/checks/, and the index: made from the check’s own file by running its
+// examples.
 import { checks } from '../../src/core/checks/all';
 import { areas, type Area, type Check } from '../../src/core/checks/check';
 import { pageOf, type ExamplePage } from '../../src/core/checks/page';
@@ -8,11 +9,23 @@ import type { Generator } from './index';
 function page(check: Check): string {
   const { id, what, why, grade, meaning, area, source, caution, examples, accept, regrade } = pageOf(check);
   const lines = [
-    `# ${id}`, '', `${area} · ${grade}: ${meaning}`, '', what, '', why, '', `Source: ${source}.`, '',
+    `# ${id}`,
+    '',
+    `${area} · ${grade}: ${meaning}`,
+    '',
+    what,
+    '',
+    why,
+    '',
+    `Source: ${source}.`,
+    '',
     ...(caution ? [`> **${caution.word}** ${caution.sentences.join(' ')}`, ''] : []),
     ...examples.flatMap((example, i) => exampleLines(check, i, example)),
-    '## To live with it', '',
-    'A finding that someone has weighed is accepted in the build, by its place and with a reason:', '', ...yaml(accept),
+    '## To live with it',
+    '',
+    'A finding that someone has weighed is accepted in the build, by its place and with a reason:',
+    '',
+    ...yaml(accept),
     ...(regrade === undefined ? [] : ['For a whole house, set another grade in `fettle.yaml`:', '', ...yaml(regrade)]),
   ];
   return `${lines.join('\n').trimEnd()}\n`;
@@ -23,34 +36,47 @@ const yaml = (text: string): string[] => ['```yaml', text.trim(), '```', ''];
 function exampleLines(check: Check, index: number, { marked, beside, mended, instead }: ExamplePage): string[] {
   const ran = runExample(check, check.examples[index]!);
   return [
-    `## Example${check.examples.length > 1 ? ` ${index + 1}` : ''}`, '', ...yaml(marked),
+    `## Example${check.examples.length > 1 ? ` ${index + 1}` : ''}`,
+    '',
+    ...yaml(marked),
     ...beside.flatMap(({ name, text }) => [`With \`${name}\`:`, '', ...yaml(text)]),
-    ...ran.messages.map((message) => `> ${message}`), '',
+    ...ran.messages.map((message) => `> ${message}`),
+    '',
     ...(mended === undefined ? [instead ?? '', ''] : [`Fix: *${ran.fix ?? ''}*`, '', ...yaml(mended)]),
   ];
 }
 
 function indexPage(): string {
   const sections = (Object.keys(areas) as Area[]).flatMap((area) => [
-    `## ${areas[area]}`, '', '| check | grade | judges |', '| --- | --- | --- |',
-    ...checks.filter((check) => check.area === area).map((check) => `| [${check.id}](checks/${check.id}.md) | ${check.grade} | ${check.what} |`), '',
+    `## ${areas[area]}`,
+    '',
+    '| check | grade | judges |',
+    '| --- | --- | --- |',
+    ...checks
+      .filter((check) => check.area === area)
+      .map((check) => `| [${check.id}](checks/${check.id}.md) | ${check.grade} | ${check.what} |`),
+    '',
   ]);
-  return `${['# The checks', '', `${checks.length} checks, by area. Each page shows what is judged and why, the source, a faulty example and the text its fix leads to.`, '', ...sections].join('\n').trimEnd()}\n`;
+  return `${['# The checks', '', `${checks.length} checks, by area. Each page shows what is judged and why, the source, a faulty example ` + 'and the text its fix leads to.', '', ...sections].join('\n').trimEnd()}\n`;
 }
 
 export const checkPages: Generator = {
   owns: 'server/docs/checks',
-  make: () => new Map([
-    ...checks.map((check): [string, string] => [`server/docs/checks/${check.id}.md`, page(check)]),
-    ['server/docs/checks.md', indexPage()],
-  ]),
+  make: () =>
+    new Map([
+      ...checks.map((check): [string, string] => [`server/docs/checks/${check.id}.md`, page(check)]),
+      ['server/docs/checks.md', indexPage()],
+    ]),
 };
 
 /** The table for the README: how many checks an area has, and which. */
 export function readmeTable(): string {
   const rows = (Object.keys(areas) as Area[]).map((area) => {
     const own = checks.filter((check) => check.area === area);
-    return `| ${areas[area]} | ${own.length} | ${own.map((check) => `[${check.id}](server/docs/checks/${check.id}.md)`).join(', ')} |`;
+    return (
+      `| ${areas[area]} | ${own.length} | ` +
+      `${own.map((check) => `[${check.id}](server/docs/checks/${check.id}.md)`).join(', ')} |`
+    );
   });
   return ['| area | checks | |', '| --- | --- | --- |', ...rows].join('\n');
 }
@@ -60,6 +86,10 @@ const marks = /(<!-- checks: generated -->\n)[\s\S]*?(<!-- end of checks -->)/;
 export const readme: Generator = {
   make: (read) => {
     const text = read('README.md');
-    return new Map(text ? [['README.md', text.replace(marks, (_, start: string, end: string) => `${start}${readmeTable()}\n${end}`)]] : []);
+    return new Map(
+      text
+        ? [['README.md', text.replace(marks, (_, start: string, end: string) => `${start}${readmeTable()}\n${end}`)]]
+        : [],
+    );
   },
 };

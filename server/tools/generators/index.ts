@@ -3,7 +3,9 @@ import { allChecks } from './all-checks';
 
 /** `make` gives whole files by path; `owns` names a folder in which nothing else may stand. */
 export interface Generator {
-  readonly make: (read: (path: string) => string | undefined) => Promise<ReadonlyMap<string, string>> | ReadonlyMap<string, string>;
+  readonly make: (
+    read: (path: string) => string | undefined,
+  ) => Promise<ReadonlyMap<string, string>> | ReadonlyMap<string, string>;
   readonly owns?: string;
 }
 
@@ -12,7 +14,10 @@ export const first: readonly Generator[] = [allChecks];
 /** Loaded only when the list of checks is written, so that they see it as it is. */
 export async function others(): Promise<readonly Generator[]> {
   const [{ schemas }, { messageValidators }, { checkPages, readme }, { rowTable }] = await Promise.all([
-    import('./schemas'), import('./message-validators'), import('./check-pages'), import('./rows'),
+    import('./schemas'),
+    import('./message-validators'),
+    import('./check-pages'),
+    import('./rows'),
   ]);
   return [schemas, messageValidators, checkPages, rowTable, readme];
 }

@@ -15,22 +15,37 @@ const draft = 'https://json-schema.org/draft/2020-12/schema';
 function schemaOf(field: Field): Schema {
   const about = { description: described(field), ...(field.example ? { examples: [exampleOf(field)] } : {}) };
   switch (field.type) {
-    case 'quantity': return { ...about, $ref: `#/$defs/${field.dimension}` };
-    case 'count': return { ...about, type: 'integer', minimum: field.least };
-    case 'flag': return { ...about, type: 'boolean' };
-    case 'choice': return { ...about, enum: [...field.choices] };
-    case 'date': return { ...about, type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' };
-    case 'version': return { ...about, type: 'string', minLength: 1 };
-    case 'form': return { ...about, type: ['string', 'number'] };
-    case 'text': return { ...about, type: ['string', 'number'] };
-    case 'list': return { ...about, type: 'array', items: schemaOf(field.of) };
-    case 'named': return { ...about, type: 'object', additionalProperties: schemaOf(field.of as Field) };
-    case 'group': return field.bare === undefined ? { ...about, ...objectOf(field.fields) } : { ...about, anyOf: [schemaOf(field.fields[field.bare] as Field), objectOf(field.fields)] };
+    case 'quantity':
+      return { ...about, $ref: `#/$defs/${field.dimension}` };
+    case 'count':
+      return { ...about, type: 'integer', minimum: field.least };
+    case 'flag':
+      return { ...about, type: 'boolean' };
+    case 'choice':
+      return { ...about, enum: [...field.choices] };
+    case 'date':
+      return { ...about, type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' };
+    case 'version':
+      return { ...about, type: 'string', minLength: 1 };
+    case 'form':
+      return { ...about, type: ['string', 'number'] };
+    case 'text':
+      return { ...about, type: ['string', 'number'] };
+    case 'list':
+      return { ...about, type: 'array', items: schemaOf(field.of) };
+    case 'named':
+      return { ...about, type: 'object', additionalProperties: schemaOf(field.of as Field) };
+    case 'group':
+      return field.bare === undefined
+        ? { ...about, ...objectOf(field.fields) }
+        : { ...about, anyOf: [schemaOf(field.fields[field.bare] as Field), objectOf(field.fields)] };
   }
 }
 
 function objectOf(table: Table): Schema {
-  const properties = Object.fromEntries(Object.entries(table).map(([key, field]) => [key, orNothing(schemaOf(field as Field))]));
+  const properties = Object.fromEntries(
+    Object.entries(table).map(([key, field]) => [key, orNothing(schemaOf(field as Field))]),
+  );
   return { type: 'object', properties, additionalProperties: false };
 }
 
@@ -42,11 +57,14 @@ function orNothing(schema: Schema): Schema {
     const { $ref, ...about } = schema;
     return { ...about, anyOf: [{ $ref }, { type: 'null' }] };
   }
-  return type === undefined ? schema : { ...schema, type: [...(Array.isArray(type) ? (type as string[]) : [type]), 'null'] };
+  return type === undefined
+    ? schema
+    : { ...schema, type: [...(Array.isArray(type) ? (type as string[]) : [type]), 'null'] };
 }
 
 function described(field: Field): string {
-  const unit = field.type === 'quantity' ? ` With its unit, such as ${units.get(field.unit)?.spellings[0] ?? field.unit}.` : '';
+  const unit =
+    field.type === 'quantity' ? ` With its unit, such as ${units.get(field.unit)?.spellings[0] ?? field.unit}.` : '';
   const printed = field.printed ? ` Usually printed: ${field.printed}` : '';
   return field.what + unit + printed;
 }
@@ -60,7 +78,9 @@ function exampleOf(field: Field): unknown {
 const escapeForPattern = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
 function quantityPattern(dimension: Dimension): string {
-  const spellings = [...units.values()].filter((unit) => unit.dimension === dimension).flatMap((unit) => unit.spellings);
+  const spellings = [...units.values()]
+    .filter((unit) => unit.dimension === dimension)
+    .flatMap((unit) => unit.spellings);
   const unit = dimension === 'money' ? '[A-Z]{3}' : `(?:${[...new Set(spellings)].map(escapeForPattern).join('|')})`;
   const number = '-?[0-9]+(?:\\.[0-9]+)?';
   return `^(?:(?:at most|at least|up to|≤|≥)\\s*)?${number}\\s*${unit}?(?:\\s*(?:to|–)\\s*${number}\\s*${unit})?$`;
@@ -70,7 +90,9 @@ function quantityPattern(dimension: Dimension): string {
 function quantityDefs(schema: Schema): Schema {
   const used = new Set(JSON.stringify(schema).match(/(?<=#\/\$defs\/)[a-z-]+(?=")/g) ?? []);
   const named = (Object.keys(dimensions) as Dimension[]).filter((dimension) => used.has(dimension));
-  return Object.fromEntries(named.map((dimension) => [dimension, { type: 'string', pattern: quantityPattern(dimension) }]));
+  return Object.fromEntries(
+    named.map((dimension) => [dimension, { type: 'string', pattern: quantityPattern(dimension) }]),
+  );
 }
 
 function roleSchema(role: Role): Schema {
@@ -87,13 +109,17 @@ function roleSchema(role: Role): Schema {
 /** A role that may hold several parts takes one by itself or a list of them. */
 function oneOrSeveral(name: string, role: Role): Schema {
   const $ref = `#/$defs/one-of-${name}`;
-  return role.several ? { description: role.what, anyOf: [{ $ref }, { type: 'array', items: { $ref } }, { type: 'null' }] } : { $ref };
+  return role.several
+    ? { description: role.what, anyOf: [{ $ref }, { type: 'array', items: { $ref } }, { type: 'null' }] }
+    : { $ref };
 }
 
 function buildSchema(): Schema {
   const own = objectOf(buildFile);
   const parts: Schema = {
-    description: 'The parts, each under its role.', type: ['object', 'null'], additionalProperties: false,
+    description: 'The parts, each under its role.',
+    type: ['object', 'null'],
+    additionalProperties: false,
     properties: Object.fromEntries(Object.entries(roles).map(([name, role]) => [name, oneOrSeveral(name, role)])),
   };
   const $defs = Object.fromEntries(Object.entries(roles).map(([name, role]) => [`one-of-${name}`, roleSchema(role)]));
@@ -107,20 +133,27 @@ function partSchema(): Schema {
     properties: { kind: { description: 'Which kind of part this is.', examples: ['board'], enum: [...kindNames] } },
     allOf: kindNames.map((kind) => ({
       if: { properties: { kind: { const: kind } }, required: ['kind'] },
-      then: { ...objectOf(kinds[kind]), properties: { ...(objectOf(kinds[kind])['properties'] as Schema), kind: { const: kind } } },
+      then: {
+        ...objectOf(kinds[kind]),
+        properties: { ...(objectOf(kinds[kind])['properties'] as Schema), kind: { const: kind } },
+      },
     })),
   };
 }
 
 function file(name: string, title: string, schema: Schema): [string, string] {
   const $defs = { ...quantityDefs(schema), ...((schema['$defs'] as Schema | undefined) ?? {}) };
-  return [`schemas/${name}`, `${JSON.stringify({ $schema: draft, $id: `urn:fettle:${name}`, title, ...schema, $defs }, null, 1)}\n`];
+  return [
+    `schemas/${name}`,
+    `${JSON.stringify({ $schema: draft, $id: `urn:fettle:${name}`, title, ...schema, $defs }, null, 1)}\n`,
+  ];
 }
 
 export const schemas: Generator = {
-  make: () => new Map([
-    file('build.schema.json', 'A build of a personal computer', buildSchema()),
-    file('part.schema.json', 'The facts of one part', partSchema()),
-    file('house.schema.json', 'House settings', objectOf(houseFile)),
-  ]),
+  make: () =>
+    new Map([
+      file('build.schema.json', 'A build of a personal computer', buildSchema()),
+      file('part.schema.json', 'The facts of one part', partSchema()),
+      file('house.schema.json', 'House settings', objectOf(houseFile)),
+    ]),
 };

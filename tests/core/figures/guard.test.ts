@@ -5,7 +5,14 @@ import { allowed, guarded } from '../../../server/src/core/figures/guard';
 import { backupAtMostS } from '../../../server/src/core/trade/mains';
 
 const watts = (lo: number, hi: number): Figure => ({ ...known(lo, 'power', 'load', { source: 'the example' }), hi });
-const time = (load: Figure): Figure => derive('time', 'time', [load], 'energy ÷ load', allowed((powerW) => backupAtMostS(360_000, 100, powerW!)));
+const time = (load: Figure): Figure =>
+  derive(
+    'time',
+    'time',
+    [load],
+    'energy ÷ load',
+    allowed((powerW) => backupAtMostS(360_000, 100, powerW!)),
+  );
 
 it('keeps the bound that an endless load leaves', () => {
   expect(time(watts(100, Infinity))).toMatchObject({ lo: 0, hi: 3600 });
@@ -17,8 +24,12 @@ it('leaves the time open where the load is not known at all, rather than none', 
 });
 
 it('gives NaN for what a sum refuses, and lets its other errors out', () => {
-  const refuses = (): number => { throw new RangeError('refused'); };
-  const breaks = (): number => { throw new TypeError('broken'); };
+  const refuses = (): number => {
+    throw new RangeError('refused');
+  };
+  const breaks = (): number => {
+    throw new TypeError('broken');
+  };
   expect([allowed(refuses)(1), guarded(refuses)(1)]).toEqual([NaN, NaN]);
   expect(() => allowed(breaks)(1)).toThrow(TypeError);
   expect(() => guarded(breaks)(1)).toThrow(TypeError);

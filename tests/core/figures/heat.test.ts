@@ -36,13 +36,16 @@ describe('the chain from inlet to die', () => {
     const reached = processorTemperature(guide, processor!, cooler!);
     expect([reached.lo, reached.hi]).toEqual([expect.closeTo(67, 9), expect.closeTo(67, 9)]);
     expect(chainResistance(processor!, cooler!, paste).lo).toBeCloseTo(0.29, 9);
-    expect(powerWithin(guide, processor!, cooler!, known(67.01, 'temperature', 'limit', { source: 'the guide' }))).toBe(100);
+    expect(powerWithin(guide, processor!, cooler!, known(67.01, 'temperature', 'limit', { source: 'the guide' }))).toBe(
+      100,
+    );
     expectWorking(reached);
   });
 });
 
 describe('air through the case', () => {
-  // A fan maker's rule prints 3.16 W ÷ ΔT°F in CFM; 340 W at 15 K are 39.5 CFM, 67.1 m³/h, at 1.21 kg/m³ (about 18.5 °C).
+  // A fan maker's rule prints 3.16 W ÷ ΔT°F in CFM; 340 W at 15 K are 39.5 CFM, 67.1 m³/h, at 1.21 kg/m³ (about 18.5
+  // °C).
   const warm = build(`
 place: { ambient: 18.6 °C, humidity: 50 %, altitude: 0 m }
 parts:
@@ -72,12 +75,18 @@ parts:
   });
 
   it('leaves the rise open where no fan moves any', () => {
-    const still = build('place: { ambient: 20 °C, altitude: 0 m }\nparts:\n  case: { fan-places: {} }\n  graphics: [{ power: { sustained: 100 W } }]\n');
+    const still = build(
+      'place: { ambient: 20 °C, altitude: 0 m }\nparts:\n  case: { fan-places: {} }\n  graphics: [{ power: ' +
+        '{ sustained: 100 W } }]\n',
+    );
     expect([caseRise(still).lo, caseRise(still).hi]).toEqual([0, Infinity]);
   });
 });
 
 // WMO Guide No. 8, annex 4.B: 25 °C at 50 % → 13.85 °C, 5 °C at 90 % → 3.50 °C.
-it.each([[25, 50, 13.85], [5, 90, 3.5]])('dew falls from air of %i °C and %i %% at %f °C', (room, humidity, dew) => {
+it.each([
+  [25, 50, 13.85],
+  [5, 90, 3.5],
+])('dew falls from air of %i °C and %i %% at %f °C', (room, humidity, dew) => {
   expect(dewPoint(build(`place: { ambient: ${room} °C, humidity: ${humidity} % }\n`)).lo).toBeCloseTo(dew, 2);
 });

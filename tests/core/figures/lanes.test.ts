@@ -1,5 +1,6 @@
 // Links that parts really get: wiring, halving, processor, riser and uplink together.
-// Rates: PCI Express Base Specification, line rate × coding ÷ 8, as drivers/pci/pci.h of the Linux kernel has the codings.
+// Rates: PCI Express Base Specification, line rate × coding ÷ 8, as drivers/pci/pci.h of the Linux kernel has the
+// codings.
 import { describe, expect, it } from 'vitest';
 import { reached, uplink } from '../../../server/src/core/figures/lanes';
 import { seated } from '../../../server/src/core/figures/slots';
@@ -43,8 +44,13 @@ describe('reached', () => {
   });
 
   it('is held back by a riser and by an older processor', () => {
-    expect(rateOf(`${slots('')}  graphics: { link: PCIe 4 x16, slot: PCIE_1, riser: PCIe 3 }`).lo).toBeCloseTo(gigabytes(16, 8), 9);
-    expect(rateOf(`${slots('')}  processor: { generation: 3 }\n  graphics: { link: PCIe 5 x16, slot: PCIE_1 }`).lo).toBeCloseTo(gigabytes(16, 8), 9);
+    expect(rateOf(`${slots('')}  graphics: { link: PCIe 4 x16, slot: PCIE_1, riser: PCIe 3 }`).lo).toBeCloseTo(
+      gigabytes(16, 8),
+      9,
+    );
+    expect(
+      rateOf(`${slots('')}  processor: { generation: 3 }\n  graphics: { link: PCIe 5 x16, slot: PCIE_1 }`).lo,
+    ).toBeCloseTo(gigabytes(16, 8), 9);
   });
 
   it('is bounded from above by what is known, and by nothing from below', () => {

@@ -6,7 +6,10 @@ import { effectsOn } from '../../../server/src/core/figures/slots';
 import { bench } from '../../support/bench';
 
 function board() {
-  const build = bench([{ name: 'desk.pcbuild.yaml', text: `format: 1
+  const build = bench([
+    {
+      name: 'desk.pcbuild.yaml',
+      text: `format: 1
 build: Desk
 parts:
   board:
@@ -19,13 +22,20 @@ parts:
   drives:
     - { name: one, slot: A }
     - { name: two, slot: B }
-` }]).build!;
+`,
+    },
+  ]).build!;
   const slots = build.parts.board!.part.slots.value!;
   const [one, two] = build.parts.drives;
   return { build, slot: (name: string) => slots.get(name)!, one: one!, two: two! };
 }
 type Board = ReturnType<typeof board>;
-const told = ({ build }: Board, name: string, mover?: Board['one']) => effectsOn(build, name, 'halves', mover).map(({ by, does, lacks }) => [by, does, lacks.map(({ path }) => path)]);
+const told = ({ build }: Board, name: string, mover?: Board['one']) =>
+  effectsOn(build, name, 'halves', mover).map(({ by, does, missingFacts }) => [
+    by,
+    does,
+    missingFacts.map(({ path }) => path),
+  ]);
 const open = ['B', false, ['parts.board.slots.B.halves']];
 
 describe('effects of filled slots', () => {
@@ -67,11 +77,21 @@ describe('missing facts, each once', () => {
   const lack = (path: string) => ({ doc: slot('A').kind.doc, path, fact: slot('A').kind, what: path });
   const many = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => lack(`p${from + i}`));
 
-  it.each([['few', 3], ['many', 200]])('of %s, also where another object names the same one', (_, n) => {
+  it.each([
+    ['few', 3],
+    ['many', 200],
+  ])('of %s, also where another object names the same one', (_, n) => {
     const first = many(0, n);
     const twin = many(0, n);
     const more = many(n - 1, n + n);
-    const paths = uniqueMissing([{ missing: [] }, { missing: first }, { missing: first }, { missing: twin }, { missing: more }, { missing: more }]).map(({ path }) => path);
+    const paths = uniqueMissing([
+      { missing: [] },
+      { missing: first },
+      { missing: first },
+      { missing: twin },
+      { missing: more },
+      { missing: more },
+    ]).map(({ path }) => path);
     expect(paths).toEqual(many(0, n + n).map(({ path }) => path));
     expect(uniqueMissing([{ missing: first }, { missing: twin }, { missing: first.slice(1) }])).toBe(first);
     expect(first).toHaveLength(n);

@@ -10,7 +10,8 @@ import { buildName } from '../../support/fixture';
 
 const build = (text: string) => bench([{ name: buildName, text }]).build!;
 const order = (text: string): readonly WorkStep[] => workOrder(build(text));
-const words = (steps: readonly WorkStep[]): string[] => steps.map(({ step, part }) => (part ? `${step} ${part.label}` : step));
+const words = (steps: readonly WorkStep[]): string[] =>
+  steps.map(({ step, part }) => (part ? `${step} ${part.label}` : step));
 const at = (steps: readonly WorkStep[], kind: StepKind): number => steps.findIndex(({ step }) => step === kind);
 const last = (steps: readonly WorkStep[], kind: StepKind): number => steps.findLastIndex(({ step }) => step === kind);
 
@@ -34,16 +35,66 @@ bench: { strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }, firmware
 describe('the order of work', () => {
   it('is that of the parts, with the work on the bench undone before the work in the case', () => {
     expect(words(order(desk))).toEqual([
-      'read handbooks', 'let parts warm up', 'open case', 'wear strap', 'take parts from bags',
-      'connect 24-pin', 'connect EPS', 'take off strap', 'update firmware', 'unplug mains', 'drain residual charge', 'wear strap',
-      'fit processor', 'take off socket cover', 'fit memory', 'fit M.2 drive scratch', 'fit back plate', 'clean surfaces',
-      'remove film', 'apply paste', 'fit cooler', 'connect fan cables', 'connect pump cable', 'take off strap',
-      'bench start', 'wait for memory training', 'unplug mains', 'drain residual charge', 'wear strap',
-      'set standoffs', 'fit I/O shield', 'fit supply', 'fit fans', 'fit board',
-      'connect 24-pin', 'connect EPS', 'connect fan cables', 'connect pump cable', 'fit radiator', 'connect front cables', 'fit drive archive',
-      'connect drive cables', 'fit card capture', 'fit graphics graphics', 'fit card support', 'connect card power', 'check inside', 'close case',
-      'take off strap', 'plug in mains', 'first start', 'default settings', 'memory test', 'set profile',
-      'drive test', 'install system', 'stress test', 'measure', 'record settings', 'hand over',
+      'read handbooks',
+      'let parts warm up',
+      'open case',
+      'wear strap',
+      'take parts from bags',
+      'connect 24-pin',
+      'connect EPS',
+      'take off strap',
+      'update firmware',
+      'unplug mains',
+      'drain residual charge',
+      'wear strap',
+      'fit processor',
+      'take off socket cover',
+      'fit memory',
+      'fit M.2 drive scratch',
+      'fit back plate',
+      'clean surfaces',
+      'remove film',
+      'apply paste',
+      'fit cooler',
+      'connect fan cables',
+      'connect pump cable',
+      'take off strap',
+      'bench start',
+      'wait for memory training',
+      'unplug mains',
+      'drain residual charge',
+      'wear strap',
+      'set standoffs',
+      'fit I/O shield',
+      'fit supply',
+      'fit fans',
+      'fit board',
+      'connect 24-pin',
+      'connect EPS',
+      'connect fan cables',
+      'connect pump cable',
+      'fit radiator',
+      'connect front cables',
+      'fit drive archive',
+      'connect drive cables',
+      'fit card capture',
+      'fit graphics graphics',
+      'fit card support',
+      'connect card power',
+      'check inside',
+      'close case',
+      'take off strap',
+      'plug in mains',
+      'first start',
+      'default settings',
+      'memory test',
+      'set profile',
+      'drive test',
+      'install system',
+      'stress test',
+      'measure',
+      'record settings',
+      'hand over',
     ]);
   });
 
@@ -75,23 +126,34 @@ describe('the order of work', () => {
     }
   });
 
-  it('has the cable out and the charge drained between power and the next hand, on every route to newer firmware', () => {
-    for (const route of ['stick without processor', 'older processor', 'service', 'with this processor']) {
-      const steps = order(desk.replace('by: older processor', `by: ${route}`));
-      let live = false;
-      for (const { step } of steps) {
-        if (ENERGISING.has(step) || (step === 'update firmware' && route !== 'service')) live = true;
-        else if (step === 'drain residual charge') live = false;
-        else if (HANDLING.has(step)) expect(live, `${step} by ${route}`).toBe(false);
+  it(
+    'has the cable out and the charge drained between power and the next hand, on every route to newer ' + 'firmware',
+    () => {
+      for (const route of ['stick without processor', 'older processor', 'service', 'with this processor']) {
+        const steps = order(desk.replace('by: older processor', `by: ${route}`));
+        let live = false;
+        for (const { step } of steps) {
+          if (ENERGISING.has(step) || (step === 'update firmware' && route !== 'service')) live = true;
+          else if (step === 'drain residual charge') live = false;
+          else if (HANDLING.has(step)) expect(live, `${step} by ${route}`).toBe(false);
+        }
       }
-    }
-  });
+    },
+  );
 
-  it('fits no shield that the board brings, sets no standoffs that do not come out, and switches on no profile that is not needed', () => {
-    const small = order('parts:\n  board: { shield-fitted: true }\n  case: { standoffs: { removable: false } }\n  memory: [{ speed: 4800 MT/s, standard-speed: 4800 MT/s, type: DDR4 }]\n');
-    for (const kind of ['fit I/O shield', 'set standoffs', 'set profile', 'wait for memory training'] as const) expect(at(small, kind), kind).toBe(-1);
-    expect(at(small, 'fit board')).toBeGreaterThan(-1);
-  });
+  it(
+    'fits no shield that the board brings, sets no standoffs that do not come out, and switches on no ' +
+      'profile that is not needed',
+    () => {
+      const small = order(
+        'parts:\n  board: { shield-fitted: true }\n  case: { standoffs: { removable: false } }\n  memory: [{ ' +
+          'speed: 4800 MT/s, standard-speed: 4800 MT/s, type: DDR4 }]\n',
+      );
+      for (const kind of ['fit I/O shield', 'set standoffs', 'set profile', 'wait for memory training'] as const)
+        expect(at(small, kind), kind).toBe(-1);
+      expect(at(small, 'fit board')).toBeGreaterThan(-1);
+    },
+  );
 
   it('updates on this processor once the machine runs, and before settings are made', () => {
     const steps = order(desk.replace('by: older processor', 'by: with this processor'));
@@ -106,7 +168,9 @@ describe('the order of work', () => {
 
   it('updates with this processor behind it, and by stick wherever custom has it', () => {
     const by = (route: string) => order(desk.replace('by: older processor', `by: ${route}`));
-    expect(at(by('with this processor'), 'update firmware')).toBeGreaterThan(at(by('with this processor'), 'fit processor'));
+    expect(at(by('with this processor'), 'update firmware')).toBeGreaterThan(
+      at(by('with this processor'), 'fit processor'),
+    );
     expect(at(by('service'), 'update firmware')).toBeLessThan(at(by('service'), 'fit processor'));
     expect(at(by('stick without processor'), 'update firmware')).toBeGreaterThan(-1);
   });
@@ -119,7 +183,14 @@ describe('the order of work', () => {
   });
 
   it('has every step it knows of, however odd the build', () => {
-    for (const text of ['', 'parts:\n', 'parts: {}\n', 'parts:\n  cooler: 7\n', 'parts:\n  drives: [{}, { shape: M.2, slot: X }]\n  graphics: [{}, {}]\n  case: {}\n  board: {}\n  processor: {}\n']) {
+    for (const text of [
+      '',
+      'parts:\n',
+      'parts: {}\n',
+      'parts:\n  cooler: 7\n',
+      'parts:\n  drives: [{}, { shape: M.2, slot: X }]\n  graphics: [{}, {}]\n  case: {}\n  board: {}\n  ' +
+        'processor: {}\n',
+    ]) {
       const steps = order(text);
       expect(at(steps, 'read handbooks')).toBe(0);
       expect(last(steps, 'hand over')).toBe(steps.length - 1);
@@ -128,23 +199,55 @@ describe('the order of work', () => {
 
   it('keeps every rule of need, leaves nothing out and stays quick, for builds of any make', () => {
     const maybe = (text: string) => fc.constantFrom('', text);
-    const builds = fc.tuple(
-      maybe('  board: { socket: LGA1851, slots: { M2_1: { kind: M.2, under: [cooler, PCIE_1] }, PCIE_1: { kind: PCIe } } }\n'), maybe('  processor: {}\n'),
-      fc.constantFrom('', '  cooler: {}\n', '  cooler: { mount: top, back-plate: true, film: true, pump: { pins: 3 } }\n'), maybe('  paste: {}\n'), maybe('  memory: [{ speed: 6000 MT/s }]\n'),
-      fc.nat(12).map((n) => `  drives: [${'{ shape: M.2, slot: M2_1 }, '.repeat(n)}{ shape: 3.5 in }]\n`), fc.nat(6).map((n) => `  graphics: [${'{ slot: PCIE_1, connectors: { 16-pin: 1 } }, '.repeat(n)}{}]\n`),
-      maybe('  supply: {}\n'), fc.constantFrom('', '  case: {}\n', '  case: { tray-opening: false, front-cables: [front panel] }\n'), maybe('  radiators: [{ mount: top }]\n'),
-      fc.constantFrom('', 'bench: { strap: { worn: true } }\n', 'bench: { firmware-update: { by: older processor } }\n', 'bench: { firmware-update: { by: with this processor } }\n', 'bench: { firmware-update: { to: "1" } }\n'),
-    ).map((pieces) => `parts:\n${pieces.join('')}`);
-    fc.assert(fc.property(builds, (text) => {
-      const steps = order(text);
-      expect(at(steps, 'hand over')).toBe(steps.length - 1);
-      expect(steps.length).toBeGreaterThan(6);
-      for (const rule of ORDER_RULES) {
-        if (rule.strength !== 'needed' || rule.when !== undefined || at(steps, rule.before) < 0 || at(steps, rule.after) < 0) continue;
-        const first = Math.min(...[rule.before, rule.or ?? rule.before].map((kind) => at(steps, kind)).filter((place) => place >= 0));
-        expect(first, `${rule.before} before ${rule.after}`).toBeLessThan(last(steps, rule.after));
-      }
-    }), { numRuns: 60, seed: 7 });
+    const builds = fc
+      .tuple(
+        maybe(
+          '  board: { socket: LGA1851, slots: { M2_1: { kind: M.2, under: [cooler, PCIE_1] }, PCIE_1: { ' +
+            'kind: PCIe } } }\n',
+        ),
+        maybe('  processor: {}\n'),
+        fc.constantFrom(
+          '',
+          '  cooler: {}\n',
+          '  cooler: { mount: top, back-plate: true, film: true, pump: { pins: 3 } }\n',
+        ),
+        maybe('  paste: {}\n'),
+        maybe('  memory: [{ speed: 6000 MT/s }]\n'),
+        fc.nat(12).map((n) => `  drives: [${'{ shape: M.2, slot: M2_1 }, '.repeat(n)}{ shape: 3.5 in }]\n`),
+        fc.nat(6).map((n) => `  graphics: [${'{ slot: PCIE_1, connectors: { 16-pin: 1 } }, '.repeat(n)}{}]\n`),
+        maybe('  supply: {}\n'),
+        fc.constantFrom('', '  case: {}\n', '  case: { tray-opening: false, front-cables: [front panel] }\n'),
+        maybe('  radiators: [{ mount: top }]\n'),
+        fc.constantFrom(
+          '',
+          'bench: { strap: { worn: true } }\n',
+          'bench: { firmware-update: { by: older processor } }\n',
+          'bench: { firmware-update: { by: with this processor } }\n',
+          'bench: { firmware-update: { to: "1" } }\n',
+        ),
+      )
+      .map((pieces) => `parts:\n${pieces.join('')}`);
+    fc.assert(
+      fc.property(builds, (text) => {
+        const steps = order(text);
+        expect(at(steps, 'hand over')).toBe(steps.length - 1);
+        expect(steps.length).toBeGreaterThan(6);
+        for (const rule of ORDER_RULES) {
+          if (
+            rule.strength !== 'needed' ||
+            rule.when !== undefined ||
+            at(steps, rule.before) < 0 ||
+            at(steps, rule.after) < 0
+          )
+            continue;
+          const first = Math.min(
+            ...[rule.before, rule.or ?? rule.before].map((kind) => at(steps, kind)).filter((place) => place >= 0),
+          );
+          expect(first, `${rule.before} before ${rule.after}`).toBeLessThan(last(steps, rule.after));
+        }
+      }),
+      { numRuns: 60, seed: 7 },
+    );
   });
 
   it('is the same for the same text', () => expect(words(order(desk))).toEqual(words(order(desk))));
@@ -152,14 +255,37 @@ describe('the order of work', () => {
 
 describe('stated steps', () => {
   it('read a bare text like a map, and keep their places when others come before', () => {
-    const steps = statedSteps(build('parts:\n  drives: [{ name: scratch, slot: M2_1 }]\nsteps:\n  - fit fans\n  - { do: fit M.2 drive, part: scratch }\n  - { do: fit M.2 drive, part: M2_1 }\n  - fit fans\n  - caution: { word: NOTICE }\n  - fit fanz\n  - 7\n  -\n  - [fit fans]\n'));
-    expect(steps.map(({ kind }) => kind)).toEqual(['fit fans', 'fit M.2 drive', 'fit M.2 drive', 'fit fans', undefined, undefined, undefined, undefined, undefined]);
-    expect(steps.slice(0, 5).map(({ path }) => path)).toEqual(['steps.fit fans', 'steps.fit M.2 drive scratch', 'steps.fit M.2 drive M2_1', 'steps.fit fans (2)', 'steps.caution']);
+    const steps = statedSteps(
+      build(
+        'parts:\n  drives: [{ name: scratch, slot: M2_1 }]\nsteps:\n  - fit fans\n  - { do: fit M.2 drive, ' +
+          'part: scratch }\n  - { do: fit M.2 drive, part: M2_1 }\n  - fit fans\n  - caution: { word: NOTICE ' +
+          '}\n  - fit fanz\n  - 7\n  -\n  - [fit fans]\n',
+      ),
+    );
+    expect(steps.map(({ kind }) => kind)).toEqual([
+      'fit fans',
+      'fit M.2 drive',
+      'fit M.2 drive',
+      'fit fans',
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    expect(steps.slice(0, 5).map(({ path }) => path)).toEqual([
+      'steps.fit fans',
+      'steps.fit M.2 drive scratch',
+      'steps.fit M.2 drive M2_1',
+      'steps.fit fans (2)',
+      'steps.caution',
+    ]);
     expect(steps[1]!.part).toBe(steps[2]!.part);
     expect(steps[0]!.part).toBeUndefined();
   });
 
   it('are none where the list is none', () => {
-    for (const text of ['', 'steps:\n', 'steps: []\n', 'steps: fit fans\n', 'steps: { do: fit fans }\n']) expect(statedSteps(build(text))).toEqual([]);
+    for (const text of ['', 'steps:\n', 'steps: []\n', 'steps: fit fans\n', 'steps: { do: fit fans }\n'])
+      expect(statedSteps(build(text))).toEqual([]);
   });
 });

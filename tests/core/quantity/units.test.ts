@@ -1,6 +1,16 @@
 // The table of units, the dimensions, and conversion between a unit and its base.
 import { describe, expect, it } from 'vitest';
-import { currencyCodes, dimensions, inUnit, readQuantity, toBase, units, unitSpelled, type Dimension, type UnitName } from '../../../server/src/core/quantity';
+import {
+  currencyCodes,
+  dimensions,
+  inUnit,
+  readQuantity,
+  toBase,
+  units,
+  unitSpelled,
+  type Dimension,
+  type UnitName,
+} from '../../../server/src/core/quantity';
 import { unitNamed } from '../../../server/src/core/quantity/units';
 
 const all = [...units];
@@ -10,8 +20,13 @@ describe('the table of units', () => {
     for (const [name, { dimension, spellings }] of all) {
       for (const spelling of spellings) {
         const { quantity, problem } = readQuantity(`3 ${spelling}`, dimension);
-        expect({ spelling, unit: quantity?.unit, lo: quantity?.lo, hi: quantity?.hi, problem })
-          .toEqual({ spelling, unit: name, lo: toBase(3, name), hi: toBase(3, name), problem: undefined });
+        expect({ spelling, unit: quantity?.unit, lo: quantity?.lo, hi: quantity?.hi, problem }).toEqual({
+          spelling,
+          unit: name,
+          lo: toBase(3, name),
+          hi: toBase(3, name),
+          problem: undefined,
+        });
       }
     }
   });
@@ -22,8 +37,12 @@ describe('the table of units', () => {
   });
 
   it('writes every unit by its name, but for the two whose sign means something else elsewhere', () => {
-    expect(all.filter(([name, { spellings }]) => spellings[0] !== name).map(([name, { spellings }]) => [name, spellings[0]]))
-      .toEqual([['kelvin', 'K'], ['bel', 'B']]);
+    expect(
+      all.filter(([name, { spellings }]) => spellings[0] !== name).map(([name, { spellings }]) => [name, spellings[0]]),
+    ).toEqual([
+      ['kelvin', 'K'],
+      ['bel', 'B'],
+    ]);
   });
 
   it('goes to the base unit and back', () => {
@@ -41,9 +60,24 @@ describe('the table of units', () => {
   });
 
   it('tells how data was counted', () => {
-    const notations = (wanted: string): UnitName[] => all.filter(([, { notation }]) => notation === wanted).map(([name]) => name);
+    const notations = (wanted: string): UnitName[] =>
+      all.filter(([, { notation }]) => notation === wanted).map(([name]) => name);
     expect(notations('bits')).toEqual([
-      'bit', 'kbit', 'Mbit', 'Gbit', 'Tbit', 'Kibit', 'Mibit', 'Gibit', 'b/s', 'kb/s', 'Mb/s', 'Gb/s', 'Tb/s', 'Mibit/s', 'Gibit/s',
+      'bit',
+      'kbit',
+      'Mbit',
+      'Gbit',
+      'Tbit',
+      'Kibit',
+      'Mibit',
+      'Gibit',
+      'b/s',
+      'kb/s',
+      'Mb/s',
+      'Gb/s',
+      'Tb/s',
+      'Mibit/s',
+      'Gibit/s',
     ]);
     expect(notations('decimal')).toEqual(['kB', 'MB', 'GB', 'TB', 'PB']);
     expect(notations('binary')).toEqual(['KiB', 'MiB', 'GiB', 'TiB', 'PiB', 'KiB/s', 'MiB/s', 'GiB/s', 'TiB/s']);
@@ -51,8 +85,12 @@ describe('the table of units', () => {
   });
 
   it('knows one sign in two dimensions apart', () => {
-    expect([unitSpelled('B', 'data-size'), unitSpelled('B', 'sound-power'), unitSpelled('K', 'temperature'), unitSpelled('K', 'temperature-difference')])
-      .toEqual(['B', 'bel', 'kelvin', 'K']);
+    expect([
+      unitSpelled('B', 'data-size'),
+      unitSpelled('B', 'sound-power'),
+      unitSpelled('K', 'temperature'),
+      unitSpelled('K', 'temperature-difference'),
+    ]).toEqual(['B', 'bel', 'kelvin', 'K']);
     expect(unitSpelled('constructor', 'length')).toBeUndefined();
   });
 
@@ -89,28 +127,57 @@ describe('dimensions', () => {
   });
 
   it('states for each what it is, its base unit and the unit offered to a bare number', () => {
-    expect(Object.fromEntries(entries.map(([name, { base, what, bare, least }]) => [name, [what, base, bare, least]]))).toEqual({
-      'length': ['a length', 'mm', 'mm', undefined], 'area': ['an area', 'mm²', 'mm²', 0], 'volume': ['a volume', 'mm³', undefined, 0],
-      'mass': ['a mass', 'g', undefined, 0], 'power': ['a power', 'W', 'W', 0], 'apparent-power': ['an apparent power', 'VA', 'VA', 0],
-      'current': ['a current', 'A', undefined, undefined], 'voltage': ['a voltage', 'V', 'V', undefined],
-      'resistance': ['a resistance', 'Ω', undefined, 0], 'energy': ['an energy', 'J', undefined, undefined],
-      'charge': ['a battery charge', 'Ah', undefined, 0], 'frequency': ['a frequency', 'Hz', undefined, 0], 'time': ['a time', 's', undefined, 0],
-      'temperature': ['a temperature', '°C', '°C', -273.15], 'temperature-difference': ['a temperature difference', 'K', 'K', undefined],
-      'thermal-resistance': ['a thermal resistance', 'K/W', 'K/W', 0], 'conductivity': ['a thermal conductivity', 'W/m·K', 'W/m·K', 0],
-      'data-size': ['an amount of data', 'B', undefined, 0], 'data-rate': ['a data rate', 'B/s', undefined, 0],
-      'transfer-rate': ['a transfer rate', 'T/s', undefined, 0], 'flow': ['a flow', 'm³/h', undefined, 0],
-      'pressure': ['a pressure', 'Pa', undefined, undefined], 'rotation-speed': ['a speed of rotation', 'rpm', 'rpm', 0],
-      'sound-level': ['a sound level', 'dBA', 'dBA', undefined], 'sound-power': ['a declared sound power', 'bel', undefined, undefined],
-      'percent': ['a percentage', '%', '%', undefined], 'money': ['a sum of money', 'EUR', undefined, undefined],
-      'angle': ['an angle', '°', '°', undefined], 'force': ['a force', 'N', 'N', undefined], 'torque': ['a torque', 'N·m', undefined, undefined],
+    expect(
+      Object.fromEntries(entries.map(([name, { base, what, bare, least }]) => [name, [what, base, bare, least]])),
+    ).toEqual({
+      length: ['a length', 'mm', 'mm', undefined],
+      area: ['an area', 'mm²', 'mm²', 0],
+      volume: ['a volume', 'mm³', undefined, 0],
+      mass: ['a mass', 'g', undefined, 0],
+      power: ['a power', 'W', 'W', 0],
+      'apparent-power': ['an apparent power', 'VA', 'VA', 0],
+      current: ['a current', 'A', undefined, undefined],
+      voltage: ['a voltage', 'V', 'V', undefined],
+      resistance: ['a resistance', 'Ω', undefined, 0],
+      energy: ['an energy', 'J', undefined, undefined],
+      charge: ['a battery charge', 'Ah', undefined, 0],
+      frequency: ['a frequency', 'Hz', undefined, 0],
+      time: ['a time', 's', undefined, 0],
+      temperature: ['a temperature', '°C', '°C', -273.15],
+      'temperature-difference': ['a temperature difference', 'K', 'K', undefined],
+      'thermal-resistance': ['a thermal resistance', 'K/W', 'K/W', 0],
+      conductivity: ['a thermal conductivity', 'W/m·K', 'W/m·K', 0],
+      'data-size': ['an amount of data', 'B', undefined, 0],
+      'data-rate': ['a data rate', 'B/s', undefined, 0],
+      'transfer-rate': ['a transfer rate', 'T/s', undefined, 0],
+      flow: ['a flow', 'm³/h', undefined, 0],
+      pressure: ['a pressure', 'Pa', undefined, undefined],
+      'rotation-speed': ['a speed of rotation', 'rpm', 'rpm', 0],
+      'sound-level': ['a sound level', 'dBA', 'dBA', undefined],
+      'sound-power': ['a declared sound power', 'bel', undefined, undefined],
+      percent: ['a percentage', '%', '%', undefined],
+      money: ['a sum of money', 'EUR', undefined, undefined],
+      angle: ['an angle', '°', '°', undefined],
+      force: ['a force', 'N', 'N', undefined],
+      torque: ['a torque', 'N·m', undefined, undefined],
     });
   });
 });
 
 describe('conversion', () => {
   it.each<[number, UnitName, number]>([
-    [1.1, 'mA', 0.0011], [8, 'Gb/s', 1e9], [6000, 'MT/s', 6e9], [3.5, 'in', 88.9], [1, 'GiB', 1_073_741_824], [5, 'year', 157_680_000],
-    [77, '°F', 25], [0, 'kelvin', -273.15], [2, 'week', 1_209_600], [250, 'l/h', 0.25], [1, 'W/m·K', 1], [2400, 'EUR', 2400],
+    [1.1, 'mA', 0.0011],
+    [8, 'Gb/s', 1e9],
+    [6000, 'MT/s', 6e9],
+    [3.5, 'in', 88.9],
+    [1, 'GiB', 1_073_741_824],
+    [5, 'year', 157_680_000],
+    [77, '°F', 25],
+    [0, 'kelvin', -273.15],
+    [2, 'week', 1_209_600],
+    [250, 'l/h', 0.25],
+    [1, 'W/m·K', 1],
+    [2400, 'EUR', 2400],
   ])('takes %d %s to %d of the base unit, and back', (value, unit, base) => {
     expect(toBase(value, unit)).toBe(base);
     expect(inUnit(base, unit)).toBe(value);

@@ -5,7 +5,9 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { applyEdits, clampSpan, editsOverlap, Lines, nearest, quoted, visible } from '../../../server/src/core/text';
 import type { Edit } from '../../../server/src/core/text';
 
-const anyText = fc.array(fc.constantFrom('a', 'é', '😀', '\ud83d', '\ude00', '\n', '\r\n', '\r', '\u2028', ' '), { maxLength: 20 }).map((parts) => parts.join(''));
+const anyText = fc
+  .array(fc.constantFrom('a', 'é', '😀', '\ud83d', '\ude00', '\n', '\r\n', '\r', '\u2028', ' '), { maxLength: 20 })
+  .map((parts) => parts.join(''));
 const edit = (start: number, end: number, text: string): Edit => ({ span: { start, end }, text });
 
 describe('Lines', () => {
@@ -13,7 +15,12 @@ describe('Lines', () => {
 
   it('takes LF, CRLF and a lone CR as line ends', () => {
     expect(lines.count).toBe(4);
-    expect([0, 1, 2, 3].map((line) => lines.lineSpan(line))).toEqual([{ start: 0, end: 2 }, { start: 4, end: 7 }, { start: 8, end: 9 }, { start: 10, end: 10 }]);
+    expect([0, 1, 2, 3].map((line) => lines.lineSpan(line))).toEqual([
+      { start: 0, end: 2 },
+      { start: 4, end: 7 },
+      { start: 8, end: 9 },
+      { start: 10, end: 10 },
+    ]);
   });
 
   it('never gives a place inside a CRLF or a surrogate pair', () => {
@@ -34,16 +41,19 @@ describe('Lines', () => {
   });
 
   // The reference is the Language Server Protocol's own text document, by its authors.
-  it('agrees with the protocol\'s text document wherever no character is split', () => {
-    fc.assert(fc.property(anyText, fc.nat({ max: 40 }), (text, at) => {
-      const ours = new Lines(text);
-      const reference = TextDocument.create('file:///x', 'x', 1, text);
-      expect(ours.count).toBe(reference.lineCount);
-      const offset = clampSpan(text, at, at).start;
-      expect(ours.positionAt(offset)).toEqual(reference.positionAt(offset));
-      expect(ours.offsetAt(ours.positionAt(offset))).toBe(offset);
-      expect(ours.rangeOf({ start: 0, end: offset }).end).toEqual(reference.positionAt(offset));
-    }), { numRuns: 500 });
+  it("agrees with the protocol's text document wherever no character is split", () => {
+    fc.assert(
+      fc.property(anyText, fc.nat({ max: 40 }), (text, at) => {
+        const ours = new Lines(text);
+        const reference = TextDocument.create('file:///x', 'x', 1, text);
+        expect(ours.count).toBe(reference.lineCount);
+        const offset = clampSpan(text, at, at).start;
+        expect(ours.positionAt(offset)).toEqual(reference.positionAt(offset));
+        expect(ours.offsetAt(ours.positionAt(offset))).toBe(offset);
+        expect(ours.rangeOf({ start: 0, end: offset }).end).toEqual(reference.positionAt(offset));
+      }),
+      { numRuns: 500 },
+    );
   });
 });
 
@@ -64,17 +74,27 @@ describe('edits', () => {
     expect(editsOverlap([edit(0, 2, 'x'), edit(2, 4, 'y'), edit(2, 2, 'z')])).toBe(false);
   });
 
-  it('gives the protocol\'s own result', () => {
-    fc.assert(fc.property(anyText, fc.array(fc.tuple(fc.nat({ max: 20 }), fc.nat({ max: 5 }), fc.string({ maxLength: 3 })), { maxLength: 4 }), (text, wanted) => {
-      const edits = wanted.map(([start, length, inserted]) => ({ span: clampSpan(text, start, start + length), text: inserted }));
-      fc.pre(!editsOverlap(edits));
-      const lines = new Lines(text);
-      const reference = TextDocument.create('file:///x', 'x', 1, text);
-      // The reference wants an insertion listed before a replacement that begins where it stands.
-      const ordered = [...edits].sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
-      const inProtocol = ordered.map(({ span, text: newText }) => ({ range: lines.rangeOf(span), newText }));
-      expect(applyEdits(text, edits)).toBe(TextDocument.applyEdits(reference, inProtocol));
-    }), { numRuns: 500 });
+  it("gives the protocol's own result", () => {
+    fc.assert(
+      fc.property(
+        anyText,
+        fc.array(fc.tuple(fc.nat({ max: 20 }), fc.nat({ max: 5 }), fc.string({ maxLength: 3 })), { maxLength: 4 }),
+        (text, wanted) => {
+          const edits = wanted.map(([start, length, inserted]) => ({
+            span: clampSpan(text, start, start + length),
+            text: inserted,
+          }));
+          fc.pre(!editsOverlap(edits));
+          const lines = new Lines(text);
+          const reference = TextDocument.create('file:///x', 'x', 1, text);
+          // The reference wants an insertion listed before a replacement that begins where it stands.
+          const ordered = [...edits].sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
+          const inProtocol = ordered.map(({ span, text: newText }) => ({ range: lines.rangeOf(span), newText }));
+          expect(applyEdits(text, edits)).toBe(TextDocument.applyEdits(reference, inProtocol));
+        },
+      ),
+      { numRuns: 500 },
+    );
   });
 });
 
@@ -89,7 +109,14 @@ describe('clampSpan', () => {
 
 describe('nearest', () => {
   const known = ['board', 'processor', 'cooler', 'case', 'fans', 'humidity'];
-  it.each([['bord', 'board'], ['baord', 'board'], ['procesor', 'processor'], ['Case', 'case'], ['humidty', 'humidity'], ['board', 'board']])('%s is %s', (word, expected) => {
+  it.each([
+    ['bord', 'board'],
+    ['baord', 'board'],
+    ['procesor', 'processor'],
+    ['Case', 'case'],
+    ['humidty', 'humidity'],
+    ['board', 'board'],
+  ])('%s is %s', (word, expected) => {
     expect(nearest(word, known)).toBe(expected);
   });
 

@@ -1,8 +1,19 @@
 // Air, dew, radiators.
 import { describe, expect, it } from 'vitest';
 import {
-  AIR_GAS_J_PER_KG_K, AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, airRiseK, CFM_PER_M3_PER_H, cfmFromM3PerH,
-  DELIVERED_OF_FREE_AIR, dewPointC, pressureRatio, radiatorClassMm, SEA_LEVEL_PA, WARM_UP_H,
+  AIR_GAS_J_PER_KG_K,
+  AIR_J_PER_KG_K,
+  airDensityKgPerM3,
+  airflowNeededM3PerH,
+  airRiseK,
+  CFM_PER_M3_PER_H,
+  cfmFromM3PerH,
+  DELIVERED_OF_FREE_AIR,
+  dewPointC,
+  pressureRatio,
+  radiatorClassMm,
+  SEA_LEVEL_PA,
+  WARM_UP_H,
 } from '../../../server/src/core/trade/air';
 import { expectRefusal, expectRefusesBad } from './refuses';
 

@@ -1,8 +1,15 @@
 // Slips read out of free text: what must be heard, and the near misses that must not.
 import { describe, expect, it } from 'vitest';
-import { findSlip, handlesCell, mayHoldSlip, speaksOf, type Hazard, type Slip } from '../../../server/src/core/trade/bench-words';
+import {
+  findSlip,
+  handlesCell,
+  mayHoldSlip,
+  speaksOf,
+  type Hazard,
+  type HandlingMistake,
+} from '../../../server/src/core/trade/bench-words';
 
-const heard: [Slip, string][] = [
+const heard: [HandlingMistake, string][] = [
   ['processor pressed', 'Press the processor down until it clicks.'],
   ['processor pressed', 'Line up the marks and push the CPU firmly into the socket'],
   ['processor pressed', 'gently press down on the processor'],
@@ -83,7 +90,7 @@ const heard: [Slip, string][] = [
   ['hot part touched', 'Change the module immediately after the load test.'],
 ];
 
-const unheard: [Slip, string][] = [
+const unheard: [HandlingMistake, string][] = [
   ['processor pressed', 'Do not press the processor.'],
   ['processor pressed', 'Never, under any circumstances, press the processor down.'],
   ['processor pressed', 'Lay the processor in without pressing the processor.'],
@@ -244,7 +251,9 @@ describe('slips', () => {
 
 describe('“it” in a step that fits the processor', () => {
   it.each([
-    'Press it in firmly.', 'Lay it in and press down on it.', 'Seat it with gentle pressure.',
+    'Press it in firmly.',
+    'Lay it in and press down on it.',
+    'Seat it with gentle pressure.',
     'Seat the processor and push down until it clicks.',
     'Put the processor in and press firmly.',
     'Press it down until it clicks.',
@@ -259,7 +268,9 @@ describe('“it” in a step that fits the processor', () => {
     expect(findSlip(text, 'processor pressed')).toBeUndefined();
   });
   it.each([
-    'Lower the lever and press it home.', 'Let it drop in, do not press it.', 'It goes in with no pressure at all.',
+    'Lower the lever and press it home.',
+    'Let it drop in, do not press it.',
+    'It goes in with no pressure at all.',
     'Lay it in; the lever presses it down.',
     'Lift the lever by pushing it down and out, lay it in.',
     'Close the lever; it takes some force.',
@@ -271,44 +282,194 @@ describe('“it” in a step that fits the processor', () => {
     'The lever takes firm pressure, that is normal.',
     'Push down the lever.',
     'With light pressure close the lever.',
-  ])('is not: %s', (text) =>
-    expect(findSlip(text, 'processor pressed', true)).toBeUndefined());
+  ])('is not: %s', (text) => expect(findSlip(text, 'processor pressed', true)).toBeUndefined());
 });
 
 describe('hazards', () => {
   it.each<[Hazard, string, boolean]>([
-    ['coin cell', 'The clock’s coin cell is small enough to be swallowed.', true], ['coin cell', 'Cell walls of the case are thin.', false],
-    ['sharp edges', 'Cut sheet metal has sharp edges.', true], ['sharp edges', 'Hold the board by its edges.', false],
-    ['hot parts', 'Coolers stay hot after a stress run.', true], ['hot parts', 'The shot is taken at full load.', false],
+    ['coin cell', 'The clock’s coin cell is small enough to be swallowed.', true],
+    ['coin cell', 'Cell walls of the case are thin.', false],
+    ['sharp edges', 'Cut sheet metal has sharp edges.', true],
+    ['sharp edges', 'Hold the board by its edges.', false],
+    ['hot parts', 'Coolers stay hot after a stress run.', true],
+    ['hot parts', 'The shot is taken at full load.', false],
   ])('%s in “%s”: %s', (hazard, text, says) => expect(speaksOf(hazard, text)).toBe(says));
 
-  it.each([['Take the coin cell out for a minute.', true], ['Change the CR2032.', true], ['Coin cells are swapped.', true], ['Leave the coin cell in.', false], ['Do not touch the button cell.', false], ['Short the CMOS battery holder.', true], ['Charge the battery of the UPS.', false], ['Cell walls are thin.', false]])(
-    '“%s” handles a cell: %s', (text, does) => expect(handlesCell(text)).toBe(does));
+  it.each([
+    ['Take the coin cell out for a minute.', true],
+    ['Change the CR2032.', true],
+    ['Coin cells are swapped.', true],
+    ['Leave the coin cell in.', false],
+    ['Do not touch the button cell.', false],
+    ['Short the CMOS battery holder.', true],
+    ['Charge the battery of the UPS.', false],
+    ['Cell walls are thin.', false],
+  ])('“%s” handles a cell: %s', (text, does) => expect(handlesCell(text)).toBe(does));
 });
 
 describe('each word of the lists', () => {
-  const negations = ['Do not', 'Never', 'No need to', 'Use zero force to', 'Fit it without having to', 'Avoid the urge to', 'Refrain; stop, and do not', 'It is wrong to', 'It is a mistake to', 'It is forbidden to', 'Lay it in instead  of trying to', 'Lay it in rather than',
-    'Lay it in rather  than', ...['don', 'mustn', 'needn', 'shouldn', 'won', 'can', 'doesn'].flatMap((verb) => ['t', '’t', '\'t'].map((end) => `You ${verb}${end}`))];
-  it.each(negations)('%s press the processor: denied', (said) => expect(findSlip(`${said} press the processor.`, 'processor pressed')).toBeUndefined());
+  const negations = [
+    'Do not',
+    'Never',
+    'No need to',
+    'Use zero force to',
+    'Fit it without having to',
+    'Avoid the urge to',
+    'Refrain; stop, and do not',
+    'It is wrong to',
+    'It is a mistake to',
+    'It is forbidden to',
+    'Lay it in instead  of trying to',
+    'Lay it in rather than',
+    'Lay it in rather  than',
+    ...['don', 'mustn', 'needn', 'shouldn', 'won', 'can', 'doesn'].flatMap((verb) =>
+      ['t', '’t', "'t"].map((end) => `You ${verb}${end}`),
+    ),
+  ];
+  it.each(negations)('%s press the processor: denied', (said) =>
+    expect(findSlip(`${said} press the processor.`, 'processor pressed')).toBeUndefined(),
+  );
 
-  it.each(['is not right', 'are never right', 'must  not be', 'may not be', 'can not be', 'should not be', 'has not helped', 'have never helped', 'will not help', 'would  never help', 'is wrong', 'is forbidden', 'is banned', 'is how pins bend', 'shows how  contacts bend',
-    ...['bend', 'ruin', 'harm', 'damage', 'destroy', 'kill', 'corrode'].flatMap((verb) => [`will ${verb} them`, `${verb}s them`]), 'will charge up', 'charges  up', 'will leave grease', 'leaves  marks', 'will stay out', 'stays  away',
-  ])('touching the contacts %s: a warning', (said) => expect(findSlip(`Touching the contacts ${said}.`, 'contacts touched')).toBeUndefined());
+  it.each([
+    'is not right',
+    'are never right',
+    'must  not be',
+    'may not be',
+    'can not be',
+    'should not be',
+    'has not helped',
+    'have never helped',
+    'will not help',
+    'would  never help',
+    'is wrong',
+    'is forbidden',
+    'is banned',
+    'is how pins bend',
+    'shows how  contacts bend',
+    ...['bend', 'ruin', 'harm', 'damage', 'destroy', 'kill', 'corrode'].flatMap((verb) => [
+      `will ${verb} them`,
+      `${verb}s them`,
+    ]),
+    'will charge up',
+    'charges  up',
+    'will leave grease',
+    'leaves  marks',
+    'will stay out',
+    'stays  away',
+  ])('touching the contacts %s: a warning', (said) =>
+    expect(findSlip(`Touching the contacts ${said}.`, 'contacts touched')).toBeUndefined(),
+  );
 
-  it.each(['Lay', 'The card lays', 'It is laid', 'It is lying', 'It lies', 'Let it lie', 'Put', 'It puts', 'Place', 'It places', 'It is placed', 'Set', 'It sets', 'Let it rest', 'It rests', 'Stand', 'It stands', 'Start', 'It starts', 'Work', 'It works',
-    'Build', 'It builds', 'Sit', 'It sits', 'Run', 'It runs', 'Test', 'It tests', 'Power', 'Powered', 'Keep', 'It keeps', 'Leave', 'It leaves', 'It was left'])('%s it on the bag: a mat', (said) => expect(findSlip(`${said} it on the bag.`, 'bag as mat')?.words).toBe('on the bag'));
-  it.each(['The moisture card on the bag is green.', 'A sticker hangs over the bag.', 'The zip goes across the bag.'])('not laid: %s', (said) => expect(findSlip(said, 'bag as mat')).toBeUndefined());
-  it.each(['The board goes upon the bag.'])('laid in one word: %s', (said) => expect(findSlip(said, 'bag as mat')).toBeDefined());
+  it.each([
+    'Lay',
+    'The card lays',
+    'It is laid',
+    'It is lying',
+    'It lies',
+    'Let it lie',
+    'Put',
+    'It puts',
+    'Place',
+    'It places',
+    'It is placed',
+    'Set',
+    'It sets',
+    'Let it rest',
+    'It rests',
+    'Stand',
+    'It stands',
+    'Start',
+    'It starts',
+    'Work',
+    'It works',
+    'Build',
+    'It builds',
+    'Sit',
+    'It sits',
+    'Run',
+    'It runs',
+    'Test',
+    'It tests',
+    'Power',
+    'Powered',
+    'Keep',
+    'It keeps',
+    'Leave',
+    'It leaves',
+    'It was left',
+  ])('%s it on the bag: a mat', (said) =>
+    expect(findSlip(`${said} it on the bag.`, 'bag as mat')?.words).toBe('on the bag'),
+  );
+  it.each(['The moisture card on the bag is green.', 'A sticker hangs over the bag.', 'The zip goes across the bag.'])(
+    'not laid: %s',
+    (said) => expect(findSlip(said, 'bag as mat')).toBeUndefined(),
+  );
+  it.each(['The board goes upon the bag.'])('laid in one word: %s', (said) =>
+    expect(findSlip(said, 'bag as mat')).toBeDefined(),
+  );
 
-  it.each(['lever', 'latch', 'arm', 'frame', 'load plate', 'load  plate', 'retention', 'cover', 'cap', 'cooler', 'memory', 'module', 'modules', 'bracket', 'pad', 'film', 'tape', 'heatsink', 'heat sink'])(
-    'the %s presses the processor: no slip', (thing) => expect(findSlip(`Then the ${thing} presses the processor.`, 'processor pressed')).toBeUndefined());
-  it.each(['Lever presses the processor.', 'Lever down; it presses the processor.', 'Lower the frame; it  presses the processor down.', 'The processor is pressed by the lever.', 'The processor is pressed  by  its frame.', ' If you press the processor.', 'Look.  Whoever presses the processor.'])(
-    'no slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeUndefined());
-  it.each(['Lower the lever and press the processor.', 'Lower the lever AND press the processor.', 'The processor is pressed down; hold it by its edges.', 'Do not force it but press the processor.', 'Never lean on it then press the processor.',
-    'Press the processor with no fear.', 'It bends a little when you press the processor.', 'Look at how it bends when you press the processor.', 'Lever up. Put it straight and press the processor.', 'It presses the processor.',
-    'It presses the processor, then lower the lever.'])('a slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeDefined());
+  it.each([
+    'lever',
+    'latch',
+    'arm',
+    'frame',
+    'load plate',
+    'load  plate',
+    'retention',
+    'cover',
+    'cap',
+    'cooler',
+    'memory',
+    'module',
+    'modules',
+    'bracket',
+    'pad',
+    'film',
+    'tape',
+    'heatsink',
+    'heat sink',
+  ])('the %s presses the processor: no slip', (thing) =>
+    expect(findSlip(`Then the ${thing} presses the processor.`, 'processor pressed')).toBeUndefined(),
+  );
+  it.each([
+    'Lever presses the processor.',
+    'Lever down; it presses the processor.',
+    'Lower the frame; it  presses the processor down.',
+    'The processor is pressed by the lever.',
+    'The processor is pressed  by  its frame.',
+    ' If you press the processor.',
+    'Look.  Whoever presses the processor.',
+  ])('no slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeUndefined());
+  it.each([
+    'Lower the lever and press the processor.',
+    'Lower the lever AND press the processor.',
+    'The processor is pressed down; hold it by its edges.',
+    'Do not force it but press the processor.',
+    'Never lean on it then press the processor.',
+    'Press the processor with no fear.',
+    'It bends a little when you press the processor.',
+    'Look at how it bends when you press the processor.',
+    'Lever up. Put it straight and press the processor.',
+    'It presses the processor.',
+    'It presses the processor, then lower the lever.',
+  ])('a slip: %s', (said) => expect(findSlip(said, 'processor pressed')).toBeDefined());
 
-  it.each(['processor', 'CPU', 'contacts', 'pin', 'gold', 'lands', 'vacuum', 'Hoover', 'bags', 'hot', 'stress', 'load', 'running', 'test'])('a note with “%s” may hold a slip', (word) => expect(mayHoldSlip(`Mind the ${word}.`)).toBe(true));
+  it.each([
+    'processor',
+    'CPU',
+    'contacts',
+    'pin',
+    'gold',
+    'lands',
+    'vacuum',
+    'Hoover',
+    'bags',
+    'hot',
+    'stress',
+    'load',
+    'running',
+    'test',
+  ])('a note with “%s” may hold a slip', (word) => expect(mayHoldSlip(`Mind the ${word}.`)).toBe(true));
 
   it('a note without any of them holds none, unless its step fits the processor', () => {
     expect(mayHoldSlip('Tighten the screws.')).toBe(false);
@@ -316,18 +477,51 @@ describe('each word of the lists', () => {
   });
 
   it('tells where the words stand, behind an aside too', () => {
-    expect(findSlip('Not, mind you, gently: press the processor down.', 'processor pressed')).toEqual({ words: 'press the processor', start: 23, end: 42 });
+    expect(findSlip('Not, mind you, gently: press the processor down.', 'processor pressed')).toEqual({
+      words: 'press the processor',
+      start: 23,
+      end: 42,
+    });
   });
 
-  it.each(['Touch the pin.', 'Hold it by the pins.'])('touched: %s', (said) => expect(findSlip(said, 'contacts touched')).toBeDefined());
-  it.each(['Wipe the contacts with contact cleaner.', 'Wipe the contacts with contact  cleaner.', 'Wipe the contacts with alcohol.', 'Wipe the contacts with a swab.'])('cleaned: %s', (said) => expect(findSlip(said, 'contacts touched')).toBeUndefined());
-  it.each(['Vacuum cleaners stay outside.', 'The vacuum cleaner stays outside.', 'The vacuum cleaner is kept outside.', 'He keeps the vacuum cleaner outside.'])('kept away: %s', (said) => expect(findSlip(said, 'vacuum cleaner')).toBeUndefined());
+  it.each(['Touch the pin.', 'Hold it by the pins.'])('touched: %s', (said) =>
+    expect(findSlip(said, 'contacts touched')).toBeDefined(),
+  );
+  it.each([
+    'Wipe the contacts with contact cleaner.',
+    'Wipe the contacts with contact  cleaner.',
+    'Wipe the contacts with alcohol.',
+    'Wipe the contacts with a swab.',
+  ])('cleaned: %s', (said) => expect(findSlip(said, 'contacts touched')).toBeUndefined());
+  it.each([
+    'Vacuum cleaners stay outside.',
+    'The vacuum cleaner stays outside.',
+    'The vacuum cleaner is kept outside.',
+    'He keeps the vacuum cleaner outside.',
+  ])('kept away: %s', (said) => expect(findSlip(said, 'vacuum cleaner')).toBeUndefined());
 
-  it.each(['Lift the lever. Press it  down  into  the  socket.', 'Lift the lever. Press it in the socket.', 'Lift the lever. Press it into its socket.'])('into the socket: %s', (said) => expect(findSlip(said, 'processor pressed', true)).toBeDefined());
-  it.each(['Lift the lever. Press it, and slide the memory into the socket.'])('elsewhere: %s', (said) => expect(findSlip(said, 'processor pressed', true)).toBeUndefined());
+  it.each([
+    'Lift the lever. Press it  down  into  the  socket.',
+    'Lift the lever. Press it in the socket.',
+    'Lift the lever. Press it into its socket.',
+  ])('into the socket: %s', (said) => expect(findSlip(said, 'processor pressed', true)).toBeDefined());
+  it.each(['Lift the lever. Press it, and slide the memory into the socket.'])('elsewhere: %s', (said) =>
+    expect(findSlip(said, 'processor pressed', true)).toBeUndefined(),
+  );
 
   it.each<[string, boolean]>([
-    ['Swap the coincell.', true], ['Swap the coin-cell.', true], ['Swap the button batteries.', true], ['Swap the clock battery.', true], ['Swap the CMOS  battery.', true], ['Swap CMOS batteries.', true], ['Swap the CR20 clip.', false], ['Swap the CR2 cell.', false], ['Swap the CRxyzw cell.', false],
-    ['The coin cells stay in.', false], ['The coin cell stays in.', false], ['The coin cell was left in.', false], ['He leaves the coin cell in.', false],
+    ['Swap the coincell.', true],
+    ['Swap the coin-cell.', true],
+    ['Swap the button batteries.', true],
+    ['Swap the clock battery.', true],
+    ['Swap the CMOS  battery.', true],
+    ['Swap CMOS batteries.', true],
+    ['Swap the CR20 clip.', false],
+    ['Swap the CR2 cell.', false],
+    ['Swap the CRxyzw cell.', false],
+    ['The coin cells stay in.', false],
+    ['The coin cell stays in.', false],
+    ['The coin cell was left in.', false],
+    ['He leaves the coin cell in.', false],
   ])('“%s” handles a cell: %s', (text, does) => expect(handlesCell(text)).toBe(does));
 });

@@ -5,14 +5,37 @@ import type { Connector } from '../../../server/src/core/trade/connectors';
 
 /** Connector, power at 12 V, rails as voltage × contacts: low to high current. */
 const ROWS: [Connector, [number, number], [number, number, number, number][]][] = [
-  ['24-pin', [144, 192], [[12, 2, 12, 16], [5, 5, 30, 40], [3.3, 4, 24, 32]]],
+  [
+    '24-pin',
+    [144, 192],
+    [
+      [12, 2, 12, 16],
+      [5, 5, 30, 40],
+      [3.3, 4, 24, 32],
+    ],
+  ],
   ['EPS 8-pin', [288, 384], [[12, 4, 24, 32]]],
   ['EPS 4-pin', [144, 192], [[12, 2, 12, 16]]],
   ['PCIe 6-pin', [75, 75], [[12, 2, 6.75, 6.75]]],
   ['PCIe 8-pin', [150, 150], [[12, 3, 13.5, 13.5]]],
   ['16-pin', [600, 600], [[12, 6, 55, 55]]],
-  ['SATA power', [54, 54], [[12, 3, 4.5, 4.5], [5, 3, 4.5, 4.5], [3.3, 3, 4.5, 4.5]]],
-  ['peripheral 4-pin', [72, 96], [[12, 1, 6, 8], [5, 1, 6, 8]]],
+  [
+    'SATA power',
+    [54, 54],
+    [
+      [12, 3, 4.5, 4.5],
+      [5, 3, 4.5, 4.5],
+      [3.3, 3, 4.5, 4.5],
+    ],
+  ],
+  [
+    'peripheral 4-pin',
+    [72, 96],
+    [
+      [12, 1, 6, 8],
+      [5, 1, 6, 8],
+    ],
+  ],
 ];
 
 describe('connector ratings', () => {
@@ -20,10 +43,16 @@ describe('connector ratings', () => {
     const rating = CONNECTORS[connector];
     expect(rating.connector).toBe(connector);
     expect(rating.powerW).toEqual({ low, high });
-    expect(rating.rails).toEqual(rails.map(([voltageV, contacts, lowA, highA]) => ({
-      voltageV, contacts, currentA: { low: lowA, high: highA },
-    })));
-    expect(rating.source).toMatch(connector === 'SATA power' ? /^Serial ATA/ : /^ATX Version 3 .*doc\. 336521, (section|table)/);
+    expect(rating.rails).toEqual(
+      rails.map(([voltageV, contacts, lowA, highA]) => ({
+        voltageV,
+        contacts,
+        currentA: { low: lowA, high: highA },
+      })),
+    );
+    expect(rating.source).toMatch(
+      connector === 'SATA power' ? /^Serial ATA/ : /^ATX Version 3 .*doc\. 336521, (section|table)/,
+    );
   });
 
   it('holds nothing else', () => {

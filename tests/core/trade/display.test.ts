@@ -1,20 +1,52 @@
 // Displays: spellings, bits, payloads, verdicts.
 import { describe, expect, it } from 'vitest';
 import {
-  DISPLAY_LINKS, MARGINAL_SHARE, USUAL_REFRESH_HZ, bitsPerPixel, highestRefreshHz, linkVerdict, parseDisplayLink, parseMode, pictureGbps, requiredGbps,
+  DISPLAY_LINKS,
+  MARGINAL_SHARE,
+  USUAL_REFRESH_HZ,
+  bitsPerPixel,
+  highestRefreshHz,
+  linkVerdict,
+  parseDisplayLink,
+  parseMode,
+  pictureGbps,
+  requiredGbps,
 } from '../../../server/src/core/trade/display';
 import type { Picture } from '../../../server/src/core/trade/display';
 
 describe('parseMode', () => {
   it.each([
-    ['3840x2160 @ 120 Hz', 3840, 2160, 120], ['3840×2160@60hz', 3840, 2160, 60], [' 1920 x 1080  @  59.94 Hz ', 1920, 1080, 59.94],
-    ['80x25 @ 1 Hz', 80, 25, 1], ['15360x8640 @ 60 Hz', 15360, 8640, 60], ['3840X2160 @ 144 HZ', 3840, 2160, 144],
-  ])('reads %s', (text, widthPx, heightPx, refreshHz) => expect(parseMode(text)).toEqual({ widthPx, heightPx, refreshHz }));
+    ['3840x2160 @ 120 Hz', 3840, 2160, 120],
+    ['3840×2160@60hz', 3840, 2160, 60],
+    [' 1920 x 1080  @  59.94 Hz ', 1920, 1080, 59.94],
+    ['80x25 @ 1 Hz', 80, 25, 1],
+    ['15360x8640 @ 60 Hz', 15360, 8640, 60],
+    ['3840X2160 @ 144 HZ', 3840, 2160, 144],
+  ])('reads %s', (text, widthPx, heightPx, refreshHz) =>
+    expect(parseMode(text)).toEqual({ widthPx, heightPx, refreshHz }),
+  );
 
   it.each([
-    '', '3840x2160', '3840x2160 @ 120', '3840x2160 120 Hz', '3840 @ 60 Hz', '4K @ 60 Hz', '3840x2160 @ 0 Hz', '3840x2160 @ 0.5 Hz', '3840x2160 @ 60 kHz',
-    '00x2160 @ 60 Hz', '3840x00 @ 60 Hz', '3840x2160 @ 60. Hz', '3840x2160 @ -60 Hz', 'a 3840x2160 @ 60 Hz', '3840x2160 @ 60 Hz b', '384000x2160 @ 60 Hz', '3840x2160 @ 6000 Hz',
-    '3840x216000 @ 60 Hz', '38 40x2160 @ 60 Hz', '3840x2160 @ 1 20 Hz',
+    '',
+    '3840x2160',
+    '3840x2160 @ 120',
+    '3840x2160 120 Hz',
+    '3840 @ 60 Hz',
+    '4K @ 60 Hz',
+    '3840x2160 @ 0 Hz',
+    '3840x2160 @ 0.5 Hz',
+    '3840x2160 @ 60 kHz',
+    '00x2160 @ 60 Hz',
+    '3840x00 @ 60 Hz',
+    '3840x2160 @ 60. Hz',
+    '3840x2160 @ -60 Hz',
+    'a 3840x2160 @ 60 Hz',
+    '3840x2160 @ 60 Hz b',
+    '384000x2160 @ 60 Hz',
+    '3840x2160 @ 6000 Hz',
+    '3840x216000 @ 60 Hz',
+    '38 40x2160 @ 60 Hz',
+    '3840x2160 @ 1 20 Hz',
   ])('leaves %j undefined', (text) => expect(parseMode(text)).toBeUndefined());
 });
 
@@ -32,10 +64,19 @@ describe('bitsPerPixel', () => {
 describe('links', () => {
   it('lists every link by name, with its payload', () => {
     expect(DISPLAY_LINKS.map((link) => [link.name, Number(link.payloadGbps.toFixed(3))])).toEqual([
-      ['DisplayPort RBR', 5.184], ['DisplayPort HBR', 8.64], ['DisplayPort HBR2', 17.28], ['DisplayPort HBR3', 25.92],
-      ['DisplayPort UHBR10', 38.684], ['DisplayPort UHBR13.5', 52.223], ['DisplayPort UHBR20', 77.368],
-      ['HDMI 1.4', 8.16], ['HDMI 2.0', 14.4],
-      ['HDMI 2.1 FRL 24', 21.333], ['HDMI 2.1 FRL 32', 28.444], ['HDMI 2.1 FRL 40', 35.556], ['HDMI 2.1 FRL 48', 42.667],
+      ['DisplayPort RBR', 5.184],
+      ['DisplayPort HBR', 8.64],
+      ['DisplayPort HBR2', 17.28],
+      ['DisplayPort HBR3', 25.92],
+      ['DisplayPort UHBR10', 38.684],
+      ['DisplayPort UHBR13.5', 52.223],
+      ['DisplayPort UHBR20', 77.368],
+      ['HDMI 1.4', 8.16],
+      ['HDMI 2.0', 14.4],
+      ['HDMI 2.1 FRL 24', 21.333],
+      ['HDMI 2.1 FRL 32', 28.444],
+      ['HDMI 2.1 FRL 40', 35.556],
+      ['HDMI 2.1 FRL 48', 42.667],
     ]);
   });
 
@@ -48,8 +89,19 @@ describe('links', () => {
   });
 
   it.each([
-    '', 'DisplayPort', 'DisplayPort 1.4', 'DisplayPort HBR4', 'DisplayPort HBR2 x3', 'DisplayPort HBR2 x', 'DisplayPort HBR4 x2', 'HDMI', 'HDMI 2.1', 'HDMI 2.0 x2',
-    'DisplayPort HBR2 x2 x2', 'my DisplayPort HBR2 x2', 'DisplayPort HBR2 x2 lanes',
+    '',
+    'DisplayPort',
+    'DisplayPort 1.4',
+    'DisplayPort HBR4',
+    'DisplayPort HBR2 x3',
+    'DisplayPort HBR2 x',
+    'DisplayPort HBR4 x2',
+    'HDMI',
+    'HDMI 2.1',
+    'HDMI 2.0 x2',
+    'DisplayPort HBR2 x2 x2',
+    'my DisplayPort HBR2 x2',
+    'DisplayPort HBR2 x2 lanes',
   ])('leaves %j undefined', (text) => expect(parseDisplayLink(text)).toBeUndefined());
 });
 

@@ -1,7 +1,13 @@
 // Badges between and outside their points, wall power, cost.
 import { describe, expect, it } from 'vitest';
 import {
-  badgeEfficiency, badgeMains, BADGES, energyKWh, measuredEfficiency, runningCost, wallPowerW,
+  badgeEfficiency,
+  badgeMains,
+  BADGES,
+  energyKWh,
+  measuredEfficiency,
+  runningCost,
+  wallPowerW,
 } from '../../../server/src/core/trade/efficiency';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
@@ -41,8 +47,15 @@ describe('badges', () => {
   });
 
   it.each([
-    [0, undefined], [89.9, undefined], [90, '115 V'], [135, '115 V'], [135.1, undefined],
-    [179.9, undefined], [180, '230 V'], [265, '230 V'], [265.1, undefined],
+    [0, undefined],
+    [89.9, undefined],
+    [90, '115 V'],
+    [135, '115 V'],
+    [135.1, undefined],
+    [179.9, undefined],
+    [180, '230 V'],
+    [265, '230 V'],
+    [265.1, undefined],
   ])('%f V belong to table %s', (mainsV, table) => expect(badgeMains(mainsV)).toBe(table));
 
   it('refuse a mains that cannot be', () => expectRefusesBad('notNegative', 'mains voltage (V)', badgeMains));
@@ -79,16 +92,29 @@ describe('from the wall', () => {
 });
 
 describe('measured points', () => {
-  const points = [{ loadPercent: 50, efficiencyPercent: 92 }, { loadPercent: 20, efficiencyPercent: 90 }, { loadPercent: 100, efficiencyPercent: 88 }];
+  const points = [
+    { loadPercent: 50, efficiencyPercent: 92 },
+    { loadPercent: 20, efficiencyPercent: 90 },
+    { loadPercent: 100, efficiencyPercent: 88 },
+  ];
 
-  it.each([[20, 0.9], [35, 0.91], [50, 0.92], [75, 0.9], [100, 0.88]])('give a straight line at %i %%', (load, efficiency) => {
+  it.each([
+    [20, 0.9],
+    [35, 0.91],
+    [50, 0.92],
+    [75, 0.9],
+    [100, 0.88],
+  ])('give a straight line at %i %%', (load, efficiency) => {
     expect(measuredEfficiency(points, load).low).toBeCloseTo(efficiency, 12);
     expect(measuredEfficiency(points, load).high).toBeCloseTo(efficiency, 12);
   });
 
-  it.each([0, 19.9, 100.1])('say nothing at %d %%', (load) => expect(measuredEfficiency(points, load)).toEqual(NOTHING));
+  it.each([0, 19.9, 100.1])('say nothing at %d %%', (load) =>
+    expect(measuredEfficiency(points, load)).toEqual(NOTHING),
+  );
 
   it('say nothing where there are none', () => expect(measuredEfficiency([], 50)).toEqual(NOTHING));
 
-  it('refuse a load that cannot be', () => expectRefusesBad('notNegative', 'load (%)', (value) => measuredEfficiency(points, value)));
+  it('refuse a load that cannot be', () =>
+    expectRefusesBad('notNegative', 'load (%)', (value) => measuredEfficiency(points, value)));
 });

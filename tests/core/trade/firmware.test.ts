@@ -1,7 +1,12 @@
 // Firmware versions: list order, natural order, and what stays incomparable.
 import { describe, expect, it } from 'vitest';
 import {
-  compareByList, compareBySpelling, compareVersions, sameFileOnFat, spellingFollowsList, versionPattern,
+  compareByList,
+  compareBySpelling,
+  compareVersions,
+  sameFileOnFat,
+  spellingFollowsList,
+  versionPattern,
 } from '../../../server/src/core/trade/firmware';
 
 describe('compareByList', () => {
@@ -22,17 +27,40 @@ describe('compareByList', () => {
 
 describe('compareBySpelling', () => {
   it.each([
-    ['1.08', '1.20', -1], ['1.20', '1.08', 1], ['1.8', '1.10', -1], ['1.08', '1.8', 0], ['F9', 'F10', -1], ['F22', 'F4', 1], ['7', '7', 0],
-    ['2.0.1', '2.0.10', -1], ['P1.20', 'P1.30', -1], ['1.20-beta2', '1.21-beta1', -1], ['1.20-beta2', '1.20-beta10', -1],
-    ['00100', '99', 1], ['12', '13', -1], ['13', '12', 1], ['0', '00', 0], ['0', '1', -1],
-    ['10000000000000000001', '10000000000000000002', -1], ['1.20 Beta', '1.30 Beta', -1], ['F22b', 'F23b', -1],
+    ['1.08', '1.20', -1],
+    ['1.20', '1.08', 1],
+    ['1.8', '1.10', -1],
+    ['1.08', '1.8', 0],
+    ['F9', 'F10', -1],
+    ['F22', 'F4', 1],
+    ['7', '7', 0],
+    ['2.0.1', '2.0.10', -1],
+    ['P1.20', 'P1.30', -1],
+    ['1.20-beta2', '1.21-beta1', -1],
+    ['1.20-beta2', '1.20-beta10', -1],
+    ['00100', '99', 1],
+    ['12', '13', -1],
+    ['13', '12', 1],
+    ['0', '00', 0],
+    ['0', '1', -1],
+    ['10000000000000000001', '10000000000000000002', -1],
+    ['1.20 Beta', '1.30 Beta', -1],
+    ['F22b', 'F23b', -1],
   ] as const)('%s against %s', (a, b, order) => {
     expect(compareBySpelling(a, b)).toBe(order);
     expect(compareBySpelling(b, a)).toBe(order === 0 ? 0 : -order);
   });
 
   it.each([
-    ['1.08', '1.8.1'], ['F22', '1.22'], ['F22', 'f22'], ['alpha', 'beta'], ['1.20', '1.20 Beta'], ['', '1'], ['F22', 'F22b'], ['F22a', 'F22b'], ['F22B', 'F23'],
+    ['1.08', '1.8.1'],
+    ['F22', '1.22'],
+    ['F22', 'f22'],
+    ['alpha', 'beta'],
+    ['1.20', '1.20 Beta'],
+    ['', '1'],
+    ['F22', 'F22b'],
+    ['F22a', 'F22b'],
+    ['F22B', 'F23'],
   ])('leaves %s against %s undefined', (a, b) => {
     expect(compareBySpelling(a, b)).toBeUndefined();
     expect(compareBySpelling(b, a)).toBeUndefined();
@@ -85,8 +113,14 @@ describe('compareVersions', () => {
 describe('sameFileOnFat', () => {
   // Microsoft FAT32 File System Specification 1.03: short names are stored in upper case; long names keep theirs.
   it.each([
-    ['B7.CAP', 'b7.cap', true], ['b7forge1.cap', 'B7FORGE1.CAP', true], ['NOEXT', 'noext', true], ['B7.CAP', 'B8.CAP', false],
-    ['b7-forge-x.cap', 'B7-FORGE-X.CAP', false], ['b7-forge-x.cap', 'b7-forge-x.cap', true], ['b7.caps', 'B7.CAPS', false], ['b 7.cap', 'B 7.CAP', false],
+    ['B7.CAP', 'b7.cap', true],
+    ['b7forge1.cap', 'B7FORGE1.CAP', true],
+    ['NOEXT', 'noext', true],
+    ['B7.CAP', 'B8.CAP', false],
+    ['b7-forge-x.cap', 'B7-FORGE-X.CAP', false],
+    ['b7-forge-x.cap', 'b7-forge-x.cap', true],
+    ['b7.caps', 'B7.CAPS', false],
+    ['b 7.cap', 'B 7.CAP', false],
   ])('%s and %s: %s', (a, b, same) => {
     expect(sameFileOnFat(a, b)).toBe(same);
   });

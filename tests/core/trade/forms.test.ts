@@ -1,22 +1,49 @@
 // Forms: board sizes and holes, cards, supplies, drives, fans, radiators.
 import { describe, expect, it } from 'vitest';
 import {
-  ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, FAN_HOLE_PITCH_MM, HOLE_POSITIONS, SUPPLY_FORMS, caseTakesBoard, fanHolePitchMm,
-  isVagueBoardSize, parseBoardSize, radiatorClass, standoffsOffHoles, standoffsUnderBareBoard,
+  ALL_HOLES,
+  BOARD_HOLES,
+  BOARD_OUTLINES,
+  FAN_HOLE_PITCH_MM,
+  HOLE_POSITIONS,
+  SUPPLY_FORMS,
+  caseTakesBoard,
+  fanHolePitchMm,
+  isVagueBoardSize,
+  parseBoardSize,
+  radiatorClass,
+  standoffsOffHoles,
+  standoffsUnderBareBoard,
 } from '../../../server/src/core/trade/forms';
 import type { BoardSize } from '../../../server/src/core/trade/forms';
 
 describe('board sizes', () => {
   it.each([
-    ['ATX', 'ATX'], ['atx', 'ATX'], ['microATX', 'microATX'], ['Micro-ATX', 'microATX'], ['micro ATX', 'microATX'], ['mATX', 'microATX'], ['uATX', 'microATX'],
-    ['µATX', 'microATX'], ['Mini-ITX', 'Mini-ITX'], ['mini ITX', 'Mini-ITX'], ['mITX', 'Mini-ITX'], ['SSI-EEB', 'SSI-EEB'], ['SSI EEB', 'SSI-EEB'], ['EEB', 'SSI-EEB'],
+    ['ATX', 'ATX'],
+    ['atx', 'ATX'],
+    ['microATX', 'microATX'],
+    ['Micro-ATX', 'microATX'],
+    ['micro ATX', 'microATX'],
+    ['mATX', 'microATX'],
+    ['uATX', 'microATX'],
+    ['µATX', 'microATX'],
+    ['Mini-ITX', 'Mini-ITX'],
+    ['mini ITX', 'Mini-ITX'],
+    ['mITX', 'Mini-ITX'],
+    ['SSI-EEB', 'SSI-EEB'],
+    ['SSI EEB', 'SSI-EEB'],
+    ['EEB', 'SSI-EEB'],
   ])('reads %s', (text, size) => expect(parseBoardSize(text)).toBe(size));
 
-  it.each(['', 'E-ATX', 'XL-ATX', 'Mini-ATX', 'ITX', 'constructor'])('leaves %j undefined', (text) => expect(parseBoardSize(text)).toBeUndefined());
+  it.each(['', 'E-ATX', 'XL-ATX', 'Mini-ATX', 'ITX', 'constructor'])('leaves %j undefined', (text) =>
+    expect(parseBoardSize(text)).toBeUndefined(),
+  );
 
   it('knows which names are vague', () => {
-    for (const text of ['E-ATX', 'EATX', 'e-atx', 'Extended ATX', ' E-ATX ']) expect(isVagueBoardSize(text), text).toBe(true);
-    for (const text of ['ATX', 'microATX', 'E-ATX 330', 'my E-ATX', '']) expect(isVagueBoardSize(text), text).toBe(false);
+    for (const text of ['E-ATX', 'EATX', 'e-atx', 'Extended ATX', ' E-ATX '])
+      expect(isVagueBoardSize(text), text).toBe(true);
+    for (const text of ['ATX', 'microATX', 'E-ATX 330', 'my E-ATX', ''])
+      expect(isVagueBoardSize(text), text).toBe(false);
   });
 
   it('puts a smaller size where a larger goes', () => {
@@ -49,7 +76,10 @@ describe('standoffs', () => {
 
   it('finds those off the holes of a board with holes of its own', () => {
     const outline = { widthMm: 305, depthMm: 277 };
-    expect(standoffsOffHoles(ALL_HOLES, ['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'], outline)).toEqual(['R', 'S']);
+    expect(standoffsOffHoles(ALL_HOLES, ['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'], outline)).toEqual([
+      'R',
+      'S',
+    ]);
     expect(standoffsOffHoles(['B', 'K'], [], { widthMm: 209.55, depthMm: 10.16 })).toEqual(['B']);
     expect(standoffsOffHoles(['B'], [], { widthMm: 209.5, depthMm: 10.16 })).toEqual([]);
     expect(standoffsOffHoles(['B'], [], { widthMm: 209.55, depthMm: 10.1 })).toEqual([]);
@@ -69,7 +99,11 @@ describe('standoffs', () => {
 describe('cards, supplies, drives', () => {
   it('lists bodies', () => {
     expect(SUPPLY_FORMS['SFX-L']).toEqual({ widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false });
-    expect(Object.entries(SUPPLY_FORMS).filter(([, body]) => body.oftenDeeper).map(([form]) => form)).toEqual(['ATX']);
+    expect(
+      Object.entries(SUPPLY_FORMS)
+        .filter(([, body]) => body.oftenDeeper)
+        .map(([form]) => form),
+    ).toEqual(['ATX']);
   });
 });
 
@@ -82,10 +116,19 @@ describe('fans and radiators', () => {
   });
 
   it.each([
-    [120, 1, 120], [240, 2, 120], [360, 3, 120], [480, 4, 120], [140, 1, 140], [280, 2, 140], [420, 3, 140], [560, 4, 140],
+    [120, 1, 120],
+    [240, 2, 120],
+    [360, 3, 120],
+    [480, 4, 120],
+    [140, 1, 140],
+    [280, 2, 140],
+    [420, 3, 140],
+    [560, 4, 140],
   ])('%i is %i fans of %i', (nominal, fans, frameMm) => expect(radiatorClass(nominal)).toEqual({ fans, frameMm }));
 
-  it.each([1, 100, 200, 275, 600, 700, 840])('%i is no row of fans', (nominal) => expect(radiatorClass(nominal)).toBeUndefined());
+  it.each([1, 100, 200, 275, 600, 700, 840])('%i is no row of fans', (nominal) =>
+    expect(radiatorClass(nominal)).toBeUndefined(),
+  );
 
   it('refuses what is no length', () => {
     expect(() => radiatorClass(0)).toThrow(/nominalMm must be/);

@@ -1,8 +1,16 @@
 // The chain and the paste.
 import { describe, expect, it } from 'vitest';
 import {
-  BOND_LINE_UM, chainKPerW, filmResistanceKPerW, gapVolumeMm3, GRAINS_MM3, halfSphereDiameterMm, PASTE_EXCESS, powerAtLimitW,
-  resistanceAllowedKPerW, steadyTemperatureC,
+  BOND_LINE_UM,
+  chainKPerW,
+  filmResistanceKPerW,
+  gapVolumeMm3,
+  GRAINS_MM3,
+  halfSphereDiameterMm,
+  PASTE_EXCESS,
+  powerAtLimitW,
+  resistanceAllowedKPerW,
+  steadyTemperatureC,
 } from '../../../server/src/core/trade/heat';
 import { expectRefusesBad } from './refuses';
 
@@ -64,7 +72,9 @@ describe('paste', () => {
 
   it('as grains', () => {
     expect(GRAINS_MM3).toEqual({
-      'rice grain': { low: 12, high: 27 }, 'dry pea': { low: 150, high: 150 }, 'fresh pea': { low: 420, high: 500 },
+      'rice grain': { low: 12, high: 27 },
+      'dry pea': { low: 150, high: 150 },
+      'fresh pea': { low: 420, high: 500 },
     });
   });
 });

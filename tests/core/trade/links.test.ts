@@ -1,8 +1,20 @@
 // Links: every row of the tables, every spelling, every refusal.
 import { describe, expect, it } from 'vitest';
 import {
-  LINK_SPELLINGS, PCIE_GENERATIONS, PCIE_WIDTHS, SATA_GENERATIONS, USB_RATE_NAMES, lineRateGbps, linkRateBytesPerSecond, linkSpelling,
-  parseLink, pcieLineRateGbps, pcieRateBytesPerSecond, sataRateBytesPerSecond, trainedRateBytesPerSecond, usbRateBytesPerSecond,
+  LINK_SPELLINGS,
+  PCIE_GENERATIONS,
+  PCIE_WIDTHS,
+  SATA_GENERATIONS,
+  USB_RATE_NAMES,
+  lineRateGbps,
+  linkRateBytesPerSecond,
+  linkSpelling,
+  parseLink,
+  pcieLineRateGbps,
+  pcieRateBytesPerSecond,
+  sataRateBytesPerSecond,
+  trainedRateBytesPerSecond,
+  usbRateBytesPerSecond,
 } from '../../../server/src/core/trade/links';
 import type { PcieLink } from '../../../server/src/core/trade/links';
 
@@ -10,13 +22,23 @@ const pcie = (generation: number, lanes: number): PcieLink => ({ bus: 'PCIe', ge
 
 describe('rates', () => {
   it('names the transfer rate and coding of each PCIe generation', () => {
-    expect([...PCIE_GENERATIONS].map(([generation, row]) => [generation, row.gigatransfersPerSecond, row.coding])).toEqual([
-      [1, 2.5, '8b/10b'], [2, 5, '8b/10b'], [3, 8, '128b/130b'], [4, 16, '128b/130b'], [5, 32, '128b/130b'],
+    expect(
+      [...PCIE_GENERATIONS].map(([generation, row]) => [generation, row.gigatransfersPerSecond, row.coding]),
+    ).toEqual([
+      [1, 2.5, '8b/10b'],
+      [2, 5, '8b/10b'],
+      [3, 8, '128b/130b'],
+      [4, 16, '128b/130b'],
+      [5, 32, '128b/130b'],
       [6, 64, 'flit 236 of 256 bytes'],
     ]);
     expect(PCIE_WIDTHS).toEqual([1, 2, 4, 8, 16]);
-    expect([...SATA_GENERATIONS].map(([generation, row]) => [generation, row.gigatransfersPerSecond, row.coding])).toEqual([
-      [1, 1.5, '8b/10b'], [2, 3, '8b/10b'], [3, 6, '8b/10b'],
+    expect(
+      [...SATA_GENERATIONS].map(([generation, row]) => [generation, row.gigatransfersPerSecond, row.coding]),
+    ).toEqual([
+      [1, 1.5, '8b/10b'],
+      [2, 3, '8b/10b'],
+      [3, 6, '8b/10b'],
     ]);
   });
 
@@ -129,10 +151,41 @@ describe('parseLink', () => {
   });
 
   const bad = [
-    '', 'PCIe', 'PCIe 5', 'PCIe x4', 'PCIe 0 x4', 'PCIe 7 x4', 'PCIe 5 x3', 'PCIe 5 x32', 'PCIe 5 x0', 'PCIe 5 x', 'PCIe 5.1 x4',
-    'PCIe 5 x4 x4', 'x PCIe 5 x4', 'PCIe 5 x160', 'SATA 0', 'SATA 4', 'SATA 3.1', 'eSATA', 'SATA 3 port', 'USB', 'USB 3', 'USB 3.2',
-    'USB 3.2 Gen 3', 'USB 9.0', 'USB4', 'USB4 30', 'USB4 40 GB/h', 'USB4 40 GBytes', 'my USB4 40', 'my USB 2.0', 'USB 2.0 port', 'NVMe',
-    'constructor', '__proto__', 'USB constructor',
+    '',
+    'PCIe',
+    'PCIe 5',
+    'PCIe x4',
+    'PCIe 0 x4',
+    'PCIe 7 x4',
+    'PCIe 5 x3',
+    'PCIe 5 x32',
+    'PCIe 5 x0',
+    'PCIe 5 x',
+    'PCIe 5.1 x4',
+    'PCIe 5 x4 x4',
+    'x PCIe 5 x4',
+    'PCIe 5 x160',
+    'SATA 0',
+    'SATA 4',
+    'SATA 3.1',
+    'eSATA',
+    'SATA 3 port',
+    'USB',
+    'USB 3',
+    'USB 3.2',
+    'USB 3.2 Gen 3',
+    'USB 9.0',
+    'USB4',
+    'USB4 30',
+    'USB4 40 GB/h',
+    'USB4 40 GBytes',
+    'my USB4 40',
+    'my USB 2.0',
+    'USB 2.0 port',
+    'NVMe',
+    'constructor',
+    '__proto__',
+    'USB constructor',
   ];
   it.each(bad)('leaves %j undefined', (text) => expect(parseLink(text)).toBeUndefined());
 });
@@ -150,7 +203,13 @@ describe('spellings', () => {
 
   it('names each USB rate', () => {
     expect(USB_RATE_NAMES).toEqual([
-      'USB 2.0', 'USB 3.2 Gen 1', 'USB 3.2 Gen 2', 'USB 3.2 Gen 2x2', 'USB4 20', 'USB4 40', 'USB4 80',
+      'USB 2.0',
+      'USB 3.2 Gen 1',
+      'USB 3.2 Gen 2',
+      'USB 3.2 Gen 2x2',
+      'USB4 20',
+      'USB4 40',
+      'USB4 80',
     ]);
   });
 });

@@ -1,12 +1,27 @@
 // M.2: keys and sizes.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES, M2_KEYS, M2_LENGTHS_MM, M2_WIDTHS_MM, m2KeyFits, m2LanesAtMost, m2SizeCode, parseM2Keys, parseM2Size,
+  M2_CARRIES,
+  M2_KEYS,
+  M2_LENGTHS_MM,
+  M2_WIDTHS_MM,
+  m2KeyFits,
+  m2LanesAtMost,
+  m2SizeCode,
+  parseM2Keys,
+  parseM2Size,
 } from '../../../server/src/core/trade/m2';
 
 describe('keys', () => {
   it.each([
-    ['M', ['M']], ['b', ['B']], ['A', ['A']], ['E', ['E']], ['B+M', ['B', 'M']], ['m + b', ['B', 'M']], ['A+E', ['A', 'E']], [' e+a ', ['A', 'E']],
+    ['M', ['M']],
+    ['b', ['B']],
+    ['A', ['A']],
+    ['E', ['E']],
+    ['B+M', ['B', 'M']],
+    ['m + b', ['B', 'M']],
+    ['A+E', ['A', 'E']],
+    [' e+a ', ['A', 'E']],
   ])('reads %s', (text, keys) => expect(parseM2Keys(text)).toEqual(keys));
 
   it.each(['', 'C', 'A+M', 'B+E', 'M+M', 'A+B+M', 'B+', 'BM', 'toString'])('leaves %j undefined', (text) => {
@@ -43,12 +58,23 @@ describe('keys', () => {
 
 describe('sizes', () => {
   it.each([
-    ['2280', 22, 80], ['22110', 22, 110], [' 2230 ', 22, 30], ['3042', 30, 42], ['1216', 12, 16], ['1630', 16, 30], ['2226', 22, 26], ['2238', 22, 38], ['2260', 22, 60],
+    ['2280', 22, 80],
+    ['22110', 22, 110],
+    [' 2230 ', 22, 30],
+    ['3042', 30, 42],
+    ['1216', 12, 16],
+    ['1630', 16, 30],
+    ['2226', 22, 26],
+    ['2238', 22, 38],
+    ['2260', 22, 60],
   ])('reads %s', (text, widthMm, lengthMm) => expect(parseM2Size(text)).toEqual({ widthMm, lengthMm }));
 
-  it.each(['', '22', '228', '2281', '2380', '8022', '22080', '221100', 'x2280', '2280x', '22 80', '2280-S3-M'])('leaves %j undefined', (text) => {
-    expect(parseM2Size(text)).toBeUndefined();
-  });
+  it.each(['', '22', '228', '2281', '2380', '8022', '22080', '221100', 'x2280', '2280x', '22 80', '2280-S3-M'])(
+    'leaves %j undefined',
+    (text) => {
+      expect(parseM2Size(text)).toBeUndefined();
+    },
+  );
 
   it('writes a size back', () => {
     for (const code of ['2230', '2242', '2260', '2280', '22110']) expect(m2SizeCode(parseM2Size(code)!)).toBe(code);

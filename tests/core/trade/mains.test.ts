@@ -1,7 +1,13 @@
 // Circuits, backup, inlets.
 import { describe, expect, it } from 'vitest';
 import {
-  BACKUP_WAVE_WITH_ACTIVE_PFC, backupAtMostS, circuitPowerW, CONTINUOUS_RULES, continuousLimitW, INLETS, storedEnergyJ,
+  BACKUP_WAVE_WITH_ACTIVE_PFC,
+  backupAtMostS,
+  circuitPowerW,
+  CONTINUOUS_RULES,
+  continuousLimitW,
+  INLETS,
+  storedEnergyJ,
 } from '../../../server/src/core/trade/mains';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
@@ -19,11 +25,13 @@ describe('circuits', () => {
     expectRefusal(() => continuousLimitW(230, 10, 101), 'share of the breaker (%) must be between 0 and 100, not 101');
     expect(CONTINUOUS_RULES).toEqual({
       US: {
-        fractionOfBreaker: 0.8, source: 'NFPA 70, National Electrical Code, 210.20(A)',
+        fractionOfBreaker: 0.8,
+        source: 'NFPA 70, National Electrical Code, 210.20(A)',
         defersTo: 'the local electrical code and a licensed electrician',
       },
       elsewhere: {
-        fractionOfBreaker: undefined, source: 'the local electrical code',
+        fractionOfBreaker: undefined,
+        source: 'the local electrical code',
         defersTo: 'the local electrical code and a licensed electrician',
       },
     });
@@ -47,7 +55,9 @@ describe('backup', () => {
 describe('inlets', () => {
   it('hold the ranges', () => {
     expect(INLETS).toEqual({
-      '100-127 V': { leastV: 90, mostV: 135 }, '200-240 V': { leastV: 180, mostV: 265 }, '100-240 V': { leastV: 90, mostV: 265 },
+      '100-127 V': { leastV: 90, mostV: 135 },
+      '200-240 V': { leastV: 180, mostV: 265 },
+      '100-240 V': { leastV: 90, mostV: 265 },
     });
   });
 

@@ -1,8 +1,18 @@
 // Memory: names, rates, sums, shapes, channels.
 import { describe, expect, it } from 'vitest';
 import {
-  CHANNEL_DATA_BITS, DEVICE_WIDTHS_BITS, MODULE_KINDS, STANDARD_RATES_MTS, channelFill, isStandardRate, memoryBandwidthBytesPerSecond,
-  memoryBytes, moduleCapacityGiB, moduleClassFits, moduleName, rankCapacityGiB,
+  CHANNEL_DATA_BITS,
+  DEVICE_WIDTHS_BITS,
+  MODULE_KINDS,
+  STANDARD_RATES_MTS,
+  channelFill,
+  isStandardRate,
+  memoryBandwidthBytesPerSecond,
+  memoryBytes,
+  moduleCapacityGiB,
+  moduleClassFits,
+  moduleName,
+  rankCapacityGiB,
 } from '../../../server/src/core/trade/memory';
 import type { ModuleKind } from '../../../server/src/core/trade/memory';
 
@@ -22,8 +32,15 @@ describe('rates', () => {
 
 describe('names', () => {
   it.each([
-    ['DDR3', 800, 'PC3-6400'], ['DDR3', 1066, 'PC3-8500'], ['DDR3', 1333, 'PC3-10600'], ['DDR3', 1600, 'PC3-12800'], ['DDR3', 1866, 'PC3-14900'],
-    ['DDR4', 3733, 'PC4-29800'], ['DDR4', 3900, 'PC4-31200'], ['DDR4', 3467, 'PC4-27700'], ['DDR5', 6000, 'PC5-48000'],
+    ['DDR3', 800, 'PC3-6400'],
+    ['DDR3', 1066, 'PC3-8500'],
+    ['DDR3', 1333, 'PC3-10600'],
+    ['DDR3', 1600, 'PC3-12800'],
+    ['DDR3', 1866, 'PC3-14900'],
+    ['DDR4', 3733, 'PC4-29800'],
+    ['DDR4', 3900, 'PC4-31200'],
+    ['DDR4', 3467, 'PC4-27700'],
+    ['DDR5', 6000, 'PC5-48000'],
   ] as const)('%s-%i is %s', (type, rate, name) => expect(moduleName(type, rate)).toBe(name));
 
   it('cuts to whole hundreds', () => {
@@ -72,32 +89,65 @@ describe('modules', () => {
 });
 
 describe('channelFill', () => {
-  const channels = new Map([['A', ['A1', 'A2']], ['B', ['B1', 'B2']]]);
+  const channels = new Map([
+    ['A', ['A1', 'A2']],
+    ['B', ['B1', 'B2']],
+  ]);
 
   it('counts modules by channel', () => {
     expect(channelFill(channels, ['A2', 'B2'])).toEqual({
-      modules: [1, 1], channelsUsed: 2, mostInOneChannel: 1, balanced: true, strangers: [],
+      modules: [1, 1],
+      channelsUsed: 2,
+      mostInOneChannel: 1,
+      balanced: true,
+      strangers: [],
     });
     expect(channelFill(channels, ['A1', 'A2'])).toEqual({
-      modules: [2, 0], channelsUsed: 1, mostInOneChannel: 2, balanced: false, strangers: [],
+      modules: [2, 0],
+      channelsUsed: 1,
+      mostInOneChannel: 2,
+      balanced: false,
+      strangers: [],
     });
-    expect(channelFill(channels, ['A1', 'A2', 'B1'])).toMatchObject({ modules: [2, 1], balanced: false, mostInOneChannel: 2 });
-    expect(channelFill(channels, [])).toMatchObject({ modules: [0, 0], channelsUsed: 0, mostInOneChannel: 0, balanced: true });
+    expect(channelFill(channels, ['A1', 'A2', 'B1'])).toMatchObject({
+      modules: [2, 1],
+      balanced: false,
+      mostInOneChannel: 2,
+    });
+    expect(channelFill(channels, [])).toMatchObject({
+      modules: [0, 0],
+      channelsUsed: 0,
+      mostInOneChannel: 0,
+      balanced: true,
+    });
   });
 
   it('counts a slot named twice once, and keeps strangers', () => {
     expect(channelFill(channels, ['A2', 'A2', 'C1', 'C1'])).toEqual({
-      modules: [1, 0], channelsUsed: 1, mostInOneChannel: 1, balanced: false, strangers: ['C1'],
+      modules: [1, 0],
+      channelsUsed: 1,
+      mostInOneChannel: 1,
+      balanced: false,
+      strangers: ['C1'],
     });
     expect(channelFill(new Map(), ['A1'])).toEqual({
-      modules: [], channelsUsed: 0, mostInOneChannel: 0, balanced: true, strangers: ['A1'],
+      modules: [],
+      channelsUsed: 0,
+      mostInOneChannel: 0,
+      balanced: true,
+      strangers: ['A1'],
     });
   });
 });
 
 describe('amounts of memory', () => {
   it('counts each step as 1024', () => {
-    expect([memoryBytes(1, 1e3), memoryBytes(1, 1e6), memoryBytes(16, 1e9), memoryBytes(1, 1e12)]).toEqual([2 ** 10, 2 ** 20, 2 ** 34, 2 ** 40]);
+    expect([memoryBytes(1, 1e3), memoryBytes(1, 1e6), memoryBytes(16, 1e9), memoryBytes(1, 1e12)]).toEqual([
+      2 ** 10,
+      2 ** 20,
+      2 ** 34,
+      2 ** 40,
+    ]);
     expect(() => memoryBytes(1, 1e8)).toThrow(/unitBytes must be/);
   });
 

@@ -25,15 +25,68 @@ describe('sockets', () => {
 });
 
 describe('pinsOn', () => {
-  const board = ['LGA1851', 'LGA1700', 'Socket LGA775', 'FCLGA1151', 'LGA-1200', 'AM5', 'SP3', 'SP3r2', 'SP5', 'SP6', 'TR4', 'sTRX4', 'sWRX8', 'sTR5', 'Socket F (1207)', 'G34', 'C32'];
-  const processor = ['AM4', 'am3', 'AM3+', 'AM2', 'AM2+', 'FM1', 'FM2', 'FM2+', 'FS1', 'FS2', 'S1', '423', '478', '754', '939', '940', 'Socket A (Socket 462)', 'PGA988A', 'rPGA988B', 'mPGA604', 'PGA-132'];
+  const board = [
+    'LGA1851',
+    'LGA1700',
+    'Socket LGA775',
+    'FCLGA1151',
+    'LGA-1200',
+    'AM5',
+    'SP3',
+    'SP3r2',
+    'SP5',
+    'SP6',
+    'TR4',
+    'sTRX4',
+    'sWRX8',
+    'sTR5',
+    'Socket F (1207)',
+    'G34',
+    'C32',
+  ];
+  const processor = [
+    'AM4',
+    'am3',
+    'AM3+',
+    'AM2',
+    'AM2+',
+    'FM1',
+    'FM2',
+    'FM2+',
+    'FS1',
+    'FS2',
+    'S1',
+    '423',
+    '478',
+    '754',
+    '939',
+    '940',
+    'Socket A (Socket 462)',
+    'PGA988A',
+    'rPGA988B',
+    'mPGA604',
+    'PGA-132',
+  ];
   const none = ['BGA1515', 'Socket BGA1744', 'FCBGA1440', 'BGA-1528'];
 
   it.each(board)('%s: on the board', (socket) => expect(pinsOn(socket)).toBe('board'));
   it.each(processor)('%s: on the processor', (socket) => expect(pinsOn(socket)).toBe('processor'));
   it.each(none)('%s: nowhere', (socket) => expect(pinsOn(socket)).toBe('none'));
 
-  it.each(['', 'AM', 'AM6', 'LGA', 'PGA', 'BGA', 'XLGA1851', 'XYPGA12', 'XBGA1', 'Slot 1', 'Super Socket 7', '__proto__'])('%j: not known', (socket) => {
+  it.each([
+    '',
+    'AM',
+    'AM6',
+    'LGA',
+    'PGA',
+    'BGA',
+    'XLGA1851',
+    'XYPGA12',
+    'XBGA1',
+    'Slot 1',
+    'Super Socket 7',
+    '__proto__',
+  ])('%j: not known', (socket) => {
     expect(pinsOn(socket)).toBeUndefined();
   });
 

@@ -1,6 +1,13 @@
 // What the sums accept as arguments.
 import { describe, expect, it } from 'vitest';
-import { needBound, needCount, needFinite, needNotNegative, needPositive, needWithin } from '../../../server/src/core/trade/numbers';
+import {
+  needBound,
+  needCount,
+  needFinite,
+  needNotNegative,
+  needPositive,
+  needWithin,
+} from '../../../server/src/core/trade/numbers';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
 describe('guards', () => {
@@ -26,7 +33,8 @@ describe('guards', () => {
 
   it('needWithin includes both ends', () => {
     for (const value of [2, 3, 4]) expect(() => needWithin('x', value, 2, 4)).not.toThrow();
-    for (const value of [1.99, 4.01, NaN]) expectRefusal(() => needWithin('x', value, 2, 4), `x must be between 2 and 4, not ${value}`);
+    for (const value of [1.99, 4.01, NaN])
+      expectRefusal(() => needWithin('x', value, 2, 4), `x must be between 2 and 4, not ${value}`);
   });
 
   it('needCount wants whole numbers from the least on', () => {

@@ -1,7 +1,12 @@
 // Rails and peaks.
 import { describe, expect, it } from 'vitest';
 import {
-  CARD_CONNECTOR_TOLERANCE_PERCENT, EXCURSION_CLASS_ABOVE_W, EXCURSIONS, excursionAllowedPercent, RAIL_TOLERANCE_PERCENT, railLimitsV,
+  CARD_CONNECTOR_TOLERANCE_PERCENT,
+  EXCURSION_CLASS_ABOVE_W,
+  EXCURSIONS,
+  excursionAllowedPercent,
+  RAIL_TOLERANCE_PERCENT,
+  railLimitsV,
 } from '../../../server/src/core/trade/power';
 import { expectRefusesBad } from './refuses';
 
@@ -20,13 +25,31 @@ describe('rails', () => {
 describe('peaks', () => {
   it('holds both classes', () => {
     expect(EXCURSION_CLASS_ABOVE_W).toBe(450);
-    expect(EXCURSIONS.large.map((row) => [row.durationMs, row.percentOfRating])).toEqual([[0.1, 200], [1, 180], [10, 160], [100, 120]]);
-    expect(EXCURSIONS.other.map((row) => [row.durationMs, row.percentOfRating])).toEqual([[0.1, 150], [1, 145], [10, 135], [100, 110]]);
+    expect(EXCURSIONS.large.map((row) => [row.durationMs, row.percentOfRating])).toEqual([
+      [0.1, 200],
+      [1, 180],
+      [10, 160],
+      [100, 120],
+    ]);
+    expect(EXCURSIONS.other.map((row) => [row.durationMs, row.percentOfRating])).toEqual([
+      [0.1, 150],
+      [1, 145],
+      [10, 135],
+      [100, 110],
+    ]);
   });
 
   it.each([
-    [0.05, 200, 150], [0.1, 200, 150], [0.11, 180, 145], [1, 180, 145], [1.01, 160, 135],
-    [10, 160, 135], [10.1, 120, 110], [100, 120, 110], [100.1, 100, 100], [1000, 100, 100],
+    [0.05, 200, 150],
+    [0.1, 200, 150],
+    [0.11, 180, 145],
+    [1, 180, 145],
+    [1.01, 160, 135],
+    [10, 160, 135],
+    [10.1, 120, 110],
+    [100, 120, 110],
+    [100.1, 100, 100],
+    [1000, 100, 100],
   ])('%f ms: %i %% with a 16-pin connector above 450 W, else %i %%', (durationMs, large, other) => {
     expect(excursionAllowedPercent(451, true, durationMs)).toBe(large);
     expect(excursionAllowedPercent(450, true, durationMs)).toBe(other);

@@ -6,7 +6,13 @@ import { expectRefusal } from './refuses';
 
 describe('straps', () => {
   it('hold their limits', () => {
-    expect(STRAP).toEqual({ throughPersonBelowOhm: 35e6, cordOhm: 1e6, cordLeastOhm: 0.8e6, currentBelowMa: 0.5, protectsFromV: 100 });
+    expect(STRAP).toEqual({
+      throughPersonBelowOhm: 35e6,
+      cordOhm: 1e6,
+      cordLeastOhm: 0.8e6,
+      currentBelowMa: 0.5,
+      protectsFromV: 100,
+    });
   });
 });
 
@@ -17,8 +23,16 @@ describe('charging', () => {
   });
 
   it.each([
-    [0, 35_000, Infinity], [9.9, 35_000, Infinity], [10, 35_000, 35_000], [10.1, 15_000, 35_000], [22, 15_000, 35_000], [40, 15_000, 15_000],
-    [50, 7_500, 15_000], [55, 7_500, 7_500], [55.1, 0, 7_500], [100, 0, 7_500],
+    [0, 35_000, Infinity],
+    [9.9, 35_000, Infinity],
+    [10, 35_000, 35_000],
+    [10.1, 15_000, 35_000],
+    [22, 15_000, 35_000],
+    [40, 15_000, 15_000],
+    [50, 7_500, 15_000],
+    [55, 7_500, 7_500],
+    [55.1, 0, 7_500],
+    [100, 0, 7_500],
   ])('on carpet at %f %%: %i to %i V', (humidity, low, high) => {
     expect(chargeV('walking on carpet', humidity)).toEqual({ low, high });
   });
@@ -30,7 +44,10 @@ describe('charging', () => {
 
   it('refuses a humidity that cannot be', () => {
     for (const humidity of [-1, 101, NaN]) {
-      expectRefusal(() => chargeV('walking on vinyl', humidity), `relative humidity (%) must be between 0 and 100, not ${humidity}`);
+      expectRefusal(
+        () => chargeV('walking on vinyl', humidity),
+        `relative humidity (%) must be between 0 and 100, not ${humidity}`,
+      );
     }
   });
 });

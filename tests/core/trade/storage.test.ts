@@ -1,6 +1,13 @@
 // The old table's limit, arrays, endurance, shapes.
 import { describe, expect, it } from 'vitest';
-import { ARRAYS, DAYS_PER_YEAR, DRIVE_SHAPES, enduranceYears, MBR_LIMIT_BYTES, writtenTb } from '../../../server/src/core/trade/storage';
+import {
+  ARRAYS,
+  DAYS_PER_YEAR,
+  DRIVE_SHAPES,
+  enduranceYears,
+  MBR_LIMIT_BYTES,
+  writtenTb,
+} from '../../../server/src/core/trade/storage';
 import type { ArrayLevel } from '../../../server/src/core/trade/storage';
 import { expectRefusesBad } from './refuses';
 
@@ -12,8 +19,11 @@ describe('capacity', () => {
 
 /** Level, its name, least drives, how many drives’ worth they hold. */
 const NAMES: [ArrayLevel, string, number, number][] = [
-  ['RAID 0', 'stripe', 2, 2], ['RAID 1', 'mirror', 2, 1], ['RAID 5', 'stripe with parity', 3, 2],
-  ['RAID 6', 'stripe with double parity', 4, 2], ['RAID 10', 'stripe of mirrors', 4, 2],
+  ['RAID 0', 'stripe', 2, 2],
+  ['RAID 1', 'mirror', 2, 1],
+  ['RAID 5', 'stripe with parity', 3, 2],
+  ['RAID 6', 'stripe with double parity', 4, 2],
+  ['RAID 10', 'stripe of mirrors', 4, 2],
 ];
 
 describe('arrays', () => {

@@ -23,6 +23,8 @@ it('holds no other material', () => expect(Object.keys(MATERIALS)).toEqual(ROWS.
 
 it('pastes', () => {
   expect(PASTE_CONDUCTIVITY).toEqual({
-    paste: { low: 1, high: 4 }, pad: { low: 1, high: 5 }, 'gallium alloy': { low: 16.5, high: 28 },
+    paste: { low: 1, high: 4 },
+    pad: { low: 1, high: 5 },
+    'gallium alloy': { low: 16.5, high: 28 },
   });
 });

@@ -30,11 +30,17 @@ describe('cvtTiming', () => {
   });
 
   // At a low rate the least blanking binds, and with it the sync width of the picture's shape.
-  it.each([[640, 480, 14], [640, 360, 15], [640, 400, 16], [600, 480, 17], [640, 384, 17], [640, 482, 20], [640, 481, 20]])(
-    'RB1 blanks %i × %i for %i lines at least', (width, height, lines) => {
-      expect(cvtTiming(width, height, 24, 'CVT-RB1').verticalTotalLines - height).toBe(lines);
-    },
-  );
+  it.each([
+    [640, 480, 14],
+    [640, 360, 15],
+    [640, 400, 16],
+    [600, 480, 17],
+    [640, 384, 17],
+    [640, 482, 20],
+    [640, 481, 20],
+  ])('RB1 blanks %i × %i for %i lines at least', (width, height, lines) => {
+    expect(cvtTiming(width, height, 24, 'CVT-RB1').verticalTotalLines - height).toBe(lines);
+  });
 
   it('RB2 blanks fifteen lines at least, whatever the shape', () => {
     expect(cvtTiming(640, 480, 24, 'CVT-RB2').verticalTotalLines).toBe(495);

@@ -1,7 +1,14 @@
 // Gauges and cables.
 import { describe, expect, it } from 'vitest';
 import {
-  AWG_FINEST, AWG_THICKEST, awgAreaMm2, awgDiameterMm, awgMilliohmPerM, COPPER_OHM_MM2_PER_M, cableDropMv, cableMilliohm,
+  AWG_FINEST,
+  AWG_THICKEST,
+  awgAreaMm2,
+  awgDiameterMm,
+  awgMilliohmPerM,
+  COPPER_OHM_MM2_PER_M,
+  cableDropMv,
+  cableMilliohm,
 } from '../../../server/src/core/trade/wire';
 import { expectRefusal, expectRefusesBad } from './refuses';
 

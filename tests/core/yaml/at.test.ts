@@ -67,32 +67,79 @@ describe('in a gap', () => {
   ])('%j', (marked, expected) => expect(at(marked)).toBe(expected));
 });
 
-it.each(['# x|', 'a: 1 # x|', 'a: # x|', 'a:\n  b: 1\n  # x|\n  c: 2', 'a: [x, # y|\n z]', 'a: { b: 1, # c|\n d: 2 }'])('is undefined in a comment: %j', (marked) => {
-  expect(at(marked)).toBe('comment');
-});
+it.each(['# x|', 'a: 1 # x|', 'a: # x|', 'a:\n  b: 1\n  # x|\n  c: 2', 'a: [x, # y|\n z]', 'a: { b: 1, # c|\n d: 2 }'])(
+  'is undefined in a comment: %j',
+  (marked) => {
+    expect(at(marked)).toBe('comment');
+  },
+);
 
 it('finds every written key and value of any document by its own place', () => {
   const word = fc.stringMatching(/^[a-z]{1,5}$/);
-  const maps = fc.dictionary(word, fc.oneof(word, fc.dictionary(word, word, { minKeys: 1, maxKeys: 3 })), { minKeys: 1, maxKeys: 4 });
-  fc.assert(fc.property(maps, (value) => {
-    const text = Object.entries(value).map(([key, inner]) => (typeof inner === 'string' ? `${key}: ${inner}\n` : `${key}:\n${Object.entries(inner).map(([k, v]) => `  ${k}: ${v}\n`).join('')}`)).join('');
-    const doc = parse(text);
-    if (doc.root?.type !== 'map') throw new Error('no map');
-    for (const entry of doc.root.entries) {
-      expect(nodeAt(doc, entry.keySpan.end)).toMatchObject({ where: 'key', path: [entry.key] });
-      if (entry.value.type !== 'map') expect(nodeAt(doc, entry.span.end)).toMatchObject({ where: 'value', path: [entry.key] });
-      else for (const inner of entry.value.entries) expect(nodeAt(doc, inner.keySpan.start)).toMatchObject({ where: 'key', path: [entry.key, inner.key] });
-    }
-  }), { numRuns: 200 });
+  const maps = fc.dictionary(word, fc.oneof(word, fc.dictionary(word, word, { minKeys: 1, maxKeys: 3 })), {
+    minKeys: 1,
+    maxKeys: 4,
+  });
+  fc.assert(
+    fc.property(maps, (value) => {
+      const text = Object.entries(value)
+        .map(([key, inner]) =>
+          typeof inner === 'string'
+            ? `${key}: ${inner}\n`
+            : `${key}:\n${Object.entries(inner)
+                .map(([k, v]) => `  ${k}: ${v}\n`)
+                .join('')}`,
+        )
+        .join('');
+      const doc = parse(text);
+      if (doc.root?.type !== 'map') throw new Error('no map');
+      for (const entry of doc.root.entries) {
+        expect(nodeAt(doc, entry.keySpan.end)).toMatchObject({ where: 'key', path: [entry.key] });
+        if (entry.value.type !== 'map')
+          expect(nodeAt(doc, entry.span.end)).toMatchObject({ where: 'value', path: [entry.key] });
+        else
+          for (const inner of entry.value.entries)
+            expect(nodeAt(doc, inner.keySpan.start)).toMatchObject({ where: 'key', path: [entry.key, inner.key] });
+      }
+    }),
+    { numRuns: 200 },
+  );
 });
 
 it('answers at every offset of any text', () => {
-  const parts = fc.array(fc.constantFrom('a', ': ', '- ', '\n', '\n  ', '\r\n', '[', ']', '{', '}', ',', '"', ' # ', '&x ', '*x', '|\n', '<<: '), { maxLength: 25 });
-  fc.assert(fc.property(parts.map((all) => all.join('')), (text) => {
-    const doc = parse(text);
-    for (let offset = 0; offset <= text.length; offset++) {
-      const found = nodeAt(doc, offset);
-      if (found) expect(found.replace.start <= offset && offset <= found.replace.end).toBe(true);
-    }
-  }), { numRuns: 500 });
+  const parts = fc.array(
+    fc.constantFrom(
+      'a',
+      ': ',
+      '- ',
+      '\n',
+      '\n  ',
+      '\r\n',
+      '[',
+      ']',
+      '{',
+      '}',
+      ',',
+      '"',
+      ' # ',
+      '&x ',
+      '*x',
+      '|\n',
+      '<<: ',
+    ),
+    { maxLength: 25 },
+  );
+  fc.assert(
+    fc.property(
+      parts.map((all) => all.join('')),
+      (text) => {
+        const doc = parse(text);
+        for (let offset = 0; offset <= text.length; offset++) {
+          const found = nodeAt(doc, offset);
+          if (found) expect(found.replace.start <= offset && offset <= found.replace.end).toBe(true);
+        }
+      },
+    ),
+    { numRuns: 500 },
+  );
 });

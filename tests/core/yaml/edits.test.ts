@@ -2,7 +2,18 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../../server/src/core/text';
 import type { Edit } from '../../../server/src/core/text';
-import { appendItem, insertEntry, insertItem, insertTopLevel, moveItem, parse, removeEntry, removeItem, renameKey, setValue } from '../../../server/src/core/yaml';
+import {
+  appendItem,
+  insertEntry,
+  insertItem,
+  insertTopLevel,
+  moveItem,
+  parse,
+  removeEntry,
+  removeItem,
+  renameKey,
+  setValue,
+} from '../../../server/src/core/yaml';
 import type { ListNode, MapNode, Node, Parsed, Value } from '../../../server/src/core/yaml';
 
 /** The node at a path such as `a.b` or `l.0`; the empty path is the root. */
@@ -22,14 +33,20 @@ function edited(text: string, edit: (doc: Parsed) => Edit[] | undefined): string
 }
 
 const set = (text: string, path: string, value: Value) => edited(text, (doc) => setValue(doc, get(doc, path), value));
-const insert = (text: string, path: string, key: string, value: Value, opts?: Parameters<typeof insertEntry>[4]) => (
-  edited(text, (doc) => insertEntry(doc, get(doc, path) as MapNode, key, value, opts)));
-const remove = (text: string, path: string, key: string) => edited(text, (doc) => removeEntry(doc, get(doc, path) as MapNode, key));
-const rename = (text: string, path: string, key: string, to: string) => edited(text, (doc) => renameKey(doc, get(doc, path) as MapNode, key, to));
-const append = (text: string, path: string, value: Value) => edited(text, (doc) => appendItem(doc, get(doc, path) as ListNode, value));
-const insertAt = (text: string, path: string, index: number, value: Value) => edited(text, (doc) => insertItem(doc, get(doc, path) as ListNode, index, value));
-const removeAt = (text: string, path: string, index: number) => edited(text, (doc) => removeItem(doc, get(doc, path) as ListNode, index));
-const move = (text: string, path: string, from: number, to: number) => edited(text, (doc) => moveItem(doc, get(doc, path) as ListNode, from, to));
+const insert = (text: string, path: string, key: string, value: Value, opts?: Parameters<typeof insertEntry>[4]) =>
+  edited(text, (doc) => insertEntry(doc, get(doc, path) as MapNode, key, value, opts));
+const remove = (text: string, path: string, key: string) =>
+  edited(text, (doc) => removeEntry(doc, get(doc, path) as MapNode, key));
+const rename = (text: string, path: string, key: string, to: string) =>
+  edited(text, (doc) => renameKey(doc, get(doc, path) as MapNode, key, to));
+const append = (text: string, path: string, value: Value) =>
+  edited(text, (doc) => appendItem(doc, get(doc, path) as ListNode, value));
+const insertAt = (text: string, path: string, index: number, value: Value) =>
+  edited(text, (doc) => insertItem(doc, get(doc, path) as ListNode, index, value));
+const removeAt = (text: string, path: string, index: number) =>
+  edited(text, (doc) => removeItem(doc, get(doc, path) as ListNode, index));
+const move = (text: string, path: string, from: number, to: number) =>
+  edited(text, (doc) => moveItem(doc, get(doc, path) as ListNode, from, to));
 const big = { a: '1', b: '2', c: '3', d: '4' };
 
 describe('setValue', () => {
@@ -72,20 +89,85 @@ describe('setValue', () => {
   });
 
   it('quotes what another reader would not take for text', () => {
-    const quoted = ['1.10', '12:30', 'A: b', '# x', '@here', 'true', 'No', 'null', '~', '', ' x', '-', '- x', '0x1F', '1e3', '.5', '1_000', 'a #b', 'a:', '[x', '{', '*x', '&x', '!x', '%x', '>', '|', '"', "'x", '`x', '?', 'on', 'y', '<<', '=', '.inf', '---'];
-    for (const text of quoted) expect([text, set('a: x\n', 'a', text)]).toEqual([text, `a: "${text.replace('"', '\\"')}"\n`]);
-    const bare = ['B7 Forge', '6000 MT/s', '2027-06-30', 'norrvik/b7-forge', 'a#b', 'x:y', '3.5 in', '31 °C', 'M2_1', '24-pin', "it's", 'nine'];
+    const quoted = [
+      '1.10',
+      '12:30',
+      'A: b',
+      '# x',
+      '@here',
+      'true',
+      'No',
+      'null',
+      '~',
+      '',
+      ' x',
+      '-',
+      '- x',
+      '0x1F',
+      '1e3',
+      '.5',
+      '1_000',
+      'a #b',
+      'a:',
+      '[x',
+      '{',
+      '*x',
+      '&x',
+      '!x',
+      '%x',
+      '>',
+      '|',
+      '"',
+      "'x",
+      '`x',
+      '?',
+      'on',
+      'y',
+      '<<',
+      '=',
+      '.inf',
+      '---',
+    ];
+    for (const text of quoted)
+      expect([text, set('a: x\n', 'a', text)]).toEqual([text, `a: "${text.replace('"', '\\"')}"\n`]);
+    const bare = [
+      'B7 Forge',
+      '6000 MT/s',
+      '2027-06-30',
+      'norrvik/b7-forge',
+      'a#b',
+      'x:y',
+      '3.5 in',
+      '31 °C',
+      'M2_1',
+      '24-pin',
+      "it's",
+      'nine',
+    ];
     for (const text of bare) expect(set('a: x\n', 'a', text)).toBe(`a: ${text}\n`);
   });
 
   it('adds quotes to text that lacks them, and then changes nothing', () => {
     expect(set('a: 1.10\n', 'a', '1.10')).toBe('a: "1.10"\n');
     expect(set('a: 1.10\n', 'a', 1.1)).toBe('a: 1.1\n');
-    expect(parse(set('a: "x"\n', 'a', '\u0000\t"\\\u2028\ud800')!).root).toMatchObject({ entries: [{ value: { text: '\u0000\t"\\\u2028\ud800' } }] });
+    expect(parse(set('a: "x"\n', 'a', '\u0000\t"\\\u2028\ud800')!).root).toMatchObject({
+      entries: [{ value: { text: '\u0000\t"\\\u2028\ud800' } }],
+    });
   });
 
   it('refuses where it could mean two things or lose a comment', () => {
-    for (const text of ['a: &x 1\n', 'a: *x\n', 'a: !t 1\n', 'a: 1\na: 2\n', 'a: { b: 1 c: 2 }\n', 'a: { b: &x 1 }\nc: *x\n', 'a:\n  b: 1\n  # c\n  d: 1\n', 'a: | # c\n  x\n', 'a: |+\n  x\n\nb: 1\n', '? a\n: b\n']) {
+    for (const text of [
+      'a: &x 1\n',
+      'a: *x\n',
+      'a: !t 1\n',
+      'a: 1\na: 2\n',
+      'a: { b: 1 c: 2 }\n',
+      'a: { b: &x 1 }\nc: *x\n',
+      'a:\n  b: 1\n  # c\n  d: 1\n',
+      'a: | # c\n  x\n',
+      'a: |+\n  x\n\nb: 1\n',
+      '? a\n: b\n',
+    ]) {
       expect([text, set(text, 'a', 'z')]).toEqual([text, undefined]);
     }
     expect(set('a: 1\n', 'a', Number.NaN)).toBeUndefined();
@@ -130,13 +212,27 @@ describe('insertEntry', () => {
     expect(insert('a: { b: 1 }\n', 'a', 'k', 'v', { comment: 'x' })).toBeUndefined();
     expect(insert('a: 1\n', '', 'k', 'v', { comment: 'x\ny: 2' })).toBeUndefined();
     expect(insert('a: 1\n', '', 'no', 'v')).toBe('a: 1\n"no": v\n');
-    expect(insert('a:\n    b: 1\n', '', 'k', { l: [{ x: '1 m' }, big] })).toBe('a:\n    b: 1\nk:\n    l:\n        - { x: 1 m }\n        - a: "1"\n          b: "2"\n          c: "3"\n          d: "4"\n');
-    expect(insert('p:\n  a: { use: x }\n', 'p', 'k', { use: 'z', slots: ['A2', 'B2'] })).toBe('p:\n  a: { use: x }\n  k: { use: z, slots: [A2, B2] }\n');
+    expect(insert('a:\n    b: 1\n', '', 'k', { l: [{ x: '1 m' }, big] })).toBe(
+      'a:\n    b: 1\nk:\n    l:\n        - { x: 1 m }\n        - a: "1"\n          b: "2"\n          c: ' +
+        '"3"\n          d: "4"\n',
+    );
+    expect(insert('p:\n  a: { use: x }\n', 'p', 'k', { use: 'z', slots: ['A2', 'B2'] })).toBe(
+      'p:\n  a: { use: x }\n  k: { use: z, slots: [A2, B2] }\n',
+    );
     expect(insert('a: 1\n', '', '__proto__', 'v')).toBe('a: 1\n__proto__: v\n');
   });
 
   it('refuses where it would not be safe', () => {
-    for (const text of ['a: { b: 1\n', 'a: { <<: *x }\n', 'a: &x { b: 1 }\n', 'a: { k: w }\n', 'a: {\n  # c\n}\n', 'a: { b }\n', 'a: !t { b: 1 }\n']) expect([text, insert(text, 'a', 'k', 'v')]).toEqual([text, undefined]);
+    for (const text of [
+      'a: { b: 1\n',
+      'a: { <<: *x }\n',
+      'a: &x { b: 1 }\n',
+      'a: { k: w }\n',
+      'a: {\n  # c\n}\n',
+      'a: { b }\n',
+      'a: !t { b: 1 }\n',
+    ])
+      expect([text, insert(text, 'a', 'k', 'v')]).toEqual([text, undefined]);
     expect(insert('b: 1\na: |+\n  x\n\n', '', 'k', 'v')).toBeUndefined();
     expect(insert('b: 1\na: |\n  x\n     \n', '', 'k', 'v')).toBeUndefined();
     expect(insert('a: 1\nb\n', '', 'k', 'v')).toBeUndefined();
@@ -144,7 +240,9 @@ describe('insertEntry', () => {
 
   it('goes beside half-typed lines that are not its neighbours', () => {
     const doc = parse('a: { b: 1 c: 2 }\nd: 1\n');
-    expect(applyEdits(doc.text, insertEntry(doc, doc.root as MapNode, 'k', 'v')!)).toBe('a: { b: 1 c: 2 }\nd: 1\nk: v\n');
+    expect(applyEdits(doc.text, insertEntry(doc, doc.root as MapNode, 'k', 'v')!)).toBe(
+      'a: { b: 1 c: 2 }\nd: 1\nk: v\n',
+    );
   });
 });
 
@@ -169,7 +267,16 @@ describe('removeEntry', () => {
   });
 
   it('refuses where it would not be safe', () => {
-    for (const text of ['k: &x 1\na: *x\n', 'k: { b: &x 1 }\na: *x\n', 'k: 1\nk: 2\nb: 3\n', 'k: { a: 1 b: 2 }\nc: 1\n', 'a: 1\nk: |+\n  x\n\n', 'a: |\n  x\nk: 1\n  # now text\nb: 2\n', 'p: 1\nk: "x\n']) expect([text, remove(text, '', 'k')]).toEqual([text, undefined]);
+    for (const text of [
+      'k: &x 1\na: *x\n',
+      'k: { b: &x 1 }\na: *x\n',
+      'k: 1\nk: 2\nb: 3\n',
+      'k: { a: 1 b: 2 }\nc: 1\n',
+      'a: 1\nk: |+\n  x\n\n',
+      'a: |\n  x\nk: 1\n  # now text\nb: 2\n',
+      'p: 1\nk: "x\n',
+    ])
+      expect([text, remove(text, '', 'k')]).toEqual([text, undefined]);
     expect(remove('p: {\n  k: 1, # c\n  b: 2 }\n', 'p', 'k')).toBeUndefined();
   });
 });
@@ -189,7 +296,11 @@ describe('lists', () => {
     ['l:\n  - a # c\n# d\n', 'x', 'l:\n  - a # c\n  - x\n# d\n'],
     ['l:\n- a\n- b', 'x', 'l:\n- a\n- b\n- x'],
     ['l:\r\n  - a: 1\r\n    b: 2\r\n', { p: 'q' }, 'l:\r\n  - a: 1\r\n    b: 2\r\n  - { p: q }\r\n'],
-    ['l:\n  - { a: 1, b: 2, c: 3, d: 4 }\n', big, 'l:\n  - { a: 1, b: 2, c: 3, d: 4 }\n  - { a: "1", b: "2", c: "3", d: "4" }\n'],
+    [
+      'l:\n  - { a: 1, b: 2, c: 3, d: 4 }\n',
+      big,
+      'l:\n  - { a: 1, b: 2, c: 3, d: 4 }\n  - { a: "1", b: "2", c: "3", d: "4" }\n',
+    ],
     ['l: [a, b] # c\n', 'x', 'l: [a, b, x] # c\n'],
     ['l: []\n', 'x, y', 'l: ["x, y"]\n'],
     ['l:\n  -\n', 'x', 'l:\n  -\n  - x\n'],
@@ -201,11 +312,18 @@ describe('lists', () => {
     ['l: [a, b]\n', 3, 'x', undefined],
     ['l:\n  - a # c\n  - b\n', 0, 'x', 'l:\n  - x\n  - a # c\n  - b\n'],
     ['l:\n- a # c\n# over b\n- b\n', 1, 'x', 'l:\n- a # c\n# over b\n- x\n- b\n'],
-    ['l:\r\n  - a\r\n  - b\r\n', 1, big, 'l:\r\n  - a\r\n  - a: "1"\r\n    b: "2"\r\n    c: "3"\r\n    d: "4"\r\n  - b\r\n'],
+    [
+      'l:\r\n  - a\r\n  - b\r\n',
+      1,
+      big,
+      'l:\r\n  - a\r\n  - a: "1"\r\n    b: "2"\r\n    c: "3"\r\n    d: "4"\r\n  - b\r\n',
+    ],
     ['l:\n  - { a: b }\n', 0, { p: 'q' }, 'l:\n  - { p: q }\n  - { a: b }\n'],
     ['l:\n  - |+\n    text\n\n  - b\n', 1, 'x', undefined],
     ['l: &l [a]\n', 0, 'x', undefined],
-  ])('insertItem: %j at %j: %j', (text, index, value, expected) => expect(insertAt(text, 'l', index, value)).toBe(expected));
+  ])('insertItem: %j at %j: %j', (text, index, value, expected) =>
+    expect(insertAt(text, 'l', index, value)).toBe(expected),
+  );
 
   it.each<[string, number, string]>([
     ['l:\n  - a\n  - b # c\n  # d\n  - e\n', 1, 'l:\n  - a\n  # d\n  - e\n'],
@@ -225,7 +343,12 @@ describe('lists', () => {
   });
 
   it.each<[string, number, number, string]>([
-    ['l:\n  - a # 1\n\n  # d\n  - b: 1\n    c: 2 # 2\n  - e', 0, 2, 'l:\n  - b: 1\n    c: 2 # 2\n\n  # d\n  - e\n  - a # 1'],
+    [
+      'l:\n  - a # 1\n\n  # d\n  - b: 1\n    c: 2 # 2\n  - e',
+      0,
+      2,
+      'l:\n  - b: 1\n    c: 2 # 2\n\n  # d\n  - e\n  - a # 1',
+    ],
     ['l:\n  - a\n  - b\n  - c\n', 2, 0, 'l:\n  - c\n  - a\n  - b\n'],
     ['l: [a, b , c] # x\n', 0, 1, 'l: [b, a , c] # x\n'],
     ['l:\n  - a\n  - b\n', 1, 1, 'l:\n  - a\n  - b\n'],
@@ -243,9 +366,18 @@ describe('lists', () => {
 });
 
 it.each([
-  ['', 'k: v\n'], ['# c\n', '# c\nk: v\n'], ['# c', '# c\nk: v'], ['# c\r\n', '# c\r\nk: v\r\n'], ['\uFEFF', '\uFEFFk: v\n'],
-  ['---\n', '---\nk: v\n'], ['a: 1\n', 'a: 1\nk: v\n'], ['{ a: 1 }\n', '{ a: 1, k: v }\n'], ['a: 1\n...\n', 'a: 1\nk: v\n...\n'],
-  ['- a\n', undefined], ['text\n', undefined], ['...\n', undefined],
+  ['', 'k: v\n'],
+  ['# c\n', '# c\nk: v\n'],
+  ['# c', '# c\nk: v'],
+  ['# c\r\n', '# c\r\nk: v\r\n'],
+  ['\uFEFF', '\uFEFFk: v\n'],
+  ['---\n', '---\nk: v\n'],
+  ['a: 1\n', 'a: 1\nk: v\n'],
+  ['{ a: 1 }\n', '{ a: 1, k: v }\n'],
+  ['a: 1\n...\n', 'a: 1\nk: v\n...\n'],
+  ['- a\n', undefined],
+  ['text\n', undefined],
+  ['...\n', undefined],
 ])('insertTopLevel: %j', (text, expected) => {
   expect(edited(text, (doc) => insertTopLevel(doc, 'k', 'v'))).toBe(expected);
 });

@@ -14,15 +14,24 @@ describe('values', () => {
   it('keeps every value as the text that stands there', () => {
     const text = 'firmware: 1.08\nno: no\ntime: 12:30\nnull: null\nsure: true\nhex: 0x1F\n';
     expect(plain(parse(text).root)).toEqual(
-      new Map([['firmware', '1.08'], ['no', 'no'], ['time', '12:30'], ['null', 'null'], ['sure', 'true'], ['hex', '0x1F']]),
+      new Map([
+        ['firmware', '1.08'],
+        ['no', 'no'],
+        ['time', '12:30'],
+        ['null', 'null'],
+        ['sure', 'true'],
+        ['hex', '0x1F'],
+      ]),
     );
     expect(codes(text)).toEqual([]);
   });
 
   it('tells the styles apart and decodes them', () => {
-    const text = 'a: x y # c\nb: \'it\'\'s\'\nc: "a\\tb"\nd: |\n  one\n  two\n\ne: >-\n  one\n  two\nf:\n';
+    const text = "a: x y # c\nb: 'it''s'\nc: \"a\\tb\"\nd: |\n  one\n  two\n\ne: >-\n  one\n  two\nf:\n";
     const map = root(parse(text));
-    const seen = map.entries.map(({ value }) => value.type === 'scalar' && [value.style, value.text, sliceOf(text, value)]);
+    const seen = map.entries.map(
+      ({ value }) => value.type === 'scalar' && [value.style, value.text, sliceOf(text, value)],
+    );
     expect(seen).toEqual([
       ['plain', 'x y', 'x y'],
       ['single', "it's", "'it''s'"],
@@ -33,7 +42,11 @@ describe('values', () => {
     ]);
   });
 
-  it.each([['LF', '\n'], ['CRLF', '\r\n'], ['a lone CR', '\r']])('reads the same with %s line ends', (_, eol) => {
+  it.each([
+    ['LF', '\n'],
+    ['CRLF', '\r\n'],
+    ['a lone CR', '\r'],
+  ])('reads the same with %s line ends', (_, eol) => {
     const text = 'a: 1\nb: "x\n  y"\nc: |\n  one\n  two\nd:\n  - e\n  - f: g\n';
     const parsed = parse(text.replaceAll('\n', eol));
     expect(parsed.problems).toEqual([]);
@@ -57,7 +70,8 @@ describe('values', () => {
   });
 
   it('has no root for an empty file or one of comments alone', () => {
-    for (const text of ['', '\n', '# only\n', '---\n', '\uFEFF']) expect(parse(text)).toMatchObject({ root: undefined, problems: [] });
+    for (const text of ['', '\n', '# only\n', '---\n', '\uFEFF'])
+      expect(parse(text)).toMatchObject({ root: undefined, problems: [] });
   });
 });
 
@@ -88,7 +102,10 @@ describe('half-typed text', () => {
   it('caps a flood of errors, says so, and offers no fix there', () => {
     const parsed = parse('- { a: 1 b: 2 }\n'.repeat(limits.syntaxProblems + 50));
     expect(parsed.problems).toHaveLength(limits.syntaxProblems + 1);
-    expect(parsed.problems.at(-1)).toMatchObject({ code: 'limits-reached', message: expect.stringContaining('50 more') });
+    expect(parsed.problems.at(-1)).toMatchObject({
+      code: 'limits-reached',
+      message: expect.stringContaining('50 more'),
+    });
     walk(parsed.root, (node) => expect(node.fixable).toBe(false));
   });
 });
@@ -98,7 +115,14 @@ const mostMs = 4_000;
 
 describe('hazards', () => {
   it('is done with a flood of errors, anchors or directives in little time', async () => {
-    for (const text of ['} '.repeat(140_000), `a: ${'&x '.repeat(140_000)}`, `a: ${'!x '.repeat(140_000)}`, '%X\n'.repeat(140_000), `[${','.repeat(290_000)}]`, '*x '.repeat(70_000)]) {
+    for (const text of [
+      '} '.repeat(140_000),
+      `a: ${'&x '.repeat(140_000)}`,
+      `a: ${'!x '.repeat(140_000)}`,
+      '%X\n'.repeat(140_000),
+      `[${','.repeat(290_000)}]`,
+      '*x '.repeat(70_000),
+    ]) {
       const ms = await cpuMsOf(() => expect(parse(text).problems.length).toBeLessThan(limits.syntaxProblems + 5));
       expect(ms, text.slice(0, 8)).toBeLessThan(mostMs * busyFactor);
     }
@@ -110,7 +134,10 @@ describe('hazards', () => {
     const indented = (depth: number) => Array.from({ length: depth }, (_, i) => `${' '.repeat(i)}k:`).join('\n');
     for (const nested of [flow, dashes, indented]) {
       expect(parse(nested(limits.depth))).toMatchObject({ problems: [], root: expect.anything() });
-      expect(parse(nested(limits.depth + 1))).toMatchObject({ problems: [{ code: 'limits-reached' }], root: undefined });
+      expect(parse(nested(limits.depth + 1))).toMatchObject({
+        problems: [{ code: 'limits-reached' }],
+        root: undefined,
+      });
     }
   });
 
@@ -126,7 +153,8 @@ describe('hazards', () => {
   });
 
   it('refuses more tokens than the limit', () => {
-    for (const text of ['- a\n', '\n', '# c\n', '{}: ']) expect(codes(text.repeat(limits.tokens + 1))).toEqual(['limits-reached']);
+    for (const text of ['- a\n', '\n', '# c\n', '{}: '])
+      expect(codes(text.repeat(limits.tokens + 1))).toEqual(['limits-reached']);
     expect(codes('\n'.repeat(limits.tokens - 1))).toEqual([]);
   });
 
@@ -151,7 +179,13 @@ describe('hazards', () => {
   it('reports a request for YAML 1.1 and reads by the rules of 1.2', () => {
     const parsed = parse('%YAML 1.1\n---\na: no\nb: 1:30\nc: 017\n');
     expect(parsed.problems).toMatchObject([{ code: 'yaml-1.1-asked-for', span: { start: 0, end: 9 } }]);
-    expect(plain(parsed.root)).toEqual(new Map([['a', 'no'], ['b', '1:30'], ['c', '017']]));
+    expect(plain(parsed.root)).toEqual(
+      new Map([
+        ['a', 'no'],
+        ['b', '1:30'],
+        ['c', '017'],
+      ]),
+    );
     expect(codes('%YAML 1.2\n---\na: no\n')).toEqual([]);
   });
 
@@ -177,13 +211,23 @@ describe('aliases, merges, tags, odd keys', () => {
   });
 
   it('says where an alias stands for nothing or for itself', () => {
-    expect(parse('a: *nope\n').problems).toMatchObject([{ code: 'alias-unknown', message: expect.stringContaining('`nope`') }]);
-    expect(parse('a: &x [*x]\n').problems).toMatchObject([{ code: 'alias-unknown', message: expect.stringContaining('inside') }]);
+    expect(parse('a: *nope\n').problems).toMatchObject([
+      { code: 'alias-unknown', message: expect.stringContaining('`nope`') },
+    ]);
+    expect(parse('a: &x [*x]\n').problems).toMatchObject([
+      { code: 'alias-unknown', message: expect.stringContaining('inside') },
+    ]);
     expect(codes('a: *x\nb: &x 1\n')).toEqual(['alias-unknown']);
   });
 
   it('takes the latest anchor of a name', () => {
-    expect(plain(parse('a: &x 1\nb: &x 2\nc: *x\n').root)).toEqual(new Map([['a', '1'], ['b', '2'], ['c', '2']]));
+    expect(plain(parse('a: &x 1\nb: &x 2\nc: *x\n').root)).toEqual(
+      new Map([
+        ['a', '1'],
+        ['b', '2'],
+        ['c', '2'],
+      ]),
+    );
   });
 
   it('keeps doubling aliases within the budget', () => {
@@ -196,14 +240,21 @@ describe('aliases, merges, tags, odd keys', () => {
   });
 
   it('takes no more aliases than the limit', () => {
-    const uses = (count: number) => codes(`a: &x 1\nb: [${'*x, '.repeat(count)}]\n`).filter((code) => code === 'limits-reached').length;
+    const uses = (count: number) =>
+      codes(`a: &x 1\nb: [${'*x, '.repeat(count)}]\n`).filter((code) => code === 'limits-reached').length;
     expect([uses(limits.aliases), uses(limits.aliases + 1)]).toEqual([0, 1]);
   });
 
   it('merges what is not written, earlier sources first', () => {
     const parsed = parse('a: &a { p: 1, q: 1 }\nb: &b { q: 2, r: 2 }\nc: { <<: [*a, *b], p: 3 }\n');
     const c = root(parsed).get('c')!.value as MapNode;
-    expect(plain(c)).toEqual(new Map([['p', '3'], ['q', '1'], ['r', '2']]));
+    expect(plain(c)).toEqual(
+      new Map([
+        ['p', '3'],
+        ['q', '1'],
+        ['r', '2'],
+      ]),
+    );
     expect(c.fixable).toBe(false);
     expect(c.get('p')).toMatchObject({ fixable: true });
     expect(c.get('q')).toMatchObject({ fixable: false, merged: true });
@@ -213,8 +264,16 @@ describe('aliases, merges, tags, odd keys', () => {
 
   it('reports tags and reads the value as written', () => {
     const parsed = parse('a: !!int 3\nb: !crate { c: 1 }\n');
-    expect(parsed.problems.map((problem) => problem.message)).toEqual([expect.stringContaining('`!!int`'), expect.stringContaining('`!crate`')]);
-    expect(plain(parsed.root)).toEqual(new Map<string, unknown>([['a', '3'], ['b', new Map([['c', '1']])]]));
+    expect(parsed.problems.map((problem) => problem.message)).toEqual([
+      expect.stringContaining('`!!int`'),
+      expect.stringContaining('`!crate`'),
+    ]);
+    expect(plain(parsed.root)).toEqual(
+      new Map<string, unknown>([
+        ['a', '3'],
+        ['b', new Map([['c', '1']])],
+      ]),
+    );
     expect(root(parsed).get('b')).toMatchObject({ fixable: false });
   });
 
@@ -228,21 +287,69 @@ describe('aliases, merges, tags, odd keys', () => {
 });
 
 describe('properties', () => {
-  const yamlish = fc.array(fc.constantFrom('a', 'b: ', ': ', '- ', '\n', '\n  ', '\r\n', '\r', '\t', '[', ']', '{', '}', ',', '"', "'", '#', ' # c', '&x ', '*x', '<<: ', '!t ', '|', '>', '---\n', '...\n', '%YAML 1.1\n', '? ', '😀', '\ud800', '\uFEFF', '\\', '\0', '\x02', '\x18', '\x1f'), { maxLength: 40 }).map((parts) => parts.join(''));
+  const yamlish = fc
+    .array(
+      fc.constantFrom(
+        'a',
+        'b: ',
+        ': ',
+        '- ',
+        '\n',
+        '\n  ',
+        '\r\n',
+        '\r',
+        '\t',
+        '[',
+        ']',
+        '{',
+        '}',
+        ',',
+        '"',
+        "'",
+        '#',
+        ' # c',
+        '&x ',
+        '*x',
+        '<<: ',
+        '!t ',
+        '|',
+        '>',
+        '---\n',
+        '...\n',
+        '%YAML 1.1\n',
+        '? ',
+        '😀',
+        '\ud800',
+        '\uFEFF',
+        '\\',
+        '\0',
+        '\x02',
+        '\x18',
+        '\x1f',
+      ),
+      { maxLength: 40 },
+    )
+    .map((parts) => parts.join(''));
 
   it('reads any text, with every span inside it and splitting nothing', () => {
-    fc.assert(fc.property(fc.oneof(yamlish, fc.string({ unit: 'binary' }), fc.string()), (text) => {
-      const parsed = parse(text);
-      expect(parse(text)).toEqual(parsed);
-      const inside = ({ start, end }: { start: number; end: number }) => {
-        if (!(start >= 0 && start <= end && end <= text.length)) throw new Error(`span ${start}..${end} in ${text.length}`);
-        for (const at of [start, end]) if (/^(\r\n|[\ud800-\udbff][\udc00-\udfff])$/.test(text.slice(at - 1, at + 1))) throw new Error(`${at} splits`);
-      };
-      for (const problem of parsed.problems) inside(problem.span);
-      walk(parsed.root, (node) => {
-        inside(node.span);
-        if (node.type === 'map') for (const entry of node.entries) [entry.span, entry.keySpan].forEach(inside);
-      });
-    }), { numRuns: 3000 });
+    fc.assert(
+      fc.property(fc.oneof(yamlish, fc.string({ unit: 'binary' }), fc.string()), (text) => {
+        const parsed = parse(text);
+        expect(parse(text)).toEqual(parsed);
+        const inside = ({ start, end }: { start: number; end: number }) => {
+          if (!(start >= 0 && start <= end && end <= text.length))
+            throw new Error(`span ${start}..${end} in ${text.length}`);
+          for (const at of [start, end])
+            if (/^(\r\n|[\ud800-\udbff][\udc00-\udfff])$/.test(text.slice(at - 1, at + 1)))
+              throw new Error(`${at} splits`);
+        };
+        for (const problem of parsed.problems) inside(problem.span);
+        walk(parsed.root, (node) => {
+          inside(node.span);
+          if (node.type === 'map') for (const entry of node.entries) [entry.span, entry.keySpan].forEach(inside);
+        });
+      }),
+      { numRuns: 3000 },
+    );
   });
 });

@@ -5,7 +5,12 @@ import { runPlainEditor, type Outcome } from './plain';
 import { mendedText, mistakenText, scenario, serverPath } from './scenario';
 
 /** An editor by its name, what brings it, and how it is started on its script. */
-export interface PlainEditor { readonly name: string; readonly packages: readonly string[]; readonly program: string; readonly args: string[] }
+export interface PlainEditor {
+  readonly name: string;
+  readonly packages: readonly string[];
+  readonly program: string;
+  readonly args: string[];
+}
 
 /** Declares the tests of one editor; they are skipped, and said to be, where it cannot be had. */
 export async function describePlainEditor({ name, packages, program, args }: PlainEditor): Promise<void> {

@@ -30,7 +30,11 @@ export async function runPlainEditor(program: string, args: string[]): Promise<O
   const file = join(workspace, scenario.build);
   const { line, key, value } = places();
   const job = {
-    workspace, file, line, key, value,
+    workspace,
+    file,
+    line,
+    key,
+    value,
     valueEnd: value + scenario.value.length,
     typed: scenario.typed,
     finding: scenario.finding,
@@ -42,9 +46,16 @@ export async function runPlainEditor(program: string, args: string[]): Promise<O
   const jobFile = join(scratch, 'job.json');
   writeFileSync(jobFile, JSON.stringify(job));
   try {
-    const env = { ...process.env, HOME: scratch, XDG_CACHE_HOME: scratch, XDG_STATE_HOME: scratch, FETTLE_JOB: jobFile };
+    const env = {
+      ...process.env,
+      HOME: scratch,
+      XDG_CACHE_HOME: scratch,
+      XDG_STATE_HOME: scratch,
+      FETTLE_JOB: jobFile,
+    };
     const ended = await runGroup(program, args, { cwd: workspace, env, limitMs: RUN_LIMIT_MS });
-    if (!existsSync(job.outcome)) throw new Error(`${program} wrote no outcome (status ${ended.status}):\n${ended.output}`);
+    if (!existsSync(job.outcome))
+      throw new Error(`${program} wrote no outcome (status ${ended.status}):\n${ended.output}`);
     const outcome = JSON.parse(readFileSync(job.outcome, 'utf8')) as Outcome;
     return { ...outcome, mended: readFileSync(file, 'utf8') };
   } finally {

@@ -25,7 +25,10 @@ export interface Scenario {
   slip: { line: string; becomes: string; finding: string };
   /** What completion must offer, at the start of a text on a line of the good build. */
   offers: { line: string; at: string; labels: string[] }[];
-  /** A fact that the part file lacks: where the build asks for it, the action that puts its key in, and what that puts. */
+  /**
+   * A fact that the part file missingFacts: where the build asks for it, the action that puts its key in, and what that
+   * puts.
+   */
   filledIn: { line: string; at: string; title: string; puts: string };
   /** Texts that the page on the finding's check must hold. */
   pageSays: string[];

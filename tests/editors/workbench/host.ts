@@ -43,19 +43,35 @@ function modeSettings({ trusted, host }: Mode): Record<string, unknown> {
 }
 
 /** Runs `job` on `workspace` in a fresh window. Throws when the extension host does not report. */
-export async function runInHost(workbench: Workbench, browser: Browser, workspace: string, job: Job): Promise<HostResults> {
+export async function runInHost(
+  workbench: Workbench,
+  browser: Browser,
+  workspace: string,
+  job: Job,
+): Promise<HostResults> {
   const folder = join(workbench.scratch, job.mode.name.replaceAll(' ', '-'));
   workbench.configure(modeSettings(job.mode));
   await writeDriver(folder, job);
   const page = await browser.context.newPage();
   try {
     const report = new Promise<string>((resolve, reject) => {
-      setTimeout(() => reject(new Error(`The extension host did not report within ${RUN_LIMIT_MS} ms`)), RUN_LIMIT_MS).unref();
+      setTimeout(
+        () => reject(new Error(`The extension host did not report within ${RUN_LIMIT_MS} ms`)),
+        RUN_LIMIT_MS,
+      ).unref();
       void page.exposeFunction('codeAutomationLog', () => undefined);
-      void page.exposeFunction('codeAutomationExit', (code: number, logs: unknown) => resolve(`status ${code}, ${JSON.stringify(logs)}`));
+      void page.exposeFunction('codeAutomationExit', (code: number, logs: unknown) =>
+        resolve(`status ${code}, ${JSON.stringify(logs)}`),
+      );
     });
-    const payload: [string, string][] = [['extensionDevelopmentPath', folder], ['extensionTestsPath', join(folder, 'run.js')]];
-    const opened = page.goto(address(workbench, { workspace, payload }), { waitUntil: 'domcontentloaded', timeout: 30_000 });
+    const payload: [string, string][] = [
+      ['extensionDevelopmentPath', folder],
+      ['extensionTestsPath', join(folder, 'run.js')],
+    ];
+    const opened = page.goto(address(workbench, { workspace, payload }), {
+      waitUntil: 'domcontentloaded',
+      timeout: 30_000,
+    });
     const [ending] = await Promise.all([report, opened]);
     const results = join(folder, 'results.json');
     if (!existsSync(results)) throw new Error(`The test steps did not run: ${ending}\n${workbench.log()}`);
@@ -69,7 +85,10 @@ export async function runInHost(workbench: Workbench, browser: Browser, workspac
 async function writeDriver(folder: string, job: Job): Promise<void> {
   mkdirSync(folder, { recursive: true });
   const manifest = {
-    name: 'driver', publisher: 'fettle-tests', version: '0.0.0', engines: { vscode: '*' },
+    name: 'driver',
+    publisher: 'fettle-tests',
+    version: '0.0.0',
+    engines: { vscode: '*' },
     capabilities: { untrustedWorkspaces: { supported: true } },
   };
   writeFileSync(join(folder, 'package.json'), JSON.stringify(manifest));
@@ -77,6 +96,11 @@ async function writeDriver(folder: string, job: Job): Promise<void> {
   await build({
     entryPoints: [fileURLToPath(new URL('./steps.ts', import.meta.url))],
     outfile: join(folder, 'run.js'),
-    bundle: true, platform: 'node', format: 'cjs', target: 'node20', external: ['vscode'], logLevel: 'silent',
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+    external: ['vscode'],
+    logLevel: 'silent',
   });
 }

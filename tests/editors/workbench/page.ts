@@ -4,8 +4,13 @@ import { chromiumPath } from '../../provide.mjs';
 import type { Workbench } from './server';
 
 const flags = [
-  '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
-  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
 ];
 
 export const LOOK_LIMIT_MS = 20_000;
@@ -36,13 +41,19 @@ export interface Opened {
 export function address({ authority }: Workbench, { workspace, file, payload = [] }: Opened): string {
   const remote = (path: string) => `vscode-remote://${authority}${path}`;
   const pairs = payload.map(([name, path]) => [name, remote(path)]);
-  if (file) pairs.push(['openFile', remote(`${workspace}/${file.path}:${file.line}:${file.column}`)], ['gotoLineMode', 'true']);
+  if (file)
+    pairs.push(['openFile', remote(`${workspace}/${file.path}:${file.line}:${file.column}`)], ['gotoLineMode', 'true']);
   const query = new URLSearchParams({ folder: workspace, payload: JSON.stringify(pairs) });
   return `http://${authority}/?${query.toString()}`;
 }
 
 /** Opens a file and waits until its text is on the screen and has the keyboard. */
-export async function openFile(page: Page, workbench: Workbench, workspace: string, file: NonNullable<Opened['file']>): Promise<void> {
+export async function openFile(
+  page: Page,
+  workbench: Workbench,
+  workspace: string,
+  file: NonNullable<Opened['file']>,
+): Promise<void> {
   await page.goto(address(workbench, { workspace, file }), { waitUntil: 'domcontentloaded', timeout: LOOK_LIMIT_MS });
   await page.locator('.monaco-editor .view-line').first().waitFor({ timeout: LOOK_LIMIT_MS });
   await page.locator('.monaco-editor.focused').first().waitFor({ timeout: LOOK_LIMIT_MS });
@@ -51,14 +62,22 @@ export async function openFile(page: Page, workbench: Workbench, workspace: stri
 /** The text of what is shown at `selector`, in one line of plain spaces. */
 export async function shownText(page: Page, selector: string): Promise<string> {
   const texts = await page.locator(selector).allInnerTexts();
-  return texts.join(' ').replace(/[\s\u00a0]+/g, ' ').trim();
+  return texts
+    .join(' ')
+    .replace(/[\s\u00a0]+/g, ' ')
+    .trim();
 }
 
 /**
  * Does `act` again and again until something is shown at `selector` and holds `text`, which may be empty; returns all
  * that is shown there. Once is not enough: a menu or hover on its way out swallows keys.
  */
-export async function actUntilShown(page: Page, selector: string, text: string, act: () => Promise<void>): Promise<string> {
+export async function actUntilShown(
+  page: Page,
+  selector: string,
+  text: string,
+  act: () => Promise<void>,
+): Promise<string> {
   let shown = '';
   for (const start = Date.now(); Date.now() - start < LOOK_LIMIT_MS; ) {
     await act();

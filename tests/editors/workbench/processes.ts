@@ -6,7 +6,9 @@ import * as vscode from 'vscode';
 export function serverProcesses(): number[] {
   const home = vscode.extensions.getExtension('fettle.fettle')?.extensionPath;
   if (!home) return [];
-  const pids = readdirSync('/proc').filter((name) => /^\d+$/.test(name)).map(Number);
+  const pids = readdirSync('/proc')
+    .filter((name) => /^\d+$/.test(name))
+    .map(Number);
   return pids.filter((pid) => pid !== process.pid && commandLine(pid).includes(home));
 }
 

@@ -25,7 +25,12 @@ const FADE_MS = 300;
 const SQUIGGLES = '.monaco-editor .squiggly-error, .monaco-editor .squiggly-warning, .monaco-editor .squiggly-info';
 
 /** Types the mistake, then looks at Problems, hover and quick-fix menu; pictures go into `pictures`. */
-export async function lookAtScreen(workbench: Workbench, browser: Browser, workspace: string, pictures: string): Promise<Screen> {
+export async function lookAtScreen(
+  workbench: Workbench,
+  browser: Browser,
+  workspace: string,
+  pictures: string,
+): Promise<Screen> {
   const page = await browser.context.newPage();
   const picture = (name: string) => page.screenshot({ path: join(pictures, `${name}.png`) });
   try {

@@ -43,25 +43,41 @@ export async function startWorkbench(folder: string, vsix: string): Promise<Work
   const environment = serverEnvironment(scratch);
   const common = [
     join(folder, 'out/server-main.js'),
-    '--server-data-dir', data,
-    '--extensions-dir', join(scratch, 'extensions'),
+    '--server-data-dir',
+    data,
+    '--extensions-dir',
+    join(scratch, 'extensions'),
     '--accept-server-license-terms',
-    '--telemetry-level', 'off',
+    '--telemetry-level',
+    'off',
   ];
-  const installed = await runGroup(process.execPath, [...common, '--install-extension', vsix], { limitMs: INSTALL_LIMIT_MS, env: environment });
+  const installed = await runGroup(process.execPath, [...common, '--install-extension', vsix], {
+    limitMs: INSTALL_LIMIT_MS,
+    env: environment,
+  });
   if (!installed.output.includes('was successfully installed')) {
     removeFolder(scratch);
     throw new Error(`The workbench did not install ${vsix} (status ${installed.status}):\n${installed.output}`);
   }
   const serve = ['--host', '127.0.0.1', '--port', '0', '--without-connection-token', '--enable-smoke-test-driver'];
-  const server = startGroup(process.execPath, [...common, ...serve], { limitMs: LIFE_LIMIT_MS, scratch, env: environment });
+  const server = startGroup(process.execPath, [...common, ...serve], {
+    limitMs: LIFE_LIMIT_MS,
+    scratch,
+    env: environment,
+  });
   const end = async () => {
     await server.end();
     removeFolder(scratch);
   };
   try {
     const port = await listeningPort(server);
-    return { authority: `127.0.0.1:${port}`, scratch, configure: (settings) => writeSettings(data, settings), log: server.output, end };
+    return {
+      authority: `127.0.0.1:${port}`,
+      scratch,
+      configure: (settings) => writeSettings(data, settings),
+      log: server.output,
+      end,
+    };
   } catch (error) {
     await end();
     throw error;
@@ -70,8 +86,14 @@ export async function startWorkbench(folder: string, vsix: string): Promise<Work
 
 /** No gallery to ask, a home of its own, nothing inherited that an editor we may run inside of has set. */
 function serverEnvironment(home: string): NodeJS.ProcessEnv {
-  const kept = Object.entries(process.env).filter(([name]) => !/^(VSCODE_|ELECTRON_|VITEST|NODE_OPTIONS$|NODE_ENV$)/.test(name));
-  return { ...Object.fromEntries(kept), HOME: home, EXTENSIONS_GALLERY: '{"serviceUrl":"","itemUrl":"","resourceUrlTemplate":""}' };
+  const kept = Object.entries(process.env).filter(
+    ([name]) => !/^(VSCODE_|ELECTRON_|VITEST|NODE_OPTIONS$|NODE_ENV$)/.test(name),
+  );
+  return {
+    ...Object.fromEntries(kept),
+    HOME: home,
+    EXTENSIONS_GALLERY: '{"serviceUrl":"","itemUrl":"","resourceUrlTemplate":""}',
+  };
 }
 
 async function listeningPort(server: ReturnType<typeof startGroup>): Promise<string> {

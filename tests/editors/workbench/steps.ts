@@ -42,7 +42,9 @@ async function starts(): Promise<void> {
   const extension = vscode.extensions.getExtension('fettle.fettle');
   if (job.mode.host === 'worker') {
     strictEqual(extension, undefined, 'the extension runs in the process, not in the worker');
-    await until('the commands are there', async () => (await vscode.commands.getCommands(true)).includes(scenario.commands[0]!));
+    await until('the commands are there', async () =>
+      (await vscode.commands.getCommands(true)).includes(scenario.commands[0]!),
+    );
     return;
   }
   ok(extension, 'the extension fettle.fettle is not there');
@@ -53,7 +55,10 @@ async function saysNothing(): Promise<void> {
   const { document } = await showBuild();
   strictEqual(lineOfScenario(document).text, scenario.at);
   await vscode.commands.executeCommand('vscode.executeHoverProvider', document.uri, keyPosition(document)); // the server has answered
-  deepStrictEqual(findings(document).map((finding) => finding.message), []);
+  deepStrictEqual(
+    findings(document).map((finding) => finding.message),
+    [],
+  );
 }
 
 /** Names of parts come from the parts folder: the first answer may be given before that is read. */
@@ -62,7 +67,11 @@ async function offersWhatMayStand(): Promise<void> {
   for (const { line, at, labels } of scenario.offers) {
     const position = new vscode.Position(lineNumber(document, line), line.indexOf(at));
     await until(`${labels.join(', ')} at "${line}"`, async () => {
-      const { items } = await vscode.commands.executeCommand<vscode.CompletionList>('vscode.executeCompletionItemProvider', document.uri, position);
+      const { items } = await vscode.commands.executeCommand<vscode.CompletionList>(
+        'vscode.executeCompletionItemProvider',
+        document.uri,
+        position,
+      );
       const offered = items.map(({ label }) => (typeof label === 'string' ? label : label.label));
       return labels.every((label) => offered.includes(label));
     });
@@ -88,13 +97,17 @@ async function fillsIn(): Promise<void> {
   const position = new vscode.Position(lineNumber(document, line), line.indexOf(at) + 1);
   const action = await until(`the action ${title}`, async () => {
     const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
-      'vscode.executeCodeActionProvider', document.uri, new vscode.Range(position, position), vscode.CodeActionKind.QuickFix.value, 50,
+      'vscode.executeCodeActionProvider',
+      document.uri,
+      new vscode.Range(position, position),
+      vscode.CodeActionKind.QuickFix.value,
+      50,
     );
     return actions.find((one) => one.title === title);
   });
   const part = await vscode.workspace.openTextDocument(fileUri(scenario.part));
   const before = part.getText();
-  ok(action.edit && await vscode.workspace.applyEdit(action.edit), 'the edit was refused');
+  ok(action.edit && (await vscode.workspace.applyEdit(action.edit)), 'the edit was refused');
   ok(!before.includes(puts) && part.getText().includes(puts), `"${puts}" is not in the part file: ${part.getText()}`);
   await vscode.window.showTextDocument(part);
   await vscode.commands.executeCommand('undo');
@@ -122,12 +135,21 @@ async function explainsOnHover(): Promise<Measured> {
   const { document } = await showBuild();
   await findingComes(document);
   const begun = performance.now();
-  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>('vscode.executeHoverProvider', document.uri, keyPosition(document));
+  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(
+    'vscode.executeHoverProvider',
+    document.uri,
+    keyPosition(document),
+  );
   const hoverMs = Math.round(performance.now() - begun);
-  const text = hovers.flatMap((hover) => hover.contents).map((content) => (typeof content === 'string' ? content : content.value)).join('\n');
-  for (const expected of scenario.hoverSays) ok(text.includes(expected), `"${expected}" is not in the hover: ${text || 'nothing'}`);
+  const text = hovers
+    .flatMap((hover) => hover.contents)
+    .map((content) => (typeof content === 'string' ? content : content.value))
+    .join('\n');
+  for (const expected of scenario.hoverSays)
+    ok(text.includes(expected), `"${expected}" is not in the hover: ${text || 'nothing'}`);
   for (const content of hovers.flatMap((hover) => hover.contents)) {
-    if (content instanceof vscode.MarkdownString) ok(!content.isTrusted && !content.supportHtml, 'the hover is trusted or holds HTML');
+    if (content instanceof vscode.MarkdownString)
+      ok(!content.isTrusted && !content.supportHtml, 'the hover is trusted or holds HTML');
   }
   return { hoverMs };
 }
@@ -150,7 +172,11 @@ async function mendsIt(): Promise<void> {
 
 async function registersCommands(): Promise<void> {
   const known = await vscode.commands.getCommands(true);
-  deepStrictEqual(scenario.commands.filter((command) => !known.includes(command)), [], 'commands not registered');
+  deepStrictEqual(
+    scenario.commands.filter((command) => !known.includes(command)),
+    [],
+    'commands not registered',
+  );
 }
 
 /** By its name, and without one by the finding at the cursor. */
@@ -177,11 +203,17 @@ function previewTab(): vscode.Tab | undefined {
 
 async function checksWorkspace(): Promise<void> {
   const closed = fileUri('closed.pcbuild.yaml');
-  await vscode.workspace.fs.writeFile(closed, new TextEncoder().encode(job.mended.replace(scenario.at, scenario.at.replace(scenario.value, scenario.typed))));
+  await vscode.workspace.fs.writeFile(
+    closed,
+    new TextEncoder().encode(job.mended.replace(scenario.at, scenario.at.replace(scenario.value, scenario.typed))),
+  );
   deepStrictEqual(coded(closed, scenario.finding), [], 'a file that nobody has open is silent until it is asked for');
   await vscode.commands.executeCommand('fettle.checkWorkspace');
   await until('the finding of the closed file', () => coded(closed, scenario.finding).length > 0);
-  ok(vscode.workspace.textDocuments.every(({ uri }) => uri.toString() !== closed.toString()), 'the file was opened for it');
+  ok(
+    vscode.workspace.textDocuments.every(({ uri }) => uri.toString() !== closed.toString()),
+    'the file was opened for it',
+  );
   await vscode.workspace.fs.delete(closed);
   await until('the finding goes with its file', () => coded(closed, scenario.finding).length === 0);
 }
@@ -210,7 +242,10 @@ async function findsAfterRestart(): Promise<Measured> {
 
 async function replaceValue(editor: vscode.TextEditor, from: string, to: string): Promise<void> {
   const start = valuePosition(editor.document);
-  ok(await editor.edit((edit) => edit.replace(new vscode.Range(start, start.translate(0, from.length)), to)), 'the edit was refused');
+  ok(
+    await editor.edit((edit) => edit.replace(new vscode.Range(start, start.translate(0, from.length)), to)),
+    'the edit was refused',
+  );
 }
 
 function fileUri(path: string): vscode.Uri {
@@ -249,8 +284,14 @@ const findings = ({ uri }: vscode.TextDocument): vscode.Diagnostic[] => coded(ur
 async function findingComes(document: vscode.TextDocument): Promise<void> {
   if (findings(document).length > 0) return;
   await new Promise<void>((resolve, reject) => {
-    const shown = () => JSON.stringify(vscode.languages.getDiagnostics(document.uri).map((finding) => [codeOf(finding), finding.message]));
-    const limit = setTimeout(() => reject(new Error(`no finding ${scenario.finding}; there are: ${shown()}`)), WAIT_LIMIT_MS);
+    const shown = () =>
+      JSON.stringify(
+        vscode.languages.getDiagnostics(document.uri).map((finding) => [codeOf(finding), finding.message]),
+      );
+    const limit = setTimeout(
+      () => reject(new Error(`no finding ${scenario.finding}; there are: ${shown()}`)),
+      WAIT_LIMIT_MS,
+    );
     const watch = vscode.languages.onDidChangeDiagnostics(() => {
       if (findings(document).length === 0) return;
       clearTimeout(limit);
@@ -260,12 +301,19 @@ async function findingComes(document: vscode.TextDocument): Promise<void> {
   });
 }
 
-/** The preferred fix at the finding, else the first. The editor's interface does not say whose finding an action mends. */
+/**
+ * The preferred fix at the finding, else the first. The editor's interface does not say whose finding an action
+ * mends.
+ */
 async function quickFix(document: vscode.TextDocument): Promise<vscode.CodeAction | undefined> {
   const finding = findings(document)[0];
   if (!finding) return undefined;
   const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
-    'vscode.executeCodeActionProvider', document.uri, finding.range, vscode.CodeActionKind.QuickFix.value, 20,
+    'vscode.executeCodeActionProvider',
+    document.uri,
+    finding.range,
+    vscode.CodeActionKind.QuickFix.value,
+    20,
   );
   return actions.find(({ isPreferred }) => isPreferred) ?? actions[0];
 }
@@ -276,7 +324,9 @@ async function runStep(name: string): Promise<HostResults[string]> {
   try {
     const step = steps[name];
     ok(step, `no step of this name: ${name}`);
-    const late = new Promise<never>((_, reject) => setTimeout(() => reject(new Error(`passed ${STEP_LIMIT_MS} ms`)), STEP_LIMIT_MS));
+    const late = new Promise<never>((_, reject) =>
+      setTimeout(() => reject(new Error(`passed ${STEP_LIMIT_MS} ms`)), STEP_LIMIT_MS),
+    );
     const measured = await Promise.race([step(), late]);
     return { tookMs: took(), ...(measured ? { measured } : {}) };
   } catch (error) {

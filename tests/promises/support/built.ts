@@ -4,12 +4,22 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildSync } from 'esbuild';
-import { createProtocolConnection, StreamMessageReader, StreamMessageWriter, type ProtocolConnection } from 'vscode-languageserver-protocol/node';
+import {
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+  type ProtocolConnection,
+} from 'vscode-languageserver-protocol/node';
 
 const root = join(__dirname, '../../..');
 const dist = join(root, 'dist');
 
-export interface Built { readonly command: string; readonly server: string; readonly folder: string; readonly remove: () => void }
+export interface Built {
+  readonly command: string;
+  readonly server: string;
+  readonly folder: string;
+  readonly remove: () => void;
+}
 
 /** What is shipped, where it is newer than its sources; otherwise the same entries bundled aside. */
 export function built(): Built {
@@ -18,7 +28,16 @@ export function built(): Built {
   if (isFresh()) return { command: join(dist, 'fettle.js'), server: join(dist, 'server.js'), folder, remove };
   const bundle = (name: string): string => {
     const outfile = join(folder, `${name}.js`);
-    buildSync({ entryPoints: [join(root, `server/src/${name}.ts`)], bundle: true, minify: true, platform: 'node', target: 'node20', format: 'cjs', outfile, logLevel: 'error' });
+    buildSync({
+      entryPoints: [join(root, `server/src/${name}.ts`)],
+      bundle: true,
+      minify: true,
+      platform: 'node',
+      target: 'node20',
+      format: 'cjs',
+      outfile,
+      logLevel: 'error',
+    });
     return outfile;
   };
   return { command: bundle('fettle'), server: bundle('server'), folder, remove };
@@ -27,13 +46,26 @@ export function built(): Built {
 function isFresh(): boolean {
   const made = statSync(join(dist, '.built'), { throwIfNoEntry: false })?.mtimeMs ?? 0;
   const sources = join(root, 'server/src');
-  return readdirSync(sources, { recursive: true, encoding: 'utf8' }).every((name) => (statSync(join(sources, name), { throwIfNoEntry: false })?.mtimeMs ?? 0) <= made);
+  return readdirSync(sources, { recursive: true, encoding: 'utf8' }).every(
+    (name) => (statSync(join(sources, name), { throwIfNoEntry: false })?.mtimeMs ?? 0) <= made,
+  );
 }
 
 /** What a watched process tells at its end. */
-export interface Told { readonly cpuMs: number; readonly peakMb: number; readonly calls: readonly string[]; readonly opened: readonly string[] }
+export interface Told {
+  readonly cpuMs: number;
+  readonly peakMb: number;
+  readonly calls: readonly string[];
+  readonly opened: readonly string[];
+}
 
-export interface Ran extends Partial<Told> { readonly status: number | null; readonly signal: string | null; readonly out: string; readonly err: string; readonly ms: number }
+export interface Ran extends Partial<Told> {
+  readonly status: number | null;
+  readonly signal: string | null;
+  readonly out: string;
+  readonly err: string;
+  readonly ms: number;
+}
 
 const watcher = join(__dirname, 'watcher.cjs');
 
@@ -46,11 +78,29 @@ function environment(report: string, more: Readonly<Record<string, string>>): No
 
 const wordsFor = (script: string): string[] => ['--require', watcher, `--max-old-space-size=${heapMb}`, script];
 
-export function runCommand({ command, folder }: Built, cwd: string, words: readonly string[], env: Readonly<Record<string, string>> = {}): Ran {
+export function runCommand(
+  { command, folder }: Built,
+  cwd: string,
+  words: readonly string[],
+  env: Readonly<Record<string, string>> = {},
+): Ran {
   const report = join(folder, `told-${Math.random().toString(36).slice(2)}.json`);
   const begun = performance.now();
-  const ran = spawnSync(process.execPath, [...wordsFor(command), ...words], { cwd, encoding: 'utf8', timeout: 50_000, maxBuffer: 1e9, env: environment(report, env) });
-  return { status: ran.status, signal: ran.signal, out: ran.stdout, err: ran.stderr, ms: performance.now() - begun, ...toldIn(report) };
+  const ran = spawnSync(process.execPath, [...wordsFor(command), ...words], {
+    cwd,
+    encoding: 'utf8',
+    timeout: 50_000,
+    maxBuffer: 1e9,
+    env: environment(report, env),
+  });
+  return {
+    status: ran.status,
+    signal: ran.signal,
+    out: ran.stdout,
+    err: ran.stderr,
+    ms: performance.now() - begun,
+    ...toldIn(report),
+  };
 }
 
 export function toldIn(report: string): Partial<Told> {
@@ -71,23 +121,41 @@ export class ServerProcess {
 
   constructor({ server, folder }: Built, cwd: string) {
     this.report = join(folder, `told-${Math.random().toString(36).slice(2)}.json`);
-    this.process = spawn(process.execPath, [...wordsFor(server), '--stdio'], { cwd, env: environment(this.report, {}) });
+    this.process = spawn(process.execPath, [...wordsFor(server), '--stdio'], {
+      cwd,
+      env: environment(this.report, {}),
+    });
     this.process.stderr.on('data', (text: Buffer) => (this.err += text.toString()));
     this.process.on('exit', (status) => (this.ended = status));
-    this.connection = createProtocolConnection(new StreamMessageReader(this.process.stdout), new StreamMessageWriter(this.process.stdin));
-    this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: { uri: string; diagnostics: [] }) => void this.published.set(uri, diagnostics));
+    this.connection = createProtocolConnection(
+      new StreamMessageReader(this.process.stdout),
+      new StreamMessageWriter(this.process.stdin),
+    );
+    this.connection.onNotification(
+      'textDocument/publishDiagnostics',
+      ({ uri, diagnostics }: { uri: string; diagnostics: [] }) => void this.published.set(uri, diagnostics),
+    );
     this.connection.onError(() => undefined);
     this.connection.listen();
   }
 
   async start(folderUri: string): Promise<void> {
-    await this.connection.sendRequest('initialize', { processId: null, rootUri: null, workspaceFolders: [{ uri: folderUri, name: 'ws' }], capabilities: { textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } } } } });
+    await this.connection.sendRequest('initialize', {
+      processId: null,
+      rootUri: null,
+      workspaceFolders: [{ uri: folderUri, name: 'ws' }],
+      capabilities: {
+        textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: [] } } } },
+      },
+    });
     await this.connection.sendNotification('initialized', {});
   }
 
   /** Ends the process in order; what it tells is there afterwards. */
   async stop(): Promise<Partial<Told> & { status: number | null }> {
-    const gone = new Promise<number | null>((resolve) => (this.ended !== undefined ? resolve(this.ended) : this.process.once('exit', resolve)));
+    const gone = new Promise<number | null>((resolve) =>
+      this.ended !== undefined ? resolve(this.ended) : this.process.once('exit', resolve),
+    );
     if (this.ended === undefined) {
       await this.connection.sendRequest('shutdown').catch(() => undefined);
       await this.connection.sendNotification('exit').catch(() => undefined);

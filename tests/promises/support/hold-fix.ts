@@ -22,17 +22,28 @@ export const commentsIn = (text: string): string[] => {
 };
 
 /** A step on the way to a leaf: a key with its place, or an item of a list with the list's. */
-interface Step { readonly word: string; readonly span: Span }
-interface Leaf { readonly value: string; readonly span: Span; readonly steps: readonly Step[] }
+interface Step {
+  readonly word: string;
+  readonly span: Span;
+}
+interface Leaf {
+  readonly value: string;
+  readonly span: Span;
+  readonly steps: readonly Step[];
+}
 
 /** Every scalar and every empty collection of a text, in order; those that a merge repeats are left out. */
 function leaves(text: string): Leaf[] {
   const found: Leaf[] = [];
   const visitNode = (node: Node, steps: readonly Step[]): void => {
     const empty = node.type === 'list' ? node.items.length === 0 : node.type === 'map' && node.entries.length === 0;
-    if (node.type === 'scalar' || empty) found.push({ value: node.type === 'scalar' ? node.text : node.type, span: node.span, steps });
-    if (node.type === 'list') node.items.forEach((item, i) => visitNode(item, [...steps, { word: String(i), span: node.span }]));
-    if (node.type === 'map') for (const entry of node.entries) if (!entry.merged) visitNode(entry.value, [...steps, { word: entry.key, span: entry.keySpan }]);
+    if (node.type === 'scalar' || empty)
+      found.push({ value: node.type === 'scalar' ? node.text : node.type, span: node.span, steps });
+    if (node.type === 'list')
+      node.items.forEach((item, i) => visitNode(item, [...steps, { word: String(i), span: node.span }]));
+    if (node.type === 'map')
+      for (const entry of node.entries)
+        if (!entry.merged) visitNode(entry.value, [...steps, { word: entry.key, span: entry.keySpan }]);
   };
   const { root } = parse(text);
   if (root) visitNode(root, []);
@@ -43,7 +54,9 @@ const meets = (a: Span, b: Span): boolean => a.start <= b.end && b.start <= a.en
 
 /** Where a stretch of the old text lies in the new one, given edits that do not touch it. */
 function moved(span: Span, edits: readonly Edit[]): Span {
-  const by = edits.filter((edit) => edit.span.end <= span.start).reduce((sum, edit) => sum + edit.text.length - (edit.span.end - edit.span.start), 0);
+  const by = edits
+    .filter((edit) => edit.span.end <= span.start)
+    .reduce((sum, edit) => sum + edit.text.length - (edit.span.end - edit.span.start), 0);
   return { start: span.start + by, end: span.end + by };
 }
 
@@ -58,8 +71,13 @@ export function strayChanges(before: string, edits: readonly Edit[], after: stri
     const place = moved(leaf.span, edits);
     const is = now.get(`${place.start}-${place.end}`);
     const path = leaf.steps.map(({ word }) => word).join('/');
-    if (is?.value !== leaf.value) faults.push(`${path} was ${JSON.stringify(leaf.value)}, is ${JSON.stringify(is?.value)}`);
-    else if (is.steps.length !== leaf.steps.length || is.steps.some(({ word }, i) => word !== leaf.steps[i]!.word && !isTouched(leaf.steps[i]!.span))) faults.push(`${path} is now ${is.steps.map(({ word }) => word).join('/')}`);
+    if (is?.value !== leaf.value)
+      faults.push(`${path} was ${JSON.stringify(leaf.value)}, is ${JSON.stringify(is?.value)}`);
+    else if (
+      is.steps.length !== leaf.steps.length ||
+      is.steps.some(({ word }, i) => word !== leaf.steps[i]!.word && !isTouched(leaf.steps[i]!.span))
+    )
+      faults.push(`${path} is now ${is.steps.map(({ word }) => word).join('/')}`);
   }
   return [...faults, ...outerFaults(before, edits, after)];
 }
@@ -68,12 +86,15 @@ function outerFaults(before: string, edits: readonly Edit[], after: string): str
   const faults: string[] = [];
   const gone = new Set(edits.flatMap(({ span }) => commentsOnLines(before, span)));
   const comments = commentsIn(after);
-  for (const comment of commentsIn(before)) if (!comments.includes(comment) && !gone.has(comment)) faults.push(`the comment ${comment} is lost`);
+  for (const comment of commentsIn(before))
+    if (!comments.includes(comment) && !gone.has(comment)) faults.push(`the comment ${comment} is lost`);
   if (comments.length > commentsIn(before).length) faults.push('there are more comments than before');
   if (before.startsWith('\ufeff') !== after.startsWith('\ufeff')) faults.push('the byte order mark is not as it was');
-  if (/[\r\n]$/.test(before) !== /[\r\n]$/.test(after) && before !== '') faults.push('the last line end is not as it was');
+  if (/[\r\n]$/.test(before) !== /[\r\n]$/.test(after) && before !== '')
+    faults.push('the last line end is not as it was');
   const ends = (text: string): Set<string> => new Set(text.match(/\r\n|\r|\n/g));
-  for (const end of ends(after)) if (!ends(before).has(end) && ends(before).size > 0) faults.push(`a line end ${JSON.stringify(end)} has come`);
+  for (const end of ends(after))
+    if (!ends(before).has(end) && ends(before).size > 0) faults.push(`a line end ${JSON.stringify(end)} has come`);
   return faults;
 }
 
@@ -86,7 +107,8 @@ function commentsOnLines(text: string, span: Span): string[] {
 /** How many findings of each place, grade and id there are. */
 function counted(findings: readonly Finding[]): Map<string, number> {
   const counts = new Map<string, number>();
-  for (const { id, grade, place } of findings) counts.set(`${id} at ${place.path} (${grade})`, (counts.get(`${id} at ${place.path} (${grade})`) ?? 0) + 1);
+  for (const { id, grade, place } of findings)
+    counts.set(`${id} at ${place.path} (${grade})`, (counts.get(`${id} at ${place.path} (${grade})`) ?? 0) + 1);
   return counts;
 }
 
@@ -94,10 +116,15 @@ function counted(findings: readonly Finding[]): Map<string, number> {
 export function worseOnes(before: readonly Finding[], after: readonly Finding[], grade: Finding['grade']): string[] {
   const had = counted(before);
   const bad = new Set(grades.slice(0, grades.indexOf(grade) + 1));
-  return [...counted(after.filter((finding) => bad.has(finding.grade)))].filter(([key, count]) => count > (had.get(key) ?? 0)).map(([key]) => key);
+  return [...counted(after.filter((finding) => bad.has(finding.grade)))]
+    .filter(([key, count]) => count > (had.get(key) ?? 0))
+    .map(([key]) => key);
 }
 
-/** Stretches of a text that can mean two things: anchors, aliases, tags, merges, what stands under a key that is there twice, each with all they hold. */
+/**
+ * Stretches of a text that can mean two things: anchors, aliases, tags, merges, what stands under a key that is there
+ * twice, each with all they hold.
+ */
 export function doubtful(text: string): Span[] {
   const document = parseDocument(text, { uniqueKeys: false, logLevel: 'silent', strict: false });
   const spans: Span[] = document.errors.map(({ pos }) => ({ start: pos[0], end: pos[1] }));

@@ -32,7 +32,9 @@ export function judgeWith(before: Judged, changed: Doc, text: string): Judged {
   return { ...before, build, judgement: judgeBuild(build, { throwOn: true }) };
 }
 
-const parts = [...docs.values()].filter((doc) => doc.kind === 'part').map((doc) => ({ name: doc.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc, kind: kindOfPart(doc) }));
+const parts = [...docs.values()]
+  .filter((doc) => doc.kind === 'part')
+  .map((doc) => ({ name: doc.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc, kind: kindOfPart(doc) }));
 
 /** At most a few parts of a kind, so that trying them all stays quick. */
 export const candidates: Candidates = (kind) => parts.filter((part) => part.kind === kind).slice(0, 4);
@@ -40,8 +42,18 @@ export const candidates: Candidates = (kind) => parts.filter((part) => part.kind
 /** A finding as a line that says all that an editor or a report would show of it. */
 export function lineOf(finding: Finding): string {
   const { start, end } = finding.place.doc.lines.rangeOf(finding.place.span);
-  const related = relatedTo(finding).map(({ place, what }) => `${place.doc.name}:${place.doc.lines.positionAt(place.span.start).line} ${what}`).sort();
-  return [finding.grade, finding.id, finding.place.doc.name, `${start.line}:${start.character}-${end.line}:${end.character}`, finding.place.path, finding.said.text, ...related].join(' | ');
+  const related = relatedTo(finding)
+    .map(({ place, what }) => `${place.doc.name}:${place.doc.lines.positionAt(place.span.start).line} ${what}`)
+    .sort();
+  return [
+    finding.grade,
+    finding.id,
+    finding.place.doc.name,
+    `${start.line}:${start.character}-${end.line}:${end.character}`,
+    finding.place.path,
+    finding.said.text,
+    ...related,
+  ].join(' | ');
 }
 
 export const linesOf = ({ findings }: Judgement): string[] => findings.map(lineOf);

@@ -3,14 +3,24 @@ import fc from 'fast-check';
 import { buildTrees, partTrees, type Tree } from './trees';
 
 /** How a text is written; `noise` decides, turn by turn, what is optional. */
-export interface Hand { readonly noise: readonly number[]; readonly step: 2 | 4; readonly eol: '\n' | '\r\n'; readonly bom: boolean; readonly ended: boolean }
+export interface Hand {
+  readonly noise: readonly number[];
+  readonly step: 2 | 4;
+  readonly eol: '\n' | '\r\n';
+  readonly bom: boolean;
+  readonly ended: boolean;
+}
 
 export const hands: fc.Arbitrary<Hand> = fc.record({
-  noise: fc.array(fc.nat({ max: 11 }), { minLength: 1, maxLength: 13 }), step: fc.constantFrom(2, 4),
-  eol: fc.constantFrom('\n', '\r\n'), bom: fc.boolean(), ended: fc.boolean(),
+  noise: fc.array(fc.nat({ max: 11 }), { minLength: 1, maxLength: 13 }),
+  step: fc.constantFrom(2, 4),
+  eol: fc.constantFrom('\n', '\r\n'),
+  bom: fc.boolean(),
+  ended: fc.boolean(),
 });
 
-const needsQuotes = (text: string): boolean => text === '' || /^[\s\-?:,[\]{}#&*!|>'"%@`]|[\s:]$|: | #|[,[\]{}"]/.test(text);
+const needsQuotes = (text: string): boolean =>
+  text === '' || /^[\s\-?:,[\]{}#&*!|>'"%@`]|[\s:]$|: | #|[,[\]{}"]/.test(text);
 
 class Writer {
   private turn = 0;
@@ -62,12 +72,19 @@ class Writer {
     const pad = ' '.repeat(indent);
     if ('text' in tree) return `${pad}${this.scalar(tree.text)}\n`;
     if ('list' in tree) return tree.list.map((item) => this.above(indent) + pad + this.item(item, indent)).join('');
-    return tree.map.map(([key, value]) => `${this.above(indent)}${pad}${this.key(key)}:${this.value(value, indent + this.hand.step)}`).join('');
+    return tree.map
+      .map(
+        ([key, value]) => `${this.above(indent)}${pad}${this.key(key)}:${this.value(value, indent + this.hand.step)}`,
+      )
+      .join('');
   }
 
   /** A map in a list mostly begins behind its dash. */
   private item(tree: Tree, indent: number): string {
-    if ('map' in tree && !tree.flow && tree.map.length > 0 && this.chance(9)) return `- ${this.block(tree, indent + 2).replace(/^(?:\s*#[^\n]*\n|\s*\n)*/, '').trimStart()}`;
+    if ('map' in tree && !tree.flow && tree.map.length > 0 && this.chance(9))
+      return `- ${this.block(tree, indent + 2)
+        .replace(/^(?:\s*#[^\n]*\n|\s*\n)*/, '')
+        .trimStart()}`;
     return `-${this.value(tree, indent + this.hand.step)}`;
   }
 }
@@ -78,21 +95,63 @@ export function write(tree: Tree, hand: Hand): string {
   return (hand.bom ? '\ufeff' : '') + text.replaceAll('\n', hand.eol);
 }
 
-export interface Written { readonly text: string; readonly hand: Hand }
+export interface Written {
+  readonly text: string;
+  readonly hand: Hand;
+}
 
-const written = (trees: fc.Arbitrary<Tree>): fc.Arbitrary<Written> => fc.record({ tree: trees, hand: hands }).map(({ tree, hand }) => ({ text: write(tree, hand), hand }));
+const written = (trees: fc.Arbitrary<Tree>): fc.Arbitrary<Written> =>
+  fc.record({ tree: trees, hand: hands }).map(({ tree, hand }) => ({ text: write(tree, hand), hand }));
 
 export const builds = written(buildTrees);
 export const partFiles = written(partTrees);
 
 /** A text with a few pieces put in, taken out or doubled, as on the way from one state to another. */
-export const broken = (texts: fc.Arbitrary<Written>): fc.Arbitrary<string> => fc.record({
-  from: texts,
-  blows: fc.array(fc.record({
-    at: fc.nat(), cut: fc.nat({ max: 12 }),
-    put: fc.constantFrom('', '', '[', '}', ': ', '- ', '"', "'", '\n', '\r', '\t', '  ', '&a ', '*a', '<<: *a', '!t ', '|\n', '\ud83c', '\udf0a', '🌊', '\0', '\u202e', '# ', '---\n', '...\n', '? ', '%YAML 1.1\n', '__proto__: '),
-  }), { minLength: 1, maxLength: 4 }),
-}).map(({ from, blows }) => blows.reduce((text, { at, cut, put }) => {
-  const start = at % (text.length + 1);
-  return text.slice(0, start) + put + text.slice(start + cut);
-}, from.text));
+export const broken = (texts: fc.Arbitrary<Written>): fc.Arbitrary<string> =>
+  fc
+    .record({
+      from: texts,
+      blows: fc.array(
+        fc.record({
+          at: fc.nat(),
+          cut: fc.nat({ max: 12 }),
+          put: fc.constantFrom(
+            '',
+            '',
+            '[',
+            '}',
+            ': ',
+            '- ',
+            '"',
+            "'",
+            '\n',
+            '\r',
+            '\t',
+            '  ',
+            '&a ',
+            '*a',
+            '<<: *a',
+            '!t ',
+            '|\n',
+            '\ud83c',
+            '\udf0a',
+            '🌊',
+            '\0',
+            '\u202e',
+            '# ',
+            '---\n',
+            '...\n',
+            '? ',
+            '%YAML 1.1\n',
+            '__proto__: ',
+          ),
+        }),
+        { minLength: 1, maxLength: 4 },
+      ),
+    })
+    .map(({ from, blows }) =>
+      blows.reduce((text, { at, cut, put }) => {
+        const start = at % (text.length + 1);
+        return text.slice(0, start) + put + text.slice(start + cut);
+      }, from.text),
+    );

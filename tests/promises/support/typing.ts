@@ -3,9 +3,17 @@ import type { Diagnostic } from 'vscode-languageserver-protocol/node';
 import { Lines } from '../../../server/src/core/text';
 import { TestClient } from '../../support/client';
 
-export interface Change { readonly at: number; readonly cut: number; readonly put: string }
+export interface Change {
+  readonly at: number;
+  readonly cut: number;
+  readonly put: string;
+}
 
-export const lspOf = ({ code, message, range }: Diagnostic): object => ({ id: code, message: String(message).split('\n')[0], range });
+export const lspOf = ({ code, message, range }: Diagnostic): object => ({
+  id: code,
+  message: String(message).split('\n')[0],
+  range,
+});
 
 export class TypingClient {
   private readonly client: TestClient;
@@ -20,7 +28,11 @@ export class TypingClient {
   }
 
   /** Types changes into an opened text, one after the other; ends with the file closed. */
-  async typed(name: string, text: string, changes: readonly Change[]): Promise<{ text: string; findings: readonly Diagnostic[] }> {
+  async typed(
+    name: string,
+    text: string,
+    changes: readonly Change[],
+  ): Promise<{ text: string; findings: readonly Diagnostic[] }> {
     await this.client.open(name, text);
     const after = await this.type(name, text, changes);
     const findings = await this.client.findings(name);
@@ -36,7 +48,13 @@ export class TypingClient {
   }
 
   /** Findings of one file after another was typed into, and again with both opened as they are then. */
-  async besides(name: string, text: string, other: string, its: string, changes: readonly Change[]): Promise<{ after: readonly Diagnostic[]; fresh: readonly Diagnostic[] }> {
+  async besides(
+    name: string,
+    text: string,
+    other: string,
+    its: string,
+    changes: readonly Change[],
+  ): Promise<{ after: readonly Diagnostic[]; fresh: readonly Diagnostic[] }> {
     await this.client.open(other, its);
     await this.client.open(name, text);
     const typed = await this.type(other, its, changes);
@@ -58,13 +76,18 @@ export class TypingClient {
       const end = Math.max(start, lines.offsetAt(lines.positionAt(Math.min(start + cut, text.length))));
       const range = { start: lines.positionAt(start), end: lines.positionAt(end) };
       text = text.slice(0, start) + put + text.slice(end);
-      await this.client.connection.sendNotification('textDocument/didChange', { textDocument: { uri: this.client.uri(name), version: ++this.versions }, contentChanges: [{ range, text: put }] });
+      await this.client.connection.sendNotification('textDocument/didChange', {
+        textDocument: { uri: this.client.uri(name), version: ++this.versions },
+        contentChanges: [{ range, text: put }],
+      });
     }
     return text;
   }
 
   private async close(name: string): Promise<void> {
-    await this.client.connection.sendNotification('textDocument/didClose', { textDocument: { uri: this.client.uri(name) } });
+    await this.client.connection.sendNotification('textDocument/didClose', {
+      textDocument: { uri: this.client.uri(name) },
+    });
   }
 
   dispose(): void {

@@ -25,9 +25,21 @@ for (const name of ['http', 'https']) forbid(require(`node:${name}`), ['request'
 forbid(require('node:http2'), ['connect', 'createServer', 'createSecureServer'], 'http2');
 forbid(require('node:dgram'), ['createSocket'], 'dgram');
 const dns = require('node:dns');
-forbid(dns, Object.keys(dns).filter((name) => /^(lookup|resolve|reverse)/.test(name)), 'dns');
-forbid(dns.promises, Object.keys(dns.promises).filter((name) => /^(lookup|resolve|reverse)/.test(name)), 'dns.promises');
-forbid(require('node:child_process'), ['spawn', 'spawnSync', 'exec', 'execSync', 'execFile', 'execFileSync', 'fork'], 'child_process');
+forbid(
+  dns,
+  Object.keys(dns).filter((name) => /^(lookup|resolve|reverse)/.test(name)),
+  'dns',
+);
+forbid(
+  dns.promises,
+  Object.keys(dns.promises).filter((name) => /^(lookup|resolve|reverse)/.test(name)),
+  'dns.promises',
+);
+forbid(
+  require('node:child_process'),
+  ['spawn', 'spawnSync', 'exec', 'execSync', 'execFile', 'execFileSync', 'fork'],
+  'child_process',
+);
 forbid(globalThis, ['fetch', 'WebSocket', 'EventSource'], 'globalThis');
 
 function note(owner, names) {
@@ -41,7 +53,21 @@ function note(owner, names) {
   }
 }
 
-note(fs, ['open', 'openSync', 'readFile', 'readFileSync', 'readdir', 'readdirSync', 'opendir', 'opendirSync', 'createReadStream', 'createWriteStream', 'writeFile', 'writeFileSync', 'appendFileSync']);
+note(fs, [
+  'open',
+  'openSync',
+  'readFile',
+  'readFileSync',
+  'readdir',
+  'readdirSync',
+  'opendir',
+  'opendirSync',
+  'createReadStream',
+  'createWriteStream',
+  'writeFile',
+  'writeFileSync',
+  'appendFileSync',
+]);
 note(fs.promises, ['open', 'readFile', 'readdir', 'opendir', 'writeFile']);
 
 process.on('exit', () => {

@@ -8,7 +8,7 @@ import { buildFile } from '../manifest/build-file';
 import { roleNames, roles, type Role, type RoleName, type Roles } from '../manifest/places';
 import type { Entry, MapNode, Node } from '../yaml';
 import type { Span } from '../text';
-import type { House } from './house';
+import type { WorkspaceConfig } from './workspace-config';
 
 /** Looks up a part by name. `undefined`: there is no such file. */
 export type FindPart = (name: string) => Doc | undefined;
@@ -34,12 +34,17 @@ export interface Placed<R extends RoleName = RoleName> {
   readonly used?: { readonly name: string; readonly file?: Doc; readonly span: Span };
 }
 
-export type Parts = { readonly [R in RoleName]: Roles[R]['several'] extends true ? readonly Placed<R>[] : Placed<R> | undefined };
+export type Parts = {
+  readonly [R in RoleName]: Roles[R]['several'] extends true ? readonly Placed<R>[] : Placed<R> | undefined;
+};
 
 const everyRole = 2 ** roleNames.length - 1;
 
 /** What was computed, and the roles that it was read from. */
-export interface Kept { readonly value: unknown; readonly mask: number }
+export interface CacheEntry {
+  readonly value: unknown;
+  readonly mask: number;
+}
 
 export class Build {
   readonly parts: Parts;
@@ -47,17 +52,24 @@ export class Build {
   /** Every name under which a part file was asked for: the build changes when one of these does. */
   readonly dependsOn = new Set<string>();
   /** Figures computed so far, by the function that computes them; see `figures/memo`. */
-  readonly memo = new Map<unknown, Kept>();
+  readonly memo = new Map<unknown, CacheEntry>();
   /** The same of one thing in the build: a slot, a part where it stands. */
-  readonly memoOf = new Map<unknown, Map<unknown, Kept>>();
+  readonly memoOf = new Map<unknown, Map<unknown, CacheEntry>>();
   /** The roles read since tracking began; see `figures/memo`. */
   readonly reads: { mask: number } = { mask: 0 };
   private allParts?: readonly Placed[];
 
-  constructor(readonly doc: Doc, readonly find: FindPart, readonly house: House, readonly today: string) {
+  constructor(
+    readonly doc: Doc,
+    readonly find: FindPart,
+    readonly house: WorkspaceConfig,
+    readonly today: string,
+  ) {
     const root = doc.parsed.root;
     const map = root?.type === 'map' ? root : undefined;
-    this.file = keptBy(doc, buildFile, () => readGroup(buildFile, '', [source(doc, map, '', { start: 0, end: doc.text.length })]));
+    this.file = keptBy(doc, buildFile, () =>
+      readGroup(buildFile, '', [source(doc, map, '', { start: 0, end: doc.text.length })]),
+    );
     this.parts = this.readParts(map?.get('parts')?.value);
   }
 
@@ -76,19 +88,31 @@ export class Build {
     const parts = roleNames.map((role, bit) => {
       const held = this.peek(role);
       if ((changed & (1 << bit)) === 0) return held;
-      return Array.isArray(held) ? (held as Placed[]).map((one) => instead.get(one) ?? one) : (instead.get(held as Placed) ?? held);
+      return Array.isArray(held)
+        ? (held as Placed[]).map((one) => instead.get(one) ?? one)
+        : (instead.get(held as Placed) ?? held);
     });
     const reads = { mask: 0 };
     return Object.assign(Object.create(Build.prototype) as Build, {
-      doc: this.doc, find: this.find, house: this.house, today: this.today, file: this.file,
-      dependsOn: this.dependsOn, memo: keptApart(this.memo, changed),
-      memoOf: new Map([...this.memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])), reads, parts: tracked(reads, parts),
+      doc: this.doc,
+      find: this.find,
+      house: this.house,
+      today: this.today,
+      file: this.file,
+      dependsOn: this.dependsOn,
+      memo: keptApart(this.memo, changed),
+      memoOf: new Map([...this.memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
+      reads,
+      parts: tracked(reads, parts),
     });
   }
 
   /** A role’s parts without marking them as read. */
   peek(role: RoleName): Placed | readonly Placed[] | undefined {
-    return (this.parts as unknown as TrackedParts).$held[roleNames.indexOf(role)] as Placed | readonly Placed[] | undefined;
+    return (this.parts as unknown as TrackedParts).$held[roleNames.indexOf(role)] as
+      | Placed
+      | readonly Placed[]
+      | undefined;
   }
 
   /** All parts in the order of the roles. */
@@ -107,10 +131,13 @@ export class Build {
 
   private readParts(node: Node | undefined): Parts {
     const map = node?.type === 'map' ? node : undefined;
-    return tracked(this.reads, roleNames.map((role) => {
-      const entry = map?.get(role);
-      return roles[role].several ? this.readSeveral(role, entry) : this.readOne(role, entry);
-    }));
+    return tracked(
+      this.reads,
+      roleNames.map((role) => {
+        const entry = map?.get(role);
+        return roles[role].several ? this.readSeveral(role, entry) : this.readOne(role, entry);
+      }),
+    );
   }
 
   private readOne(role: RoleName, entry: Entry | undefined): Placed | undefined {
@@ -135,9 +162,21 @@ export class Build {
     const own = source(this.doc, map, path, span);
     const used = name === undefined ? undefined : { name, span: useEntry?.value.span ?? span, file };
     return {
-      role, kind, index, path, label: ownName ?? labelOf(role, name, map), doc: this.doc, span, map, used,
-      at: (map ? keptBy(this.doc, map, () => readGroup(fields, role, [own])) : readGroup(fields, role, [own])) as unknown as Placed['at'],
-      part: (file ? readGroup<Table>(kinds[kind as Kind], role, [own, partSource(file)], partFacts(file, kind as Kind)) : readGroup(kinds[kind as Kind], role, [own])) as unknown as Placed['part'],
+      role,
+      kind,
+      index,
+      path,
+      label: ownName ?? labelOf(role, name, map),
+      doc: this.doc,
+      span,
+      map,
+      used,
+      at: (map
+        ? keptBy(this.doc, map, () => readGroup(fields, role, [own]))
+        : readGroup(fields, role, [own])) as unknown as Placed['at'],
+      part: (file
+        ? readGroup<Table>(kinds[kind as Kind], role, [own, partSource(file)], partFacts(file, kind as Kind))
+        : readGroup(kinds[kind as Kind], role, [own])) as unknown as Placed['part'],
     };
   }
 
@@ -155,8 +194,8 @@ export function maskOf(names: Iterable<RoleName>): number {
 }
 
 /** What was not read from the roles of `changed` stands whatever changes in them. */
-function keptApart(memo: ReadonlyMap<unknown, Kept>, changed: number): Map<unknown, Kept> {
-  const apart = new Map<unknown, Kept>();
+function keptApart(memo: ReadonlyMap<unknown, CacheEntry>, changed: number): Map<unknown, CacheEntry> {
+  const apart = new Map<unknown, CacheEntry>();
   for (const [key, kept] of memo) if ((kept.mask & changed) === 0) apart.set(key, kept);
   return apart;
 }
@@ -164,14 +203,26 @@ function keptApart(memo: ReadonlyMap<unknown, Kept>, changed: number): Map<unkno
 /** A part with one of its own keys said otherwise, as if the build had said so where the part stands. */
 function moved(placed: Placed, key: string, value: string): Placed {
   const was = (placed.at as unknown as Record<string, Fact<string>>)[key]!;
-  const node: Node = { type: 'scalar', text: value, style: 'plain', span: was.node?.span ?? placed.span, fixable: false };
+  const node: Node = {
+    type: 'scalar',
+    text: value,
+    style: 'plain',
+    span: was.node?.span ?? placed.span,
+    fixable: false,
+  };
   const fact: Fact<string> = { ...was, value, text: value, doc: placed.doc, node };
   return { ...placed, at: Object.create(placed.at, { [key]: { value: fact, enumerable: true } }) as Placed['at'] };
 }
 
-/** The parts by role, in the order of the roles; reading a role marks it, so that a check’s dependence on its parts is known. */
+/**
+ * The parts by role, in the order of the roles; reading a role marks it, so that a check’s dependence on its parts is
+ * known.
+ */
 class TrackedParts {
-  constructor(readonly $reads: { mask: number }, readonly $held: readonly unknown[]) {}
+  constructor(
+    readonly $reads: { mask: number },
+    readonly $held: readonly unknown[],
+  ) {}
 }
 
 roleNames.forEach((role, bit) => {
@@ -183,7 +234,8 @@ roleNames.forEach((role, bit) => {
   });
 });
 
-const tracked = (reads: { mask: number }, held: readonly unknown[]): Parts => new TrackedParts(reads, held) as unknown as Parts;
+const tracked = (reads: { mask: number }, held: readonly unknown[]): Parts =>
+  new TrackedParts(reads, held) as unknown as Parts;
 
 function source(doc: Doc, map: MapNode | undefined, path: string, span: Span): Source {
   return { doc, path, span, ...(map ? { map } : {}) };
@@ -224,4 +276,3 @@ export function kindOfPart(doc: Doc): Kind | undefined {
   const word = scalarText(root?.type === 'map' ? root : undefined, 'kind');
   return word !== undefined && isKind(word) ? word : undefined;
 }
-

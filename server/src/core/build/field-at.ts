@@ -49,7 +49,7 @@ function stepTowards(node: Node, { span }: Node): { readonly key: string | numbe
 export function meaningOf(doc: Doc, path: Path): Meaning | undefined {
   if (doc.kind === 'build' && path[0] === 'parts') return meaningInParts(path);
   const table = tableOf(doc);
-  if (!table) return path.length === 0 ? { table: { } } : undefined;
+  if (!table) return path.length === 0 ? { table: {} } : undefined;
   return follow({ table: doc.kind === 'build' ? withParts(table) : table }, path);
 }
 
@@ -74,7 +74,9 @@ function meaningInParts(path: Path): Meaning | undefined {
 
 /** The roles as keys, so that they can be offered and explained like any other. */
 function roleTable(): Table {
-  return Object.fromEntries(Object.entries(roles).map(([name, { what }]) => [name, { type: 'group' as const, fields: {}, what, example: '' }]));
+  return Object.fromEntries(
+    Object.entries(roles).map(([name, { what }]) => [name, { type: 'group' as const, fields: {}, what, example: '' }]),
+  );
 }
 
 function follow(start: Meaning, path: Path): Meaning | undefined {
@@ -99,5 +101,7 @@ const into = (field: Field): Meaning => (field.type === 'group' ? { field, table
 /** The part at a role and number; undefined where the build has none there. */
 export function placedAt(build: Build, role: RoleName, index: number): Placed | undefined {
   const held = build.peek(role);
-  return Array.isArray(held) ? (held as readonly Placed[]).find((placed) => placed.index === index) : (held as Placed | undefined);
+  return Array.isArray(held)
+    ? (held as readonly Placed[]).find((placed) => placed.index === index)
+    : (held as Placed | undefined);
 }

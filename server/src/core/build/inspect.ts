@@ -1,19 +1,20 @@
-// Holds one file's text against the fields of its kind: what is unknown, misspelled, of the wrong kind or without its unit.
+// Holds one file's text against the fields of its kind: what is unknown, misspelled, of the wrong kind or without its
+// unit.
 import { buildFile } from '../manifest/build-file';
 import { houseFile } from '../manifest/house-file';
 import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
-import { readNode, type SlipCode } from '../parts/scalar';
+import { readNode, type ScalarProblemCode } from '../parts/scalar';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
 import { kindOfPart } from './build';
 
-export type TroubleCode = SlipCode | ProblemCode | 'unknown-key' | 'kind-unknown';
+export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown';
 
 /** One thing that is wrong with a file's text by itself. */
-export interface Trouble {
+export interface TextProblem {
   readonly code: TroubleCode;
   readonly message: string;
   readonly span: Span;
@@ -22,12 +23,15 @@ export interface Trouble {
   readonly mends: readonly { readonly title: string; readonly edits: readonly Edit[] }[];
 }
 
-export interface FileReading { readonly doc: Doc; readonly troubles: readonly Trouble[] }
+export interface FileReading {
+  readonly doc: Doc;
+  readonly problems: readonly TextProblem[];
+}
 
 /** Inspects a file. Its result belongs to the document and is worked out once. */
 export function inspect(doc: Doc): FileReading {
   let reading = doc.memo.get(inspect) as FileReading | undefined;
-  if (!reading) doc.memo.set(inspect, (reading = { doc, troubles: new Inspection(doc).run() }));
+  if (!reading) doc.memo.set(inspect, (reading = { doc, problems: new Inspection(doc).run() }));
   return reading;
 }
 
@@ -43,16 +47,17 @@ export function tableOf(doc: Doc): Table | undefined {
 export const tableOfRole = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
 
 class Inspection {
-  private readonly troubles: Trouble[] = [];
+  private readonly problems: TextProblem[] = [];
 
   constructor(private readonly doc: Doc) {}
 
-  run(): readonly Trouble[] {
+  run(): readonly TextProblem[] {
     const { root, problems } = this.doc.parsed;
     for (const problem of problems) this.report(problem.code, problem.message, problem.span, '');
     if (root?.type === 'map') this.top(root);
-    else if (root && !(root.type === 'scalar' && root.text === '')) this.report('wrong-kind-of-value', 'The file is to hold keys with values, one below the other.', root.span, '');
-    return this.troubles;
+    else if (root && !(root.type === 'scalar' && root.text === ''))
+      this.report('wrong-kind-of-value', 'The file is to hold keys with values, one below the other.', root.span, '');
+    return this.problems;
   }
 
   private top(root: MapNode): void {
@@ -69,13 +74,22 @@ class Inspection {
     const word = entry?.value.type === 'scalar' ? entry.value.text : '';
     const names = Object.keys(kinds);
     const near = word === '' ? undefined : nearest(word, names);
-    const message = entry ? `${quoted(word)} is no kind of part; the kinds are ${names.join(', ')}.` : `The file does not say which kind of part it is; write \`kind:\` and one of ${names.join(', ')}.`;
+    const message = entry
+      ? `${quoted(word)} is no kind of part; the kinds are ${names.join(', ')}.`
+      : `The file does not say which kind of part it is; write \`kind:\` and one of ${names.join(', ')}.`;
     const edits = near !== undefined && entry ? setValue(this.doc.parsed, entry.value, near) : undefined;
-    this.report('kind-unknown', message, entry?.value.span ?? root.entries[0]?.keySpan ?? root.span, 'kind', edits ? [{ title: `Write ${quoted(near!)}`, edits }] : []);
+    this.report(
+      'kind-unknown',
+      message,
+      entry?.value.span ?? root.entries[0]?.keySpan ?? root.span,
+      'kind',
+      edits ? [{ title: `Write ${quoted(near!)}`, edits }] : [],
+    );
   }
 
   private parts(parts: Entry): void {
-    if (parts.value.type !== 'map') return this.emptyOrWrong(parts.value, 'parts', 'the parts, each under its role, such as `board:`');
+    if (parts.value.type !== 'map')
+      return this.emptyOrWrong(parts.value, 'parts', 'the parts, each under its role, such as `board:`');
     for (const entry of parts.value.entries) {
       const role = Object.hasOwn(roles, entry.key) ? (roles[entry.key as keyof typeof roles] as Role) : undefined;
       const path = `parts.${entry.key}`;
@@ -98,9 +112,16 @@ class Inspection {
 
   /** A part’s name by itself: it belongs under `use`. */
   private noPart(node: Node, path: string): void {
-    if (node.type !== 'scalar' || !node.text.includes('/')) return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');
+    if (node.type !== 'scalar' || !node.text.includes('/'))
+      return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');
     const edits = setValue(this.doc.parsed, node, { use: node.text });
-    this.report('wrong-kind-of-value', `${quoted(node.text)} stands by itself; a part is named under \`use\`.`, node.span, path, edits ? [{ title: `Write \`use: ${node.text}\``, edits }] : []);
+    this.report(
+      'wrong-kind-of-value',
+      `${quoted(node.text)} stands by itself; a part is named under \`use\`.`,
+      node.span,
+      path,
+      edits ? [{ title: `Write \`use: ${node.text}\``, edits }] : [],
+    );
   }
 
   /** A key that is both a place key and a fact of the part is read as the kind of value that stands there. */
@@ -126,11 +147,17 @@ class Inspection {
   private field(field: Field, node: Node, path: string): void {
     switch (field.type) {
       case 'group':
-        if (field.bare !== undefined && node.type === 'scalar' && node.style !== 'empty') return this.field(field.fields[field.bare] as Field, node, path);
-        return node.type === 'map' ? this.group(field.fields, node, path) : this.emptyOrWrong(node, path, `keys with values, such as \`${field.example}\``);
-      case 'named': return this.named(field, node, path);
-      case 'list': return this.list(field, node, path);
-      default: return this.scalar(field, node, path);
+        if (field.bare !== undefined && node.type === 'scalar' && node.style !== 'empty')
+          return this.field(field.fields[field.bare] as Field, node, path);
+        return node.type === 'map'
+          ? this.group(field.fields, node, path)
+          : this.emptyOrWrong(node, path, `keys with values, such as \`${field.example}\``);
+      case 'named':
+        return this.named(field, node, path);
+      case 'list':
+        return this.list(field, node, path);
+      default:
+        return this.scalar(field, node, path);
     }
   }
 
@@ -141,13 +168,26 @@ class Inspection {
 
   private list(field: ListField, node: Node, path: string): void {
     if (node.type === 'list') return node.items.forEach((item, i) => this.field(field.of, item, `${path}[${i}]`));
-    if (node.type !== 'scalar' || node.style === 'empty') return this.emptyOrWrong(node, path, `a list, such as \`${field.example}\``);
+    if (node.type !== 'scalar' || node.style === 'empty')
+      return this.emptyOrWrong(node, path, `a list, such as \`${field.example}\``);
     const edits = setValue(this.doc.parsed, node, [node.text]);
-    this.report('wrong-kind-of-value', `A list belongs here, such as \`${field.example}\`.`, node.span, path, edits ? [{ title: 'Make it a list of one', edits }] : []);
+    this.report(
+      'wrong-kind-of-value',
+      `A list belongs here, such as \`${field.example}\`.`,
+      node.span,
+      path,
+      edits ? [{ title: 'Make it a list of one', edits }] : [],
+    );
   }
 
   private scalar(field: ScalarField, node: Node, path: string): void {
-    if (node.type !== 'scalar') return this.report('wrong-kind-of-value', `One value belongs here, such as \`${field.example}\`.`, node.span, path);
+    if (node.type !== 'scalar')
+      return this.report(
+        'wrong-kind-of-value',
+        `One value belongs here, such as \`${field.example}\`.`,
+        node.span,
+        path,
+      );
     if (node.style === 'empty') return;
     const { slip } = readNode(this.doc, field, node);
     if (!slip) return;
@@ -171,11 +211,17 @@ class Inspection {
     const near = nearest(entry.key, free);
     const edits = near !== undefined ? renameKey(this.doc.parsed, map, entry.key, near) : undefined;
     const hint = near !== undefined ? `; ${quoted(near)} is the nearest that does` : '';
-    this.report('unknown-key', `The key ${quoted(entry.key)} means nothing here${hint}.`, entry.keySpan, path, edits ? [{ title: `Write ${quoted(near!)}`, edits }] : []);
+    this.report(
+      'unknown-key',
+      `The key ${quoted(entry.key)} means nothing here${hint}.`,
+      entry.keySpan,
+      path,
+      edits ? [{ title: `Write ${quoted(near!)}`, edits }] : [],
+    );
   }
 
-  private report(code: TroubleCode, message: string, span: Span, path: string, mends: Trouble['mends'] = []): void {
-    this.troubles.push({ code, message, span, path, mends });
+  private report(code: TroubleCode, message: string, span: Span, path: string, mends: TextProblem['mends'] = []): void {
+    this.problems.push({ code, message, span, path, mends });
   }
 }
 

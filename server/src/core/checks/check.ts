@@ -2,7 +2,7 @@
 import type { Build } from '../build/build';
 import type { FileReading } from '../build/inspect';
 import type { Grade } from '../manifest/house-file';
-import type { Tell } from './kit';
+import type { Reporter } from './kit';
 
 export const areas = {
   board: 'Processor, board, firmware',
@@ -52,22 +52,26 @@ interface CheckBase {
 
 export interface BuildCheck extends CheckBase {
   readonly on: 'build';
-  readonly test: (build: Build, tell: Tell) => void;
+  readonly test: (build: Build, report: Reporter) => void;
 }
 
 /** A check of one file’s own text, whichever of our files it is. */
 export interface FileCheck extends CheckBase {
   readonly on: 'file';
-  readonly test: (file: FileReading, tell: Tell) => void;
+  readonly test: (file: FileReading, report: Reporter) => void;
 }
 
 /** A finding as a check of accepted findings sees it. */
-export interface Found { readonly id: string; readonly path: string; readonly grade: Grade }
+export interface FoundFinding {
+  readonly id: string;
+  readonly path: string;
+  readonly grade: Grade;
+}
 
 /** A check of what the build accepts, held against what was found. */
 export interface AcceptCheck extends CheckBase {
   readonly on: 'accept';
-  readonly test: (build: Build, found: readonly Found[], tell: Tell) => void;
+  readonly test: (build: Build, found: readonly FoundFinding[], report: Reporter) => void;
 }
 
 export type Check = BuildCheck | FileCheck | AcceptCheck;

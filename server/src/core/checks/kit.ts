@@ -1,7 +1,7 @@
 // What checks are written with: places, outcomes, and the fixes they may offer.
 import type { Build, Placed } from '../build/build';
 import type { Truth } from '../figures/truth';
-import type { Said } from '../figures/say';
+import type { Sentence } from '../figures/sentence';
 import type { Grade } from '../manifest/house-file';
 import type { RoleName } from '../manifest/places';
 import type { Doc } from '../parts/doc';
@@ -10,7 +10,7 @@ import type { Edit, Span } from '../text';
 import { insertEntry, insertTopLevel, removeEntry, setValue, type Entry, type MapNode, type Value } from '../yaml';
 
 /** Where a finding stands: always in the file that is being judged. */
-export interface Place {
+export interface SourceLocation {
   readonly doc: Doc;
   readonly span: Span;
   /** The place in words of the file: `parts.supply`, `bench.strap`. */
@@ -18,18 +18,30 @@ export interface Place {
 }
 
 /** A change of text that would clear a finding; it is proven on a copy before anyone is offered it. */
-export interface TextFix { readonly type: 'text'; readonly title: string; readonly doc: Doc; readonly edits: readonly Edit[] }
+export interface TextFix {
+  readonly type: 'text';
+  readonly title: string;
+  readonly doc: Doc;
+  readonly edits: readonly Edit[];
+}
 /** Another part of the parts folder in this place: the judge looks for the best that clear the finding. */
-export interface SwapFix { readonly type: 'swap'; readonly placed: Placed }
+export interface SwapFix {
+  readonly type: 'swap';
+  readonly placed: Placed;
+}
 /** Places for all parts of some roles: the judge looks for those that break least. */
-export interface AssignFix { readonly type: 'assign'; readonly roles: readonly RoleName[]; readonly what: string }
+export interface AssignFix {
+  readonly type: 'assign';
+  readonly roles: readonly RoleName[];
+  readonly what: string;
+}
 export type FixIdea = TextFix | SwapFix | AssignFix;
 
 export interface Outcome {
-  readonly place: Place;
+  readonly place: SourceLocation;
   readonly truth: Truth;
   /** The finding’s sentence; asked for only when the check is broken. */
-  readonly broken: () => Said;
+  readonly broken: () => Sentence;
   /** Another grade than the check’s own, where this case is worse or lighter. */
   readonly grade?: Grade;
   readonly caution?: string;
@@ -39,14 +51,22 @@ export interface Outcome {
 type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'fixes'>;
 
 /** Takes what a check finds out, outcome by outcome. */
-export type Tell = (outcome: Outcome) => void;
+export type Reporter = (outcome: Outcome) => void;
 
 /** The answer of a check at one place. `truth` says whether it holds. */
-export const outcome = (place: Place, truth: Truth, { broken, grade, caution, fixes }: Words): Outcome => ({ place, truth, broken, grade, caution, fixes });
+export const outcome = (place: SourceLocation, truth: Truth, { broken, grade, caution, fixes }: Words): Outcome => ({
+  place,
+  truth,
+  broken,
+  grade,
+  caution,
+  fixes,
+});
 
 /** The place of a part, or of one of its keys where the build itself states that key. */
-export function at(placed: Placed, fact?: Fact<unknown>): Place {
-  if (fact?.doc === placed.doc && fact.node) return { doc: placed.doc, span: solid(fact.node.span, fact.entry?.keySpan), path: fact.path };
+export function at(placed: Placed, fact?: Fact<unknown>): SourceLocation {
+  if (fact?.doc === placed.doc && fact.node)
+    return { doc: placed.doc, span: nonEmptySpan(fact.node.span, fact.entry?.keySpan), path: fact.path };
   return { doc: placed.doc, span: placed.used?.span ?? shortSpan(placed), path: placed.path };
 }
 
@@ -56,14 +76,21 @@ function shortSpan({ map, span }: Placed): Span {
   return first && span === map!.span ? first.span : span;
 }
 
-/** The place of a key of the build outside `parts:`; where it is absent, the nearest group above it that is stated, else the build’s name. */
-export function atKey(build: Build, fact: Fact<unknown>): Place {
-  if (fact.doc === build.doc && fact.node) return { doc: build.doc, span: solid(fact.node.span, fact.entry?.keySpan), path: fact.path };
+/**
+ * The place of a key of the build outside `parts:`; where it is absent, the nearest group above it that is stated,
+ * else the build’s name.
+ */
+export function atKey(build: Build, fact: Fact<unknown>): SourceLocation {
+  if (fact.doc === build.doc && fact.node)
+    return { doc: build.doc, span: nonEmptySpan(fact.node.span, fact.entry?.keySpan), path: fact.path };
   return atPath(build, fact.path);
 }
 
-/** The place of a path: its last key that is stated, else the build’s name. `path` stays whole, whatever is stated of it. */
-export function atPath(build: Build, path: string): Place {
+/**
+ * The place of a path: its last key that is stated, else the build’s name. `path` stays whole, whatever is stated of
+ * it.
+ */
+export function atPath(build: Build, path: string): SourceLocation {
   return { doc: build.doc, span: nearestKey(build, path) ?? atBuild(build).span, path };
 }
 
@@ -81,14 +108,14 @@ function nearestKey(build: Build, path: string): Span | undefined {
 }
 
 /** The build as a whole: its name, or its first line. */
-export function atBuild(build: Build): Place {
+export function atBuild(build: Build): SourceLocation {
   const name = build.file.build;
   if (name.node) return { doc: build.doc, span: name.node.span, path: 'build' };
   return { doc: build.doc, span: build.doc.lines.lineSpan(0), path: 'build' };
 }
 
 /** An empty value has no text of its own to underline: its key stands in. */
-function solid(span: Span, keySpan: Span | undefined): Span {
+function nonEmptySpan(span: Span, keySpan: Span | undefined): Span {
   return span.end > span.start || !keySpan ? span : keySpan;
 }
 
@@ -103,10 +130,15 @@ export function put(doc: Doc, keys: readonly string[], value: Value, title: stri
 function putIn(doc: Doc, map: MapNode, keys: readonly string[], value: Value): Edit[] | undefined {
   const [key, ...rest] = keys;
   const entry = map.get(key!);
-  if (!entry) return map === doc.parsed.root ? insertTopLevel(doc.parsed, key!, nest(rest, value)) : insertEntry(doc.parsed, map, key!, nest(rest, value));
+  if (!entry)
+    return map === doc.parsed.root
+      ? insertTopLevel(doc.parsed, key!, nest(rest, value))
+      : insertEntry(doc.parsed, map, key!, nest(rest, value));
   if (rest.length === 0) return setValue(doc.parsed, entry.value, value);
   if (entry.value.type === 'map') return putIn(doc, entry.value, rest, value);
-  return entry.value.type === 'scalar' && entry.value.style === 'empty' ? setValue(doc.parsed, entry.value, nest(rest, value)) : undefined;
+  return entry.value.type === 'scalar' && entry.value.style === 'empty'
+    ? setValue(doc.parsed, entry.value, nest(rest, value))
+    : undefined;
 }
 
 function nest(keys: readonly string[], value: Value): Value {

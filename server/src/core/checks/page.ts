@@ -12,8 +12,13 @@ export const meaningOf: Record<Grade, string> = {
   unknown: 'cannot be decided until a fact is stated',
 };
 
-/** A safety message in the standard’s order: signal word, then hazard, consequence, avoidance, and to whom it defers. */
-export interface CautionWords { readonly word: string; readonly sentences: readonly [string, string, string, string] }
+/**
+ * A safety message in the standard’s order: signal word, then hazard, consequence, avoidance, and to whom it defers.
+ */
+export interface CautionWords {
+  readonly word: string;
+  readonly sentences: readonly [string, string, string, string];
+}
 
 export interface CheckPage {
   readonly id: string;
@@ -49,8 +54,16 @@ export function pageOf(check: Check): CheckPage {
   const { id, what, why, grade, source } = check;
   const caution = cautionWords(check.caution);
   return {
-    id, what, why, grade, source, meaning: meaningOf[grade], area: areas[check.area], ...(caution ? { caution } : {}),
-    examples: check.examples.map(exampleOf), accept: acceptLines(check),
+    id,
+    what,
+    why,
+    grade,
+    source,
+    meaning: meaningOf[grade],
+    area: areas[check.area],
+    ...(caution ? { caution } : {}),
+    examples: check.examples.map(exampleOf),
+    accept: acceptLines(check),
     ...(grade === 'harm' ? {} : { regrade: `grades: { ${id}: ${grade === 'note' ? 'off' : 'note'} }\n` }),
   };
 }
@@ -58,9 +71,12 @@ export function pageOf(check: Check): CheckPage {
 function exampleOf({ faulty, mended, instead, file, beside = {} }: Example): ExamplePage {
   const marked = withoutFirstBreak(faulty);
   return {
-    marked, plain: unmarked(marked), ...(file === undefined ? {} : { file }),
+    marked,
+    plain: unmarked(marked),
+    ...(file === undefined ? {} : { file }),
     beside: Object.entries(beside).map(([name, text]) => ({ name, text: withoutFirstBreak(text) })),
-    ...(mended === undefined ? {} : { mended: withoutFirstBreak(mended) }), ...(instead === undefined ? {} : { instead }),
+    ...(mended === undefined ? {} : { mended: withoutFirstBreak(mended) }),
+    ...(instead === undefined ? {} : { instead }),
   };
 }
 
@@ -68,17 +84,31 @@ function exampleOf({ faulty, mended, instead, file, beside = {} }: Example): Exa
 export const withoutFirstBreak = (text: string): string => text.replace(/^\n/, '');
 
 /** A text without the comments that point at what is found. */
-export const unmarked = (text: string): string => text.split('\n').filter((line) => !/^\s*#\s*\^+\s*$/.test(line)).join('\n');
+export const unmarked = (text: string): string =>
+  text
+    .split('\n')
+    .filter((line) => !/^\s*#\s*\^+\s*$/.test(line))
+    .join('\n');
 
 function acceptLines({ id, grade }: Check): string {
   return [
-    'accept:', `  - finding: ${id}`, '    at: the place that the finding names', '    because: the reason, in a sentence',
-    ...(grade === 'harm' ? ['    by: who answers for it'] : []), '    until: the day on which to look again, as 2027-06-30', '',
+    'accept:',
+    `  - finding: ${id}`,
+    '    at: the place that the finding names',
+    '    because: the reason, in a sentence',
+    ...(grade === 'harm' ? ['    by: who answers for it'] : []),
+    '    until: the day on which to look again, as 2027-06-30',
+    '',
   ].join('\n');
 }
 
 /** The words of a caution by its id; undefined for none. */
 export function cautionWords(id: string | undefined): CautionWords | undefined {
   const caution = id === undefined ? undefined : CAUTIONS[id as CautionId];
-  return caution && { word: caution.word, sentences: [caution.hazard, caution.consequence, caution.avoidance, deferral(caution)] };
+  return (
+    caution && {
+      word: caution.word,
+      sentences: [caution.hazard, caution.consequence, caution.avoidance, deferral(caution)],
+    }
+  );
 }

@@ -2,9 +2,31 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
-import { AIR_GAS_J_PER_KG_K, AIR_J_PER_KG_K, airDensityKgPerM3, airflowNeededM3PerH, airRiseK, DELIVERED_OF_FREE_AIR, dewPointC, STILL_CASE_W_PER_K } from '../trade/air';
+import {
+  AIR_GAS_J_PER_KG_K,
+  AIR_J_PER_KG_K,
+  airDensityKgPerM3,
+  airflowNeededM3PerH,
+  airRiseK,
+  DELIVERED_OF_FREE_AIR,
+  dewPointC,
+  STILL_CASE_W_PER_K,
+} from '../trade/air';
 import { isLiquid } from './coolers';
-import { between, counted, derive, figure, known, missing, most, times, total, unknown, type Figure, type Missing } from './figure';
+import {
+  between,
+  counted,
+  derive,
+  figure,
+  known,
+  missing,
+  most,
+  times,
+  total,
+  unknown,
+  type Figure,
+  type Missing,
+} from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
 import { howMany, sustainedDraw } from './power';
@@ -36,44 +58,91 @@ const ofFan = (fan: Placed<'fans'>): Stream => stream(fan, fan.label, howMany(fa
 function ofCase(box: Placed<'case'>): Stream[] {
   const places = box.part['fan-places'];
   if (!places.value) {
-    const lacks = missing(places, `fan places of ${box.label}`);
-    const count = notNegative(unknown('count', `fans of ${box.label}`, [lacks]));
-    return [{ label: `fans of ${box.label}`, placed: box, count, freeAir: notNegative(unknown('flow', `airflow of the fans of ${box.label}`, [lacks])), way: undefined, wayLacks: lacks }];
+    const missingFacts = missing(places, `fan places of ${box.label}`);
+    const count = notNegative(unknown('count', `fans of ${box.label}`, [missingFacts]));
+    return [
+      {
+        label: `fans of ${box.label}`,
+        placed: box,
+        count,
+        freeAir: notNegative(unknown('flow', `airflow of the fans of ${box.label}`, [missingFacts])),
+        way: undefined,
+        wayLacks: missingFacts,
+      },
+    ];
   }
   return [...places.value].flatMap(([name, place]) => {
     if (place.fitted.value === 0) return [];
     const label = `the fans of ${box.label} at ${name}`;
-    return [stream(box, label, notNegative(counted(place.fitted, `how many fans ${box.label} has at ${name}`)), place.airflow, place.flow)];
+    return [
+      stream(
+        box,
+        label,
+        notNegative(counted(place.fitted, `how many fans ${box.label} has at ${name}`)),
+        place.airflow,
+        place.flow,
+      ),
+    ];
   });
 }
 
 function ofRadiator(cooler: Placed<'cooler'>): Stream {
   const label = `the radiator’s fans of ${cooler.label}`;
-  return stream(cooler, label, notNegative(counted(cooler.part.fans.count, `how many fans ${cooler.label} has`)), cooler.part.fans.airflow, cooler.at.flow);
+  return stream(
+    cooler,
+    label,
+    notNegative(counted(cooler.part.fans.count, `how many fans ${cooler.label} has`)),
+    cooler.part.fans.airflow,
+    cooler.at.flow,
+  );
 }
 
 /** Free-air flow of all streams that blow one way; what blows who knows where may add to either. */
 function flowing(build: Build, way: 'in' | 'out'): Figure {
-  const inputs = streams(build).filter((one) => one.way === way || one.way === undefined)
-    .map((one) => (one.way === way ? one.freeAir : { ...one.freeAir, lo: 0, missing: [...one.freeAir.missing, one.wayLacks] }));
+  const inputs = streams(build)
+    .filter((one) => one.way === way || one.way === undefined)
+    .map((one) =>
+      one.way === way ? one.freeAir : { ...one.freeAir, lo: 0, missing: [...one.freeAir.missing, one.wayLacks] },
+    );
   return total(`air blown ${way}`, 'flow', inputs, { unit: 'm³/h' });
 }
 
-/** Air through the case if nothing stood in the way: the greater of what is blown in and out; gaps let the rest through. */
-export const freeAir = memo((build: Build): Figure => most('free-air flow', [flowing(build, 'in'), flowing(build, 'out')], { unit: 'm³/h' }));
+/**
+ * Air through the case if nothing stood in the way: the greater of what is blown in and out; gaps let the rest
+ * through.
+ */
+export const freeAir = memo(
+  (build: Build): Figure => most('free-air flow', [flowing(build, 'in'), flowing(build, 'out')], { unit: 'm³/h' }),
+);
 
 /** Air that really flows, behind grilles and filters and in a filled case. */
 export const deliveredAir = memo((build: Build): Figure => {
   const { low, high } = DELIVERED_OF_FREE_AIR;
   const share = between(low, high, 'count', 'share delivered in a filled case', { source: 'common practice' });
-  return derive('delivered air', 'flow', [freeAir(build), share], 'free-air flow × share delivered', (flow, part) => flow! * part!, { unit: 'm³/h' });
+  return derive(
+    'delivered air',
+    'flow',
+    [freeAir(build), share],
+    'free-air flow × share delivered',
+    (flow, part) => flow! * part!,
+    { unit: 'm³/h' },
+  );
 });
 
 /** Heat that the case gives off at a rise with no fan in it. */
 export function stillHeat(rise: Figure): Figure {
   const { low, high } = STILL_CASE_W_PER_K;
-  const perKelvin = between(low, high, 'count', 'heat through walls and gaps in W/K', { source: 'free convection and radiation: Incropera, Fundamentals of Heat and Mass Transfer; common practice' });
-  return derive('heat that the case gives off by itself', 'power', [perKelvin, rise], 'heat through walls and gaps × rise', (each, by) => each! * by!, { unit: 'W' });
+  const perKelvin = between(low, high, 'count', 'heat through walls and gaps in W/K', {
+    source: 'free convection and radiation: Incropera, Fundamentals of Heat and Mass Transfer; common practice',
+  });
+  return derive(
+    'heat that the case gives off by itself',
+    'power',
+    [perKelvin, rise],
+    'heat through walls and gaps × rise',
+    (each, by) => each! * by!,
+    { unit: 'W' },
+  );
 }
 
 /** Temperature of the air at the case's inlet: as stated, or the room's where nothing else is. */
@@ -86,16 +155,29 @@ export const inletTemperature = memo((build: Build): Figure => {
 export const altitude = memo((build: Build): Figure => {
   const fact = build.file.place.altitude;
   if (fact.value) return figure(fact, 'altitude');
-  const anywhere = between(-430_000, 5_100_000, 'length', 'altitude', { unit: 'm', source: 'from the shore of the lowest lake to the highest town' });
+  const anywhere = between(-430_000, 5_100_000, 'length', 'altitude', {
+    unit: 'm',
+    source: 'from the shore of the lowest lake to the highest town',
+  });
   return { ...anywhere, missing: [missing(fact, 'altitude')] };
 });
 
 const mmPerM = 1000;
 
 /** Density of the air at the inlet, kg/m³, as a plain factor. */
-const density = memo((build: Build): Figure => notNegative(derive('density of the air in kg/m³', 'count', [inletTemperature(build), altitude(build)],
-  'pressure at that altitude ÷ (gas constant × temperature)', guarded((temperature, height) => airDensityKgPerM3(temperature!, height! / mmPerM)),
-  { source: `US Standard Atmosphere 1976; gas constant ${AIR_GAS_J_PER_KG_K} J/(kg·K)` })));
+const density = memo(
+  (build: Build): Figure =>
+    notNegative(
+      derive(
+        'density of the air in kg/m³',
+        'count',
+        [inletTemperature(build), altitude(build)],
+        'pressure at that altitude ÷ (gas constant × temperature)',
+        guarded((temperature, height) => airDensityKgPerM3(temperature!, height! / mmPerM)),
+        { source: `US Standard Atmosphere 1976; gas constant ${AIR_GAS_J_PER_KG_K} J/(kg·K)` },
+      ),
+    ),
+);
 
 /** How much the air may warm up in the case: as promised, or the house's margin. */
 export function riseAllowed(build: Build, house: Figure): Figure {
@@ -106,30 +188,66 @@ export function riseAllowed(build: Build, house: Figure): Figure {
 /** Flow that carries the parts' heat off at a rise. */
 export function airNeeded(build: Build, rise: Figure): Figure {
   const work = (heat: number, by: number, rho: number): number =>
-    Number.isFinite(heat) && by > 0 && rho > 0 && Number.isFinite(rho) ? airflowNeededM3PerH(heat, by, rho) : heat > 0 ? Infinity : NaN;
-  return notNegative(derive('air needed', 'flow', [notNegative(sustainedDraw(build)), rise, density(build)],
-    `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × rise)`, (heat, by, rho) => work(heat!, by!, rho!), { unit: 'm³/h' }));
+    Number.isFinite(heat) && by > 0 && rho > 0 && Number.isFinite(rho)
+      ? airflowNeededM3PerH(heat, by, rho)
+      : heat > 0
+        ? Infinity
+        : NaN;
+  return notNegative(
+    derive(
+      'air needed',
+      'flow',
+      [notNegative(sustainedDraw(build)), rise, density(build)],
+      `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × rise)`,
+      (heat, by, rho) => work(heat!, by!, rho!),
+      { unit: 'm³/h' },
+    ),
+  );
 }
 
 /** How much warmer the air in the case gets than at its inlet. */
 export const caseRise = memo((build: Build): Figure => {
-  if (!build.parts.case) return known(0, 'temperature-difference', 'rise in the case', { unit: 'K', source: 'the build lists no case' });
+  if (!build.parts.case)
+    return known(0, 'temperature-difference', 'rise in the case', { unit: 'K', source: 'the build lists no case' });
   const work = (heat: number, flow: number, rho: number): number => {
     if (flow === Infinity || heat === 0) return 0;
     // Where no fan moves any air, what rises and leaks through gaps is not known: the rise is left open.
     return Number.isFinite(heat) && flow > 0 && rho > 0 && Number.isFinite(rho) ? airRiseK(heat, flow, rho) : NaN;
   };
-  return notNegative(derive('rise in the case', 'temperature-difference', [notNegative(sustainedDraw(build)), deliveredAir(build), density(build)],
-    `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × delivered air)`, (heat, flow, rho) => work(heat!, flow!, rho!), { unit: 'K' }));
+  return notNegative(
+    derive(
+      'rise in the case',
+      'temperature-difference',
+      [notNegative(sustainedDraw(build)), deliveredAir(build), density(build)],
+      `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × delivered air)`,
+      (heat, flow, rho) => work(heat!, flow!, rho!),
+      { unit: 'K' },
+    ),
+  );
 });
 
 /** Temperature of the air around the parts. */
-export const caseTemperature = memo((build: Build): Figure =>
-  derive('air in the case', 'temperature', [inletTemperature(build), caseRise(build)], `${inletTemperature(build).label} + rise in the case`, (inlet, rise) => inlet! + rise!, { unit: '°C' }));
+export const caseTemperature = memo(
+  (build: Build): Figure =>
+    derive(
+      'air in the case',
+      'temperature',
+      [inletTemperature(build), caseRise(build)],
+      `${inletTemperature(build).label} + rise in the case`,
+      (inlet, rise) => inlet! + rise!,
+      { unit: '°C' },
+    ),
+);
 
 /** Temperature at which the room's air gives up its water. */
 export const dewPoint = memo((build: Build): Figure => {
   const { ambient, humidity } = build.file.place;
-  return derive('dew point of the room', 'temperature', [figure(ambient, 'room temperature'), aboveZero(humidity, 'humidity of the room')],
-    'Magnus, a = 17.62, b = 243.12 °C', guarded((room, percent) => dewPointC(room!, percent!)), { unit: '°C', source: 'WMO Guide No. 8, annex 4.B' });
+  return derive(
+    'dew point of the room',
+    'temperature',
+    [figure(ambient, 'room temperature'), aboveZero(humidity, 'humidity of the room')],
+    'Magnus, a = 17.62, b = 243.12 °C',
+    guarded((room, percent) => dewPointC(room!, percent!)),
+    { unit: '°C', source: 'WMO Guide No. 8, annex 4.B' },
+  );
 });

@@ -31,27 +31,55 @@ const boxes: Readonly<Record<BoxThing, readonly RoleName[]>> = {
   'USB stick': ['board'],
 };
 
-/** Everything small that the build needs and a box may lack; data cables, M.2 screws, power cables and splitters are counted where they are used. */
+/**
+ * Everything small that the build needs and a box may lack; data cables, M.2 screws, power cables and splitters are
+ * counted where they are used.
+ */
 export const needs = memo((build: Build): readonly Need[] => {
   const { displays, supply, board, case: box, fans } = build.parts;
   const all: Need[] = [];
   const add = (thing: BoxThing, placed: Placed, needed: Figure): void => {
     if (needed.hi > 0) all.push(need(build, thing, placed, needed));
   };
-  if (displays[0]) add('display cable', displays[0], total('displays', 'count', displays.map((display) => howMany(display))));
+  if (displays[0])
+    add(
+      'display cable',
+      displays[0],
+      total(
+        'displays',
+        'count',
+        displays.map((display) => howMany(display)),
+      ),
+    );
   if (supply) add('power cord', supply, number(1, 'supplies'));
   if (box && board) add('board screw', box, boardScrews(board));
   if (box) add('drive screw', box, driveScrews(build, box));
-  if (fans[0]) add('fan screw', fans[0], times(known(SCREWS_PER_FAN, 'count', 'screws a fan', { source: 'common practice' }), total('fans', 'count', fans.map((fan) => howMany(fan))), 'fan screws'));
+  if (fans[0])
+    add(
+      'fan screw',
+      fans[0],
+      times(
+        known(SCREWS_PER_FAN, 'count', 'screws a fan', { source: 'common practice' }),
+        total(
+          'fans',
+          'count',
+          fans.map((fan) => howMany(fan)),
+        ),
+        'fan screws',
+      ),
+    );
   const update = plannedUpdate(build);
   // An update that describes its stick has one on hand.
-  if (board && update?.by.value === 'stick without processor' && !update.stick.$.stated) add('USB stick', board, number(1, 'sticks for the update'));
+  if (board && update?.by.value === 'stick without processor' && !update.stick.$.stated)
+    add('USB stick', board, number(1, 'sticks for the update'));
   return all;
 });
 
 function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Need {
   const held = holdings(build, thing);
-  const set = (thing === 'board screw' || thing === 'drive screw') && build.parts.case?.part['in-the-box'].value?.some((item) => isScrewSet(item.value?.thing ?? '')) === true;
+  const set =
+    (thing === 'board screw' || thing === 'drive screw') &&
+    build.parts.case?.part['in-the-box'].value?.some((item) => isScrewSet(item.value?.thing ?? '')) === true;
   return { thing, for: placed, needed, held, truth: any(sure(set), atLeast(held, needed)) };
 }
 
@@ -59,12 +87,16 @@ function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Ne
 function boardScrews(board: Placed<'board'>): Figure {
   const letters = holesOf(board);
   const label = `holes of ${board.label}`;
-  return 'lacks' in letters ? notNegative(unknown('count', label, [letters.lacks])) : number(letters.holes.length, label, 'ATX 2.2, microATX 1.2, Mini-ITX 1.1: hole patterns');
+  return 'missingFacts' in letters
+    ? notNegative(unknown('count', label, [letters.missingFacts]))
+    : number(letters.holes.length, label, 'ATX 2.2, microATX 1.2, Mini-ITX 1.1: hole patterns');
 }
 
 function driveScrews(build: Build, box: Placed<'case'>): Figure {
   const drives = countDrives(build, 'drives that screws hold', screwed(box));
-  return drives ? times(known(SCREWS_PER_DRIVE, 'count', 'screws a drive', { source: 'common practice' }), drives, 'drive screws') : number(0, 'drive screws');
+  return drives
+    ? times(known(SCREWS_PER_DRIVE, 'count', 'screws a drive', { source: 'common practice' }), drives, 'drive screws')
+    : number(0, 'drive screws');
 }
 
 /** What boxes, cables, fixings and sticks of the build hold of a thing. */
@@ -82,7 +114,10 @@ function inBox(placed: Placed, thing: BoxThing): Figure {
   const box = placed.part['in-the-box'];
   const label = `${thing}s in the box of ${placed.label}`;
   if (!box.value) return notNegative(unknown('count', label, [missing(box, `contents of the box of ${placed.label}`)]));
-  const found = box.value.reduce((sum, item) => (isBoxThing(thing, item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
+  const found = box.value.reduce(
+    (sum, item) => (isBoxThing(thing, item.value?.thing ?? '') ? sum + item.value!.count : sum),
+    0,
+  );
   return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
 }
 
@@ -92,18 +127,25 @@ function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing):
     ? cables.map((cable) => ({ placed: cable as Placed, ...connectorOf(cable) }))
     : fixings.map((fixing) => ({ placed: fixing as Placed, ...fixingOf(fixing) }));
   return kinds.flatMap((one) => {
-    if ('lacks' in one) return [notNegative(unknown('count', `${thing}s among ${one.placed.label}`, [one.lacks]))];
+    if ('missingFacts' in one)
+      return [notNegative(unknown('count', `${thing}s among ${one.placed.label}`, [one.missingFacts]))];
     return isBoxThing(thing, one.kind) ? [howMany(one.placed)] : [];
   });
 }
 
 function fixingOf(fixing: Placed<'fixings'>): ReturnType<typeof connectorOf> {
   const { item } = fixing.part;
-  return item.value === undefined ? { lacks: missing(item, `what ${fixing.label} is`) } : { kind: item.value };
+  return item.value === undefined ? { missingFacts: missing(item, `what ${fixing.label} is`) } : { kind: item.value };
 }
 
 /** The paste put on against what its tube holds; undefined where the build does not say how much. */
-export function pasteTube({ parts: { paste } }: Build): { readonly placed: Placed<'paste'>; readonly amount: Figure; readonly holds: Figure } | undefined {
+export function pasteTube({
+  parts: { paste },
+}: Build): { readonly placed: Placed<'paste'>; readonly amount: Figure; readonly holds: Figure } | undefined {
   if (!paste?.at.amount.node) return undefined;
-  return { placed: paste, amount: figure(paste.at.amount, 'paste put on'), holds: figure(paste.part.volume, `volume of a tube of ${paste.label}`) };
+  return {
+    placed: paste,
+    amount: figure(paste.at.amount, 'paste put on'),
+    holds: figure(paste.part.volume, `volume of a tube of ${paste.label}`),
+  };
 }

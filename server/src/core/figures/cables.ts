@@ -4,14 +4,28 @@ import { connectorKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
 import { isSixteenPinAdapter } from '../trade/box-things';
 import { CONNECTORS, SIXTEEN_PIN_LEVELS_W, type Connector } from '../trade/connectors';
-import { between, counted, derive, figure, missing, most, number, times, total, unknown, type Figure, type Missing } from './figure';
+import {
+  between,
+  counted,
+  derive,
+  figure,
+  missing,
+  most,
+  number,
+  times,
+  total,
+  unknown,
+  type Figure,
+  type Missing,
+} from './figure';
 import { memo } from './memo';
 import { howMany } from './power';
 
 export type Cable = Placed<'cables'>;
 type ConnectorMap = Fact<ReadonlyMap<string, Fact<number>>>;
 
-export const isPowerConnector = (kind: string): kind is Connector => (connectorKinds as readonly string[]).includes(kind);
+export const isPowerConnector = (kind: string): kind is Connector =>
+  (connectorKinds as readonly string[]).includes(kind);
 
 /** How many connectors of a kind a part states; a kind that its list leaves out is none. */
 export function connectorCount(fact: ConnectorMap, kind: Connector, what: string): Figure {
@@ -21,33 +35,52 @@ export function connectorCount(fact: ConnectorMap, kind: Connector, what: string
 }
 
 /** Connectors of each kind that board and cards want; what drives take is counted with the drives. */
-export const connectorsWanted = memo((build: Build): ReadonlyMap<Connector, Figure> =>
-  new Map(connectorKinds.map((kind) => [kind, total(`${kind} wanted`, 'count', wantsOf(build, kind))])));
+export const connectorsWanted = memo(
+  (build: Build): ReadonlyMap<Connector, Figure> =>
+    new Map(connectorKinds.map((kind) => [kind, total(`${kind} wanted`, 'count', wantsOf(build, kind))])),
+);
 
 function wantsOf(build: Build, kind: Connector): Figure[] {
   const { board, graphics, cards } = build.parts;
   const wants = board ? [connectorCount(board.part['power-connectors'], kind, board.label)] : [];
-  for (const card of [...graphics, ...cards]) wants.push(times(connectorCount(card.part.connectors, kind, card.label), howMany(card)));
+  for (const card of [...graphics, ...cards])
+    wants.push(times(connectorCount(card.part.connectors, kind, card.label), howMany(card)));
   return wants;
 }
 
 /** What a cable connects: its part’s connector, or what the build says of it; or the fact that would tell. */
-export function connectorOf(cable: Cable): { readonly kind: string } | { readonly lacks: Missing } {
+export function connectorOf(cable: Cable): { readonly kind: string } | { readonly missingFacts: Missing } {
   const kind = cable.part.connector.value ?? cable.at.kind.value;
-  return kind === undefined ? { lacks: missing(cable.part.connector, `connector of ${cable.label}`) } : { kind };
+  return kind === undefined ? { missingFacts: missing(cable.part.connector, `connector of ${cable.label}`) } : { kind };
 }
 
 /** Where a power cable starts: at the supply itself, at connectors of another kind, or not known. */
-export function startOf(cable: Cable): { readonly at: 'supply' } | { readonly at: string; readonly connectors: Figure } | { readonly lacks: Missing } {
+export function startOf(
+  cable: Cable,
+):
+  | { readonly at: 'supply' }
+  | { readonly at: string; readonly connectors: Figure }
+  | { readonly missingFacts: Missing } {
   const { from, adapter, 'from-count': joined } = cable.part;
-  if (from.value !== undefined) return { at: from.value, connectors: counted(joined, `connectors that ${cable.label} starts from`) };
+  if (from.value !== undefined)
+    return { at: from.value, connectors: counted(joined, `connectors that ${cable.label} starts from`) };
   if (adapter.value === false) return { at: 'supply' };
-  return { lacks: adapter.value === undefined ? missing(adapter, `whether ${cable.label} is an adapter`) : missing(from, `start of ${cable.label}`) };
+  return {
+    missingFacts:
+      adapter.value === undefined
+        ? missing(adapter, `whether ${cable.label} is an adapter`)
+        : missing(from, `start of ${cable.label}`),
+  };
 }
 
-/** Connectors of each kind that the supply’s own cables and the cables bought beside them bring, less those that adapters take up. */
-export const connectorsBrought = memo((build: Build): ReadonlyMap<Connector, Figure> =>
-  new Map(connectorKinds.map((kind) => [kind, broughtOf(build, kind)])));
+/**
+ * Connectors of each kind that the supply’s own cables and the cables bought beside them bring, less those that
+ * adapters take up.
+ */
+export const connectorsBrought = memo(
+  (build: Build): ReadonlyMap<Connector, Figure> =>
+    new Map(connectorKinds.map((kind) => [kind, broughtOf(build, kind)])),
+);
 
 function broughtOf(build: Build, kind: Connector): Figure {
   const { supply, cables } = build.parts;
@@ -55,34 +88,59 @@ function broughtOf(build: Build, kind: Connector): Figure {
   const given = total(`${kind} brought`, 'count', [...own, ...cables.flatMap((cable) => givenBy(cable, kind) ?? [])]);
   const taken = cables.flatMap((cable) => takenBy(cable, kind) ?? []);
   if (taken.length === 0) return given;
-  return derive(`${kind} left`, 'count', [given, total(`${kind} taken by adapters`, 'count', taken)], 'brought − taken by adapters', (a, b) => Math.max(0, a! - b!));
+  return derive(
+    `${kind} left`,
+    'count',
+    [given, total(`${kind} taken by adapters`, 'count', taken)],
+    'brought − taken by adapters',
+    (a, b) => Math.max(0, a! - b!),
+  );
 }
 
 function givenBy(cable: Cable, kind: Connector): Figure | undefined {
   const connector = connectorOf(cable);
-  if ('lacks' in connector) return unknown('count', `${kind} of ${cable.label}`, [connector.lacks]);
+  if ('missingFacts' in connector) return unknown('count', `${kind} of ${cable.label}`, [connector.missingFacts]);
   return connector.kind === kind ? times(connectorsOn(cable), howMany(cable), `${kind} of ${cable.label}`) : undefined;
 }
 
 /** How many connectors of its kind one cable brings: at least one, and more where it splits. */
 export function connectorsOn({ part: { connectors }, label }: Cable): Figure {
   const what = `connectors on ${label}`;
-  return connectors.entry ? counted(connectors, what) : { ...between(1, Infinity, 'count', what, { source: 'common practice' }), missing: [missing(connectors, what)] };
+  return connectors.entry
+    ? counted(connectors, what)
+    : { ...between(1, Infinity, 'count', what, { source: 'common practice' }), missing: [missing(connectors, what)] };
 }
 
 function takenBy(cable: Cable, kind: Connector): Figure | undefined {
   const connector = connectorOf(cable);
   if ('kind' in connector && !isPowerConnector(connector.kind)) return undefined;
   const start = startOf(cable);
-  if ('lacks' in start) return unknown('count', `${kind} taken by ${cable.label}`, 'lacks' in connector ? [connector.lacks, start.lacks] : [start.lacks]);
+  if ('missingFacts' in start)
+    return unknown(
+      'count',
+      `${kind} taken by ${cable.label}`,
+      'missingFacts' in connector ? [connector.missingFacts, start.missingFacts] : [start.missingFacts],
+    );
   return 'connectors' in start && start.at === kind ? times(start.connectors, howMany(cable)) : undefined;
 }
 
-/** Adapters to a 16-pin connector that lie in the boxes of cards, and the PCIe 8-pin connectors that one of them joins. */
+/**
+ * Adapters to a 16-pin connector that lie in the boxes of cards, and the PCIe 8-pin connectors that one of them
+ * joins.
+ */
 export const boxedAdapters = memo((build: Build): { readonly count: Figure; readonly joins: Figure } => {
-  const cards = [...build.parts.graphics, ...build.parts.cards].filter((card) => connectorCount(card.part.connectors, '16-pin', card.label).hi > 0);
-  const count = total('16-pin adapters in the boxes of cards', 'count', cards.map((card) => times(adaptersIn(card), howMany(card))));
-  const joins = cards.length === 0 ? number(0, 'PCIe 8-pin connectors of an adapter') : most('PCIe 8-pin connectors that an adapter joins', cards.map(joinedFor));
+  const cards = [...build.parts.graphics, ...build.parts.cards].filter(
+    (card) => connectorCount(card.part.connectors, '16-pin', card.label).hi > 0,
+  );
+  const count = total(
+    '16-pin adapters in the boxes of cards',
+    'count',
+    cards.map((card) => times(adaptersIn(card), howMany(card))),
+  );
+  const joins =
+    cards.length === 0
+      ? number(0, 'PCIe 8-pin connectors of an adapter')
+      : most('PCIe 8-pin connectors that an adapter joins', cards.map(joinedFor));
   return { count, joins };
 });
 
@@ -91,13 +149,31 @@ type Card = Placed<'graphics'> | Placed<'cards'>;
 function adaptersIn({ part, label }: Card): Figure {
   const box = part['in-the-box'];
   const what = `16-pin adapters in the box of ${label}`;
-  if (!box.value) return { ...between(0, 1, 'count', what, { source: 'its box is not stated' }), missing: [missing(box, `what the box of ${label} holds`)] };
-  return number(box.value.reduce((sum, { value }) => sum + (value && isSixteenPinAdapter(value.thing) ? value.count : 0), 0), what, 'counted in the box');
+  if (!box.value)
+    return {
+      ...between(0, 1, 'count', what, { source: 'its box is not stated' }),
+      missing: [missing(box, `what the box of ${label} holds`)],
+    };
+  return number(
+    box.value.reduce((sum, { value }) => sum + (value && isSixteenPinAdapter(value.thing) ? value.count : 0), 0),
+    what,
+    'counted in the box',
+  );
 }
 
-/** As many connectors of 150 W as bring the level that the card wants; without it, as many as the least and the highest level take. */
+/**
+ * As many connectors of 150 W as bring the level that the card wants; without it, as many as the least and the
+ * highest level take.
+ */
 function joinedFor({ part, label }: Card): Figure {
   const stated = figure(part['power-level'], `power level that ${label} wants`);
-  const level = stated.missing.length > 0 ? { ...stated, lo: SIXTEEN_PIN_LEVELS_W.at(-1)!, hi: SIXTEEN_PIN_LEVELS_W[0] } : stated;
-  return derive(`PCIe 8-pin connectors of the adapter of ${label}`, 'count', [level], 'power level ÷ 150 W a connector, rounded up', (watts) => Math.ceil(watts! / CONNECTORS['PCIe 8-pin'].powerW.low));
+  const level =
+    stated.missing.length > 0 ? { ...stated, lo: SIXTEEN_PIN_LEVELS_W.at(-1)!, hi: SIXTEEN_PIN_LEVELS_W[0] } : stated;
+  return derive(
+    `PCIe 8-pin connectors of the adapter of ${label}`,
+    'count',
+    [level],
+    'power level ÷ 150 W a connector, rounded up',
+    (watts) => Math.ceil(watts! / CONNECTORS['PCIe 8-pin'].powerW.low),
+  );
 }

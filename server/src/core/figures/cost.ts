@@ -7,7 +7,9 @@ import { memo } from './memo';
 import { howMany } from './power';
 
 /** The parts that are paid for: all but the sticks, which are on hand. */
-export const paidFor = memo((build: Build): readonly Placed[] => build.all().filter((placed) => placed.role !== 'sticks'));
+export const paidFor = memo((build: Build): readonly Placed[] =>
+  build.all().filter((placed) => placed.role !== 'sticks'),
+);
 
 /** The currency of the cost promised; undefined where no cost is promised. */
 export function promisedCurrency(build: Build): CurrencyCode | undefined {
@@ -21,17 +23,28 @@ export function costOf(placed: Placed, currency: CurrencyCode): Figure {
   const label = `price of ${placed.label}`;
   const own = price.value?.currency;
   const other = own !== undefined && own !== currency;
-  const one = other ? { ...unknown('money', label, [missing(price, `${label} in ${currency}`)]), unit: currency, currency } : figure(price, label);
+  const one = other
+    ? { ...unknown('money', label, [missing(price, `${label} in ${currency}`)]), unit: currency, currency }
+    : figure(price, label);
   return times(one, howMany(placed));
 }
 
 /** How long ago each price was read. */
 export const priceAges = memo((build: Build): readonly { readonly placed: Placed; readonly age: Figure }[] =>
-  paidFor(build).map((placed) => ({ placed, age: ageOf(build, placed.part['price-read'], `day on which the price of ${placed.label} was read`) })));
+  paidFor(build).map((placed) => ({
+    placed,
+    age: ageOf(build, placed.part['price-read'], `day on which the price of ${placed.label} was read`),
+  })),
+);
 
 /** What all parts cost; a price that nobody states can only add to it. */
 export const totalCost = memo((build: Build): Figure | undefined => {
   const currency = promisedCurrency(build);
   if (currency === undefined) return undefined;
-  return total('cost of all parts', 'money', paidFor(build).map((placed) => costOf(placed, currency)), { unit: currency, currency });
+  return total(
+    'cost of all parts',
+    'money',
+    paidFor(build).map((placed) => costOf(placed, currency)),
+    { unit: currency, currency },
+  );
 });

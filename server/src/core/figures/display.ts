@@ -4,15 +4,33 @@ import type { Fact, Group } from '../parts/fact';
 import type { expect } from '../manifest/build-file';
 import { bitsPerPixel, MARGINAL_SHARE, parseDisplayLink, requiredGbps, type DisplayMode } from '../trade/display';
 import { cvtTiming, type Blanking } from '../trade/timing';
-import { between, derive, known, missing, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
+import {
+  between,
+  derive,
+  known,
+  missing,
+  uniqueMissing,
+  unknown,
+  writtenAt,
+  type Figure,
+  type Missing,
+} from './figure';
 import { memo } from './memo';
-import { say, type Said } from './say';
+import { sentence, type Sentence } from './sentence';
 
 export type Promise = Group<(typeof expect)['fields']['displays']['of']['fields']>;
 /** One output of a card, or of the board: what it is called and what it drives. */
-export interface Output { readonly name: string; readonly link: Fact<string>; readonly compression: Fact<boolean>; readonly on: Placed<'graphics'> | Placed<'board'> }
+export interface Output {
+  readonly name: string;
+  readonly link: Fact<string>;
+  readonly compression: Fact<boolean>;
+  readonly on: Placed<'graphics'> | Placed<'board'>;
+}
 export type Display = Placed<'displays'>;
-export interface Outputs { readonly list: readonly Output[]; readonly lacks: readonly Missing[] }
+export interface Outputs {
+  readonly list: readonly Output[];
+  readonly missingFacts: readonly Missing[];
+}
 
 const bytesPerGbit = 1e9 / 8;
 const timingSource = 'VESA Coordinated Video Timings Standard 1.2';
@@ -21,78 +39,116 @@ const linkSource = 'VESA DisplayPort Standard; HDMI Specification: line rate × 
 const [leastCompression, mostCompression] = [2, 3];
 
 /**
- * The outputs of a build: those of its cards, and the board’s where the processor has graphics, or no processor is there to deny it.
- * `lacks` names what would tell of more.
+ * The outputs of a build: those of its cards, and the board’s where the processor has graphics, or no processor is
+ * there to deny it. `missingFacts` names what would tell of more.
  */
 export const outputs = memo((build: Build): Outputs => {
   const { graphics, board, processor } = build.parts;
   const list: Output[] = [];
-  const lacks: Missing[] = [];
+  const missingFacts: Missing[] = [];
   for (const on of graphics) {
-    for (const [name, output] of on.part.outputs.value ?? []) list.push({ name, link: output.link, compression: on.part.compression, on });
-    if (on.part.outputs.value === undefined) lacks.push(missing(on.part.outputs, `outputs of ${on.label}`));
+    for (const [name, output] of on.part.outputs.value ?? [])
+      list.push({ name, link: output.link, compression: on.part.compression, on });
+    if (on.part.outputs.value === undefined) missingFacts.push(missing(on.part.outputs, `outputs of ${on.label}`));
   }
-  if (!board || processor?.part.graphics.value === false) return { list, lacks };
+  if (!board || processor?.part.graphics.value === false) return { list, missingFacts };
   const own = board.part['display-outputs'];
-  if (processor && processor.part.graphics.value === undefined) return { list, lacks: [...lacks, missing(processor.part.graphics, `graphics of ${processor.label}`)] };
-  for (const [name, output] of own.value ?? []) list.push({ name, link: output.link, compression: output.compression, on: board });
-  if (own.value === undefined) lacks.push(missing(own, `display outputs of ${board.label}`));
-  return { list, lacks };
+  if (processor && processor.part.graphics.value === undefined)
+    return {
+      list,
+      missingFacts: [...missingFacts, missing(processor.part.graphics, `graphics of ${processor.label}`)],
+    };
+  for (const [name, output] of own.value ?? [])
+    list.push({ name, link: output.link, compression: output.compression, on: board });
+  if (own.value === undefined) missingFacts.push(missing(own, `display outputs of ${board.label}`));
+  return { list, missingFacts };
 });
 
 /** The output of a name that a build gives; or what would tell of it. */
-export function outputNamed(build: Build, port: Fact<string>): Output | { readonly lacks: readonly Missing[] } {
-  if (port.value === undefined) return { lacks: [missing(port, 'output of the display')] };
-  const { list, lacks } = outputs(build);
+export function outputNamed(build: Build, port: Fact<string>): Output | { readonly missingFacts: readonly Missing[] } {
+  if (port.value === undefined) return { missingFacts: [missing(port, 'output of the display')] };
+  const { list, missingFacts } = outputs(build);
   const found = list.find((output) => output.name === port.value);
   if (found) return found;
   const board = build.parts.board?.part['display-outputs'];
   const homes = [...build.parts.graphics.map((card) => card.part.outputs), ...(board ? [board] : [])];
-  const absent = homes.map((home) => ({ doc: home.doc, path: `${home.path}.${port.value}`, fact: home, what: `the output ${port.value}` }));
-  if (lacks.length > 0) return { lacks };
-  return { lacks: absent.length > 0 ? absent : [missing(port, `the output ${port.value}`)] };
+  const absent = homes.map((home) => ({
+    doc: home.doc,
+    path: `${home.path}.${port.value}`,
+    fact: home,
+    what: `the output ${port.value}`,
+  }));
+  if (missingFacts.length > 0) return { missingFacts };
+  return { missingFacts: absent.length > 0 ? absent : [missing(port, `the output ${port.value}`)] };
 }
 
 /** The displays that a build plugs into an output. */
-export const displaysOn = (build: Build, output: string): readonly Display[] => build.parts.displays.filter((display) => display.at.port.value === output);
+export const displaysOn = (build: Build, output: string): readonly Display[] =>
+  build.parts.displays.filter((display) => display.at.port.value === output);
 
 /** What a display takes from an output: the payload of its inputs with that connector; of several, one of them. */
 export function inputPayload(display: Display, output: Output): Figure {
   const { inputs } = display.part;
   const label = `payload that ${display.label} takes`;
   if (!inputs.value) return unknown('data-rate', label, [missing(inputs, `inputs of ${display.label}`)]);
-  const fitting = [...inputs.value].filter(([, { link }]) => link.value === undefined || connectorOf(link.value) === connectorOf(output.link.value ?? ''));
+  const fitting = [...inputs.value].filter(
+    ([, { link }]) => link.value === undefined || connectorOf(link.value) === connectorOf(output.link.value ?? ''),
+  );
   const each = fitting.map(([name, { link }]) => payload(link, `${name} of ${display.label}`));
-  if (each.length < 2) return each[0] ?? unknown('data-rate', label, [missing(inputs, `an input of ${display.label} for ${output.name}`)]);
-  return { ...between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, { unit: 'Gb/s', source: linkSource }), missing: uniqueMissing(each), inputs: each };
+  if (each.length < 2)
+    return each[0] ?? unknown('data-rate', label, [missing(inputs, `an input of ${display.label} for ${output.name}`)]);
+  return {
+    ...between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, {
+      unit: 'Gb/s',
+      source: linkSource,
+    }),
+    missing: uniqueMissing(each),
+    inputs: each,
+  };
 }
 
 /** The kinds of connector that a display takes, and what would tell of more. */
-export function connectorsOf({ part: { inputs }, label }: Display): { readonly connectors: ReadonlySet<string>; readonly lacks: readonly Missing[] } {
-  if (!inputs.value) return { connectors: new Set(), lacks: [missing(inputs, `inputs of ${label}`)] };
+export function connectorsOf({ part: { inputs }, label }: Display): {
+  readonly connectors: ReadonlySet<string>;
+  readonly missingFacts: readonly Missing[];
+} {
+  if (!inputs.value) return { connectors: new Set(), missingFacts: [missing(inputs, `inputs of ${label}`)] };
   const links = [...inputs.value].map(([name, { link }]) => ({ name, link }));
   return {
     connectors: new Set(links.flatMap(({ link }) => (link.value === undefined ? [] : [connectorOf(link.value)]))),
-    lacks: links.flatMap(({ name, link }) => (link.value === undefined ? [missing(link, `link of ${name} of ${label}`)] : [])),
+    missingFacts: links.flatMap(({ name, link }) =>
+      link.value === undefined ? [missing(link, `link of ${name} of ${label}`)] : [],
+    ),
   };
 }
 
 /** The links that a display takes, as a list in a sentence. */
-export function inputLinks(display: Display): Said {
+export function inputLinks(display: Display): Sentence {
   const links = [...(display.part.inputs.value?.values() ?? [])].map(({ link }) => link);
-  return links.slice(1).reduce((said, link) => say`${said} or ${link}`, links[0] ? say`${links[0]}` : say`no link that is stated`);
+  return links
+    .slice(1)
+    .reduce(
+      (said, link) => sentence`${said} or ${link}`,
+      links[0] ? sentence`${links[0]}` : sentence`no link that is stated`,
+    );
 }
 
-interface Matching { readonly served: ReadonlySet<Display>; readonly lacks: readonly Missing[] }
+interface Matching {
+  readonly served: ReadonlySet<Display>;
+  readonly missingFacts: readonly Missing[];
+}
 
 /** Displays that name no output, each with one of its own among the outputs nobody names, as many as can be served. */
 const matching = memo((build: Build): Matching => {
-  const { list, lacks } = outputs(build);
+  const { list, missingFacts } = outputs(build);
   const named = new Set(build.parts.displays.map((display) => display.at.port.value));
   const free = list.filter((output) => !named.has(output.name));
-  const open = [...lacks, ...free.flatMap(({ link, name }) => (link.value === undefined ? [missing(link, `link of ${name}`)] : []))];
+  const open = [
+    ...missingFacts,
+    ...free.flatMap(({ link, name }) => (link.value === undefined ? [missing(link, `link of ${name}`)] : [])),
+  ];
   const waiting = build.parts.displays.filter((one) => one.at.port.value === undefined);
-  const vague = waiting.flatMap((display) => connectorsOf(display).lacks);
+  const vague = waiting.flatMap((display) => connectorsOf(display).missingFacts);
   const all = waiting.reduce((sum, display) => sum + wantedBy(display, free), 0);
   const holder = new Map<Output, Display>();
   const served = new Set<Display>();
@@ -100,13 +156,19 @@ const matching = memo((build: Build): Matching => {
     let got = 0;
     while (got < wantedBy(display, free) && seat(display, free, holder, new Set())) got++;
     // While some display may take any output, one is sure of its own only where there is one for everybody.
-    if (got === wantedBy(display, free) && (vague.length === 0 || free.filter((output) => takes(display, output)).length >= all)) served.add(display);
+    if (
+      got === wantedBy(display, free) &&
+      (vague.length === 0 || free.filter((output) => takes(display, output)).length >= all)
+    )
+      served.add(display);
   }
-  return { served, lacks: [...vague, ...open] };
+  return { served, missingFacts: [...vague, ...open] };
 });
 
-const wantedBy = (display: Display, free: readonly Output[]): number => Math.min(display.at.count.value ?? 1, free.length + 1);
-const takes = (display: Display, { link }: Output): boolean => link.value !== undefined && connectorsOf(display).connectors.has(connectorOf(link.value));
+const wantedBy = (display: Display, free: readonly Output[]): number =>
+  Math.min(display.at.count.value ?? 1, free.length + 1);
+const takes = (display: Display, { link }: Output): boolean =>
+  link.value !== undefined && connectorsOf(display).connectors.has(connectorOf(link.value));
 
 /** Gives a display an output, moving others to another of theirs where that makes room. */
 function seat(display: Display, free: readonly Output[], holder: Map<Output, Display>, tried: Set<Output>): boolean {
@@ -123,8 +185,8 @@ function seat(display: Display, free: readonly Output[], holder: Map<Output, Dis
 
 /** True when an output is left for a display that names none; else what would tell of one, empty where none is left. */
 export function freeOutputFor(build: Build, display: Display): true | readonly Missing[] {
-  const { served, lacks } = matching(build);
-  return served.has(display) || lacks;
+  const { served, missingFacts } = matching(build);
+  return served.has(display) || missingFacts;
 }
 
 /** The kind of connector behind a link’s name: its first word. */
@@ -133,19 +195,36 @@ export const connectorOf = (link: string): string => link.trim().split(/\s+/)[0]
 /** What an output or input carries of pixels, in bytes a second; unknown for a name that does not say its rate. */
 export function payload(link: Fact<string>, label: string): Figure {
   const read = link.value === undefined ? undefined : parseDisplayLink(link.value);
-  if (!read) return unknown('data-rate', label, [missing(link, link.value === undefined ? `link of ${label}` : `rate of ${link.text} at ${label}`)]);
-  return { ...known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }), from: writtenAt(link) };
+  if (!read)
+    return unknown('data-rate', label, [
+      missing(link, link.value === undefined ? `link of ${label}` : `rate of ${link.text} at ${label}`),
+    ]);
+  return {
+    ...known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }),
+    from: writtenAt(link),
+  };
 }
 
 /** What is left of a payload when a link is not to be marginal. */
 export function comfortable(of: Figure): Figure {
   const share = known(1 - MARGINAL_SHARE, 'count', 'share that is not marginal', { source: 'common practice' });
-  return derive(`${of.label} less the margin`, 'data-rate', [of, share], 'payload × share', (rate, part) => rate! * part!, { unit: 'Gb/s' });
+  return derive(
+    `${of.label} less the margin`,
+    'data-rate',
+    [of, share],
+    'payload × share',
+    (rate, part) => rate! * part!,
+    { unit: 'Gb/s' },
+  );
 }
 
-/** The clock in hertz that a mode needs; where the blanking is not stated, between reduced blanking of the second and the first version. */
+/**
+ * The clock in hertz that a mode needs; where the blanking is not stated, between reduced blanking of the second and
+ * the first version.
+ */
 export function pixelClock(mode: DisplayMode, promise: Promise): Figure {
-  const hertz = (blanking: Blanking): number => cvtTiming(mode.widthPx, mode.heightPx, mode.refreshHz, blanking).pixelClockMHz * 1e6;
+  const hertz = (blanking: Blanking): number =>
+    cvtTiming(mode.widthPx, mode.heightPx, mode.refreshHz, blanking).pixelClockMHz * 1e6;
   const stated = promise.blanking.value;
   const look = { unit: 'MHz', source: timingSource } as const;
   if (stated) return { ...known(hertz(stated), 'frequency', 'pixel clock', look), from: writtenAt(promise.mode) };
@@ -157,15 +236,41 @@ export function pixelClock(mode: DisplayMode, promise: Promise): Figure {
 export function needed(mode: DisplayMode, promise: Promise): Figure | undefined {
   if (mode.widthPx < 8 || mode.heightPx < 8 || mode.refreshHz > 1000) return undefined;
   const depth = promise.depth.value as number | undefined;
-  const bits = depth === undefined
-    ? { ...between(bitsPerPixel(6), bitsPerPixel(16), 'count', 'bits a pixel', { source: 'VESA DisplayPort Standard' }), missing: [missing(promise.depth, 'depth of the mode')] }
-    : { ...known(bitsPerPixel(depth), 'count', 'bits a pixel', { source: 'VESA DisplayPort Standard: three components a pixel' }), from: writtenAt(promise.depth) };
-  return derive('payload needed', 'data-rate', [pixelClock(mode, promise), bits], 'clock × bits a pixel',
-    (hertz, n) => requiredGbps(hertz! / 1e6, n!) * bytesPerGbit, { unit: 'Gb/s' });
+  const bits =
+    depth === undefined
+      ? {
+          ...between(bitsPerPixel(6), bitsPerPixel(16), 'count', 'bits a pixel', {
+            source: 'VESA DisplayPort Standard',
+          }),
+          missing: [missing(promise.depth, 'depth of the mode')],
+        }
+      : {
+          ...known(bitsPerPixel(depth), 'count', 'bits a pixel', {
+            source: 'VESA DisplayPort Standard: three components a pixel',
+          }),
+          from: writtenAt(promise.depth),
+        };
+  return derive(
+    'payload needed',
+    'data-rate',
+    [pixelClock(mode, promise), bits],
+    'clock × bits a pixel',
+    (hertz, n) => requiredGbps(hertz! / 1e6, n!) * bytesPerGbit,
+    { unit: 'Gb/s' },
+  );
 }
 
 /** The same with the picture compressed on the link. */
 export function compressed(plain: Figure): Figure {
-  const ratio = between(leastCompression, mostCompression, 'count', 'compression', { source: 'from memory: stream compression is stated as two to three times' });
-  return derive('payload needed, compressed', 'data-rate', [plain, ratio], 'payload ÷ compression', (rate, by) => rate! / by!, { unit: 'Gb/s' });
+  const ratio = between(leastCompression, mostCompression, 'count', 'compression', {
+    source: 'from memory: stream compression is stated as two to three times',
+  });
+  return derive(
+    'payload needed, compressed',
+    'data-rate',
+    [plain, ratio],
+    'payload ÷ compression',
+    (rate, by) => rate! / by!,
+    { unit: 'Gb/s' },
+  );
 }

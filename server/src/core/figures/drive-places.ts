@@ -1,7 +1,19 @@
 // Figures of what drives need beside a link: ports, connectors, bays and cables, and how many there are.
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
-import { between, counted, missing, number, times, total, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
+import {
+  between,
+  counted,
+  missing,
+  number,
+  times,
+  total,
+  uniqueMissing,
+  unknown,
+  writtenAt,
+  type Figure,
+  type Missing,
+} from './figure';
 import { connectorOf, connectorsBrought } from './cables';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -17,7 +29,11 @@ export function countDrives(build: Build, label: string, belongs: (drive: Drive)
     const answer = belongs(drive);
     if (answer === false) return [];
     const many = howMany(drive);
-    return [answer === true ? many : { ...between(0, many.hi, 'count', many.label, { source: 'counted in the build' }), missing: answer }];
+    return [
+      answer === true
+        ? many
+        : { ...between(0, many.hi, 'count', many.label, { source: 'counted in the build' }), missing: answer },
+    ];
   });
   return each.length === 0 ? undefined : total(label, 'count', each);
 }
@@ -25,10 +41,13 @@ export function countDrives(build: Build, label: string, belongs: (drive: Drive)
 /** Whether a drive plugs into a SATA port of the board. */
 export function wantsPort({ at, part: { bus, shape }, label }: Drive): Belongs {
   if (at.slot.value !== undefined) return false;
-  if (bus.value === undefined) return shape.value === 'M.2' || shape.value === 'card' ? false : [missing(bus, `bus of ${label}`)];
+  if (bus.value === undefined)
+    return shape.value === 'M.2' || shape.value === 'card' ? false : [missing(bus, `bus of ${label}`)];
   if (bus.value !== 'SATA') return false;
   if (at.port.value !== undefined) return true;
-  return shape.value === undefined ? [missing(shape, `shape of ${label}`)] : shape.value !== 'M.2' && shape.value !== 'card';
+  return shape.value === undefined
+    ? [missing(shape, `shape of ${label}`)]
+    : shape.value !== 'M.2' && shape.value !== 'card';
 }
 
 /** Whether a drive has a housing of its own, fed by a SATA power connector; one on USB stands outside. */
@@ -40,10 +59,16 @@ export function housed({ at, part: { bus, shape }, label }: Drive): Belongs {
 }
 
 /** What a case states of its bays for a drive’s shape, in a map by shape; or what would tell. */
-export function byShape<T>(map: Fact<ReadonlyMap<string, Fact<T>>>, { part: { shape }, label }: Drive, what: string): Fact<T> | { readonly lacks: Missing } {
-  if (shape.value === undefined) return { lacks: missing(shape, `shape of ${label}`) };
+export function byShape<T>(
+  map: Fact<ReadonlyMap<string, Fact<T>>>,
+  { part: { shape }, label }: Drive,
+  what: string,
+): Fact<T> | { readonly missingFacts: Missing } {
+  if (shape.value === undefined) return { missingFacts: missing(shape, `shape of ${label}`) };
   const stated = map.value?.get(shape.value);
-  return stated?.value === undefined ? { lacks: { doc: map.doc, path: `${map.path}.${shape.value}`, fact: map, what } } : stated;
+  return stated?.value === undefined
+    ? { missingFacts: { doc: map.doc, path: `${map.path}.${shape.value}`, fact: map, what } }
+    : stated;
 }
 
 /** Whether a drive is screwed into its bay: not where it has none, or clips hold it. */
@@ -52,7 +77,7 @@ export function screwed(box: Placed<'case'>): (drive: Drive) => Belongs {
     const belongs = housed(drive);
     if (belongs !== true) return belongs;
     const thread = byShape(box.part['bay-thread'], drive, `what holds a drive in its bay in ${box.label}`);
-    return 'lacks' in thread ? [thread.lacks] : thread.value !== 'clips';
+    return 'missingFacts' in thread ? [thread.missingFacts] : thread.value !== 'clips';
   };
 }
 
@@ -66,47 +91,68 @@ export function inBay(shape: string): (drive: Drive) => Belongs {
 }
 
 export const portDrives = memo((build: Build) => countDrives(build, 'drives on SATA ports', wantsPort));
-export const housedDrives = memo((build: Build) => countDrives(build, 'drives that want a SATA power connector', housed));
+export const housedDrives = memo((build: Build) =>
+  countDrives(build, 'drives that want a SATA power connector', housed),
+);
 
 /** SATA ports that no filled slot switches off, on the board and on cards; undefined without a board. */
 export const portsLeft = memo((build: Build): Figure | undefined => {
   const { board, cards } = build.parts;
   if (!board) return undefined;
-  const brought = cards.map((card) => times(counted(card.part['drive-ports'], `SATA ports of ${card.label}`), howMany(card)));
+  const brought = cards.map((card) =>
+    times(counted(card.part['drive-ports'], `SATA ports of ${card.label}`), howMany(card)),
+  );
   return total('SATA ports left', 'count', [boardPorts(build, board.part.ports, board.label), ...brought]);
 });
 
 function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['part']['ports'], of: string): Figure {
   const label = `SATA ports of ${of}`;
-  if (!ports.value) return { ...between(0, Infinity, 'count', label, { source: 'the board’s facts' }), missing: [missing(ports, label)] };
+  if (!ports.value)
+    return {
+      ...between(0, Infinity, 'count', label, { source: 'the board’s facts' }),
+      missing: [missing(ports, label)],
+    };
   let [lo, hi] = [0, 0];
-  const lacks: Missing[] = [];
+  const missingFacts: Missing[] = [];
   for (const port of ports.value.keys()) {
     const effects = effectsOn(build, port, 'takes-from');
     if (effects.some((effect) => effect.does)) continue;
-    const open = effects.flatMap((effect) => effect.lacks);
+    const open = effects.flatMap((effect) => effect.missingFacts);
     hi++;
     if (open.length === 0) lo++;
-    lacks.push(...open);
+    missingFacts.push(...open);
   }
-  return { ...between(lo, hi, 'count', label, { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: lacks }]), from: writtenAt(ports) };
+  return {
+    ...between(lo, hi, 'count', label, { source: 'the board’s facts' }),
+    missing: uniqueMissing([{ missing: missingFacts }]),
+    from: writtenAt(ports),
+  };
 }
 
 /** SATA power connectors of supply and cables, less those that adapters take up; undefined without a supply. */
-export const driveConnectors = (build: Build): Figure | undefined => build.parts.supply && connectorsBrought(build).get('SATA power');
+export const driveConnectors = (build: Build): Figure | undefined =>
+  build.parts.supply && connectorsBrought(build).get('SATA power');
 
 /** A count under a name in a map of counts. A map that is stated is complete: what it leaves out is none. */
 export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {
   const one = map.value?.get(name);
   if (one) return counted(one, label);
-  return map.value ? { ...number(0, label, 'not among those it lists'), from: writtenAt(map) } : unknown('count', label, [missing(map, label)]);
+  return map.value
+    ? { ...number(0, label, 'not among those it lists'), from: writtenAt(map) }
+    : unknown('count', label, [missing(map, label)]);
 }
 
 /** Cables bought of a kind; one that does not say what it connects may be of it. */
 function boughtCables(build: Build, kind: string): Figure[] {
   return build.parts.cables.flatMap((cable) => {
     const connector = connectorOf(cable);
-    if ('lacks' in connector) return [{ ...between(0, Infinity, 'count', `${kind} cables among ${cable.label}`, { source: 'not stated' }), missing: [connector.lacks] }];
+    if ('missingFacts' in connector)
+      return [
+        {
+          ...between(0, Infinity, 'count', `${kind} cables among ${cable.label}`, { source: 'not stated' }),
+          missing: [connector.missingFacts],
+        },
+      ];
     return connector.kind === kind ? [howMany(cable)] : [];
   });
 }
@@ -120,7 +166,14 @@ export const dataCables = memo((build: Build): Figure => {
 function cablesInBox(placed: ReturnType<Build['all']>[number]): Figure {
   const box = placed.part['in-the-box'];
   const label = `SATA data cables in the box of ${placed.label}`;
-  if (!box.value) return { ...between(0, Infinity, 'count', label, { source: 'not stated' }), missing: [missing(box, `contents of the box of ${placed.label}`)] };
-  const found = box.value.reduce((sum, item) => (/^sata (data )?(lead|cable)s?$/i.test(item.value?.thing ?? '') ? sum + item.value!.count : sum), 0);
+  if (!box.value)
+    return {
+      ...between(0, Infinity, 'count', label, { source: 'not stated' }),
+      missing: [missing(box, `contents of the box of ${placed.label}`)],
+    };
+  const found = box.value.reduce(
+    (sum, item) => (/^sata (data )?(lead|cable)s?$/i.test(item.value?.thing ?? '') ? sum + item.value!.count : sum),
+    0,
+  );
   return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
 }

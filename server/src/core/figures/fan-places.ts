@@ -7,8 +7,13 @@ import { memo } from './memo';
 
 export type FanPlace = Group<(typeof pcCase)['fan-places']['of']['fields']>;
 
-/** A fan that names a place; without `place` and `lacks` the case has none of that name. */
-export interface FanSeat { readonly fan: Placed<'fans'>; readonly name: string; readonly place?: FanPlace; readonly lacks: readonly Missing[] }
+/** A fan that names a place; without `place` and `missingFacts` the case has none of that name. */
+export interface FanSeat {
+  readonly fan: Placed<'fans'>;
+  readonly name: string;
+  readonly place?: FanPlace;
+  readonly missingFacts: readonly Missing[];
+}
 
 /** The fans that name a place of the case, in the order of the build. */
 export const fanSeats = memo((build: Build): readonly FanSeat[] => {
@@ -19,6 +24,13 @@ export const fanSeats = memo((build: Build): readonly FanSeat[] => {
     const name = fan.at.mount.value;
     if (name === undefined) return [];
     const place = places.value?.get(name);
-    return [{ fan, name, ...(place ? { place } : {}), lacks: places.value ? [] : [missing(places, `fan places of ${box.label}`)] }];
+    return [
+      {
+        fan,
+        name,
+        ...(place ? { place } : {}),
+        missingFacts: places.value ? [] : [missing(places, `fan places of ${box.label}`)],
+      },
+    ];
   });
 });

@@ -31,7 +31,10 @@ export interface Figure {
   readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
   /** The published source, for a number from the trade’s tables or a formula. */
   readonly source?: string;
-  /** The formula in words, for a number worked out from `inputs`; sums and extremes go by their inputs: see `formulaOf`. */
+  /**
+   * The formula in words, for a number worked out from `inputs`; sums and extremes go by their inputs: see
+   * `formulaOf`.
+   */
   readonly formula?: string;
   readonly inputs: readonly Figure[];
   /** Reproduces the value from the inputs’ values, in base units. */
@@ -40,17 +43,46 @@ export interface Figure {
 
 export const isExact = (figure: Figure): boolean => figure.lo === figure.hi;
 
-interface Look { unit?: UnitName; source?: string; currency?: string }
+interface FigureOptions {
+  unit?: UnitName;
+  source?: string;
+  currency?: string;
+}
 
 const noFigures: readonly Figure[] = [];
 const noneMissing: readonly Missing[] = [];
 
-/** Every figure is made here, with the same keys in the same order: figures are read everywhere, and one shape is read quickest. */
+/**
+ * Every figure is made here, with the same keys in the same order: figures are read everywhere, and one shape is read
+ * quickest.
+ */
 function make(
-  label: string, dimension: FigureDimension, lo: number, hi: number, missing: readonly Missing[], look?: Look,
-  from?: Figure['from'], inputs = noFigures, work?: Figure['work'], formula?: string,
+  label: string,
+  dimension: FigureDimension,
+  lo: number,
+  hi: number,
+  missing: readonly Missing[],
+  look?: FigureOptions,
+  from?: Figure['from'],
+  inputs = noFigures,
+  work?: Figure['work'],
+  formula?: string,
 ): Figure {
-  return { type: 'figure', label, dimension, lo, hi, unit: look?.unit, currency: look?.currency, missing, from, source: look?.source, formula, inputs, work };
+  return {
+    type: 'figure',
+    label,
+    dimension,
+    lo,
+    hi,
+    unit: look?.unit,
+    currency: look?.currency,
+    missing,
+    from,
+    source: look?.source,
+    formula,
+    inputs,
+    work,
+  };
 }
 
 /** A figure read from a quantity that a file states, or unknown with that fact missing. */
@@ -63,7 +95,9 @@ export function figure(fact: Fact<Quantity>, label: string): Figure {
 
 /** A count that a file states. */
 export function counted(fact: Fact<number>, label: string): Figure {
-  return fact.value === undefined ? unknown('count', label, [missing(fact, label)]) : readCount(fact.value, label, fact);
+  return fact.value === undefined
+    ? unknown('count', label, [missing(fact, label)])
+    : readCount(fact.value, label, fact);
 }
 
 /** A whole number that a fact says in words of its own, such as the lanes of `PCIe 4 x4`. */
@@ -82,18 +116,29 @@ export function number(value: number, label: string, source = 'counted in the bu
 }
 
 /** A value of the trade: from a table or a standard, in the base unit of its dimension. */
-export function known(value: number, dimension: FigureDimension, label: string, look: Look & { source: string }): Figure {
+export function known(
+  value: number,
+  dimension: FigureDimension,
+  label: string,
+  look: FigureOptions & { source: string },
+): Figure {
   return make(label, dimension, value, value, noneMissing, look);
 }
 
 /** A value of the trade known only within bounds. */
-export function between(lo: number, hi: number, dimension: FigureDimension, label: string, look: Look & { source: string }): Figure {
+export function between(
+  lo: number,
+  hi: number,
+  dimension: FigureDimension,
+  label: string,
+  look: FigureOptions & { source: string },
+): Figure {
   return make(label, dimension, lo, hi, noneMissing, look);
 }
 
 /** A figure that cannot be had, for want of something that is no quantity. */
-export function unknown(dimension: FigureDimension, label: string, lacks: readonly Missing[]): Figure {
-  return make(label, dimension, -Infinity, Infinity, lacks);
+export function unknown(dimension: FigureDimension, label: string, missingFacts: readonly Missing[]): Figure {
+  return make(label, dimension, -Infinity, Infinity, missingFacts);
 }
 
 /** The missing fact behind an absent or unreadable one. */
@@ -106,7 +151,12 @@ export function missing(fact: Fact<unknown>, what: string): Missing {
  * the corners. Bounds that are not finite give bounds that are not finite, never NaN.
  */
 export function derive(
-  label: string, dimension: FigureDimension, inputs: readonly Figure[], formula: string, work: (...inputs: number[]) => number, look?: Look,
+  label: string,
+  dimension: FigureDimension,
+  inputs: readonly Figure[],
+  formula: string,
+  work: (...inputs: number[]) => number,
+  look?: FigureOptions,
 ): Figure {
   const values: number[] = [];
   let open: number[] | undefined;
@@ -128,7 +178,12 @@ export function derive(
 }
 
 /** The sum of figures none of which can be negative: what is unknown leaves the sum open upwards only. */
-export function total(label: string, dimension: FigureDimension, inputs: readonly Figure[], look?: Look): Figure {
+export function total(
+  label: string,
+  dimension: FigureDimension,
+  inputs: readonly Figure[],
+  look?: FigureOptions,
+): Figure {
   let lo = 0;
   let hi = 0;
   let currency = look?.currency;
@@ -137,7 +192,17 @@ export function total(label: string, dimension: FigureDimension, inputs: readonl
     hi += input.hi;
     currency ??= input.currency;
   }
-  return make(label, dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit, source: look?.source, currency }, undefined, inputs, sum);
+  return make(
+    label,
+    dimension,
+    lo,
+    hi,
+    uniqueMissing(inputs),
+    { unit: look?.unit, source: look?.source, currency },
+    undefined,
+    inputs,
+    sum,
+  );
 }
 
 const sum = (...values: number[]): number => values.reduce((a, b) => a + b, 0);
@@ -145,20 +210,28 @@ const sum = (...values: number[]): number => values.reduce((a, b) => a + b, 0);
 /** `count` times a figure. */
 export function times(one: Figure, count: Figure, label = one.label): Figure {
   if (count.lo === 1 && count.hi === 1) return one;
-  return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n! * x!, { unit: one.unit, currency: one.currency });
+  return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n! * x!, {
+    unit: one.unit,
+    currency: one.currency,
+  });
 }
 
 /** The smallest of several figures; which one binds is plain from the working. */
-export function least(label: string, inputs: readonly Figure[], look?: Look): Figure {
+export function least(label: string, inputs: readonly Figure[], look?: FigureOptions): Figure {
   return extreme(label, inputs, Math.min, look);
 }
 
 /** The largest of several figures. */
-export function most(label: string, inputs: readonly Figure[], look?: Look): Figure {
+export function most(label: string, inputs: readonly Figure[], look?: FigureOptions): Figure {
   return extreme(label, inputs, Math.max, look);
 }
 
-function extreme(label: string, inputs: readonly Figure[], pick: (...n: number[]) => number, look: Look | undefined): Figure {
+function extreme(
+  label: string,
+  inputs: readonly Figure[],
+  pick: (...n: number[]) => number,
+  look: FigureOptions | undefined,
+): Figure {
   const first = inputs[0];
   if (!first) throw new RangeError(`${label}: no figures to compare`);
   let { lo, hi } = first;
@@ -166,7 +239,17 @@ function extreme(label: string, inputs: readonly Figure[], pick: (...n: number[]
     lo = pick(lo, inputs[i]!.lo);
     hi = pick(hi, inputs[i]!.hi);
   }
-  return make(label, first.dimension, lo, hi, uniqueMissing(inputs), { unit: look?.unit ?? first.unit, source: look?.source, currency: look?.currency }, undefined, inputs, pick);
+  return make(
+    label,
+    first.dimension,
+    lo,
+    hi,
+    uniqueMissing(inputs),
+    { unit: look?.unit ?? first.unit, source: look?.source, currency: look?.currency },
+    undefined,
+    inputs,
+    pick,
+  );
 }
 
 const wordsOf = new Map<Figure['work'], (labels: readonly string[]) => string>([
@@ -184,10 +267,10 @@ export function formulaOf({ formula, work, inputs }: Figure): string | undefined
 export function uniqueMissing(of: readonly { readonly missing: readonly Missing[] }[]): readonly Missing[] {
   let first = noneMissing;
   let later: (readonly Missing[])[] | undefined;
-  for (const { missing: lacks } of of) {
-    if (lacks.length === 0 || lacks === first) continue;
-    if (first.length === 0) first = lacks;
-    else (later ??= []).push(lacks);
+  for (const { missing: missingFacts } of of) {
+    if (missingFacts.length === 0 || missingFacts === first) continue;
+    if (first.length === 0) first = missingFacts;
+    else (later ??= []).push(missingFacts);
   }
   // Each list by itself names a fact once.
   return later ? merged(first, later) : first;
@@ -200,14 +283,16 @@ function merged(first: readonly Missing[], later: readonly (readonly Missing[])[
   const keys = isShort ? undefined : new Set(first.map(keyOf));
   // In long lists the very same ones come again and again; those need no key to be known by.
   const met = isShort ? undefined : new Set(first);
-  for (const lacks of later) for (const lack of lacks) {
-    const among = unique ?? first;
-    if (met ? met.has(lack) : among.includes(lack)) continue;
-    met?.add(lack);
-    if (keys ? keys.has(keyOf(lack)) : among.some((one) => one.path === lack.path && one.doc.name === lack.doc.name)) continue;
-    keys?.add(keyOf(lack));
-    (unique ??= [...first]).push(lack);
-  }
+  for (const missingFacts of later)
+    for (const lack of missingFacts) {
+      const among = unique ?? first;
+      if (met ? met.has(lack) : among.includes(lack)) continue;
+      met?.add(lack);
+      if (keys ? keys.has(keyOf(lack)) : among.some((one) => one.path === lack.path && one.doc.name === lack.doc.name))
+        continue;
+      keys?.add(keyOf(lack));
+      (unique ??= [...first]).push(lack);
+    }
   return unique ?? first;
 }
 

@@ -10,10 +10,17 @@ type Board = NonNullable<Build['parts']['board']>;
 export type ListedLine = NonNullable<Board['part']['processors']['value']>[number];
 
 /** A processor as boards list it: by family, by model, or both. */
-export interface Named { readonly family: Fact<string>; readonly model: Fact<string> }
+export interface Named {
+  readonly family: Fact<string>;
+  readonly model: Fact<string>;
+}
 
 /** The line of the board’s support list for a processor; or the facts without which it cannot be found. */
-export interface Listed { readonly line?: ListedLine; readonly lacks: readonly Missing[]; readonly uses: readonly Used[] }
+export interface Listed {
+  readonly line?: ListedLine;
+  readonly missingFacts: readonly Missing[];
+  readonly uses: readonly Used[];
+}
 
 /** The version the board arrives with: the build says it, in either of two ways. */
 export function arriving(board: Board): Fact<string> {
@@ -30,16 +37,25 @@ export function versionList(board: Board): readonly string[] {
 export function listedLine(board: Board, processor: Named, label: string): Listed {
   const lines = board.part.processors;
   const uses = [lines, processor.model, processor.family];
-  if (!lines.value) return { lacks: [missing(lines, `processors listed by ${board.label}`)], uses };
-  const byModel = lines.value.find((line) => line.model.value !== undefined && line.model.value === processor.model.value);
-  const byFamily = lines.value.find((line) => line.model.value === undefined && line.family.value !== undefined && line.family.value === processor.family.value);
+  if (!lines.value) return { missingFacts: [missing(lines, `processors listed by ${board.label}`)], uses };
+  const byModel = lines.value.find(
+    (line) => line.model.value !== undefined && line.model.value === processor.model.value,
+  );
+  const byFamily = lines.value.find(
+    (line) =>
+      line.model.value === undefined && line.family.value !== undefined && line.family.value === processor.family.value,
+  );
   const line = byModel ?? byFamily;
-  if (line) return { line, lacks: [], uses };
-  const lacks = [
-    ...(processor.family.value === undefined && lines.value.some((one) => one.model.value === undefined) ? [missing(processor.family, `family of ${label}`)] : []),
-    ...(processor.model.value === undefined && lines.value.some((one) => one.model.value !== undefined) ? [missing(processor.model, `model of ${label}`)] : []),
+  if (line) return { line, missingFacts: [], uses };
+  const missingFacts = [
+    ...(processor.family.value === undefined && lines.value.some((one) => one.model.value === undefined)
+      ? [missing(processor.family, `family of ${label}`)]
+      : []),
+    ...(processor.model.value === undefined && lines.value.some((one) => one.model.value !== undefined)
+      ? [missing(processor.model, `model of ${label}`)]
+      : []),
   ];
-  return { lacks, uses };
+  return { missingFacts, uses };
 }
 
 /** The build’s processor in the board’s list; undefined where the build lacks either. */
@@ -49,18 +65,29 @@ export const processorListed = memo((build: Build): Listed | undefined => {
 });
 
 /** Compares two versions by the board’s list, else by their spelling; undefined with the fact that would decide. */
-export function versionsCompared(board: Board, a: Fact<string>, aWhat: string, b: Fact<string>, bWhat: string): { order: Order } | { lacks: readonly Missing[] } {
-  const lacks = [...(a.value === undefined ? [missing(a, aWhat)] : []), ...(b.value === undefined ? [missing(b, bWhat)] : [])];
-  if (lacks.length > 0) return { lacks };
+export function versionsCompared(
+  board: Board,
+  a: Fact<string>,
+  aWhat: string,
+  b: Fact<string>,
+  bWhat: string,
+): { order: Order } | { missingFacts: readonly Missing[] } {
+  const missingFacts = [
+    ...(a.value === undefined ? [missing(a, aWhat)] : []),
+    ...(b.value === undefined ? [missing(b, bWhat)] : []),
+  ];
+  if (missingFacts.length > 0) return { missingFacts };
   const order = compareVersions(a.value!, b.value!, versionList(board));
-  return order === undefined ? { lacks: [missing(board.part.firmware.versions, `order of the firmware versions of ${board.label}`)] } : { order };
+  return order === undefined
+    ? { missingFacts: [missing(board.part.firmware.versions, `order of the firmware versions of ${board.label}`)] }
+    : { order };
 }
 
 /** Whether version `a` is `b` or later. */
 export function atLeastVersion(board: Board, a: Fact<string>, aWhat: string, b: Fact<string>, bWhat: string): Truth {
   const compared = versionsCompared(board, a, aWhat, b, bWhat);
   const uses = [a, b, board.part.firmware.versions];
-  return 'order' in compared ? sure(compared.order >= 0, ...uses) : lacking(compared.lacks, ...uses);
+  return 'order' in compared ? sure(compared.order >= 0, ...uses) : lacking(compared.missingFacts, ...uses);
 }
 
 /** Whether the firmware the board arrives with starts the processor. */
@@ -68,8 +95,14 @@ export const startsAsItArrives = memo((build: Build): Truth | undefined => {
   const { board } = build.parts;
   const listed = processorListed(build);
   if (!board || !listed) return undefined;
-  if (!listed.line) return listed.lacks.length > 0 ? lacking(listed.lacks, ...listed.uses) : undefined;
-  return atLeastVersion(board, arriving(board), `firmware ${board.label} arrives with`, listed.line.since, `first firmware of ${board.label} for the processor`);
+  if (!listed.line) return listed.missingFacts.length > 0 ? lacking(listed.missingFacts, ...listed.uses) : undefined;
+  return atLeastVersion(
+    board,
+    arriving(board),
+    `firmware ${board.label} arrives with`,
+    listed.line.since,
+    `first firmware of ${board.label} for the processor`,
+  );
 });
 
 /** Whether the planned update goes whatever version the board arrives with; its details are judged by themselves. */
@@ -77,7 +110,11 @@ export function goesFromAny(build: Build, board: Board): Truth {
   const by = plannedUpdate(build)?.by;
   if (by?.value === 'service') return sure(true, by);
   if (by?.value !== 'stick without processor') return sure(false);
-  return fits(board.part.firmware['update-without-processor'], `update without processor of ${board.label}`, (can) => can);
+  return fits(
+    board.part.firmware['update-without-processor'],
+    `update without processor of ${board.label}`,
+    (can) => can,
+  );
 }
 
 /** The planned update, where the build plans one. */

@@ -5,24 +5,77 @@ import { ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, HOLE_POSITIONS, parseBoardSize,
 import { derive, figure, known, missing, type Figure, type Missing } from './figure';
 
 /** One thing that must go into a room. */
-export interface Clearance { readonly placed: Placed; readonly name: string; readonly need: Figure; readonly room: Figure }
+export interface Clearance {
+  readonly placed: Placed;
+  readonly name: string;
+  readonly need: Figure;
+  readonly room: Figure;
+}
 
 /** The fits in the case and around the cooler that leave room to spare, or do not. */
 export function clearances({ parts: { case: box, cooler, supply, graphics, cards, memory } }: Build): Clearance[] {
   const all: Clearance[] = [];
-  const add = (placed: Placed, name: string, need: Fact<any>, needWhat: string, room: Fact<any>, roomWhat: string): void => {
+  const add = (
+    placed: Placed,
+    name: string,
+    need: Fact<any>,
+    needWhat: string,
+    room: Fact<any>,
+    roomWhat: string,
+  ): void => {
     all.push({ placed, name, need: figure(need, needWhat), room: figure(room, roomWhat) });
   };
-  if (box && cooler) add(cooler, 'height', cooler.part.height, `height of ${cooler.label}`, box.part['cooler-height'], `room for a cooler in ${box.label}`);
-  if (box && supply) add(supply, 'depth', supply.part.depth, `depth of ${supply.label}`, box.part['supply-depth'], `room for a supply in ${box.label}`);
-  if (box) for (const card of [...graphics, ...cards]) add(card, 'length', card.part.length, `length of ${card.label}`, box.part['card-length'], `room for a card in ${box.label}`);
-  if (cooler) for (const kit of memory) add(kit, 'height', kit.part.height, `height of ${kit.label}`, cooler.part['memory-room'], `room for memory under ${cooler.label}`);
+  if (box && cooler)
+    add(
+      cooler,
+      'height',
+      cooler.part.height,
+      `height of ${cooler.label}`,
+      box.part['cooler-height'],
+      `room for a cooler in ${box.label}`,
+    );
+  if (box && supply)
+    add(
+      supply,
+      'depth',
+      supply.part.depth,
+      `depth of ${supply.label}`,
+      box.part['supply-depth'],
+      `room for a supply in ${box.label}`,
+    );
+  if (box)
+    for (const card of [...graphics, ...cards])
+      add(
+        card,
+        'length',
+        card.part.length,
+        `length of ${card.label}`,
+        box.part['card-length'],
+        `room for a card in ${box.label}`,
+      );
+  if (cooler)
+    for (const kit of memory)
+      add(
+        kit,
+        'height',
+        kit.part.height,
+        `height of ${kit.label}`,
+        cooler.part['memory-room'],
+        `room for memory under ${cooler.label}`,
+      );
   return all;
 }
 
 /** What is left of the room; negative where it is short. */
 export function gapOf({ need, room }: Clearance): Figure {
-  return derive(`room beside the ${need.label}`, 'length', [room, need], `${room.label} − ${need.label}`, (a, b) => a! - b!, { unit: 'mm' });
+  return derive(
+    `room beside the ${need.label}`,
+    'length',
+    [room, need],
+    `${room.label} − ${need.label}`,
+    (a, b) => a! - b!,
+    { unit: 'mm' },
+  );
 }
 
 /** Depth of a board, from its rear edge: by the standard where its size has one, else as stated. */
@@ -30,14 +83,19 @@ export function boardDepth(board: Placed<'board'>): Figure {
   const size = sizeOf(board);
   const label = `depth of ${board.label}`;
   if (!size) return figure(board.part.depth, label);
-  return known(BOARD_OUTLINES[size].depthMm, 'length', label, { unit: 'mm', source: 'ATX 2.2, microATX 1.2, Mini-ITX 1.1, SSI-EEB: outlines' });
+  return known(BOARD_OUTLINES[size].depthMm, 'length', label, {
+    unit: 'mm',
+    source: 'ATX 2.2, microATX 1.2, Mini-ITX 1.1, SSI-EEB: outlines',
+  });
 }
 
-export const sizeOf = (board: Placed<'board'>) => (board.part.size.value === undefined ? undefined : parseBoardSize(board.part.size.value));
+export const sizeOf = (board: Placed<'board'>) =>
+  board.part.size.value === undefined ? undefined : parseBoardSize(board.part.size.value);
 
-const isHole = (letter: string | undefined): letter is Hole => letter !== undefined && Object.hasOwn(HOLE_POSITIONS, letter);
+const isHole = (letter: string | undefined): letter is Hole =>
+  letter !== undefined && Object.hasOwn(HOLE_POSITIONS, letter);
 
-type Letters = { readonly holes: readonly Hole[] } | { readonly lacks: Missing };
+type Letters = { readonly holes: readonly Hole[] } | { readonly missingFacts: Missing };
 
 function stated(fact: Fact<readonly Fact<string>[]>): readonly Hole[] {
   return (fact.value ?? []).map((letter) => letter.value).filter(isHole);
@@ -47,10 +105,10 @@ function stated(fact: Fact<readonly Fact<string>[]>): readonly Hole[] {
 export function holesOf(board: Placed<'board'>): Letters {
   const { holes, size } = board.part;
   if (holes.value) return { holes: stated(holes) };
-  if (size.value === undefined) return { lacks: missing(size, `size of ${board.label}`) };
+  if (size.value === undefined) return { missingFacts: missing(size, `size of ${board.label}`) };
   const named = sizeOf(board);
   const known = named && BOARD_HOLES[named];
-  return known ? { holes: known } : { lacks: missing(holes, `holes of ${board.label}`) };
+  return known ? { holes: known } : { missingFacts: missing(holes, `holes of ${board.label}`) };
 }
 
 /** Where standoffs stand: as the build sets them, else as the tray is delivered. */
@@ -61,15 +119,19 @@ export function standoffsSet(box: Placed<'case'>): Letters {
   if (pattern.value === 'full') return { holes: ALL_HOLES };
   const size = pattern.value === undefined ? undefined : parseBoardSize(pattern.value);
   const known = size && BOARD_HOLES[size];
-  return known ? { holes: known } : { lacks: missing(own.entry ? own : pattern, `standoff pattern of ${box.label}`) };
+  return known
+    ? { holes: known }
+    : { missingFacts: missing(own.entry ? own : pattern, `standoff pattern of ${box.label}`) };
 }
 
 /** The board’s edges: as stated, else its size’s; a fact that is lacking where neither tells. */
-export function outlineOf(board: Placed<'board'>): { readonly widthMm: number; readonly depthMm: number } | { readonly lacks: Missing } {
+export function outlineOf(
+  board: Placed<'board'>,
+): { readonly widthMm: number; readonly depthMm: number } | { readonly missingFacts: Missing } {
   const size = sizeOf(board);
   if (size) return BOARD_OUTLINES[size];
   const { width, depth } = board.part;
-  if (!width.value) return { lacks: missing(width, `width of ${board.label}`) };
-  if (!depth.value) return { lacks: missing(depth, `depth of ${board.label}`) };
+  if (!width.value) return { missingFacts: missing(width, `width of ${board.label}`) };
+  if (!depth.value) return { missingFacts: missing(depth, `depth of ${board.label}`) };
   return { widthMm: width.value.hi, depthMm: depth.value.hi };
 }

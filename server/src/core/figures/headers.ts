@@ -28,7 +28,11 @@ export interface Connectors {
   readonly pump: boolean;
 }
 
-interface Electrics { readonly current: Fact<any>; readonly 'start-current'?: Fact<any>; readonly pins: Fact<number> }
+interface Electrics {
+  readonly current: Fact<any>;
+  readonly 'start-current'?: Fact<any>;
+  readonly pins: Fact<number>;
+}
 
 /** Every connector of the build that wants a fan header, with the header it names or not. */
 export const fanConnectors = memo((build: Build): readonly Connectors[] => {
@@ -44,10 +48,22 @@ function connectorsOfCooler(cooler: Placed<'cooler'>): Connectors[] {
   if (fans.count.value !== 0) {
     const label = `the fans of ${cooler.label}`;
     const count = notNegative(counted(fans.count, `how many fans ${cooler.label} has`));
-    connectors.push({ ...connectorsOf(cooler, label, cooler.at.header, count, fans), headers: joinedInBox(cooler, count) });
+    connectors.push({
+      ...connectorsOf(cooler, label, cooler.at.header, count, fans),
+      headers: joinedInBox(cooler, count),
+    });
   }
   if (isLiquid(cooler)) {
-    connectors.push({ ...connectorsOf(cooler, `the pump of ${cooler.label}`, cooler.at['pump-header'], number(1, `pump of ${cooler.label}`), pump), pump: true });
+    connectors.push({
+      ...connectorsOf(
+        cooler,
+        `the pump of ${cooler.label}`,
+        cooler.at['pump-header'],
+        number(1, `pump of ${cooler.label}`),
+        pump,
+      ),
+      pump: true,
+    });
   }
   return connectors;
 }
@@ -56,18 +72,43 @@ function connectorsOfCooler(cooler: Placed<'cooler'>): Connectors[] {
 function joinedInBox(cooler: Placed<'cooler'>, count: Figure): Figure {
   if (count.hi <= 1) return count;
   const box = cooler.part['in-the-box'];
-  if (!box.value) return { ...count, lo: Math.min(count.lo, 1), missing: [...count.missing, missing(box, `what the box of ${cooler.label} holds`)] };
+  if (!box.value)
+    return {
+      ...count,
+      lo: Math.min(count.lo, 1),
+      missing: [...count.missing, missing(box, `what the box of ${cooler.label} holds`)],
+    };
   if (!box.value.some((item) => isFanSplitter(item.value?.thing ?? ''))) return count;
-  return least(`headers for the fans of ${cooler.label}`, [count, number(1, 'splitter in its box', 'counted in the box')]);
+  return least(`headers for the fans of ${cooler.label}`, [
+    count,
+    number(1, 'splitter in its box', 'counted in the box'),
+  ]);
 }
 
-function connectorsOf(placed: Placed, label: string, header: Fact<string>, count: Figure, facts: Electrics): Connectors {
+function connectorsOf(
+  placed: Placed,
+  label: string,
+  header: Fact<string>,
+  count: Figure,
+  facts: Electrics,
+): Connectors {
   const steady = notNegative(figure(facts.current, `current of ${label}`));
   const stated = facts['start-current'];
   const atStart = stated ? notNegative(figure(stated, `start current of ${label}`)) : steady;
   // A start takes no less than running does, whatever is stated or not.
-  const start = atStart === steady ? steady : most(`current of ${label} at the start`, [atStart, steady], { unit: 'A' });
-  return { placed, label, header, count, headers: count, steady: times(steady, count), start: times(start, count), pins: facts.pins, pump: false };
+  const start =
+    atStart === steady ? steady : most(`current of ${label} at the start`, [atStart, steady], { unit: 'A' });
+  return {
+    placed,
+    label,
+    header,
+    count,
+    headers: count,
+    steady: times(steady, count),
+    start: times(start, count),
+    pins: facts.pins,
+    pump: false,
+  };
 }
 
 /** A header that is in use, with what goes into it. */
@@ -75,7 +116,7 @@ export interface Load {
   readonly name: string;
   readonly by: Placed<'board'>;
   readonly header: Header | undefined;
-  readonly lacks: readonly Missing[];
+  readonly missingFacts: readonly Missing[];
   readonly connectors: readonly Connectors[];
   readonly start: Figure;
   /** At full speed, once all have started. */
@@ -100,35 +141,72 @@ export const headerLoads = memo((build: Build): readonly Load[] => {
 function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: readonly Connectors[]): Load {
   const { headers } = board.part;
   const header = headers.value?.get(name);
-  const lacks = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
-  const limit = header ? figure(header.current, `current of ${name}`) : { ...figure(headers as Fact<any>, `current of ${name}`), missing: lacks };
-  const start = total(`current at the start on ${name}`, 'current', connectors.map((one) => one.start), { unit: 'A' });
-  const running = total(`current on ${name} at full speed`, 'current', connectors.map((one) => one.steady), { unit: 'A' });
-  return { name, by: board, header, lacks, connectors, limit, fedElsewhere: fedBySupply(build, name), start, running };
+  const missingFacts = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
+  const limit = header
+    ? figure(header.current, `current of ${name}`)
+    : { ...figure(headers as Fact<any>, `current of ${name}`), missing: missingFacts };
+  const start = total(
+    `current at the start on ${name}`,
+    'current',
+    connectors.map((one) => one.start),
+    { unit: 'A' },
+  );
+  const running = total(
+    `current on ${name} at full speed`,
+    'current',
+    connectors.map((one) => one.steady),
+    { unit: 'A' },
+  );
+  return {
+    name,
+    by: board,
+    header,
+    missingFacts,
+    connectors,
+    limit,
+    fedElsewhere: fedBySupply(build, name),
+    start,
+    running,
+  };
 }
 
 /** A cable that is a fan splitter, or may be one for all that its file says. */
-export interface Splitter { readonly cable: Placed<'cables'>; readonly lacks: readonly Missing[] }
+export interface Splitter {
+  readonly cable: Placed<'cables'>;
+  readonly missingFacts: readonly Missing[];
+}
 
 /** The fan splitters that the build lists as cables. */
-export const splitters = memo((build: Build): readonly Splitter[] => build.parts.cables.flatMap((cable): Splitter[] => {
-  const connector = cable.part.connector.value ?? cable.at.kind.value;
-  if (connector === undefined) return [{ cable, lacks: [missing(cable.part.connector, `what ${cable.label} connects`)] }];
-  return connector === 'fan splitter' ? [{ cable, lacks: [] }] : [];
-}));
+export const splitters = memo((build: Build): readonly Splitter[] =>
+  build.parts.cables.flatMap((cable): Splitter[] => {
+    const connector = cable.part.connector.value ?? cable.at.kind.value;
+    if (connector === undefined)
+      return [{ cable, missingFacts: [missing(cable.part.connector, `what ${cable.label} connects`)] }];
+    return connector === 'fan splitter' ? [{ cable, missingFacts: [] }] : [];
+  }),
+);
 
 /** A splitter on this header whose power comes from the supply: the header then only sets the speed. */
 function fedBySupply(build: Build, name: string): Truth {
   const on = splitters(build).filter(({ cable }) => cable.at.header.value === name);
-  return any(sure(false), ...on.map(({ cable, lacks }) => {
-    const fed = fits(cable.part.from, `where the splitter on ${name} takes its power from`, (from) => from === 'SATA power' || from === 'peripheral 4-pin');
-    return lacks.length > 0 ? all(lacking(lacks), fed) : fed;
-  }));
+  return any(
+    sure(false),
+    ...on.map(({ cable, missingFacts }) => {
+      const fed = fits(
+        cable.part.from,
+        `where the splitter on ${name} takes its power from`,
+        (from) => from === 'SATA power' || from === 'peripheral 4-pin',
+      );
+      return missingFacts.length > 0 ? all(lacking(missingFacts), fed) : fed;
+    }),
+  );
 }
 
 /** The board's headers that fans and pumps plug into. */
 export function fanHeaders(board: Placed<'board'>): readonly (readonly [string, Header])[] {
-  return [...(board.part.headers.value ?? [])].filter(([, header]) => header.kind.value === 'fan' || header.kind.value === 'pump');
+  return [...(board.part.headers.value ?? [])].filter(
+    ([, header]) => header.kind.value === 'fan' || header.kind.value === 'pump',
+  );
 }
 
 /** Fan headers that nothing names yet. */

@@ -23,37 +23,77 @@ export const heatOf = (processor: Processor): Figure => notNegative(partDraw(pro
 export function filmResistance(processor: Processor, paste: Placed<'paste'> | undefined): Figure {
   const { low, high } = PASTE_CONDUCTIVITY.paste;
   const line = paste ? bondLine(paste) : usualBondLine('bond line of the cooler’s own paste');
-  const conductivity = paste ? aboveZero(paste.part.conductivity, `conductivity of ${paste.label}`)
-    : between(low, high, 'conductivity', 'conductivity of the cooler’s own paste', { unit: 'W/m·K', source: 'a paste maker’s page on interface materials' });
-  return notNegative(derive('resistance of the paste', 'thermal-resistance', [line, conductivity, lidArea(processor)], 'bond line ÷ (conductivity × lid area)',
-    guarded((mm, k, mm2) => filmResistanceKPerW(mm! * umPerMm, k!, mm2!)), { unit: 'K/W', source: 'Fourier’s law for a plane wall' }));
+  const conductivity = paste
+    ? aboveZero(paste.part.conductivity, `conductivity of ${paste.label}`)
+    : between(low, high, 'conductivity', 'conductivity of the cooler’s own paste', {
+        unit: 'W/m·K',
+        source: 'a paste maker’s page on interface materials',
+      });
+  return notNegative(
+    derive(
+      'resistance of the paste',
+      'thermal-resistance',
+      [line, conductivity, lidArea(processor)],
+      'bond line ÷ (conductivity × lid area)',
+      guarded((mm, k, mm2) => filmResistanceKPerW(mm! * umPerMm, k!, mm2!)),
+      { unit: 'K/W', source: 'Fourier’s law for a plane wall' },
+    ),
+  );
 }
 
 /** Resistance from the hottest point of the die to the air that enters the cooler. */
 export function chainResistance(processor: Processor, cooler: Cooler, paste: Placed<'paste'> | undefined): Figure {
-  return total('resistance from die to air', 'thermal-resistance', [
-    notNegative(figure(processor.part['die-to-lid'], `resistance from die to lid of ${processor.label}`)),
-    filmResistance(processor, paste),
-    notNegative(figure(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)),
-  ], { unit: 'K/W' });
+  return total(
+    'resistance from die to air',
+    'thermal-resistance',
+    [
+      notNegative(figure(processor.part['die-to-lid'], `resistance from die to lid of ${processor.label}`)),
+      filmResistance(processor, paste),
+      notNegative(figure(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)),
+    ],
+    { unit: 'K/W' },
+  );
 }
 
-/** How much warmer the air that enters the cooler is than at the case's inlet: a radiator may breathe the room's air. */
+/**
+ * How much warmer the air that enters the cooler is than at the case's inlet: a radiator may breathe the room's air.
+ */
 export function riseAtCooler(build: Build, cooler: Cooler): Figure {
   const rise = caseRise(build);
   const { flow } = cooler.at;
   if (!isLiquid(cooler) || flow.value === 'out') return rise;
-  if (flow.value === 'in') return derive('rise at the radiator', 'temperature-difference', [], 'a radiator that blows in breathes the inlet’s air', () => 0, { unit: 'K' });
+  if (flow.value === 'in')
+    return derive(
+      'rise at the radiator',
+      'temperature-difference',
+      [],
+      'a radiator that blows in breathes the inlet’s air',
+      () => 0,
+      { unit: 'K' },
+    );
   return { ...rise, lo: 0, label: 'rise at the radiator' };
 }
 
 /** Steady temperature of the processor at its sustained power. */
 export function processorTemperature(build: Build, processor: Processor, cooler: Cooler): Figure {
-  const inputs = [inletTemperature(build), riseAtCooler(build, cooler), heatOf(processor), chainResistance(processor, cooler, build.parts.paste)];
+  const inputs = [
+    inletTemperature(build),
+    riseAtCooler(build, cooler),
+    heatOf(processor),
+    chainResistance(processor, cooler, build.parts.paste),
+  ];
   const work = (inlet: number, rise: number, watts: number, chain: number): number =>
-    (Number.isFinite(chain) && Number.isFinite(rise) && Number.isFinite(watts) && Number.isFinite(inlet) ? steadyTemperatureC(inlet + rise, watts, [chain]) : inlet + rise + watts * chain);
-  return derive(`temperature of ${processor.label}`, 'temperature', inputs, `${inputs[0]!.label} + rise + power × resistance from die to air`,
-    (inlet, rise, watts, chain) => work(inlet!, rise!, watts!, chain!), { unit: '°C' });
+    Number.isFinite(chain) && Number.isFinite(rise) && Number.isFinite(watts) && Number.isFinite(inlet)
+      ? steadyTemperatureC(inlet + rise, watts, [chain])
+      : inlet + rise + watts * chain;
+  return derive(
+    `temperature of ${processor.label}`,
+    'temperature',
+    inputs,
+    `${inputs[0]!.label} + rise + power × resistance from die to air`,
+    (inlet, rise, watts, chain) => work(inlet!, rise!, watts!, chain!),
+    { unit: '°C' },
+  );
 }
 
 /** The temperature that the processor is to stay at or below: where it slows itself down, less the house's margin. */
@@ -61,11 +101,19 @@ export const hottestAllowed = memo((build: Build): Figure | undefined => {
   const { processor } = build.parts;
   if (!processor) return undefined;
   const margin = marginFigure(build, 'processor-temperature', 'room below the limit');
-  return derive('temperature to stay below', 'temperature', [figure(processor.part.hottest, `temperature limit of ${processor.label}`), margin],
-    'temperature limit − room below the limit', (limit, room) => limit! - room!, { unit: '°C' });
+  return derive(
+    'temperature to stay below',
+    'temperature',
+    [figure(processor.part.hottest, `temperature limit of ${processor.label}`), margin],
+    'temperature limit − room below the limit',
+    (limit, room) => limit! - room!,
+    { unit: '°C' },
+  );
 });
 
-/** Whole watts at which the processor surely stays below a limit; undefined where something of the chain is not known. */
+/**
+ * Whole watts at which the processor surely stays below a limit; undefined where something of the chain is not known.
+ */
 export function powerWithin(build: Build, processor: Processor, cooler: Cooler, limit: Figure): number | undefined {
   const inlet = inletTemperature(build).hi + riseAtCooler(build, cooler).hi;
   const chain = chainResistance(processor, cooler, build.parts.paste).hi;

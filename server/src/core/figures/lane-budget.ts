@@ -10,13 +10,16 @@ import { driveRate, type Drive } from './storage';
 type Behind = boolean | readonly Missing[];
 
 function sourceOf(build: Build, placed: Seated, source: 'processor' | 'chipset'): Behind {
-  const { name, slot, lacks } = seatOf(build, placed);
-  if (!slot) return lacks;
-  return slot.from.value === undefined ? [missing(slot.from, `where the lanes of ${name} come from`)] : slot.from.value === source;
+  const { name, slot, missingFacts } = seatOf(build, placed);
+  if (!slot) return missingFacts;
+  return slot.from.value === undefined
+    ? [missing(slot.from, `where the lanes of ${name} come from`)]
+    : slot.from.value === source;
 }
 
 /** A figure of something that only may count. */
-const perhaps = (one: Figure, lacks: readonly Missing[]): Figure => (lacks.length === 0 ? one : { ...one, lo: 0, missing: [...one.missing, ...lacks] });
+const perhaps = (one: Figure, missingFacts: readonly Missing[]): Figure =>
+  missingFacts.length === 0 ? one : { ...one, lo: 0, missing: [...one.missing, ...missingFacts] };
 
 /** Lanes that the parts in slots of the processor use together; undefined where none sits there. */
 export const processorLanes = memo((build: Build): Figure | undefined => {
@@ -27,17 +30,25 @@ export const processorLanes = memo((build: Build): Figure | undefined => {
     if (behind === false || (bus?.value !== undefined && bus.value !== 'NVMe')) return [];
     const own = endOf(placed.part.link, placed.label).lanes;
     const used = slot ? least(`lanes used by ${placed.label}`, [own, lanesLeft(build, slot, name!, placed)]) : own;
-    const lacks = [...(behind === true ? [] : behind), ...(bus && bus.value === undefined ? [missing(bus, `bus of ${placed.label}`)] : [])];
-    return [perhaps(used, lacks)];
+    const missingFacts = [
+      ...(behind === true ? [] : behind),
+      ...(bus && bus.value === undefined ? [missing(bus, `bus of ${placed.label}`)] : []),
+    ];
+    return [perhaps(used, missingFacts)];
   });
   return each.length === 0 ? undefined : total('lanes used behind the processor', 'count', each);
 });
 
-export interface Demand { readonly all: Figure; readonly promised: Figure; readonly movable: readonly Seated[] }
+export interface Demand {
+  readonly all: Figure;
+  readonly promised: Figure;
+  readonly movable: readonly Seated[];
+}
 
 /**
  * What stands behind the chipset is to move at once: of a drive what is promised of it, else what it reads at;
- * of a card the rate it needs. None is counted above what the uplink lets through. Undefined where nothing stands there.
+ * of a card the rate it needs. None is counted above what the uplink lets through. Undefined where nothing stands
+ * there.
  */
 export const chipsetDemand = memo((build: Build): Demand | undefined => {
   const through = uplink(build);
@@ -54,7 +65,13 @@ export const chipsetDemand = memo((build: Build): Demand | undefined => {
     return [perhaps(rate, behind === true ? [] : behind)];
   });
   const look = { unit: 'GB/s' } as const;
-  return each.length === 0 ? undefined : { all: total('rates behind the chipset', 'data-rate', each, look), promised: total('rates promised behind the chipset', 'data-rate', promised, look), movable };
+  return each.length === 0
+    ? undefined
+    : {
+        all: total('rates behind the chipset', 'data-rate', each, look),
+        promised: total('rates promised behind the chipset', 'data-rate', promised, look),
+        movable,
+      };
 });
 
 /** Whether a part without a slot sits on a SATA port: those are the chipset’s. Source: common practice. */
@@ -71,12 +88,18 @@ function promiseOf(build: Build, drive: Drive): Figure | undefined {
 
 function driveDemand(build: Build, drive: Drive, wanted: Figure | undefined): Figure {
   const through = uplink(build)!;
-  return wanted ? least(`read rate wanted of ${drive.label}`, [wanted, through]) : least(`read rate of ${drive.label}`, [driveRate(build, drive, 'read'), through]);
+  return wanted
+    ? least(`read rate wanted of ${drive.label}`, [wanted, through])
+    : least(`read rate of ${drive.label}`, [driveRate(build, drive, 'read'), through]);
 }
 
 function cardDemand(build: Build, placed: Seated): Figure {
   const need = 'rate-needed' in placed.part ? placed.part['rate-needed'] : undefined;
   const link = least(`rate of ${placed.label}`, [reached(build, placed).link, uplink(build)!]);
   if (need?.value) return least(`rate of ${placed.label}`, [figure(need, `rate needed by ${placed.label}`), link]);
-  return { ...link, lo: 0, missing: [...link.missing, ...(need ? [missing(need, `rate needed by ${placed.label}`)] : [])] };
+  return {
+    ...link,
+    lo: 0,
+    missing: [...link.missing, ...(need ? [missing(need, `rate needed by ${placed.label}`)] : [])],
+  };
 }

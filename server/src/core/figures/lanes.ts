@@ -9,19 +9,32 @@ import { effectsOn, seatOf, type Effect, type Seat, type Seated, type Slot } fro
 const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
 
 /** One end of a PCIe link. */
-export interface End { readonly lanes: Figure; readonly generation: Figure }
+export interface End {
+  readonly lanes: Figure;
+  readonly generation: Figure;
+}
 
 /** What a stated PCIe link says; unknown where it is absent or of another bus. */
 export function endOf(link: Fact<Link>, of: string, words = `link of ${of}`): End {
   const { value } = link;
-  if (value?.bus === 'PCIe') return { lanes: readCount(value.lanes, `lanes of ${of}`, link), generation: readCount(value.generation, `generation of ${of}`, link) };
-  const lacks = [missing(link, `${value ? 'PCIe ' : ''}${words}`)];
-  return { lanes: unknown('count', `lanes of ${of}`, lacks), generation: unknown('count', `generation of ${of}`, lacks) };
+  if (value?.bus === 'PCIe')
+    return {
+      lanes: readCount(value.lanes, `lanes of ${of}`, link),
+      generation: readCount(value.generation, `generation of ${of}`, link),
+    };
+  const missingFacts = [missing(link, `${value ? 'PCIe ' : ''}${words}`)];
+  return {
+    lanes: unknown('count', `lanes of ${of}`, missingFacts),
+    generation: unknown('count', `generation of ${of}`, missingFacts),
+  };
 }
 
 const wirings = new WeakMap<Slot, End>();
 
-/** What a slot is wired for; an M.2 socket that carries no PCIe has no lanes. Worked out once, for all parts that might go in. */
+/**
+ * What a slot is wired for; an M.2 socket that carries no PCIe has no lanes. Worked out once, for all parts that
+ * might go in.
+ */
 export function wiringOf(slot: Slot, name: string): End {
   let found = wirings.get(slot);
   if (!found) wirings.set(slot, (found = wired(slot, name)));
@@ -31,15 +44,20 @@ export function wiringOf(slot: Slot, name: string): End {
 function wired(slot: Slot, name: string): End {
   const { carries } = slot;
   if (slot.kind.value !== 'M.2' && (slot.lanes.entry || slot.kind.value === 'PCIe')) {
-    return { lanes: counted(slot.lanes, `lanes of ${name}`), generation: counted(slot.generation, `generation of ${name}`) };
+    return {
+      lanes: counted(slot.lanes, `lanes of ${name}`),
+      generation: counted(slot.generation, `generation of ${name}`),
+    };
   }
   const pcie = carries.value?.find((one) => one.value?.bus === 'PCIe');
   if (pcie) return endOf(pcie, name);
   const open = carries.value === undefined || carries.value.some((one) => one.value === undefined);
-  const lacks: Missing[] = open ? [missing(carries, `the buses ${name} carries`)] : [];
+  const missingFacts: Missing[] = open ? [missing(carries, `the buses ${name} carries`)] : [];
   return {
-    lanes: open ? unknown('count', `lanes of ${name}`, lacks) : readCount(0, `PCIe lanes of ${name}`, carries),
-    generation: open ? unknown('count', `generation of ${name}`, lacks) : between(1, 6, 'count', `generation of ${name}`, { source: linkSource }),
+    lanes: open ? unknown('count', `lanes of ${name}`, missingFacts) : readCount(0, `PCIe lanes of ${name}`, carries),
+    generation: open
+      ? unknown('count', `generation of ${name}`, missingFacts)
+      : between(1, 6, 'count', `generation of ${name}`, { source: linkSource }),
   };
 }
 
@@ -52,17 +70,22 @@ export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated
   if (!halving && open.length === 0) return lanes;
   const share = halving
     ? known(0.5, 'count', `share left while ${halving.by} is filled`, { source: 'the board’s facts' })
-    : { ...between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }), missing: open };
-  return derive(`lanes left of ${name}`, 'count', [lanes, share], `lanes × share left`, (all, left) => Math.ceil(all! * left!));
+    : {
+        ...between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }),
+        missing: open,
+      };
+  return derive(`lanes left of ${name}`, 'count', [lanes, share], `lanes × share left`, (all, left) =>
+    Math.ceil(all! * left!),
+  );
 }
 
 const lacksKept = new WeakMap<readonly Effect[], readonly Missing[]>();
 
 /** The facts that effects leave open; one list for the many slots that share their effects. */
 function lacksOf(effects: readonly Effect[]): readonly Missing[] {
-  let lacks = lacksKept.get(effects);
-  if (!lacks) lacksKept.set(effects, (lacks = effects.flatMap((effect) => effect.lacks)));
-  return lacks;
+  let missingFacts = lacksKept.get(effects);
+  if (!missingFacts) lacksKept.set(effects, (missingFacts = effects.flatMap((effect) => effect.missingFacts)));
+  return missingFacts;
 }
 
 /** The generation of the processor’s lanes, where a slot’s lanes come from it; undefined where they do not. */
@@ -77,14 +100,21 @@ export const uplink = memo((build: Build): Figure | undefined => {
   const { board, processor } = build.parts;
   if (!board) return undefined;
   const ends = [endOf(board.part['chipset-link'], `chipset of ${board.label}`, `chipset link of ${board.label}`)];
-  if (processor) ends.push(endOf(processor.part['chipset-link'], `chipset on ${processor.label}`, `chipset link of ${processor.label}`));
+  if (processor)
+    ends.push(
+      endOf(processor.part['chipset-link'], `chipset on ${processor.label}`, `chipset link of ${processor.label}`),
+    );
   return linkRate('link between chipset and processor', ends);
 });
 
 /** A limit that holds only if the slot’s lanes come from that side: where nothing says, it may not. */
 function perhaps(limit: Figure, slot: Slot, name: string): Figure {
   if (slot.from.value !== undefined) return limit;
-  return { ...limit, hi: Infinity, missing: [...limit.missing, missing(slot.from, `where the lanes of ${name} come from`)] };
+  return {
+    ...limit,
+    hi: Infinity,
+    missing: [...limit.missing, missing(slot.from, `where the lanes of ${name} come from`)],
+  };
 }
 
 /** What the chipset’s uplink leaves to a slot behind it; undefined for a slot on the processor. */
@@ -98,20 +128,32 @@ export function linkRate(label: string, ends: readonly Partial<End>[]): Figure {
   const generations = ends.flatMap((end) => end.generation ?? []);
   const lanes = ends.flatMap((end) => end.lanes ?? []);
   const n = generations.length;
-  return derive(label, 'data-rate', [...generations, ...lanes], 'the lowest generation on the fewest lanes',
-    (...values) => trainedRateBytesPerSecond(values.slice(0, n), values.slice(n)), { unit: 'GB/s', source: linkSource });
+  return derive(
+    label,
+    'data-rate',
+    [...generations, ...lanes],
+    'the lowest generation on the fewest lanes',
+    (...values) => trainedRateBytesPerSecond(values.slice(0, n), values.slice(n)),
+    { unit: 'GB/s', source: linkSource },
+  );
 }
 
-/** The ends of the link of a part in its slot: its own, the slot’s with what is left of it, the processor’s, a riser’s. */
+/**
+ * The ends of the link of a part in its slot: its own, the slot’s with what is left of it, the processor’s, a
+ * riser’s.
+ */
 export function endsOf(build: Build, placed: Seated, seat: Seat = seatOf(build, placed)): readonly Partial<End>[] {
   const own = endOf(placed.part.link, placed.label);
   const { name, slot } = seat;
   if (name === undefined || !slot) {
-    const lacks = unknown('count', `slot of ${placed.label}`, seat.lacks);
-    return build.parts.board ? [own, { lanes: lacks, generation: lacks }] : [own];
+    const missingFacts = unknown('count', `slot of ${placed.label}`, seat.missingFacts);
+    return build.parts.board ? [own, { lanes: missingFacts, generation: missingFacts }] : [own];
   }
   const source = sourceGeneration(build, slot, name);
-  const ends: Partial<End>[] = [own, { lanes: lanesLeft(build, slot, name, placed), generation: wiringOf(slot, name).generation }];
+  const ends: Partial<End>[] = [
+    own,
+    { lanes: lanesLeft(build, slot, name, placed), generation: wiringOf(slot, name).generation },
+  ];
   if (source) ends.push({ generation: source });
   const riser = riserOf(placed);
   if (riser) ends.push({ generation: riser });
@@ -120,18 +162,28 @@ export function endsOf(build: Build, placed: Seated, seat: Seat = seatOf(build, 
 
 /** The generation of the riser a card stands on; undefined where it stands on none. */
 export function riserOf(placed: Seated): Figure | undefined {
-  return 'riser' in placed.at && placed.at.riser.entry ? counted(placed.at.riser, `riser of ${placed.label}`) : undefined;
+  return 'riser' in placed.at && placed.at.riser.entry
+    ? counted(placed.at.riser, `riser of ${placed.label}`)
+    : undefined;
 }
 
 /** The link a part really gets in a slot, and what the chipset’s uplink lets through where it stands behind one. */
-export interface Reached { readonly link: Figure; readonly uplink?: Figure }
+export interface Reached {
+  readonly link: Figure;
+  readonly uplink?: Figure;
+}
 
 /** What a part would reach in a slot. */
 export function reachedIn(build: Build, placed: Seated, seat: Seat): Reached {
-  const link = linkRate(`link of ${placed.label}${seat.name === undefined ? '' : ` in ${seat.name}`}`, endsOf(build, placed, seat));
+  const link = linkRate(
+    `link of ${placed.label}${seat.name === undefined ? '' : ` in ${seat.name}`}`,
+    endsOf(build, placed, seat),
+  );
   const through = seat.slot && seat.name !== undefined ? uplinkOf(build, seat.slot) : undefined;
   return { link, ...(through ? { uplink: through } : {}) };
 }
 
 /** The link that a part really gets where it sits. */
-export const reached = memoOf((build: Build, placed: Seated): Reached => reachedIn(build, placed, seatOf(build, placed)));
+export const reached = memoOf(
+  (build: Build, placed: Seated): Reached => reachedIn(build, placed, seatOf(build, placed)),
+);

@@ -1,26 +1,31 @@
 // Lists of facts: what stands in them, and how they read in a sentence.
 import type { Fact } from '../parts/fact';
 import { missing, type Figure, type Missing } from './figure';
-import { say, type Said } from './say';
+import { sentence, type Sentence } from './sentence';
 import { lacking, sure, type Truth } from './truth';
 
 /** Facts as a list in a sentence: `A1 and B1`; `nothing` for none. */
-export function spoken(facts: readonly Fact<unknown>[]): Said {
-  if (facts.length === 0) return say`nothing`;
-  return facts.slice(1).reduce((said, fact, i) => (i === facts.length - 2 ? say`${said} and ${fact}` : say`${said}, ${fact}`), say`${facts[0]!}`);
+export function spoken(facts: readonly Fact<unknown>[]): Sentence {
+  if (facts.length === 0) return sentence`nothing`;
+  return facts
+    .slice(1)
+    .reduce(
+      (said, fact, i) => (i === facts.length - 2 ? sentence`${said} and ${fact}` : sentence`${said}, ${fact}`),
+      sentence`${facts[0]!}`,
+    );
 }
 
 /** A count with its noun: `1 module`, `4 modules`, `at least 2 modules`. */
-export function many(count: Figure, one: string, several = `${one}s`): Said {
-  return say`${count} ${count.lo === 1 && count.hi === 1 ? one : several}`;
+export function many(count: Figure, one: string, several = `${one}s`): Sentence {
+  return sentence`${count} ${count.lo === 1 && count.hi === 1 ? one : several}`;
 }
 
 /** Whether a list states what another fact says; undecided when either is not stated, or an item cannot be read. */
 export function among<T>(list: Fact<readonly Fact<T>[]>, listWhat: string, fact: Fact<T>, what: string): Truth {
-  const lacks: Missing[] = [];
-  if (list.value === undefined) lacks.push(missing(list, listWhat));
-  if (fact.value === undefined) lacks.push(missing(fact, what));
-  if (lacks.length > 0) return lacking(lacks, list, fact);
+  const missingFacts: Missing[] = [];
+  if (list.value === undefined) missingFacts.push(missing(list, listWhat));
+  if (fact.value === undefined) missingFacts.push(missing(fact, what));
+  if (missingFacts.length > 0) return lacking(missingFacts, list, fact);
   if (list.value!.some((item) => item.value === fact.value)) return sure(true, list, fact);
   const unread = list.value!.find((item) => item.value === undefined);
   return unread ? lacking([missing(unread, listWhat)], list, fact) : sure(false, list, fact);

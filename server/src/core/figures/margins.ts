@@ -1,6 +1,6 @@
 // Figures of the house’s margins: what its settings state, or the house’s default by that name.
 import type { Build } from '../build/build';
-import type { MarginName } from '../build/house';
+import type { MarginName } from '../build/workspace-config';
 import { margins } from '../manifest/house-file';
 import { figure, known, type Figure } from './figure';
 
@@ -9,5 +9,8 @@ export function marginFigure(build: Build, name: MarginName, label: string): Fig
   const set = build.house.margin(name);
   if ('fact' in set) return figure(set.fact, label);
   const { dimension, unit } = margins[name];
-  return known(set.standard, dimension, `${label} (default)`, { unit, source: 'the default of a house that states none' });
+  return known(set.standard, dimension, `${label} (default)`, {
+    unit,
+    source: 'the default of a house that states none',
+  });
 }

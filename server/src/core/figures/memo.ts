@@ -1,9 +1,9 @@
 // Figures are computed once for a build, and know which roles of the build they read.
-import type { Build, Kept } from '../build/build';
+import type { Build, CacheEntry } from '../build/build';
 
 /** Wraps a computation over a build: the first call works it out, later calls give the same result. */
 export function memo<T>(work: (build: Build) => T): (build: Build) => T {
-  return (build) => (read(build, build.memo, work, work, undefined) as T);
+  return (build) => read(build, build.memo, work, work, undefined) as T;
 }
 
 /** The same for a computation over a build and one thing in it, such as a slot or a part where it stands. */
@@ -15,7 +15,13 @@ export function memoOf<K, T>(work: (build: Build, of: K) => T): (build: Build, o
   };
 }
 
-function read<K>(build: Build, among: Map<unknown, Kept>, key: unknown, work: (build: Build, of: K) => unknown, of: K): unknown {
+function read<K>(
+  build: Build,
+  among: Map<unknown, CacheEntry>,
+  key: unknown,
+  work: (build: Build, of: K) => unknown,
+  of: K,
+): unknown {
   const { reads } = build;
   let kept = among.get(key);
   if (!kept) {

@@ -14,5 +14,8 @@ export function alike(of: readonly Figure[]): readonly Figure[] {
 function inBinary(one: Figure): Figure {
   const unitBytes = units.get(one.unit!)!.factor;
   const work = (bytes: number): number => (Number.isFinite(bytes) ? memoryBytes(bytes / unitBytes, unitBytes) : bytes);
-  return derive(one.label, 'data-size', [one], 'the same number in units of 1024', work, { unit: 'GiB', source: 'JEDEC Standard No. 21-C: a rank of 16 GB holds 2³⁴ bytes' });
+  return derive(one.label, 'data-size', [one], 'the same number in units of 1024', work, {
+    unit: 'GiB',
+    source: 'JEDEC Standard No. 21-C: a rank of 16 GB holds 2³⁴ bytes',
+  });
 }

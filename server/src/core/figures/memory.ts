@@ -2,7 +2,22 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { channelFill, memoryBandwidthBytesPerSecond } from '../trade/memory';
-import { between, counted, derive, figure, least, missing, number, times, total, uniqueMissing, unknown, writtenAt, type Figure, type Missing } from './figure';
+import {
+  between,
+  counted,
+  derive,
+  figure,
+  least,
+  missing,
+  number,
+  times,
+  total,
+  uniqueMissing,
+  unknown,
+  writtenAt,
+  type Figure,
+  type Missing,
+} from './figure';
 import { valuesOf } from './lists';
 import { memo } from './memo';
 import { alike } from './memory-sizes';
@@ -14,14 +29,26 @@ type Board = Placed<'board'>;
 const counts = { source: 'counted in the build' } as const;
 
 /** Modules of all kits together. */
-export const modules = memo((build: Build): Figure => total('modules', 'count', build.parts.memory.map((kit) => howMany(kit))));
+export const modules = memo(
+  (build: Build): Figure =>
+    total(
+      'modules',
+      'count',
+      build.parts.memory.map((kit) => howMany(kit)),
+    ),
+);
 
 /** What all modules hold. */
 export const memoryCapacity = memo((build: Build): Figure => {
   const { memory } = build.parts;
   const each = alike(memory.map((kit) => moduleCapacity(kit)));
   const unit = each.find((one) => one.unit)?.unit;
-  return total('memory in all', 'data-size', memory.map((kit, i) => times(each[i]!, howMany(kit))), unit ? { unit } : {});
+  return total(
+    'memory in all',
+    'data-size',
+    memory.map((kit, i) => times(each[i]!, howMany(kit))),
+    unit ? { unit } : {},
+  );
 });
 
 export const moduleCapacity = (kit: Kit): Figure => figure(kit.part.capacity, `capacity of ${kit.label}`);
@@ -38,28 +65,36 @@ export function boardSlots(board: Board): Figure {
 }
 
 /** The order in which the board wants its slots filled: those to fill first, then the others as they stand. */
-export function fillOrder(board: Board): { readonly order: readonly string[] } | { readonly lacks: readonly Missing[] } {
+export function fillOrder(
+  board: Board,
+): { readonly order: readonly string[] } | { readonly missingFacts: readonly Missing[] } {
   const { slots, 'fill-first': first } = board.part.memory;
   const all = valuesOf(slots);
   const early = valuesOf(first);
   if (all && early) return { order: [...early, ...all.filter((slot) => !early.includes(slot))] };
-  const lacks = [...(all ? [] : [missing(slots, `memory slots of ${board.label}`)]), ...(early ? [] : [missing(first, `slots to fill first on ${board.label}`)])];
-  return { lacks };
+  const missingFacts = [
+    ...(all ? [] : [missing(slots, `memory slots of ${board.label}`)]),
+    ...(early ? [] : [missing(first, `slots to fill first on ${board.label}`)]),
+  ];
+  return { missingFacts };
 }
 
 /** The slots that are filled, kit by kit: those a kit names, else the next in the board’s order; or what would tell. */
-export interface Filling { readonly byKit: readonly (readonly string[])[]; readonly lacks: readonly Missing[] }
+export interface Filling {
+  readonly byKit: readonly (readonly string[])[];
+  readonly missingFacts: readonly Missing[];
+}
 
 export const filling = memo((build: Build): Filling => {
   const { board, memory } = build.parts;
   const named = memory.map((kit) => slotsNamed(kit)?.flatMap((slot) => slot.value ?? []));
-  if (!named.includes(undefined)) return { byKit: named as string[][], lacks: [] };
-  if (!board) return { byKit: [], lacks: [{ doc: build.doc, path: 'parts.board', what: 'the board' }] };
-  if (modules(build).missing.length > 0) return { byKit: [], lacks: modules(build).missing };
+  if (!named.includes(undefined)) return { byKit: named as string[][], missingFacts: [] };
+  if (!board) return { byKit: [], missingFacts: [{ doc: build.doc, path: 'parts.board', what: 'the board' }] };
+  if (modules(build).missing.length > 0) return { byKit: [], missingFacts: modules(build).missing };
   const order = nextSlots(build, board);
-  if ('lacks' in order) return { byKit: [], lacks: order.lacks };
+  if ('missingFacts' in order) return { byKit: [], missingFacts: order.missingFacts };
   const free = order.order.filter((slot) => !named.some((own) => own?.includes(slot)));
-  return { byKit: memory.map((kit, i) => named[i] ?? free.splice(0, howMany(kit).hi)), lacks: [] };
+  return { byKit: memory.map((kit, i) => named[i] ?? free.splice(0, howMany(kit).hi)), missingFacts: [] };
 });
 
 /** Where every slot is filled, no order is needed to say which ones. */
@@ -84,18 +119,28 @@ export const channelsUsed = memo((build: Build): Figure => {
   const { board, processor } = build.parts;
   const onBoard = boardChannels(build, board);
   if (!processor) return onBoard;
-  return least('memory channels used', [onBoard, counted(processor.part.memory.channels, `memory channels of ${processor.label}`)]);
+  return least('memory channels used', [
+    onBoard,
+    counted(processor.part.memory.channels, `memory channels of ${processor.label}`),
+  ]);
 });
 
 function boardChannels(build: Build, board: Board | undefined): Figure {
   const label = 'channels of the filled slots';
   const channels = board && channelsOf(board);
-  const { byKit, lacks } = filling(build);
-  const open = [...lacks, ...(board && !channels ? [missing(board.part.memory.channels, `memory channels of ${board.label}`)] : [])];
+  const { byKit, missingFacts } = filling(build);
+  const open = [
+    ...missingFacts,
+    ...(board && !channels ? [missing(board.part.memory.channels, `memory channels of ${board.label}`)] : []),
+  ];
   if (!board) open.push({ doc: build.doc, path: 'parts.board', what: 'the board' });
-  if (open.length > 0) return { ...between(1, mostChannels(build), 'count', label, counts), missing: uniqueMissing([{ missing: open }]) };
+  if (open.length > 0)
+    return { ...between(1, mostChannels(build), 'count', label, counts), missing: uniqueMissing([{ missing: open }]) };
   const used = channelFill(channels!, byKit.flat()).channelsUsed;
-  return { ...number(used, label, 'the board’s channels with a module in them'), from: writtenAt(board!.part.memory.channels) };
+  return {
+    ...number(used, label, 'the board’s channels with a module in them'),
+    from: writtenAt(board!.part.memory.channels),
+  };
 }
 
 /** A DIMM fills one channel; a CAMM2 module may fill two. */
@@ -122,14 +167,32 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
   const ranks = ranksOf(memory);
   const open = [...(speeds.value ? [] : [missing(speeds, `memory speeds of ${board.label}`)]), ...uncounted];
   if (!speeds.value || open.length > 0) return { ...unknown('transfer-rate', label, open), unit: 'MT/s' };
-  const exact = ranks.count === undefined ? undefined : speeds.value.find((row) => row.modules.value === many && row.ranks.value === ranks.count);
+  const exact =
+    ranks.count === undefined
+      ? undefined
+      : speeds.value.find((row) => row.modules.value === many && row.ranks.value === ranks.count);
   if (exact?.['up-to'].value) return { ...figure(exact['up-to'], label), source: 'the board’s table of memory speeds' };
   const candidates = ranks.count === undefined ? possibleRanks : [ranks.count];
   const bounds = candidates.map((count) => speedBounds(speeds.value!, many, count));
-  const lacks = ranks.count === undefined ? ranks.lacks : [missing(exact?.['up-to'] ?? speeds, `memory speed for ${many} modules of ${ranks.count} ${ranks.count === 1 ? 'rank' : 'ranks'}`)];
+  const missingFacts =
+    ranks.count === undefined
+      ? ranks.missingFacts
+      : [
+          missing(
+            exact?.['up-to'] ?? speeds,
+            `memory speed for ${many} modules of ${ranks.count} ${ranks.count === 1 ? 'rank' : 'ranks'}`,
+          ),
+        ];
   return {
-    ...between(Math.min(...bounds.map(({ lo }) => lo)), Math.max(...bounds.map(({ hi }) => hi)), 'transfer-rate', label, { unit: 'MT/s', source: 'the board’s table of memory speeds' }),
-    from: writtenAt(speeds), missing: lacks,
+    ...between(
+      Math.min(...bounds.map(({ lo }) => lo)),
+      Math.max(...bounds.map(({ hi }) => hi)),
+      'transfer-rate',
+      label,
+      { unit: 'MT/s', source: 'the board’s table of memory speeds' },
+    ),
+    from: writtenAt(speeds),
+    missing: missingFacts,
   };
 });
 
@@ -147,30 +210,48 @@ function speedBounds(rows: SpeedRows, many: number, ranks: number): { lo: number
 }
 
 /** Ranks of the kit that has most; the board’s table knows one number only. */
-function ranksOf(memory: readonly Kit[]): { readonly count: number } | { readonly count?: undefined; readonly lacks: readonly Missing[] } {
-  const lacks = memory.filter((kit) => kit.part.ranks.value === undefined).map((kit) => missing(kit.part.ranks, `ranks of ${kit.label}`));
-  return lacks.length > 0 ? { lacks } : { count: Math.max(...memory.map((kit) => kit.part.ranks.value!)) };
+function ranksOf(
+  memory: readonly Kit[],
+): { readonly count: number } | { readonly count?: undefined; readonly missingFacts: readonly Missing[] } {
+  const missingFacts = memory
+    .filter((kit) => kit.part.ranks.value === undefined)
+    .map((kit) => missing(kit.part.ranks, `ranks of ${kit.label}`));
+  return missingFacts.length > 0
+    ? { missingFacts }
+    : { count: Math.max(...memory.map((kit) => kit.part.ranks.value!)) };
 }
 
 export const ratedSpeed = (kit: Kit): Figure => figure(kit.part['rated-speed'], `rated speed of ${kit.label}`);
-export const standardSpeed = (kit: Kit): Figure => figure(kit.part['standard-speed'], `speed of ${kit.label} without a profile`);
+export const standardSpeed = (kit: Kit): Figure =>
+  figure(kit.part['standard-speed'], `speed of ${kit.label} without a profile`);
 /** Whether the build sets the kit to a speed: by writing one, or by its profile alone. */
-export const isSet = ({ at: { speed, profile } }: Kit): boolean => speed.entry !== undefined || profile.value === 'used';
+export const isSet = ({ at: { speed, profile } }: Kit): boolean =>
+  speed.entry !== undefined || profile.value === 'used';
 
 /** The speed a kit is set to; a profile without a speed beside it sets the rated one. */
-export const setSpeed = (kit: Kit): Figure => (kit.at.speed.entry || kit.at.profile.value !== 'used' ? figure(kit.at.speed, `speed set for ${kit.label}`) : ratedSpeed(kit));
+export const setSpeed = (kit: Kit): Figure =>
+  kit.at.speed.entry || kit.at.profile.value !== 'used'
+    ? figure(kit.at.speed, `speed set for ${kit.label}`)
+    : ratedSpeed(kit);
 
 /** The most that a kit can be set to: its own rating, and what the board lists for this filling. */
 export function speedLimit(build: Build, kit: Kit): Figure {
   const population = populationSpeed(build);
-  return least(`speed that ${kit.label} reaches`, [ratedSpeed(kit), ...(population ? [population] : [])], { unit: 'MT/s' });
+  return least(`speed that ${kit.label} reaches`, [ratedSpeed(kit), ...(population ? [population] : [])], {
+    unit: 'MT/s',
+  });
 }
 
-/** The speed at which all modules run: as set, by their profile, or by the modules’ standard, under every limit; the slowest counts for all. */
+/**
+ * The speed at which all modules run: as set, by their profile, or by the modules’ standard, under every limit; the
+ * slowest counts for all.
+ */
 export const memorySpeed = memo((build: Build): Figure | undefined => {
   const { memory } = build.parts;
   if (memory.length === 0) return undefined;
-  const each = memory.flatMap((kit) => (kit.at.speed.entry ? [setSpeed(kit), ratedSpeed(kit)] : [isSet(kit) ? setSpeed(kit) : standardSpeed(kit)]));
+  const each = memory.flatMap((kit) =>
+    kit.at.speed.entry ? [setSpeed(kit), ratedSpeed(kit)] : [isSet(kit) ? setSpeed(kit) : standardSpeed(kit)],
+  );
   const population = populationSpeed(build);
   return least('memory speed', population ? [...each, population] : each, { unit: 'MT/s' });
 });
@@ -179,7 +260,14 @@ export const memorySpeed = memo((build: Build): Figure | undefined => {
 export const memoryBandwidth = memo((build: Build): Figure | undefined => {
   const speed = memorySpeed(build);
   if (!speed) return undefined;
-  return derive('memory bandwidth', 'data-rate', [channelsUsed(build), speed], 'channels × 8 B × memory speed', bandwidth, { unit: 'GB/s', source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel' });
+  return derive(
+    'memory bandwidth',
+    'data-rate',
+    [channelsUsed(build), speed],
+    'channels × 8 B × memory speed',
+    bandwidth,
+    { unit: 'GB/s', source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel' },
+  );
 });
 
 /** Ends that are open stay open. */

@@ -9,12 +9,20 @@ import { memo } from './memo';
 import { howMany } from './power';
 
 /** What a part states of its sound, where it is known that it may; `count` of them sound alike. */
-interface Sound { readonly placed: Placed; readonly label: string; readonly stated?: { readonly level: Fact<Quantity>; readonly 'level-at': Fact<Quantity> }; readonly count: Figure }
+interface Sound {
+  readonly placed: Placed;
+  readonly label: string;
+  readonly stated?: { readonly level: Fact<Quantity>; readonly 'level-at': Fact<Quantity> };
+  readonly count: Figure;
+}
 
 type Sounding = Placed<'fans'> | Placed<'graphics'> | Placed<'cards'> | Placed<'drives'> | Placed<'supply'>;
 
 /** A part that sounds, with the level of all of its kind at the distance promised. */
-export interface Source { readonly placed: Placed; readonly level: Figure }
+export interface Source {
+  readonly placed: Placed;
+  readonly level: Figure;
+}
 
 /** The distance of the promise; undefined where it names none that can be. */
 export const promisedDistance = memo((build: Build): Figure | undefined => {
@@ -26,7 +34,9 @@ export const promisedDistance = memo((build: Build): Figure | undefined => {
 export const noiseSources = memo((build: Build): readonly Source[] => {
   const to = promisedDistance(build);
   if (!to) return [];
-  return sounds(build).filter((sound) => !silent(sound)).map((sound) => ({ placed: sound.placed, level: heardAt(sound, to) }));
+  return sounds(build)
+    .filter((sound) => !silent(sound))
+    .map((sound) => ({ placed: sound.placed, level: heardAt(sound, to) }));
 });
 
 const silent = ({ stated }: Sound): boolean => stated?.level.value?.lo === 0 && stated.level.value.hi === 0;
@@ -46,20 +56,38 @@ const mayTurn = ({ part: { shape } }: Placed<'drives'>): boolean => shape.value 
 
 function ofCooler(placed: Placed<'cooler'>): Sound[] {
   const { fans, pump, radiator, 'tube-length': tubes } = placed.part;
-  const blows: Sound = { placed, label: `fans of ${placed.label}`, stated: fans, count: notNegative(counted(fans.count, `fans of ${placed.label}`)) };
+  const blows: Sound = {
+    placed,
+    label: `fans of ${placed.label}`,
+    stated: fans,
+    count: notNegative(counted(fans.count, `fans of ${placed.label}`)),
+  };
   const pumps: Sound = { placed, label: `pump of ${placed.label}`, stated: pump, count: howMany(placed) };
-  return [...(fans.count.value === 0 ? [] : [blows]), ...(pump.$.stated || radiator.$.stated || tubes.entry ? [pumps] : [])];
+  return [
+    ...(fans.count.value === 0 ? [] : [blows]),
+    ...(pump.$.stated || radiator.$.stated || tubes.entry ? [pumps] : []),
+  ];
 }
 
 function ofCase(placed: Placed<'case'>): Sound[] {
   const places = placed.part['fan-places'];
   if (!places.value) {
-    return [{ placed, label: `fans of ${placed.label}`, count: notNegative(unknown('count', `fans of ${placed.label}`, [missing(places, `fan places of ${placed.label}`)])) }];
+    return [
+      {
+        placed,
+        label: `fans of ${placed.label}`,
+        count: notNegative(
+          unknown('count', `fans of ${placed.label}`, [missing(places, `fan places of ${placed.label}`)]),
+        ),
+      },
+    ];
   }
-  return [...places.value].filter(([, place]) => place.fitted.value !== 0).map(([name, place]) => {
-    const label = `fans of ${placed.label} at ${name}`;
-    return { placed, label, stated: place, count: notNegative(counted(place.fitted, label)) };
-  });
+  return [...places.value]
+    .filter(([, place]) => place.fitted.value !== 0)
+    .map(([name, place]) => {
+      const label = `fans of ${placed.label} at ${name}`;
+      return { placed, label, stated: place, count: notNegative(counted(place.fitted, label)) };
+    });
 }
 
 /** All of a kind together, at the distance promised. */
@@ -67,20 +95,44 @@ function heardAt(sound: Sound, to: Figure): Figure {
   const { placed, label, stated, count } = sound;
   if (!stated) return { ...unknown('sound-level', label, count.missing), unit: 'dBA' };
   const one = figure(stated.level, `level of ${label}`);
-  const alike = count.lo === 1 && count.hi === 1 ? one
-    : derive(`level of ${label} together`, 'sound-level', [one, count], 'level + 10 lg count', guarded(equalSourcesDb), { unit: 'dBA', source: 'level addition in acoustics' });
-  const heard = atDistance(alike, aboveZero(stated['level-at'], `distance at which the level of ${label} was measured`), to, label);
+  const alike =
+    count.lo === 1 && count.hi === 1
+      ? one
+      : derive(
+          `level of ${label} together`,
+          'sound-level',
+          [one, count],
+          'level + 10 lg count',
+          guarded(equalSourcesDb),
+          { unit: 'dBA', source: 'level addition in acoustics' },
+        );
+  const heard = atDistance(
+    alike,
+    aboveZero(stated['level-at'], `distance at which the level of ${label} was measured`),
+    to,
+    label,
+  );
   const shape = placed.role === 'drives' ? (placed as Placed<'drives'>).part.shape : undefined;
   // A drive of no stated shape may be a module, which is silent.
-  return !shape || shape.value !== undefined ? heard : { ...heard, lo: -Infinity, missing: [...heard.missing, missing(shape, `shape of ${label}`)] };
+  return !shape || shape.value !== undefined
+    ? heard
+    : { ...heard, lo: -Infinity, missing: [...heard.missing, missing(shape, `shape of ${label}`)] };
 }
 
 /** In a free field a level falls by 20 lg of the distances; a room leaves less of that fall, or none. */
 function atDistance(level: Figure, from: Figure, to: Figure, label: string): Figure {
   if (from.lo === to.lo && from.hi === to.hi && from.lo === from.hi) return level;
-  const share = between(0, 1, 'count', 'share of the free-field fall that the room leaves', { source: 'common practice: a room falls off less than a free field' });
-  return derive(`level of ${label} at the promised distance`, 'sound-level', [level, from, to, share], 'level − share × 20 lg (promised ÷ measured distance)',
-    guarded((db, r1, r2, s) => db! + s! * levelAtDistanceDb(0, r1!, r2!)), { unit: 'dBA', source: 'level of a point source over distance' });
+  const share = between(0, 1, 'count', 'share of the free-field fall that the room leaves', {
+    source: 'common practice: a room falls off less than a free field',
+  });
+  return derive(
+    `level of ${label} at the promised distance`,
+    'sound-level',
+    [level, from, to, share],
+    'level − share × 20 lg (promised ÷ measured distance)',
+    guarded((db, r1, r2, s) => db! + s! * levelAtDistanceDb(0, r1!, r2!)),
+    { unit: 'dBA', source: 'level of a point source over distance' },
+  );
 }
 
 /** All sources added as energies; one that is not known can only add to it. Undefined where nothing sounds. */
@@ -88,8 +140,17 @@ export const noiseLevel = memo((build: Build): Figure | undefined => {
   const inputs = noiseSources(build).map(({ level }) => level);
   if (inputs.length === 0) return undefined;
   return {
-    ...between(sumOf(inputs.map(({ lo }) => lo)), sumOf(inputs.map(({ hi }) => hi)), 'sound-level', 'level of all parts', { unit: 'dBA', source: 'level addition in acoustics' }),
-    missing: uniqueMissing(inputs), inputs, formula: '10 lg Σ 10^(level ÷ 10)', work: (...levels) => sumOf(levels),
+    ...between(
+      sumOf(inputs.map(({ lo }) => lo)),
+      sumOf(inputs.map(({ hi }) => hi)),
+      'sound-level',
+      'level of all parts',
+      { unit: 'dBA', source: 'level addition in acoustics' },
+    ),
+    missing: uniqueMissing(inputs),
+    inputs,
+    formula: '10 lg Σ 10^(level ÷ 10)',
+    work: (...levels) => sumOf(levels),
   };
 });
 

@@ -1,13 +1,33 @@
 // Figures of short peaks: what the parts may draw together for how long, and what the supply rides out.
 import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
-import { between, derive, figure, known, missing, most, times, total, uniqueMissing, unknown, type Figure, type Missing } from './figure';
+import {
+  between,
+  derive,
+  figure,
+  known,
+  missing,
+  most,
+  times,
+  total,
+  uniqueMissing,
+  unknown,
+  type Figure,
+  type Missing,
+} from './figure';
 import { howMany, partDraws } from './power';
 import { memo, memoOf } from './memo';
 
-interface Peak { readonly power: Figure; readonly lasts: Figure }
+interface Peak {
+  readonly power: Figure;
+  readonly lasts: Figure;
+}
 /** Peaks that a part states, and the facts it lacks on them. */
-interface Peaks { readonly placed: Placed; readonly peaks: readonly Peak[]; readonly lacks: readonly Missing[] }
+interface Peaks {
+  readonly placed: Placed;
+  readonly peaks: readonly Peak[];
+  readonly missingFacts: readonly Missing[];
+}
 
 const guide = 'ATX Version 3 design guide, doc. 336521, table 3-3';
 
@@ -16,33 +36,59 @@ function peaksOf(placed: Placed): Peaks | undefined {
   if (placed.role !== 'graphics' && placed.role !== 'cards') return undefined;
   const stated = (placed as Placed<'graphics'>).part.power.peaks;
   const peaks = (stated.value ?? []).map((row) => ({
-    power: figure(row.power, `peak of ${placed.label}`), lasts: figure(row.lasts, `time that a peak of ${placed.label} lasts`),
+    power: figure(row.power, `peak of ${placed.label}`),
+    lasts: figure(row.lasts, `time that a peak of ${placed.label} lasts`),
   }));
-  return { placed, peaks, lacks: stated.value ? [] : [missing(stated, `peaks of ${placed.label}`)] };
+  return { placed, peaks, missingFacts: stated.value ? [] : [missing(stated, `peaks of ${placed.label}`)] };
 }
 
 function processorPeaks(placed: Placed<'processor'>): Peaks {
   const { peak, 'peak-lasts': lasts } = placed.part.power;
   const power = figure(peak, `peak of ${placed.label}`);
-  return { placed, peaks: [{ power, lasts: figure(lasts, `time that the peak of ${placed.label} lasts`) }], lacks: [] };
+  return {
+    placed,
+    peaks: [{ power, lasts: figure(lasts, `time that the peak of ${placed.label} lasts`) }],
+    missingFacts: [],
+  };
 }
 
-/** The build’s parts that draw in peaks, and the times worth looking at: each time that a peak lasts, shortest first. */
-export const peakTimes = memo((build: Build): { readonly lacks: readonly Missing[]; readonly times: readonly Figure[] } => {
-  const all = build.of('processor', 'graphics', 'cards').flatMap((placed) => peaksOf(placed) ?? []);
-  const ends = new Map<number, Figure>();
-  for (const { lasts } of all.flatMap(({ peaks }) => peaks)) {
-    for (const end of [lasts.lo, lasts.hi]) {
-      if (Number.isFinite(end)) ends.set(end, lasts.lo === lasts.hi ? lasts : known(end, 'time', lasts.label, { unit: 'ms', source: 'an end of the stated range' }));
+/**
+ * The build’s parts that draw in peaks, and the times worth looking at: each time that a peak lasts, shortest first.
+ */
+export const peakTimes = memo(
+  (build: Build): { readonly missingFacts: readonly Missing[]; readonly times: readonly Figure[] } => {
+    const all = build.of('processor', 'graphics', 'cards').flatMap((placed) => peaksOf(placed) ?? []);
+    const ends = new Map<number, Figure>();
+    for (const { lasts } of all.flatMap(({ peaks }) => peaks)) {
+      for (const end of [lasts.lo, lasts.hi]) {
+        if (Number.isFinite(end))
+          ends.set(
+            end,
+            lasts.lo === lasts.hi
+              ? lasts
+              : known(end, 'time', lasts.label, { unit: 'ms', source: 'an end of the stated range' }),
+          );
+      }
     }
-  }
-  const lacks = uniqueMissing(all.map((one) => ({ missing: [...one.lacks, ...one.peaks.flatMap((peak) => [...peak.power.missing, ...peak.lasts.missing])] })));
-  return { lacks, times: [...ends].sort(([a], [b]) => a - b).map(([, time]) => time) };
-});
+    const missingFacts = uniqueMissing(
+      all.map((one) => ({
+        missing: [...one.missingFacts, ...one.peaks.flatMap((peak) => [...peak.power.missing, ...peak.lasts.missing])],
+      })),
+    );
+    return { missingFacts, times: [...ends].sort(([a], [b]) => a - b).map(([, time]) => time) };
+  },
+);
 
 /** What the parts draw together for `seconds`, all peaks that last as long coming at once. */
-export const drawFor = memoOf((build: Build, seconds: number): Figure =>
-  total('draw in peaks', 'power', [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(placed, sustained, seconds)), { unit: 'W' }));
+export const drawFor = memoOf(
+  (build: Build, seconds: number): Figure =>
+    total(
+      'draw in peaks',
+      'power',
+      [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(placed, sustained, seconds)),
+      { unit: 'W' },
+    ),
+);
 
 function partDrawFor(placed: Placed, sustained: Figure, seconds: number): Figure[] {
   const has = peaksOf(placed);
@@ -50,52 +96,93 @@ function partDrawFor(placed: Placed, sustained: Figure, seconds: number): Figure
   const lasting = has.peaks.filter(({ lasts }) => lasts.hi >= seconds);
   if (lasting.length === 0) return [sustained, ...openAbove(has)];
   const count = howMany(placed);
-  const highest = most(`draw of ${placed.label} in a peak`, [sustained, ...lasting.map(({ power }) => times(power, count))], { unit: 'W' });
+  const highest = most(
+    `draw of ${placed.label} in a peak`,
+    [sustained, ...lasting.map(({ power }) => times(power, count))],
+    { unit: 'W' },
+  );
   const doubtful = lasting.filter(({ lasts }) => lasts.lo < seconds);
   if (doubtful.length === 0) return [highest, ...openAbove(has)];
-  const certain = Math.max(sustained.lo, ...lasting.filter(({ lasts }) => lasts.lo >= seconds).map(({ power }) => power.lo * count.lo));
-  return [{ ...highest, lo: certain, missing: uniqueMissing([highest, ...doubtful.map(({ lasts }) => lasts)]) }, ...openAbove(has)];
+  const certain = Math.max(
+    sustained.lo,
+    ...lasting.filter(({ lasts }) => lasts.lo >= seconds).map(({ power }) => power.lo * count.lo),
+  );
+  return [
+    { ...highest, lo: certain, missing: uniqueMissing([highest, ...doubtful.map(({ lasts }) => lasts)]) },
+    ...openAbove(has),
+  ];
 }
 
-const openAbove = ({ placed, lacks }: Peaks): Figure[] => (lacks.length > 0 ? [unknown('power', `short peaks of ${placed.label}`, lacks)] : []);
+const openAbove = ({ placed, missingFacts }: Peaks): Figure[] =>
+  missingFacts.length > 0 ? [unknown('power', `short peaks of ${placed.label}`, missingFacts)] : [];
 
 /** What the supply rides out for `seconds`: by its own statement, else by the design guide it follows. */
 export function riddenOut(supply: Placed<'supply'>, seconds: number): Figure {
   const rating = figure(supply.part.rating, `rating of ${supply.label}`);
   const percent = riddenOutPercent(supply, rating, seconds);
-  return derive(`peak that ${supply.label} rides out`, 'power', [rating, percent], 'rating × percentage', (watts, of) => watts! * of! / 100, { unit: 'W' });
+  return derive(
+    `peak that ${supply.label} rides out`,
+    'power',
+    [rating, percent],
+    'rating × percentage',
+    (watts, of) => (watts! * of!) / 100,
+    { unit: 'W' },
+  );
 }
 
 function riddenOutPercent(supply: Placed<'supply'>, rating: Figure, seconds: number): Figure {
   const { excursions, standard } = supply.part;
   const label = `load that ${supply.label} rides out`;
   if (excursions.value) return statedPercent(supply, label, seconds);
-  if (standard.value === 'ATX 2') return known(100, 'percent', label, { unit: '%', source: 'ATX12V Power Supply Design Guide, version 2: no load above the rating' });
-  if (standard.value === undefined) return { ...between(100, Infinity, 'percent', label, { unit: '%', source: guide }), missing: [missing(standard, `standard of ${supply.label}`)] };
+  if (standard.value === 'ATX 2')
+    return known(100, 'percent', label, {
+      unit: '%',
+      source: 'ATX12V Power Supply Design Guide, version 2: no load above the rating',
+    });
+  if (standard.value === undefined)
+    return {
+      ...between(100, Infinity, 'percent', label, { unit: '%', source: guide }),
+      missing: [missing(standard, `standard of ${supply.label}`)],
+    };
   return standardPercent(supply, rating, label, seconds);
 }
 
 function statedPercent(supply: Placed<'supply'>, label: string, seconds: number): Figure {
   let lo = 100;
   let hi = 100;
-  const rows = (supply.part.excursions.value ?? []).map((row) => ({ percent: figure(row.percent, label), lasts: figure(row.lasts, `time that ${supply.label} rides a peak out`) }));
+  const rows = (supply.part.excursions.value ?? []).map((row) => ({
+    percent: figure(row.percent, label),
+    lasts: figure(row.lasts, `time that ${supply.label} rides a peak out`),
+  }));
   for (const { percent, lasts } of rows) {
     if (lasts.lo >= seconds) lo = Math.max(lo, percent.lo);
     if (lasts.hi >= seconds) hi = Math.max(hi, percent.hi);
   }
   const stated = rows.find(({ percent, lasts }) => lasts.lo >= seconds && percent.lo === lo && percent.hi === hi);
   if (stated) return stated.percent;
-  return { ...between(lo, hi, 'percent', label, { unit: '%', source: 'the peaks it states; above the rating nothing else' }), missing: uniqueMissing(rows.flatMap(({ percent, lasts }) => [percent, lasts])) };
+  return {
+    ...between(lo, hi, 'percent', label, { unit: '%', source: 'the peaks it states; above the rating nothing else' }),
+    missing: uniqueMissing(rows.flatMap(({ percent, lasts }) => [percent, lasts])),
+  };
 }
 
 /** The guide’s percentage; the class of the supply turns on its rating and on whether it has a 16-pin connector. */
 function standardPercent(supply: Placed<'supply'>, rating: Figure, label: string, seconds: number): Figure {
   const ms = Math.max(seconds * 1000, Number.MIN_VALUE);
   const { connectors } = supply.part;
-  const ofClass = (large: boolean): number => excursionAllowedPercent(EXCURSION_CLASS_ABOVE_W + (large ? 1 : 0), true, ms);
+  const ofClass = (large: boolean): number =>
+    excursionAllowedPercent(EXCURSION_CLASS_ABOVE_W + (large ? 1 : 0), true, ms);
   const sixteen = connectors.value && (connectors.value.get('16-pin')?.value ?? 0) > 0;
-  if (rating.hi <= EXCURSION_CLASS_ABOVE_W || sixteen === false) return known(ofClass(false), 'percent', label, { unit: '%', source: guide });
-  if (rating.lo > EXCURSION_CLASS_ABOVE_W && sixteen) return known(ofClass(true), 'percent', label, { unit: '%', source: guide });
-  const lacks = [...rating.missing, ...(connectors.value ? [] : [missing(connectors, `connectors of ${supply.label}`)])];
-  return { ...between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }), missing: lacks };
+  if (rating.hi <= EXCURSION_CLASS_ABOVE_W || sixteen === false)
+    return known(ofClass(false), 'percent', label, { unit: '%', source: guide });
+  if (rating.lo > EXCURSION_CLASS_ABOVE_W && sixteen)
+    return known(ofClass(true), 'percent', label, { unit: '%', source: guide });
+  const missingFacts = [
+    ...rating.missing,
+    ...(connectors.value ? [] : [missing(connectors, `connectors of ${supply.label}`)]),
+  ];
+  return {
+    ...between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }),
+    missing: missingFacts,
+  };
 }

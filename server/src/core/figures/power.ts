@@ -12,15 +12,23 @@ export function howMany(placed: Placed): Figure {
 /** What a part draws for as long as it works; undefined for parts that draw nothing from the supply. */
 export function partDraw(placed: Placed): Figure | undefined {
   switch (placed.role) {
-    case 'processor': return processorDraw(placed as Placed<'processor'>);
-    case 'drives': return times(driveDraw(placed as Placed<'drives'>), howMany(placed));
+    case 'processor':
+      return processorDraw(placed as Placed<'processor'>);
+    case 'drives':
+      return times(driveDraw(placed as Placed<'drives'>), howMany(placed));
     case 'graphics':
-    case 'cards': return times(figure((placed as Placed<'graphics'>).part.power.sustained, `sustained power of ${placed.label}`), howMany(placed));
+    case 'cards':
+      return times(
+        figure((placed as Placed<'graphics'>).part.power.sustained, `sustained power of ${placed.label}`),
+        howMany(placed),
+      );
     case 'board':
     case 'cooler':
     case 'memory':
-    case 'fans': return times(figure((placed as Placed<'fans'>).part.draw.peak, `peak draw of ${placed.label}`), howMany(placed));
-    default: return undefined;
+    case 'fans':
+      return times(figure((placed as Placed<'fans'>).part.draw.peak, `peak draw of ${placed.label}`), howMany(placed));
+    default:
+      return undefined;
   }
 }
 
@@ -34,7 +42,9 @@ function driveDraw({ part: { draw }, label }: Placed<'drives'>): Figure {
 
 function processorDraw(placed: Placed<'processor'>): Figure {
   const limit = placed.at['power-limit'];
-  return limit.entry ? figure(limit, `power limit of ${placed.label}`) : figure(placed.part.power.sustained, `sustained power of ${placed.label}`);
+  return limit.entry
+    ? figure(limit, `power limit of ${placed.label}`)
+    : figure(placed.part.power.sustained, `sustained power of ${placed.label}`);
 }
 
 /** What each part draws for as long as it works; parts that draw nothing from the supply are not among them. */
@@ -48,5 +58,6 @@ export const partDraws = memo((build: Build): ReadonlyMap<Placed, Figure> => {
 });
 
 /** The sustained sum over all parts, in watts on the supply’s outputs. */
-export const sustainedDraw = memo((build: Build): Figure =>
-  total('sustained draw', 'power', [...partDraws(build).values()], { unit: 'W' }));
+export const sustainedDraw = memo(
+  (build: Build): Figure => total('sustained draw', 'power', [...partDraws(build).values()], { unit: 'W' }),
+);

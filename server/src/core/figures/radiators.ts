@@ -20,7 +20,7 @@ export interface Radiator {
   readonly mount: Fact<string>;
   /** The case's place by that name; absent with what is lacking for it, or where the case has no such place. */
   readonly place?: RadiatorPlace;
-  readonly lacks: readonly Missing[];
+  readonly missingFacts: readonly Missing[];
   /** Thickness of the fans on it. */
   readonly fan: Figure;
 }
@@ -32,29 +32,48 @@ export const radiators = memo((build: Build): readonly Radiator[] => {
   const all: Radiator[] = [];
   if (cooler && isLiquid(cooler)) {
     const label = `the radiator of ${cooler.label}`;
-    all.push({ placed: cooler, label, facts: cooler.part.radiator, mount: cooler.at.mount, fan: figure(cooler.part.fans.thickness, `thickness of the fans of ${cooler.label}`), ...seat(box, cooler.at.mount, label) });
+    all.push({
+      placed: cooler,
+      label,
+      facts: cooler.part.radiator,
+      mount: cooler.at.mount,
+      fan: figure(cooler.part.fans.thickness, `thickness of the fans of ${cooler.label}`),
+      ...seat(box, cooler.at.mount, label),
+    });
   }
   for (const one of loop) {
     const own = fans.find((fan) => fan.at.mount.value !== undefined && fan.at.mount.value === one.at.mount.value);
-    const fan = own ? figure(own.part.thickness, `thickness of ${own.label}`) : known(0, 'length', 'thickness of its fans', { unit: 'mm', source: 'the build lists no fan at that place' });
-    all.push({ placed: one, label: one.label, facts: one.part, mount: one.at.mount, fan, ...seat(box, one.at.mount, one.label) });
+    const fan = own
+      ? figure(own.part.thickness, `thickness of ${own.label}`)
+      : known(0, 'length', 'thickness of its fans', { unit: 'mm', source: 'the build lists no fan at that place' });
+    all.push({
+      placed: one,
+      label: one.label,
+      facts: one.part,
+      mount: one.at.mount,
+      fan,
+      ...seat(box, one.at.mount, one.label),
+    });
   }
   return all;
 });
 
-function seat(box: Placed<'case'>, mount: Fact<string>, label: string): Pick<Radiator, 'place' | 'lacks'> {
-  if (mount.value === undefined) return { lacks: [missing(mount, `place of ${label}`)] };
+function seat(box: Placed<'case'>, mount: Fact<string>, label: string): Pick<Radiator, 'place' | 'missingFacts'> {
+  if (mount.value === undefined) return { missingFacts: [missing(mount, `place of ${label}`)] };
   const places = box.part['radiator-places'];
-  if (!places.value) return { lacks: [missing(places, `radiator places of ${box.label}`)] };
+  if (!places.value) return { missingFacts: [missing(places, `radiator places of ${box.label}`)] };
   const place = places.value.get(mount.value);
-  return place ? { place, lacks: [] } : { lacks: [] };
+  return place ? { place, missingFacts: [] } : { missingFacts: [] };
 }
 
 /** Real length, end tanks included; where it is not stated, at least what its class says. */
 export function radiatorLength({ facts, label }: Radiator): Figure {
   const own = figure(facts.length, `length of ${label}`);
   if (facts.length.value) return own;
-  const length = facts.class.value === undefined ? { ...own, missing: [...own.missing, missing(facts.class, `class of ${label}`)] } : own;
+  const length =
+    facts.class.value === undefined
+      ? { ...own, missing: [...own.missing, missing(facts.class, `class of ${label}`)] }
+      : own;
   const nominal = Number(facts.class.value);
   const row = Number.isInteger(nominal) && nominal > 0 ? radiatorClass(nominal) : undefined;
   return row ? { ...length, lo: radiatorClassMm(row.fans, row.frameMm), unit: 'mm' } : notNegative(length);
@@ -62,6 +81,10 @@ export function radiatorLength({ facts, label }: Radiator): Figure {
 
 /** Thickness with the fans on it. */
 export function thicknessWithFans({ facts, label, fan }: Radiator): Figure {
-  return total(`thickness of ${label} with its fans`, 'length', [notNegative(figure(facts.thickness, `thickness of ${label}`)), notNegative(fan)], { unit: 'mm' });
+  return total(
+    `thickness of ${label} with its fans`,
+    'length',
+    [notNegative(figure(facts.thickness, `thickness of ${label}`)), notNegative(fan)],
+    { unit: 'mm' },
+  );
 }
-

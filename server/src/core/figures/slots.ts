@@ -11,24 +11,31 @@ export type Slot = Group<(typeof board)['slots']['of']['fields']>;
 export type Seated = Placed<'drives'> | Placed<'graphics'> | Placed<'cards'>;
 
 /** The slot a part names: found, or not known for want of some fact. */
-export interface Seat { readonly name?: string; readonly slot?: Slot; readonly lacks: readonly Missing[] }
+export interface Seat {
+  readonly name?: string;
+  readonly slot?: Slot;
+  readonly missingFacts: readonly Missing[];
+}
 
 export const placeOf = (placed: Seated): Fact<string> => placed.at.slot;
 
 /** The slot that a part sits in, or the fact that would tell: the part’s slot, or the slot among the board’s. */
 export function seatOf(build: Build, placed: Seated): Seat {
   const at = placeOf(placed);
-  if (at.value === undefined) return { lacks: [missing(at, `slot of ${placed.label}`)] };
+  if (at.value === undefined) return { missingFacts: [missing(at, `slot of ${placed.label}`)] };
   const { board } = build.parts;
   const slot = board?.part.slots.value?.get(at.value);
-  if (slot || !board) return { name: at.value, ...(slot ? { slot } : {}), lacks: [] };
-  return { name: at.value, lacks: [slotMissing(board, at.value)] };
+  if (slot || !board) return { name: at.value, ...(slot ? { slot } : {}), missingFacts: [] };
+  return { name: at.value, missingFacts: [slotMissing(board, at.value)] };
 }
 
 /** What a drive’s bus is called among links; no slot carries SAS. */
 export const linkBuses = { NVMe: 'PCIe', SATA: 'SATA', USB: 'USB', SAS: undefined } as const;
 
-/** Whether a slot carries a bus, by its kind or its list; undefined where it has no list, or one that cannot be read whole. */
+/**
+ * Whether a slot carries a bus, by its kind or its list; undefined where it has no list, or one that cannot be read
+ * whole.
+ */
 export function carriesBus({ kind, carries }: Slot, bus: Link['bus'] | undefined): boolean | undefined {
   if (kind.value === 'PCIe') return bus === 'PCIe';
   if (carries.value?.some(({ value }) => value !== undefined && value.bus === bus)) return true;
@@ -41,7 +48,11 @@ function slotMissing(board: Placed<'board'>, name: string): Missing {
 }
 
 /** All parts that can sit in slots. */
-export const seated = memo((build: Build): readonly Seated[] => [...build.parts.graphics, ...build.parts.cards, ...build.parts.drives]);
+export const seated = memo((build: Build): readonly Seated[] => [
+  ...build.parts.graphics,
+  ...build.parts.cards,
+  ...build.parts.drives,
+]);
 
 /** The slots that are filled, by name, with the parts that say they sit there. */
 export const filled = memo((build: Build): ReadonlyMap<string, readonly Seated[]> => {
@@ -59,23 +70,40 @@ export const freeSlots = memo((build: Build): readonly (readonly [string, Slot])
 });
 
 /** A filled slot that does something to another name, or of which nothing states whether it does. */
-export interface Effect { readonly by: string; readonly does: boolean; readonly lacks: readonly Missing[] }
+export interface Effect {
+  readonly by: string;
+  readonly does: boolean;
+  readonly missingFacts: readonly Missing[];
+}
 
-type Way = 'takes-from' | 'halves';
+type SharingKey = 'takes-from' | 'halves';
 /** One filled slot: the names its list holds, and what would tell of more. */
-interface Acting { readonly by: string; readonly of: readonly Seated[]; readonly names: readonly (string | undefined)[]; readonly lacks: readonly Missing[] }
+interface Acting {
+  readonly by: string;
+  readonly of: readonly Seated[];
+  readonly names: readonly (string | undefined)[];
+  readonly missingFacts: readonly Missing[];
+}
 
-const acting = { 'takes-from': memo((build) => actingBy(build, 'takes-from')), halves: memo((build) => actingBy(build, 'halves')) } as const;
+const acting = {
+  'takes-from': memo((build) => actingBy(build, 'takes-from')),
+  halves: memo((build) => actingBy(build, 'halves')),
+} as const;
 
-function actingBy(build: Build, way: Way): readonly Acting[] {
+function actingBy(build: Build, way: SharingKey): readonly Acting[] {
   const { board } = build.parts;
   if (!board) return [];
   return [...filled(build)].map(([by, of]): Acting => {
     const list = board.part.slots.value?.get(by)?.[way];
-    if (!list) return { by, of, names: [], lacks: [slotMissing(board, by)] };
+    if (!list) return { by, of, names: [], missingFacts: [slotMissing(board, by)] };
     const names = list.value?.map((item) => item.value) ?? [];
     const open = list.value === undefined || names.includes(undefined);
-    return { by, of, names, lacks: open ? [missing(list, `what ${by} ${way === 'halves' ? 'halves' : 'switches off'}`)] : [] };
+    return {
+      by,
+      of,
+      names,
+      missingFacts: open ? [missing(list, `what ${by} ${way === 'halves' ? 'halves' : 'switches off'}`)] : [],
+    };
   });
 }
 
@@ -85,23 +113,29 @@ const leftOpen = {
   halves: memoOf((build: Build, mover: Seated | undefined) => effectsOf(build, undefined, 'halves', mover)),
 } as const;
 /** All names that a filled slot does something to. */
-const named = { 'takes-from': memo((build) => namedBy(build, 'takes-from')), halves: memo((build) => namedBy(build, 'halves')) } as const;
+const named = {
+  'takes-from': memo((build) => namedBy(build, 'takes-from')),
+  halves: memo((build) => namedBy(build, 'halves')),
+} as const;
 
-const namedBy = (build: Build, way: Way): ReadonlySet<string | undefined> => new Set(acting[way](build).flatMap(({ names }) => names));
+const namedBy = (build: Build, way: SharingKey): ReadonlySet<string | undefined> =>
+  new Set(acting[way](build).flatMap(({ names }) => names));
 
 /**
  * What the other filled slots do to `name`, a slot or a port: `takes-from` switches it off, `halves` halves its lanes.
  * A part that names no slot is not counted as filling one; nor is `mover`, which is thought of as leaving its slot.
  * For all places that are free and that no slot names it is the same list.
  */
-export function effectsOn(build: Build, name: string, way: Way, mover?: Seated): readonly Effect[] {
-  return named[way](build).has(name) || filled(build).has(name) ? effectsOf(build, name, way, mover) : leftOpen[way](build, mover);
+export function effectsOn(build: Build, name: string, way: SharingKey, mover?: Seated): readonly Effect[] {
+  return named[way](build).has(name) || filled(build).has(name)
+    ? effectsOf(build, name, way, mover)
+    : leftOpen[way](build, mover);
 }
 
-function effectsOf(build: Build, name: string | undefined, way: Way, mover?: Seated): readonly Effect[] {
-  return acting[way](build).flatMap(({ by, of, names, lacks }) => {
+function effectsOf(build: Build, name: string | undefined, way: SharingKey, mover?: Seated): readonly Effect[] {
+  return acting[way](build).flatMap(({ by, of, names, missingFacts }) => {
     if (by === name || of.every((one) => one === mover)) return [];
     const does = name !== undefined && names.includes(name);
-    return does || lacks.length > 0 ? [{ by, does, lacks: does ? [] : lacks }] : [];
+    return does || missingFacts.length > 0 ? [{ by, does, missingFacts: does ? [] : missingFacts }] : [];
   });
 }

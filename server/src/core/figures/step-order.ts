@@ -8,15 +8,31 @@ import { binds } from './work-order';
 import { lacking, not, sure, type Truth } from './truth';
 
 /** All steps of one kind done to one part: a step may be done again. */
-export interface StepGroup { readonly kind: StepKind; readonly part?: Placed; readonly steps: readonly [Step, ...Step[]] }
+export interface StepGroup {
+  readonly kind: StepKind;
+  readonly part?: Placed;
+  readonly steps: readonly [Step, ...Step[]];
+}
 
 /** A step that stands wholly before one that has to come first. */
-export interface Fault { readonly later: StepGroup; readonly because: string; /** Whether the rule binds this build. */ readonly binds: Truth }
+export interface Fault {
+  readonly later: StepGroup;
+  readonly because: string /** Whether the rule binds this build. */;
+  readonly binds: Truth;
+}
 
 /** A step, with those that stand before it though they need it. */
-export interface Ordered { readonly group: StepGroup; readonly faults: readonly Fault[]; /** Whether it stands where it has to. */ readonly truth: Truth }
+export interface Ordered {
+  readonly group: StepGroup;
+  readonly faults: readonly Fault[] /** Whether it stands where it has to. */;
+  readonly truth: Truth;
+}
 
-const rulesBefore: Readonly<Record<Strength, Map<StepKind, OrderRule[]>>> = { needed: new Map(), reach: new Map(), usual: new Map() };
+const rulesBefore: Readonly<Record<Strength, Map<StepKind, OrderRule[]>>> = {
+  needed: new Map(),
+  reach: new Map(),
+  usual: new Map(),
+};
 for (const rule of ORDER_RULES) {
   const of = rulesBefore[rule.strength];
   const listed = of.get(rule.before);
@@ -47,7 +63,10 @@ const groupsOfKind = memo((build: Build): ReadonlyMap<StepKind, readonly StepGro
   return by;
 });
 
-/** The stated steps that come after something that needs them, by the rules of a strength, and for `needed` by the build’s own `after:`. */
+/**
+ * The stated steps that come after something that needs them, by the rules of a strength, and for `needed` by the
+ * build’s own `after:`.
+ */
 export const ordered = memoOf((build: Build, strength: Strength): readonly Ordered[] => {
   const groups = stepGroups(build);
   const own = strength === 'needed' && groups.some((group) => group.steps.some((step) => step.group.after.node));
@@ -62,22 +81,35 @@ function ruleFaults(build: Build, group: StepGroup, strength: Strength): Fault[]
   const faults: Fault[] = [];
   for (const rule of rulesBefore[strength].get(group.kind) ?? []) {
     for (const later of byKind.get(rule.after) ?? []) {
-      if (standsBefore(later, group) && !served(byKind, rule.or, later)) faults.push({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) });
+      if (standsBefore(later, group) && !served(byKind, rule.or, later))
+        faults.push({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) });
     }
   }
   return faults;
 }
 
 /** Whether the step that serves as well stands before. */
-function served(byKind: ReadonlyMap<StepKind, readonly StepGroup[]>, or: StepKind | undefined, later: StepGroup): boolean {
-  return or !== undefined && (byKind.get(or)?.some((group) => group.steps[0].index < later.steps.at(-1)!.index) ?? false);
+function served(
+  byKind: ReadonlyMap<StepKind, readonly StepGroup[]>,
+  or: StepKind | undefined,
+  later: StepGroup,
+): boolean {
+  return (
+    or !== undefined && (byKind.get(or)?.some((group) => group.steps[0].index < later.steps.at(-1)!.index) ?? false)
+  );
 }
 
 const standsBefore = (one: StepGroup, other: StepGroup): boolean => one.steps.at(-1)!.index < other.steps[0].index;
 
 /** Steps whose own `after:` names this one, and that stand before it. */
 function ownFaults(groups: readonly StepGroup[], group: StepGroup): Fault[] {
-  return groups.filter((later) => standsBefore(later, group) && !contradicts(group.kind, later.kind) && later.steps.some((step) => step.group.after.value?.some((name) => name.value === group.kind)))
+  return groups
+    .filter(
+      (later) =>
+        standsBefore(later, group) &&
+        !contradicts(group.kind, later.kind) &&
+        later.steps.some((step) => step.group.after.value?.some((name) => name.value === group.kind)),
+    )
     .map((later) => ({ later, because: 'its `after:` says so', binds: sure(true) }));
 }
 
@@ -86,7 +118,8 @@ const contradicts = (before: StepKind, after: StepKind): boolean =>
   rulesBefore.needed.get(after)?.some((rule) => rule.after === before && rule.when === undefined) ?? false;
 
 function truthOf(faults: readonly Fault[]): Truth {
-  if (faults.some((fault) => fault.binds.is === true)) return sure(false, ...faults.flatMap((fault) => fault.binds.uses));
+  if (faults.some((fault) => fault.binds.is === true))
+    return sure(false, ...faults.flatMap((fault) => fault.binds.uses));
   const open = faults.filter((fault) => fault.binds.is === undefined);
   if (open.length === 0) return sure(true);
   return open.length === 1 ? not(open[0]!.binds) : lacking(open.flatMap((fault) => fault.binds.missing));

@@ -19,7 +19,10 @@ export interface Step {
   readonly part?: Placed;
   /** As it is called in a sentence: `fit M.2 drive scratch`. */
   readonly label: string;
-  /** `steps.fit processor`, the second of them `steps.fit processor (2)`: a place that stays the same when others come before it. */
+  /**
+   * `steps.fit processor`, the second of them `steps.fit processor (2)`: a place that stays the same when others come
+   * before it.
+   */
   readonly path: string;
   /** What a finding about it underlines: the words that say what is done. */
   readonly node?: Node;
@@ -36,8 +39,13 @@ export const statedSteps = memo((build: Build): readonly Step[] => {
     const count = (seen.get(label) ?? 0) + 1;
     seen.set(label, count);
     return {
-      index, group, label, path: `steps.${label}${count > 1 ? ` (${count})` : ''}`,
-      ...(kind ? { kind } : {}), ...(part ? { part } : {}), ...(node ? { node } : {}),
+      index,
+      group,
+      label,
+      path: `steps.${label}${count > 1 ? ` (${count})` : ''}`,
+      ...(kind ? { kind } : {}),
+      ...(part ? { part } : {}),
+      ...(node ? { node } : {}),
     };
   });
 });
@@ -45,10 +53,12 @@ export const statedSteps = memo((build: Build): readonly Step[] => {
 /** The part that a step’s text names: by its own name, its part file, its slot or its role. */
 export function partNamed(build: Build, text: string): Placed | undefined {
   const all = build.all();
-  return all.find((placed) => 'name' in placed.at && (placed.at as { name: Fact<string> }).name.value === text)
-    ?? all.find((placed) => placed.used?.name === text || placed.path === text)
-    ?? all.find((placed) => 'slot' in placed.at && (placed.at as { slot: Fact<string> }).slot.value === text)
-    ?? all.find((placed) => placed.role === text || placed.kind === text);
+  return (
+    all.find((placed) => 'name' in placed.at && (placed.at as { name: Fact<string> }).name.value === text) ??
+    all.find((placed) => placed.used?.name === text || placed.path === text) ??
+    all.find((placed) => 'slot' in placed.at && (placed.at as { slot: Fact<string> }).slot.value === text) ??
+    all.find((placed) => placed.role === text || placed.kind === text)
+  );
 }
 
 /** The first step of one of these kinds, from a number on. */
@@ -63,7 +73,9 @@ export function powers(build: Build, { kind }: Step): boolean {
 }
 
 /** Whether the build says anything of how it is put together. A planned firmware update by itself does not. */
-export const describesBench = memo((build: Build): boolean => statedSteps(build).length > 0 || describesPractice(build));
+export const describesBench = memo(
+  (build: Build): boolean => statedSteps(build).length > 0 || describesPractice(build),
+);
 
 /** Whether `bench:` says anything beside a firmware update. */
 export function describesPractice(build: Build): boolean {
@@ -78,24 +90,38 @@ export function stepList(build: Build): ListNode | undefined {
 }
 
 /** Everything that a step says in free text: its note and its caution. */
-export interface Words { readonly step: Step; readonly fact: Fact<string>; /** Whether it has a word without which no slip can be read out of it. */ readonly mayHoldSlip: boolean }
+export interface Words {
+  readonly step: Step;
+  readonly fact: Fact<string> /** Whether it has a word without which no slip can be read out of it. */;
+  readonly mayHoldSlip: boolean;
+}
 
 /** The notes of all steps, and what stands for a step without being a word of the list. */
-export const notes = memo((build: Build): readonly Words[] => statedSteps(build).flatMap((step) => {
-  const { do: done, note } = step.group;
-  const said: Fact<string>[] = step.kind === undefined && done.node?.type === 'scalar' && done.text !== '' ? [done as Fact<string>] : [];
-  if (note.value !== undefined) said.push(note);
-  return said.map((fact) => ({ step, fact, mayHoldSlip: mayHoldSlip(fact.text, step.kind === 'fit processor') }));
-}));
+export const notes = memo((build: Build): readonly Words[] =>
+  statedSteps(build).flatMap((step) => {
+    const { do: done, note } = step.group;
+    const said: Fact<string>[] =
+      step.kind === undefined && done.node?.type === 'scalar' && done.text !== '' ? [done as Fact<string>] : [];
+    if (note.value !== undefined) said.push(note);
+    return said.map((fact) => ({ step, fact, mayHoldSlip: mayHoldSlip(fact.text, step.kind === 'fit processor') }));
+  }),
+);
 
 /** A caution that a step carries, or that stands in the list by itself, and the kind of step it belongs to. */
-export interface StatedCaution { readonly step: Step; readonly group: StepGroup['caution']; readonly kind?: StepKind; readonly text: string }
+export interface StatedCaution {
+  readonly step: Step;
+  readonly group: StepGroup['caution'];
+  readonly kind?: StepKind;
+  readonly text: string;
+}
 
 /** All cautions among the steps. */
-export const statedCautions = memo((build: Build): readonly StatedCaution[] => statedSteps(build).flatMap((step) => {
-  const group = step.group.caution;
-  if (!group.$.stated) return [];
-  const kind = group.for.value ?? step.kind;
-  const text = [group.hazard, group.consequence, group.avoidance].map((fact) => fact.text).join(' ');
-  return [{ step, group, text, ...(kind ? { kind } : {}) }];
-}));
+export const statedCautions = memo((build: Build): readonly StatedCaution[] =>
+  statedSteps(build).flatMap((step) => {
+    const group = step.group.caution;
+    if (!group.$.stated) return [];
+    const kind = group.for.value ?? step.kind;
+    const text = [group.hazard, group.consequence, group.avoidance].map((fact) => fact.text).join(' ');
+    return [{ step, group, text, ...(kind ? { kind } : {}) }];
+  }),
+);

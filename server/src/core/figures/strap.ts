@@ -15,6 +15,7 @@ export function wearsStrap(build: Build): boolean {
 export function hasCord(build: Build): Truth {
   const { kind, 'series-resistance': resistor, 'clipped-to': clip } = build.file.bench.strap;
   if (kind.value !== undefined) return sure(kind.value === 'corded', kind);
-  if (resistor.value !== undefined || clip.value !== undefined) return sure(true, resistor.value === undefined ? clip : resistor);
+  if (resistor.value !== undefined || clip.value !== undefined)
+    return sure(true, resistor.value === undefined ? clip : resistor);
   return lacking([missing(kind, 'whether the strap has a cord')], kind);
 }

@@ -1,7 +1,7 @@
 // Three-valued truth: true, false, or undecided with the facts that are missing or the value at which it turns.
 import type { Fact } from '../parts/fact';
 import { missing, uniqueMissing, type Figure, type Missing } from './figure';
-import { say, type Said } from './say';
+import { sentence, type Sentence } from './sentence';
 
 export type Used = Figure | Fact<unknown>;
 
@@ -10,7 +10,7 @@ export interface Truth {
   /** Facts that would decide it; empty when decided, or when a range is all that leaves it open. */
   readonly missing: readonly Missing[];
   /** For a range that straddles the limit: when it would hold, in words. */
-  readonly breakEven?: Said;
+  readonly breakEven?: Sentence;
   /** What went into the answer. */
   readonly uses: readonly Used[];
 }
@@ -18,33 +18,62 @@ export interface Truth {
 const none: readonly Missing[] = [];
 
 /** Every truth is made here: one shape is read quickest. */
-const truth = (is: Truth['is'], lacks: readonly Missing[], uses: readonly Used[], breakEven?: Said): Truth => ({ is, missing: lacks, breakEven, uses });
+const truth = (
+  is: Truth['is'],
+  missingFacts: readonly Missing[],
+  uses: readonly Used[],
+  breakEven?: Sentence,
+): Truth => ({
+  is,
+  missing: missingFacts,
+  breakEven,
+  uses,
+});
 
 export const sure = (is: boolean, ...uses: Used[]): Truth => truth(is, none, uses);
 
 /** Cannot be said, because these facts are missing. */
-export const lacking = (lacks: readonly Missing[], ...uses: Used[]): Truth => truth(undefined, lacks, uses);
+export const lacking = (missingFacts: readonly Missing[], ...uses: Used[]): Truth =>
+  truth(undefined, missingFacts, uses);
 
 /** Whether `a` is at most `limit`. */
 export function atMost(a: Figure, limit: Figure): Truth {
-  return compare(a, limit, a.hi <= limit.lo, a.lo > limit.hi, () => say`Holds if ${a.label} is at most ${limit}; it is ${a}.`);
+  return compare(
+    a,
+    limit,
+    a.hi <= limit.lo,
+    a.lo > limit.hi,
+    () => sentence`Holds if ${a.label} is at most ${limit}; it is ${a}.`,
+  );
 }
 
 /** Whether `a` is less than `limit`. */
 export function lessThan(a: Figure, limit: Figure): Truth {
-  return compare(a, limit, a.hi < limit.lo, a.lo >= limit.hi, () => say`Holds if ${a.label} is less than ${limit}; it is ${a}.`);
+  return compare(
+    a,
+    limit,
+    a.hi < limit.lo,
+    a.lo >= limit.hi,
+    () => sentence`Holds if ${a.label} is less than ${limit}; it is ${a}.`,
+  );
 }
 
 /** Whether `a` is at least `limit`. */
 export function atLeast(a: Figure, limit: Figure): Truth {
-  return compare(a, limit, a.lo >= limit.hi, a.hi < limit.lo, () => say`Holds if ${a.label} is at least ${limit}; it is ${a}.`);
+  return compare(
+    a,
+    limit,
+    a.lo >= limit.hi,
+    a.hi < limit.lo,
+    () => sentence`Holds if ${a.label} is at least ${limit}; it is ${a}.`,
+  );
 }
 
-function compare(a: Figure, b: Figure, holds: boolean, fails: boolean, breakEven: () => Said): Truth {
+function compare(a: Figure, b: Figure, holds: boolean, fails: boolean, breakEven: () => Sentence): Truth {
   const uses = [a, b];
   if (holds || fails) return truth(holds, none, uses);
-  const lacks = uniqueMissing(uses);
-  return truth(undefined, lacks, uses, lacks.length === 0 ? breakEven() : undefined);
+  const missingFacts = uniqueMissing(uses);
+  return truth(undefined, missingFacts, uses, missingFacts.length === 0 ? breakEven() : undefined);
 }
 
 /** Whether a fact has a value for which `test` answers true; undecided when it is not stated. */
@@ -53,9 +82,19 @@ export function fits<T>(fact: Fact<T>, what: string, test: (value: T) => boolean
 }
 
 /** Whether two stated values pass `test`; undecided when either is not stated. */
-export function agree<A, B>(a: Fact<A>, aWhat: string, b: Fact<B>, bWhat: string, test: (a: A, b: B) => boolean): Truth {
+export function agree<A, B>(
+  a: Fact<A>,
+  aWhat: string,
+  b: Fact<B>,
+  bWhat: string,
+  test: (a: A, b: B) => boolean,
+): Truth {
   if (a.value !== undefined && b.value !== undefined) return sure(test(a.value, b.value), a, b);
-  return lacking([...(a.value === undefined ? [missing(a, aWhat)] : []), ...(b.value === undefined ? [missing(b, bWhat)] : [])], a, b);
+  return lacking(
+    [...(a.value === undefined ? [missing(a, aWhat)] : []), ...(b.value === undefined ? [missing(b, bWhat)] : [])],
+    a,
+    b,
+  );
 }
 
 /** True when all are; false as soon as one is; undecided else. */
@@ -68,8 +107,8 @@ export function any(...truths: readonly Truth[]): Truth {
   return combine(truths, true);
 }
 
-export function not({ is, missing: lacks, uses, breakEven }: Truth): Truth {
-  return truth(is === undefined ? undefined : !is, lacks, uses, breakEven);
+export function not({ is, missing: missingFacts, uses, breakEven }: Truth): Truth {
+  return truth(is === undefined ? undefined : !is, missingFacts, uses, breakEven);
 }
 
 /** `deciding` is the value of a single truth that decides the whole. */

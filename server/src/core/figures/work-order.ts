@@ -4,7 +4,14 @@ import type { Fact } from '../parts/fact';
 import type { CautionId } from '../trade/cautions';
 import { pinsOn } from '../trade/names';
 import { RUNNING, STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
-import { ORDER_RULES, topologicalOrder, type Condition, type Edge, type OrderRule, type Strength } from '../trade/work-order';
+import {
+  ORDER_RULES,
+  topologicalOrder,
+  type Condition,
+  type Edge,
+  type OrderRule,
+  type Strength,
+} from '../trade/work-order';
 import { figure, missing } from './figure';
 import { memo } from './memo';
 import { all, any, fits, lacking, lessThan, not, sure, type Truth } from './truth';
@@ -20,7 +27,12 @@ export interface WorkStep {
 }
 
 /** A step that the parts ask for. `truth` is undecided where the fact that asks for it is missing. */
-export interface AskedStep { readonly kind: StepKind; readonly part?: Placed; readonly truth: Truth; readonly instead?: readonly StepKind[] }
+export interface AskedStep {
+  readonly kind: StepKind;
+  readonly part?: Placed;
+  readonly truth: Truth;
+  readonly instead?: readonly StepKind[];
+}
 
 type Drive = Placed<'drives'>;
 const yes = sure(true);
@@ -29,22 +41,51 @@ const yes = sure(true);
 export function binds(build: Build, when: Condition | undefined, before?: Placed, after?: Placed): Truth {
   const { cooler, board, case: box, radiators } = build.parts;
   switch (when) {
-    case undefined: return yes;
-    case 'firmware before processor': return fits(build.file.bench['firmware-update'].by, 'how the firmware is updated', (by) => by === 'older processor' || by === 'service');
-    case 'firmware with this processor': return fits(build.file.bench['firmware-update'].by, 'how the firmware is updated', (by) => by === 'with this processor');
-    case 'radiator on top': return any(sure(cooler?.at.mount.value === 'top'), ...radiators.map((one) => sure(one.at.mount.value === 'top')));
-    case 'closed tray': return cooler && box ? all(fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has), not(fits(box.part['tray-opening'], `tray opening of ${box.label}`, (has) => has))) : sure(false);
+    case undefined:
+      return yes;
+    case 'firmware before processor':
+      return fits(
+        build.file.bench['firmware-update'].by,
+        'how the firmware is updated',
+        (by) => by === 'older processor' || by === 'service',
+      );
+    case 'firmware with this processor':
+      return fits(
+        build.file.bench['firmware-update'].by,
+        'how the firmware is updated',
+        (by) => by === 'with this processor',
+      );
+    case 'radiator on top':
+      return any(sure(cooler?.at.mount.value === 'top'), ...radiators.map((one) => sure(one.at.mount.value === 'top')));
+    case 'closed tray':
+      return cooler && box
+        ? all(
+            fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has),
+            not(fits(box.part['tray-opening'], `tray opening of ${box.label}`, (has) => has)),
+          )
+        : sure(false);
     case 'cooler over memory':
       // Asked the other way round, so that the value at which it turns is the one that clears a finding.
-      return cooler && board ? not(lessThan(figure(cooler.part['overhang-memory'], `overhang of ${cooler.label} towards the memory`), figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`))) : sure(false);
-    case 'module under cooler': return any(...modules(build, before).map((drive) => under(build, drive, () => ['cooler'])));
-    case 'module under card': return any(...modules(build, before).map((drive) => under(build, drive, () => slotsOf(build, after))));
+      return cooler && board
+        ? not(
+            lessThan(
+              figure(cooler.part['overhang-memory'], `overhang of ${cooler.label} towards the memory`),
+              figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`),
+            ),
+          )
+        : sure(false);
+    case 'module under cooler':
+      return any(...modules(build, before).map((drive) => under(build, drive, () => ['cooler'])));
+    case 'module under card':
+      return any(...modules(build, before).map((drive) => under(build, drive, () => slotsOf(build, after))));
   }
 }
 
 /** The drive a step names, or all that may be M.2 modules. */
 function modules(build: Build, named: Placed | undefined): readonly Drive[] {
-  return named?.role === 'drives' ? [named as Drive] : build.parts.drives.filter((drive) => drive.part.shape.value === 'M.2' || drive.part.shape.value === undefined);
+  return named?.role === 'drives'
+    ? [named as Drive]
+    : build.parts.drives.filter((drive) => drive.part.shape.value === 'M.2' || drive.part.shape.value === undefined);
 }
 
 function slotsOf(build: Build, card: Placed | undefined): string[] {
@@ -54,34 +95,82 @@ function slotsOf(build: Build, card: Placed | undefined): string[] {
 
 /** Whether a drive’s slot lies under one of these. */
 function under(build: Build, drive: Drive, covers: () => readonly string[]): Truth {
-  if (drive.at.slot.value === undefined) return drive.at.port.value === undefined ? lacking([missing(drive.at.slot, `slot of ${drive.label}`)]) : sure(false);
+  if (drive.at.slot.value === undefined)
+    return drive.at.port.value === undefined
+      ? lacking([missing(drive.at.slot, `slot of ${drive.label}`)])
+      : sure(false);
   const { board } = build.parts;
   const slot = board?.part.slots.value?.get(drive.at.slot.value);
-  if (!slot) return board ? lacking([missing(board.part.slots, `${drive.at.slot.text} of ${board.label}`)]) : sure(false);
-  return fits(slot.under, `what lies over ${drive.at.slot.text}`, (names) => names.some((name) => covers().includes(name.value ?? '')));
+  if (!slot)
+    return board ? lacking([missing(board.part.slots, `${drive.at.slot.text} of ${board.label}`)]) : sure(false);
+  return fits(slot.under, `what lies over ${drive.at.slot.text}`, (names) =>
+    names.some((name) => covers().includes(name.value ?? '')),
+  );
 }
 
 /** The steps that this build’s parts cannot do without, each with whether they are known to ask for it. */
 export const askedSteps = memo((build: Build): readonly AskedStep[] => {
-  const { board, processor, cooler, paste, memory, drives, graphics, cards, supply, case: box, fans, radiators } = build.parts;
+  const {
+    board,
+    processor,
+    cooler,
+    paste,
+    memory,
+    drives,
+    graphics,
+    cards,
+    supply,
+    case: box,
+    fans,
+    radiators,
+  } = build.parts;
   const asked: AskedStep[] = [];
-  const ask = (kind: StepKind, truth: Truth, part?: Placed, instead?: readonly StepKind[]): void => void asked.push({ kind, truth, ...(part ? { part } : {}), ...(instead ? { instead } : {}) });
+  const ask = (kind: StepKind, truth: Truth, part?: Placed, instead?: readonly StepKind[]): void =>
+    void asked.push({ kind, truth, ...(part ? { part } : {}), ...(instead ? { instead } : {}) });
   if (build.file.bench['firmware-update'].$.stated) ask('update firmware', yes);
   if (processor) ask('fit processor', yes);
   if (memory.length > 0) ask('fit memory', yes);
-  for (const drive of drives) ask(drive.part.shape.value === 'M.2' ? 'fit M.2 drive' : drive.part.shape.value === 'card' ? 'fit card' : 'fit drive', yes, drive, ['fit M.2 drive', 'fit drive', 'fit card']);
-  if (cooler) ask('fit back plate', fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has));
+  for (const drive of drives)
+    ask(
+      drive.part.shape.value === 'M.2' ? 'fit M.2 drive' : drive.part.shape.value === 'card' ? 'fit card' : 'fit drive',
+      yes,
+      drive,
+      ['fit M.2 drive', 'fit drive', 'fit card'],
+    );
+  if (cooler)
+    ask(
+      'fit back plate',
+      fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has),
+    );
   if (paste) ask('apply paste', yes);
-  else if (cooler) ask('apply paste', fits(cooler.part.paste, `paste of ${cooler.label}`, (has) => has === 'none' || has === 'tube in the box'));
+  else if (cooler)
+    ask(
+      'apply paste',
+      fits(cooler.part.paste, `paste of ${cooler.label}`, (has) => has === 'none' || has === 'tube in the box'),
+    );
   if (cooler) ask('fit cooler', yes);
   if (supply && box) ask('fit supply', yes);
   if (fans.length > 0) ask('fit fans', yes);
   if (board && box) ask('fit board', yes);
   if (radiators.length > 0) for (const kind of ['fit radiator', 'fill loop'] as const) ask(kind, yes);
-  if (drives.length > 0) ask('connect drive cables', any(...drives.map((drive) => fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in'))));
+  if (drives.length > 0)
+    ask(
+      'connect drive cables',
+      any(
+        ...drives.map((drive) =>
+          fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in'),
+        ),
+      ),
+    );
   for (const card of cards) ask('fit card', yes, card, ['fit card', 'fit graphics']);
   for (const card of graphics) ask('fit graphics', yes, card, ['fit graphics', 'fit card']);
-  const powered = [...graphics, ...cards].map((card) => fits(card.part.connectors as Fact<ReadonlyMap<string, Fact<number>>>, `power connectors of ${card.label}`, (connectors) => [...connectors.values()].some((count) => count.value !== 0)));
+  const powered = [...graphics, ...cards].map((card) =>
+    fits(
+      card.part.connectors as Fact<ReadonlyMap<string, Fact<number>>>,
+      `power connectors of ${card.label}`,
+      (connectors) => [...connectors.values()].some((count) => count.value !== 0),
+    ),
+  );
   if (powered.length > 0) ask('connect card power', any(...powered));
   if ([...graphics, ...cards].some((card) => card.at.support.value === true)) ask('fit card support', yes);
   return asked;
@@ -125,24 +214,45 @@ function profiled(kit: Placed<'memory'>): boolean {
   return speed !== undefined && !(standard && speed.hi <= standard.lo);
 }
 
-/** `before`, `after`: done for an earlier time with power, and undone after it; the rules of order speak of the other steps. */
-interface Node { readonly kind: StepKind; readonly part?: Placed; readonly before?: StepKind; readonly after?: StepKind }
+/**
+ * `before`, `after`: done for an earlier time with power, and undone after it; the rules of order speak of the other
+ * steps.
+ */
+interface Node {
+  readonly kind: StepKind;
+  readonly part?: Placed;
+  readonly before?: StepKind;
+  readonly after?: StepKind;
+}
 
 const rank = new Map<StepKind, number>(STEP_KINDS.map((kind, i) => [kind, i]));
 
 /** Whether the board is powered for an update by itself, before anything is fitted; a service does that elsewhere. */
 function updatesFirst(build: Build): boolean {
   const update = build.file.bench['firmware-update'];
-  return update.$.stated && !!build.parts.board && !!build.parts.supply && update.by.value !== 'service' && update.by.value !== 'with this processor';
+  return (
+    update.$.stated &&
+    !!build.parts.board &&
+    !!build.parts.supply &&
+    update.by.value !== 'service' &&
+    update.by.value !== 'with this processor'
+  );
 }
 
 /** The nodes of the derived order, in the order of the kinds; cards from the shortest. */
 function nodesOf(build: Build): Node[] {
-  const asked = askedSteps(build).filter(({ truth }) => truth.is !== false).map(({ kind, part }): Node => ({ kind, ...(part ? { part } : {}) }));
+  const asked = askedSteps(build)
+    .filter(({ truth }) => truth.is !== false)
+    .map(({ kind, part }): Node => ({ kind, ...(part ? { part } : {}) }));
   const usual = customary(build).filter((kind) => !asked.some((node) => node.kind === kind));
   const nodes = [...asked, ...usual.map((kind): Node => ({ kind }))];
-  const starts: StepKind[] = [...(updatesFirst(build) ? ['update firmware' as const] : []), ...(usual.includes('bench start') ? ['bench start' as const] : [])];
-  return withStarts(nodes, starts).sort((a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part));
+  const starts: StepKind[] = [
+    ...(updatesFirst(build) ? ['update firmware' as const] : []),
+    ...(usual.includes('bench start') ? ['bench start' as const] : []),
+  ];
+  return withStarts(nodes, starts).sort(
+    (a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part),
+  );
 }
 
 /** Loose parts are on no mains: the cable comes out after each time with power but the last, and hands go in again. */
@@ -151,12 +261,26 @@ function withStarts(nodes: readonly Node[], starts: readonly StepKind[]): Node[]
   const has = (kind: StepKind): boolean => nodes.some((node) => node.kind === kind);
   const early = new Set<StepKind>();
   const extra = starts.flatMap((start): Node[] => {
-    const cables = (start === 'bench start' ? benchCables : boardCables).filter((kind) => has(kind) && !early.has(kind));
+    const cables = (start === 'bench start' ? benchCables : boardCables).filter(
+      (kind) => has(kind) && !early.has(kind),
+    );
     cables.forEach((kind) => early.add(kind));
-    const waits = start === 'bench start' && has('wait for memory training') ? [{ kind: 'wait for memory training' as const, after: start }] : [];
-    return [...[...cables, ...(has('take off strap') ? ['take off strap' as const] : [])].map((kind): Node => ({ kind, before: start })), ...waits, ...handsIn.filter(has).map((kind): Node => ({ kind, after: start }))];
+    const waits =
+      start === 'bench start' && has('wait for memory training')
+        ? [{ kind: 'wait for memory training' as const, after: start }]
+        : [];
+    return [
+      ...[...cables, ...(has('take off strap') ? ['take off strap' as const] : [])].map(
+        (kind): Node => ({ kind, before: start }),
+      ),
+      ...waits,
+      ...handsIn.filter(has).map((kind): Node => ({ kind, after: start })),
+    ];
   });
-  const moved = (kind: StepKind): boolean => kind === 'unplug mains' || kind === 'drain residual charge' || (kind === 'wait for memory training' && starts.includes('bench start'));
+  const moved = (kind: StepKind): boolean =>
+    kind === 'unplug mains' ||
+    kind === 'drain residual charge' ||
+    (kind === 'wait for memory training' && starts.includes('bench start'));
   return [...nodes.filter(({ kind }) => !moved(kind)), ...extra];
 }
 
@@ -165,25 +289,42 @@ const benchCables: readonly StepKind[] = [...boardCables, 'connect fan cables', 
 /** What is done, in this order, before hands go in again. */
 const handsIn: readonly StepKind[] = ['unplug mains', 'drain residual charge', 'equalise', 'wear strap'];
 
-const cardLength = (part: Placed | undefined): number => (part && (part.role === 'graphics' || part.role === 'cards') ? ((part as Placed<'cards'>).part.length.value?.lo ?? 0) : 0);
+const cardLength = (part: Placed | undefined): number =>
+  part && (part.role === 'graphics' || part.role === 'cards')
+    ? ((part as Placed<'cards'>).part.length.value?.lo ?? 0)
+    : 0;
 
 /** The work in the case, which a start on the bench comes before. */
-const inCase: ReadonlySet<StepKind> = new Set(ORDER_RULES.filter((rule) => rule.before === 'bench start' && !RUNNING.includes(rule.after)).map((rule) => rule.after));
+const inCase: ReadonlySet<StepKind> = new Set(
+  ORDER_RULES.filter((rule) => rule.before === 'bench start' && !RUNNING.includes(rule.after)).map(
+    (rule) => rule.after,
+  ),
+);
 
 const strengths: readonly Strength[] = ['needed', 'reach', 'usual'];
 
 /** One edge of the derived graph, with the rule behind it. */
-interface RuleEdge { readonly edge: Edge; readonly rule: OrderRule }
+interface RuleEdge {
+  readonly edge: Edge;
+  readonly rule: OrderRule;
+}
 
-/** The derived graph: rules of need first; one of reach or of custom, or one whose facts are missing, is left out where it would close a circle. */
+/**
+ * The derived graph: rules of need first; one of reach or of custom, or one whose facts are missing, is left out
+ * where it would close a circle.
+ */
 class Graph {
   readonly edges: RuleEdge[] = [];
   private readonly later: number[][];
 
-  constructor(private readonly build: Build, private readonly nodes: readonly Node[]) {
+  constructor(
+    private readonly build: Build,
+    private readonly nodes: readonly Node[],
+  ) {
     this.later = nodes.map(() => []);
     for (const start of ['update firmware', 'bench start'] as const) this.addStart(start);
-    for (const strength of strengths) for (const rule of ORDER_RULES) if (rule.strength === strength) this.addRule(rule);
+    for (const strength of strengths)
+      for (const rule of ORDER_RULES) if (rule.strength === strength) this.addRule(rule);
   }
 
   private add(before: number, after: number, rule: OrderRule, certain = rule.strength === 'needed'): void {
@@ -198,7 +339,10 @@ class Graph {
     return seen.has(to);
   }
 
-  /** What is done for an early time with power comes before it, what undoes it after it, and what is done again after that. */
+  /**
+   * What is done for an early time with power comes before it, what undoes it after it, and what is done again after
+   * that.
+   */
   private addStart(start: StepKind): void {
     const { nodes } = this;
     const at = nodes.findIndex(({ kind }) => kind === start);
@@ -207,16 +351,29 @@ class Graph {
     const off = nodes.findIndex(({ kind, before }) => kind === 'take off strap' && before === start);
     const out = nodes.findIndex(({ kind, after }) => kind === 'unplug mains' && after === start);
     nodes.forEach(({ kind, before, after }, i) => {
-      if (before === start) this.add(i, at, { before: kind, after: start, because: 'it is needed for it', strength: 'needed' });
-      if (before === start && off >= 0 && i !== off) this.add(i, off, { before: kind, after: 'take off strap', because: 'the strap is worn until then', strength: 'usual' });
-      if (after === start) this.add(at, i, { before: start, after: kind, because: 'it undoes what was done for it', strength: 'usual' });
-      if (after === start && kind === 'wait for memory training' && out >= 0) this.add(i, out, { before: kind, after: 'unplug mains', because: 'it runs on power', strength: 'usual' });
-      if (this.comesLater(start, this.nodes[i]!)) this.add(at, i, { before: start, after: kind, because: 'hands are off while it has power', strength: 'usual' });
+      if (before === start)
+        this.add(i, at, { before: kind, after: start, because: 'it is needed for it', strength: 'needed' });
+      if (before === start && off >= 0 && i !== off)
+        this.add(i, off, {
+          before: kind,
+          after: 'take off strap',
+          because: 'the strap is worn until then',
+          strength: 'usual',
+        });
+      if (after === start)
+        this.add(at, i, { before: start, after: kind, because: 'it undoes what was done for it', strength: 'usual' });
+      if (after === start && kind === 'wait for memory training' && out >= 0)
+        this.add(i, out, { before: kind, after: 'unplug mains', because: 'it runs on power', strength: 'usual' });
+      if (this.comesLater(start, this.nodes[i]!))
+        this.add(at, i, { before: start, after: kind, because: 'hands are off while it has power', strength: 'usual' });
     });
     this.chain(start);
   }
 
-  /** What is begun only after an early time with power: all of it after an update; after the start on the bench, the work in the case. */
+  /**
+   * What is begun only after an early time with power: all of it after an update; after the start on the bench, the
+   * work in the case.
+   */
   private comesLater(start: StepKind, { kind, before, after }: Node): boolean {
     if (after) return false;
     if (start === 'update firmware') return before !== start && kind !== start && rank.get(kind)! > rank.get(start)!;
@@ -225,8 +382,16 @@ class Graph {
 
   /** Out, drained, equalised: in this order, and before the next work. */
   private chain(start: StepKind): void {
-    const hands = handsIn.flatMap((kind) => this.nodes.flatMap((node, i) => (node.kind === kind && node.after === start ? [i] : [])));
-    const edge = (before: number, after: number): void => this.add(before, after, { before: this.nodes[before]!.kind, after: this.nodes[after]!.kind, because: 'hands go in after it', strength: 'usual' });
+    const hands = handsIn.flatMap((kind) =>
+      this.nodes.flatMap((node, i) => (node.kind === kind && node.after === start ? [i] : [])),
+    );
+    const edge = (before: number, after: number): void =>
+      this.add(before, after, {
+        before: this.nodes[before]!.kind,
+        after: this.nodes[after]!.kind,
+        because: 'hands go in after it',
+        strength: 'usual',
+      });
     hands.forEach((i, n) => n > 0 && edge(hands[n - 1]!, i));
     const last = hands.at(-1);
     if (last !== undefined) this.nodes.forEach((node, i) => this.comesLater(start, node) && edge(last, i));
@@ -246,15 +411,20 @@ class Graph {
 
 /**
  * The order of work for this build: what its parts ask for and a good bench adds, each after what it needs. The same
- * build gives the same order; what nothing decides keeps the order of `STEP_KINDS`. Rules whose facts are missing are kept.
+ * build gives the same order; what nothing decides keeps the order of `STEP_KINDS`. Rules whose facts are missing are
+ * kept.
  */
 export const workOrder = memo((build: Build): readonly WorkStep[] => {
   const nodes = nodesOf(build);
   const { edges } = new Graph(build, nodes);
   const warned = new Set<StepKind>();
-  return topologicalOrder(nodes.length, edges.map(({ edge }) => edge)).map((i) => {
+  return topologicalOrder(
+    nodes.length,
+    edges.map(({ edge }) => edge),
+  ).map((i) => {
     const { kind, part } = nodes[i]!;
-    const reasons = edges.filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')
+    const reasons = edges
+      .filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')
       .map(({ rule }) => ({ after: rule.before, because: rule.because }));
     // A step that comes again repeats no caution: what is read three times is not read.
     const cautions = warned.has(kind) ? [] : cautionsOf(build, kind);

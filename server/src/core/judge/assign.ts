@@ -1,7 +1,8 @@
-// Finds places for parts: the assignment that breaks least, grade by grade, then reads fastest. The checks are its judge.
+// Finds places for parts: the assignment that breaks least, grade by grade, then reads fastest. The checks are its
+// judge.
 import type { Build } from '../build/build';
 import { putOn, type AssignFix, type TextFix } from '../checks/kit';
-import { seekers, type Seeker } from '../figures/assigning';
+import { partsToPlace, type Seeker } from '../figures/assigning';
 import { takenPlaces } from '../figures/places';
 import { driveRate } from '../figures/storage';
 import type { Edit } from '../text';
@@ -11,13 +12,20 @@ import { checksBeside, judgeWhile, type GoOn } from './judge';
 /** How many assignments are judged at most; past that the best so far stands. */
 export const assignmentsJudged = 2000;
 
-interface Choice { readonly seeker: Seeker; readonly name: string }
-interface Best { readonly choices: readonly Choice[]; readonly cost: readonly number[] }
+interface Choice {
+  readonly seeker: Seeker;
+  readonly name: string;
+}
+interface Best {
+  readonly choices: readonly Choice[];
+  readonly cost: readonly number[];
+}
 
 /** The text that gives every part of the roles its best place; undefined where what is written is as good. */
 export function bestPlaces(build: Build, before: Judgement, idea: AssignFix): TextFix | undefined {
-  const wanting = seekers(build, idea.roles);
-  if (wanting.length === 0 || wanting.some((seeker) => seeker.choices.length === 0 || seeker.lacks.length > 0)) return undefined;
+  const wanting = partsToPlace(build, idea.roles);
+  if (wanting.length === 0 || wanting.some((seeker) => seeker.choices.length === 0 || seeker.missingFacts.length > 0))
+    return undefined;
   const best = search(build, before, wanting);
   if (!best) return undefined;
   const changed = best.choices.filter(({ seeker, name }) => seeker.stated.value !== name);
@@ -28,13 +36,21 @@ export function bestPlaces(build: Build, before: Judgement, idea: AssignFix): Te
     edits.push(...fix.edits);
   }
   const where = changed.map(({ seeker, name }) => `${seeker.placed.label} in ${name}`).join(', ');
-  return changed.length === 0 ? undefined : { type: 'text', title: `Place all ${idea.what}: ${where}`, doc: build.doc, edits };
+  return changed.length === 0
+    ? undefined
+    : { type: 'text', title: `Place all ${idea.what}: ${where}`, doc: build.doc, edits };
 }
 
-/** Tries places depth first, the written place of a part first; no two parts share one, and alike places are tried once. */
+/**
+ * Tries places depth first, the written place of a part first; no two parts share one, and alike places are tried
+ * once.
+ */
 function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Best | undefined {
   const others = takenByOthers(build, wanting);
-  const known = answersApart(before, wanting.map((seeker) => seeker.placed.role));
+  const known = answersApart(
+    before,
+    wanting.map((seeker) => seeker.placed.role),
+  );
   const checks = checksBeside(known);
   let best: Best | undefined;
   let judged = 0;
@@ -51,7 +67,11 @@ function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Be
       return;
     }
     const taken = new Set([...others, ...chosen.map((one) => one.name)]);
-    for (const name of apart(build, inOrder(seeker).filter((one) => !taken.has(one)))) visit([...chosen, { seeker, name }]);
+    for (const name of apart(
+      build,
+      inOrder(seeker).filter((one) => !taken.has(one)),
+    ))
+      visit([...chosen, { seeker, name }]);
   };
   visit([]);
   return best;
@@ -59,13 +79,17 @@ function search(build: Build, before: Judgement, wanting: readonly Seeker[]): Be
 
 function inOrder(seeker: Seeker): readonly string[] {
   const stated = seeker.stated.value;
-  return stated !== undefined && seeker.choices.includes(stated) ? [stated, ...seeker.choices.filter((name) => name !== stated)] : seeker.choices;
+  return stated !== undefined && seeker.choices.includes(stated)
+    ? [stated, ...seeker.choices.filter((name) => name !== stated)]
+    : seeker.choices;
 }
 
 /** Of ports and headers that are alike in all the board says, the first stands for the rest. */
 function apart(build: Build, names: readonly string[]): readonly string[] {
   const { board } = build.parts;
-  const named = JSON.stringify([...(board?.part.slots.value?.values() ?? [])].map((slot) => [slot['takes-from'].text, slot.halves.text]));
+  const named = JSON.stringify(
+    [...(board?.part.slots.value?.values() ?? [])].map((slot) => [slot['takes-from'].text, slot.halves.text]),
+  );
   const seen = new Set<string>();
   return names.filter((name) => {
     const entry = board?.part.ports.value?.get(name) ?? board?.part.headers.value?.get(name);
@@ -77,7 +101,11 @@ function apart(build: Build, names: readonly string[]): readonly string[] {
 
 function takenByOthers(build: Build, wanting: readonly Seeker[]): ReadonlySet<string> {
   const own = new Set(wanting.map((seeker) => seeker.placed));
-  return new Set(takenPlaces(build).filter(({ placed }) => !own.has(placed)).map(({ name }) => name));
+  return new Set(
+    takenPlaces(build)
+      .filter(({ placed }) => !own.has(placed))
+      .map(({ name }) => name),
+  );
 }
 
 /** Findings by grade, worst first; then the rates that the drives reach, as a cost. */

@@ -12,7 +12,12 @@ import { judgeBuild, judgeFile } from './judge';
 import { withDoc } from './prove';
 
 /** A change that puts a key in; what waits for its fact waits on until someone fills it in. */
-export interface FillIn { readonly lack: Missing; readonly title: string; readonly doc: Doc; readonly edits: readonly Edit[] }
+export interface FillIn {
+  readonly lack: Missing;
+  readonly title: string;
+  readonly doc: Doc;
+  readonly edits: readonly Edit[];
+}
 
 /**
  * The change that puts the key of a missing fact into the file it belongs to. Undefined where that is not safe, where
@@ -28,7 +33,10 @@ export function fillIn(build: Build, before: Judgement, lack: Missing): FillIn |
 }
 
 /** The map that stands nearest to the fact, and the keys from there down to it. */
-interface Spot { readonly map: MapNode; readonly keys: readonly string[] }
+interface Spot {
+  readonly map: MapNode;
+  readonly keys: readonly string[];
+}
 
 function spotOf({ fact, path }: Missing): Spot | undefined {
   // Where the paths differ, what is missing is a name that only the part itself can have.
@@ -43,10 +51,16 @@ function editsAt({ doc, fact }: Missing, { map, keys }: Spot): readonly Edit[] |
   const [key, ...below] = keys as [string, ...string[]];
   const value = below.reduceRight<Value>((inner, name) => ({ [name]: inner }), null);
   const there = map.get(key);
-  if (there) return there.value.type === 'scalar' && there.value.style === 'empty' ? setValue(doc.parsed, there.value, value) : undefined;
+  if (there)
+    return there.value.type === 'scalar' && there.value.style === 'empty'
+      ? setValue(doc.parsed, there.value, value)
+      : undefined;
   const after = keyBefore(doc, map, key);
   const comment = map.style === 'block' ? commentOf(fact!.field) : undefined;
-  return insertEntry(doc.parsed, map, key, value, { ...(after === undefined ? {} : { after }), ...(comment ? { comment } : {}) });
+  return insertEntry(doc.parsed, map, key, value, {
+    ...(after === undefined ? {} : { after }),
+    ...(comment ? { comment } : {}),
+  });
 }
 
 /** The stated key after which a key usually stands, by the order in which the fields are described. */
@@ -60,7 +74,8 @@ const longestComment = 72;
 
 /** Where such a fact is usually found, or what it is. */
 function commentOf({ printed, what }: Field): string {
-  const words = printed === undefined ? what : `Usually stated by ${printed.charAt(0).toLowerCase()}${printed.slice(1)}`;
+  const words =
+    printed === undefined ? what : `Usually stated by ${printed.charAt(0).toLowerCase()}${printed.slice(1)}`;
   const [first = ''] = words.split(/[.;](?:\s|$)/);
   return first.length <= longestComment ? first : `${first.slice(0, first.lastIndexOf(' ', longestComment))} …`;
 }
@@ -76,7 +91,10 @@ function asUnknownAsBefore(build: Build, before: Judgement, { doc, path }: Missi
   if (changed.parsed.problems.length > doc.parsed.problems.length) return false;
   if (doc.kind === 'part' && !isNoBetterKnown(judgeFile(doc).findings, judgeFile(changed).findings)) return false;
   const { findings } = judgeBuild(withDoc(build, doc, changed));
-  return isNoBetterKnown(before.findings, findings) && findings.some(({ missing }) => missing.some((lack) => lack.doc.name === doc.name && lack.path === path));
+  return (
+    isNoBetterKnown(before.findings, findings) &&
+    findings.some(({ missing }) => missing.some((lack) => lack.doc.name === doc.name && lack.path === path))
+  );
 }
 
 /** Whether the same is found, apart from more that is unknown. What is found may stand at the new key now. */

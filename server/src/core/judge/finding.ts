@@ -1,22 +1,26 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
 import { maskOf } from '../build/build';
 import type { Check } from '../checks/check';
-import type { FixIdea, Outcome, Place } from '../checks/kit';
+import type { FixIdea, Outcome, SourceLocation } from '../checks/kit';
 import { uniqueMissing, type Missing } from '../figures/figure';
-import { say, type Said } from '../figures/say';
+import { sentence, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
 import type { RoleName } from '../manifest/places';
 
 /** Why a finding is shown as accepted: the build’s own words. */
-export interface Accepted { readonly because: string; readonly until?: string; readonly by?: string }
+export interface Accepted {
+  readonly because: string;
+  readonly until?: string;
+  readonly by?: string;
+}
 
 export interface Finding {
   readonly id: string;
   readonly check: Check;
   readonly grade: Grade;
-  readonly place: Place;
-  readonly said: Said;
+  readonly place: SourceLocation;
+  readonly said: Sentence;
   /** For grade unknown: the facts that would decide it; empty where a range leaves it open. */
   readonly missing: readonly Missing[];
   /** What went into the answer; the working is printed from these and from the sentence’s figures. */
@@ -26,15 +30,22 @@ export interface Finding {
   readonly fixes?: () => Iterable<FixIdea | undefined>;
 }
 
-export interface Counts { readonly held: number; readonly broken: number; readonly unknown: number }
+export interface Counts {
+  readonly held: number;
+  readonly broken: number;
+  readonly unknown: number;
+}
 
 /** An outcome with its finding, if it is one. */
-export interface Taken { readonly outcome: Outcome; readonly finding: Finding | undefined }
+export interface Result {
+  readonly outcome: Outcome;
+  readonly finding: Finding | undefined;
+}
 
 /** What one check answered, what that comes to in this house, and which roles of the build it read. */
 export interface Answer {
   readonly check: Check;
-  readonly taken: readonly Taken[];
+  readonly taken: readonly Result[];
   readonly mask: number;
 }
 
@@ -50,7 +61,9 @@ export interface Judgement {
 /** Answers that stand whatever changes in these roles: of the text by itself, and of checks that read none of them. */
 export function answersApart(before: Judgement, changed: Iterable<RoleName>): readonly Answer[] {
   const mask = maskOf(changed);
-  return before.answers.filter(({ check, mask: read }) => check.on === 'file' || (check.on === 'build' && (read & mask) === 0));
+  return before.answers.filter(
+    ({ check, mask: read }) => check.on === 'file' || (check.on === 'build' && (read & mask) === 0),
+  );
 }
 
 /** The finding of an outcome; undefined when it holds. */
@@ -61,27 +74,38 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
   const caution = outcome.caution ?? check.caution;
   const isBroken = truth.is === false;
   return {
-    id: check.id, check, grade: isBroken ? grade : 'unknown', place, said, missing: truth.missing, uses: truth.uses,
-    caution: isBroken ? caution : undefined, fixes: isBroken ? outcome.fixes : undefined,
+    id: check.id,
+    check,
+    grade: isBroken ? grade : 'unknown',
+    place,
+    said,
+    missing: truth.missing,
+    uses: truth.uses,
+    caution: isBroken ? caution : undefined,
+    fixes: isBroken ? outcome.fixes : undefined,
   };
 }
 
 /** “Cannot be decided” with the facts by name, or the value at which a range turns. */
-function openWords(missing: readonly Missing[], breakEven: Said | undefined): Said {
-  if (missing.length === 0) return breakEven ?? say`Cannot be decided.`;
+function openWords(missing: readonly Missing[], breakEven: Sentence | undefined): Sentence {
+  if (missing.length === 0) return breakEven ?? sentence`Cannot be decided.`;
   const names = [...new Set(missing.map((lack) => lack.what))];
   const listed = names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' or ');
-  return say`Cannot be decided: no file states ${listed}.`;
+  return sentence`Cannot be decided: no file states ${listed}.`;
 }
 
 /** A line that a finding rests on, with what stands there. */
-export interface Related { readonly place: Place; readonly what: string }
+export interface Related {
+  readonly place: SourceLocation;
+  readonly what: string;
+}
 
 /** The lines that a finding rests on beside its own: what its figures and facts were read from. */
 export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
   const related = new Map<string, Related>();
-  const add = (doc: Place['doc'], span: Place['span'], path: string, what: string): void => {
-    if (doc !== place.doc || span.start !== place.span.start) related.set(`${doc.name}\n${span.start}`, { place: { doc, span, path }, what });
+  const add = (doc: SourceLocation['doc'], span: SourceLocation['span'], path: string, what: string): void => {
+    if (doc !== place.doc || span.start !== place.span.start)
+      related.set(`${doc.name}\n${span.start}`, { place: { doc, span, path }, what });
   };
   // The same figures enter many sums: each is looked at once.
   const seen = new Set<Used>();
@@ -114,9 +138,14 @@ const rank = Object.fromEntries(grades.map((grade, i) => [grade, i])) as Record<
 
 /** Worst first; within a grade by file, place and id, so that the order never depends on anything else. */
 export function inOrder(findings: readonly Finding[]): Finding[] {
-  return [...findings].sort((a, b) =>
-    rank[a.grade] - rank[b.grade] || compare(a.place.doc.name, b.place.doc.name) ||
-    a.place.span.start - b.place.span.start || compare(a.id, b.id) || compare(a.said.text, b.said.text));
+  return [...findings].sort(
+    (a, b) =>
+      rank[a.grade] - rank[b.grade] ||
+      compare(a.place.doc.name, b.place.doc.name) ||
+      a.place.span.start - b.place.span.start ||
+      compare(a.id, b.id) ||
+      compare(a.said.text, b.said.text),
+  );
 }
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

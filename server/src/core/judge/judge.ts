@@ -2,11 +2,11 @@
 import { Build } from '../build/build';
 import { inspect } from '../build/inspect';
 import { checks as allChecks } from '../checks/all';
-import type { Check, Found } from '../checks/check';
+import type { Check, FoundFinding } from '../checks/check';
 import type { Outcome } from '../checks/kit';
 import type { Doc } from '../parts/doc';
 import { acceptedFor } from './accept';
-import { findingOf, inOrder, type Answer, type Finding, type Judgement, type Taken } from './finding';
+import { findingOf, inOrder, type Answer, type Finding, type Judgement, type Result } from './finding';
 
 export interface JudgeOptions {
   readonly checks?: readonly Check[];
@@ -25,7 +25,11 @@ export function judgeBuild(build: Build, options: JudgeOptions = {}): Judgement 
 }
 
 /** The same, given up once `goOn` answers false: then without a judgement, but with the check that was asked last. */
-export function judgeWhile(build: Build, goOn: GoOn, options: JudgeOptions = {}): { readonly judgement?: Judgement; readonly last?: Check } {
+export function judgeWhile(
+  build: Build,
+  goOn: GoOn,
+  options: JudgeOptions = {},
+): { readonly judgement?: Judgement; readonly last?: Check } {
   const run = new Run(build.doc, build, options);
   if (!goOn(run.findings)) return {};
   const checks = options.checks ?? allChecks;
@@ -61,22 +65,26 @@ class Run {
   private readonly reads: { mask: number };
   /** The check that is asked, and what it told so far. */
   private asked!: Check;
-  private taken: Taken[] = [];
+  private taken: Result[] = [];
 
-  constructor(private readonly doc: Doc, private readonly build: Build | undefined, private readonly options: JudgeOptions) {
+  constructor(
+    private readonly doc: Doc,
+    private readonly build: Build | undefined,
+    private readonly options: JudgeOptions,
+  ) {
     this.reads = build?.reads ?? { mask: 0 };
     for (const answer of options.known ?? []) this.add(answer);
   }
 
   /** Asks a check: one of builds only where there is one, one of what is accepted with all that was found. */
-  ask(check: Check, found: readonly Found[] = []): void {
+  ask(check: Check, found: readonly FoundFinding[] = []): void {
     this.asked = check;
     this.taken = [];
     this.reads.mask = 0;
     try {
-      if (check.on === 'file') check.test(inspect(this.doc), this.tell);
-      else if (check.on === 'build') check.test(this.build!, this.tell);
-      else check.test(this.build!, found, this.tell);
+      if (check.on === 'file') check.test(inspect(this.doc), this.report);
+      else if (check.on === 'build') check.test(this.build!, this.report);
+      else check.test(this.build!, found, this.report);
       this.add({ check, taken: this.taken, mask: this.reads.mask });
     } catch (error) {
       if (this.options.throwOn) throw error;
@@ -88,7 +96,7 @@ class Run {
    * Takes an outcome in with its finding; leaves it out where the house has switched the check off. Sentences are made
    * as outcomes come, so that a fault in one is the check’s, and what it reads is in the mask.
    */
-  private readonly tell = (outcome: Outcome): void => {
+  private readonly report = (outcome: Outcome): void => {
     const check = this.asked;
     const own = outcome.grade ?? check.grade;
     const grade = this.build ? this.build.house.grade(check.id, own) : own;

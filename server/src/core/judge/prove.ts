@@ -1,6 +1,6 @@
 // Proves fixes: each is applied to a copy and judged again before anyone is offered it.
 import { Build, type Placed } from '../build/build';
-import { atLeastAsBad } from '../build/house';
+import { atLeastAsBad } from '../build/workspace-config';
 import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
 import { Doc } from '../parts/doc';
 import { applyEdits, editsOverlap, type Edit } from '../text';
@@ -23,7 +23,12 @@ export interface ProvenFix {
 const swapsOffered = 3;
 
 /** The proven fixes of a finding in a build, best first as the check gives them. */
-export function provenFixes(build: Build, before: Judgement, finding: Finding, candidates: Candidates = () => []): ProvenFix[] {
+export function provenFixes(
+  build: Build,
+  before: Judgement,
+  finding: Finding,
+  candidates: Candidates = () => [],
+): ProvenFix[] {
   const proven: ProvenFix[] = [];
   for (const idea of ideasOf(finding)) {
     if (idea.type === 'text') proven.push(...some(proveText(build, before, finding, idea)));
@@ -62,14 +67,26 @@ function proveText(build: Build, before: Judgement, finding: Finding, idea: Text
 /** The build as it would be with one of its files changed. */
 export function withDoc(build: Build, doc: Doc, changed: Doc): Build {
   if (doc === build.doc) return new Build(changed, build.find, build.house, build.today);
-  return new Build(build.doc, (name) => {
-    const found = build.find(name);
-    return found === doc ? changed : found;
-  }, build.house, build.today);
+  return new Build(
+    build.doc,
+    (name) => {
+      const found = build.find(name);
+      return found === doc ? changed : found;
+    },
+    build.house,
+    build.today,
+  );
 }
 
 /** A fix counts when its finding is gone, not merely undecided, and nothing as bad or worse has come. */
-function weigh(before: Judgement, after: Judgement, finding: Finding, title: string, doc: Doc, edits: readonly Edit[]): ProvenFix | undefined {
+function weigh(
+  before: Judgement,
+  after: Judgement,
+  finding: Finding,
+  title: string,
+  doc: Doc,
+  edits: readonly Edit[],
+): ProvenFix | undefined {
   if (stillThere(after, finding)) return undefined;
   const brings = newIn(after.findings, before.findings);
   if (bringsAsBad(brings, finding)) return undefined;
@@ -78,19 +95,31 @@ function weigh(before: Judgement, after: Judgement, finding: Finding, title: str
   return { title: title + cost, doc, edits, brings, clears: newIn(before.findings, after.findings) };
 }
 
-const bringsAsBad = (brings: readonly Finding[], finding: Finding): boolean => brings.some((brought) => atLeastAsBad(brought.grade, finding.grade));
+const bringsAsBad = (brings: readonly Finding[], finding: Finding): boolean =>
+  brings.some((brought) => atLeastAsBad(brought.grade, finding.grade));
 
 const stillThere = (after: Pick<Judgement, 'findings'>, finding: Finding): boolean =>
   after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path);
 
-/** Whether the finding’s own check is content with a candidate: most are sorted out by it before everything is judged again. */
+/**
+ * Whether the finding’s own check is content with a candidate: most are sorted out by it before everything is judged
+ * again.
+ */
 function contents(build: Build, finding: Finding, placed: Placed, candidate: Candidate): boolean {
   return !stillThere(judgeBuild(build.withPart(placed, candidate.name), { checks: [finding.check] }), finding);
 }
 
-function proveSwaps(build: Build, before: Judgement, finding: Finding, idea: SwapFix, candidates: readonly Candidate[]): ProvenFix[] {
+function proveSwaps(
+  build: Build,
+  before: Judgement,
+  finding: Finding,
+  idea: SwapFix,
+  candidates: readonly Candidate[],
+): ProvenFix[] {
   const current = idea.placed.used?.name;
-  const content = candidates.filter((candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate));
+  const content = candidates.filter(
+    (candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate),
+  );
   const mayBeProven: GoOn = (found) => !bringsAsBad(newIn(found, before.findings), finding);
   const ranked = [...trySwaps(build, before, idea.placed, content, mayBeProven)]
     .filter((swapped) => !stillThere(swapped.after, finding))
@@ -106,7 +135,11 @@ function proveSwaps(build: Build, before: Judgement, finding: Finding, idea: Swa
 
 /** Fewest and lightest new findings first, then most cleared, then by name. */
 export function bySwapWorth(a: Swapped, b: Swapped): number {
-  return weight(a.brings) - weight(b.brings) || weight(b.clears) - weight(a.clears) || (a.candidate.name < b.candidate.name ? -1 : 1);
+  return (
+    weight(a.brings) - weight(b.brings) ||
+    weight(b.clears) - weight(a.clears) ||
+    (a.candidate.name < b.candidate.name ? -1 : 1)
+  );
 }
 
 /** One finding of a grade outweighs any number of the next; counts are capped so that this stays exact. */

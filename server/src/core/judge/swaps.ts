@@ -7,10 +7,16 @@ import { answersApart, compareRows, countsByGrade, type Finding, type Judgement 
 import { checksBeside, judgeWhile, type GoOn } from './judge';
 
 /** A part of the folder that may stand in for another of its kind. */
-export interface Candidate { readonly name: string; readonly doc: Doc }
+export interface Candidate {
+  readonly name: string;
+  readonly doc: Doc;
+}
 export type Candidates = (kind: Kind) => readonly Candidate[];
 
-/** A candidate in its place, with what the whole build would then be. Answers and build are not kept: many are compared. */
+/**
+ * A candidate in its place, with what the whole build would then be. Answers and build are not kept: many are
+ * compared.
+ */
 export interface Swapped {
   readonly candidate: Candidate;
   readonly after: Omit<Judgement, 'answers'>;
@@ -19,10 +25,16 @@ export interface Swapped {
 }
 
 /**
- * Judges the build with each candidate in a place, one when it is asked for. Only the checks that look at that place run
- * again; a candidate is given up, and left out, once `goOn` answers false to what was found so far.
+ * Judges the build with each candidate in a place, one when it is asked for. Only the checks that look at that place
+ * run again; a candidate is given up, and left out, once `goOn` answers false to what was found so far.
  */
-export function* trySwaps(build: Build, before: Judgement, placed: Placed, candidates: Iterable<Candidate>, goOn: GoOn = () => true): Iterable<Swapped> {
+export function* trySwaps(
+  build: Build,
+  before: Judgement,
+  placed: Placed,
+  candidates: Iterable<Candidate>,
+  goOn: GoOn = () => true,
+): Iterable<Swapped> {
   const known = answersApart(before, [placed.role]);
   let checks = checksBeside(known);
   for (const candidate of candidates) {
@@ -30,20 +42,37 @@ export function* trySwaps(build: Build, before: Judgement, placed: Placed, candi
     const { judgement, last } = judgeWhile(changed, goOn, { known, checks });
     if (judgement) {
       const { findings, counts, failed } = judgement;
-      yield { candidate, after: { findings, counts, failed }, brings: newIn(findings, before.findings), clears: newIn(before.findings, findings) };
+      yield {
+        candidate,
+        after: { findings, counts, failed },
+        brings: newIn(findings, before.findings),
+        clears: newIn(before.findings, findings),
+      };
     }
     // What spoke against one candidate is likely to speak against the next.
-    checks = firstOf(checks, judgement ? new Set(judgement.findings.map(({ check }) => check)) : new Set(last && [last]));
+    checks = firstOf(
+      checks,
+      judgement ? new Set(judgement.findings.map(({ check }) => check)) : new Set(last && [last]),
+    );
   }
 }
 
-const firstOf = (checks: readonly Check[], first: ReadonlySet<Check>): Check[] => [...checks.filter((check) => first.has(check)), ...checks.filter((check) => !first.has(check))];
+const firstOf = (checks: readonly Check[], first: ReadonlySet<Check>): Check[] => [
+  ...checks.filter((check) => first.has(check)),
+  ...checks.filter((check) => !first.has(check)),
+];
 
 /**
- * The best candidates for a place: the build with fewest of the worst findings first, then by name. `candidates` come by
- * name; one that cannot be among the first `most` any more is not judged to its end.
+ * The best candidates for a place: the build with fewest of the worst findings first, then by name. `candidates` come
+ * by name; one that cannot be among the first `most` any more is not judged to its end.
  */
-export function bestSwaps(build: Build, before: Judgement, placed: Placed, candidates: readonly Candidate[], most: number): readonly Swapped[] {
+export function bestSwaps(
+  build: Build,
+  before: Judgement,
+  placed: Placed,
+  candidates: readonly Candidate[],
+  most: number,
+): readonly Swapped[] {
   const best: { readonly swapped: Swapped; readonly counts: readonly number[] }[] = [];
   // Counts only grow, and of two alike the one with the later name loses.
   const mayBeBest: GoOn = (found) => best.length < most || compareRows(openCounts(found), best.at(-1)!.counts) < 0;
@@ -57,7 +86,8 @@ export function bestSwaps(build: Build, before: Judgement, placed: Placed, candi
 }
 
 /** What the build accepts does not count against a part. */
-const openCounts = (findings: readonly Finding[]): readonly number[] => countsByGrade(findings.filter(({ accepted }) => !accepted));
+const openCounts = (findings: readonly Finding[]): readonly number[] =>
+  countsByGrade(findings.filter(({ accepted }) => !accepted));
 
 const keyOf = (finding: Finding): string => `${finding.id}\n${finding.place.path}\n${finding.grade}`;
 

@@ -5,9 +5,15 @@ import type { Span } from '../text';
 import type { Finding } from './finding';
 
 /** A missing fact with all findings that wait for it. */
-export interface Waiting { readonly lack: Missing; readonly findings: readonly Finding[] }
+export interface Waiting {
+  readonly lack: Missing;
+  readonly findings: readonly Finding[];
+}
 
-/** Findings by the facts they wait for, in the order in which the facts are first asked for; one that waits for several stands at each. */
+/**
+ * Findings by the facts they wait for, in the order in which the facts are first asked for; one that waits for
+ * several stands at each.
+ */
 export function waiting(findings: readonly Finding[]): Waiting[] {
   const byFact = new Map<string, { lack: Missing; findings: Finding[] }>();
   for (const finding of findings) {
@@ -24,7 +30,10 @@ export function waiting(findings: readonly Finding[]): Waiting[] {
 /** What a missing fact is known by; also an order that depends on files and places alone. */
 export const factKey = ({ doc, path }: Missing): string => `${doc.name}\n${path}`;
 
-/** Where a missing fact would be written: the value that does not tell it, or the map nearest to it; undefined where its file has none. */
+/**
+ * Where a missing fact would be written: the value that does not tell it, or the map nearest to it; undefined where
+ * its file has none.
+ */
 export function spanOfMissing({ fact }: Missing): Span | undefined {
   let gap: Gap | undefined = fact?.gap;
   while (gap && !gap.map) gap = gap.parent;

@@ -5,136 +5,285 @@ import { acceptance, handOver } from './acceptance';
 import { steps } from './steps';
 import { choice, count, date, flag, form, group, list, named, power, quantity, text, version } from '../parts/field';
 
-export const place = group({
-  ambient: quantity('temperature', '°C', 'Air temperature of the room at its worst hour.', '31 °C'),
-  inlet: quantity('temperature', '°C', 'Air temperature at the case’s inlet, where it is not the room’s.', '35 °C'),
-  humidity: quantity('percent', '%', 'Relative humidity at the bench.', '40 %'),
-  altitude: quantity('length', 'm', 'Height above the sea.', '40 m'),
-  floor: choice(['carpet', 'vinyl', 'wood', 'concrete', 'dissipative mat'], 'What the bench’s floor is made of.', { example: 'vinyl' }),
-  'brought-from': quantity('temperature', '°C', 'Temperature of the place the parts come from.', '5 °C'),
-  'warm-up': quantity('time', 'h', 'How long the parts lie in the room before they are unpacked.', '4 h'),
-  mains: group({
-    voltage: quantity('voltage', 'V', 'Mains voltage.', '230 V'),
-    circuit: quantity('current', 'A', 'Rating of the circuit’s breaker.', '10 A'),
-    'shared-load': power('What else runs on the circuit.', '900 W'),
-    'allowed-load': power('Load on the circuit that whoever looks after the installation allows.', '1800 W'),
-    rule: choice(['80 percent continuous', 'full rating', 'electrician says'], 'The rule of the site for continuous load.', { example: 'full rating' }),
-    'price-per-kwh': quantity('money', 'EUR', 'Price of one kilowatt-hour.', '0.31 EUR'),
-    'hours-per-day': quantity('time', 'h', 'Hours a day at full load.', '8 h'),
-    strips: count('Socket strips between the wall and the machine.', '1'),
-    earth: choice(['connected', 'lifted', 'none'], 'Whether the earth contact is connected.'),
-    steadiness: choice(['steady', 'drops out', 'generator'], 'How steady it is.'),
-    backup: group({
-      energy: quantity('energy', 'Wh', 'Energy of its battery.', '216 Wh'),
-      rating: power('Power it delivers.', '600 W'),
-      efficiency: quantity('percent', '%', 'Share of the energy that comes out.', '85 %'),
-      wave: choice(['sine', 'stepped'], 'Shape of its voltage on battery.'),
-    }, 'A UPS between the mains and the machine.', '{ energy: 216 Wh, rating: 600 W }'),
-  }, 'The mains it will stand on.', '{ voltage: 230 V, circuit: 10 A, shared-load: 900 W }'),
-}, 'Where it will stand, at its worst hour.', '{ ambient: 31 °C, humidity: 22 % }');
+export const place = group(
+  {
+    ambient: quantity('temperature', '°C', 'Air temperature of the room at its worst hour.', '31 °C'),
+    inlet: quantity('temperature', '°C', 'Air temperature at the case’s inlet, where it is not the room’s.', '35 °C'),
+    humidity: quantity('percent', '%', 'Relative humidity at the bench.', '40 %'),
+    altitude: quantity('length', 'm', 'Height above the sea.', '40 m'),
+    floor: choice(['carpet', 'vinyl', 'wood', 'concrete', 'dissipative mat'], 'What the bench’s floor is made of.', {
+      example: 'vinyl',
+    }),
+    'brought-from': quantity('temperature', '°C', 'Temperature of the place the parts come from.', '5 °C'),
+    'warm-up': quantity('time', 'h', 'How long the parts lie in the room before they are unpacked.', '4 h'),
+    mains: group(
+      {
+        voltage: quantity('voltage', 'V', 'Mains voltage.', '230 V'),
+        circuit: quantity('current', 'A', 'Rating of the circuit’s breaker.', '10 A'),
+        'shared-load': power('What else runs on the circuit.', '900 W'),
+        'allowed-load': power('Load on the circuit that whoever looks after the installation allows.', '1800 W'),
+        rule: choice(
+          ['80 percent continuous', 'full rating', 'electrician says'],
+          'The rule of the site for continuous load.',
+          { example: 'full rating' },
+        ),
+        'price-per-kwh': quantity('money', 'EUR', 'Price of one kilowatt-hour.', '0.31 EUR'),
+        'hours-per-day': quantity('time', 'h', 'Hours a day at full load.', '8 h'),
+        strips: count('Socket strips between the wall and the machine.', '1'),
+        earth: choice(['connected', 'lifted', 'none'], 'Whether the earth contact is connected.'),
+        steadiness: choice(['steady', 'drops out', 'generator'], 'How steady it is.'),
+        backup: group(
+          {
+            energy: quantity('energy', 'Wh', 'Energy of its battery.', '216 Wh'),
+            rating: power('Power it delivers.', '600 W'),
+            efficiency: quantity('percent', '%', 'Share of the energy that comes out.', '85 %'),
+            wave: choice(['sine', 'stepped'], 'Shape of its voltage on battery.'),
+          },
+          'A UPS between the mains and the machine.',
+          '{ energy: 216 Wh, rating: 600 W }',
+        ),
+      },
+      'The mains it will stand on.',
+      '{ voltage: 230 V, circuit: 10 A, shared-load: 900 W }',
+    ),
+  },
+  'Where it will stand, at its worst hour.',
+  '{ ambient: 31 °C, humidity: 22 % }',
+);
 
-const drivePromise = group({
-  read: quantity('data-rate', 'GB/s', 'Sequential reading.', '5 GB/s'),
-  write: quantity('data-rate', 'GB/s', 'Sequential writing.', '4 GB/s'),
-  capacity: quantity('data-size', 'TB', 'Room for data.', '2 TB'),
-  'written-per-day': quantity('data-size', 'GB', 'Data written a day.', '400 GB'),
-  years: count('Years it must last.', '5', { least: 1 }),
-}, 'What one drive must achieve.', '{ read: 5 GB/s, capacity: 2 TB }');
+const drivePromise = group(
+  {
+    read: quantity('data-rate', 'GB/s', 'Sequential reading.', '5 GB/s'),
+    write: quantity('data-rate', 'GB/s', 'Sequential writing.', '4 GB/s'),
+    capacity: quantity('data-size', 'TB', 'Room for data.', '2 TB'),
+    'written-per-day': quantity('data-size', 'GB', 'Data written a day.', '400 GB'),
+    years: count('Years it must last.', '5', { least: 1 }),
+  },
+  'What one drive must achieve.',
+  '{ read: 5 GB/s, capacity: 2 TB }',
+);
 
-export const expect = group({
-  drives: named(drivePromise, 'Promises for drives, by the name given in `parts.drives`.', '{ scratch: { read: 5 GB/s } }'),
-  arrays: named(group({
-    drives: list(text('Name of a drive.', 'archive'), 'The drives it is made of.', '[archive]'),
-    kind: choice(ARRAY_KINDS, 'How they are joined.', { example: 'mirror' }),
-    capacity: quantity('data-size', 'TB', 'Room for data.', '12 TB'),
-    'survives': count('How many drives may fail.', '1'),
-  }, 'One array.'), 'Arrays of drives.', '{ vault: { kind: mirror, capacity: 12 TB } }'),
-  memory: group({
-    capacity: quantity('data-size', 'GB', 'Memory in all.', '64 GB'),
-    bandwidth: quantity('data-rate', 'GB/s', 'Bandwidth over all channels.', '80 GB/s'),
-    speed: quantity('transfer-rate', 'MT/s', 'Speed it runs at.', '6000 MT/s'),
-    ecc: flag('Whether memory errors must be corrected.'),
-  }, 'What the memory must achieve.', '{ capacity: 64 GB }'),
-  displays: list(group({
-    mode: form('a mode', parseMode, 'Width, height and refresh rate.', '3840x2160 @ 120 Hz'),
-    depth: form('bits a colour', (t) => (/^(6|8|10|12|16) bit$/.test(t) ? Number(t.split(' ')[0]) : undefined), 'Bits a colour.', '10 bit', { usual: ['8 bit', '10 bit', '12 bit'] }),
-    port: text('The output that carries it.', 'DP_1'),
-    blanking: choice(['CVT-RB2', 'CVT-RB1', 'CVT'], 'The timing the display runs the mode with: reduced blanking of the second or first version, or full.'),
-    compression: flag('Whether a compressed picture (DSC) is accepted; without it the promise is of an uncompressed one.'),
-  }, 'One display mode.'), 'Display modes that must be reached.', '[{ mode: 3840x2160 @ 60 Hz, depth: 8 bit, port: DP_1 }]'),
-  power: group({ wall: power('Most power from the wall under full load.', '450 W') }, 'Power from the wall.', '{ wall: 450 W }'),
-  heat: power('Most heat given to the room.', '400 W'),
-  temperature: group({
-    processor: quantity('temperature', '°C', 'Hottest the processor may get.', '85 °C'),
-    rise: quantity('temperature-difference', 'K', 'How much warmer the air in the case may get than at the inlet.', '12 K'),
-  }, 'Temperatures that must be kept.', '{ processor: 85 °C }'),
-  noise: group({
-    level: quantity('sound-level', 'dBA', 'Loudest sound pressure level under load.', '32 dBA'),
-    'sound-power': quantity('sound-power', 'bel', 'Declared sound power.', '4.1 bel'),
-    at: quantity('length', 'm', 'At this distance.', '1 m'),
-  }, 'How quiet it must be.', '{ level: 32 dBA, at: 1 m }'),
-  'on-battery': quantity('time', 'min', 'How long it must run on its UPS.', '10 min'),
-  'running-cost': quantity('money', 'EUR', 'Most that a year’s power may cost.', '180 EUR'),
-  cost: quantity('money', 'EUR', 'Most that the parts may cost.', '2400 EUR'),
-}, 'Promises that the parts must keep.', '{ memory: { capacity: 64 GB }, cost: 2400 EUR }');
+export const expect = group(
+  {
+    drives: named(
+      drivePromise,
+      'Promises for drives, by the name given in `parts.drives`.',
+      '{ scratch: { read: 5 GB/s } }',
+    ),
+    arrays: named(
+      group(
+        {
+          drives: list(text('Name of a drive.', 'archive'), 'The drives it is made of.', '[archive]'),
+          kind: choice(ARRAY_KINDS, 'How they are joined.', { example: 'mirror' }),
+          capacity: quantity('data-size', 'TB', 'Room for data.', '12 TB'),
+          survives: count('How many drives may fail.', '1'),
+        },
+        'One array.',
+      ),
+      'Arrays of drives.',
+      '{ vault: { kind: mirror, capacity: 12 TB } }',
+    ),
+    memory: group(
+      {
+        capacity: quantity('data-size', 'GB', 'Memory in all.', '64 GB'),
+        bandwidth: quantity('data-rate', 'GB/s', 'Bandwidth over all channels.', '80 GB/s'),
+        speed: quantity('transfer-rate', 'MT/s', 'Speed it runs at.', '6000 MT/s'),
+        ecc: flag('Whether memory errors must be corrected.'),
+      },
+      'What the memory must achieve.',
+      '{ capacity: 64 GB }',
+    ),
+    displays: list(
+      group(
+        {
+          mode: form('a mode', parseMode, 'Width, height and refresh rate.', '3840x2160 @ 120 Hz'),
+          depth: form(
+            'bits a colour',
+            (t) => (/^(6|8|10|12|16) bit$/.test(t) ? Number(t.split(' ')[0]) : undefined),
+            'Bits a colour.',
+            '10 bit',
+            { usual: ['8 bit', '10 bit', '12 bit'] },
+          ),
+          port: text('The output that carries it.', 'DP_1'),
+          blanking: choice(
+            ['CVT-RB2', 'CVT-RB1', 'CVT'],
+            'The timing the display runs the mode with: reduced blanking of the second or first version, or full.',
+          ),
+          compression: flag(
+            'Whether a compressed picture (DSC) is accepted; without it the promise is of an uncompressed one.',
+          ),
+        },
+        'One display mode.',
+      ),
+      'Display modes that must be reached.',
+      '[{ mode: 3840x2160 @ 60 Hz, depth: 8 bit, port: DP_1 }]',
+    ),
+    power: group(
+      { wall: power('Most power from the wall under full load.', '450 W') },
+      'Power from the wall.',
+      '{ wall: 450 W }',
+    ),
+    heat: power('Most heat given to the room.', '400 W'),
+    temperature: group(
+      {
+        processor: quantity('temperature', '°C', 'Hottest the processor may get.', '85 °C'),
+        rise: quantity(
+          'temperature-difference',
+          'K',
+          'How much warmer the air in the case may get than at the inlet.',
+          '12 K',
+        ),
+      },
+      'Temperatures that must be kept.',
+      '{ processor: 85 °C }',
+    ),
+    noise: group(
+      {
+        level: quantity('sound-level', 'dBA', 'Loudest sound pressure level under load.', '32 dBA'),
+        'sound-power': quantity('sound-power', 'bel', 'Declared sound power.', '4.1 bel'),
+        at: quantity('length', 'm', 'At this distance.', '1 m'),
+      },
+      'How quiet it must be.',
+      '{ level: 32 dBA, at: 1 m }',
+    ),
+    'on-battery': quantity('time', 'min', 'How long it must run on its UPS.', '10 min'),
+    'running-cost': quantity('money', 'EUR', 'Most that a year’s power may cost.', '180 EUR'),
+    cost: quantity('money', 'EUR', 'Most that the parts may cost.', '2400 EUR'),
+  },
+  'Promises that the parts must keep.',
+  '{ memory: { capacity: 64 GB }, cost: 2400 EUR }',
+);
 
 export const updateRoutes = ['stick without processor', 'older processor', 'service', 'with this processor'] as const;
 
-const surfaces = ['wood', 'cardboard', 'dissipative mat', 'bare metal', 'antistatic bag', 'carpet', 'glass', 'plastic'] as const;
+const surfaces = [
+  'wood',
+  'cardboard',
+  'dissipative mat',
+  'bare metal',
+  'antistatic bag',
+  'carpet',
+  'glass',
+  'plastic',
+] as const;
 
-export const bench = group({
-  surface: choice(surfaces, 'What the board lies on.'),
-  'bench-start-on': choice(surfaces, 'What the board lies on while it starts on the bench, where that is another thing.'),
-  mat: group({
-    resistance: quantity('resistance', 'MΩ', 'Resistance of a dissipative mat to its earthing point.', '10 MΩ'),
-    earthed: flag('Whether it is bonded to the same point as the strap.'),
-  }, 'The dissipative mat.', '{ resistance: 10 MΩ, earthed: true }'),
-  bags: choice(['opened part by part', 'opened all at the start'], 'When parts leave their bags.'),
-  'held-by': choice(['edges', 'contacts', 'heat sink'], 'How boards and cards are held.'),
-  'dust-removal': choice(['none', 'soft brush', 'canned air', 'vacuum cleaner'], 'How dust is taken off.', { example: 'canned air' }),
-  'residual-discharge': flag('Whether the power button is pressed once after unplugging.'),
-  'stress-cool-down': choice(['left to cool', 'worked on at once'], 'What is done after a stress test before hands go in.'),
-  strap: group({
-    worn: flag('Whether a strap is worn at all.'),
-    kind: choice(['corded', 'cordless'], 'With or without a cord.'),
-    'series-resistance': quantity('resistance', 'MΩ', 'Resistance in its cord.', '1 MΩ'),
-    'clipped-to': choice(['bare chassis', 'painted chassis', 'supply case', 'earth bonding plug', 'nothing'], 'What its clip holds on to.'),
-  }, 'The wrist strap.', '{ series-resistance: 1 MΩ, clipped-to: bare chassis }'),
-  'equalise-by': choice(['strap', 'touching bare chassis', 'nothing'], 'How person, chassis and part are brought to one potential.'),
-  'power-cord': choice(['unplugged', 'plugged, switch off', 'plugged, switch on'], 'The supply’s power cord while hands are inside.'),
-  'supply-cover': choice(['closed', 'opened'], 'Whether the supply’s own housing stays closed.'),
-  'glass-panel': choice(['taken off first', 'left on'], 'What is done with a glass side panel before the work; taken off, it lies flat on cloth.'),
-  'firmware-update': group({
-    to: version('The version to install.', '"1.20"'),
-    by: choice(updateRoutes, 'How.'),
-    stick: group({
-      filesystem: choice(['FAT32', 'exFAT', 'NTFS', 'ext4'], 'Its file system.'),
-      port: text('The USB port it goes into.', 'FLASH'),
-      'file-name': text('Name of the file on it.', 'B7FORGE.CAP'),
-    }, 'The stick.', '{ filesystem: FAT32, port: FLASH, file-name: B7FORGE.CAP }'),
-    cables: list(text('A power connector.', '24-pin'), 'Power connectors that are in during the update.', '[24-pin, EPS 8-pin]'),
-    'older-processor': group({
-      family: text('Its family.', 'Calder C6'),
-      model: text('Its model.', 'C6 320'),
-      graphics: flag('Whether it drives a display.'),
-    }, 'A listed older processor on hand.', '{ family: Calder C6, graphics: true }'),
-    'memory-profile': choice(['standard', 'raised'], 'How the memory is set during the update: at its standard speed, or raised by a profile.'),
-  }, 'A firmware update before first use.', '{ to: "1.20", by: stick without processor }'),
-}, 'How it will be put together.', '{ surface: wood, power-cord: unplugged }');
+export const bench = group(
+  {
+    surface: choice(surfaces, 'What the board lies on.'),
+    'bench-start-on': choice(
+      surfaces,
+      'What the board lies on while it starts on the bench, where that is another thing.',
+    ),
+    mat: group(
+      {
+        resistance: quantity('resistance', 'MΩ', 'Resistance of a dissipative mat to its earthing point.', '10 MΩ'),
+        earthed: flag('Whether it is bonded to the same point as the strap.'),
+      },
+      'The dissipative mat.',
+      '{ resistance: 10 MΩ, earthed: true }',
+    ),
+    bags: choice(['opened part by part', 'opened all at the start'], 'When parts leave their bags.'),
+    'held-by': choice(['edges', 'contacts', 'heat sink'], 'How boards and cards are held.'),
+    'dust-removal': choice(['none', 'soft brush', 'canned air', 'vacuum cleaner'], 'How dust is taken off.', {
+      example: 'canned air',
+    }),
+    'residual-discharge': flag('Whether the power button is pressed once after unplugging.'),
+    'stress-cool-down': choice(
+      ['left to cool', 'worked on at once'],
+      'What is done after a stress test before hands go in.',
+    ),
+    strap: group(
+      {
+        worn: flag('Whether a strap is worn at all.'),
+        kind: choice(['corded', 'cordless'], 'With or without a cord.'),
+        'series-resistance': quantity('resistance', 'MΩ', 'Resistance in its cord.', '1 MΩ'),
+        'clipped-to': choice(
+          ['bare chassis', 'painted chassis', 'supply case', 'earth bonding plug', 'nothing'],
+          'What its clip holds on to.',
+        ),
+      },
+      'The wrist strap.',
+      '{ series-resistance: 1 MΩ, clipped-to: bare chassis }',
+    ),
+    'equalise-by': choice(
+      ['strap', 'touching bare chassis', 'nothing'],
+      'How person, chassis and part are brought to one potential.',
+    ),
+    'power-cord': choice(
+      ['unplugged', 'plugged, switch off', 'plugged, switch on'],
+      'The supply’s power cord while hands are inside.',
+    ),
+    'supply-cover': choice(['closed', 'opened'], 'Whether the supply’s own housing stays closed.'),
+    'glass-panel': choice(
+      ['taken off first', 'left on'],
+      'What is done with a glass side panel before the work; taken off, it lies flat on cloth.',
+    ),
+    'firmware-update': group(
+      {
+        to: version('The version to install.', '"1.20"'),
+        by: choice(updateRoutes, 'How.'),
+        stick: group(
+          {
+            filesystem: choice(['FAT32', 'exFAT', 'NTFS', 'ext4'], 'Its file system.'),
+            port: text('The USB port it goes into.', 'FLASH'),
+            'file-name': text('Name of the file on it.', 'B7FORGE.CAP'),
+          },
+          'The stick.',
+          '{ filesystem: FAT32, port: FLASH, file-name: B7FORGE.CAP }',
+        ),
+        cables: list(
+          text('A power connector.', '24-pin'),
+          'Power connectors that are in during the update.',
+          '[24-pin, EPS 8-pin]',
+        ),
+        'older-processor': group(
+          {
+            family: text('Its family.', 'Calder C6'),
+            model: text('Its model.', 'C6 320'),
+            graphics: flag('Whether it drives a display.'),
+          },
+          'A listed older processor on hand.',
+          '{ family: Calder C6, graphics: true }',
+        ),
+        'memory-profile': choice(
+          ['standard', 'raised'],
+          'How the memory is set during the update: at its standard speed, or raised by a profile.',
+        ),
+      },
+      'A firmware update before first use.',
+      '{ to: "1.20", by: stick without processor }',
+    ),
+  },
+  'How it will be put together.',
+  '{ surface: wood, power-cord: unplugged }',
+);
 
-export const accept = list(group({
-  finding: text('The check’s id.', 'supply-headroom-thin'),
-  at: text('The place it is accepted for, as the finding names it.', 'parts.supply'),
-  because: text('Why it is accepted.', 'The desk never loads card and processor flat out together.'),
-  until: date('The day from which it is to be looked at again.', '2027-06-30'),
-  by: text('Who accepts it; needed for harm.', 'station workshop'),
-}, 'One accepted finding.'), 'Findings that someone has weighed and will live with.', '[]');
+export const accept = list(
+  group(
+    {
+      finding: text('The check’s id.', 'supply-headroom-thin'),
+      at: text('The place it is accepted for, as the finding names it.', 'parts.supply'),
+      because: text('Why it is accepted.', 'The desk never loads card and processor flat out together.'),
+      until: date('The day from which it is to be looked at again.', '2027-06-30'),
+      by: text('Who accepts it; needed for harm.', 'station workshop'),
+    },
+    'One accepted finding.',
+  ),
+  'Findings that someone has weighed and will live with.',
+  '[]',
+);
 
 export const buildFile = {
   format: count('Version of this format.', '1', { least: 1 }),
   build: text('What the build is called.', 'Survey desk'),
   purpose: text('What it is for.', 'Stitch drone photographs of the estuary.'),
-  place, expect, bench, steps, acceptance, 'hand-over': handOver, accept,
+  place,
+  expect,
+  bench,
+  steps,
+  acceptance,
+  'hand-over': handOver,
+  accept,
 } as const;
 
 export const formatVersion = 1;

@@ -5,11 +5,26 @@ export const grades = ['harm', 'stop', 'shortfall', 'note', 'unknown'] as const;
 export type Grade = (typeof grades)[number];
 
 export const margins = {
-  'supply-headroom': quantity('percent', '%', 'Share of the supply’s rating to leave free under sustained load.', '20 %'),
-  'processor-temperature': quantity('temperature-difference', 'K', 'How far below its limit the processor is to stay.', '5 K'),
+  'supply-headroom': quantity(
+    'percent',
+    '%',
+    'Share of the supply’s rating to leave free under sustained load.',
+    '20 %',
+  ),
+  'processor-temperature': quantity(
+    'temperature-difference',
+    'K',
+    'How far below its limit the processor is to stay.',
+    '5 K',
+  ),
   'room-rise': quantity('temperature-difference', 'K', 'How much warmer the air may get inside the case.', '15 K'),
-  'clearance': quantity('length', 'mm', 'Room to leave between parts.', '2 mm'),
-  'hanging-card': quantity('mass', 'g', 'Mass of a card 300 mm long that may hang in its slot without support; of a longer card, less in proportion.', '1000 g'),
+  clearance: quantity('length', 'mm', 'Room to leave between parts.', '2 mm'),
+  'hanging-card': quantity(
+    'mass',
+    'g',
+    'Mass of a card 300 mm long that may hang in its slot without support; of a longer card, less in proportion.',
+    '1000 g',
+  ),
   'fact-age': quantity('time', 'day', 'Age at which a board’s support list is to be read again.', '365 d'),
   'price-age': quantity('time', 'day', 'Age at which a price is to be read again.', '90 d'),
 } as const;
@@ -18,6 +33,10 @@ export const houseFile = {
   format: count('Version of this format.', '1', { least: 1 }),
   parts: list(text('A folder.', 'parts'), 'Folders that hold part files, in order of precedence.', '[parts]'),
   margins: group(margins, 'Margins of the house.', '{ supply-headroom: 20 % }'),
-  grades: named(choice([...grades, 'off'], 'The grade it gets in this house.', { example: 'note' }), 'Other grades for single checks.', '{ price-old: off }'),
+  grades: named(
+    choice([...grades, 'off'], 'The grade it gets in this house.', { example: 'note' }),
+    'Other grades for single checks.',
+    '{ price-old: off }',
+  ),
   currency: text('The currency of the house.', 'EUR'),
 } as const;

@@ -23,82 +23,233 @@ export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
 export const memoryTypes = ['DDR3', 'DDR4', 'DDR5'] as const;
 export const memoryShapes = ['DIMM', 'SO-DIMM', 'CAMM2'] as const;
 export const memoryClasses = ['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM'] as const;
-export const headerKinds = ['fan', 'pump', 'front panel', 'front USB 2.0', 'front USB 3', 'front USB-C', 'front audio'] as const;
+export const headerKinds = [
+  'fan',
+  'pump',
+  'front panel',
+  'front USB 2.0',
+  'front USB 3',
+  'front USB-C',
+  'front audio',
+] as const;
 
-const slot = group({
-  kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
-  length: choice(slotLengths, 'Mechanical length of a PCIe slot.', { example: 'x16', ...inTable }),
-  'open-ended': flag('Whether a longer card edge may stand out at the back.', inDrawing),
-  lanes: count('Electrical lanes of a PCIe slot.', '16', inTable),
-  generation: count('PCIe generation it runs at most.', '5', { least: 1, ...inTable }),
-  from: choice(['processor', 'chipset'], 'Where its lanes come from.', inDiagram),
-  position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', { least: 1, ...inDrawing }),
-  key: choice(m2Keys, 'Notch of an M.2 socket.', { example: 'M', ...onM2Page }),
-  sizes: list(form('an M.2 size', parseM2Size, 'Width and length of a module in mm, written together.', '2280'), 'Module sizes it has posts for.', '[2260, 2280]', onM2Page),
-  carries: list(link('One bus with its generation and lanes.', 'PCIe 4 x4'), 'The buses an M.2 socket really carries: its shape says nothing of that.', '[PCIe 4 x4, SATA]', onM2Page),
-  'component-room': length('Room for components under the module or under the board’s heat sink.', '1.5 mm'),
-  fixing: choice(['screw and post', 'latch', 'none'], 'What the board brings to hold the module down.', { printed: 'The handbook’s steps for fitting an M.2 module.' }),
-  under: list(text('`cooler`, or a slot.', 'PCIE_1'), 'What lies over this slot once it is fitted: `cooler`, or the card in a slot; [] for nothing.', '[PCIE_1]', inDrawing),
-  'takes-from': list(text('A port or slot.', 'SATA_5'), 'Ports and slots that are switched off while this one is filled; [] for none.', '[SATA_5, SATA_6]', onSharing),
-  'halves': list(text('A slot.', 'PCIE_1'), 'Slots that lose half their lanes while this one is filled; [] for none.', '[PCIE_1]', onSharing),
-}, 'One slot, under the name printed on the board.');
+const slot = group(
+  {
+    kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
+    length: choice(slotLengths, 'Mechanical length of a PCIe slot.', { example: 'x16', ...inTable }),
+    'open-ended': flag('Whether a longer card edge may stand out at the back.', inDrawing),
+    lanes: count('Electrical lanes of a PCIe slot.', '16', inTable),
+    generation: count('PCIe generation it runs at most.', '5', { least: 1, ...inTable }),
+    from: choice(['processor', 'chipset'], 'Where its lanes come from.', inDiagram),
+    position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', {
+      least: 1,
+      ...inDrawing,
+    }),
+    key: choice(m2Keys, 'Notch of an M.2 socket.', { example: 'M', ...onM2Page }),
+    sizes: list(
+      form('an M.2 size', parseM2Size, 'Width and length of a module in mm, written together.', '2280'),
+      'Module sizes it has posts for.',
+      '[2260, 2280]',
+      onM2Page,
+    ),
+    carries: list(
+      link('One bus with its generation and lanes.', 'PCIe 4 x4'),
+      'The buses an M.2 socket really carries: its shape says nothing of that.',
+      '[PCIe 4 x4, SATA]',
+      onM2Page,
+    ),
+    'component-room': length('Room for components under the module or under the board’s heat sink.', '1.5 mm'),
+    fixing: choice(['screw and post', 'latch', 'none'], 'What the board brings to hold the module down.', {
+      printed: 'The handbook’s steps for fitting an M.2 module.',
+    }),
+    under: list(
+      text('`cooler`, or a slot.', 'PCIE_1'),
+      'What lies over this slot once it is fitted: `cooler`, or the card in a slot; [] for nothing.',
+      '[PCIE_1]',
+      inDrawing,
+    ),
+    'takes-from': list(
+      text('A port or slot.', 'SATA_5'),
+      'Ports and slots that are switched off while this one is filled; [] for none.',
+      '[SATA_5, SATA_6]',
+      onSharing,
+    ),
+    halves: list(
+      text('A slot.', 'PCIE_1'),
+      'Slots that lose half their lanes while this one is filled; [] for none.',
+      '[PCIE_1]',
+      onSharing,
+    ),
+  },
+  'One slot, under the name printed on the board.',
+);
 
 export const board = {
   ...common,
-  size: text('Name of the outline.', 'ATX', { usual: ['ATX', 'microATX', 'Mini-ITX', 'E-ATX', 'SSI-EEB'], ...inFormFactor }),
+  size: text('Name of the outline.', 'ATX', {
+    usual: ['ATX', 'microATX', 'Mini-ITX', 'E-ATX', 'SSI-EEB'],
+    ...inFormFactor,
+  }),
   width: length('Edge along the rear, past the I/O side and the expansion openings.', '305 mm', inFormFactor),
   depth: length('From the rear edge to the front edge.', '244 mm', inFormFactor),
-  holes: list(text('A hole of the pattern, by its letter.', 'C'), 'Its mounting holes by letter, where its size does not tell them.', '[A, C, F, G, H, J, K, L, M]', inDrawing),
+  holes: list(
+    text('A hole of the pattern, by its letter.', 'C'),
+    'Its mounting holes by letter, where its size does not tell them.',
+    '[A, C, F, G, H, J, K, L, M]',
+    inDrawing,
+  ),
   underside: length('How far pins and parts stand out below the board.', '3 mm'),
-  'shield-fitted': flag('Whether the I/O shield is fixed to the board.', { printed: 'The handbook’s page on the contents of the package.' }),
+  'shield-fitted': flag('Whether the I/O shield is fixed to the board.', {
+    printed: 'The handbook’s page on the contents of the package.',
+  }),
   socket: text('Processor socket.', 'LGA1851', { printed: 'The specification table.' }),
-  'processor-power': power('Most sustained processor power the board states for its converters.', '180 W', inSupportList),
-  'cooler-mass-limit': quantity('mass', 'g', 'Heaviest cooler the board bears standing up.', '1200 g', { printed: 'The handbook’s steps for fitting a cooler.' }),
+  'processor-power': power(
+    'Most sustained processor power the board states for its converters.',
+    '180 W',
+    inSupportList,
+  ),
+  'cooler-mass-limit': quantity('mass', 'g', 'Heaviest cooler the board bears standing up.', '1200 g', {
+    printed: 'The handbook’s steps for fitting a cooler.',
+  }),
   'socket-to-memory': length('From the socket’s centre to the nearest memory slot.', '55 mm', inMeasures),
   'socket-to-first-slot': length('From the socket’s centre to the first expansion slot.', '85 mm', inMeasures),
-  firmware: group({
-    arriving: version('The version it arrives with; belongs into a build.', '"1.08"', { printed: 'The box, or the label beside the 24-pin socket.' }),
-    versions: list(version('One version.', '"1.08"'), 'All versions, oldest first: the list is the order.', '["1.02", "1.08", "1.20"]', { printed: 'The maker’s list of firmware versions.' }),
-    'update-without-processor': flag('Whether a stick and a button update it with no processor fitted.', onUpdatePage),
-    'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH', onUpdatePage),
-    'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP', onUpdatePage),
-    'update-cables': list(text('A power connector.', '24-pin'), 'Power connectors that must be in for an update without processor.', '[24-pin, EPS 8-pin]', onUpdatePage),
-    'boots-from': list(choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.'), 'The buses its firmware starts from.', '[NVMe, SATA, USB]', { printed: 'The handbook’s page on boot settings.' }),
-  }, 'The board’s firmware.'),
-  processors: list(group({
-    family: text('A processor family.', 'Calder C7', inSupportList),
-    model: text('One model, where the list names models.', 'C7 840', inSupportList),
-    since: version('The first version that starts it.', '"1.20"', inSupportList),
-    until: version('The last version that starts it, where a later one withdraws it.', '"1.31"', inSupportList),
-  }, 'One line of the support list.'), 'The processors the board lists, each with its first version.', '[{ family: Calder C7, since: "1.20" }]', { printed: 'The maker’s processor support list.' }),
-  memory: group({
-    type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', ...inMemoryTable }),
-    shape: choice(memoryShapes, 'Shape of the slots.', inMemoryTable),
-    module: choice(memoryClasses, 'Class of module the slots take.', inMemoryTable),
-    ecc: flag('Whether error correction works on this board.', inMemoryTable),
-    slots: list(text('A slot.', 'A2'), 'The memory slots, from the processor outwards.', '[A1, A2, B1, B2]', onMemoryPage),
-    channels: named(list(text('A slot.', 'A1'), 'Slots of one channel.', '[A1, A2]'), 'Which slots share a channel.', '{ A: [A1, A2], B: [B1, B2] }', onMemoryPage),
-    'fill-first': list(text('A slot.', 'A2'), 'The slots to fill first.', '[A2, B2]', onMemoryPage),
-    'largest-module': quantity('data-size', 'GB', 'Largest module a slot takes.', '48 GB', inMemoryTable),
-    most: quantity('data-size', 'GB', 'Most memory in all.', '192 GB', inMemoryTable),
-    speeds: list(group({
-      modules: count('How many modules are fitted.', '2', { least: 1, ...onSpeeds }),
-      ranks: count('Ranks on each module.', '1', { least: 1, ...onSpeeds }),
-      'up-to': quantity('transfer-rate', 'MT/s', 'Fastest speed listed.', '7200 MT/s', onSpeeds),
-    }, 'One line of the speed table.'), 'The speed reached by how many modules of how many ranks.', '[{ modules: 2, ranks: 1, up-to: 7200 MT/s }]', onSpeeds),
-  }, 'What the board says of memory.'),
-  slots: named(slot, 'Expansion and M.2 slots by the name printed on the board.', '{ PCIE_1: { kind: PCIe, length: x16 } }', inDrawing),
-  'chipset-link': link('The link between chipset and processor, which everything behind the chipset shares.', 'PCIe 4 x8', inDiagram),
-  ports: named(group({ generation: count('SATA generation.', '3', { least: 1, printed: 'The handbook’s specification table, under storage.' }) }, 'One storage port.'), 'SATA ports by name.', '{ SATA_1: {}, SATA_2: {} }', inDrawing),
-  'display-outputs': named(group({
-    link: text('The link it drives.', 'HDMI 2.0', inTable),
-    compression: flag('Whether it can compress the picture on the link (DSC).', inTable),
-  }, 'One display output.'), 'Display outputs on the rear, fed by the processor’s graphics.', '{ HDMI: { link: HDMI 2.0 } }', inTable),
-  headers: named(group({
-    kind: choice(headerKinds, 'What plugs in.', onConnectors),
-    pins: count('Pins.', '4', onConnectors),
-    current: quantity('current', 'A', 'Current it supplies.', '1 A', { printed: 'The handbook’s page on fan connectors.' }),
-  }, 'One header.'), 'Headers by the name printed on the board.', '{ CPU_FAN: { kind: fan, pins: 4, current: 1 A } }', onConnectors),
-  'power-connectors': connectors('Power sockets on the board, by kind of connector.', { printed: 'The handbook’s page on power connectors.' }),
+  firmware: group(
+    {
+      arriving: version('The version it arrives with; belongs into a build.', '"1.08"', {
+        printed: 'The box, or the label beside the 24-pin socket.',
+      }),
+      versions: list(
+        version('One version.', '"1.08"'),
+        'All versions, oldest first: the list is the order.',
+        '["1.02", "1.08", "1.20"]',
+        { printed: 'The maker’s list of firmware versions.' },
+      ),
+      'update-without-processor': flag(
+        'Whether a stick and a button update it with no processor fitted.',
+        onUpdatePage,
+      ),
+      'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH', onUpdatePage),
+      'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP', onUpdatePage),
+      'update-cables': list(
+        text('A power connector.', '24-pin'),
+        'Power connectors that must be in for an update without processor.',
+        '[24-pin, EPS 8-pin]',
+        onUpdatePage,
+      ),
+      'boots-from': list(
+        choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.'),
+        'The buses its firmware starts from.',
+        '[NVMe, SATA, USB]',
+        { printed: 'The handbook’s page on boot settings.' },
+      ),
+    },
+    'The board’s firmware.',
+  ),
+  processors: list(
+    group(
+      {
+        family: text('A processor family.', 'Calder C7', inSupportList),
+        model: text('One model, where the list names models.', 'C7 840', inSupportList),
+        since: version('The first version that starts it.', '"1.20"', inSupportList),
+        until: version('The last version that starts it, where a later one withdraws it.', '"1.31"', inSupportList),
+      },
+      'One line of the support list.',
+    ),
+    'The processors the board lists, each with its first version.',
+    '[{ family: Calder C7, since: "1.20" }]',
+    { printed: 'The maker’s processor support list.' },
+  ),
+  memory: group(
+    {
+      type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', ...inMemoryTable }),
+      shape: choice(memoryShapes, 'Shape of the slots.', inMemoryTable),
+      module: choice(memoryClasses, 'Class of module the slots take.', inMemoryTable),
+      ecc: flag('Whether error correction works on this board.', inMemoryTable),
+      slots: list(
+        text('A slot.', 'A2'),
+        'The memory slots, from the processor outwards.',
+        '[A1, A2, B1, B2]',
+        onMemoryPage,
+      ),
+      channels: named(
+        list(text('A slot.', 'A1'), 'Slots of one channel.', '[A1, A2]'),
+        'Which slots share a channel.',
+        '{ A: [A1, A2], B: [B1, B2] }',
+        onMemoryPage,
+      ),
+      'fill-first': list(text('A slot.', 'A2'), 'The slots to fill first.', '[A2, B2]', onMemoryPage),
+      'largest-module': quantity('data-size', 'GB', 'Largest module a slot takes.', '48 GB', inMemoryTable),
+      most: quantity('data-size', 'GB', 'Most memory in all.', '192 GB', inMemoryTable),
+      speeds: list(
+        group(
+          {
+            modules: count('How many modules are fitted.', '2', { least: 1, ...onSpeeds }),
+            ranks: count('Ranks on each module.', '1', { least: 1, ...onSpeeds }),
+            'up-to': quantity('transfer-rate', 'MT/s', 'Fastest speed listed.', '7200 MT/s', onSpeeds),
+          },
+          'One line of the speed table.',
+        ),
+        'The speed reached by how many modules of how many ranks.',
+        '[{ modules: 2, ranks: 1, up-to: 7200 MT/s }]',
+        onSpeeds,
+      ),
+    },
+    'What the board says of memory.',
+  ),
+  slots: named(
+    slot,
+    'Expansion and M.2 slots by the name printed on the board.',
+    '{ PCIE_1: { kind: PCIe, length: x16 } }',
+    inDrawing,
+  ),
+  'chipset-link': link(
+    'The link between chipset and processor, which everything behind the chipset shares.',
+    'PCIe 4 x8',
+    inDiagram,
+  ),
+  ports: named(
+    group(
+      {
+        generation: count('SATA generation.', '3', {
+          least: 1,
+          printed: 'The handbook’s specification table, under storage.',
+        }),
+      },
+      'One storage port.',
+    ),
+    'SATA ports by name.',
+    '{ SATA_1: {}, SATA_2: {} }',
+    inDrawing,
+  ),
+  'display-outputs': named(
+    group(
+      {
+        link: text('The link it drives.', 'HDMI 2.0', inTable),
+        compression: flag('Whether it can compress the picture on the link (DSC).', inTable),
+      },
+      'One display output.',
+    ),
+    'Display outputs on the rear, fed by the processor’s graphics.',
+    '{ HDMI: { link: HDMI 2.0 } }',
+    inTable,
+  ),
+  headers: named(
+    group(
+      {
+        kind: choice(headerKinds, 'What plugs in.', onConnectors),
+        pins: count('Pins.', '4', onConnectors),
+        current: quantity('current', 'A', 'Current it supplies.', '1 A', {
+          printed: 'The handbook’s page on fan connectors.',
+        }),
+      },
+      'One header.',
+    ),
+    'Headers by the name printed on the board.',
+    '{ CPU_FAN: { kind: fan, pins: 4, current: 1 A } }',
+    onConnectors,
+  ),
+  'power-connectors': connectors('Power sockets on the board, by kind of connector.', {
+    printed: 'The handbook’s page on power connectors.',
+  }),
   draw: draw('What the board itself draws.'),
 } as const;

@@ -1,6 +1,9 @@
 // The spelling of what a box holds: a thing, then how many.
 
-export interface BoxItem { readonly thing: string; readonly count: number }
+export interface BoxItem {
+  readonly thing: string;
+  readonly count: number;
+}
 
 /** Reads `SATA data cable x2` or `I/O shield`; undefined for an empty text. Never throws. */
 export function parseBoxItem(text: string): BoxItem | undefined {

@@ -19,28 +19,62 @@ export const driveShapes = ['M.2', '2.5 in', '3.5 in', 'card'] as const;
 
 export const drive = {
   ...common,
-  bus: choice(driveBuses, 'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.', inInterface),
+  bus: choice(
+    driveBuses,
+    'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.',
+    inInterface,
+  ),
   link: link('The fastest link it can run.', 'PCIe 4 x4', inInterface),
   shape: choice(driveShapes, 'Its shape.', inFormFactor),
   size: form('an M.2 size', parseM2Size, 'Width and length of an M.2 module, written together.', '2280', inFormFactor),
   key: choice(m2Keys, 'Notch or notches of an M.2 module.', { example: 'M', ...inDimensions }),
-  thickness: length('Thickness of a 2.5 in drive, or height of the components and heat sink above an M.2 board.', '7 mm', inDimensions),
-  capacity: quantity('data-size', 'TB', 'Capacity as its maker counts it.', '2 TB', { printed: 'The label on the drive.' }),
+  thickness: length(
+    'Thickness of a 2.5 in drive, or height of the components and heat sink above an M.2 board.',
+    '7 mm',
+    inDimensions,
+  ),
+  capacity: quantity('data-size', 'TB', 'Capacity as its maker counts it.', '2 TB', {
+    printed: 'The label on the drive.',
+  }),
   read: quantity('data-rate', 'GB/s', 'Sequential reading rate stated.', '7 GB/s', inPerformance),
   write: quantity('data-rate', 'GB/s', 'Sequential writing rate stated.', '6.5 GB/s', inPerformance),
-  endurance: quantity('data-size', 'TB', 'Data that may be written over its warranty.', '1200 TB', { printed: 'The data sheet, as TBW or terabytes written.' }),
-  'needs-heat-sink': flag('Whether its maker asks for a heat sink.', { printed: 'The fitting instructions or the data sheet.' }),
+  endurance: quantity('data-size', 'TB', 'Data that may be written over its warranty.', '1200 TB', {
+    printed: 'The data sheet, as TBW or terabytes written.',
+  }),
+  'needs-heat-sink': flag('Whether its maker asks for a heat sink.', {
+    printed: 'The fitting instructions or the data sheet.',
+  }),
   hottest: quantity('temperature', '°C', 'Highest operating temperature stated.', '70 °C', inEnvironment),
   highest: quantity('length', 'm', 'Highest operating altitude stated.', '3000 m', inEnvironment),
-  'rise': quantity('temperature-difference', 'K', 'How much warmer than the air around it the drive gets at work.', '18 K'),
+  rise: quantity(
+    'temperature-difference',
+    'K',
+    'How much warmer than the air around it the drive gets at work.',
+    '18 K',
+  ),
   thread: choice(['M3', '6-32'], 'Thread of its fixing holes.', inDimensions),
   'screw-depth': length('Deepest that a screw may go.', '3 mm', inDimensions),
-  draw: group({
-    typical: power('Power drawn in ordinary use.', '5 W', inPower),
-    running: power('The most it draws while it reads or writes, once it has started.', '9 W', { printed: 'The data sheet, under operating or seek power.' }),
-    peak: power('The most it draws at all: for a hard disk, while it spins up.', '24 W', { printed: 'The data sheet, under start-up or peak power.' }),
-  }, 'What one drive draws.', '{ typical: 5 W, running: 9 W, peak: 24 W }', inPower),
-  level: quantity('sound-level', 'dBA', 'Sound pressure level at work; 0 dBA for a drive with no moving part.', '28 dBA', inAcoustics),
+  draw: group(
+    {
+      typical: power('Power drawn in ordinary use.', '5 W', inPower),
+      running: power('The most it draws while it reads or writes, once it has started.', '9 W', {
+        printed: 'The data sheet, under operating or seek power.',
+      }),
+      peak: power('The most it draws at all: for a hard disk, while it spins up.', '24 W', {
+        printed: 'The data sheet, under start-up or peak power.',
+      }),
+    },
+    'What one drive draws.',
+    '{ typical: 5 W, running: 9 W, peak: 24 W }',
+    inPower,
+  ),
+  level: quantity(
+    'sound-level',
+    'dBA',
+    'Sound pressure level at work; 0 dBA for a drive with no moving part.',
+    '28 dBA',
+    inAcoustics,
+  ),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
 } as const;
 
@@ -48,8 +82,17 @@ export const brackets = ['full height', 'low profile'] as const;
 
 export const card = {
   ...common,
-  edge: choice([...slotLengths, 'M.2'], 'Length of the card’s edge, or M.2 for a card that is a module.', { example: 'x16', ...inInterface }),
-  size: form('an M.2 size', parseM2Size, 'Width and length of a card that is an M.2 module, written together.', '2230', inFormFactor),
+  edge: choice([...slotLengths, 'M.2'], 'Length of the card’s edge, or M.2 for a card that is a module.', {
+    example: 'x16',
+    ...inInterface,
+  }),
+  size: form(
+    'an M.2 size',
+    parseM2Size,
+    'Width and length of a card that is an M.2 module, written together.',
+    '2230',
+    inFormFactor,
+  ),
   key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E', ...inFormFactor }),
   'drive-ports': count('SATA ports it brings for drives.', '4', { printed: 'The data sheet, under ports.' }),
   link: link('The fastest link it can run.', 'PCIe 4 x8', inInterface),
@@ -57,26 +100,60 @@ export const card = {
   height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),
   openings: count('Bracket openings it takes.', '2', { least: 1, ...inDimensions }),
   bracket: choice(brackets, 'Height of its bracket.', inDimensions),
-  power: group({
-    sustained: power('Power it draws for as long as it works.', '200 W', { printed: 'The data sheet, under board power.' }),
-    peaks,
-  }, 'What it draws.', '{ sustained: 200 W }', { printed: 'The data sheet, under board power.' }),
+  power: group(
+    {
+      sustained: power('Power it draws for as long as it works.', '200 W', {
+        printed: 'The data sheet, under board power.',
+      }),
+      peaks,
+    },
+    'What it draws.',
+    '{ sustained: 200 W }',
+    { printed: 'The data sheet, under board power.' },
+  ),
   connectors: connectors('Power connectors it wants, by kind.', { printed: 'The data sheet, under power connectors.' }),
-  'power-level': power('The power level it wants signalled by a 16-pin cable.', '450 W', { printed: 'The data sheet, under power connectors.' }),
-  'plug-room': length('Room needed past the card’s top edge for its power connector and the cable’s bend.', '35 mm', { printed: 'The mounting instructions, under clearance.' }),
-  outputs: named(group({ link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks, ...inOutputs }) }, 'One output.'), 'Display outputs.', '{ DP_1: { link: DisplayPort HBR3 } }', inOutputs),
+  'power-level': power('The power level it wants signalled by a 16-pin cable.', '450 W', {
+    printed: 'The data sheet, under power connectors.',
+  }),
+  'plug-room': length('Room needed past the card’s top edge for its power connector and the cable’s bend.', '35 mm', {
+    printed: 'The mounting instructions, under clearance.',
+  }),
+  outputs: named(
+    group(
+      { link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks, ...inOutputs }) },
+      'One output.',
+    ),
+    'Display outputs.',
+    '{ DP_1: { link: DisplayPort HBR3 } }',
+    inOutputs,
+  ),
   compression: flag('Whether it can compress the picture on the link (DSC).', inOutputs),
   level: quantity('sound-level', 'dBA', 'Sound pressure level under load.', '34 dBA', inAcoustics),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
-  'rate-needed': quantity('data-rate', 'GB/s', 'Data rate it needs to do its work.', '2.5 GB/s', { printed: 'The data sheet, under data rate.' }),
+  'rate-needed': quantity('data-rate', 'GB/s', 'Data rate it needs to do its work.', '2.5 GB/s', {
+    printed: 'The data sheet, under data rate.',
+  }),
 } as const;
 
 export const graphics = card;
 
 export const display = {
   ...common,
-  modes: list(form('a mode', parseMode, 'A mode it shows.', '3840x2160 @ 60 Hz'), 'Modes it shows.', '[3840x2160 @ 60 Hz]', { printed: 'The display handbook’s table of modes.' }),
-  inputs: named(group({ link: text('The link it takes.', 'DisplayPort HBR3', { usual: displayLinks, ...inDisplayTable }) }, 'One input.'), 'Inputs by name.', '{ DP: { link: DisplayPort HBR3 } }', inDisplayTable),
+  modes: list(
+    form('a mode', parseMode, 'A mode it shows.', '3840x2160 @ 60 Hz'),
+    'Modes it shows.',
+    '[3840x2160 @ 60 Hz]',
+    { printed: 'The display handbook’s table of modes.' },
+  ),
+  inputs: named(
+    group(
+      { link: text('The link it takes.', 'DisplayPort HBR3', { usual: displayLinks, ...inDisplayTable }) },
+      'One input.',
+    ),
+    'Inputs by name.',
+    '{ DP: { link: DisplayPort HBR3 } }',
+    inDisplayTable,
+  ),
   compression: flag('Whether it takes a compressed picture (DSC).', inDisplayTable),
   draw: draw('What it draws.', { printed: 'The energy label, or the data sheet under power.' }),
 } as const;

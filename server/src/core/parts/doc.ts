@@ -11,7 +11,11 @@ export class Doc {
   readonly memo = new Map<unknown, unknown>();
 
   /** `name` is the path below the workspace's root, with `/` between folders on every platform. */
-  constructor(readonly name: string, readonly kind: DocKind, readonly text: string) {}
+  constructor(
+    readonly name: string,
+    readonly kind: DocKind,
+    readonly text: string,
+  ) {}
 
   get parsed(): Parsed {
     return (this.parsedRead ??= parse(this.text));

@@ -2,11 +2,29 @@
 import type { Span } from '../text';
 import type { Entry, MapNode, Node } from '../yaml';
 import type { Quantity } from '../quantity';
-import type { ChoiceField, CountField, DateField, Field, FlagField, FormField, GroupField, ListField, NamedField, QuantityField, Table, TextField, VersionField } from './field';
+import type {
+  ChoiceField,
+  CountField,
+  DateField,
+  Field,
+  FlagField,
+  FormField,
+  GroupField,
+  ListField,
+  NamedField,
+  QuantityField,
+  Table,
+  TextField,
+  VersionField,
+} from './field';
 import type { Doc } from './doc';
 
 /** A group that a file does not state, on the way down from the map that it would stand in; `map` is that map. */
-export interface Gap { readonly map?: MapNode; readonly key?: string; readonly parent?: Gap }
+export interface Gap {
+  readonly map?: MapNode;
+  readonly key?: string;
+  readonly parent?: Gap;
+}
 
 /** One value that a file states, or could state. `value` is undefined when it is absent or cannot be read. */
 export interface Fact<T> {
@@ -47,14 +65,22 @@ export interface GroupMeta {
 
 export type Group<T extends Table> = { readonly [K in keyof T]: ReadOf<T[K]> } & { readonly $: GroupMeta };
 
-export type ReadOf<F> =
-  F extends QuantityField ? Fact<Quantity> :
-  F extends CountField ? Fact<number> :
-  F extends ChoiceField<infer C> ? Fact<C> :
-  F extends FlagField ? Fact<boolean> :
-  F extends FormField<infer V> ? Fact<V> :
-  F extends TextField | VersionField | DateField ? Fact<string> :
-  F extends ListField<infer E> ? Fact<readonly ReadOf<E>[]> :
-  F extends NamedField<infer N> ? Fact<ReadonlyMap<string, ReadOf<N>>> :
-  F extends GroupField<infer T> ? Group<T> :
-  never;
+export type ReadOf<F> = F extends QuantityField
+  ? Fact<Quantity>
+  : F extends CountField
+    ? Fact<number>
+    : F extends ChoiceField<infer C>
+      ? Fact<C>
+      : F extends FlagField
+        ? Fact<boolean>
+        : F extends FormField<infer V>
+          ? Fact<V>
+          : F extends TextField | VersionField | DateField
+            ? Fact<string>
+            : F extends ListField<infer E>
+              ? Fact<readonly ReadOf<E>[]>
+              : F extends NamedField<infer N>
+                ? Fact<ReadonlyMap<string, ReadOf<N>>>
+                : F extends GroupField<infer T>
+                  ? Group<T>
+                  : never;

@@ -15,7 +15,12 @@ export interface Source extends Gap {
 }
 
 // Names with a `$` of its own: a field may be called anything else.
-interface GroupImpl { $: GroupMeta; $sources: readonly Source[]; $rest: Readonly<Record<string, unknown>> | undefined; $read: unknown[] }
+interface GroupImpl {
+  $: GroupMeta;
+  $sources: readonly Source[];
+  $rest: Readonly<Record<string, unknown>> | undefined;
+  $read: unknown[];
+}
 
 // Made once from tables that never change; nothing that was read is kept here.
 const shapes = new WeakMap<Table, object>();
@@ -25,11 +30,24 @@ const shapes = new WeakMap<Table, object>();
  * The last source is where an absent fact belongs. `rest` is the group as all sources but the first state it: what the
  * first does not state is taken from there, so that a part file is read once for all builds that use it.
  */
-export function readGroup<T extends Table>(table: T, name: string, sources: readonly Source[], rest?: Group<T>): Group<T> {
+export function readGroup<T extends Table>(
+  table: T,
+  name: string,
+  sources: readonly Source[],
+  rest?: Group<T>,
+): Group<T> {
   const home = sources[sources.length - 1]!;
   const first = sources.find((source) => source.map) ?? home;
   const impl = Object.create(shapeOf(table)) as GroupImpl;
-  impl.$ = { doc: first.doc, path: first.path, name, span: first.span, stated: first.map !== undefined, map: first.map, entry: first.entry };
+  impl.$ = {
+    doc: first.doc,
+    path: first.path,
+    name,
+    span: first.span,
+    stated: first.map !== undefined,
+    map: first.map,
+    entry: first.entry,
+  };
   impl.$sources = sources;
   impl.$rest = rest as GroupImpl['$rest'];
   impl.$read = [];
@@ -61,10 +79,22 @@ function readIn({ $rest: rest, $sources: sources }: GroupImpl, field: Field, key
   return readField(field, key, sources, rest[key]);
 }
 
-/** Every fact is made here, with the same keys in the same order: facts are read everywhere, and one shape is read quickest. */
+/**
+ * Every fact is made here, with the same keys in the same order: facts are read everywhere, and one shape is read
+ * quickest.
+ */
 function make(
-  value: unknown, text: string, key: string, path: string, field: Field, doc: Doc,
-  entry?: Entry, node?: Node, holder?: MapNode, gap?: Gap, replaced?: Fact<unknown>,
+  value: unknown,
+  text: string,
+  key: string,
+  path: string,
+  field: Field,
+  doc: Doc,
+  entry?: Entry,
+  node?: Node,
+  holder?: MapNode,
+  gap?: Gap,
+  replaced?: Fact<unknown>,
 ): Fact<unknown> {
   return { type: 'fact', value, text, key, path, field, doc, entry, node, holder, gap, replaced };
 }
@@ -73,12 +103,21 @@ const below = (path: string, key: string): string => (path === '' ? key : `${pat
 
 /** `rest`: the same field as all sources but the first state it, where that is read already. */
 function readField(field: Field, key: string, sources: readonly Source[], rest?: unknown): unknown {
-  if (field.type === 'group') return readGroup(field.fields, key, sources.map((source) => childSource(source, key)), rest as Group<Table> | undefined);
+  if (field.type === 'group')
+    return readGroup(
+      field.fields,
+      key,
+      sources.map((source) => childSource(source, key)),
+      rest as Group<Table> | undefined,
+    );
   if (field.type === 'named') return readNamed(field, key, sources);
   for (let i = 0; i < sources.length; i++) {
     const entry = sources[i]!.map?.get(key);
     if (!entry) continue;
-    const replaced = i + 1 < sources.length ? ((i === 0 && rest) || readField(field, key, sources.slice(i + 1))) as Fact<unknown> : undefined;
+    const replaced =
+      i + 1 < sources.length
+        ? (((i === 0 && rest) || readField(field, key, sources.slice(i + 1))) as Fact<unknown>)
+        : undefined;
     return factFrom(field, key, sources[i]!, entry, replaced?.entry ? replaced : undefined);
   }
   return absent(field, key, sources[sources.length - 1]!);
@@ -87,24 +126,58 @@ function readField(field: Field, key: string, sources: readonly Source[], rest?:
 function childSource(source: Source, key: string): Source {
   const entry = source.map?.get(key);
   const path = below(source.path, key);
-  if (entry?.value.type === 'map') return { doc: source.doc, map: entry.value, entry, path, span: entry.value.span, key: undefined, parent: undefined };
+  if (entry?.value.type === 'map')
+    return {
+      doc: source.doc,
+      map: entry.value,
+      entry,
+      path,
+      span: entry.value.span,
+      key: undefined,
+      parent: undefined,
+    };
   return { doc: source.doc, map: undefined, entry: undefined, path, span: source.span, key, parent: source };
 }
 
 function absent(field: Field, key: string, source: Source): Fact<unknown> {
   const path = below(source.path, key);
-  return make(undefined, '', key, path, field, source.doc, undefined, undefined, source.map, source.map ? undefined : source);
+  return make(
+    undefined,
+    '',
+    key,
+    path,
+    field,
+    source.doc,
+    undefined,
+    undefined,
+    source.map,
+    source.map ? undefined : source,
+  );
 }
 
-function factFrom(field: ScalarField | ListField, key: string, source: Source, entry: Entry, replaced: Fact<unknown> | undefined): Fact<unknown> {
+function factFrom(
+  field: ScalarField | ListField,
+  key: string,
+  source: Source,
+  entry: Entry,
+  replaced: Fact<unknown> | undefined,
+): Fact<unknown> {
   const path = below(source.path, key);
   const { value, text } = readValue(field, key, entry.value, source, path);
   return make(value, text, key, path, field, source.doc, entry, entry.value, source.map, undefined, replaced);
 }
 
-function readValue(field: ScalarField | ListField, key: string, node: Node, source: Source, path: string): { value: unknown; text: string } {
-  const text = node.type === 'scalar' ? node.text : source.doc.text.slice(node.span.start, node.span.end).replaceAll('\r\n', '\n');
-  if (field.type === 'list') return { value: node.type === 'list' ? readItems(field, key, node.items, source, path) : undefined, text };
+function readValue(
+  field: ScalarField | ListField,
+  key: string,
+  node: Node,
+  source: Source,
+  path: string,
+): { value: unknown; text: string } {
+  const text =
+    node.type === 'scalar' ? node.text : source.doc.text.slice(node.span.start, node.span.end).replaceAll('\r\n', '\n');
+  if (field.type === 'list')
+    return { value: node.type === 'list' ? readItems(field, key, node.items, source, path) : undefined, text };
   return { value: node.type === 'scalar' ? readNode(source.doc, field, node).value : undefined, text };
 }
 
@@ -113,7 +186,12 @@ function readItems(list: ListField, key: string, items: readonly Node[], source:
   return items.map((node, i) => {
     const at = `${path}[${i}]`;
     if (field.type === 'group') {
-      const map = node.type === 'map' ? { map: node } : field.bare !== undefined && node.type === 'scalar' ? { map: standIn(field.bare, node) } : {};
+      const map =
+        node.type === 'map'
+          ? { map: node }
+          : field.bare !== undefined && node.type === 'scalar'
+            ? { map: standIn(field.bare, node) }
+            : {};
       return readGroup(field.fields, String(i), [{ doc: source.doc, ...map, path: at, span: node.span }]);
     }
     const { value, text } = readValue(field as ScalarField, key, node, source, at);
@@ -124,7 +202,14 @@ function readItems(list: ListField, key: string, items: readonly Node[], source:
 /** A bare text read as a map of one key. It is not written as a map, so no edit may take it for one. */
 function standIn(key: string, node: Node): MapNode {
   const entry: Entry = { key, keySpan: node.span, value: node, span: node.span, fixable: false };
-  return { type: 'map', style: 'flow', span: node.span, fixable: false, entries: [entry], get: (wanted) => (wanted === key ? entry : undefined) };
+  return {
+    type: 'map',
+    style: 'flow',
+    span: node.span,
+    fixable: false,
+    entries: [entry],
+    get: (wanted) => (wanted === key ? entry : undefined),
+  };
 }
 
 /** A map of names is joined name by name, so that a build can correct one slot of a board. */
@@ -136,7 +221,14 @@ function readNamed(field: NamedField, key: string, sources: readonly Source[]): 
   if (!first) return { ...absent(field, key, home), ...(stated ? { entry: stated, node: stated.value } : {}) };
   const value = new Map<string, unknown>();
   for (const name of new Set(children.flatMap((child) => child.map?.entries.map((entry) => entry.key) ?? []))) {
-    value.set(name, readField(field.of, name, children.filter((child) => child.map?.get(name))));
+    value.set(
+      name,
+      readField(
+        field.of,
+        name,
+        children.filter((child) => child.map?.get(name)),
+      ),
+    );
   }
   return make(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
 }

@@ -11,13 +11,32 @@ export interface About {
   readonly printed?: string;
 }
 
-export interface QuantityField extends About { readonly type: 'quantity'; readonly dimension: Dimension; readonly unit: UnitName }
-export interface CountField extends About { readonly type: 'count'; readonly least: number }
-export interface TextField extends About { readonly type: 'text'; readonly usual?: readonly string[] }
-export interface VersionField extends About { readonly type: 'version' }
-export interface DateField extends About { readonly type: 'date' }
-export interface FlagField extends About { readonly type: 'flag' }
-export interface ChoiceField<C extends string = string> extends About { readonly type: 'choice'; readonly choices: readonly C[] }
+export interface QuantityField extends About {
+  readonly type: 'quantity';
+  readonly dimension: Dimension;
+  readonly unit: UnitName;
+}
+export interface CountField extends About {
+  readonly type: 'count';
+  readonly least: number;
+}
+export interface TextField extends About {
+  readonly type: 'text';
+  readonly usual?: readonly string[];
+}
+export interface VersionField extends About {
+  readonly type: 'version';
+}
+export interface DateField extends About {
+  readonly type: 'date';
+}
+export interface FlagField extends About {
+  readonly type: 'flag';
+}
+export interface ChoiceField<C extends string = string> extends About {
+  readonly type: 'choice';
+  readonly choices: readonly C[];
+}
 /** A text with a form of its own, such as `PCIe 5 x4`; `parse` gives undefined for a text not of that form. */
 export interface FormField<T = unknown> extends About {
   readonly type: 'form';
@@ -25,9 +44,15 @@ export interface FormField<T = unknown> extends About {
   readonly parse: (text: string) => T | undefined;
   readonly usual?: readonly string[];
 }
-export interface ListField<E extends Field = Field> extends About { readonly type: 'list'; readonly of: E }
+export interface ListField<E extends Field = Field> extends About {
+  readonly type: 'list';
+  readonly of: E;
+}
 /** A map whose keys are names of someone's own, such as a board's slots; every value is of one field. */
-export interface NamedField<F = Field> extends About { readonly type: 'named'; readonly of: F }
+export interface NamedField<F = Field> extends About {
+  readonly type: 'named';
+  readonly of: F;
+}
 export interface GroupField<T extends Table = Table> extends About {
   readonly type: 'group';
   readonly fields: T;
@@ -35,31 +60,94 @@ export interface GroupField<T extends Table = Table> extends About {
   readonly bare?: string;
 }
 
-export type ScalarField = QuantityField | CountField | TextField | VersionField | DateField | FlagField | ChoiceField | FormField;
+export type ScalarField =
+  | QuantityField
+  | CountField
+  | TextField
+  | VersionField
+  | DateField
+  | FlagField
+  | ChoiceField
+  | FormField;
 export type Field = ScalarField | ListField | NamedField | GroupField;
 // `any` lets a table of fields with inferred value types stand where any table is asked for.
-export type Table = { readonly [key: string]: ScalarField | FormField<any> | ListField<any> | NamedField<any> | GroupField<any> };
+export type Table = {
+  readonly [key: string]: ScalarField | FormField<any> | ListField<any> | NamedField<any> | GroupField<any>;
+};
 
 export type Words = { printed?: string };
 
-export const quantity = (dimension: Dimension, unit: UnitName, what: string, example: string, more: Words = {}): QuantityField =>
-  ({ type: 'quantity', dimension, unit, what, example, ...more });
-export const length = (what: string, example: string, more?: Words): QuantityField => quantity('length', 'mm', what, example, more);
-export const power = (what: string, example: string, more?: Words): QuantityField => quantity('power', 'W', what, example, more);
-export const count = (what: string, example: string, more: Words & { least?: number } = {}): CountField =>
-  ({ type: 'count', least: more.least ?? 0, what, example, ...(more.printed ? { printed: more.printed } : {}) });
-export const text = (what: string, example: string, more: Words & { usual?: readonly string[] } = {}): TextField =>
-  ({ type: 'text', what, example, ...more });
-export const version = (what: string, example: string, more: Words = {}): VersionField => ({ type: 'version', what, example, ...more });
-export const date = (what: string, example: string, more: Words = {}): DateField => ({ type: 'date', what, example, ...more });
-export const flag = (what: string, more: Words & { example?: string } = {}): FlagField => ({ type: 'flag', what, example: 'true', ...more });
-export const choice = <const C extends string>(choices: readonly C[], what: string, more: Words & { example?: C } = {}): ChoiceField<C> =>
-  ({ type: 'choice', choices, what, ...more, example: more.example ?? choices[0]! });
-export const form = <T>(name: string, parse: (text: string) => T | undefined, what: string, example: string, more: Words & { usual?: readonly string[] } = {}): FormField<T> =>
-  ({ type: 'form', form: name, parse, what, example, ...more });
-export const list = <E extends Field>(of: E, what: string, example: string, more: Words = {}): ListField<E> =>
-  ({ type: 'list', of, what, example, ...more });
-export const group = <T extends Table>(fields: T, what: string, example = '', more: Words & { bare?: keyof T & string } = {}): GroupField<T> =>
-  ({ type: 'group', fields, what, example, ...more });
-export const named = <F extends Field>(of: F, what: string, example: string, more: Words = {}): NamedField<F> =>
-  ({ type: 'named', of, what, example, ...more });
+export const quantity = (
+  dimension: Dimension,
+  unit: UnitName,
+  what: string,
+  example: string,
+  more: Words = {},
+): QuantityField => ({ type: 'quantity', dimension, unit, what, example, ...more });
+export const length = (what: string, example: string, more?: Words): QuantityField =>
+  quantity('length', 'mm', what, example, more);
+export const power = (what: string, example: string, more?: Words): QuantityField =>
+  quantity('power', 'W', what, example, more);
+export const count = (what: string, example: string, more: Words & { least?: number } = {}): CountField => ({
+  type: 'count',
+  least: more.least ?? 0,
+  what,
+  example,
+  ...(more.printed ? { printed: more.printed } : {}),
+});
+export const text = (what: string, example: string, more: Words & { usual?: readonly string[] } = {}): TextField => ({
+  type: 'text',
+  what,
+  example,
+  ...more,
+});
+export const version = (what: string, example: string, more: Words = {}): VersionField => ({
+  type: 'version',
+  what,
+  example,
+  ...more,
+});
+export const date = (what: string, example: string, more: Words = {}): DateField => ({
+  type: 'date',
+  what,
+  example,
+  ...more,
+});
+export const flag = (what: string, more: Words & { example?: string } = {}): FlagField => ({
+  type: 'flag',
+  what,
+  example: 'true',
+  ...more,
+});
+export const choice = <const C extends string>(
+  choices: readonly C[],
+  what: string,
+  more: Words & { example?: C } = {},
+): ChoiceField<C> => ({ type: 'choice', choices, what, ...more, example: more.example ?? choices[0]! });
+export const form = <T>(
+  name: string,
+  parse: (text: string) => T | undefined,
+  what: string,
+  example: string,
+  more: Words & { usual?: readonly string[] } = {},
+): FormField<T> => ({ type: 'form', form: name, parse, what, example, ...more });
+export const list = <E extends Field>(of: E, what: string, example: string, more: Words = {}): ListField<E> => ({
+  type: 'list',
+  of,
+  what,
+  example,
+  ...more,
+});
+export const group = <T extends Table>(
+  fields: T,
+  what: string,
+  example = '',
+  more: Words & { bare?: keyof T & string } = {},
+): GroupField<T> => ({ type: 'group', fields, what, example, ...more });
+export const named = <F extends Field>(of: F, what: string, example: string, more: Words = {}): NamedField<F> => ({
+  type: 'named',
+  of,
+  what,
+  example,
+  ...more,
+});

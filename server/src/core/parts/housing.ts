@@ -1,6 +1,15 @@
 // The facts of a supply, a case, a fan, a radiator and a cable.
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
-import { common, fanFields, inAcoustics, inDimensions, inPower, inSoundNote, connectors, radiatorFields } from './common';
+import {
+  common,
+  fanFields,
+  inAcoustics,
+  inDimensions,
+  inPower,
+  inSoundNote,
+  connectors,
+  radiatorFields,
+} from './common';
 
 const onSupply = { printed: 'The label on the supply.' } as const;
 const onMains = { printed: 'The label on the supply, under AC input.' } as const;
@@ -23,39 +32,100 @@ export const supply = {
   rating: power('Power it delivers for as long as asked.', '750 W', onSupply),
   form: choice(supplyForms, 'Outline of its housing.', { printed: 'The data sheet, under form factor.' }),
   depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
-  badge: choice(badges, 'Efficiency badge, by its metal.', { example: 'gold', printed: 'The box or the label on the supply.' }),
-  efficiency: list(group({
-    load: quantity('percent', '%', 'Load, of the rating.', '50 %', { printed: 'The test report that belongs to the badge.' }),
-    percent: quantity('percent', '%', 'Efficiency at that load.', '92 %', { printed: 'The test report that belongs to the badge.' }),
-  }, 'One measured point.'), 'Measured efficiency, from the lowest load up.', '[{ load: 50 %, percent: 92 % }]', { printed: 'The test report that belongs to the badge.' }),
-  rails: named(group({
-    voltage: quantity('voltage', 'V', 'Nominal voltage.', '12 V', onSupply),
-    current: quantity('current', 'A', 'Most current.', '62.5 A', onSupply),
-  }, 'One rail.'), 'The rails, by the name on the label.', '{ +12V: { voltage: 12 V, current: 62.5 A } }', { printed: 'The label on the supply.' }),
-  excursions: list(group({
-    percent: quantity('percent', '%', 'Load it rides out, of the rating.', '200 %', { printed: 'The data sheet, under peak load.' }),
-    lasts: quantity('time', 'ms', 'For how long.', '0.1 ms', { printed: 'The data sheet, under peak load.' }),
-  }, 'One class of peak.'), 'Short peaks it rides out, where it states them itself.', '[{ percent: 200 %, lasts: 0.1 ms }]', { printed: 'The data sheet, under peak load.' }),
-  standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1'], 'The design guide it follows.', { printed: 'The box or the data sheet.' }),
+  badge: choice(badges, 'Efficiency badge, by its metal.', {
+    example: 'gold',
+    printed: 'The box or the label on the supply.',
+  }),
+  efficiency: list(
+    group(
+      {
+        load: quantity('percent', '%', 'Load, of the rating.', '50 %', {
+          printed: 'The test report that belongs to the badge.',
+        }),
+        percent: quantity('percent', '%', 'Efficiency at that load.', '92 %', {
+          printed: 'The test report that belongs to the badge.',
+        }),
+      },
+      'One measured point.',
+    ),
+    'Measured efficiency, from the lowest load up.',
+    '[{ load: 50 %, percent: 92 % }]',
+    { printed: 'The test report that belongs to the badge.' },
+  ),
+  rails: named(
+    group(
+      {
+        voltage: quantity('voltage', 'V', 'Nominal voltage.', '12 V', onSupply),
+        current: quantity('current', 'A', 'Most current.', '62.5 A', onSupply),
+      },
+      'One rail.',
+    ),
+    'The rails, by the name on the label.',
+    '{ +12V: { voltage: 12 V, current: 62.5 A } }',
+    { printed: 'The label on the supply.' },
+  ),
+  excursions: list(
+    group(
+      {
+        percent: quantity('percent', '%', 'Load it rides out, of the rating.', '200 %', {
+          printed: 'The data sheet, under peak load.',
+        }),
+        lasts: quantity('time', 'ms', 'For how long.', '0.1 ms', { printed: 'The data sheet, under peak load.' }),
+      },
+      'One class of peak.',
+    ),
+    'Short peaks it rides out, where it states them itself.',
+    '[{ percent: 200 %, lasts: 0.1 ms }]',
+    { printed: 'The data sheet, under peak load.' },
+  ),
+  standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1'], 'The design guide it follows.', {
+    printed: 'The box or the data sheet.',
+  }),
   connectors: connectors('Connectors on its own cables, by kind.', inCables),
-  'sixteen-pin-level': choice(['150 W', '300 W', '450 W', '600 W'], 'Power level its 16-pin cable signals.', { example: '600 W', printed: 'The print at the 16-pin connector or socket.' }),
-  'own-cables': list(group({
-    connector: text('Kind of connector.', 'EPS 8-pin', inCables),
-    count: count('How many such cables.', '2', inCables),
-    connectors: count('Connectors on each cable.', '1', { least: 1, ...inCables }),
-    length: length('Length to the first connector.', '650 mm', inCables),
-    gauge: count('Wire gauge, AWG.', '18', onWires),
-    pairs: count('Current-carrying pairs of wires in it.', '4', { least: 1 }),
-  }, 'One kind of cable.'), 'The cables it comes with; in a build, `cables:` says whose are used.', '[{ connector: EPS 8-pin, count: 2, connectors: 1, length: 650 mm, gauge: 18 }]', inCables),
-  modular: choice(['fixed', 'partly', 'fully'], 'Whether its cables unplug at the supply.', { example: 'fully', printed: 'The box or the data sheet.' }),
-  inlet: group({
-    lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V', onMains),
-    highest: quantity('voltage', 'V', 'Highest mains voltage.', '240 V', onMains),
-    selector: flag('Whether a switch selects the voltage.', { example: 'false', printed: 'The rear of the supply, beside the inlet.' }),
-  }, 'What mains it takes.', '{ lowest: 100 V, highest: 240 V }', onMains),
-  'power-factor': choice(['active', 'passive', 'none'], 'Power-factor correction.', { printed: 'The data sheet, under input.' }),
+  'sixteen-pin-level': choice(['150 W', '300 W', '450 W', '600 W'], 'Power level its 16-pin cable signals.', {
+    example: '600 W',
+    printed: 'The print at the 16-pin connector or socket.',
+  }),
+  'own-cables': list(
+    group(
+      {
+        connector: text('Kind of connector.', 'EPS 8-pin', inCables),
+        count: count('How many such cables.', '2', inCables),
+        connectors: count('Connectors on each cable.', '1', { least: 1, ...inCables }),
+        length: length('Length to the first connector.', '650 mm', inCables),
+        gauge: count('Wire gauge, AWG.', '18', onWires),
+        pairs: count('Current-carrying pairs of wires in it.', '4', { least: 1 }),
+      },
+      'One kind of cable.',
+    ),
+    'The cables it comes with; in a build, `cables:` says whose are used.',
+    '[{ connector: EPS 8-pin, count: 2, connectors: 1, length: 650 mm, gauge: 18 }]',
+    inCables,
+  ),
+  modular: choice(['fixed', 'partly', 'fully'], 'Whether its cables unplug at the supply.', {
+    example: 'fully',
+    printed: 'The box or the data sheet.',
+  }),
+  inlet: group(
+    {
+      lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V', onMains),
+      highest: quantity('voltage', 'V', 'Highest mains voltage.', '240 V', onMains),
+      selector: flag('Whether a switch selects the voltage.', {
+        example: 'false',
+        printed: 'The rear of the supply, beside the inlet.',
+      }),
+    },
+    'What mains it takes.',
+    '{ lowest: 100 V, highest: 240 V }',
+    onMains,
+  ),
+  'power-factor': choice(['active', 'passive', 'none'], 'Power-factor correction.', {
+    printed: 'The data sheet, under input.',
+  }),
   housing: choice(['bare', 'painted'], 'Finish of its housing.'),
-  'hold-up': quantity('time', 'ms', 'How long it bridges a gap in the mains at full load.', '17 ms', { printed: 'The data sheet, under hold-up time.' }),
+  'hold-up': quantity('time', 'ms', 'How long it bridges a gap in the mains at full load.', '17 ms', {
+    printed: 'The data sheet, under hold-up time.',
+  }),
   level: quantity('sound-level', 'dBA', 'Sound pressure level at the load of the build.', '22 dBA', inAcoustics),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
 } as const;
@@ -64,61 +134,152 @@ export const pcCase = {
   ...common,
   'board-sizes': list(text('A board size.', 'ATX'), 'Boards its tray takes.', '[ATX, microATX, Mini-ITX]', inBoards),
   'board-depth': length('Deepest board, from its rear edge to its front edge.', '277 mm', inBoards),
-  standoffs: group({
-    pattern: text('The tray’s pattern as delivered; full where every hole of the standards has one.', 'ATX', { usual: ['full', 'ATX', 'microATX', 'Mini-ITX'], ...onTrayPage }),
-    removable: flag('Whether single standoffs come out.', onTrayPage),
-    height: length('Height of the standoffs.', '6.5 mm'),
-  }, 'The standoffs on the tray.', '{ pattern: ATX, removable: true, height: 6.5 mm }', onTrayPage),
+  standoffs: group(
+    {
+      pattern: text('The tray’s pattern as delivered; full where every hole of the standards has one.', 'ATX', {
+        usual: ['full', 'ATX', 'microATX', 'Mini-ITX'],
+        ...onTrayPage,
+      }),
+      removable: flag('Whether single standoffs come out.', onTrayPage),
+      height: length('Height of the standoffs.', '6.5 mm'),
+    },
+    'The standoffs on the tray.',
+    '{ pattern: ATX, removable: true, height: 6.5 mm }',
+    onTrayPage,
+  ),
   'cooler-height': length('Room for a processor cooler, from the processor.', '165 mm', inClearance),
   'card-length': length('Room for an expansion card, front fans in place.', '330 mm', inClearance),
   'card-height': length('Room from the board’s edge of the slot to the side panel.', '160 mm', inClearance),
   openings: count('Expansion openings at the rear.', '7', { printed: 'The data sheet, under expansion slots.' }),
-  bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', { printed: 'The data sheet, under expansion slots.' }),
-  'supply-forms': list(choice(supplyForms, 'A supply form.', { example: 'ATX' }), 'Supplies it takes.', '[ATX]', { printed: 'The data sheet, under power supply.' }),
-  'tray-opening': flag('Whether the tray has an opening behind the processor.', { printed: 'The maker’s pictures of the tray.' }),
+  bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', {
+    printed: 'The data sheet, under expansion slots.',
+  }),
+  'supply-forms': list(choice(supplyForms, 'A supply form.', { example: 'ATX' }), 'Supplies it takes.', '[ATX]', {
+    printed: 'The data sheet, under power supply.',
+  }),
+  'tray-opening': flag('Whether the tray has an opening behind the processor.', {
+    printed: 'The maker’s pictures of the tray.',
+  }),
   'supply-depth': length('Room for the supply’s depth, connectors and bends not counted.', '200 mm', inClearance),
-  bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }', { printed: 'The data sheet, under drive bays.' }),
-  'bay-thread': named(choice(['M3', '6-32', 'clips'], 'What holds a drive of this shape.'), 'What holds a drive in its bay, by the drive’s shape.', '{ 3.5 in: 6-32, 2.5 in: M3 }', { printed: 'The handbook’s page on fitting drives.' }),
-  'bay-screw-length': named(length('How far the screws reach into a drive of this shape.', '3 mm'), 'How far the bays’ screws reach into a drive, by the drive’s shape.', '{ 3.5 in: 3 mm, 2.5 in: 2.5 mm }'),
-  'fan-places': named(group({
-    sizes: list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes it takes.', '[120 mm, 140 mm]', inFans),
-    count: count('How many fans of its largest size.', '3', { least: 1, ...inFans }),
-    length: length('Room for a row of fans, where smaller ones than its largest go in.', '360 mm', onFanPage),
-    fitted: count('Fans of the case’s own that are already there.', '0', { printed: 'The data sheet, under fans included.' }),
-    level: quantity('sound-level', 'dBA', 'Sound pressure level of one fitted fan at full speed.', '25 dBA', { printed: 'The data sheet of the fans included.' }),
-    'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
-    flow: choice(['in', 'out'], 'Which way the fans that are already there blow.', onFanPage),
-    airflow: quantity('flow', 'm³/h', 'Air that one of them moves with nothing in the way, at full speed.', '90 m³/h', { printed: 'The data sheet of the fans included.' }),
-  }, 'One place for fans.'), 'Places for fans: front, rear, top, bottom, side.', '{ front: { sizes: [120 mm, 140 mm], count: 2, fitted: 0 } }', inFans),
-  'radiator-places': named(group({
-    length: length('Longest radiator, end tanks included.', '290 mm', inRadiators),
-    width: length('Widest radiator.', '140 mm', inRadiators),
-    thickness: length('Room for radiator and fans together.', '60 mm', { printed: 'The handbook’s page on fitting radiators.' }),
-    'tube-path': length('Length of the path from the processor to the far end of a radiator there.', '320 mm'),
-    'fan-sizes': list(quantity('length', 'mm', 'A fan size.', '120 mm'), 'Fan sizes of radiators it takes.', '[120 mm]', inRadiators),
-  }, 'One place for a radiator.'), 'Places for radiators; {} for none.', '{ top: { length: 290 mm, thickness: 60 mm } }', inRadiators),
-  'front-cables': list(text('A front cable.', 'front USB-C'), 'Cables of the front panel, each as the kind of header it wants.', '[front panel, front USB 3, front audio]', { printed: 'The handbook’s page on the front panel’s cables.' }),
-  'cable-paths': named(length('Length of the path from the supply.', '520 mm'), 'How far cables must reach, by kind of connector, along the tidy path.', '{ EPS 8-pin: 520 mm, 24-pin: 380 mm }'),
+  bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }', {
+    printed: 'The data sheet, under drive bays.',
+  }),
+  'bay-thread': named(
+    choice(['M3', '6-32', 'clips'], 'What holds a drive of this shape.'),
+    'What holds a drive in its bay, by the drive’s shape.',
+    '{ 3.5 in: 6-32, 2.5 in: M3 }',
+    { printed: 'The handbook’s page on fitting drives.' },
+  ),
+  'bay-screw-length': named(
+    length('How far the screws reach into a drive of this shape.', '3 mm'),
+    'How far the bays’ screws reach into a drive, by the drive’s shape.',
+    '{ 3.5 in: 3 mm, 2.5 in: 2.5 mm }',
+  ),
+  'fan-places': named(
+    group(
+      {
+        sizes: list(
+          quantity('length', 'mm', 'A fan size.', '120 mm'),
+          'Fan sizes it takes.',
+          '[120 mm, 140 mm]',
+          inFans,
+        ),
+        count: count('How many fans of its largest size.', '3', { least: 1, ...inFans }),
+        length: length('Room for a row of fans, where smaller ones than its largest go in.', '360 mm', onFanPage),
+        fitted: count('Fans of the case’s own that are already there.', '0', {
+          printed: 'The data sheet, under fans included.',
+        }),
+        level: quantity('sound-level', 'dBA', 'Sound pressure level of one fitted fan at full speed.', '25 dBA', {
+          printed: 'The data sheet of the fans included.',
+        }),
+        'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
+        flow: choice(['in', 'out'], 'Which way the fans that are already there blow.', onFanPage),
+        airflow: quantity(
+          'flow',
+          'm³/h',
+          'Air that one of them moves with nothing in the way, at full speed.',
+          '90 m³/h',
+          { printed: 'The data sheet of the fans included.' },
+        ),
+      },
+      'One place for fans.',
+    ),
+    'Places for fans: front, rear, top, bottom, side.',
+    '{ front: { sizes: [120 mm, 140 mm], count: 2, fitted: 0 } }',
+    inFans,
+  ),
+  'radiator-places': named(
+    group(
+      {
+        length: length('Longest radiator, end tanks included.', '290 mm', inRadiators),
+        width: length('Widest radiator.', '140 mm', inRadiators),
+        thickness: length('Room for radiator and fans together.', '60 mm', {
+          printed: 'The handbook’s page on fitting radiators.',
+        }),
+        'tube-path': length('Length of the path from the processor to the far end of a radiator there.', '320 mm'),
+        'fan-sizes': list(
+          quantity('length', 'mm', 'A fan size.', '120 mm'),
+          'Fan sizes of radiators it takes.',
+          '[120 mm]',
+          inRadiators,
+        ),
+      },
+      'One place for a radiator.',
+    ),
+    'Places for radiators; {} for none.',
+    '{ top: { length: 290 mm, thickness: 60 mm } }',
+    inRadiators,
+  ),
+  'front-cables': list(
+    text('A front cable.', 'front USB-C'),
+    'Cables of the front panel, each as the kind of header it wants.',
+    '[front panel, front USB 3, front audio]',
+    { printed: 'The handbook’s page on the front panel’s cables.' },
+  ),
+  'cable-paths': named(
+    length('Length of the path from the supply.', '520 mm'),
+    'How far cables must reach, by kind of connector, along the tidy path.',
+    '{ EPS 8-pin: 520 mm, 24-pin: 380 mm }',
+  ),
   'glass-panel': flag('Whether a side panel is of glass.', { printed: 'The data sheet, under materials.' }),
   'lid-earth': flag('Whether bare metal can be reached for a strap’s clip.'),
 } as const;
 
-export const fan = { ...common, ...fanFields, draw: group({ typical: power('Power in ordinary use.', '1.2 W', inPower), peak: power('Power at full speed.', '2.2 W', { printed: 'The label on the hub, as volts and amperes.' }) }, 'What one fan draws.') } as const;
+export const fan = {
+  ...common,
+  ...fanFields,
+  draw: group(
+    {
+      typical: power('Power in ordinary use.', '1.2 W', inPower),
+      peak: power('Power at full speed.', '2.2 W', { printed: 'The label on the hub, as volts and amperes.' }),
+    },
+    'What one fan draws.',
+  ),
+} as const;
 
 export const radiator = { ...common, ...radiatorFields } as const;
 
 export const fixing = {
   ...common,
-  item: text('What it is.', 'drive screw', { usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'], ...onBag }),
+  item: text('What it is.', 'drive screw', {
+    usual: ['drive screw', 'board screw', 'fan screw', 'M.2 screw'],
+    ...onBag,
+  }),
   thread: text('Its thread.', 'M3', { usual: ['M3', '6-32', 'M2'], ...onBag }),
   length: length('Length of its shaft.', '6 mm', onBag),
 } as const;
 
 export const cable = {
   ...common,
-  connector: text('What it connects.', 'SATA data', { usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'], ...onPackaging }),
-  connectors: count('How many such connectors one cable has at its far end: 2 for a Y-splitter.', '1', { least: 1, ...onPackaging }),
-  'from': text('For an adapter: the plug it starts from.', 'peripheral 4-pin', onPackaging),
+  connector: text('What it connects.', 'SATA data', {
+    usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'],
+    ...onPackaging,
+  }),
+  connectors: count('How many such connectors one cable has at its far end: 2 for a Y-splitter.', '1', {
+    least: 1,
+    ...onPackaging,
+  }),
+  from: text('For an adapter: the plug it starts from.', 'peripheral 4-pin', onPackaging),
   'from-count': count('For an adapter: how many of those connectors it joins.', '1', { least: 1, ...onPackaging }),
   adapter: flag('Whether it changes one kind of plug into another.', { example: 'false' }),
   ways: count('For a fan splitter: how many fans it feeds.', '2', { least: 1, ...onPackaging }),
@@ -126,7 +287,17 @@ export const cable = {
   length: length('Length.', '500 mm', onPackaging),
   gauge: count('Wire gauge, AWG.', '18', onWires),
   carries: power('Power it is rated to carry.', '150 W', onPackaging),
-  'power-level': power('For a 16-pin cable: the power level it signals.', '450 W', { printed: 'The print on the cable’s 16-pin connector.' }),
-  link: text('For a display cable: the link it is certified for.', 'DisplayPort HBR3', { printed: 'The certification label on the cable or its box.' }),
-  'made-for': form('the name of a part file', (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined), 'The supply it was made for.', 'holm/s750', onPackaging),
+  'power-level': power('For a 16-pin cable: the power level it signals.', '450 W', {
+    printed: 'The print on the cable’s 16-pin connector.',
+  }),
+  link: text('For a display cable: the link it is certified for.', 'DisplayPort HBR3', {
+    printed: 'The certification label on the cable or its box.',
+  }),
+  'made-for': form(
+    'the name of a part file',
+    (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined),
+    'The supply it was made for.',
+    'holm/s750',
+    onPackaging,
+  ),
 } as const;

@@ -5,7 +5,22 @@ import { fan, fixing, cable, pcCase, radiator, supply } from './housing';
 import { cooler, memory, paste, processor } from './processing';
 
 export const kinds = {
-  board, processor, cooler, paste, memory, drive, graphics, card, supply, case: pcCase, fan, radiator, display, cable, fixing, stick,
+  board,
+  processor,
+  cooler,
+  paste,
+  memory,
+  drive,
+  graphics,
+  card,
+  supply,
+  case: pcCase,
+  fan,
+  radiator,
+  display,
+  cable,
+  fixing,
+  stick,
 } as const;
 
 export type Kinds = typeof kinds;

@@ -5,13 +5,19 @@ import type { ScalarNode } from '../yaml';
 import type { Doc } from './doc';
 import type { ChoiceField, CountField, FormField, QuantityField, ScalarField } from './field';
 
-export type SlipCode =
-  | 'unit-missing' | 'unit-of-other-dimension' | 'unit-look-alike' | 'unit-unknown'
-  | 'number-odd' | 'range-reversed' | 'wrong-kind-of-value' | 'choice-unknown';
+export type ScalarProblemCode =
+  | 'unit-missing'
+  | 'unit-of-other-dimension'
+  | 'unit-look-alike'
+  | 'unit-unknown'
+  | 'number-odd'
+  | 'range-reversed'
+  | 'wrong-kind-of-value'
+  | 'choice-unknown';
 
 /** What is wrong with a text, in a sentence; `start` and `end` are offsets within the text. */
-export interface Slip {
-  readonly code: SlipCode;
+export interface ScalarProblem {
+  readonly code: ScalarProblemCode;
   readonly message: string;
   readonly start: number;
   readonly end: number;
@@ -19,30 +25,45 @@ export interface Slip {
   readonly instead: readonly string[];
 }
 
-export interface ScalarRead { readonly value?: unknown; readonly slip?: Slip }
+export interface ScalarRead {
+  readonly value?: unknown;
+  readonly slip?: ScalarProblem;
+}
 
-interface Kept { readonly field: ScalarField; readonly read: ScalarRead }
+interface CachedRead {
+  readonly field: ScalarField;
+  readonly read: ScalarRead;
+}
 
-/** Reads a scalar of a document as the field says, once for all who ask: inspection and facts look at the same values. */
+/**
+ * Reads a scalar of a document as the field says, once for all who ask: inspection and facts look at the same values.
+ */
 export function readNode(doc: Doc, field: ScalarField, node: ScalarNode): ScalarRead {
-  const kept = doc.memo.get(node) as Kept | undefined;
+  const kept = doc.memo.get(node) as CachedRead | undefined;
   if (kept?.field === field) return kept.read;
   const read = readScalar(field, node.text);
-  doc.memo.set(node, { field, read } satisfies Kept);
+  doc.memo.set(node, { field, read } satisfies CachedRead);
   return read;
 }
 
 /** Reads `text` as the field says. Never throws; a value beside a slip is certain in spite of it. */
 export function readScalar(field: ScalarField, text: string): ScalarRead {
   switch (field.type) {
-    case 'quantity': return readAsQuantity(field, text);
-    case 'count': return readCount(field, text);
-    case 'flag': return readFlag(text);
-    case 'choice': return readChoice(field, text);
-    case 'form': return readForm(field, text);
-    case 'date': return readDate(text);
+    case 'quantity':
+      return readAsQuantity(field, text);
+    case 'count':
+      return readCount(field, text);
+    case 'flag':
+      return readFlag(text);
+    case 'choice':
+      return readChoice(field, text);
+    case 'form':
+      return readForm(field, text);
+    case 'date':
+      return readDate(text);
     case 'text':
-    case 'version': return text === '' ? wrong(text, 'Nothing is written here; write a value or take the key out.') : { value: text };
+    case 'version':
+      return text === '' ? wrong(text, 'Nothing is written here; write a value or take the key out.') : { value: text };
   }
 }
 
@@ -55,7 +76,13 @@ function readAsQuantity(field: QuantityField, text: string): ScalarRead {
   const read = readQuantity(text, field.dimension, { usual: field.unit });
   if (!read.problem) return { value: read.quantity };
   const { code, message, start, end, suggestions } = read.problem;
-  const slip: Slip = { code: code === 'not-a-number' ? 'wrong-kind-of-value' : code, message, start, end, instead: suggestions };
+  const slip: ScalarProblem = {
+    code: code === 'not-a-number' ? 'wrong-kind-of-value' : code,
+    message,
+    start,
+    end,
+    instead: suggestions,
+  };
   return { value: read.quantity, slip };
 }
 
@@ -67,7 +94,11 @@ function readCount(field: CountField, text: string): ScalarRead {
 function readFlag(text: string): ScalarRead {
   if (text === 'true' || text === 'false') return { value: text === 'true' };
   const lower = text.toLowerCase();
-  const meant = ['yes', 'on', 'true', 'y'].includes(lower) ? ['true'] : ['no', 'off', 'false', 'n'].includes(lower) ? ['false'] : [];
+  const meant = ['yes', 'on', 'true', 'y'].includes(lower)
+    ? ['true']
+    : ['no', 'off', 'false', 'n'].includes(lower)
+      ? ['false']
+      : [];
   return wrong(text, `${quoted(text)} stands where ${quoted('true')} or ${quoted('false')} is meant.`, meant);
 }
 
@@ -76,18 +107,27 @@ const longestListed = 16;
 
 function readChoice(field: ChoiceField, text: string): ScalarRead {
   if (field.choices.includes(text)) return { value: text };
-  const near = field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? nearest(text, field.choices);
-  const message = field.choices.length > longestListed
-    ? `${quoted(text)} is none of the words that may stand here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`
-    : `${quoted(text)} is not one of ${field.choices.map((choice) => quoted(choice)).join(', ')}.`;
-  return { slip: { code: 'choice-unknown', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] } };
+  const near =
+    field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? nearest(text, field.choices);
+  const message =
+    field.choices.length > longestListed
+      ? `${quoted(text)} is none of the words that may stand ` +
+        `here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`
+      : `${quoted(text)} is not one of ${field.choices.map((choice) => quoted(choice)).join(', ')}.`;
+  return {
+    slip: { code: 'choice-unknown', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] },
+  };
 }
 
 function readForm(field: FormField, text: string): ScalarRead {
   const value = field.parse(text);
   if (value !== undefined) return { value };
   const near = nearest(text, field.usual ?? []);
-  return wrong(text, `${quoted(text)} is not ${field.form}, such as ${quoted(field.example)}.`, near === undefined ? [] : [near]);
+  return wrong(
+    text,
+    `${quoted(text)} is not ${field.form}, such as ${quoted(field.example)}.`,
+    near === undefined ? [] : [near],
+  );
 }
 
 function readDate(text: string): ScalarRead {

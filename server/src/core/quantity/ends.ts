@@ -7,7 +7,7 @@ import { readUnit, type Fault } from './unit-word';
 import type { UnitName } from './units';
 
 /** A fault and where it lies in the text that was read. */
-export interface Found extends Fault {
+export interface EndText extends Fault {
   readonly start: number;
   readonly end: number;
 }
@@ -19,15 +19,21 @@ interface Texts {
 }
 
 /** A fault beside a value (in base units) is a warning. A wrong number may stand before a unit that is right. */
-export type EndReading = Texts & (
-  | { readonly value: number; readonly unit: UnitName; readonly fault?: Found }
-  | { readonly value?: undefined; readonly unit?: UnitName; readonly fault: Found });
+export type EndReading = Texts &
+  (
+    | { readonly value: number; readonly unit: UnitName; readonly fault?: EndText }
+    | { readonly value?: undefined; readonly unit?: UnitName; readonly fault: EndText }
+  );
 
 type Numeral =
-  | { readonly value: number; readonly texts: readonly string[]; readonly fault?: Found }
-  | { readonly value?: undefined; readonly texts: readonly string[]; readonly fault: Found };
+  | { readonly value: number; readonly texts: readonly string[]; readonly fault?: EndText }
+  | { readonly value?: undefined; readonly texts: readonly string[]; readonly fault: EndText };
 
-const vulgar: ReadonlyMap<string, string> = new Map([['¼', '.25'], ['½', '.5'], ['¾', '.75']]);
+const vulgar: ReadonlyMap<string, string> = new Map([
+  ['¼', '.25'],
+  ['½', '.5'],
+  ['¾', '.75'],
+]);
 
 /** Where an end lies, number and unit together. */
 export function extent({ number, unit }: End): { readonly start: number; readonly end: number } {
@@ -53,7 +59,7 @@ export function readBareEnd({ number }: End, upper: EndReading): EndReading {
   return { ...written, value: toBase(value, upper.unit), unit: upper.unit, fault };
 }
 
-function at(fault: Fault, { start, end }: Slice): Found {
+function at(fault: Fault, { start, end }: Slice): EndText {
   return { ...fault, start, end };
 }
 
@@ -61,7 +67,7 @@ function readNumeral(number: Slice): Numeral {
   const part = vulgar.get(number.text.slice(-1));
   if (part !== undefined) return readVulgar(number, part);
   const { value, texts, odd } = readNumber(number.text);
-  const fault = (why: string): Found => at({ code: 'number-odd', why: `\`${number.text}\` ${why}` }, number);
+  const fault = (why: string): EndText => at({ code: 'number-odd', why: `\`${number.text}\` ${why}` }, number);
   if (value === undefined) return { texts, fault: fault(odd) };
   return odd === undefined ? { value, texts } : { value, texts, fault: fault(odd) };
 }

@@ -16,7 +16,10 @@ export interface FormatOptions {
 
 const usualDigits = 4;
 const mostDigits = 7;
-/** A printed difference may be off by this part of the true one, lest 155.04 against 155.1 be printed as 155 against 155.1. */
+/**
+ * A printed difference may be off by this part of the true one, lest 155.04 against 155.1 be printed as 155 against
+ * 155.1.
+ */
 const differenceTolerance = 0.1;
 
 function digitsOf({ digits = usualDigits }: FormatOptions): number {
@@ -29,7 +32,9 @@ function rounded(value: number, digits: number, toHundredths: boolean): number {
   return Number(toHundredths ? value.toFixed(2) : value.toPrecision(digits));
 }
 
-/** The unit in which a figure of this size reads well; a size that rounds up to the next unit is written in that one. */
+/**
+ * The unit in which a figure of this size reads well; a size that rounds up to the next unit is written in that one.
+ */
 function readableUnit(size: number, dimension: Dimension, digits: number): UnitName | undefined {
   const { shown } = dimensions[dimension];
   const about = rounded(Math.abs(size), digits, false);
@@ -42,9 +47,13 @@ class Writer {
   private readonly isMoney: boolean;
 
   /** `size` is the number that chooses the unit where none is asked for. */
-  constructor(size: number, dimension: Dimension, private readonly opts: FormatOptions) {
+  constructor(
+    size: number,
+    dimension: Dimension,
+    private readonly opts: FormatOptions,
+  ) {
     this.isMoney = dimension === 'money';
-    this.unit = this.isMoney ? undefined : opts.unit ?? readableUnit(size, dimension, digitsOf(opts));
+    this.unit = this.isMoney ? undefined : (opts.unit ?? readableUnit(size, dimension, digitsOf(opts)));
   }
 
   /** A number in the base unit, in the unit that is written. */
@@ -61,7 +70,7 @@ class Writer {
   }
 
   write(value: number): string {
-    const symbol = this.isMoney ? this.opts.currency ?? this.opts.unit ?? '' : symbolFor(this.unit, value);
+    const symbol = this.isMoney ? (this.opts.currency ?? this.opts.unit ?? '') : symbolFor(this.unit, value);
     return symbol === '' ? this.number(value) : `${this.number(value)} ${symbol}`;
   }
 }
@@ -78,7 +87,8 @@ function symbolFor(unit: UnitName | undefined, value: number): string {
 
 /**
  * Writes a value, or a range, given in the base unit of its dimension: `158 mm`, `150 to 160 mm`, `at most 160 mm`.
- * `lo` is −Infinity or `hi` Infinity where that end is open. `readQuantity` reads what is written, unless both ends are open.
+ * `lo` is −Infinity or `hi` Infinity where that end is open. `readQuantity` reads what is written, unless both ends
+ * are open.
  */
 export function formatQuantity(lo: number, hi: number, dimension: Dimension, opts: FormatOptions = {}): string {
   if (lo === -Infinity && hi === Infinity) return `${dimensions[dimension].what} of any size`;

@@ -24,11 +24,14 @@ function pairs(written: string, meant: string): [string, string][] {
 const same = new Map(pairs('\u03BC\u2126\u212A\u22C5', '\u00B5\u03A9K\u00B7'));
 
 const alike = new Map([
-  ...pairs('АВЕЅІЈКМНОРСТХЅԜ', 'ABESIJKMHOPCTXSW'), ...pairs('аеосрхкмѕіјһԝ', 'aeocpxkmsijhw'), // Cyrillic
+  ...pairs('АВЕЅІЈКМНОРСТХЅԜ', 'ABESIJKMHOPCTXSW'),
+  ...pairs('аеосрхкмѕіјһԝ', 'aeocpxkmsijhw'), // Cyrillic
   ...pairs('ΑΒΕΖΗΙΚΜΝΟΡΤΧο', 'ABEZHIKMNOPTXo'), // Greek
   ...pairs('\u00BA\u02DA\u1D52\u2218', '°°°°'),
-  ...pairs('\u2010\u2011\u2012\u2212\u2014', '----–'), ...pairs('\u2044\u2215', '//'),
-  ...pairs('\u2219\u2022', '··'), ...pairs('\u201C\u201D', '""'),
+  ...pairs('\u2010\u2011\u2012\u2212\u2014', '----–'),
+  ...pairs('\u2044\u2215', '//'),
+  ...pairs('\u2219\u2022', '··'),
+  ...pairs('\u201C\u201D', '""'),
 ]);
 
 const invisible = /\p{Cf}/u;
@@ -73,6 +76,7 @@ export function withDigits({ text, origin, alikes }: Tidied): Tidied | undefined
       const meant = letter === 'O' || letter === 'o' ? '0' : '1';
       added.push({ start: origin[at + index] ?? 0, end: origin[at + index + 1] ?? 0, written: letter, meant });
       return meant;
-    }));
+    }),
+  );
   return added.length === 0 ? undefined : { text: mended, origin, alikes: [...alikes, ...added] };
 }

@@ -1,6 +1,8 @@
 // Reads the number of a quantity, doubtful ways of writing included, and writes numbers without exponents.
 
-/** `texts` holds the number as it should be written, one text for each reading; `odd` follows the text in a sentence. */
+/**
+ * `texts` holds the number as it should be written, one text for each reading; `odd` follows the text in a sentence.
+ */
 export type NumberReading =
   | { readonly value: number; readonly texts: readonly string[]; readonly odd?: string }
   | { readonly value?: undefined; readonly texts: readonly string[]; readonly odd: string };

@@ -46,16 +46,19 @@ function numberAt(text: string, start: number): Slice | undefined {
 export function split(text: string): Parts | undefined {
   const limit = limits.exec(text);
   const prefix = limit?.[0] ?? '';
-  const side = limit === null ? {} : { limit: limit[1] === undefined ? 'least' as const : 'most' as const };
+  const side = limit === null ? {} : { limit: limit[1] === undefined ? ('least' as const) : ('most' as const) };
   const number = numberAt(text, prefix.length);
   if (number === undefined) return splitCurrencyFirst(text, prefix, side);
   const mark = rangeMark.exec(text.slice(number.end));
-  if (mark === null) return { prefix, ...side, first: { number, unit: slice(text, number.end, text.length) }, separator: '' };
+  if (mark === null)
+    return { prefix, ...side, first: { number, unit: slice(text, number.end, text.length) }, separator: '' };
   const between = number.end + (mark[1] ?? '').length;
   const next = numberAt(text, number.end + mark[0].length);
   if (next === undefined) return undefined;
   return {
-    prefix, ...side, separator: mark[2] ?? '',
+    prefix,
+    ...side,
+    separator: mark[2] ?? '',
     first: { number, unit: slice(text, number.end, between) },
     second: { number: next, unit: slice(text, next.end, text.length) },
   };

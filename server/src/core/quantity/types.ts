@@ -4,17 +4,49 @@ import type { UnitName } from './units';
 export type { UnitName };
 
 export type Dimension =
-  | 'length' | 'area' | 'volume' | 'mass' | 'power' | 'apparent-power' | 'current' | 'voltage' | 'resistance'
-  | 'energy' | 'charge' | 'frequency' | 'time' | 'temperature' | 'temperature-difference' | 'thermal-resistance'
-  | 'conductivity' | 'data-size' | 'data-rate' | 'transfer-rate' | 'flow' | 'pressure' | 'rotation-speed'
-  | 'sound-level' | 'sound-power' | 'percent' | 'money' | 'angle' | 'force' | 'torque';
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'power'
+  | 'apparent-power'
+  | 'current'
+  | 'voltage'
+  | 'resistance'
+  | 'energy'
+  | 'charge'
+  | 'frequency'
+  | 'time'
+  | 'temperature'
+  | 'temperature-difference'
+  | 'thermal-resistance'
+  | 'conductivity'
+  | 'data-size'
+  | 'data-rate'
+  | 'transfer-rate'
+  | 'flow'
+  | 'pressure'
+  | 'rotation-speed'
+  | 'sound-level'
+  | 'sound-power'
+  | 'percent'
+  | 'money'
+  | 'angle'
+  | 'force'
+  | 'torque';
 
-/** How an amount or rate of data was written: in bits, in 1024s of bytes, in 1000s of bytes, or in plain bytes; a rate in bytes is `bytes` unless it is `binary`. */
+/**
+ * How an amount or rate of data was written: in bits, in 1024s of bytes, in 1000s of bytes, or in plain bytes; a rate
+ * in bytes is `bytes` unless it is `binary`.
+ */
 export type Notation = 'bits' | 'bytes' | 'binary' | 'decimal';
 
 export interface Quantity {
   readonly dimension: Dimension;
-  /** In the base unit of the dimension; equal to `hi` unless a range was written; −Infinity where there is no lower end. */
+  /**
+   * In the base unit of the dimension; equal to `hi` unless a range was written; −Infinity where there is no lower
+   * end.
+   */
   readonly lo: number;
   /** In the base unit of the dimension; Infinity where there is no upper end. */
   readonly hi: number;
@@ -27,8 +59,13 @@ export interface Quantity {
 }
 
 export type QuantityProblemCode =
-  | 'unit-missing' | 'unit-of-other-dimension' | 'unit-look-alike' | 'unit-unknown'
-  | 'not-a-number' | 'range-reversed' | 'number-odd';
+  | 'unit-missing'
+  | 'unit-of-other-dimension'
+  | 'unit-look-alike'
+  | 'unit-unknown'
+  | 'not-a-number'
+  | 'range-reversed'
+  | 'number-odd';
 
 export interface QuantityProblem {
   readonly code: QuantityProblemCode;

@@ -23,8 +23,13 @@ export function readUnit(word: string, number: string, dimension: Dimension, usu
   const unit = unitSpelled(word, dimension);
   if (unit !== undefined) return { unit, texts: [word] };
   if (word === '') return missing(number, dimension, usual);
-  return unweighted(word, dimension) ?? special(word, number, dimension) ?? slipped(word, dimension)
-    ?? ofOtherDimension(word, number, dimension) ?? unknown(word, dimension);
+  return (
+    unweighted(word, dimension) ??
+    special(word, number, dimension) ??
+    slipped(word, dimension) ??
+    ofOtherDimension(word, number, dimension) ??
+    unknown(word, dimension)
+  );
 }
 
 function wrong(code: QuantityProblemCode, why: string, texts: readonly string[] = []): UnitReading {
@@ -35,35 +40,56 @@ function missing(number: string, dimension: Dimension, usual?: UnitName): UnitRe
   const facts = dimensions[dimension];
   const offered = usual ?? facts.bare;
   if (offered !== undefined) return wrong('unit-missing', `\`${number}\` has no unit`, [symbol(offered)]);
-  return wrong('unit-missing', `\`${number}\` has no unit; add the one that is meant, such as ${quoted(facts.usual.slice(0, 3).map(symbol))}`);
+  return wrong(
+    'unit-missing',
+    `\`${number}\` has no unit; add the one that is meant, such as ${quoted(facts.usual.slice(0, 3).map(symbol))}`,
+  );
 }
 
 /** Makers write dB for dB(A) so often that a sound level in dB is taken as A-weighted, with a word about it. */
 function unweighted(word: string, dimension: Dimension): UnitReading | undefined {
   if (dimension !== 'sound-level' || word !== 'dB') return undefined;
-  return { unit: 'dBA', texts: ['dBA'], fault: { code: 'unit-look-alike', why: '`dB` does not state its weighting and is read as A-weighted' } };
+  return {
+    unit: 'dBA',
+    texts: ['dBA'],
+    fault: { code: 'unit-look-alike', why: '`dB` does not state its weighting and is read as A-weighted' },
+  };
 }
 
 /** Mix-ups of two dimensions that deserve their own sentence. */
 function special(word: string, number: string, dimension: Dimension): UnitReading | undefined {
   const written = `\`${number} ${word}\``;
   if (dimension === 'transfer-rate' && unitSpelled(word, 'frequency') !== undefined) {
-    return wrong('unit-of-other-dimension', `${written} is a frequency, and a memory's clock runs at half its transfer rate; write the transfers per second, in \`MT/s\``);
+    return wrong(
+      'unit-of-other-dimension',
+      `${written} is a frequency, and a memory's clock runs at half its transfer rate; write the transfers ` +
+        `per second, in \`MT/s\``,
+    );
   }
   if (dimension === 'temperature-difference' && word === '°C') {
-    return wrong('unit-of-other-dimension', `${written} is a temperature, and a difference of temperatures is wanted`, ['K']);
+    return wrong('unit-of-other-dimension', `${written} is a temperature; expected a difference of temperatures`, [
+      'K',
+    ]);
   }
   if (dimension === 'sound-power' && (word === 'dB' || unitSpelled(word, 'sound-level') !== undefined)) {
-    return wrong('unit-of-other-dimension', `${written} may be a level at the ear; a declared sound power is written in bels, \`B\`, one for every 10 dB`);
+    return wrong(
+      'unit-of-other-dimension',
+      `${written} may be a level at the ear; a declared sound power is written in bels, \`B\`, one for every 10 dB`,
+    );
   }
   if (dimension === 'sound-level' && unitSpelled(word, 'sound-power') !== undefined) {
-    return wrong('unit-of-other-dimension', `${written} is a declared sound power, which is no level at the ear; write the level in \`dBA\``);
+    return wrong(
+      'unit-of-other-dimension',
+      `${written} is a declared sound power, which is no level at the ear; write the level in \`dBA\``,
+    );
   }
   if (dimension === 'data-rate' && unitSpelled(`${word}/s`, dimension) !== undefined) {
-    return wrong('unit-of-other-dimension', `${written} is an amount of data, and a rate is wanted`, [`${word}/s`]);
+    return wrong('unit-of-other-dimension', `${written} is an amount of data; expected a rate`, [`${word}/s`]);
   }
   if (dimension === 'data-size' && word.endsWith('/s') && unitSpelled(word.slice(0, -2), dimension) !== undefined) {
-    return wrong('unit-of-other-dimension', `${written} is a data rate, and an amount of data is wanted`, [word.slice(0, -2)]);
+    return wrong('unit-of-other-dimension', `${written} is a data rate; expected an amount of data`, [
+      word.slice(0, -2),
+    ]);
   }
   return undefined;
 }
@@ -72,7 +98,8 @@ function slipped(word: string, dimension: Dimension): UnitReading | undefined {
   const meant = slipsOf(word, dimension);
   if (meant.length === 0) return undefined;
   const texts = meant.map(symbol);
-  if (texts.length === 1) return wrong('unit-unknown', `\`${word}\` is not how ${dimensions[dimension].what} is written`, texts);
+  if (texts.length === 1)
+    return wrong('unit-unknown', `\`${word}\` is not how ${dimensions[dimension].what} is written`, texts);
   const inBits = meant.filter((name) => unitNamed(name).notation === 'bits');
   const eightfold = inBits.length > 0 && inBits.length < meant.length;
   const differ = eightfold ? ', bytes or bits, which differ eightfold' : '';
@@ -83,10 +110,17 @@ function ofOtherDimension(word: string, number: string, dimension: Dimension): U
   const other = (Object.keys(dimensions) as Dimension[]).find((each) => unitSpelled(word, each) !== undefined);
   if (other === undefined) return undefined;
   const { what, usual } = dimensions[dimension];
-  return wrong('unit-of-other-dimension', `\`${number} ${word}\` is ${dimensions[other].what}, and ${what} is wanted, in ${quoted(usual.slice(0, 2).map(symbol))}`);
+  return wrong(
+    'unit-of-other-dimension',
+    `\`${number} ${word}\` is ${dimensions[other].what}; expected ${what}, in ` +
+      `${quoted(usual.slice(0, 2).map(symbol))}`,
+  );
 }
 
 function unknown(word: string, dimension: Dimension): UnitReading {
   const { what, usual } = dimensions[dimension];
-  return wrong('unit-unknown', `\`${word}\` is not a unit in which ${what} is read; use ${quoted(usual.slice(0, 3).map(symbol))}`);
+  return wrong(
+    'unit-unknown',
+    `\`${word}\` is not a unit in which ${what} is read; use ${quoted(usual.slice(0, 3).map(symbol))}`,
+  );
 }

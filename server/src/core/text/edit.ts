@@ -2,7 +2,10 @@
 import type { Span } from './span';
 
 /** Replace what stands in `span` by `text`; an empty span inserts. */
-export interface Edit { readonly span: Span; readonly text: string }
+export interface Edit {
+  readonly span: Span;
+  readonly text: string;
+}
 
 /**
  * Whether two of the edits claim the same text. Two insertions at one place count as claiming it

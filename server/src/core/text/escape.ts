@@ -8,7 +8,10 @@ export function visible(text: string): string {
   return text.replace(unseen, (character) => `\\u{${character.codePointAt(0)!.toString(16)}}`);
 }
 
-/** The text in backticks for a message, as all text of files stands in one: visible, and cut after `longest` characters. */
+/**
+ * The text in backticks for a message, as all text of files stands in one: visible, and cut after `longest`
+ * characters.
+ */
 export function quoted(text: string, longest = 60): string {
   const characters = [...text.slice(0, longest * 2 + 2)];
   const cut = characters.length > longest || text.length > longest * 2 + 2;

@@ -3,9 +3,15 @@ import { clampOffset } from './span';
 import type { Span } from './span';
 
 /** Zero based line and UTF-16 character, as the Language Server Protocol counts them. */
-export interface Position { readonly line: number; readonly character: number }
+export interface Position {
+  readonly line: number;
+  readonly character: number;
+}
 
-export interface Range { readonly start: Position; readonly end: Position }
+export interface Range {
+  readonly start: Position;
+  readonly end: Position;
+}
 
 /** The lines of one text. Line ends are LF, CRLF and a lone CR, as in the protocol. */
 export class Lines {

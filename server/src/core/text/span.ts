@@ -1,7 +1,10 @@
 // Spans: where something stands in a text, as UTF-16 offsets.
 
 /** A half-open range of UTF-16 offsets. */
-export interface Span { readonly start: number; readonly end: number }
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
 
 /** Whether an offset lies in the span or at its very end (where a cursor still belongs to it). */
 export function touches(span: Span, offset: number): boolean {

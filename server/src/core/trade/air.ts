@@ -2,7 +2,10 @@
 import { needCount, needNotNegative, needPositive, needWithin } from './numbers';
 import type { Range } from './numbers';
 
-/** Specific heat of air between 15 and 70 °C, J/(kg·K). Source: Çengel, Heat and Mass Transfer, property tables, air at 1 atm. */
+/**
+ * Specific heat of air between 15 and 70 °C, J/(kg·K). Source: Çengel, Heat and Mass Transfer, property tables, air
+ * at 1 atm.
+ */
 export const AIR_J_PER_KG_K = 1007;
 
 /** Gas constant of dry air, J/(kg·K). Source: US Standard Atmosphere 1976. */
@@ -32,7 +35,7 @@ export function pressureRatio(altitudeM: number): number {
  */
 export function airDensityKgPerM3(temperatureC: number, altitudeM: number): number {
   needWithin('air temperature (°C)', temperatureC, -100, 200);
-  return SEA_LEVEL_PA * pressureRatio(altitudeM) / (AIR_GAS_J_PER_KG_K * (temperatureC + 273.15));
+  return (SEA_LEVEL_PA * pressureRatio(altitudeM)) / (AIR_GAS_J_PER_KG_K * (temperatureC + 273.15));
 }
 
 /** Flow that carries a heat off at a rise, m³/h: Q = P / (ρ cₚ ΔT). Source: energy balance of a stream. */
@@ -40,7 +43,7 @@ export function airflowNeededM3PerH(powerW: number, riseK: number, densityKgPerM
   needNotNegative('heat (W)', powerW);
   needPositive('rise (K)', riseK);
   needPositive('density (kg/m³)', densityKgPerM3);
-  return powerW / (densityKgPerM3 * AIR_J_PER_KG_K * riseK) * 3600;
+  return (powerW / (densityKgPerM3 * AIR_J_PER_KG_K * riseK)) * 3600;
 }
 
 /** Rise of the air that carries a heat off, K. Source: as above, solved for ΔT. */
@@ -48,7 +51,7 @@ export function airRiseK(powerW: number, flowM3PerH: number, densityKgPerM3: num
   needNotNegative('heat (W)', powerW);
   needPositive('flow (m³/h)', flowM3PerH);
   needPositive('density (kg/m³)', densityKgPerM3);
-  return powerW / (densityKgPerM3 * AIR_J_PER_KG_K * flowM3PerH / 3600);
+  return powerW / ((densityKgPerM3 * AIR_J_PER_KG_K * flowM3PerH) / 3600);
 }
 
 /** m³/h to CFM. Source: GNU units. */
@@ -57,13 +60,17 @@ export function cfmFromM3PerH(flowM3PerH: number): number {
   return flowM3PerH * CFM_PER_M3_PER_H;
 }
 
-/** Share of its free-air flow that a fan delivers behind grilles, filters and in a filled case. Source: common practice. */
+/**
+ * Share of its free-air flow that a fan delivers behind grilles, filters and in a filled case. Source: common
+ * practice.
+ */
 export const DELIVERED_OF_FREE_AIR: Range = { low: 0.4, high: 0.7 };
 
 /**
  * Heat that a case gives off through its walls and gaps with no fan in it, for each kelvin of rise, W/K: nothing that
  * anyone could count on, up to 1 m² of wall at 10 W/(m²·K), free convection and radiation together.
- * Source: Incropera, Fundamentals of Heat and Mass Transfer: free convection in gases, 2 to 25 W/(m²·K); the area, common practice.
+ * Source: Incropera, Fundamentals of Heat and Mass Transfer: free convection in gases, 2 to 25 W/(m²·K); the area,
+ * common practice.
  */
 export const STILL_CASE_W_PER_K: Range = { low: 0, high: 10 };
 
@@ -78,8 +85,8 @@ const MAGNUS_B_C = 243.12;
 export function dewPointC(temperatureC: number, humidityPercent: number): number {
   needWithin('air temperature (°C)', temperatureC, -45, 60);
   needWithin('relative humidity (%)', humidityPercent, 1, 100);
-  const term = Math.log(humidityPercent / 100) + MAGNUS_A * temperatureC / (MAGNUS_B_C + temperatureC);
-  return MAGNUS_B_C * term / (MAGNUS_A - term);
+  const term = Math.log(humidityPercent / 100) + (MAGNUS_A * temperatureC) / (MAGNUS_B_C + temperatureC);
+  return (MAGNUS_B_C * term) / (MAGNUS_A - term);
 }
 
 /**

@@ -7,7 +7,11 @@ export type ArrayKind = (typeof ARRAY_KINDS)[number];
 
 /** Source: SNIA Common RAID Disk Drive Format (DDF), names of the levels. */
 const LEVELS: Readonly<Record<ArrayKind, ArrayLevel>> = {
-  stripe: 'RAID 0', mirror: 'RAID 1', 'single parity': 'RAID 5', 'double parity': 'RAID 6', 'striped mirrors': 'RAID 10',
+  stripe: 'RAID 0',
+  mirror: 'RAID 1',
+  'single parity': 'RAID 5',
+  'double parity': 'RAID 6',
+  'striped mirrors': 'RAID 10',
 };
 
 export const levelOfKind = (kind: ArrayKind): ArrayLevel => LEVELS[kind];

@@ -1,6 +1,11 @@
 // Plain slips of the bench read out of free text: small word lists, and what keeps them from firing.
 
-export type Slip = 'processor pressed' | 'contacts touched' | 'vacuum cleaner' | 'bag as mat' | 'hot part touched';
+export type HandlingMistake =
+  | 'processor pressed'
+  | 'contacts touched'
+  | 'vacuum cleaner'
+  | 'bag as mat'
+  | 'hot part touched';
 
 export interface SlipFound {
   /** The words that say it. */
@@ -11,14 +16,19 @@ export interface SlipFound {
 
 const words = (...pieces: readonly string[]): RegExp => new RegExp(pieces.join('|'), 'i');
 const cpu = '(?:processors?|cpus?)\\b';
-const press = '\\b(?:press(?:es|ed|ing)?|push(?:es|ed|ing)?|forc(?:e|es|ed|ing)|squeez(?:e|es|ed|ing)|shov(?:e|es|ed|ing)|tap(?:s|ped|ping)?|lean(?:s|ed|ing)?)';
-const how = '(?:(?:down|in|into|on|onto|home|together|firmly|gently|lightly|hard|carefully|evenly|slowly|with|of|your|his|her|their|its|the|an?|both|each|every|all|one|two|new|thumbs?|fingers?|palm|hand|top|corners?|edges?|sides?|middle|cent(?:re|er))\\s+){0,8}';
-const be = '(?:(?:is|are|be|being|gets?|has|have|needs?|must|should|can|may|to|then|now|just|simply|once|gently|firmly|lightly|carefully|briefly)\\s+){1,5}';
-const contacts = '(?:(?:the|its|their|an?|any|one|of|bare|both)\\s+){0,3}(?:(?:gold|bare|socket|edge|contact)(?:en)?\\s+(?:contacts?|pins?|pads?|fingers|lands|edge)|contacts?|pins?|lands)\\b';
-const hotThing = '(?:cooler|heat\\s?sinks?|heat\\s?pipes?|fins|drives?|cards?|modules?|memory|processor|cpu|vrm|radiator)\\b';
+const press =
+  '\\b(?:press(?:es|ed|ing)?|push(?:es|ed|ing)?|forc(?:e|es|ed|ing)|squeez(?:e|es|ed|ing)|shov(?:e|es|ed|ing)|tap(?:s|ped|ping)?|lean(?:s|ed|ing)?)';
+const how =
+  '(?:(?:down|in|into|on|onto|home|together|firmly|gently|lightly|hard|carefully|evenly|slowly|with|of|your|his|her|their|its|the|an?|both|each|every|all|one|two|new|thumbs?|fingers?|palm|hand|top|corners?|edges?|sides?|middle|cent(?:re|er))\\s+){0,8}';
+const be =
+  '(?:(?:is|are|be|being|gets?|has|have|needs?|must|should|can|may|to|then|now|just|simply|once|gently|firmly|lightly|carefully|briefly)\\s+){1,5}';
+const contacts =
+  '(?:(?:the|its|their|an?|any|one|of|bare|both)\\s+){0,3}(?:(?:gold|bare|socket|edge|contact)(?:en)?\\s+(?:contacts?|pins?|pads?|fingers|lands|edge)|contacts?|pins?|lands)\\b';
+const hotThing =
+  '(?:cooler|heat\\s?sinks?|heat\\s?pipes?|fins|drives?|cards?|modules?|memory|processor|cpu|vrm|radiator)\\b';
 
 /** What each slip sounds like. Source: common practice; the lists are short so that they can be read. */
-const SLIPS: Readonly<Record<Slip, RegExp>> = {
+const SLIPS: Readonly<Record<HandlingMistake, RegExp>> = {
   'processor pressed': words(
     `${press}\\s+${how}${cpu}(?!['’]|\\s*(?:fan|cooler|lever|latch|header|lead|plug|power|socket|cover|cap|heat|bracket|frame|mount|tray|holder|clip|arm|box|bag|aside|away|retention)s?\\b)`,
     `\\b${cpu}\\s+${be}(?:pressed|pushed|forced|squeezed|shoved|tapped)\\b`,
@@ -31,7 +41,9 @@ const SLIPS: Readonly<Record<Slip, RegExp>> = {
     `\\bfinger(?:tip)?s?\\s+(?:over|across|along|on|onto)\\s+${contacts}`,
     `\\b(?:contacts|pins)\\s+${be}(?:touched|wiped|rubbed|held|gripped)\\b`,
   ),
-  'vacuum cleaner': words('\\b(?:vacuum(?!\\s*-?(?:seal|pack|bag|pouch|wrap|foil))|vacuum(?:s|ed|ing)|hoover(?:s|ed|ing)?)\\b(?!\\s+(?:the\\s+|this\\s+)?(?:floor|carpet|room|bench|table|shop|filter|case\\s+filter|dust\\s+filter))(?:\\s+cleaners?)?'),
+  'vacuum cleaner': words(
+    '\\b(?:vacuum(?!\\s*-?(?:seal|pack|bag|pouch|wrap|foil))|vacuum(?:s|ed|ing)|hoover(?:s|ed|ing)?)\\b(?!\\s+(?:the\\s+|this\\s+)?(?:floor|carpet|room|bench|table|shop|filter|case\\s+filter|dust\\s+filter))(?:\\s+cleaners?)?',
+  ),
   'bag as mat': words(
     '\\b(?:on|onto|upon|over|across)\\s+(?:top\\s+of\\s+)?(?:(?:the|an?|its|their|own|empty|silver|flat|shielding|anti-?static|static|esd)\\s+){0,4}bags?\\b(?!\\s*(?:is|are|label))',
     '\\bbags?\\s+(?:serves?\\s+)?as\\s+(?:an?\\s+|the\\s+)?(?:mat|underlay|surface|base|pad)\\b',
@@ -46,34 +58,54 @@ const SLIPS: Readonly<Record<Slip, RegExp>> = {
 };
 
 /** A word without which a text cannot say the slip: most notes are done with here. */
-const KEYS: Readonly<Record<Slip, RegExp>> = {
-  'processor pressed': /processor|cpu/i, 'contacts touched': /contact|pins?\b|gold|lands\b/i, 'vacuum cleaner': /vacuum|hoover/i, 'bag as mat': /bags?\b/i, 'hot part touched': /hot\b|stress|load|running|test/i,
+const KEYS: Readonly<Record<HandlingMistake, RegExp>> = {
+  'processor pressed': /processor|cpu/i,
+  'contacts touched': /contact|pins?\b|gold|lands\b/i,
+  'vacuum cleaner': /vacuum|hoover/i,
+  'bag as mat': /bags?\b/i,
+  'hot part touched': /hot\b|stress|load|running|test/i,
 };
 
-const ANY_KEY = new RegExp(Object.values(KEYS).map((key) => key.source).join('|'), 'i');
+const ANY_KEY = new RegExp(
+  Object.values(KEYS)
+    .map((key) => key.source)
+    .join('|'),
+  'i',
+);
 
-/** Whether a text may hold a slip at all: asked once of each note, it spares looking for each slip. “It” in a step that fits the processor needs no such word. */
+/**
+ * Whether a text may hold a slip at all: asked once of each note, it spares looking for each slip. “It” in a step
+ * that fits the processor needs no such word.
+ */
 export const mayHoldSlip = (text: string, fits = false): boolean => fits || ANY_KEY.test(text);
 
 /** What lets a match of the list pass after all: another thing is meant, or it is done as it should be. */
-const INNOCENT: Readonly<Partial<Record<Slip, RegExp>>> = {
+const INNOCENT: Readonly<Partial<Record<HandlingMistake, RegExp>>> = {
   'contacts touched': /\b(?:alcohol|isopropyl|isopropanol|swab|contact\s+cleaner)\b/i,
   'vacuum cleaner': /\b(?:keeps?|stays?|kept)\b/i,
-  'bag as mat': /\b(?:label|serial|number|date|seal|sticker|tape|note|warning|write|written|read|reads|print|printed|tear|cut|stick|fold)\b/i,
+  'bag as mat':
+    /\b(?:label|serial|number|date|seal|sticker|tape|note|warning|write|written|read|reads|print|printed|tear|cut|stick|fold)\b/i,
 };
 
-/** In a step that fits the processor “it” is the processor, unless lever or frame was named last. Source: common practice. */
+/**
+ * In a step that fits the processor “it” is the processor, unless lever or frame was named last. Source: common
+ * practice.
+ */
 const PRESSED_IT = words(
   `${press}\\s+(?:(?:down|in|firmly|gently|lightly|hard)\\s+){0,2}(?:on\\s+)?it\\b`,
   `${press}\\s+(?:(?:down|in)\\s+)?(?:firmly|gently|lightly|hard|evenly|down\\s+(?:until|till))\\b`,
   '\\b(?:apply|use|with)\\s+(?:some|light|gentle|firm|slight|a\\s+little|even)\\s+(?:pressure|force)\\b',
 );
-const LEVER = /\b(?:lever|latch|arm|frame|load\s+plate|retention|cover|cap|cooler|memory|modules?|bracket|pad|film|tape|heat\s?sink)\b/gi;
-const LAID_IN = /\b(?:lay|lays|put|puts|place|places|drop|drops|set|sets|insert|seat|lower)\s+(?:it|in)\b|\b(?:processor|cpu)\b/gi;
+const LEVER =
+  /\b(?:lever|latch|arm|frame|load\s+plate|retention|cover|cap|cooler|memory|modules?|bracket|pad|film|tape|heat\s?sink)\b/gi;
+const LAID_IN =
+  /\b(?:lay|lays|put|puts|place|places|drop|drops|set|sets|insert|seat|lower)\s+(?:it|in)\b|\b(?:processor|cpu)\b/gi;
 const INTO_SOCKET = /^\s*(?:down\s+)?in(?:to)?\s+(?:the|its)\s+socket\b/i;
 
-const NOT = /\b(?:not|never|no|zero|without|avoid|avoids|avoiding|nothing|nobody|nor|neither|cannot|refrain|stop|wrong|mistake|forbidden|banned|instead\s+of|rather\s+than|don['’]?t|mustn['’]?t|needn['’]?t|shouldn['’]?t|won['’]?t|can['’]?t|doesn['’]?t)\b|^\s*(?:if|whoever)\b/i;
-const WARNS = /\b(?:(?:is|are|must|may|can|should|has|have|will|would)\s+(?:not|never)|wrong|forbidden|banned|how\s+(?:pins|contacts)|bends?|ruins?|harms?|damages?|destroys?|kills?|corrodes?|charges?\s+up|leaves?\s+(?:grease|marks)|stays?\s+(?:out|away))\b/i;
+const NOT =
+  /\b(?:not|never|no|zero|without|avoid|avoids|avoiding|nothing|nobody|nor|neither|cannot|refrain|stop|wrong|mistake|forbidden|banned|instead\s+of|rather\s+than|don['’]?t|mustn['’]?t|needn['’]?t|shouldn['’]?t|won['’]?t|can['’]?t|doesn['’]?t)\b|^\s*(?:if|whoever)\b/i;
+const WARNS =
+  /\b(?:(?:is|are|must|may|can|should|has|have|will|would)\s+(?:not|never)|wrong|forbidden|banned|how\s+(?:pins|contacts)|bends?|ruins?|harms?|damages?|destroys?|kills?|corrodes?|charges?\s+up|leaves?\s+(?:grease|marks)|stays?\s+(?:out|away))\b/i;
 const ASIDE = /\b(not|never|don['’]t),[^,.;!?]*,/gi;
 
 /** Sentences and clauses, each with where it begins; an aside between commas after “never” does not end its clause. */
@@ -93,7 +125,7 @@ function clausesOf(text: string): { text: string; at: number }[] {
  * warns of it (“pressing the processor bends pins”) says nothing. English only. Never throws.
  * @param fits whether the text belongs to a step that fits the processor.
  */
-export function findSlip(text: string, slip: Slip, fits = false): SlipFound | undefined {
+export function findSlip(text: string, slip: HandlingMistake, fits = false): SlipFound | undefined {
   const processor = slip === 'processor pressed';
   if (!(processor && fits) && !KEYS[slip].test(text)) return undefined;
   for (const clause of clausesOf(text)) {
@@ -102,7 +134,12 @@ export function findSlip(text: string, slip: Slip, fits = false): SlipFound | un
     const start = clause.at + match.index;
     const end = start + match[0].length;
     const before = clause.text.slice(0, match.index);
-    if (NOT.test(before + match[0]) || WARNS.test(clause.text.slice(match.index + match[0].length)) || INNOCENT[slip]?.test(clause.text)) continue;
+    if (
+      NOT.test(before + match[0]) ||
+      WARNS.test(clause.text.slice(match.index + match[0].length)) ||
+      INNOCENT[slip]?.test(clause.text)
+    )
+      continue;
     if (processor && leverPresses(text, clause.at, start, end)) continue;
     if (slip === 'bag as mat' && /^on|^over|^across/i.test(match[0]) && !LAYING.test(before)) continue;
     return { words: text.slice(start, end), start, end };
@@ -110,14 +147,23 @@ export function findSlip(text: string, slip: Slip, fits = false): SlipFound | un
   return undefined;
 }
 
-const LAYING = /\b(?:lay|lays|laid|lying|lies|lie|puts?|plac(?:e|es|ed)|sets?|rests?|stands?|starts?|works?|builds?|sits?|runs?|tests?|power(?:ed)?|keeps?|leaves?|left)\b/i;
+const LAYING =
+  /\b(?:lay|lays|laid|lying|lies|lie|puts?|plac(?:e|es|ed)|sets?|rests?|stands?|starts?|works?|builds?|sits?|runs?|tests?|power(?:ed)?|keeps?|leaves?|left)\b/i;
 
-/** Whether it is the lever or the frame that presses, or that is pressed: named last, or the one that “it” or “which” stands for. */
+/**
+ * Whether it is the lever or the frame that presses, or that is pressed: named last, or the one that “it” or “which”
+ * stands for.
+ */
 function leverPresses(text: string, clause: number, start: number, end: number): boolean {
   const own = text.slice(clause, start);
   const subject = own.slice(own.toLowerCase().lastIndexOf(' and ') + 1);
   const named = /\b(?:processor|cpu)/i.test(text.slice(start, end));
-  if (named) return hits(LEVER, subject) >= 0 || /^\s+by\s+(?:the|its)\b/i.test(text.slice(end)) || (/\b(?:it|which|that)\s*$/i.test(own) && hits(LEVER, text.slice(0, start)) >= 0);
+  if (named)
+    return (
+      hits(LEVER, subject) >= 0 ||
+      /^\s+by\s+(?:the|its)\b/i.test(text.slice(end)) ||
+      (/\b(?:it|which|that)\s*$/i.test(own) && hits(LEVER, text.slice(0, start)) >= 0)
+    );
   if (INTO_SOCKET.test(text.slice(end))) return false;
   const rest = /^[^.;:!?,\n]*/.exec(text.slice(start))![0];
   return hits(LEVER, rest) >= 0 || hits(LEVER, text.slice(0, start)) > hits(LAID_IN, text.slice(0, start));
@@ -136,7 +182,12 @@ export const HAZARD_WORDS = {
 const CELL = /\b(?:(?:coin|button|clock|CR\d{4})[- ]?(?:cells?|batter(?:y|ies))|CR\d{4}|CMOS\s+batter(?:y|ies))\b/i;
 
 /** Whether a text has someone handle the clock’s cell; one that says to leave it alone does not. English only. */
-export const handlesCell = (text: string): boolean => CELL.test(text) && clausesOf(text).some((clause) => CELL.test(clause.text) && !NOT.test(clause.text) && !/\b(?:leave|leaves|stays?|left)\b/i.test(clause.text));
+export const handlesCell = (text: string): boolean =>
+  CELL.test(text) &&
+  clausesOf(text).some(
+    (clause) =>
+      CELL.test(clause.text) && !NOT.test(clause.text) && !/\b(?:leave|leaves|stays?|left)\b/i.test(clause.text),
+  );
 
 export type Hazard = keyof typeof HAZARD_WORDS;
 

@@ -17,7 +17,10 @@ export function isBoxThing(thing: BoxThing, written: string): boolean {
   return SPELLINGS[thing].test(written.trim());
 }
 
-/** A splitter for fans, as lists of a box's contents spell it: one header then serves several fans. Source: common practice. */
+/**
+ * A splitter for fans, as lists of a box's contents spell it: one header then serves several fans. Source: common
+ * practice.
+ */
 export function isFanSplitter(written: string): boolean {
   return /^(?:(?:fan|pwm|[34]-pin) )*(?:splitter|y[- ]?(?:lead|cable))(?: (?:lead|cable))?s?$/i.test(written.trim());
 }

@@ -1,11 +1,23 @@
 // The signal word that a caution’s consequence calls for, by a short list of words.
 import { signalWordFor, type SignalWord, type SignalWordFacts } from './cautions';
 
-/** Worst first; the first that is found counts. Source: ANSI Z535.4, definitions of the signal words; the lists, common practice. */
+/**
+ * Worst first; the first that is found counts. Source: ANSI Z535.4, definitions of the signal words; the lists,
+ * common practice.
+ */
 const INJURIES: readonly (readonly [RegExp, SignalWordFacts['injury']])[] = [
-  [/\b(?:kills?(?!\s+(?:the\s+|an?\s+|its\s+|any\s+)?(?:board|processor|cpu|drive|memory|module|card|supply|parts?|port|header|fan|pump|chip|socket|slot|data))|(?:could|will|may|can)\s+die|death|fatal(?!\s+error)|deadly|lethal|electrocut\w*|suffocat\w*|blind\w*|amputat\w*|(?:serious|severe|grave|bad)(?:ly)?\s+(?:injur\w*|burn\w*|hurt|wound\w*)|(?:injur\w*|burn\w*|hurt|wound\w*)\s+(?:seriously|severely|badly|gravely)|los(?:e|ing)\s+(?:an?\s+|the\s+|your\s+|his\s+|her\s+)?(?:finger|hand|eye|sight)|stops?\s+the\s+heart|fires?)\b|\b(?:could|will|may)\s+burn(?:,|\.|$)/i, 'death or serious injury'],
-  [/\b(?:injur\w*|hurts?|bruis\w*|irritat\w*|crush\w*|pinch\w*|scald\w*)\b|\b(?:cuts?|burns?|shocks?|strains?|nips?)\b[^.;]*\b(?:skin|hands?|fingers?|eyes?|back|feet|foot|person|people|someone|you|wearer)\b/i, 'minor or moderate injury'],
-  [/\b(?:ruins?|damag\w*|destroy\w*|breaks?|bends?|shorts?|shuts?\s+down|fails?|spoils?|corrod\w*|tears?|cracks?|kills?)\b/i, 'none'],
+  [
+    /\b(?:kills?(?!\s+(?:the\s+|an?\s+|its\s+|any\s+)?(?:board|processor|cpu|drive|memory|module|card|supply|parts?|port|header|fan|pump|chip|socket|slot|data))|(?:could|will|may|can)\s+die|death|fatal(?!\s+error)|deadly|lethal|electrocut\w*|suffocat\w*|blind\w*|amputat\w*|(?:serious|severe|grave|bad)(?:ly)?\s+(?:injur\w*|burn\w*|hurt|wound\w*)|(?:injur\w*|burn\w*|hurt|wound\w*)\s+(?:seriously|severely|badly|gravely)|los(?:e|ing)\s+(?:an?\s+|the\s+|your\s+|his\s+|her\s+)?(?:finger|hand|eye|sight)|stops?\s+the\s+heart|fires?)\b|\b(?:could|will|may)\s+burn(?:,|\.|$)/i,
+    'death or serious injury',
+  ],
+  [
+    /\b(?:injur\w*|hurts?|bruis\w*|irritat\w*|crush\w*|pinch\w*|scald\w*)\b|\b(?:cuts?|burns?|shocks?|strains?|nips?)\b[^.;]*\b(?:skin|hands?|fingers?|eyes?|back|feet|foot|person|people|someone|you|wearer)\b/i,
+    'minor or moderate injury',
+  ],
+  [
+    /\b(?:ruins?|damag\w*|destroy\w*|breaks?|bends?|shorts?|shuts?\s+down|fails?|spoils?|corrod\w*|tears?|cracks?|kills?)\b/i,
+    'none',
+  ],
 ];
 
 /** A clause that says who is not hurt. */
@@ -24,7 +36,10 @@ export function wordFor(consequence: string): SignalWord | undefined {
   return undefined;
 }
 
-/** How sure it is: by the last word before the injury in its clause. “It will ruin the board and could kill” is no danger. */
+/**
+ * How sure it is: by the last word before the injury in its clause. “It will ruin the board and could kill” is no
+ * danger.
+ */
 function likelihood(said: string, match: RegExpExecArray): 'will' | 'could' {
   const clause = said.slice(0, match.index).split(/[.;,]/).at(-1)!;
   const last = [...`${clause} ${match[0]}`.matchAll(/\b(?:will|could|may|can|might)\b/gi)].at(-1)?.[0];

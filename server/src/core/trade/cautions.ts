@@ -11,14 +11,29 @@ export interface SignalWordFacts {
 
 /** Worst first. Source: ANSI Z535.4 and Z535.6, definitions of the signal words. */
 export const SIGNAL_WORDS: Readonly<Record<SignalWord, SignalWordFacts>> = {
-  DANGER: { means: 'will kill or seriously injure if not avoided', injury: 'death or serious injury', likelihood: 'will' },
-  WARNING: { means: 'could kill or seriously injure if not avoided', injury: 'death or serious injury', likelihood: 'could' },
-  CAUTION: { means: 'could injure slightly or moderately if not avoided', injury: 'minor or moderate injury', likelihood: 'could' },
+  DANGER: {
+    means: 'will kill or seriously injure if not avoided',
+    injury: 'death or serious injury',
+    likelihood: 'will',
+  },
+  WARNING: {
+    means: 'could kill or seriously injure if not avoided',
+    injury: 'death or serious injury',
+    likelihood: 'could',
+  },
+  CAUTION: {
+    means: 'could injure slightly or moderately if not avoided',
+    injury: 'minor or moderate injury',
+    likelihood: 'could',
+  },
   NOTICE: { means: 'could damage things; nobody is injured', injury: 'none', likelihood: 'could' },
 };
 
 /** The word for an injury and how sure it is; damage only is a NOTICE. Source: ANSI Z535.4 definitions. */
-export function signalWordFor(injury: SignalWordFacts['injury'], likelihood: SignalWordFacts['likelihood']): SignalWord {
+export function signalWordFor(
+  injury: SignalWordFacts['injury'],
+  likelihood: SignalWordFacts['likelihood'],
+): SignalWord {
   if (injury === 'none') return 'NOTICE';
   if (injury === 'minor or moderate injury') return 'CAUTION';
   return likelihood === 'will' ? 'DANGER' : 'WARNING';
@@ -35,13 +50,34 @@ export function missingParts(message: Partial<Record<CautionPart, string>>): Cau
 }
 
 export type CautionId =
-  | 'mains-inside-supply' | 'powered-inside' | 'circuit-overload' | 'adapter-fire' | 'strap-on-energised'
-  | 'coin-cell' | 'gallium-paste' | 'liquid-leak' | 'lifting'
-  | 'glass-panel' | 'sharp-edges' | 'hot-parts' | 'static-to-parts'
-  | 'update-interrupted' | 'overloaded-supply' | 'wrong-mains-voltage' | 'no-earth' | 'board-on-metal'
-  | 'socket-contacts' | 'start-uncooled' | 'card-in-transit'
+  | 'mains-inside-supply'
+  | 'powered-inside'
+  | 'circuit-overload'
+  | 'adapter-fire'
+  | 'strap-on-energised'
+  | 'coin-cell'
+  | 'gallium-paste'
+  | 'liquid-leak'
+  | 'lifting'
+  | 'glass-panel'
+  | 'sharp-edges'
+  | 'hot-parts'
+  | 'static-to-parts'
+  | 'update-interrupted'
+  | 'overloaded-supply'
+  | 'wrong-mains-voltage'
+  | 'no-earth'
+  | 'board-on-metal'
+  | 'socket-contacts'
+  | 'start-uncooled'
+  | 'card-in-transit'
   | 'drive-screws'
-  | 'no-way-for-heat' | 'conductive-paste' | 'header-overload' | 'thin-air' | 'dew' | 'hanging-cooler';
+  | 'no-way-for-heat'
+  | 'conductive-paste'
+  | 'header-overload'
+  | 'thin-air'
+  | 'dew'
+  | 'hanging-cooler';
 
 export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly word: SignalWord;
@@ -78,13 +114,16 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'WARNING',
     hazard: 'A circuit or power strip loaded beyond what it carries for hours overheats.',
     consequence: 'It could start a fire.',
-    avoidance: 'Add up what shares the circuit, power strips into wall outlets only, and move the load where it is too much.',
+    avoidance:
+      'Add up what shares the circuit, power strips into wall outlets only, and move the load where it is too much.',
     defersTo: 'the local electrical code and a licensed electrician',
     source: 'NFPA 70, 210.20(A); common practice',
   },
   'adapter-fire': {
     word: 'WARNING',
-    hazard: 'Moulded adapters, cables of another supply and connectors not pushed home overheat or put 12 V on the wrong contact.',
+    hazard:
+      'Moulded adapters, cables of another supply and connectors not pushed home overheat or put 12 V on ' +
+      'the wrong contact.',
     consequence: 'They could burn, and ruin drives and cards.',
     avoidance: 'Use the cables that came with this supply, push each plug in fully, and leave moulded adapters out.',
     defersTo: 'the handbooks of the supply and of the part fed',
@@ -102,14 +141,16 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'WARNING',
     hazard: 'The clock’s coin cell is small enough to be swallowed.',
     consequence: 'Swallowed, it could burn through tissue within two hours and kill.',
-    avoidance: 'Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed.',
+    avoidance:
+      'Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed.',
     defersTo: 'the cell maker’s warning and medical help',
     source: 'makers’ cell warnings',
   },
   'gallium-paste': {
     word: 'CAUTION',
     hazard: 'Gallium paste irritates, eats aluminium and conducts electricity.',
-    consequence: 'It could irritate skin and eyes, destroy an aluminium cooler within days and short the parts it runs onto.',
+    consequence:
+      'It could irritate skin and eyes, destroy an aluminium cooler within days and short the parts it runs onto.',
     avoidance: 'Wear gloves and glasses; use a thin film on copper or nickel only, with the parts around it masked.',
     defersTo: 'the paste’s safety data sheet and the cooler’s handbook',
     source: 'studies of gallium in aluminium; common practice',
@@ -118,7 +159,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'Coolant that leaks conducts once it has picked up dust and ions.',
     consequence: 'It could short and ruin what it reaches.',
-    avoidance: 'Fill and leak-test with only the pump powered, dry cloth under each joint, before anything else gets power.',
+    avoidance:
+      'Fill and leak-test with only the pump powered, dry cloth under each joint, before anything else gets power.',
     defersTo: 'the cooler’s handbook',
     source: 'common practice',
   },
@@ -158,7 +200,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'People carry charges that they do not feel.',
     consequence: 'A discharge could ruin a part at once or weaken it so that it fails later.',
-    avoidance: 'With the machine unplugged, bring person, chassis and part to one potential; hold parts by their edges.',
+    avoidance:
+      'With the machine unplugged, bring person, chassis and part to one potential; hold parts by their edges.',
     defersTo: 'the parts’ handbooks',
     source: 'ANSI/ESD S20.20; common practice',
   },
@@ -166,7 +209,9 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'WARNING',
     hazard: 'A supply, connector or wire that carries more than it is rated for overheats.',
     consequence: 'It could burn, and take the parts it feeds with it.',
-    avoidance: 'Keep the sum of the loads below the rating, give each card connector a cable of its own, and push connectors in fully.',
+    avoidance:
+      'Keep the sum of the loads below the rating, give each card connector a cable of its own, and push ' +
+      'connectors in fully.',
     defersTo: 'the handbooks of the supply and of the parts fed',
     source: 'ATX Version 3 design guide, doc. 336521; common practice',
   },
@@ -190,7 +235,9 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'Metal that touches the underside of a board joins contacts that must stay apart.',
     consequence: 'It could ruin the board and what is plugged into it at the first start.',
-    avoidance: 'Set standoffs only where the board has a hole, as high as its underside needs, and look between board and tray before power.',
+    avoidance:
+      'Set standoffs only where the board has a hole, as high as its underside needs, and look between ' +
+      'board and tray before power.',
     defersTo: 'the handbooks of board and case',
     source: 'microATX Specification 1.2, page 10; common practice',
   },
@@ -198,7 +245,9 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'A firmware update that is interrupted or written wrongly leaves the board half written.',
     consequence: 'It could make the board unable to start until its maker repairs it.',
-    avoidance: 'Update with memory at its standard speed, on mains that stay, and touch nothing until the board says it is done.',
+    avoidance:
+      'Update with memory at its standard speed, on mains that stay, and touch nothing until the board ' +
+      'says it is done.',
     defersTo: 'the board’s handbook',
     source: 'common practice; makers’ handbooks',
   },
@@ -206,7 +255,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'Drive screws come in two threads that start in each other’s holes, and in several lengths.',
     consequence: 'The wrong one could strip the drive’s thread or press into its circuit board and ruin it.',
-    avoidance: 'Turn each screw in by hand first, stop where it binds, and use only screws of the stated thread and length.',
+    avoidance:
+      'Turn each screw in by hand first, stop where it binds, and use only screws of the stated thread and length.',
     defersTo: 'the handbooks of drive and case',
     source: 'SFF-8301 and SFF-8201; common practice',
   },
@@ -214,13 +264,17 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'The contacts of socket and processor are springs and pins finer than a hair.',
     consequence: 'Pressed, touched or met at an angle they could bend, and ruin board or processor.',
-    avoidance: 'Keep the cover on until the processor goes in, lay it in by its marks without force, and let the lever do the rest.',
+    avoidance:
+      'Keep the cover on until the processor goes in, lay it in by its marks without force, and let the ' +
+      'lever do the rest.',
     defersTo: 'the handbooks of board and processor',
     source: 'makers’ handbooks; common practice',
   },
   'start-uncooled': {
     word: 'NOTICE',
-    hazard: 'A processor without air over its cooler is past its limit within seconds to minutes; a board without its processor cable pulls all its power through the other connector.',
+    hazard:
+      'A processor without air over its cooler is past its limit within seconds to minutes; a board ' +
+      'without its processor cable pulls all its power through the other connector.',
     consequence: 'It could shut down, slow down or shorten the life of the parts, and overheat the connector.',
     avoidance: 'Plug in the fans and both board cables before the first start.',
     defersTo: 'the handbooks of board and cooler',
@@ -254,7 +308,9 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'A fan header feeds its fans through thin tracks of the board.',
     consequence: 'More current than it is made for could burn the header, and stop every fan on it.',
-    avoidance: 'Add up the currents at the start, share the fans among headers, or feed them from the supply through a splitter.',
+    avoidance:
+      'Add up the currents at the start, share the fans among headers, or feed them from the supply ' +
+      'through a splitter.',
     defersTo: 'the board’s handbook',
     source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1; common practice',
   },
@@ -270,7 +326,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'Water settles on cold parts in a warm, humid room.',
     consequence: 'Powered while wet they could short and be ruined.',
-    avoidance: 'Leave parts sealed in their packing until they are as warm as the room, and let visible dew dry before power.',
+    avoidance:
+      'Leave parts sealed in their packing until they are as warm as the room, and let visible dew dry before power.',
     defersTo: 'the parts’ handbooks',
     source: 'ASHRAE, Cold Weather Shipping Acclimation and Best Practices; common practice',
   },

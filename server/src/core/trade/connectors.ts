@@ -2,9 +2,14 @@
 import type { Range } from './numbers';
 
 export type Connector =
-  | '24-pin' | 'EPS 8-pin' | 'EPS 4-pin'
-  | 'PCIe 6-pin' | 'PCIe 8-pin' | '16-pin'
-  | 'SATA power' | 'peripheral 4-pin';
+  | '24-pin'
+  | 'EPS 8-pin'
+  | 'EPS 4-pin'
+  | 'PCIe 6-pin'
+  | 'PCIe 8-pin'
+  | '16-pin'
+  | 'SATA power'
+  | 'peripheral 4-pin';
 
 export interface ConnectorRail {
   readonly voltageV: number;
@@ -30,7 +35,10 @@ const GUIDE = 'ATX Version 3 Multi Rail Desktop Platform Power Supply Design Gui
  */
 export const CONTACT_18_AWG_A: Range = { low: 6, high: 8 };
 
-/** Current that each of the six 12 V contacts of a 16-pin connector carries: 55 A over six. Source: doc. 336521, tables 3-5 and 5-7. */
+/**
+ * Current that each of the six 12 V contacts of a 16-pin connector carries: 55 A over six. Source: doc. 336521,
+ * tables 3-5 and 5-7.
+ */
 export const SIXTEEN_PIN_CONTACT_A = 55 / 6;
 
 const exactly = (value: number): Range => ({ low: value, high: value });
@@ -97,7 +105,9 @@ export const CONNECTORS: Readonly<Record<Connector, ConnectorRating>> = {
   },
 };
 
-/** Sustained levels a 16-pin connector can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6. */
+/**
+ * Sustained levels a 16-pin connector can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6.
+ */
 export const SIXTEEN_PIN_LEVELS_W = [600, 450, 300, 150] as const;
 
 export type SlotLength = 'x1' | 'x4' | 'x8' | 'x16';

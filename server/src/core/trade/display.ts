@@ -50,11 +50,23 @@ const FRL_SHARE = 16 / 18;
 const TMDS_BITS = 24;
 
 /** Gb/s a lane. Source: VESA DisplayPort Standard 1.4, as in the Linux kernel's drm_dp_helper.c. */
-const DISPLAYPORT_1_RATES: readonly [string, number][] = [['RBR', 1.62], ['HBR', 2.7], ['HBR2', 5.4], ['HBR3', 8.1]];
+const DISPLAYPORT_1_RATES: readonly [string, number][] = [
+  ['RBR', 1.62],
+  ['HBR', 2.7],
+  ['HBR2', 5.4],
+  ['HBR3', 8.1],
+];
 /** Gb/s a lane. Source: VESA DisplayPort Standard 2.1. */
-const DISPLAYPORT_2_RATES: readonly [string, number][] = [['UHBR10', 10], ['UHBR13.5', 13.5], ['UHBR20', 20]];
+const DISPLAYPORT_2_RATES: readonly [string, number][] = [
+  ['UHBR10', 10],
+  ['UHBR13.5', 13.5],
+  ['UHBR20', 20],
+];
 /** Greatest clock in MHz. Source: HDMI Specifications 1.4 and 2.0. */
-const HDMI_CLOCKS: readonly [string, number][] = [['1.4', 340], ['2.0', 600]];
+const HDMI_CLOCKS: readonly [string, number][] = [
+  ['1.4', 340],
+  ['2.0', 600],
+];
 /** Gb/s of all lanes. Source: HDMI Specification 2.1; from memory: that 32 is one of its steps. */
 const FRL_RATES: readonly number[] = [24, 32, 40, 48];
 
@@ -66,7 +78,10 @@ function displayPort(share: number): (row: readonly [string, number]) => Display
 export const DISPLAY_LINKS: readonly DisplayLink[] = [
   ...DISPLAYPORT_1_RATES.map(displayPort(DISPLAYPORT_1_SHARE)),
   ...DISPLAYPORT_2_RATES.map(displayPort(DISPLAYPORT_2_SHARE)),
-  ...HDMI_CLOCKS.map(([version, clockMHz]) => ({ name: `HDMI ${version}`, payloadGbps: (clockMHz * TMDS_BITS) / 1000 })),
+  ...HDMI_CLOCKS.map(([version, clockMHz]) => ({
+    name: `HDMI ${version}`,
+    payloadGbps: (clockMHz * TMDS_BITS) / 1000,
+  })),
   ...FRL_RATES.map((gbps) => ({ name: `HDMI 2.1 FRL ${gbps}`, payloadGbps: gbps * FRL_SHARE })),
 ];
 

@@ -111,7 +111,7 @@ export function wallPowerW(loadW: number, efficiency: number): number {
 export function energyKWh(powerW: number, hours: number): number {
   needBound('power (W)', powerW);
   needBound('hours', hours);
-  return powerW * hours / 1000;
+  return (powerW * hours) / 1000;
 }
 
 /** Cost of running, in the currency of the price. */

@@ -67,7 +67,9 @@ export function compareByList(list: readonly string[], a: string, b: string): Or
   return first < 0 || second < 0 ? undefined : sign(first - second);
 }
 
-/** True while no two neighbours of the list stand against their natural order: only then does spelling tell anything. */
+/**
+ * True while no two neighbours of the list stand against their natural order: only then does spelling tell anything.
+ */
 export function spellingFollowsList(list: readonly string[]): boolean {
   return list.every((version, n) => n === 0 || compareBySpelling(list[n - 1]!, version) !== 1);
 }

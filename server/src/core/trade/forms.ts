@@ -50,7 +50,9 @@ export const HOLE_POSITIONS: Readonly<Record<Hole, Position>> = {
 /** Every hole of the standards, as a tray with all its standoffs set has them. */
 export const ALL_HOLES: readonly Hole[] = Object.keys(HOLE_POSITIONS) as Hole[];
 
-/** Holes of each size; absent where no source states them. Source: microATX Specification 1.2; Mini-ITX Addendum 1.1. */
+/**
+ * Holes of each size; absent where no source states them. Source: microATX Specification 1.2; Mini-ITX Addendum 1.1.
+ */
 export const BOARD_HOLES: Readonly<Partial<Record<BoardSize, readonly Hole[]>>> = {
   ATX: ['A', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'],
   microATX: ['B', 'C', 'F', 'H', 'J', 'L', 'M', 'R', 'S'],
@@ -59,8 +61,15 @@ export const BOARD_HOLES: Readonly<Partial<Record<BoardSize, readonly Hole[]>>> 
 
 /** Other spellings in manuals. Source: common practice. */
 const BOARD_SPELLINGS: ReadonlyMap<string, BoardSize> = new Map([
-  ['atx', 'ATX'], ['microatx', 'microATX'], ['matx', 'microATX'], ['uatx', 'microATX'], ['µatx', 'microATX'],
-  ['miniitx', 'Mini-ITX'], ['mitx', 'Mini-ITX'], ['ssieeb', 'SSI-EEB'], ['eeb', 'SSI-EEB'],
+  ['atx', 'ATX'],
+  ['microatx', 'microATX'],
+  ['matx', 'microATX'],
+  ['uatx', 'microATX'],
+  ['µatx', 'microATX'],
+  ['miniitx', 'Mini-ITX'],
+  ['mitx', 'Mini-ITX'],
+  ['ssieeb', 'SSI-EEB'],
+  ['eeb', 'SSI-EEB'],
 ]);
 
 /** Reads a board size, `ATX` or `micro-ATX`, in any case; undefined when unknown or vague. */
@@ -84,7 +93,11 @@ export function standoffsUnderBareBoard(set: readonly Hole[], size: BoardSize): 
 }
 
 /** The same for a board whose own holes and outline are known. Source: as above. */
-export function standoffsOffHoles(set: readonly Hole[], holes: readonly Hole[], { widthMm, depthMm }: Outline): readonly Hole[] {
+export function standoffsOffHoles(
+  set: readonly Hole[],
+  holes: readonly Hole[],
+  { widthMm, depthMm }: Outline,
+): readonly Hole[] {
   return set.filter((hole) => {
     const { xMm, yMm } = HOLE_POSITIONS[hole];
     return xMm <= widthMm && yMm <= depthMm && !holes.includes(hole);
@@ -106,7 +119,10 @@ export function caseTakesBoard(stated: readonly string[], board: BoardSize): boo
   return sizes.includes(undefined) ? undefined : false;
 }
 
-/** From one expansion slot to the next. Source: ATX Specification 2.2; PCI Express Card Electromechanical Specification. */
+/**
+ * From one expansion slot to the next. Source: ATX Specification 2.2; PCI Express Card Electromechanical
+ * Specification.
+ */
 export const SLOT_PITCH_MM = 20.32;
 
 export type SupplyForm = 'ATX' | 'SFX' | 'SFX-L' | 'TFX' | 'Flex ATX';
@@ -129,7 +145,12 @@ export const SUPPLY_FORMS: Readonly<Record<SupplyForm, SupplyBody>> = {
 };
 
 /** Fan frame to pitch of its mounting holes, in millimetres, ± 0.5. Source: fan makers' drawings. */
-export const FAN_HOLE_PITCH_MM: ReadonlyMap<number, number> = new Map([[80, 71.5], [92, 82.5], [120, 105], [140, 124.5]]);
+export const FAN_HOLE_PITCH_MM: ReadonlyMap<number, number> = new Map([
+  [80, 71.5],
+  [92, 82.5],
+  [120, 105],
+  [140, 124.5],
+]);
 
 /** Pitch of a frame's mounting holes; undefined for a frame that no source lists. Throws RangeError unless positive. */
 export function fanHolePitchMm(frameMm: number): number | undefined {

@@ -55,13 +55,16 @@ export const PASTE_EXCESS: Range = { low: 1.2, high: 1.5 };
 export function gapVolumeMm3(areaMm2: number, bondLineUm: number): number {
   needPositive('area (mm²)', areaMm2);
   needPositive('bond line (µm)', bondLineUm);
-  return areaMm2 * bondLineUm / 1000;
+  return (areaMm2 * bondLineUm) / 1000;
 }
 
-/** Diameter of the half sphere that holds a volume, mm: d = (12 V / π)^(1/3). A flatter dot is wider. Source: V = π d³ / 12. */
+/**
+ * Diameter of the half sphere that holds a volume, mm: d = (12 V / π)^(1/3). A flatter dot is wider. Source: V = π d³
+ * / 12.
+ */
 export function halfSphereDiameterMm(volumeMm3: number): number {
   needNotNegative('volume (mm³)', volumeMm3);
-  return Math.cbrt(12 * volumeMm3 / Math.PI);
+  return Math.cbrt((12 * volumeMm3) / Math.PI);
 }
 
 export type Grain = 'rice grain' | 'dry pea' | 'fresh pea';

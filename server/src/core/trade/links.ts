@@ -109,12 +109,18 @@ export function pcieLineRateGbps(generation: number, lanes: number): number {
   return pcieCoding(generation).gigatransfersPerSecond * lanes;
 }
 
-/** Line rate of any link in Gb/s and direction; undefined for SATA of unstated generation. Source: as the tables above. */
+/**
+ * Line rate of any link in Gb/s and direction; undefined for SATA of unstated generation. Source: as the tables
+ * above.
+ */
 export function lineRateGbps(link: Link): number | undefined {
   switch (link.bus) {
-    case 'PCIe': return pcieLineRateGbps(link.generation, link.lanes);
-    case 'USB': return USB_RATES[link.rate].gigatransfersPerSecond;
-    case 'SATA': return link.generation === undefined ? undefined : SATA_GENERATIONS.get(link.generation)?.gigatransfersPerSecond;
+    case 'PCIe':
+      return pcieLineRateGbps(link.generation, link.lanes);
+    case 'USB':
+      return USB_RATES[link.rate].gigatransfersPerSecond;
+    case 'SATA':
+      return link.generation === undefined ? undefined : SATA_GENERATIONS.get(link.generation)?.gigatransfersPerSecond;
   }
 }
 
@@ -133,9 +139,12 @@ export function usbRateBytesPerSecond(rate: UsbRate): number {
 /** Payload of any link in bytes a second and direction; undefined for SATA of unstated generation. */
 export function linkRateBytesPerSecond(link: Link): number | undefined {
   switch (link.bus) {
-    case 'PCIe': return pcieRateBytesPerSecond(link.generation, link.lanes);
-    case 'USB': return usbRateBytesPerSecond(link.rate);
-    case 'SATA': return link.generation === undefined ? undefined : sataRateBytesPerSecond(link.generation);
+    case 'PCIe':
+      return pcieRateBytesPerSecond(link.generation, link.lanes);
+    case 'USB':
+      return usbRateBytesPerSecond(link.rate);
+    case 'SATA':
+      return link.generation === undefined ? undefined : sataRateBytesPerSecond(link.generation);
   }
 }
 
@@ -162,9 +171,12 @@ export const LINK_SPELLINGS: readonly string[] = [
 /** The plainest spelling of a link. */
 export function linkSpelling(link: Link): string {
   switch (link.bus) {
-    case 'PCIe': return `PCIe ${link.generation} x${link.lanes}`;
-    case 'USB': return link.rate;
-    case 'SATA': return link.generation === undefined ? 'SATA' : `SATA ${link.generation}`;
+    case 'PCIe':
+      return `PCIe ${link.generation} x${link.lanes}`;
+    case 'USB':
+      return link.rate;
+    case 'SATA':
+      return link.generation === undefined ? 'SATA' : `SATA ${link.generation}`;
   }
 }
 

@@ -29,7 +29,11 @@ const DOUBLE_NOTCHES: readonly string[] = ['A+E', 'B+M'];
 
 /** Reads a module's keys, `M` or `B+M`, in any case and order; undefined when no module is cut that way. */
 export function parseM2Keys(text: string): readonly M2Key[] | undefined {
-  const keys = text.toUpperCase().split('+').map((part) => part.trim()).sort();
+  const keys = text
+    .toUpperCase()
+    .split('+')
+    .map((part) => part.trim())
+    .sort();
   if (!keys.every(isKey)) return undefined;
   return keys.length === 1 || DOUBLE_NOTCHES.includes(keys.join('+')) ? keys : undefined;
 }

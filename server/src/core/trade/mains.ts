@@ -41,19 +41,19 @@ export function circuitPowerW(voltageV: number, breakerA: number): number {
  */
 export function continuousLimitW(voltageV: number, breakerA: number, sharePercent: number): number {
   needWithin('share of the breaker (%)', sharePercent, 0, 100);
-  return circuitPowerW(voltageV, breakerA) * sharePercent / 100;
+  return (circuitPowerW(voltageV, breakerA) * sharePercent) / 100;
 }
 
 /**
- * Runtime of a battery backup, s, as an upper bound: t = E · η / P, the efficiency in per cent. A real battery gives less
- * at a high current, when old and when cold. Nothing lasts under an endless load.
+ * Runtime of a battery backup, s, as an upper bound: t = E · η / P, the efficiency in per cent. A real battery gives
+ * less at a high current, when old and when cold. Nothing lasts under an endless load.
  * Source: energy over power; that it is a bound, common practice.
  */
 export function backupAtMostS(energyJ: number, efficiencyPercent: number, loadW: number): number {
   needBound('energy (J)', energyJ);
   needWithin('efficiency (%)', efficiencyPercent, 0, 100);
   needBound('load (W)', loadW);
-  return energyJ * efficiencyPercent / 100 / loadW;
+  return (energyJ * efficiencyPercent) / 100 / loadW;
 }
 
 /**
@@ -91,8 +91,9 @@ export const INLETS: Readonly<Record<Inlet, InletRange>> = {
 };
 
 /**
- * How far beyond the voltages it is marked for a supply still works, either way, in per cent: a site’s mains is seldom its nominal.
- * Source: ATX12V Power Supply Design Guide, version 2.0, table 1: 90 V where 100 V is marked, more than that where 240 V is.
+ * How far beyond the voltages it is marked for a supply still works, either way, in per cent: a site’s mains is
+ * seldom its nominal. Source: ATX12V Power Supply Design Guide, version 2.0, table 1: 90 V where 100 V is marked,
+ * more than that where 240 V is.
  */
 export const MARKED_VOLTAGE_TOLERANCE_PERCENT = 10;
 
@@ -100,5 +101,5 @@ export const MARKED_VOLTAGE_TOLERANCE_PERCENT = 10;
 export function storedEnergyJ(capacitanceUf: number, voltageV: number): number {
   needNotNegative('capacitance (µF)', capacitanceUf);
   needNotNegative('voltage (V)', voltageV);
-  return capacitanceUf * 1e-6 * voltageV ** 2 / 2;
+  return (capacitanceUf * 1e-6 * voltageV ** 2) / 2;
 }

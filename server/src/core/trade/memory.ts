@@ -61,8 +61,9 @@ export function moduleCapacityGiB(dieGibit: number, deviceWidthBits: number, ran
 }
 
 /**
- * Bytes of an amount of memory that is written in kB, MB, GB or TB (`unitBytes` 1e3 to 1e12): in memory each step is 1024.
- * Source: JEDEC Standard No. 21-C, Annex L (SPD): a rank of 16 GB holds 2³⁴ bytes. Throws RangeError for another unit.
+ * Bytes of an amount of memory that is written in kB, MB, GB or TB (`unitBytes` 1e3 to 1e12): in memory each step is
+ * 1024. Source: JEDEC Standard No. 21-C, Annex L (SPD): a rank of 16 GB holds 2³⁴ bytes. Throws RangeError for
+ * another unit.
  */
 export function memoryBytes(amount: number, unitBytes: number): number {
   const steps = [1e3, 1e6, 1e9, 1e12].indexOf(unitBytes) + 1;

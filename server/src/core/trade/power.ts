@@ -2,7 +2,10 @@
 import { needPositive } from './numbers';
 import type { Range } from './numbers';
 
-/** Allowed departure from a rail's nominal voltage, per cent, both ways. Source: ATX12V Power Supply Design Guide, DC voltage regulation. */
+/**
+ * Allowed departure from a rail's nominal voltage, per cent, both ways. Source: ATX12V Power Supply Design Guide, DC
+ * voltage regulation.
+ */
 export const RAIL_TOLERANCE_PERCENT = 5;
 
 /** 12 V at a card's own connectors: +5 / −8 %. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
@@ -11,7 +14,7 @@ export const CARD_CONNECTOR_TOLERANCE_PERCENT = { over: 5, under: 8 } as const;
 /** The span a main rail must keep to, ±5 %. Source: ATX12V Power Supply Design Guide. */
 export function railLimitsV(nominalV: number): Range {
   needPositive('nominal voltage (V)', nominalV);
-  const span = nominalV * RAIL_TOLERANCE_PERCENT / 100;
+  const span = (nominalV * RAIL_TOLERANCE_PERCENT) / 100;
   return { low: nominalV - span, high: nominalV + span };
 }
 

@@ -22,16 +22,25 @@ export interface ChargeRow {
   readonly volts: number;
 }
 
-/** Voltages people reach, driest first. Source: a computer maker's service manual, typical electrostatic voltage levels. */
+/**
+ * Voltages people reach, driest first. Source: a computer maker's service manual, typical electrostatic voltage
+ * levels.
+ */
 export const CHARGES: Readonly<Record<Activity, readonly ChargeRow[]>> = {
   'walking on carpet': [
-    { humidityPercent: 10, volts: 35_000 }, { humidityPercent: 40, volts: 15_000 }, { humidityPercent: 55, volts: 7_500 },
+    { humidityPercent: 10, volts: 35_000 },
+    { humidityPercent: 40, volts: 15_000 },
+    { humidityPercent: 55, volts: 7_500 },
   ],
   'walking on vinyl': [
-    { humidityPercent: 10, volts: 12_000 }, { humidityPercent: 40, volts: 5_000 }, { humidityPercent: 55, volts: 3_000 },
+    { humidityPercent: 10, volts: 12_000 },
+    { humidityPercent: 40, volts: 5_000 },
+    { humidityPercent: 55, volts: 3_000 },
   ],
   'working at a bench': [
-    { humidityPercent: 10, volts: 6_000 }, { humidityPercent: 40, volts: 800 }, { humidityPercent: 55, volts: 400 },
+    { humidityPercent: 10, volts: 6_000 },
+    { humidityPercent: 40, volts: 800 },
+    { humidityPercent: 55, volts: 400 },
   ],
 };
 
@@ -48,7 +57,10 @@ export function chargeV(activity: Activity, humidityPercent: number): Range {
   return { low: damper?.volts ?? 0, high: drier?.volts ?? Number.POSITIVE_INFINITY };
 }
 
-/** Resistance of a work surface to earth, Ω, as practised. Source: ANSI/ESD S20.20 asks for below 10⁹; the low end, common practice. */
+/**
+ * Resistance of a work surface to earth, Ω, as practised. Source: ANSI/ESD S20.20 asks for below 10⁹; the low end,
+ * common practice.
+ */
 export const WORK_SURFACE_OHM: Range = { low: 1e6, high: 1e9 };
 
 export type Surface = 'mat' | 'wood' | 'cardboard' | 'metal' | 'glass' | 'plastic' | 'carpet' | 'shielding bag';

@@ -1,7 +1,10 @@
 // Materials on the way of the heat: conductivity, what gallium does to them, what a paste can reach.
 import type { Range } from './numbers';
 
-/** `attacked`: never bring gallium on it. `stained`: slowly alloys on the surface, holds in service. `resists`: no attack known. */
+/**
+ * `attacked`: never bring gallium on it. `stained`: slowly alloys on the surface, holds in service. `resists`: no
+ * attack known.
+ */
 export type GalliumEffect = 'attacked' | 'stained' | 'resists';
 
 export interface Material {
@@ -11,7 +14,13 @@ export interface Material {
 }
 
 export type MaterialName =
-  | 'copper' | 'nickel-plated copper' | 'aluminium' | 'anodised aluminium' | 'brass' | 'nickel' | 'stainless steel';
+  | 'copper'
+  | 'nickel-plated copper'
+  | 'aluminium'
+  | 'anodised aluminium'
+  | 'brass'
+  | 'nickel'
+  | 'stainless steel';
 
 /**
  * Conductivity near room temperature. Gallium runs between the grains of aluminium at 0.8 to 9 µm/s
@@ -20,25 +29,39 @@ export type MaterialName =
  */
 export const MATERIALS: Readonly<Record<MaterialName, Material>> = {
   copper: {
-    conductivityWPerMK: 400, gallium: 'stained', source: 'CRC Handbook; gallium: materials journals, common practice',
+    conductivityWPerMK: 400,
+    gallium: 'stained',
+    source: 'CRC Handbook; gallium: materials journals, common practice',
   },
   'nickel-plated copper': {
-    conductivityWPerMK: 400, gallium: 'resists', source: 'CRC Handbook (the copper counts); gallium: common practice',
+    conductivityWPerMK: 400,
+    gallium: 'resists',
+    source: 'CRC Handbook (the copper counts); gallium: common practice',
   },
   aluminium: {
-    conductivityWPerMK: 237, gallium: 'attacked', source: 'CRC Handbook; gallium: grain-boundary penetration studies',
+    conductivityWPerMK: 237,
+    gallium: 'attacked',
+    source: 'CRC Handbook; gallium: grain-boundary penetration studies',
   },
   'anodised aluminium': {
-    conductivityWPerMK: 237, gallium: 'attacked', source: 'CRC Handbook; gallium: scratched anodising counts as bare',
+    conductivityWPerMK: 237,
+    gallium: 'attacked',
+    source: 'CRC Handbook; gallium: scratched anodising counts as bare',
   },
   brass: {
-    conductivityWPerMK: 120, gallium: 'attacked', source: 'conductivity from memory; gallium: makers of gallium alloys',
+    conductivityWPerMK: 120,
+    gallium: 'attacked',
+    source: 'conductivity from memory; gallium: makers of gallium alloys',
   },
   nickel: {
-    conductivityWPerMK: 90, gallium: 'resists', source: 'conductivity from memory; gallium: common practice',
+    conductivityWPerMK: 90,
+    gallium: 'resists',
+    source: 'conductivity from memory; gallium: common practice',
   },
   'stainless steel': {
-    conductivityWPerMK: 15, gallium: 'resists', source: 'conductivity from memory; gallium: a maker of gallium alloys',
+    conductivityWPerMK: 15,
+    gallium: 'resists',
+    source: 'conductivity from memory; gallium: a maker of gallium alloys',
   },
 };
 

@@ -31,7 +31,10 @@ const STEPS_PER_MHZ = { CVT: 4, 'CVT-RB1': 4, 'CVT-RB2': 1000 };
 
 const OTHER_SYNC_LINES = 10;
 
-/** Lines of vertical sync by the picture's shape, width to height. Source: VESA CVT Standard 1.2, table of sync widths. */
+/**
+ * Lines of vertical sync by the picture's shape, width to height. Source: VESA CVT Standard 1.2, table of sync
+ * widths.
+ */
 const SYNC_LINES: readonly { across: number; down: number; lines: number }[] = [
   { across: 4, down: 3, lines: 4 },
   { across: 16, down: 9, lines: 5 },
@@ -65,7 +68,13 @@ function fullBlanking(widthPx: number, heightPx: number, refreshHz: number, sync
 }
 
 /** Reduced blanking: a fixed number of pixels a line, and at least 460 µs a frame. */
-function reducedBlanking(heightPx: number, refreshHz: number, totalPx: number, leastBlankLines: number, steps: number): Timing {
+function reducedBlanking(
+  heightPx: number,
+  refreshHz: number,
+  totalPx: number,
+  leastBlankLines: number,
+  steps: number,
+): Timing {
   const lineUs = (1e6 / refreshHz - MIN_BLANK_US) / heightPx;
   const blankLines = Math.max(Math.floor(MIN_BLANK_US / lineUs) + 1, leastBlankLines);
   const totalLines = heightPx + blankLines;

@@ -21,12 +21,12 @@ export function awgDiameterMm(gauge: number): number {
 
 /** Cross-section of that conductor, mm². */
 export function awgAreaMm2(gauge: number): number {
-  return Math.PI / 4 * awgDiameterMm(gauge) ** 2;
+  return (Math.PI / 4) * awgDiameterMm(gauge) ** 2;
 }
 
 /** Resistance of one metre at 20 °C, mΩ. Source: ρ = 1/58 Ω·mm²/m over the gauge's cross-section. */
 export function awgMilliohmPerM(gauge: number): number {
-  return COPPER_OHM_MM2_PER_M / awgAreaMm2(gauge) * 1000;
+  return (COPPER_OHM_MM2_PER_M / awgAreaMm2(gauge)) * 1000;
 }
 
 export interface Cable {
@@ -42,12 +42,15 @@ export interface Cable {
 export function cableMilliohm(cable: Cable): number {
   needNotNegative('length (m)', cable.lengthM);
   needCount('pairs', cable.pairs, 1);
-  return 2 * cable.lengthM * awgMilliohmPerM(cable.gauge) / cable.pairs;
+  return (2 * cable.lengthM * awgMilliohmPerM(cable.gauge)) / cable.pairs;
 }
 
-/** Voltage lost out and back when `powerW` is taken at `voltageV`, mV; contacts not counted. Infinity where nothing bounds the power. Source: U = I R. */
+/**
+ * Voltage lost out and back when `powerW` is taken at `voltageV`, mV; contacts not counted. Infinity where nothing
+ * bounds the power. Source: U = I R.
+ */
 export function cableDropMv(cable: Cable, powerW: number, voltageV: number): number {
   needBound('power (W)', powerW);
   needPositive('voltage (V)', voltageV);
-  return powerW / voltageV * cableMilliohm(cable);
+  return (powerW / voltageV) * cableMilliohm(cable);
 }

@@ -27,8 +27,14 @@ export class Anchors {
   resolve(name: string, span: Span, depth: number): Node | undefined {
     const node = this.known.get(name);
     if (!node) {
-      const why = this.known.has(name) ? 'stands inside the value it stands for' : 'stands for nothing: no anchor of that name comes before it';
-      this.problems.push({ code: 'alias-unknown', message: `The alias ${quoted(name)} ${why}; write the value out.`, span });
+      const why = this.known.has(name)
+        ? 'stands inside the value it stands for'
+        : 'stands for nothing: no anchor of that name comes before it';
+      this.problems.push({
+        code: 'alias-unknown',
+        message: `The alias ${quoted(name)} ${why}; write the value out.`,
+        span,
+      });
       return undefined;
     }
     this.aliases++;
@@ -50,7 +56,9 @@ export class Anchors {
   private reportLimit(span: Span): void {
     if (this.reported) return;
     this.reported = true;
-    const message = `Aliases are used more than ${limits.aliases} times, or repeat more than ${inWords(limits.nodes)} values or ${limits.depth} levels; from here on Fettle leaves them empty, so write the values out.`;
+    const message =
+      `Aliases are used more than ${limits.aliases} times, or repeat more than ${inWords(limits.nodes)} ` +
+      `values or ${limits.depth} levels; from here on Fettle leaves them empty, so write the values out.`;
     this.problems.push({ code: 'limits-reached', message, span });
   }
 }

@@ -35,7 +35,15 @@ export function nodeAt(doc: Parsed, offset: number): At | undefined {
 }
 
 // A step down, or the answer.
-type Step = { readonly down: Node; readonly path: Path; readonly entry?: Entry; readonly list?: ListNode; readonly map?: MapNode } | At;
+type Step =
+  | {
+      readonly down: Node;
+      readonly path: Path;
+      readonly entry?: Entry;
+      readonly list?: ListNode;
+      readonly map?: MapNode;
+    }
+  | At;
 
 class Finder {
   private readonly lineStart: number;
@@ -44,7 +52,10 @@ class Finder {
   // Where the last key or scalar before the offset ended: a comment can only begin after it.
   private textEnd = 0;
 
-  constructor(private readonly text: string, private readonly offset: number) {
+  constructor(
+    private readonly text: string,
+    private readonly offset: number,
+  ) {
     this.lineStart = lineStartAt(text, offset);
     this.onBlankLine = text.slice(this.lineStart, offset).trim() === '';
     this.column = offset - this.lineStart;
@@ -65,14 +76,18 @@ class Finder {
   private step(node: Node, at: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode }): Step {
     if (node.type === 'scalar') return this.scalar(node, at);
     if (node.style === 'flow') {
-      if (!this.isInsideFlow(node)) return touches(node.span, this.offset) ? this.value(node, at) : this.gap(at.path, { entry: at.entry, list: at.list, map: at.map, node });
+      if (!this.isInsideFlow(node))
+        return touches(node.span, this.offset)
+          ? this.value(node, at)
+          : this.gap(at.path, { entry: at.entry, list: at.list, map: at.map, node });
       return node.type === 'map' ? this.flowMap(node, at.path) : this.flowList(node, at.path);
     }
     return node.type === 'map' ? this.blockMap(node, at.path) : this.blockList(node, at.path);
   }
 
   private scalar(node: Node, at: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode }): At {
-    if (node.type === 'scalar' && node.style !== 'empty' && touches(node.span, this.offset)) return this.value(node, at);
+    if (node.type === 'scalar' && node.style !== 'empty' && touches(node.span, this.offset))
+      return this.value(node, at);
     return this.gap(at.path, { entry: at.entry, list: at.list, map: at.map, node });
   }
 
@@ -92,12 +107,14 @@ class Finder {
     const onKeyLine = this.lineStart <= entry.keySpan.end;
     if (!this.onBlankLine || onKeyLine || (!isNested && value.style !== 'empty' && touches(value.span, this.offset))) {
       return isNested && this.offset < value.span.start
-        ? this.gap(inner, { map, entry, node: value }) : { down: value, path: inner, entry, map };
+        ? this.gap(inner, { map, entry, node: value })
+        : { down: value, path: inner, entry, map };
     }
     if (this.column <= own) return this.gap(path, { map });
     if (!isNested) return this.gap(inner, { map, entry, node: value });
     return this.column >= columnAt(this.text, value.span.start) && this.offset >= value.span.start
-      ? { down: value, path: inner, entry, map } : this.gap(path, { map });
+      ? { down: value, path: inner, entry, map }
+      : this.gap(path, { map });
   }
 
   private blockList(list: ListNode, path: Path): Step {
@@ -108,7 +125,10 @@ class Finder {
     const isWritten = item.type === 'scalar' && item.style !== 'empty' && touches(item.span, this.offset);
     if (this.onBlankLine && !isWritten && this.column <= own) return this.gap(path, { list });
     const isNested = item.type !== 'scalar' && item.style === 'block';
-    if (isNested && (this.offset < item.span.start || (this.onBlankLine && this.column < columnAt(this.text, item.span.start)))) {
+    if (
+      isNested &&
+      (this.offset < item.span.start || (this.onBlankLine && this.column < columnAt(this.text, item.span.start)))
+    ) {
       return this.gap(path, { list });
     }
     return { down: item, path: [...path, index], list };
@@ -152,15 +172,36 @@ class Finder {
   }
 
   private key(map: MapNode, entry: Entry, path: Path): At {
-    return { path: [...path, entry.key], where: 'key', map, entry, node: entry.value, prefix: this.text.slice(entry.keySpan.start, this.offset), replace: entry.keySpan };
+    return {
+      path: [...path, entry.key],
+      where: 'key',
+      map,
+      entry,
+      node: entry.value,
+      prefix: this.text.slice(entry.keySpan.start, this.offset),
+      replace: entry.keySpan,
+    };
   }
 
-  private value(node: Node, { path, entry, list, map }: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode }): At {
-    return { path, where: 'value', map, list, entry, node, prefix: this.text.slice(node.span.start, this.offset), replace: node.span };
+  private value(
+    node: Node,
+    { path, entry, list, map }: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode },
+  ): At {
+    return {
+      path,
+      where: 'value',
+      map,
+      list,
+      entry,
+      node,
+      prefix: this.text.slice(node.span.start, this.offset),
+      replace: node.span,
+    };
   }
 
   private gap(path: Path, about: { map?: MapNode; list?: ListNode; entry?: Entry; node?: Node }): At {
-    if (about.node?.type === 'scalar') this.textEnd = Math.max(this.textEnd, Math.min(about.node.span.end, this.offset));
+    if (about.node?.type === 'scalar')
+      this.textEnd = Math.max(this.textEnd, Math.min(about.node.span.end, this.offset));
     return { path, where: 'gap', ...about, prefix: '', replace: { start: this.offset, end: this.offset } };
   }
 }

@@ -24,9 +24,15 @@ interface Frame {
 }
 
 /** The root node, or undefined where the document holds nothing. Adds what it finds to `problems`. */
-export function buildNodes(document: Document.Parsed, text: string, broken: readonly Span[], problems: Problem[]): Node | undefined {
+export function buildNodes(
+  document: Document.Parsed,
+  text: string,
+  broken: readonly Span[],
+  problems: Problem[],
+): Node | undefined {
   const { contents } = document;
-  if (!contents || (isScalar(contents) && isEmptyScalar(contents) && !contents.anchor && !contents.tag)) return undefined;
+  if (!contents || (isScalar(contents) && isEmptyScalar(contents) && !contents.anchor && !contents.tag))
+    return undefined;
   return new Builder(text, broken, problems).build(contents);
 }
 
@@ -34,7 +40,11 @@ class Builder {
   private readonly anchors: Anchors;
   private readonly stack: Frame[] = [];
 
-  constructor(private readonly text: string, private readonly broken: readonly Span[], private readonly problems: Problem[]) {
+  constructor(
+    private readonly text: string,
+    private readonly broken: readonly Span[],
+    private readonly problems: Problem[],
+  ) {
     this.anchors = new Anchors(problems);
   }
 
@@ -73,7 +83,8 @@ class Builder {
     const pair = item as Pair;
     const key = readKey(pair.key, this.text, this.anchors, this.problems);
     if (!key) frame.unsure = true;
-    const sure = frame.inherited && key !== undefined && key.sure && !frame.repeated.has(key.text) && !isMergeKey(pair.key);
+    const sure =
+      frame.inherited && key !== undefined && key.sure && !frame.repeated.has(key.text) && !isMergeKey(pair.key);
     frame.drafts.push({ key, pair, sure, value: undefined });
     if (pair.value) return this.begin(pair.value, sure);
     const at = key ? key.span.end : rangeOf(pair.key, this.text).end;
@@ -97,8 +108,10 @@ class Builder {
     const { entries, merges } = entriesOf(frame.drafts, this.problems, (span) => this.isBroken(span));
     const own = entries.filter((entry) => !entry.merged);
     const range = rangeOf(source, this.text);
-    const span = source.flow || own.length === 0 || merges || frame.unsure
-      ? this.trimmed(range) : { start: own[0]!.keySpan.start, end: own.at(-1)!.span.end };
+    const span =
+      source.flow || own.length === 0 || merges || frame.unsure
+        ? this.trimmed(range)
+        : { start: own[0]!.keySpan.start, end: own.at(-1)!.span.end };
     const fixable = frame.inherited && !merges && !frame.unsure && !(!source.flow && this.isBrokenBetween(span, own));
     return new EntryMap(span, fixable, source.flow ? 'flow' : 'block', entries);
   }
@@ -106,7 +119,8 @@ class Builder {
   private list(frame: Frame, source: YAMLSeq): Node {
     const range = rangeOf(source, this.text);
     const last = frame.items.at(-1);
-    const span = source.flow || !last ? this.trimmed(range) : { start: range.start, end: Math.max(last.span.end, range.start) };
+    const span =
+      source.flow || !last ? this.trimmed(range) : { start: range.start, end: Math.max(last.span.end, range.start) };
     const fixable = frame.inherited && !(!source.flow && this.isBrokenBetween(span, frame.items));
     return { type: 'list', span, fixable, style: source.flow ? 'flow' : 'block', items: frame.items };
   }
@@ -116,7 +130,13 @@ class Builder {
     const target = this.anchors.resolve(alias.source, span, this.stack.length);
     const inMerge = isMergeKey(this.stack.findLast((frame) => isMap(frame.source))?.drafts.at(-1)?.pair.key);
     if (target && !inMerge) {
-      this.problems.push({ code: 'alias-or-merge-used', message: `Fettle reads what the alias ${quoted(alias.source)} stands for, but makes no fixes there; write the value out to have them.`, span });
+      this.problems.push({
+        code: 'alias-or-merge-used',
+        message:
+          `Fettle reads what the alias ${quoted(alias.source)} stands for, but makes no fixes there; write ` +
+          'the value out to have them.',
+        span,
+      });
     }
     if (target?.type === 'map') return new EntryMap(span, false, target.style, target.entries);
     if (target) return { ...target, span, fixable: false };
@@ -136,7 +156,13 @@ class Builder {
 
   private noteTag(tag: string | undefined, span: Span): void {
     if (!tag) return;
-    this.problems.push({ code: 'tag-used', message: `The tag ${quoted(tagName(tag))} has no meaning here and the value is read as it is written; take the tag out.`, span });
+    this.problems.push({
+      code: 'tag-used',
+      message:
+        `The tag ${quoted(tagName(tag))} has no meaning here and the value is read as it is written; take ` +
+        'the tag out.',
+      span,
+    });
   }
 
   private isBroken(span: Span): boolean {
@@ -145,8 +171,12 @@ class Builder {
 
   /** Broken inside the span, but not inside one of the parts, which answer for themselves. */
   private isBrokenBetween(span: Span, parts: readonly { span: Span }[]): boolean {
-    return this.broken.some(({ start, end }) => start <= span.end && end >= span.start
-      && !parts.some((part) => start >= part.span.start && start <= part.span.end));
+    return this.broken.some(
+      ({ start, end }) =>
+        start <= span.end &&
+        end >= span.start &&
+        !parts.some((part) => start >= part.span.start && start <= part.span.end),
+    );
   }
 
   private trimmed({ start, end }: Span): Span {
@@ -174,9 +204,14 @@ function isEmptyScalar(scalar: Scalar): boolean {
 
 function styleOf(scalar: Scalar): ScalarNode['style'] {
   switch (scalar.type) {
-    case 'QUOTE_SINGLE': return 'single';
-    case 'QUOTE_DOUBLE': return 'double';
-    case 'BLOCK_FOLDED': case 'BLOCK_LITERAL': return 'block';
-    default: return scalar.source ? 'plain' : 'empty';
+    case 'QUOTE_SINGLE':
+      return 'single';
+    case 'QUOTE_DOUBLE':
+      return 'double';
+    case 'BLOCK_FOLDED':
+    case 'BLOCK_LITERAL':
+      return 'block';
+    default:
+      return scalar.source ? 'plain' : 'empty';
   }
 }

@@ -2,7 +2,20 @@
 import type { Edit } from '../text/edit';
 import type { Span } from '../text/span';
 import { setValue } from './edit-value';
-import { canLoseLinesAfter, columnAt, dashAt, indentStep, isBrokenAt, isWhollyFixable, lineAfter, lineEnd, lineEndAt, lineStartAt, ownsBlankLines, trailingBlockText } from './layout';
+import {
+  canLoseLinesAfter,
+  columnAt,
+  dashAt,
+  indentStep,
+  isBrokenAt,
+  isWhollyFixable,
+  lineAfter,
+  lineEnd,
+  lineEndAt,
+  lineStartAt,
+  ownsBlankLines,
+  trailingBlockText,
+} from './layout';
 import { spanOfLines } from './lines';
 import type { ListNode, Parsed } from './nodes';
 import { isPrintable, printFlow, printItem } from './print';
@@ -23,16 +36,25 @@ export function appendItem(doc: Parsed, list: ListNode, value: Value): Edit[] | 
   return [{ span: { start: at, end: at }, text: eol + lines.join(eol) }];
 }
 
-/** Puts an item before another one, in the style of its list; at the end like `appendItem`. Undefined where that would not be safe. */
+/**
+ * Puts an item before another one, in the style of its list; at the end like `appendItem`. Undefined where that would
+ * not be safe.
+ */
 export function insertItem(doc: Parsed, list: ListNode, index: number, value: Value): Edit[] | undefined {
   const next = list.items[index];
   if (!next) return index === list.items.length ? appendItem(doc, list, value) : undefined;
   if (!list.fixable || !isPrintable(value) || isBrokenAt(doc, next.span)) return undefined;
-  if (list.style === 'flow') return [{ span: { start: next.span.start, end: next.span.start }, text: `${printFlow(value)}, ` }];
+  if (list.style === 'flow')
+    return [{ span: { start: next.span.start, end: next.span.start }, text: `${printFlow(value)}, ` }];
   const { text } = doc;
   const dash = dashAt(text, list, index);
   const previous = list.items[index - 1];
-  if (dash === undefined || !/^[ -]*$/.test(text.slice(lineStartAt(text, dash), dash)) || (previous && trailingBlockText(previous))) return undefined;
+  if (
+    dash === undefined ||
+    !/^[ -]*$/.test(text.slice(lineStartAt(text, dash), dash)) ||
+    (previous && trailingBlockText(previous))
+  )
+    return undefined;
   const column = columnAt(text, list.span.start);
   const eol = lineEnd(text);
   const lines = printItem(value, column, indentStep(doc), next.type !== 'scalar' && next.style === 'flow');
@@ -44,10 +66,14 @@ function appendInFlow(doc: Parsed, list: ListNode, printed: string): Edit[] | un
   if (text[list.span.end - 1] !== ']') return undefined;
   const last = list.items.at(-1);
   if (last) {
-    return isBrokenAt(doc, last.span) ? undefined : [{ span: { start: last.span.end, end: last.span.end }, text: `, ${printed}` }];
+    return isBrokenAt(doc, last.span)
+      ? undefined
+      : [{ span: { start: last.span.end, end: last.span.end }, text: `, ${printed}` }];
   }
   const inside = { start: list.span.start + 1, end: list.span.end - 1 };
-  return text.slice(inside.start, inside.end).trim() === '' && !isBrokenAt(doc, list.span) ? [{ span: inside, text: printed }] : undefined;
+  return text.slice(inside.start, inside.end).trim() === '' && !isBrokenAt(doc, list.span)
+    ? [{ span: inside, text: printed }]
+    : undefined;
 }
 
 /**
@@ -65,7 +91,9 @@ export function removeItem(doc: Parsed, list: ListNode, index: number): Edit[] |
 function removeFromFlow(doc: Parsed, list: ListNode, index: number): Edit[] | undefined {
   const { span } = list.items[index]!;
   const previous = list.items[index - 1];
-  const cut = previous ? { start: previous.span.end, end: span.end } : { start: span.start, end: list.items[index + 1]!.span.start };
+  const cut = previous
+    ? { start: previous.span.end, end: span.end }
+    : { start: span.start, end: list.items[index + 1]!.span.start };
   const gaps = doc.text.slice(cut.start, span.start) + doc.text.slice(span.end, cut.end);
   return gaps.includes('#') ? undefined : [{ span: cut, text: '' }];
 }
@@ -103,7 +131,9 @@ export function moveItem(doc: Parsed, list: ListNode, from: number, to: number):
   if (list.style === 'block' && slots.length > 1 && commentsCouldJoinText(doc, list, low, slots)) return undefined;
   const texts = slots.map((span) => doc.text.slice(span.start, span.end));
   texts.splice(to - low, 0, ...texts.splice(from - low, 1));
-  return slots.map((span, index) => ({ span, text: texts[index]! })).filter(({ span, text }) => doc.text.slice(span.start, span.end) !== text);
+  return slots
+    .map((span, index) => ({ span, text: texts[index]! }))
+    .filter(({ span, text }) => doc.text.slice(span.start, span.end) !== text);
 }
 
 /** What moves with an item: in flow the item, in a block from its dash to the end of its last line. */

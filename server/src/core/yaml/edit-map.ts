@@ -1,7 +1,17 @@
 // Edits to maps: entries put in, taken out, renamed.
 import type { Edit } from '../text/edit';
 import { isSame, setValue } from './edit-value';
-import { beginsLine, canLoseLinesAfter, columnAt, indentStep, isBrokenAt, isWhollyFixable, lineAfter, lineEnd, lineStartAt } from './layout';
+import {
+  beginsLine,
+  canLoseLinesAfter,
+  columnAt,
+  indentStep,
+  isBrokenAt,
+  isWhollyFixable,
+  lineAfter,
+  lineEnd,
+  lineStartAt,
+} from './layout';
 import { spanOfLines } from './lines';
 import type { Entry, MapNode, Parsed } from './nodes';
 import { isPrintable, printEntry, printFlow, printScalar } from './print';
@@ -11,7 +21,10 @@ export interface InsertOptions {
   /** The key to stand before or after; where it is missing, the new entry comes last. */
   readonly before?: string;
   readonly after?: string;
-  /** A comment on the entry's first line, or on that of an only value to be filled in; without its `#`. A flow map has no place for one. */
+  /**
+   * A comment on the entry's first line, or on that of an only value to be filled in; without its `#`. A flow map has
+   * no place for one.
+   */
   readonly comment?: string;
 }
 
@@ -20,7 +33,13 @@ export interface InsertOptions {
  * braces. No edits where the map has it already; undefined where it has the key with another value,
  * or where the edit would not be safe.
  */
-export function insertEntry(doc: Parsed, map: MapNode, key: string, value: Value, opts: InsertOptions = {}): Edit[] | undefined {
+export function insertEntry(
+  doc: Parsed,
+  map: MapNode,
+  key: string,
+  value: Value,
+  opts: InsertOptions = {},
+): Edit[] | undefined {
   const there = map.get(key);
   if (there) return isSame(there.value, value) ? [] : undefined;
   if (!map.fixable || !isPrintable(value) || /[\0-\x1f\x7f]/.test(opts.comment ?? '')) return undefined;
@@ -32,11 +51,14 @@ function insertInFlow(doc: Parsed, map: MapNode, key: string, value: Value, opts
   if (text[map.span.start] !== '{' || text[map.span.end - 1] !== '}' || opts.comment) return undefined;
   const printed = `${printScalar(key)}: ${printFlow(value)}`.trimEnd();
   const before = opts.before === undefined ? undefined : map.get(opts.before);
-  if (before) return before.fixable && !isBrokenAt(doc, before.span) ? [insertion(before.span.start, `${printed}, `)] : undefined;
+  if (before)
+    return before.fixable && !isBrokenAt(doc, before.span) ? [insertion(before.span.start, `${printed}, `)] : undefined;
   const after = (opts.after === undefined ? undefined : map.get(opts.after)) ?? map.entries.at(-1);
   if (after) return isWritten(doc, after) ? [insertion(after.span.end, `, ${printed}`)] : undefined;
   const inside = { start: map.span.start + 1, end: map.span.end - 1 };
-  return text.slice(inside.start, inside.end).trim() === '' && !isBrokenAt(doc, map.span) ? [{ span: inside, text: ` ${printed} ` }] : undefined;
+  return text.slice(inside.start, inside.end).trim() === '' && !isBrokenAt(doc, map.span)
+    ? [{ span: inside, text: ` ${printed} ` }]
+    : undefined;
 }
 
 /** Whether an entry has a colon of its own and can be read. */
@@ -48,7 +70,8 @@ function insertInBlock(doc: Parsed, map: MapNode, key: string, value: Value, opt
   const { text } = doc;
   const first = map.entries[0];
   // A tag, an anchor or a question mark before the first key hides the map's column.
-  if (!first || !/^[ -]*$/.test(text.slice(lineStartAt(text, first.keySpan.start), first.keySpan.start))) return undefined;
+  if (!first || !/^[ -]*$/.test(text.slice(lineStartAt(text, first.keySpan.start), first.keySpan.start)))
+    return undefined;
   const place = neighbours(map, opts);
   const column = columnAt(text, first.keySpan.start);
   const beside = (place.after ?? place.before!).value;
@@ -58,7 +81,9 @@ function insertInBlock(doc: Parsed, map: MapNode, key: string, value: Value, opt
   const eol = lineEnd(text);
   if (!place.after) {
     const at = place.before!.keySpan.start;
-    return !place.before!.fixable || isBrokenAt(doc, place.before!.keySpan) ? undefined : [insertion(at, lines.join(eol).trimStart() + eol + ' '.repeat(column))];
+    return !place.before!.fixable || isBrokenAt(doc, place.before!.keySpan)
+      ? undefined
+      : [insertion(at, lines.join(eol).trimStart() + eol + ' '.repeat(column))];
   }
   const at = isWritten(doc, place.after) ? lineAfter(doc, place.after, place.after.value) : undefined;
   return at === undefined ? undefined : [insertion(at, eol + lines.join(eol))];
@@ -94,8 +119,10 @@ function removeFromFlow(doc: Parsed, map: MapNode, index: number): Edit[] | unde
   if (text[map.span.start] !== '{') return undefined;
   const { span } = map.entries[index]!;
   const [previous, next] = [map.entries[index - 1], map.entries[index + 1]];
-  const cut = previous ? { start: previous.span.end, end: span.end }
-    : next ? { start: span.start, end: next.span.start }
+  const cut = previous
+    ? { start: previous.span.end, end: span.end }
+    : next
+      ? { start: span.start, end: next.span.start }
       : { start: map.span.start + 1, end: map.span.end - 1 };
   const gaps = text.slice(cut.start, span.start) + text.slice(span.end, cut.end);
   return gaps.includes('#') ? undefined : [{ span: cut, text: '' }];

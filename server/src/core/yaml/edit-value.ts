@@ -1,9 +1,31 @@
 // Setting a value in place: scalar or collection, in flow or block.
 import type { Edit } from '../text/edit';
-import { beginsLine, columnAt, endsLine, hasComment, indentStep, isBrokenAt, isWhollyFixable, lineEnd, lineEndAt, lineStartAt, ownsBlankLines, placeOf } from './layout';
-import type { Place } from './layout';
+import {
+  beginsLine,
+  columnAt,
+  endsLine,
+  hasComment,
+  indentStep,
+  isBrokenAt,
+  isWhollyFixable,
+  lineEnd,
+  lineEndAt,
+  lineStartAt,
+  ownsBlankLines,
+  placeOf,
+} from './layout';
+import type { NodeContext } from './layout';
 import type { Node, Parsed } from './nodes';
-import { isListValue, isPrintable, isScalarValue, needsQuotes, printBlock, printFlow, printInline, printScalar } from './print';
+import {
+  isListValue,
+  isPrintable,
+  isScalarValue,
+  needsQuotes,
+  printBlock,
+  printFlow,
+  printInline,
+  printScalar,
+} from './print';
 import type { Value } from './print';
 
 /**
@@ -25,30 +47,45 @@ export function setValue(doc: Parsed, node: Node, value: Value): Edit[] | undefi
 /** Whether the node says the value already, and says it so that every reader takes it for text. */
 function isAlready(node: Node, value: Value): boolean {
   if (!isSame(node, value)) return false;
-  return !(node.type === 'scalar' && node.style === 'plain' && typeof value === 'string' && needsQuotes(value) && !/[,[\]{}]/.test(value))
-    && !(node.type === 'scalar' && node.style === 'empty');
+  return (
+    !(
+      node.type === 'scalar' &&
+      node.style === 'plain' &&
+      typeof value === 'string' &&
+      needsQuotes(value) &&
+      !/[,[\]{}]/.test(value)
+    ) && !(node.type === 'scalar' && node.style === 'empty')
+  );
 }
 
 /** Whether a node holds the value, comparing scalars as text. */
 export function isSame(node: Node, value: Value): boolean {
   if (isScalarValue(value)) return node.type === 'scalar' && node.text === String(value ?? '');
   if (isListValue(value)) {
-    return node.type === 'list' && node.items.length === value.length && node.items.every((item, index) => isSame(item, value[index]!));
+    return (
+      node.type === 'list' &&
+      node.items.length === value.length &&
+      node.items.every((item, index) => isSame(item, value[index]!))
+    );
   }
   const entries = Object.entries(value);
-  return node.type === 'map' && node.entries.length === entries.length && entries.every(([key, inner]) => {
-    const entry = node.get(key);
-    return entry !== undefined && isSame(entry.value, inner);
-  });
+  return (
+    node.type === 'map' &&
+    node.entries.length === entries.length &&
+    entries.every(([key, inner]) => {
+      const entry = node.get(key);
+      return entry !== undefined && isSame(entry.value, inner);
+    })
+  );
 }
 
-function inlineText(node: Node, value: Value, place: Place): string | undefined {
+function inlineText(node: Node, value: Value, place: NodeContext): string | undefined {
   if (isScalarValue(value)) return printScalar(value, node.type === 'scalar' ? node.style : 'plain');
   return place.inFlow ? printFlow(value) : printInline(value, node.type !== 'scalar' && node.style === 'flow');
 }
 
 /** The offset after the colon of the entry that holds the node. */
-function afterColon(doc: Parsed, place: Place): number {
+function afterColon(doc: Parsed, place: NodeContext): number {
   return doc.text.indexOf(':', place.entry!.keySpan.end) + 1;
 }
 
@@ -56,7 +93,7 @@ function isBlock(node: Node): boolean {
   return node.type !== 'scalar' && node.style === 'block';
 }
 
-function replaceByInline(doc: Parsed, node: Node, printed: string, place: Place): Edit[] | undefined {
+function replaceByInline(doc: Parsed, node: Node, printed: string, place: NodeContext): Edit[] | undefined {
   const { text } = doc;
   if (!isBlock(node) || !place.entry) {
     const blank = /\s/.test(text[node.span.start - 1] ?? ' ') || node.span.end > node.span.start;
@@ -73,7 +110,7 @@ function replaceByInline(doc: Parsed, node: Node, printed: string, place: Place)
   ];
 }
 
-function replaceByBlock(doc: Parsed, node: Node, value: Value, place: Place): Edit[] | undefined {
+function replaceByBlock(doc: Parsed, node: Node, value: Value, place: NodeContext): Edit[] | undefined {
   const { text } = doc;
   const step = indentStep(doc);
   if (!endsLine(text, node.span.end)) return undefined;
@@ -86,15 +123,31 @@ function replaceByBlock(doc: Parsed, node: Node, value: Value, place: Place): Ed
   if (isBlock(node)) return replaceBlockByBlock(doc, node, value, parentColumn, step);
   const colon = afterColon(doc, place);
   if (text.slice(colon, node.span.start).includes('#')) return undefined;
-  return takeOutAndAppend(doc, { start: colon, end: node.span.end }, '', lineEnd(text) + blockText(doc, value, parentColumn + step, step));
+  return takeOutAndAppend(
+    doc,
+    { start: colon, end: node.span.end },
+    '',
+    lineEnd(text) + blockText(doc, value, parentColumn + step, step),
+  );
 }
 
-function replaceBlockByBlock(doc: Parsed, node: Node, value: Value, parentColumn: number, step: number): Edit[] | undefined {
+function replaceBlockByBlock(
+  doc: Parsed,
+  node: Node,
+  value: Value,
+  parentColumn: number,
+  step: number,
+): Edit[] | undefined {
   const { text } = doc;
   if (!beginsLine(text, node.span.start)) return undefined;
   const own = columnAt(text, node.span.start);
   const column = own > parentColumn ? own : parentColumn + step;
-  return [{ span: { start: lineStartAt(text, node.span.start), end: node.span.end }, text: blockText(doc, value, column, step) }];
+  return [
+    {
+      span: { start: lineStartAt(text, node.span.start), end: node.span.end },
+      text: blockText(doc, value, column, step),
+    },
+  ];
 }
 
 function replaceItemByBlock(doc: Parsed, node: Node, value: Value, column: number, step: number): Edit[] | undefined {
@@ -112,7 +165,10 @@ function takeOutAndAppend(doc: Parsed, span: Edit['span'], head: string, tail: s
   const at = lineEndAt(doc.text, span.end);
   const tailOnly = doc.text.slice(span.end, at).trim() === '';
   if (tailOnly) return [{ span, text: head + tail }];
-  return [{ span, text: head }, { span: { start: at, end: at }, text: tail }];
+  return [
+    { span, text: head },
+    { span: { start: at, end: at }, text: tail },
+  ];
 }
 
 function blockText(doc: Parsed, value: Value, column: number, step: number): string {

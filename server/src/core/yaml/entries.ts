@@ -8,10 +8,19 @@ import type { Entry, Node, Problem } from './nodes';
 import { rangeOf, tagName, textOf } from './source';
 
 /** A key as text. `sure` is false where it is anchored, tagged, an alias, or written after `?`. */
-export interface Key { readonly text: string; readonly span: Span; readonly sure: boolean }
+export interface Key {
+  readonly text: string;
+  readonly span: Span;
+  readonly sure: boolean;
+}
 
 /** An entry whose value is still being read; `key` is undefined where the key is no text. */
-export interface Draft { readonly key: Key | undefined; readonly pair: Pair; readonly sure: boolean; value: Node | undefined }
+export interface Draft {
+  readonly key: Key | undefined;
+  readonly pair: Pair;
+  readonly sure: boolean;
+  value: Node | undefined;
+}
 
 /** Whether a key asks for a merge: `<<` without quotes. */
 export function isMergeKey(key: unknown): boolean {
@@ -38,11 +47,21 @@ export function readKey(key: unknown, text: string, anchors: Anchors, problems: 
   if (isAlias(key)) {
     const target = anchors.resolve(key.source, span, 0);
     if (target?.type === 'scalar') {
-      problems.push({ code: 'alias-or-merge-used', message: `The name is given by the alias ${quoted(key.source)}; Fettle reads it, but makes no fixes here, so write the name out.`, span });
+      problems.push({
+        code: 'alias-or-merge-used',
+        message:
+          `The name is given by the alias ${quoted(key.source)}; Fettle reads it, but makes no fixes here, ` +
+          'so write the name out.',
+        span,
+      });
       return { text: target.text, span, sure: false };
     }
   }
-  problems.push({ code: 'key-not-text', message: 'A map or a list stands here where a name should; write a name before the colon.', span });
+  problems.push({
+    code: 'key-not-text',
+    message: 'A map or a list stands here where a name should; write a name before the colon.',
+    span,
+  });
   return undefined;
 }
 
@@ -52,8 +71,18 @@ function scalarKey(key: Scalar, span: Span, text: string, anchors: Anchors, prob
   const colon = missing ? span.start + text.slice(span.start).search(/\S|$/) : span.end;
   // The library makes a nameless entry of what it could not place; that is already reported.
   if (missing && text[colon] !== ':') return undefined;
-  if (missing) problems.push({ code: 'key-not-text', message: 'A name is missing before the colon; write one.', span: { start: colon, end: colon + 1 } });
-  if (key.tag) problems.push({ code: 'tag-used', message: `The tag ${quoted(tagName(key.tag))} has no meaning on a name; take the tag out.`, span });
+  if (missing)
+    problems.push({
+      code: 'key-not-text',
+      message: 'A name is missing before the colon; write one.',
+      span: { start: colon, end: colon + 1 },
+    });
+  if (key.tag)
+    problems.push({
+      code: 'tag-used',
+      message: `The tag ${quoted(tagName(key.tag))} has no meaning on a name; take the tag out.`,
+      span,
+    });
   if (key.anchor) {
     anchors.close(key.anchor, { type: 'scalar', text: name, style: 'plain', span, fixable: false });
   }
@@ -68,7 +97,11 @@ function followsQuestionMark(text: string, offset: number): boolean {
 }
 
 /** The entries of a map in order, merged ones last; written ones win over merged ones. */
-export function entriesOf(drafts: readonly Draft[], problems: Problem[], isBroken: (span: Span) => boolean): { entries: Entry[]; merges: boolean } {
+export function entriesOf(
+  drafts: readonly Draft[],
+  problems: Problem[],
+  isBroken: (span: Span) => boolean,
+): { entries: Entry[]; merges: boolean } {
   const entries: Entry[] = [];
   const seen = new Set<string>();
   const merges: Draft[] = [];
@@ -80,16 +113,27 @@ export function entriesOf(drafts: readonly Draft[], problems: Problem[], isBroke
   return { entries, merges: merges.length > 0 };
 }
 
-function entryOf(draft: Draft, key: Key, seen: Set<string>, problems: Problem[], isBroken: (span: Span) => boolean): Entry {
+function entryOf(
+  draft: Draft,
+  key: Key,
+  seen: Set<string>,
+  problems: Problem[],
+  isBroken: (span: Span) => boolean,
+): Entry {
   const value = draft.value!;
   const span = { start: key.span.start, end: Math.max(key.span.end, value.span.end) };
-  const fixable = draft.sure && value.fixable && !isBroken({ start: span.start, end: Math.max(key.span.end, value.span.start) });
+  const fixable =
+    draft.sure && value.fixable && !isBroken({ start: span.start, end: Math.max(key.span.end, value.span.start) });
   const entry: Entry = { key: key.text, keySpan: key.span, value, span, fixable };
   if (!seen.has(key.text)) {
     seen.add(key.text);
     return entry;
   }
-  problems.push({ code: 'key-twice', message: `${quoted(key.text)} stands twice in this map and only the first is read; take one of them out.`, span: key.span });
+  problems.push({
+    code: 'key-twice',
+    message: `${quoted(key.text)} stands twice in this map and only the first is read; take one of them out.`,
+    span: key.span,
+  });
   return { ...entry, repeated: true };
 }
 

@@ -67,7 +67,7 @@ export function indentStep(doc: Parsed): number {
 }
 
 /** Where a node stands: its parent and its entry or number in it; undefined entries for the root. */
-export interface Place {
+export interface NodeContext {
   readonly parent: MapNode | ListNode | undefined;
   readonly entry: Entry | undefined;
   /** Whether braces or brackets stand around it. */
@@ -75,14 +75,15 @@ export interface Place {
 }
 
 /** Finds a node by itself; undefined where it is none of this document's own. */
-export function placeOf(doc: Parsed, node: Node): Place | undefined {
+export function placeOf(doc: Parsed, node: Node): NodeContext | undefined {
   if (doc.root === node) return { parent: undefined, entry: undefined, inFlow: false };
   const open: { node: Node; inFlow: boolean }[] = doc.root ? [{ node: doc.root, inFlow: false }] : [];
   for (let next = open.pop(); next; next = open.pop()) {
     const parent = next.node;
     if (parent.type === 'scalar') continue;
     const inFlow = next.inFlow || parent.style === 'flow';
-    const entry = parent.type === 'map' ? parent.entries.find(({ value, merged }) => value === node && !merged) : undefined;
+    const entry =
+      parent.type === 'map' ? parent.entries.find(({ value, merged }) => value === node && !merged) : undefined;
     if (entry || (parent.type === 'list' && parent.items.includes(node))) return { parent, entry, inFlow };
     for (const child of ownChildren(parent)) {
       if (child.span.start <= node.span.start && child.span.end >= node.span.end) open.push({ node: child, inFlow });
@@ -93,7 +94,9 @@ export function placeOf(doc: Parsed, node: Node): Place | undefined {
 
 /** The children written inside the node itself: none of what a merge brought in. */
 export function ownChildren(node: Node): readonly Node[] {
-  return node.type === 'map' ? node.entries.filter((entry) => !entry.merged).map((entry) => entry.value) : children(node);
+  return node.type === 'map'
+    ? node.entries.filter((entry) => !entry.merged).map((entry) => entry.value)
+    : children(node);
 }
 
 /** Whether the node and all below it may be changed or taken out as a whole. */
@@ -119,10 +122,17 @@ export function hasComment(text: string, node: Node): boolean {
   const open = [node];
   for (let next = open.pop(); next; next = open.pop()) {
     if (next.type === 'scalar') {
-      if (next.style === 'block' && /^[^\r\n]*[ \t]#/.test(text.slice(next.span.start, lineEndAt(text, next.span.start)))) return true;
+      if (
+        next.style === 'block' &&
+        /^[^\r\n]*[ \t]#/.test(text.slice(next.span.start, lineEndAt(text, next.span.start)))
+      )
+        return true;
       continue;
     }
-    const parts = next.type === 'map' ? next.entries.flatMap(({ keySpan, value }) => [keySpan, value.span]) : next.items.map(({ span }) => span);
+    const parts =
+      next.type === 'map'
+        ? next.entries.flatMap(({ keySpan, value }) => [keySpan, value.span])
+        : next.items.map(({ span }) => span);
     let at = next.span.start;
     for (const part of [...parts, { start: next.span.end, end: next.span.end }]) {
       if (text.slice(at, part.start).includes('#')) return true;
@@ -181,5 +191,8 @@ export function canLoseLinesAfter(text: string, node: Node | undefined, cut: Spa
   const block = node && trailingBlockText(node);
   if (!block) return true;
   const next = /^[ \t\r\n]*#?/.exec(text.slice(cut.end))![0];
-  return !next.endsWith('#') && !(keepsLineEnds(text, block) && (cut.end === text.length || /[\r\n]$/.test(next) || /^[\r\n]/.test(next)));
+  return (
+    !next.endsWith('#') &&
+    !(keepsLineEnds(text, block) && (cut.end === text.length || /[\r\n]$/.test(next) || /^[\r\n]/.test(next)))
+  );
 }

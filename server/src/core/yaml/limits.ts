@@ -7,7 +7,14 @@ import type { Problem } from './nodes';
  * What one document may hold: `tokens` are its words, signs, blanks and line ends; `nodes` the values
  * that its aliases repeat; `syntaxProblems` how many are told one by one.
  */
-export const limits = { bytes: 2_000_000, tokens: 300_000, depth: 64, nodes: 200_000, aliases: 100, syntaxProblems: 100 } as const;
+export const limits = {
+  bytes: 2_000_000,
+  tokens: 300_000,
+  depth: 64,
+  nodes: 200_000,
+  aliases: 100,
+  syntaxProblems: 100,
+} as const;
 
 /** The first document's tokens; `extra` is where a second document begins; `refused` if past a limit. */
 export interface Tokens {
@@ -22,7 +29,10 @@ export interface Tokens {
  */
 export function readTokens(text: string): Tokens {
   if (passesBytes(text)) {
-    const refused = refusal(0, `The file is larger than ${inWords(limits.bytes)} bytes, so Fettle does not read it; split it.`);
+    const refused = refusal(
+      0,
+      `The file is larger than ${inWords(limits.bytes)} bytes, so Fettle does not read it; split it.`,
+    );
     return { tokens: [], extra: undefined, refused };
   }
   const parser = new Parser();
@@ -53,10 +63,17 @@ function withPlainLineEnds(text: string): string {
 
 function overLimit(parser: Parser, count: number): Problem | undefined {
   if (count > limits.tokens) {
-    return refusal(parser.offset, `The file holds more than ${inWords(limits.tokens)} words, signs and line ends, so Fettle does not read it; split it.`);
+    return refusal(
+      parser.offset,
+      `The file holds more than ${inWords(limits.tokens)} words, signs and line ends, so Fettle does not ` +
+        'read it; split it.',
+    );
   }
   if (parser.stack.length <= limits.depth || depthOf(parser.stack) <= limits.depth) return undefined;
-  return refusal(parser.offset, `Maps and lists stand more than ${limits.depth} deep here, so Fettle does not read the file; make it flatter.`);
+  return refusal(
+    parser.offset,
+    `Maps and lists stand more than ${limits.depth} deep here, so Fettle does not read the file; make it flatter.`,
+  );
 }
 
 function depthOf(stack: readonly CST.Token[]): number {

@@ -9,24 +9,58 @@ export function plainMessage(code: string, message: string): string {
 
 const byText: readonly (readonly [RegExp, string])[] = [
   [/^Implicit map keys need to be followed/, 'A colon is missing after this name; write it as `name: value`.'],
-  [/^Implicit keys need to be on a single line|^Implicit keys of flow sequence/, 'A name must stand on one line with its colon; check for a missing colon or quote above.'],
-  [/^Nested mappings are not allowed/, 'A second `name: value` stands on the same line; put it on a line of its own, or quote the value if the colon is part of it.'],
-  [/^A block sequence may not be used as an implicit map key/, 'A list stands here where a name should; indent the list under its own name.'],
-  [/^All mapping items must start/, 'This line is indented differently from the lines it belongs with; start them all in the same column.'],
-  [/^All sequence items must start/, 'This dash stands in a different column from the other dashes of its list; line them up.'],
+  [
+    /^Implicit keys need to be on a single line|^Implicit keys of flow sequence/,
+    'A name must stand on one line with its colon; check for a missing colon or quote above.',
+  ],
+  [
+    /^Nested mappings are not allowed/,
+    'A second `name: value` stands on the same line; put it on a line of its own, or quote the value if ' +
+      'the colon is part of it.',
+  ],
+  [
+    /^A block sequence may not be used as an implicit map key/,
+    'A list stands here where a name should; indent the list under its own name.',
+  ],
+  [
+    /^All mapping items must start/,
+    'This line is indented differently from the lines it belongs with; start them all in the same column.',
+  ],
+  [
+    /^All sequence items must start/,
+    'This dash stands in a different column from the other dashes of its list; line them up.',
+  ],
   [/^Sequence item without -/, 'This line stands among the items of a list; begin it with `- `.'],
-  [/^Flow map in block collection|^Flow map must end/, 'The braces are not closed; write the missing } and keep the lines inside indented.'],
-  [/^Flow sequence in block collection|^Flow sequence must end/, 'The brackets are not closed; write the missing ] and keep the lines inside indented.'],
+  [
+    /^Flow map in block collection|^Flow map must end/,
+    'The braces are not closed; write the missing } and keep the lines inside indented.',
+  ],
+  [
+    /^Flow sequence in block collection|^Flow sequence must end/,
+    'The brackets are not closed; write the missing ] and keep the lines inside indented.',
+  ],
   [/^Missing , between/, 'A comma is missing before this; separate what stands inside braces or brackets by commas.'],
   [/^Missing , or : between/, 'A comma or a colon is missing before this.'],
   [/^Missing space after :/, 'A space is missing after the colon; write `name: value`.'],
   [/^Unexpected (,|empty item) in/, 'There is a comma too many here; take it out.'],
-  [/^Unexpected flow-(map|seq)-end token/, 'This closing brace or bracket has no opening one before it; take it out, or quote the text.'],
-  [/^Unexpected block-seq-ind on same line/, 'A list cannot begin on the line of its name; start it on the next line, indented.'],
+  [
+    /^Unexpected flow-(map|seq)-end token/,
+    'This closing brace or bracket has no opening one before it; take it out, or quote the text.',
+  ],
+  [
+    /^Unexpected block-seq-ind on same line/,
+    'A list cannot begin on the line of its name; start it on the next line, indented.',
+  ],
   [/^Missing closing "quote/, 'The closing " of this text is missing.'],
   [/^Missing closing 'quote/, "The closing ' of this text is missing."],
-  [/^Block collections are not allowed within flow/, 'Inside braces and brackets, write lists as [a, b] and maps as { a: b }.'],
-  [/^Block scalar header includes extra/, 'Text stands on the line of the | or > sign; begin it on the next line, indented.'],
+  [
+    /^Block collections are not allowed within flow/,
+    'Inside braces and brackets, write lists as [a, b] and maps as { a: b }.',
+  ],
+  [
+    /^Block scalar header includes extra/,
+    'Text stands on the line of the | or > sign; begin it on the next line, indented.',
+  ],
   [/^Block scalar/, 'The lines of this text are not evenly indented; indent each of them under its name.'],
   [/^Comments must be separated/, 'A space is missing before the # of this comment.'],
   [/at node end$/, 'The value has ended before this; put what follows on a line of its own, or quote the whole value.'],

@@ -44,8 +44,15 @@ export interface ListNode extends NodeBase {
 }
 
 export type ProblemCode =
-  | 'yaml-syntax' | 'key-twice' | 'yaml-1.1-asked-for' | 'alias-or-merge-used' | 'alias-unknown'
-  | 'limits-reached' | 'key-not-text' | 'tag-used' | 'several-documents';
+  | 'yaml-syntax'
+  | 'key-twice'
+  | 'yaml-1.1-asked-for'
+  | 'alias-or-merge-used'
+  | 'alias-unknown'
+  | 'limits-reached'
+  | 'key-not-text'
+  | 'tag-used'
+  | 'several-documents';
 
 export interface Problem {
   readonly code: ProblemCode;

@@ -25,7 +25,11 @@ export function parse(text: string): Parsed {
   const { broken, all } = syntaxErrors(document, text, untold);
   problems.push(...all);
   if (extra !== undefined) {
-    problems.push({ code: 'several-documents', message: 'A second document begins here; Fettle reads only the first, so give this one a file of its own.', span: { start: extra, end: extra + 3 } });
+    problems.push({
+      code: 'several-documents',
+      message: 'A second document begins here; Fettle reads only the first, so give this one a file of its own.',
+      span: { start: extra, end: extra + 3 },
+    });
   }
   const root = document && buildNodes(document, text, broken, problems);
   const placed = problems.map((problem) => clamped(text, problem)).sort((a, b) => a.span.start - b.span.start);
@@ -39,9 +43,21 @@ function clamped(text: string, problem: Problem): Problem {
 type OnError = (source: unknown, code: string, message: string, warning?: boolean) => void;
 
 /** The library's document; `untold` counts the errors past those worth making. */
-function compose(tokens: readonly CST.Token[], text: string, problems: Problem[]): { document: Document.Parsed | undefined; untold: number } {
+function compose(
+  tokens: readonly CST.Token[],
+  text: string,
+  problems: Problem[],
+): { document: Document.Parsed | undefined; untold: number } {
   // With the failsafe schema every scalar is text, and nothing is tried against number patterns.
-  const composer = new Composer({ version: '1.2', schema: 'failsafe', uniqueKeys: false, strict: true, merge: false, resolveKnownTags: false, logLevel: 'silent' });
+  const composer = new Composer({
+    version: '1.2',
+    schema: 'failsafe',
+    uniqueKeys: false,
+    strict: true,
+    merge: false,
+    resolveKnownTags: false,
+    logLevel: 'silent',
+  });
   // Each error the library makes takes a stack trace: a flood of them would take seconds. It has no
   // option against that, so its handler is wrapped.
   const handler = composer as unknown as { onError: OnError };
@@ -69,22 +85,39 @@ function* readAs12(tokens: readonly CST.Token[], problems: Problem[]): Generator
       continue;
     }
     const span = { start: token.offset, end: token.offset + token.source.length };
-    problems.push({ code: 'yaml-1.1-asked-for', message: 'This line asks for YAML 1.1, but Fettle reads by the rules of 1.2; take the line out, or write 1.2.', span });
+    problems.push({
+      code: 'yaml-1.1-asked-for',
+      message: 'This line asks for YAML 1.1, but Fettle reads by the rules of 1.2; take the line out, or write 1.2.',
+      span,
+    });
     yield { ...token, source: token.source.replace('1.1', '1.2') };
   }
 }
 
 /** Syntax errors as problems, one a place and at most so many; where there are more, `broken` is the whole text. */
-function syntaxErrors(document: Document.Parsed | undefined, text: string, untold: number): { broken: Span[]; all: Problem[] } {
+function syntaxErrors(
+  document: Document.Parsed | undefined,
+  text: string,
+  untold: number,
+): { broken: Span[]; all: Problem[] } {
   const errors: YAMLError[] = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
-  const all = errors.filter(({ code }) => !tagCodes.has(code)).map(({ code, message, pos }): Problem => (
-    { code: 'yaml-syntax', message: plainMessage(code, message), span: clampSpan(text, pos[0], pos[1]) }
-  )).sort((a, b) => a.span.start - b.span.start)
+  const all = errors
+    .filter(({ code }) => !tagCodes.has(code))
+    .map(
+      ({ code, message, pos }): Problem => ({
+        code: 'yaml-syntax',
+        message: plainMessage(code, message),
+        span: clampSpan(text, pos[0], pos[1]),
+      }),
+    )
+    .sort((a, b) => a.span.start - b.span.start)
     .filter(({ span }, index, sorted) => index === 0 || span.start !== sorted[index - 1]!.span.start);
   const broken = all.map(({ span }) => span);
   if (all.length <= limits.syntaxProblems) return { broken, all };
   const rest = all.splice(limits.syntaxProblems);
-  const message = `There are ${inWords(rest.length + untold)} more places from here on that cannot be read as YAML; mend those above first.`;
+  const message =
+    `There are ${inWords(rest.length + untold)} more places from here on that cannot be read as YAML; mend ` +
+    'those above first.';
   all.push({ code: 'limits-reached', message, span: rest[0]!.span });
   return { broken: [{ start: 0, end: text.length }], all };
 }

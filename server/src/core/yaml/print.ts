@@ -1,6 +1,8 @@
 // Prints values as YAML: quoted where a reader could take the text for something else.
 
-/** A value to write. Strings stay text; numbers and booleans are written bare; null is a value still to be filled in. */
+/**
+ * A value to write. Strings stay text; numbers and booleans are written bare; null is a value still to be filled in.
+ */
 export type Value = string | number | boolean | null | readonly Value[] | { readonly [key: string]: Value };
 
 export type Style = 'plain' | 'single' | 'double' | 'block' | 'empty';
@@ -39,13 +41,20 @@ export function printScalar(value: string | number | boolean | null, style: Styl
  * Dates stay bare: the format writes them so.
  */
 export function needsQuotes(text: string): boolean {
-  return text === '' || text !== text.trim() || needsEscapes(text)
-    || /^[-?:,[\]{}#&*!|>'"%@`=]/.test(text) || /[,[\]{}]|:$|: | #|^\.\.\.|^<<$/.test(text)
-    || wordLikes.test(text) || numberLike.test(text);
+  return (
+    text === '' ||
+    text !== text.trim() ||
+    needsEscapes(text) ||
+    /^[-?:,[\]{}#&*!|>'"%@`=]/.test(text) ||
+    /[,[\]{}]|:$|: | #|^\.\.\.|^<<$/.test(text) ||
+    wordLikes.test(text) ||
+    numberLike.test(text)
+  );
 }
 
 const wordLikes = /^(?:y|n|yes|no|on|off|true|false|null|~)$/i;
-const numberLike = /^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan)|(?:\d[\d_,]*\.?[\d_]*|\.\d[\d_]*)(?:e[-+]?\d+)?|\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?)$/i;
+const numberLike =
+  /^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan)|(?:\d[\d_,]*\.?[\d_]*|\.\d[\d_]*)(?:e[-+]?\d+)?|\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?)$/i;
 // Not printable by YAML 1.2 (5.1), or a line break to some readers.
 const unprintable = /[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]|\p{Cs}/u;
 
@@ -54,13 +63,18 @@ function needsEscapes(text: string): boolean {
 }
 
 const shortEscapes: ReadonlyMap<string, string> = new Map([
-  ['"', '\\"'], ['\\', '\\\\'], ['\n', '\\n'], ['\r', '\\r'], ['\t', '\\t'],
+  ['"', '\\"'],
+  ['\\', '\\\\'],
+  ['\n', '\\n'],
+  ['\r', '\\r'],
+  ['\t', '\\t'],
 ]);
 
 function doubleQuoted(text: string): string {
-  const escaped = text.replace(new RegExp(`["\\\\]|${unprintable.source}`, 'gu'), (character) => (
-    shortEscapes.get(character) ?? `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`
-  ));
+  const escaped = text.replace(
+    new RegExp(`["\\\\]|${unprintable.source}`, 'gu'),
+    (character) => shortEscapes.get(character) ?? `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
   return `"${escaped}"`;
 }
 
@@ -92,13 +106,24 @@ export function printBlock(value: Value, indent: number, step: number): string[]
   return Object.entries(value).flatMap(([key, inner]) => printEntry(key, inner, indent, step));
 }
 
-/** One entry's lines. `wide` as for `printInline`; `comment` goes on its first line, or on that of an only value to be filled in. */
-export function printEntry(key: string, value: Value, indent: number, step: number, wide = false, comment = ''): string[] {
+/**
+ * One entry's lines. `wide` as for `printInline`; `comment` goes on its first line, or on that of an only value to be
+ * filled in.
+ */
+export function printEntry(
+  key: string,
+  value: Value,
+  indent: number,
+  step: number,
+  wide = false,
+  comment = '',
+): string[] {
   const head = `${' '.repeat(indent)}${printScalar(key)}:`;
   const inline = printInline(value, wide);
   if (inline !== undefined) return [`${head} ${inline}`.trimEnd() + comment];
   const [only, ...others] = Object.entries(value as object) as [string, Value][];
-  if (only && others.length === 0 && !isListValue(value) && endsBlank(only[1])) return [head, ...printEntry(only[0], only[1], indent + step, step, false, comment)];
+  if (only && others.length === 0 && !isListValue(value) && endsBlank(only[1]))
+    return [head, ...printEntry(only[0], only[1], indent + step, step, false, comment)];
   return [head + comment, ...printBlock(value, indent + step, step)];
 }
 

@@ -9,7 +9,10 @@ export function rangeOf(source: unknown, text: string): Span {
   return range ? clampSpan(text, range[0], range[1]) : { start: 0, end: 0 };
 }
 
-/** A scalar's decoded text. The library leaves the first half of a CRLF at the end of a text whose closing quote is missing. */
+/**
+ * A scalar's decoded text. The library leaves the first half of a CRLF at the end of a text whose closing quote is
+ * missing.
+ */
 export function textOf(source: Scalar, span: Span, text: string): string {
   const decoded = source.source ?? '';
   return decoded.endsWith('\r') && /[\r\n]/.test(text.charAt(span.end - 1)) ? decoded.slice(0, -1) : decoded;

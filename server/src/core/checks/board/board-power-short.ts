@@ -1,7 +1,7 @@
 // The processor’s sustained power against what the board’s converters are stated for.
 import { figure } from '../../figures/figure';
 import { partDraw } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { inUnit } from '../../quantity';
 import { check } from '../check';
@@ -14,26 +14,39 @@ export default check({
   what: 'The processor draws no more for long than the board’s converters are stated for.',
   why: 'A board with small converters starts a big processor and then holds it back when they grow hot.',
   source: 'common practice: the board maker’s processor support list',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { processor-power: 125 W }
   processor: { power: { sustained: 253 W } }
 # ^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { processor-power: 125 W }
   processor: { power: { sustained: 253 W }, power-limit: 125 W }
 `,
-  }],
-  test({ parts: { board, processor } }, tell) {
+    },
+  ],
+  test({ parts: { board, processor } }, report) {
     if (!board || !processor) return;
     const bears = figure(board.part['processor-power'], `processor power of ${board.label}`);
     const drawn = partDraw(processor)!;
-    tell(outcome(at(processor), atMost(drawn, bears), {
-      broken: () => say`${processor.label} draws ${drawn} for long; ${board.label} is stated for ${bears}.`,
-      fixes: () => [putOn(processor, 'power-limit', `${inUnit(bears.lo, 'W')} W`, `Limit the processor to ${inUnit(bears.lo, 'W')} W`), swap(board), swap(processor)],
-    }));
+    report(
+      outcome(at(processor), atMost(drawn, bears), {
+        broken: () => sentence`${processor.label} draws ${drawn} for long; ${board.label} is stated for ${bears}.`,
+        fixes: () => [
+          putOn(
+            processor,
+            'power-limit',
+            `${inUnit(bears.lo, 'W')} W`,
+            `Limit the processor to ${inUnit(bears.lo, 'W')} W`,
+          ),
+          swap(board),
+          swap(processor),
+        ],
+      }),
+    );
   },
 });

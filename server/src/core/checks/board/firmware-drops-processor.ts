@@ -1,7 +1,14 @@
 // Versions that withdraw a processor, against the version the board will run.
 import type { Build } from '../../build/build';
-import { arriving, listedLine, plannedUpdate, processorListed, versionsCompared, type Listed } from '../../figures/firmware';
-import { say } from '../../figures/say';
+import {
+  arriving,
+  listedLine,
+  plannedUpdate,
+  processorListed,
+  versionsCompared,
+  type Listed,
+} from '../../figures/firmware';
+import { sentence } from '../../figures/sentence';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { check } from '../check';
@@ -16,8 +23,9 @@ export default check({
   what: 'The firmware that the board runs has not withdrawn the processor that must start under it.',
   why: 'Newer firmware may drop old processors to make room for new ones; the board then no longer starts with them.',
   source: 'common practice: the board maker’s firmware notes',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     firmware: { versions: ["1.02", "1.20", "1.31"] }
@@ -27,7 +35,7 @@ bench:
   firmware-update: { to: "1.31", by: service }
 #                        ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board:
     firmware: { versions: ["1.02", "1.20", "1.31"] }
@@ -36,36 +44,52 @@ parts:
 bench:
   firmware-update: { to: "1.20", by: service }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { board, processor } = build.parts;
     if (!board) return;
     const update = plannedUpdate(build);
     const to = update?.to.value === undefined ? undefined : update.to;
     const own = processorListed(build);
-    if (processor && own && (own.line ? own.line.until.entry : own.lacks.length > 0)) {
+    if (processor && own && (own.line ? own.line.until.entry : own.missingFacts.length > 0)) {
       const runs = to ?? arriving(board);
-      tell(outcome(to ? atKey(build, to) : at(board, runs), notAfter(board, runs, own), {
-        broken: () => say`Firmware ${runs} no longer starts ${processor.label}; ${own.line!.until} is the last that does.`,
-        fixes: () => {
-          const last = own.line!.until.value;
-          return to && last !== undefined ? [change(to, last, `Set the target to ${last}`)] : [];
-        },
-      }));
+      report(
+        outcome(to ? atKey(build, to) : at(board, runs), notAfter(board, runs, own), {
+          broken: () =>
+            sentence`Firmware ${runs} no longer starts ${processor.label}; ${own.line!.until} is the last that does.`,
+          fixes: () => {
+            const last = own.line!.until.value;
+            return to && last !== undefined ? [change(to, last, `Set the target to ${last}`)] : [];
+          },
+        }),
+      );
     }
     if (update?.by.value !== 'older processor') return;
     const older = update['older-processor'];
     const listed = listedLine(board, older, 'the older processor');
     if (!listed.line?.until.entry) return;
     const name = older.family.value === undefined ? older.model : older.family;
-    tell(outcome(atKey(build, name), notAfter(board, arriving(board), listed), {
-      broken: () => say`The board arrives with ${arriving(board)}, which no longer starts ${name}; ${listed.line!.until} is the last that does.`,
-    }));
+    report(
+      outcome(atKey(build, name), notAfter(board, arriving(board), listed), {
+        broken: () =>
+          sentence`The board arrives with ${arriving(board)}, which no longer starts ${name}; ${listed.line!.until} is
+            the last that does.`,
+      }),
+    );
   },
 });
 
-function notAfter(board: Board, runs: Fact<string>, { line, lacks, uses }: Listed): Truth {
-  if (!line) return lacking(lacks, ...uses);
-  const compared = versionsCompared(board, runs, 'firmware the board runs', line.until, 'last firmware for the processor');
-  return 'order' in compared ? sure(compared.order <= 0, runs, line.until) : lacking(compared.lacks, runs, line.until);
+function notAfter(board: Board, runs: Fact<string>, { line, missingFacts, uses }: Listed): Truth {
+  if (!line) return lacking(missingFacts, ...uses);
+  const compared = versionsCompared(
+    board,
+    runs,
+    'firmware the board runs',
+    line.until,
+    'last firmware for the processor',
+  );
+  return 'order' in compared
+    ? sure(compared.order <= 0, runs, line.until)
+    : lacking(compared.missingFacts, runs, line.until);
 }

@@ -1,6 +1,6 @@
 // The day on which a board’s support list was read.
 import { ageOf, marginOf } from '../../figures/dates';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -12,21 +12,26 @@ export default check({
   what: 'The board’s facts were read not longer ago than the house allows.',
   why: 'Makers add processors to the list, and withdraw them, with every firmware.',
   source: 'common practice; the age is a house setting',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { source: { title: Norrvik B7 Forge handbook, read: 2024-02-01 } }
 #                                                            ^^^^^^^^^^
 `,
-    instead: 'Read the maker’s list again and set the day.',
-  }],
-  test(build, tell) {
+      instead: 'Read the maker’s list again and set the day.',
+    },
+  ],
+  test(build, report) {
     const { board } = build.parts;
     if (!board) return;
     const age = ageOf(build, board.part.source.read, `age of the facts of ${board.label}`);
     const most = marginOf(build, 'fact-age', 'age at which facts are read again');
-    tell(outcome(at(board, board.part.source.read), atMost(age, most), {
-      broken: () => say`The facts of ${board.label} were read ${age} ago; the house reads them again after ${most}.`,
-    }));
+    report(
+      outcome(at(board, board.part.source.read), atMost(age, most), {
+        broken: () =>
+          sentence`The facts of ${board.label} were read ${age} ago; the house reads them again after ${most}.`,
+      }),
+    );
   },
 });

@@ -2,13 +2,13 @@
 import type { Build } from '../../build/build';
 import { arriving, atLeastVersion, listedLine, plannedUpdate, processorListed } from '../../figures/firmware';
 import { missing } from '../../figures/figure';
-import { say, type Said } from '../../figures/say';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { agree, all, any, fits, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { sameFileOnFat } from '../../trade/firmware';
 import type { Value } from '../../yaml';
 import { check } from '../check';
-import { atKey, outcome, put, type Outcome, type Tell } from '../kit';
+import { atKey, outcome, put, type Outcome, type Reporter } from '../kit';
 
 type Board = NonNullable<Build['parts']['board']>;
 type Update = NonNullable<ReturnType<typeof plannedUpdate>>;
@@ -17,11 +17,16 @@ export default check({
   id: 'firmware-route-incomplete',
   area: 'board',
   grade: 'stop',
-  what: 'The planned firmware update says all that its way needs: stick, file system, port, file name and cables; or which older processor, and that it gives a picture.',
-  why: 'An update without a processor shows nothing on a screen: a wrong file system, port or file name only leaves the light dark.',
+  what:
+    'The planned firmware update says all that its way needs: stick, file system, port, file name and ' +
+    'cables; or which older processor, and that it gives a picture.',
+  why:
+    'An update without a processor shows nothing on a screen: a wrong file system, port or file name only ' +
+    'leaves the light dark.',
   source: 'common practice: board makers’ handbooks on updating without a processor',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] } }
 bench:
@@ -32,7 +37,7 @@ bench:
 #                        ^^^^^
     cables: [24-pin]
 `,
-    mended: `
+      mended: `
 parts:
   board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] } }
 bench:
@@ -42,31 +47,67 @@ bench:
     stick: { filesystem: FAT32, port: FLASH, file-name: B7.CAP }
     cables: [24-pin]
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { board } = build.parts;
     const update = plannedUpdate(build);
     if (!board || !update) return;
     const since = processorListed(build)?.line?.since.value;
-    if (update.by.value !== 'service') tell(needed(build, update.to, said(update.to, 'version of the planned update'), say`The planned firmware update does not say to which version it goes.`, since));
-    if (update.by.value === undefined) tell(needed(build, update.by, said(update.by, 'way of the planned update'), say`The planned firmware update does not say by which way.`));
-    if (update.by.value === 'stick without processor') stickRoute(build, board, update, tell);
-    if (update.by.value === 'older processor') olderRoute(build, board, update, tell);
+    if (update.by.value !== 'service')
+      report(
+        needed(
+          build,
+          update.to,
+          said(update.to, 'version of the planned update'),
+          sentence`The planned firmware update does not say to which version it goes.`,
+          since,
+        ),
+      );
+    if (update.by.value === undefined)
+      report(
+        needed(
+          build,
+          update.by,
+          said(update.by, 'way of the planned update'),
+          sentence`The planned firmware update does not say by which way.`,
+        ),
+      );
+    if (update.by.value === 'stick without processor') stickRoute(build, board, update, report);
+    if (update.by.value === 'older processor') olderRoute(build, board, update, report);
   },
 });
 
 const keysTo = (fact: Fact<unknown>): string[] => fact.path.split('.');
 
 /** What the keys are called in a sentence, where their own name does not read well. */
-const names: Readonly<Record<string, string>> = { to: 'target', by: 'way', filesystem: 'file system', 'file-name': 'file name' };
+const names: Readonly<Record<string, string>> = {
+  to: 'target',
+  by: 'way',
+  filesystem: 'file system',
+  'file-name': 'file name',
+};
 
-/** One thing the way needs; `value` is what to write where it is known. What is not said at all is looked for at the update. */
-function needed(build: Build, fact: Fact<unknown>, truth: Truth, broken: Said, value?: Value): Outcome {
+/**
+ * One thing the way needs; `value` is what to write where it is known. What is not said at all is looked for at the
+ * update.
+ */
+function needed(build: Build, fact: Fact<unknown>, truth: Truth, broken: Sentence, value?: Value): Outcome {
   const key = build.file.bench['firmware-update'].$.entry?.keySpan;
   const place = fact.node || !key ? atKey(build, fact) : { doc: build.doc, span: key, path: fact.path };
   return outcome(place, truth, {
     broken: () => broken,
-    fixes: () => (value === undefined ? [] : [put(build.doc, keysTo(fact), value, `Set the ${names[fact.key] ?? fact.key} to ${Array.isArray(value) ? value.join(' and ') : String(value)}`)]),
+    fixes: () =>
+      value === undefined
+        ? []
+        : [
+            put(
+              build.doc,
+              keysTo(fact),
+              value,
+              `Set the ${names[fact.key] ?? fact.key} to ${Array.isArray(value) ? value.join(' and ') : String(value)}`,
+            ),
+          ],
   });
 }
 
@@ -76,18 +117,55 @@ function said(fact: Fact<unknown>, what: string): Truth {
   return fact.text === '' ? sure(false, fact) : lacking([missing(fact, what)], fact);
 }
 
-function stickRoute(build: Build, board: Board, update: Update, tell: Tell): void {
+function stickRoute(build: Build, board: Board, update: Update, report: Reporter): void {
   const { filesystem, port, 'file-name': name } = update.stick;
   const { 'update-port': ownPort, 'update-file': ownName, 'update-cables': ownCables } = board.part.firmware;
-  tell(needed(build, filesystem, all(said(filesystem, 'file system of the stick'), sure(filesystem.value === undefined || filesystem.value === 'FAT32', filesystem)), filesystem.value === undefined
-    ? say`The stick’s file system is not said; an update without processor reads FAT32.` : say`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`, 'FAT32'));
-  tell(needed(build, port, sameAs(port, ownPort, `port for updates of ${board.label}`, (a, b) => a.toUpperCase() === b.toUpperCase()), differs(port, ownPort, 'the USB port for the stick', board), ownPort.value));
-  tell(needed(build, name, sameAs(name, ownName, `file name for updates of ${board.label}`, sameFileOnFat), differs(name, ownName, 'the name of the file on the stick', board), ownName.value));
+  report(
+    needed(
+      build,
+      filesystem,
+      all(
+        said(filesystem, 'file system of the stick'),
+        sure(filesystem.value === undefined || filesystem.value === 'FAT32', filesystem),
+      ),
+      filesystem.value === undefined
+        ? sentence`The stick’s file system is not said; an update without processor reads FAT32.`
+        : sentence`The stick is formatted with ${filesystem}; an update without processor reads FAT32.`,
+      'FAT32',
+    ),
+  );
+  report(
+    needed(
+      build,
+      port,
+      sameAs(port, ownPort, `port for updates of ${board.label}`, (a, b) => a.toUpperCase() === b.toUpperCase()),
+      differs(port, ownPort, 'the USB port for the stick', board),
+      ownPort.value,
+    ),
+  );
+  report(
+    needed(
+      build,
+      name,
+      sameAs(name, ownName, `file name for updates of ${board.label}`, sameFileOnFat),
+      differs(name, ownName, 'the name of the file on the stick', board),
+      ownName.value,
+    ),
+  );
   const wanted = ownCables.value?.flatMap((cable) => cable.value ?? []);
   const planned = update.cables.value?.flatMap((cable) => cable.value ?? []) ?? [];
-  const lacks = wanted?.filter((cable) => !planned.includes(cable)) ?? [];
-  tell(needed(build, update.cables, wanted ? sure(lacks.length === 0, update.cables, ownCables) : lacking([missing(ownCables, `cables for updates of ${board.label}`)], update.cables),
-    say`The update without processor needs ${lacks.join(' and ')} plugged in as well.`, wanted));
+  const missingFacts = wanted?.filter((cable) => !planned.includes(cable)) ?? [];
+  report(
+    needed(
+      build,
+      update.cables,
+      wanted
+        ? sure(missingFacts.length === 0, update.cables, ownCables)
+        : lacking([missing(ownCables, `cables for updates of ${board.label}`)], update.cables),
+      sentence`The update without processor needs ${missingFacts.join(' and ')} plugged in as well.`,
+      wanted,
+    ),
+  );
 }
 
 /** A value that the build must say, and say as the board’s handbook does. */
@@ -95,20 +173,54 @@ function sameAs(fact: Fact<string>, own: Fact<string>, what: string, same: (a: s
   return fact.value === undefined ? said(fact, what) : agree(fact, '', own, what, same);
 }
 
-function differs(fact: Fact<string>, own: Fact<string>, what: string, board: Board): Said {
-  if (fact.value === undefined) return say`The planned update does not say ${what}.`;
-  return say`${fact} is planned as ${what}; ${board.label} wants ${own}.`;
+function differs(fact: Fact<string>, own: Fact<string>, what: string, board: Board): Sentence {
+  if (fact.value === undefined) return sentence`The planned update does not say ${what}.`;
+  return sentence`${fact} is planned as ${what}; ${board.label} wants ${own}.`;
 }
 
-function olderRoute(build: Build, board: Board, update: Update, tell: Tell): void {
+function olderRoute(build: Build, board: Board, update: Update, report: Reporter): void {
   const older = update['older-processor'];
   const named = older.family.value !== undefined || older.model.value !== undefined;
-  if (!named) return tell(needed(build, older.family, sure(false, older.family), say`The planned update does not say which older processor is on hand.`));
+  if (!named)
+    return report(
+      needed(
+        build,
+        older.family,
+        sure(false, older.family),
+        sentence`The planned update does not say which older processor is on hand.`,
+      ),
+    );
   const listed = listedLine(board, older, 'the older processor');
-  const starts = listed.line ? atLeastVersion(board, arriving(board), `firmware ${board.label} arrives with`, listed.line.since, 'first firmware for the older processor')
-    : listed.lacks.length > 0 ? lacking(listed.lacks, ...listed.uses) : sure(false, ...listed.uses);
+  const starts = listed.line
+    ? atLeastVersion(
+        board,
+        arriving(board),
+        `firmware ${board.label} arrives with`,
+        listed.line.since,
+        'first firmware for the older processor',
+      )
+    : listed.missingFacts.length > 0
+      ? lacking(listed.missingFacts, ...listed.uses)
+      : sure(false, ...listed.uses);
   const spoken = older.family.value === undefined ? older.model : older.family;
-  tell(needed(build, spoken, starts, say`${board.label} does not start ${spoken} with the firmware it arrives with (${arriving(board)}).`));
-  const picture = any(sure(build.parts.graphics.length > 0), fits(older.graphics, 'graphics of the older processor', (has) => has));
-  tell(needed(build, older.graphics, picture, say`The older processor drives no display and the build has no graphics card, so the update cannot be seen.`));
+  report(
+    needed(
+      build,
+      spoken,
+      starts,
+      sentence`${board.label} does not start ${spoken} with the firmware it arrives with (${arriving(board)}).`,
+    ),
+  );
+  const picture = any(
+    sure(build.parts.graphics.length > 0),
+    fits(older.graphics, 'graphics of the older processor', (has) => has),
+  );
+  report(
+    needed(
+      build,
+      older.graphics,
+      picture,
+      sentence`The older processor drives no display and the build has no graphics card, so the update cannot be seen.`,
+    ),
+  );
 }

@@ -1,7 +1,7 @@
 // Where the picture comes from: the processor’s graphics or a card, and the output a display is plugged into.
 import type { Build, Placed } from '../../build/build';
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea } from '../kit';
@@ -11,10 +11,13 @@ export default check({
   area: 'board',
   grade: 'stop',
   what: 'Something drives the display, and each display is plugged into an output that is driven.',
-  why: 'A machine whose processor has no graphics runs dark without a card, and stays dark when the display is on the board’s output.',
+  why:
+    'A machine whose processor has no graphics runs dark without a card, and stays dark when the display is ' +
+    'on the board’s output.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { display-outputs: { HDMI: { link: HDMI 2.0 } } }
   processor: { graphics: false }
@@ -22,30 +25,40 @@ parts:
   displays: [{ port: HDMI }]
 #                    ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { display-outputs: { HDMI: { link: HDMI 2.0 } } }
   processor: { graphics: false }
   graphics: { outputs: { DP_1: { link: DisplayPort HBR3 } } }
   displays: [{ port: DP_1 }]
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { processor, graphics, board, displays } = build.parts;
     if (!processor) return;
     const drives = fits(processor.part.graphics, `graphics of ${processor.label}`, (has) => has);
-    tell(outcome({ ...at(processor), path: `${processor.path}.graphics` }, any(sure(graphics.length > 0), drives), {
-      broken: () => say`${processor.label} drives no display and the build has no graphics card.`,
-      fixes: () => [swap(processor)],
-    }));
+    report(
+      outcome({ ...at(processor), path: `${processor.path}.graphics` }, any(sure(graphics.length > 0), drives), {
+        broken: () => sentence`${processor.label} drives no display and the build has no graphics card.`,
+        fixes: () => [swap(processor)],
+      }),
+    );
     const onBoard = board?.part['display-outputs'];
     for (const display of displays) {
       const port = display.at.port;
-      if (port.value === undefined || !onBoard || onBoard.value?.has(port.value) === false || onCard(build, port.value)) continue;
-      tell(outcome(at(display, port), onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])), {
-        broken: () => say`The display is on the board’s output ${port}, which the processor does not drive.`,
-        fixes: () => cardOutputs(build, display),
-      }));
+      if (port.value === undefined || !onBoard || onBoard.value?.has(port.value) === false || onCard(build, port.value))
+        continue;
+      report(
+        outcome(
+          at(display, port),
+          onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])),
+          {
+            broken: () => sentence`The display is on the board’s output ${port}, which the processor does not drive.`,
+            fixes: () => cardOutputs(build, display),
+          },
+        ),
+      );
     }
   },
 });
@@ -57,6 +70,7 @@ function onCard(build: Build, port: string): boolean {
 function* cardOutputs(build: Build, display: Placed<'displays'>): Iterable<FixIdea | undefined> {
   const taken = new Set(build.parts.displays.map((one) => one.at.port.value));
   for (const card of build.parts.graphics) {
-    for (const name of card.part.outputs.value?.keys() ?? []) if (!taken.has(name)) yield putOn(display, 'port', name, `Plug the display into ${name}`);
+    for (const name of card.part.outputs.value?.keys() ?? [])
+      if (!taken.has(name)) yield putOn(display, 'port', name, `Plug the display into ${name}`);
   }
 }

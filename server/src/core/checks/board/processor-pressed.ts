@@ -10,26 +10,42 @@ export default check({
   area: 'board',
   grade: 'harm',
   caution: 'socket-contacts',
-  what: 'No note among the steps has the processor pressed down. Notes are read by a short list of words; what denies it (“do not press”) is let pass.',
-  why: 'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends pins or springs, on the board or under the processor.',
+  what:
+    'No note among the steps has the processor pressed down. Notes are read by a short list of words; what ' +
+    'denies it (“do not press”) is let pass.',
+  why:
+    'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends ' +
+    'pins or springs, on the board or under the processor.',
   source: 'makers’ handbooks of boards and processors; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - do: fit processor
     note: Line up the marks and press the processor down.
 #                               ^^^^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 steps:
   - equalise
   - do: fit processor
     note: "Lift the lever, lay the processor in by its marks without force, close the lever."
 `,
-  }],
-  test: (build, tell) => slipsIn(build, tell, 'processor pressed', `the processor is pressed, which bends ${whatBends(build)}`, 'Lift the lever, lay the processor in by its marks without force, close the lever.', (step) =>
-    (step.kind === undefined ? { fixes: () => [change(step.group.do, 'fit processor', 'Write “fit processor”')] } : {})),
+    },
+  ],
+  test: (build, report) =>
+    slipsIn(
+      build,
+      report,
+      'processor pressed',
+      `the processor is pressed, which bends ${whatBends(build)}`,
+      'Lift the lever, lay the processor in by its marks without force, close the lever.',
+      (step) =>
+        step.kind === undefined
+          ? { fixes: () => [change(step.group.do, 'fit processor', 'Write “fit processor”')] }
+          : {},
+    ),
 });
 
 /** Where the pins stand decides what is ruined; where no file names a known socket, it is either. */

@@ -1,5 +1,5 @@
 // The socket’s cover taken off before the processor goes in.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { firstStep } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
@@ -15,10 +15,14 @@ export default check({
   grade: 'harm',
   caution: 'socket-contacts',
   what: 'The socket’s cover stays on until the processor goes in.',
-  why: 'Bare socket contacts bend at the touch of a finger, a sleeve or a screw, and a board with a bent one is lost. Most handbooks leave the cover on until the closing frame pushes it off; where a handbook has it off right before, follow the handbook.',
+  why:
+    'Bare socket contacts bend at the touch of a finger, a sleeve or a screw, and a board with a bent one is ' +
+    'lost. Most handbooks leave the cover on until the closing frame pushes it off; where a handbook has it ' +
+    'off right before, follow the handbook.',
   source: 'makers’ handbooks of boards; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - take off socket cover
@@ -26,24 +30,29 @@ steps:
   - fit memory
   - fit processor
 `,
-    mended: `
+      mended: `
 steps:
   - equalise
   - fit memory
   - fit processor
   - take off socket cover
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const cover = firstStep(build, covering);
     if (!cover) return;
     const fit = firstStep(build, fitting);
-    tell(outcome(atStep(build, cover), sure(!!fit && fit.index < cover.index), {
-      broken: () => (fit
-        ? say`${cover.label} comes before ${fit.label}; the contacts lie bare until then, and most handbooks leave it on until the frame closes.`
-        : say`${cover.label} is followed by no step that fits a processor: the contacts stay bare.`),
-      ...(fit?.index === cover.index + 1 ? { grade: 'note' as const } : {}),
-      fixes: () => (fit ? [moveStep(build, cover, fit.index, `Move ${cover.label} behind ${fit.label}`)] : []),
-    }));
+    report(
+      outcome(atStep(build, cover), sure(!!fit && fit.index < cover.index), {
+        broken: () =>
+          fit
+            ? sentence`${cover.label} comes before ${fit.label}; the contacts lie bare until then, and most handbooks
+              leave it on until the frame closes.`
+            : sentence`${cover.label} is followed by no step that fits a processor: the contacts stay bare.`,
+        ...(fit?.index === cover.index + 1 ? { grade: 'note' as const } : {}),
+        fixes: () => (fit ? [moveStep(build, cover, fit.index, `Move ${cover.label} behind ${fit.label}`)] : []),
+      }),
+    );
   },
 });

@@ -1,6 +1,6 @@
 // Firmware updates with a raised memory profile, or on mains that may drop out.
 import { plannedUpdate } from '../../figures/firmware';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { fits, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -13,33 +13,46 @@ export default check({
   what: 'Firmware is updated with memory at its standard speed and on mains that stay.',
   why: 'An update that is interrupted, or written wrongly, can leave the board unable to start.',
   source: 'common practice: board makers’ handbooks',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts: { board: { maker: Norrvik } }
 bench:
   firmware-update: { to: "1.20", by: service, memory-profile: raised }
 #                                                             ^^^^^^
 `,
-    mended: `
+      mended: `
 parts: { board: { maker: Norrvik } }
 bench:
   firmware-update: { to: "1.20", by: service, memory-profile: standard }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const update = plannedUpdate(build);
     if (!update) return;
     const profile = update['memory-profile'];
     if (profile.entry) {
-      tell(outcome(atKey(build, profile), fits(profile, 'memory profile during the update', (set) => set === 'standard'), {
-        broken: () => say`The memory profile is ${profile} during the update; a bit written wrongly leaves the board dead.`,
-        fixes: () => [change(profile, 'standard', 'Set the memory profile to standard')],
-      }));
+      report(
+        outcome(
+          atKey(build, profile),
+          fits(profile, 'memory profile during the update', (set) => set === 'standard'),
+          {
+            broken: () =>
+              sentence`The memory profile is ${profile} during the update; a bit written wrongly leaves the board dead.`,
+            fixes: () => [change(profile, 'standard', 'Set the memory profile to standard')],
+          },
+        ),
+      );
     }
     const { steadiness, backup } = build.file.place.mains;
     if (!steadiness.entry || update.by.value === 'service') return;
-    tell(outcome(atKey(build, steadiness), sure(steadiness.value === 'steady' || backup.$.stated, steadiness), {
-      broken: () => say`The mains are not steady (${steadiness}) and no UPS is stated; an update that is cut off leaves the board dead.`,
-    }));
+    report(
+      outcome(atKey(build, steadiness), sure(steadiness.value === 'steady' || backup.$.stated, steadiness), {
+        broken: () =>
+          sentence`The mains are not steady (${steadiness}) and no UPS is stated; an update that is cut off leaves the
+            board dead.`,
+      }),
+    );
   },
 });

@@ -2,7 +2,7 @@
 import type { Placed } from '../../build/build';
 import { figure, missing } from '../../figures/figure';
 import { boardDepth, sizeOf } from '../../figures/fit';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import { caseTakesBoard } from '../../trade/forms';
 import { check } from '../check';
@@ -13,29 +13,38 @@ export default check({
   area: 'case',
   grade: 'stop',
   what: 'The case’s tray takes the board.',
-  why: 'A board larger than the tray meets the drive cage or the edge of the case, and its outer holes have nothing to stand on.',
-  source: 'microATX Motherboard Interface Specification 1.2; Mini-ITX Addendum 1.1; SSI Enterprise Electronics Bay Specification',
-  examples: [{
-    faulty: `
+  why:
+    'A board larger than the tray meets the drive cage or the edge of the case, and its outer holes have ' +
+    'nothing to stand on.',
+  source:
+    'microATX Motherboard Interface Specification 1.2; Mini-ITX Addendum 1.1; SSI Enterprise Electronics ' +
+    'Bay Specification',
+  examples: [
+    {
+      faulty: `
 parts:
   board: { size: ATX }
 # ^^^^^
   case: { board-sizes: [microATX, Mini-ITX] }
 `,
-    instead: 'Choose a microATX or Mini-ITX board, or a case that takes ATX.',
-  }],
-  test({ parts: { board, case: box } }, tell) {
+      instead: 'Choose a microATX or Mini-ITX board, or a case that takes ATX.',
+    },
+  ],
+  test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
     const byName = takenByName(board, box);
     const depth = boardDepth(board);
     const room = figure(box.part['board-depth'], `room for a board in ${box.label}`);
     const truth = byName ?? all(atMost(depth, room), sizeStated(board));
-    tell(outcome(at(board), truth, {
-      broken: () => byName
-        ? say`The board is ${board.part.size}; the case takes ${namesOf(box)}.`
-        : say`The board is ${depth} deep from its rear edge; the case takes boards up to ${room}.`,
-      fixes: () => [swap(board), swap(box)],
-    }));
+    report(
+      outcome(at(board), truth, {
+        broken: () =>
+          byName
+            ? sentence`The board is ${board.part.size}; the case takes ${namesOf(box)}.`
+            : sentence`The board is ${depth} deep from its rear edge; the case takes boards up to ${room}.`,
+        fixes: () => [swap(board), swap(box)],
+      }),
+    );
   },
 });
 
@@ -47,7 +56,10 @@ function takenByName(board: Placed<'board'>, box: Placed<'case'>): Truth | undef
   const sizes = box.part['board-sizes'];
   if (!size) return undefined;
   if (!sizes.value) return lacking([missing(sizes, `board sizes of ${box.label}`)], board.part.size);
-  const takes = caseTakesBoard(sizes.value.map((name) => name.value ?? ''), size);
+  const takes = caseTakesBoard(
+    sizes.value.map((name) => name.value ?? ''),
+    size,
+  );
   return takes === undefined ? undefined : sure(takes, board.part.size, sizes);
 }
 

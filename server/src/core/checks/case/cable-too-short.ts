@@ -1,17 +1,41 @@
 // The supply’s cables against the paths they take through the case.
 import type { Build, Placed } from '../../build/build';
-import { counted, derive, figure, least, most, missing, number, times, total, unknown, type Figure, type Missing } from '../../figures/figure';
+import {
+  counted,
+  derive,
+  figure,
+  least,
+  most,
+  missing,
+  number,
+  times,
+  total,
+  unknown,
+  type Figure,
+  type Missing,
+} from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { connectorsWanted } from '../../figures/cables';
-import { join, say } from '../../figures/say';
+import { join, sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, lacking, type Truth } from '../../figures/truth';
 import type { Connector } from '../../trade/connectors';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
-interface Reach { readonly kind: Connector; readonly wanted: Figure; readonly reaching: Figure; readonly path: Figure; readonly longest: Figure | undefined; readonly truth: Truth }
+interface Reach {
+  readonly kind: Connector;
+  readonly wanted: Figure;
+  readonly reaching: Figure;
+  readonly path: Figure;
+  readonly longest: Figure | undefined;
+  readonly truth: Truth;
+}
 
-interface Run { readonly length: Figure; readonly count: Figure; readonly lacks: readonly Missing[] }
+interface Run {
+  readonly length: Figure;
+  readonly count: Figure;
+  readonly missingFacts: readonly Missing[];
+}
 
 /** The cables whose path the case decides: to the board. */
 const boardConnectors: readonly Connector[] = ['24-pin', 'EPS 8-pin', 'EPS 4-pin'];
@@ -23,66 +47,121 @@ export default check({
   what: 'As many leads to the board as it wants reach along their path through the case.',
   why: 'An EPS cable that is short by a hand is found out when everything else is in.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { power-connectors: { EPS 8-pin: 1 } }
   supply: { own-cables: [{ connector: EPS 8-pin, count: 2, length: 500 mm }] }
 # ^^^^^^
   case: { cable-paths: { EPS 8-pin: 620 mm } }
 `,
-    instead: 'Choose a supply with an EPS cable of 620 mm or more, or add an extension made for it.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a supply with an EPS cable of 620 mm or more, or add an extension made for it.',
+    },
+  ],
+  test(build, report) {
     const { board, supply, case: box } = build.parts;
     if (!board || !supply || !box) return;
     const cables = supply.part['own-cables'];
     const reaches = reachesOf(build);
-    const lacks = cables.value ? [] : [missing(cables, `cables of ${supply.label}`)];
-    tell(outcome(at(supply), lacks.length > 0 ? lacking(lacks) : all(...reaches.map(({ truth }) => truth)), {
-      broken: () => join(...reaches.filter(({ truth }) => truth.is === false).map(({ kind, wanted, reaching, path, longest }) => longest && longest.hi < path.lo
-        ? say`The path of the ${kind} cable is ${path}; the longest that supply and cables bring is ${longest}.`
-        : say`Of ${kind} cables ${wanted} must reach ${path}; of those in the build ${reaching} can.`)),
-      fixes: () => [swap(supply), swap(box)],
-    }));
+    const missingFacts = cables.value ? [] : [missing(cables, `cables of ${supply.label}`)];
+    report(
+      outcome(at(supply), missingFacts.length > 0 ? lacking(missingFacts) : all(...reaches.map(({ truth }) => truth)), {
+        broken: () =>
+          join(
+            ...reaches
+              .filter(({ truth }) => truth.is === false)
+              .map(({ kind, wanted, reaching, path, longest }) =>
+                longest && longest.hi < path.lo
+                  ? sentence`The path of the ${kind} cable is ${path}; the longest that supply and cables bring is
+                    ${longest}.`
+                  : sentence`Of ${kind} cables ${wanted} must reach ${path}; of those in the build ${reaching} can.`,
+              ),
+          ),
+        fixes: () => [swap(supply), swap(box)],
+      }),
+    );
   },
 });
 
 const reachesOf = memo((build: Build): readonly Reach[] =>
-  boardConnectors.filter((kind) => connectorsWanted(build).get(kind)!.hi > 0).map((kind) => reachOf(build, build.parts.supply!, build.parts.case!, kind)));
+  boardConnectors
+    .filter((kind) => connectorsWanted(build).get(kind)!.hi > 0)
+    .map((kind) => reachOf(build, build.parts.supply!, build.parts.case!, kind)),
+);
 
 function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, kind: Connector): Reach {
   const path = pathOf(box, kind);
-  const own = (supply.part['own-cables'].value ?? []).filter((row) => row.connector.value === undefined || row.connector.value === kind).map((row) => ({
-    length: figure(row.length, `length of the ${kind} cable of ${supply.label}`), count: counted(row.count, `${kind} cables of ${supply.label}`),
-    lacks: row.connector.value === undefined ? [missing(row.connector, `connector of a cable of ${supply.label}`)] : [],
-  }));
-  const bought = build.parts.cables.filter((cable) => (cable.part.connector.value ?? cable.at.kind.value) === kind).map((cable) => ({
-    length: figure(cable.part.length, `length of ${cable.label}`), count: cable.at.count.entry ? counted(cable.at.count, `count of ${cable.label}`) : number(1, `count of ${cable.label}`), lacks: [] as Missing[],
-  }));
+  const own = (supply.part['own-cables'].value ?? [])
+    .filter((row) => row.connector.value === undefined || row.connector.value === kind)
+    .map((row) => ({
+      length: figure(row.length, `length of the ${kind} cable of ${supply.label}`),
+      count: counted(row.count, `${kind} cables of ${supply.label}`),
+      missingFacts:
+        row.connector.value === undefined ? [missing(row.connector, `connector of a cable of ${supply.label}`)] : [],
+    }));
+  const bought = build.parts.cables
+    .filter((cable) => (cable.part.connector.value ?? cable.at.kind.value) === kind)
+    .map((cable) => ({
+      length: figure(cable.part.length, `length of ${cable.label}`),
+      count: cable.at.count.entry
+        ? counted(cable.at.count, `count of ${cable.label}`)
+        : number(1, `count of ${cable.label}`),
+      missingFacts: [] as Missing[],
+    }));
   const cables: readonly Run[] = [...own, ...bought];
   // Cables that are not there at all are the finding of another check.
-  const there = total(`${kind} cables of supply and build`, 'count', cables.map(({ count }) => count));
+  const there = total(
+    `${kind} cables of supply and build`,
+    'count',
+    cables.map(({ count }) => count),
+  );
   const wanted = least(`${kind} cables in use`, [connectorsWanted(build).get(kind)!, there]);
-  const reaching = total(`${kind} cables that reach`, 'count', cables.map(({ length, count, lacks }) => times(reachesOne(length, path, lacks), count)));
-  const longest = cables.length > 0 ? most(`longest ${kind} cable`, cables.map(({ length }) => length)) : undefined;
+  const reaching = total(
+    `${kind} cables that reach`,
+    'count',
+    cables.map(({ length, count, missingFacts }) => times(reachesOne(length, path, missingFacts), count)),
+  );
+  const longest =
+    cables.length > 0
+      ? most(
+          `longest ${kind} cable`,
+          cables.map(({ length }) => length),
+        )
+      : undefined;
   return { kind, wanted, reaching, path, longest, truth: enough(wanted, reaching, cables, path) };
 }
 
-/** One cable is held against its path by length, so that the answer can say at which length it turns; several by their number. */
+/**
+ * One cable is held against its path by length, so that the answer can say at which length it turns; several by their
+ * number.
+ */
 function enough(wanted: Figure, reaching: Figure, cables: readonly Run[], path: Figure): Truth {
   if (wanted.hi > 1) return atLeast(reaching, wanted);
-  return any(atMost(wanted, number(0, 'no cable at all')), ...cables.map(({ length, lacks }) => (lacks.length > 0 ? all(atLeast(length, path), lacking(lacks)) : atLeast(length, path))));
+  return any(
+    atMost(wanted, number(0, 'no cable at all')),
+    ...cables.map(({ length, missingFacts }) =>
+      missingFacts.length > 0 ? all(atLeast(length, path), lacking(missingFacts)) : atLeast(length, path),
+    ),
+  );
 }
 
-function reachesOne(length: Figure, path: Figure, lacks: readonly Missing[]): Figure {
-  const does = derive(`${length.label} reaches`, 'count', [length, path], '1 where the length is at least that of the path, else 0', (mm, way) => (mm! >= way! ? 1 : 0));
-  return lacks.length > 0 ? { ...does, lo: 0, missing: [...does.missing, ...lacks] } : does;
+function reachesOne(length: Figure, path: Figure, missingFacts: readonly Missing[]): Figure {
+  const does = derive(
+    `${length.label} reaches`,
+    'count',
+    [length, path],
+    '1 where the length is at least that of the path, else 0',
+    (mm, way) => (mm! >= way! ? 1 : 0),
+  );
+  return missingFacts.length > 0 ? { ...does, lo: 0, missing: [...does.missing, ...missingFacts] } : does;
 }
 
 function pathOf(box: Placed<'case'>, kind: Connector): Figure {
   const paths = box.part['cable-paths'];
   const one = paths.value?.get(kind);
   if (one) return figure(one, `path of the ${kind} cable in ${box.label}`);
-  return unknown('length', `path of the ${kind} cable`, [{ ...missing(paths, `path of the ${kind} cable in ${box.label}`), path: `${paths.path}.${kind}` }]);
+  return unknown('length', `path of the ${kind} cable`, [
+    { ...missing(paths, `path of the ${kind} cable in ${box.label}`), path: `${paths.path}.${kind}` },
+  ]);
 }

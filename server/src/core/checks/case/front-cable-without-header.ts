@@ -2,12 +2,17 @@
 import type { Build, Placed } from '../../build/build';
 import { between, missing, number, total, unknown, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
-import { join, say } from '../../figures/say';
+import { join, sentence } from '../../figures/sentence';
 import { all, atMost, lacking, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
-interface Need { readonly kind: string; readonly cables: Figure; readonly headers: Figure; readonly truth: Truth }
+interface Need {
+  readonly kind: string;
+  readonly cables: Figure;
+  readonly headers: Figure;
+  readonly truth: Truth;
+}
 
 export default check({
   id: 'front-cable-without-header',
@@ -16,32 +21,50 @@ export default check({
   what: 'Every front cable of the case finds a header of its kind on the board.',
   why: 'A front port whose cable has no header is a dead hole in the front of the machine.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { headers: { F_PANEL: { kind: front panel }, F_USB: { kind: front USB 3 } } }
   case: { front-cables: [front panel, front USB 3, front USB-C] }
 # ^^^^
 `,
-    instead: 'Choose a board with a front USB-C header, or do without that port.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a board with a front USB-C header, or do without that port.',
+    },
+  ],
+  test(build, report) {
     const { board, case: box } = build.parts;
     if (!board || !box) return;
     const { 'front-cables': cables } = box.part;
     const needs = needsOf(build);
-    tell(outcome(at(box), cables.value ? all(...needs.map(({ truth }) => truth)) : lacking([missing(cables, `front cables of ${box.label}`)]), {
-      broken: () => join(...needs.filter(({ truth }) => truth.is === false).map(({ kind, cables: wanted, headers }) =>
-        say`Of ${kind} cables the case has ${wanted}; of headers for them the board has ${headers}.`)),
-      fixes: () => [swap(board), swap(box)],
-    }));
+    report(
+      outcome(
+        at(box),
+        cables.value
+          ? all(...needs.map(({ truth }) => truth))
+          : lacking([missing(cables, `front cables of ${box.label}`)]),
+        {
+          broken: () =>
+            join(
+              ...needs
+                .filter(({ truth }) => truth.is === false)
+                .map(
+                  ({ kind, cables: wanted, headers }) =>
+                    sentence`Of ${kind} cables the case has ${wanted}; of headers for them the board has ${headers}.`,
+                ),
+            ),
+          fixes: () => [swap(board), swap(box)],
+        },
+      ),
+    );
   },
 });
 
 const needsOf = memo((build: Build): readonly Need[] => {
   const { board, case: box } = build.parts;
   const counts = new Map<string, number>();
-  for (const cable of box!.part['front-cables'].value ?? []) if (cable.value !== undefined) counts.set(cable.value, (counts.get(cable.value) ?? 0) + 1);
+  for (const cable of box!.part['front-cables'].value ?? [])
+    if (cable.value !== undefined) counts.set(cable.value, (counts.get(cable.value) ?? 0) + 1);
   return [...counts].map(([kind, n]) => {
     const cables = number(n, `${kind} cables of ${box!.label}`, 'counted in the case’s facts');
     const headers = headersOf(board!, kind);
@@ -53,8 +76,13 @@ function headersOf(board: Placed<'board'>, kind: string): Figure {
   const { headers } = board.part;
   const label = `${kind} headers of ${board.label}`;
   if (!headers.value) return unknown('count', label, [missing(headers, `headers of ${board.label}`)]);
-  const ones = [...headers.value].map(([name, header]) => header.kind.value === undefined
-    ? { ...between(0, 1, 'count', name, { source: 'its kind is not stated' }), missing: [missing(header.kind, `kind of header ${name}`)] }
-    : number(header.kind.value === kind ? 1 : 0, name));
+  const ones = [...headers.value].map(([name, header]) =>
+    header.kind.value === undefined
+      ? {
+          ...between(0, 1, 'count', name, { source: 'its kind is not stated' }),
+          missing: [missing(header.kind, `kind of header ${name}`)],
+        }
+      : number(header.kind.value === kind ? 1 : 0, name),
+  );
   return total(label, 'count', ones);
 }

@@ -1,5 +1,5 @@
 // A glass side panel, and what is done with it before the work.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, outcome, put } from '../kit';
@@ -12,28 +12,32 @@ export default check({
   why: 'Tempered glass bursts when its edge meets a hard floor or a tool, and takes fingers with it.',
   source: 'common practice; makers’ handbooks',
   caution: 'glass-panel',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   case: { glass-panel: true }
 bench: { glass-panel: left on }
 #                     ^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   case: { glass-panel: true }
 bench: { glass-panel: taken off first }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { case: box } = build.parts;
     const { bench } = build.file;
     if (!box || !bench.$.stated) return;
     const glass = fits(box.part['glass-panel'], `whether ${box.label} has a glass panel`, (is) => !is);
     const care = fits(bench['glass-panel'], 'what is done with the glass panel', (done) => done !== 'left on');
-    tell(outcome(atKey(build, bench['glass-panel']), any(glass, care), {
-      broken: () => say`The case has a glass panel and it is ${bench['glass-panel']} during the work.`,
-      fixes: () => [put(build.doc, ['bench', 'glass-panel'], 'taken off first', 'Take the glass panel off first')],
-    }));
+    report(
+      outcome(atKey(build, bench['glass-panel']), any(glass, care), {
+        broken: () => sentence`The case has a glass panel and it is ${bench['glass-panel']} during the work.`,
+        fixes: () => [put(build.doc, ['bench', 'glass-panel'], 'taken off first', 'Take the glass panel off first')],
+      }),
+    );
   },
 });

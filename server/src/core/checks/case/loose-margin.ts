@@ -2,7 +2,7 @@
 import { clearances, gapOf } from '../../figures/fit';
 import { marginFigure } from '../../figures/margins';
 import { number } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, atLeast, lessThan } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -12,29 +12,40 @@ export default check({
   area: 'case',
   grade: 'note',
   what: 'What fits does so with the clearance that the house keeps.',
-  why: 'Stated sizes are round figures, and sheet metal is bent: a fit to the millimetre on paper may not be one at the bench.',
+  why:
+    'Stated sizes are round figures, and sheet metal is bent: a fit to the millimetre on paper may not be ' +
+    'one at the bench.',
   source: 'common practice; the clearance is the house’s own, and 0 mm where it states none',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { height: 164 mm }
 # ^^^^^^
   case: { cooler-height: 165 mm }
 `,
-    beside: { 'fettle.yaml': 'margins: { clearance: 3 mm }\n' },
-    instead: 'Choose a cooler that stands 162 mm or lower, or measure both parts.',
-  }],
-  test(build, tell) {
+      beside: { 'fettle.yaml': 'margins: { clearance: 3 mm }\n' },
+      instead: 'Choose a cooler that stands 162 mm or lower, or measure both parts.',
+    },
+  ],
+  test(build, report) {
     const margin = marginFigure(build, 'clearance', 'clearance of the house');
     if (margin.hi === 0) return;
     for (const fit of clearances(build)) {
       const gap = gapOf(fit);
       const nothing = { ...number(0, 'no room at all'), dimension: 'length' as const };
       // What does not fit at all is the finding of another check.
-      tell(outcome({ ...at(fit.placed), path: `${fit.placed.path}.${fit.name}` }, any(atLeast(gap, margin), lessThan(gap, nothing)), {
-        broken: () => say`Beside the ${fit.name} of ${fit.placed.label} ${gap} are left; the house keeps ${margin}.`,
-        fixes: () => [swap(fit.placed)],
-      }));
+      report(
+        outcome(
+          { ...at(fit.placed), path: `${fit.placed.path}.${fit.name}` },
+          any(atLeast(gap, margin), lessThan(gap, nothing)),
+          {
+            broken: () =>
+              sentence`Beside the ${fit.name} of ${fit.placed.label} ${gap} are left; the house keeps ${margin}.`,
+            fixes: () => [swap(fit.placed)],
+          },
+        ),
+      );
     }
   },
 });

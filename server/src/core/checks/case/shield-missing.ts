@@ -1,5 +1,5 @@
 // The I/O shield: fixed to the board, or in its box.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -9,25 +9,33 @@ export default check({
   area: 'case',
   grade: 'shortfall',
   what: 'The board brings its I/O shield.',
-  why: 'Without it the case’s rear opening stays open: dust and fingers get in, and the ports lose their earth contact.',
+  why:
+    'Without it the case’s rear opening stays open: dust and fingers get in, and the ports lose their earth ' +
+    'contact.',
   source: 'ATX Specification 2.2, I/O aperture; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { shield-fitted: false, in-the-box: [SATA data cable x2] }
 # ^^^^^
   case: { maker: Tarn }
 `,
-    instead: 'Ask the board’s maker for its shield: shields of other boards have other openings.',
-  }],
-  test({ parts: { board, case: box } }, tell) {
+      instead: 'Ask the board’s maker for its shield: shields of other boards have other openings.',
+    },
+  ],
+  test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
     const boxed = board.part['in-the-box'];
     const fitted = fits(board.part['shield-fitted'], `whether the I/O shield is fixed to ${board.label}`, (is) => is);
-    const packed = fits(boxed, `what the box of ${board.label} holds`, (things) => things.some((one) => /\bshield\b/i.test(one.value?.thing ?? '')));
-    tell(outcome(at(board), any(fitted, packed), {
-      broken: () => say`${board.label} has no I/O shield fixed to it, and its box holds none.`,
-      fixes: () => [swap(board)],
-    }));
+    const packed = fits(boxed, `what the box of ${board.label} holds`, (things) =>
+      things.some((one) => /\bshield\b/i.test(one.value?.thing ?? '')),
+    );
+    report(
+      outcome(at(board), any(fitted, packed), {
+        broken: () => sentence`${board.label} has no I/O shield fixed to it, and its box holds none.`,
+        fixes: () => [swap(board)],
+      }),
+    );
   },
 });

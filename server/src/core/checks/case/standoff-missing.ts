@@ -1,10 +1,10 @@
 // Holes of the board that have no standoff under them.
 import { holesOf, standoffsSet } from '../../figures/fit';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { named, setStandoffs } from './standoffs';
+import { named, setStandoffs } from './standoffs-kit';
 
 export default check({
   id: 'standoff-missing',
@@ -13,30 +13,35 @@ export default check({
   what: 'Every hole of the board has a standoff under it.',
   why: 'Without one the board bends where connectors and cards are pushed in, and loses a contact to the case.',
   source: 'microATX Motherboard Interface Specification 1.2, mounting holes; Mini-ITX Addendum 1.1',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { size: microATX }
   case: { standoffs: { pattern: ATX, removable: true } }
 # ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { size: microATX }
   case: { standoffs: { pattern: ATX, removable: true }, standoffs-at: [B, C, F, H, J, L, M, R, S] }
 `,
-  }],
-  test({ parts: { board, case: box } }, tell) {
+    },
+  ],
+  test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
     const holes = holesOf(board);
     const set = standoffsSet(box);
-    const lacks = [holes, set].flatMap((one) => ('lacks' in one ? [one.lacks] : []));
+    const missingFacts = [holes, set].flatMap((one) => ('missingFacts' in one ? [one.missingFacts] : []));
     const place = at(box, box.at['standoffs-at']);
-    if ('lacks' in holes || 'lacks' in set) return tell(outcome(place, lacking(lacks), { broken: () => say`` }));
+    if ('missingFacts' in holes || 'missingFacts' in set)
+      return report(outcome(place, lacking(missingFacts), { broken: () => sentence`` }));
     const without = holes.holes.filter((hole) => !set.holes.includes(hole));
-    tell(outcome(place, sure(without.length === 0, board.part.size, box.part.standoffs.pattern), {
-      broken: () => say`No standoff stands under the board’s ${named('hole', without)}.`,
-      fixes: () => [setStandoffs(box, holes.holes)],
-    }));
+    report(
+      outcome(place, sure(without.length === 0, board.part.size, box.part.standoffs.pattern), {
+        broken: () => sentence`No standoff stands under the board’s ${named('hole', without)}.`,
+        fixes: () => [setStandoffs(box, holes.holes)],
+      }),
+    );
   },
 });

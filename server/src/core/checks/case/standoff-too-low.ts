@@ -1,6 +1,6 @@
 // The standoffs’ height against what stands out below the board.
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { lessThan } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -10,25 +10,37 @@ export default check({
   area: 'case',
   grade: 'harm',
   what: 'The standoffs are higher than pins and parts stand out below the board.',
-  why: 'A pin that reaches the tray shorts the board when the machine is first switched on, or when the case is leant on.',
-  source: 'microATX Motherboard Interface Specification 1.2, section 2.4.2: the underside has a height of its own; common practice',
+  why:
+    'A pin that reaches the tray shorts the board when the machine is first switched on, or when the case is ' +
+    'leant on.',
+  source:
+    'microATX Motherboard Interface Specification 1.2, section 2.4.2: the underside has a height of its ' +
+    'own; common practice',
   caution: 'board-on-metal',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { underside: 5 mm }
   case: { standoffs: { height: 4.5 mm } }
 #                              ^^^^^^
 `,
-    instead: 'Use standoffs that are higher than the board’s underside needs.',
-  }],
-  test({ parts: { board, case: box } }, tell) {
+      instead: 'Use standoffs that are higher than the board’s underside needs.',
+    },
+  ],
+  test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
     const below = figure(board.part.underside, `underside of ${board.label}`);
     const height = figure(box.part.standoffs.height, `height of the standoffs of ${box.label}`);
-    tell(outcome({ ...at(box, box.part.standoffs.height), path: `${box.path}.standoffs.height` }, lessThan(below, height), {
-      broken: () => say`Pins stand out ${below} below the board; the standoffs are ${height} high.`,
-      fixes: () => [swap(box)],
-    }));
+    report(
+      outcome(
+        { ...at(box, box.part.standoffs.height), path: `${box.path}.standoffs.height` },
+        lessThan(below, height),
+        {
+          broken: () => sentence`Pins stand out ${below} below the board; the standoffs are ${height} high.`,
+          fixes: () => [swap(box)],
+        },
+      ),
+    );
   },
 });

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { figure, known, times, total, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
 import { LIGHT_PARTS_AT_MOST_G, NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
@@ -11,7 +11,19 @@ import { check } from '../check';
 import { at, outcome } from '../kit';
 
 /** What is lifted with the case; displays, sticks, cables and paste are not. */
-const lifted: readonly RoleName[] = ['board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'supply', 'case', 'fans', 'radiators'];
+const lifted: readonly RoleName[] = [
+  'board',
+  'processor',
+  'cooler',
+  'memory',
+  'drives',
+  'graphics',
+  'cards',
+  'supply',
+  'case',
+  'fans',
+  'radiators',
+];
 
 export default check({
   id: 'too-heavy-to-lift-alone',
@@ -21,34 +33,50 @@ export default check({
   why: 'A heavy, awkward box lifted alone costs a back, or the machine.',
   source: 'Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) Publication No. 94-110',
   caution: 'lifting',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { mass: 1.5 kg }
   graphics: { mass: 2.5 kg }
   case: { mass: 19.5 kg }
 # ^^^^
 `,
-    instead: 'Lift it with two, or carry case and heavy parts one by one and fit them in place.',
-  }],
-  test(build, tell) {
+      instead: 'Lift it with two, or carry case and heavy parts one by one and fit them in place.',
+    },
+  ],
+  test(build, report) {
     const { case: box } = build.parts;
     if (!box) return;
     const mass = machineMass(build);
-    tell(outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
-      broken: () => say`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
-    }));
+    report(
+      outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
+        broken: () => sentence`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
+      }),
+    );
   },
 });
 
-const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', { unit: 'kg', source: 'NIOSH 94-110, load constant' });
+const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', {
+  unit: 'kg',
+  source: 'NIOSH 94-110, load constant',
+});
 
-const machineMass = memo((build: Build): Figure =>
-  total('mass of the machine', 'mass', build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed))), { unit: 'kg' }));
+const machineMass = memo(
+  (build: Build): Figure =>
+    total(
+      'mass of the machine',
+      'mass',
+      build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed))),
+      { unit: 'kg' },
+    ),
+);
 
 /** A part’s mass; where a light part states none, it lies between nothing and what such parts weigh at most. */
 function massOf(placed: Placed<'board'>): Figure {
   const mass = figure(placed.part.mass, `mass of ${placed.label}`);
   const most = LIGHT_PARTS_AT_MOST_G[placed.role as string as keyof typeof LIGHT_PARTS_AT_MOST_G] as number | undefined;
-  return mass.missing.length === 0 || most === undefined ? mass : { ...mass, lo: 0, hi: most, unit: 'g', source: 'common practice: such parts weigh no more' };
+  return mass.missing.length === 0 || most === undefined
+    ? mass
+    : { ...mass, lo: 0, hi: most, unit: 'g', source: 'common practice: such parts weigh no more' };
 }

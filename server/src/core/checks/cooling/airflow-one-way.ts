@@ -2,25 +2,31 @@
 import type { Build } from '../../build/build';
 import { streams, type Stream } from '../../figures/air';
 import { number, total } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, type FixIdea } from '../kit';
 
-type Way = 'in' | 'out';
+type FlowDirection = 'in' | 'out';
 const one = number(1, 'a fan');
 /** Places where each way is usual come first. */
-const usual: Readonly<Record<Way, readonly string[]>> = { in: ['front', 'bottom', 'side'], out: ['rear', 'top'] };
+const usual: Readonly<Record<FlowDirection, readonly string[]>> = {
+  in: ['front', 'bottom', 'side'],
+  out: ['rear', 'top'],
+};
 
 export default check({
   id: 'airflow-one-way',
   area: 'cooling',
   grade: 'shortfall',
   what: 'Where a case has several fans, some blow air in and some blow it out.',
-  why: 'Fans that all blow one way push against each other through whatever gaps there are, and leave corners of the case without any draught.',
+  why:
+    'Fans that all blow one way push against each other through whatever gaps there are, and leave corners ' +
+    'of the case without any draught.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   case: { fan-places: { front: { fitted: 0 }, rear: { fitted: 0 } } }
 # ^^^^
@@ -28,38 +34,63 @@ parts:
     - { mount: front, flow: in }
     - { mount: rear, flow: in }
 `,
-    mended: `
+      mended: `
 parts:
   case: { fan-places: { front: { fitted: 0 }, rear: { fitted: 0 } } }
   fans:
     - { mount: front, flow: in }
     - { mount: rear, flow: out }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { case: box } = build.parts;
     if (!box || streams(build).length === 0) return;
     const blown = { in: blows(build, 'in'), out: blows(build, 'out') };
-    const lackedWay: Way = blown.in.is === false ? 'in' : 'out';
+    const lackedWay: FlowDirection = blown.in.is === false ? 'in' : 'out';
     // One fan works against no other, and none has no way at all: how much air that is, is judged as a flow.
-    const alone = atMost(total('fans that move air through the case', 'count', streams(build).map((some) => some.count)), one);
-    tell(outcome(at(box), any(alone, all(blown.in, blown.out)), {
-      broken: () => (lackedWay === 'in' ? say`Every fan blows air out of the case; none blows any in.` : say`Every fan blows air into the case; none blows any out.`),
-      fixes: () => turns(build, lackedWay),
-    }));
+    const alone = atMost(
+      total(
+        'fans that move air through the case',
+        'count',
+        streams(build).map((some) => some.count),
+      ),
+      one,
+    );
+    report(
+      outcome(at(box), any(alone, all(blown.in, blown.out)), {
+        broken: () =>
+          lackedWay === 'in'
+            ? sentence`Every fan blows air out of the case; none blows any in.`
+            : sentence`Every fan blows air into the case; none blows any out.`,
+        fixes: () => turns(build, lackedWay),
+      }),
+    );
   },
 });
 
-function blows(build: Build, way: Way): Truth {
-  return any(sure(false), ...streams(build).filter((some) => some.way === way || some.way === undefined).map((some) => mayBlow(some, way)));
+function blows(build: Build, way: FlowDirection): Truth {
+  return any(
+    sure(false),
+    ...streams(build)
+      .filter((some) => some.way === way || some.way === undefined)
+      .map((some) => mayBlow(some, way)),
+  );
 }
 
-function mayBlow(some: Stream, way: Way): Truth {
+function mayBlow(some: Stream, way: FlowDirection): Truth {
   return some.way === way ? atLeast(some.count, one) : all(atLeast(some.count, one), lacking([some.wayLacks]));
 }
 
-function* turns(build: Build, way: Way): Iterable<FixIdea | undefined> {
-  const rank = (mount: string | undefined): number => (usual[way].includes(mount ?? '') ? usual[way].indexOf(mount!) : usual[way].length);
+function* turns(build: Build, way: FlowDirection): Iterable<FixIdea | undefined> {
+  const rank = (mount: string | undefined): number =>
+    usual[way].includes(mount ?? '') ? usual[way].indexOf(mount!) : usual[way].length;
   const fans = [...build.parts.fans].sort((a, b) => rank(a.at.mount.value) - rank(b.at.mount.value));
-  for (const fan of fans) yield putOn(fan, 'flow', way, `Turn ${fan.at.mount.value ? `the fan at ${fan.at.mount.value}` : fan.label} so that it blows ${way}`);
+  for (const fan of fans)
+    yield putOn(
+      fan,
+      'flow',
+      way,
+      `Turn ${fan.at.mount.value ? `the fan at ${fan.at.mount.value}` : fan.label} so that it blows ${way}`,
+    );
 }

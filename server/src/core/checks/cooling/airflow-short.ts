@@ -2,7 +2,7 @@
 import { airNeeded, altitude, caseRise, deliveredAir, freeAir, riseAllowed, stillHeat } from '../../figures/air';
 import { marginFigure } from '../../figures/margins';
 import { sustainedDraw } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast, atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, change, outcome, swap } from '../kit';
@@ -11,11 +11,16 @@ export default check({
   id: 'airflow-short',
   area: 'cooling',
   grade: 'shortfall',
-  what: 'The fans deliver enough air through the filled case to carry the parts’ heat off at the rise allowed, at the height of the place.',
-  why: 'Fans are stated by what they move in free air; behind grilles and filters it is about half, and thin air up high carries less heat.',
+  what:
+    'The fans deliver enough air through the filled case to carry the parts’ heat off at the rise allowed, ' +
+    'at the height of the place.',
+  why:
+    'Fans are stated by what they move in free air; behind grilles and filters it is about half, and thin ' +
+    'air up high carries less heat.',
   source: 'Q = P ÷ (ρ · cₚ · ΔT); US Standard Atmosphere 1976; delivered, 0.4 to 0.7 of free air by common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { ambient: 25 °C, altitude: 40 m }
 parts:
   graphics: [{ power: { sustained: 400 W } }]
@@ -24,7 +29,7 @@ parts:
   fans: [{ airflow: 90 m³/h, flow: out, draw: { peak: 3 W } }]
 expect: { temperature: { rise: 15 K } }
 `,
-    mended: `
+      mended: `
 place: { ambient: 25 °C, altitude: 40 m }
 parts:
   graphics: [{ power: { sustained: 400 W } }]
@@ -32,8 +37,9 @@ parts:
   fans: [{ airflow: 90 m³/h, flow: out, draw: { peak: 3 W } }]
 expect: { temperature: { rise: 34 K } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { case: box, fans } = build.parts;
     if (!box) return;
     const rise = riseAllowed(build, marginFigure(build, 'room-rise', 'rise allowed in the case'));
@@ -41,21 +47,32 @@ expect: { temperature: { rise: 34 K } }
     if (freeAir(build).hi === 0) {
       const heat = sustainedDraw(build);
       const given = stillHeat(rise);
-      tell(outcome(at(box), atMost(heat, given), {
-        broken: () => say`No fan moves air through the case; at a rise of ${rise} it gives off ${given} by itself, and the parts make ${heat}.`,
-      }));
+      report(
+        outcome(at(box), atMost(heat, given), {
+          broken: () =>
+            sentence`No fan moves air through the case; at a rise of ${rise} it gives off ${given} by itself, and the
+              parts make ${heat}.`,
+        }),
+      );
       return;
     }
     const delivered = deliveredAir(build);
     const needed = airNeeded(build, rise);
-    tell(outcome(at(box), atLeast(delivered, needed), {
-      broken: () => say`The fans deliver ${delivered} through the filled case; ${sustainedDraw(build)} at a rise of ${rise}, ${altitude(build)} above the sea, want ${needed}.`,
-      fixes: () => {
-        const promise = build.file.expect.temperature.rise;
-        const { hi } = caseRise(build);
-        const lower = promise.entry && Number.isFinite(hi) ? change(promise, `${Math.ceil(hi)} K`, `Raise the promise to ${Math.ceil(hi)} K`) : undefined;
-        return [...fans.map(swap), lower];
-      },
-    }));
+    report(
+      outcome(at(box), atLeast(delivered, needed), {
+        broken: () =>
+          sentence`The fans deliver ${delivered} through the filled case; ${sustainedDraw(build)} at a rise of ${rise},
+            ${altitude(build)} above the sea, want ${needed}.`,
+        fixes: () => {
+          const promise = build.file.expect.temperature.rise;
+          const { hi } = caseRise(build);
+          const lower =
+            promise.entry && Number.isFinite(hi)
+              ? change(promise, `${Math.ceil(hi)} K`, `Raise the promise to ${Math.ceil(hi)} K`)
+              : undefined;
+          return [...fans.map(swap), lower];
+        },
+      }),
+    );
   },
 });

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { figure, missing, type Figure } from '../../figures/figure';
 import { heatOf, hottestAllowed, powerWithin, processorTemperature } from '../../figures/heat';
 import { inletTemperature } from '../../figures/air';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atLeast, atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, atKey, change, outcome, putOn, swap, type FixIdea, type Outcome } from '../kit';
@@ -12,52 +12,85 @@ export default check({
   id: 'cooler-capacity-short',
   area: 'cooling',
   grade: 'shortfall',
-  what: 'At its sustained power the processor stays below its limit, and below what is promised, with the air at its worst.',
-  why: 'A processor that gets too hot slows itself down for as long as the work lasts; a cooler’s rating in watts alone does not say at what temperature.',
+  what:
+    'At its sustained power the processor stays below its limit, and below what is promised, with the air at ' +
+    'its worst.',
+  why:
+    'A processor that gets too hot slows itself down for as long as the work lasts; a cooler’s rating in ' +
+    'watts alone does not say at what temperature.',
   source: 'processor thermal design guides: T = T(inlet) + P × ΣR; the room below the limit, by the house',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { ambient: 31 °C }
 parts:
   processor: { power: { sustained: 180 W }, hottest: 95 °C }
   cooler: { rated-power: 150 W }
 #                        ^^^^^
 `,
-    instead: 'Choose a cooler rated for the processor’s power, and ask its maker for the thermal resistance.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a cooler rated for the processor’s power, and ask its maker for the thermal resistance.',
+    },
+  ],
+  test(build, report) {
     const { processor, cooler } = build.parts;
     if (!processor || !cooler) return;
     const reached = processorTemperature(build, processor, cooler);
-    tell(cooler.part['thermal-resistance'].entry ? byTemperature(build, processor, cooler, reached) : byRating(processor, cooler));
+    report(
+      cooler.part['thermal-resistance'].entry
+        ? byTemperature(build, processor, cooler, reached)
+        : byRating(processor, cooler),
+    );
     const promise = build.file.expect.temperature.processor;
     if (!promise.entry) return;
     const wanted = figure(promise, 'promised temperature of the processor');
-    tell(outcome(atKey(build, promise), atMost(reached, wanted), {
-      broken: () => say`${processor.label} is promised to stay at or below ${wanted} and reaches ${reached} at ${heatOf(processor)}.`,
-      fixes: () => [
-        limitTo(processor, powerWithin(build, processor, cooler, wanted)), swap(cooler),
-        Number.isFinite(reached.hi) ? change(promise, `${Math.ceil(reached.hi)} °C`, `Raise the promise to ${Math.ceil(reached.hi)} °C`) : undefined,
-      ],
-    }));
+    report(
+      outcome(atKey(build, promise), atMost(reached, wanted), {
+        broken: () =>
+          sentence`${processor.label} is promised to stay at or below ${wanted} and reaches ${reached} at
+            ${heatOf(processor)}.`,
+        fixes: () => [
+          limitTo(processor, powerWithin(build, processor, cooler, wanted)),
+          swap(cooler),
+          Number.isFinite(reached.hi)
+            ? change(promise, `${Math.ceil(reached.hi)} °C`, `Raise the promise to ${Math.ceil(reached.hi)} °C`)
+            : undefined,
+        ],
+      }),
+    );
   },
 });
 
-function byTemperature(build: Build, processor: Placed<'processor'>, cooler: Placed<'cooler'>, reached: Figure): Outcome {
+function byTemperature(
+  build: Build,
+  processor: Placed<'processor'>,
+  cooler: Placed<'cooler'>,
+  reached: Figure,
+): Outcome {
   const limit = hottestAllowed(build)!;
   return outcome(at(cooler, cooler.part['thermal-resistance']), atMost(reached, limit), {
-    broken: () => say`At ${heatOf(processor)} and ${inletTemperature(build)} at the inlet ${processor.label} reaches ${reached}; it is to stay at or below ${limit}.`,
+    broken: () =>
+      sentence`At ${heatOf(processor)} and ${inletTemperature(build)} at the inlet ${processor.label} reaches ${reached};
+        it is to stay at or below ${limit}.`,
     fixes: () => [limitTo(processor, powerWithin(build, processor, cooler, limit)), swap(cooler)],
   });
 }
 
-/** A rating below the power is short; one above it still says nothing of a temperature, for want of the rise it was rated at. */
+/**
+ * A rating below the power is short; one above it still says nothing of a temperature, for want of the rise it was
+ * rated at.
+ */
 function byRating(processor: Placed<'processor'>, cooler: Placed<'cooler'>): Outcome {
   const rated = figure(cooler.part['rated-power'], `rated power of ${cooler.label}`);
   const power = heatOf(processor);
-  const open = lacking([missing(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)], rated, power);
+  const open = lacking(
+    [missing(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)],
+    rated,
+    power,
+  );
   return outcome(at(cooler, cooler.part['rated-power']), all(atLeast(rated, power), open), {
-    broken: () => say`${processor.label} gives off ${power} for as long as it works; ${cooler.label} is rated to carry off ${rated}.`,
+    broken: () =>
+      sentence`${processor.label} gives off ${power} for as long as it works; ${cooler.label} is rated to carry off
+        ${rated}.`,
     fixes: () => [swap(cooler)],
   });
 }

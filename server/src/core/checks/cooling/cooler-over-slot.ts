@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../../build/build';
 import { isLiquid } from '../../figures/coolers';
 import { between, counted, derive, figure, least, missing, number, unknown, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Slot } from '../../figures/slots';
 import { atMost, lacking } from '../../figures/truth';
 import { SLOT_PITCH_MM } from '../../trade/forms';
@@ -18,29 +18,35 @@ export default check({
   what: 'The cooler ends above every slot in which a card sits.',
   why: 'A wide cooler stands over the first slot; the card then does not go in, or touches metal with its back.',
   source: 'common practice; slot pitch 20.32 mm, PCI Express Card Electromechanical Specification',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { socket-to-first-slot: 70 mm, slots: { PCIE_1: { kind: PCIe }, M2_1: { kind: M.2 } } }
   cooler: { overhang-slot: 75 mm }
   graphics: [{ slot: PCIE_1 }]
 #                    ^^^^^^
 `,
-    instead: 'Move the card to a slot further down, or choose a narrower cooler.',
-  }],
-  test(build, tell) {
+      instead: 'Move the card to a slot further down, or choose a narrower cooler.',
+    },
+  ],
+  test(build, report) {
     const { board, cooler, graphics, cards } = build.parts;
     if (!board || !cooler || isLiquid(cooler)) return;
     const reach = figure(cooler.part['overhang-slot'], `reach of ${cooler.label} towards the slots`);
     for (const card of [...graphics, ...cards] as readonly Card[]) {
-      const { name, slot, lacks } = seatOf(build, card);
+      const { name, slot, missingFacts } = seatOf(build, card);
       if (slot?.kind.value === 'M.2') continue;
       const distance = distanceTo(board, name);
       const there = atMost(reach, distance);
-      tell(outcome(at(card, card.at.slot), lacks.length > 0 && there.is !== true ? lacking(lacks) : there, {
-        broken: () => say`The cooler reaches ${reach} from the socket’s centre; ${name ?? 'the slot'}, in which ${card.label} sits, is ${distance} away.`,
-        fixes: () => fixes(build, card, cooler),
-      }));
+      report(
+        outcome(at(card, card.at.slot), missingFacts.length > 0 && there.is !== true ? lacking(missingFacts) : there, {
+          broken: () =>
+            sentence`The cooler reaches ${reach} from the socket’s centre; ${name ?? 'the slot'}, in which ${card.label}
+              sits, is ${distance} away.`,
+          fixes: () => fixes(build, card, cooler),
+        }),
+      );
     }
   },
 });
@@ -49,8 +55,14 @@ parts:
 function distanceTo(board: Placed<'board'>, name: string | undefined): Figure {
   const first = figure(board.part['socket-to-first-slot'], `distance from socket to first slot on ${board.label}`);
   const further = pitchesTo(board, name);
-  return derive(`distance from socket to ${name ?? 'the slot'}`, 'length', [first, further], 'distance to the first slot + slots further × 20.32 mm',
-    (mm, n) => mm! + (n === 0 ? 0 : n! * SLOT_PITCH_MM), { unit: 'mm' });
+  return derive(
+    `distance from socket to ${name ?? 'the slot'}`,
+    'length',
+    [first, further],
+    'distance to the first slot + slots further × 20.32 mm',
+    (mm, n) => mm! + (n === 0 ? 0 : n! * SLOT_PITCH_MM),
+    { unit: 'mm' },
+  );
 }
 
 /** How many slots further down than the first a slot is; never less than none. */
@@ -61,17 +73,26 @@ function pitchesTo(board: Placed<'board'>, name: string | undefined): Figure {
   const own = all.find(([other]) => other === name)?.[1];
   if (!own) return between(0, Infinity, 'count', label, { source: 'not among the slots stated' });
   const positions = all.map(([other, slot]) => positionOf(other, slot));
-  const difference = derive(label, 'count', [positionOf(name!, own), least('position of the first slot', positions)], 'its position − position of the first', (a, b) => a! - b!);
+  const difference = derive(
+    label,
+    'count',
+    [positionOf(name!, own), least('position of the first slot', positions)],
+    'its position − position of the first',
+    (a, b) => a! - b!,
+  );
   return { ...difference, lo: Math.max(0, difference.lo) };
 }
 
 /** Its position among the openings; of a slot of no stated kind nobody knows whether it has one. */
 function positionOf(name: string, { kind, position }: Slot): Figure {
   const stated = counted(position, `position of ${name}`);
-  return kind.value === undefined ? unknown('count', stated.label, [missing(kind, `kind of ${name}`), ...stated.missing]) : stated;
+  return kind.value === undefined
+    ? unknown('count', stated.label, [missing(kind, `kind of ${name}`), ...stated.missing])
+    : stated;
 }
 
 function* fixes(build: Build, card: Card, cooler: Placed<'cooler'>): Iterable<FixIdea | undefined> {
-  for (const [name, slot] of freeSlots(build)) if (slot.kind.value === 'PCIe') yield putOn(card, 'slot', name, `Move ${card.label} to ${name}`);
+  for (const [name, slot] of freeSlots(build))
+    if (slot.kind.value === 'PCIe') yield putOn(card, 'slot', name, `Move ${card.label} to ${name}`);
   yield swap(cooler);
 }

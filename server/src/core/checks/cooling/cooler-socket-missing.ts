@@ -1,5 +1,5 @@
 // The cooler's mounting kits against the socket.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { agree } from '../../figures/truth';
 import { sameSocket } from '../../trade/names';
 import { check } from '../check';
@@ -10,27 +10,40 @@ export default check({
   area: 'cooling',
   grade: 'stop',
   what: 'The cooler has a mounting kit for the board’s socket.',
-  why: 'Sockets differ in their holes, their height and their pressure; without its kit a cooler cannot be fixed at all.',
+  why:
+    'Sockets differ in their holes, their height and their pressure; without its kit a cooler cannot be ' +
+    'fixed at all.',
   source: 'common practice; socket names as DMTF DSP0134 lists them',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { socket: LGA1851 }
   cooler: { sockets: [AM5, AM4] }
 #                    ^^^^^^^^^^
 `,
-    instead: 'Order the maker’s mounting kit for the socket, or choose another cooler.',
-  }],
-  test({ parts: { board, processor, cooler } }, tell) {
+      instead: 'Order the maker’s mounting kit for the socket, or choose another cooler.',
+    },
+  ],
+  test({ parts: { board, processor, cooler } }, report) {
     const holder = board ?? processor;
     if (!holder || !cooler) return;
     const { socket } = holder.part;
     const { sockets } = cooler.part;
-    const kitFor = (name: string): boolean => sockets.value!.some((one) => one.value !== undefined && sameSocket(one.value, name));
-    tell(outcome(at(cooler, sockets), agree(sockets, `sockets of ${cooler.label}`, socket, `socket of ${holder.label}`, (_, name) => kitFor(name)), {
-      broken: () => (sockets.value!.length === 0 ? say`${cooler.label} has no mounting kit for ${socket}, nor for any other socket.`
-        : say`${cooler.label} has no mounting kit for ${socket}; it fits ${sockets}.`),
-      fixes: () => [swap(cooler)],
-    }));
+    const kitFor = (name: string): boolean =>
+      sockets.value!.some((one) => one.value !== undefined && sameSocket(one.value, name));
+    report(
+      outcome(
+        at(cooler, sockets),
+        agree(sockets, `sockets of ${cooler.label}`, socket, `socket of ${holder.label}`, (_, name) => kitFor(name)),
+        {
+          broken: () =>
+            sockets.value!.length === 0
+              ? sentence`${cooler.label} has no mounting kit for ${socket}, nor for any other socket.`
+              : sentence`${cooler.label} has no mounting kit for ${socket}; it fits ${sockets}.`,
+          fixes: () => [swap(cooler)],
+        },
+      ),
+    );
   },
 });

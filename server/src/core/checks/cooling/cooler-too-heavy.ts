@@ -1,7 +1,7 @@
 // The cooler's mass against what board and cooler bear, standing and on the way.
 import { isLiquid } from '../../figures/coolers';
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, put, swap } from '../kit';
@@ -14,33 +14,45 @@ export default check({
   why: 'A heavy cooler on a standing board bends it over the years, and on the way a jolt tears its mount out.',
   source: 'common practice; the masses, by the handbooks of board and cooler',
   caution: 'hanging-cooler',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { cooler-mass-limit: 1000 g }
   cooler: { mass: 1150 g }
 #                 ^^^^^^
 `,
-    instead: 'Choose a lighter cooler, or a case in which the board lies flat.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a lighter cooler, or a case in which the board lies flat.',
+    },
+  ],
+  test(build, report) {
     const { board, cooler } = build.parts;
     if (!cooler || isLiquid(cooler)) return;
     const mass = figure(cooler.part.mass, `mass of ${cooler.label}`);
     if (board) {
       const borne = figure(board.part['cooler-mass-limit'], `cooler mass that ${board.label} bears`);
-      tell(outcome(at(cooler, cooler.part.mass), atMost(mass, borne), {
-        broken: () => say`The cooler weighs ${mass}; a standing ${board.label} bears ${borne}.`,
-        fixes: () => [swap(cooler), swap(board)],
-      }));
+      report(
+        outcome(at(cooler, cooler.part.mass), atMost(mass, borne), {
+          broken: () => sentence`The cooler weighs ${mass}; a standing ${board.label} bears ${borne}.`,
+          fixes: () => [swap(cooler), swap(board)],
+        }),
+      );
     }
     const { transport, cooler: left } = build.file['hand-over'];
     if (transport.value !== 'by car' && transport.value !== 'by carrier') return;
     const hanging = figure(cooler.part['mass-limit-standing'], `mass that ${cooler.label} may have on the way`);
     const place = at(cooler, cooler.part.mass);
-    tell(outcome({ ...place, path: `${place.path}:on the way` }, any(sure(left.value === 'taken off', left), atMost(mass, hanging)), {
-      broken: () => say`The cooler weighs ${mass} and travels ${transport} on its board; above ${hanging} its maker wants it taken off.`,
-      fixes: () => [put(build.doc, ['hand-over', 'cooler'], 'taken off', 'Take the cooler off for the way')],
-    }));
+    report(
+      outcome(
+        { ...place, path: `${place.path}:on the way` },
+        any(sure(left.value === 'taken off', left), atMost(mass, hanging)),
+        {
+          broken: () =>
+            sentence`The cooler weighs ${mass} and travels ${transport} on its board; above ${hanging} its maker wants it
+              taken off.`,
+          fixes: () => [put(build.doc, ['hand-over', 'cooler'], 'taken off', 'Take the cooler off for the way')],
+        },
+      ),
+    );
   },
 });

@@ -17,7 +17,8 @@ const unstated = (...facts: readonly (readonly [Fact<unknown>, string])[]): Miss
 /** Whether the paste holds gallium: by its own word, or by what fills it. */
 export function holdsGallium({ part, label }: Placed<'paste'>): Truth {
   const { gallium, class: fills } = part;
-  if (gallium.value !== undefined || fills.value === 'liquid metal') return sure(gallium.value === true || fills.value === 'liquid metal', gallium, fills);
+  if (gallium.value !== undefined || fills.value === 'liquid metal')
+    return sure(gallium.value === true || fills.value === 'liquid metal', gallium, fills);
   if (fills.value !== undefined && withoutGallium.includes(fills.value)) return sure(false, fills);
   return lacking(unstated([gallium, `gallium in ${label}`], [fills, `class of ${label}`]), fills);
 }
@@ -27,7 +28,14 @@ export function conducts({ part, label }: Placed<'paste'>): Truth {
   const { gallium, class: fills, electrically } = part;
   if (gallium.value === true || fills.value === 'liquid metal') return sure(true, gallium, fills);
   if (electrically.value !== undefined) return sure(electrically.value !== 'insulating', electrically);
-  return lacking(unstated([electrically, `what ${label} does electrically`], [fills, `class of ${label}`], [gallium, `gallium in ${label}`]), fills);
+  return lacking(
+    unstated(
+      [electrically, `what ${label} does electrically`],
+      [fills, `class of ${label}`],
+      [gallium, `gallium in ${label}`],
+    ),
+    fills,
+  );
 }
 
 /** Takes a part out of the build, key and all. */

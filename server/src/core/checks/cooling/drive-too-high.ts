@@ -1,6 +1,6 @@
 // The height of the place against what each drive is rated for.
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,25 +13,29 @@ export default check({
   why: 'The heads of a hard disk fly on air, and every drive is cooled by it: both fail where it is too thin.',
   source: 'common practice; limits, by the drive’s data sheet',
   caution: 'thin-air',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { altitude: 3400 m }
 parts:
   drives: [{ name: archive, shape: 3.5 in, highest: 3050 m }]
 #          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose a drive rated for the height, best one without moving parts.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a drive rated for the height, best one without moving parts.',
+    },
+  ],
+  test(build, report) {
     const { altitude } = build.file.place;
     if (!altitude.value) return;
     const height = figure(altitude, 'altitude of the place');
     for (const drive of build.parts.drives) {
       const highest = figure(drive.part.highest, `highest altitude of ${drive.label}`);
-      tell(outcome(at(drive), atMost(height, highest), {
-        broken: () => say`${drive.label} is rated for ${highest} at most; the place lies at ${height}.`,
-        fixes: () => [swap(drive)],
-      }));
+      report(
+        outcome(at(drive), atMost(height, highest), {
+          broken: () => sentence`${drive.label} is rated for ${highest} at most; the place lies at ${height}.`,
+          fixes: () => [swap(drive)],
+        }),
+      );
     }
   },
 });

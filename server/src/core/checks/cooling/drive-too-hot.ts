@@ -1,7 +1,7 @@
 // Each drive's temperature in the warm case, against what it bears.
 import { caseRise, caseTemperature, inletTemperature } from '../../figures/air';
 import { derive, figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,26 +13,39 @@ export default check({
   what: 'Each drive stays at or below its highest operating temperature, with the air in the case at its worst.',
   why: 'A drive that gets too hot slows down or ages fast; one that is hot all summer loses data before its time.',
   source: 'common practice: air at the inlet + rise in the case + the drive’s own; limits, by the drive’s data sheet',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { inlet: 40 °C }
 parts:
   drives: [{ name: scratch, hottest: 70 °C, rise: 32 K }]
 #          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Bring more air past the drive, give it a heat sink, or choose one that bears more.',
-  }],
-  test(build, tell) {
+      instead: 'Bring more air past the drive, give it a heat sink, or choose one that bears more.',
+    },
+  ],
+  test(build, report) {
     const { ambient, inlet } = build.file.place;
     if (!ambient.value && !inlet.value) return;
     for (const drive of build.parts.drives) {
       const own = figure(drive.part.rise, `rise of ${drive.label} over the air around it`);
       const limit = figure(drive.part.hottest, `highest temperature of ${drive.label}`);
-      const reached = derive(`temperature of ${drive.label}`, 'temperature', [caseTemperature(build), own], 'air in the case + its own rise', (air, rise) => air! + rise!, { unit: '°C' });
-      tell(outcome(at(drive), atMost(reached, limit), {
-        broken: () => say`${drive.label} reaches ${reached}: ${inletTemperature(build)} at the inlet, ${caseRise(build)} in the case, ${own} of its own; it bears ${limit}.`,
-        fixes: () => [swap(drive)],
-      }));
+      const reached = derive(
+        `temperature of ${drive.label}`,
+        'temperature',
+        [caseTemperature(build), own],
+        'air in the case + its own rise',
+        (air, rise) => air! + rise!,
+        { unit: '°C' },
+      );
+      report(
+        outcome(at(drive), atMost(reached, limit), {
+          broken: () =>
+            sentence`${drive.label} reaches ${reached}: ${inletTemperature(build)} at the inlet, ${caseRise(build)} in
+              the case, ${own} of its own; it bears ${limit}.`,
+          fixes: () => [swap(drive)],
+        }),
+      );
     }
   },
 });

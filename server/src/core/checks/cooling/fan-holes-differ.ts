@@ -2,7 +2,7 @@
 import type { Placed } from '../../build/build';
 import { figure, known, missing, unknown, type Figure } from '../../figures/figure';
 import { fanSeats, type FanPlace } from '../../figures/fan-places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, fits, lacking, type Truth } from '../../figures/truth';
 import { fanHolePitchMm } from '../../trade/forms';
 import { check } from '../check';
@@ -17,29 +17,37 @@ export default check({
   what: 'Each fan goes into its place, and its holes lie where the place has them.',
   why: 'A frame that is too wide does not go in; one whose holes lie elsewhere cannot be fixed, and rattles.',
   source: 'fan makers’ drawings: pitch by frame size, ± 0.5 mm',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   case: { fan-places: { rear: { sizes: [120 mm], count: 1, fitted: 0 } } }
   fans: [{ size: 140 mm, mount: rear }]
 #                               ^^^^
 `,
-    instead: 'Choose a fan of the size that the place takes.',
-  }],
-  test(build, tell) {
-    for (const { fan, place, lacks } of fanSeats(build)) {
-      if (!place && lacks.length === 0) continue;
+      instead: 'Choose a fan of the size that the place takes.',
+    },
+  ],
+  test(build, report) {
+    for (const { fan, place, missingFacts } of fanSeats(build)) {
+      if (!place && missingFacts.length === 0) continue;
       const pitch = pitchOf(fan);
       const size = figure(fan.part.size, `size of ${fan.label}`);
-      tell(outcome(at(fan, fan.at.mount), place ? goesIn(fan, place, size, pitch) : lacking(lacks), {
-        broken: () => {
-          const sizes = place!.sizes.value!;
-          const there = sizes.length === 1 ? pitchOfFrame(sizes[0]!.value?.lo) : undefined;
-          const fitting = there === undefined ? say`${place!.sizes}` : say`${place!.sizes}, holes ${holes(there, 'usual')} apart`;
-          return say`${fan.label} is ${size} wide, its holes ${pitch} apart; at ${fan.at.mount} the case takes ${fitting}.`;
-        },
-        fixes: () => [swap(fan)],
-      }));
+      report(
+        outcome(at(fan, fan.at.mount), place ? goesIn(fan, place, size, pitch) : lacking(missingFacts), {
+          broken: () => {
+            const sizes = place!.sizes.value!;
+            const there = sizes.length === 1 ? pitchOfFrame(sizes[0]!.value?.lo) : undefined;
+            const fitting =
+              there === undefined
+                ? sentence`${place!.sizes}`
+                : sentence`${place!.sizes}, holes ${holes(there, 'usual')} apart`;
+            return sentence`${fan.label} is ${size} wide, its holes ${pitch} apart; at ${fan.at.mount} the case takes
+              ${fitting}.`;
+          },
+          fixes: () => [swap(fan)],
+        }),
+      );
     }
   },
 });
@@ -49,22 +57,37 @@ function pitchOf({ part, label }: Placed<'fans'>): Figure {
   const name = `distance of the holes of ${label}`;
   if (part['hole-pitch'].entry) return figure(part['hole-pitch'], name);
   const usual = pitchOfFrame(part.size.value?.lo);
-  return usual === undefined ? unknown('length', name, [missing(part.size.value ? part['hole-pitch'] : part.size, part.size.value ? name : `size of ${label}`)])
+  return usual === undefined
+    ? unknown('length', name, [
+        missing(part.size.value ? part['hole-pitch'] : part.size, part.size.value ? name : `size of ${label}`),
+      ])
     : known(usual, 'length', name, { unit: 'mm', source: 'fan makers’ drawings, by frame size' });
 }
 
-const holes = (mm: number, which: string): Figure => known(mm, 'length', `${which} distance of the holes there`, { unit: 'mm', source: 'fan makers’ drawings, ± 0.5 mm' });
+const holes = (mm: number, which: string): Figure =>
+  known(mm, 'length', `${which} distance of the holes there`, { unit: 'mm', source: 'fan makers’ drawings, ± 0.5 mm' });
 
-const pitchOfFrame = (frame: number | undefined): number | undefined => (frame !== undefined && frame > 0 ? fanHolePitchMm(frame) : undefined);
+const pitchOfFrame = (frame: number | undefined): number | undefined =>
+  frame !== undefined && frame > 0 ? fanHolePitchMm(frame) : undefined;
 
 /** Some size of the place is wide enough for the frame and has holes where the fan has them. */
 function goesIn(fan: Placed<'fans'>, place: FanPlace, size: Figure, pitch: Figure): Truth {
   const { sizes } = place;
   if (sizes.value === undefined) return lacking([missing(sizes, `fan sizes at ${fan.at.mount.value}`)]);
-  return any(...sizes.value.map((one) => {
-    const room = figure(one, 'a fan size of the place');
-    const there = pitchOfFrame(room.lo);
-    if (there === undefined) return all(atMost(size, room), fits(fan.part.size, size.label, (own) => own.lo === room.lo));
-    return all(atMost(size, room), atLeast(pitch, holes(there - toleranceMm, 'least')), atMost(pitch, holes(there + toleranceMm, 'most')));
-  }));
+  return any(
+    ...sizes.value.map((one) => {
+      const room = figure(one, 'a fan size of the place');
+      const there = pitchOfFrame(room.lo);
+      if (there === undefined)
+        return all(
+          atMost(size, room),
+          fits(fan.part.size, size.label, (own) => own.lo === room.lo),
+        );
+      return all(
+        atMost(size, room),
+        atLeast(pitch, holes(there - toleranceMm, 'least')),
+        atMost(pitch, holes(there + toleranceMm, 'most')),
+      );
+    }),
+  );
 }

@@ -5,7 +5,7 @@ import { fanSeats, type FanPlace, type FanSeat } from '../../figures/fan-places'
 import { notNegative } from '../../figures/guard';
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -17,33 +17,46 @@ export default check({
   what: 'No place of the case gets more fans than it holds, those fitted by its maker counted.',
   why: 'A fan over the number has nowhere to go.',
   source: 'common practice: a place is at least as long as its largest fans in a row',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   case: { fan-places: { rear: { sizes: [120 mm], count: 1, fitted: 1, flow: out } } }
   fans: [{ size: 120 mm, mount: rear, flow: out }]
 #                               ^^^^
 `,
-    instead: 'Leave a fan out, or mount it elsewhere.',
-  }],
-  test(build, tell) {
+      instead: 'Leave a fan out, or mount it elsewhere.',
+    },
+  ],
+  test(build, report) {
     for (const { name, last, taken, room } of rows(build)) {
-      const { place, lacks } = last;
-      if (!place && lacks.length === 0) continue;
-      tell(outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(lacks), {
-        broken: () => say`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the case’s own among them; the place is ${room!} long.`,
-      }));
+      const { place, missingFacts } = last;
+      if (!place && missingFacts.length === 0) continue;
+      report(
+        outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(missingFacts), {
+          broken: () =>
+            sentence`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the case’s own among them; the
+              place is ${room!} long.`,
+        }),
+      );
     }
   },
 });
 
 /** Each place with fans in it: the length they take there in a row, and the length there is. */
-const rows = memo((build: Build) => [...byPlace(fanSeats(build))].map(([name, seats]) => {
-  const last = seats.at(-1)!;
-  const { place } = last;
-  const sizes = seats.map(({ fan }) => figure(fan.part.size, `size of ${fan.label}`));
-  return { name, last, taken: place && lengthTaken(name, place, seats, sizes), room: place && lengthOf(name, place, sizes) };
-}));
+const rows = memo((build: Build) =>
+  [...byPlace(fanSeats(build))].map(([name, seats]) => {
+    const last = seats.at(-1)!;
+    const { place } = last;
+    const sizes = seats.map(({ fan }) => figure(fan.part.size, `size of ${fan.label}`));
+    return {
+      name,
+      last,
+      taken: place && lengthTaken(name, place, seats, sizes),
+      room: place && lengthOf(name, place, sizes),
+    };
+  }),
+);
 
 function byPlace(seats: readonly FanSeat[]): ReadonlyMap<string, readonly FanSeat[]> {
   const by = new Map<string, FanSeat[]>();
@@ -51,28 +64,45 @@ function byPlace(seats: readonly FanSeat[]): ReadonlyMap<string, readonly FanSea
   return by;
 }
 
-const fittedAt = (name: string, place: FanPlace): Figure => notNegative(counted(place.fitted, `fans already at ${name}`));
+const fittedAt = (name: string, place: FanPlace): Figure =>
+  notNegative(counted(place.fitted, `fans already at ${name}`));
 
 function largest(name: string, { sizes }: FanPlace): Figure {
   const label = `largest fan at ${name}`;
-  return sizes.value && sizes.value.length > 0 ? most(label, sizes.value.map((size) => figure(size, 'a fan size of the place')))
+  return sizes.value && sizes.value.length > 0
+    ? most(
+        label,
+        sizes.value.map((size) => figure(size, 'a fan size of the place')),
+      )
     : unknown('length', label, [missing(sizes, `fan sizes at ${name}`)]);
 }
 
-/** As stated; else as many of its largest fans as it holds, which says how long it is at least where smaller ones go in. */
+/**
+ * As stated; else as many of its largest fans as it holds, which says how long it is at least where smaller ones go
+ * in.
+ */
 function lengthOf(name: string, place: FanPlace, sizes: readonly Figure[]): Figure {
   const label = `row for fans at ${name}`;
   if (place.length.entry) return figure(place.length, label);
   const size = largest(name, place);
   const row = product(label, counted(place.count, `how many fans ${name} holds`), size);
-  return sizes.every((one) => one.lo === size.lo && one.hi === size.hi) ? row : { ...row, hi: Infinity, missing: [...row.missing, missing(place.length, label)] };
+  return sizes.every((one) => one.lo === size.lo && one.hi === size.hi)
+    ? row
+    : { ...row, hi: Infinity, missing: [...row.missing, missing(place.length, label)] };
 }
 
 /** The fans in a row; the case's own are taken to be of the place's largest size. */
 function lengthTaken(name: string, place: FanPlace, seats: readonly FanSeat[], sizes: readonly Figure[]): Figure {
   const own = product(`fans of the case at ${name}`, fittedAt(name, place), notNegative(largest(name, place)));
-  return total(`fans at ${name}`, 'length', [own, ...seats.map(({ fan }, i) => product(fan.label, howMany(fan), notNegative(sizes[i]!)))], { unit: 'mm' });
+  return total(
+    `fans at ${name}`,
+    'length',
+    [own, ...seats.map(({ fan }, i) => product(fan.label, howMany(fan), notNegative(sizes[i]!)))],
+    { unit: 'mm' },
+  );
 }
 
 const product = (label: string, count: Figure, size: Figure): Figure =>
-  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n! * mm!), { unit: 'mm' });
+  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n! * mm!), {
+    unit: 'mm',
+  });

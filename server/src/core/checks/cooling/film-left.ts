@@ -1,6 +1,6 @@
 // The film on a cooler's base: a step has to take it off.
 import { statedSteps, stepList } from '../../figures/steps';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits, sure } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { insertItem } from '../../yaml';
@@ -14,20 +14,22 @@ export default check({
   what: 'Where a film covers the cooler’s base, a step takes it off before the cooler is fitted.',
   why: 'A film left on keeps the metal off the paste; the processor runs hot and the cooler has to come off again.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { film: true }
 #                 ^^^^
 steps: [apply paste, fit cooler]
 `,
-    mended: `
+      mended: `
 parts:
   cooler: { film: true }
 steps: [remove film, apply paste, fit cooler]
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { cooler } = build.parts;
     const steps = statedSteps(build);
     // Where no step is stated, the order worked out from the parts has it.
@@ -36,11 +38,22 @@ steps: [remove film, apply paste, fit cooler]
     const fit = steps.find((step) => step.kind === 'fit cooler');
     const off = steps.find((step) => step.kind === 'remove film');
     const inTime = off !== undefined && (!fit || off.index < fit.index);
-    tell(outcome(at(cooler, film), any(sure(inTime), fits(film, `film on the base of ${cooler.label}`, (covers) => !covers)), {
-      broken: () => (off ? say`A film covers the base of ${cooler.label}, and it comes off only after the cooler is fitted.`
-        : say`A film covers the base of ${cooler.label}, and no step takes it off.`),
-      fixes: () => (off ? [] : [takeOff(build)]),
-    }));
+    report(
+      outcome(
+        at(cooler, film),
+        any(
+          sure(inTime),
+          fits(film, `film on the base of ${cooler.label}`, (covers) => !covers),
+        ),
+        {
+          broken: () =>
+            off
+              ? sentence`A film covers the base of ${cooler.label}, and it comes off only after the cooler is fitted.`
+              : sentence`A film covers the base of ${cooler.label}, and no step takes it off.`,
+          fixes: () => (off ? [] : [takeOff(build)]),
+        },
+      ),
+    );
   },
 });
 
@@ -49,5 +62,12 @@ function takeOff(build: Build): TextFix | undefined {
   const list = stepList(build);
   const before = statedSteps(build).find((step) => step.kind === 'apply paste' || step.kind === 'fit cooler');
   const edits = list && insertItem(build.doc.parsed, list, before?.index ?? list.items.length, 'remove film');
-  return edits && { type: 'text', title: `Insert remove film${before ? ` before ${before.label}` : ''}`, doc: build.doc, edits };
+  return (
+    edits && {
+      type: 'text',
+      title: `Insert remove film${before ? ` before ${before.label}` : ''}`,
+      doc: build.doc,
+      edits,
+    }
+  );
 }

@@ -1,7 +1,7 @@
 // Currents of the fans on one header, all starting at once, against what the header supplies.
 import type { Build } from '../../build/build';
 import { freeHeaders, headerLoads, type Load } from '../../figures/headers';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, type FixIdea } from '../kit';
@@ -11,11 +11,16 @@ export default check({
   area: 'cooling',
   grade: 'harm',
   what: 'The fans on a header draw no more than it supplies, all of them starting at once.',
-  why: 'A start takes several times the running current: a header loaded beyond its own may fail to start its fans, and one that runs beyond it burns out its tracks or driver, and every fan on it stops.',
-  source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1: up to 2.2 A for a second at the start; the header, by its board’s handbook',
+  why:
+    'A start takes several times the running current: a header loaded beyond its own may fail to start its ' +
+    'fans, and one that runs beyond it burns out its tracks or driver, and every fan on it stops.',
+  source:
+    '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1: up to 2.2 A for a second at ' +
+    'the start; the header, by its board’s handbook',
   caution: 'header-overload',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     headers:
@@ -25,7 +30,7 @@ parts:
     - { pins: 4, count: 3, current: 0.4 A, start-current: 0.6 A, header: SYS_FAN_1 }
 #                                                                        ^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board:
     headers:
@@ -34,18 +39,21 @@ parts:
   fans:
     - { pins: 4, count: 3, current: 0.4 A, start-current: 0.6 A, header: SYS_FAN_2 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const load of headerLoads(build)) {
       const { name, limit, start, running, connectors } = load;
       const last = connectors.at(-1)!;
       const place = at(last.placed, last.header);
-      tell(outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
-        // What runs within the header’s current is over it for the second of the start only: some fan may not start.
-        ...(atMost(running, limit).is === true ? { grade: 'shortfall' as const } : {}),
-        broken: () => say`${name} supplies ${limit}; what is plugged into it draws ${start} while it starts.`,
-        fixes: () => moves(build, load),
-      }));
+      report(
+        outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
+          // What runs within the header’s current is over it for the second of the start only: some fan may not start.
+          ...(atMost(running, limit).is === true ? { grade: 'shortfall' as const } : {}),
+          broken: () => sentence`${name} supplies ${limit}; what is plugged into it draws ${start} while it starts.`,
+          fixes: () => moves(build, load),
+        }),
+      );
     }
   },
 });

@@ -1,46 +1,59 @@
-// Connectors of fans and pumps against the board's headers and the splitters at hand, and several connectors on one header.
+// Connectors of fans and pumps against the board's headers and the splitters at hand, and several connectors on one
+// header.
 import type { Build, Placed } from '../../build/build';
 import { counted, missing, number, times, total, uniqueMissing, unknown, type Figure } from '../../figures/figure';
 import { fanHeaders, fanConnectors, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
 import { notNegative } from '../../figures/guard';
 import { howMany } from '../../figures/power';
 import { memo } from '../../figures/memo';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, type Tell } from '../kit';
+import { at, outcome, type Reporter } from '../kit';
 
 export default check({
   id: 'headers-short',
   area: 'cooling',
   grade: 'shortfall',
-  what: 'There are as many fan headers, with splitters of the build and of the cooler’s box counted, as there are connectors of fans and pumps.',
+  what:
+    'There are as many fan headers, with splitters of the build and of the cooler’s box counted, as there ' +
+    'are connectors of fans and pumps.',
   why: 'A fan with nowhere to plug in stands still, and the splitter that would serve it is not in any box.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { headers: { CPU_FAN: { kind: fan }, SYS_FAN_1: { kind: fan } } }
 # ^^^^^
   cooler: { fans: { count: 1 } }
   fans: [{ count: 2 }]
 `,
-    instead: 'List a fan splitter under `cables:`, or choose a board with more fan headers.',
-  }],
-  test(build, tell) {
+      instead: 'List a fan splitter under `cables:`, or choose a board with more fan headers.',
+    },
+  ],
+  test(build, report) {
     const { board } = build.parts;
     if (!board || fanConnectors(build).length === 0) return;
     const { wanted, headers, more, places } = inAll(build);
-    tell(outcome(at(board), atMost(wanted, places), {
-      broken: () => say`Fans and pumps bring ${wanted} connectors; ${board.label} has ${headers} headers for them, and splitters add ${more}.`,
-    }));
-    for (const load of headerLoads(build)) onOne(build, load, tell);
+    report(
+      outcome(at(board), atMost(wanted, places), {
+        broken: () =>
+          sentence`Fans and pumps bring ${wanted} connectors; ${board.label} has ${headers} headers for them, and
+            splitters add ${more}.`,
+      }),
+    );
+    for (const load of headerLoads(build)) onOne(build, load, report);
   },
 });
 
 /** Connectors and places for them over the whole board. */
 const inAll = memo((build: Build) => {
-  const wanted = total('connectors of fans and pumps', 'count', fanConnectors(build).map((connectors) => connectors.headers));
+  const wanted = total(
+    'connectors of fans and pumps',
+    'count',
+    fanConnectors(build).map((connectors) => connectors.headers),
+  );
   const headers = headersOf(build.parts.board!);
   const more = total('connectors that splitters add', 'count', splitters(build).map(added));
   return { wanted, headers, more, places: total('fan headers with splitters', 'count', [headers, more]) };
@@ -54,25 +67,45 @@ function headersOf(board: Placed<'board'>): Figure {
   const sure = fanHeaders(board).length;
   const unsure = [...headers.value].filter(([, header]) => header.kind.value === undefined);
   if (unsure.length === 0) return number(sure, label, `counted among the headers of ${board.label}`);
-  const lacks = uniqueMissing([{ missing: unsure.map(([name, header]) => missing(header.kind, `kind of ${name}`)) }]);
-  return { ...number(sure, label), hi: sure + unsure.length, missing: lacks };
+  const missingFacts = uniqueMissing([
+    { missing: unsure.map(([name, header]) => missing(header.kind, `kind of ${name}`)) },
+  ]);
+  return { ...number(sure, label), hi: sure + unsure.length, missing: missingFacts };
 }
 
 /** A splitter takes one connector's place and gives several: so many more. */
-function added({ cable, lacks }: Splitter): Figure {
-  if (lacks.length > 0) return notNegative(unknown('count', `connectors that ${cable.label} adds`, lacks));
+function added({ cable, missingFacts }: Splitter): Figure {
+  if (missingFacts.length > 0)
+    return notNegative(unknown('count', `connectors that ${cable.label} adds`, missingFacts));
   const ways = counted(cable.part.ways, `how many fans ${cable.label} feeds`);
-  return times({ ...ways, lo: Math.max(0, ways.lo - 1), hi: ways.hi - 1, label: `connectors that ${cable.label} adds`, formula: `${ways.label} − 1`, inputs: [ways], work: (n) => n! - 1 }, howMany(cable));
+  return times(
+    {
+      ...ways,
+      lo: Math.max(0, ways.lo - 1),
+      hi: ways.hi - 1,
+      label: `connectors that ${cable.label} adds`,
+      formula: `${ways.label} − 1`,
+      inputs: [ways],
+      work: (n) => n! - 1,
+    },
+    howMany(cable),
+  );
 }
 
 /** Several connectors that name one header need a splitter there. */
-function onOne(build: Build, { name, connectors }: Load, tell: Tell): void {
-  const wanted = total(`connectors on ${name}`, 'count', connectors.map((one) => one.headers));
+function onOne(build: Build, { name, connectors }: Load, report: Reporter): void {
+  const wanted = total(
+    `connectors on ${name}`,
+    'count',
+    connectors.map((one) => one.headers),
+  );
   const there = splitters(build).filter(({ cable }) => cable.at.header.value === name || !cable.at.header.entry);
   const places = total(`connectors that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
   const last = connectors.at(-1)!;
   const place = at(last.placed, last.header);
-  tell(outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
-    broken: () => say`${wanted} connectors go into ${name}, which takes ${places} with the splitters listed.`,
-  }));
+  report(
+    outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
+      broken: () => sentence`${wanted} connectors go into ${name}, which takes ${places} with the splitters listed.`,
+    }),
+  );
 }

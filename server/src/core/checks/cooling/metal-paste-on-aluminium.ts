@@ -1,5 +1,5 @@
 // A gallium paste on a base that gallium destroys.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits, not } from '../../figures/truth';
 import { galliumAttacks } from '../../trade/thermal-paste';
 import { check } from '../check';
@@ -11,25 +11,33 @@ export default check({
   area: 'cooling',
   grade: 'harm',
   what: 'No gallium paste touches a base of aluminium or brass.',
-  why: 'Gallium runs between the grains of aluminium within hours and turns it brittle; brass goes the same way, and scratched anodising counts as bare metal.',
-  source: 'grain-boundary penetration of gallium in aluminium, measured in film: 0.8 to 9 µm/s; makers of gallium alloys',
+  why:
+    'Gallium runs between the grains of aluminium within hours and turns it brittle; brass goes the same ' +
+    'way, and scratched anodising counts as bare metal.',
+  source:
+    'grain-boundary penetration of gallium in aluminium, measured in film: 0.8 to 9 µm/s; makers of gallium alloys',
   caution: 'gallium-paste',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { base: aluminium }
   paste: { gallium: true, barrier: true }
 # ^^^^^
 `,
-    instead: 'Use a paste without gallium, or a cooler with a base of nickel-plated copper.',
-  }],
-  test({ parts: { cooler, paste } }, tell) {
+      instead: 'Use a paste without gallium, or a cooler with a base of nickel-plated copper.',
+    },
+  ],
+  test({ parts: { cooler, paste } }, report) {
     if (!cooler || !paste) return;
     const { base } = cooler.part;
     const safe = fits(base, `base metal of ${cooler.label}`, (metal) => !galliumAttacks(metal));
-    tell(outcome(at(paste), any(not(holdsGallium(paste)), safe), {
-      broken: () => say`${paste.label} holds gallium, which destroys the base of ${cooler.label}: it is of ${base}.`,
-      fixes: () => [swap(paste), swap(cooler)],
-    }));
+    report(
+      outcome(at(paste), any(not(holdsGallium(paste)), safe), {
+        broken: () =>
+          sentence`${paste.label} holds gallium, which destroys the base of ${cooler.label}: it is of ${base}.`,
+        fixes: () => [swap(paste), swap(cooler)],
+      }),
+    );
   },
 });

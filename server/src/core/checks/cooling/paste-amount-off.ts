@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { figure, number, derive, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { dotDiameter, gapVolume, wantedVolume } from '../../figures/paste';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atLeast, atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -17,32 +17,40 @@ export default check({
   area: 'cooling',
   grade: 'shortfall',
   what: 'The volume of paste is 0.8 to 2 times what the gap between lid and cooler holds.',
-  why: 'Too little leaves air between the faces; too much thickens the layer and runs over the edge, where a paste that conducts ruins parts.',
+  why:
+    'Too little leaves air between the faces; too much thickens the layer and runs over the edge, where a ' +
+    'paste that conducts ruins parts.',
   source: 'volume = area × thickness; the factors, common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { lid: { area: 900 mm² } }
   paste: { bond-line: 40 µm, electrically: insulating, amount: 150 mm³ }
 #                                                              ^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   processor: { lid: { area: 900 mm² } }
   paste: { bond-line: 40 µm, electrically: insulating, amount: 49 mm³ }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { processor, paste } = build.parts;
     if (!processor || !paste || !holdsNoPad(paste) || (!paste.at.amount.entry && paste.at.dose.entry)) return;
     const amount = figure(paste.at.amount, `amount of ${paste.label}`);
     const { low, high, wanted, dot } = doses(build);
     const spills = atMost(amount, high).is === false && conducts(paste).is === true;
-    tell(outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
-      broken: () => say`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot} wide${spills ? ', and what runs over conducts' : ''}.`,
-      ...(spills ? { grade: 'harm', caution: 'conductive-paste' } : {}),
-      fixes: () => [amountFix(paste, wanted)],
-    }));
+    report(
+      outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
+        broken: () =>
+          sentence`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot}
+            wide${spills ? ', and what runs over conducts' : ''}.`,
+        ...(spills ? { grade: 'harm', caution: 'conductive-paste' } : {}),
+        fixes: () => [amountFix(paste, wanted)],
+      }),
+    );
   },
 });
 
@@ -51,9 +59,16 @@ const doses = memo((build: Build) => {
   const { processor, paste } = build.parts;
   const gap = gapVolume(processor!, paste!);
   const wanted = wantedVolume(processor!, paste!);
-  return { low: share(gap, least, 'least paste'), high: share(gap, most, 'most paste'), wanted, dot: dotDiameter(wanted) };
+  return {
+    low: share(gap, least, 'least paste'),
+    high: share(gap, most, 'most paste'),
+    wanted,
+    dot: dotDiameter(wanted),
+  };
 });
 
 function share(gap: Figure, factor: Figure, label: string): Figure {
-  return derive(label, 'volume', [factor, gap], `${factor.label} × ${gap.label}`, (n, volume) => n! * volume!, { unit: 'mm³' });
+  return derive(label, 'volume', [factor, gap], `${factor.label} × ${gap.label}`, (n, volume) => n! * volume!, {
+    unit: 'mm³',
+  });
 }

@@ -1,5 +1,5 @@
 // A paste that conducts or stores charge, with nothing around it covered.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, not, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
@@ -10,29 +10,36 @@ export default check({
   area: 'cooling',
   grade: 'harm',
   what: 'Around a paste that conducts or stores charge the surroundings are covered.',
-  why: 'What is pressed out over the edge bridges contacts and parts beside the lid, and ruins them at the first start.',
+  why:
+    'What is pressed out over the edge bridges contacts and parts beside the lid, and ruins them at the ' +
+    'first start.',
   source: 'common practice',
   caution: 'conductive-paste',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   paste: { electrically: conductive }
 # ^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   paste: { electrically: conductive, barrier: true }
 `,
-  }],
-  test({ parts: { paste } }, tell) {
+    },
+  ],
+  test({ parts: { paste } }, report) {
     if (!paste) return;
     const { barrier } = paste.at;
     const { electrically } = paste.part;
-    tell(outcome(at(paste, barrier), any(not(conducts(paste)), sure(barrier.value === true, barrier)), {
-      broken: () => electrically.value === 'capacitive'
-        ? say`${paste.label} is ${electrically}, and nothing around the lid is covered against it.`
-        : say`${paste.label} conducts electricity, and nothing around the lid is covered against it.`,
-      fixes: () => [putOn(paste, 'barrier', true, 'Cover the surroundings before the paste goes on'), swap(paste)],
-    }));
+    report(
+      outcome(at(paste, barrier), any(not(conducts(paste)), sure(barrier.value === true, barrier)), {
+        broken: () =>
+          electrically.value === 'capacitive'
+            ? sentence`${paste.label} is ${electrically}, and nothing around the lid is covered against it.`
+            : sentence`${paste.label} conducts electricity, and nothing around the lid is covered against it.`,
+        fixes: () => [putOn(paste, 'barrier', true, 'Cover the surroundings before the paste goes on'), swap(paste)],
+      }),
+    );
   },
 });

@@ -1,6 +1,6 @@
 // A dose in words alone: what it may mean, and the volume that this lid wants.
 import { dotDiameter, grainVolume, wantedVolume } from '../../figures/paste';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -14,35 +14,43 @@ export default check({
   area: 'cooling',
   grade: 'note',
   what: 'A dose of paste is a volume, not a comparison.',
-  why: 'From a grain of rice to a fresh pea is a factor of forty in volume; the same words give one lid too little and another far too much.',
-  source: 'papers on the physical properties of rice and pea seeds; volume = area × bond line, the excess by common practice',
-  examples: [{
-    faulty: `
+  why:
+    'From a grain of rice to a fresh pea is a factor of forty in volume; the same words give one lid too ' +
+    'little and another far too much.',
+  source:
+    'papers on the physical properties of rice and pea seeds; volume = area × bond line, the excess by common practice',
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { lid: { area: 900 mm² } }
   paste: { bond-line: 40 µm, dose: a pea in the middle }
 #                                  ^^^^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   processor: { lid: { area: 900 mm² } }
   paste: { bond-line: 40 µm, dose: a pea in the middle, amount: 49 mm³ }
 `,
-  }],
-  test({ parts: { processor, paste } }, tell) {
+    },
+  ],
+  test({ parts: { processor, paste } }, report) {
     if (!paste || !holdsNoPad(paste)) return;
     const { amount, dose } = paste.at;
     if (!dose.entry) return;
-    tell(outcome(at(paste, dose), sure(amount.entry !== undefined || volume.test(dose.text), dose), {
-      broken: () => {
-        const grain = grainVolume(dose.text);
-        const means = grain ? say`“${dose}” may mean ${grain}` : say`“${dose}” is no volume`;
-        if (!processor) return say`${means}; say how many mm³.`;
-        const wanted = wantedVolume(processor, paste);
-        if (!Number.isFinite(wanted.hi)) return say`${means}, and no file states the lid’s size that would give one.`;
-        return say`${means}; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide.`;
-      },
-      fixes: () => (processor ? [amountFix(paste, wantedVolume(processor, paste))] : []),
-    }));
+    report(
+      outcome(at(paste, dose), sure(amount.entry !== undefined || volume.test(dose.text), dose), {
+        broken: () => {
+          const grain = grainVolume(dose.text);
+          const means = grain ? sentence`“${dose}” may mean ${grain}` : sentence`“${dose}” is no volume`;
+          if (!processor) return sentence`${means}; say how many mm³.`;
+          const wanted = wantedVolume(processor, paste);
+          if (!Number.isFinite(wanted.hi))
+            return sentence`${means}, and no file states the lid’s size that would give one.`;
+          return sentence`${means}; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide.`;
+        },
+        fixes: () => (processor ? [amountFix(paste, wantedVolume(processor, paste))] : []),
+      }),
+    );
   },
 });

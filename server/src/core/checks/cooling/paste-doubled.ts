@@ -1,5 +1,5 @@
 // Paste that is on the cooler's base already, and paste on top of it.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
@@ -12,31 +12,40 @@ export default check({
   what: 'Paste is not brought on over paste that the cooler’s base carries already.',
   why: 'Two layers of different paste keep the faces apart and let through less heat than either alone.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { paste: pad applied }
   paste: { class: ceramic }
 # ^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   cooler: { paste: pad applied, applied-compound: wiped off }
   paste: { class: ceramic }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { cooler, paste } = build.parts;
     if (!cooler || !paste) return;
     const brings = cooler.part.paste;
-    const bare = fits(brings, `paste that ${cooler.label} brings`, (what) => what === 'tube in the box' || what === 'none');
+    const bare = fits(
+      brings,
+      `paste that ${cooler.label} brings`,
+      (what) => what === 'tube in the box' || what === 'none',
+    );
     const wiped = cooler.at['applied-compound'];
-    tell(outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), bare), {
-      broken: () => say`${cooler.label} comes with its paste on the base (${brings}), and ${paste.label} is put on as well.`,
-      fixes: () => [
-        putOn(cooler, 'applied-compound', 'wiped off', 'Wipe the cooler’s own paste off first'),
-        takePartOut(build, 'paste', 'Take the paste out; the cooler brings its own'),
-      ],
-    }));
+    report(
+      outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), bare), {
+        broken: () =>
+          sentence`${cooler.label} comes with its paste on the base (${brings}), and ${paste.label} is put on as well.`,
+        fixes: () => [
+          putOn(cooler, 'applied-compound', 'wiped off', 'Wipe the cooler’s own paste off first'),
+          takePartOut(build, 'paste', 'Take the paste out; the cooler brings its own'),
+        ],
+      }),
+    );
   },
 });

@@ -1,5 +1,5 @@
 // Paste between processor and cooler: listed, or brought by the cooler.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, any, fits, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
@@ -12,27 +12,33 @@ export default check({
   why: 'Two dry metal faces touch in a few points only; the processor overheats within seconds of its first load.',
   source: 'common practice',
   caution: 'no-way-for-heat',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   processor: {}
   cooler: { paste: none }
 #                  ^^^^
 `,
-    instead: 'List a paste under `parts:` as `paste:`, with its amount.',
-  }],
-  test({ parts: { processor, cooler, paste } }, tell) {
+      instead: 'List a paste under `parts:` as `paste:`, with its amount.',
+    },
+  ],
+  test({ parts: { processor, cooler, paste } }, report) {
     if (!processor || !cooler) return;
     const brings = cooler.part.paste;
     const applied = cooler.at['applied-compound'];
     const wiped = applied.value === 'wiped off';
     const brought = fits(brings, `paste that ${cooler.label} brings`, (what) => what !== 'none');
     const kept = fits(brings, `paste that ${cooler.label} brings`, (what) => what === 'tube in the box' || !wiped);
-    tell(outcome(at(cooler, wiped ? applied : brings), any(sure(paste !== undefined), all(brought, kept)), {
-      broken: () => wiped && brings.value !== 'none'
-        ? say`The paste on the cooler’s base is ${applied}, and the build lists no other.`
-        : say`The cooler brings no paste, and the build lists none.`,
-      fixes: () => (wiped ? [putOn(cooler, 'applied-compound', 'kept', 'Keep the paste that the cooler brings')] : []),
-    }));
+    report(
+      outcome(at(cooler, wiped ? applied : brings), any(sure(paste !== undefined), all(brought, kept)), {
+        broken: () =>
+          wiped && brings.value !== 'none'
+            ? sentence`The paste on the cooler’s base is ${applied}, and the build lists no other.`
+            : sentence`The cooler brings no paste, and the build lists none.`,
+        fixes: () =>
+          wiped ? [putOn(cooler, 'applied-compound', 'kept', 'Keep the paste that the cooler brings')] : [],
+      }),
+    );
   },
 });

@@ -1,7 +1,7 @@
 // Where the air of a liquid cooler gathers: never at the pump, nor where the pump draws from.
 import { missing } from '../../figures/figure';
 import { radiators } from '../../figures/radiators';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { fits, lacking, sure, type Truth } from '../../figures/truth';
 import type { Placed } from '../../build/build';
 import { check } from '../check';
@@ -15,37 +15,48 @@ export default check({
   area: 'cooling',
   grade: 'shortfall',
   what: 'The pump of a liquid cooler is not the highest point of its loop, and does not draw from where air gathers.',
-  why: 'Some air is in every loop and gathers at its top; a pump that runs in it cools less, is loud and wears out early.',
+  why:
+    'Some air is in every loop and gathers at its top; a pump that runs in it cools less, is loud and wears ' +
+    'out early.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { mount: bottom, radiator: { class: "240" } }
 #                  ^^^^^^
   case: { radiator-places: { bottom: {}, top: {} } }
 `,
-    mended: `
+      mended: `
 parts:
   cooler: { mount: top, radiator: { class: "240" } }
   case: { radiator-places: { bottom: {}, top: {} } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const { placed, label, mount } of radiators(build)) {
       // The pump of a loop built from single parts stands where its builder puts it.
       if (placed.role !== 'cooler' || (mount.value !== undefined && !places.includes(mount.value))) continue;
       const { tubes } = placed.at;
       const low = mount.value === 'bottom';
-      tell(outcome(at(placed, mount), airStaysOff(placed, label), {
-        broken: () => low ? say`With ${label} at the ${mount}, the pump is the highest point of the loop.`
-          : say`With ${label} at the ${mount} and its tubes ${tubes}, the pump draws from where air gathers.`,
-        ...(low ? {} : { grade: 'note' }),
-        fixes: () => [
-          ...(low ? [] : [putOn(placed, 'tubes', 'down', 'Turn the radiator so that its tubes leave it at the bottom')]),
-          ...[...(build.parts.case?.part['radiator-places'].value?.keys() ?? [])].filter((name) => name !== mount.value)
-            .map((name) => putOn(placed, 'mount', name, `Mount the radiator at ${name}`)),
-        ],
-      }));
+      report(
+        outcome(at(placed, mount), airStaysOff(placed, label), {
+          broken: () =>
+            low
+              ? sentence`With ${label} at the ${mount}, the pump is the highest point of the loop.`
+              : sentence`With ${label} at the ${mount} and its tubes ${tubes}, the pump draws from where air gathers.`,
+          ...(low ? {} : { grade: 'note' }),
+          fixes: () => [
+            ...(low
+              ? []
+              : [putOn(placed, 'tubes', 'down', 'Turn the radiator so that its tubes leave it at the bottom')]),
+            ...[...(build.parts.case?.part['radiator-places'].value?.keys() ?? [])]
+              .filter((name) => name !== mount.value)
+              .map((name) => putOn(placed, 'mount', name, `Mount the radiator at ${name}`)),
+          ],
+        }),
+      );
     }
   },
 });

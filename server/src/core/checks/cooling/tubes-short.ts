@@ -1,7 +1,7 @@
 // A liquid cooler's tubes against the path to its radiator.
 import { figure } from '../../figures/figure';
 import { radiators } from '../../figures/radiators';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -14,25 +14,30 @@ export default check({
   what: 'The tubes of a liquid cooler reach from the processor to where its radiator goes.',
   why: 'Tubes cannot be lengthened, and a tube pulled tight kinks or pulls at its fitting until it leaks.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { mount: front, tubes: down, radiator: { class: "240" }, tube-length: 350 mm }
 #                  ^^^^^
   case: { radiator-places: { front: { tube-path: 420 mm } } }
 `,
-    instead: 'Mount the radiator nearer to the processor, or choose a cooler with longer tubes.',
-  }],
-  test(build, tell) {
+      instead: 'Mount the radiator nearer to the processor, or choose a cooler with longer tubes.',
+    },
+  ],
+  test(build, report) {
     for (const radiator of radiators(build)) {
-      const { placed, label, mount, place, lacks } = radiator;
-      if (placed.role !== 'cooler' || (!place && lacks.length === 0)) continue;
+      const { placed, label, mount, place, missingFacts } = radiator;
+      if (placed.role !== 'cooler' || (!place && missingFacts.length === 0)) continue;
       const tubes = figure(placed.part['tube-length'], `length of the tubes of ${placed.label}`);
       const path = place && figure(place['tube-path'], `path of tubes to ${mount.value}`);
-      tell(outcome(at(placed, mount), path ? atMost(path, tubes) : lacking(lacks), {
-        broken: () => say`The tubes of ${placed.label} are ${tubes} long; to ${label} at ${mount} they need ${path!}.`,
-        fixes: () => elsewhere(build, radiator),
-      }));
+      report(
+        outcome(at(placed, mount), path ? atMost(path, tubes) : lacking(missingFacts), {
+          broken: () =>
+            sentence`The tubes of ${placed.label} are ${tubes} long; to ${label} at ${mount} they need ${path!}.`,
+          fixes: () => elsewhere(build, radiator),
+        }),
+      );
     }
   },
 });

@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { needs, pasteTube, type Need } from '../../figures/boxes';
 import { many } from '../../figures/lists';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { isCable } from '../../trade/box-things';
@@ -13,35 +13,44 @@ export default check({
   id: 'box-leaves-short',
   area: 'costs',
   grade: 'stop',
-  what: 'The boxes, and what is bought beside them, hold the display cables, power cords, screws, stick and paste that the build needs.',
+  what:
+    'The boxes, and what is bought beside them, hold the display cables, power cords, screws, stick and ' +
+    'paste that the build needs.',
   why: 'Work stops for want of a cable or four screws, on the day when everything else is on the bench.',
   source: 'common practice: the pages of the handbooks on the contents of each package',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   supply: { rating: 750 W, in-the-box: [] }
 # ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   supply: { rating: 750 W, in-the-box: [] }
   cables: [{ kind: power cord, count: 1 }]
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const need of needs(build)) {
       const { thing, needed, held, truth } = need;
       const place = at(need.for);
-      tell(outcome({ ...place, path: `${place.path}:${thing}` }, truth, {
-        broken: () => say`The build needs ${many(needed, thing)}; its boxes and what is bought beside them hold ${held}.`,
-        fixes: () => [toBuy(build, need)],
-      }));
+      report(
+        outcome({ ...place, path: `${place.path}:${thing}` }, truth, {
+          broken: () =>
+            sentence`The build needs ${many(needed, thing)}; its boxes and what is bought beside them hold ${held}.`,
+          fixes: () => [toBuy(build, need)],
+        }),
+      );
     }
     const tube = pasteTube(build);
     if (tube) {
-      tell(outcome(at(tube.placed, tube.placed.at.amount), atMost(tube.amount, tube.holds), {
-        broken: () => say`The build puts on ${tube.amount} of paste; one tube holds ${tube.holds}.`,
-      }));
+      report(
+        outcome(at(tube.placed, tube.placed.at.amount), atMost(tube.amount, tube.holds), {
+          broken: () => sentence`The build puts on ${tube.amount} of paste; one tube holds ${tube.holds}.`,
+        }),
+      );
     }
   },
 });

@@ -5,7 +5,12 @@ import { appendItem, type Value } from '../../yaml';
 import { put, type TextFix } from '../kit';
 
 /** Adds an item to a role that holds several; undefined where that is not safe. */
-export function addToList(build: Build, role: RoleName, item: { readonly [key: string]: Value }, title: string): TextFix | undefined {
+export function addToList(
+  build: Build,
+  role: RoleName,
+  item: { readonly [key: string]: Value },
+  title: string,
+): TextFix | undefined {
   const { doc } = build;
   const root = doc.parsed.root;
   const parts = root?.type === 'map' ? root.get('parts')?.value : undefined;

@@ -1,6 +1,6 @@
 // A level promised without the distance at which it is meant.
 import { promisedDistance } from '../../figures/noise';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, outcome, put } from '../kit';
@@ -15,27 +15,33 @@ export default check({
   what: 'A promised sound level names the distance at which it is meant.',
   why: 'Twice as near is up to 6 dB louder: a level without its distance is no promise.',
   source: 'ISO 9296: sound pressure is stated for a place; 1 m: common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   fans: [{ level: 24 dBA, level-at: 1 m }]
 expect:
   noise: { level: 32 dBA }
 #                 ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   fans: [{ level: 24 dBA, level-at: 1 m }]
 expect:
   noise: { level: 32 dBA, at: 1 m }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { noise } = build.file.expect;
     if (!noise.level.node) return;
-    tell(outcome(atKey(build, noise.level), sure(promisedDistance(build) !== undefined, noise.level, noise.at), {
-      broken: () => say`${noise.level} is promised without the distance at which it is meant.`,
-      fixes: () => [put(build.doc, ['expect', 'noise', 'at'], usualDistance, `Say that it is meant at ${usualDistance}`)],
-    }));
+    report(
+      outcome(atKey(build, noise.level), sure(promisedDistance(build) !== undefined, noise.level, noise.at), {
+        broken: () => sentence`${noise.level} is promised without the distance at which it is meant.`,
+        fixes: () => [
+          put(build.doc, ['expect', 'noise', 'at'], usualDistance, `Say that it is meant at ${usualDistance}`),
+        ],
+      }),
+    );
   },
 });

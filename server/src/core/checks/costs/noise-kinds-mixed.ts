@@ -1,5 +1,5 @@
 // A promise of sound power, which no sum of the parts' sound pressures can keep or break.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, outcome, takeOut } from '../kit';
@@ -9,30 +9,40 @@ export default check({
   area: 'costs',
   grade: 'unknown',
   what: 'Noise is promised as a sound pressure at a distance, as the parts state theirs.',
-  why: 'Sound power is of the machine, in bels; sound pressure is at a place, in decibels. One does not tell the other.',
+  why:
+    'Sound power is of the machine, in bels; sound pressure is at a place, in decibels. One does not tell ' +
+    'the other.',
   source: 'ISO 9296: sound power is declared in bels, sound pressure in decibels, so that nobody compares them',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   fans: [{ level: 24 dBA, level-at: 1 m }]
 expect:
   noise: { level: 32 dBA, at: 1 m, sound-power: 4.1 bel }
 #                                               ^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   fans: [{ level: 24 dBA, level-at: 1 m }]
 expect:
   noise: { level: 32 dBA, at: 1 m }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { noise } = build.file.expect;
     if (!noise.$.stated) return;
     const declared = noise['sound-power'];
-    tell(outcome(atKey(build, declared), sure(!declared.node, declared), {
-      broken: () => say`${declared} is a sound power, which is measured on the whole machine: the parts state sound pressure at a distance.`,
-      fixes: () => [noise.level.node ? takeOut(declared, 'Take the sound power out; the level is promised') : undefined],
-    }));
+    report(
+      outcome(atKey(build, declared), sure(!declared.node, declared), {
+        broken: () =>
+          sentence`${declared} is a sound power, which is measured on the whole machine: the parts state sound pressure
+            at a distance.`,
+        fixes: () => [
+          noise.level.node ? takeOut(declared, 'Take the sound power out; the level is promised') : undefined,
+        ],
+      }),
+    );
   },
 });

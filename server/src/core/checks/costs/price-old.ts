@@ -1,7 +1,7 @@
 // How long ago the prices were read on which a promised cost rests.
 import { priceAges } from '../../figures/cost';
 import { marginOf } from '../../figures/dates';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -13,23 +13,28 @@ export default check({
   what: 'Where a cost is promised, each price was read within the time that the house allows.',
   why: 'Prices of memory and drives move within weeks; an old price makes a sum for which nobody can buy.',
   source: 'common practice; the house settings say after how long',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { price: 320 EUR, price-read: 2026-08-20 }
 #                                          ^^^^^^^^^^
 expect:
   cost: 500 EUR
 `,
-    instead: 'Read the price again and note the day.',
-  }],
-  test(build, tell) {
+      instead: 'Read the price again and note the day.',
+    },
+  ],
+  test(build, report) {
     if (!build.file.expect.cost.node) return;
     const limit = marginOf(build, 'price-age', 'age at which prices are read again');
     for (const { placed, age } of priceAges(build)) {
-      tell(outcome(at(placed, placed.part['price-read']), atMost(age, limit), {
-        broken: () => say`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
-      }));
+      report(
+        outcome(at(placed, placed.part['price-read']), atMost(age, limit), {
+          broken: () =>
+            sentence`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
+        }),
+      );
     }
   },
 });

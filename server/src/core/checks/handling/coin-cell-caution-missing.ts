@@ -1,5 +1,5 @@
 // A step with the clock’s coin cell in hand, and the caution that belongs before it.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { statedCautions, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { handlesCell, speaksOf } from '../../trade/bench-words';
@@ -13,17 +13,20 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'coin-cell',
-  what: 'Before a coin cell is handled, by a step or by a note that names it, a caution says what it does when swallowed. Both are looked for by short lists of words.',
+  what:
+    'Before a coin cell is handled, by a step or by a note that names it, a caution says what it does when ' +
+    'swallowed. Both are looked for by short lists of words.',
   why: 'A cell that is swallowed burns through tissue within two hours; whoever has one loose on a table must know it.',
   source: 'makers’ cell warnings; ANSI Z535.6: before the step',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - change coin cell
 #   ^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 steps:
   - equalise
   - do: change coin cell
@@ -33,15 +36,22 @@ steps:
       consequence: "Swallowed, it could burn through tissue within two hours and kill."
       avoidance: "Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed."
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const step of statedSteps(build)) {
       if (step.kind !== 'change coin cell' && !handlesCell(step.group.note.text)) continue;
-      const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('coin cell', caution.text));
-      tell(outcome(atStep(build, step), sure(said), {
-        broken: () => say`No caution before ${step.label} says what a swallowed cell does.`,
-        fixes: () => [addToStep(build, step, 'caution', writtenCaution('coin-cell'), 'Add the caution for coin cells')],
-      }));
+      const said = statedCautions(build).some(
+        (caution) => caution.step.index <= step.index && speaksOf('coin cell', caution.text),
+      );
+      report(
+        outcome(atStep(build, step), sure(said), {
+          broken: () => sentence`No caution before ${step.label} says what a swallowed cell does.`,
+          fixes: () => [
+            addToStep(build, step, 'caution', writtenCaution('coin-cell'), 'Add the caution for coin cells'),
+          ],
+        }),
+      );
     }
   },
 });

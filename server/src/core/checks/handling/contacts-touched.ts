@@ -1,5 +1,5 @@
 // Contacts touched by hand.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -10,30 +10,44 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'static-to-parts',
-  what: 'Boards, cards, modules and processors are held by their edges, not by their contacts. Notes among the steps are read for it too, by a short list of words.',
-  why: 'A finger on a contact discharges straight into the part, and leaves grease that corrodes; the springs of a socket bend at a touch.',
+  what:
+    'Boards, cards, modules and processors are held by their edges, not by their contacts. Notes among the ' +
+    'steps are read for it too, by a short list of words.',
+  why:
+    'A finger on a contact discharges straight into the part, and leaves grease that corrodes; the springs ' +
+    'of a socket bend at a touch.',
   source: 'makers’ handbooks and service manuals; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   equalise-by: touching bare chassis
   held-by: contacts
 #          ^^^^^^^^
 `,
-    mended: `
+      mended: `
 bench:
   equalise-by: touching bare chassis
   held-by: edges
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const held = build.file.bench['held-by'];
     if (held.value !== undefined) {
-      tell(outcome(atKey(build, held), sure(held.value !== 'contacts', held), {
-        broken: () => say`Parts are held by their ${held}; they are to be held by their edges.`,
-        fixes: () => [change(held, 'edges', 'Hold them by their edges')],
-      }));
+      report(
+        outcome(atKey(build, held), sure(held.value !== 'contacts', held), {
+          broken: () => sentence`Parts are held by their ${held}; they are to be held by their edges.`,
+          fixes: () => [change(held, 'edges', 'Hold them by their edges')],
+        }),
+      );
     }
-    slipsIn(build, tell, 'contacts touched', 'contacts are touched; parts are held by their edges', 'Hold it by its edges.');
+    slipsIn(
+      build,
+      report,
+      'contacts touched',
+      'contacts are touched; parts are held by their edges',
+      'Hold it by its edges.',
+    );
   },
 });

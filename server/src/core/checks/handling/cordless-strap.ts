@@ -1,5 +1,5 @@
 // A strap that has no cord cables nothing off.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { hasCord, wearsStrap } from '../../figures/strap';
 import { check } from '../check';
 import { change, outcome } from '../kit';
@@ -11,27 +11,33 @@ export default check({
   grade: 'harm',
   caution: 'static-to-parts',
   what: 'The strap has a cord.',
-  why: 'Charge leaves a body only through a path; a strap without a cord has none, whatever its maker prints on the box.',
+  why:
+    'Charge leaves a body only through a path; a strap without a cord has none, whatever its maker prints on ' +
+    'the box.',
   source: 'ANSI/ESD S20.20: a path from person to earth below 35 MΩ, which a cordless strap cannot give',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   strap: { kind: cordless }
 #                ^^^^^^^^
   equalise-by: touching bare chassis
 `,
-    mended: `
+      mended: `
 bench:
   strap: { kind: corded }
   equalise-by: touching bare chassis
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     if (!wearsStrap(build)) return;
     const { kind } = build.file.bench.strap;
-    tell(outcome(atBench(build, kind), hasCord(build), {
-      broken: () => say`The strap is ${kind}: it has no path to cable charge off, and protects no part.`,
-      fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
-    }));
+    report(
+      outcome(atBench(build, kind), hasCord(build), {
+        broken: () => sentence`The strap is ${kind}: it has no path to cable charge off, and protects no part.`,
+        fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
+      }),
+    );
   },
 });

@@ -1,13 +1,16 @@
 // Dry air and the floor: what a person charges up to at the bench.
 import { between, derive, figure, known, missing, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast, lacking } from '../../figures/truth';
 import { chargeV, type Activity } from '../../trade/statics';
 import { check } from '../check';
 import { atKey, outcome } from '../kit';
 
 const source = 'a computer maker’s service manual, typical electrostatic voltage levels';
-const enough = known(40, 'percent', 'humidity from which charges stay moderate', { unit: '%', source: 'common practice, 40 to 60 %' });
+const enough = known(40, 'percent', 'humidity from which charges stay moderate', {
+  unit: '%',
+  source: 'common practice, 40 to 60 %',
+});
 
 export default check({
   id: 'dry-room',
@@ -15,24 +18,37 @@ export default check({
   grade: 'note',
   caution: 'static-to-parts',
   what: 'The air at the bench is not so dry that every step charges a person up.',
-  why: 'In dry air, and most of all on carpet, a few steps charge a person to tens of thousands of volts; one discharge harms a part.',
-  source: 'a computer maker’s service manual, typical electrostatic voltage levels; humidity 40 to 60 %, common practice',
-  examples: [{
-    faulty: `
+  why:
+    'In dry air, and most of all on carpet, a few steps charge a person to tens of thousands of volts; one ' +
+    'discharge harms a part.',
+  source:
+    'a computer maker’s service manual, typical electrostatic voltage levels; humidity 40 to 60 %, common practice',
+  examples: [
+    {
+      faulty: `
 place: { humidity: 22 %, floor: carpet }
 #                  ^^^^
 `,
-    instead: 'Bring the humidity to 40 % or more, or stand on a dissipative mat; equalise again after every walk, and keep parts in their bags until then.',
-  }],
-  test(build, tell) {
+      instead:
+        'Bring the humidity to 40 % or more, or stand on a dissipative mat; equalise again after every ' +
+        'walk, and keep parts in their bags until then.',
+    },
+  ],
+  test(build, report) {
     const { humidity, floor } = build.file.place;
     if (humidity.node === undefined && floor.node === undefined) return;
     const air = figure(humidity, 'humidity at the bench');
     const walk = activityOn(floor.value);
-    tell(outcome(atKey(build, humidity), humidity.value ? atLeast(air, enough) : lacking([missing(humidity, 'humidity at the bench')], floor), {
-      broken: () => said(walk, air),
-      ...(floor.value === 'carpet' ? { grade: 'harm' as const } : {}),
-    }));
+    report(
+      outcome(
+        atKey(build, humidity),
+        humidity.value ? atLeast(air, enough) : lacking([missing(humidity, 'humidity at the bench')], floor),
+        {
+          broken: () => said(walk, air),
+          ...(floor.value === 'carpet' ? { grade: 'harm' as const } : {}),
+        },
+      ),
+    );
   },
 });
 
@@ -41,9 +57,10 @@ function activityOn(floor: string | undefined): Activity {
   return floor === 'carpet' ? 'walking on carpet' : floor === 'vinyl' ? 'walking on vinyl' : 'working at a bench';
 }
 
-function said(activity: Activity, air: Figure): ReturnType<typeof say> {
+function said(activity: Activity, air: Figure): ReturnType<typeof sentence> {
   const volts = reached(activity, air);
-  return say`At ${air} ${activity} charges a person to ${volts}; equalise after every walk, and keep the air at ${enough} or more.`;
+  return sentence`At ${air} ${activity} charges a person to ${volts}; equalise after every walk, and keep the air at
+    ${enough} or more.`;
 }
 
 /** What the table says between the rows around the humidity. */
@@ -51,5 +68,12 @@ function reached(activity: Activity, air: Figure): Figure {
   const lowest = chargeV(activity, Math.min(100, air.hi)).low;
   const highest = chargeV(activity, Math.max(0, air.lo)).high;
   const row = between(lowest, highest, 'voltage', `${activity} at that humidity`, { unit: 'V', source });
-  return derive(`charge by ${activity}`, 'voltage', [air, row], 'the table’s row for that humidity', (_, volts) => volts!, { unit: 'V' });
+  return derive(
+    `charge by ${activity}`,
+    'voltage',
+    [air, row],
+    'the table’s row for that humidity',
+    (_, volts) => volts!,
+    { unit: 'V' },
+  );
 }

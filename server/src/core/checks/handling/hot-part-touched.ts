@@ -1,5 +1,5 @@
 // Hands on parts that are still hot after a stress test.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -10,30 +10,36 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'hot-parts',
-  what: 'Nobody reaches in before hot parts have cooled. Notes among the steps are read for it too, by a short list of words.',
+  what:
+    'Nobody reaches in before hot parts have cooled. Notes among the steps are read for it too, by a short ' +
+    'list of words.',
   why: 'Heat sinks, drives and cards stay hot enough to burn for minutes after a load.',
   source: 'makers’ service manuals; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   equalise-by: touching bare chassis
   stress-cool-down: worked on at once
 #                   ^^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 bench:
   equalise-by: touching bare chassis
   stress-cool-down: left to cool
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const after = build.file.bench['stress-cool-down'];
     if (after.value !== undefined) {
-      tell(outcome(atKey(build, after), sure(after.value === 'left to cool', after), {
-        broken: () => say`After a stress test the machine is ${after}, with parts hot enough to burn.`,
-        fixes: () => [change(after, 'left to cool', 'Let it cool')],
-      }));
+      report(
+        outcome(atKey(build, after), sure(after.value === 'left to cool', after), {
+          broken: () => sentence`After a stress test the machine is ${after}, with parts hot enough to burn.`,
+          fixes: () => [change(after, 'left to cool', 'Let it cool')],
+        }),
+      );
     }
-    slipsIn(build, tell, 'hot part touched', 'a hot part is touched', 'Let it cool, then reach in.');
+    slipsIn(build, report, 'hot part touched', 'a hot part is touched', 'Let it cool, then reach in.');
   },
 });

@@ -1,11 +1,11 @@
 // Hands inside while the supply is on the mains, by the bench’s facts or by the order of the steps.
 import type { Build } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { powers, statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { HANDLING } from '../../trade/steps';
 import { check } from '../check';
-import { atKey, change, outcome, type Tell } from '../kit';
+import { atKey, change, outcome, type Reporter } from '../kit';
 import { atStep, insertSteps, moveStep } from '../work/steps-kit';
 
 export default check({
@@ -14,38 +14,49 @@ export default check({
   grade: 'harm',
   caution: 'powered-inside',
   what: 'The power cord is out whenever hands are inside.',
-  why: 'A supply with its cable in keeps parts of a board powered though the machine is off: a slipped tool or a module pulled then ruins it. With the supply’s own switch off technicians differ; makers’ service manuals say unplug first.',
+  why:
+    'A supply with its cable in keeps parts of a board powered though the machine is off: a slipped tool or ' +
+    'a module pulled then ruins it. With the supply’s own switch off technicians differ; makers’ service ' +
+    'manuals say unplug first.',
   source: 'makers’ service manuals: unplug before opening',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - fit memory
 #   ^^^^^^^^^^
   - unplug mains
 `,
-    mended: `
+      mended: `
 steps:
   - equalise
   - unplug mains
   - fit memory
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const cable = build.file.bench['power-cord'];
     if (cable.value !== undefined) {
-      tell(outcome(atKey(build, cable), sure(cable.value === 'unplugged', cable), {
-        broken: () => say`Hands are inside with the power cord ${cable}; makers’ service manuals say unplug it first.`,
-        ...(cable.value === 'plugged, switch off' ? { grade: 'note' as const } : {}),
-        fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
-      }));
+      report(
+        outcome(atKey(build, cable), sure(cable.value === 'unplugged', cable), {
+          broken: () =>
+            sentence`Hands are inside with the power cord ${cable}; makers’ service manuals say unplug it first.`,
+          ...(cable.value === 'plugged, switch off' ? { grade: 'note' as const } : {}),
+          fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
+        }),
+      );
     }
-    amongSteps(build, tell);
+    amongSteps(build, report);
   },
 });
 
-/** Each first step with hands inside after one that powers the machine; also before an unplugging that only comes later. */
-function amongSteps(build: Build, tell: Tell): void {
+/**
+ * Each first step with hands inside after one that powers the machine; also before an unplugging that only comes
+ * later.
+ */
+function amongSteps(build: Build, report: Reporter): void {
   const steps = statedSteps(build);
   let live: Step | undefined = firstMains(build, steps);
   for (const step of steps) {
@@ -53,10 +64,24 @@ function amongSteps(build: Build, tell: Tell): void {
     else if (powers(build, step)) live = step;
     else if (step.kind !== undefined && HANDLING.has(step.kind)) {
       const since = live;
-      tell(outcome(atStep(build, step), sure(!since), {
-        broken: () => (since!.kind === 'unplug mains' ? say`${step.label} comes before ${since!.label}.` : say`${step.label} comes after ${since!.label}, with no step that unplugs the mains between.`),
-        fixes: () => [since!.kind === 'unplug mains' ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`) : insertSteps(build, step.index, ['unplug mains', 'drain residual charge'], `Insert unplug mains before ${step.label}`)],
-      }));
+      report(
+        outcome(atStep(build, step), sure(!since), {
+          broken: () =>
+            since!.kind === 'unplug mains'
+              ? sentence`${step.label} comes before ${since!.label}.`
+              : sentence`${step.label} comes after ${since!.label}, with no step that unplugs the mains between.`,
+          fixes: () => [
+            since!.kind === 'unplug mains'
+              ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`)
+              : insertSteps(
+                  build,
+                  step.index,
+                  ['unplug mains', 'drain residual charge'],
+                  `Insert unplug mains before ${step.label}`,
+                ),
+          ],
+        }),
+      );
       // One finding for each time the cable is left in.
       live = undefined;
     }

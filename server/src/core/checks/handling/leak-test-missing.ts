@@ -1,6 +1,6 @@
 // A filled loop that is powered before it was shown to hold.
 import type { Build } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { firstStep, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
@@ -20,8 +20,9 @@ export default check({
   what: 'A loop that was filled is tested for leaks before anything but its pump is powered.',
   why: 'Joints that drip do so within the first hours; on powered parts the drip shorts them.',
   source: 'makers’ handbooks of liquid coolers; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   radiators: [{ mount: top }]
 steps:
@@ -31,7 +32,7 @@ steps:
 #   ^^^^^^^^^
   - first start
 `,
-    mended: `
+      mended: `
 parts:
   radiators: [{ mount: top }]
 steps:
@@ -41,22 +42,34 @@ steps:
   - leak test
   - first start
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const fill = firstStep(build, filling);
     if (!fill) return;
     const test = firstStep(build, testing, fill.index);
     const start = firstStep(build, powering, fill.index);
-    tell(outcome(atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
-      broken: () => (test ? say`After ${fill.label}, ${start!.label} comes before ${test.label}.` : say`After ${fill.label} no step tests the loop for leaks.`),
-      fixes: () => fixes(build, fill.index, test, start),
-    }));
+    report(
+      outcome(atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
+        broken: () =>
+          test
+            ? sentence`After ${fill.label}, ${start!.label} comes before ${test.label}.`
+            : sentence`After ${fill.label} no step tests the loop for leaks.`,
+        fixes: () => fixes(build, fill.index, test, start),
+      }),
+    );
   },
 });
 
-type Found = ReturnType<typeof firstStep>;
+type FirstStep = ReturnType<typeof firstStep>;
 
-function* fixes(build: Build, fill: number, test: Found, start: Found): Iterable<FixIdea | undefined> {
+function* fixes(build: Build, fill: number, test: FirstStep, start: FirstStep): Iterable<FixIdea | undefined> {
   if (test && start) yield moveStep(build, test, start.index, `Move ${test.label} before ${start.label}`);
-  else yield insertSteps(build, Math.min(fill + 1, statedSteps(build).length), ['leak test'], 'Insert leak test behind fill loop');
+  else
+    yield insertSteps(
+      build,
+      Math.min(fill + 1, statedSteps(build).length),
+      ['leak test'],
+      'Insert leak test behind fill loop',
+    );
 }

@@ -1,6 +1,6 @@
 // Whether person, machine and part are brought to one potential before parts are handled.
 import type { Build } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { describesBench, describesPractice, firstStep } from '../../figures/steps';
 import { wearsStrap } from '../../figures/strap';
 import { sure } from '../../figures/truth';
@@ -15,27 +15,31 @@ export default check({
   grade: 'harm',
   caution: 'static-to-parts',
   what: 'Person, chassis and part are brought to one potential before a part is handled.',
-  why: 'People carry charges that they do not feel; a part can be harmed by a twentieth of what is felt, and often fails only later.',
+  why:
+    'People carry charges that they do not feel; a part can be harmed by a twentieth of what is felt, and ' +
+    'often fails only later.',
   source: 'ANSI/ESD S20.20; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
 #^^^^
   surface: wood
 `,
-    mended: `
+      mended: `
 bench:
   surface: wood
   equalise-by: touching bare chassis
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     if (!describesBench(build)) return;
     const step = firstStep(build, EQUALISING);
     const touch = firstStep(build, STATIC_SENSITIVE);
     // A list in which nothing is touched that a discharge could harm asks for nothing.
-    if (step) tell(late(build, step, touch));
-    else if (touch || describesPractice(build)) tell(never(build, touch));
+    if (step) report(late(build, step, touch));
+    else if (touch || describesPractice(build)) report(never(build, touch));
   },
 });
 
@@ -43,7 +47,8 @@ type Step = NonNullable<ReturnType<typeof firstStep>>;
 
 function late(build: Build, step: Step, touch: Step | undefined): Outcome {
   return outcome(atStep(build, step), sure(!touch || step.index < touch.index), {
-    broken: () => say`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was.`,
+    broken: () =>
+      sentence`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was.`,
     fixes: () => [moveStep(build, step, touch!.index, `Move ${step.label} before ${touch!.label}`)],
   });
 }
@@ -51,9 +56,12 @@ function late(build: Build, step: Step, touch: Step | undefined): Outcome {
 function never(build: Build, touch: Step | undefined): Outcome {
   const { 'equalise-by': by, strap } = build.file.bench;
   const strapped = wearsStrap(build) && strap['clipped-to'].value !== 'nothing';
-  const place = strap['clipped-to'].value === 'nothing' && !by.node ? { ...atBench(build, strap['clipped-to']), path: by.path } : atBench(build, by);
+  const place =
+    strap['clipped-to'].value === 'nothing' && !by.node
+      ? { ...atBench(build, strap['clipped-to']), path: by.path }
+      : atBench(build, by);
   return outcome(place, sure(by.value !== 'nothing' && (strapped || by.value === 'touching bare chassis')), {
-    broken: () => say`Nothing brings person, chassis and part to one potential before parts are handled.`,
+    broken: () => sentence`Nothing brings person, chassis and part to one potential before parts are handled.`,
     fixes: () => fixes(build, touch),
   });
 }
@@ -61,6 +69,7 @@ function never(build: Build, touch: Step | undefined): Outcome {
 function* fixes(build: Build, touch: Step | undefined): Iterable<FixIdea | undefined> {
   const { 'equalise-by': by, strap } = build.file.bench;
   if (touch) yield insertSteps(build, touch.index, ['equalise'], `Insert equalise before ${touch.label}`);
-  if (strap['clipped-to'].value === 'nothing') yield change(strap['clipped-to'], 'bare chassis', 'Clip the strap to the bare chassis');
+  if (strap['clipped-to'].value === 'nothing')
+    yield change(strap['clipped-to'], 'bare chassis', 'Clip the strap to the bare chassis');
   yield put(build.doc, ['bench', by.key], 'touching bare chassis', 'Equalise by touching the bare chassis');
 }

@@ -1,5 +1,5 @@
 // Steps with hands at cut sheet metal, and the caution that belongs before them.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { firstStep, statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { speaksOf } from '../../trade/bench-words';
@@ -16,17 +16,20 @@ export default check({
   area: 'handling',
   grade: 'note',
   caution: 'sharp-edges',
-  what: 'Before the first step at cut sheet metal, a caution speaks of its edges. It is looked for by a short list of words.',
+  what:
+    'Before the first step at cut sheet metal, a caution speaks of its edges. It is looked for by a short ' +
+    'list of words.',
   why: 'Trays, shields and fins cut fingers, and a hand that starts back hits the board.',
   source: 'makers’ handbooks of cases; ANSI Z535.6: before the step',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - fit I/O shield
 #   ^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 steps:
   - equalise
   - do: fit I/O shield
@@ -36,14 +39,21 @@ steps:
       consequence: They could cut fingers.
       avoidance: "Hold parts by their outer frame, wear cut-resistant gloves for the case, and do not force what sticks."
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const step = firstStep(build, sharp);
     if (!step) return;
-    const said = statedCautions(build).some((caution) => caution.step.index <= step.index && speaksOf('sharp edges', caution.text));
-    tell(outcome(atStep(build, step), sure(said), {
-      broken: () => say`No caution before ${step.label} speaks of sharp edges.`,
-      fixes: () => [addToStep(build, step, 'caution', writtenCaution('sharp-edges'), 'Add the caution for sharp edges')],
-    }));
+    const said = statedCautions(build).some(
+      (caution) => caution.step.index <= step.index && speaksOf('sharp edges', caution.text),
+    );
+    report(
+      outcome(atStep(build, step), sure(said), {
+        broken: () => sentence`No caution before ${step.label} speaks of sharp edges.`,
+        fixes: () => [
+          addToStep(build, step, 'caution', writtenCaution('sharp-edges'), 'Add the caution for sharp edges'),
+        ],
+      }),
+    );
   },
 });

@@ -1,6 +1,6 @@
 // What the strap’s clip holds on to: bare metal, or paint.
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { wearsStrap } from '../../figures/strap';
 import { fits, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
@@ -16,26 +16,30 @@ export default check({
   what: 'The strap’s clip holds on to bare metal or to an earth bonding plug.',
   why: 'Paint and powder coating insulate: a strap clipped to them joins nothing, and its wearer trusts it.',
   source: 'makers’ service manuals; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: painted chassis }
 #                                               ^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { strap } = build.file.bench;
     const clip = strap['clipped-to'];
     // A strap without a cord has no clip, and one clipped to nothing is judged by what equalises instead.
     if (!wearsStrap(build) || strap.kind.value === 'cordless' || clip.value === 'nothing') return;
-    tell(outcome(atBench(build, clip), bare(build), {
-      broken: () => say`The strap’s clip holds on to the ${clip}, whose paint insulates; it needs bare metal.`,
-      fixes: () => [change(clip, 'bare chassis', 'Clip the strap to the bare chassis')],
-    }));
+    report(
+      outcome(atBench(build, clip), bare(build), {
+        broken: () => sentence`The strap’s clip holds on to the ${clip}, whose paint insulates; it needs bare metal.`,
+        fixes: () => [change(clip, 'bare chassis', 'Clip the strap to the bare chassis')],
+      }),
+    );
   },
 });
 

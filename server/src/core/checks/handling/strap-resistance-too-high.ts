@@ -1,6 +1,6 @@
 // The strap’s resistance against the most that still cables charge off.
 import { figure, known } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { wearsStrap } from '../../figures/strap';
 import { lessThan } from '../../figures/truth';
 import { STRAP } from '../../trade/statics';
@@ -8,7 +8,10 @@ import { check } from '../check';
 import { change, outcome } from '../kit';
 import { atBench } from '../work/steps-kit';
 
-const limit = known(STRAP.throughPersonBelowOhm, 'resistance', 'limit from person to earth', { unit: 'MΩ', source: 'ANSI/ESD S20.20' });
+const limit = known(STRAP.throughPersonBelowOhm, 'resistance', 'limit from person to earth', {
+  unit: 'MΩ',
+  source: 'ANSI/ESD S20.20',
+});
 
 export default check({
   id: 'strap-resistance-too-high',
@@ -16,26 +19,33 @@ export default check({
   grade: 'harm',
   caution: 'static-to-parts',
   what: 'The strap cables charge off fast enough to protect parts.',
-  why: 'Above the standard’s limit a person charges up faster than the strap drains; the part is handled as if there were none.',
+  why:
+    'Above the standard’s limit a person charges up faster than the strap drains; the part is handled as if ' +
+    'there were none.',
   source: 'ANSI/ESD S20.20: below 35 MΩ through the person for parts of 100 V',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   strap: { series-resistance: 100 MΩ, clipped-to: bare chassis }
 #                             ^^^^^^
 `,
-    mended: `
+      mended: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { strap } = build.file.bench;
     if (!wearsStrap(build) || strap.kind.value === 'cordless') return;
     const resistance = figure(strap['series-resistance'], 'resistance in the strap’s cord');
-    tell(outcome(atBench(build, strap['series-resistance']), lessThan(resistance, limit), {
-      broken: () => say`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth.`,
-      fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
-    }));
+    report(
+      outcome(atBench(build, strap['series-resistance']), lessThan(resistance, limit), {
+        broken: () =>
+          sentence`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth.`,
+        fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
+      }),
+    );
   },
 });

@@ -1,12 +1,12 @@
 // A strap worn while the machine is on the mains, by the bench’s facts or by the order of the steps.
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { powers, statedSteps, type Step } from '../../figures/steps';
 import { wearsStrap } from '../../figures/strap';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
-import { change, outcome, type Outcome, type Tell } from '../kit';
+import { change, outcome, type Outcome, type Reporter } from '../kit';
 import { atBench, atStep, insertSteps } from '../work/steps-kit';
 
 export default check({
@@ -15,53 +15,67 @@ export default check({
   grade: 'harm',
   caution: 'strap-on-energised',
   what: 'No strap is worn while the machine is on the mains.',
-  why: 'A strap ties its wearer to earth: a live part touched then sends a current through the body. With the cable in and only the supply’s switch off, technicians differ; makers’ service manuals say unplug first.',
+  why:
+    'A strap ties its wearer to earth: a live part touched then sends a current through the body. With the ' +
+    'cable in and only the supply’s switch off, technicians differ; makers’ service manuals say unplug first.',
   source: 'ESD TR20.20, not where 250 V or more is exposed; stricter here',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
   power-cord: plugged, switch on
 #             ^^^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
   power-cord: unplugged
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     if (!wearsStrap(build)) return;
-    tell(atMains(build));
-    amongSteps(build, tell);
+    report(atMains(build));
+    amongSteps(build, report);
   },
 });
 
 function atMains(build: Build): Outcome {
   const cable = build.file.bench['power-cord'];
-  const truth = cable.value === undefined ? lacking([missing(cable, 'whether the power cord is out')], cable) : sure(cable.value === 'unplugged', cable);
+  const truth =
+    cable.value === undefined
+      ? lacking([missing(cable, 'whether the power cord is out')], cable)
+      : sure(cable.value === 'unplugged', cable);
   const off = cable.value === 'plugged, switch off';
   return outcome(atBench(build, cable), truth, {
-    broken: () => (off
-      ? say`A strap is worn with the power cord ${cable}; technicians differ, and makers’ service manuals say unplug first.`
-      : say`A strap is worn with the power cord ${cable}: a live part touched sends its current through the wearer.`),
+    broken: () =>
+      off
+        ? sentence`A strap is worn with the power cord ${cable}; technicians differ, and makers’ service manuals say
+          unplug first.`
+        : sentence`A strap is worn with the power cord ${cable}: a live part touched sends its current through the wearer.`,
     ...(off ? { grade: 'note' as const } : {}),
     fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
   });
 }
 
 /** Each step that powers the machine, while a strap put on before has not come off. */
-function amongSteps(build: Build, tell: Tell): void {
+function amongSteps(build: Build, report: Reporter): void {
   let worn: Step | undefined;
   for (const step of statedSteps(build)) {
     if (step.kind === 'wear strap') worn = step;
     else if (step.kind === 'take off strap') worn = undefined;
     else if (powers(build, step)) {
       const on = worn;
-      tell(outcome(atStep(build, step), sure(!on), {
-        broken: () => say`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
-        fixes: () => [insertSteps(build, step.index, ['take off strap'], `Insert take off strap before ${step.label}`)],
-      }));
+      report(
+        outcome(atStep(build, step), sure(!on), {
+          broken: () =>
+            sentence`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
+          fixes: () => [
+            insertSteps(build, step.index, ['take off strap'], `Insert take off strap before ${step.label}`),
+          ],
+        }),
+      );
     }
   }
 }

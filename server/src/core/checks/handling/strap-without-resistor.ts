@@ -1,6 +1,6 @@
 // The resistance in the strap’s cord against the least that keeps its wearer safe.
 import { figure, known } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { wearsStrap } from '../../figures/strap';
 import { atLeast } from '../../figures/truth';
 import { STRAP } from '../../trade/statics';
@@ -8,8 +8,14 @@ import { check } from '../check';
 import { change, outcome } from '../kit';
 import { atBench } from '../work/steps-kit';
 
-const leastResistance = known(STRAP.cordLeastOhm, 'resistance', 'least resistance of a strap', { unit: 'MΩ', source: 'ANSI/ESD S1.1 annex B' });
-const usual = known(STRAP.cordOhm, 'resistance', 'usual resistor of a strap', { unit: 'MΩ', source: 'ANSI/ESD S1.1 annex B' });
+const leastResistance = known(STRAP.cordLeastOhm, 'resistance', 'least resistance of a strap', {
+  unit: 'MΩ',
+  source: 'ANSI/ESD S1.1 annex B',
+});
+const usual = known(STRAP.cordOhm, 'resistance', 'usual resistor of a strap', {
+  unit: 'MΩ',
+  source: 'ANSI/ESD S1.1 annex B',
+});
 
 export default check({
   id: 'strap-without-resistor',
@@ -17,26 +23,34 @@ export default check({
   grade: 'harm',
   caution: 'strap-on-energised',
   what: 'The strap’s cord has a resistor that keeps a fault current through its wearer harmless.',
-  why: 'A strap that is only a wire ties a person to earth: the first live part touched sends its full current through the body.',
+  why:
+    'A strap that is only a wire ties a person to earth: the first live part touched sends its full current ' +
+    'through the body.',
   source: 'ANSI/ESD S1.1 annex B: at most 0.5 mA; 0.8 MΩ serves for 240 V, 1 MΩ is usual',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   strap: { series-resistance: 0 Ω, clipped-to: bare chassis }
 #                             ^^^
 `,
-    mended: `
+      mended: `
 bench:
   strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { strap } = build.file.bench;
     if (!wearsStrap(build) || strap.kind.value === 'cordless') return;
     const resistance = figure(strap['series-resistance'], 'resistance in the strap’s cord');
-    tell(outcome(atBench(build, strap['series-resistance']), atLeast(resistance, leastResistance), {
-      broken: () => say`A strap needs at least ${leastResistance} in its cord to protect its wearer, and ${usual} is usual; this one has ${resistance}.`,
-      fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
-    }));
+    report(
+      outcome(atBench(build, strap['series-resistance']), atLeast(resistance, leastResistance), {
+        broken: () =>
+          sentence`A strap needs at least ${leastResistance} in its cord to protect its wearer, and ${usual} is usual;
+            this one has ${resistance}.`,
+        fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
+      }),
+    );
   },
 });

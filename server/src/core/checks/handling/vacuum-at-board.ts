@@ -1,5 +1,5 @@
 // A vacuum cleaner at the board.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -11,29 +11,42 @@ export default check({
   grade: 'harm',
   caution: 'static-to-parts',
   what: 'No vacuum cleaner comes near a board. Notes among the steps are read for it too, by a short list of words.',
-  why: 'Air rushing past a plastic nozzle charges it; the nozzle discharges into the first contact it meets, and pulls small parts off.',
+  why:
+    'Air rushing past a plastic nozzle charges it; the nozzle discharges into the first contact it meets, ' +
+    'and pulls small parts off.',
   source: 'makers’ service manuals; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench:
   equalise-by: touching bare chassis
   dust-removal: vacuum cleaner
 #               ^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 bench:
   equalise-by: touching bare chassis
   dust-removal: canned air
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const dust = build.file.bench['dust-removal'];
     if (dust.value !== undefined) {
-      tell(outcome(atKey(build, dust), sure(dust.value !== 'vacuum cleaner', dust), {
-        broken: () => say`Dust is taken off with a ${dust}, whose nozzle charges up; canned air or a soft brush serve.`,
-        fixes: () => [change(dust, 'canned air', 'Use canned air'), change(dust, 'soft brush', 'Use a soft brush')],
-      }));
+      report(
+        outcome(atKey(build, dust), sure(dust.value !== 'vacuum cleaner', dust), {
+          broken: () =>
+            sentence`Dust is taken off with a ${dust}, whose nozzle charges up; canned air or a soft brush serve.`,
+          fixes: () => [change(dust, 'canned air', 'Use canned air'), change(dust, 'soft brush', 'Use a soft brush')],
+        }),
+      );
     }
-    slipsIn(build, tell, 'vacuum cleaner', 'a vacuum cleaner comes near the board, and its nozzle charges up', 'Take dust off with canned air, fans held still.');
+    slipsIn(
+      build,
+      report,
+      'vacuum cleaner',
+      'a vacuum cleaner comes near the board, and its nozzle charges up',
+      'Take dust off with canned air, fans held still.',
+    );
   },
 });

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { figure, type Figure } from '../../figures/figure';
 import { boardSlots, memoryCapacity, moduleCapacity, slotsNamed } from '../../figures/memory';
 import { alike } from '../../figures/memory-sizes';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast } from '../../figures/truth';
 import { inUnit } from '../../quantity';
 import { check } from '../check';
@@ -16,38 +16,45 @@ export default check({
   what: 'All modules together hold the memory that is promised.',
   why: 'Work that does not fit into memory goes to the drive, and slows to its pace.',
   source: 'JEDEC Standard No. 21-C: capacity of modules and ranks',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   memory: [{ capacity: 16 GB, count: 2 }]
 expect:
   memory: { capacity: 64 GB }
 #                     ^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   memory: [{ capacity: 16 GB, count: 2 }]
 expect:
   memory: { capacity: 32 GB }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const promise = build.file.expect.memory.capacity;
     if (!promise.node || build.parts.memory.length === 0) return;
     const [held, wanted] = alike([memoryCapacity(build), figure(promise, 'memory promised')]) as [Figure, Figure];
-    tell(outcome(atKey(build, promise), atLeast(held, wanted), {
-      broken: () => say`The build promises ${wanted} of memory; its modules hold ${held}.`,
-      *fixes() {
-        yield* moreModules(build, wanted);
-        for (const kit of build.parts.memory) yield swap(kit);
-        const size = `${Math.floor(inUnit(held.lo, held.unit ?? 'GB'))} ${held.unit ?? 'GB'}`;
-        if (held.lo > 0) yield change(promise, size, `Lower the promise to ${size}`);
-      },
-    }));
+    report(
+      outcome(atKey(build, promise), atLeast(held, wanted), {
+        broken: () => sentence`The build promises ${wanted} of memory; its modules hold ${held}.`,
+        *fixes() {
+          yield* moreModules(build, wanted);
+          for (const kit of build.parts.memory) yield swap(kit);
+          const size = `${Math.floor(inUnit(held.lo, held.unit ?? 'GB'))} ${held.unit ?? 'GB'}`;
+          if (held.lo > 0) yield change(promise, size, `Lower the promise to ${size}`);
+        },
+      }),
+    );
   },
 });
 
-/** More of the same modules, where the board has slots for them and the build leaves their places to the board’s order. */
+/**
+ * More of the same modules, where the board has slots for them and the build leaves their places to the board’s
+ * order.
+ */
 function* moreModules({ parts: { memory, board } }: Build, wanted: Figure): Iterable<FixIdea | undefined> {
   const [kit] = memory;
   if (memory.length !== 1 || !kit || !board || slotsNamed(kit)) return;

@@ -5,10 +5,10 @@ import { howMany } from '../../figures/power';
 import { inUnit } from '../../quantity';
 import type { Edit } from '../../text';
 import { setValue } from '../../yaml';
-import { atPath, change, putOn, type FixIdea, type Place, type TextFix } from '../kit';
+import { atPath, change, putOn, type FixIdea, type SourceLocation, type TextFix } from '../kit';
 
 /** The place of all kits together: the key above them. */
-export function atMemory(build: Build): Place {
+export function atMemory(build: Build): SourceLocation {
   return atPath(build, 'parts.memory');
 }
 
@@ -26,7 +26,7 @@ export function byPart(memory: readonly Kit[]): Iterable<readonly Kit[]> {
 export function moveMemory(build: Build): TextFix | undefined {
   const { board, memory } = build.parts;
   const order = board && fillOrder(board);
-  if (!order || 'lacks' in order) return undefined;
+  if (!order || 'missingFacts' in order) return undefined;
   const free = [...order.order];
   const edits = memory.map((kit) => {
     const slots = free.splice(0, howMany(kit).hi);
@@ -39,7 +39,8 @@ export function moveMemory(build: Build): TextFix | undefined {
 }
 
 /** A speed as it is written: whole MT/s, never more than there is. */
-export const writtenSpeed = (transfersPerSecond: number): string => `${Math.floor(inUnit(transfersPerSecond, 'MT/s'))} MT/s`;
+export const writtenSpeed = (transfersPerSecond: number): string =>
+  `${Math.floor(inUnit(transfersPerSecond, 'MT/s'))} MT/s`;
 
 /** Sets every kit to the fastest that it and the board’s table allow, where that is faster than now. */
 export function* fasterSetting(build: Build): Iterable<FixIdea | undefined> {
@@ -61,5 +62,7 @@ function together(each: readonly (readonly Edit[] | undefined)[]): Edit[] | unde
 /** Sets one kit to a speed. */
 export function setKitSpeed(kit: Kit, transfersPerSecond: number): TextFix | undefined {
   const speed = writtenSpeed(transfersPerSecond);
-  return kit.at.speed.node ? change(kit.at.speed, speed, `Set the speed to ${speed}`) : putOn(kit, 'speed', speed, `Set the speed to ${speed}`);
+  return kit.at.speed.node
+    ? change(kit.at.speed, speed, `Set the speed to ${speed}`)
+    : putOn(kit, 'speed', speed, `Set the speed to ${speed}`);
 }

@@ -4,7 +4,7 @@ import { many } from '../../figures/lists';
 import { counted, total } from '../../figures/figure';
 import type { Kit } from '../../figures/memory';
 import { howMany } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { agree, all, atMost, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
@@ -15,36 +15,51 @@ export default check({
   area: 'memory',
   grade: 'note',
   what: 'All modules are of one part, out of one kit.',
-  why: 'Modules of different parts, or of two kits, were never tested together: they may train at a lower speed or fail now and then.',
+  why:
+    'Modules of different parts, or of two kits, were never tested together: they may train at a lower speed ' +
+    'or fail now and then.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   memory:
     - { maker: Lumen, model: D5-32, count: 2, modules-in-kit: 2 }
     - { maker: Lumen, model: D5-16, count: 2, modules-in-kit: 2 }
 #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Take one kit that holds all modules, or test the mix for a whole night.',
-  }],
-  test({ parts: { memory } }, tell) {
+      instead: 'Take one kit that holds all modules, or test the mix for a whole night.',
+    },
+  ],
+  test({ parts: { memory } }, report) {
     const [first, ...others] = memory;
     for (const kit of others) {
-      tell(outcome(at(kit), samePart(first!, kit), {
-        broken: () => say`Memory of different parts is mixed: ${first!.label} and ${kit.label}.`,
-        fixes: () => [first!.used ? putOn(kit, 'use', first!.used.name, `Use ${first!.used.name} as memory`) : undefined],
-      }));
+      report(
+        outcome(at(kit), samePart(first!, kit), {
+          broken: () => sentence`Memory of different parts is mixed: ${first!.label} and ${kit.label}.`,
+          fixes: () => [
+            first!.used ? putOn(kit, 'use', first!.used.name, `Use ${first!.used.name} as memory`) : undefined,
+          ],
+        }),
+      );
     }
     for (const alike of byPart(memory)) {
       const kit = alike[0]!;
       if (alike.length === 1 && !kit.at.count.node) continue;
-      const count = total(`modules of ${kit.label}`, 'count', alike.map((one) => howMany(one)));
+      const count = total(
+        `modules of ${kit.label}`,
+        'count',
+        alike.map((one) => howMany(one)),
+      );
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
-      tell(outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
-        broken: () => (inKit.lo === 1
-          ? say`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`
-          : say`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`),
-      }));
+      report(
+        outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
+          broken: () =>
+            inKit.lo === 1
+              ? sentence`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`
+              : sentence`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`,
+        }),
+      );
     }
   },
 });
@@ -52,6 +67,13 @@ parts:
 /** One part file is one part; where a part is spelled out, maker and model tell. */
 function samePart(a: Kit, b: Kit): Truth {
   if (a.used && b.used) return sure(a.used.name === b.used.name);
-  const same = (key: 'maker' | 'model'): Truth => agree(a.part[key] as Fact<string>, `${key} of ${a.label}`, b.part[key] as Fact<string>, `${key} of ${b.label}`, (x, y) => x === y);
+  const same = (key: 'maker' | 'model'): Truth =>
+    agree(
+      a.part[key] as Fact<string>,
+      `${key} of ${a.label}`,
+      b.part[key] as Fact<string>,
+      `${key} of ${b.label}`,
+      (x, y) => x === y,
+    );
   return all(same('maker'), same('model'));
 }

@@ -2,7 +2,7 @@
 import { figure, least, type Figure } from '../../figures/figure';
 import { memoryCapacity } from '../../figures/memory';
 import { alike } from '../../figures/memory-sizes';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { binding } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -16,16 +16,18 @@ export default check({
   what: 'All modules together hold no more than board and processor take.',
   why: 'What lies beyond the limit is not addressed: the machine shows less memory, or does not start.',
   source: 'common practice: board and processor state their most memory',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { memory: { most: 128 GB } }
   memory: [{ capacity: 48 GB, count: 4 }]
 # ^^^^^^
 `,
-    instead: 'Choose smaller modules, or a board and processor that take 192 GB.',
-  }],
-  test(build, tell) {
+      instead: 'Choose smaller modules, or a board and processor that take 192 GB.',
+    },
+  ],
+  test(build, report) {
     const { board, processor, memory } = build.parts;
     if (memory.length === 0) return;
     const limits = [
@@ -36,9 +38,15 @@ parts:
     const [capacity, ...alikes] = alike([memoryCapacity(build), ...limits]) as [Figure, ...Figure[]];
     const limit = least('most memory taken', alikes);
     const bound = binding(limit);
-    tell(outcome(atMemory(build), atMost(capacity, limit), {
-      broken: () => say`The modules hold ${capacity} together; ${bound.label} is ${bound}.`,
-      fixes: () => [...memory.map((kit) => swap(kit)), ...(board ? [swap(board)] : []), ...(processor ? [swap(processor)] : [])],
-    }));
+    report(
+      outcome(atMemory(build), atMost(capacity, limit), {
+        broken: () => sentence`The modules hold ${capacity} together; ${bound.label} is ${bound}.`,
+        fixes: () => [
+          ...memory.map((kit) => swap(kit)),
+          ...(board ? [swap(board)] : []),
+          ...(processor ? [swap(processor)] : []),
+        ],
+      }),
+    );
   },
 });

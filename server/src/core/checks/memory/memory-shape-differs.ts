@@ -1,5 +1,5 @@
 // The shape of the modules against the board’s memory slots.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { agree } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -11,24 +11,39 @@ export default check({
   what: 'The modules have the shape of the board’s memory slots.',
   why: 'A SO-DIMM does not reach across a DIMM slot, and a CAMM2 module goes into no slot at all: it is screwed down.',
   source: 'JEDEC module outlines: DIMM, SO-DIMM, CAMM2',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { memory: { shape: DIMM } }
   memory: [{ shape: SO-DIMM, count: 2 }]
 #          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose modules in the shape of the board’s slots.',
-  }],
-  test({ parts: { board, memory } }, tell) {
+      instead: 'Choose modules in the shape of the board’s slots.',
+    },
+  ],
+  test({ parts: { board, memory } }, report) {
     if (!board) return;
     const slots = board.part.memory.shape;
     for (const kit of memory) {
       const { shape } = kit.part;
-      tell(outcome(at(kit), agree(shape, `shape of ${kit.label}`, slots, `shape of the memory slots of ${board.label}`, (a, b) => a === b), {
-        broken: () => say`${kit.label} comes as ${shape}; the memory slots of ${board.label} are for ${slots}.`,
-        fixes: () => [swap(kit), swap(board)],
-      }));
+      report(
+        outcome(
+          at(kit),
+          agree(
+            shape,
+            `shape of ${kit.label}`,
+            slots,
+            `shape of the memory slots of ${board.label}`,
+            (a, b) => a === b,
+          ),
+          {
+            broken: () =>
+              sentence`${kit.label} comes as ${shape}; the memory slots of ${board.label} are for ${slots}.`,
+            fixes: () => [swap(kit), swap(board)],
+          },
+        ),
+      );
     }
   },
 });

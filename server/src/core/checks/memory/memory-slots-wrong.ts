@@ -4,7 +4,7 @@ import { missing, number, type Figure } from '../../figures/figure';
 import { many, spoken, valuesOf } from '../../figures/lists';
 import { memo } from '../../figures/memo';
 import { boardSlots, channelsOf, filling, modules, slotsNamed } from '../../figures/memory';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, any, lacking, sure, type Truth } from '../../figures/truth';
 import { channelFill } from '../../trade/memory';
 import { check } from '../check';
@@ -18,52 +18,73 @@ export default check({
   area: 'memory',
   grade: 'shortfall',
   what: 'The memory goes into the slots that the board fills first, spread evenly over its channels.',
-  why: 'Two modules in one channel halve the bandwidth; in the wrong slot of their channels they often fail at their rated speed.',
+  why:
+    'Two modules in one channel halve the bandwidth; in the wrong slot of their channels they often fail at ' +
+    'their rated speed.',
   source: 'common practice: the board’s handbook states which slots to fill first',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { memory: { slots: [A1, A2, B1, B2], channels: { A: [A1, A2], B: [B1, B2] }, fill-first: [A2, B2] } }
   memory: [{ count: 2, slots: [A1, A2] }]
 #                             ^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { memory: { slots: [A1, A2, B1, B2], channels: { A: [A1, A2], B: [B1, B2] }, fill-first: [A2, B2] } }
   memory: [{ count: 2, slots: [A2, B2] }]
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { board, memory } = build.parts;
     const naming = memory.find(slotsNamed);
     if (!board || !naming) return;
     const { filled, order, spread } = filledSlots(build);
     const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
-    tell(outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
-      broken: () => (spread.is === false
-        ? say`The memory in ${spoken(named)} fills ${channels(board, filled, 'used')} of ${many(channels(board, filled, 'all'), 'channel')}, and not evenly.`
-        : say`The memory goes into ${spoken(named)}; ${board.label} wants ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`),
-      fixes: () => [moveMemory(build)],
-    }));
+    report(
+      outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
+        broken: () =>
+          spread.is === false
+            ? sentence`The memory in ${spoken(named)} fills ${channels(board, filled, 'used')} of
+              ${many(channels(board, filled, 'all'), 'channel')}, and not evenly.`
+            : sentence`The memory goes into ${spoken(named)}; ${board.label} wants
+              ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`,
+        fixes: () => [moveMemory(build)],
+      }),
+    );
   },
 });
 
 /** The slots that are filled, whether they are those to fill first, and whether they are spread evenly. */
 const filledSlots = memo((build: Build) => {
   const board = build.parts.board!;
-  const { byKit, lacks } = filling(build);
+  const { byKit, missingFacts } = filling(build);
   const filled = byKit.flat();
-  return lacks.length > 0 ? { filled, order: lacking(lacks), spread: lacking(lacks) } : { filled, order: inOrder(build, board, filled), spread: evenly(board, filled) };
+  return missingFacts.length > 0
+    ? { filled, order: lacking(missingFacts), spread: lacking(missingFacts) }
+    : { filled, order: inOrder(build, board, filled), spread: evenly(board, filled) };
 });
 
-/** Fewer modules than slots to fill first go among those; more of them fill all of those. Where all slots are filled, none comes first. */
+/**
+ * Fewer modules than slots to fill first go among those; more of them fill all of those. Where all slots are filled,
+ * none comes first.
+ */
 function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
   const { 'fill-first': fact } = board.part.memory;
   const every = modules(build).lo;
   const full = boardSlots(board);
   const first = valuesOf(fact);
-  const right = first === undefined ? lacking([missing(fact, `slots to fill first on ${board.label}`)], fact)
-    : sure(filled.length <= first.length ? filled.every((slot) => first.includes(slot)) : first.every((slot) => filled.includes(slot)), fact);
+  const right =
+    first === undefined
+      ? lacking([missing(fact, `slots to fill first on ${board.label}`)], fact)
+      : sure(
+          filled.length <= first.length
+            ? filled.every((slot) => first.includes(slot))
+            : first.every((slot) => filled.includes(slot)),
+          fact,
+        );
   return any(full.missing.length > 0 ? lacking(full.missing) : sure(every >= full.hi), right);
 }
 
@@ -78,5 +99,7 @@ function evenly(board: Board, filled: readonly string[]): Truth {
 
 function channels(board: Board, filled: readonly string[], which: 'used' | 'all'): Figure {
   const fill = channelFill(channelsOf(board)!, filled);
-  return which === 'used' ? number(fill.channelsUsed, 'channels used', 'the board’s channels with a module in them') : number(fill.modules.length, 'channels', 'the board’s list of channels');
+  return which === 'used'
+    ? number(fill.channelsUsed, 'channels used', 'the board’s channels with a module in them')
+    : number(fill.modules.length, 'channels', 'the board’s list of channels');
 }

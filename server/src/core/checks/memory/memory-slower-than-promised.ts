@@ -1,7 +1,7 @@
 // The memory speed promised against the speed that the modules reach on this board.
 import { figure } from '../../figures/figure';
 import { memorySpeed } from '../../figures/memory';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { binding } from '../../figures/storage';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
@@ -15,33 +15,40 @@ export default check({
   what: 'The memory reaches the speed that is promised, as it is set, rated and filled.',
   why: 'The slowest of setting, rating, filling and standard speed counts for all modules.',
   source: 'common practice; JEDEC JESD79-4, JESD79-5: standard speeds',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   memory: [{ standard-speed: 4800 MT/s, rated-speed: 6000 MT/s, count: 2 }]
 expect:
   memory: { speed: 6000 MT/s }
 #                  ^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   memory: [{ standard-speed: 4800 MT/s, rated-speed: 6000 MT/s, count: 2, speed: 6000 MT/s }]
 expect:
   memory: { speed: 6000 MT/s }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const promise = build.file.expect.memory.speed;
     const reached = memorySpeed(build);
     if (!promise.node || !reached) return;
     const wanted = figure(promise, 'memory speed promised');
-    tell(outcome(atKey(build, promise), atLeast(reached, wanted), {
-      broken: () => say`The build promises memory at ${wanted}; it runs at ${reached}: the ${binding(reached).label} sets the limit.`,
-      *fixes() {
-        yield* fasterSetting(build);
-        for (const kit of build.parts.memory) yield swap(kit);
-        if (reached.lo > 0) yield change(promise, writtenSpeed(reached.lo), `Lower the promise to ${writtenSpeed(reached.lo)}`);
-      },
-    }));
+    report(
+      outcome(atKey(build, promise), atLeast(reached, wanted), {
+        broken: () =>
+          sentence`The build promises memory at ${wanted}; it runs at ${reached}: the ${binding(reached).label} sets the
+            limit.`,
+        *fixes() {
+          yield* fasterSetting(build);
+          for (const kit of build.parts.memory) yield swap(kit);
+          if (reached.lo > 0)
+            yield change(promise, writtenSpeed(reached.lo), `Lower the promise to ${writtenSpeed(reached.lo)}`);
+        },
+      }),
+    );
   },
 });

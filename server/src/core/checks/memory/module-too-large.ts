@@ -2,7 +2,7 @@
 import { figure } from '../../figures/figure';
 import { moduleCapacity } from '../../figures/memory';
 import { alike } from '../../figures/memory-sizes';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -14,23 +14,30 @@ export default check({
   what: 'No module is larger than the board’s slots take.',
   why: 'A module beyond what the board’s firmware knows is not seen, or keeps the machine from starting.',
   source: 'common practice: the board’s handbook states the largest module',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { memory: { largest-module: 48 GB } }
   memory: [{ capacity: 64 GB, count: 2 }]
 #          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose modules of 48 GB or less, or a board that takes larger ones.',
-  }],
-  test({ parts: { board, memory } }, tell) {
+      instead: 'Choose modules of 48 GB or less, or a board that takes larger ones.',
+    },
+  ],
+  test({ parts: { board, memory } }, report) {
     if (!board) return;
     for (const kit of memory) {
-      const [size, most] = alike([moduleCapacity(kit), figure(board.part.memory['largest-module'], `largest module of ${board.label}`)]) as [ReturnType<typeof figure>, ReturnType<typeof figure>];
-      tell(outcome(at(kit), atMost(size, most), {
-        broken: () => say`One module of ${kit.label} holds ${size}; a slot of ${board.label} takes ${most}.`,
-        fixes: () => [swap(kit), swap(board)],
-      }));
+      const [size, most] = alike([
+        moduleCapacity(kit),
+        figure(board.part.memory['largest-module'], `largest module of ${board.label}`),
+      ]) as [ReturnType<typeof figure>, ReturnType<typeof figure>];
+      report(
+        outcome(at(kit), atMost(size, most), {
+          broken: () => sentence`One module of ${kit.label} holds ${size}; a slot of ${board.label} takes ${most}.`,
+          fixes: () => [swap(kit), swap(board)],
+        }),
+      );
     }
   },
 });

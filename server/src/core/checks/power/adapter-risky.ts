@@ -1,46 +1,71 @@
-// Adapters that have burned or that mix up contacts: moulded SATA, 16-pin from too few connectors, EPS and PCIe confused.
+// Adapters that have burned or that mix up contacts: moulded SATA, 16-pin from too few connectors, EPS and PCIe
+// confused.
 import type { Build } from '../../build/build';
 import { derive, figure, number, times, type Figure } from '../../figures/figure';
 import { isPowerConnector, connectorCount, connectorOf, startOf, type Cable } from '../../figures/cables';
 import { connectorPower, slotPower } from '../../figures/connector-loads';
-import { join, say, type Said } from '../../figures/say';
+import { join, sentence, type Sentence } from '../../figures/sentence';
 import { all, atMost, fits, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
-interface Risk { readonly truth: Truth; readonly said: () => Said }
+interface Risk {
+  readonly truth: Truth;
+  readonly said: () => Sentence;
+}
 
 export default check({
   id: 'adapter-risky',
   area: 'power',
   grade: 'harm',
   what: 'No adapter is of a kind that burns or puts 12 V on the wrong contact.',
-  why: 'Moulded SATA connectors fail inside; a 16-pin connector fed from too few connectors overheats them; EPS and PCIe connectors have 12 V and ground on opposite sides.',
+  why:
+    'Moulded SATA connectors fail inside; a 16-pin connector fed from too few connectors overheats them; EPS ' +
+    'and PCIe connectors have 12 V and ground on opposite sides.',
   source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1 and table 3-5; moulded connectors: common practice',
   caution: 'adapter-fire',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   supply: { rating: 650 W }
   cables: [{ connector: SATA power, from: peripheral 4-pin, from-count: 1, moulded: true }]
 #          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Use a SATA power cable of the supply itself, or an adapter whose connector is crimped, not moulded.',
-  }],
-  test(build, tell) {
+      instead: 'Use a SATA power cable of the supply itself, or an adapter whose connector is crimped, not moulded.',
+    },
+  ],
+  test(build, report) {
     for (const cable of build.parts.cables) {
       const connector = connectorOf(cable);
       const start = startOf(cable);
-      if ('kind' in connector && !isPowerConnector(connector.kind) || 'at' in start && start.at === 'supply') continue;
-      if ('lacks' in connector || 'lacks' in start) {
-        tell(outcome(at(cable), lacking([connector, start].flatMap((one) => ('lacks' in one ? [one.lacks] : []))), { broken: () => say`` }));
+      if (('kind' in connector && !isPowerConnector(connector.kind)) || ('at' in start && start.at === 'supply'))
+        continue;
+      if ('missingFacts' in connector || 'missingFacts' in start) {
+        report(
+          outcome(
+            at(cable),
+            lacking([connector, start].flatMap((one) => ('missingFacts' in one ? [one.missingFacts] : []))),
+            {
+              broken: () => sentence``,
+            },
+          ),
+        );
         continue;
       }
-      const risks = risksOf(build, cable, connector.kind, start.at, 'connectors' in start ? start.connectors : number(0, 'connectors'));
-      tell(outcome(at(cable), all(...risks.map(({ truth }) => truth)), {
-        broken: () => join(...risks.filter(({ truth }) => truth.is === false).map(({ said }) => said())),
-        fixes: () => [swap(cable)],
-      }));
+      const risks = risksOf(
+        build,
+        cable,
+        connector.kind,
+        start.at,
+        'connectors' in start ? start.connectors : number(0, 'connectors'),
+      );
+      report(
+        outcome(at(cable), all(...risks.map(({ truth }) => truth)), {
+          broken: () => join(...risks.filter(({ truth }) => truth.is === false).map(({ said }) => said())),
+          fixes: () => [swap(cable)],
+        }),
+      );
     }
   },
 });
@@ -55,27 +80,45 @@ function risksOf(build: Build, cable: Cable, connector: string, from: string, jo
       if (wants.hi === 0) continue;
       const need = needOf(card);
       const truth = wants.missing.length > 0 ? lacking(wants.missing) : atMost(need, carried);
-      risks.push({ truth, said: () => say`${card.label} draws ${need} through ${cable.label}; the ${from} connectors it joins carry ${carried}.` });
+      risks.push({
+        truth,
+        said: () =>
+          sentence`${card.label} draws ${need} through ${cable.label}; the ${from} connectors it joins carry ${carried}.`,
+      });
     }
   }
   return risks;
 }
 
 function mixed(cable: Cable, connector: string, from: string): Risk {
-  const side = (kind: string): string => (kind.startsWith('EPS') ? 'EPS' : kind.startsWith('PCIe') || kind === '16-pin' ? 'PCIe' : 'other');
+  const side = (kind: string): string =>
+    kind.startsWith('EPS') ? 'EPS' : kind.startsWith('PCIe') || kind === '16-pin' ? 'PCIe' : 'other';
   const both = [side(connector), side(from)];
-  return { truth: sure(!(both.includes('EPS') && both.includes('PCIe')), cable.part.from), said: () => say`${cable.label} makes ${connector} of ${from}; those two have supply and ground on opposite sides.` };
+  return {
+    truth: sure(!(both.includes('EPS') && both.includes('PCIe')), cable.part.from),
+    said: () =>
+      sentence`${cable.label} makes ${connector} of ${from}; those two have supply and ground on opposite sides.`,
+  };
 }
 
 function moulded(cable: Cable): Risk {
   return {
     truth: fits(cable.part.moulded, `whether the connector of ${cable.label} is moulded`, (is) => !is),
-    said: () => say`${cable.label} feeds a SATA connector from a peripheral connector and is moulded; such connectors have burned.`,
+    said: () =>
+      sentence`${cable.label} feeds a SATA connector from a peripheral connector and is moulded; such connectors have
+        burned.`,
   };
 }
 
 /** What a card takes through its power connector when its slot gives all it may. */
 function needOf(card: Build['parts']['graphics'][number]): Figure {
   const draw = figure(card.part.power.sustained, `sustained power of ${card.label}`);
-  return derive(`power through the connector of ${card.label}`, 'power', [draw, slotPower(card)], 'sustained power − slot', (watts, slot) => Math.max(0, watts! - slot!), { unit: 'W' });
+  return derive(
+    `power through the connector of ${card.label}`,
+    'power',
+    [draw, slotPower(card)],
+    'sustained power − slot',
+    (watts, slot) => Math.max(0, watts! - slot!),
+    { unit: 'W' },
+  );
 }

@@ -1,7 +1,7 @@
 // A UPS: how long it carries the machine at most, whether it can at all, and the shape of its voltage.
 import { figure } from '../../figures/figure';
 import { batteryTime, wallPower } from '../../figures/mains';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { agree, atLeast, atMost, sure } from '../../figures/truth';
 import { BACKUP_WAVE_WITH_ACTIVE_PFC } from '../../trade/mains';
 import { check } from '../check';
@@ -13,10 +13,13 @@ export default check({
   area: 'power',
   grade: 'shortfall',
   what: 'The UPS delivers what the machine draws, for as long as promised, in a shape its supply takes.',
-  why: 'A UPS that is too small switches off at once; one with stepped voltage may drop a supply with active power-factor correction at the change-over.',
+  why:
+    'A UPS that is too small switches off at once; one with stepped voltage may drop a supply with active ' +
+    'power-factor correction at the change-over.',
   source: 'energy over power, and half of it for a battery loaded hard, old or cold; wave shape: common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place:
   mains: { backup: { energy: 100 Wh, efficiency: 90 %, rating: 900 W, wave: sine } }
 parts:
@@ -25,7 +28,7 @@ parts:
 expect: { on-battery: 20 min }
 #                     ^^^^^^
 `,
-    mended: `
+      mended: `
 place:
   mains: { backup: { energy: 100 Wh, efficiency: 90 %, rating: 900 W, wave: sine } }
 parts:
@@ -33,33 +36,53 @@ parts:
   supply: { rating: 900 W, power-factor: active, efficiency: [{ load: 50 %, percent: 90 % }] }
 expect: { on-battery: 5 min }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { backup } = build.file.place.mains;
     const promise = build.file.expect['on-battery'];
     const wall = wallPower(build);
     const { supply } = build.parts;
     if (!wall || !supply) return;
     if (!backup.$.stated) {
-      if (promise.entry) tell(outcome(atKey(build, promise), sure(false, promise), { broken: () => say`${promise} on battery are promised; the place names no UPS.` }));
+      if (promise.entry)
+        report(
+          outcome(atKey(build, promise), sure(false, promise), {
+            broken: () => sentence`${promise} on battery are promised; the place names no UPS.`,
+          }),
+        );
       return;
     }
     if (promise.entry) {
       const lasts = batteryTime(build, wall);
       const wanted = figure(promise, 'time on battery that is promised');
-      tell(outcome(atKey(build, promise), atLeast(lasts, wanted), {
-        broken: () => say`${wanted} on battery are promised; the UPS carries ${wall} for ${lasts}.`,
-        fixes: () => (lasts.lo >= 60 ? [change(promise, timeText(lasts.lo), `Lower the promise to ${timeText(lasts.lo)}`)] : []),
-      }));
+      report(
+        outcome(atKey(build, promise), atLeast(lasts, wanted), {
+          broken: () => sentence`${wanted} on battery are promised; the UPS carries ${wall} for ${lasts}.`,
+          fixes: () =>
+            lasts.lo >= 60 ? [change(promise, timeText(lasts.lo), `Lower the promise to ${timeText(lasts.lo)}`)] : [],
+        }),
+      );
     }
     const rating = figure(backup.rating, 'rating of the UPS');
-    tell(outcome({ ...atKey(build, backup.rating), path: 'place.mains.backup.rating' }, atMost(wall, rating), {
-      broken: () => say`The machine draws ${wall} from the wall; the UPS delivers ${rating}.`,
-    }));
-    const suits = agree(backup.wave, 'wave of the UPS', supply.part['power-factor'], `power-factor correction of ${supply.label}`,
-      (wave, factor) => factor !== 'active' || BACKUP_WAVE_WITH_ACTIVE_PFC[wave] === 'suits');
-    tell(outcome({ ...atKey(build, backup.wave), path: 'place.mains.backup.wave' }, suits, {
-      broken: () => say`The UPS gives a ${backup.wave} wave; a supply with ${supply.part['power-factor']} power-factor correction may drop out on it: try it under load.`,
-    }));
+    report(
+      outcome({ ...atKey(build, backup.rating), path: 'place.mains.backup.rating' }, atMost(wall, rating), {
+        broken: () => sentence`The machine draws ${wall} from the wall; the UPS delivers ${rating}.`,
+      }),
+    );
+    const suits = agree(
+      backup.wave,
+      'wave of the UPS',
+      supply.part['power-factor'],
+      `power-factor correction of ${supply.label}`,
+      (wave, factor) => factor !== 'active' || BACKUP_WAVE_WITH_ACTIVE_PFC[wave] === 'suits',
+    );
+    report(
+      outcome({ ...atKey(build, backup.wave), path: 'place.mains.backup.wave' }, suits, {
+        broken: () =>
+          sentence`The UPS gives a ${backup.wave} wave; a supply with ${supply.part['power-factor']} power-factor
+            correction may drop out on it: try it under load.`,
+      }),
+    );
   },
 });

@@ -3,7 +3,7 @@ import { figure, known, total } from '../../figures/figure';
 import { connectorCount } from '../../figures/cables';
 import { connectorsOf } from '../../figures/connector-loads';
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast, atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
@@ -15,30 +15,47 @@ export default check({
   id: 'bend-too-tight',
   area: 'power',
   grade: 'harm',
-  what: 'Card, connector and the bend of its cable have room under the side panel, and a 16-pin cable runs straight for a while.',
-  why: 'A cable bent hard at its connector pulls contacts to one side: few of them then carry all the current, and melt.',
+  what:
+    'Card, connector and the bend of its cable have room under the side panel, and a 16-pin cable runs ' +
+    'straight for a while.',
+  why:
+    'A cable bent hard at its connector pulls contacts to one side: few of them then carry all the current, ' +
+    'and melt.',
   source: 'common practice; makers’ handbooks of cards with a 16-pin connector',
   caution: 'adapter-fire',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { connectors: { 16-pin: 1 }, height: 130 mm, plug-room: 35 mm }
 #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
   case: { card-height: 160 mm }
 `,
-    instead: 'Choose a wider case, or a cable with an angled connector of the card’s maker.',
-  }],
-  test({ parts: { graphics, cards, case: box } }, tell) {
+      instead: 'Choose a wider case, or a cable with an angled connector of the card’s maker.',
+    },
+  ],
+  test({ parts: { graphics, cards, case: box } }, report) {
     for (const card of [...graphics, ...cards]) {
       const connectors = connectorsOf(card);
-      const lacks = connectors ? [] : [missing(card.part.connectors, `connectors of ${card.label}`)];
+      const missingFacts = connectors ? [] : [missing(card.part.connectors, `connectors of ${card.label}`)];
       if (box && connectors?.length !== 0) {
-        const need = total(`height of ${card.label} with connector and bend`, 'length', [figure(card.part.height, `height of ${card.label}`), figure(card.part['plug-room'], `connector room of ${card.label}`)], { unit: 'mm' });
+        const need = total(
+          `height of ${card.label} with connector and bend`,
+          'length',
+          [
+            figure(card.part.height, `height of ${card.label}`),
+            figure(card.part['plug-room'], `connector room of ${card.label}`),
+          ],
+          { unit: 'mm' },
+        );
         const room = figure(box.part['card-height'], `room for a card’s height in ${box.label}`);
-        tell(outcome(at(card), connectors ? atMost(need, room) : lacking(lacks), {
-          broken: () => say`${card.label} with connector and bend stands ${need} high; ${box.label} leaves ${room}.`,
-          fixes: () => [swap(box), swap(card)],
-        }));
+        report(
+          outcome(at(card), connectors ? atMost(need, room) : lacking(missingFacts), {
+            broken: () =>
+              sentence`${card.label} with connector and bend stands ${need} high; ${box.label} leaves ${room}.`,
+            fixes: () => [swap(box), swap(card)],
+          }),
+        );
       }
     }
     for (const card of graphics) {
@@ -46,11 +63,21 @@ parts:
       const sixteen = connectorCount(card.part.connectors, '16-pin', card.label);
       if (!bend.entry || sixteen.hi === 0) continue;
       const straight = figure(bend, `straight run of the cable of ${card.label}`);
-      const least = known(straightMm, 'length', 'straight run before the first bend', { unit: 'mm', source: 'common practice' });
-      tell(outcome({ ...at(card, bend), path: `${card.path}.bend` }, sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), {
-        broken: () => say`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for ${least}.`,
-        fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the cable run straight for ${straightMm} mm`)],
-      }));
+      const least = known(straightMm, 'length', 'straight run before the first bend', {
+        unit: 'mm',
+        source: 'common practice',
+      });
+      report(
+        outcome(
+          { ...at(card, bend), path: `${card.path}.bend` },
+          sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least),
+          {
+            broken: () =>
+              sentence`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for ${least}.`,
+            fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the cable run straight for ${straightMm} mm`)],
+          },
+        ),
+      );
     }
   },
 });

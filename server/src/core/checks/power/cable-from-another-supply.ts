@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../../build/build';
 import { isPowerConnector, connectorOf, type Cable } from '../../figures/cables';
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
@@ -12,33 +12,43 @@ export default check({
   area: 'power',
   grade: 'harm',
   what: 'Every cable that plugs into the supply was made for this supply.',
-  why: 'Modular connectors of one shape differ in which contact carries what, even within one maker: a strange cable puts 12 V where 5 V or ground belongs.',
+  why:
+    'Modular connectors of one shape differ in which contact carries what, even within one maker: a strange ' +
+    'cable puts 12 V where 5 V or ground belongs.',
   source: 'common practice; no standard covers the connectors at the supply’s side',
   caution: 'adapter-fire',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   supply: { use: holm/s750, cables: holm/s650 }
 #                                   ^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   supply: { use: holm/s750, cables: own }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
     const { cables } = supply.at;
-    tell(outcome({ ...at(supply, cables), path: `${supply.path}.cables` }, ownCables(supply), {
-      broken: () => say`${supply.label} is used with the cables of ${cables}; only its own are known to fit it.`,
-      fixes: () => [putOn(supply, 'cables', 'own', 'Use the supply’s own cables')],
-    }));
+    report(
+      outcome({ ...at(supply, cables), path: `${supply.path}.cables` }, ownCables(supply), {
+        broken: () => sentence`${supply.label} is used with the cables of ${cables}; only its own are known to fit it.`,
+        fixes: () => [putOn(supply, 'cables', 'own', 'Use the supply’s own cables')],
+      }),
+    );
     for (const cable of build.parts.cables) {
       const truth = madeForIt(supply, cable);
-      if (truth) tell(outcome(at(cable), truth, {
-        broken: () => say`${cable.label} was made for ${cable.part['made-for']}; the supply is ${supply.label}.`,
-      }));
+      if (truth)
+        report(
+          outcome(at(cable), truth, {
+            broken: () =>
+              sentence`${cable.label} was made for ${cable.part['made-for']}; the supply is ${supply.label}.`,
+          }),
+        );
     }
   },
 });
@@ -49,7 +59,11 @@ function ownCables(supply: NonNullable<Build['parts']['supply']>): Truth {
   if (cables.value !== undefined) return sure(cables.value === 'own' || cables.value === supply.used?.name, cables);
   if (modular.value === 'fixed') return sure(true, modular);
   const whose = missing(cables, `whose cables ${supply.label} is used with`);
-  return lacking(modular.value === undefined ? [whose, missing(modular, `whether the cables of ${supply.label} come off`)] : [whose], cables, modular);
+  return lacking(
+    modular.value === undefined ? [whose, missing(modular, `whether the cables of ${supply.label} come off`)] : [whose],
+    cables,
+    modular,
+  );
 }
 
 /** Nothing for cables that carry no power, or that start at another cable’s connector. */
@@ -58,7 +72,11 @@ function madeForIt(supply: Placed<'supply'>, cable: Cable): Truth | undefined {
   if ('kind' in connector && !isPowerConnector(connector.kind)) return undefined;
   const { from, 'made-for': maker } = cable.part;
   if (from.value !== undefined) return sure(true, from);
-  if (maker.value === undefined) return lacking([missing(maker, `which supply ${cable.label} was made for`), missing(from, `at which connector ${cable.label} starts`)]);
+  if (maker.value === undefined)
+    return lacking([
+      missing(maker, `which supply ${cable.label} was made for`),
+      missing(from, `at which connector ${cable.label} starts`),
+    ]);
   const fits = sure(maker.value === supply.used?.name, maker);
-  return 'lacks' in connector ? any(fits, lacking([connector.lacks])) : fits;
+  return 'missingFacts' in connector ? any(fits, lacking([connector.missingFacts])) : fits;
 }

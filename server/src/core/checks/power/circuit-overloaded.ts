@@ -1,6 +1,6 @@
 // Everything on the machine’s circuit against what it may carry for hours, by the rule of the site.
 import { circuitLimit, circuitLoad, wallPower } from '../../figures/mains';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, outcome, swap } from '../kit';
@@ -10,11 +10,14 @@ export default check({
   area: 'power',
   grade: 'harm',
   what: 'The machine and what shares its circuit stay within what the circuit may carry for hours.',
-  why: 'A circuit loaded for hours beyond its rule heats its wires and connectors; the breaker trips late or not at all. What the rule is, local code and an electrician say.',
+  why:
+    'A circuit loaded for hours beyond its rule heats its wires and connectors; the breaker trips late or ' +
+    'not at all. What the rule is, local code and an electrician say.',
   source: 'NFPA 70, National Electrical Code, 210.20(A), United States only; elsewhere the local electrical code',
   caution: 'circuit-overload',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place:
   mains: { voltage: 120 V, circuit: 15 A, shared-load: 1000 W, rule: 80 percent continuous }
 #                                   ^^^^
@@ -22,17 +25,21 @@ parts:
   processor: { power: { sustained: 500 W } }
   supply: { rating: 1000 W, efficiency: [{ load: 50 %, percent: 90 % }] }
 `,
-    instead: 'Move the machine or what shares its circuit to another one; ask a licensed electrician.',
-  }],
-  test(build, tell) {
+      instead: 'Move the machine or what shares its circuit to another one; ask a licensed electrician.',
+    },
+  ],
+  test(build, report) {
     const { mains } = build.file.place;
     const wall = wallPower(build);
     if (!wall || !(mains.circuit.entry ?? mains['shared-load'].entry ?? mains.rule.entry)) return;
     const load = circuitLoad(build, wall);
     const limit = circuitLimit(build);
-    tell(outcome({ ...atKey(build, mains.circuit), path: 'place.mains.circuit' }, atMost(load, limit), {
-      broken: () => say`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours.`,
-      fixes: () => (build.parts.supply ? [swap(build.parts.supply)] : []),
-    }));
+    report(
+      outcome({ ...atKey(build, mains.circuit), path: 'place.mains.circuit' }, atMost(load, limit), {
+        broken: () =>
+          sentence`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours.`,
+        fixes: () => (build.parts.supply ? [swap(build.parts.supply)] : []),
+      }),
+    );
   },
 });

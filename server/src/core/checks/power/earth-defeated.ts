@@ -1,5 +1,5 @@
 // The earth contact of the machine’s mains.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { fits } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -12,24 +12,34 @@ export default check({
   why: 'Without earth the supply’s filter puts half the mains voltage on the case, and a fault puts all of it there.',
   source: 'common practice; the local electrical code',
   caution: 'no-earth',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { mains: { earth: lifted } }
 #                        ^^^^^^
 `,
-    mended: `
+      mended: `
 place: { mains: { earth: connected } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { earth } = build.file.place.mains;
     if (!earth.entry) return;
-    tell(outcome(atKey(build, earth), fits(earth, 'earth contact', (is) => is === 'connected'), {
-      broken: () => earth.value === 'none'
-        ? say`The mains has no earth contact; have a licensed electrician put one in before the machine is plugged in.`
-        : say`The earth contact is ${earth}; it is to be connected.`,
-      // An outlet without an earth contact is an electrician’s work: no change of text stands for it.
-      fixes: () => (earth.value === 'lifted' ? [change(earth, 'connected', 'Connect the earth contact')] : []),
-    }));
+    report(
+      outcome(
+        atKey(build, earth),
+        fits(earth, 'earth contact', (is) => is === 'connected'),
+        {
+          broken: () =>
+            earth.value === 'none'
+              ? sentence`The mains has no earth contact; have a licensed electrician put one in before the machine is
+                plugged in.`
+              : sentence`The earth contact is ${earth}; it is to be connected.`,
+          // An outlet without an earth contact is an electrician’s work: no change of text stands for it.
+          fixes: () => (earth.value === 'lifted' ? [change(earth, 'connected', 'Connect the earth contact')] : []),
+        },
+      ),
+    );
   },
 });

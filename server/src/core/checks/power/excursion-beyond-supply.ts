@@ -1,6 +1,6 @@
 // Short peaks of the parts, by how long they last, against what the supply rides out.
 import { drawFor, peakTimes, riddenOut } from '../../figures/peaks';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atMost, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -10,35 +10,41 @@ export default check({
   area: 'power',
   grade: 'shortfall',
   what: 'Peaks of processor and cards together stay within what the supply rides out for as long as they last.',
-  why: 'A supply whose rating covers the sustained load still switches off when a card doubles its draw for a millisecond.',
+  why:
+    'A supply whose rating covers the sustained load still switches off when a card doubles its draw for a ' +
+    'millisecond.',
   source: 'ATX Version 3 design guide, doc. 336521, table 3-3',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { power: { sustained: 100 W, peak: 100 W, peak-lasts: 10 s } }
   graphics: { power: { sustained: 250 W, peaks: [{ power: 500 W, lasts: 10 ms }] } }
   supply: { rating: 500 W, standard: ATX 2 }
 # ^^^^^^
 `,
-    instead: 'Choose a supply that states the peaks it rides out, or follows version 3 of the design guide.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a supply that states the peaks it rides out, or follows version 3 of the design guide.',
+    },
+  ],
+  test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
-    const { times, lacks } = peakTimes(build);
-    if (times.length === 0 && lacks.length === 0) return;
+    const { times, missingFacts } = peakTimes(build);
+    if (times.length === 0 && missingFacts.length === 0) return;
     const held = times.map((lasts) => {
       const drawn = drawFor(build, lasts.lo);
       const ridden = riddenOut(supply, lasts.lo);
       return { lasts, drawn, ridden, truth: atMost(drawn, ridden) };
     });
     const truths = held.map(({ truth }) => truth);
-    tell(outcome(at(supply), all(...truths, lacks.length > 0 ? lacking(lacks) : sure(true)), {
-      broken: () => {
-        const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
-        return say`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out ${ridden}.`;
-      },
-      fixes: () => [swap(supply)],
-    }));
+    report(
+      outcome(at(supply), all(...truths, missingFacts.length > 0 ? lacking(missingFacts) : sure(true)), {
+        broken: () => {
+          const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
+          return sentence`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out ${ridden}.`;
+        },
+        fixes: () => [swap(supply)],
+      }),
+    );
   },
 });

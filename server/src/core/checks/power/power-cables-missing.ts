@@ -2,42 +2,63 @@
 import type { Build } from '../../build/build';
 import { derive, total, type Figure } from '../../figures/figure';
 import { boxedAdapters, connectorsBrought, connectorsWanted } from '../../figures/cables';
-import { join, say, type Said } from '../../figures/say';
+import { join, sentence, type Sentence } from '../../figures/sentence';
 import { all, any, atMost, type Truth } from '../../figures/truth';
 import type { Connector } from '../../trade/connectors';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
-interface Count { readonly words: string; readonly eps: boolean; readonly want: Figure; readonly have: Figure; readonly truth: Truth; readonly aside?: () => Said }
+interface Count {
+  readonly words: string;
+  readonly eps: boolean;
+  readonly want: Figure;
+  readonly have: Figure;
+  readonly truth: Truth;
+  readonly aside?: () => Sentence;
+}
 
 export default check({
   id: 'power-cables-missing',
   area: 'power',
   grade: 'stop',
   what: 'Supply and cables bring as many power connectors of each kind as board and cards want.',
-  why: 'A card without its connector does not start; a board with only one of its EPS connectors fed may hold its processor back.',
-  source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1; connectors of 4+4 and 6+2 contacts serve both sizes: common practice',
-  examples: [{
-    faulty: `
+  why:
+    'A card without its connector does not start; a board with only one of its EPS connectors fed may hold ' +
+    'its processor back.',
+  source:
+    'ATX Version 3 design guide, doc. 336521, section 2.2.1; connectors of 4+4 and 6+2 contacts serve both ' +
+    'sizes: common practice',
+  examples: [
+    {
+      faulty: `
 parts:
   board: { power-connectors: { 24-pin: 1, EPS 8-pin: 1 } }
   graphics: { connectors: { PCIe 8-pin: 3 } }
   supply: { connectors: { 24-pin: 1, EPS 8-pin: 1, PCIe 8-pin: 2 } }
 # ^^^^^^
 `,
-    instead: 'Choose a supply with three PCIe connectors, or get the third cable from the maker of this one.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a supply with three PCIe connectors, or get the third cable from the maker of this one.',
+    },
+  ],
+  test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
     const counts = countsOf(build);
     const short = counts.filter(({ truth }) => truth.is === false);
     const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
-    tell(outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
-      ...(onlyMoreEps ? { grade: 'shortfall' as const } : {}),
-      broken: () => join(...short.flatMap(({ words, want, have, aside }) => [say`Of ${words} power connectors the parts want ${want}; supply and cables bring ${have}.`, ...(aside ? [aside()] : [])])),
-      fixes: () => [swap(supply)],
-    }));
+    report(
+      outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
+        ...(onlyMoreEps ? { grade: 'shortfall' as const } : {}),
+        broken: () =>
+          join(
+            ...short.flatMap(({ words, want, have, aside }) => [
+              sentence`Of ${words} power connectors the parts want ${want}; supply and cables bring ${have}.`,
+              ...(aside ? [aside()] : []),
+            ]),
+          ),
+        fixes: () => [swap(supply)],
+      }),
+    );
   },
 });
 
@@ -47,12 +68,24 @@ function countsOf(build: Build): Count[] {
   const brought = connectorsBrought(build);
   const count = (words: string, ...kinds: readonly Connector[]): Count => {
     const sum = (of: ReadonlyMap<Connector, Figure>, verb: string): Figure =>
-      kinds.length === 1 ? of.get(kinds[0]!)! : total(`${words} ${verb}`, 'count', kinds.map((kind) => of.get(kind)!));
+      kinds.length === 1
+        ? of.get(kinds[0]!)!
+        : total(
+            `${words} ${verb}`,
+            'count',
+            kinds.map((kind) => of.get(kind)!),
+          );
     const want = sum(wanted, 'wanted');
     const have = sum(brought, 'brought');
     return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have) };
   };
-  const counts = [count('24-pin', '24-pin'), count('EPS 8-pin', 'EPS 8-pin'), count('PCIe 8-pin', 'PCIe 8-pin'), byAdapter(build, count('16-pin', '16-pin')), count('peripheral 4-pin', 'peripheral 4-pin')];
+  const counts = [
+    count('24-pin', '24-pin'),
+    count('EPS 8-pin', 'EPS 8-pin'),
+    count('PCIe 8-pin', 'PCIe 8-pin'),
+    byAdapter(build, count('16-pin', '16-pin')),
+    count('peripheral 4-pin', 'peripheral 4-pin'),
+  ];
   if (wanted.get('EPS 4-pin')!.hi > 0) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
   if (wanted.get('PCIe 6-pin')!.hi > 0) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
   return counts;
@@ -65,10 +98,18 @@ function byAdapter(build: Build, sixteen: Count): Count {
   if (truth.is === true || want.missing.length > 0 || want.hi === 0 || count.hi === 0) return sixteen;
   const brought = connectorsBrought(build).get('PCIe 8-pin')!;
   const all16 = total('16-pin brought, adapters of the cards’ boxes among them', 'count', [have, count]);
-  const eights = derive('PCIe 8-pin wanted, those of adapters among them', 'count', [connectorsWanted(build).get('PCIe 8-pin')!, want, have, joins],
-    'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × connectors of an adapter', (eight, wanted, has, each) => eight! + Math.max(0, wanted! - has!) * each!);
+  const eights = derive(
+    'PCIe 8-pin wanted, those of adapters among them',
+    'count',
+    [connectorsWanted(build).get('PCIe 8-pin')!, want, have, joins],
+    'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × connectors of an adapter',
+    (eight, wanted, has, each) => eight! + Math.max(0, wanted! - has!) * each!,
+  );
   return {
-    ...sixteen, truth: any(truth, all(atMost(want, all16), atMost(eights, brought))),
-    aside: () => say`The adapter of the card’s own box makes that ${eights} PCIe 8-pin plugs in all, of which there are ${brought}.`,
+    ...sixteen,
+    truth: any(truth, all(atMost(want, all16), atMost(eights, brought))),
+    aside: () =>
+      sentence`The adapter of the card’s own box makes that ${eights} PCIe 8-pin plugs in all, of which there are
+        ${brought}.`,
   };
 }

@@ -7,7 +7,10 @@ import { putOn, type FixIdea } from '../kit';
 /** Lower limits than this share of its own power make another machine of it: nobody is offered that. */
 const leastShare = 0.5;
 
-/** A power limit for the processor, in whole watts, that takes away what `load` has over `bound`; undefined where that takes too much. */
+/**
+ * A power limit for the processor, in whole watts, that takes away what `load` has over `bound`; undefined where that
+ * takes too much.
+ */
 export function limitProcessor(build: Build, load: Figure, bound: Figure): FixIdea | undefined {
   const { processor } = build.parts;
   const own = processor && partDraw(processor);

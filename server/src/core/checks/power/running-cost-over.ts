@@ -1,7 +1,7 @@
 // What a year’s power costs against the promise.
 import { figure, missing } from '../../figures/figure';
 import { wallPower, yearlyCost } from '../../figures/mains';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome, swap } from '../kit';
@@ -13,8 +13,9 @@ export default check({
   what: 'A year’s power costs no more than is promised.',
   why: 'A machine that works all day pays its price again in power within a few years.',
   source: 'power × hours × price; a year of 365 days',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place:
   mains: { price-per-kwh: 0.40 EUR, hours-per-day: 10 h }
 parts:
@@ -23,7 +24,7 @@ parts:
 expect: { running-cost: 700 EUR }
 #                       ^^^^^^^
 `,
-    mended: `
+      mended: `
 place:
   mains: { price-per-kwh: 0.40 EUR, hours-per-day: 10 h }
 parts:
@@ -31,8 +32,9 @@ parts:
   supply: { rating: 900 W, efficiency: [{ load: 50 %, percent: 90 % }] }
 expect: { running-cost: 730 EUR }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const promise = build.file.expect['running-cost'];
     const wall = wallPower(build);
     if (!promise.entry || !wall) return;
@@ -40,9 +42,26 @@ expect: { running-cost: 730 EUR }
     const wanted = figure(promise, 'running cost that is promised');
     const price = build.file.place.mains['price-per-kwh'];
     const comparable = !cost.currency || !wanted.currency || cost.currency === wanted.currency;
-    tell(outcome(atKey(build, promise), comparable ? atMost(cost, wanted) : lacking([missing(price, `price of a kilowatt-hour in ${wanted.currency!}`)], promise, price), {
-      broken: () => say`A year’s power costs ${cost}; at most ${wanted} are promised.`,
-      fixes: () => [Number.isFinite(cost.hi) && cost.currency ? change(promise, `${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`, `Raise the promise to ${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`) : undefined, swap(build.parts.supply!)],
-    }));
+    report(
+      outcome(
+        atKey(build, promise),
+        comparable
+          ? atMost(cost, wanted)
+          : lacking([missing(price, `price of a kilowatt-hour in ${wanted.currency!}`)], promise, price),
+        {
+          broken: () => sentence`A year’s power costs ${cost}; at most ${wanted} are promised.`,
+          fixes: () => [
+            Number.isFinite(cost.hi) && cost.currency
+              ? change(
+                  promise,
+                  `${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`,
+                  `Raise the promise to ${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`,
+                )
+              : undefined,
+            swap(build.parts.supply!),
+          ],
+        },
+      ),
+    );
   },
 });

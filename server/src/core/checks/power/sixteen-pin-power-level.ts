@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../../build/build';
 import { figure, known, least, missing, unknown, type Figure } from '../../figures/figure';
 import { connectorCount, connectorOf } from '../../figures/cables';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -14,16 +14,18 @@ export default check({
   what: 'Each 16-pin cable signals at least the power level that its card wants.',
   why: 'A card that is told a lower level holds itself to it, or does not start at all.',
   source: 'ATX Version 3 design guide, doc. 336521, section 3.3, table 3-6',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { connectors: { 16-pin: 1 }, power-level: 450 W }
 #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
   supply: { sixteen-pin-level: 300 W }
 `,
-    instead: 'Choose a supply whose 16-pin cable signals 450 W or more.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a supply whose 16-pin cable signals 450 W or more.',
+    },
+  ],
+  test(build, report) {
     const { supply, graphics } = build.parts;
     if (!supply) return;
     for (const card of graphics) {
@@ -31,10 +33,12 @@ parts:
       if (connectors.hi === 0) continue;
       const wanted = figure(card.part['power-level'], `power level that ${card.label} wants`);
       const signalled = signalledLevel(build, supply);
-      tell(outcome(at(card), connectors.missing.length > 0 ? lacking(connectors.missing) : atLeast(signalled, wanted), {
-        broken: () => say`${card.label} wants ${wanted} signalled; its 16-pin cable signals ${signalled}.`,
-        fixes: () => [swap(supply)],
-      }));
+      report(
+        outcome(at(card), connectors.missing.length > 0 ? lacking(connectors.missing) : atLeast(signalled, wanted), {
+          broken: () => sentence`${card.label} wants ${wanted} signalled; its 16-pin cable signals ${signalled}.`,
+          fixes: () => [swap(supply)],
+        }),
+      );
     }
   },
 });
@@ -43,11 +47,19 @@ parts:
 function signalledLevel(build: Build, supply: Placed<'supply'>): Figure {
   const bought = build.parts.cables.filter((cable) => {
     const connector = connectorOf(cable);
-    return 'lacks' in connector || connector.kind === '16-pin';
+    return 'missingFacts' in connector || connector.kind === '16-pin';
   });
-  if (bought.length > 0) return least('level signalled', bought.map((cable) => figure(cable.part['power-level'], `power level that ${cable.label} signals`)), { unit: 'W' });
+  if (bought.length > 0)
+    return least(
+      'level signalled',
+      bought.map((cable) => figure(cable.part['power-level'], `power level that ${cable.label} signals`)),
+      { unit: 'W' },
+    );
   const level = supply.part['sixteen-pin-level'];
   const label = `level that ${supply.label} signals`;
   if (level.value === undefined || !level.node) return unknown('power', label, [missing(level, label)]);
-  return { ...known(parseInt(level.value, 10), 'power', label, { unit: 'W', source: 'the supply’s own fact' }), from: { doc: level.doc, span: level.node.span, path: level.path } };
+  return {
+    ...known(parseInt(level.value, 10), 'power', label, { unit: 'W', source: 'the supply’s own fact' }),
+    from: { doc: level.doc, span: level.node.span, path: level.path },
+  };
 }

@@ -1,6 +1,6 @@
 // Socket strips plugged into each other.
 import { counted, known } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -13,23 +13,29 @@ export default check({
   why: 'Each strip in a row adds contacts and load to the first one; chained strips overheat and have burned.',
   source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)',
   caution: 'circuit-overload',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { mains: { strips: 2 } }
 #                         ^
 `,
-    mended: `
+      mended: `
 place: { mains: { strips: 1 } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { strips } = build.file.place.mains;
     if (!strips.entry) return;
     const inRow = counted(strips, 'socket strips in a row');
-    const most = known(1, 'count', 'strips used as they are listed', { source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)' });
-    tell(outcome(atKey(build, strips), atMost(inRow, most), {
-      broken: () => say`${inRow} socket strips stand between wall and machine; no more than ${most} may.`,
-      fixes: () => [change(strips, 1, 'Plug one strip into the wall, and the machine into it')],
-    }));
+    const most = known(1, 'count', 'strips used as they are listed', {
+      source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)',
+    });
+    report(
+      outcome(atKey(build, strips), atMost(inRow, most), {
+        broken: () => sentence`${inRow} socket strips stand between wall and machine; no more than ${most} may.`,
+        fixes: () => [change(strips, 1, 'Plug one strip into the wall, and the machine into it')],
+      }),
+    );
   },
 });

@@ -2,7 +2,7 @@
 import { derive, figure } from '../../figures/figure';
 import { marginFigure } from '../../figures/margins';
 import { sustainedDraw } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, atMost, lessThan } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -15,32 +15,43 @@ export default check({
   what: 'Under sustained load the house’s share of the supply’s rating stays free.',
   why: 'A supply near its limit runs hot and loud, ages fast, and leaves no room for the next card.',
   source: 'common practice; the share is the house’s own',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { power: { sustained: 125 W } }
   graphics: { power: { sustained: 320 W } }
   supply: { rating: 550 W }
 # ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   processor: { power: { sustained: 125 W }, power-limit: 120 W }
   graphics: { power: { sustained: 320 W } }
   supply: { rating: 550 W }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
     const rating = figure(supply.part.rating, `rating of ${supply.label}`);
     const free = marginFigure(build, 'supply-headroom', 'headroom of the house');
-    const limit = derive('rating less headroom', 'power', [rating, free], 'rating × (100 % − headroom)', (watts, percent) => watts! * (100 - percent!) / 100, { unit: 'W' });
+    const limit = derive(
+      'rating less headroom',
+      'power',
+      [rating, free],
+      'rating × (100 % − headroom)',
+      (watts, percent) => (watts! * (100 - percent!)) / 100,
+      { unit: 'W' },
+    );
     const drawn = sustainedDraw(build);
     // A sum beyond the rating itself is the finding of another check.
-    tell(outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
-      broken: () => say`The parts draw ${drawn}; with ${free} of ${rating} kept free they may draw ${limit}.`,
-      fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],
-    }));
+    report(
+      outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
+        broken: () => sentence`The parts draw ${drawn}; with ${free} of ${rating} kept free they may draw ${limit}.`,
+        fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],
+      }),
+    );
   },
 });

@@ -1,5 +1,5 @@
 // A supply that is opened.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { fits, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
@@ -10,13 +10,17 @@ import { atKey, change, outcome } from '../kit';
  */
 const which = '(?:the |a |an |its |that |this |old |new |faulty |dead |power )*';
 const housing = '(?:cover|housing|lid|shell|top)';
-const notIts = '(?!(?:’s|\'s)? (?:lead|cable|bag|box|carton|package|packaging|bay|shroud|switch))';
-const opens = new RegExp([
-  `\\b(?:open|opening|take apart|dismantle)(?: up)? ${which}supply\\b${notIts}`,
-  `\\b(?:open|opening|unscrew|unscrewing|remove|lift off|take off|pry off) ${which}supply(?:’s|'s)? ${housing}\\b`,
-  `\\b(?:open|unscrew|remove|lift off|take off|pry off|take) ${which}${housing} (?:of|off|from) ${which}supply\\b`,
-].join('|'), 'i');
-const forbids = /\b(?:never|not|no one|nobody|without)\b[^.;]*\b(?:open|take apart|dismantle|unscrew|remove|lift|take|pry)/i;
+const notIts = "(?!(?:’s|'s)? (?:lead|cable|bag|box|carton|package|packaging|bay|shroud|switch))";
+const opens = new RegExp(
+  [
+    `\\b(?:open|opening|take apart|dismantle)(?: up)? ${which}supply\\b${notIts}`,
+    `\\b(?:open|opening|unscrew|unscrewing|remove|lift off|take off|pry off) ${which}supply(?:’s|'s)? ${housing}\\b`,
+    `\\b(?:open|unscrew|remove|lift off|take off|pry off|take) ${which}${housing} (?:of|off|from) ${which}supply\\b`,
+  ].join('|'),
+  'i',
+);
+const forbids =
+  /\b(?:never|not|no one|nobody|without)\b[^.;]*\b(?:open|take apart|dismantle|unscrew|remove|lift|take|pry)/i;
 
 export default check({
   id: 'supply-opened',
@@ -26,27 +30,39 @@ export default check({
   why: 'Its capacitors hold up to 400 V after it is unplugged; nothing inside is for a builder to mend.',
   source: 'makers’ handbooks; stored energy E = C U² / 2',
   caution: 'mains-inside-supply',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 bench: { supply-cover: opened }
 #                      ^^^^^^
 `,
-    mended: `
+      mended: `
 bench: { supply-cover: closed }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const cover = build.file.bench['supply-cover'];
     if (cover.entry) {
-      tell(outcome(atKey(build, cover), fits(cover, 'whether the supply stays closed', (is) => is === 'closed'), {
-        broken: () => say`The supply’s housing is opened; it is to stay closed.`,
-        fixes: () => [change(cover, 'closed', 'Leave the supply closed')],
-      }));
+      report(
+        outcome(
+          atKey(build, cover),
+          fits(cover, 'whether the supply stays closed', (is) => is === 'closed'),
+          {
+            broken: () => sentence`The supply’s housing is opened; it is to stay closed.`,
+            fixes: () => [change(cover, 'closed', 'Leave the supply closed')],
+          },
+        ),
+      );
     }
     for (const step of build.file.steps.value ?? []) {
       const { note } = step;
       if (note.value === undefined || !opens.test(note.value) || forbids.test(note.value)) continue;
-      tell(outcome(atKey(build, note), sure(false, note), { broken: () => say`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.` }));
+      report(
+        outcome(atKey(build, note), sure(false, note), {
+          broken: () => sentence`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.`,
+        }),
+      );
     }
   },
 });

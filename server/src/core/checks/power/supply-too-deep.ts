@@ -1,6 +1,6 @@
 // The supply’s depth against the case’s room for it.
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -10,24 +10,30 @@ export default check({
   area: 'power',
   grade: 'stop',
   what: 'The supply is no deeper than the case’s room for it.',
-  why: 'Supplies of one outline differ in depth by half: a deep one meets the drive cage, and its cables have nowhere to go.',
+  why:
+    'Supplies of one outline differ in depth by half: a deep one meets the drive cage, and its cables have ' +
+    'nowhere to go.',
   source: 'desktop platform power supply design guide, doc. 336521: depth of 140 mm and more; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   supply: { depth: 180 mm }
 # ^^^^^^
   case: { supply-depth: 160 mm }
 `,
-    instead: 'Choose a supply 160 mm deep or less, or take the drive cage out and state the room it leaves.',
-  }],
-  test({ parts: { supply, case: box } }, tell) {
+      instead: 'Choose a supply 160 mm deep or less, or take the drive cage out and state the room it leaves.',
+    },
+  ],
+  test({ parts: { supply, case: box } }, report) {
     if (!supply || !box) return;
     const depth = figure(supply.part.depth, `depth of ${supply.label}`);
     const room = figure(box.part['supply-depth'], `room for a supply in ${box.label}`);
-    tell(outcome(at(supply), atMost(depth, room), {
-      broken: () => say`The supply is ${depth} deep; the case leaves ${room}.`,
-      fixes: () => [swap(supply), swap(box)],
-    }));
+    report(
+      outcome(at(supply), atMost(depth, room), {
+        broken: () => sentence`The supply is ${depth} deep; the case leaves ${room}.`,
+        fixes: () => [swap(supply), swap(box)],
+      }),
+    );
   },
 });

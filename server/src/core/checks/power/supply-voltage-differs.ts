@@ -1,6 +1,6 @@
 // The site’s mains voltage against the supply’s inlet and its selector.
 import { derive, figure, known, missing, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atLeast, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import { badgeMains } from '../../trade/efficiency';
 import { MARKED_VOLTAGE_TOLERANCE_PERCENT } from '../../trade/mains';
@@ -12,50 +12,71 @@ export default check({
   id: 'supply-voltage-differs',
   area: 'power',
   grade: 'harm',
-  what: 'The supply takes the site’s mains voltage, within the tolerance of its marking, and its selector stands there.',
-  why: 'A supply set to the lower range bursts when it is plugged into the higher one; the other way round it does not start.',
+  what:
+    'The supply takes the site’s mains voltage, within the tolerance of its marking, and its selector stands ' +
+    'there.',
+  why:
+    'A supply set to the lower range bursts when it is plugged into the higher one; the other way round it ' +
+    'does not start.',
   source: 'ATX12V Power Supply Design Guide, version 2.0, table 1',
   caution: 'wrong-mains-voltage',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 place: { mains: { voltage: 230 V } }
 parts:
   supply: { inlet: { lowest: 100 V, highest: 240 V, selector: true }, selector: 115 V }
 #                                                                               ^^^^^
 `,
-    mended: `
+      mended: `
 place: { mains: { voltage: 230 V } }
 parts:
   supply: { inlet: { lowest: 100 V, highest: 240 V, selector: true }, selector: 230 V }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { supply } = build.parts;
     const { voltage } = build.file.place.mains;
     if (!supply || !voltage.entry) return;
     const mains = figure(voltage, 'mains voltage');
     const lowest = figure(supply.part.inlet.lowest, `lowest mains voltage of ${supply.label}`);
     const highest = figure(supply.part.inlet.highest, `highest mains voltage of ${supply.label}`);
-    tell(outcome(at(supply), all(atLeast(mains, beyond(lowest, -1)), atMost(mains, beyond(highest, 1))), {
-      broken: () => say`The mains is ${mains}; the supply takes ${lowest} to ${highest}, and ${tolerance} beyond either.`,
-      fixes: () => [swap(supply)],
-    }));
+    report(
+      outcome(at(supply), all(atLeast(mains, beyond(lowest, -1)), atMost(mains, beyond(highest, 1))), {
+        broken: () =>
+          sentence`The mains is ${mains}; the supply takes ${lowest} to ${highest}, and ${tolerance} beyond either.`,
+        fixes: () => [swap(supply)],
+      }),
+    );
     const { selector } = supply.at;
     const stands = figure(selector, `selector of ${supply.label}`);
     const range = badgeMains(Math.max(0, Number.isFinite(mains.lo) ? mains.lo : 0));
     const usual = range === '115 V' ? 115 : 230;
-    tell(outcome({ ...at(supply, selector), path: `${supply.path}.selector` }, selectorTruth(supply, range), {
-      broken: () => say`The selector stands at ${stands}; the mains is ${mains}.`,
-      fixes: () => [range && putOn(supply, 'selector', `${usual} V`, `Set the selector to ${usual} V`)],
-    }));
+    report(
+      outcome({ ...at(supply, selector), path: `${supply.path}.selector` }, selectorTruth(supply, range), {
+        broken: () => sentence`The selector stands at ${stands}; the mains is ${mains}.`,
+        fixes: () => [range && putOn(supply, 'selector', `${usual} V`, `Set the selector to ${usual} V`)],
+      }),
+    );
   },
 });
 
-const tolerance = known(MARKED_VOLTAGE_TOLERANCE_PERCENT, 'percent', 'tolerance of the marking', { unit: '%', source: 'ATX12V Power Supply Design Guide, version 2.0, table 1' });
+const tolerance = known(MARKED_VOLTAGE_TOLERANCE_PERCENT, 'percent', 'tolerance of the marking', {
+  unit: '%',
+  source: 'ATX12V Power Supply Design Guide, version 2.0, table 1',
+});
 
 /** The voltage up or down to which a supply marked for `marked` still works. */
 function beyond(marked: Figure, way: 1 | -1): Figure {
-  return derive(`${marked.label} with its tolerance`, 'voltage', [marked, tolerance], `marked voltage ${way > 0 ? '+' : '−'} tolerance`, (volts, percent) => volts! * (100 + way * percent!) / 100, { unit: 'V' });
+  return derive(
+    `${marked.label} with its tolerance`,
+    'voltage',
+    [marked, tolerance],
+    `marked voltage ${way > 0 ? '+' : '−'} tolerance`,
+    (volts, percent) => (volts! * (100 + way * percent!)) / 100,
+    { unit: 'V' },
+  );
 }
 
 /** A selector is right when it and the mains are of one range. */
@@ -63,7 +84,12 @@ function selectorTruth(supply: Placed<'supply'>, range: ReturnType<typeof badgeM
   const has = supply.part.inlet.selector;
   const { selector } = supply.at;
   if (has.value === false) return sure(true, has);
-  if (selector.value) return sure(range !== undefined && badgeMains(Math.max(0, selector.value.lo)) === range, selector);
+  if (selector.value)
+    return sure(range !== undefined && badgeMains(Math.max(0, selector.value.lo)) === range, selector);
   const stands = missing(selector, `where the selector of ${supply.label} stands`);
-  return lacking(has.value === undefined ? [missing(has, `whether ${supply.label} has a selector`)] : [stands], has, selector);
+  return lacking(
+    has.value === undefined ? [missing(has, `whether ${supply.label} has a selector`)] : [stands],
+    has,
+    selector,
+  );
 }

@@ -2,14 +2,17 @@
 import { derive, known, missing, type Figure, type Missing } from '../../figures/figure';
 import { memo, memoOf } from '../../figures/memo';
 import { cardCableLoads, epsCableLoad, cableDrop, type Card } from '../../figures/connector-loads';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atMost, lacking } from '../../figures/truth';
 import type { Build, Placed } from '../../build/build';
 import { CARD_CONNECTOR_TOLERANCE_PERCENT, RAIL_TOLERANCE_PERCENT } from '../../trade/power';
 import { check } from '../check';
-import { at, outcome, swap, type Tell } from '../kit';
+import { at, outcome, swap, type Reporter } from '../kit';
 
-interface Drop { readonly kind: string; readonly drop: Figure }
+interface Drop {
+  readonly kind: string;
+  readonly drop: Figure;
+}
 
 export default check({
   id: 'voltage-drop-high',
@@ -17,50 +20,76 @@ export default check({
   grade: 'note',
   what: 'Cables lose no more voltage at their load than stands between the supply’s tolerance and the card’s.',
   why: 'A long, thin or shared cable eats the tolerance that card and board count on, and warms up with what it loses.',
-  source: 'ATX Version 3 design guide, doc. 336521, table 3-5: 12 V −8 % at the card; ATX12V Power Supply Design Guide: ±5 % at the supply',
-  examples: [{
-    faulty: `
+  source:
+    'ATX Version 3 design guide, doc. 336521, table 3-5: 12 V −8 % at the card; ATX12V Power Supply Design ' +
+    'Guide: ±5 % at the supply',
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { edge: x16, connectors: { PCIe 8-pin: 1 }, power: { sustained: 225 W } }
 #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
   supply: { own-cables: [{ connector: PCIe 8-pin, count: 1, connectors: 1, length: 1500 mm, gauge: 20, pairs: 3 }] }
 `,
-    instead: 'Use a shorter or thicker cable, or one cable a connector.',
-  }],
-  test(build, tell) {
+      instead: 'Use a shorter or thicker cable, or one cable a connector.',
+    },
+  ],
+  test(build, report) {
     const { supply, processor, graphics, cards, board } = build.parts;
     if (!supply) return;
     for (const card of [...graphics, ...cards]) {
       const drops = cardDrops(build, card);
-      if ('lacks' in drops) tell(outcome(at(card), lacking(drops.lacks), { broken: () => say`` }));
-      else judged(supply, card, drops, tell);
+      if ('missingFacts' in drops) report(outcome(at(card), lacking(drops.missingFacts), { broken: () => sentence`` }));
+      else judged(supply, card, drops, report);
     }
     if (!processor || !board) return;
     const cables = supply.part['own-cables'];
-    if (!cables.value) tell(outcome(at(processor), lacking([missing(cables, `cables of ${supply.label}`)]), { broken: () => say`` }));
-    else judged(supply, processor, epsDrops(build), tell);
+    if (!cables.value)
+      report(
+        outcome(at(processor), lacking([missing(cables, `cables of ${supply.label}`)]), { broken: () => sentence`` }),
+      );
+    else judged(supply, processor, epsDrops(build), report);
   },
 });
 
-const cardDrops = memoOf((build: Build, card: Card): readonly Drop[] | { readonly lacks: readonly Missing[] } => {
-  const loads = cardCableLoads(build, card);
-  return 'lacks' in loads ? loads : loads.map(({ kind, row, load }) => ({ kind, drop: cableDrop(row, load) }));
-});
+const cardDrops = memoOf(
+  (build: Build, card: Card): readonly Drop[] | { readonly missingFacts: readonly Missing[] } => {
+    const loads = cardCableLoads(build, card);
+    return 'missingFacts' in loads ? loads : loads.map(({ kind, row, load }) => ({ kind, drop: cableDrop(row, load) }));
+  },
+);
 
 const epsDrops = memo((build: Build): readonly Drop[] =>
-  (build.parts.supply!.part['own-cables'].value ?? []).filter((row) => row.connector.value === 'EPS 8-pin').map((row) => ({ kind: 'EPS 8-pin', drop: cableDrop(row, epsCableLoad(build, build.parts.processor!)) })));
+  (build.parts.supply!.part['own-cables'].value ?? [])
+    .filter((row) => row.connector.value === 'EPS 8-pin')
+    .map((row) => ({ kind: 'EPS 8-pin', drop: cableDrop(row, epsCableLoad(build, build.parts.processor!)) })),
+);
 
-const span = known(CARD_CONNECTOR_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT, 'percent', 'what is left between both tolerances', { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' });
-const limit = derive('drop allowed in a cable', 'voltage', [span], '12 V × what is left between both tolerances', (of) => 12 * of! / 100, { unit: 'mV' });
+const span = known(
+  CARD_CONNECTOR_TOLERANCE_PERCENT.under - RAIL_TOLERANCE_PERCENT,
+  'percent',
+  'what is left between both tolerances',
+  { unit: '%', source: 'ATX Version 3 design guide, doc. 336521, table 3-5' },
+);
+const limit = derive(
+  'drop allowed in a cable',
+  'voltage',
+  [span],
+  '12 V × what is left between both tolerances',
+  (of) => (12 * of!) / 100,
+  { unit: 'mV' },
+);
 
-function judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[], tell: Tell): void {
+function judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[], report: Reporter): void {
   if (drops.length === 0) return;
   const truths = drops.map(({ drop }) => atMost(drop, limit));
-  tell(outcome(at(fed), all(...truths), {
-    broken: () => {
-      const { kind, drop } = drops[truths.findIndex((truth) => truth.is === false)]!;
-      return say`The ${kind} cable to ${fed.label} loses ${drop}; ${limit} are left for it.`;
-    },
-    fixes: () => [swap(supply)],
-  }));
+  report(
+    outcome(at(fed), all(...truths), {
+      broken: () => {
+        const { kind, drop } = drops[truths.findIndex((truth) => truth.is === false)]!;
+        return sentence`The ${kind} cable to ${fed.label} loses ${drop}; ${limit} are left for it.`;
+      },
+      fixes: () => [swap(supply)],
+    }),
+  );
 }

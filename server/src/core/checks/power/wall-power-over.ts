@@ -1,7 +1,7 @@
 // Power from the wall under full load against the promise.
 import { figure } from '../../figures/figure';
 import { wallPower } from '../../figures/mains';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome, swap } from '../kit';
@@ -13,30 +13,40 @@ export default check({
   grade: 'shortfall',
   what: 'Under full load no more comes from the wall than is promised.',
   why: 'What the parts draw is not what the meter shows: the supply’s own loss comes on top.',
-  source: '80 PLUS programme, test levels for 115 V internal and 230 V EU internal supplies; measured points of the supply',
-  examples: [{
-    faulty: `
+  source:
+    '80 PLUS programme, test levels for 115 V internal and 230 V EU internal supplies; measured points of the supply',
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { power: { sustained: 450 W } }
   supply: { rating: 900 W, efficiency: [{ load: 50 %, percent: 90 % }] }
 expect: { power: { wall: 450 W } }
 #                        ^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   processor: { power: { sustained: 450 W } }
   supply: { rating: 900 W, efficiency: [{ load: 50 %, percent: 90 % }] }
 expect: { power: { wall: 500 W } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const promise = build.file.expect.power.wall;
     const wall = wallPower(build);
     if (!promise.entry || !wall) return;
     const wanted = figure(promise, 'power from the wall that is promised');
-    tell(outcome(atKey(build, promise), atMost(wall, wanted), {
-      broken: () => say`From the wall come ${wall} under full load; at most ${wanted} are promised.`,
-      fixes: () => [Number.isFinite(wall.hi) ? change(promise, wattsText(wall.hi), `Raise the promise to ${wattsText(wall.hi)}`) : undefined, swap(build.parts.supply!)],
-    }));
+    report(
+      outcome(atKey(build, promise), atMost(wall, wanted), {
+        broken: () => sentence`From the wall come ${wall} under full load; at most ${wanted} are promised.`,
+        fixes: () => [
+          Number.isFinite(wall.hi)
+            ? change(promise, wattsText(wall.hi), `Raise the promise to ${wattsText(wall.hi)}`)
+            : undefined,
+          swap(build.parts.supply!),
+        ],
+      }),
+    );
   },
 });

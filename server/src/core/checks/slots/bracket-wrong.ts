@@ -1,6 +1,6 @@
 // The height of a card's bracket against the case's openings.
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { agree, any, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,26 +13,31 @@ export default check({
   what: 'Each card has, on it or in its box, a bracket of the height of the case’s openings.',
   why: 'A full-height bracket keeps a low case from closing; a low one leaves the card unfastened.',
   source: 'PCI Express Card Electromechanical Specification: full height 111.15 mm, low profile 68.90 mm',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { bracket: full height, in-the-box: [] }
 #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
   case: { bracket: low profile }
 `,
-    instead: 'Order the low-profile bracket that its maker sells for the card, or choose a case for full height.',
-  }],
-  test(build, tell) {
+      instead: 'Order the low-profile bracket that its maker sells for the card, or choose a case for full height.',
+    },
+  ],
+  test(build, report) {
     const box = build.parts.case;
     if (!box) return;
     for (const card of cardsOf(build)) {
       const wants = box.part.bracket;
       const own = card.part.bracket;
       const on = agree(own, `bracket of ${card.label}`, wants, `bracket height of ${box.label}`, (a, b) => a === b);
-      tell(outcome(at(card), on.is === false ? any(on, inBox(card, wants.value!)) : on, {
-        broken: () => say`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are ${wants}.`,
-        fixes: () => [swap(card), swap(box)],
-      }));
+      report(
+        outcome(at(card), on.is === false ? any(on, inBox(card, wants.value!)) : on, {
+          broken: () =>
+            sentence`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are ${wants}.`,
+          fixes: () => [swap(card), swap(box)],
+        }),
+      );
     }
   },
 });
@@ -42,5 +47,8 @@ function inBox(card: Card, height: string): Truth {
   const box = card.part['in-the-box'];
   if (!box.value) return lacking([missing(box, `contents of the box of ${card.label}`)]);
   const word = height.replace(' ', '[ -]');
-  return sure(box.value.some((item) => new RegExp(`${word} bracket`, 'i').test(item.value?.thing ?? '')), box);
+  return sure(
+    box.value.some((item) => new RegExp(`${word} bracket`, 'i').test(item.value?.thing ?? '')),
+    box,
+  );
 }

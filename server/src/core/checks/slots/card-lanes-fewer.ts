@@ -1,7 +1,7 @@
 // The lanes a slot is wired for against those a card can use.
 import type { Figure } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -14,26 +14,35 @@ export default check({
   what: 'Each card’s slot is wired for as many lanes as the card can use.',
   why: 'A slot of full length is often wired for a quarter of its lanes: the card fits, starts, and is slow.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { slots: { PCIE_2: { kind: PCIe, length: x16, lanes: 4, generation: 4 } } }
   graphics: { link: PCIe 4 x16, slot: PCIE_2 }
 #                                     ^^^^^^
 `,
-    instead: 'Put the card into a slot that is wired for its lanes.',
-  }],
-  test(build, tell) {
-    for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
+      instead: 'Put the card into a slot that is wired for its lanes.',
+    },
+  ],
+  test(build, report) {
+    for (const {
+      card,
+      seat: { name, slot, missingFacts },
+    } of cardsInSlots(build)) {
       const own = endOf(card.part.link, card.label);
       const wired = slot && wiringOf(slot, name!);
-      const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(lacks);
+      const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(missingFacts);
       const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { lanes: wired!.lanes }]);
-      tell(outcome(at(card, card.at.slot), truth, {
-        ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
-        broken: () => say`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}: ${say`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
-        fixes: () => cardMoves(build, card),
-      }));
+      report(
+        outcome(at(card, card.at.slot), truth, {
+          ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
+          broken: () =>
+            sentence`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}:
+              ${sentence`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
+          fixes: () => cardMoves(build, card),
+        }),
+      );
     }
   },
 });

@@ -1,7 +1,7 @@
 // A slot of the right kind for each card and each drive that sits in one.
 import type { Build } from '../../build/build';
 import { between, missing, number, uniqueMissing, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Seat } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { agree, any, atMost, lacking, type Truth } from '../../figures/truth';
@@ -16,8 +16,9 @@ export default check({
   what: 'Each card, and each drive that sits in a slot, has a slot of its kind.',
   why: 'A card without a slot stays on the bench; small boards have one slot, and that one goes to the graphics card.',
   source: 'PCI Express Card Electromechanical Specification; drive makers’ M.2 module manuals',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { slots: { PCIE_1: { kind: PCIe }, M2_1: { kind: M.2 } } }
   graphics: { edge: x16, slot: PCIE_1 }
@@ -25,35 +26,52 @@ parts:
     - { model: Capture Two, edge: x4 }
 #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose a board with one PCIe slot more, or leave the card out.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a board with one PCIe slot more, or leave the card out.',
+    },
+  ],
+  test(build, report) {
     if (!build.parts.board) return;
     let waiting = 0;
     for (const card of cardsOf(build)) {
       const seat = seatOf(build, card);
-      if (seat.name !== undefined) tell(inSlot(build, card, seat));
-      else tell(waits(build, card, (waiting += card.at.count.value ?? 1)));
+      if (seat.name !== undefined) report(inSlot(build, card, seat));
+      else report(waits(build, card, (waiting += card.at.count.value ?? 1)));
     }
-    for (const module of modulesAmong(build)) if (module.at.slot.value !== undefined) tell(inSlot(build, module, seatOf(build, module)));
-    for (const drive of build.parts.drives) if (drive.at.slot.value !== undefined) tell(inSlot(build, drive, seatOf(build, drive)));
+    for (const module of modulesAmong(build))
+      if (module.at.slot.value !== undefined) report(inSlot(build, module, seatOf(build, module)));
+    for (const drive of build.parts.drives)
+      if (drive.at.slot.value !== undefined) report(inSlot(build, drive, seatOf(build, drive)));
   },
 });
 
 /** A card’s edge or a drive’s shape, and the kind of slot it goes into. */
-function goesInto(placed: Card | Drive): { readonly fact: Card['part']['edge'] | Drive['part']['shape']; readonly kind: (value: string) => string } {
-  if (placed.role === 'drives') return { fact: (placed as Drive).part.shape, kind: (shape) => (shape === 'card' ? 'PCIe' : shape) };
+function goesInto(placed: Card | Drive): {
+  readonly fact: Card['part']['edge'] | Drive['part']['shape'];
+  readonly kind: (value: string) => string;
+} {
+  if (placed.role === 'drives')
+    return { fact: (placed as Drive).part.shape, kind: (shape) => (shape === 'card' ? 'PCIe' : shape) };
   return { fact: (placed as Card).part.edge, kind: (edge) => (edge === 'M.2' ? edge : 'PCIe') };
 }
 
-function inSlot(build: Build, placed: Card | Drive, { name, slot, lacks }: Seat): Outcome {
+function inSlot(build: Build, placed: Card | Drive, { name, slot, missingFacts }: Seat): Outcome {
   const { fact, kind } = goesInto(placed);
   const word = placed.role === 'drives' ? 'shape' : 'edge';
-  const truth = slot ? agree<string, string>(fact, `${word} of ${placed.label}`, slot.kind, `kind of ${name}`, (value, wanted) => kind(value) === wanted) : lacking(lacks);
+  const truth = slot
+    ? agree<string, string>(
+        fact,
+        `${word} of ${placed.label}`,
+        slot.kind,
+        `kind of ${name}`,
+        (value, wanted) => kind(value) === wanted,
+      )
+    : lacking(missingFacts);
   return outcome(at(placed, placed.at.slot), truth, {
-    broken: () => say`${placed.label} has the ${word} ${fact}; ${placed.at.slot} is a slot of kind ${slot!.kind}.`,
+    broken: () => sentence`${placed.label} has the ${word} ${fact}; ${placed.at.slot} is a slot of kind ${slot!.kind}.`,
     *fixes(): Iterable<FixIdea | undefined> {
-      for (const [other, free] of freeSlots(build)) if (free.kind.value === kind(fact.value!)) yield putOn(placed, 'slot', other, `Move ${placed.label} to ${other}`);
+      for (const [other, free] of freeSlots(build))
+        if (free.kind.value === kind(fact.value!))
+          yield putOn(placed, 'slot', other, `Move ${placed.label} to ${other}`);
     },
   });
 }
@@ -63,9 +81,12 @@ function waits(build: Build, card: Card, place: number): Outcome {
   const free = freePcie(build);
   const { edge } = card.part;
   const enough = atMost(number(place, 'cards that name no slot'), free);
-  const truth: Truth = edge.value === undefined ? any(enough, lacking([missing(edge, `edge of ${card.label}`)])) : enough;
+  const truth: Truth =
+    edge.value === undefined ? any(enough, lacking([missing(edge, `edge of ${card.label}`)])) : enough;
   return outcome(at(card), truth, {
-    broken: () => say`${card.label} finds no PCIe slot: of the cards that name none it is number ${number(place, 'place among them')}, and free slots number ${free}.`,
+    broken: () =>
+      sentence`${card.label} finds no PCIe slot: of the cards that name none it is number
+        ${number(place, 'place among them')}, and free slots number ${free}.`,
     fixes: () => [swap(build.parts.board!)],
   });
 }
@@ -73,9 +94,18 @@ function waits(build: Build, card: Card, place: number): Outcome {
 function freePcie(build: Build): Figure {
   const { board } = build.parts;
   const { slots } = board!.part;
-  if (!slots.value) return { ...between(0, Infinity, 'count', 'free PCIe slots', { source: 'not stated' }), missing: [missing(slots, `slots of ${board!.label}`)] };
+  if (!slots.value)
+    return {
+      ...between(0, Infinity, 'count', 'free PCIe slots', { source: 'not stated' }),
+      missing: [missing(slots, `slots of ${board!.label}`)],
+    };
   const free = freeSlots(build);
   const sure = free.filter(([, slot]) => slot.kind.value === 'PCIe').length;
-  const open = free.flatMap(([name, slot]) => (slot.kind.value === undefined ? [missing(slot.kind, `kind of ${name}`)] : []));
-  return { ...between(sure, sure + open.length, 'count', 'free PCIe slots', { source: 'the board’s facts' }), missing: uniqueMissing([{ missing: open }]) };
+  const open = free.flatMap(([name, slot]) =>
+    slot.kind.value === undefined ? [missing(slot.kind, `kind of ${name}`)] : [],
+  );
+  return {
+    ...between(sure, sure + open.length, 'count', 'free PCIe slots', { source: 'the board’s facts' }),
+    missing: uniqueMissing([{ missing: open }]),
+  };
 }

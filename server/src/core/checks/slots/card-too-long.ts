@@ -1,6 +1,6 @@
 // The length of a card against the room in the case.
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,25 +13,29 @@ export default check({
   what: 'Each card is no longer than the room between the openings and the front of the case.',
   why: 'A card that meets the front fans or a bay goes in only after something else comes out.',
   source: 'PCI Express Card Electromechanical Specification: full length 312 mm; cards exceed it',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { length: 336 mm }
 #           ^^^^^^^^^^^^^^^^^^
   case: { card-length: 330 mm }
 `,
-    instead: 'Choose a card of 330 mm or shorter, or a deeper case.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a card of 330 mm or shorter, or a deeper case.',
+    },
+  ],
+  test(build, report) {
     const box = build.parts.case;
     if (!box) return;
     const room = figure(box.part['card-length'], `room for a card in ${box.label}`);
     for (const card of cardsOf(build)) {
       const length = figure(card.part.length, `length of ${card.label}`);
-      tell(outcome(at(card), atMost(length, room), {
-        broken: () => say`${card.label} is ${length} long; ${box.label} leaves ${room}.`,
-        fixes: () => [swap(card), swap(box)],
-      }));
+      report(
+        outcome(at(card), atMost(length, room), {
+          broken: () => sentence`${card.label} is ${length} long; ${box.label} leaves ${room}.`,
+          fixes: () => [swap(card), swap(box)],
+        }),
+      );
     }
   },
 });

@@ -1,6 +1,6 @@
 // The height of a card against the room to the side panel.
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,25 +13,29 @@ export default check({
   what: 'Each card stands no higher over its slot than the side panel allows, its power connector not counted.',
   why: 'A card that meets the side panel keeps the case from closing.',
   source: 'PCI Express Card Electromechanical Specification: full height 111.15 mm; cards exceed it',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { height: 141 mm }
 #           ^^^^^^^^^^^^^^^^^^
   case: { card-height: 140 mm }
 `,
-    instead: 'Choose a lower card, or a wider case.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a lower card, or a wider case.',
+    },
+  ],
+  test(build, report) {
     const box = build.parts.case;
     if (!box) return;
     const room = figure(box.part['card-height'], `room over a card in ${box.label}`);
     for (const card of cardsOf(build)) {
       const height = figure(card.part.height, `height of ${card.label}`);
-      tell(outcome(at(card), atMost(height, room), {
-        broken: () => say`${card.label} stands ${height} high; ${box.label} leaves ${room}.`,
-        fixes: () => [swap(card), swap(box)],
-      }));
+      report(
+        outcome(at(card), atMost(height, room), {
+          broken: () => sentence`${card.label} stands ${height} high; ${box.label} leaves ${room}.`,
+          fixes: () => [swap(card), swap(box)],
+        }),
+      );
     }
   },
 });

@@ -1,6 +1,6 @@
 // A heavy or long card that hangs in its slot without support.
 import { derive, figure, known, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, atMost, fits } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { massHangingAtMostG } from '../../trade/lifting';
@@ -15,26 +15,39 @@ export default check({
   what: 'A card as heavy and long as the house sets has a support under its far end.',
   why: 'A heavy card sags: its edge and the slot’s joints carry the bend, and years later the link drops out.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { mass: 1900 g, length: 336 mm, support: false }
 #                                                    ^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   graphics: { mass: 1900 g, length: 336 mm, support: true }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const card of cardsOf(build)) {
       if (card.at.riser.entry) continue;
       const mass = figure(card.part.mass, `mass of ${card.label}`);
       const limit = hanging(build, card);
-      tell(outcome(at(card, card.at.support), any(fits(card.at.support, `support of ${card.label}`, (is) => is), atMost(mass, limit)), {
-        broken: () => say`${card.label} weighs ${mass} and hangs without support; at ${figure(card.part.length, 'length')} long the house lets ${limit} hang.`,
-        fixes: () => [putOn(card, 'support', true, 'Put a support under its end')],
-      }));
+      report(
+        outcome(
+          at(card, card.at.support),
+          any(
+            fits(card.at.support, `support of ${card.label}`, (is) => is),
+            atMost(mass, limit),
+          ),
+          {
+            broken: () =>
+              sentence`${card.label} weighs ${mass} and hangs without support; at ${figure(card.part.length, 'length')}
+                long the house lets ${limit} hang.`,
+            fixes: () => [putOn(card, 'support', true, 'Put a support under its end')],
+          },
+        ),
+      );
     }
   },
 });
@@ -42,7 +55,17 @@ parts:
 /** The mass that may hang at this card’s length. */
 function hanging(build: Build, card: Card): Figure {
   const margin = build.house.margin('hanging-card');
-  const at300 = 'fact' in margin ? figure(margin.fact, 'mass of a hanging card') : known(margin.standard, 'mass', 'mass of a hanging card', { unit: 'g', source: 'default of the house' });
+  const at300 =
+    'fact' in margin
+      ? figure(margin.fact, 'mass of a hanging card')
+      : known(margin.standard, 'mass', 'mass of a hanging card', { unit: 'g', source: 'default of the house' });
   const length = figure(card.part.length, `length of ${card.label}`);
-  return derive(`mass that may hang at the length of ${card.label}`, 'mass', [at300, { ...length, lo: Math.max(0, length.lo) }], 'mass × 300 mm ÷ length', (massG, lengthMm) => massHangingAtMostG(massG!, lengthMm!), { unit: 'g' });
+  return derive(
+    `mass that may hang at the length of ${card.label}`,
+    'mass',
+    [at300, { ...length, lo: Math.max(0, length.lo) }],
+    'mass × 300 mm ÷ length',
+    (massG, lengthMm) => massHangingAtMostG(massG!, lengthMm!),
+    { unit: 'g' },
+  );
 }

@@ -1,9 +1,20 @@
 // Promised display modes against what the output's link carries.
 import type { Build } from '../../build/build';
 import { least, missing, unknown, type Figure } from '../../figures/figure';
-import { comfortable, compressed, displaysOn, inputPayload, needed, outputNamed, outputs, payload, type Output, type Promise } from '../../figures/display';
+import {
+  comfortable,
+  compressed,
+  displaysOn,
+  inputPayload,
+  needed,
+  outputNamed,
+  outputs,
+  payload,
+  type Output,
+  type Promise,
+} from '../../figures/display';
 import { memoOf } from '../../figures/memo';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, fits, lacking, type Truth } from '../../figures/truth';
 import { bitsPerPixel, highestRefreshHz, MARGINAL_SHARE, type DisplayMode } from '../../trade/display';
 import { check } from '../check';
@@ -15,10 +26,13 @@ export default check({
   area: 'slots',
   grade: 'shortfall',
   what: 'The link of each display’s output carries the mode promised on it, with one part in a hundred to spare.',
-  why: 'A mode beyond the link is not offered, or falls back in depth or rate; one at its very edge works with some cables and not with others.',
+  why:
+    'A mode beyond the link is not offered, or falls back in depth or rate; one at its very edge works with ' +
+    'some cables and not with others.',
   source: 'VESA Coordinated Video Timings Standard 1.2; VESA DisplayPort Standard; HDMI Specification',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { outputs: { DP_1: { link: DisplayPort HBR2 } } }
 expect:
@@ -26,17 +40,18 @@ expect:
     - { mode: 3840x2160 @ 120 Hz, depth: 8 bit, port: DP_1 }
 #             ^^^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   graphics: { outputs: { DP_1: { link: DisplayPort HBR2 } } }
 expect:
   displays:
     - { mode: 3840x2160 @ 75 Hz, depth: 8 bit, port: DP_1 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const promise of build.file.expect.displays.value ?? []) {
-      if (promise.mode.value) tell(judge(build, promise, promise.mode.value));
+      if (promise.mode.value) report(judge(build, promise, promise.mode.value));
     }
   },
 });
@@ -44,27 +59,39 @@ expect:
 /** What a promised mode needs, and what its output carries. */
 const sidesOf = memoOf((build: Build, promise: Promise) => {
   const output = outputNamed(build, promise.port);
-  return { output, plain: promise.mode.value && needed(promise.mode.value, promise), carried: carriedBy(build, output) };
+  return {
+    output,
+    plain: promise.mode.value && needed(promise.mode.value, promise),
+    carried: carriedBy(build, output),
+  };
 });
 
 function judge(build: Build, promise: Promise, mode: DisplayMode): Outcome {
   const place = atKey(build, promise.mode);
   const { output, plain, carried } = sidesOf(build, promise);
-  if (!plain) return outcome(place, lacking([missing(promise.mode, 'a timing of this mode')]), { broken: () => say`` });
-  if ('lacks' in output) return outcome(place, lacking(output.lacks), { broken: () => say`` });
+  if (!plain)
+    return outcome(place, lacking([missing(promise.mode, 'a timing of this mode')]), { broken: () => sentence`` });
+  if ('missingFacts' in output) return outcome(place, lacking(output.missingFacts), { broken: () => sentence`` });
   const squeezed = promise.compression.value === true;
   const wanted = squeezed ? compressed(plain) : plain;
   // Where the link is not known, the blanking is not what decides.
-  const ok = atMost(carried.missing.length > 0 && promise.depth.value !== undefined ? { ...plain, missing: [] } : plain, comfortable(carried));
+  const ok = atMost(
+    carried.missing.length > 0 && promise.depth.value !== undefined ? { ...plain, missing: [] } : plain,
+    comfortable(carried),
+  );
   const truth = squeezed ? any(ok, all(...canCompress(build, output), atMost(wanted, comfortable(carried)))) : ok;
   const marginal = atLeast(plain, beyond(carried)).is !== true;
   return outcome(place, truth, {
     ...(marginal ? { grade: 'note' as const } : {}),
     broken: () => {
-      const how = squeezed && canCompress(build, output).every((one) => one.is === true) ? 'compressed' : 'uncompressed';
+      const how =
+        squeezed && canCompress(build, output).every((one) => one.is === true) ? 'compressed' : 'uncompressed';
       const figure = how === 'compressed' ? wanted : plain;
-      const ends = displaysOn(build, output.name).map((display) => ` with ${display.label}`).join('');
-      return say`${promise.mode} at ${promise.depth} needs ${figure} ${how}; ${promise.port}${ends} carries ${carried}${marginal ? ': marginal' : ''}.`;
+      const ends = displaysOn(build, output.name)
+        .map((display) => ` with ${display.label}`)
+        .join('');
+      return sentence`${promise.mode} at ${promise.depth} needs ${figure} ${how}; ${promise.port}${ends} carries
+        ${carried}${marginal ? ': marginal' : ''}.`;
     },
     fixes: () => fixes(build, promise, mode, carried),
   });
@@ -72,28 +99,39 @@ function judge(build: Build, promise: Promise, mode: DisplayMode): Outcome {
 
 /** What goes through an output: its own payload, and the input’s of a display that is plugged into it. */
 function carriedBy(build: Build, output: ReturnType<typeof outputNamed>): Figure {
-  if ('lacks' in output) return unknown('data-rate', 'payload of the output', output.lacks);
+  if ('missingFacts' in output) return unknown('data-rate', 'payload of the output', output.missingFacts);
   const own = payload(output.link, output.name);
   const inputs = displaysOn(build, output.name).map((display) => inputPayload(display, output));
-  return inputs.length === 0 ? own : least(`payload between ${output.name} and its display`, [own, ...inputs], { unit: 'Gb/s' });
+  return inputs.length === 0
+    ? own
+    : least(`payload between ${output.name} and its display`, [own, ...inputs], { unit: 'Gb/s' });
 }
 
 /** The least that is past the margin on the far side. */
-const beyond = (carried: Figure): Figure => ({ ...carried, lo: carried.lo * (1 + MARGINAL_SHARE), hi: carried.hi * (1 + MARGINAL_SHARE) });
+const beyond = (carried: Figure): Figure => ({
+  ...carried,
+  lo: carried.lo * (1 + MARGINAL_SHARE),
+  hi: carried.hi * (1 + MARGINAL_SHARE),
+});
 
 /** Whether both ends compress. */
 function canCompress(build: Build, output: Output): readonly Truth[] {
-  const ends = displaysOn(build, output.name).map((display) => fits(display.part.compression, `compression of ${display.label}`, (can) => can));
+  const ends = displaysOn(build, output.name).map((display) =>
+    fits(display.part.compression, `compression of ${display.label}`, (can) => can),
+  );
   return [fits(output.compression, `compression of ${output.on.label}`, (can) => can), ...ends];
 }
 
 function* fixes(build: Build, promise: Promise, mode: DisplayMode, carried: Figure): Iterable<FixIdea | undefined> {
-  for (const other of outputs(build).list) if (other.name !== promise.port.value) yield change(promise.port, other.name, `Use the output ${other.name}`);
-  if (promise.compression.value !== true) yield putIn(build, promise, 'compression', true, 'Accept a compressed picture');
+  for (const other of outputs(build).list)
+    if (other.name !== promise.port.value) yield change(promise.port, other.name, `Use the output ${other.name}`);
+  if (promise.compression.value !== true)
+    yield putIn(build, promise, 'compression', true, 'Accept a compressed picture');
   const depth = promise.depth.value as number | undefined;
   if (depth === undefined) return;
   if (depth > 8) yield change(promise.depth, '8 bit', 'Lower the depth to 8 bit');
   const picture = { ...mode, bits: bitsPerPixel(depth), blanking: promise.blanking.value ?? ('CVT-RB1' as const) };
   const hertz = carried.lo > 0 ? highestRefreshHz(picture, (carried.lo * 8) / 1e9) : undefined;
-  if (hertz !== undefined && hertz < mode.refreshHz) yield change(promise.mode, `${mode.widthPx}x${mode.heightPx} @ ${hertz} Hz`, `Lower the rate to ${hertz} Hz`);
+  if (hertz !== undefined && hertz < mode.refreshHz)
+    yield change(promise.mode, `${mode.widthPx}x${mode.heightPx} @ ${hertz} Hz`, `Lower the rate to ${hertz} Hz`);
 }

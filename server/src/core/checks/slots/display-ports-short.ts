@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { freeOutputFor, inputLinks, outputNamed, connectorOf, connectorsOf, type Display } from '../../figures/display';
 import { missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap, type FixIdea } from '../kit';
@@ -12,10 +12,13 @@ export default check({
   area: 'slots',
   grade: 'stop',
   what: 'Each display has an output with a kind of connector that it takes.',
-  why: 'Cards have three of one connector and one of the other; the second display with the rarer connector stays dark.',
+  why:
+    'Cards have three of one connector and one of the other; the second display with the rarer connector ' +
+    'stays dark.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: { outputs: { DP_1: { link: DisplayPort HBR3 }, HDMI_1: { link: HDMI 2.0 } } }
   displays:
@@ -23,30 +26,39 @@ parts:
     - { name: right, inputs: { HDMI: { link: HDMI 2.0 } } }
 #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose a display that takes the other connector, or a card with two of this one.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a display that takes the other connector, or a card with two of this one.',
+    },
+  ],
+  test(build, report) {
     for (const display of build.parts.displays) {
-      tell(outcome(at(display, display.at.port), display.at.port.value === undefined ? unnamed(build, display) : named(build, display), {
-        broken: () => (display.at.port.value === undefined
-          ? say`${display.label} takes ${inputLinks(display)}; no output with such a connector is left for it.`
-          : say`${display.label} takes ${inputLinks(display)}; ${display.at.port} drives ${portLink(build, display)}.`),
-        *fixes(): Iterable<FixIdea | undefined> {
-          yield swap(display);
-          for (const card of build.parts.graphics) yield swap(card);
-        },
-      }));
+      report(
+        outcome(
+          at(display, display.at.port),
+          display.at.port.value === undefined ? unnamed(build, display) : named(build, display),
+          {
+            broken: () =>
+              display.at.port.value === undefined
+                ? sentence`${display.label} takes ${inputLinks(display)}; no output with such a connector is left for it.`
+                : sentence`${display.label} takes ${inputLinks(display)}; ${display.at.port} drives
+                  ${portLink(build, display)}.`,
+            *fixes(): Iterable<FixIdea | undefined> {
+              yield swap(display);
+              for (const card of build.parts.graphics) yield swap(card);
+            },
+          },
+        ),
+      );
     }
   },
 });
 
 function named(build: Build, display: Display): Truth {
   const output = outputNamed(build, display.at.port);
-  if ('lacks' in output) return lacking(output.lacks);
-  const { connectors, lacks } = connectorsOf(display);
+  if ('missingFacts' in output) return lacking(output.missingFacts);
+  const { connectors, missingFacts } = connectorsOf(display);
   if (output.link.value === undefined) return lacking([missing(output.link, `link of ${output.name}`)]);
   const meets = connectors.has(connectorOf(output.link.value));
-  return meets || lacks.length === 0 ? sure(meets, output.link) : lacking(lacks);
+  return meets || missingFacts.length === 0 ? sure(meets, output.link) : lacking(missingFacts);
 }
 
 function unnamed(build: Build, display: Display): Truth {
@@ -56,5 +68,5 @@ function unnamed(build: Build, display: Display): Truth {
 
 function portLink(build: Build, display: Display) {
   const output = outputNamed(build, display.at.port);
-  return 'lacks' in output ? display.at.port : output.link;
+  return 'missingFacts' in output ? display.at.port : output.link;
 }

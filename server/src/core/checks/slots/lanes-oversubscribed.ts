@@ -2,7 +2,7 @@
 import { counted } from '../../figures/figure';
 import { chipsetDemand, processorLanes } from '../../figures/lane-budget';
 import { uplink } from '../../figures/lanes';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { freeSlots } from '../../figures/slots';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -12,11 +12,16 @@ export default check({
   id: 'lanes-oversubscribed',
   area: 'slots',
   grade: 'shortfall',
-  what: 'Slots on the processor use no more lanes than it brings, and what stands behind the chipset fits through its link.',
-  why: 'Everything behind the chipset shares one link: each part tests fast alone, and together they wait for each other.',
+  what:
+    'Slots on the processor use no more lanes than it brings, and what stands behind the chipset fits ' +
+    'through its link.',
+  why:
+    'Everything behind the chipset shares one link: each part tests fast alone, and together they wait for ' +
+    'each other.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
 # ^^^^^
@@ -30,31 +35,39 @@ parts:
 expect:
   drives: { scratch: { read: 5 GB/s }, cache: { read: 5 GB/s } }
 `,
-    instead: 'Move one of the drives to a socket on the processor, or promise less.',
-  }],
-  test(build, tell) {
+      instead: 'Move one of the drives to a socket on the processor, or promise less.',
+    },
+  ],
+  test(build, report) {
     const { board, processor } = build.parts;
     if (!board) return;
     const lanes = processorLanes(build);
     if (processor && lanes) {
       const brought = counted(processor.part.lanes, `lanes of ${processor.label}`);
-      tell(outcome(at(processor), atMost(lanes, brought), {
-        broken: () => say`The slots on the processor use ${lanes} lanes; ${processor.label} brings ${brought}.`,
-        fixes: () => [swap(processor)],
-      }));
+      report(
+        outcome(at(processor), atMost(lanes, brought), {
+          broken: () => sentence`The slots on the processor use ${lanes} lanes; ${processor.label} brings ${brought}.`,
+          fixes: () => [swap(processor)],
+        }),
+      );
     }
     const demand = chipsetDemand(build);
     const through = uplink(build);
     if (!demand || !through) return;
     const isPromised = atMost(demand.promised, through).is === false;
-    tell(outcome(at(board), atMost(demand.all, through), {
-      ...(isPromised ? {} : { grade: 'note' as const }),
-      broken: () => say`What stands behind the chipset is to move ${demand.all} at once; its link to the processor carries ${through}.`,
-      *fixes(): Iterable<FixIdea | undefined> {
-        for (const placed of demand.movable) {
-          for (const [name, slot] of freeSlots(build)) if (slot.from.value === 'processor') yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
-        }
-      },
-    }));
+    report(
+      outcome(at(board), atMost(demand.all, through), {
+        ...(isPromised ? {} : { grade: 'note' as const }),
+        broken: () =>
+          sentence`What stands behind the chipset is to move ${demand.all} at once; its link to the processor carries
+            ${through}.`,
+        *fixes(): Iterable<FixIdea | undefined> {
+          for (const placed of demand.movable) {
+            for (const [name, slot] of freeSlots(build))
+              if (slot.from.value === 'processor') yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
+          }
+        },
+      }),
+    );
   },
 });

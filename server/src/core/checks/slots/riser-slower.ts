@@ -1,7 +1,7 @@
 // A riser's generation against what card, slot and processor would run without it.
 import { least } from '../../figures/figure';
 import { endOf, riserOf, sourceGeneration, wiringOf } from '../../figures/lanes';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
@@ -12,32 +12,51 @@ export default check({
   area: 'slots',
   grade: 'shortfall',
   what: 'A riser carries the generation that card and slot would run without it.',
-  why: 'On a riser for a lower generation the link falls back at best; at worst it trains at the higher one and drops out under load.',
+  why:
+    'On a riser for a lower generation the link falls back at best; at worst it trains at the higher one and ' +
+    'drops out under load.',
   source: 'PCI Express Base Specification, link initialisation; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { slots: { PCIE_1: { kind: PCIe, lanes: 16, generation: 5, from: processor } } }
   graphics: { link: PCIe 4 x16, slot: PCIE_1, riser: PCIe 3 }
 #                                                    ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { slots: { PCIE_1: { kind: PCIe, lanes: 16, generation: 5, from: processor } } }
   graphics: { link: PCIe 4 x16, slot: PCIE_1, riser: PCIe 4 }
 `,
-  }],
-  test(build, tell) {
-    for (const { card, seat: { name, slot, lacks } } of cardsInSlots(build)) {
+    },
+  ],
+  test(build, report) {
+    for (const {
+      card,
+      seat: { name, slot, missingFacts },
+    } of cardsInSlots(build)) {
       const riser = riserOf(card);
       if (!riser) continue;
       const source = slot && sourceGeneration(build, slot, name!);
-      const without = slot && least(`generation of ${card.label} in ${name} without the riser`,
-        [endOf(card.part.link, card.label).generation, wiringOf(slot, name!).generation, ...(source ? [source] : [])]);
-      tell(outcome(at(card, card.at.riser), without ? atLeast(riser, without) : lacking(lacks), {
-        broken: () => say`The riser is made for PCIe generation ${riser}; ${card.label} would run at ${without!} in ${card.at.slot}.`,
-        fixes: () => (without && without.lo === without.hi ? [putOn(card, 'riser', `PCIe ${without.lo}`, `Use a riser for PCIe ${without.lo}`)] : []),
-      }));
+      const without =
+        slot &&
+        least(`generation of ${card.label} in ${name} without the riser`, [
+          endOf(card.part.link, card.label).generation,
+          wiringOf(slot, name!).generation,
+          ...(source ? [source] : []),
+        ]);
+      report(
+        outcome(at(card, card.at.riser), without ? atLeast(riser, without) : lacking(missingFacts), {
+          broken: () =>
+            sentence`The riser is made for PCIe generation ${riser}; ${card.label} would run at ${without!} in
+              ${card.at.slot}.`,
+          fixes: () =>
+            without && without.lo === without.hi
+              ? [putOn(card, 'riser', `PCIe ${without.lo}`, `Use a riser for PCIe ${without.lo}`)]
+              : [],
+        }),
+      );
     }
   },
 });

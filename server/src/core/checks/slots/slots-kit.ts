@@ -18,7 +18,9 @@ export function modulesAmong(build: Build): readonly Card[] {
 }
 
 /** Cards that name a slot which is not plainly an M.2 socket, with that slot where the board has it. */
-export function* cardsInSlots(build: Build): Iterable<{ readonly card: Card; readonly seat: ReturnType<typeof seatOf> }> {
+export function* cardsInSlots(
+  build: Build,
+): Iterable<{ readonly card: Card; readonly seat: ReturnType<typeof seatOf> }> {
   if (!build.parts.board) return;
   for (const card of cardsOf(build)) {
     const seat = seatOf(build, card);
@@ -33,7 +35,11 @@ export function suffices({ part, label }: Card, rate: Figure): boolean {
 }
 
 /** Moves into free PCIe slots that suit, in the board’s order. */
-export function* cardMoves(build: Build, card: Card | Placed<'drives'>, suits: (slot: Slot) => boolean = () => true): Iterable<FixIdea | undefined> {
+export function* cardMoves(
+  build: Build,
+  card: Card | Placed<'drives'>,
+  suits: (slot: Slot) => boolean = () => true,
+): Iterable<FixIdea | undefined> {
   for (const [name, slot] of freeSlots(build)) {
     if (slot.kind.value === 'PCIe' && suits(slot)) yield putOn(card, 'slot', name, `Move ${card.label} to ${name}`);
   }

@@ -1,12 +1,12 @@
 // Arrays: enough drives for their kind, the room they leave, and how many drives may fail.
 import type { Build } from '../../build/build';
 import { counted, figure, known, missing, number } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { arrayCapacity, arrayDrives, arrayMakes, type ArrayDrives } from '../../figures/storage';
 import { atLeast, lacking, sure } from '../../figures/truth';
 import { ARRAY_KINDS, arrayNeeds, arraySurvives, levelOfKind, type ArrayKind } from '../../trade/arrays';
 import { check } from '../check';
-import { atKey, change, outcome, type FixIdea, type Outcome, type Tell } from '../kit';
+import { atKey, change, outcome, type FixIdea, type Outcome, type Reporter } from '../kit';
 import { floorSize, some } from './storage-kit';
 
 export default check({
@@ -14,10 +14,13 @@ export default check({
   area: 'storage',
   grade: 'shortfall',
   what: 'Each array has the drives its kind needs, holds what is promised, and survives as many failures as promised.',
-  why: 'Mirrors and parity cost room, and the smallest drive counts for all; what the list of drives adds up to is not what the array holds.',
+  why:
+    'Mirrors and parity cost room, and the smallest drive counts for all; what the list of drives adds up to ' +
+    'is not what the array holds.',
   source: 'SNIA Common RAID Disk Drive Format (DDF)',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: archive, capacity: 12 TB, count: 3 }
@@ -25,46 +28,68 @@ expect:
   arrays: { vault: { kind: single parity, drives: [archive], capacity: 36 TB } }
 #                                                                      ^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: archive, capacity: 12 TB, count: 3 }
 expect:
   arrays: { vault: { kind: single parity, drives: [archive], capacity: 24 TB } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const [name, array] of build.file.expect.arrays.value ?? []) {
       const kind = array.kind.value as ArrayKind | undefined;
       const names = array.drives.value?.map((item) => item.value ?? '');
       const drives = names && arrayDrives(build, names);
-      const lacks = [...(kind ? [] : [missing(array.kind, `kind of ${name}`)]), ...(drives ? [] : [missing(array.drives, `drives of ${name}`)])];
-      if (kind && drives) judge(build, name, array, kind, drives, tell);
-      else tell(outcome(atKey(build, array.capacity), lacking(lacks), { broken: () => say`` }));
+      const missingFacts = [
+        ...(kind ? [] : [missing(array.kind, `kind of ${name}`)]),
+        ...(drives ? [] : [missing(array.drives, `drives of ${name}`)]),
+      ];
+      if (kind && drives) judge(build, name, array, kind, drives, report);
+      else report(outcome(atKey(build, array.capacity), lacking(missingFacts), { broken: () => sentence`` }));
     }
   },
 });
 
-type Promised = NonNullable<Build['file']['expect']['arrays']['value']> extends ReadonlyMap<string, infer A> ? A : never;
+type Promised =
+  NonNullable<Build['file']['expect']['arrays']['value']> extends ReadonlyMap<string, infer A> ? A : never;
 
-function judge(build: Build, name: string, array: Promised, kind: ArrayKind, drives: ArrayDrives, tell: Tell): void {
+function judge(
+  build: Build,
+  name: string,
+  array: Promised,
+  kind: ArrayKind,
+  drives: ArrayDrives,
+  report: Reporter,
+): void {
   const have = number(drives.count, `drives of ${name}`);
   const makes = arrayMakes(kind, drives.count);
   const { least, even } = arrayNeeds(kind);
   const need = known(least, 'count', `drives that a ${kind} needs`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
-  tell(outcome(atKey(build, array.kind), sure(makes, have, need), {
-    broken: () => say`${name} joins ${have} drives as ${array.kind}, which needs ${even ? 'an even number, ' : ''}${need} or more.`,
-    fixes: () => kinds(array, drives.count, 0),
-  }));
+  report(
+    outcome(atKey(build, array.kind), sure(makes, have, need), {
+      broken: () =>
+        sentence`${name} joins ${have} drives as ${array.kind}, which needs ${even ? 'an even number, ' : ''}${need} or
+          more.`,
+      fixes: () => kinds(array, drives.count, 0),
+    }),
+  );
   if (!makes) return;
-  if (array.capacity.node) tell(capacity(build, name, array, kind, drives));
+  if (array.capacity.node) report(capacity(build, name, array, kind, drives));
   if (array.survives.entry) {
     const wanted = counted(array.survives, `failures promised of ${name}`);
-    const survives = known(arraySurvives(kind, drives.count), 'count', `failures that ${name} survives`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
-    tell(outcome(atKey(build, array.survives), atLeast(survives, wanted), {
-      broken: () => say`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')}; as ${array.kind} of ${have} it survives ${survives}.`,
-      fixes: () => kinds(array, drives.count, wanted.hi),
-    }));
+    const survives = known(arraySurvives(kind, drives.count), 'count', `failures that ${name} survives`, {
+      source: `SNIA DDF: ${levelOfKind(kind)}`,
+    });
+    report(
+      outcome(atKey(build, array.survives), atLeast(survives, wanted), {
+        broken: () =>
+          sentence`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')}; as ${array.kind} of ${have}
+            it survives ${survives}.`,
+        fixes: () => kinds(array, drives.count, wanted.hi),
+      }),
+    );
   }
 }
 
@@ -72,14 +97,18 @@ function capacity(build: Build, name: string, array: Promised, kind: ArrayKind, 
   const wanted = figure(array.capacity, `capacity promised of ${name}`);
   const held = arrayCapacity(name, kind, drives);
   return outcome(atKey(build, array.capacity), atLeast(held, wanted), {
-    broken: () => say`${name} is to hold ${wanted}; as ${array.kind} of ${number(drives.count, `drives of ${name}`)} drives it holds ${held}.`,
-    fixes: () => (held.lo > 0 ? [change(array.capacity, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`)] : []),
+    broken: () =>
+      sentence`${name} is to hold ${wanted}; as ${array.kind} of ${number(drives.count, `drives of ${name}`)} drives it
+        holds ${held}.`,
+    fixes: () =>
+      held.lo > 0 ? [change(array.capacity, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`)] : [],
   });
 }
 
 /** Other kinds that so many drives make and that survive so many failures. */
 function* kinds(array: Promised, drives: number, survive: number): Iterable<FixIdea | undefined> {
   for (const kind of ARRAY_KINDS) {
-    if (arrayMakes(kind, drives) && arraySurvives(kind, drives) >= survive) yield change(array.kind, kind, `Join them as ${kind}`);
+    if (arrayMakes(kind, drives) && arraySurvives(kind, drives) >= survive)
+      yield change(array.kind, kind, `Join them as ${kind}`);
   }
 }

@@ -1,6 +1,6 @@
 // Drives of a shape against the case's bays for it.
 import { countDrives, countedIn, inBay } from '../../figures/drive-places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -11,11 +11,14 @@ export default check({
   id: 'bays-short',
   area: 'storage',
   grade: 'stop',
-  what: 'The case has a bay for each drive of a shape; a drive may name a bay of another shape. A shape that the case’s bays leave out has none.',
+  what:
+    'The case has a bay for each drive of a shape; a drive may name a bay of another shape. A shape that the ' +
+    'case’s bays leave out has none.',
   why: 'A drive without a bay hangs by its cables, or lies on the board’s solder.',
   source: 'SFF-8301 and SFF-8201: outlines; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   case: { bays: { 3.5 in: 1 } }
   drives:
@@ -23,9 +26,10 @@ parts:
     - { name: vault, bus: SATA, shape: 3.5 in }
 #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Choose a case with more bays, or larger drives and fewer of them.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a case with more bays, or larger drives and fewer of them.',
+    },
+  ],
+  test(build, report) {
     const { case: box, drives } = build.parts;
     if (!box) return;
     for (const shape of ['3.5 in', '2.5 in']) {
@@ -34,16 +38,23 @@ parts:
       const last = drives.findLast((drive) => belongs(drive) !== false);
       if (!wanted || !last) continue;
       const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
-      tell(outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
-        broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
-        fixes: () => [otherBay(last, shape), swap(box)],
-      }));
+      report(
+        outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
+          broken: () =>
+            sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
+          fixes: () => [otherBay(last, shape), swap(box)],
+        }),
+      );
     }
   },
 });
 
-/** A small drive goes into a large bay on a bracket, and back into a bay of its own shape; a large one has no choice. */
+/**
+ * A small drive goes into a large bay on a bracket, and back into a bay of its own shape; a large one has no choice.
+ */
 function otherBay(drive: Drive, shape: string): FixIdea | undefined {
   if (shape === '2.5 in') return putOn(drive, 'bay', '3.5 in', `Fix ${drive.label} in a 3.5 in bay, on a bracket`);
-  return drive.part.shape.value === '2.5 in' ? putOn(drive, 'bay', '2.5 in', `Fix ${drive.label} in a 2.5 in bay`) : undefined;
+  return drive.part.shape.value === '2.5 in'
+    ? putOn(drive, 'bay', '2.5 in', `Fix ${drive.label} in a 2.5 in bay`)
+    : undefined;
 }

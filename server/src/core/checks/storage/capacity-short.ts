@@ -1,6 +1,6 @@
 // Promised room for data against what the drives hold, counted in the same unit.
 import { figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { driveCapacity } from '../../figures/storage';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
@@ -12,10 +12,13 @@ export default check({
   area: 'storage',
   grade: 'shortfall',
   what: 'Each drive holds what is promised of it, in the promise’s own kind of unit.',
-  why: 'Drives are sold in terabytes of 10¹² bytes; programs often count tebibytes of 2⁴⁰: a tenth of the room is only on paper.',
+  why:
+    'Drives are sold in terabytes of 10¹² bytes; programs often count tebibytes of 2⁴⁰: a tenth of the room ' +
+    'is only on paper.',
   source: 'IEC 80000-13',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: archive, capacity: 12 TB }
@@ -23,27 +26,31 @@ expect:
   drives: { archive: { capacity: 11 TiB } }
 #                                ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: archive, capacity: 12 TB }
 expect:
   drives: { archive: { capacity: 12 TB } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '')?.capacity;
       if (!promise?.node) continue;
       const wanted = figure(promise, `capacity promised of ${drive.label}`);
       const held = driveCapacity(drive);
-      tell(outcome(atKey(build, promise), atLeast(held, wanted), {
-        broken: () => say`${drive.label} is to hold ${wanted}; sold as ${drive.part.capacity}, it holds ${held}.`,
-        *fixes(): Iterable<FixIdea | undefined> {
-          if (held.lo > 0) yield change(promise, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`);
-          yield swap(drive);
-        },
-      }));
+      report(
+        outcome(atKey(build, promise), atLeast(held, wanted), {
+          broken: () =>
+            sentence`${drive.label} is to hold ${wanted}; sold as ${drive.part.capacity}, it holds ${held}.`,
+          *fixes(): Iterable<FixIdea | undefined> {
+            if (held.lo > 0) yield change(promise, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`);
+            yield swap(drive);
+          },
+        }),
+      );
     }
   },
 });

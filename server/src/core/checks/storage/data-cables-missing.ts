@@ -1,6 +1,6 @@
 // SATA drives against the data cables in the boxes and on the list.
 import { dataCables, portDrives } from '../../figures/drive-places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { addToList } from '../costs/costs-kit';
@@ -14,15 +14,16 @@ export default check({
   what: 'The boxes and the cables bought beside them hold a SATA data cable for each drive on a port.',
   why: 'Boards bring two or four cables, drives bring none: work stops for want of a cable.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { ports: { SATA_1: {}, SATA_2: {}, SATA_3: {} }, in-the-box: [SATA data cable x2] }
 # ^^^^^
   drives:
     - { bus: SATA, shape: 3.5 in, count: 3, in-the-box: [] }
 `,
-    mended: `
+      mended: `
 parts:
   board: { ports: { SATA_1: {}, SATA_2: {}, SATA_3: {} }, in-the-box: [SATA data cable x2] }
   drives:
@@ -30,15 +31,30 @@ parts:
   cables:
     - { kind: SATA data, count: 1 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { board } = build.parts;
     const wanted = portDrives(build);
     if (!board || !wanted) return;
     const cables = dataCables(build);
-    tell(outcome(at(board), atMost(wanted, cables), {
-      broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA data cable; the boxes and the list hold ${cables}.`,
-      fixes: () => (Number.isFinite(wanted.hi) ? [addToList(build, 'cables', { kind: 'SATA data', count: wanted.hi - cables.lo }, `Buy ${wanted.hi - cables.lo} SATA data cable${wanted.hi - cables.lo === 1 ? '' : 's'}`)] : []),
-    }));
+    report(
+      outcome(at(board), atMost(wanted, cables), {
+        broken: () =>
+          sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA data cable; the boxes and the list hold
+            ${cables}.`,
+        fixes: () =>
+          Number.isFinite(wanted.hi)
+            ? [
+                addToList(
+                  build,
+                  'cables',
+                  { kind: 'SATA data', count: wanted.hi - cables.lo },
+                  `Buy ${wanted.hi - cables.lo} SATA data cable${wanted.hi - cables.lo === 1 ? '' : 's'}`,
+                ),
+              ]
+            : [],
+      }),
+    );
   },
 });

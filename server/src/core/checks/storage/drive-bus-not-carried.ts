@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { spoken } from '../../figures/lists';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { carriesBus, linkBuses, seatOf, type Seat, type Slot } from '../../figures/slots';
 import { portMissing, type Drive } from '../../figures/storage';
 import { fits, lacking, sure, type Truth } from '../../figures/truth';
@@ -17,10 +17,13 @@ export default check({
   area: 'storage',
   grade: 'stop',
   what: 'Each drive speaks a bus that its slot or port carries.',
-  why: 'An M.2 module goes into any socket with its notch: on a bus that the socket does not carry it is never seen, and nothing looks wrong.',
+  why:
+    'An M.2 module goes into any socket with its notch: on a bus that the socket does not carry it is never ' +
+    'seen, and nothing looks wrong.',
   source: 'drive makers’ M.2 module manuals: the key says nothing of the bus',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     slots: { M2_1: { kind: M.2, carries: [PCIe 4 x4] }, M2_2: { kind: M.2, carries: [PCIe 4 x2, SATA] } }
@@ -28,20 +31,21 @@ parts:
     - { name: archive, bus: SATA, shape: M.2, slot: M2_1 }
 #                                                   ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board:
     slots: { M2_1: { kind: M.2, carries: [PCIe 4 x4] }, M2_2: { kind: M.2, carries: [PCIe 4 x2, SATA] } }
   drives:
     - { name: archive, bus: SATA, shape: M.2, slot: M2_2 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     if (!build.parts.board) return;
     for (const drive of build.parts.drives) {
       const seat = seatOf(build, drive);
-      if (seat.name !== undefined) tell(inSlot(build, drive, seat));
-      else if (drive.at.port.value !== undefined && drive.part.bus.value !== 'USB') tell(onPort(build, drive));
+      if (seat.name !== undefined) report(inSlot(build, drive, seat));
+      else if (drive.at.port.value !== undefined && drive.part.bus.value !== 'USB') report(onPort(build, drive));
     }
   },
 });
@@ -53,17 +57,24 @@ function carries(slot: Slot, name: string, bus: Link['bus'] | undefined): Truth 
   return lacking([missing(unread ?? slot.carries, `the buses ${name} carries`)]);
 }
 
-function inSlot(build: Build, drive: Drive, { name, slot, lacks }: Seat): Outcome {
+function inSlot(build: Build, drive: Drive, { name, slot, missingFacts }: Seat): Outcome {
   const { bus } = drive.part;
   const speaks = bus.value && linkBuses[bus.value];
-  const truth = !slot ? lacking(lacks) : bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : carries(slot, name!, speaks);
-  const of = slot?.kind.value === 'PCIe' ? say`${slot.kind}` : spoken(slot?.carries.value ?? []);
+  const truth = !slot
+    ? lacking(missingFacts)
+    : bus.value === undefined
+      ? lacking([missing(bus, `bus of ${drive.label}`)])
+      : carries(slot, name!, speaks);
+  const of = slot?.kind.value === 'PCIe' ? sentence`${slot.kind}` : spoken(slot?.carries.value ?? []);
   return outcome(at(drive, drive.at.slot), truth, {
-    broken: () => say`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}.`,
+    broken: () => sentence`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}.`,
     *fixes() {
       yield plainBus(drive);
       yield* moves(build, drive, (other) => carries(other, '', speaks).is === true);
-      yield* otherBus(drive, driveBuses.filter((other) => slot && carriesBus(slot, linkBuses[other])));
+      yield* otherBus(
+        drive,
+        driveBuses.filter((other) => slot && carriesBus(slot, linkBuses[other])),
+      );
       yield swap(drive);
     },
   });
@@ -73,9 +84,11 @@ function onPort(build: Build, drive: Drive): Outcome {
   const { port } = drive.at;
   const board = build.parts.board!;
   const there = board.part.ports.value?.has(port.value!) ?? false;
-  const truth = there ? fits(drive.part.bus, `bus of ${drive.label}`, (bus) => bus === 'SATA') : lacking([portMissing(board, port.value!)]);
+  const truth = there
+    ? fits(drive.part.bus, `bus of ${drive.label}`, (bus) => bus === 'SATA')
+    : lacking([portMissing(board, port.value!)]);
   return outcome(at(drive, port), truth, {
-    broken: () => say`${drive.label} speaks ${drive.part.bus}; ${port} carries SATA.`,
+    broken: () => sentence`${drive.label} speaks ${drive.part.bus}; ${port} carries SATA.`,
     fixes: () => [plainBus(drive), ...otherBus(drive, ['SATA']), swap(drive)],
   });
 }
@@ -85,7 +98,11 @@ function plainBus({ part: { bus } }: Drive): FixIdea | undefined {
   return bus.replaced && takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
 }
 
-/** A bus that the build alone states may be the slip for one that the place carries; a part file’s is its maker’s word. */
+/**
+ * A bus that the build alone states may be the slip for one that the place carries; a part file’s is its maker’s
+ * word.
+ */
 function* otherBus({ doc, part: { bus } }: Drive, carried: readonly string[]): Iterable<FixIdea | undefined> {
-  if (bus.doc === doc && !bus.replaced) for (const other of carried) yield change(bus, other, `Set the bus to ${other}`);
+  if (bus.doc === doc && !bus.replaced)
+    for (const other of carried) yield change(bus, other, `Set the bus to ${other}`);
 }

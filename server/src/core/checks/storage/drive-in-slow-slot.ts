@@ -2,7 +2,7 @@
 import { reachedIn } from '../../figures/lanes';
 import { figure, least, missing, type Figure } from '../../figures/figure';
 import { memoOf } from '../../figures/memo';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { freeSlots, seated, type Slot } from '../../figures/slots';
 import { driveRate, type Drive } from '../../figures/storage';
 import { all, any, atLeast, fits, lacking, not, sure, type Truth } from '../../figures/truth';
@@ -15,11 +15,14 @@ export default check({
   id: 'drive-in-slow-slot',
   area: 'storage',
   grade: 'note',
-  what: 'No free socket that takes an NVMe drive, and nothing from others, would let it read faster than the one it is in.',
+  what:
+    'No free socket that takes an NVMe drive, and nothing from others, would let it read faster than the one ' +
+    'it is in.',
   why: 'Sockets that look alike differ in lanes and generation; moving the drive later means taking the machine apart.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     slots:
@@ -29,7 +32,7 @@ parts:
     - { name: scratch, bus: NVMe, shape: M.2, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
 #                                                                                                      ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board:
     slots:
@@ -38,8 +41,9 @@ parts:
   drives:
     - { name: scratch, bus: NVMe, shape: M.2, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_1 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const { placed, seat } of modulesOf(build)) {
       const bus = placed.role === 'drives' ? (placed as Drive).part.bus : undefined;
       if (!bus || (bus.value !== undefined && bus.value !== 'NVMe')) continue;
@@ -48,30 +52,50 @@ parts:
       // A slot that carries no PCIe is not slow: drive-bus-not-carried says so.
       if (now.hi === 0) continue;
       const rivals = now.lo >= ownRate(drive).hi ? [] : rivalsOf(build, drive);
-      const truth = bus.value === undefined ? lacking([missing(bus, `bus of ${drive.label}`)]) : !seat.slot ? lacking(seat.lacks)
-        : all(...rivals.map(({ truth }) => truth));
+      const truth =
+        bus.value === undefined
+          ? lacking([missing(bus, `bus of ${drive.label}`)])
+          : !seat.slot
+            ? lacking(seat.missingFacts)
+            : all(...rivals.map(({ truth }) => truth));
       const best = rivals.filter(({ truth }) => truth.is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
-      tell(outcome(at(drive, drive.at.slot), truth, {
-        broken: () => say`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read at ${best!.rate}.`,
-        fixes: () => [putOn(drive, 'slot', best!.name, `Move ${drive.label} to ${best!.name}`)],
-      }));
+      report(
+        outcome(at(drive, drive.at.slot), truth, {
+          broken: () =>
+            sentence`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read
+              at ${best!.rate}.`,
+          fixes: () => [putOn(drive, 'slot', best!.name, `Move ${drive.label} to ${best!.name}`)],
+        }),
+      );
     }
   },
 });
 
-interface Rival { readonly name: string; readonly rate: Figure; readonly truth: Truth }
+interface Rival {
+  readonly name: string;
+  readonly rate: Figure;
+  readonly truth: Truth;
+}
 
 /** The free sockets, with what the drive would read at in each; `truth` says that it is no better place. */
 const rivalsOf = memoOf((build: Build, drive: Drive): readonly Rival[] => {
   const own = ownRate(drive);
   const now = driveRate(build, drive, 'read');
   const used = usedBesides(build, drive);
-  return freeSlots(build).filter(([, slot]) => slot.kind.value !== 'PCIe').map(([name, slot]) => {
-    const { link, uplink } = reachedIn(build, drive, { name, slot, lacks: [] });
-    const rate = least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], { unit: 'GB/s' });
-    const noFaster = atLeast(now, rate);
-    return { name, rate, truth: noFaster.is === true ? noFaster : any(noFaster, not(suits(drive, name, slot, used))) };
-  });
+  return freeSlots(build)
+    .filter(([, slot]) => slot.kind.value !== 'PCIe')
+    .map(([name, slot]) => {
+      const { link, uplink } = reachedIn(build, drive, { name, slot, missingFacts: [] });
+      const rate = least(`read rate of ${drive.label} in ${name}`, [own, link, ...(uplink ? [uplink] : [])], {
+        unit: 'GB/s',
+      });
+      const noFaster = atLeast(now, rate);
+      return {
+        name,
+        rate,
+        truth: noFaster.is === true ? noFaster : any(noFaster, not(suits(drive, name, slot, used))),
+      };
+    });
 });
 
 const ownRate = (drive: Drive): Figure => figure(drive.part.read, `read rate of ${drive.label}`);
@@ -80,19 +104,31 @@ type Used = readonly (string | undefined)[];
 
 /** The places that all other parts take. */
 function usedBesides(build: Build, drive: Drive): Used {
-  return seated(build).flatMap((one) => (one === drive ? [] : [one.at.slot.value, 'port' in one.at ? one.at.port.value : undefined]));
+  return seated(build).flatMap((one) =>
+    one === drive ? [] : [one.at.slot.value, 'port' in one.at ? one.at.port.value : undefined],
+  );
 }
 
 /** Whether a module could go into a free socket, and nothing in use would lose by it. */
 function suits(drive: Drive, name: string, slot: Slot, used: Used): Truth {
-  const { label, part: { key, size } } = drive;
-  return all(fits(slot.kind, `kind of ${name}`, (kind) => kind === 'M.2'), keyFits(slot, name, key, label), sizeFits(slot, name, size, label),
-    spares(slot['takes-from'], `what ${name} switches off`, used), spares(slot.halves, `what ${name} halves`, used));
+  const {
+    label,
+    part: { key, size },
+  } = drive;
+  return all(
+    fits(slot.kind, `kind of ${name}`, (kind) => kind === 'M.2'),
+    keyFits(slot, name, key, label),
+    sizeFits(slot, name, size, label),
+    spares(slot['takes-from'], `what ${name} switches off`, used),
+    spares(slot.halves, `what ${name} halves`, used),
+  );
 }
 
 /** Whether a list of places that a slot takes from names none that is in use. */
 function spares(list: Slot['halves'], what: string, used: Used): Truth {
   const taken = list.value?.map((item) => item.value);
   if (taken?.some((name) => name !== undefined && used.includes(name))) return sure(false, list);
-  return used.every((name) => name === undefined) || (taken && !taken.includes(undefined)) ? sure(true, list) : lacking([missing(list, what)]);
+  return used.every((name) => name === undefined) || (taken && !taken.includes(undefined))
+    ? sure(true, list)
+    : lacking([missing(list, what)]);
 }

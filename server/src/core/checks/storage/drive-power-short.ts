@@ -1,6 +1,6 @@
 // Drives with a housing of their own against the SATA power connectors.
 import { driveConnectors, housedDrives } from '../../figures/drive-places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,24 +13,30 @@ export default check({
   what: 'The supply and the cables bought beside it have a SATA power connector for each drive.',
   why: 'The last drive stays dark, or is fed through a makeshift that may burn.',
   source: 'Serial ATA specification, power connector; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   supply: { connectors: { SATA power: 2 } }
 # ^^^^^^
   drives:
     - { bus: SATA, shape: 3.5 in, count: 3 }
 `,
-    instead: 'Choose a supply with more SATA power connectors, or one of its own further cables.',
-  }],
-  test(build, tell) {
+      instead: 'Choose a supply with more SATA power connectors, or one of its own further cables.',
+    },
+  ],
+  test(build, report) {
     const { supply } = build.parts;
     const wanted = housedDrives(build);
     const connectors = driveConnectors(build);
     if (!supply || !wanted || !connectors) return;
-    tell(outcome(at(supply), atMost(wanted, connectors), {
-      broken: () => say`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA power connector; there ${some(connectors, 'is', 'are')} ${connectors}.`,
-      fixes: () => [swap(supply)],
-    }));
+    report(
+      outcome(at(supply), atMost(wanted, connectors), {
+        broken: () =>
+          sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA power connector; there
+            ${some(connectors, 'is', 'are')} ${connectors}.`,
+        fixes: () => [swap(supply)],
+      }),
+    );
   },
 });

@@ -1,6 +1,6 @@
 // A drive’s promised rate against what bus, lanes, generation and the drive itself let through.
 import type { Build } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { reachedIn } from '../../figures/lanes';
 import { carriesBus, freeSlots, linkBuses, seatOf } from '../../figures/slots';
 import { binding, driveRate, type Drive } from '../../figures/storage';
@@ -15,10 +15,13 @@ export default check({
   area: 'storage',
   grade: 'shortfall',
   what: 'Each drive reaches the rates promised for it through its bus, lanes and generation.',
-  why: 'M.2 is a shape, not a speed: the slowest of drive, bus, lanes and generation sets the rate, and the rest is paid for in vain.',
+  why:
+    'M.2 is a shape, not a speed: the slowest of drive, bus, lanes and generation sets the rate, and the ' +
+    'rest is paid for in vain.',
   source: 'PCI Express Base Specification and Serial ATA: line rates and coding',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: scratch, bus: SATA, read: 7 GB/s }
@@ -26,54 +29,67 @@ parts:
 expect:
   drives: { scratch: { read: 5 GB/s } }
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: scratch, bus: SATA, read: 7 GB/s }
 expect:
   drives: { scratch: { read: 150 MB/s } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
       for (const way of ['read', 'write'] as const) {
         // A drive on a bus that its slot does not carry is not slow: drive-bus-not-carried says so.
-        if (!promise?.[way].node || unheard(build, drive)) continue;
+        if (!promise?.[way].node || busNotCarried(build, drive)) continue;
         const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
         const reached = driveRate(build, drive, way);
         const bound = binding(reached);
-        tell(outcome({ ...at(drive, drive.part.bus), path: promise[way].path }, atLeast(reached, wanted), {
-          broken: () => say`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets the limit.`,
-          fixes: () => fixes(build, drive, promise[way], reached),
-        }));
+        report(
+          outcome({ ...at(drive, drive.part.bus), path: promise[way].path }, atLeast(reached, wanted), {
+            broken: () =>
+              sentence`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets
+                the limit.`,
+            fixes: () => fixes(build, drive, promise[way], reached),
+          }),
+        );
       }
     }
   },
 });
 
 /** Whether a drive plainly speaks a bus that its slot does not carry. */
-function unheard(build: Build, drive: Drive): boolean {
+function busNotCarried(build: Build, drive: Drive): boolean {
   const { slot } = seatOf(build, drive);
   const bus = drive.part.bus.value;
   return slot !== undefined && bus !== undefined && carriesBus(slot, linkBuses[bus]) === false;
 }
 
-function* fixes(build: Build, drive: Drive, promise: Parameters<typeof change>[0], reached: Figure): Iterable<FixIdea | undefined> {
+function* fixes(
+  build: Build,
+  drive: Drive,
+  promise: Parameters<typeof change>[0],
+  reached: Figure,
+): Iterable<FixIdea | undefined> {
   const { bus } = drive.part;
   if (bus.value !== 'NVMe' && bus.entry && bus.doc === drive.doc) {
     if (bus.replaced) yield takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
     else yield change(bus, 'NVMe', 'Set the bus to NVMe');
   }
   yield* fasterSlots(build, drive, reached);
-  if (reached.lo > 0 && Number.isFinite(reached.lo)) yield change(promise, floorRate(reached.lo), `Lower the promise to ${floorRate(reached.lo)}`);
+  if (reached.lo > 0 && Number.isFinite(reached.lo))
+    yield change(promise, floorRate(reached.lo), `Lower the promise to ${floorRate(reached.lo)}`);
   yield swap(drive);
 }
 
 /** Free sockets that would give a faster link, fastest first; where none does, drives may change places. */
 function* fasterSlots(build: Build, drive: Drive, now: Figure): Iterable<FixIdea | undefined> {
-  const rated = freeSlots(build).filter(([, slot]) => slot.kind.value === 'M.2')
-    .map(([name, slot]) => ({ name, rate: reachedIn(build, drive, { name, slot, lacks: [] }).link.lo }));
-  for (const { name, rate } of rated.sort((a, b) => b.rate - a.rate)) if (rate > 0) yield putOn(drive, 'slot', name, `Move ${drive.label} to ${name}`);
+  const rated = freeSlots(build)
+    .filter(([, slot]) => slot.kind.value === 'M.2')
+    .map(([name, slot]) => ({ name, rate: reachedIn(build, drive, { name, slot, missingFacts: [] }).link.lo }));
+  for (const { name, rate } of rated.sort((a, b) => b.rate - a.rate))
+    if (rate > 0) yield putOn(drive, 'slot', name, `Move ${drive.label} to ${name}`);
   if (drive.at.slot.value !== undefined && !rated.some(({ rate }) => rate > now.hi)) yield assign('drives', 'drives');
 }

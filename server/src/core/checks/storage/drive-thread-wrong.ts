@@ -1,7 +1,7 @@
 // The thread of the screws against the thread of a drive's holes.
 import { byShape } from '../../figures/drive-places';
 import { missing, uniqueMissing, type Missing } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
@@ -15,32 +15,40 @@ export default check({
   area: 'storage',
   grade: 'harm',
   what: 'The screws that hold each drive have the thread of its holes.',
-  why: 'An M3 and a 6-32 screw start in each other’s holes and then strip the drive’s thread; 3.5 in drives take 6-32, 2.5 in drives M3.',
+  why:
+    'An M3 and a 6-32 screw start in each other’s holes and then strip the drive’s thread; 3.5 in drives ' +
+    'take 6-32, 2.5 in drives M3.',
   source: 'SFF-8301 and SFF-8201',
   caution: 'drive-screws',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: archive, shape: 3.5 in, screw: M3 }
 #                                            ^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: archive, shape: 3.5 in, screw: 6-32 }
 `,
-  }],
-  test({ parts: { drives, case: box } }, tell) {
+    },
+  ],
+  test({ parts: { drives, case: box } }, report) {
     for (const drive of drives) {
       const own = drive.at.screw;
       if ((!own.entry && !box) || !mayBeHoused(drive)) continue;
       const screw = own.entry ? own : byShape(box!.part['bay-thread'], drive, `bay thread of ${box!.label}`);
       const wants = threadOf(drive);
-      tell(outcome({ ...at(drive, own), path: `${drive.path}.screw` }, judge(drive, screw, wants), {
-        broken: () => say`${drive.label} takes ${wants!} screws; ${own.entry ? 'it is fixed with' : say`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,
-        fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
-      }));
+      report(
+        outcome({ ...at(drive, own), path: `${drive.path}.screw` }, judge(drive, screw, wants), {
+          broken: () =>
+            sentence`${drive.label} takes ${wants!} screws;
+              ${own.entry ? 'it is fixed with' : sentence`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,
+          fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
+        }),
+      );
     }
   },
 });
@@ -52,11 +60,18 @@ function threadOf({ part: { thread, shape } }: Drive): string | undefined {
   return standard?.replace(' UNC', '');
 }
 
-function judge(drive: Drive, screw: Fact<string> | { readonly lacks: Missing }, wants: string | undefined): Truth {
+function judge(
+  drive: Drive,
+  screw: Fact<string> | { readonly missingFacts: Missing },
+  wants: string | undefined,
+): Truth {
   const { thread, shape } = drive.part;
-  const own = wants === undefined ? [missing(shape.value === undefined && !thread.entry ? shape : thread, `thread of ${drive.label}`)] : [];
-  if ('lacks' in screw) return lacking(uniqueMissing([{ missing: own }, { missing: [screw.lacks] }]));
+  const own =
+    wants === undefined
+      ? [missing(shape.value === undefined && !thread.entry ? shape : thread, `thread of ${drive.label}`)]
+      : [];
+  if ('missingFacts' in screw) return lacking(uniqueMissing([{ missing: own }, { missing: [screw.missingFacts] }]));
   if (screw.value === 'clips') return sure(true, screw);
-  const lacks = [...own, ...(screw.value === undefined ? [missing(screw, `screw of ${drive.label}`)] : [])];
-  return lacks.length > 0 ? lacking(lacks) : sure(screw.value === wants, screw, thread);
+  const missingFacts = [...own, ...(screw.value === undefined ? [missing(screw, `screw of ${drive.label}`)] : [])];
+  return missingFacts.length > 0 ? lacking(missingFacts) : sure(screw.value === wants, screw, thread);
 }

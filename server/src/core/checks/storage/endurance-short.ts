@@ -1,6 +1,6 @@
 // What is written over the years against the endurance that a drive states.
 import { counted, derive, figure, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { enduranceYears, writtenTb } from '../../trade/storage';
 import { check } from '../check';
@@ -16,8 +16,9 @@ export default check({
   what: 'What is written a day, over the years promised, stays within the endurance that the drive states.',
   why: 'Past its stated endurance a drive may turn read-only or lose data, and its warranty is over.',
   source: 'JEDEC JESD218 usage; common practice: 365 days a year',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: scratch, endurance: 600 TB }
@@ -25,38 +26,55 @@ expect:
   drives: { scratch: { written-per-day: 400 GB, years: 5 } }
 #                                       ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: scratch, endurance: 600 TB }
 expect:
   drives: { scratch: { written-per-day: 400 GB, years: 4 } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const drive of build.parts.drives) {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
       if (!promise?.['written-per-day'].node) continue;
       const perDay = figure(promise['written-per-day'], `data written a day to ${drive.label}`);
       const years = counted(promise.years, `years promised of ${drive.label}`);
-      const written = derive(`data written to ${drive.label}`, 'data-size', [perDay, years], 'a day × 365 × years', (day, n) => writtenBytes(day!, n!), { unit: 'TB' });
+      const written = derive(
+        `data written to ${drive.label}`,
+        'data-size',
+        [perDay, years],
+        'a day × 365 × years',
+        (day, n) => writtenBytes(day!, n!),
+        { unit: 'TB' },
+      );
       const stated = figure(drive.part.endurance, `endurance of ${drive.label}`);
-      tell(outcome(atKey(build, promise['written-per-day']), atMost(written, stated), {
-        broken: () => say`At ${perDay} a day ${drive.label} has taken ${say`${written} by the end of year ${years}; it states ${stated}`}.`,
-        *fixes(): Iterable<FixIdea | undefined> {
-          const whole = wholeYears(stated, perDay);
-          if (whole >= 1) yield change(promise.years, whole, `Lower the promise to ${whole} year${whole === 1 ? '' : 's'}`);
-          yield swap(drive);
-        },
-      }));
+      report(
+        outcome(atKey(build, promise['written-per-day']), atMost(written, stated), {
+          broken: () =>
+            sentence`At ${perDay} a day ${drive.label} has taken
+              ${sentence`${written} by the end of year ${years}; it states ${stated}`}.`,
+          *fixes(): Iterable<FixIdea | undefined> {
+            const whole = wholeYears(stated, perDay);
+            if (whole >= 1)
+              yield change(promise.years, whole, `Lower the promise to ${whole} year${whole === 1 ? '' : 's'}`);
+            yield swap(drive);
+          },
+        }),
+      );
     }
   },
 });
 
 function writtenBytes(perDayBytes: number, years: number): number {
-  return Number.isFinite(perDayBytes) && perDayBytes >= 0 && Number.isFinite(years) ? writtenTb(perDayBytes / gigabytes, years) * terabytes : NaN;
+  return Number.isFinite(perDayBytes) && perDayBytes >= 0 && Number.isFinite(years)
+    ? writtenTb(perDayBytes / gigabytes, years) * terabytes
+    : NaN;
 }
 
 function wholeYears(stated: Figure, perDay: Figure): number {
-  return Number.isFinite(stated.lo) && stated.lo > 0 && Number.isFinite(perDay.hi) && perDay.hi > 0 ? Math.floor(enduranceYears(stated.lo / terabytes, perDay.hi / gigabytes)) : 0;
+  return Number.isFinite(stated.lo) && stated.lo > 0 && Number.isFinite(perDay.hi) && perDay.hi > 0
+    ? Math.floor(enduranceYears(stated.lo / terabytes, perDay.hi / gigabytes))
+    : 0;
 }

@@ -1,6 +1,6 @@
 // The size of an M.2 module against the sizes its socket has posts for.
 import { spoken } from '../../figures/lists';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -13,31 +13,44 @@ export default check({
   what: 'Each M.2 module has a size for which its socket has a post.',
   why: 'A module without a post under its end stands up from its contacts, or meets what stands behind the socket.',
   source: 'drive makers’ M.2 module manuals: width and length',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { slots: { M2_1: { kind: M.2, sizes: [2260, 2280] }, M2_2: { kind: M.2, sizes: [2280, 22110] } } }
   drives:
     - { name: scratch, shape: M.2, size: 22110, slot: M2_1 }
 #                                                     ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { slots: { M2_1: { kind: M.2, sizes: [2260, 2280] }, M2_2: { kind: M.2, sizes: [2280, 22110] } } }
   drives:
     - { name: scratch, shape: M.2, size: 22110, slot: M2_2 }
 `,
-  }],
-  test(build, tell) {
-    for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
+    },
+  ],
+  test(build, report) {
+    for (const {
+      placed,
+      seat: { name, slot, missingFacts },
+    } of modulesOf(build)) {
       const { size } = placed.part;
-      tell(outcome(at(placed, placed.at.slot), slot ? sizeFits(slot, name!, size, placed.label) : lacking(lacks), {
-        broken: () => say`${placed.label} is of size ${size}; ${placed.at.slot} has posts for ${spoken(slot!.sizes.value ?? [])}.`,
-        *fixes() {
-          yield* moves(build, placed, (other) => other.kind.value === 'M.2' && sizeFits(other, '', size, '').is === true);
-          yield swap(placed);
-        },
-      }));
+      report(
+        outcome(at(placed, placed.at.slot), slot ? sizeFits(slot, name!, size, placed.label) : lacking(missingFacts), {
+          broken: () =>
+            sentence`${placed.label} is of size ${size}; ${placed.at.slot} has posts for
+              ${spoken(slot!.sizes.value ?? [])}.`,
+          *fixes() {
+            yield* moves(
+              build,
+              placed,
+              (other) => other.kind.value === 'M.2' && sizeFits(other, '', size, '').is === true,
+            );
+            yield swap(placed);
+          },
+        }),
+      );
     }
   },
 });

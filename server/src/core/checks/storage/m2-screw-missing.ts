@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { missing, uniqueMissing, type Missing } from '../../figures/figure';
 import { memo } from '../../figures/memo';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, fits, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { addToList } from '../costs/costs-kit';
@@ -16,8 +16,9 @@ export default check({
   what: 'Each M.2 module is held down by what the board brings or by a screw from a box or the list.',
   why: 'A module that nothing holds down lifts off its contacts; the screw is too small to be found in a drawer.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     in-the-box: [SATA data cable x2]
@@ -26,7 +27,7 @@ parts:
     - { name: scratch, shape: M.2, slot: M2_1, in-the-box: [] }
 #                                        ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board:
     in-the-box: [SATA data cable x2]
@@ -36,44 +37,57 @@ parts:
   fixings:
     - { item: M.2 screw, count: 1 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     let wanted = 0;
-    for (const { placed, seat: { name, slot, lacks } } of modulesOf(build)) {
-      const holds = slot ? fits(slot.fixing, `fixing of ${name}`, (fixing) => fixing !== 'none') : lacking(lacks);
+    for (const {
+      placed,
+      seat: { name, slot, missingFacts },
+    } of modulesOf(build)) {
+      const holds = slot
+        ? fits(slot.fixing, `fixing of ${name}`, (fixing) => fixing !== 'none')
+        : lacking(missingFacts);
       if (holds.is !== true) wanted++;
-      tell(outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
-        broken: () => say`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box holds an M.2 screw for it.`,
-        fixes: () => [addToList(build, 'fixings', { item: 'M.2 screw', count: 1 }, 'Buy an M.2 screw')],
-      }));
+      report(
+        outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
+          broken: () =>
+            sentence`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box holds an
+              M.2 screw for it.`,
+          fixes: () => [addToList(build, 'fixings', { item: 'M.2 screw', count: 1 }, 'Buy an M.2 screw')],
+        }),
+      );
     }
   },
 });
 
 const isScrew = (thing: string): boolean => /^m\.2 screws?\b/i.test(thing);
 
-interface Screws { readonly count: number; readonly lacks: readonly Missing[] }
+interface Screws {
+  readonly count: number;
+  readonly missingFacts: readonly Missing[];
+}
 
 /** M.2 screws in all boxes and bought beside them, and the boxes whose contents nobody states. */
 const screws = memo((build: Build): Screws => {
   let count = 0;
-  const lacks: Missing[] = [];
+  const missingFacts: Missing[] = [];
   for (const placed of build.of('board', 'drives', 'case')) {
     const box = placed.part['in-the-box'];
-    if (box.value === undefined) lacks.push(missing(box, `contents of the box of ${placed.label}`));
+    if (box.value === undefined) missingFacts.push(missing(box, `contents of the box of ${placed.label}`));
     for (const item of box.value ?? []) if (isScrew(item.value?.thing ?? '')) count += item.value!.count;
   }
   for (const bought of build.parts.fixings) {
     const { item } = bought.part;
-    if (item.value === undefined) lacks.push(missing(item, `what ${bought.label} is`));
+    if (item.value === undefined) missingFacts.push(missing(item, `what ${bought.label} is`));
     else if (isScrew(item.value)) count += bought.at.count.value ?? 1;
   }
-  return { count, lacks: uniqueMissing([{ missing: lacks }]) };
+  return { count, missingFacts: uniqueMissing([{ missing: missingFacts }]) };
 });
 
 /** Whether the boxes hold as many as the modules so far want. */
 function screwFor(build: Build, wanted: number): Truth {
-  const { count, lacks } = screws(build);
+  const { count, missingFacts } = screws(build);
   if (count >= wanted) return sure(true);
-  return lacks.length > 0 ? lacking(lacks) : sure(false);
+  return missingFacts.length > 0 ? lacking(missingFacts) : sure(false);
 }

@@ -2,7 +2,7 @@
 import type { Placed } from '../../build/build';
 import { byShape } from '../../figures/drive-places';
 import { figure, unknown, type Figure } from '../../figures/figure';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { any, atMost, fits, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
@@ -17,30 +17,42 @@ export default check({
   why: 'A screw that is too long presses on the circuit board or the platters’ housing behind the hole.',
   source: 'drive makers’ outlines; SFF-8301 and SFF-8201 leave the depth to them',
   caution: 'drive-screws',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: archive, shape: 2.5 in, screw-depth: 3 mm, screw-length: 4 mm }
 #                                                                      ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: archive, shape: 2.5 in, screw-depth: 3 mm, screw-length: 3 mm }
 `,
-  }],
-  test({ parts: { drives, case: box } }, tell) {
+    },
+  ],
+  test({ parts: { drives, case: box } }, report) {
     for (const drive of drives) {
       const own = drive.at['screw-length'];
       if ((!own.entry && !box) || !mayBeHoused(drive)) continue;
       const reach = own.entry ? figure(own, `screw length of ${drive.label}`) : bayReach(box!, drive);
       const depth = figure(drive.part['screw-depth'], `screw depth of ${drive.label}`);
       const clips = own.entry ? sure(false) : clipped(box!, drive);
-      tell(outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
-        broken: () => say`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
-        fixes: () => [putOn(drive, 'screw-length', drive.part['screw-depth'].text, `Set the screw length to ${drive.part['screw-depth'].text}`), swap(drive)],
-      }));
+      report(
+        outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
+          broken: () => sentence`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
+          fixes: () => [
+            putOn(
+              drive,
+              'screw-length',
+              drive.part['screw-depth'].text,
+              `Set the screw length to ${drive.part['screw-depth'].text}`,
+            ),
+            swap(drive),
+          ],
+        }),
+      );
     }
   },
 });
@@ -48,11 +60,11 @@ parts:
 function bayReach(box: Placed<'case'>, drive: Drive): Figure {
   const label = `screw length of the bays of ${box.label}`;
   const fact = byShape(box.part['bay-screw-length'], drive, label);
-  return 'lacks' in fact ? unknown('length', label, [fact.lacks]) : figure(fact, label);
+  return 'missingFacts' in fact ? unknown('length', label, [fact.missingFacts]) : figure(fact, label);
 }
 
 function clipped(box: Placed<'case'>, drive: Drive): Truth {
   const what = `bay thread of ${box.label}`;
   const thread = byShape(box.part['bay-thread'], drive, what);
-  return 'lacks' in thread ? lacking([thread.lacks]) : fits(thread, what, (by) => by === 'clips');
+  return 'missingFacts' in thread ? lacking([thread.missingFacts]) : fits(thread, what, (by) => by === 'clips');
 }

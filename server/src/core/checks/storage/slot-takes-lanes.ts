@@ -1,7 +1,7 @@
 // A filled slot that halves the lanes of another, whose card or drive then has fewer than it can use.
 import { derive, missing, unknown, type Figure, type Missing } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
-import { say, type Said } from '../../figures/say';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
 import { all, any, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
@@ -13,10 +13,13 @@ export default check({
   area: 'storage',
   grade: 'shortfall',
   what: 'No filled slot halves the lanes of another whose card or drive can use more than half.',
-  why: 'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s handbook.',
+  why:
+    'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s ' +
+    'handbook.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; the board’s handbook, page on shared lanes',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     slots:
@@ -27,9 +30,10 @@ parts:
     - { bus: NVMe, link: PCIe 4 x4, slot: M2_3 }
 #                                         ^^^^
 `,
-    instead: 'Put the drive into a socket that takes no lanes from the card.',
-  }],
-  test(build, tell) {
+      instead: 'Put the drive into a socket that takes no lanes from the card.',
+    },
+  ],
+  test(build, report) {
     if (!build.parts.board) return;
     const seats = onLanes(build);
     for (const placed of seated(build)) {
@@ -37,33 +41,61 @@ parts:
       if (seat.name === undefined) continue;
       const losers = others(seats, seat).map((other) => ({ ...other, truth: unharmed(seat, other) }));
       const hit = losers.find(({ truth }) => truth.is === false);
-      tell(outcome(at(placed, placed.at.slot), losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)), {
-        broken: () => say`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half} of its ${hit!.own} lanes, ${rates(hit!)}.`,
-        fixes: () => moves(build, placed),
-      }));
+      report(
+        outcome(
+          at(placed, placed.at.slot),
+          losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)),
+          {
+            broken: () =>
+              sentence`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half}
+                of its ${hit!.own} lanes, ${rates(hit!)}.`,
+            fixes: () => moves(build, placed),
+          },
+        ),
+      );
     }
   },
 });
 
-interface Lanes { readonly placed: Seated; readonly name: string; readonly slot?: Slot; readonly lacks: readonly Missing[] }
-interface Other extends Lanes { readonly own: Figure; readonly half: Figure }
+interface Lanes {
+  readonly placed: Seated;
+  readonly name: string;
+  readonly slot?: Slot;
+  readonly missingFacts: readonly Missing[];
+}
+interface Other extends Lanes {
+  readonly own: Figure;
+  readonly half: Figure;
+}
 
 /** The parts on PCIe links, with the slots they name. */
 function onLanes(build: Build): readonly Lanes[] {
   return seated(build).flatMap((placed) => {
-    const { name, slot, lacks } = seatOf(build, placed);
-    if (name === undefined || ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')) return [];
-    return [{ placed, name, ...(slot ? { slot } : {}), lacks }];
+    const { name, slot, missingFacts } = seatOf(build, placed);
+    if (
+      name === undefined ||
+      ('bus' in placed.part && placed.part.bus.value !== undefined && placed.part.bus.value !== 'NVMe')
+    )
+      return [];
+    return [{ placed, name, ...(slot ? { slot } : {}), missingFacts }];
   });
 }
 
 /** Those whose slot a seat halves, or may halve, with the lanes they can use and what half of the slot’s would be. */
 function others(seats: readonly Lanes[], seat: ReturnType<typeof seatOf>): Other[] {
-  return seats.filter(({ name }) => name !== seat.name && mayHalve(seat, name) !== false).map((other) => {
-    const { placed, name, slot, lacks } = other;
-    const half = derive(`half the lanes of ${name}`, 'count', [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, lacks)], 'lanes ÷ 2', (lanes) => Math.ceil(lanes! / 2));
-    return { ...other, own: endOf(placed.part.link, placed.label).lanes, half };
-  });
+  return seats
+    .filter(({ name }) => name !== seat.name && mayHalve(seat, name) !== false)
+    .map((other) => {
+      const { placed, name, slot, missingFacts } = other;
+      const half = derive(
+        `half the lanes of ${name}`,
+        'count',
+        [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, missingFacts)],
+        'lanes ÷ 2',
+        (lanes) => Math.ceil(lanes! / 2),
+      );
+      return { ...other, own: endOf(placed.part.link, placed.label).lanes, half };
+    });
 }
 
 /** Whether a filled slot halves another; undefined where its list is not stated, or cannot be read whole. */
@@ -77,14 +109,14 @@ function mayHalve({ slot }: ReturnType<typeof seatOf>, name: string): boolean | 
 function unharmed(seat: ReturnType<typeof seatOf>, other: Other): Truth {
   const enough = atMost(other.own, other.half);
   if (mayHalve(seat, other.name)) return enough;
-  return any(enough, lacking(seat.slot ? [missing(seat.slot.halves, `what ${seat.name} halves`)] : seat.lacks));
+  return any(enough, lacking(seat.slot ? [missing(seat.slot.halves, `what ${seat.name} halves`)] : seat.missingFacts));
 }
 
-function rates({ placed, name, slot, half }: Other): Said {
+function rates({ placed, name, slot, half }: Other): Sentence {
   const own = endOf(placed.part.link, placed.label);
   const wired = wiringOf(slot!, name);
   const now = linkRate(`halved link of ${placed.label}`, [own, { ...wired, lanes: half }]);
-  return say`${now} instead of ${linkRate(`link of ${placed.label} in ${name}`, [own, wired])}`;
+  return sentence`${now} instead of ${linkRate(`link of ${placed.label} in ${name}`, [own, wired])}`;
 }
 
 function* moves(build: Build, placed: Seated): Iterable<FixIdea | undefined> {

@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { memo } from '../../figures/memo';
-import { say, type Said } from '../../figures/say';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { filled, freeSlots, seatOf, seated, type Seated } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { lacking, sure, type Truth } from '../../figures/truth';
@@ -17,8 +17,9 @@ export default check({
   what: 'No filled slot switches off a port or another slot that the build uses.',
   why: 'Boards share lanes: filling one M.2 socket silences ports that look free, and the drive on them is never seen.',
   source: 'common practice; the board’s handbook, page on shared lanes',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     slots: { M2_2: { kind: M.2, carries: [PCIe 4 x4], takes-from: [SATA_5, SATA_6] } }
@@ -28,7 +29,7 @@ parts:
 #                                       ^^^^
     - { name: archive, bus: SATA, port: SATA_5 }
 `,
-    mended: `
+      mended: `
 parts:
   board:
     slots: { M2_2: { kind: M.2, carries: [PCIe 4 x4], takes-from: [SATA_5, SATA_6] } }
@@ -37,40 +38,67 @@ parts:
     - { name: scratch, bus: NVMe, slot: M2_2 }
     - { name: archive, bus: SATA, port: SATA_4 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     if (!build.parts.board) return;
     for (const placed of seated(build)) {
       if (placed.at.slot.value === undefined) continue;
-      const { slot, name, lacks } = seatOf(build, placed);
+      const { slot, name, missingFacts } = seatOf(build, placed);
       const others = usersBeside(build, placed);
       const takes = slot?.['takes-from'];
       const hit = others.filter((user) => takes?.value?.some((item) => item.value === user.place.value));
-      const truth = hit.length > 0 ? sure(false, takes!) : others.length === 0 ? sure(true) : takes ? stated(takes, name!) : lacking(lacks);
-      tell(outcome(at(placed, placed.at.slot), truth, {
-        broken: () => say`${placed.label} in ${placed.at.slot} switches off ${listUsers(hit)}.`,
-        fixes: () => fixes(build, placed, hit),
-      }));
+      const truth =
+        hit.length > 0
+          ? sure(false, takes!)
+          : others.length === 0
+            ? sure(true)
+            : takes
+              ? stated(takes, name!)
+              : lacking(missingFacts);
+      report(
+        outcome(at(placed, placed.at.slot), truth, {
+          broken: () => sentence`${placed.label} in ${placed.at.slot} switches off ${listUsers(hit)}.`,
+          fixes: () => fixes(build, placed, hit),
+        }),
+      );
     }
   },
 });
 
-interface User { readonly placed: Seated; readonly place: Fact<string> }
+interface User {
+  readonly placed: Seated;
+  readonly place: Fact<string>;
+}
 
 /** Every part with the port or slot it uses. */
-const users = memo((build: Build): readonly User[] => seated(build).flatMap((placed) =>
-  [placed.at.slot, ...('port' in placed.at ? [placed.at.port] : [])].flatMap((place) => (place.value === undefined ? [] : [{ placed, place }]))));
+const users = memo((build: Build): readonly User[] =>
+  seated(build).flatMap((placed) =>
+    [placed.at.slot, ...('port' in placed.at ? [placed.at.port] : [])].flatMap((place) =>
+      place.value === undefined ? [] : [{ placed, place }],
+    ),
+  ),
+);
 
 /** Every other part with the port or slot it uses. */
 const usersBeside = (build: Build, self: Seated): readonly User[] =>
-  users(build).filter(({ placed }) => placed !== self && (placed.at.slot.value === undefined || placed.at.slot.value !== self.at.slot.value));
+  users(build).filter(
+    ({ placed }) =>
+      placed !== self && (placed.at.slot.value === undefined || placed.at.slot.value !== self.at.slot.value),
+  );
 
 function stated(takes: Fact<readonly Fact<string>[]>, name: string): Truth {
-  return takes.value && takes.value.every((item) => item.value !== undefined) ? sure(true, takes) : lacking([missing(takes, `what ${name} switches off`)]);
+  return takes.value && takes.value.every((item) => item.value !== undefined)
+    ? sure(true, takes)
+    : lacking([missing(takes, `what ${name} switches off`)]);
 }
 
-const listUsers = (users: readonly User[]): Said =>
-  users.reduce<Said | undefined>((said, { placed, place }) => (said ? say`${said}, and ${place} with ${placed.label}` : say`${place} with ${placed.label}`), undefined)!;
+const listUsers = (users: readonly User[]): Sentence =>
+  users.reduce<Sentence | undefined>(
+    (said, { placed, place }) =>
+      said ? sentence`${said}, and ${place} with ${placed.label}` : sentence`${place} with ${placed.label}`,
+    undefined,
+  )!;
 
 /** A port that no filled slot takes, for the drive that loses its own; or another socket for the part that takes it. */
 function* fixes(build: Build, placed: Seated, hit: readonly User[]): Iterable<FixIdea | undefined> {
@@ -84,7 +112,11 @@ function* fixes(build: Build, placed: Seated, hit: readonly User[]): Iterable<Fi
 
 function freePort(build: Build): string | undefined {
   const slots = build.parts.board!.part.slots.value;
-  const off = [...filled(build).keys()].flatMap((name) => slots?.get(name)?.['takes-from'].value?.map((item) => item.value) ?? []);
+  const off = [...filled(build).keys()].flatMap(
+    (name) => slots?.get(name)?.['takes-from'].value?.map((item) => item.value) ?? [],
+  );
   const used = build.parts.drives.map((drive: Drive) => drive.at.port.value);
-  return [...(build.parts.board!.part.ports.value?.keys() ?? [])].find((port) => !off.includes(port) && !used.includes(port));
+  return [...(build.parts.board!.part.ports.value?.keys() ?? [])].find(
+    (port) => !off.includes(port) && !used.includes(port),
+  );
 }

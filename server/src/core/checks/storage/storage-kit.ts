@@ -10,7 +10,10 @@ import { m2KeyFits, m2SizeCode, parseM2Keys, type M2Size } from '../../trade/m2'
 import { assign, putOn, type FixIdea } from '../kit';
 
 /** An M.2 module where the build puts it. */
-export interface Module { readonly placed: Drive | Placed<'cards'>; readonly seat: Seat }
+export interface Module {
+  readonly placed: Drive | Placed<'cards'>;
+  readonly seat: Seat;
+}
 
 /**
  * M.2 modules that name a slot: what is plainly no module, or sits in a PCIe slot, is left out;
@@ -25,7 +28,8 @@ export function* modulesOf(build: Build): Iterable<Module> {
   }
   for (const placed of cards) {
     const edge = placed.part.edge.value;
-    if (edge === 'M.2' || (edge === undefined && seatOf(build, placed).slot?.kind.value === 'M.2')) yield* inSocket(build, placed);
+    if (edge === 'M.2' || (edge === undefined && seatOf(build, placed).slot?.kind.value === 'M.2'))
+      yield* inSocket(build, placed);
   }
 }
 
@@ -36,20 +40,30 @@ function* inSocket(build: Build, placed: Module['placed']): Iterable<Module> {
 
 /** Whether a module’s notches meet the key of a socket. */
 export function keyFits(slot: Slot, name: string, key: Module['placed']['part']['key'], label: string): Truth {
-  return agree(key, `key of ${label}`, slot.key, `key of ${name}`, (module, socket) => (parseM2Keys(socket) ?? []).some((one) => m2KeyFits(parseM2Keys(module) ?? [], one)));
+  return agree(key, `key of ${label}`, slot.key, `key of ${name}`, (module, socket) =>
+    (parseM2Keys(socket) ?? []).some((one) => m2KeyFits(parseM2Keys(module) ?? [], one)),
+  );
 }
 
 /** Whether a socket has a post for a module’s size. */
 export function sizeFits({ sizes }: Slot, name: string, size: Fact<M2Size>, label: string): Truth {
   const unread = sizes.value?.find((one) => one.value === undefined);
   const wanted = size.value && m2SizeCode(size.value);
-  if (wanted !== undefined && sizes.value?.some((one) => one.value && m2SizeCode(one.value) === wanted)) return sure(true, size, sizes);
-  const lacks = [...(size.value ? [] : [missing(size, `size of ${label}`)]), ...(sizes.value && !unread ? [] : [missing(unread ?? sizes, `sizes of ${name}`)])];
-  return lacks.length > 0 ? lacking(lacks) : sure(false, size, sizes);
+  if (wanted !== undefined && sizes.value?.some((one) => one.value && m2SizeCode(one.value) === wanted))
+    return sure(true, size, sizes);
+  const missingFacts = [
+    ...(size.value ? [] : [missing(size, `size of ${label}`)]),
+    ...(sizes.value && !unread ? [] : [missing(unread ?? sizes, `sizes of ${name}`)]),
+  ];
+  return missingFacts.length > 0 ? lacking(missingFacts) : sure(false, size, sizes);
 }
 
 /** Moves into free slots of the board that suit, in the board’s order; where none does, drives may change places. */
-export function* moves(build: Build, placed: Module['placed'], suits: (slot: Slot) => boolean): Iterable<FixIdea | undefined> {
+export function* moves(
+  build: Build,
+  placed: Module['placed'],
+  suits: (slot: Slot) => boolean,
+): Iterable<FixIdea | undefined> {
   const free = freeSlots(build).filter(([, slot]) => suits(slot));
   for (const [name] of free) yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
   if (free.length === 0 && placed.role === 'drives') yield assign('drives', 'drives');
@@ -72,7 +86,10 @@ export function floorSize(bytes: number): string {
   return `${unit === 'TB' ? Math.floor(value * 100) / 100 : Math.floor(value)} ${unit}`;
 }
 
-/** Whether a drive may sit in a bay, held by screws: not where it plainly sits in a slot, stands outside on USB, or has another shape. */
+/**
+ * Whether a drive may sit in a bay, held by screws: not where it plainly sits in a slot, stands outside on USB, or
+ * has another shape.
+ */
 export function mayBeHoused({ at, part: { bus, shape } }: Drive): boolean {
   if (at.slot.value !== undefined || (bus.value === 'USB' && at.bay.value === undefined)) return false;
   return shape.value !== 'M.2' && shape.value !== 'card';

@@ -1,6 +1,6 @@
 // Anchors, aliases, merges and tags.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'alias-or-merge-used',
@@ -9,13 +9,15 @@ export default fileCheck({
   what: 'Values are written where they stand, without anchors, aliases, merges or tags.',
   why: 'What stands elsewhere is hard to review, and no fix is offered where a change could mean two things.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 build: &name Counter PC
 purpose: *name
 #        ^^^^^
 `,
-    instead: 'Write the value out.',
-  }],
-  test: (file, tell) => report(file, tell, 'alias-or-merge-used', 'alias-unknown', 'tag-used'),
+      instead: 'Write the value out.',
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'alias-or-merge-used', 'alias-unknown', 'tag-used'),
 });

@@ -1,6 +1,6 @@
 // Words outside a field’s list.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'choice-unknown',
@@ -9,18 +9,20 @@ export default fileCheck({
   what: 'A word is one of those that its field knows.',
   why: 'A word outside the list would be read by nobody, and checks that need it would stay open.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: scratch, bus: nvme }
 #                           ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: scratch, bus: NVMe }
 `,
-  }],
-  test: (file, tell) => report(file, tell, 'choice-unknown', 'kind-unknown'),
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'choice-unknown', 'kind-unknown'),
 });

@@ -1,6 +1,6 @@
 // Files past a limit of reading.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'limits-reached',
@@ -9,12 +9,14 @@ export default fileCheck({
   what: 'A file stays within the published limits of size, depth and number.',
   why: 'Past a limit a file is not read, and nothing that it says is checked.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 accept: [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]
 #                                                                       ^
 `,
-    instead: 'Make the file flatter or split it.',
-  }],
-  test: (file, tell) => report(file, tell, 'limits-reached'),
+      instead: 'Make the file flatter or split it.',
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'limits-reached'),
 });

@@ -1,6 +1,6 @@
 // Names of one’s own that two parts share.
 import type { Placed } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, change, outcome } from '../kit';
@@ -12,32 +12,36 @@ export default check({
   what: 'No two parts of a build have the same name.',
   why: 'A promise made to a name that two drives share is checked against one of them only.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: archive, bus: SATA }
     - { name: archive, bus: SATA }
 #             ^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives:
     - { name: archive, bus: SATA }
     - { name: archive-2, bus: SATA }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const seen = new Map<string, Placed>();
     for (const placed of build.all()) {
       const fact = (placed as Placed<'drives'>).at.name;
       if (fact?.value === undefined) continue;
       const name = fact.value;
       const first = seen.get(name);
-      tell(outcome({ ...at(placed, fact), path: `parts.${placed.role}[${placed.index}].name` }, sure(!first, fact), {
-        broken: () => say`Another part is called ${fact} already.`,
-        fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
-      }));
+      report(
+        outcome({ ...at(placed, fact), path: `parts.${placed.role}[${placed.index}].name` }, sure(!first, fact), {
+          broken: () => sentence`Another part is called ${fact} already.`,
+          fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
+        }),
+      );
       if (!first) seen.set(name, placed);
     }
   },

@@ -1,6 +1,6 @@
 // Numbers with two readings.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'number-odd',
@@ -9,16 +9,18 @@ export default fileCheck({
   what: 'A number can be read in one way only.',
   why: 'A comma may part decimals or thousands; a range may have been written backwards.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   paste: { bond-line: "0,5 mm" }
 #                     ^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   paste: { bond-line: "0.5 mm" }
 `,
-  }],
-  test: (file, tell) => report(file, tell, 'number-odd', 'range-reversed'),
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'number-odd', 'range-reversed'),
 });

@@ -1,7 +1,7 @@
 // Facts spelled out in a build that say what the part file says anyway.
 import type { Placed } from '../../build/build';
 import type { Fact } from '../../parts/fact';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, takeOut } from '../kit';
@@ -13,29 +13,35 @@ export default check({
   what: 'What a build spells out over a part file differs from it.',
   why: 'A copy of a fact stays behind when the part file is corrected.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   supply: { use: holm/s750, rating: 750 W }
 #                                   ^^^^^
 `,
-    beside: { 'parts/holm/s750.part.yaml': `
+      beside: {
+        'parts/holm/s750.part.yaml': `
 kind: supply
 rating: 750 W
-` },
-    mended: `
+`,
+      },
+      mended: `
 parts:
   supply: { use: holm/s750 }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const placed of build.all()) {
       if (!placed.used?.file) continue;
       for (const fact of spelledOut(placed)) {
-        tell(outcome(at(placed, fact), sure(fact.text !== fact.replaced!.text, fact), {
-          broken: () => say`The part file says ${fact} already.`,
-          fixes: () => [takeOut(fact, `Take \`${fact.key}\` out`)],
-        }));
+        report(
+          outcome(at(placed, fact), sure(fact.text !== fact.replaced!.text, fact), {
+            broken: () => sentence`The part file says ${fact} already.`,
+            fixes: () => [takeOut(fact, `Take \`${fact.key}\` out`)],
+          }),
+        );
       }
     }
   },

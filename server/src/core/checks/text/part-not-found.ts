@@ -1,5 +1,5 @@
 // Names of part files that no parts folder holds.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -11,22 +11,26 @@ export default check({
   what: 'Every part used by name has its file in a parts folder.',
   why: 'Without its file nothing is known of the part but what the build spells out, and most checks stay open.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { use: boreas/tower-155 }
 #                ^^^^^^^^^^^^^^^^
 `,
-    instead: 'Write the part file, or correct the name.',
-  }],
-  test(build, tell) {
+      instead: 'Write the part file, or correct the name.',
+    },
+  ],
+  test(build, report) {
     for (const placed of build.all()) {
       const { used } = placed;
       if (!used) continue;
-      tell(outcome({ ...at(placed), span: used.span }, sure(used.file !== undefined, placed.at.use), {
-        broken: () => say`No parts folder holds ${placed.at.use}.part.yaml.`,
-        fixes: () => [swap(placed)],
-      }));
+      report(
+        outcome({ ...at(placed), span: used.span }, sure(used.file !== undefined, placed.at.use), {
+          broken: () => sentence`No parts folder holds ${placed.at.use}.part.yaml.`,
+          fixes: () => [swap(placed)],
+        }),
+      );
     }
   },
 });

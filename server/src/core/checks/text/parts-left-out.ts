@@ -1,6 +1,6 @@
 // Builds that leave out a part without which no machine runs.
 import type { Placed } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
 import { listed } from '../../text';
@@ -8,31 +8,49 @@ import { check } from '../check';
 import { atBuild, outcome } from '../kit';
 
 /** What every machine has, in the order of the roles. */
-const needed = ['board', 'processor', 'cooler', 'memory', 'drives', 'supply', 'case'] as const satisfies readonly RoleName[];
+const needed = [
+  'board',
+  'processor',
+  'cooler',
+  'memory',
+  'drives',
+  'supply',
+  'case',
+] as const satisfies readonly RoleName[];
 
 export default check({
   id: 'parts-left-out',
   area: 'text',
   grade: 'note',
   what: 'The build lists board, processor, cooler, memory, a drive, supply and case.',
-  why: 'What is not listed is not checked against the rest: a build may look clear only because half of it is not written yet.',
+  why:
+    'What is not listed is not checked against the rest: a build may look clear only because half of it is ' +
+    'not written yet.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 build: Counter PC
 #      ^^^^^^^^^^
 parts:
   board: { use: norrvik/b5-quay }
 `,
-    instead: 'List the other parts, or accept the finding with the reason why they are not part of it.',
-  }],
-  test(build, tell) {
+      instead: 'List the other parts, or accept the finding with the reason why they are not part of it.',
+    },
+  ],
+  test(build, report) {
     const without = needed.filter((role) => {
       const held = build.parts[role] as Placed | readonly Placed[] | undefined;
       return held === undefined || (Array.isArray(held) && held.length === 0);
     });
-    tell(outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
-      broken: () => (without.length === needed.length ? say`The build lists no parts yet.` : say`The build lists no ${listed(without, 'or')}; nothing is checked against ${without.length === 1 ? 'it' : 'them'}.`),
-    }));
+    report(
+      outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
+        broken: () =>
+          without.length === needed.length
+            ? sentence`The build lists no parts yet.`
+            : sentence`The build lists no ${listed(without, 'or')}; nothing is checked against
+              ${without.length === 1 ? 'it' : 'them'}.`,
+      }),
+    );
   },
 });

@@ -1,8 +1,8 @@
 // Parts for which the build writes no slot, port or header.
-import { seekers } from '../../figures/assigning';
+import { partsToPlace } from '../../figures/assigning';
 import { missing } from '../../figures/figure';
 import { offered } from '../../figures/places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { assign, at, outcome, type FixIdea } from '../kit';
@@ -14,8 +14,9 @@ export default check({
   what: 'Every drive, card and fan that plugs into the board says where.',
   why: 'Speed, lanes and which ports fall away depend on the place; left to the bench, it is whatever is nearest.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board:
     slots:
@@ -25,7 +26,7 @@ parts:
     - { name: scratch, shape: M.2, bus: NVMe, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s }
 #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board:
     slots:
@@ -34,18 +35,35 @@ parts:
   drives:
     - { name: scratch, shape: M.2, bus: NVMe, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: M2_2 }
 `,
-  }],
-  test(build, tell) {
-    const all = [['drives', seekers(build, ['drives'])], ['cards', seekers(build, ['graphics', 'cards'])], ['fans', seekers(build, ['fans'])]] as const;
+    },
+  ],
+  test(build, report) {
+    const all = [
+      ['drives', partsToPlace(build, ['drives'])],
+      ['cards', partsToPlace(build, ['graphics', 'cards'])],
+      ['fans', partsToPlace(build, ['fans'])],
+    ] as const;
     for (const [what, wanting] of all) {
-      for (const { placed, key, stated, lacks } of wanting) {
+      for (const { placed, key, stated, missingFacts } of wanting) {
         const place = offered(build, key)!;
-        const open = lacks.length > 0 ? lacks : place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
-        const truth = stated.value !== undefined ? sure(true, stated) : open.length > 0 ? lacking(open, stated) : sure(false, stated);
-        tell(outcome({ ...at(placed, stated), path: `${placed.path}:place` }, truth, {
-          broken: () => say`The build does not say which ${key} ${placed.label} goes into.`,
-          fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
-        }));
+        const open =
+          missingFacts.length > 0
+            ? missingFacts
+            : place.names
+              ? []
+              : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
+        const truth =
+          stated.value !== undefined
+            ? sure(true, stated)
+            : open.length > 0
+              ? lacking(open, stated)
+              : sure(false, stated);
+        report(
+          outcome({ ...at(placed, stated), path: `${placed.path}:place` }, truth, {
+            broken: () => sentence`The build does not say which ${key} ${placed.label} goes into.`,
+            fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
+          }),
+        );
       }
     }
   },

@@ -1,10 +1,10 @@
 // Two parts in one slot, port, header or output.
 import type { Build } from '../../build/build';
-import { seekers } from '../../figures/assigning';
+import { partsToPlace } from '../../figures/assigning';
 import { number, type Figure } from '../../figures/figure';
-import { takenPlaces, type Taken } from '../../figures/places';
+import { takenPlaces, type NamedPlace } from '../../figures/places';
 import { howMany } from '../../figures/power';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { all, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
 import { change, outcome, type FixIdea } from '../kit';
@@ -21,44 +21,60 @@ export default check({
   what: 'No two parts take the same slot, port or output.',
   why: 'Only one of them can be plugged in there; the other has no place.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives:
     - { name: system, slot: M2_1 }
     - { name: scratch, slot: M2_1 }
 #                            ^^^^
 `,
-    instead: 'Move one of the two to another slot.',
-  }],
-  test(build, tell) {
-    const first = new Map<string, Taken>();
+      instead: 'Move one of the two to another slot.',
+    },
+  ],
+  test(build, report) {
+    const first = new Map<string, NamedPlace>();
     for (const taken of takenPlaces(build)) {
       // A header feeds several fans through a splitter; what that comes to is judged by current.
       if (shared.has(taken.kind) || !taken.fact.node) continue;
       const key = `${taken.kind} ${taken.name}`;
       const other = first.get(key);
-      tell(outcome({ doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` }, all(sure(!other, taken.fact), atMost(many(taken), one)), {
-        broken: () => (other
-          ? say`${taken.fact} is taken already by ${other.placed.label}.`
-          : say`${taken.fact} takes ${one}; the build lists ${many(taken)} of ${taken.placed.label} there.`),
-        fixes: () => (other ? moved(build, taken) : []),
-      }));
+      report(
+        outcome(
+          { doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` },
+          all(sure(!other, taken.fact), atMost(many(taken), one)),
+          {
+            broken: () =>
+              other
+                ? sentence`${taken.fact} is taken already by ${other.placed.label}.`
+                : sentence`${taken.fact} takes ${one}; the build lists ${many(taken)} of ${taken.placed.label} there.`,
+            fixes: () => (other ? moved(build, taken) : []),
+          },
+        ),
+      );
       if (!other) first.set(key, taken);
     }
   },
 });
 
 /** How many of a part go into one place; a kit of memory names a slot for each module. */
-const many = ({ kind, placed }: Taken): Figure => (kind === 'memory slot' ? one : howMany(placed));
+const many = ({ kind, placed }: NamedPlace): Figure => (kind === 'memory slot' ? one : howMany(placed));
 
 /** For how many free places a move is tried. */
 const movesTried = 3;
 
 /** Another place for what cannot stay: memory by the board’s order, else the free places of its kind. */
-function* moved(build: Build, { kind, placed, fact }: Taken): Iterable<FixIdea | undefined> {
+function* moved(build: Build, { kind, placed, fact }: NamedPlace): Iterable<FixIdea | undefined> {
   if (kind === 'memory slot') return yield moveMemory(build);
-  const taken = new Set(takenPlaces(build).filter((one) => one.kind === kind).map((one) => one.name));
-  const choices = seekers(build, [placed.role]).find((seeker) => seeker.placed === placed && seeker.key === fact.key)?.choices ?? [];
-  for (const name of choices.filter((choice) => !taken.has(choice)).slice(0, movesTried)) yield change(fact, name, `Move ${placed.label} to ${name}`);
+  const taken = new Set(
+    takenPlaces(build)
+      .filter((one) => one.kind === kind)
+      .map((one) => one.name),
+  );
+  const choices =
+    partsToPlace(build, [placed.role]).find((seeker) => seeker.placed === placed && seeker.key === fact.key)?.choices ??
+    [];
+  for (const name of choices.filter((choice) => !taken.has(choice)).slice(0, movesTried))
+    yield change(fact, name, `Move ${placed.label} to ${name}`);
 }

@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { offered, outputsOffered, takenPlaces, type PlaceKind } from '../../figures/places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { check } from '../check';
@@ -12,34 +12,55 @@ export default check({
   id: 'place-unknown',
   area: 'text',
   grade: 'stop',
-  what: 'Every slot, port, header, bay, mount and display output that a part names exists on the board, in the case or on a card.',
-  why: 'A name that is not printed on the board sends someone searching at the bench, and every check of that place stays open.',
+  what:
+    'Every slot, port, header, bay, mount and display output that a part names exists on the board, in the ' +
+    'case or on a card.',
+  why:
+    'A name that is not printed on the board sends someone searching at the bench, and every check of that ' +
+    'place stays open.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { slots: { M2_1: { kind: M.2 }, M2_2: { kind: M.2 } } }
   drives: [{ name: scratch, slot: M2_3 }]
 #                                 ^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { slots: { M2_1: { kind: M.2 }, M2_2: { kind: M.2 } } }
   drives: [{ name: scratch, slot: M2_1 }]
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const { kind, name, fact, placed } of takenPlaces(build)) {
       const place = kind === 'display output' ? outputsOffered(build) : byOne(build, kind);
       if (!place || !fact.node) continue;
-      tell(outcome({ doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` }, any(sure(place.names.includes(name), fact), place.lacks.length > 0 ? lacking(place.lacks) : sure(false)), {
-        broken: () => (place.by.length === 1 ? say`${place.by[0]!.label} has no ${kind} called ${fact}.` : say`No ${kind} of ${place.by.map(({ label }) => label).join(' or ')} is called ${fact}.`),
-        fixes: () => {
-          const taken = new Set(takenPlaces(build).map((one) => `${one.kind} ${one.name}`));
-          const near = nearest(name, place.names.filter((other) => !taken.has(`${kind} ${other}`)));
-          return near === undefined ? [] : [change(fact, near, `Write ${near}`)];
-        },
-      }));
+      report(
+        outcome(
+          { doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` },
+          any(
+            sure(place.names.includes(name), fact),
+            place.missingFacts.length > 0 ? lacking(place.missingFacts) : sure(false),
+          ),
+          {
+            broken: () =>
+              place.by.length === 1
+                ? sentence`${place.by[0]!.label} has no ${kind} called ${fact}.`
+                : sentence`No ${kind} of ${place.by.map(({ label }) => label).join(' or ')} is called ${fact}.`,
+            fixes: () => {
+              const taken = new Set(takenPlaces(build).map((one) => `${one.kind} ${one.name}`));
+              const near = nearest(
+                name,
+                place.names.filter((other) => !taken.has(`${kind} ${other}`)),
+              );
+              return near === undefined ? [] : [change(fact, near, `Write ${near}`)];
+            },
+          },
+        ),
+      );
     }
   },
 });
@@ -47,6 +68,6 @@ parts:
 function byOne(build: Build, kind: PlaceKind): ReturnType<typeof outputsOffered> {
   const place = offered(build, kind);
   if (!place) return undefined;
-  const lacks = place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
-  return { by: [place.by], names: place.names ?? [], lacks };
+  const missingFacts = place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
+  return { by: [place.by], names: place.names ?? [], missingFacts };
 }

@@ -2,12 +2,12 @@
 import type { Build } from '../../build/build';
 import type { Fact } from '../../parts/fact';
 import { outputsOffered } from '../../figures/places';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { renameKey } from '../../yaml';
 import { check } from '../check';
-import { change, outcome, type FixIdea, type Tell } from '../kit';
+import { change, outcome, type FixIdea, type Reporter } from '../kit';
 
 export default check({
   id: 'promise-uncheckable',
@@ -16,75 +16,110 @@ export default check({
   what: 'Every promise is made to something that the build has.',
   why: 'A promise to a misspelled name is kept by nobody and missed by nobody.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   drives: [{ name: scratch }]
 expect:
   drives: { scrath: { capacity: 2 TB } }
 #           ^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   drives: [{ name: scratch }]
 expect:
   drives: { scratch: { capacity: 2 TB } }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const names = build.parts.drives.flatMap((drive) => drive.at.name.value ?? []);
     const { drives, arrays } = build.file.expect;
-    promisesTo(build, drives, names, tell);
-    promisesOfMemory(build, tell);
-    promisedOutputs(build, tell);
+    promisesTo(build, drives, names, report);
+    promisesOfMemory(build, report);
+    promisedOutputs(build, report);
     for (const [, array] of arrays.value ?? []) {
       for (const name of array.drives.value ?? []) {
         if (name.value === undefined || !name.node) continue;
-        tell(outcome({ doc: build.doc, span: name.node.span, path: name.path }, sure(names.includes(name.value), name), {
-          broken: () => say`No drive of this build is called ${name}.`,
-        }));
+        report(
+          outcome({ doc: build.doc, span: name.node.span, path: name.path }, sure(names.includes(name.value), name), {
+            broken: () => sentence`No drive of this build is called ${name}.`,
+          }),
+        );
       }
     }
   },
 });
 
 /** Memory is promised as a whole: any module makes it a promise that can be checked. */
-function promisesOfMemory({ doc, file: { expect: { memory } }, parts }: Build, tell: Tell): void {
+function promisesOfMemory(
+  {
+    doc,
+    file: {
+      expect: { memory },
+    },
+    parts,
+  }: Build,
+  report: Reporter,
+): void {
   const { entry } = memory.$;
   if (!entry || !memory.$.stated) return;
-  tell(outcome({ doc, span: entry.keySpan, path: memory.$.path }, sure(parts.memory.length > 0), {
-    broken: () => say`The build promises something of its memory and lists none.`,
-  }));
+  report(
+    outcome({ doc, span: entry.keySpan, path: memory.$.path }, sure(parts.memory.length > 0), {
+      broken: () => sentence`The build promises something of its memory and lists none.`,
+    }),
+  );
 }
 
 /** A display mode is promised at an output, which a card or the board must have. */
-function promisedOutputs(build: Build, tell: Tell): void {
+function promisedOutputs(build: Build, report: Reporter): void {
   const offers = outputsOffered(build);
   for (const { port } of build.file.expect.displays.value ?? []) {
     if (port.value === undefined || !port.node) continue;
     const names = offers?.names ?? [];
-    const open = offers && offers.lacks.length > 0 ? lacking(offers.lacks) : sure(false);
-    tell(outcome({ doc: build.doc, span: port.node.span, path: port.path }, any(sure(names.includes(port.value), port), open), {
-      broken: () => say`No board or card of this build has a display output called ${port}.`,
-      fixes: () => {
-        const near = nearest(port.value!, names);
-        return near === undefined ? [] : [change(port, near, `Write ${near}`)];
-      },
-    }));
+    const open = offers && offers.missingFacts.length > 0 ? lacking(offers.missingFacts) : sure(false);
+    report(
+      outcome(
+        { doc: build.doc, span: port.node.span, path: port.path },
+        any(sure(names.includes(port.value), port), open),
+        {
+          broken: () => sentence`No board or card of this build has a display output called ${port}.`,
+          fixes: () => {
+            const near = nearest(port.value!, names);
+            return near === undefined ? [] : [change(port, near, `Write ${near}`)];
+          },
+        },
+      ),
+    );
   }
 }
 
-function promisesTo(build: Build, promises: Fact<ReadonlyMap<string, unknown>>, names: readonly string[], tell: Tell): void {
+function promisesTo(
+  build: Build,
+  promises: Fact<ReadonlyMap<string, unknown>>,
+  names: readonly string[],
+  report: Reporter,
+): void {
   if (promises.node?.type !== 'map') return;
   const map = promises.node;
   for (const entry of map.entries) {
-    tell(outcome({ doc: build.doc, span: entry.keySpan, path: `${promises.path}.${entry.key}` }, sure(names.includes(entry.key)), {
-      broken: () => say`No drive of this build is called ${entry.key}.`,
-      fixes: (): FixIdea[] => {
-        const near = nearest(entry.key, names.filter((name) => !map.get(name)));
-        const edits = near === undefined ? undefined : renameKey(build.doc.parsed, map, entry.key, near);
-        return edits ? [{ type: 'text', title: `Write ${near}`, doc: build.doc, edits }] : [];
-      },
-    }));
+    report(
+      outcome(
+        { doc: build.doc, span: entry.keySpan, path: `${promises.path}.${entry.key}` },
+        sure(names.includes(entry.key)),
+        {
+          broken: () => sentence`No drive of this build is called ${entry.key}.`,
+          fixes: (): FixIdea[] => {
+            const near = nearest(
+              entry.key,
+              names.filter((name) => !map.get(name)),
+            );
+            const edits = near === undefined ? undefined : renameKey(build.doc.parsed, map, entry.key, near);
+            return edits ? [{ type: 'text', title: `Write ${near}`, doc: build.doc, edits }] : [];
+          },
+        },
+      ),
+    );
   }
 }

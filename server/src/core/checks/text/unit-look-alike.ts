@@ -1,6 +1,6 @@
 // Letters that only look like those of a unit.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'unit-look-alike',
@@ -9,16 +9,18 @@ export default fileCheck({
   what: 'Units are spelled in their own letters.',
   why: 'A letter of another alphabet looks the same and is found by no search.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { height: 158 мм }
 #                       ^
 `,
-    mended: `
+      mended: `
 parts:
   cooler: { height: 158 mm }
 `,
-  }],
-  test: (file, tell) => report(file, tell, 'unit-look-alike'),
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'unit-look-alike'),
 });

@@ -1,6 +1,6 @@
 // Bare numbers where a unit belongs.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'unit-missing',
@@ -9,16 +9,18 @@ export default fileCheck({
   what: 'Every quantity carries its unit.',
   why: 'A bare number is read differently by everyone: 158 may be millimetres, inches or watts.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { height: 158 }
 #                   ^^^
 `,
-    mended: `
+      mended: `
 parts:
   cooler: { height: 158 mm }
 `,
-  }],
-  test: (file, tell) => report(file, tell, 'unit-missing'),
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'unit-missing'),
 });

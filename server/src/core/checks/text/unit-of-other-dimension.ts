@@ -1,6 +1,6 @@
 // Units of another dimension, or of none.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'unit-of-other-dimension',
@@ -9,16 +9,18 @@ export default fileCheck({
   what: 'A unit measures what its field asks for, and is spelled in one way only.',
   why: 'Watts for a length is a slip of the line; `Gb/s` for `GB/s` is an eightfold one.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 expect:
   drives: { scratch: { read: 5 gb/s } }
 #                              ^^^^
 `,
-    mended: `
+      mended: `
 expect:
   drives: { scratch: { read: 5 GB/s } }
 `,
-  }],
-  test: (file, tell) => report(file, tell, 'unit-of-other-dimension', 'unit-unknown'),
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'unit-of-other-dimension', 'unit-unknown'),
 });

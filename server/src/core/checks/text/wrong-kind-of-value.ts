@@ -1,6 +1,6 @@
 // Values of another kind than the field’s.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'wrong-kind-of-value',
@@ -9,16 +9,18 @@ export default fileCheck({
   what: 'A value is of the kind that belongs at its place.',
   why: 'A text where a list belongs, or a word where a number belongs, states nothing that could be checked.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   memory: { slots: A2 }
 #                  ^^
 `,
-    mended: `
+      mended: `
 parts:
   memory: { slots: [A2] }
 `,
-  }],
-  test: (file, tell) => report(file, tell, 'wrong-kind-of-value', 'key-not-text'),
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'wrong-kind-of-value', 'key-not-text'),
 });

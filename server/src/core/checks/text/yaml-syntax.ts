@@ -1,6 +1,6 @@
 // Text that is no YAML.
 import { fileCheck } from '../check';
-import { report } from './troubles';
+import { reportProblems } from './text-problems-kit';
 
 export default fileCheck({
   id: 'yaml-syntax',
@@ -9,13 +9,15 @@ export default fileCheck({
   what: 'The text can be read as YAML.',
   why: 'What stands after such a place may be read otherwise than it was meant.',
   source: 'the format’s own rule',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   cooler: { height: 158 mm } }
 #                            ^
 `,
-    instead: 'Take the second closing brace out.',
-  }],
-  test: (file, tell) => report(file, tell, 'yaml-syntax'),
+      instead: 'Take the second closing brace out.',
+    },
+  ],
+  test: (file, report) => reportProblems(file, report, 'yaml-syntax'),
 });

@@ -2,21 +2,26 @@
 import type { Build, Placed } from '../../build/build';
 import { figure } from '../../figures/figure';
 import { certain, ordered, stepGroups, type StepGroup } from '../../figures/step-order';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { outcome, type Tell } from '../kit';
+import { outcome, type Reporter } from '../kit';
 import { atStep, moveStep } from './steps-kit';
 
 export default check({
   id: 'buried-part-late',
   area: 'work',
   grade: 'note',
-  what: 'M.2 modules, memory, the EPS cable and front cables go in before what will lie over them; short cards before longer ones.',
-  why: 'Under a cooler, a radiator or a card there is no room for a screwdriver or a hand: the part that covers comes out again, or the connector is not pushed home.',
+  what:
+    'M.2 modules, memory, the EPS cable and front cables go in before what will lie over them; short cards ' +
+    'before longer ones.',
+  why:
+    'Under a cooler, a radiator or a card there is no room for a screwdriver or a hand: the part that covers ' +
+    'comes out again, or the connector is not pushed home.',
   source: 'makers’ handbooks; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { slots: { M2_1: { kind: M.2, under: [cooler] } } }
   drives: [{ name: scratch, shape: M.2, slot: M2_1 }]
@@ -26,7 +31,7 @@ steps:
   - fit M.2 drive
 #   ^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   board: { slots: { M2_1: { kind: M.2, under: [cooler] } } }
   drives: [{ name: scratch, shape: M.2, slot: M2_1 }]
@@ -35,24 +40,29 @@ steps:
   - fit M.2 drive
   - fit cooler
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     for (const { group, faults, truth } of ordered(build, 'reach')) {
       const step = group.steps[0];
       const later = (): StepGroup => certain(faults)[0]!.later;
-      tell(outcome(atStep(build, step), truth, {
-        broken: () => say`${step.label} comes after ${later().steps[0].label}: ${certain(faults)[0]!.because}.`,
-        fixes: () => [moveStep(build, step, later().steps[0].index, `Move ${step.label} before ${later().steps[0].label}`)],
-      }));
+      report(
+        outcome(atStep(build, step), truth, {
+          broken: () => sentence`${step.label} comes after ${later().steps[0].label}: ${certain(faults)[0]!.because}.`,
+          fixes: () => [
+            moveStep(build, step, later().steps[0].index, `Move ${step.label} before ${later().steps[0].label}`),
+          ],
+        }),
+      );
     }
-    cardsByLength(build, tell);
+    cardsByLength(build, report);
   },
 });
 
 type Card = Placed<'cards'>;
 
 /** Cards that stand among the steps by their part: each against those before it. */
-function cardsByLength(build: Build, tell: Tell): void {
+function cardsByLength(build: Build, report: Reporter): void {
   const cards = stepGroups(build).flatMap((group) => {
     const card = cardOf(build, group);
     return card ? [{ step: group.steps[0], card }] : [];
@@ -61,10 +71,14 @@ function cardsByLength(build: Build, tell: Tell): void {
     const before = cards[i - 1];
     if (!before || before.card === card) continue;
     const [short, long] = [before.card, card].map((one) => figure(one.part.length, `length of ${one.label}`));
-    tell(outcome({ ...atStep(build, step), path: `${step.path} by length` }, atLeast(long!, short!), {
-      broken: () => say`${step.label} (${long!}) comes after the longer ${before.card.label} (${short!}), which lies over its slot.`,
-      fixes: () => [moveStep(build, step, before.step.index, `Move ${step.label} before ${before.step.label}`)],
-    }));
+    report(
+      outcome({ ...atStep(build, step), path: `${step.path} by length` }, atLeast(long!, short!), {
+        broken: () =>
+          sentence`${step.label} (${long!}) comes after the longer ${before.card.label} (${short!}), which lies over its
+            slot.`,
+        fixes: () => [moveStep(build, step, before.step.index, `Move ${step.label} before ${before.step.label}`)],
+      }),
+    );
   }
 }
 

@@ -1,5 +1,5 @@
 // Cautions that lack one of their parts.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { missingParts } from '../../trade/cautions';
@@ -15,26 +15,37 @@ export default check({
   what: 'Each caution has its signal word, the hazard, the consequence and how to avoid it.',
   why: 'A hazard without its avoidance frightens and does not help; an order without its reason is skipped.',
   source: 'ANSI Z535.4 and Z535.6: parts of a safety message',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - do: fit I/O shield
     caution: { word: CAUTION, hazard: Its edges are sharp., consequence: They could cut fingers. }
 #            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 `,
-    instead: 'Say what to do, and what not to: `avoidance: Hold it by its rim.`',
-  }],
-  test(build, tell) {
+      instead: 'Say what to do, and what not to: `avoidance: Hold it by its rim.`',
+    },
+  ],
+  test(build, report) {
     for (const { step, group } of statedCautions(build)) {
       const { word, hazard, consequence, avoidance } = group;
-      const lacks = [...(word.node ? [] : ['signal word']), ...missingParts({ hazard: hazard.text, consequence: consequence.text, avoidance: avoidance.text })];
-      const place = { doc: build.doc, span: group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span), path: `${step.path}.caution` };
-      tell(outcome(place, sure(lacks.length === 0), {
-        broken: () => say`This caution is without its ${listed(lacks)}.`,
-        ...ownCaution(group.for.value ?? step.kind),
-        ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),
-      }));
+      const missingFacts = [
+        ...(word.node ? [] : ['signal word']),
+        ...missingParts({ hazard: hazard.text, consequence: consequence.text, avoidance: avoidance.text }),
+      ];
+      const place = {
+        doc: build.doc,
+        span: group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span),
+        path: `${step.path}.caution`,
+      };
+      report(
+        outcome(place, sure(missingFacts.length === 0), {
+          broken: () => sentence`This caution is without its ${listed(missingFacts)}.`,
+          ...ownCaution(group.for.value ?? step.kind),
+          ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),
+        }),
+      );
     }
   },
 });

@@ -9,7 +9,10 @@ export function writtenCaution(id: CautionId): Value {
   return { word, hazard, consequence, avoidance };
 }
 
-/** The trade’s own caution for a kind of step, shown with a finding about what the build says there; none for a step that has none. */
+/**
+ * The trade’s own caution for a kind of step, shown with a finding about what the build says there; none for a step
+ * that has none.
+ */
 export function ownCaution(kind: StepKind | undefined): { readonly caution?: CautionId } {
   const first = kind === undefined ? undefined : STEP_CAUTIONS[kind]?.[0];
   return first === undefined ? {} : { caution: first };

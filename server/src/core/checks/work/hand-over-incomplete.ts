@@ -1,5 +1,5 @@
 // What goes with a machine when it is handed over.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { handedOver } from '../../manifest/acceptance';
 import { listed } from '../../text';
@@ -9,8 +9,15 @@ import { atGroup } from './acceptance-kit';
 
 /** What each is called in a sentence. */
 const words: Readonly<Record<(typeof handedOver)[number], string>> = {
-  serials: 'parts and serials', firmware: 'the firmware version', settings: 'settings', slots: 'slots used', temperatures: 'temperatures with the room’s',
-  noise: 'noise with its distance', 'wall power': 'power from the wall', logs: 'test logs', spares: 'spares',
+  serials: 'parts and serials',
+  firmware: 'the firmware version',
+  settings: 'settings',
+  slots: 'slots used',
+  temperatures: 'temperatures with the room’s',
+  noise: 'noise with its distance',
+  'wall power': 'power from the wall',
+  logs: 'test logs',
+  spares: 'spares',
 };
 
 export default check({
@@ -20,28 +27,43 @@ export default check({
   what: 'A hand-over holds serials, firmware, settings, slots, temperatures, noise, wall power, logs and spares.',
   why: 'Whoever opens the machine next begins with what was written down today.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 hand-over:
   includes: [serials, firmware, settings, slots, temperatures, noise, wall power, logs]
 #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
 acceptance: { room-temperature: logged }
 `,
-    mended: `
+      mended: `
 hand-over:
   includes: [serials, firmware, settings, slots, temperatures, noise, wall power, logs, spares]
 acceptance: { room-temperature: logged }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const handOver = build.file['hand-over'];
     if (!handOver.$.stated) return;
     const { includes } = handOver;
     const held = (includes.value ?? []).map((item) => item.value);
-    const lacks = handedOver.filter((item) => !held.includes(item));
-    tell(outcome(includes.node ? atKey(build, includes) : atGroup(build, handOver, includes.path), sure(lacks.length === 0), {
-      broken: () => say`The hand-over leaves out ${listed(lacks.map((item) => words[item]))}.`,
-      fixes: () => [put(build.doc, ['hand-over', 'includes'], [...held.flatMap((item) => item ?? []), ...lacks], `Add ${listed(lacks)}`)],
-    }));
+    const missingFacts = handedOver.filter((item) => !held.includes(item));
+    report(
+      outcome(
+        includes.node ? atKey(build, includes) : atGroup(build, handOver, includes.path),
+        sure(missingFacts.length === 0),
+        {
+          broken: () => sentence`The hand-over leaves out ${listed(missingFacts.map((item) => words[item]))}.`,
+          fixes: () => [
+            put(
+              build.doc,
+              ['hand-over', 'includes'],
+              [...held.flatMap((item) => item ?? []), ...missingFacts],
+              `Add ${listed(missingFacts)}`,
+            ),
+          ],
+        },
+      ),
+    );
   },
 });

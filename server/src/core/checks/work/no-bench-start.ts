@@ -1,5 +1,5 @@
 // A board that goes into the case before it has run.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { firstStep } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
@@ -17,8 +17,9 @@ export default check({
   what: 'Board, processor, memory and cooler are started once on the bench, before they go into the case.',
   why: 'A fault found on the bench is a minute’s work; the same fault in a finished case takes it apart again.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   board: { socket: AM5 }
   processor: { socket: AM5 }
@@ -28,18 +29,38 @@ steps:
   - fit board
 #   ^^^^^^^^^
 `,
-    instead: 'Start it once on the bench, with both board cables, one memory module and the cooler’s fan plugged in, and unplug it again.',
-  }],
-  test(build, tell) {
+      instead:
+        'Start it once on the bench, with both board cables, one memory module and the cooler’s fan ' +
+        'plugged in, and unplug it again.',
+    },
+  ],
+  test(build, report) {
     const { board, processor } = build.parts;
     const fit = firstStep(build, boarding);
     if (!fit || !board || !processor) return;
     const start = firstStep(build, starting);
-    tell(outcome(atStep(build, fit), sure(!!start && start.index < fit.index), {
-      broken: () => (start ? say`${fit.label} comes before ${start.label}.` : say`${fit.label} comes before the board has run once on the bench.`),
-      fixes: () => [start
-        ? moveStep(build, start, fit.index, `Move ${start.label} before ${fit.label}`)
-        : insertSteps(build, fit.index, ['connect 24-pin', 'connect EPS', 'connect fan cables', ...aroundPower(build, fit.index, 'bench start')], `Insert bench start before ${fit.label}`)],
-    }));
+    report(
+      outcome(atStep(build, fit), sure(!!start && start.index < fit.index), {
+        broken: () =>
+          start
+            ? sentence`${fit.label} comes before ${start.label}.`
+            : sentence`${fit.label} comes before the board has run once on the bench.`,
+        fixes: () => [
+          start
+            ? moveStep(build, start, fit.index, `Move ${start.label} before ${fit.label}`)
+            : insertSteps(
+                build,
+                fit.index,
+                [
+                  'connect 24-pin',
+                  'connect EPS',
+                  'connect fan cables',
+                  ...aroundPower(build, fit.index, 'bench start'),
+                ],
+                `Insert bench start before ${fit.label}`,
+              ),
+        ],
+      }),
+    );
   },
 });

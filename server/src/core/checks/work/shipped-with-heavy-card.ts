@@ -2,7 +2,7 @@
 import type { Placed } from '../../build/build';
 import { figure } from '../../figures/figure';
 import { marginFigure } from '../../figures/margins';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { any, atMost, fits } from '../../figures/truth';
 import { check } from '../check';
 import { at, change, outcome, put } from '../kit';
@@ -15,31 +15,41 @@ export default check({
   what: 'Cards heavier than the house lets hang are taken out when a machine travels by carrier or by car.',
   why: 'A parcel falls: at each fall the card’s mass pulls at its slot many times over, support or not.',
   source: 'common practice; the limit is the house’s',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   graphics: [{ mass: 1.6 kg }]
 #            ^^^^^^^^^^^^^^^^
 hand-over: { transport: by carrier, cards: fitted }
 `,
-    mended: `
+      mended: `
 parts:
   graphics: [{ mass: 1.6 kg }]
 hand-over: { transport: by carrier, cards: taken out }
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const { transport, cards } = build.file['hand-over'];
     if (transport.value !== 'by carrier' && transport.value !== 'by car') return;
     const limit = marginFigure(build, 'hanging-card', 'heaviest card that may hang in its slot');
     for (const card of [...build.parts.graphics, ...build.parts.cards] as readonly Placed<'cards'>[]) {
       const mass = figure(card.part.mass, `mass of ${card.label}`);
       const out = fits(cards, 'whether cards are taken out for transport', (where) => where === 'taken out');
-      tell(outcome(at(card), any(out, atMost(mass, limit)), {
-        broken: () => say`${card.label} weighs ${mass} and travels ${transport} in its slot; above ${limit} it is to be taken out.`,
-        ...(transport.value === 'by car' ? { grade: 'note' as const } : {}),
-        fixes: () => [cards.node ? change(cards, 'taken out', 'Take cards out for transport') : put(build.doc, ['hand-over', 'cards'], 'taken out', 'Take cards out for transport')],
-      }));
+      report(
+        outcome(at(card), any(out, atMost(mass, limit)), {
+          broken: () =>
+            sentence`${card.label} weighs ${mass} and travels ${transport} in its slot; above ${limit} it is to be taken
+              out.`,
+          ...(transport.value === 'by car' ? { grade: 'note' as const } : {}),
+          fixes: () => [
+            cards.node
+              ? change(cards, 'taken out', 'Take cards out for transport')
+              : put(build.doc, ['hand-over', 'cards'], 'taken out', 'Take cards out for transport'),
+          ],
+        }),
+      );
     }
   },
 });

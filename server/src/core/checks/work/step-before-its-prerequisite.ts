@@ -1,7 +1,7 @@
 // Steps that stand before one that has to come first.
 import type { Build } from '../../build/build';
 import { certain, ordered, type Ordered } from '../../figures/step-order';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
@@ -12,37 +12,47 @@ export default check({
   id: 'step-before-its-prerequisite',
   area: 'work',
   grade: 'stop',
-  what: 'No step stands before one that it needs, by the order that this build’s parts give and by the build’s own `after:`.',
-  why: 'What was put in too early comes out again: with the paste spread twice, the board out of the case once more, or the machine opened under load.',
+  what:
+    'No step stands before one that it needs, by the order that this build’s parts give and by the build’s ' +
+    'own `after:`.',
+  why:
+    'What was put in too early comes out again: with the paste spread twice, the board out of the case once ' +
+    'more, or the machine opened under load.',
   source: 'makers’ handbooks and service manuals; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 steps:
   - equalise
   - fit cooler
   - fit processor
 #   ^^^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 steps:
   - equalise
   - fit processor
   - fit cooler
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const late = ordered(build, 'needed');
-    if (late.length === 0 && statedSteps(build).length > 0) tell(outcome(atSteps(build, 'order'), sure(true), { broken: () => say`The steps stand out of order.` }));
+    if (late.length === 0 && statedSteps(build).length > 0)
+      report(outcome(atSteps(build, 'order'), sure(true), { broken: () => sentence`The steps stand out of order.` }));
     for (const one of late) {
-      tell(outcome(atStep(build, one.group.steps[0]), one.truth, {
-        broken: () => {
-          const { later, because } = certain(one.faults)[0]!;
-          return say`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it: ${because}.`;
-        },
-        // A handbook read late spoils nothing by itself.
-        ...(one.group.kind === 'read handbooks' ? { grade: 'note' as const } : {}),
-        fixes: () => fixes(build, one),
-      }));
+      report(
+        outcome(atStep(build, one.group.steps[0]), one.truth, {
+          broken: () => {
+            const { later, because } = certain(one.faults)[0]!;
+            return sentence`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it:
+              ${because}.`;
+          },
+          // A handbook read late spoils nothing by itself.
+          ...(one.group.kind === 'read handbooks' ? { grade: 'note' as const } : {}),
+          fixes: () => fixes(build, one),
+        }),
+      );
     }
   },
 });
@@ -52,14 +62,19 @@ function* fixes(build: Build, { group, faults }: Ordered): Iterable<FixIdea | un
   const laters = certain(faults).map((fault) => fault.later);
   const step = group.steps[0];
   const first = laters[0]!.steps[0];
-  if (step.kind === 'update firmware' && step.node?.type === 'scalar' && !step.group.note.node) yield updateBefore(build, step, first);
+  if (step.kind === 'update firmware' && step.node?.type === 'scalar' && !step.group.note.node)
+    yield updateBefore(build, step, first);
   yield moveStep(build, step, first.index, `Move ${step.label} before ${first.label}`);
-  if (new Set(laters).size === 1 && step.kind !== 'read handbooks') yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
+  if (new Set(laters).size === 1 && step.kind !== 'read handbooks')
+    yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
 }
 
 /** An update is moved with what undoes it: the cable comes out before hands go in. */
 function updateBefore(build: Build, step: Step, first: Step): FixIdea | undefined {
   const title = `Move ${step.label} before ${first.label}`;
-  const [out, put] = [removeStep(build, step, title), insertSteps(build, first.index, aroundPower(build, first.index, 'update firmware'), title)];
+  const [out, put] = [
+    removeStep(build, step, title),
+    insertSteps(build, first.index, aroundPower(build, first.index, 'update firmware'), title),
+  ];
   return out && put && { ...out, edits: [...put.edits, ...out.edits] };
 }

@@ -1,6 +1,6 @@
 // Steps that the build’s parts ask for and that its list leaves out.
 import type { Build } from '../../build/build';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
 import { all, not } from '../../figures/truth';
 import { askedSteps, type AskedStep } from '../../figures/work-order';
@@ -16,11 +16,14 @@ export default check({
   id: 'step-missing',
   area: 'work',
   grade: 'stop',
-  what: 'Where the order of work is stated, it fits every part of the build. Cables without which a start harms are judged at the start.',
+  what:
+    'Where the order of work is stated, it fits every part of the build. Cables without which a start harms ' +
+    'are judged at the start.',
   why: 'A sheet that leaves a step out is followed as it stands; what was forgotten is found when the case is closed.',
   source: 'common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   processor: { socket: AM5 }
   memory: [{ slots: [A2] }]
@@ -29,7 +32,7 @@ steps:
   - equalise
   - fit processor
 `,
-    mended: `
+      mended: `
 parts:
   processor: { socket: AM5 }
   memory: [{ slots: [A2] }]
@@ -38,18 +41,21 @@ steps:
   - fit processor
   - fit memory
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const steps = statedSteps(build);
     if (!steps.some((step) => step.kind !== undefined)) return;
     const asked = askedSteps(build);
     if (asked.length === 0) return;
     const open = asked.filter((one) => one.truth.is !== false && !steps.some((step) => does(step, one)));
     // One finding for all of them: a list that is half written is one thing to do.
-    tell(outcome(atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
-      broken: () => say`The steps leave out ${shortened(left(open).map(nameOf))}, which the parts ask for.`,
-      fixes: () => [insertAll(build, left(open))],
-    }));
+    report(
+      outcome(atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
+        broken: () => sentence`The steps leave out ${shortened(left(open).map(nameOf))}, which the parts ask for.`,
+        fixes: () => [insertAll(build, left(open))],
+      }),
+    );
   },
 });
 
@@ -57,7 +63,8 @@ steps:
 const left = (open: readonly AskedStep[]): AskedStep[] => open.filter((one) => one.truth.is === true);
 
 const nameOf = ({ kind, part }: AskedStep): string => (part ? `${kind} ${part.label}` : kind);
-const shortened = (names: readonly string[]): string => listed(names.length > 4 ? [...names.slice(0, 3), 'others'] : names);
+const shortened = (names: readonly string[]): string =>
+  listed(names.length > 4 ? [...names.slice(0, 3), 'others'] : names);
 
 /** Whether a step does what is asked: of the right kind, and for this part or for all of its kind. */
 function does(step: Step, asked: AskedStep): boolean {
@@ -72,7 +79,13 @@ function insertAll(build: Build, asked: readonly AskedStep[]): FixIdea | undefin
     const place = placeFor(row, one.kind);
     const next = row.slice(place).find((item) => item.index !== undefined)?.index ?? statedSteps(build).length;
     const around = one.kind === 'update firmware' ? aroundPower(build, next, 'update firmware') : [];
-    row.splice(place, 0, ...(around.length > 0 ? around.map((kind) => ({ kind, value: kind })) : [{ kind: one.kind, value: written(build, one) }]));
+    row.splice(
+      place,
+      0,
+      ...(around.length > 0
+        ? around.map((kind) => ({ kind, value: kind }))
+        : [{ kind: one.kind, value: written(build, one) }]),
+    );
   }
   const groups = new Map<number, Value[]>();
   row.forEach((item, i) => {
@@ -82,10 +95,16 @@ function insertAll(build: Build, asked: readonly AskedStep[]): FixIdea | undefin
   });
   const edits = [...groups].map(([index, values]) => insertSteps(build, index, values, '')?.edits);
   const title = asked.length > 2 ? 'Insert the steps that the parts ask for' : `Insert ${listed(asked.map(nameOf))}`;
-  return edits.every((some) => some !== undefined) ? { type: 'text', title, doc: build.doc, edits: edits.flat() } : undefined;
+  return edits.every((some) => some !== undefined)
+    ? { type: 'text', title, doc: build.doc, edits: edits.flat() }
+    : undefined;
 }
 
-interface Item { readonly kind?: StepKind; /** Its number among those stated. */ readonly index?: number; readonly value?: Value }
+interface Item {
+  readonly kind?: StepKind /** Its number among those stated. */;
+  readonly index?: number;
+  readonly value?: Value;
+}
 
 function written(build: Build, { kind, part }: AskedStep): Value {
   const several = part && askedSteps(build).some((other) => other.kind === kind && other.part !== part);
@@ -99,7 +118,15 @@ function placeFor(row: readonly Item[], kind: StepKind): number {
   const rules = ORDER_RULES.filter((rule) => rule.strength !== 'usual');
   const first = (of: StepKind, from = 0): number => row.findIndex((item, i) => i >= from && item.kind === of);
   const from = 1 + Math.max(-1, ...rules.filter((rule) => rule.after === kind).map((rule) => first(rule.before)));
-  const to = Math.min(row.length, ...rules.filter((rule) => rule.before === kind).map((rule) => first(rule.after, from)).filter((at) => at >= 0));
-  const next = row.findIndex((item, i) => i >= from && i < to && item.kind !== undefined && rank(item.kind) > rank(kind));
+  const to = Math.min(
+    row.length,
+    ...rules
+      .filter((rule) => rule.before === kind)
+      .map((rule) => first(rule.after, from))
+      .filter((at) => at >= 0),
+  );
+  const next = row.findIndex(
+    (item, i) => i >= from && i < to && item.kind !== undefined && rank(item.kind) > rank(kind),
+  );
   return next < 0 ? to : next;
 }

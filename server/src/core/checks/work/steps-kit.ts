@@ -1,31 +1,34 @@
 // Places and changes among a build’s steps, for checks that judge them.
 import type { Build } from '../../build/build';
 import { notes, statedSteps, stepList, type Step } from '../../figures/steps';
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { HANDLING, type StepKind } from '../../trade/steps';
-import { findSlip, type Slip } from '../../trade/bench-words';
-import { atKey, atPath, change, outcome, type Outcome, type Place, type TextFix, type Tell } from '../kit';
+import { findSlip, type HandlingMistake } from '../../trade/bench-words';
+import { atKey, atPath, change, outcome, type Outcome, type SourceLocation, type TextFix, type Reporter } from '../kit';
 
 /** The place of a step: the words that say what is done. */
-export function atStep(build: Build, step: Step): Place {
+export function atStep(build: Build, step: Step): SourceLocation {
   return { doc: build.doc, span: step.node?.span ?? step.group.$.span, path: step.path };
 }
 
 /** The place of a key of the bench; where it is absent, `bench:`, `steps:` or the build’s name. */
-export function atBench(build: Build, fact: Fact<unknown>): Place {
-  return fact.node ? atKey(build, fact) : { ...atPath(build, build.file.bench.$.entry ? 'bench' : 'steps'), path: fact.path };
+export function atBench(build: Build, fact: Fact<unknown>): SourceLocation {
+  return fact.node
+    ? atKey(build, fact)
+    : { ...atPath(build, build.file.bench.$.entry ? 'bench' : 'steps'), path: fact.path };
 }
 
 /** The place of something that the steps lack: the key `steps:`. */
-export function atSteps(build: Build, what: string): Place {
+export function atSteps(build: Build, what: string): SourceLocation {
   return { ...atPath(build, 'steps'), path: `steps:${what}` };
 }
 
-const fix = (build: Build, title: string, edits: Edit[] | undefined): TextFix | undefined => edits && { type: 'text', title, doc: build.doc, edits };
+const fix = (build: Build, title: string, edits: Edit[] | undefined): TextFix | undefined =>
+  edits && { type: 'text', title, doc: build.doc, edits };
 
 /** Moves a step so that it stands where another stands now. */
 export function moveStep(build: Build, step: Step, to: number, title: string): TextFix | undefined {
@@ -41,14 +44,24 @@ export function insertSteps(build: Build, index: number, values: readonly Value[
   return fix(build, title, [{ span: edits[0]![0]!.span, text: edits.map((one) => one![0]!.text).join('') }]);
 }
 
-/** A step with power, put in before another: a strap that is on then comes off for it, and the cable comes out after it where hands go in again. */
+/**
+ * A step with power, put in before another: a strap that is on then comes off for it, and the cable comes out after
+ * it where hands go in again.
+ */
 export function aroundPower(build: Build, before: number, kind: StepKind): StepKind[] {
   const steps = statedSteps(build);
-  const strapped = steps.findLast((step) => step.index < before && (step.kind === 'wear strap' || step.kind === 'take off strap'))?.kind === 'wear strap';
+  const strapped =
+    steps.findLast((step) => step.index < before && (step.kind === 'wear strap' || step.kind === 'take off strap'))
+      ?.kind === 'wear strap';
   const handled = steps.some((step) => step.index >= before && step.kind !== undefined && HANDLING.has(step.kind));
   if (kind === 'update firmware' && build.file.bench['firmware-update'].by.value === 'service') return [kind];
   const strap = <K extends StepKind>(worn: boolean, strapStep: K): K[] => (worn ? [strapStep] : []);
-  return [...strap(strapped, 'take off strap'), kind, ...(handled ? (['unplug mains', 'drain residual charge'] as const) : []), ...strap(strapped && handled, 'wear strap')];
+  return [
+    ...strap(strapped, 'take off strap'),
+    kind,
+    ...(handled ? (['unplug mains', 'drain residual charge'] as const) : []),
+    ...strap(strapped && handled, 'wear strap'),
+  ];
 }
 
 export function removeStep(build: Build, step: Step, title: string): TextFix | undefined {
@@ -64,23 +77,44 @@ export function addToStep(build: Build, step: Step, key: string, value: Value, t
 }
 
 /** One outcome for each note: broken where the slip can be read out of it. */
-export function slipsIn(build: Build, tell: Tell, slip: Slip, reads: string, instead: string, more: (step: Step) => Partial<Outcome> = () => ({})): void {
+export function slipsIn(
+  build: Build,
+  report: Reporter,
+  slip: HandlingMistake,
+  reads: string,
+  instead: string,
+  more: (step: Step) => Partial<Outcome> = () => ({}),
+): void {
   for (const { step, fact, mayHoldSlip } of notes(build)) {
     const found = !mayHoldSlip ? undefined : findSlip(fact.text, slip, step.kind === 'fit processor');
     const node = fact.node!;
-    const words = found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
-    const span = found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
-    tell(outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
-      broken: () => say`The words ${quoted(found!.words)} read as if ${reads}.`,
-      fixes: () => fact.key === 'do' ? [] : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
-      ...more(step),
-    }));
+    const words =
+      found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
+    const span =
+      found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
+    report(
+      outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
+        broken: () => sentence`The words ${quoted(found!.words)} read as if ${reads}.`,
+        fixes: () =>
+          fact.key === 'do'
+            ? []
+            : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
+        ...more(step),
+      }),
+    );
   }
 }
 
 /** A text with the sentence around a place replaced. */
 function sentenceReplaced(text: string, start: number, end: number, by: string): string {
-  const from = Math.max(...['. ', '! ', '? ', '\n'].map((stop) => text.lastIndexOf(stop, start) + (text.lastIndexOf(stop, start) < 0 ? 0 : stop.length)), 0);
+  const from = Math.max(
+    ...['. ', '! ', '? ', '\n'].map(
+      (stop) => text.lastIndexOf(stop, start) + (text.lastIndexOf(stop, start) < 0 ? 0 : stop.length),
+    ),
+    0,
+  );
   const rest = /[.!?](?=\s|$)|\n/.exec(text.slice(end));
-  return text.slice(0, from).concat(from > 0 && !/\s$/.test(text.slice(0, from)) ? ' ' : '', by, rest ? text.slice(end + rest.index + 1) : '');
+  return text
+    .slice(0, from)
+    .concat(from > 0 && !/\s$/.test(text.slice(0, from)) ? ' ' : '', by, rest ? text.slice(end + rest.index + 1) : '');
 }

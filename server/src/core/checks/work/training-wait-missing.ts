@@ -1,5 +1,5 @@
 // The first start of DDR5 memory, which takes minutes without a picture.
-import { say } from '../../figures/say';
+import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
 import { any, fits, not, sure } from '../../figures/truth';
 import { check } from '../check';
@@ -11,10 +11,13 @@ export default check({
   area: 'work',
   grade: 'note',
   what: 'After the first start of DDR5 memory a step waits for the board to train it.',
-  why: 'The first start can stay dark for minutes while the board measures its memory; whoever switches off in between starts it over, and hunts a fault that is none.',
+  why:
+    'The first start can stay dark for minutes while the board measures its memory; whoever switches off in ' +
+    'between starts it over, and hunts a fault that is none.',
   source: 'makers’ handbooks of boards with DDR5; common practice',
-  examples: [{
-    faulty: `
+  examples: [
+    {
+      faulty: `
 parts:
   memory: [{ type: DDR5 }]
 steps:
@@ -25,7 +28,7 @@ steps:
   - first start
 #   ^^^^^^^^^^^
 `,
-    mended: `
+      mended: `
 parts:
   memory: [{ type: DDR5 }]
 steps:
@@ -36,17 +39,28 @@ steps:
   - first start
   - wait for memory training
 `,
-  }],
-  test(build, tell) {
+    },
+  ],
+  test(build, report) {
     const steps = statedSteps(build);
     const start = steps.find((step) => step.kind === 'bench start' || step.kind === 'first start');
     const { memory } = build.parts;
     if (!start || memory.length === 0) return;
     const waits = steps.some((step) => step.index > start.index && step.kind === 'wait for memory training');
     const trains = any(...memory.map((kit) => fits(kit.part.type, `type of ${kit.label}`, (type) => type === 'DDR5')));
-    tell(outcome(atStep(build, start), waits ? sure(true) : not(trains), {
-      broken: () => say`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes.`,
-      fixes: () => [insertSteps(build, start.index + 1, ['wait for memory training'], `Insert wait for memory training behind ${start.label}`)],
-    }));
+    report(
+      outcome(atStep(build, start), waits ? sure(true) : not(trains), {
+        broken: () =>
+          sentence`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes.`,
+        fixes: () => [
+          insertSteps(
+            build,
+            start.index + 1,
+            ['wait for memory training'],
+            `Insert wait for memory training behind ${start.label}`,
+          ),
+        ],
+      }),
+    );
   },
 });

@@ -1,5 +1,9 @@
 // The whole workspace: every file of ours judged once on request, and kept true from then on as files change.
-import type { CancellationToken, WorkspaceDiagnosticReport, WorkspaceDiagnosticParams } from 'vscode-languageserver/node';
+import type {
+  CancellationToken,
+  WorkspaceDiagnosticReport,
+  WorkspaceDiagnosticParams,
+} from 'vscode-languageserver/node';
 import type { Diagnostic } from '../features/shapes';
 import { grades, type Grade } from '../core/manifest/house-file';
 import { walk } from '../host/walk';
@@ -12,10 +16,15 @@ import type { WorkspaceChecked } from './requests';
 const stretchMs = 12;
 
 /** What is kept of a file that is not open: what is shown, and the paths it rests on. */
-interface Kept { readonly diagnostics: Diagnostic[]; readonly worst?: Grade; readonly paths: readonly string[]; readonly resultId: string }
+interface ReportedFile {
+  readonly diagnostics: Diagnostic[];
+  readonly worst?: Grade;
+  readonly paths: readonly string[];
+  readonly resultId: string;
+}
 
-export class Whole {
-  private readonly kept = new Map<string, Kept>();
+export class WorkspaceDiagnostics {
+  private readonly kept = new Map<string, ReportedFile>();
   private readonly restingOn = new Map<string, Set<string>>();
   private readonly stale = new Set<string>();
   private isChecked = false;
@@ -23,7 +32,12 @@ export class Whole {
   private troubles: string[] = [];
   private count = 0;
 
-  constructor(private readonly shared: Shared, private readonly hosts: Hosts, private readonly findings: Findings, private readonly pause: () => Promise<void>) {}
+  constructor(
+    private readonly shared: Shared,
+    private readonly hosts: Hosts,
+    private readonly findings: Findings,
+    private readonly pause: () => Promise<void>,
+  ) {}
 
   /** Judges every file of ours below the workspace’s folders. */
   async check(token?: CancellationToken): Promise<WorkspaceChecked> {
@@ -66,15 +80,24 @@ export class Whole {
       if (!judged) return this.drop(uri);
       const { findings } = judged.judgement;
       const worst = findings.find(({ accepted }) => !accepted)?.grade;
-      this.keep(uri, { diagnostics: this.findings.shown(judged), ...(worst ? { worst } : {}), paths: [...judged.reads.keys()], resultId: `whole ${++this.count}` });
+      this.keep(uri, {
+        diagnostics: this.findings.shown(judged),
+        ...(worst ? { worst } : {}),
+        paths: [...judged.reads.keys()],
+        resultId: `whole ${++this.count}`,
+      });
       if (judged.doc.kind === 'build' && !session.isOpen(uri)) session.texts.forget(judged.place.path);
     } catch (error) {
       log(`checking ${uri}: ${wordsOf(error)}`);
-      this.keep(uri, { diagnostics: [failure(error)], paths: [session.pathOf(uri) ?? uri], resultId: `whole ${++this.count}` });
+      this.keep(uri, {
+        diagnostics: [failure(error)],
+        paths: [session.pathOf(uri) ?? uri],
+        resultId: `whole ${++this.count}`,
+      });
     }
   }
 
-  private keep(uri: string, kept: Kept): void {
+  private keep(uri: string, kept: ReportedFile): void {
     this.unlink(uri);
     this.kept.set(uri, kept);
     for (const path of kept.paths) {
@@ -88,7 +111,8 @@ export class Whole {
   private drop(uri: string): void {
     const had = this.unlink(uri);
     this.kept.delete(uri);
-    if (had && !this.shared.client.pullsDiagnostics && !this.shared.session.isOpen(uri)) this.findings.send(uri, [], null);
+    if (had && !this.shared.client.pullsDiagnostics && !this.shared.session.isOpen(uri))
+      this.findings.send(uri, [], null);
   }
 
   private unlink(uri: string): boolean {
@@ -100,7 +124,8 @@ export class Whole {
   /** Pushes what is kept of a file that is not open; open files are shown by themselves. */
   private show(uri: string): void {
     const kept = this.kept.get(uri);
-    if (kept && !this.shared.client.pullsDiagnostics && !this.shared.session.isOpen(uri)) this.findings.send(uri, kept.diagnostics, null);
+    if (kept && !this.shared.client.pullsDiagnostics && !this.shared.session.isOpen(uri))
+      this.findings.send(uri, kept.diagnostics, null);
   }
 
   /** A file was closed: it is a file of the workspace again. */
@@ -134,17 +159,29 @@ export class Whole {
     if (this.isChecked) await this.check();
   }
 
-  /** The answer to `workspace/diagnostic`. A client that asks for it asks for the whole; ours says first when that is wanted. */
-  async pull({ previousResultIds }: WorkspaceDiagnosticParams, token: CancellationToken): Promise<WorkspaceDiagnosticReport> {
+  /**
+   * The answer to `workspace/diagnostic`. A client that asks for it asks for the whole; ours says first when that is
+   * wanted.
+   */
+  async pull(
+    { previousResultIds }: WorkspaceDiagnosticParams,
+    token: CancellationToken,
+  ): Promise<WorkspaceDiagnosticReport> {
     if (!this.isChecked && this.shared.client.own.wholeOnRequest) return { items: [] };
     if (!this.isChecked) await this.check(token);
     const previous = new Map(previousResultIds.map(({ uri, value }) => [uri, value]));
     const items: WorkspaceDiagnosticReport['items'] = [];
     for (const [uri, { diagnostics, resultId }] of this.kept) {
       if (this.shared.session.isOpen(uri)) continue;
-      items.push(previous.get(uri) === resultId ? { kind: 'unchanged', uri, version: null, resultId } : { kind: 'full', uri, version: null, resultId, items: diagnostics });
+      items.push(
+        previous.get(uri) === resultId
+          ? { kind: 'unchanged', uri, version: null, resultId }
+          : { kind: 'full', uri, version: null, resultId, items: diagnostics },
+      );
     }
-    for (const uri of previous.keys()) if (!this.kept.has(uri) && !this.shared.session.isOpen(uri)) items.push({ kind: 'full', uri, version: null, items: [] });
+    for (const uri of previous.keys())
+      if (!this.kept.has(uri) && !this.shared.session.isOpen(uri))
+        items.push({ kind: 'full', uri, version: null, items: [] });
     return { items };
   }
 
@@ -157,4 +194,3 @@ export class Whole {
     return { files: this.kept.size, worst, troubles: this.troubles };
   }
 }
-

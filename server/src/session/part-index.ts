@@ -4,8 +4,8 @@ import type { Candidate } from '../core/judge/swaps';
 import type { Doc } from '../core/parts/doc';
 import type { Kind } from '../core/parts/kinds';
 import { isTrouble, staysBelow, within } from './hosts';
-import type { Judged } from './session';
-import type { Place, Texts } from './texts';
+import type { AnalyzedFile } from './session';
+import type { FileRef, Texts } from './texts';
 
 const ending = '.part.yaml';
 const deepest = 16;
@@ -14,13 +14,16 @@ const mostFiles = 100_000;
 const stride = 200;
 
 /** Names of parts, each with the place of its file. */
-type Listing = ReadonlyMap<string, Place>;
+type Listing = ReadonlyMap<string, FileRef>;
 
-export class PartShelf {
+export class PartIndex {
   private readonly listings = new Map<string, Promise<Listing>>();
   private readonly known = new Map<string, Listing>();
 
-  constructor(private readonly texts: Texts, private readonly pause: () => Promise<void>) {}
+  constructor(
+    private readonly texts: Texts,
+    private readonly pause: () => Promise<void>,
+  ) {}
 
   /** A part file came or went. */
   forget(): void {
@@ -29,7 +32,7 @@ export class PartShelf {
   }
 
   /** All parts of a kind, by name; reads files that were not read yet. `stopped` is asked between files. */
-  async ofKind(judged: Judged, kind: Kind, stopped: () => boolean): Promise<readonly Candidate[]> {
+  async ofKind(judged: AnalyzedFile, kind: Kind, stopped: () => boolean): Promise<readonly Candidate[]> {
     const candidates: Candidate[] = [];
     let count = 0;
     for (const [name, place] of await this.listing(judged)) {
@@ -43,31 +46,35 @@ export class PartShelf {
   }
 
   /** Whether the parts of this file's workspace are listed already, so that asking costs little. */
-  isListed(judged: Judged): boolean {
+  isListed(judged: AnalyzedFile): boolean {
     return this.known.has(keyOf(judged));
   }
 
-  private listing(judged: Judged): Promise<Listing> {
+  private listing(judged: AnalyzedFile): Promise<Listing> {
     const key = keyOf(judged);
     let listing = this.listings.get(key);
     if (!listing) {
       listing = this.list(judged);
       this.listings.set(key, listing);
-      void listing.then((found) => this.listings.get(key) === listing && this.known.set(key, found), () => this.listings.delete(key));
+      void listing.then(
+        (found) => this.listings.get(key) === listing && this.known.set(key, found),
+        () => this.listings.delete(key),
+      );
     }
     return listing;
   }
 
   /** Files of an earlier folder stand before those of a later one with the same name. */
-  private async list({ place: { host, root }, house }: Judged): Promise<Listing> {
-    const found = new Map<string, Place>();
+  private async list({ place: { host, root }, house }: AnalyzedFile): Promise<Listing> {
+    const found = new Map<string, FileRef>();
     for (const folder of house.folders.filter(staysBelow)) {
       const waiting = [{ folder, depth: 0 }];
       for (let next = waiting.pop(); next && found.size < mostFiles; next = waiting.pop()) {
         const listed = await host.list(root, next.folder);
         for (const entry of isTrouble(listed) ? [] : listed) {
           const name = within(next.folder, entry.name);
-          if (entry.kind === 'folder' && next.depth < deepest && !entry.name.startsWith('.')) waiting.push({ folder: name, depth: next.depth + 1 });
+          if (entry.kind === 'folder' && next.depth < deepest && !entry.name.startsWith('.'))
+            waiting.push({ folder: name, depth: next.depth + 1 });
           if (entry.kind !== 'file' || !entry.name.endsWith(ending)) continue;
           const part = name.slice(folder.length + 1, -ending.length);
           if (!found.has(part)) found.set(part, { host, root, name, path: host.pathIn(root, name) });
@@ -78,7 +85,7 @@ export class PartShelf {
   }
 }
 
-const keyOf = ({ place, house }: Judged): string => [place.root, ...house.folders].join('\n');
+const keyOf = ({ place, house }: AnalyzedFile): string => [place.root, ...house.folders].join('\n');
 
 /** A file whose text plainly says another kind need not be parsed to know that. */
 function isOfKind(doc: Doc, kind: Kind): boolean {
@@ -86,4 +93,3 @@ function isOfKind(doc: Doc, kind: Kind): boolean {
   if (plain && plain[1] !== kind && doc.text.indexOf('kind:') === plain.index) return false;
   return kindOfPart(doc) === kind;
 }
-

@@ -13,7 +13,11 @@ const gradeColumn = Math.max(...grades.map((grade) => grade.length)) + 2;
 export function explainText(check: Check): string {
   const page = pageOf(check);
   const rows: [string, string][] = [
-    ['judges', page.what], ['because', page.why], ['grade', `${page.grade}: ${page.meaning}`], ['area', page.area], ['source', page.source],
+    ['judges', page.what],
+    ['because', page.why],
+    ['grade', `${page.grade}: ${page.meaning}`],
+    ['area', page.area],
+    ['source', page.source],
   ];
   const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
   if (page.caution) lines.push(...cautionText(page.caution, 2), '');
@@ -21,7 +25,11 @@ export function explainText(check: Check): string {
   return [...lines, ...settledText(page), ''].join('\n');
 }
 
-const quote = (text: string): string[] => text.trimEnd().split('\n').map((line) => `    ${safe(line)}`.trimEnd());
+const quote = (text: string): string[] =>
+  text
+    .trimEnd()
+    .split('\n')
+    .map((line) => `    ${safe(line)}`.trimEnd());
 
 function exampleText({ marked, mended, instead, file, beside }: ExamplePage): string[] {
   const others = beside.flatMap(({ name, text }) => [`  With ${safe(name)}:`, '', ...quote(text), '']);
@@ -33,8 +41,12 @@ function exampleText({ marked, mended, instead, file, beside }: ExamplePage): st
 function settledText({ accept, regrade, grade }: CheckPage): string[] {
   const who = grade === 'harm' ? ', and who answers for it' : '';
   return [
-    ...block(`To live with such a finding, write into the build why, until when${who}:`, 2), '', ...quote(accept),
-    ...(regrade === undefined ? [] : ['', ...block('For a whole house, set another grade in fettle.yaml:', 2), '', ...quote(regrade)]),
+    ...block(`To live with such a finding, write into the build why, until when${who}:`, 2),
+    '',
+    ...quote(accept),
+    ...(regrade === undefined
+      ? []
+      : ['', ...block('For a whole house, set another grade in fettle.yaml:', 2), '', ...quote(regrade)]),
   ];
 }
 
@@ -45,7 +57,17 @@ export function checkListText(checks: readonly Check[]): string {
   for (const [area, title] of Object.entries(areas)) {
     const own = checks.filter((check) => check.area === area);
     if (own.length === 0) continue;
-    lines.push(title, ...own.flatMap((check) => block(check.what, widest + gradeColumn, padded(padded(`  ${check.id}`, widest) + check.grade, widest + gradeColumn))), '');
+    lines.push(
+      title,
+      ...own.flatMap((check) =>
+        block(
+          check.what,
+          widest + gradeColumn,
+          padded(padded(`  ${check.id}`, widest) + check.grade, widest + gradeColumn),
+        ),
+      ),
+      '',
+    );
   }
   return lines.join('\n') + '\n';
 }

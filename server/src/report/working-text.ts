@@ -1,7 +1,7 @@
 // The working of a finding laid out for a terminal: a table where it fits, else each origin on a line of its own.
-import type { Step } from '../core/judge/working';
+import type { Step } from '../core/judge/working-steps';
 import { block, columns, padded, pageWidth, safe } from './layout';
-import { lineOf, type Look } from './section';
+import { lineOf, type FormatOptions } from './section';
 
 interface Row {
   readonly depth: number;
@@ -17,14 +17,22 @@ interface Row {
 const widestLabel = 58;
 
 /** The lines of a working in a column that starts at `from`: label by depth, value, then formula, origin and source. */
-export function workingText(steps: readonly Step[], from: number, look: Pick<Look, 'shown'>): string[] {
+export function workingText(steps: readonly Step[], from: number, look: Pick<FormatOptions, 'shown'>): string[] {
   const rows = steps.flatMap((step) => rowsOf(step, 0, look));
   return tableText(rows, from) ?? rows.flatMap((row) => tallText(row, from, columnAfter(rows, labelOf, widestLabel)));
 }
 
-function rowsOf(step: Step, depth: number, look: Pick<Look, 'shown'>): Row[] {
-  const words = [step.formula && `= ${step.formula}`, step.repeated && '(as above)', step.source].filter(Boolean).join('; ');
-  const row = { depth, label: safe(step.label), value: safe(step.value), words, origin: step.from ? lineOf(step.from.doc, step.from.span, look) : '' };
+function rowsOf(step: Step, depth: number, look: Pick<FormatOptions, 'shown'>): Row[] {
+  const words = [step.formula && `= ${step.formula}`, step.repeated && '(as above)', step.source]
+    .filter(Boolean)
+    .join('; ');
+  const row = {
+    depth,
+    label: safe(step.label),
+    value: safe(step.value),
+    words,
+    origin: step.from ? lineOf(step.from.doc, step.from.span, look) : '',
+  };
   return [row, ...step.inputs.flatMap((input) => rowsOf(input, depth + 1, look))];
 }
 
@@ -41,14 +49,17 @@ function tableText(rows: readonly Row[], from: number): string[] | undefined {
   const value = from + columnAfter(rows, labelOf);
   const rest = value + columnAfter(rows, (row) => row.value);
   if (rows.some((row) => rest + columns(safe(restOf(row))) > pageWidth)) return undefined;
-  return rows.map((row) => (padded(padded(padded('', from) + labelOf(row), value) + row.value, rest) + safe(restOf(row))).trimEnd());
+  return rows.map((row) =>
+    (padded(padded(padded('', from) + labelOf(row), value) + row.value, rest) + safe(restOf(row))).trimEnd(),
+  );
 }
 
 /** A row with what stands behind it on lines of their own below. */
 function tallText(row: Row, from: number, valueAt: number): string[] {
   const indent = from + 2 * row.depth;
-  const head = columns(labelOf(row)) + 2 > valueAt
-    ? block(`${row.label}: ${row.value}`, indent)
-    : block(row.value, from + valueAt, padded('', from) + labelOf(row));
+  const head =
+    columns(labelOf(row)) + 2 > valueAt
+      ? block(`${row.label}: ${row.value}`, indent)
+      : block(row.value, from + valueAt, padded('', from) + labelOf(row));
   return [...head, ...[row.words, row.origin].filter(Boolean).flatMap((text) => block(text, indent + 4))];
 }

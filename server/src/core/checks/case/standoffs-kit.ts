@@ -5,7 +5,8 @@ import type { Hole } from '../../trade/forms';
 import { putOn, type FixIdea } from '../kit';
 
 /** `standoff B`, `standoffs B, R and S`. */
-export const named = (thing: string, holes: readonly Hole[]): string => `${thing}${holes.length === 1 ? '' : 's'} ${listed(holes)}`;
+export const named = (thing: string, holes: readonly Hole[]): string =>
+  `${thing}${holes.length === 1 ? '' : 's'} ${listed(holes)}`;
 
 /** Standoffs at the board’s own holes and nowhere else; not where single standoffs do not come out. */
 export function setStandoffs(box: Placed<'case'>, holes: readonly Hole[]): FixIdea | undefined {

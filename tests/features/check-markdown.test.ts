@@ -2,14 +2,16 @@
 import { expect, test } from 'vitest';
 import { checks } from '../../server/src/core/checks/all';
 import { pageOf } from '../../server/src/core/checks/page';
-import { explain } from '../../server/src/features/explain';
+import { explain } from '../../server/src/features/check-markdown';
 
 test('every check has a page with its judgement, its examples without marks and how to live with it', () => {
   for (const check of checks) {
     const text = explain(check.id) ?? '';
     expect(text.split('\n')[0]!.replaceAll('\\', '')).toMatch(new RegExp(`^#+ ${check.id.replaceAll('.', '\\.')}$`));
     const page = pageOf(check);
-    for (const { plain, mended, beside } of page.examples) for (const part of [plain, mended ?? '', ...beside.map((one) => one.text)]) expect(text, check.id).toContain(part.trimEnd());
+    for (const { plain, mended, beside } of page.examples)
+      for (const part of [plain, mended ?? '', ...beside.map((one) => one.text)])
+        expect(text, check.id).toContain(part.trimEnd());
     expect(text, check.id).toContain(page.accept.trimEnd());
     expect(text, check.id).not.toMatch(/^\s*#\s*\^/m);
     expect(text.includes('grades: {'), check.id).toBe(check.grade !== 'harm');

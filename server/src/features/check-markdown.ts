@@ -9,22 +9,42 @@ export function explain(id: string): string | undefined {
   return check && markdown(blocksOf(pageOf(check)));
 }
 
-function blocksOf({ id, what, why, grade, meaning, area, source, caution, examples, accept, regrade }: CheckPage): Block[] {
+function blocksOf({
+  id,
+  what,
+  why,
+  grade,
+  meaning,
+  area,
+  source,
+  caution,
+  examples,
+  accept,
+  regrade,
+}: CheckPage): Block[] {
   return [
-    heading(id), paragraph(what), paragraph(why),
+    heading(id),
+    paragraph(what),
+    paragraph(why),
     paragraph('Grade ', strong(grade), `: ${meaning}. Area: ${area}. Source: ${source}.`),
     ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
     ...examples.flatMap(exampleBlocks),
-    paragraph('To live with such a finding, accept it in the build with a reason:'), verbatim(accept, 'yaml'),
-    ...(regrade === undefined ? [] : [paragraph('For a whole house, set another grade in ', code('fettle.yaml'), ':'), verbatim(regrade, 'yaml')]),
+    paragraph('To live with such a finding, accept it in the build with a reason:'),
+    verbatim(accept, 'yaml'),
+    ...(regrade === undefined
+      ? []
+      : [paragraph('For a whole house, set another grade in ', code('fettle.yaml'), ':'), verbatim(regrade, 'yaml')]),
   ];
 }
 
 /** Comments that point at what is found say nothing to a reader here. */
 function exampleBlocks({ plain, file, beside, mended, instead }: ExamplePage): Block[] {
   return [
-    paragraph('Brings the finding', ...(file === undefined ? [] : [', in ', code(file)]), ':'), verbatim(plain, 'yaml'),
+    paragraph('Brings the finding', ...(file === undefined ? [] : [', in ', code(file)]), ':'),
+    verbatim(plain, 'yaml'),
     ...beside.flatMap(({ name, text }) => [paragraph('With ', code(name), ':'), verbatim(text, 'yaml')]),
-    ...(mended === undefined ? [paragraph(`No fix can be offered. ${instead ?? ''}`)] : [paragraph('Mended:'), verbatim(mended, 'yaml')]),
+    ...(mended === undefined
+      ? [paragraph(`No fix can be offered. ${instead ?? ''}`)]
+      : [paragraph('Mended:'), verbatim(mended, 'yaml')]),
   ];
 }

@@ -1,6 +1,6 @@
 // The working of an answer: every figure and fact behind it, down to the lines and sources it came from.
 import { formulaOf, type Figure } from '../figures/figure';
-import { show, type Said } from '../figures/say';
+import { show, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import type { Doc } from '../parts/doc';
 import type { Fact } from '../parts/fact';
@@ -23,33 +23,41 @@ export interface Step {
   readonly figure?: Figure;
 }
 
-/** The working of a finding: the figures of its sentence first, as they read there; then whatever else the answer rests on. */
-export const workingOf = ({ said, uses }: Pick<Finding, 'said' | 'uses'>): readonly Step[] => stepsOf([...said.figures, ...said.facts, ...uses], said);
+/**
+ * The working of a finding: the figures of its sentence first, as they read there; then whatever else the answer
+ * rests on.
+ */
+export const workingOf = ({ said, uses }: Pick<Finding, 'said' | 'uses'>): readonly Step[] =>
+  stepsOf([...said.figures, ...said.facts, ...uses], said);
 
-/** The working of figures and facts; those in a sentence read as they do there. What went into a figure stands below it, once. */
-export function stepsOf(used: readonly Used[], said?: Pick<Said, 'figures' | 'shown'>): readonly Step[] {
+/**
+ * The working of figures and facts; those in a sentence read as they do there. What went into a figure stands below
+ * it, once.
+ */
+export function stepsOf(used: readonly Used[], said?: Pick<Sentence, 'figures' | 'shown'>): readonly Step[] {
   const shown = new Map<Figure, string>();
   const unitOf = new Map<string, UnitName>();
   said?.figures.forEach((one, i) => {
     shown.set(one, said.shown[i]!);
     if (one.unit && !unitOf.has(one.dimension)) unitOf.set(one.dimension, one.unit);
   });
-  const told: Told = { shown, unitOf, met: new Set(), leaves: new Set() };
+  const told: Printed = { shown, unitOf, met: new Set(), leaves: new Set() };
   const roots = new Set(used);
-  return [...roots].filter((one) => !isWithin(one, roots))
+  return [...roots]
+    .filter((one) => !isWithin(one, roots))
     .map((one) => (one.type === 'fact' ? factStep(one) : figureStep(one, told)))
     .filter((step) => step.inputs.length > 0 || isNew(step, told));
 }
 
 /** What has been said so far, and how numbers of one dimension read. */
-interface Told {
+interface Printed {
   readonly shown: ReadonlyMap<Figure, string>;
   readonly unitOf: ReadonlyMap<string, UnitName>;
   readonly met: Set<Figure>;
   readonly leaves: Set<string>;
 }
 
-function isNew({ label, value, from }: Step, { leaves }: Told): boolean {
+function isNew({ label, value, from }: Step, { leaves }: Printed): boolean {
   const key = `${label}\n${value}\n${from?.doc.name ?? ''}\n${from?.span.start ?? ''}`;
   return !leaves.has(key) && leaves.add(key) !== undefined;
 }
@@ -57,26 +65,39 @@ function isNew({ label, value, from }: Step, { leaves }: Told): boolean {
 /** A fact that a figure among the roots was read from says nothing new. */
 function isWithin(used: Used, roots: ReadonlySet<Used>): boolean {
   if (used.type !== 'fact' || !used.node) return false;
-  return [...roots].some((root) => root.type === 'figure' && root.from?.doc === used.doc && root.from.span.start === used.node!.span.start && show(root) === used.text);
+  return [...roots].some(
+    (root) =>
+      root.type === 'figure' &&
+      root.from?.doc === used.doc &&
+      root.from.span.start === used.node!.span.start &&
+      show(root) === used.text,
+  );
 }
 
-function figureStep(one: Figure, told: Told): Step {
+function figureStep(one: Figure, told: Printed): Step {
   const { met, shown, unitOf } = told;
   const repeated = one.inputs.length > 0 && met.has(one);
   met.add(one);
   const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
   return {
-    label: one.label, value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit), figure: one,
-    formula: formulaOf(one), ...(one.source ? { source: one.source } : {}),
-    ...(one.from ? { from: one.from } : {}), ...(lack ? { source: `not stated: ${lack.what}` } : {}),
-    ...(repeated ? { repeated } : {}), inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
+    label: one.label,
+    value: shown.get(one) ?? show(one, unitOf.get(one.dimension) ?? one.unit),
+    figure: one,
+    formula: formulaOf(one),
+    ...(one.source ? { source: one.source } : {}),
+    ...(one.from ? { from: one.from } : {}),
+    ...(lack ? { source: `not stated: ${lack.what}` } : {}),
+    ...(repeated ? { repeated } : {}),
+    inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
   };
 }
 
 function factStep(fact: Fact<unknown>): Step {
   const stated = fact.node !== undefined;
   return {
-    label: fact.path, value: stated ? fact.text || '(empty)' : 'not stated', inputs: [],
+    label: fact.path,
+    value: stated ? fact.text || '(empty)' : 'not stated',
+    inputs: [],
     ...(stated ? { from: { doc: fact.doc, span: fact.node!.span, path: fact.path } } : {}),
   };
 }

@@ -18,14 +18,17 @@ const defaultMargins: Record<MarginName, number> = {
   'price-age': 90 * 86_400,
 };
 
-export class House {
+export class WorkspaceConfig {
   readonly file: Group<typeof houseFile> | undefined;
   private readonly grades: ReadonlyMap<string, Grade | 'off'>;
 
   constructor(readonly doc?: Doc) {
     const root = doc?.parsed.root;
-    if (doc && root?.type === 'map') this.file = readGroup(houseFile, '', [{ doc, map: root, path: '', span: root.span }]);
-    this.grades = new Map([...(this.file?.grades.value ?? [])].flatMap(([id, { value }]) => (value === undefined ? [] : [[id, value]])));
+    if (doc && root?.type === 'map')
+      this.file = readGroup(houseFile, '', [{ doc, map: root, path: '', span: root.span }]);
+    this.grades = new Map(
+      [...(this.file?.grades.value ?? [])].flatMap(([id, { value }]) => (value === undefined ? [] : [[id, value]])),
+    );
   }
 
   get folders(): readonly string[] {
@@ -42,7 +45,7 @@ export class House {
 
   /** The grade that this house gives a check; harm is never lowered by a setting, only accepted by name. */
   grade(id: string, own: Grade): Grade | 'off' {
-    return own === 'harm' ? own : this.grades.get(id) ?? own;
+    return own === 'harm' ? own : (this.grades.get(id) ?? own);
   }
 }
 

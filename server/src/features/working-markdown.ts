@@ -1,6 +1,6 @@
 // The working of an answer as lines of a list: its value, its formula or source, and what went into it.
 import type { Figure } from '../core/figures/figure';
-import type { Step } from '../core/judge/working';
+import type { Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
 import { code, item, type Block, type Piece } from './prose';
@@ -23,8 +23,10 @@ function blocksOf(step: Step, home: Doc, depth: number): Block[] {
 function lineOf({ label, value, figure, formula, repeated, from, source }: Step, home: Doc): Piece[] {
   return [
     ...(figure ? [label, ': ', { strong: value }] : [code(label), ': ', ...(from ? [code(value)] : [value])]),
-    ...(formula ? [' = ', formula] : []), ...(repeated ? [' (as above)'] : []),
-    ...(from ? written(from.doc, from.span, home) : []), ...(source && !from ? [` (${source})`] : []),
+    ...(formula ? [' = ', formula] : []),
+    ...(repeated ? [' (as above)'] : []),
+    ...(from ? written(from.doc, from.span, home) : []),
+    ...(source && !from ? [` (${source})`] : []),
   ];
 }
 

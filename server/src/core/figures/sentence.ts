@@ -4,7 +4,7 @@ import { formatQuantity, type Dimension } from '../quantity';
 import type { Figure } from './figure';
 
 /** A sentence and what it was made of, in order. */
-export interface Said {
+export interface Sentence {
   readonly text: string;
   readonly figures: readonly Figure[];
   readonly facts: readonly Fact<unknown>[];
@@ -12,17 +12,17 @@ export interface Said {
   readonly shown: readonly string[];
 }
 
-type Piece = Figure | Fact<unknown> | Said | string;
+type Piece = Figure | Fact<unknown> | Sentence | string;
 
 /**
  * A sentence as a template: figures print with their unit, facts as they are written in their file.
  * Numbers enter a sentence in no other way, so that each can be traced.
  */
-export function say(words: TemplateStringsArray, ...pieces: readonly Piece[]): Said {
+export function sentence(words: TemplateStringsArray, ...pieces: readonly Piece[]): Sentence {
   const own = pieces.filter(isFigure);
   const ownShown = own.length > 0 ? showAll(own) : [];
   const [figures, facts, shown]: [Figure[], Fact<unknown>[], string[]] = [[], [], []];
-  let text = words[0]!;
+  let text = unfolded(words[0]!);
   let next = 0;
   for (let i = 0; i < pieces.length; i++) {
     const piece = pieces[i]!;
@@ -40,15 +40,19 @@ export function say(words: TemplateStringsArray, ...pieces: readonly Piece[]): S
       figures.push(piece);
       text += shown[shown.push(ownShown[next++]!) - 1]!;
     }
-    text += words[i + 1]!;
+    text += unfolded(words[i + 1]!);
   }
   return { text, figures, facts, shown };
 }
 
-const isFigure = (piece: Piece): piece is Figure => typeof piece === 'object' && 'type' in piece && piece.type === 'figure';
+/** A line break in the template, with the blanks that indent the next line, is one blank in the sentence. */
+const unfolded = (words: string): string => (words.includes('\n') ? words.replace(/\n */g, ' ') : words);
+
+const isFigure = (piece: Piece): piece is Figure =>
+  typeof piece === 'object' && 'type' in piece && piece.type === 'figure';
 
 /** Several sentences, one after the other. */
-export function join(...said: readonly Said[]): Said {
+export function join(...said: readonly Sentence[]): Sentence {
   return {
     text: said.map((one) => one.text).join(' '),
     figures: said.flatMap((one) => one.figures),
@@ -60,19 +64,24 @@ export function join(...said: readonly Said[]): Said {
 /** Prints figures so that different values of one dimension look different, in the unit of the first of them. */
 export function showAll(figures: readonly Figure[]): string[] {
   for (let digits = 4; ; digits++) {
-    const shown = figures.map((one) => show(one, figures.find(({ unit, dimension }) => unit && dimension === one.dimension)?.unit, digits));
+    const shown = figures.map((one) =>
+      show(one, figures.find(({ unit, dimension }) => unit && dimension === one.dimension)?.unit, digits),
+    );
     if (digits >= 9 || !looksAlike(figures, shown)) return shown;
   }
 }
 
 /** Whether two values of one dimension differ and read the same. */
 function looksAlike(figures: readonly Figure[], shown: readonly string[]): boolean {
-  for (let i = 1; i < shown.length; i++) for (let j = 0; j < i; j++) if (shown[i] === shown[j] && differs(figures[i]!, figures[j]!)) return true;
+  for (let i = 1; i < shown.length; i++)
+    for (let j = 0; j < i; j++) if (shown[i] === shown[j] && differs(figures[i]!, figures[j]!)) return true;
   return false;
 }
 
 function differs(a: Figure, b: Figure): boolean {
-  return a.dimension === b.dimension && (a.lo !== b.lo || a.hi !== b.hi) && Math.abs(a.lo - b.lo) > 1e-9 * Math.abs(a.lo);
+  return (
+    a.dimension === b.dimension && (a.lo !== b.lo || a.hi !== b.hi) && Math.abs(a.lo - b.lo) > 1e-9 * Math.abs(a.lo)
+  );
 }
 
 /** Rates below it that are worked out read better in MB/s; one that a file states stays in the file’s unit. */
@@ -82,7 +91,10 @@ const gigabyte = 1e9;
 export function show(one: Figure, unit = one.unit, digits = 4): string {
   if (one.lo === -Infinity && one.hi === Infinity) return 'not known';
   if (one.dimension === 'count') return showCount(one.lo, one.hi, digits);
-  const written = unit === 'GB/s' && !one.from && Math.max(one.lo, Number.isFinite(one.hi) ? one.hi : one.lo) < gigabyte ? 'MB/s' : unit;
+  const written =
+    unit === 'GB/s' && !one.from && Math.max(one.lo, Number.isFinite(one.hi) ? one.hi : one.lo) < gigabyte
+      ? 'MB/s'
+      : unit;
   return formatQuantity(one.lo, one.hi, one.dimension as Dimension, { unit: written, currency: one.currency, digits });
 }
 
