@@ -100,7 +100,7 @@ function minus(label: string, a: Figure, b: Figure): Figure | undefined {
   const known =
     a.lo === a.hi && b.lo === b.hi && Number.isFinite(a.lo) && Number.isFinite(b.lo) && a.currency === b.currency;
   if (!known) return undefined;
-  return derive(label, a.dimension, [a, b], `${a.label} − ${b.label}`, (x, y) => x! - y!, {
+  return derive(label, a.dimension, [a, b], `${a.label} − ${b.label}`, (x, y) => x - y, {
     ...(a.unit ? { unit: a.unit } : {}),
     ...(a.currency ? { currency: a.currency } : {}),
   });

@@ -24,10 +24,10 @@ it('leaves the time open where the load is not known at all, rather than none', 
 });
 
 it('gives NaN for what a sum refuses, and lets its other errors out', () => {
-  const refuses = (): number => {
+  const refuses = (_: number): number => {
     throw new RangeError('refused');
   };
-  const breaks = (): number => {
+  const breaks = (_: number): number => {
     throw new TypeError('broken');
   };
   expect([allowed(refuses)(1), guarded(refuses)(1)]).toEqual([NaN, NaN]);

@@ -124,7 +124,7 @@ export const deliveredAir = memo((build: Build): Figure => {
     'flow',
     [freeAir(build), share],
     'free-air flow × share delivered',
-    (flow, part) => flow! * part!,
+    (flow, part) => flow * part,
     { unit: 'm³/h' },
   );
 });
@@ -140,7 +140,7 @@ export function stillHeat(rise: Figure): Figure {
     'power',
     [perKelvin, rise],
     'heat through walls and gaps × rise',
-    (each, by) => each! * by!,
+    (each, by) => each * by,
     { unit: 'W' },
   );
 }
@@ -173,7 +173,7 @@ const density = memo(
         'count',
         [inletTemperature(build), altitude(build)],
         'pressure at that altitude ÷ (gas constant × temperature)',
-        guarded((temperature, height) => airDensityKgPerM3(temperature!, height! / mmPerM)),
+        guarded((temperature, height) => airDensityKgPerM3(temperature, height / mmPerM)),
         { source: `US Standard Atmosphere 1976; gas constant ${AIR_GAS_J_PER_KG_K} J/(kg·K)` },
       ),
     ),
@@ -199,7 +199,7 @@ export function airNeeded(build: Build, rise: Figure): Figure {
       'flow',
       [notNegative(sustainedDraw(build)), rise, density(build)],
       `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × rise)`,
-      (heat, by, rho) => work(heat!, by!, rho!),
+      work,
       { unit: 'm³/h' },
     ),
   );
@@ -220,7 +220,7 @@ export const caseRise = memo((build: Build): Figure => {
       'temperature-difference',
       [notNegative(sustainedDraw(build)), deliveredAir(build), density(build)],
       `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × delivered air)`,
-      (heat, flow, rho) => work(heat!, flow!, rho!),
+      work,
       { unit: 'K' },
     ),
   );
@@ -234,7 +234,7 @@ export const caseTemperature = memo(
       'temperature',
       [inletTemperature(build), caseRise(build)],
       `${inletTemperature(build).label} + rise in the case`,
-      (inlet, rise) => inlet! + rise!,
+      (inlet, rise) => inlet + rise,
       { unit: '°C' },
     ),
 );
@@ -247,7 +247,7 @@ export const dewPoint = memo((build: Build): Figure => {
     'temperature',
     [figure(ambient, 'room temperature'), aboveZero(humidity, 'humidity of the room')],
     'Magnus, a = 17.62, b = 243.12 °C',
-    guarded((room, percent) => dewPointC(room!, percent!)),
+    guarded((room, percent) => dewPointC(room, percent)),
     { unit: '°C', source: 'WMO Guide No. 8, annex 4.B' },
   );
 });

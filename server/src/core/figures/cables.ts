@@ -93,7 +93,7 @@ function broughtOf(build: Build, kind: Connector): Figure {
     'count',
     [given, total(`${kind} taken by adapters`, 'count', taken)],
     'brought − taken by adapters',
-    (a, b) => Math.max(0, a! - b!),
+    (a, b) => Math.max(0, a - b),
   );
 }
 
@@ -174,6 +174,6 @@ function joinedFor({ part, label }: Card): Figure {
     'count',
     [level],
     'power level ÷ 150 W a connector, rounded up',
-    (watts) => Math.ceil(watts! / CONNECTORS['PCIe 8-pin'].powerW.low),
+    (watts) => Math.ceil(watts / CONNECTORS['PCIe 8-pin'].powerW.low),
   );
 }

@@ -91,7 +91,7 @@ export const epsCapacity = memo((build: Build): Figure => {
       ] as const
     ).map(([kind, of]) => of.get(kind)!),
     'those wanted, from those brought and from what is left of EPS 8-pin',
-    (want4, have4, have8, want8) => Math.min(want4!, have4! + Math.max(0, have8! - want8!)),
+    (want4, have4, have8, want8) => Math.min(want4, have4 + Math.max(0, have8 - want8)),
   );
   return total(
     'EPS cables',
@@ -176,7 +176,7 @@ function loadOf(card: Card, kind: Connector, shared: number, whole: Figure): Fig
     'power',
     [draw, slot],
     'share of the connectors on it × (sustained power − what the slot gives)',
-    (watts, fromSlot) => Math.max(0, watts! - fromSlot!) * Math.min(1, part),
+    (watts, fromSlot) => Math.max(0, watts - fromSlot) * Math.min(1, part),
     { unit: 'W' },
   );
 }
@@ -190,7 +190,7 @@ export function epsCableLoad(build: Build, processor: Placed<'processor'>): Figu
     'power',
     [partDraw(processor)!, used],
     'processor power ÷ cables',
-    (watts, cables) => watts! / Math.max(1, cables!),
+    (watts, cables) => watts / Math.max(1, cables),
     { unit: 'W' },
   );
 }
@@ -212,7 +212,7 @@ export function wireCapacity({ pairs, connector }: CableRow): Figure {
     'power',
     [counted(pairs, `pairs of a ${connector.text} cable`), contact],
     'pairs × 12 V × current of a contact',
-    (n, amps) => n! * 12 * amps!,
+    (n, amps) => n * 12 * amps,
     { unit: 'W' },
   );
 }
@@ -238,7 +238,7 @@ export function cableDrop({ length, gauge, pairs, connector }: CableRow, load: F
     'voltage',
     inputs,
     '2 × length × resistance a metre ÷ pairs × load ÷ 12 V',
-    allowed((mm, _each, n, watts) => cableDropMv({ gauge: awg, lengthM: mm! / 1000, pairs: n! }, watts!, 12) / 1000),
+    allowed((mm, _each, n, watts) => cableDropMv({ gauge: awg, lengthM: mm / 1000, pairs: n }, watts, 12) / 1000),
     { unit: 'mV' },
   );
 }

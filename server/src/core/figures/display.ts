@@ -213,7 +213,7 @@ export function comfortable(of: Figure): Figure {
     'data-rate',
     [of, share],
     'payload × share',
-    (rate, part) => rate! * part!,
+    (rate, part) => rate * part,
     { unit: 'Gb/s' },
   );
 }
@@ -255,7 +255,7 @@ export function needed(mode: DisplayMode, promise: Promise): Figure | undefined 
     'data-rate',
     [pixelClock(mode, promise), bits],
     'clock × bits a pixel',
-    (hertz, n) => requiredGbps(hertz! / 1e6, n!) * bytesPerGbit,
+    (hertz, n) => requiredGbps(hertz / 1e6, n) * bytesPerGbit,
     { unit: 'Gb/s' },
   );
 }
@@ -270,7 +270,7 @@ export function compressed(plain: Figure): Figure {
     'data-rate',
     [plain, ratio],
     'payload ÷ compression',
-    (rate, by) => rate! / by!,
+    (rate, by) => rate / by,
     { unit: 'Gb/s' },
   );
 }

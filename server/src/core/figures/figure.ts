@@ -43,6 +43,9 @@ export interface Figure {
 
 export const isExact = (figure: Figure): boolean => figure.lo === figure.hi;
 
+/** A number for each figure. */
+type ValuesOf<I extends readonly Figure[]> = { readonly [K in keyof I]: number };
+
 interface FigureOptions {
   unit?: UnitName;
   source?: string;
@@ -150,26 +153,33 @@ export function missing(fact: Fact<unknown>, what: string): Missing {
  * Works a figure out from others. `work` must rise or fall steadily in each input: the bounds are then those of
  * the corners. Bounds that are not finite give bounds that are not finite, never NaN.
  */
+export function derive<I extends readonly Figure[]>(
+  label: string,
+  dimension: FigureDimension,
+  inputs: readonly [...I],
+  formula: string,
+  work: (...values: ValuesOf<I>) => number,
+  look?: FigureOptions,
+): Figure;
 export function derive(
   label: string,
   dimension: FigureDimension,
   inputs: readonly Figure[],
   formula: string,
-  work: (...inputs: number[]) => number,
+  work: (...values: number[]) => number,
   look?: FigureOptions,
 ): Figure {
   const values: number[] = [];
-  let open: number[] | undefined;
-  for (let i = 0; i < inputs.length; i++) {
-    const { lo, hi } = inputs[i]!;
+  let open: { readonly at: number; readonly lo: number; readonly hi: number }[] | undefined;
+  for (const { lo, hi } of inputs) {
+    if (lo !== hi) (open ??= []).push({ at: values.length, lo, hi });
     values.push(lo);
-    if (lo !== hi) (open ??= []).push(i);
   }
   let lo = Infinity;
   let hi = -Infinity;
   // Every corner once: the bits of `corner` say which open inputs stand at their upper end.
   for (let corner = 0, corners = 2 ** (open?.length ?? 0); corner < corners; corner++) {
-    open?.forEach((i, bit) => (values[i] = corner & (1 << bit) ? inputs[i]!.hi : inputs[i]!.lo));
+    open?.forEach((one, bit) => (values[one.at] = corner & (1 << bit) ? one.hi : one.lo));
     const value = work(...values);
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
@@ -210,7 +220,7 @@ const sum = (...values: number[]): number => values.reduce((a, b) => a + b, 0);
 /** `count` times a figure. */
 export function times(one: Figure, count: Figure, label = one.label): Figure {
   if (count.lo === 1 && count.hi === 1) return one;
-  return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n! * x!, {
+  return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n * x, {
     unit: one.unit,
     currency: one.currency,
   });
@@ -232,12 +242,12 @@ function extreme(
   pick: (...n: number[]) => number,
   look: FigureOptions | undefined,
 ): Figure {
-  const first = inputs[0];
+  const [first, ...others] = inputs;
   if (!first) throw new RangeError(`${label}: no figures to compare`);
   let { lo, hi } = first;
-  for (let i = 1; i < inputs.length; i++) {
-    lo = pick(lo, inputs[i]!.lo);
-    hi = pick(hi, inputs[i]!.hi);
+  for (const other of others) {
+    lo = pick(lo, other.lo);
+    hi = pick(hi, other.hi);
   }
   return make(
     label,

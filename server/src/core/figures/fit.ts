@@ -73,7 +73,7 @@ export function gapOf({ need, room }: Clearance): Figure {
     'length',
     [room, need],
     `${room.label} − ${need.label}`,
-    (a, b) => a! - b!,
+    (a, b) => a - b,
     { unit: 'mm' },
   );
 }

@@ -3,16 +3,14 @@ import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { figure, missing, unknown, type Figure } from './figure';
 
-type Sum = (...inputs: number[]) => number;
-
 /** The same sum, answering NaN (which `derive` takes as unbounded) where an input is not finite or is refused. */
-export function guarded(sum: Sum): Sum {
+export function guarded<V extends readonly number[]>(sum: (...inputs: V) => number): (...inputs: V) => number {
   const safe = allowed(sum);
   return (...inputs) => (inputs.every(Number.isFinite) ? safe(...inputs) : NaN);
 }
 
 /** The same sum, for one that takes infinite bounds itself: NaN only where it refuses an input. */
-export function allowed(sum: Sum): Sum {
+export function allowed<V extends readonly number[]>(sum: (...inputs: V) => number): (...inputs: V) => number {
   return (...inputs) => {
     try {
       return sum(...inputs);

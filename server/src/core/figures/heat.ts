@@ -35,7 +35,7 @@ export function filmResistance(processor: Processor, paste: Placed<'paste'> | un
       'thermal-resistance',
       [line, conductivity, lidArea(processor)],
       'bond line ÷ (conductivity × lid area)',
-      guarded((mm, k, mm2) => filmResistanceKPerW(mm! * umPerMm, k!, mm2!)),
+      guarded((mm, k, mm2) => filmResistanceKPerW(mm * umPerMm, k, mm2)),
       { unit: 'K/W', source: 'Fourier’s law for a plane wall' },
     ),
   );
@@ -76,12 +76,7 @@ export function riseAtCooler(build: Build, cooler: Cooler): Figure {
 
 /** Steady temperature of the processor at its sustained power. */
 export function processorTemperature(build: Build, processor: Processor, cooler: Cooler): Figure {
-  const inputs = [
-    inletTemperature(build),
-    riseAtCooler(build, cooler),
-    heatOf(processor),
-    chainResistance(processor, cooler, build.parts.paste),
-  ];
+  const air = inletTemperature(build);
   const work = (inlet: number, rise: number, watts: number, chain: number): number =>
     Number.isFinite(chain) && Number.isFinite(rise) && Number.isFinite(watts) && Number.isFinite(inlet)
       ? steadyTemperatureC(inlet + rise, watts, [chain])
@@ -89,9 +84,9 @@ export function processorTemperature(build: Build, processor: Processor, cooler:
   return derive(
     `temperature of ${processor.label}`,
     'temperature',
-    inputs,
-    `${inputs[0]!.label} + rise + power × resistance from die to air`,
-    (inlet, rise, watts, chain) => work(inlet!, rise!, watts!, chain!),
+    [air, riseAtCooler(build, cooler), heatOf(processor), chainResistance(processor, cooler, build.parts.paste)],
+    `${air.label} + rise + power × resistance from die to air`,
+    work,
     { unit: '°C' },
   );
 }
@@ -106,7 +101,7 @@ export const hottestAllowed = memo((build: Build): Figure | undefined => {
     'temperature',
     [figure(processor.part.hottest, `temperature limit of ${processor.label}`), margin],
     'temperature limit − room below the limit',
-    (limit, room) => limit! - room!,
+    (limit, room) => limit - room,
     { unit: '°C' },
   );
 });

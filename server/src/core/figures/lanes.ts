@@ -75,7 +75,7 @@ export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated
         missing: open,
       };
   return derive(`lanes left of ${name}`, 'count', [lanes, share], `lanes × share left`, (all, left) =>
-    Math.ceil(all! * left!),
+    Math.ceil(all * left),
   );
 }
 

@@ -37,7 +37,7 @@ export function efficiencyAtLoad(build: Build, supply: Supply): Figure {
     'percent',
     [sustainedDraw(build), rating],
     'sustained draw ÷ rating',
-    (drawn, of) => (drawn! / of!) * 100,
+    (drawn, of) => (drawn / of) * 100,
     { unit: '%' },
   );
   return supply.part.efficiency.value ? measuredAt(supply, load) : badgeAt(build, supply, load);
@@ -59,7 +59,7 @@ function measuredAt(supply: Supply, load: Figure): Figure {
       'percent',
       [load, ...rows.flat()],
       'a straight line between measured points',
-      (percent) => at(percent!).low * 100,
+      (percent) => at(percent).low * 100,
       { unit: '%' },
     );
   }
@@ -136,7 +136,7 @@ export const wallPower = memo((build: Build): Figure | undefined => {
       'power',
       [sustainedDraw(build), efficiencyAtLoad(build, supply)],
       'sustained draw ÷ efficiency',
-      allowed((drawn, percent) => wallPowerW(drawn!, percent! / 100)),
+      allowed((drawn, percent) => wallPowerW(drawn, percent / 100)),
       { unit: 'W' },
     )
   );
@@ -152,7 +152,7 @@ export function yearlyCost(build: Build, wall: Figure): Figure {
     'money',
     [wall, hours, price],
     'power × hours a day × 365 × price',
-    allowed((watts, seconds, each) => runningCost(watts!, (seconds! / secondsPerHour) * daysPerYear, each!)),
+    allowed((watts, seconds, each) => runningCost(watts, (seconds / secondsPerHour) * daysPerYear, each)),
     price.currency ? { currency: price.currency } : {},
   );
 }
@@ -182,7 +182,7 @@ export const circuitLimit = memo((build: Build): Figure => {
     'power',
     inputs,
     'voltage × current × share for continuous load',
-    allowed((u, i, percent) => continuousLimitW(u!, i!, percent!)),
+    allowed((u, i, percent) => continuousLimitW(u, i, percent)),
     { unit: 'W' },
   );
 });
@@ -215,7 +215,7 @@ export function batteryTime(build: Build, wall: Figure): Figure {
     'time',
     inputs,
     'energy × efficiency × share given ÷ power from the wall',
-    allowed((joules, percent, share, watts) => (backupAtMostS(joules!, percent!, watts!) * share!) / 100),
+    allowed((joules, percent, share, watts) => (backupAtMostS(joules, percent, watts) * share) / 100),
     { unit: 'min' },
   );
 }

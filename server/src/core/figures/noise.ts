@@ -130,7 +130,7 @@ function atDistance(level: Figure, from: Figure, to: Figure, label: string): Fig
     'sound-level',
     [level, from, to, share],
     'level − share × 20 lg (promised ÷ measured distance)',
-    guarded((db, r1, r2, s) => db! + s! * levelAtDistanceDb(0, r1!, r2!)),
+    guarded((db, r1, r2, s) => db + s * levelAtDistanceDb(0, r1, r2)),
     { unit: 'dBA', source: 'level of a point source over distance' },
   );
 }

@@ -15,7 +15,7 @@ export function lidArea(processor: Placed<'processor'>): Figure {
     aboveZero(width, `lid width of ${processor.label}`),
     aboveZero(depth, `lid depth of ${processor.label}`),
   ];
-  return derive(label, 'area', sides, 'width × depth', (a, b) => a! * b!, { unit: 'mm²' });
+  return derive(label, 'area', sides, 'width × depth', (a, b) => a * b, { unit: 'mm²' });
 }
 
 /**
@@ -44,7 +44,7 @@ export function gapVolume(processor: Placed<'processor'>, paste: Placed<'paste'>
     'volume',
     [lidArea(processor), bondLine(paste)],
     'lid area × bond line',
-    guarded((area, line) => gapVolumeMm3(area!, line! * umPerMm)),
+    guarded((area, line) => gapVolumeMm3(area, line * umPerMm)),
     { unit: 'mm³' },
   );
 }
@@ -59,7 +59,7 @@ export function wantedVolume(processor: Placed<'processor'>, paste: Placed<'past
     'volume',
     [gapVolume(processor, paste), excess],
     'volume between lid and cooler × 1.2 to 1.5',
-    (gap, over) => gap! * over!,
+    (gap, over) => gap * over,
     { unit: 'mm³' },
   );
 }
@@ -71,7 +71,7 @@ export function dotDiameter(volume: Figure): Figure {
     'length',
     [volume],
     '(12 × volume ÷ π)^⅓, a half sphere, to 0.1 mm',
-    guarded((mm3) => Math.round(halfSphereDiameterMm(mm3!) * 10) / 10),
+    guarded((mm3) => Math.round(halfSphereDiameterMm(mm3) * 10) / 10),
     { unit: 'mm' },
   );
 }

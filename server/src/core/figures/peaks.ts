@@ -125,7 +125,7 @@ export function riddenOut(supply: Placed<'supply'>, seconds: number): Figure {
     'power',
     [rating, percent],
     'rating × percentage',
-    (watts, of) => (watts! * of!) / 100,
+    (watts, of) => (watts * of) / 100,
     { unit: 'W' },
   );
 }

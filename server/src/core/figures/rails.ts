@@ -35,7 +35,7 @@ function twelveVoltShare(placed: Placed, draw: Figure): Figure {
         'power',
         [draw, less],
         `${draw.label} − ${less.label}`,
-        (whole, at3V3) => Math.max(0, whole! - at3V3!),
+        (whole, at3V3) => Math.max(0, whole - at3V3),
         { unit: 'W' },
       );
     }
@@ -51,7 +51,7 @@ function twelveVoltShare(placed: Placed, draw: Figure): Figure {
         'power',
         [draw, share],
         `${draw.label} × ${share.label}`,
-        (whole, percent) => (percent === 0 ? 0 : (whole! * percent!) / 100),
+        (whole, percent) => (percent === 0 ? 0 : (whole * percent) / 100),
         { unit: 'W' },
       );
     }
@@ -75,7 +75,7 @@ export function twelveVoltLimit(supply: Placed<'supply'>): Figure {
         'power',
         [volts, figure(current, `current of rail ${name}`)],
         'voltage × current',
-        (u, i) => u! * i!,
+        (u, i) => u * i,
         { unit: 'W' },
       ),
     );

@@ -152,7 +152,7 @@ function reachesOne(length: Figure, path: Figure, missingFacts: readonly Missing
     'count',
     [length, path],
     '1 where the length is at least that of the path, else 0',
-    (mm, way) => (mm! >= way! ? 1 : 0),
+    (mm, way) => (mm >= way ? 1 : 0),
   );
   return missingFacts.length > 0 ? { ...does, lo: 0, missing: [...does.missing, ...missingFacts] } : does;
 }

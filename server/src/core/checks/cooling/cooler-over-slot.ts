@@ -60,7 +60,7 @@ function distanceTo(board: Placed<'board'>, name: string | undefined): Figure {
     'length',
     [first, further],
     'distance to the first slot + slots further × 20.32 mm',
-    (mm, n) => mm! + (n === 0 ? 0 : n! * SLOT_PITCH_MM),
+    (mm, n) => mm + (n === 0 ? 0 : n * SLOT_PITCH_MM),
     { unit: 'mm' },
   );
 }
@@ -78,7 +78,7 @@ function pitchesTo(board: Placed<'board'>, name: string | undefined): Figure {
     'count',
     [positionOf(name!, own), least('position of the first slot', positions)],
     'its position − position of the first',
-    (a, b) => a! - b!,
+    (a, b) => a - b,
   );
   return { ...difference, lo: Math.max(0, difference.lo) };
 }

@@ -35,7 +35,7 @@ parts:
         'temperature',
         [caseTemperature(build), own],
         'air in the case + its own rise',
-        (air, rise) => air! + rise!,
+        (air, rise) => air + rise,
         { unit: '°C' },
       );
       report(

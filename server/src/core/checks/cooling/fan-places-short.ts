@@ -103,6 +103,6 @@ function lengthTaken(name: string, place: FanPlace, seats: readonly FanSeat[], s
 }
 
 const product = (label: string, count: Figure, size: Figure): Figure =>
-  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n! * mm!), {
+  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n * mm), {
     unit: 'mm',
   });

@@ -68,7 +68,7 @@ const doses = memo((build: Build) => {
 });
 
 function share(gap: Figure, factor: Figure, label: string): Figure {
-  return derive(label, 'volume', [factor, gap], `${factor.label} × ${gap.label}`, (n, volume) => n! * volume!, {
+  return derive(label, 'volume', [factor, gap], `${factor.label} × ${gap.label}`, (n, volume) => n * volume, {
     unit: 'mm³',
   });
 }

@@ -57,7 +57,7 @@ function cardsBehind(build: Build, radiator: Radiator, report: Reporter): void {
     'length',
     inputs,
     'room for a card − thickness of the radiator',
-    (room, thick) => room! - thick!,
+    (room, thick) => room - thick,
     { unit: 'mm' },
   );
   for (const card of [...graphics, ...cards]) {

@@ -73,7 +73,7 @@ function reached(activity: Activity, air: Figure): Figure {
     'voltage',
     [air, row],
     'the table’s row for that humidity',
-    (_, volts) => volts!,
+    (_, volts) => volts,
     { unit: 'V' },
   );
 }

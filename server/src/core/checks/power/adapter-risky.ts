@@ -118,7 +118,7 @@ function needOf(card: Build['parts']['graphics'][number]): Figure {
     'power',
     [draw, slotPower(card)],
     'sustained power − slot',
-    (watts, slot) => Math.max(0, watts! - slot!),
+    (watts, slot) => Math.max(0, watts - slot),
     { unit: 'W' },
   );
 }

@@ -42,7 +42,7 @@ expect: { heat: 500 W }
       'power',
       [wall],
       'all power from the wall becomes heat',
-      (watts) => watts!,
+      (watts) => watts,
       { unit: 'W' },
     );
     const wanted = figure(promise, 'heat that is promised at most');

@@ -103,7 +103,7 @@ function byAdapter(build: Build, sixteen: Count): Count {
     'count',
     [connectorsWanted(build).get('PCIe 8-pin')!, want, have, joins],
     'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × connectors of an adapter',
-    (eight, wanted, has, each) => eight! + Math.max(0, wanted! - has!) * each!,
+    (eight, wanted, has, each) => eight + Math.max(0, wanted - has) * each,
   );
   return {
     ...sixteen,

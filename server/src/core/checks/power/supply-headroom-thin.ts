@@ -42,7 +42,7 @@ parts:
       'power',
       [rating, free],
       'rating × (100 % − headroom)',
-      (watts, percent) => (watts! * (100 - percent!)) / 100,
+      (watts, percent) => (watts * (100 - percent)) / 100,
       { unit: 'W' },
     );
     const drawn = sustainedDraw(build);

@@ -74,7 +74,7 @@ function beyond(marked: Figure, way: 1 | -1): Figure {
     'voltage',
     [marked, tolerance],
     `marked voltage ${way > 0 ? '+' : '−'} tolerance`,
-    (volts, percent) => (volts! * (100 + way * percent!)) / 100,
+    (volts, percent) => (volts * (100 + way * percent)) / 100,
     { unit: 'V' },
   );
 }

@@ -76,7 +76,7 @@ const limit = derive(
   'voltage',
   [span],
   '12 V × what is left between both tolerances',
-  (of) => (12 * of!) / 100,
+  (of) => (12 * of) / 100,
   { unit: 'mV' },
 );
 

@@ -68,6 +68,6 @@ function lastOpening(build: Build, card: Card): Figure {
       { ...openings, lo: Math.max(1, openings.lo) },
     ],
     'position + openings − 1',
-    (at, n) => at! + n! - 1,
+    (at, n) => at + n - 1,
   );
 }

@@ -65,7 +65,7 @@ function hanging(build: Build, card: Card): Figure {
     'mass',
     [at300, { ...length, lo: Math.max(0, length.lo) }],
     'mass × 300 mm ÷ length',
-    (massG, lengthMm) => massHangingAtMostG(massG!, lengthMm!),
+    (massG, lengthMm) => massHangingAtMostG(massG, lengthMm),
     { unit: 'g' },
   );
 }

@@ -67,7 +67,7 @@ function measure(card: Card, seat: Seat): Measured {
       'count',
       [first, openings],
       'position + openings − 1',
-      (at, n) => at! + n! - 1,
+      (at, n) => at + n - 1,
     ),
   };
 }

@@ -46,7 +46,7 @@ expect:
         'data-size',
         [perDay, years],
         'a day × 365 × years',
-        (day, n) => writtenBytes(day!, n!),
+        (day, n) => writtenBytes(day, n),
         { unit: 'TB' },
       );
       const stated = figure(drive.part.endurance, `endurance of ${drive.label}`);

@@ -92,7 +92,7 @@ function others(seats: readonly Lanes[], seat: ReturnType<typeof seatOf>): Other
         'count',
         [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, missingFacts)],
         'lanes ÷ 2',
-        (lanes) => Math.ceil(lanes! / 2),
+        (lanes) => Math.ceil(lanes / 2),
       );
       return { ...other, own: endOf(placed.part.link, placed.label).lanes, half };
     });
