@@ -66,7 +66,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     for await (const judged of judging.sections()) {
       root = judged.root;
       tally.add(judged.section);
-      output.write(printer.section(judged.section));
+      output.write(judging.guarded(judged, (section) => printer.section(section)) ?? '');
     }
     const troubles = [
       ...walkTroubles,

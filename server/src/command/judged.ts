@@ -37,18 +37,44 @@ export class Judging {
 
   async *sections(): AsyncGenerator<CheckRun> {
     for (const file of this.files) {
-      const workspace = await this.workspace(file.root);
-      const path = this.host.shown(file.root, file.name);
-      const before = this.early.get(path);
-      this.early.delete(path);
-      if (before) yield this.noted(before, workspace);
-      if (before || (file.kind === 'part' && !this.unread.delete(path))) continue;
-      const doc = await workspace.doc(file.name, file.kind);
-      if (!doc) continue;
-      if (doc.kind === 'build') yield* this.build(workspace, doc, file.named);
-      else yield this.noted({ doc, judgement: judgeFile(doc) }, workspace);
-      workspace.evict();
+      try {
+        yield* this.sectionsOf(file);
+      } catch (error) {
+        this.failed(this.host.shown(file.root, file.name), error);
+      }
     }
+  }
+
+  /** What `print` makes of a section; undefined, and one line among the troubles, where it throws. */
+  guarded<T>({ section, root }: CheckRun, print: (section: Section) => T): T | undefined {
+    try {
+      return print(section);
+    } catch (error) {
+      this.failed(this.host.shown(root, section.doc.name), error);
+      return undefined;
+    }
+  }
+
+  private async *sectionsOf(file: Ours): AsyncGenerator<CheckRun> {
+    const workspace = await this.workspace(file.root);
+    const path = this.host.shown(file.root, file.name);
+    const before = this.early.get(path);
+    this.early.delete(path);
+    if (before) yield this.noted(before, workspace);
+    if (before || (file.kind === 'part' && !this.unread.delete(path))) return;
+    const doc = await workspace.doc(file.name, file.kind);
+    if (!doc) return;
+    if (doc.kind === 'build') yield* this.build(workspace, doc, file.named);
+    else yield this.noted({ doc, judgement: judgeFile(doc) }, workspace);
+    workspace.evict();
+  }
+
+  /** One file’s fault is one line of the report: it takes nothing of the other files with it. */
+  private failed(path: string, error: unknown): void {
+    this.own.push({
+      path,
+      trouble: `its report failed by a fault of Fettle’s own: ${error instanceof Error ? error.message : String(error)}`,
+    });
   }
 
   async workspace(root: string): Promise<Workspace> {

@@ -1,6 +1,7 @@
 // Figures of fit: the room left beside what is put in, the board's outline, its holes and the standoffs under it.
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
+import type { Quantity } from '../quantity';
 import { ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, HOLE_POSITIONS, parseBoardSize, type Hole } from '../trade/forms';
 import { derive, figure, known, missing, type Figure, type Missing } from './figure';
 
@@ -18,9 +19,9 @@ export function clearances({ parts: { case: box, cooler, supply, graphics, cards
   const add = (
     placed: Placed,
     name: string,
-    need: Fact<any>,
+    need: Fact<Quantity>,
     needWhat: string,
-    room: Fact<any>,
+    room: Fact<Quantity>,
     roomWhat: string,
   ): void => {
     all.push({ placed, name, need: figure(need, needWhat), room: figure(room, roomWhat) });

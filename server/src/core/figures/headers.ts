@@ -2,9 +2,22 @@
 import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
+import type { Quantity } from '../quantity';
 import { isFanSplitter } from '../trade/box-things';
 import { isLiquid } from './coolers';
-import { counted, figure, least, missing, most, number, times, total, type Figure, type Missing } from './figure';
+import {
+  counted,
+  figure,
+  least,
+  missing,
+  most,
+  number,
+  times,
+  total,
+  unknown,
+  type Figure,
+  type Missing,
+} from './figure';
 import { notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -29,8 +42,8 @@ export interface Connectors {
 }
 
 interface Electrics {
-  readonly current: Fact<any>;
-  readonly 'start-current'?: Fact<any>;
+  readonly current: Fact<Quantity>;
+  readonly 'start-current'?: Fact<Quantity>;
   readonly pins: Fact<number>;
 }
 
@@ -144,7 +157,7 @@ function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: 
   const missingFacts = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
   const limit = header
     ? figure(header.current, `current of ${name}`)
-    : { ...figure(headers as Fact<any>, `current of ${name}`), missing: missingFacts };
+    : unknown('current', `current of ${name}`, missingFacts);
   const start = total(
     `current at the start on ${name}`,
     'current',
