@@ -23,6 +23,7 @@ interface Answer {
 /** Raw messages in and out, so that nothing is smoothed over by a client library. */
 class Wire {
   readonly answers: Answer[] = [];
+  readonly logged: string[] = [];
   /** What happens the next time that the server lets others have their turn, once. */
   pausing: (() => void) | undefined;
   pauses = 0;
@@ -38,9 +39,11 @@ class Wire {
       pause: () => this.pause(),
     });
     this.writer = new StreamMessageWriter(up);
-    new StreamMessageReader(down).listen(
-      (message) => void ('id' in message && !('method' in message) && this.answers.push(message as unknown as Answer)),
-    );
+    new StreamMessageReader(down).listen((message) => {
+      if (!('method' in message)) this.answers.push(message as unknown as Answer);
+      else if (message.method === 'window/logMessage')
+        this.logged.push((message as unknown as { params: { message: string } }).params.message);
+    });
   }
 
   private async pause(): Promise<void> {
@@ -64,6 +67,60 @@ class Wire {
 
 const initialize = { processId: null, rootUri: null, capabilities: {} };
 const hover = { textDocument: { uri: 'file:///ws/desk.pcbuild.yaml' }, position: { line: 0, character: 0 } };
+
+describe('messages that have not their shape', () => {
+  const folder = { uri: 'file:///ws', name: 'ws' };
+  const files = { 'ws/desk.pcbuild.yaml': 'format: 1\n' };
+  const begin = async (wire: Wire): Promise<void> => {
+    await wire.ask(1, 'initialize', {
+      ...initialize,
+      workspaceFolders: [folder],
+      capabilities: { workspace: { workspaceFolders: true } },
+    });
+    wire.send({ method: 'initialized', params: {} });
+  };
+
+  test.each([
+    ['workspace/didChangeWorkspaceFolders', { event: { added: [{}], removed: [] } }],
+    ['workspace/didChangeWorkspaceFolders', { event: { added: [{ uri: 7 }], removed: [] } }],
+    ['workspace/didChangeWorkspaceFolders', { event: null }],
+    ['workspace/didChangeWorkspaceFolders', {}],
+    ['workspace/didChangeWatchedFiles', { changes: [{ uri: null, type: 1 }] }],
+    ['textDocument/didOpen', { textDocument: { uri: 7, languageId: 'x', version: 1, text: 'format: 1\n' } }],
+    ['textDocument/didOpen', { textDocument: { uri: 'file:///ws/a.part.yaml', languageId: 'x', version: 1 } }],
+    ['textDocument/didChange', { textDocument: { uri: 'file:///ws/a.part.yaml', version: 2 }, contentChanges: [null] }],
+    ['textDocument/didClose', {}],
+    ['textDocument/didSave', { textDocument: null }],
+    ['workspace/didChangeConfiguration', [7]],
+    ['$/cancelRequest', { id: {} }],
+  ])('as notification %s %j are told and change nothing', async (method, params) => {
+    const wire = new Wire(files);
+    await begin(wire);
+    wire.send({ method, params });
+    await expect
+      .poll(() => wire.logged.join('\n'), patience)
+      .toContain(`${method}: the parameters are not of their shape`);
+    expect(await wire.ask(2, 'fettle/checkWorkspace', null)).toMatchObject({ result: { files: 1 } });
+    expect((await wire.ask(3, 'textDocument/hover', hover)).error).toBeUndefined();
+  });
+
+  test('as `initialize` are refused, and a proper one is taken', async () => {
+    const wire = new Wire(files);
+    const wrong = { ...initialize, workspaceFolders: [{ uri: 7 }] };
+    expect((await wire.ask(5, 'initialize', wrong)).error?.code).toBe(-32602);
+    await begin(wire);
+    expect(await wire.ask(2, 'fettle/checkWorkspace', null)).toMatchObject({ result: { files: 1 } });
+  });
+
+  test('as requests are refused with what is wrong', async () => {
+    const wire = new Wire(files);
+    await begin(wire);
+    expect((await wire.ask(2, 'textDocument/hover', { textDocument: 7 })).error).toMatchObject({
+      code: -32602,
+      message: expect.stringContaining('params must have required property 'position''),
+    });
+  });
+});
 
 describe('requests', () => {
   let wire: Wire;

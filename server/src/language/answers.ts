@@ -27,7 +27,7 @@ import type { PartIndex } from '../session/part-index';
 import type { AnalyzedFile } from '../session/session';
 import type { Shared } from './findings';
 import { cancelled, guarded, overtaken } from './guard';
-import { isExplain } from './shapes';
+import type { ToServer } from './requests';
 
 const mostParts = 5_000;
 /** How long one answer may go on proving fixes of further findings. */
@@ -92,8 +92,8 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
   );
   connection.onRequest(
     'fettle/explain',
-    guarded('fettle/explain', log, (params: unknown) => {
-      const markdown = isExplain(params) ? explain(params.check) : undefined;
+    guarded('fettle/explain', log, ({ check }: ToServer['fettle/explain']['params']) => {
+      const markdown = explain(check);
       return markdown === undefined ? null : { markdown };
     }),
   );

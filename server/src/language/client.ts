@@ -20,7 +20,8 @@ export interface Client {
 }
 
 export function clientOf({ capabilities, initializationOptions, workspaceFolders, rootUri }: InitializeParams): Client {
-  const { textDocument = {}, workspace = {} } = capabilities;
+  const textDocument = capabilities.textDocument ?? {};
+  const workspace = capabilities.workspace ?? {};
   const own: unknown = initializationOptions ?? {};
   return {
     pullsDiagnostics: textDocument.diagnostic !== undefined,

@@ -1,4 +1,5 @@
-// The life-cycle gate: before `initialize` and after `shutdown` requests are refused here, whatever they ask for.
+// The gate: before `initialize` and after `shutdown` requests are refused here, whatever they ask for, and at any time a
+// message whose parameters have not their shape.
 import type {
   DataCallback,
   Disposable,
@@ -9,8 +10,14 @@ import type {
   PartialMessageInfo,
   RequestMessage,
 } from 'vscode-languageserver/node';
+import { misshapen } from './shapes';
 
-export const refusals = { notInitialized: -32002, invalidRequest: -32600 } as const;
+export const refusals = { notInitialized: -32002, invalidRequest: -32600, invalidParams: -32602 } as const;
+
+interface Refusal {
+  readonly code: number;
+  readonly message: string;
+}
 
 const isRequest = (message: Message): message is RequestMessage => 'method' in message && 'id' in message;
 const methodOf = (message: Message): string | undefined =>
@@ -18,7 +25,8 @@ const methodOf = (message: Message): string | undefined =>
 
 /**
  * Wraps a reader. Until `initialize` is seen, and once `shutdown` is, a request is answered with an error and a
- * notification other than `exit` is dropped; what is let through reaches the connection unchanged.
+ * notification other than `exit` is dropped. A request of the wrong shape is answered with an error, a notification
+ * logged and dropped; what is let through reaches the connection unchanged.
  */
 export class GatedReader implements MessageReader {
   private initialized = false;
@@ -45,7 +53,8 @@ export class GatedReader implements MessageReader {
     return this.reader.listen((message) => {
       const refusal = this.refusalOf(message);
       if (refusal === undefined) callback(message);
-      else if (isRequest(message)) void this.refuse(message, refusal);
+      else if (isRequest(message)) void this.write({ id: message.id, error: refusal });
+      else if (refusal.code === refusals.invalidParams) void this.log(refusal.message);
     });
   }
 
@@ -54,29 +63,45 @@ export class GatedReader implements MessageReader {
   }
 
   /** The error that answers a message; undefined where it may pass. */
-  private refusalOf(message: Message): { code: number; message: string } | undefined {
+  private refusalOf(message: Message): Refusal | undefined {
     const method = methodOf(message);
     // A response to a request of ours, or `exit`, is never refused.
     if (method === undefined || method === 'exit') return undefined;
+    return this.lifeCycle(method) ?? this.shape(method, (message as RequestMessage).params);
+  }
+
+  private lifeCycle(method: string): Refusal | undefined {
     if (this.ended)
       return {
         code: refusals.invalidRequest,
         message: 'The server was asked to shut down; it answers no more requests.',
       };
     if (method === 'initialize') {
-      if (this.initialized) return { code: refusals.invalidRequest, message: 'The server is initialized already.' };
-      this.initialized = true;
-      return undefined;
+      return this.initialized
+        ? { code: refusals.invalidRequest, message: 'The server is initialized already.' }
+        : undefined;
     }
-    if (!this.initialized)
-      return { code: refusals.notInitialized, message: 'The server is not initialized yet; send `initialize` first.' };
+    return this.initialized
+      ? undefined
+      : { code: refusals.notInitialized, message: 'The server is not initialized yet; send `initialize` first.' };
+  }
+
+  /** What passes here takes effect: an `initialize` of the wrong shape may be sent again. */
+  private shape(method: string, params: unknown): Refusal | undefined {
+    const problem = misshapen(method, params);
+    if (problem) return { code: refusals.invalidParams, message: `${method}: ${problem}` };
+    if (method === 'initialize') this.initialized = true;
     if (method === 'shutdown') this.ended = true;
     return undefined;
   }
 
-  private async refuse({ id, jsonrpc }: RequestMessage, error: { code: number; message: string }): Promise<void> {
+  private log(message: string): Promise<void> {
+    return this.write({ method: 'window/logMessage', params: { type: 1, message } });
+  }
+
+  private async write(message: object): Promise<void> {
     try {
-      await this.writer.write({ jsonrpc, id, error } as Message);
+      await this.writer.write({ jsonrpc: '2.0', ...message } as Message);
     } catch {
       // The client is gone: there is nobody to tell.
     }

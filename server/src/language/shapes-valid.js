@@ -84,41 +84,10 @@ validate11.errors = vErrors;
 return errors === 0;
 }
 
-export const explain = validate12;
-const schema13 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
+export const foundPath = validate12;
+const schema13 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"kind":{"enum":["file","folder"]},"root":{"type":"string"},"name":{"type":"string"}},"required":["kind","root","name"]}]};
 
 function validate12(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
-let vErrors = null;
-let errors = 0;
-if(errors === 0){
-if(data && typeof data == "object" && !Array.isArray(data)){
-let missing0;
-if((data.check === undefined) && (missing0 = "check")){
-validate12.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
-return false;
-}
-else {
-if(data.check !== undefined){
-if(typeof data.check !== "string"){
-validate12.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
-}
-}
-}
-}
-else {
-validate12.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-validate12.errors = vErrors;
-return errors === 0;
-}
-
-export const foundPath = validate13;
-const schema14 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"kind":{"enum":["file","folder"]},"root":{"type":"string"},"name":{"type":"string"}},"required":["kind","root","name"]}]};
-
-function validate13(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 const _errs0 = errors;
@@ -156,7 +125,7 @@ if(data.kind !== undefined){
 let data0 = data.kind;
 const _errs5 = errors;
 if(!((data0 === "file") || (data0 === "folder"))){
-const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/anyOf/1/properties/kind/enum",keyword:"enum",params:{allowedValues: schema14.anyOf[1].properties.kind.enum},message:"must be equal to one of the allowed values"};
+const err2 = {instancePath:instancePath+"/kind",schemaPath:"#/anyOf/1/properties/kind/enum",keyword:"enum",params:{allowedValues: schema13.anyOf[1].properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -233,7 +202,7 @@ else {
 vErrors.push(err6);
 }
 errors++;
-validate13.errors = vErrors;
+validate12.errors = vErrors;
 return false;
 }
 else {
@@ -247,14 +216,14 @@ vErrors = null;
 }
 }
 }
-validate13.errors = vErrors;
+validate12.errors = vErrors;
 return errors === 0;
 }
 
-export const readFile = validate14;
-const schema15 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"text":{"type":"string"}},"required":["text"]},{"type":"object","properties":{"trouble":{"type":"string"}},"required":["trouble"]}]};
+export const readFile = validate13;
+const schema14 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"text":{"type":"string"}},"required":["text"]},{"type":"object","properties":{"trouble":{"type":"string"}},"required":["trouble"]}]};
 
-function validate14(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate13(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 const _errs0 = errors;
@@ -369,7 +338,7 @@ else {
 vErrors.push(err7);
 }
 errors++;
-validate14.errors = vErrors;
+validate13.errors = vErrors;
 return false;
 }
 else {
@@ -383,14 +352,14 @@ vErrors = null;
 }
 }
 }
-validate14.errors = vErrors;
+validate13.errors = vErrors;
 return errors === 0;
 }
 
-export const listedFolder = validate15;
-const schema16 = {"anyOf":[{"type":"null"},{"type":"array","items":{"type":"object","properties":{"name":{"type":"string"},"kind":{"enum":["file","folder","link","other"]}},"required":["name","kind"]}}]};
+export const listedFolder = validate14;
+const schema15 = {"anyOf":[{"type":"null"},{"type":"array","items":{"type":"object","properties":{"name":{"type":"string"},"kind":{"enum":["file","folder","link","other"]}},"required":["name","kind"]}}]};
 
-function validate15(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate14(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 const _errs0 = errors;
@@ -453,7 +422,7 @@ if(data0.kind !== undefined){
 let data2 = data0.kind;
 const _errs9 = errors;
 if(!((((data2 === "file") || (data2 === "folder")) || (data2 === "link")) || (data2 === "other"))){
-const err3 = {instancePath:instancePath+"/" + i0+"/kind",schemaPath:"#/anyOf/1/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema16.anyOf[1].items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+const err3 = {instancePath:instancePath+"/" + i0+"/kind",schemaPath:"#/anyOf/1/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema15.anyOf[1].items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -510,7 +479,7 @@ else {
 vErrors.push(err6);
 }
 errors++;
-validate15.errors = vErrors;
+validate14.errors = vErrors;
 return false;
 }
 else {
@@ -524,6 +493,2409 @@ vErrors = null;
 }
 }
 }
+validate14.errors = vErrors;
+return errors === 0;
+}
+
+export const initialize = validate15;
+const schema16 = {"type":"object","properties":{"rootUri":{"anyOf":[{"type":"null"},{"type":"string"}]},"workspaceFolders":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}}]},"capabilities":{"type":"object","properties":{"workspace":{"anyOf":[{"type":"null"},{"type":"object","properties":{},"required":[]}]},"textDocument":{"anyOf":[{"type":"null"},{"type":"object","properties":{"hover":{"anyOf":[{"type":"null"},{"type":"object","properties":{"contentFormat":{"anyOf":[{"type":"null"},{"type":"array"}]}},"required":[]}]},"completion":{"anyOf":[{"type":"null"},{"type":"object","properties":{},"required":[]}]}},"required":[]}]}},"required":[]}},"required":["capabilities"]};
+
+function validate15(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.capabilities === undefined) && (missing0 = "capabilities")){
+validate15.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.rootUri !== undefined){
+let data0 = data.rootUri;
+const _errs1 = errors;
+const _errs2 = errors;
+let valid1 = false;
+const _errs3 = errors;
+if(data0 !== null){
+const err0 = {instancePath:instancePath+"/rootUri",schemaPath:"#/properties/rootUri/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+var _valid0 = _errs3 === errors;
+valid1 = valid1 || _valid0;
+if(!valid1){
+const _errs5 = errors;
+if(typeof data0 !== "string"){
+const err1 = {instancePath:instancePath+"/rootUri",schemaPath:"#/properties/rootUri/anyOf/1/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+var _valid0 = _errs5 === errors;
+valid1 = valid1 || _valid0;
+}
+if(!valid1){
+const err2 = {instancePath:instancePath+"/rootUri",schemaPath:"#/properties/rootUri/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+validate15.errors = vErrors;
+return false;
+}
+else {
+errors = _errs2;
+if(vErrors !== null){
+if(_errs2){
+vErrors.length = _errs2;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.workspaceFolders !== undefined){
+let data1 = data.workspaceFolders;
+const _errs7 = errors;
+const _errs8 = errors;
+let valid2 = false;
+const _errs9 = errors;
+if(data1 !== null){
+const err3 = {instancePath:instancePath+"/workspaceFolders",schemaPath:"#/properties/workspaceFolders/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+var _valid1 = _errs9 === errors;
+valid2 = valid2 || _valid1;
+if(!valid2){
+const _errs11 = errors;
+if(errors === _errs11){
+if(Array.isArray(data1)){
+var valid3 = true;
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+let data2 = data1[i0];
+const _errs13 = errors;
+if(errors === _errs13){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing1;
+if((data2.uri === undefined) && (missing1 = "uri")){
+const err4 = {instancePath:instancePath+"/workspaceFolders/" + i0,schemaPath:"#/properties/workspaceFolders/anyOf/1/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+else {
+if(data2.uri !== undefined){
+if(typeof data2.uri !== "string"){
+const err5 = {instancePath:instancePath+"/workspaceFolders/" + i0+"/uri",schemaPath:"#/properties/workspaceFolders/anyOf/1/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+}
+else {
+const err6 = {instancePath:instancePath+"/workspaceFolders/" + i0,schemaPath:"#/properties/workspaceFolders/anyOf/1/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+var valid3 = _errs13 === errors;
+if(!valid3){
+break;
+}
+}
+}
+else {
+const err7 = {instancePath:instancePath+"/workspaceFolders",schemaPath:"#/properties/workspaceFolders/anyOf/1/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+var _valid1 = _errs11 === errors;
+valid2 = valid2 || _valid1;
+}
+if(!valid2){
+const err8 = {instancePath:instancePath+"/workspaceFolders",schemaPath:"#/properties/workspaceFolders/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+validate15.errors = vErrors;
+return false;
+}
+else {
+errors = _errs8;
+if(vErrors !== null){
+if(_errs8){
+vErrors.length = _errs8;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid0 = _errs7 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.capabilities !== undefined){
+let data4 = data.capabilities;
+const _errs17 = errors;
+if(errors === _errs17){
+if(data4 && typeof data4 == "object" && !Array.isArray(data4)){
+if(data4.workspace !== undefined){
+let data5 = data4.workspace;
+const _errs19 = errors;
+const _errs20 = errors;
+let valid6 = false;
+const _errs21 = errors;
+if(data5 !== null){
+const err9 = {instancePath:instancePath+"/capabilities/workspace",schemaPath:"#/properties/capabilities/properties/workspace/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+var _valid2 = _errs21 === errors;
+valid6 = valid6 || _valid2;
+if(!valid6){
+const _errs23 = errors;
+if(errors === _errs23){
+if(!(data5 && typeof data5 == "object" && !Array.isArray(data5))){
+const err10 = {instancePath:instancePath+"/capabilities/workspace",schemaPath:"#/properties/capabilities/properties/workspace/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+}
+var _valid2 = _errs23 === errors;
+valid6 = valid6 || _valid2;
+}
+if(!valid6){
+const err11 = {instancePath:instancePath+"/capabilities/workspace",schemaPath:"#/properties/capabilities/properties/workspace/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err11];
+}
+else {
+vErrors.push(err11);
+}
+errors++;
+validate15.errors = vErrors;
+return false;
+}
+else {
+errors = _errs20;
+if(vErrors !== null){
+if(_errs20){
+vErrors.length = _errs20;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid5 = _errs19 === errors;
+}
+else {
+var valid5 = true;
+}
+if(valid5){
+if(data4.textDocument !== undefined){
+let data6 = data4.textDocument;
+const _errs25 = errors;
+const _errs26 = errors;
+let valid7 = false;
+const _errs27 = errors;
+if(data6 !== null){
+const err12 = {instancePath:instancePath+"/capabilities/textDocument",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err12];
+}
+else {
+vErrors.push(err12);
+}
+errors++;
+}
+var _valid3 = _errs27 === errors;
+valid7 = valid7 || _valid3;
+if(!valid7){
+const _errs29 = errors;
+if(errors === _errs29){
+if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
+if(data6.hover !== undefined){
+let data7 = data6.hover;
+const _errs31 = errors;
+const _errs32 = errors;
+let valid9 = false;
+const _errs33 = errors;
+if(data7 !== null){
+const err13 = {instancePath:instancePath+"/capabilities/textDocument/hover",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/hover/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err13];
+}
+else {
+vErrors.push(err13);
+}
+errors++;
+}
+var _valid4 = _errs33 === errors;
+valid9 = valid9 || _valid4;
+if(!valid9){
+const _errs35 = errors;
+if(errors === _errs35){
+if(data7 && typeof data7 == "object" && !Array.isArray(data7)){
+if(data7.contentFormat !== undefined){
+let data8 = data7.contentFormat;
+const _errs38 = errors;
+let valid11 = false;
+const _errs39 = errors;
+if(data8 !== null){
+const err14 = {instancePath:instancePath+"/capabilities/textDocument/hover/contentFormat",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/hover/anyOf/1/properties/contentFormat/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err14];
+}
+else {
+vErrors.push(err14);
+}
+errors++;
+}
+var _valid5 = _errs39 === errors;
+valid11 = valid11 || _valid5;
+if(!valid11){
+const _errs41 = errors;
+if(!(Array.isArray(data8))){
+const err15 = {instancePath:instancePath+"/capabilities/textDocument/hover/contentFormat",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/hover/anyOf/1/properties/contentFormat/anyOf/1/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err15];
+}
+else {
+vErrors.push(err15);
+}
+errors++;
+}
+var _valid5 = _errs41 === errors;
+valid11 = valid11 || _valid5;
+}
+if(!valid11){
+const err16 = {instancePath:instancePath+"/capabilities/textDocument/hover/contentFormat",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/hover/anyOf/1/properties/contentFormat/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err16];
+}
+else {
+vErrors.push(err16);
+}
+errors++;
+}
+else {
+errors = _errs38;
+if(vErrors !== null){
+if(_errs38){
+vErrors.length = _errs38;
+}
+else {
+vErrors = null;
+}
+}
+}
+}
+}
+else {
+const err17 = {instancePath:instancePath+"/capabilities/textDocument/hover",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/hover/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err17];
+}
+else {
+vErrors.push(err17);
+}
+errors++;
+}
+}
+var _valid4 = _errs35 === errors;
+valid9 = valid9 || _valid4;
+}
+if(!valid9){
+const err18 = {instancePath:instancePath+"/capabilities/textDocument/hover",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/hover/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err18];
+}
+else {
+vErrors.push(err18);
+}
+errors++;
+}
+else {
+errors = _errs32;
+if(vErrors !== null){
+if(_errs32){
+vErrors.length = _errs32;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid8 = _errs31 === errors;
+}
+else {
+var valid8 = true;
+}
+if(valid8){
+if(data6.completion !== undefined){
+let data9 = data6.completion;
+const _errs43 = errors;
+const _errs44 = errors;
+let valid12 = false;
+const _errs45 = errors;
+if(data9 !== null){
+const err19 = {instancePath:instancePath+"/capabilities/textDocument/completion",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/completion/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err19];
+}
+else {
+vErrors.push(err19);
+}
+errors++;
+}
+var _valid6 = _errs45 === errors;
+valid12 = valid12 || _valid6;
+if(!valid12){
+const _errs47 = errors;
+if(errors === _errs47){
+if(!(data9 && typeof data9 == "object" && !Array.isArray(data9))){
+const err20 = {instancePath:instancePath+"/capabilities/textDocument/completion",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/completion/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err20];
+}
+else {
+vErrors.push(err20);
+}
+errors++;
+}
+}
+var _valid6 = _errs47 === errors;
+valid12 = valid12 || _valid6;
+}
+if(!valid12){
+const err21 = {instancePath:instancePath+"/capabilities/textDocument/completion",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/properties/completion/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err21];
+}
+else {
+vErrors.push(err21);
+}
+errors++;
+}
+else {
+errors = _errs44;
+if(vErrors !== null){
+if(_errs44){
+vErrors.length = _errs44;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid8 = _errs43 === errors;
+}
+else {
+var valid8 = true;
+}
+}
+}
+else {
+const err22 = {instancePath:instancePath+"/capabilities/textDocument",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err22];
+}
+else {
+vErrors.push(err22);
+}
+errors++;
+}
+}
+var _valid3 = _errs29 === errors;
+valid7 = valid7 || _valid3;
+}
+if(!valid7){
+const err23 = {instancePath:instancePath+"/capabilities/textDocument",schemaPath:"#/properties/capabilities/properties/textDocument/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err23];
+}
+else {
+vErrors.push(err23);
+}
+errors++;
+validate15.errors = vErrors;
+return false;
+}
+else {
+errors = _errs26;
+if(vErrors !== null){
+if(_errs26){
+vErrors.length = _errs26;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid5 = _errs25 === errors;
+}
+else {
+var valid5 = true;
+}
+}
+}
+else {
+validate15.errors = [{instancePath:instancePath+"/capabilities",schemaPath:"#/properties/capabilities/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs17 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+}
+else {
+validate15.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
 validate15.errors = vErrors;
 return errors === 0;
 }
+
+export const textDocumentDidOpen = validate16;
+const schema17 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"},"languageId":{"type":"string"},"version":{"type":"integer"},"text":{"type":"string"}},"required":["uri","languageId","version","text"]}},"required":["textDocument"]};
+
+function validate16(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate16.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if(((((data0.uri === undefined) && (missing1 = "uri")) || ((data0.languageId === undefined) && (missing1 = "languageId"))) || ((data0.version === undefined) && (missing1 = "version"))) || ((data0.text === undefined) && (missing1 = "text"))){
+validate16.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+const _errs3 = errors;
+if(typeof data0.uri !== "string"){
+validate16.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid1 = _errs3 === errors;
+}
+else {
+var valid1 = true;
+}
+if(valid1){
+if(data0.languageId !== undefined){
+const _errs5 = errors;
+if(typeof data0.languageId !== "string"){
+validate16.errors = [{instancePath:instancePath+"/textDocument/languageId",schemaPath:"#/properties/textDocument/properties/languageId/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid1 = _errs5 === errors;
+}
+else {
+var valid1 = true;
+}
+if(valid1){
+if(data0.version !== undefined){
+let data3 = data0.version;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate16.errors = [{instancePath:instancePath+"/textDocument/version",schemaPath:"#/properties/textDocument/properties/version/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+var valid1 = _errs7 === errors;
+}
+else {
+var valid1 = true;
+}
+if(valid1){
+if(data0.text !== undefined){
+const _errs9 = errors;
+if(typeof data0.text !== "string"){
+validate16.errors = [{instancePath:instancePath+"/textDocument/text",schemaPath:"#/properties/textDocument/properties/text/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid1 = _errs9 === errors;
+}
+else {
+var valid1 = true;
+}
+}
+}
+}
+}
+}
+else {
+validate16.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate16.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate16.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDidChange = validate17;
+const schema18 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"},"version":{"type":"integer"}},"required":["uri","version"]},"contentChanges":{"type":"array","items":{"type":"object","properties":{"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"text":{"type":"string"}},"required":["text"]}}},"required":["textDocument","contentChanges"]};
+
+function validate17(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.contentChanges === undefined) && (missing0 = "contentChanges"))){
+validate17.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if(((data0.uri === undefined) && (missing1 = "uri")) || ((data0.version === undefined) && (missing1 = "version"))){
+validate17.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+const _errs3 = errors;
+if(typeof data0.uri !== "string"){
+validate17.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid1 = _errs3 === errors;
+}
+else {
+var valid1 = true;
+}
+if(valid1){
+if(data0.version !== undefined){
+let data2 = data0.version;
+const _errs5 = errors;
+if(!(((typeof data2 == "number") && (!(data2 % 1) && !isNaN(data2))) && (isFinite(data2)))){
+validate17.errors = [{instancePath:instancePath+"/textDocument/version",schemaPath:"#/properties/textDocument/properties/version/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+var valid1 = _errs5 === errors;
+}
+else {
+var valid1 = true;
+}
+}
+}
+}
+else {
+validate17.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.contentChanges !== undefined){
+let data3 = data.contentChanges;
+const _errs7 = errors;
+if(errors === _errs7){
+if(Array.isArray(data3)){
+var valid2 = true;
+const len0 = data3.length;
+for(let i0=0; i0<len0; i0++){
+let data4 = data3[i0];
+const _errs9 = errors;
+if(errors === _errs9){
+if(data4 && typeof data4 == "object" && !Array.isArray(data4)){
+let missing2;
+if((data4.text === undefined) && (missing2 = "text")){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0,schemaPath:"#/properties/contentChanges/items/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data4.range !== undefined){
+let data5 = data4.range;
+const _errs11 = errors;
+if(errors === _errs11){
+if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
+let missing3;
+if(((data5.start === undefined) && (missing3 = "start")) || ((data5.end === undefined) && (missing3 = "end"))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range",schemaPath:"#/properties/contentChanges/items/properties/range/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+return false;
+}
+else {
+if(data5.start !== undefined){
+let data6 = data5.start;
+const _errs13 = errors;
+if(errors === _errs13){
+if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
+let missing4;
+if(((data6.line === undefined) && (missing4 = "line")) || ((data6.character === undefined) && (missing4 = "character"))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/start",schemaPath:"#/properties/contentChanges/items/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
+return false;
+}
+else {
+if(data6.line !== undefined){
+let data7 = data6.line;
+const _errs15 = errors;
+if(!(((typeof data7 == "number") && (!(data7 % 1) && !isNaN(data7))) && (isFinite(data7)))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/start/line",schemaPath:"#/properties/contentChanges/items/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs15){
+if((typeof data7 == "number") && (isFinite(data7))){
+if(data7 < 0 || isNaN(data7)){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/start/line",schemaPath:"#/properties/contentChanges/items/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid5 = _errs15 === errors;
+}
+else {
+var valid5 = true;
+}
+if(valid5){
+if(data6.character !== undefined){
+let data8 = data6.character;
+const _errs17 = errors;
+if(!(((typeof data8 == "number") && (!(data8 % 1) && !isNaN(data8))) && (isFinite(data8)))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/start/character",schemaPath:"#/properties/contentChanges/items/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs17){
+if((typeof data8 == "number") && (isFinite(data8))){
+if(data8 < 0 || isNaN(data8)){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/start/character",schemaPath:"#/properties/contentChanges/items/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid5 = _errs17 === errors;
+}
+else {
+var valid5 = true;
+}
+}
+}
+}
+else {
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/start",schemaPath:"#/properties/contentChanges/items/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid4 = _errs13 === errors;
+}
+else {
+var valid4 = true;
+}
+if(valid4){
+if(data5.end !== undefined){
+let data9 = data5.end;
+const _errs19 = errors;
+if(errors === _errs19){
+if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
+let missing5;
+if(((data9.line === undefined) && (missing5 = "line")) || ((data9.character === undefined) && (missing5 = "character"))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/end",schemaPath:"#/properties/contentChanges/items/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
+return false;
+}
+else {
+if(data9.line !== undefined){
+let data10 = data9.line;
+const _errs21 = errors;
+if(!(((typeof data10 == "number") && (!(data10 % 1) && !isNaN(data10))) && (isFinite(data10)))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/end/line",schemaPath:"#/properties/contentChanges/items/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs21){
+if((typeof data10 == "number") && (isFinite(data10))){
+if(data10 < 0 || isNaN(data10)){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/end/line",schemaPath:"#/properties/contentChanges/items/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid6 = _errs21 === errors;
+}
+else {
+var valid6 = true;
+}
+if(valid6){
+if(data9.character !== undefined){
+let data11 = data9.character;
+const _errs23 = errors;
+if(!(((typeof data11 == "number") && (!(data11 % 1) && !isNaN(data11))) && (isFinite(data11)))){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/end/character",schemaPath:"#/properties/contentChanges/items/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs23){
+if((typeof data11 == "number") && (isFinite(data11))){
+if(data11 < 0 || isNaN(data11)){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/end/character",schemaPath:"#/properties/contentChanges/items/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid6 = _errs23 === errors;
+}
+else {
+var valid6 = true;
+}
+}
+}
+}
+else {
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range/end",schemaPath:"#/properties/contentChanges/items/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid4 = _errs19 === errors;
+}
+else {
+var valid4 = true;
+}
+}
+}
+}
+else {
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/range",schemaPath:"#/properties/contentChanges/items/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid3 = _errs11 === errors;
+}
+else {
+var valid3 = true;
+}
+if(valid3){
+if(data4.text !== undefined){
+const _errs25 = errors;
+if(typeof data4.text !== "string"){
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0+"/text",schemaPath:"#/properties/contentChanges/items/properties/text/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid3 = _errs25 === errors;
+}
+else {
+var valid3 = true;
+}
+}
+}
+}
+else {
+validate17.errors = [{instancePath:instancePath+"/contentChanges/" + i0,schemaPath:"#/properties/contentChanges/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid2 = _errs9 === errors;
+if(!valid2){
+break;
+}
+}
+}
+else {
+validate17.errors = [{instancePath:instancePath+"/contentChanges",schemaPath:"#/properties/contentChanges/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+var valid0 = _errs7 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate17.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate17.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDidClose = validate18;
+const schema19 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+
+function validate18(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate18.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate18.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate18.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate18.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate18.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate18.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDidSave = validate19;
+const schema20 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+
+function validate19(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate19.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate19.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate19.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate19.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate19.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate19.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceDidChangeWatchedFiles = validate20;
+const schema21 = {"type":"object","properties":{"changes":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"type":{"type":"integer"}},"required":["uri","type"]}}},"required":["changes"]};
+
+function validate20(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.changes === undefined) && (missing0 = "changes")){
+validate20.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.changes !== undefined){
+let data0 = data.changes;
+const _errs1 = errors;
+if(errors === _errs1){
+if(Array.isArray(data0)){
+var valid1 = true;
+const len0 = data0.length;
+for(let i0=0; i0<len0; i0++){
+let data1 = data0[i0];
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+let missing1;
+if(((data1.uri === undefined) && (missing1 = "uri")) || ((data1.type === undefined) && (missing1 = "type"))){
+validate20.errors = [{instancePath:instancePath+"/changes/" + i0,schemaPath:"#/properties/changes/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data1.uri !== undefined){
+const _errs5 = errors;
+if(typeof data1.uri !== "string"){
+validate20.errors = [{instancePath:instancePath+"/changes/" + i0+"/uri",schemaPath:"#/properties/changes/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs5 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data1.type !== undefined){
+let data3 = data1.type;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate20.errors = [{instancePath:instancePath+"/changes/" + i0+"/type",schemaPath:"#/properties/changes/items/properties/type/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate20.errors = [{instancePath:instancePath+"/changes/" + i0,schemaPath:"#/properties/changes/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid1 = _errs3 === errors;
+if(!valid1){
+break;
+}
+}
+}
+else {
+validate20.errors = [{instancePath:instancePath+"/changes",schemaPath:"#/properties/changes/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate20.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate20.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceDidChangeConfiguration = validate21;
+const schema22 = {"type":"object","properties":{},"required":[]};
+
+function validate21(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(!(data && typeof data == "object" && !Array.isArray(data))){
+validate21.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate21.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceDidChangeWorkspaceFolders = validate22;
+const schema23 = {"type":"object","properties":{"event":{"type":"object","properties":{"added":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"removed":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}}},"required":["added","removed"]}},"required":["event"]};
+
+function validate22(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.event === undefined) && (missing0 = "event")){
+validate22.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.event !== undefined){
+let data0 = data.event;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if(((data0.added === undefined) && (missing1 = "added")) || ((data0.removed === undefined) && (missing1 = "removed"))){
+validate22.errors = [{instancePath:instancePath+"/event",schemaPath:"#/properties/event/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.added !== undefined){
+let data1 = data0.added;
+const _errs3 = errors;
+if(errors === _errs3){
+if(Array.isArray(data1)){
+var valid2 = true;
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+let data2 = data1[i0];
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if((data2.uri === undefined) && (missing2 = "uri")){
+validate22.errors = [{instancePath:instancePath+"/event/added/" + i0,schemaPath:"#/properties/event/properties/added/items/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.uri !== undefined){
+if(typeof data2.uri !== "string"){
+validate22.errors = [{instancePath:instancePath+"/event/added/" + i0+"/uri",schemaPath:"#/properties/event/properties/added/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate22.errors = [{instancePath:instancePath+"/event/added/" + i0,schemaPath:"#/properties/event/properties/added/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid2 = _errs5 === errors;
+if(!valid2){
+break;
+}
+}
+}
+else {
+validate22.errors = [{instancePath:instancePath+"/event/added",schemaPath:"#/properties/event/properties/added/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+var valid1 = _errs3 === errors;
+}
+else {
+var valid1 = true;
+}
+if(valid1){
+if(data0.removed !== undefined){
+let data4 = data0.removed;
+const _errs9 = errors;
+if(errors === _errs9){
+if(Array.isArray(data4)){
+var valid4 = true;
+const len1 = data4.length;
+for(let i1=0; i1<len1; i1++){
+let data5 = data4[i1];
+const _errs11 = errors;
+if(errors === _errs11){
+if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
+let missing3;
+if((data5.uri === undefined) && (missing3 = "uri")){
+validate22.errors = [{instancePath:instancePath+"/event/removed/" + i1,schemaPath:"#/properties/event/properties/removed/items/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+return false;
+}
+else {
+if(data5.uri !== undefined){
+if(typeof data5.uri !== "string"){
+validate22.errors = [{instancePath:instancePath+"/event/removed/" + i1+"/uri",schemaPath:"#/properties/event/properties/removed/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate22.errors = [{instancePath:instancePath+"/event/removed/" + i1,schemaPath:"#/properties/event/properties/removed/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid4 = _errs11 === errors;
+if(!valid4){
+break;
+}
+}
+}
+else {
+validate22.errors = [{instancePath:instancePath+"/event/removed",schemaPath:"#/properties/event/properties/removed/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+var valid1 = _errs9 === errors;
+}
+else {
+var valid1 = true;
+}
+}
+}
+}
+else {
+validate22.errors = [{instancePath:instancePath+"/event",schemaPath:"#/properties/event/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate22.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate22.errors = vErrors;
+return errors === 0;
+}
+
+export const CancelRequest = validate23;
+const schema24 = {"type":"object","properties":{"id":{"type":["string","integer"]}},"required":["id"]};
+
+function validate23(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.id === undefined) && (missing0 = "id")){
+validate23.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.id !== undefined){
+let data0 = data.id;
+if((typeof data0 !== "string") && (!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0))))){
+validate23.errors = [{instancePath:instancePath+"/id",schemaPath:"#/properties/id/type",keyword:"type",params:{type: schema24.properties.id.type},message:"must be string,integer"}];
+return false;
+}
+}
+}
+}
+else {
+validate23.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate23.errors = vErrors;
+return errors === 0;
+}
+
+export const SetTrace = validate24;
+const schema25 = {"type":"object","properties":{"value":{"type":"string"}},"required":["value"]};
+
+function validate24(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.value === undefined) && (missing0 = "value")){
+validate24.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.value !== undefined){
+if(typeof data.value !== "string"){
+validate24.errors = [{instancePath:instancePath+"/value",schemaPath:"#/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate24.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate24.errors = vErrors;
+return errors === 0;
+}
+
+export const windowWorkDoneProgressCancel = validate25;
+const schema26 = {"type":"object","properties":{"token":{"type":["string","integer"]}},"required":["token"]};
+
+function validate25(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.token === undefined) && (missing0 = "token")){
+validate25.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.token !== undefined){
+let data0 = data.token;
+if((typeof data0 !== "string") && (!(((typeof data0 == "number") && (!(data0 % 1) && !isNaN(data0))) && (isFinite(data0))))){
+validate25.errors = [{instancePath:instancePath+"/token",schemaPath:"#/properties/token/type",keyword:"type",params:{type: schema26.properties.token.type},message:"must be string,integer"}];
+return false;
+}
+}
+}
+}
+else {
+validate25.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate25.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentHover = validate26;
+const schema27 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+
+function validate26(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+validate26.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate26.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate26.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate26.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate26.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate26.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate26.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate26.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate26.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate26.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate26.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate26.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDefinition = validate27;
+const schema28 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+
+function validate27(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+validate27.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate27.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate27.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate27.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate27.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate27.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate27.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate27.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate27.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate27.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate27.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate27.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCompletion = validate28;
+const schema29 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+
+function validate28(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+validate28.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate28.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate28.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate28.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate28.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate28.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate28.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate28.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate28.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate28.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate28.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate28.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDocumentSymbol = validate29;
+const schema30 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+
+function validate29(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate29.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate29.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate29.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate29.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate29.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate29.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCodeAction = validate30;
+const schema31 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+
+function validate30(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+validate30.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate30.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate30.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.range !== undefined){
+let data2 = data.range;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.start === undefined) && (missing2 = "start")) || ((data2.end === undefined) && (missing2 = "end"))){
+validate30.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.start !== undefined){
+let data3 = data2.start;
+const _errs7 = errors;
+if(errors === _errs7){
+if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
+let missing3;
+if(((data3.line === undefined) && (missing3 = "line")) || ((data3.character === undefined) && (missing3 = "character"))){
+validate30.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+return false;
+}
+else {
+if(data3.line !== undefined){
+let data4 = data3.line;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate30.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate30.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid3 = _errs9 === errors;
+}
+else {
+var valid3 = true;
+}
+if(valid3){
+if(data3.character !== undefined){
+let data5 = data3.character;
+const _errs11 = errors;
+if(!(((typeof data5 == "number") && (!(data5 % 1) && !isNaN(data5))) && (isFinite(data5)))){
+validate30.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs11){
+if((typeof data5 == "number") && (isFinite(data5))){
+if(data5 < 0 || isNaN(data5)){
+validate30.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid3 = _errs11 === errors;
+}
+else {
+var valid3 = true;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.end !== undefined){
+let data6 = data2.end;
+const _errs13 = errors;
+if(errors === _errs13){
+if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
+let missing4;
+if(((data6.line === undefined) && (missing4 = "line")) || ((data6.character === undefined) && (missing4 = "character"))){
+validate30.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
+return false;
+}
+else {
+if(data6.line !== undefined){
+let data7 = data6.line;
+const _errs15 = errors;
+if(!(((typeof data7 == "number") && (!(data7 % 1) && !isNaN(data7))) && (isFinite(data7)))){
+validate30.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs15){
+if((typeof data7 == "number") && (isFinite(data7))){
+if(data7 < 0 || isNaN(data7)){
+validate30.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid4 = _errs15 === errors;
+}
+else {
+var valid4 = true;
+}
+if(valid4){
+if(data6.character !== undefined){
+let data8 = data6.character;
+const _errs17 = errors;
+if(!(((typeof data8 == "number") && (!(data8 % 1) && !isNaN(data8))) && (isFinite(data8)))){
+validate30.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs17){
+if((typeof data8 == "number") && (isFinite(data8))){
+if(data8 < 0 || isNaN(data8)){
+validate30.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid4 = _errs17 === errors;
+}
+else {
+var valid4 = true;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid2 = _errs13 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.context !== undefined){
+let data9 = data.context;
+const _errs19 = errors;
+if(errors === _errs19){
+if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
+let missing5;
+if((data9.diagnostics === undefined) && (missing5 = "diagnostics")){
+validate30.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
+return false;
+}
+else {
+if(data9.diagnostics !== undefined){
+let data10 = data9.diagnostics;
+const _errs21 = errors;
+if(errors === _errs21){
+if(Array.isArray(data10)){
+var valid6 = true;
+const len0 = data10.length;
+for(let i0=0; i0<len0; i0++){
+let data11 = data10[i0];
+const _errs23 = errors;
+if(errors === _errs23){
+if(!(data11 && typeof data11 == "object" && !Array.isArray(data11))){
+validate30.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid6 = _errs23 === errors;
+if(!valid6){
+break;
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+var valid5 = _errs21 === errors;
+}
+else {
+var valid5 = true;
+}
+if(valid5){
+if(data9.only !== undefined){
+let data12 = data9.only;
+const _errs25 = errors;
+const _errs26 = errors;
+let valid7 = false;
+const _errs27 = errors;
+if(data12 !== null){
+const err0 = {instancePath:instancePath+"/context/only",schemaPath:"#/properties/context/properties/only/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+var _valid0 = _errs27 === errors;
+valid7 = valid7 || _valid0;
+if(!valid7){
+const _errs29 = errors;
+if(errors === _errs29){
+if(Array.isArray(data12)){
+var valid8 = true;
+const len1 = data12.length;
+for(let i1=0; i1<len1; i1++){
+const _errs31 = errors;
+if(typeof data12[i1] !== "string"){
+const err1 = {instancePath:instancePath+"/context/only/" + i1,schemaPath:"#/properties/context/properties/only/anyOf/1/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+var valid8 = _errs31 === errors;
+if(!valid8){
+break;
+}
+}
+}
+else {
+const err2 = {instancePath:instancePath+"/context/only",schemaPath:"#/properties/context/properties/only/anyOf/1/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+var _valid0 = _errs29 === errors;
+valid7 = valid7 || _valid0;
+}
+if(!valid7){
+const err3 = {instancePath:instancePath+"/context/only",schemaPath:"#/properties/context/properties/only/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+validate30.errors = vErrors;
+return false;
+}
+else {
+errors = _errs26;
+if(vErrors !== null){
+if(_errs26){
+vErrors.length = _errs26;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid5 = _errs25 === errors;
+}
+else {
+var valid5 = true;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs19 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate30.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDiagnostic = validate31;
+const schema32 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
+
+function validate31(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate31.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate31.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate31.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate31.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.previousResultId !== undefined){
+let data2 = data.previousResultId;
+const _errs5 = errors;
+const _errs6 = errors;
+let valid2 = false;
+const _errs7 = errors;
+if(data2 !== null){
+const err0 = {instancePath:instancePath+"/previousResultId",schemaPath:"#/properties/previousResultId/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+var _valid0 = _errs7 === errors;
+valid2 = valid2 || _valid0;
+if(!valid2){
+const _errs9 = errors;
+if(typeof data2 !== "string"){
+const err1 = {instancePath:instancePath+"/previousResultId",schemaPath:"#/properties/previousResultId/anyOf/1/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+var _valid0 = _errs9 === errors;
+valid2 = valid2 || _valid0;
+}
+if(!valid2){
+const err2 = {instancePath:instancePath+"/previousResultId",schemaPath:"#/properties/previousResultId/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+validate31.errors = vErrors;
+return false;
+}
+else {
+errors = _errs6;
+if(vErrors !== null){
+if(_errs6){
+vErrors.length = _errs6;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate31.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate31.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceDiagnostic = validate32;
+const schema33 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
+
+function validate32(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.previousResultIds === undefined) && (missing0 = "previousResultIds")){
+validate32.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.previousResultIds !== undefined){
+let data0 = data.previousResultIds;
+const _errs1 = errors;
+if(errors === _errs1){
+if(Array.isArray(data0)){
+var valid1 = true;
+const len0 = data0.length;
+for(let i0=0; i0<len0; i0++){
+let data1 = data0[i0];
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+let missing1;
+if(((data1.uri === undefined) && (missing1 = "uri")) || ((data1.value === undefined) && (missing1 = "value"))){
+validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data1.uri !== undefined){
+const _errs5 = errors;
+if(typeof data1.uri !== "string"){
+validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs5 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data1.value !== undefined){
+const _errs7 = errors;
+if(typeof data1.value !== "string"){
+validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid1 = _errs3 === errors;
+if(!valid1){
+break;
+}
+}
+}
+else {
+validate32.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate32.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate32.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceExecuteCommand = validate33;
+const schema34 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
+
+function validate33(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.command === undefined) && (missing0 = "command")){
+validate33.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.command !== undefined){
+if(typeof data.command !== "string"){
+validate33.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate33.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate33.errors = vErrors;
+return errors === 0;
+}
+
+export const fettleExplain = validate34;
+const schema35 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
+
+function validate34(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.check === undefined) && (missing0 = "check")){
+validate34.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.check !== undefined){
+if(typeof data.check !== "string"){
+validate34.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate34.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate34.errors = vErrors;
+return errors === 0;
+}
+
+export const byMethod = {
+  __proto__: null,
+  'initialize': initialize,
+  'textDocument/didOpen': textDocumentDidOpen,
+  'textDocument/didChange': textDocumentDidChange,
+  'textDocument/didClose': textDocumentDidClose,
+  'textDocument/didSave': textDocumentDidSave,
+  'workspace/didChangeWatchedFiles': workspaceDidChangeWatchedFiles,
+  'workspace/didChangeConfiguration': workspaceDidChangeConfiguration,
+  'workspace/didChangeWorkspaceFolders': workspaceDidChangeWorkspaceFolders,
+  '$/cancelRequest': CancelRequest,
+  '$/setTrace': SetTrace,
+  'window/workDoneProgress/cancel': windowWorkDoneProgressCancel,
+  'textDocument/hover': textDocumentHover,
+  'textDocument/definition': textDocumentDefinition,
+  'textDocument/completion': textDocumentCompletion,
+  'textDocument/documentSymbol': textDocumentDocumentSymbol,
+  'textDocument/codeAction': textDocumentCodeAction,
+  'textDocument/diagnostic': textDocumentDiagnostic,
+  'workspace/diagnostic': workspaceDiagnostic,
+  'workspace/executeCommand': workspaceExecuteCommand,
+  'fettle/explain': fettleExplain,
+};

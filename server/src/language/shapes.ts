@@ -1,15 +1,22 @@
-// Whether what a client sends has the shape it should: validators compiled from `message-shapes.ts` by `npm run
+// Whether what a client sends has the shape it should: validators compiled from `message-validators.ts` by `npm run
 // generate`.
 import type { Grade } from '../core/manifest/house-file';
-import type { ClientOptions, Settings, ToClient, ToServer } from './requests';
+import type { ClientOptions, Settings, ToClient } from './requests';
 import * as valid from './shapes-valid';
 
 export const isClientOptions = (value: unknown): value is ClientOptions => valid.clientOptions(value);
-export const isExplain = (value: unknown): value is ToServer['fettle/explain']['params'] => valid.explain(value);
 export const isFoundPath = (value: unknown): value is ToClient['fettle/findPath']['result'] => valid.foundPath(value);
 export const isReadFile = (value: unknown): value is ToClient['fettle/readFile']['result'] => valid.readFile(value);
 export const isListedFolder = (value: unknown): value is ToClient['fettle/listFolder']['result'] =>
   valid.listedFolder(value);
+
+/** What is wrong with the parameters of a message; undefined where they have their shape, or none is known for it. */
+export function misshapen(method: string, params: unknown): string | undefined {
+  const validate = valid.byMethod[method];
+  if (!validate || validate(params)) return undefined;
+  const [error] = validate.errors ?? [];
+  return `the parameters are not of their shape: params${(error?.instancePath ?? '').replaceAll('/', '.')} ${error?.message ?? ''}`;
+}
 
 export const defaultSettings: Settings = { from: 'unknown' };
 

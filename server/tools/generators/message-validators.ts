@@ -1,4 +1,5 @@
-// Validators of what an editor sends: settings as package.json declares them, and the shapes of our own messages.
+// Validators of what an editor sends: settings as package.json declares them, our own messages, and of the protocol’s
+// messages what the server reads of them.
 import Ajv from 'ajv';
 import standalone from 'ajv/dist/standalone';
 import type { Generator } from './index';
@@ -10,6 +11,70 @@ const object = (properties: object, required: readonly string[] = Object.keys(pr
   required,
 });
 
+const list = (items: object) => ({ type: 'array', items });
+const orNull = (schema: object) => ({ anyOf: [{ type: 'null' }, schema] });
+const anything = object({}, []);
+const whole = { type: 'integer' } as const;
+const at = { line: { ...whole, minimum: 0 }, character: { ...whole, minimum: 0 } };
+const range = object({ start: object(at), end: object(at) });
+const document = { textDocument: object({ uri: text }) };
+const folders = list(object({ uri: text }));
+
+/**
+ * The protocol’s messages by method: what the server, or the library beneath it, reads of their parameters. A message
+ * of another shape never reaches either.
+ */
+export const protocolShapes: Readonly<Record<string, object>> = {
+  initialize: object(
+    {
+      rootUri: orNull(text),
+      workspaceFolders: orNull(folders),
+      capabilities: object(
+        {
+          workspace: orNull(anything),
+          textDocument: orNull(
+            object(
+              { hover: orNull(object({ contentFormat: orNull({ type: 'array' }) }, [])), completion: orNull(anything) },
+              [],
+            ),
+          ),
+        },
+        [],
+      ),
+    },
+    ['capabilities'],
+  ),
+  'textDocument/didOpen': object({ textDocument: object({ uri: text, languageId: text, version: whole, text }) }),
+  'textDocument/didChange': object({
+    textDocument: object({ uri: text, version: whole }),
+    contentChanges: list(object({ range, text }, ['text'])),
+  }),
+  'textDocument/didClose': object(document),
+  'textDocument/didSave': object(document),
+  'workspace/didChangeWatchedFiles': object({ changes: list(object({ uri: text, type: whole })) }),
+  'workspace/didChangeConfiguration': anything,
+  'workspace/didChangeWorkspaceFolders': object({ event: object({ added: folders, removed: folders }) }),
+  '$/cancelRequest': object({ id: { type: ['string', 'integer'] } }),
+  '$/setTrace': object({ value: text }),
+  'window/workDoneProgress/cancel': object({ token: { type: ['string', 'integer'] } }),
+  'textDocument/hover': object({ ...document, position: object(at) }),
+  'textDocument/definition': object({ ...document, position: object(at) }),
+  'textDocument/completion': object({ ...document, position: object(at) }),
+  'textDocument/documentSymbol': object(document),
+  'textDocument/codeAction': object({
+    ...document,
+    range,
+    context: object({ diagnostics: list(anything), only: orNull(list(text)) }, ['diagnostics']),
+  }),
+  'textDocument/diagnostic': object({ ...document, previousResultId: orNull(text) }, ['textDocument']),
+  'workspace/diagnostic': object({ previousResultIds: list(object({ uri: text, value: text })) }),
+  'workspace/executeCommand': object({ command: text }),
+  'fettle/explain': object({ check: text }),
+};
+
+/** The name of a method’s validator. */
+const nameOf = (method: string): string => method.replace(/\W+(\w?)/g, (_, next: string) => next.toUpperCase());
+
 /** One schema a validator; names are those of the functions made. */
 export function messageSchemas(settings: object): Record<string, object> {
   return {
@@ -18,7 +83,6 @@ export function messageSchemas(settings: object): Record<string, object> {
       { explains: { type: 'boolean' }, files: { type: 'boolean' }, wholeOnRequest: { type: 'boolean' } },
       [],
     ),
-    explain: object({ check: text }),
     foundPath: { anyOf: [{ type: 'null' }, object({ kind: { enum: ['file', 'folder'] }, root: text, name: text })] },
     readFile: { anyOf: [{ type: 'null' }, object({ text }), object({ trouble: text })] },
     listedFolder: {
@@ -49,10 +113,20 @@ function declaredSettings(manifest: string): object {
   );
 }
 
+/** The validators as a table without a prototype: `constructor` is a method like any other. */
+function methodTable(): string {
+  const rows = Object.keys(protocolShapes).map((method) => `  '${method}': ${nameOf(method)},\n`);
+  return `\nexport const byMethod = {\n  __proto__: null,\n${rows.join('')}};\n`;
+}
+
 export const messageValidators: Generator = {
   make(read) {
     const ajv = new Ajv({ code: { source: true, esm: true, lines: true }, strict: true, strictTypes: false });
-    const schemas = messageSchemas(declaredSettings(read('package.json')!));
+    const protocol = Object.entries(protocolShapes).map(([method, schema]) => [nameOf(method), schema] as const);
+    const schemas = {
+      ...messageSchemas(declaredSettings(read('package.json')!)),
+      ...(Object.fromEntries(protocol) as Record<string, object>),
+    };
     for (const [name, schema] of Object.entries(schemas)) ajv.addSchema(schema, name);
     const head =
       '// Validators of what an editor sends. Generated from ' +
@@ -63,12 +137,14 @@ export const messageValidators: Generator = {
       'interface Validator { (value: unknown): boolean; errors?: readonly { readonly instancePath: string; ' +
         'readonly message?: string }[] | null }',
       ...names.map((name) => `export declare const ${name}: Validator;`),
+      '/** Validators of the protocol’s parameters by method. */',
+      'export declare const byMethod: Readonly<Record<string, Validator | undefined>>;',
       '',
     ];
     return new Map([
       [
         'server/src/language/shapes-valid.js',
-        head + standalone(ajv, Object.fromEntries(names.map((name) => [name, name]))),
+        head + standalone(ajv, Object.fromEntries(names.map((name) => [name, name]))) + methodTable(),
       ],
       ['server/src/language/shapes-valid.d.ts', head + types.join('\n')],
     ]);
