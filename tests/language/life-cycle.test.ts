@@ -117,7 +117,7 @@ describe('messages that have not their shape', () => {
     await begin(wire);
     expect((await wire.ask(2, 'textDocument/hover', { textDocument: 7 })).error).toMatchObject({
       code: -32602,
-      message: expect.stringContaining('params must have required property 'position''),
+      message: expect.stringContaining("must have required property 'position'"),
     });
   });
 });

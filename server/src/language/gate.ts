@@ -1,5 +1,5 @@
-// The gate: before `initialize` and after `shutdown` requests are refused here, whatever they ask for, and at any time a
-// message whose parameters have not their shape.
+// The gate: before `initialize` and after `shutdown` requests are refused here, whatever they ask for, and at any time
+// a message whose parameters have not their shape.
 import type {
   DataCallback,
   Disposable,

@@ -15,7 +15,8 @@ export function misshapen(method: string, params: unknown): string | undefined {
   const validate = valid.byMethod[method];
   if (!validate || validate(params)) return undefined;
   const [error] = validate.errors ?? [];
-  return `the parameters are not of their shape: params${(error?.instancePath ?? '').replaceAll('/', '.')} ${error?.message ?? ''}`;
+  const where = `params${(error?.instancePath ?? '').replaceAll('/', '.')}`;
+  return `the parameters are not of their shape: ${where} ${error?.message ?? ''}`;
 }
 
 export const defaultSettings: Settings = { from: 'unknown' };
