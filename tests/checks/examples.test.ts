@@ -25,7 +25,7 @@ function runExample(check: Check, example: Example): void {
   const own = judgement.findings.filter((finding) => finding.id === check.id);
   const at = own.map(
     (finding) =>
-      `${finding.place.span.start}-${Math.min(finding.place.span.end, doc.lines.lineSpan(doc.lines.positionAt(finding.place.span.start).line).end)}`,
+      `${finding.underline.span.start}-${Math.min(finding.underline.span.end, doc.lines.lineSpan(doc.lines.positionAt(finding.underline.span.start).line).end)}`,
   );
   expect(at.sort()).toEqual(marks.map(({ span }) => `${span.start}-${span.end}`).sort());
   expect(own.every((finding) => finding.grade !== 'unknown' || check.grade === 'unknown')).toBe(true);

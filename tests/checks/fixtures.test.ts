@@ -29,10 +29,11 @@ function lines(doc: Doc, answers: readonly Answer[], check: Check, words: (at: s
   return outcomes
     .filter(
       (outcome) =>
-        outcome.place.doc === doc && (outcome.truth.is !== true || outcome.place.span.end > outcome.place.span.start),
+        outcome.underline.doc === doc &&
+        (outcome.truth.is !== true || outcome.underline.span.end > outcome.underline.span.start),
     )
     .map((outcome) => {
-      const { span } = outcome.place;
+      const { span } = outcome.underline;
       const lineEnd = doc.lines.lineSpan(doc.lines.positionAt(span.start).line).end;
       const at = `${span.start}-${Math.min(span.end, lineEnd)}`;
       const finding = findingOf(check, outcome, outcome.grade ?? check.grade);

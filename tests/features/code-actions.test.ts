@@ -52,7 +52,7 @@ describe('fixes', () => {
     const finding = judged.judgement.findings.find(({ id }) => id === 'unknown-key')!;
     const own = {
       code: 'unknown-key',
-      range: judged.doc.lines.rangeOf(finding.place.span),
+      range: judged.doc.lines.rangeOf(finding.underline.span),
       message: 'm',
       source: 'fettle',
       severity: 1,

@@ -37,7 +37,7 @@ function hold(view: Judged, finding: Finding, fix: ProvenFix): void {
   seen.set(finding.id, (seen.get(finding.id) ?? 0) + 1);
   const after = applyEdits(fix.doc.text, fix.edits);
   const say = (what: string): string =>
-    `${finding.id} at ${finding.place.path}, “${fix.title}”: ${what}\n${fix.doc.text}\n-->\n${after}\n`;
+    `${finding.id} at ${finding.subject}, “${fix.title}”: ${what}\n${fix.doc.text}\n-->\n${after}\n`;
   expect(after, say('changes nothing')).not.toBe(fix.doc.text);
   expect(applyInTurn(fix.doc.text, [...fix.edits].reverse()), say('depends on the order of its edits')).toBe(after);
   const stray = strayChanges(fix.doc.text, fix.edits, after);
@@ -46,9 +46,7 @@ function hold(view: Judged, finding: Finding, fix: ProvenFix): void {
   expect(problems(judged, fix.doc.name).length, say('reads worse than before')).toBeLessThanOrEqual(
     problems(view, fix.doc.name).length,
   );
-  const left = judged.judgement.findings.filter(
-    ({ id, place }) => id === finding.id && place.path === finding.place.path,
-  );
+  const left = judged.judgement.findings.filter(({ id, subject }) => id === finding.id && subject === finding.subject);
   expect(
     left.map(({ said }) => said.text),
     say('its finding is still there'),
@@ -95,7 +93,7 @@ describe('a proven fix', () => {
         for (const { finding, fix } of fixesIn(view, 2)) {
           const judged = judgeWith(view, fix.doc, applyEdits(fix.doc.text, fix.edits));
           const again = judged.judgement.findings
-            .filter(({ id, place }) => id === finding.id && place.path === finding.place.path)
+            .filter(({ id, subject }) => id === finding.id && subject === finding.subject)
             .flatMap((left) => fixesOf(judged, left));
           expect(again.map(({ title }) => title)).toEqual([]);
         }
@@ -161,7 +159,7 @@ describe('where a text could mean two things', () => {
     ['broken text around', 'kind: cooler\ndraw: { typical: 3\nheight 158\n'],
   ])('no fix at %s', (_, text) => {
     const view = judge(text, partName);
-    const found = view.judgement.findings.filter(({ place }) => /height|draw|source/.test(place.path));
+    const found = view.judgement.findings.filter(({ subject }) => /height|draw|source/.test(subject));
     expect(found.flatMap((finding) => fixesOf(view, finding)).map(({ title }) => title)).toEqual([]);
   });
 });

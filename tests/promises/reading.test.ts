@@ -44,15 +44,15 @@ function holdRange(doc: Doc, { start, end }: Range, what: string): void {
 function holdAll(view: Judged): void {
   const { doc, judgement } = view;
   for (const finding of judgement.findings) {
-    const { place, id } = finding;
-    holdSpan(place.doc.text, place.span, id);
-    for (const { place: other } of relatedTo(finding)) holdSpan(other.doc.text, other.span, `${id}, related`);
+    const { underline, id } = finding;
+    holdSpan(underline.doc.text, underline.span, id);
+    for (const { doc, span } of relatedTo(finding)) holdSpan(doc.text, span, `${id}, related`);
   }
   for (const { taken, check } of judgement.answers)
     for (const {
-      outcome: { place },
+      outcome: { underline },
     } of taken)
-      holdSpan(place.doc.text, place.span, check.id);
+      holdSpan(underline.doc.text, underline.span, check.id);
   for (const problem of doc.parsed.problems) holdSpan(doc.text, problem.span, problem.code);
   walk(doc.parsed.root, (node) => holdSpan(doc.text, node.span, node.type));
   for (const one of diagnosticsOf(view, { from: 'unknown', related: true })) holdRange(doc, one.range, one.code);

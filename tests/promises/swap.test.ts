@@ -18,8 +18,8 @@ const parts = [...docs.values()]
   .map((doc) => ({ name: doc.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc, kind: kindOfPart(doc) }));
 
 /** All of a finding but its columns, which depend on how long a name is. */
-const lineOf = ({ id, grade, place, said, missing }: Finding): string =>
-  [grade, id, place.path, said.text, ...missing.map((lack) => lack.path)].join(' | ');
+const lineOf = ({ id, grade, subject, said, missing }: Finding): string =>
+  [grade, id, subject, said.text, ...missing.map((lack) => lack.path)].join(' | ');
 
 describe('parts of the folder in every place of', () => {
   it.each(builds.map((build) => [build.doc.name, build] as const))(

@@ -41,10 +41,10 @@ function verdicts(judgement: Judgement): Verdicts {
   for (const { check, taken } of judgement.answers) {
     if (check.on !== 'build') continue;
     for (const {
-      outcome: { place, truth },
+      outcome: { subject, truth },
     } of taken) {
       const verdict = truth.is === undefined ? 'unknown' : truth.is ? 'holds' : 'broken';
-      all.set(`${check.id} at ${place.path}`, { verdict, missing: truth.missing.map((lack) => lack.path) });
+      all.set(`${check.id} at ${subject}`, { verdict, missing: truth.missing.map((lack) => lack.path) });
     }
   }
   return all;

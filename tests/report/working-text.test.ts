@@ -104,7 +104,7 @@ describe('a working on a terminal', () => {
   it('shows every origin whole and nothing past the edge, over all samples', () => {
     const findings = readSamples().builds.flatMap((build) => judgeBuild(build).findings);
     const origins = (all: ReturnType<typeof workingOf>): string[] =>
-      all.flatMap(({ from, inputs }) => [...(from ? [lineOf(from.doc, from.span, look)] : []), ...origins(inputs)]);
+      all.flatMap(({ from, inputs }) => [...(from ? [lineOf(from, look)] : []), ...origins(inputs)]);
     for (const finding of findings) {
       const working = workingOf(finding);
       const lines = workingText(working, 11, look);

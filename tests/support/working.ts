@@ -23,7 +23,7 @@ export function faultsOf(finding: Finding): string[] {
   return [
     ...untold.map((number) => `${number} is not in the working`),
     ...steps.flatMap((step) => (step.figure ? faultsOfFigure(step.figure) : [])),
-  ].map((fault) => `${finding.id} at ${finding.place.path}: ${fault}: ${finding.said.text}`);
+  ].map((fault) => `${finding.id} at ${finding.subject}: ${fault}: ${finding.said.text}`);
 }
 
 /** An undecided finding names facts, and says how many more there are than it names. */

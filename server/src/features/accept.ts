@@ -11,10 +11,10 @@ import type { View } from './shapes';
 export function acceptEdits(view: View, finding: Finding): readonly Edit[] | undefined {
   const { doc, build } = view;
   const root = doc.parsed.root;
-  if (!build || finding.place.path === '' || root?.type !== 'map') return undefined;
+  if (!build || finding.subject === '' || root?.type !== 'map') return undefined;
   const line: Value = {
     finding: finding.id,
-    at: finding.place.path,
+    at: finding.subject,
     because: '',
     ...(finding.grade === 'harm' ? { by: '' } : {}),
   };

@@ -89,7 +89,8 @@ function wants({ only }: ActionOptions, kind: string): boolean {
 export function findingsIn(view: View, range: Range): Finding[] {
   const meets = meeting(view, range);
   return view.judgement.findings.filter(
-    ({ place, grade, accepted }) => place.doc === view.doc && grade !== 'unknown' && !accepted && meets(place.span),
+    ({ underline, grade, accepted }) =>
+      underline.doc === view.doc && grade !== 'unknown' && !accepted && meets(underline.span),
   );
 }
 
@@ -173,7 +174,9 @@ function belongingTo(
   view: View,
   { diagnostics = [] }: ActionOptions,
 ): Pick<CodeAction, 'diagnostics'> {
-  return named(diagnostics.filter(({ code, range }) => code === finding.id && isAt(range, finding.place.span, view)));
+  return named(
+    diagnostics.filter(({ code, range }) => code === finding.id && isAt(range, finding.underline.span, view)),
+  );
 }
 
 function ofHint(

@@ -51,12 +51,12 @@ function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions):
     ? []
     : relatedTo(finding)
         .slice(0, mostRelated)
-        .map(({ place, what }) => ({
-          location: { uri: view.uriOf(place.doc), range: place.doc.lines.rangeOf(place.span) },
+        .map(({ doc, span, what }) => ({
+          location: { uri: view.uriOf(doc), range: doc.lines.rangeOf(span) },
           message: visible(what),
         }));
   return {
-    range: view.doc.lines.rangeOf(finding.place.span),
+    range: view.doc.lines.rangeOf(finding.underline.span),
     severity: severityOf[finding.grade],
     code: finding.id,
     source: 'fettle',
@@ -122,7 +122,7 @@ function placeFor(lack: Missing): Diagnostic['range'] {
  */
 function placeOf(view: View, lack: Missing, findings: readonly Finding[]): Span {
   const user = lack.doc === view.doc ? undefined : userOf(view, lack.doc);
-  return user?.used?.span ?? findings[0]!.place.span;
+  return user?.used?.span ?? findings[0]!.underline.span;
 }
 
 function userOf(view: View, file: Doc): Placed | undefined {

@@ -99,7 +99,7 @@ function certainFixes({ doc, judgement }: State): Certain[] {
     const ideas = [...(finding.fixes?.() ?? [])];
     const [only] = ideas;
     if (ideas.length !== 1 || only?.type !== 'text' || only.doc !== doc || only.edits.length === 0) continue;
-    fixes.push({ fix: only, key: `${finding.id}\n${finding.place.path}\n${only.title}` });
+    fixes.push({ fix: only, key: `${finding.id}\n${finding.subject}\n${only.title}` });
   }
   return fixes.sort((a, b) => startOf(a) - startOf(b));
 }

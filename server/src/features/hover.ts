@@ -86,11 +86,11 @@ function figures(view: View, span: Span): Block[] {
   const entered = new Map<string, { readonly words: string; readonly figures: readonly Figure[] }>();
   for (const { check, taken } of view.judgement.answers) {
     for (const {
-      outcome: { truth, place },
+      outcome: { truth, subject },
     } of taken) {
       const all = truth.uses.filter((used): used is Figure => used.type === 'figure');
       if (all.some((one) => readFrom(one, view.doc, span)))
-        entered.set(`${check.id}\n${place.path}`, { words: answerWords(check.id, truth.is), figures: all });
+        entered.set(`${check.id}\n${subject}`, { words: answerWords(check.id, truth.is), figures: all });
     }
   }
   const nearest = [...entered.values()].sort((a, b) => sizeOf(a.figures) - sizeOf(b.figures)).slice(0, mostChecks);
@@ -113,7 +113,7 @@ function findingBlocks(view: View, offset: number, at: At | undefined): Block[] 
     touches(span, offset) ||
     (own !== undefined && at?.node?.type === 'scalar' && span.start >= own.start && span.end <= own.end);
   const found = view.judgement.findings.filter(
-    (finding) => finding.place.doc === view.doc && onEntry(finding.place.span) && finding.grade !== 'unknown',
+    (finding) => finding.underline.doc === view.doc && onEntry(finding.underline.span) && finding.grade !== 'unknown',
   );
   return found.slice(0, mostFindings).flatMap((finding) => aboutFinding(finding, view));
 }

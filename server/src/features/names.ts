@@ -22,7 +22,7 @@ export function valueNames(view: View, path: readonly (string | number)[]): Offe
   const place = path.map((step) => (typeof step === 'number' ? '*' : step)).join('.');
   if (place === 'accept.*.finding') return findingIds(view);
   if (place === 'accept.*.at')
-    return [...new Set(view.judgement.findings.map(({ place: at }) => at.path))]
+    return [...new Set(view.judgement.findings.map(({ subject }) => subject))]
       .filter((name) => name !== '')
       .map((name) => ({ name }));
   if (place === 'steps.*.part') return partNames(view);

@@ -4,8 +4,8 @@ import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
 import { workingOf, type Step } from '../core/judge/working-steps';
-import type { Doc } from '../core/parts/doc';
-import type { Range, Span } from '../core/text';
+import type { SourceLocation } from '../core/parts/doc';
+import type { Range } from '../core/text';
 import { listed, type FormatOptions, type Section } from './section';
 import type { Tally } from './tally';
 
@@ -18,7 +18,7 @@ export interface PlaceJson {
   readonly path: string;
 }
 
-const placed = (doc: Doc, span: Span, path: string, look: FormatOptions): PlaceJson => ({
+const placed = ({ doc, span }: SourceLocation, path: string, look: FormatOptions): PlaceJson => ({
   file: look.shown(doc),
   range: doc.lines.rangeOf(span),
   path,
@@ -48,15 +48,14 @@ export function sectionJson(section: Section, look: FormatOptions): object {
 }
 
 export function findingJson(finding: Finding, look: FormatOptions): object {
-  const { place } = finding;
   const caution = finding.caution && CAUTIONS[finding.caution as CautionId];
   return {
     id: finding.id,
     grade: finding.grade,
-    ...placed(place.doc, place.span, place.path, look),
+    ...placed(finding.underline, finding.subject, look),
     message: finding.said.text,
     missing: finding.missing.map((lack) => missingJson(lack, look)),
-    related: relatedTo(finding).map(({ place: at, what }) => ({ ...placed(at.doc, at.span, at.path, look), what })),
+    related: relatedTo(finding).map((line) => ({ ...placed(line, line.path, look), what: line.what })),
     ...(caution
       ? {
           caution: {
@@ -87,7 +86,7 @@ function stepJson(step: Step, look: FormatOptions): object {
     ...(figure ? { dimension: figure.dimension, ...bound('low', figure.lo), ...bound('high', figure.hi) } : {}),
     ...(step.formula ? { formula: step.formula } : {}),
     ...(step.source ? { source: step.source } : {}),
-    ...(from ? { from: placed(from.doc, from.span, from.path, look) } : {}),
+    ...(from ? { from: placed(from, from.path, look) } : {}),
     ...(step.repeated ? { repeated: true } : {}),
     inputs: step.inputs.map((input) => stepJson(input, look)),
   };

@@ -86,8 +86,8 @@ export function missingReport(section: Section, look: FormatOptions): object {
             ...(lack.fact.field.printed ? { printed: lack.fact.field.printed } : {}),
           }
         : {}),
-      decides: decides.map(({ id, place }) => ({ id, path: place.path })),
-      helps: helps.map(({ id, place }) => ({ id, path: place.path })),
+      decides: decides.map(({ id, subject }) => ({ id, path: subject })),
+      helps: helps.map(({ id, subject }) => ({ id, path: subject })),
     })),
   };
 }

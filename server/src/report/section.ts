@@ -2,8 +2,7 @@
 import type { Finding, Judgement } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
-import type { Doc } from '../core/parts/doc';
-import type { Span } from '../core/text';
+import type { Doc, SourceLocation } from '../core/parts/doc';
 
 /** One judged file: a build with its parts, or a part file or house settings by themselves. */
 export interface Section {
@@ -36,6 +35,6 @@ export function listed(section: Section, look: Pick<FormatOptions, 'from' | 'acc
 }
 
 /** `samples/desk.pcbuild.yaml:14`, the line counted from one as people and editors do. */
-export function lineOf(doc: Doc, span: Span, look: Pick<FormatOptions, 'shown'>): string {
+export function lineOf({ doc, span }: SourceLocation, look: Pick<FormatOptions, 'shown'>): string {
   return `${look.shown(doc)}:${doc.lines.positionAt(span.start).line + 1}`;
 }

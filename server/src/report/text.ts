@@ -41,11 +41,11 @@ const isPlain = (finding: Finding, look: FormatOptions): boolean => look.working
 type Cautioned = Map<string, string>;
 
 function findingText(finding: Finding, look: TextFormatOptions, cautioned: Cautioned): string {
-  const { place, grade } = finding;
+  const { subject, underline, grade } = finding;
   const word = finding.accepted ? 'accepted' : grade;
   const head =
-    `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(place.doc, place.span, look))} ` +
-    `  ${safe(place.path)}`;
+    `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(underline, look))} ` +
+    `  ${safe(subject)}`;
   const sentence = withRight(block(finding.said.text, sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
@@ -111,7 +111,7 @@ function byMissing(findings: readonly Finding[]): readonly ByMissing[] {
 /** Where a missing fact would be written: a line, or the file. */
 export function placeOfMissing(lack: Missing, look: Pick<FormatOptions, 'shown'>): string {
   const span = spanOfMissing(lack);
-  return span ? lineOf(lack.doc, span, look) : look.shown(lack.doc);
+  return span ? lineOf({ doc: lack.doc, span }, look) : look.shown(lack.doc);
 }
 
 const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];

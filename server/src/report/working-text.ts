@@ -31,7 +31,7 @@ function rowsOf(step: Step, depth: number, look: Pick<FormatOptions, 'shown'>): 
     label: safe(step.label),
     value: safe(step.value),
     words,
-    origin: step.from ? lineOf(step.from.doc, step.from.span, look) : '',
+    origin: step.from ? lineOf(step.from, look) : '',
   };
   return [row, ...step.inputs.flatMap((input) => rowsOf(input, depth + 1, look))];
 }

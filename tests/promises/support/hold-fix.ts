@@ -107,8 +107,8 @@ function commentsOnLines(text: string, span: Span): string[] {
 /** How many findings of each place, grade and id there are. */
 function counted(findings: readonly Finding[]): Map<string, number> {
   const counts = new Map<string, number>();
-  for (const { id, grade, place } of findings)
-    counts.set(`${id} at ${place.path} (${grade})`, (counts.get(`${id} at ${place.path} (${grade})`) ?? 0) + 1);
+  for (const { id, grade, subject } of findings)
+    counts.set(`${id} at ${subject} (${grade})`, (counts.get(`${id} at ${subject} (${grade})`) ?? 0) + 1);
   return counts;
 }
 

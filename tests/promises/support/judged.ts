@@ -41,16 +41,16 @@ export const candidates: Candidates = (kind) => parts.filter((part) => part.kind
 
 /** A finding as a line that says all that an editor or a report would show of it. */
 export function lineOf(finding: Finding): string {
-  const { start, end } = finding.place.doc.lines.rangeOf(finding.place.span);
+  const { start, end } = finding.underline.doc.lines.rangeOf(finding.underline.span);
   const related = relatedTo(finding)
-    .map(({ place, what }) => `${place.doc.name}:${place.doc.lines.positionAt(place.span.start).line} ${what}`)
+    .map(({ doc, span, what }) => `${doc.name}:${doc.lines.positionAt(span.start).line} ${what}`)
     .sort();
   return [
     finding.grade,
     finding.id,
-    finding.place.doc.name,
+    finding.underline.doc.name,
     `${start.line}:${start.character}-${end.line}:${end.character}`,
-    finding.place.path,
+    finding.subject,
     finding.said.text,
     ...related,
   ].join(' | ');

@@ -64,7 +64,7 @@ export interface FileCheck extends CheckBase {
 /** A finding as a check of accepted findings sees it. */
 export interface FoundFinding {
   readonly id: string;
-  readonly path: string;
+  readonly subject: string;
   readonly grade: Grade;
 }
 

@@ -4,17 +4,20 @@ import type { Truth } from '../figures/truth';
 import type { Sentence } from '../figures/sentence';
 import type { Grade } from '../manifest/house-file';
 import type { RoleName } from '../manifest/places';
-import type { Doc } from '../parts/doc';
+import type { Doc, SourceLocation } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import type { Edit, Span } from '../text';
 import { insertEntry, insertTopLevel, removeEntry, setValue, type Entry, type MapNode, type Value } from '../yaml';
 
-/** Where a finding stands: always in the file that is being judged. */
-export interface SourceLocation {
-  readonly doc: Doc;
-  readonly span: Span;
-  /** The place in words of the file: `parts.supply`, `bench.strap`. */
-  readonly path: string;
+/** What an outcome is about, and where it shows. The two need not be the same place. */
+export interface Target {
+  /**
+   * What is judged, in words of the build: `parts.supply`, `bench.strap`. Acceptance, fixes and comparisons go by it,
+   * so it never depends on which file states a fact, nor on whether it is stated.
+   */
+  readonly subject: string;
+  /** Where a reader is to look: always in the file that is being judged. */
+  readonly underline: SourceLocation;
 }
 
 /** A change of text that would clear a finding; it is proven on a copy before anyone is offered it. */
@@ -37,8 +40,7 @@ export interface AssignFix {
 }
 export type FixIdea = TextFix | SwapFix | AssignFix;
 
-export interface Outcome {
-  readonly place: SourceLocation;
+export interface Outcome extends Target {
   readonly truth: Truth;
   /** The finding’s sentence; asked for only when the check is broken. */
   readonly broken: () => Sentence;
@@ -53,9 +55,14 @@ type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'fixes'>;
 /** Takes what a check finds out, outcome by outcome. */
 export type Reporter = (outcome: Outcome) => void;
 
-/** The answer of a check at one place. `truth` says whether it holds. */
-export const outcome = (place: SourceLocation, truth: Truth, { broken, grade, caution, fixes }: Words): Outcome => ({
-  place,
+/** The answer of a check about one thing. `truth` says whether it holds. */
+export const outcome = (
+  { subject, underline }: Target,
+  truth: Truth,
+  { broken, grade, caution, fixes }: Words,
+): Outcome => ({
+  subject,
+  underline,
   truth,
   broken,
   grade,
@@ -63,11 +70,25 @@ export const outcome = (place: SourceLocation, truth: Truth, { broken, grade, ca
   fixes,
 });
 
-/** The place of a part, or of one of its keys where the build itself states that key. */
-export function at(placed: Placed, fact?: Fact<unknown>): SourceLocation {
-  if (fact?.doc === placed.doc && fact.node)
-    return { doc: placed.doc, span: nonEmptySpan(fact.node.span, fact.entry?.keySpan), path: fact.path };
-  return { doc: placed.doc, span: placed.used?.span ?? shortSpan(placed), path: placed.path };
+export const target = (subject: string, doc: Doc, span: Span): Target => ({ subject, underline: { doc, span } });
+
+/**
+ * A part; `fact` is the one of its facts that is judged. A key that stands with the part, such as its slot, is a
+ * subject of its own; a fact of the part file is not, unless `what` names it.
+ */
+export function at(placed: Placed, fact?: Fact<unknown>, what?: string): Target {
+  const own = fact && what === undefined && isOwnKey(placed, fact) ? fact.path : placed.path;
+  return { subject: what === undefined ? own : `${placed.path}.${what}`, underline: underlineOf(placed, fact) };
+}
+
+const isOwnKey = ({ at: keys }: Placed, fact: Fact<unknown>): boolean =>
+  (keys as unknown as Record<string, unknown>)[fact.key] === fact;
+
+/** A fact of a part where the build itself states it, else the part. */
+export function underlineOf(placed: Placed, fact?: Fact<unknown>): SourceLocation {
+  const { doc } = placed;
+  if (fact?.doc === doc && fact.node) return { doc, span: spanOf(fact) };
+  return { doc, span: placed.used?.span ?? shortSpan(placed) };
 }
 
 /** A single role is pointed at by its key; an item of many lines by its first entry. */
@@ -76,22 +97,26 @@ function shortSpan({ map, span }: Placed): Span {
   return first && span === map!.span ? first.span : span;
 }
 
-/**
- * The place of a key of the build outside `parts:`; where it is absent, the nearest group above it that is stated,
- * else the build’s name.
- */
-export function atKey(build: Build, fact: Fact<unknown>): SourceLocation {
-  if (fact.doc === build.doc && fact.node)
-    return { doc: build.doc, span: nonEmptySpan(fact.node.span, fact.entry?.keySpan), path: fact.path };
-  return atPath(build, fact.path);
-}
+/** One of several things that a check judges of the same subject. */
+export const aspectOf = ({ subject, underline }: Target, name: string): Target => ({
+  subject: `${subject}:${name}`,
+  underline,
+});
+
+/** A fact that is stated. */
+export const atFact = (fact: Fact<unknown>, subject = fact.path): Target => target(subject, fact.doc, spanOf(fact));
 
 /**
- * The place of a path: its last key that is stated, else the build’s name. `path` stays whole, whatever is stated of
- * it.
+ * A key of the build outside `parts:`. Where it is absent, the nearest group above it that is stated is underlined,
+ * else the build’s name.
  */
-export function atPath(build: Build, path: string): SourceLocation {
-  return { doc: build.doc, span: nearestKey(build, path) ?? atBuild(build).span, path };
+export function atKey(build: Build, fact: Fact<unknown>): Target {
+  return fact.doc === build.doc && fact.node ? atFact(fact) : atPath(build, fact.path);
+}
+
+/** A path: its last key that is stated is underlined, else the build’s name. */
+export function atPath(build: Build, path: string, subject = path): Target {
+  return target(subject, build.doc, nearestKey(build, path) ?? nameOf(build));
 }
 
 /** The key of the nearest stated group above a path; undefined where not even its first word is stated. */
@@ -107,16 +132,15 @@ function nearestKey(build: Build, path: string): Span | undefined {
   return span;
 }
 
-/** The build as a whole: its name, or its first line. */
-export function atBuild(build: Build): SourceLocation {
-  const name = build.file.build;
-  if (name.node) return { doc: build.doc, span: name.node.span, path: 'build' };
-  return { doc: build.doc, span: build.doc.lines.lineSpan(0), path: 'build' };
-}
+/** The build as a whole: its name is underlined, or its first line. */
+export const atBuild = (build: Build, subject = 'build'): Target => target(subject, build.doc, nameOf(build));
+
+const nameOf = ({ doc, file }: Build): Span => file.build.node?.span ?? doc.lines.lineSpan(0);
 
 /** An empty value has no text of its own to underline: its key stands in. */
-function nonEmptySpan(span: Span, keySpan: Span | undefined): Span {
-  return span.end > span.start || !keySpan ? span : keySpan;
+function spanOf({ node, entry }: Fact<unknown>): Span {
+  const { span } = node!;
+  return span.end > span.start || !entry ? span : entry.keySpan;
 }
 
 /** Sets a value anywhere in a file by its keys, making the maps that are absent; undefined where that is not safe. */

@@ -1,8 +1,7 @@
 // Figures: numbers with their working. Known, known only within a range, or unknown with the facts that are missing.
-import type { Doc } from '../parts/doc';
+import type { Doc, StatedAt } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import type { Dimension, Quantity, UnitName } from '../quantity';
-import type { Span } from '../text';
 
 /** A fact that no file states, with the file and the place where it belongs. */
 export interface Missing {
@@ -28,7 +27,7 @@ export interface Figure {
   /** Facts without which the bounds stay wide. */
   readonly missing: readonly Missing[];
   /** Where it is written, for a number read from a file. */
-  readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
+  readonly from?: StatedAt;
   /** The published source, for a number from the trade’s tables or a formula. */
   readonly source?: string;
   /**
@@ -66,7 +65,7 @@ function make(
   hi: number,
   missing: readonly Missing[],
   look?: FigureOptions,
-  from?: Figure['from'],
+  from?: StatedAt,
   inputs = noFigures,
   work?: Figure['work'],
   formula?: string,
@@ -109,7 +108,7 @@ export function readCount(value: number, label: string, fact: Fact<unknown>): Fi
 }
 
 /** Where a fact’s value is written; undefined where it is not. */
-export function writtenAt({ doc, node, path }: Fact<unknown>): Figure['from'] {
+export function writtenAt({ doc, node, path }: Fact<unknown>): StatedAt | undefined {
   return node && { doc, span: node.span, path };
 }
 

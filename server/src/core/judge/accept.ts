@@ -21,7 +21,7 @@ export function acceptedFor(build: Build, finding: Finding): Accepted | undefine
     const because = line.because.value;
     const until = line.until.value;
     const by = line.by.value;
-    if (line.at.value !== undefined && line.at.value !== finding.place.path) continue;
+    if (line.at.value !== undefined && line.at.value !== finding.subject) continue;
     if (!because || (until !== undefined && until <= build.today) || (finding.grade === 'harm' && !by)) continue;
     return { because, ...(until ? { until } : {}), ...(by ? { by } : {}) };
   }

@@ -1,12 +1,13 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
 import { maskOf } from '../build/build';
 import type { Check } from '../checks/check';
-import type { FixIdea, Outcome, SourceLocation } from '../checks/kit';
-import { uniqueMissing, type Missing } from '../figures/figure';
+import type { FixIdea, Outcome, Target } from '../checks/kit';
+import { uniqueMissing, writtenAt, type Missing } from '../figures/figure';
 import { sentence, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
 import type { RoleName } from '../manifest/places';
+import type { StatedAt } from '../parts/doc';
 
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted {
@@ -15,11 +16,10 @@ export interface Accepted {
   readonly by?: string;
 }
 
-export interface Finding {
+export interface Finding extends Target {
   readonly id: string;
   readonly check: Check;
   readonly grade: Grade;
-  readonly place: SourceLocation;
   readonly said: Sentence;
   /** For grade unknown: the facts that would decide it; empty where a range leaves it open. */
   readonly missing: readonly Missing[];
@@ -68,7 +68,7 @@ export function answersApart(before: Judgement, changed: Iterable<RoleName>): re
 
 /** The finding of an outcome; undefined when it holds. */
 export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding | undefined {
-  const { truth, place } = outcome;
+  const { truth, subject, underline } = outcome;
   if (truth.is === true) return undefined;
   const said = truth.is === false ? outcome.broken() : openWords(truth.missing, truth.breakEven);
   const caution = outcome.caution ?? check.caution;
@@ -77,7 +77,8 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
     id: check.id,
     check,
     grade: isBroken ? grade : 'unknown',
-    place,
+    subject,
+    underline,
     said,
     missing: truth.missing,
     uses: truth.uses,
@@ -95,17 +96,16 @@ function openWords(missing: readonly Missing[], breakEven: Sentence | undefined)
 }
 
 /** A line that a finding rests on, with what stands there. */
-export interface Related {
-  readonly place: SourceLocation;
+export interface Related extends StatedAt {
   readonly what: string;
 }
 
 /** The lines that a finding rests on beside its own: what its figures and facts were read from. */
-export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
+export function relatedTo({ underline, uses, said }: Finding): readonly Related[] {
   const related = new Map<string, Related>();
-  const add = (doc: SourceLocation['doc'], span: SourceLocation['span'], path: string, what: string): void => {
-    if (doc !== place.doc || span.start !== place.span.start)
-      related.set(`${doc.name}\n${span.start}`, { place: { doc, span, path }, what });
+  const add = ({ doc, span, path }: StatedAt, what: string): void => {
+    if (doc !== underline.doc || span.start !== underline.span.start)
+      related.set(`${doc.name}\n${span.start}`, { doc, span, path, what });
   };
   // The same figures enter many sums: each is looked at once.
   const seen = new Set<Used>();
@@ -113,8 +113,9 @@ export function relatedTo({ place, uses, said }: Finding): readonly Related[] {
     if (seen.has(used)) return;
     seen.add(used);
     if (used.type === 'fact') {
-      if (used.node) add(used.doc, used.node.span, used.path, `${used.path}: ${used.text}`);
-    } else if (used.from) add(used.from.doc, used.from.span, used.from.path, used.label);
+      const from = writtenAt(used);
+      if (from) add(from, `${used.path}: ${used.text}`);
+    } else if (used.from) add(used.from, used.label);
     else used.inputs.forEach(visit);
   };
   [uses, said.figures, said.facts].forEach((some) => some.forEach(visit));
@@ -141,8 +142,8 @@ export function inOrder(findings: readonly Finding[]): Finding[] {
   return [...findings].sort(
     (a, b) =>
       rank[a.grade] - rank[b.grade] ||
-      compare(a.place.doc.name, b.place.doc.name) ||
-      a.place.span.start - b.place.span.start ||
+      compare(a.underline.doc.name, b.underline.doc.name) ||
+      a.underline.span.start - b.underline.span.start ||
       compare(a.id, b.id) ||
       compare(a.said.text, b.said.text),
   );

@@ -39,7 +39,7 @@ export function judgeWhile(
     run.ask(check);
     if (run.findings.length > before && !goOn(run.findings)) return { last: check };
   }
-  const found = run.findings.map(({ id, place, grade }) => ({ id, path: place.path, grade }));
+  const found = run.findings.map(({ id, subject, grade }) => ({ id, subject, grade }));
   for (const check of checks) if (check.on === 'accept') run.ask(check, found);
   return { judgement: run.done() };
 }

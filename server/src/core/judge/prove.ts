@@ -99,7 +99,7 @@ const bringsAsBad = (brings: readonly Finding[], finding: Finding): boolean =>
   brings.some((brought) => atLeastAsBad(brought.grade, finding.grade));
 
 const stillThere = (after: Pick<Judgement, 'findings'>, finding: Finding): boolean =>
-  after.findings.some((left) => left.id === finding.id && left.place.path === finding.place.path);
+  after.findings.some((left) => left.id === finding.id && left.subject === finding.subject);
 
 /**
  * Whether the finding’s own check is content with a candidate: most are sorted out by it before everything is judged

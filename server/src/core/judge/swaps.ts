@@ -89,7 +89,7 @@ export function bestSwaps(
 const openCounts = (findings: readonly Finding[]): readonly number[] =>
   countsByGrade(findings.filter(({ accepted }) => !accepted));
 
-const keyOf = (finding: Finding): string => `${finding.id}\n${finding.place.path}\n${finding.grade}`;
+const keyOf = (finding: Finding): string => `${finding.id}\n${finding.subject}\n${finding.grade}`;
 
 /** Findings of the first list that the second lacks. A finding that stands in both as it is costs no comparing. */
 export function newIn(these: readonly Finding[], those: readonly Finding[]): Finding[] {

@@ -2,10 +2,9 @@
 import { formulaOf, type Figure } from '../figures/figure';
 import { show, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
-import type { Doc } from '../parts/doc';
+import type { StatedAt } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import type { UnitName } from '../quantity';
-import type { Span } from '../text';
 import type { Finding } from './finding';
 
 /** One step of a working: a figure, or a fact as its file states it. */
@@ -15,7 +14,7 @@ export interface Step {
   readonly value: string;
   readonly formula?: string;
   readonly source?: string;
-  readonly from?: { readonly doc: Doc; readonly span: Span; readonly path: string };
+  readonly from?: StatedAt;
   readonly inputs: readonly Step[];
   /** Set where the same figure stood before; its inputs stand there. */
   readonly repeated?: true;

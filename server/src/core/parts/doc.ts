@@ -1,5 +1,5 @@
 // A file as the core sees it: its name, its text, and what was read from the text.
-import { Lines } from '../text';
+import { Lines, type Span } from '../text';
 import { parse, type Parsed } from '../yaml';
 
 export type DocKind = 'build' | 'part' | 'house';
@@ -24,6 +24,17 @@ export class Doc {
   get lines(): Lines {
     return (this.linesRead ??= new Lines(this.text));
   }
+}
+
+/** A piece of a file: where something is written, or where a finding shows. */
+export interface SourceLocation {
+  readonly doc: Doc;
+  readonly span: Span;
+}
+
+/** Where a fact is written, with its path in that file. */
+export interface StatedAt extends SourceLocation {
+  readonly path: string;
 }
 
 /** Which of our files a path names, by its ending alone; undefined for any other file. */

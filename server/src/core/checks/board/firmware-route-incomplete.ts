@@ -8,7 +8,7 @@ import type { Fact } from '../../parts/fact';
 import { sameFileOnFat } from '../../trade/firmware';
 import type { Value } from '../../yaml';
 import { check } from '../check';
-import { atKey, outcome, put, type Outcome, type Reporter } from '../kit';
+import { atKey, outcome, put, target, type Outcome, type Reporter } from '../kit';
 
 type Board = NonNullable<Build['parts']['board']>;
 type Update = NonNullable<ReturnType<typeof plannedUpdate>>;
@@ -94,7 +94,7 @@ const names: Readonly<Record<string, string>> = {
  */
 function needed(build: Build, fact: Fact<unknown>, truth: Truth, broken: Sentence, value?: Value): Outcome {
   const key = build.file.bench['firmware-update'].$.entry?.keySpan;
-  const place = fact.node || !key ? atKey(build, fact) : { doc: build.doc, span: key, path: fact.path };
+  const place = fact.node || !key ? atKey(build, fact) : target(fact.path, build.doc, key);
   return outcome(place, truth, {
     broken: () => broken,
     fixes: () =>

@@ -39,7 +39,7 @@ parts:
     if (!processor) return;
     const drives = fits(processor.part.graphics, `graphics of ${processor.label}`, (has) => has);
     report(
-      outcome({ ...at(processor), path: `${processor.path}.graphics` }, any(sure(graphics.length > 0), drives), {
+      outcome(at(processor, undefined, 'graphics'), any(sure(graphics.length > 0), drives), {
         broken: () => sentence`${processor.label} drives no display and the build has no graphics card.`,
         fixes: () => [swap(processor)],
       }),

@@ -36,15 +36,11 @@ parts:
       const nothing = { ...number(0, 'no room at all'), dimension: 'length' as const };
       // What does not fit at all is the finding of another check.
       report(
-        outcome(
-          { ...at(fit.placed), path: `${fit.placed.path}.${fit.name}` },
-          any(atLeast(gap, margin), lessThan(gap, nothing)),
-          {
-            broken: () =>
-              sentence`Beside the ${fit.name} of ${fit.placed.label} ${gap} are left; the house keeps ${margin}.`,
-            fixes: () => [swap(fit.placed)],
-          },
-        ),
+        outcome(at(fit.placed, undefined, fit.name), any(atLeast(gap, margin), lessThan(gap, nothing)), {
+          broken: () =>
+            sentence`Beside the ${fit.name} of ${fit.placed.label} ${gap} are left; the house keeps ${margin}.`,
+          fixes: () => [swap(fit.placed)],
+        }),
       );
     }
   },

@@ -33,14 +33,10 @@ parts:
     const below = figure(board.part.underside, `underside of ${board.label}`);
     const height = figure(box.part.standoffs.height, `height of the standoffs of ${box.label}`);
     report(
-      outcome(
-        { ...at(box, box.part.standoffs.height), path: `${box.path}.standoffs.height` },
-        lessThan(below, height),
-        {
-          broken: () => sentence`Pins stand out ${below} below the board; the standoffs are ${height} high.`,
-          fixes: () => [swap(box)],
-        },
-      ),
+      outcome(at(box, box.part.standoffs.height, 'standoffs.height'), lessThan(below, height), {
+        broken: () => sentence`Pins stand out ${below} below the board; the standoffs are ${height} high.`,
+        fixes: () => [swap(box)],
+      }),
     );
   },
 });

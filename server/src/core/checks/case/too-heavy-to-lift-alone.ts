@@ -50,7 +50,7 @@ parts:
     if (!box) return;
     const mass = machineMass(build);
     report(
-      outcome({ ...at(box), path: `${box.path}.mass` }, atMost(mass, limit), {
+      outcome(at(box, undefined, 'mass'), atMost(mass, limit), {
         broken: () => sentence`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
       }),
     );

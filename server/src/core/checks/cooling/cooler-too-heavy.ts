@@ -4,7 +4,7 @@ import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, put, swap } from '../kit';
+import { aspectOf, at, outcome, put, swap } from '../kit';
 
 export default check({
   id: 'cooler-too-heavy',
@@ -41,10 +41,9 @@ parts:
     const { transport, cooler: left } = build.file['hand-over'];
     if (transport.value !== 'by car' && transport.value !== 'by carrier') return;
     const hanging = figure(cooler.part['mass-limit-standing'], `mass that ${cooler.label} may have on the way`);
-    const place = at(cooler, cooler.part.mass);
     report(
       outcome(
-        { ...place, path: `${place.path}:on the way` },
+        aspectOf(at(cooler, cooler.part.mass), 'on the way'),
         any(sure(left.value === 'taken off', left), atMost(mass, hanging)),
         {
           broken: () =>

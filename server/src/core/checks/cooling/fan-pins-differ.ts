@@ -3,7 +3,7 @@ import { headerLoads } from '../../figures/headers';
 import { sentence } from '../../figures/sentence';
 import { agree, lacking } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome } from '../kit';
+import { aspectOf, at, outcome } from '../kit';
 
 export default check({
   id: 'fan-pins-differ',
@@ -35,7 +35,7 @@ parts:
           ? agree(one.pins, `pins of ${one.label}`, header.pins, `pins of ${name}`, (a, b) => a === b)
           : lacking(missingFacts, one.header);
         report(
-          outcome({ ...place, path: `${place.path}:pins` }, truth, {
+          outcome(aspectOf(place, 'pins'), truth, {
             broken: () =>
               sentence`The connector of ${one.label} has ${one.pins} pins and ${name} has ${header!.pins}: PWM does not
                 reach it, only a change of voltage.`,

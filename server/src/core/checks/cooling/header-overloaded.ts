@@ -4,7 +4,7 @@ import { freeHeaders, headerLoads, type Load } from '../../figures/headers';
 import { sentence } from '../../figures/sentence';
 import { any, atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, putOn, type FixIdea } from '../kit';
+import { aspectOf, at, outcome, putOn, type FixIdea } from '../kit';
 
 export default check({
   id: 'header-overloaded',
@@ -45,9 +45,8 @@ parts:
     for (const load of headerLoads(build)) {
       const { name, limit, start, running, connectors } = load;
       const last = connectors.at(-1)!;
-      const place = at(last.placed, last.header);
       report(
-        outcome({ ...place, path: `${place.path}:${name}` }, any(load.fedElsewhere, atMost(start, limit)), {
+        outcome(aspectOf(at(last.placed, last.header), name), any(load.fedElsewhere, atMost(start, limit)), {
           // What runs within the header’s current is over it for the second of the start only: some fan may not start.
           ...(atMost(running, limit).is === true ? { grade: 'shortfall' as const } : {}),
           broken: () => sentence`${name} supplies ${limit}; what is plugged into it draws ${start} while it starts.`,

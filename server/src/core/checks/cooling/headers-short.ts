@@ -9,7 +9,7 @@ import { memo } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, type Reporter } from '../kit';
+import { aspectOf, at, outcome, type Reporter } from '../kit';
 
 export default check({
   id: 'headers-short',
@@ -102,9 +102,8 @@ function onOne(build: Build, { name, connectors }: Load, report: Reporter): void
   const there = splitters(build).filter(({ cable }) => cable.at.header.value === name || !cable.at.header.entry);
   const places = total(`connectors that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
   const last = connectors.at(-1)!;
-  const place = at(last.placed, last.header);
   report(
-    outcome({ ...place, path: `${place.path}:${name}` }, atMost(wanted, places), {
+    outcome(aspectOf(at(last.placed, last.header), name), atMost(wanted, places), {
       broken: () => sentence`${wanted} connectors go into ${name}, which takes ${places} with the splitters listed.`,
     }),
   );

@@ -6,7 +6,7 @@ import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { isCable } from '../../trade/box-things';
-import { at, outcome } from '../kit';
+import { aspectOf, at, outcome } from '../kit';
 import { addToList } from './costs-kit';
 
 export default check({
@@ -35,9 +35,8 @@ parts:
   test(build, report) {
     for (const need of needs(build)) {
       const { thing, needed, held, truth } = need;
-      const place = at(need.for);
       report(
-        outcome({ ...place, path: `${place.path}:${thing}` }, truth, {
+        outcome(aspectOf(at(need.for), thing), truth, {
           broken: () =>
             sentence`The build needs ${many(needed, thing)}; its boxes and what is bought beside them hold ${held}.`,
           fixes: () => [toBuy(build, need)],

@@ -58,7 +58,7 @@ function never(build: Build, touch: Step | undefined): Outcome {
   const strapped = wearsStrap(build) && strap['clipped-to'].value !== 'nothing';
   const place =
     strap['clipped-to'].value === 'nothing' && !by.node
-      ? { ...atBench(build, strap['clipped-to']), path: by.path }
+      ? { subject: by.path, underline: atBench(build, strap['clipped-to']).underline }
       : atBench(build, by);
   return outcome(place, sure(by.value !== 'nothing' && (strapped || by.value === 'touching bare chassis')), {
     broken: () => sentence`Nothing brings person, chassis and part to one potential before parts are handled.`,

@@ -44,7 +44,7 @@ parts:
       );
       const unused = any(not(fits(kit.part.ecc, `error correction of ${kit.label}`, (ecc) => ecc)), corrects(build));
       report(
-        outcome({ ...at(kit, kit.part.ecc), path: `${kit.path}.ecc` }, unused, {
+        outcome(at(kit, kit.part.ecc, 'ecc'), unused, {
           grade: 'note',
           broken: () =>
             sentence`${kit.label} carries bits for error correction, which this board or processor does not use.`,

@@ -5,7 +5,7 @@ import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
-import { at, change, outcome, putOn } from '../kit';
+import { aspectOf, at, change, outcome, putOn } from '../kit';
 import { byPart } from './memory-kit';
 
 export default check({
@@ -42,7 +42,7 @@ parts:
       const missingFacts = uniqueMissing([count, inKit]);
       report(
         outcome(
-          { ...at(kit), path: `${kit.path}:kit` },
+          aspectOf(at(kit), 'kit'),
           missingFacts.length > 0 ? lacking(missingFacts, count, inKit) : sure(count.lo % inKit.lo === 0, count, inKit),
           {
             broken: () =>

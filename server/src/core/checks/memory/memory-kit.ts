@@ -5,10 +5,10 @@ import { howMany } from '../../figures/power';
 import { inUnit } from '../../quantity';
 import type { Edit } from '../../text';
 import { setValue } from '../../yaml';
-import { atPath, change, putOn, type FixIdea, type SourceLocation, type TextFix } from '../kit';
+import { atPath, change, putOn, type FixIdea, type Target, type TextFix } from '../kit';
 
 /** The place of all kits together: the key above them. */
-export function atMemory(build: Build): SourceLocation {
+export function atMemory(build: Build): Target {
   return atPath(build, 'parts.memory');
 }
 

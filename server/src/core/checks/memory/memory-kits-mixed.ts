@@ -53,7 +53,7 @@ parts:
       );
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
       report(
-        outcome({ ...at(kit, kit.at.count), path: `${kit.path}.count` }, atMost(count, inKit), {
+        outcome(at(kit, kit.at.count), atMost(count, inKit), {
           broken: () =>
             inKit.lo === 1
               ? sentence`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`

@@ -33,16 +33,12 @@ parts:
       const standard = standardSpeed(kit);
       const { profile } = kit.at;
       report(
-        outcome(
-          { ...at(kit, kit.at.speed), path: `${kit.path}.speed` },
-          any(sure(profile.value === 'used', profile), atMost(set, standard)),
-          {
-            broken: () =>
-              sentence`${kit.label} runs at ${standard} by itself; for ${set} its profile has to be switched on in the
+        outcome(at(kit, kit.at.speed), any(sure(profile.value === 'used', profile), atMost(set, standard)), {
+          broken: () =>
+            sentence`${kit.label} runs at ${standard} by itself; for ${set} its profile has to be switched on in the
                 firmware.`,
-            fixes: () => [putOn(kit, 'profile', 'used', 'Say that the profile is used'), setKitSpeed(kit, standard.lo)],
-          },
-        ),
+          fixes: () => [putOn(kit, 'profile', 'used', 'Say that the profile is used'), setKitSpeed(kit, standard.lo)],
+        }),
       );
     }
   },

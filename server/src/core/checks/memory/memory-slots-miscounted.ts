@@ -35,22 +35,17 @@ parts:
       const count = howMany(kit);
       if (!Number.isFinite(count.hi)) continue;
       report(
-        outcome(
-          { ...at(kit, kit.at.slots), path: `${kit.path}.slots` },
-          sure(named.length === count.hi, count, kit.at.slots),
-          {
-            broken: () =>
-              sentence`${kit.label} has ${many(count, 'module')}; the slots named for it: ${spoken(named)}.`,
-            *fixes() {
-              yield moveMemory(build);
-              if (named.length === 0) return;
-              const title = `Set the count to ${named.length}`;
-              yield kit.at.count.node
-                ? change(kit.at.count, named.length, title)
-                : putOn(kit, 'count', named.length, title);
-            },
+        outcome(at(kit, kit.at.slots), sure(named.length === count.hi, count, kit.at.slots), {
+          broken: () => sentence`${kit.label} has ${many(count, 'module')}; the slots named for it: ${spoken(named)}.`,
+          *fixes() {
+            yield moveMemory(build);
+            if (named.length === 0) return;
+            const title = `Set the count to ${named.length}`;
+            yield kit.at.count.node
+              ? change(kit.at.count, named.length, title)
+              : putOn(kit, 'count', named.length, title);
           },
-        ),
+        }),
       );
     }
   },

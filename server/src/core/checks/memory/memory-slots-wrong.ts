@@ -44,7 +44,7 @@ parts:
     const { filled, order, spread } = filledSlots(build);
     const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
     report(
-      outcome({ ...at(naming, naming.at.slots), path: `${naming.path}.slots` }, all(order, spread), {
+      outcome(at(naming, naming.at.slots), all(order, spread), {
         broken: () =>
           spread.is === false
             ? sentence`The memory in ${spoken(named)} fills ${channels(board, filled, 'used')} of

@@ -42,7 +42,7 @@ parts:
       const limit = speedLimit(build, kit);
       const byBoard = binding(limit).label === populationSpeed(build)?.label;
       report(
-        outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, limit), {
+        outcome(at(kit, kit.at.speed), atMost(set, limit), {
           broken: () =>
             byBoard && board
               ? sentence`${kit.label} is set to ${set}; for ${many(modules(build), 'module')} like these ${board.label}

@@ -38,7 +38,7 @@ parts:
       if (!isSet(kit)) continue;
       const set = setSpeed(kit);
       report(
-        outcome({ ...at(kit, kit.at.speed), path: `${kit.path}.speed` }, atMost(set, fastest), {
+        outcome(at(kit, kit.at.speed), atMost(set, fastest), {
           broken: () =>
             sentence`${kit.label} is set to ${set}; for ${processor.label} memory up to ${fastest} is stated.`,
           fixes: () => [setKitSpeed(kit, fastest.lo)],

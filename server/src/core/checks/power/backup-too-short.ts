@@ -66,7 +66,7 @@ expect: { on-battery: 5 min }
     }
     const rating = figure(backup.rating, 'rating of the UPS');
     report(
-      outcome({ ...atKey(build, backup.rating), path: 'place.mains.backup.rating' }, atMost(wall, rating), {
+      outcome(atKey(build, backup.rating), atMost(wall, rating), {
         broken: () => sentence`The machine draws ${wall} from the wall; the UPS delivers ${rating}.`,
       }),
     );
@@ -78,7 +78,7 @@ expect: { on-battery: 5 min }
       (wave, factor) => factor !== 'active' || BACKUP_WAVE_WITH_ACTIVE_PFC[wave] === 'suits',
     );
     report(
-      outcome({ ...atKey(build, backup.wave), path: 'place.mains.backup.wave' }, suits, {
+      outcome(atKey(build, backup.wave), suits, {
         broken: () =>
           sentence`The UPS gives a ${backup.wave} wave; a supply with ${supply.part['power-factor']} power-factor
             correction may drop out on it: try it under load.`,

@@ -35,7 +35,7 @@ parts:
     if (!supply) return;
     const { cables } = supply.at;
     report(
-      outcome({ ...at(supply, cables), path: `${supply.path}.cables` }, ownCables(supply), {
+      outcome(at(supply, cables, 'cables'), ownCables(supply), {
         broken: () => sentence`${supply.label} is used with the cables of ${cables}; only its own are known to fit it.`,
         fixes: () => [putOn(supply, 'cables', 'own', 'Use the supply’s own cables')],
       }),

@@ -71,7 +71,7 @@ const judgedCables = memoOf((build: Build, card: Card) => {
 function sharedCables(build: Build, card: Card, report: Reporter): void {
   const supply = build.parts.supply!;
   const loads = judgedCables(build, card);
-  const place = { ...at(card), path: `${card.path}.connectors` };
+  const place = at(card, undefined, 'connectors');
   if ('missingFacts' in loads) return report(outcome(place, lacking(loads.missingFacts), { broken: () => sentence`` }));
   if (loads.length === 0) return;
   report(

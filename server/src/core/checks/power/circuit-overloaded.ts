@@ -35,7 +35,7 @@ parts:
     const load = circuitLoad(build, wall);
     const limit = circuitLimit(build);
     report(
-      outcome({ ...atKey(build, mains.circuit), path: 'place.mains.circuit' }, atMost(load, limit), {
+      outcome(atKey(build, mains.circuit), atMost(load, limit), {
         broken: () =>
           sentence`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours.`,
         fixes: () => (build.parts.supply ? [swap(build.parts.supply)] : []),

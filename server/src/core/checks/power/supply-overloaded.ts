@@ -44,7 +44,7 @@ parts:
     const drawn12 = twelveVoltDraw(build);
     const rails = twelveVoltLimit(supply);
     report(
-      outcome({ ...at(supply, supply.part.rails), path: `${supply.path}.rails` }, atMost(drawn12, rails), {
+      outcome(at(supply, supply.part.rails, 'rails'), atMost(drawn12, rails), {
         broken: () => sentence`The parts draw ${drawn12} at 12 V; the supply’s 12 V rails deliver ${rails}.`,
         fixes: () => [swap(supply), limitProcessor(build, drawn12, rails)],
       }),

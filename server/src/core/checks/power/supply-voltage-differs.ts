@@ -54,7 +54,7 @@ parts:
     const range = badgeMains(Math.max(0, Number.isFinite(mains.lo) ? mains.lo : 0));
     const usual = range === '115 V' ? 115 : 230;
     report(
-      outcome({ ...at(supply, selector), path: `${supply.path}.selector` }, selectorTruth(supply, range), {
+      outcome(at(supply, selector, 'selector'), selectorTruth(supply, range), {
         broken: () => sentence`The selector stands at ${stands}; the mains is ${mains}.`,
         fixes: () => [range && putOn(supply, 'selector', `${usual} V`, `Set the selector to ${usual} V`)],
       }),

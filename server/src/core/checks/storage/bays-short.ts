@@ -39,7 +39,7 @@ parts:
       if (!wanted || !last) continue;
       const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
       report(
-        outcome({ ...at(last), path: `${last.path}.bay ${shape}` }, atMost(wanted, bays), {
+        outcome(at(last, undefined, `bay ${shape}`), atMost(wanted, bays), {
           broken: () =>
             sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
           fixes: () => [otherBay(last, shape), swap(box)],

@@ -7,7 +7,7 @@ import { binding, driveRate, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { assign, at, change, outcome, putOn, swap, takeOut, type FixIdea } from '../kit';
+import { assign, change, outcome, putOn, swap, takeOut, underlineOf, type FixIdea } from '../kit';
 import { floorRate } from './storage-kit';
 
 export default check({
@@ -48,12 +48,16 @@ expect:
         const reached = driveRate(build, drive, way);
         const bound = binding(reached);
         report(
-          outcome({ ...at(drive, drive.part.bus), path: promise[way].path }, atLeast(reached, wanted), {
-            broken: () =>
-              sentence`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets
+          outcome(
+            { subject: promise[way].path, underline: underlineOf(drive, drive.part.bus) },
+            atLeast(reached, wanted),
+            {
+              broken: () =>
+                sentence`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets
                 the limit.`,
-            fixes: () => fixes(build, drive, promise[way], reached),
-          }),
+              fixes: () => fixes(build, drive, promise[way], reached),
+            },
+          ),
         );
       }
     }

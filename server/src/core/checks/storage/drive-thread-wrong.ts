@@ -42,7 +42,7 @@ parts:
       const screw = own.entry ? own : byShape(box!.part['bay-thread'], drive, `bay thread of ${box!.label}`);
       const wants = threadOf(drive);
       report(
-        outcome({ ...at(drive, own), path: `${drive.path}.screw` }, judge(drive, screw, wants), {
+        outcome(at(drive, own, 'screw'), judge(drive, screw, wants), {
           broken: () =>
             sentence`${drive.label} takes ${wants!} screws;
               ${own.entry ? 'it is fixed with' : sentence`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,

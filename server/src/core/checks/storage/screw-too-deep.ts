@@ -40,7 +40,7 @@ parts:
       const depth = figure(drive.part['screw-depth'], `screw depth of ${drive.label}`);
       const clips = own.entry ? sure(false) : clipped(box!, drive);
       report(
-        outcome({ ...at(drive, own), path: `${drive.path}.screw-length` }, any(clips, atMost(reach, depth)), {
+        outcome(at(drive, own, 'screw-length'), any(clips, atMost(reach, depth)), {
           broken: () => sentence`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
           fixes: () => [
             putOn(

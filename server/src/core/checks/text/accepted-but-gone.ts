@@ -43,7 +43,7 @@ colour: grey
           *fixes(): Iterable<FixIdea | undefined> {
             const near = nearest(
               id,
-              found.filter((one) => line.at.value === undefined || one.path === line.at.value).map((one) => one.id),
+              found.filter((one) => line.at.value === undefined || one.subject === line.at.value).map((one) => one.id),
             );
             if (near !== undefined && near !== id) yield change(line.finding, near, `Accept ${near}`);
             const edits = accept.node?.type === 'list' ? removeItem(build.doc.parsed, accept.node, i) : undefined;

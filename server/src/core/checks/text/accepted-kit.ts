@@ -1,17 +1,17 @@
-// The place of a line of `accept:`.
+// Where a line of `accept:` is pointed at.
 import type { Build } from '../../build/build';
 import type { FoundFinding } from '../check';
-import type { SourceLocation } from '../kit';
+import { target, type Target } from '../kit';
 
 type Line = NonNullable<Build['file']['accept']['value']>[number];
 
 /** The id that a line accepts, or the whole line where it names none. */
-export function acceptedAt(build: Build, line: Line, index: number, key: string): SourceLocation {
-  return { doc: build.doc, span: line.finding.node?.span ?? line.$.span, path: `accept[${index}].${key}` };
+export function acceptedAt(build: Build, line: Line, index: number, key: string): Target {
+  return target(`accept[${index}].${key}`, build.doc, line.finding.node?.span ?? line.$.span);
 }
 
 /**
  * Whether the build has a finding that the line accepts; a line without one accepts nothing, and says that elsewhere.
  */
 export const isThere = (line: Line, found: readonly FoundFinding[]): boolean =>
-  found.some((one) => one.id === line.finding.value && (line.at.value === undefined || one.path === line.at.value));
+  found.some((one) => one.id === line.finding.value && (line.at.value === undefined || one.subject === line.at.value));

@@ -3,7 +3,7 @@ import type { Placed } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { at, change, outcome } from '../kit';
+import { atFact, change, outcome } from '../kit';
 
 export default check({
   id: 'name-twice',
@@ -37,7 +37,7 @@ parts:
       const name = fact.value;
       const first = seen.get(name);
       report(
-        outcome({ ...at(placed, fact), path: `parts.${placed.role}[${placed.index}].name` }, sure(!first, fact), {
+        outcome(atFact(fact, `parts.${placed.role}[${placed.index}].name`), sure(!first, fact), {
           broken: () => sentence`Another part is called ${fact} already.`,
           fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
         }),

@@ -37,7 +37,7 @@ parts:
       if (!placed.used?.file) continue;
       for (const fact of spelledOut(placed)) {
         report(
-          outcome(at(placed, fact), sure(fact.text !== fact.replaced!.text, fact), {
+          outcome(at(placed, fact, fact.key), sure(fact.text !== fact.replaced!.text, fact), {
             broken: () => sentence`The part file says ${fact} already.`,
             fixes: () => [takeOut(fact, `Take \`${fact.key}\` out`)],
           }),

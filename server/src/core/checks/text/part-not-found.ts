@@ -26,7 +26,7 @@ parts:
       const { used } = placed;
       if (!used) continue;
       report(
-        outcome({ ...at(placed), span: used.span }, sure(used.file !== undefined, placed.at.use), {
+        outcome(at(placed), sure(used.file !== undefined, placed.at.use), {
           broken: () => sentence`No parts folder holds ${placed.at.use}.part.yaml.`,
           fixes: () => [swap(placed)],
         }),

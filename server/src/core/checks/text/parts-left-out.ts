@@ -44,7 +44,7 @@ parts:
       return held === undefined || (Array.isArray(held) && held.length === 0);
     });
     report(
-      outcome({ ...atBuild(build), path: 'parts' }, sure(without.length === 0), {
+      outcome(atBuild(build, 'parts'), sure(without.length === 0), {
         broken: () =>
           without.length === needed.length
             ? sentence`The build lists no parts yet.`

@@ -5,7 +5,7 @@ import { offered } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
-import { assign, at, outcome, type FixIdea } from '../kit';
+import { assign, outcome, underlineOf, type FixIdea } from '../kit';
 
 export default check({
   id: 'place-left-out',
@@ -59,7 +59,7 @@ parts:
               ? lacking(open, stated)
               : sure(false, stated);
         report(
-          outcome({ ...at(placed, stated), path: `${placed.path}:place` }, truth, {
+          outcome({ subject: `${placed.path}:place`, underline: underlineOf(placed, stated) }, truth, {
             broken: () => sentence`The build does not say which ${key} ${placed.label} goes into.`,
             fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
           }),

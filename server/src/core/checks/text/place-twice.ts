@@ -7,7 +7,7 @@ import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { all, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
-import { change, outcome, type FixIdea } from '../kit';
+import { atFact, change, outcome, type FixIdea } from '../kit';
 import { moveMemory } from '../memory/memory-kit';
 
 const one = number(1, 'parts that a place takes', 'common practice');
@@ -42,7 +42,7 @@ parts:
       const other = first.get(key);
       report(
         outcome(
-          { doc: build.doc, span: taken.fact.node.span, path: `${taken.placed.path}.${taken.fact.key}:${taken.name}` },
+          atFact(taken.fact, `${taken.placed.path}.${taken.fact.key}:${taken.name}`),
           all(sure(!other, taken.fact), atMost(many(taken), one)),
           {
             broken: () =>

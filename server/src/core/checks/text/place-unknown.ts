@@ -6,7 +6,7 @@ import { sentence } from '../../figures/sentence';
 import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { check } from '../check';
-import { change, outcome } from '../kit';
+import { atFact, change, outcome } from '../kit';
 
 export default check({
   id: 'place-unknown',
@@ -40,7 +40,7 @@ parts:
       if (!place || !fact.node) continue;
       report(
         outcome(
-          { doc: build.doc, span: fact.node.span, path: `${placed.path}.${fact.key}:${name}` },
+          atFact(fact, `${placed.path}.${fact.key}:${name}`),
           any(
             sure(place.names.includes(name), fact),
             place.missingFacts.length > 0 ? lacking(place.missingFacts) : sure(false),

@@ -7,7 +7,7 @@ import { any, lacking, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { renameKey } from '../../yaml';
 import { check } from '../check';
-import { change, outcome, type FixIdea, type Reporter } from '../kit';
+import { atFact, change, outcome, target, type FixIdea, type Reporter } from '../kit';
 
 export default check({
   id: 'promise-uncheckable',
@@ -43,7 +43,7 @@ expect:
       for (const name of array.drives.value ?? []) {
         if (name.value === undefined || !name.node) continue;
         report(
-          outcome({ doc: build.doc, span: name.node.span, path: name.path }, sure(names.includes(name.value), name), {
+          outcome(atFact(name), sure(names.includes(name.value), name), {
             broken: () => sentence`No drive of this build is called ${name}.`,
           }),
         );
@@ -66,7 +66,7 @@ function promisesOfMemory(
   const { entry } = memory.$;
   if (!entry || !memory.$.stated) return;
   report(
-    outcome({ doc, span: entry.keySpan, path: memory.$.path }, sure(parts.memory.length > 0), {
+    outcome(target(memory.$.path, doc, entry.keySpan), sure(parts.memory.length > 0), {
       broken: () => sentence`The build promises something of its memory and lists none.`,
     }),
   );
@@ -80,17 +80,13 @@ function promisedOutputs(build: Build, report: Reporter): void {
     const names = offers?.names ?? [];
     const open = offers && offers.missingFacts.length > 0 ? lacking(offers.missingFacts) : sure(false);
     report(
-      outcome(
-        { doc: build.doc, span: port.node.span, path: port.path },
-        any(sure(names.includes(port.value), port), open),
-        {
-          broken: () => sentence`No board or card of this build has a display output called ${port}.`,
-          fixes: () => {
-            const near = nearest(port.value!, names);
-            return near === undefined ? [] : [change(port, near, `Write ${near}`)];
-          },
+      outcome(atFact(port), any(sure(names.includes(port.value), port), open), {
+        broken: () => sentence`No board or card of this build has a display output called ${port}.`,
+        fixes: () => {
+          const near = nearest(port.value!, names);
+          return near === undefined ? [] : [change(port, near, `Write ${near}`)];
         },
-      ),
+      }),
     );
   }
 }
@@ -105,21 +101,17 @@ function promisesTo(
   const map = promises.node;
   for (const entry of map.entries) {
     report(
-      outcome(
-        { doc: build.doc, span: entry.keySpan, path: `${promises.path}.${entry.key}` },
-        sure(names.includes(entry.key)),
-        {
-          broken: () => sentence`No drive of this build is called ${entry.key}.`,
-          fixes: (): FixIdea[] => {
-            const near = nearest(
-              entry.key,
-              names.filter((name) => !map.get(name)),
-            );
-            const edits = near === undefined ? undefined : renameKey(build.doc.parsed, map, entry.key, near);
-            return edits ? [{ type: 'text', title: `Write ${near}`, doc: build.doc, edits }] : [];
-          },
+      outcome(target(`${promises.path}.${entry.key}`, build.doc, entry.keySpan), sure(names.includes(entry.key)), {
+        broken: () => sentence`No drive of this build is called ${entry.key}.`,
+        fixes: (): FixIdea[] => {
+          const near = nearest(
+            entry.key,
+            names.filter((name) => !map.get(name)),
+          );
+          const edits = near === undefined ? undefined : renameKey(build.doc.parsed, map, entry.key, near);
+          return edits ? [{ type: 'text', title: `Write ${near}`, doc: build.doc, edits }] : [];
         },
-      ),
+      }),
     );
   }
 }

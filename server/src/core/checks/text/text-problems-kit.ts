@@ -2,17 +2,16 @@
 import type { FileReading, TextProblem } from '../../build/inspect';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
-import { outcome, type Reporter } from '../kit';
+import { outcome, target, type Reporter } from '../kit';
 
 /** The outcomes of a check that reports the problems of some codes. */
 export function reportProblems(file: FileReading, report: Reporter, ...codes: readonly TextProblem['code'][]): void {
   const problems = file.problems.filter((problem) => codes.includes(problem.code));
   if (problems.length === 0)
-    report(outcome({ doc: file.doc, span: { start: 0, end: 0 }, path: '' }, sure(true), { broken: () => sentence`` }));
+    report(outcome(target('', file.doc, { start: 0, end: 0 }), sure(true), { broken: () => sentence`` }));
   for (const problem of problems) {
-    const place = { doc: file.doc, span: problem.span, path: problem.path };
     report(
-      outcome(place, sure(false), {
+      outcome(target(problem.path, file.doc, problem.span), sure(false), {
         broken: () => sentence`${problem.message}`,
         fixes: () =>
           problem.mends.map((mend) => ({ type: 'text', title: mend.title, doc: file.doc, edits: mend.edits })),

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { outcome, put, type FixIdea, type Outcome, type SourceLocation, type Reporter } from '../kit';
+import { atFact, outcome, put, target, type FixIdea, type Outcome, type Reporter, type Target } from '../kit';
 import { atGroup } from './acceptance-kit';
 
 export default check({
@@ -29,13 +29,7 @@ acceptance:
     ofTests(build, report);
     for (const line of acceptance.other.value ?? []) {
       if (!line.node) continue;
-      report(
-        measured(
-          { doc: build.doc, span: line.node.span, path: line.path },
-          /\d/.test(line.text),
-          () => sentence`“${line}” holds no number to be met.`,
-        ),
-      );
+      report(measured(atFact(line), /\d/.test(line.text), () => sentence`“${line}” holds no number to be met.`));
     }
   },
 });
@@ -83,7 +77,7 @@ function ofTests(build: Build, report: Reporter): void {
   for (const [i, test] of (drives.value ?? []).entries()) {
     report(
       measured(
-        { doc: build.doc, span: test.$.span, path: `acceptance.drive-tests[${i}]` },
+        target(`acceptance.drive-tests[${i}]`, build.doc, test.$.span),
         !!test.test.node,
         () => sentence`This test of drives does not say what is run.`,
       ),
@@ -92,10 +86,10 @@ function ofTests(build: Build, report: Reporter): void {
 }
 
 function measured(
-  place: SourceLocation,
+  at: Target,
   is: boolean,
   broken: () => Sentence,
   fixes?: () => Iterable<FixIdea | undefined>,
 ): Outcome {
-  return outcome(place, sure(is), { broken, ...(fixes ? { fixes } : {}) });
+  return outcome(at, sure(is), { broken, ...(fixes ? { fixes } : {}) });
 }

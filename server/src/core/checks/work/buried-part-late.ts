@@ -5,7 +5,7 @@ import { certain, ordered, stepGroups, type StepGroup } from '../../figures/step
 import { sentence } from '../../figures/sentence';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { outcome, type Reporter } from '../kit';
+import { aspectOf, outcome, type Reporter } from '../kit';
 import { atStep, moveStep } from './steps-kit';
 
 export default check({
@@ -72,7 +72,7 @@ function cardsByLength(build: Build, report: Reporter): void {
     if (!before || before.card === card) continue;
     const [short, long] = [before.card, card].map((one) => figure(one.part.length, `length of ${one.label}`));
     report(
-      outcome({ ...atStep(build, step), path: `${step.path} by length` }, atLeast(long!, short!), {
+      outcome(aspectOf(atStep(build, step), 'by length'), atLeast(long!, short!), {
         broken: () =>
           sentence`${step.label} (${long!}) comes after the longer ${before.card.label} (${short!}), which lies over its
             slot.`,

@@ -3,7 +3,7 @@ import { sentence } from '../../figures/sentence';
 import { statedCautions, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { outcome } from '../kit';
+import { atFact, outcome } from '../kit';
 import { moveStep } from './steps-kit';
 import { ownCaution } from './caution-kit';
 
@@ -38,18 +38,12 @@ steps:
       const done = statedSteps(build).find((other) => other.kind === belongs.value);
       if (!done) continue;
       report(
-        outcome(
-          { doc: build.doc, span: belongs.node.span, path: `${step.path}.caution for ${belongs.text}` },
-          sure(step.index < done.index, belongs),
-          {
-            broken: () => sentence`The caution for ${belongs} stands after that step; it has to be read before.`,
-            ...ownCaution(belongs.value),
-            fixes: () =>
-              step.kind === undefined
-                ? [moveStep(build, step, done.index, `Move the caution before ${done.label}`)]
-                : [],
-          },
-        ),
+        outcome(atFact(belongs, `${step.path}.caution for ${belongs.text}`), sure(step.index < done.index, belongs), {
+          broken: () => sentence`The caution for ${belongs} stands after that step; it has to be read before.`,
+          ...ownCaution(belongs.value),
+          fixes: () =>
+            step.kind === undefined ? [moveStep(build, step, done.index, `Move the caution before ${done.label}`)] : [],
+        }),
       );
     }
   },

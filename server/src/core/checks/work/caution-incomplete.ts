@@ -5,7 +5,7 @@ import { sure } from '../../figures/truth';
 import { missingParts } from '../../trade/cautions';
 import { listed } from '../../text';
 import { check } from '../check';
-import { outcome } from '../kit';
+import { outcome, target } from '../kit';
 import { ownCaution } from './caution-kit';
 
 export default check({
@@ -34,13 +34,9 @@ steps:
         ...(word.node ? [] : ['signal word']),
         ...missingParts({ hazard: hazard.text, consequence: consequence.text, avoidance: avoidance.text }),
       ];
-      const place = {
-        doc: build.doc,
-        span: group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span),
-        path: `${step.path}.caution`,
-      };
+      const span = group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span);
       report(
-        outcome(place, sure(missingFacts.length === 0), {
+        outcome(target(`${step.path}.caution`, build.doc, span), sure(missingFacts.length === 0), {
           broken: () => sentence`This caution is without its ${listed(missingFacts)}.`,
           ...ownCaution(group.for.value ?? step.kind),
           ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),

@@ -7,7 +7,7 @@ import { sure } from '../../figures/truth';
 import { wordFor } from '../../trade/caution-words';
 import { SIGNAL_WORDS } from '../../trade/cautions';
 import { check } from '../check';
-import { atKey, change, outcome } from '../kit';
+import { atFact, change, outcome } from '../kit';
 
 export default check({
   id: 'signal-word-wrong',
@@ -38,16 +38,12 @@ steps:
       const { word, consequence } = group;
       if (word.value === undefined || due === undefined) continue;
       report(
-        outcome(
-          { ...atKey(build, word), path: `${step.path}.caution.word` },
-          sure(word.value === due, word, consequence),
-          {
-            broken: () =>
-              sentence`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution
+        outcome(atFact(word, `${step.path}.caution.word`), sure(word.value === due, word, consequence), {
+          broken: () =>
+            sentence`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution
                 says ${word}.`,
-            fixes: () => [change(word, due, `Write ${due}`)],
-          },
-        ),
+          fixes: () => [change(word, due, `Write ${due}`)],
+        }),
       );
     }
   },

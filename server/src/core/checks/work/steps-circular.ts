@@ -9,7 +9,7 @@ import type { StepKind } from '../../trade/steps';
 import { ORDER_RULES, wayFrom, type Edge } from '../../trade/work-order';
 import { removeItem } from '../../yaml';
 import { check } from '../check';
-import { outcome, takeOut, type FixIdea } from '../kit';
+import { atFact, outcome, takeOut, type FixIdea } from '../kit';
 
 export default check({
   id: 'steps-circular',
@@ -47,7 +47,7 @@ steps:
           if (name.value === undefined || !name.node) continue;
           const { truth, way } = order.way(group.kind, name.value);
           report(
-            outcome({ doc: build.doc, span: name.node.span, path: `${step.path}.after:${name.value}` }, truth, {
+            outcome(atFact(name, `${step.path}.after:${name.value}`), truth, {
               broken: () =>
                 way!.length === 1
                   ? sentence`${step.label} is to come after itself.`

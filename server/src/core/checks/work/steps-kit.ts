@@ -8,23 +8,21 @@ import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { HANDLING, type StepKind } from '../../trade/steps';
 import { findSlip, type HandlingMistake } from '../../trade/bench-words';
-import { atKey, atPath, change, outcome, type Outcome, type SourceLocation, type TextFix, type Reporter } from '../kit';
+import { atKey, atPath, change, outcome, target, type Outcome, type Reporter, type Target, type TextFix } from '../kit';
 
 /** The place of a step: the words that say what is done. */
-export function atStep(build: Build, step: Step): SourceLocation {
-  return { doc: build.doc, span: step.node?.span ?? step.group.$.span, path: step.path };
+export function atStep(build: Build, step: Step): Target {
+  return target(step.path, build.doc, step.node?.span ?? step.group.$.span);
 }
 
 /** The place of a key of the bench; where it is absent, `bench:`, `steps:` or the build’s name. */
-export function atBench(build: Build, fact: Fact<unknown>): SourceLocation {
-  return fact.node
-    ? atKey(build, fact)
-    : { ...atPath(build, build.file.bench.$.entry ? 'bench' : 'steps'), path: fact.path };
+export function atBench(build: Build, fact: Fact<unknown>): Target {
+  return fact.node ? atKey(build, fact) : atPath(build, build.file.bench.$.entry ? 'bench' : 'steps', fact.path);
 }
 
 /** The place of something that the steps lack: the key `steps:`. */
-export function atSteps(build: Build, what: string): SourceLocation {
-  return { ...atPath(build, 'steps'), path: `steps:${what}` };
+export function atSteps(build: Build, what: string): Target {
+  return atPath(build, 'steps', `steps:${what}`);
 }
 
 const fix = (build: Build, title: string, edits: Edit[] | undefined): TextFix | undefined =>
@@ -93,7 +91,7 @@ export function slipsIn(
     const span =
       found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
     report(
-      outcome({ doc: build.doc, span, path: `${step.path}.${fact.key}` }, sure(!found, fact), {
+      outcome(target(`${step.path}.${fact.key}`, build.doc, span), sure(!found, fact), {
         broken: () => sentence`The words ${quoted(found!.words)} read as if ${reads}.`,
         fixes: () =>
           fact.key === 'do'
