@@ -59,7 +59,7 @@ function judgeCase(check: Check, one: Case): void {
   for (const file of one.files) {
     const doc = set.docs.get(file.name)!;
     const isBuild = set.build?.doc === doc;
-    if (!isBuild && check.on !== 'file') continue;
+    if (!isBuild && check.on !== 'file' && check.on !== 'settings') continue;
     const judged = check.on === 'accept' ? checks : [check];
     const judgement = isBuild
       ? judgeBuild(set.build!, { checks: judged, throwOn: true })

@@ -1,6 +1,7 @@
 // The page on a check in an editor: one for every check, saying what the terminal says.
 import { expect, test } from 'vitest';
 import { checks } from '../../server/src/core/checks/all';
+import { isFirm } from '../../server/src/core/checks/check';
 import { pageOf } from '../../server/src/core/checks/page';
 import { explain } from '../../server/src/features/check-markdown';
 
@@ -12,9 +13,10 @@ test('every check has a page with its judgement, its examples without marks and 
     for (const { plain, mended, beside } of page.examples)
       for (const part of [plain, mended ?? '', ...beside.map((one) => one.text)])
         expect(text, check.id).toContain(part.trimEnd());
-    expect(text, check.id).toContain(page.accept.trimEnd());
+    expect(text, check.id).toContain((page.accept ?? page.unread)!.trimEnd());
+    expect(page.accept === undefined, check.id).toBe(check.unread === true);
     expect(text, check.id).not.toMatch(/^\s*#\s*\^/m);
-    expect(text.includes('grades: {'), check.id).toBe(check.grade !== 'harm');
+    expect(text.includes('set another grade'), check.id).toBe(!isFirm(check));
     if (page.caution) expect(text, check.id).toContain(page.caution.word);
   }
 });

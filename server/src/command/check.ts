@@ -39,7 +39,10 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--accepted', 'list findings that a build accepts, too')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
-    .addHelpText('after', '\nExit status: 0 nothing at or above the grade; 1 findings; 2 the run itself failed.')
+    .addHelpText(
+      'after',
+      '\nExit status: 0 nothing at or above the grade; 1 findings, or something was not read; 2 the run itself failed.',
+    )
     .action(async (paths: string[], options: Options) => end(await check(paths, options, world)));
 }
 

@@ -95,18 +95,22 @@ export class Judging {
     this.early.set(path, { doc: kept, judgement: { ...judgement, answers: [] } });
   }
 
-  /** A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. */
+  /**
+   * A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. Any other
+   * brings those of them that could not be read.
+   */
   private async *build(workspace: Workspace, doc: Doc, named: boolean): AsyncGenerator<CheckRun> {
     const { build, judgement } = await workspace.judge(doc);
     const title = build.file.build.value;
     yield this.noted({ doc, judgement, ...(title ? { title } : {}) }, workspace);
-    if (!named) return;
     const used = await Promise.all([...build.dependsOn].sort().map((name) => workspace.part(name)));
     for (const other of [workspace.house.doc, ...used]) {
       const key = other && this.host.shown(workspace.root, other.name);
       if (!other || this.seen.has(key!)) continue;
       this.seen.add(key!);
-      yield this.noted({ doc: other, judgement: judgeFile(other) }, workspace);
+      const judgement = judgeFile(other);
+      if (named || judgement.findings.some(({ check }) => check.unread))
+        yield this.noted({ doc: other, judgement }, workspace);
     }
   }
 

@@ -2,6 +2,7 @@
 import { Option, type Command } from 'commander';
 import { toJson } from '../report/json';
 import { missingReport, missingText, wantedOf } from '../report/missing';
+import { safe } from '../report/layout';
 import { openBuild, reportTroubles } from './one-build';
 import { readDay } from './options';
 import type { Status, World } from './world';
@@ -22,7 +23,10 @@ export function addMissing(program: Command, world: World, end: (status: Status)
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
     .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
-    .addHelpText('after', '\nExit status: 0 nothing is missing; 1 facts are missing; 2 the run itself failed.')
+    .addHelpText(
+      'after',
+      '\nExit status: 0 nothing is missing; 1 facts are missing, or not everything was read; 2 the run itself failed.',
+    )
     .action(async (path: string, options: Options) => end(await missing(path, options, world)));
 }
 
@@ -32,5 +36,8 @@ async function missing(path: string, options: Options, world: World): Promise<St
   const look = { shown, from: 'unknown', working: false, accepted: true } as const;
   world.out(options.format === 'json' ? `${toJson(missingReport(section, look))}\n` : missingText(section, look));
   if (reportTroubles(opened, world)) return 2;
-  return wantedOf(section.judgement.findings).length > 0 ? 1 : 0;
+  const { findings } = section.judgement;
+  const unread = findings.find(({ check }) => check.unread);
+  if (unread) world.err(`fettle: ${safe(`${shown(section.doc)}: not everything was read: ${unread.said.text}`)}\n`);
+  return unread || wantedOf(findings).length > 0 ? 1 : 0;
 }

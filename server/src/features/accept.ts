@@ -11,7 +11,7 @@ import type { View } from './shapes';
 export function acceptEdits(view: View, finding: Finding): readonly Edit[] | undefined {
   const { doc, build } = view;
   const root = doc.parsed.root;
-  if (!build || finding.subject === '' || root?.type !== 'map') return undefined;
+  if (!build || finding.check.unread || finding.subject === '' || root?.type !== 'map') return undefined;
   const line: Value = {
     finding: finding.id,
     at: finding.subject,

@@ -19,6 +19,7 @@ function blocksOf({
   source,
   caution,
   examples,
+  unread,
   accept,
   regrade,
 }: CheckPage): Block[] {
@@ -29,8 +30,9 @@ function blocksOf({
     paragraph('Grade ', strong(grade), `: ${meaning}. Area: ${area}. Source: ${source}.`),
     ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
     ...examples.flatMap(exampleBlocks),
-    paragraph('To live with such a finding, accept it in the build with a reason:'),
-    verbatim(accept, 'yaml'),
+    ...(accept === undefined
+      ? [paragraph(unread ?? '')]
+      : [paragraph('To live with such a finding, accept it in the build with a reason:'), verbatim(accept, 'yaml')]),
     ...(regrade === undefined
       ? []
       : [paragraph('For a whole house, set another grade in ', code('fettle.yaml'), ':'), verbatim(regrade, 'yaml')]),

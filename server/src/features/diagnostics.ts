@@ -33,7 +33,7 @@ const severityOf: Record<Grade, Diagnostic['severity']> = {
 /** What is shown of a judged file. Accepted findings are not. */
 export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions): Diagnostic[] {
   const shown = view.judgement.findings.filter(
-    (finding) => !finding.accepted && atLeastAsBad(finding.grade, options.from),
+    (finding) => !finding.accepted && (finding.check.unread || atLeastAsBad(finding.grade, options.from)),
   );
   return [
     ...shown.filter((finding) => !isOpen(finding)).map((finding) => diagnosticOf(view, finding, options)),

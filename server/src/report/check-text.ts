@@ -38,7 +38,8 @@ function exampleText({ marked, mended, instead, file, beside }: ExamplePage): st
 }
 
 /** How to live with such a finding: in one build, or in a whole house. */
-function settledText({ accept, regrade, grade }: CheckPage): string[] {
+function settledText({ accept, regrade, grade, unread }: CheckPage): string[] {
+  if (accept === undefined) return block(unread ?? '', 2);
   const who = grade === 'harm' ? ', and who answers for it' : '';
   return [
     ...block(`To live with such a finding, write into the build why, until when${who}:`, 2),

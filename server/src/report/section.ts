@@ -26,10 +26,11 @@ export interface FormatOptions {
 /** Findings of one file past this many are counted and not listed. */
 export const mostListed = 2_000;
 
-/** What a section lists under a look, in its order. */
+/** What a section lists under a look, in its order; what was not read is listed under any. */
 export function listed(section: Section, look: Pick<FormatOptions, 'from' | 'accepted'>): readonly Finding[] {
   const all = section.judgement.findings.filter(
-    (finding) => atLeastAsBad(finding.grade, look.from) && (look.accepted || !finding.accepted),
+    (finding) =>
+      finding.check.unread || (atLeastAsBad(finding.grade, look.from) && (look.accepted || !finding.accepted)),
   );
   return all.length > mostListed ? all.slice(0, mostListed) : all;
 }

@@ -14,10 +14,15 @@ export class Tally {
   /** Findings past the most that are listed of one file. */
   cut = 0;
   otherFiles = 0;
+  /** Findings that say that something was not read. */
+  unread = 0;
 
   add({ doc, judgement }: Section): void {
     const open = judgement.findings.filter((finding) => !finding.accepted);
-    for (const finding of open) this.findings[finding.grade]++;
+    for (const finding of open) {
+      this.findings[finding.grade]++;
+      if (finding.check.unread) this.unread++;
+    }
     this.accepted += judgement.findings.length - open.length;
     this.cut += Math.max(0, judgement.findings.length - mostListed);
     for (const answer of ['held', 'broken', 'unknown'] as const) this.checks[answer] += judgement.counts[answer];
@@ -29,8 +34,8 @@ export class Tally {
     return Object.values(this.builds).reduce((a, b) => a + b, 0);
   }
 
-  /** Whether anything stands at or above a grade. */
+  /** Whether anything stands at or above a grade, or was not read. */
   reaches(limit: Grade): boolean {
-    return grades.some((grade) => this.findings[grade] > 0 && atLeastAsBad(grade, limit));
+    return this.unread > 0 || grades.some((grade) => this.findings[grade] > 0 && atLeastAsBad(grade, limit));
   }
 }

@@ -7,7 +7,7 @@ import { runExample } from './examples';
 import type { Generator } from './index';
 
 function page(check: Check): string {
-  const { id, what, why, grade, meaning, area, source, caution, examples, accept, regrade } = pageOf(check);
+  const { id, what, why, grade, meaning, area, source, caution, examples, unread, accept, regrade } = pageOf(check);
   const lines = [
     `# ${id}`,
     '',
@@ -21,11 +21,15 @@ function page(check: Check): string {
     '',
     ...(caution ? [`> **${caution.word}** ${caution.sentences.join(' ')}`, ''] : []),
     ...examples.flatMap((example, i) => exampleLines(check, i, example)),
-    '## To live with it',
-    '',
-    'A finding that someone has weighed is accepted in the build, by its place and with a reason:',
-    '',
-    ...yaml(accept),
+    ...(accept === undefined
+      ? ['## Never lighter', '', unread ?? '', '']
+      : [
+          '## To live with it',
+          '',
+          'A finding that someone has weighed is accepted in the build, by its place and with a reason:',
+          '',
+          ...yaml(accept),
+        ]),
     ...(regrade === undefined ? [] : ['For a whole house, set another grade in `fettle.yaml`:', '', ...yaml(regrade)]),
   ];
   return `${lines.join('\n').trimEnd()}\n`;

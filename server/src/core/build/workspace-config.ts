@@ -43,9 +43,13 @@ export class WorkspaceConfig {
     return fact?.value ? { fact } : { standard: defaultMargins[name], dimension, unit };
   }
 
-  /** The grade that this house gives a check; harm is never lowered by a setting, only accepted by name. */
-  grade(id: string, own: Grade): Grade | 'off' {
-    return own === 'harm' ? own : (this.grades.get(id) ?? own);
+  /**
+   * The grade that this house gives a finding of a check, which is of grade `own` elsewhere; what is firm is never
+   * made lighter by a setting.
+   */
+  grade(id: string, own: Grade, isFirm = own === 'harm'): Grade | 'off' {
+    const set = this.grades.get(id) ?? own;
+    return isFirm && (set === 'off' || !atLeastAsBad(set, own)) ? own : set;
   }
 }
 

@@ -171,6 +171,7 @@ import placeLeftOut from './text/place-left-out';
 import placeTwice from './text/place-twice';
 import placeUnknown from './text/place-unknown';
 import promiseUncheckable from './text/promise-uncheckable';
+import settingWithoutEffect from './text/setting-without-effect';
 import severalDocuments from './text/several-documents';
 import unitLookAlike from './text/unit-look-alike';
 import unitMissing from './text/unit-missing';
@@ -369,6 +370,7 @@ export const checks: readonly Check[] = [
   placeTwice,
   placeUnknown,
   promiseUncheckable,
+  settingWithoutEffect,
   severalDocuments,
   unitLookAlike,
   unitMissing,

@@ -1,6 +1,7 @@
 // What a check is: its identity, its documentation, its test. One file a check says all of this.
 import type { Build } from '../build/build';
 import type { FileReading } from '../build/inspect';
+import type { WorkspaceConfig } from '../build/workspace-config';
 import type { Grade } from '../manifest/house-file';
 import type { Reporter } from './kit';
 
@@ -48,6 +49,11 @@ interface CheckBase {
   readonly examples: readonly [Example, ...Example[]];
   /** For checks of grade harm: the caution shown with the finding, by its id in `trade/cautions`. */
   readonly caution?: string;
+  /**
+   * Set where a finding means that a file, or something that stands in it, could not be read, so that nothing it says
+   * is checked. No setting, option or acceptance makes such a finding lighter: a run with one never ends with status 0.
+   */
+  readonly unread?: true;
 }
 
 export interface BuildCheck extends CheckBase {
@@ -74,8 +80,19 @@ export interface AcceptCheck extends CheckBase {
   readonly test: (build: Build, found: readonly FoundFinding[], report: Reporter) => void;
 }
 
-export type Check = BuildCheck | FileCheck | AcceptCheck;
+/** A check of the house settings, held against the checks that they speak of. */
+export interface SettingsCheck extends CheckBase {
+  readonly on: 'settings';
+  readonly test: (settings: WorkspaceConfig, checkNamed: (id: string) => Check | undefined, report: Reporter) => void;
+}
+
+export type Check = BuildCheck | FileCheck | AcceptCheck | SettingsCheck;
+
+/** Whether settings may give a check no lighter grade: what could hurt someone, and what was not read. */
+export const isFirm = ({ grade, unread }: Pick<Check, 'grade' | 'unread'>): boolean =>
+  grade === 'harm' || unread === true;
 
 export const check = (facts: Omit<BuildCheck, 'on'>): BuildCheck => ({ on: 'build', ...facts });
 export const fileCheck = (facts: Omit<FileCheck, 'on'>): FileCheck => ({ on: 'file', ...facts });
+export const settingsCheck = (facts: Omit<SettingsCheck, 'on'>): SettingsCheck => ({ on: 'settings', ...facts });
 export const acceptCheck = (facts: Omit<AcceptCheck, 'on'>): AcceptCheck => ({ on: 'accept', ...facts });

@@ -1,7 +1,7 @@
 // What a page on a check says, wherever it is shown: on a terminal, in an editor, in the documentation.
 import type { Grade } from '../manifest/house-file';
 import { CAUTIONS, deferral, type CautionId } from '../trade/cautions';
-import { areas, type Check, type Example } from './check';
+import { areas, isFirm, type Check, type Example } from './check';
 
 /** What each grade means, in the words of the product. */
 export const meaningOf: Record<Grade, string> = {
@@ -32,9 +32,11 @@ export interface CheckPage {
   readonly source: string;
   readonly caution?: CautionWords;
   readonly examples: readonly ExamplePage[];
-  /** Lines for a build that accept such a finding, their values in words. */
-  readonly accept: string;
-  /** Lines for the house settings that give it another grade; harm is never lowered by a setting. */
+  /** Why nothing makes such a finding lighter; only where it says that something was not read. */
+  readonly unread?: string;
+  /** Lines for a build that accept such a finding, their values in words; undefined for what was not read. */
+  readonly accept?: string;
+  /** Lines for the house settings that give it another grade; none where it is never made lighter by a setting. */
   readonly regrade?: string;
 }
 
@@ -50,6 +52,10 @@ export interface ExamplePage {
   readonly instead?: string;
 }
 
+const unreadWords =
+  'What such a finding stands for was not read, so nothing that it says is checked: no setting, option or acceptance ' +
+  'makes it lighter, and a run that meets one never ends with status 0.';
+
 export function pageOf(check: Check): CheckPage {
   const { id, what, why, grade, source } = check;
   const caution = cautionWords(check.caution);
@@ -63,8 +69,8 @@ export function pageOf(check: Check): CheckPage {
     area: areas[check.area],
     ...(caution ? { caution } : {}),
     examples: check.examples.map(exampleOf),
-    accept: acceptLines(check),
-    ...(grade === 'harm' ? {} : { regrade: `grades: { ${id}: ${grade === 'note' ? 'off' : 'note'} }\n` }),
+    ...(check.unread ? { unread: unreadWords } : { accept: acceptLines(check) }),
+    ...(isFirm(check) ? {} : { regrade: `grades: { ${id}: ${grade === 'note' ? 'off' : 'note'} }\n` }),
   };
 }
 

@@ -15,8 +15,9 @@ const linesFor = memo((build: Build): ReadonlyMap<string, readonly Line[]> => {
   return lines;
 });
 
-/** The acceptance that covers a finding; undefined where there is none that counts. */
+/** The acceptance that covers a finding; undefined where there is none that counts, as for what was not read. */
 export function acceptedFor(build: Build, finding: Finding): Accepted | undefined {
+  if (finding.check.unread) return undefined;
   for (const line of linesFor(build).get(finding.id) ?? []) {
     const because = line.because.value;
     const until = line.until.value;

@@ -1,8 +1,9 @@
 // Runs checks: on a file by itself, on a build with its parts, and on what the build accepts.
 import { Build } from '../build/build';
 import { inspect } from '../build/inspect';
+import { WorkspaceConfig } from '../build/workspace-config';
 import { checks as allChecks } from '../checks/all';
-import type { Check, FoundFinding } from '../checks/check';
+import { isFirm, type Check, type FoundFinding } from '../checks/check';
 import type { Outcome } from '../checks/kit';
 import type { Doc } from '../parts/doc';
 import { acceptedFor } from './accept';
@@ -34,7 +35,7 @@ export function judgeWhile(
   if (!goOn(run.findings)) return {};
   const checks = options.checks ?? allChecks;
   for (const check of checks) {
-    if (check.on === 'accept') continue;
+    if (check.on === 'accept' || check.on === 'settings') continue;
     const before = run.findings.length;
     run.ask(check);
     if (run.findings.length > before && !goOn(run.findings)) return { last: check };
@@ -53,7 +54,8 @@ export function checksBeside(known: readonly Answer[]): Check[] {
 /** What can be said of a file by itself: for part files and house settings. */
 export function judgeFile(doc: Doc, options: JudgeOptions = {}): Judgement {
   const run = new Run(doc, undefined, options);
-  for (const check of options.checks ?? allChecks) if (check.on === 'file') run.ask(check);
+  for (const check of options.checks ?? allChecks)
+    if (check.on === 'file' || (check.on === 'settings' && doc.kind === 'house')) run.ask(check);
   return run.done();
 }
 
@@ -84,6 +86,7 @@ class Run {
     try {
       if (check.on === 'file') check.test(inspect(this.doc), this.report);
       else if (check.on === 'build') check.test(this.build!, this.report);
+      else if (check.on === 'settings') check.test(new WorkspaceConfig(this.doc), checkNamed, this.report);
       else check.test(this.build!, found, this.report);
       this.add({ check, taken: this.taken, mask: this.reads.mask });
     } catch (error) {
@@ -99,7 +102,7 @@ class Run {
   private readonly report = (outcome: Outcome): void => {
     const check = this.asked;
     const own = outcome.grade ?? check.grade;
-    const grade = this.build ? this.build.house.grade(check.id, own) : own;
+    const grade = this.build ? this.build.house.grade(check.id, own, own === 'harm' || isFirm(check)) : own;
     if (grade !== 'off') this.taken.push({ outcome, finding: findingOf(check, outcome, grade) });
   };
 
@@ -119,6 +122,8 @@ class Run {
     return { findings: inOrder(this.findings), answers: this.answers, failed: this.failed, counts: this.counts };
   }
 }
+
+const checkNamed = (id: string): Check | undefined => allChecks.find((check) => check.id === id);
 
 /** The finding, with the build’s reason where the build accepts it. */
 function withAcceptance(build: Build, finding: Finding): Finding {

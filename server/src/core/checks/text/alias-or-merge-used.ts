@@ -19,5 +19,5 @@ purpose: *name
       instead: 'Write the value out.',
     },
   ],
-  test: (file, report) => reportProblems(file, report, 'alias-or-merge-used', 'alias-unknown', 'tag-used'),
+  test: (file, report) => reportProblems(file, report, 'alias-or-merge-used', 'tag-used'),
 });

@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'choice-unknown',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A word is one of those that its field knows.',
   why: 'A word outside the list would be read by nobody, and checks that need it would stay open.',
   source: 'the format’s own rule',

@@ -10,6 +10,7 @@ export default check({
   id: 'format-newer',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'The file is of a format that this version of Fettle reads.',
   why: 'A newer format may say things that an older reader would take for something else.',
   source: 'the format’s own rule',

@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'key-twice',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A key stands once in its map.',
   why: 'Of two equal keys only one can count, and a reader cannot know which one was meant.',
   source: 'the format’s own rule',

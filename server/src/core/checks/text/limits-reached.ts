@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'limits-reached',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A file stays within the published limits of size, depth and number.',
   why: 'Past a limit a file is not read, and nothing that it says is checked.',
   source: 'the format’s own rule',

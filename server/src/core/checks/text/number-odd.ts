@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'number-odd',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A number can be read in one way only.',
   why: 'A comma may part decimals or thousands; a range may have been written backwards.',
   source: 'the format’s own rule',

@@ -10,6 +10,7 @@ export default check({
   id: 'part-kind-wrong-here',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A part stands in the role that its kind is for.',
   why: 'A cooler listed as a fan is checked as a fan: its facts are read by the wrong table.',
   source: 'the format’s own rule',

@@ -8,6 +8,7 @@ export default check({
   id: 'part-not-found',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'Every part used by name has its file in a parts folder.',
   why: 'Without its file nothing is known of the part but what the build spells out, and most checks stay open.',
   source: 'the format’s own rule',

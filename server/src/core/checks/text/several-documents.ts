@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'several-documents',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A file holds one document.',
   why: 'Only the first document of a file is read; the others would be checked by nobody.',
   source: 'the format’s own rule',

@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'unit-missing',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'Every quantity carries its unit.',
   why: 'A bare number is read differently by everyone: 158 may be millimetres, inches or watts.',
   source: 'the format’s own rule',

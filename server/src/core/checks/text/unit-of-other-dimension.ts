@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'unit-of-other-dimension',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A unit measures what its field asks for, and is spelled in one way only.',
   why: 'Watts for a length is a slip of the line; `Gb/s` for `GB/s` is an eightfold one.',
   source: 'the format’s own rule',

@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'wrong-kind-of-value',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'A value is of the kind that belongs at its place.',
   why: 'A text where a list belongs, or a word where a number belongs, states nothing that could be checked.',
   source: 'the format’s own rule',

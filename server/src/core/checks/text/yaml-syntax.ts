@@ -6,6 +6,7 @@ export default fileCheck({
   id: 'yaml-syntax',
   area: 'text',
   grade: 'stop',
+  unread: true,
   what: 'The text can be read as YAML.',
   why: 'What stands after such a place may be read otherwise than it was meant.',
   source: 'the format’s own rule',
@@ -19,5 +20,5 @@ parts:
       instead: 'Take the second closing brace out.',
     },
   ],
-  test: (file, report) => reportProblems(file, report, 'yaml-syntax'),
+  test: (file, report) => reportProblems(file, report, 'yaml-syntax', 'alias-unknown'),
 });
