@@ -1,7 +1,6 @@
 // Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node
 // server/tools/build.mjs
-import { spawnSync } from 'node:child_process';
-import { existsSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -26,37 +25,31 @@ const browser = {
   alias: { 'vscode-languageserver/node': 'vscode-languageserver/browser' },
 };
 
+const program = { banner: { js: '#!/usr/bin/env node' } };
+
 /** Each bundle with its entry; a bundle whose entry is not there is left out. */
 export const bundles = [
   { entry: 'server/src/fettle.ts', out: 'dist/fettle.bundle.js' },
-  { entry: 'server/tools/loader.cjs', out: 'dist/fettle.js', more: { banner: { js: '#!/usr/bin/env node' } } },
-  { entry: 'server/src/server.ts', out: 'dist/server.js' },
+  { entry: 'server/tools/loader.cjs', out: 'dist/fettle.js', more: { ...program, external: ['./fettle.bundle.js'] } },
+  { entry: 'server/src/server.ts', out: 'dist/server.js', more: program },
   { entry: 'client/src/desktop.ts', out: 'dist/client.js', more: { external: ['vscode'] } },
   { entry: 'server/src/server-worker.ts', out: 'dist/server.worker.js', more: { ...browser, format: 'iife' } },
   { entry: 'client/src/web.ts', out: 'dist/client.web.js', more: { ...browser, external: ['vscode'] } },
 ].filter(({ entry }) => existsSync(join(root, entry)));
 
+/** The options with which esbuild makes a bundle. */
+export function optionsOf({ entry, out, more }) {
+  return { ...common, ...more, entryPoints: [entry], outfile: out };
+}
+
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */
 export async function buildAll() {
   const begun = new Date();
-  await Promise.all(
-    bundles.map(({ entry, out, more }) => build({ ...common, ...more, entryPoints: [entry], outfile: out })),
-  );
-  compileAhead();
+  await Promise.all(bundles.map((bundle) => build(optionsOf(bundle))));
   // Its time tells the setup that everything up to then is built.
   writeFileSync(join(root, 'dist/.built'), '');
   utimesSync(join(root, 'dist/.built'), begun, begun);
   return bundles.map(({ out }) => out);
-}
-
-/** A run over the samples compiles what most runs need; the command starts a third quicker for it. */
-function compileAhead() {
-  rmSync(join(root, 'dist/fettle.compiled'), { force: true });
-  const words = existsSync(join(root, 'samples')) ? ['check', 'samples'] : ['check', 'tests/editors/workspace'];
-  const { error } = spawnSync(process.execPath, [join(root, 'server/tools/compile.cjs'), ...words], {
-    stdio: 'ignore',
-  });
-  if (error) throw error;
 }
 
 if (process.argv[1] && relative(process.argv[1], fileURLToPath(import.meta.url)) === '') {

@@ -26,7 +26,7 @@ const hostSteps = [
 ];
 
 /** The extension runs in a browser without a server only when its manifest names an entry for that. */
-const { browser: workerEntry } = JSON.parse(readFileSync(join(repository, 'package.json'), 'utf8')) as {
+const { browser: workerEntry } = JSON.parse(readFileSync(join(repository, 'client/package.json'), 'utf8')) as {
   browser?: string;
 };
 

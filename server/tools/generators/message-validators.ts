@@ -1,4 +1,4 @@
-// Validators of what an editor sends: settings as package.json declares them, our own messages, and of the protocol’s
+// Validators of what an editor sends: settings as client/package.json declares them, our own messages, and of the protocol’s
 // messages what the server reads of them.
 import Ajv from 'ajv';
 import standalone from 'ajv/dist/standalone';
@@ -95,7 +95,7 @@ export function messageSchemas(settings: object): Record<string, object> {
 }
 
 /**
- * The settings that package.json declares, by their name without `fettle.`; those of the editor’s own side are left
+ * The settings that client/package.json declares, by their name without `fettle.`; those of the editor’s own side are left
  * out.
  */
 function declaredSettings(manifest: string): object {
@@ -124,13 +124,13 @@ export const messageValidators: Generator = {
     const ajv = new Ajv({ code: { source: true, esm: true, lines: true }, strict: true, strictTypes: false });
     const protocol = Object.entries(protocolShapes).map(([method, schema]) => [nameOf(method), schema] as const);
     const schemas = {
-      ...messageSchemas(declaredSettings(read('package.json')!)),
+      ...messageSchemas(declaredSettings(read('client/package.json')!)),
       ...(Object.fromEntries(protocol) as Record<string, object>),
     };
     for (const [name, schema] of Object.entries(schemas)) ajv.addSchema(schema, name);
     const head =
       '// Validators of what an editor sends. Generated from ' +
-      '`server/tools/generators/message-validators.ts` and package.json by `npm run generate`; do not ' +
+      '`server/tools/generators/message-validators.ts` and client/package.json by `npm run generate`; do not ' +
       'edit.\n';
     const names = Object.keys(schemas);
     const types = [
