@@ -1,4 +1,5 @@
 // The command `fettle`: gives a run the real world, and its status to the shell.
+import { version } from '../../package.json';
 import { run } from './command/run';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
@@ -11,6 +12,7 @@ for (const stream of [process.stdout, process.stderr]) stream.on('error', () => 
 
 void run(process.argv.slice(2), {
   host: new NodeHost(here),
+  version,
   // In UTC, so that the same files give the same findings wherever they are checked.
   today: new Date().toISOString().slice(0, 10),
   colour: !NO_COLOR && (FORCE_COLOR ? FORCE_COLOR !== '0' : process.stdout.isTTY === true),

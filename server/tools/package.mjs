@@ -1,29 +1,63 @@
-// Packs the VS Code extension: builds everything, draws the icon, writes dist/fettle.vsix. Run: npm run package
+// Packs the VS Code extension: builds everything, lays the extension out in dist/extension, writes dist/fettle.vsix.
+// Run: npm run package
 import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { buildAll, root } from './build.mjs';
 
 const mostBytes = 1_500_000;
+const stage = join(root, 'dist/extension');
 const vsix = join(root, 'dist/fettle.vsix');
 const vsce = join(dirname(createRequire(import.meta.url).resolve('@vscode/vsce/package.json')), 'vsce');
 
+/** What is copied as it is: from where in the repository, to where in the extension. */
+const copied = {
+  LICENSE: 'LICENSE',
+  'CHANGELOG.md': 'CHANGELOG.md',
+  'THIRD-PARTY-NOTICES.md': 'THIRD-PARTY-NOTICES.md',
+  'client/icon.png': 'icon.png',
+  'client/language-configuration.json': 'language-configuration.json',
+  'client/fettle.tmLanguage.json': 'fettle.tmLanguage.json',
+  'dist/client.js': 'dist/client.js',
+  'dist/client.web.js': 'dist/client.web.js',
+  'dist/server.js': 'dist/server.js',
+  'dist/server.worker.js': 'dist/server.worker.js',
+};
+
+/** The extension’s manifest; what both packages say, the npm package’s says for both. */
+function manifest() {
+  const { version, license, homepage, repository, bugs } = readJson('package.json');
+  return { ...readJson('client/package.json'), version, license, homepage, repository, bugs };
+}
+
+function readJson(path) {
+  return JSON.parse(readFileSync(join(root, path), 'utf8'));
+}
+
+/** The details page with its pictures in it: an editor shows none that lies beside the page. */
+function detailsPage() {
+  const text = readFileSync(join(root, 'client/README.md'), 'utf8');
+  return text.replace(/\]\((media\/[\w-]+\.png)\)/g, (_, path) => {
+    const picture = readFileSync(join(root, 'client', path)).toString('base64');
+    return `](data:image/png;base64,${picture})`;
+  });
+}
+
+function layOut() {
+  rmSync(stage, { recursive: true, force: true });
+  mkdirSync(join(stage, 'dist'), { recursive: true });
+  for (const [from, to] of Object.entries(copied)) cpSync(join(root, from), join(stage, to));
+  writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest(), undefined, 2)}\n`);
+  writeFileSync(join(stage, 'README.md'), detailsPage());
+  // All that is laid out is packed; the packer asks for a file that says so.
+  writeFileSync(join(stage, '.vscodeignore'), '');
+}
+
 await buildAll();
-const { status } = spawnSync(
-  process.execPath,
-  [
-    vsce,
-    'package',
-    '--no-dependencies',
-    '--allow-missing-repository',
-    '--skip-license',
-    '--no-rewrite-relative-links',
-    '--out',
-    vsix,
-  ],
-  { cwd: root, stdio: 'inherit' },
-);
+layOut();
+const words = ['package', '--no-dependencies', '--no-rewrite-relative-links', '--out', vsix];
+const { status } = spawnSync(process.execPath, [vsce, ...words], { cwd: stage, stdio: 'inherit' });
 if (status !== 0) process.exit(status ?? 1);
 const { size } = statSync(vsix);
 if (size > mostBytes) {

@@ -18,6 +18,12 @@ const files = {
   'parts/tarn/mid.part.yaml': 'kind: case\ncooler-height: 155 mm\n',
 };
 
+describe('the command', () => {
+  it('says its version', async () => {
+    expect(await fettle({}, '--version')).toMatchObject({ status: 0, out: '1.2.3\n', err: '' });
+  });
+});
+
 describe('explain', () => {
   it('explains every check within 100 columns, with its example as it is marked', async () => {
     for (const check of checks) {

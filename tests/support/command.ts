@@ -23,6 +23,7 @@ export async function fettle(files: Record<string, string> | Host, ...words: str
   let err = '';
   const world: World = {
     host,
+    version: '1.2.3',
     today,
     colour: false,
     out: (text) => void (out += text),

@@ -15,6 +15,8 @@ export async function run(words: readonly string[], world: World): Promise<Statu
   let status: Status = 0;
   const program = new Command('fettle')
     .description('Checks the builds of personal computers as they are written.')
+    .version(world.version, '--version', 'Print the version.')
+    .helpOption('--help', 'Print this help.')
     .exitOverride()
     .configureOutput({
       writeOut: world.out,

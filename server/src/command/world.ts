@@ -4,6 +4,8 @@ import type { Sink } from '../host/output';
 
 export interface World {
   readonly host: Host;
+  /** The version of Fettle, as `--version` prints it. */
+  readonly version: string;
   /** The day that counts as today, as `2026-11-25`. */
   readonly today: string;
   /** Whether what is written to `out` may be coloured. */

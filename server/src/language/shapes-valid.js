@@ -1,4 +1,4 @@
-// Validators of what an editor sends. Generated from `server/tools/generators/message-validators.ts` and package.json by `npm run generate`; do not edit.
+// Validators of what an editor sends. Generated from `server/tools/generators/message-validators.ts` and client/package.json by `npm run generate`; do not edit.
 "use strict";
 export const settings = validate10;
 const schema11 = {"type":"object","properties":{"from":{"type":"string","enum":["harm","stop","shortfall","note","unknown"]}}};

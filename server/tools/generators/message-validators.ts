@@ -1,5 +1,5 @@
-// Validators of what an editor sends: settings as client/package.json declares them, our own messages, and of the protocol’s
-// messages what the server reads of them.
+// Validators of what an editor sends: settings as client/package.json declares them, our own messages, and of the
+// protocol’s messages what the server reads of them.
 import Ajv from 'ajv';
 import standalone from 'ajv/dist/standalone';
 import type { Generator } from './index';
