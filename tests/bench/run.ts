@@ -64,7 +64,10 @@ function checksOnOne(): void {
     const doc = named(name);
     const kept = new Build(doc, find, house, today);
     const fresh = (): unknown => judgeBuild(new Build(doc, find, house, today));
-    const typed = (): unknown => (doc.memo.delete(inspect), fresh());
+    const typed = (): unknown => {
+      doc.memo.delete(inspect);
+      return fresh();
+    };
     const [floors, judged, ...others] = inTurns(
       100,
       100,

@@ -7,12 +7,12 @@ import type { Check } from '../../server/src/core/checks/check';
 import { findingOf, type Answer } from '../../server/src/core/judge/finding';
 import { judgeBuild, judgeFile } from '../../server/src/core/judge/judge';
 import { provenFileFixes, provenFixes, type ProvenFix } from '../../server/src/core/judge/prove';
-import { Doc } from '../../server/src/core/parts/doc';
+import type { Doc } from '../../server/src/core/parts/doc';
 import { applyEdits } from '../../server/src/core/text';
 import { bench } from '../support/bench';
 import { buildName, readFixture, type Case, type FixtureFile } from '../support/fixture';
 
-const only = process.env['CHECK'];
+const only = process.env.CHECK;
 
 function fixtureFiles(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })

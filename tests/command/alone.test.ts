@@ -1,7 +1,7 @@
 // A fault in one file’s report: one line of its own, and everything about the other files all the same.
 import { describe, expect, it, vi } from 'vitest';
 import { fettle } from '../support/command';
-import * as section from '../../server/src/report/section';
+import type * as section from '../../server/src/report/section';
 
 vi.mock('../../server/src/report/section', async (load) => {
   const real = await load<typeof section>();

@@ -36,7 +36,7 @@ function run(words: string[], env: Record<string, string> = {}) {
     cwd: top,
     encoding: 'utf8',
     timeout: 30_000,
-    env: { PATH: process.env['PATH'], ...env },
+    env: { PATH: process.env.PATH, ...env },
   });
   return { status, signal, out: stdout, err: stderr };
 }

@@ -148,7 +148,10 @@ describe.skipIf(!posix)('what cables elsewhere', () => {
       const asked: string[] = [];
       const host = new NodeHost(here);
       const read = host.read.bind(host);
-      host.read = (root, path) => (asked.push(path), read(root, path));
+      host.read = (root, path) => {
+        asked.push(path);
+        return read(root, path);
+      };
       write('a.pcbuild.yaml', `format: 1\nbuild: A\nparts:\n  cooler: { use: "${name.replaceAll('\\', '\\\\')}" }\n`);
       const { status } = await fettle(host, 'check', 'a.pcbuild.yaml');
       expect([0, 1]).toContain(status);

@@ -47,14 +47,12 @@ describe('the published schemas', () => {
   it('describe every field, with an example', () => {
     const bare: string[] = [];
     const visit = (schema: Record<string, unknown>, at: string): void => {
-      for (const [key, one] of Object.entries(
-        (schema['properties'] ?? {}) as Record<string, Record<string, unknown>>,
-      )) {
+      for (const [key, one] of Object.entries((schema.properties ?? {}) as Record<string, Record<string, unknown>>)) {
         if (
           !('const' in one) &&
           !('anyOf' in one && !('description' in one)) &&
           !('$ref' in one && Object.keys(one).length === 1) &&
-          !one['description']
+          !one.description
         )
           bare.push(`${at}.${key}`);
         visit(one, `${at}.${key}`);

@@ -196,7 +196,7 @@ describe('requests', () => {
 
   test('code actions over many findings are given up between two of them, by a cancel or a change of the text', async () => {
     const uri = 'file:///ws/desk.pcbuild.yaml';
-    const text = `format: 1\nbuild: Desk\nparts:\n  drives:\n${Array.from({ length: 300 }, (_, i) => `    - { name: ` + `d${i}, cpacity: 1 TB }\n`).join('')}`;
+    const text = `format: 1\nbuild: Desk\nparts:\n  drives:\n${Array.from({ length: 300 }, (_, i) => `    - { name: d${i}, cpacity: 1 TB }\n`).join('')}`;
     const ask = (id: number) =>
       wire.send({
         id,

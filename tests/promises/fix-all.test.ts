@@ -89,8 +89,7 @@ describe('fixing everything', () => {
   });
 
   it('ends within ten passes where each fix opens the way for the next', () => {
-    const text =
-      'kind: cooler\n' + Array.from({ length: 12 }, (_, i) => `${'hieght'.slice(0, 6 - (i % 2))}${i}: 158\n`).join('');
+    const text = `kind: cooler\n${Array.from({ length: 12 }, (_, i) => `${'hieght'.slice(0, 6 - (i % 2))}${i}: 158\n`).join('')}`;
     let now = text;
     let passes = 0;
     for (let edits = fixAllEdits(judge(now, partName)); edits.length > 0; edits = fixAllEdits(judge(now, partName))) {

@@ -106,7 +106,7 @@ describe.each(owned)('%s', (name) => {
     for (const finding of shown.view.judgement.findings)
       provenFixes(shown.view.build!, shown.view.judgement, finding, shown.candidates);
     fixAllEdits(shown.view);
-    expect(({} as Record<string, unknown>)['use'] ?? Object.prototype.toString.call({})).toBe('[object Object]');
+    expect(({} as Record<string, unknown>).use ?? Object.prototype.toString.call({})).toBe('[object Object]');
   });
 
   it.each([

@@ -1,6 +1,7 @@
 // Safety messages against the standard's definitions, and their figures against the sums and sources they come from.
 import { expect, it } from 'vitest';
-import { CAUTION_PARTS, CAUTIONS, SIGNAL_WORDS } from '../../server/src/core/trade/cautions';
+import { CAUTIONS } from '../../server/src/core/trade/cautions';
+import { CAUTION_PARTS, SIGNAL_WORDS } from '../../server/src/core/trade/signal-words';
 import { NIOSH_LOAD_CONSTANT_KG } from '../../server/src/core/trade/lifting';
 import { storedEnergyJ } from '../../server/src/core/trade/mains';
 

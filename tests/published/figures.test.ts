@@ -5,7 +5,7 @@ import type { Build } from '../../server/src/core/build/build';
 import displayModeBeyondLink from '../../server/src/core/checks/slots/display-mode-beyond-link';
 import heatIntoRoom from '../../server/src/core/checks/power/heat-into-room';
 import { airNeeded, caseRise, dewPoint } from '../../server/src/core/figures/air';
-import { needed, payload, type Promise } from '../../server/src/core/figures/display';
+import { needed, payload, type PromisedMode } from '../../server/src/core/figures/display';
 import { known, number, type Figure } from '../../server/src/core/figures/figure';
 import { filmResistance, processorTemperature } from '../../server/src/core/figures/heat';
 import { linkRate } from '../../server/src/core/figures/lanes';
@@ -302,7 +302,7 @@ parts:
 expect:
   displays: [{ mode: 3840x2160 @ 120 Hz, depth: 8 bit, port: DP_1${blanking} }]
 `);
-  const promiseOf = (one: Build): Promise => one.file.expect.displays.value![0]!;
+  const promiseOf = (one: Build): PromisedMode => one.file.expect.displays.value![0]!;
   const gbps = (figure: Figure): number[] => [figure.lo, figure.hi].map((bytes) => (bytes * 8) / 1e9);
   const told = (one: Build) => judgeBuild(one, { checks: [displayModeBeyondLink], throwOn: true }).findings;
 

@@ -16,7 +16,7 @@ export interface OracleRun {
 
 /** The absolute path of a program found by name on PATH or among the system folders; undefined when absent. */
 export function oraclePath(program: string): string | undefined {
-  const folders = [...(process.env['PATH'] ?? '').split(delimiter), ...SYSTEM_FOLDERS];
+  const folders = [...(process.env.PATH ?? '').split(delimiter), ...SYSTEM_FOLDERS];
   return folders
     .filter(isAbsolute)
     .map((folder) => join(folder, program))
@@ -64,7 +64,7 @@ export function itWithOracle(
 ): void {
   if (oraclePath(program) !== undefined) {
     it(title, test, timeoutMs);
-  } else if (process.env['CI']) {
+  } else if (process.env.CI) {
     it(title, () => {
       throw new Error(`oracle program '${program}' is not installed, and CI is set: install it`);
     });

@@ -15,7 +15,7 @@ export interface Ran {
 /** `files` by path, or a host of one’s own. `words` are what follows `fettle` on the command line. */
 export async function fettle(files: Record<string, string> | Host, ...words: string[]): Promise<Ran> {
   const host: Host =
-    typeof files['read'] === 'function'
+    typeof files.read === 'function'
       ? (files as Host)
       : new MemoryHost(Object.entries(files as Record<string, string>));
   const written = new Map<string, string>();

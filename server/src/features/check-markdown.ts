@@ -17,6 +17,7 @@ function blocksOf({
   meaning,
   area,
   source,
+  limits,
   caution,
   examples,
   unread,
@@ -28,6 +29,7 @@ function blocksOf({
     paragraph(what),
     paragraph(why),
     paragraph('Grade ', strong(grade), `: ${meaning}. Area: ${area}. Source: ${source}.`),
+    ...limits.map((limit) => paragraph(limit)),
     ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
     ...examples.flatMap(exampleBlocks),
     ...(accept === undefined

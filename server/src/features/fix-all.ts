@@ -11,7 +11,10 @@ import { Rewrite } from './rewrite';
 import type { View } from './shapes';
 
 const mostPasses = 10;
-/** Judgings that one call may cost where fixes must be tried one by one: fewer of a long text, so that none takes seconds. */
+/**
+ * Judgings that one call may cost where fixes must be tried one by one: fewer of a long text, so that none takes
+ * seconds.
+ */
 const trialsFor = (text: string): number => Math.min(120, Math.max(10, Math.floor(2_000_000 / text.length)));
 
 interface State {
@@ -26,7 +29,10 @@ interface Certain {
   readonly key: string;
 }
 
-/** Edits for the text as it stands; none where nothing certain is left to mend. They never overlap, and their order does not matter. */
+/**
+ * Edits for the text as it stands; none where nothing certain is left to mend. They never overlap, and their order
+ * does not matter.
+ */
 export function fixAllEdits(view: View): readonly Edit[] {
   return new FixAll(view).run();
 }
@@ -58,7 +64,10 @@ class FixAll {
     return next;
   }
 
-  /** One of several does harm: each is kept only where it brings nothing worse. From the end, so that earlier offsets stay true. */
+  /**
+   * One of several does harm: each is kept only where it brings nothing worse. From the end, so that earlier offsets
+   * stay true.
+   */
   private oneByOne(start: State, fixes: readonly Certain[]): State | undefined {
     let state: State | undefined;
     for (const certain of [...fixes].reverse()) {

@@ -52,8 +52,9 @@ function keyBlocks(view: View, at: At): Block[] {
 
 /** What a part's fact comes to: stated here, over what, or by which file. */
 function resolved(placed: Placed | undefined, meaning: Meaning): Block[] {
-  const fact = placed && meaning.below && factAt(placed, meaning.below);
-  if (!fact || !fact.node) return [];
+  if (!placed || !meaning.below) return [];
+  const fact = factAt(placed, meaning.below);
+  if (!fact?.node) return [];
   const { replaced } = fact;
   if (replaced)
     return [paragraph('Spelled out here; it replaces ', code(replaced.text), ' of ', code(replaced.doc.name), '.')];

@@ -18,6 +18,7 @@ export function explainText(check: Check): string {
     ['grade', `${page.grade}: ${page.meaning}`],
     ['area', page.area],
     ['source', page.source],
+    ...page.limits.map((limit, i): [string, string] => [i === 0 ? 'limits' : '', limit]),
   ];
   const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
   if (page.caution) lines.push(...cautionText(page.caution, 2), '');
@@ -70,5 +71,5 @@ export function checkListText(checks: readonly Check[]): string {
       '',
     );
   }
-  return lines.join('\n') + '\n';
+  return `${lines.join('\n')}\n`;
 }

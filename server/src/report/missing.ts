@@ -37,7 +37,7 @@ export function missingText(section: Section, look: FormatOptions): string {
   const title = safe(section.title ?? look.shown(section.doc));
   if (wanted.length === 0) return `${title}: every fact that a check asks for is stated.\n`;
   const blocks = wanted.map((one, i) => wantedText(one, i + 1, look));
-  return [`${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`, ...blocks].join('\n\n') + '\n';
+  return `${[`${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`, ...blocks].join('\n\n')}\n`;
 }
 
 function wantedText({ lack, decides, helps }: Wanted, number: number, look: FormatOptions): string {

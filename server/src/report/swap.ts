@@ -35,16 +35,14 @@ export function swapText({ build, section, placed, ranked, others, shown }: Swap
     `  ${row.map((cell, i) => padded(cell, widths[i]!)).join('   ')}`.trimEnd(),
   );
   const rest = others > ranked.length ? [`${others - ranked.length} more; --most ${others} lists all.`] : [];
-  return (
-    [
-      ...intro,
-      '',
-      ...table,
-      '',
-      ...rest,
-      'What a part brings and clears is counted in findings by grade, over the whole build.',
-    ].join('\n') + '\n'
-  );
+  return `${[
+    ...intro,
+    '',
+    ...table,
+    '',
+    ...rest,
+    'What a part brings and clears is counted in findings by grade, over the whole build.',
+  ].join('\n')}\n`;
 }
 
 const othersWords = (count: number): string =>

@@ -31,7 +31,7 @@ export function sectionText(section: Section, look: TextFormatOptions): string {
     .map((finding) => findingText(finding, look, cautioned));
   const waiting = findings.filter((finding) => !isPlain(finding, look));
   const heading = toned(safe(section.title ?? look.shown(section.doc)), '1', look);
-  return [heading, ...blocks, ...waitingText(waiting, look)].join('\n\n') + '\n\n';
+  return `${[heading, ...blocks, ...waitingText(waiting, look)].join('\n\n')}\n\n`;
 }
 
 /** Findings that wait for facts are listed by fact, unless the working of each is asked for. */
@@ -138,12 +138,10 @@ export function closingText(tally: Tally, look: FormatOptions): string {
     .join(', ');
   const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';
   const { held, broken, unknown: open } = tally.checks;
-  return (
-    [
-      ...hints.flatMap((hint) => block(hint, 0)),
-      ...block(`${builds} Checks: ${held} held, ${broken} broke, ${open} unknown.`, 0),
-    ].join('\n') + '\n'
-  );
+  return `${[
+    ...hints.flatMap((hint) => block(hint, 0)),
+    ...block(`${builds} Checks: ${held} held, ${broken} broke, ${open} unknown.`, 0),
+  ].join('\n')}\n`;
 }
 
 export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

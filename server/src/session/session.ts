@@ -114,7 +114,10 @@ export class Session {
     const known = this.places.get(path);
     if (known) return known;
     const found = locate(host, path);
-    const keep = (place: FileRef): FileRef => (this.places.set(path, place), place);
+    const keep = (place: FileRef): FileRef => {
+      this.places.set(path, place);
+      return place;
+    };
     return found instanceof Promise ? found.then(keep) : keep(found);
   }
 

@@ -27,7 +27,8 @@ export function idOf(path: string): string {
   const id = path.slice(path.indexOf('/') + 1, -'.ts'.length);
   if (/^[a-z0-9.]+(-[a-z0-9.]+)+$/.test(id)) return id;
   throw new Error(
-    `${folder}/${path}: a check’s id is words joined by hyphens, thing then fault; what checks share is named …-kit.ts.`,
+    `${folder}/${path}: a check’s id is words joined by hyphens, thing then fault; what checks share is ` +
+      'named …-kit.ts.',
   );
 }
 

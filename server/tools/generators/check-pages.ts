@@ -7,7 +7,8 @@ import { runExample } from './examples';
 import type { Generator } from './index';
 
 function page(check: Check): string {
-  const { id, what, why, grade, meaning, area, source, caution, examples, unread, accept, regrade } = pageOf(check);
+  const { id, what, why, grade, meaning, area, source, limits, caution, examples, unread, accept, regrade } =
+    pageOf(check);
   const lines = [
     `# ${id}`,
     '',
@@ -19,6 +20,7 @@ function page(check: Check): string {
     '',
     `Source: ${source}.`,
     '',
+    ...(limits.length > 0 ? ['What it does not see:', '', ...limits.map((limit) => `- ${limit}`), ''] : []),
     ...(caution ? [`> **${caution.word}** ${caution.sentences.join(' ')}`, ''] : []),
     ...examples.flatMap((example, i) => exampleLines(check, i, example)),
     ...(accept === undefined
@@ -61,7 +63,10 @@ function indexPage(): string {
       .map((check) => `| [${check.id}](checks/${check.id}.md) | ${check.grade} | ${check.what} |`),
     '',
   ]);
-  return `${['# The checks', '', `${checks.length} checks, by area. Each page shows what is judged and why, the source, a faulty example ` + 'and the text its fix leads to.', '', ...sections].join('\n').trimEnd()}\n`;
+  const intro =
+    `${checks.length} checks, by area. Each page shows what is judged and why, the source, a faulty example ` +
+    'and the text its fix leads to.';
+  return `${['# The checks', '', intro, '', ...sections].join('\n').trimEnd()}\n`;
 }
 
 export const checkPages: Generator = {

@@ -13,12 +13,11 @@ export const first: readonly Generator[] = [allChecks];
 
 /** Loaded only when the list of checks is written, so that they see it as it is. */
 export async function others(): Promise<readonly Generator[]> {
-  const [{ schemas }, { messageValidators }, { checkPages, readme }, { rowTable }, { notices }] = await Promise.all([
+  const [{ schemas }, { messageValidators }, { checkPages, readme }, { notices }] = await Promise.all([
     import('./schemas'),
     import('./message-validators'),
     import('./check-pages'),
-    import('./rows'),
     import('./notices'),
   ]);
-  return [schemas, messageValidators, checkPages, rowTable, readme, notices];
+  return [schemas, messageValidators, checkPages, readme, notices];
 }

@@ -51,9 +51,9 @@ function objectOf(table: Table): Schema {
 
 /** A key with nothing after it is a fact not yet stated. */
 function orNothing(schema: Schema): Schema {
-  if (Array.isArray(schema['enum'])) return { ...schema, enum: [...(schema['enum'] as unknown[]), null] };
-  const type = schema['type'];
-  if (schema['$ref']) {
+  if (Array.isArray(schema.enum)) return { ...schema, enum: [...(schema.enum as unknown[]), null] };
+  const type = schema.type;
+  if (schema.$ref) {
     const { $ref, ...about } = schema;
     return { ...about, anyOf: [{ $ref }, { type: 'null' }] };
   }
@@ -97,7 +97,7 @@ function quantityDefs(schema: Schema): Schema {
 
 function roleSchema(role: Role): Schema {
   const facts: Table = kinds[role.kind];
-  const properties = { ...(objectOf(facts)['properties'] as Schema) };
+  const properties = { ...(objectOf(facts).properties as Schema) };
   for (const [key, field] of Object.entries(role.fields)) {
     const own = orNothing(schemaOf(field as Field));
     properties[key] = Object.hasOwn(facts, key) ? { anyOf: [own, properties[key]] } : own;
@@ -123,7 +123,7 @@ function buildSchema(): Schema {
     properties: Object.fromEntries(Object.entries(roles).map(([name, role]) => [name, oneOrSeveral(name, role)])),
   };
   const $defs = Object.fromEntries(Object.entries(roles).map(([name, role]) => [`one-of-${name}`, roleSchema(role)]));
-  return { ...own, properties: { ...(own['properties'] as Schema), parts }, $defs };
+  return { ...own, properties: { ...(own.properties as Schema), parts }, $defs };
 }
 
 function partSchema(): Schema {
@@ -133,16 +133,17 @@ function partSchema(): Schema {
     properties: { kind: { description: 'Which kind of part this is.', examples: ['board'], enum: [...kindNames] } },
     allOf: kindNames.map((kind) => ({
       if: { properties: { kind: { const: kind } }, required: ['kind'] },
+      // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
       then: {
         ...objectOf(kinds[kind]),
-        properties: { ...(objectOf(kinds[kind])['properties'] as Schema), kind: { const: kind } },
+        properties: { ...(objectOf(kinds[kind]).properties as Schema), kind: { const: kind } },
       },
     })),
   };
 }
 
 function file(name: string, title: string, schema: Schema): [string, string] {
-  const $defs = { ...quantityDefs(schema), ...((schema['$defs'] as Schema | undefined) ?? {}) };
+  const $defs = { ...quantityDefs(schema), ...((schema.$defs as Schema | undefined) ?? {}) };
   return [
     `schemas/${name}`,
     `${JSON.stringify({ $schema: draft, $id: `urn:fettle:${name}`, title, ...schema, $defs }, null, 1)}\n`,

@@ -1,14 +1,9 @@
 // Signal words and the job's cautions.
 import { describe, expect, it } from 'vitest';
-import {
-  CAUTION_PARTS,
-  CAUTIONS,
-  deferral,
-  missingParts,
-  SIGNAL_WORDS,
-  signalWordFor,
-} from '../../../server/src/core/trade/cautions';
-import type { CautionId, SignalWord } from '../../../server/src/core/trade/cautions';
+import { CAUTIONS, deferral } from '../../../server/src/core/trade/cautions';
+import { CAUTION_PARTS, missingParts, SIGNAL_WORDS, signalWordFor } from '../../../server/src/core/trade/signal-words';
+import type { CautionId } from '../../../server/src/core/trade/cautions';
+import type { SignalWord } from '../../../server/src/core/trade/signal-words';
 
 /** Word, and a word each part must speak of: hazard, consequence, avoidance, whom to ask, source. */
 const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = [

@@ -56,7 +56,9 @@ class Writer {
   ) {}
 
   private maybe(text: () => string): string {
-    return this.noise[this.comments % this.noise.length] ? text() : (this.comments++, '');
+    if (this.noise[this.comments % this.noise.length]) return text();
+    this.comments++;
+    return '';
   }
 
   private tail = () => this.maybe(() => ` # c${++this.comments}`);

@@ -83,7 +83,7 @@ export async function actUntilShown(
     await act();
     for (let look = 0; look < 15; look += 1) {
       shown = await shownText(page, selector);
-      if (shown && shown.includes(text)) return shown;
+      if (shown?.includes(text)) return shown;
       await page.waitForTimeout(100);
     }
   }

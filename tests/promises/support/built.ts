@@ -73,7 +73,7 @@ const watcher = join(__dirname, 'watcher.cjs');
 const heapMb = 900;
 
 function environment(report: string, more: Readonly<Record<string, string>>): NodeJS.ProcessEnv {
-  return { PATH: process.env['PATH'], FETTLE_TOLD: report, ...more };
+  return { PATH: process.env.PATH, FETTLE_TOLD: report, ...more };
 }
 
 const wordsFor = (script: string): string[] => ['--require', watcher, `--max-old-space-size=${heapMb}`, script];

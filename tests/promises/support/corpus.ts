@@ -67,7 +67,7 @@ export const corpus: readonly Nasty[] = [
     name: '2,000 slots that take from each other, and 40 drives without places',
     bytes:
       `${head}parts:\n  board:\n    ` +
-      `slots:\n${times(2_000, (i) => `      S${i}: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4, SATA], from: chipset, takes-from: [S${(i + 1) % 2_000}] }\n`)} ` +
+      `slots:\n${times(2_000, (i) => `      S${i}: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x4, SATA], from: chipset, ` + `takes-from: [S${(i + 1) % 2_000}] }\n`)} ` +
       ` drives:\n${times(40, (i) => `    - { name: d${i}, bus: PCIe 4 x4, shape: M.2 2280 }\n`)}`,
   },
   { name: '3,000 steps', bytes: `${head}steps:\n${times(3_000, (i) => `  - { do: fit board, note: n${i} }\n`)}` },

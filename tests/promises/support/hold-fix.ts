@@ -138,7 +138,10 @@ export function doubtful(text: string): Span[] {
     Map(_, map) {
       const keys = map.items.map(({ key }) => (isScalar(key) ? String(key.value) : undefined));
       map.items.forEach((item) => {
-        if (isScalar(item.key) && item.key.value === '<<') add(item.key), add(item.value);
+        if (isScalar(item.key) && item.key.value === '<<') {
+          add(item.key);
+          add(item.value);
+        }
       });
       map.items.forEach((item, i) => {
         if (isPair(item) && keys.some((key, j) => j !== i && key === keys[i])) add(item.value);

@@ -9,7 +9,7 @@ const opened = [];
 function forbid(owner, names, what) {
   for (const name of names) {
     if (typeof owner[name] !== 'function') continue;
-    owner[name] = function () {
+    owner[name] = () => {
       calls.push(`${what}.${name}`);
       throw new Error(`${what}.${name} is not to be called`);
     };

@@ -1,5 +1,5 @@
 // A build: its file, the part files it uses, and both read together.
-import { Doc } from '../parts/doc';
+import type { Doc } from '../parts/doc';
 import type { Fact, Group } from '../parts/fact';
 import { readGroup, type Source } from '../parts/facts';
 import type { Table } from '../parts/field';

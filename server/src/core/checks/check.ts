@@ -46,6 +46,8 @@ interface CheckBase {
   /** One or two sentences: what goes wrong otherwise. */
   readonly why: string;
   readonly source: SourceNote;
+  /** What the check does not see, or leaves to others: a sentence each. */
+  readonly limits?: readonly string[];
   readonly examples: readonly [Example, ...Example[]];
   /** For checks of grade harm: the caution shown with the finding, by its id in `trade/cautions`. */
   readonly caution?: string;

@@ -30,6 +30,8 @@ export interface CheckPage {
   /** The area’s title. */
   readonly area: string;
   readonly source: string;
+  /** What the check does not see, or leaves to others. */
+  readonly limits: readonly string[];
   readonly caution?: CautionWords;
   readonly examples: readonly ExamplePage[];
   /** Why nothing makes such a finding lighter; only where it says that something was not read. */
@@ -57,7 +59,7 @@ const unreadWords =
   'makes it lighter, and a run that meets one never ends with status 0.';
 
 export function pageOf(check: Check): CheckPage {
-  const { id, what, why, grade, source } = check;
+  const { id, what, why, grade, source, limits = [] } = check;
   const caution = cautionWords(check.caution);
   return {
     id,
@@ -65,6 +67,7 @@ export function pageOf(check: Check): CheckPage {
     why,
     grade,
     source,
+    limits,
     meaning: meaningOf[grade],
     area: areas[check.area],
     ...(caution ? { caution } : {}),

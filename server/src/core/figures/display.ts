@@ -18,7 +18,7 @@ import {
 import { memo } from './memo';
 import { sentence, type Sentence } from './sentence';
 
-export type Promise = Group<(typeof expect)['fields']['displays']['of']['fields']>;
+export type PromisedMode = Group<(typeof expect)['fields']['displays']['of']['fields']>;
 /** One output of a card, or of the board: what it is called and what it drives. */
 export interface Output {
   readonly name: string;
@@ -222,7 +222,7 @@ export function comfortable(of: Figure): Figure {
  * The clock in hertz that a mode needs; where the blanking is not stated, between reduced blanking of the second and
  * the first version.
  */
-export function pixelClock(mode: DisplayMode, promise: Promise): Figure {
+export function pixelClock(mode: DisplayMode, promise: PromisedMode): Figure {
   const hertz = (blanking: Blanking): number =>
     cvtTiming(mode.widthPx, mode.heightPx, mode.refreshHz, blanking).pixelClockMHz * 1e6;
   const stated = promise.blanking.value;
@@ -233,7 +233,7 @@ export function pixelClock(mode: DisplayMode, promise: Promise): Figure {
 }
 
 /** What a mode needs of a link, in bytes a second; undefined where the mode has no such timing. */
-export function needed(mode: DisplayMode, promise: Promise): Figure | undefined {
+export function needed(mode: DisplayMode, promise: PromisedMode): Figure | undefined {
   if (mode.widthPx < 8 || mode.heightPx < 8 || mode.refreshHz > 1000) return undefined;
   const depth = promise.depth.value as number | undefined;
   const bits =

@@ -4,7 +4,7 @@ import type { StepKind } from '../trade/steps';
 import { ORDER_RULES, type OrderRule, type Strength } from '../trade/work-order';
 import { memo, memoOf } from './memo';
 import { statedSteps, type Step } from './steps';
-import { binds } from './work-order';
+import { binds } from './asked-steps';
 import { lacking, not, sure, type Truth } from './truth';
 
 /** All steps of one kind done to one part: a step may be done again. */

@@ -80,7 +80,7 @@ export const describesBench = memo(
 /** Whether `bench:` says anything beside a firmware update. */
 export function describesPractice(build: Build): boolean {
   const { map } = build.file.bench.$;
-  return map !== undefined && map.entries.some(({ key }) => key !== 'firmware-update');
+  return map?.entries.some(({ key }) => key !== 'firmware-update') ?? false;
 }
 
 /** The list itself, for edits; undefined where it is no list. */

@@ -1,20 +1,11 @@
 // The order of work that a build’s parts give: its steps, which needs which, and what holds of each rule here.
 import type { Build, Placed } from '../build/build';
-import type { Fact } from '../parts/fact';
 import type { CautionId } from '../trade/cautions';
 import { pinsOn } from '../trade/names';
 import { RUNNING, STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
-import {
-  ORDER_RULES,
-  topologicalOrder,
-  type Condition,
-  type Edge,
-  type OrderRule,
-  type Strength,
-} from '../trade/work-order';
-import { figure, missing } from './figure';
+import { ORDER_RULES, topologicalOrder, type Edge, type OrderRule, type Strength } from '../trade/work-order';
+import { askedSteps, binds } from './asked-steps';
 import { memo } from './memo';
-import { all, any, fits, lacking, lessThan, not, sure, type Truth } from './truth';
 
 /** One step of the work, and the part it is done to where there are several of its kind. */
 export interface WorkStep {
@@ -25,156 +16,6 @@ export interface WorkStep {
   /** Cautions to be read before it. */
   readonly cautions: readonly CautionId[];
 }
-
-/** A step that the parts ask for. `truth` is undecided where the fact that asks for it is missing. */
-export interface AskedStep {
-  readonly kind: StepKind;
-  readonly part?: Placed;
-  readonly truth: Truth;
-  readonly instead?: readonly StepKind[];
-}
-
-type Drive = Placed<'drives'>;
-const yes = sure(true);
-
-/** Whether a rule binds this build, for the parts that the two steps are done to. */
-export function binds(build: Build, when: Condition | undefined, before?: Placed, after?: Placed): Truth {
-  const { cooler, board, case: box, radiators } = build.parts;
-  switch (when) {
-    case undefined:
-      return yes;
-    case 'firmware before processor':
-      return fits(
-        build.file.bench['firmware-update'].by,
-        'how the firmware is updated',
-        (by) => by === 'older processor' || by === 'service',
-      );
-    case 'firmware with this processor':
-      return fits(
-        build.file.bench['firmware-update'].by,
-        'how the firmware is updated',
-        (by) => by === 'with this processor',
-      );
-    case 'radiator on top':
-      return any(sure(cooler?.at.mount.value === 'top'), ...radiators.map((one) => sure(one.at.mount.value === 'top')));
-    case 'closed tray':
-      return cooler && box
-        ? all(
-            fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has),
-            not(fits(box.part['tray-opening'], `tray opening of ${box.label}`, (has) => has)),
-          )
-        : sure(false);
-    case 'cooler over memory':
-      // Asked the other way round, so that the value at which it turns is the one that clears a finding.
-      return cooler && board
-        ? not(
-            lessThan(
-              figure(cooler.part['overhang-memory'], `overhang of ${cooler.label} towards the memory`),
-              figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`),
-            ),
-          )
-        : sure(false);
-    case 'module under cooler':
-      return any(...modules(build, before).map((drive) => under(build, drive, () => ['cooler'])));
-    case 'module under card':
-      return any(...modules(build, before).map((drive) => under(build, drive, () => slotsOf(build, after))));
-  }
-}
-
-/** The drive a step names, or all that may be M.2 modules. */
-function modules(build: Build, named: Placed | undefined): readonly Drive[] {
-  return named?.role === 'drives'
-    ? [named as Drive]
-    : build.parts.drives.filter((drive) => drive.part.shape.value === 'M.2' || drive.part.shape.value === undefined);
-}
-
-function slotsOf(build: Build, card: Placed | undefined): string[] {
-  const cards = card ? [card] : [...build.parts.graphics, ...build.parts.cards];
-  return cards.flatMap((one) => (one as Placed<'graphics'>).at.slot?.value ?? []);
-}
-
-/** Whether a drive’s slot lies under one of these. */
-function under(build: Build, drive: Drive, covers: () => readonly string[]): Truth {
-  if (drive.at.slot.value === undefined)
-    return drive.at.port.value === undefined
-      ? lacking([missing(drive.at.slot, `slot of ${drive.label}`)])
-      : sure(false);
-  const { board } = build.parts;
-  const slot = board?.part.slots.value?.get(drive.at.slot.value);
-  if (!slot)
-    return board ? lacking([missing(board.part.slots, `${drive.at.slot.text} of ${board.label}`)]) : sure(false);
-  return fits(slot.under, `what lies over ${drive.at.slot.text}`, (names) =>
-    names.some((name) => covers().includes(name.value ?? '')),
-  );
-}
-
-/** The steps that this build’s parts cannot do without, each with whether they are known to ask for it. */
-export const askedSteps = memo((build: Build): readonly AskedStep[] => {
-  const {
-    board,
-    processor,
-    cooler,
-    paste,
-    memory,
-    drives,
-    graphics,
-    cards,
-    supply,
-    case: box,
-    fans,
-    radiators,
-  } = build.parts;
-  const asked: AskedStep[] = [];
-  const ask = (kind: StepKind, truth: Truth, part?: Placed, instead?: readonly StepKind[]): void =>
-    void asked.push({ kind, truth, ...(part ? { part } : {}), ...(instead ? { instead } : {}) });
-  if (build.file.bench['firmware-update'].$.stated) ask('update firmware', yes);
-  if (processor) ask('fit processor', yes);
-  if (memory.length > 0) ask('fit memory', yes);
-  for (const drive of drives)
-    ask(
-      drive.part.shape.value === 'M.2' ? 'fit M.2 drive' : drive.part.shape.value === 'card' ? 'fit card' : 'fit drive',
-      yes,
-      drive,
-      ['fit M.2 drive', 'fit drive', 'fit card'],
-    );
-  if (cooler)
-    ask(
-      'fit back plate',
-      fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has),
-    );
-  if (paste) ask('apply paste', yes);
-  else if (cooler)
-    ask(
-      'apply paste',
-      fits(cooler.part.paste, `paste of ${cooler.label}`, (has) => has === 'none' || has === 'tube in the box'),
-    );
-  if (cooler) ask('fit cooler', yes);
-  if (supply && box) ask('fit supply', yes);
-  if (fans.length > 0) ask('fit fans', yes);
-  if (board && box) ask('fit board', yes);
-  if (radiators.length > 0) for (const kind of ['fit radiator', 'fill loop'] as const) ask(kind, yes);
-  if (drives.length > 0)
-    ask(
-      'connect drive cables',
-      any(
-        ...drives.map((drive) =>
-          fits(drive.part.shape, `shape of ${drive.label}`, (shape) => shape === '2.5 in' || shape === '3.5 in'),
-        ),
-      ),
-    );
-  for (const card of cards) ask('fit card', yes, card, ['fit card', 'fit graphics']);
-  for (const card of graphics) ask('fit graphics', yes, card, ['fit graphics', 'fit card']);
-  const powered = [...graphics, ...cards].map((card) =>
-    fits(
-      card.part.connectors as Fact<ReadonlyMap<string, Fact<number>>>,
-      `power connectors of ${card.label}`,
-      (connectors) => [...connectors.values()].some((count) => count.value !== 0),
-    ),
-  );
-  if (powered.length > 0) ask('connect card power', any(...powered));
-  if ([...graphics, ...cards].some((card) => card.at.support.value === true)) ask('fit card support', yes);
-  return asked;
-});
 
 /** Steps that a good bench does beside those that the parts ask for. */
 function customary(build: Build): StepKind[] {

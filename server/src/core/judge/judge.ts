@@ -1,5 +1,5 @@
 // Runs checks: on a file by itself, on a build with its parts, and on what the build accepts.
-import { Build } from '../build/build';
+import type { Build } from '../build/build';
 import { inspect } from '../build/inspect';
 import { WorkspaceConfig } from '../build/workspace-config';
 import { checks as allChecks } from '../checks/all';

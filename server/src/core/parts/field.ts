@@ -70,8 +70,8 @@ export type ScalarField =
   | ChoiceField
   | FormField;
 export type Field = ScalarField | ListField | NamedField | GroupField;
-// `any` lets a table of fields with inferred value types stand where any table is asked for.
 export type Table = {
+  // biome-ignore lint/suspicious/noExplicitAny: a table with inferred value types may stand where any is asked for
   readonly [key: string]: ScalarField | FormField<any> | ListField<any> | NamedField<any> | GroupField<any>;
 };
 

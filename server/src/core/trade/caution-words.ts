@@ -1,5 +1,5 @@
 // The signal word that a caution’s consequence calls for, by a short list of words.
-import { signalWordFor, type SignalWord, type SignalWordFacts } from './cautions';
+import { signalWordFor, type SignalWord, type SignalWordFacts } from './signal-words';
 
 /**
  * Worst first; the first that is found counts. Source: ANSI Z535.4, definitions of the signal words; the lists,

@@ -83,8 +83,7 @@ class Builder {
     const pair = item as Pair;
     const key = readKey(pair.key, this.text, this.anchors, this.problems);
     if (!key) frame.unsure = true;
-    const sure =
-      frame.inherited && key !== undefined && key.sure && !frame.repeated.has(key.text) && !isMergeKey(pair.key);
+    const sure = frame.inherited && key?.sure === true && !frame.repeated.has(key.text) && !isMergeKey(pair.key);
     frame.drafts.push({ key, pair, sure, value: undefined });
     if (pair.value) return this.begin(pair.value, sure);
     const at = key ? key.span.end : rangeOf(pair.key, this.text).end;

@@ -28,7 +28,12 @@ export default check({
     {
       faulty: `
 parts:
-  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] } }
+  board:
+    firmware:
+      update-without-processor: true
+      update-port: FLASH
+      update-file: B7.CAP
+      update-cables: [24-pin]
 bench:
   firmware-update:
     to: "1.20"
@@ -39,7 +44,12 @@ bench:
 `,
       mended: `
 parts:
-  board: { firmware: { update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] } }
+  board:
+    firmware:
+      update-without-processor: true
+      update-port: FLASH
+      update-file: B7.CAP
+      update-cables: [24-pin]
 bench:
   firmware-update:
     to: "1.20"

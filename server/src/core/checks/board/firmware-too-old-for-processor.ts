@@ -32,15 +32,27 @@ export default check({
       faulty: `
 parts:
   board:
-    firmware: { arriving: "1.08", versions: ["1.02", "1.08", "1.20"], update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] }
-#                         ^^^^^^
+    firmware:
+      arriving: "1.08"
+#               ^^^^^^
+      versions: ["1.02", "1.08", "1.20"]
+      update-without-processor: true
+      update-port: FLASH
+      update-file: B7.CAP
+      update-cables: [24-pin]
     processors: [{ family: Calder C7, since: "1.20" }]
   processor: { family: Calder C7 }
 `,
       mended: `
 parts:
   board:
-    firmware: { arriving: "1.08", versions: ["1.02", "1.08", "1.20"], update-without-processor: true, update-port: FLASH, update-file: B7.CAP, update-cables: [24-pin] }
+    firmware:
+      arriving: "1.08"
+      versions: ["1.02", "1.08", "1.20"]
+      update-without-processor: true
+      update-port: FLASH
+      update-file: B7.CAP
+      update-cables: [24-pin]
     processors: [{ family: Calder C7, since: "1.20" }]
   processor: { family: Calder C7 }
 bench:
@@ -107,7 +119,8 @@ function ways(build: Build, board: Board): Sentence {
     return sentence`; no update is planned, and the board takes one from a stick without a processor.`;
   const olders = startable(board);
   if (olders.length > 0)
-    return sentence`; no update is planned, and it takes an older processor such as ${olders[0]!.family}, or a service.`;
+    return sentence`; no update is planned, and it takes an older processor such as ${olders[0]!.family}, or a
+      service.`;
   return sentence`; no update is planned.`;
 }
 

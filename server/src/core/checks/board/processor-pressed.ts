@@ -17,6 +17,7 @@ export default check({
     'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends ' +
     'pins or springs, on the board or under the processor.',
   source: 'makers’ handbooks of boards and processors; common practice',
+  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `

@@ -39,7 +39,8 @@ bench:
           fits(profile, 'memory profile during the update', (set) => set === 'standard'),
           {
             broken: () =>
-              sentence`The memory profile is ${profile} during the update; a bit written wrongly leaves the board dead.`,
+              sentence`The memory profile is ${profile} during the update; a bit written wrongly leaves the board
+                dead.`,
             fixes: () => [change(profile, 'standard', 'Set the memory profile to standard')],
           },
         ),

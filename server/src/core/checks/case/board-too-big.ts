@@ -19,6 +19,9 @@ export default check({
   source:
     'microATX Motherboard Interface Specification 1.2; Mini-ITX Addendum 1.1; SSI Enterprise Electronics ' +
     'Bay Specification',
+  limits: [
+    'A size that no standard fixes is judged by its depth in millimetres alone; without it nothing is ' + 'decided.',
+  ],
   examples: [
     {
       faulty: `

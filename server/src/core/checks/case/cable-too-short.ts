@@ -47,6 +47,9 @@ export default check({
   what: 'As many leads to the board as it wants reach along their path through the case.',
   why: 'An EPS cable that is short by a hand is found out when everything else is in.',
   source: 'common practice',
+  limits: [
+    'Only cables to the board are judged: where a card or a drive stands, and so the path to it, no ' + 'file states.',
+  ],
   examples: [
     {
       faulty: `

@@ -11,6 +11,7 @@ export default check({
   what: 'A glass panel is taken off first and laid on cloth.',
   why: 'Tempered glass bursts when its edge meets a hard floor or a tool, and takes fingers with it.',
   source: 'common practice; makers’ handbooks',
+  limits: ['It is judged only where the build speaks of the bench.'],
   caution: 'glass-panel',
   examples: [
     {

@@ -16,6 +16,7 @@ export default check({
     'Stated sizes are round figures, and sheet metal is bent: a fit to the millimetre on paper may not be ' +
     'one at the bench.',
   source: 'common practice; the clearance is the house’s own, and 0 mm where it states none',
+  limits: ['It asks nothing of a house that states no clearance.'],
   examples: [
     {
       faulty: `

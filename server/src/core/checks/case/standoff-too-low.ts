@@ -16,6 +16,10 @@ export default check({
   source:
     'microATX Motherboard Interface Specification 1.2, section 2.4.2: the underside has a height of its ' +
     'own; common practice',
+  limits: [
+    'The standards state no height that every board keeps to: it is held against the board’s own ' +
+      '`underside` only.',
+  ],
   caution: 'board-on-metal',
   examples: [
     {

@@ -24,6 +24,7 @@ export default check({
     'Fans that all blow one way push against each other through whatever gaps there are, and leave corners ' +
     'of the case without any draught.',
   source: 'common practice',
+  limits: ['A single fan works against no other, so it holds.'],
   examples: [
     {
       faulty: `

@@ -18,6 +18,7 @@ export default check({
     'Fans are stated by what they move in free air; behind grilles and filters it is about half, and thin ' +
     'air up high carries less heat.',
   source: 'Q = P ÷ (ρ · cₚ · ΔT); US Standard Atmosphere 1976; delivered, 0.4 to 0.7 of free air by common practice',
+  limits: ['Without any fan the heat is held against what walls and gaps give off, 0 to 10 W/K.'],
   examples: [
     {
       faulty: `

@@ -19,6 +19,7 @@ export default check({
     'A processor that gets too hot slows itself down for as long as the work lasts; a cooler’s rating in ' +
     'watts alone does not say at what temperature.',
   source: 'processor thermal design guides: T = T(inlet) + P × ΣR; the room below the limit, by the house',
+  limits: ['A rating in watts above the power decides nothing, since it does not say at what rise it was ' + 'rated.'],
   examples: [
     {
       faulty: `
@@ -69,7 +70,8 @@ function byTemperature(
   const limit = hottestAllowed(build)!;
   return outcome(at(cooler, cooler.part['thermal-resistance']), atMost(reached, limit), {
     broken: () =>
-      sentence`At ${heatOf(processor)} and ${inletTemperature(build)} at the inlet ${processor.label} reaches ${reached};
+      sentence`At ${heatOf(processor)} and ${inletTemperature(build)} at the inlet ${processor.label}
+        reaches ${reached};
         it is to stay at or below ${limit}.`,
     fixes: () => [limitTo(processor, powerWithin(build, processor, cooler, limit)), swap(cooler)],
   });

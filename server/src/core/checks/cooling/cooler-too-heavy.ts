@@ -47,7 +47,8 @@ parts:
         any(sure(left.value === 'taken off', left), atMost(mass, hanging)),
         {
           broken: () =>
-            sentence`The cooler weighs ${mass} and travels ${transport} on its board; above ${hanging} its maker wants it
+            sentence`The cooler weighs ${mass} and travels ${transport} on its board; above ${hanging}
+              its maker wants it
               taken off.`,
           fixes: () => [put(build.doc, ['hand-over', 'cooler'], 'taken off', 'Take the cooler off for the way')],
         },

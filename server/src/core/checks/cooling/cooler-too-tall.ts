@@ -10,7 +10,9 @@ export default check({
   area: 'cooling',
   grade: 'stop',
   what: 'The cooler stands no taller than the case allows.',
-  why: 'A cooler that meets the side panel keeps the case from closing, and is noticed only when everything else is in.',
+  why:
+    'A cooler that meets the side panel keeps the case from closing, and is noticed only when everything else ' +
+    'is in.',
   source: 'common practice',
   examples: [
     {

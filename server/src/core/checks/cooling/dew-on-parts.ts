@@ -13,7 +13,10 @@ const enough = between(
   WARM_UP_H.high * secondsAnHour,
   'time',
   'time until parts are as warm as the room',
-  { unit: 'h', source: 'a computer maker’s handbook; ASHRAE, Cold Weather Shipping Acclimation and Best Practices' },
+  {
+    unit: 'h',
+    source: 'a computer maker’s handbook; ASHRAE, Cold Weather Shipping Acclimation and Best Practices',
+  },
 );
 
 export default check({
@@ -25,6 +28,7 @@ export default check({
   source:
     'WMO Guide to Instruments and Methods of Observation (No. 8), annex 4.B; ASHRAE, Cold Weather Shipping ' +
     'Acclimation and Best Practices',
+  limits: ['Between 2 h and 24 h of warming up it stays open.'],
   caution: 'dew',
   examples: [
     {

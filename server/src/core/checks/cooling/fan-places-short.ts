@@ -35,7 +35,8 @@ parts:
       report(
         outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(missingFacts), {
           broken: () =>
-            sentence`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the case’s own among them; the
+            sentence`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the
+              case’s own among them; the
               place is ${room!} long.`,
         }),
       );

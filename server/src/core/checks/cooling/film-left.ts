@@ -14,6 +14,9 @@ export default check({
   what: 'Where a film covers the cooler’s base, a step takes it off before the cooler is fitted.',
   why: 'A film left on keeps the metal off the paste; the processor runs hot and the cooler has to come off again.',
   source: 'common practice',
+  limits: [
+    'It is judged where steps are stated; where none are, the order worked out from the parts holds ' + 'the step.',
+  ],
   examples: [
     {
       faulty: `

@@ -20,6 +20,10 @@ export default check({
     'are connectors of fans and pumps.',
   why: 'A fan with nowhere to plug in stands still, and the splitter that would serve it is not in any box.',
   source: 'common practice',
+  limits: [
+    'Fans that a case brings are not counted: no file states what they plug into.',
+    'A cooler’s fans need one header where its box holds a splitter.',
+  ],
   examples: [
     {
       faulty: `

@@ -21,6 +21,7 @@ export default check({
     'Too little leaves air between the faces; too much thickens the layer and runs over the edge, where a ' +
     'paste that conducts ruins parts.',
   source: 'volume = area × thickness; the factors, common practice',
+  limits: ['Without a stated bond line the span of 20 to 100 µm is used.'],
   examples: [
     {
       faulty: `

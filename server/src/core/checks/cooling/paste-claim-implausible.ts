@@ -26,6 +26,7 @@ export default check({
   source:
     'a paste maker’s page on interface materials: 1 to 4 W/m·K; review of gallium alloys: 16.5 to 28 ' +
     'W/m·K; Bulletin of Materials Science, filled pads',
+  limits: ['Pastes filled with metal particles are not judged: no source tells what they reach.'],
   examples: [
     {
       faulty: `
@@ -54,7 +55,8 @@ parts:
         reached ? atMost(stated, reached) : lacking([missing(fills, `class of ${paste.label}`)], stated),
         {
           broken: () =>
-            sentence`${paste.label} is said to conduct ${stated}; pastes of its class (${fills}) really reach ${reached!}
+            sentence`${paste.label} is said to conduct ${stated}; pastes of its class (${fills})
+              really reach ${reached!}
               at most.`,
           fixes: () => [swap(paste)],
         },

@@ -19,6 +19,7 @@ export default check({
     'little and another far too much.',
   source:
     'papers on the physical properties of rice and pea seeds; volume = area × bond line, the excess by common practice',
+  limits: ['Without a stated bond line the span of 20 to 100 µm is used.'],
   examples: [
     {
       faulty: `

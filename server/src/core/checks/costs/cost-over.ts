@@ -16,6 +16,7 @@ export default check({
   what: 'All parts together cost no more than is promised.',
   why: 'A build is agreed on for a sum; what is over it comes out of someone’s pocket.',
   source: 'common practice',
+  limits: ['A price in another currency is never converted.'],
   examples: [
     {
       faulty: `

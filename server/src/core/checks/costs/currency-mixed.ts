@@ -12,6 +12,7 @@ export default check({
   what: 'All prices are in the currency of the cost that is promised.',
   why: 'Prices are never converted: no rate is read from anywhere, so the sum stays open.',
   source: 'ISO 4217: currency codes; the format’s own rule',
+  limits: ['It is judged only where a cost is promised.'],
   examples: [
     {
       faulty: `

@@ -15,6 +15,10 @@ export default check({
   what: 'All parts that sound stay together under the level promised, at the distance promised.',
   why: 'Levels add as energies: two equal fans are 3 dB louder than one, and many quiet parts make a loud machine.',
   source: 'level addition in acoustics: 10 lg Σ 10^(L ÷ 10)',
+  limits: [
+    'A level at another distance is a range: from the free-field fall to none at all, since a room ' +
+      'falls off less.',
+  ],
   examples: [
     {
       faulty: `

@@ -13,6 +13,7 @@ export default check({
   what: 'Where a cost is promised, each price was read within the time that the house allows.',
   why: 'Prices of memory and drives move within weeks; an old price makes a sum for which nobody can buy.',
   source: 'common practice; the house settings say after how long',
+  limits: ['It is judged only where a cost is promised.'],
   examples: [
     {
       faulty: `

@@ -17,6 +17,7 @@ export default check({
     'The outside of a shielding bag conducts: it joins contacts under a board with power on, and it keeps ' +
     'charge off only what is inside.',
   source: 'ANSI/ESD S541: the outside of a bag conducts',
+  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `

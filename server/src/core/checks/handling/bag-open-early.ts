@@ -40,7 +40,8 @@ steps:
       report(
         outcome(atKey(build, bags), sure(bags.value === 'opened part by part', bags), {
           broken: () =>
-            sentence`Bags are ${bags}; a part is shielded only while its bag is closed, so open each as its part is fitted.`,
+            sentence`Bags are ${bags}; a part is shielded only while its bag is closed, so open each as its part is
+              fitted.`,
           grade: 'note',
           fixes: () => [change(bags, 'opened part by part', 'Open bags part by part')],
         }),
@@ -52,7 +53,8 @@ steps:
     report(
       outcome(atStep(build, open), sure(equal.index < open.index), {
         broken: () =>
-          sentence`Parts leave their bags before ${equal.label}: the first hand on them brings whatever charge there is.`,
+          sentence`Parts leave their bags before ${equal.label}: the first hand on them brings whatever charge there
+            is.`,
         fixes: () => [moveStep(build, open, equal.index, `Move ${open.label} behind ${equal.label}`)],
       }),
     );

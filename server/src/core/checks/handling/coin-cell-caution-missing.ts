@@ -3,10 +3,13 @@ import { sentence } from '../../figures/sentence';
 import { statedCautions, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { handlesCell, speaksOf } from '../../trade/bench-words';
+import { CAUTIONS } from '../../trade/cautions';
 import { check } from '../check';
 import { outcome } from '../kit';
 import { addToStep, atStep } from '../work/steps-kit';
 import { writtenCaution } from '../work/caution-kit';
+
+const caution = CAUTIONS['coin-cell'];
 
 export default check({
   id: 'coin-cell-caution-missing',
@@ -18,6 +21,7 @@ export default check({
     'swallowed. Both are looked for by short lists of words.',
   why: 'A cell that is swallowed burns through tissue within two hours; whoever has one loose on a table must know it.',
   source: 'makers’ cell warnings; ANSI Z535.6: before the step',
+  limits: ['Free text is read by short word lists, in English only; what they do not recognise is not judged.'],
   examples: [
     {
       faulty: `
@@ -32,9 +36,9 @@ steps:
   - do: change coin cell
     caution:
       word: WARNING
-      hazard: The clock’s coin cell is small enough to be swallowed.
-      consequence: "Swallowed, it could burn through tissue within two hours and kill."
-      avoidance: "Keep cells away from children, tape over used ones, and call emergency services at once if one is swallowed."
+      hazard: ${caution.hazard}
+      consequence: "${caution.consequence}"
+      avoidance: "${caution.avoidance}"
 `,
     },
   ],

@@ -17,6 +17,7 @@ export default check({
     'A finger on a contact discharges straight into the part, and leaves grease that corrodes; the springs ' +
     'of a socket bend at a touch.',
   source: 'makers’ handbooks and service manuals; common practice',
+  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `

@@ -15,6 +15,7 @@ export default check({
     'list of words.',
   why: 'Heat sinks, drives and cards stay hot enough to burn for minutes after a load.',
   source: 'makers’ service manuals; common practice',
+  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `

@@ -19,6 +19,12 @@ export default check({
     'People carry charges that they do not feel; a part can be harmed by a twentieth of what is felt, and ' +
     'often fails only later.',
   source: 'ANSI/ESD S20.20; common practice',
+  limits: [
+    'It is judged once `bench:` says anything beside a planned update, or a step handles a part that a ' +
+      'discharge can harm.',
+    'A strap counts unless it is not worn or clipped to nothing; what is wrong with the strap is ' +
+      'judged by its own checks.',
+  ],
   examples: [
     {
       faulty: `

@@ -54,7 +54,8 @@ steps:
       report(
         outcome(atStep(build, step), sure(touch.kind === 'drain residual charge' || pressed.value === true), {
           broken: () =>
-            sentence`After ${step.label} no step drains residual charge before ${touch.label}: press the power button once.`,
+            sentence`After ${step.label} no step drains residual charge before ${touch.label}: press the power
+              button once.`,
           fixes: () => [
             insertSteps(
               build,

@@ -4,12 +4,15 @@ import { firstStep, statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { speaksOf } from '../../trade/bench-words';
 import type { StepKind } from '../../trade/steps';
+import { CAUTIONS } from '../../trade/cautions';
 import { check } from '../check';
 import { outcome } from '../kit';
 import { addToStep, atStep } from '../work/steps-kit';
 import { writtenCaution } from '../work/caution-kit';
 
 const sharp: ReadonlySet<StepKind> = new Set(['open case', 'set standoffs', 'fit I/O shield', 'fit radiator'] as const);
+
+const caution = CAUTIONS['sharp-edges'];
 
 export default check({
   id: 'sharp-edge-caution-missing',
@@ -21,6 +24,7 @@ export default check({
     'list of words.',
   why: 'Trays, shields and fins cut fingers, and a hand that starts back hits the board.',
   source: 'makers’ handbooks of cases; ANSI Z535.6: before the step',
+  limits: ['Free text is read by short word lists, in English only; what they do not recognise is not judged.'],
   examples: [
     {
       faulty: `
@@ -35,9 +39,9 @@ steps:
   - do: fit I/O shield
     caution:
       word: CAUTION
-      hazard: "Cut sheet metal, fins and shields have sharp edges."
+      hazard: "${caution.hazard}"
       consequence: They could cut fingers.
-      avoidance: "Hold parts by their outer frame, wear cut-resistant gloves for the case, and do not force what sticks."
+      avoidance: "${caution.avoidance}"
 `,
     },
   ],

@@ -33,6 +33,7 @@ export default check({
     'Metal joins contacts under a powered board; carpet, glass and plastic charge up and discharge into the ' +
     'part. Bare wood and plain cardboard do neither, and cable nothing off.',
   source: 'ANSI/ESD S20.20, work surfaces; common practice',
+  limits: ['A bag as a mat is judged by `bag-as-mat`.'],
   examples: [
     {
       faulty: `

@@ -15,6 +15,7 @@ export default check({
     'Air rushing past a plastic nozzle charges it; the nozzle discharges into the first contact it meets, ' +
     'and pulls small parts off.',
   source: 'makers’ service manuals; common practice',
+  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `

@@ -20,7 +20,12 @@ export default check({
     {
       faulty: `
 parts:
-  board: { memory: { slots: [A1, B1], channels: { A: [A1], B: [B1] }, fill-first: [A1, B1], speeds: [{ modules: 1, ranks: 1, up-to: 5600 MT/s }] } }
+  board:
+    memory:
+      slots: [A1, B1]
+      channels: { A: [A1], B: [B1] }
+      fill-first: [A1, B1]
+      speeds: [{ modules: 1, ranks: 1, up-to: 5600 MT/s }]
   memory: [{ standard-speed: 4800 MT/s, ranks: 1 }]
 expect:
   memory: { bandwidth: 76.8 GB/s }
@@ -28,7 +33,12 @@ expect:
 `,
       mended: `
 parts:
-  board: { memory: { slots: [A1, B1], channels: { A: [A1], B: [B1] }, fill-first: [A1, B1], speeds: [{ modules: 1, ranks: 1, up-to: 5600 MT/s }] } }
+  board:
+    memory:
+      slots: [A1, B1]
+      channels: { A: [A1], B: [B1] }
+      fill-first: [A1, B1]
+      speeds: [{ modules: 1, ranks: 1, up-to: 5600 MT/s }]
   memory: [{ standard-speed: 4800 MT/s, ranks: 1 }]
 expect:
   memory: { bandwidth: 38.4 GB/s }

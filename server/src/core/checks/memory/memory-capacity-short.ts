@@ -16,6 +16,7 @@ export default check({
   what: 'All modules together hold the memory that is promised.',
   why: 'Work that does not fit into memory goes to the drive, and slows to its pace.',
   source: 'JEDEC Standard No. 21-C: capacity of modules and ranks',
+  limits: ['A GB of memory is 2³⁰ bytes; only where GB and GiB meet are both turned into GiB.'],
   examples: [
     {
       faulty: `

@@ -57,7 +57,8 @@ parts:
           broken: () =>
             inKit.lo === 1
               ? sentence`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`
-              : sentence`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together.`,
+              : sentence`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested
+                together.`,
         }),
       );
     }

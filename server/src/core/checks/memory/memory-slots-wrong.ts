@@ -22,6 +22,7 @@ export default check({
     'Two modules in one channel halve the bandwidth; in the wrong slot of their channels they often fail at ' +
     'their rated speed.',
   source: 'common practice: the board’s handbook states which slots to fill first',
+  limits: ['A build that names no slots is taken to fill them in the board’s order.'],
   examples: [
     {
       faulty: `

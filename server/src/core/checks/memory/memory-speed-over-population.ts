@@ -19,17 +19,28 @@ export default check({
     'Four modules, or modules of two ranks, load the channel: the board falls back to a lower speed, or ' +
     'trains for minutes and fails.',
   source: 'common practice: the board’s table of memory speeds by modules and ranks',
+  limits: [
+    'A line that the board’s table lacks is bounded by its neighbours: more modules or ranks are never ' + 'faster.',
+  ],
   examples: [
     {
       faulty: `
 parts:
-  board: { memory: { speeds: [{ modules: 2, ranks: 1, up-to: 7200 MT/s }, { modules: 4, ranks: 2, up-to: 4400 MT/s }] } }
+  board:
+    memory:
+      speeds:
+        - { modules: 2, ranks: 1, up-to: 7200 MT/s }
+        - { modules: 4, ranks: 2, up-to: 4400 MT/s }
   memory: [{ rated-speed: 6000 MT/s, ranks: 2, count: 4, speed: 6000 MT/s }]
 #                                                               ^^^^^^^^^
 `,
       mended: `
 parts:
-  board: { memory: { speeds: [{ modules: 2, ranks: 1, up-to: 7200 MT/s }, { modules: 4, ranks: 2, up-to: 4400 MT/s }] } }
+  board:
+    memory:
+      speeds:
+        - { modules: 2, ranks: 1, up-to: 7200 MT/s }
+        - { modules: 4, ranks: 2, up-to: 4400 MT/s }
   memory: [{ rated-speed: 6000 MT/s, ranks: 2, count: 4, speed: 4400 MT/s }]
 `,
     },

@@ -83,7 +83,8 @@ function risksOf(build: Build, cable: Cable, connector: string, from: string, jo
       risks.push({
         truth,
         said: () =>
-          sentence`${card.label} draws ${need} through ${cable.label}; the ${from} connectors it joins carry ${carried}.`,
+          sentence`${card.label} draws ${need} through ${cable.label}; the ${from} connectors it joins carry
+            ${carried}.`,
       });
     }
   }

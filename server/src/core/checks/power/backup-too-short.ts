@@ -17,6 +17,7 @@ export default check({
     'A UPS that is too small switches off at once; one with stepped voltage may drop a supply with active ' +
     'power-factor correction at the change-over.',
   source: 'energy over power, and half of it for a battery loaded hard, old or cold; wave shape: common practice',
+  limits: ['A battery gives half to all of its energy, so a promise holds by the half only.'],
   examples: [
     {
       faulty: `

@@ -70,7 +70,8 @@ parts:
       report(
         outcome(at(card, bend), sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), {
           broken: () =>
-            sentence`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for ${least}.`,
+            sentence`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for
+              ${least}.`,
           fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the cable run straight for ${straightMm} mm`)],
         }),
       );

@@ -14,6 +14,7 @@ export default check({
     'A circuit loaded for hours beyond its rule heats its wires and connectors; the breaker trips late or ' +
     'not at all. What the rule is, local code and an electrician say.',
   source: 'NFPA 70, National Electrical Code, 210.20(A), United States only; elsewhere the local electrical code',
+  limits: ['The circuit is held against watts, as if the power factor were one.'],
   caution: 'circuit-overload',
   examples: [
     {

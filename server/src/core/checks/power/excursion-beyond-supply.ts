@@ -14,6 +14,7 @@ export default check({
     'A supply whose rating covers the sustained load still switches off when a card doubles its draw for a ' +
     'millisecond.',
   source: 'ATX Version 3 design guide, doc. 336521, table 3-3',
+  limits: ['Peaks are held against what a design guide asks of a supply, not against what this one can do.'],
   examples: [
     {
       faulty: `
@@ -41,7 +42,8 @@ parts:
       outcome(at(supply), all(...truths, missingFacts.length > 0 ? lacking(missingFacts) : sure(true)), {
         broken: () => {
           const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
-          return sentence`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out ${ridden}.`;
+          return sentence`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out
+            ${ridden}.`;
         },
         fixes: () => [swap(supply)],
       }),

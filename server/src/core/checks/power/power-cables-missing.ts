@@ -28,6 +28,11 @@ export default check({
   source:
     'ATX Version 3 design guide, doc. 336521, section 2.2.1; connectors of 4+4 and 6+2 contacts serve both ' +
     'sizes: common practice',
+  limits: [
+    'SATA power connectors are judged by `drive-power-short`.',
+    'A list of connectors is complete where it is stated: a kind that it leaves out is none.',
+    'A cable without `adapter: false`, `made-for:` or `from:` leaves open which connectors it takes up.',
+  ],
   examples: [
     {
       faulty: `

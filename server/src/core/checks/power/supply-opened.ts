@@ -29,6 +29,7 @@ export default check({
   what: 'The supply’s own housing stays closed.',
   why: 'Its capacitors hold up to 400 V after it is unplugged; nothing inside is for a builder to mend.',
   source: 'makers’ handbooks; stored energy E = C U² / 2',
+  limits: ['It is judged from `bench.supply-cover` and from the notes of steps, which are read in English ' + 'only.'],
   caution: 'mains-inside-supply',
   examples: [
     {

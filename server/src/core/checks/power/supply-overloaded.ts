@@ -17,6 +17,9 @@ export default check({
     'An overloaded supply shuts off under load at best; at worst its cables and connectors overheat. Nearly ' +
     'all load of today’s parts hangs on 12 V.',
   source: 'ATX Version 3 design guide, doc. 336521: the rating is the continuous sum of the outputs',
+  limits: [
+    'The whole sum and the 12 V rails together are judged; which part hangs on which single rail no ' + 'file states.',
+  ],
   caution: 'overloaded-supply',
   examples: [
     {

@@ -34,7 +34,8 @@ parts:
       report(
         outcome(at(card), on.is === false ? any(on, inBox(card, wants.value!)) : on, {
           broken: () =>
-            sentence`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are ${wants}.`,
+            sentence`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are
+              ${wants}.`,
           fixes: () => [swap(card), swap(box)],
         }),
       );

@@ -14,6 +14,9 @@ export default check({
   what: 'Each card’s slot is wired for as many lanes as the card can use.',
   why: 'A slot of full length is often wired for a quarter of its lanes: the card fits, starts, and is slow.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
+  limits: [
+    'Only how the slot is wired is judged; what other filled slots take away is judged by ' + '`slot-takes-lanes`.',
+  ],
   examples: [
     {
       faulty: `

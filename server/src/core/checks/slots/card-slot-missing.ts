@@ -16,6 +16,7 @@ export default check({
   what: 'Each card, and each drive that sits in a slot, has a slot of its kind.',
   why: 'A card without a slot stays on the bench; small boards have one slot, and that one goes to the graphics card.',
   source: 'PCI Express Card Electromechanical Specification; drive makers’ M.2 module manuals',
+  limits: ['Drives that name a slot of the wrong kind are judged here, too.'],
   examples: [
     {
       faulty: `

@@ -11,7 +11,7 @@ import {
   outputs,
   payload,
   type Output,
-  type Promise,
+  type PromisedMode,
 } from '../../figures/display';
 import { memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
@@ -30,6 +30,7 @@ export default check({
     'A mode beyond the link is not offered, or falls back in depth or rate; one at its very edge works with ' +
     'some cables and not with others.',
   source: 'VESA Coordinated Video Timings Standard 1.2; VESA DisplayPort Standard; HDMI Specification',
+  limits: ['Within one part in a hundred of the payload it is a note that says marginal.'],
   examples: [
     {
       faulty: `
@@ -57,7 +58,7 @@ expect:
 });
 
 /** What a promised mode needs, and what its output carries. */
-const sidesOf = memoOf((build: Build, promise: Promise) => {
+const sidesOf = memoOf((build: Build, promise: PromisedMode) => {
   const output = outputNamed(build, promise.port);
   return {
     output,
@@ -66,7 +67,7 @@ const sidesOf = memoOf((build: Build, promise: Promise) => {
   };
 });
 
-function judge(build: Build, promise: Promise, mode: DisplayMode): Outcome {
+function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome {
   const place = atKey(build, promise.mode);
   const { output, plain, carried } = sidesOf(build, promise);
   if (!plain)
@@ -122,7 +123,12 @@ function canCompress(build: Build, output: Output): readonly Truth[] {
   return [fits(output.compression, `compression of ${output.on.label}`, (can) => can), ...ends];
 }
 
-function* fixes(build: Build, promise: Promise, mode: DisplayMode, carried: Figure): Iterable<FixIdea | undefined> {
+function* fixes(
+  build: Build,
+  promise: PromisedMode,
+  mode: DisplayMode,
+  carried: Figure,
+): Iterable<FixIdea | undefined> {
   for (const other of outputs(build).list)
     if (other.name !== promise.port.value) yield change(promise.port, other.name, `Use the output ${other.name}`);
   if (promise.compression.value !== true)

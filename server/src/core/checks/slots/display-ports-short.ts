@@ -16,6 +16,7 @@ export default check({
     'Cards have three of one connector and one of the other; the second display with the rarer connector ' +
     'stays dark.',
   source: 'common practice',
+  limits: ['An adapter counts only where the build lists it as a part.'],
   examples: [
     {
       faulty: `
@@ -38,7 +39,8 @@ parts:
           {
             broken: () =>
               display.at.port.value === undefined
-                ? sentence`${display.label} takes ${inputLinks(display)}; no output with such a connector is left for it.`
+                ? sentence`${display.label} takes ${inputLinks(display)}; no output with such a connector is left
+                  for it.`
                 : sentence`${display.label} takes ${inputLinks(display)}; ${display.at.port} drives
                   ${portLink(build, display)}.`,
             *fixes(): Iterable<FixIdea | undefined> {

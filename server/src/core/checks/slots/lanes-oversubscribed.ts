@@ -19,6 +19,10 @@ export default check({
     'Everything behind the chipset shares one link: each part tests fast alone, and together they wait for ' +
     'each other.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; common practice',
+  limits: [
+    'Drives are counted at reading only, since a link carries each direction by itself.',
+    'Where nothing promised is at stake it is a note.',
+  ],
   examples: [
     {
       faulty: `

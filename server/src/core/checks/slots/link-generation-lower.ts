@@ -14,6 +14,7 @@ export default check({
   what: 'Slot and processor run the generation that each card can run.',
   why: 'Each generation halves or doubles the rate; a card with few lanes feels it most.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
+  limits: ['Slot and processor are judged; a riser is judged by `riser-slower`.'],
   examples: [
     {
       faulty: `

@@ -85,7 +85,8 @@ function judge(
     report(
       outcome(atKey(build, array.survives), atLeast(survives, wanted), {
         broken: () =>
-          sentence`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')}; as ${array.kind} of ${have}
+          sentence`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')};
+            as ${array.kind} of ${have}
             it survives ${survives}.`,
         fixes: () => kinds(array, drives.count, wanted.hi),
       }),

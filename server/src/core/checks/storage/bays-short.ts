@@ -16,6 +16,7 @@ export default check({
     'case’s bays leave out has none.',
   why: 'A drive without a bay hangs by its cables, or lies on the board’s solder.',
   source: 'SFF-8301 and SFF-8201: outlines; common practice',
+  limits: ['A stated list of bays is complete: a shape that it leaves out is none.'],
   examples: [
     {
       faulty: `

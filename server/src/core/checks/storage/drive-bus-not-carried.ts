@@ -21,6 +21,7 @@ export default check({
     'An M.2 module goes into any socket with its notch: on a bus that the socket does not carry it is never ' +
     'seen, and nothing looks wrong.',
   source: 'drive makers’ M.2 module manuals: the key says nothing of the bus',
+  limits: ['Only the bus is judged here; the rate of such a drive is not.'],
   examples: [
     {
       faulty: `

@@ -19,6 +19,7 @@ export default check({
     'An M3 and a 6-32 screw start in each other’s holes and then strip the drive’s thread; 3.5 in drives ' +
     'take 6-32, 2.5 in drives M3.',
   source: 'SFF-8301 and SFF-8201',
+  limits: ['It goes by the drive’s shape, not the bay’s: on a bracket a small drive keeps its own screws.'],
   caution: 'drive-screws',
   examples: [
     {

@@ -16,6 +16,7 @@ export default check({
   what: 'No screw reaches deeper into a drive than its maker allows.',
   why: 'A screw that is too long presses on the circuit board or the platters’ housing behind the hole.',
   source: 'drive makers’ outlines; SFF-8301 and SFF-8201 leave the depth to them',
+  limits: ['It goes by the drive’s shape, not the bay’s: on a bracket a small drive keeps its own screws.'],
   caution: 'drive-screws',
   examples: [
     {

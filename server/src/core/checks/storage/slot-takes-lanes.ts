@@ -17,6 +17,9 @@ export default check({
     'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s ' +
     'handbook.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; the board’s handbook, page on shared lanes',
+  limits: [
+    'Only what filling a slot does to others is judged; how a slot is wired is judged by ' + '`card-lanes-fewer`.',
+  ],
   examples: [
     {
       faulty: `

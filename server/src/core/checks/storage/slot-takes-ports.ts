@@ -17,6 +17,9 @@ export default check({
   what: 'No filled slot switches off a port or another slot that the build uses.',
   why: 'Boards share lanes: filling one M.2 socket silences ports that look free, and the drive on them is never seen.',
   source: 'common practice; the board’s handbook, page on shared lanes',
+  limits: [
+    'A slot without `takes-from` or `halves` leaves open what it does to others; `[]` says that it ' + 'does nothing.',
+  ],
   examples: [
     {
       faulty: `
@@ -88,7 +91,7 @@ const usersBeside = (build: Build, self: Seated): readonly User[] =>
   );
 
 function stated(takes: Fact<readonly Fact<string>[]>, name: string): Truth {
-  return takes.value && takes.value.every((item) => item.value !== undefined)
+  return takes.value?.every((item) => item.value !== undefined)
     ? sure(true, takes)
     : lacking([missing(takes, `what ${name} switches off`)]);
 }

@@ -13,7 +13,7 @@ export default fileCheck({
   examples: [
     {
       faulty: `
-accept: [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]
+accept: ${'['.repeat(65)}${']'.repeat(65)}
 #                                                                       ^
 `,
       instead: 'Make the file flatter or split it.',

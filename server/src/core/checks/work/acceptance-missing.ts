@@ -14,6 +14,7 @@ export default check({
   what: 'Where an acceptance is stated, it tests memory, processor and drives, and measures what is promised.',
   why: 'What nobody tests is found by whoever the machine is for.',
   source: 'common practice',
+  limits: ['Nothing is judged where `acceptance:` is not stated.'],
   examples: [
     {
       faulty: `

@@ -13,6 +13,7 @@ export default check({
   what: 'Every line of the acceptance says how much, how long or how many.',
   why: 'A test without its measure is passed by whoever is in a hurry.',
   source: 'common practice',
+  limits: ['Free text is read by short word lists, in English only; what they do not recognise is not judged.'],
   examples: [
     {
       faulty: `

@@ -19,6 +19,7 @@ export default check({
     'Under a cooler, a radiator or a card there is no room for a screwdriver or a hand: the part that covers ' +
     'comes out again, or the connector is not pushed home.',
   source: 'makers’ handbooks; common practice',
+  limits: ['Cards are judged by their length; what only custom decides is never a finding.'],
   examples: [
     {
       faulty: `

@@ -20,13 +20,23 @@ export default check({
 steps:
   - equalise
   - fit memory
-  - caution: { for: fit memory, word: NOTICE, hazard: Latches snap., consequence: They could break., avoidance: Open both. }
-#                   ^^^^^^^^^^
+  - caution:
+      for: fit memory
+#          ^^^^^^^^^^
+      word: NOTICE
+      hazard: Latches snap.
+      consequence: They could break.
+      avoidance: Open both.
 `,
       mended: `
 steps:
   - equalise
-  - caution: { for: fit memory, word: NOTICE, hazard: Latches snap., consequence: They could break., avoidance: Open both. }
+  - caution:
+      for: fit memory
+      word: NOTICE
+      hazard: Latches snap.
+      consequence: They could break.
+      avoidance: Open both.
   - fit memory
 `,
     },

@@ -2,7 +2,7 @@
 import { sentence } from '../../figures/sentence';
 import { statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
-import { missingParts } from '../../trade/cautions';
+import { missingParts } from '../../trade/signal-words';
 import { listed } from '../../text';
 import { check } from '../check';
 import { outcome, target } from '../kit';

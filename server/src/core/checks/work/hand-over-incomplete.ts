@@ -27,6 +27,7 @@ export default check({
   what: 'A hand-over holds serials, firmware, settings, slots, temperatures, noise, wall power, logs and spares.',
   why: 'Whoever opens the machine next begins with what was written down today.',
   source: 'common practice',
+  limits: ['Nothing is judged where `hand-over:` is not stated.'],
   examples: [
     {
       faulty: `

@@ -40,7 +40,8 @@ acceptance:
         atMost(errors, none),
         {
           broken: () =>
-            sentence`The memory test lets ${errors} ${errors.lo === 1 ? 'error' : 'errors'} pass; sound memory has ${none}.`,
+            sentence`The memory test lets ${errors} ${errors.lo === 1 ? 'error' : 'errors'} pass; sound memory has
+              ${none}.`,
           fixes: () => [change(test.errors, 0, 'Let no error pass')],
         },
       ),

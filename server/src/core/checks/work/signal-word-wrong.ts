@@ -5,7 +5,7 @@ import { sentence } from '../../figures/sentence';
 import { statedCautions } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { wordFor } from '../../trade/caution-words';
-import { SIGNAL_WORDS } from '../../trade/cautions';
+import { SIGNAL_WORDS } from '../../trade/signal-words';
 import { check } from '../check';
 import { atFact, change, outcome } from '../kit';
 
@@ -16,20 +16,29 @@ export default check({
   what: 'Each caution’s signal word is the one for its consequence, which is read by a short list of words.',
   why: 'DANGER on a scratched finger makes the next DANGER go unread; NOTICE on what can kill is not heeded.',
   source: 'ANSI Z535.4: definitions of the signal words',
+  limits: ['Free text is read by short word lists, in English only; what they do not recognise is not judged.'],
   examples: [
     {
       faulty: `
 steps:
   - equalise
   - do: fit I/O shield
-    caution: { word: DANGER, hazard: Its edges are sharp., consequence: They could cut fingers., avoidance: Hold it by its rim. }
-#                    ^^^^^^
+    caution:
+      word: DANGER
+#           ^^^^^^
+      hazard: Its edges are sharp.
+      consequence: They could cut fingers.
+      avoidance: Hold it by its rim.
 `,
       mended: `
 steps:
   - equalise
   - do: fit I/O shield
-    caution: { word: CAUTION, hazard: Its edges are sharp., consequence: They could cut fingers., avoidance: Hold it by its rim. }
+    caution:
+      word: CAUTION
+      hazard: Its edges are sharp.
+      consequence: They could cut fingers.
+      avoidance: Hold it by its rim.
 `,
     },
   ],

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
 import { all, not } from '../../figures/truth';
-import { askedSteps, type AskedStep } from '../../figures/work-order';
+import { askedSteps, type AskedStep } from '../../figures/asked-steps';
 import { STEP_KINDS, type StepKind } from '../../trade/steps';
 import { ORDER_RULES } from '../../trade/work-order';
 import type { Value } from '../../yaml';
@@ -21,6 +21,11 @@ export default check({
     'are judged at the start.',
   why: 'A sheet that leaves a step out is followed as it stands; what was forgotten is found when the case is closed.',
   source: 'common practice',
+  limits: [
+    'The connections for a first start, the leak test, the bench start, training and the cold plate’s ' +
+      'film have checks of their own.',
+    'One finding for the whole list.',
+  ],
   examples: [
     {
       faulty: `

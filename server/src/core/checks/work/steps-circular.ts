@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { stepGroups, type StepGroup } from '../../figures/step-order';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure, type Truth } from '../../figures/truth';
-import { binds } from '../../figures/work-order';
+import { binds } from '../../figures/asked-steps';
 import type { Fact } from '../../parts/fact';
 import type { StepKind } from '../../trade/steps';
 import { ORDER_RULES, wayFrom, type Edge } from '../../trade/work-order';
