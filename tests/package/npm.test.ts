@@ -27,7 +27,7 @@ function run(program: string, words: string[]) {
     timeout: 60_000,
     shell: isWindows,
     // Nothing of the npm that may run these tests is to reach the one that they run.
-    env: { PATH: process.env['PATH'], HOME: folder, npm_config_cache: join(folder, 'cache') },
+    env: { PATH: process.env.PATH, HOME: folder, npm_config_cache: join(folder, 'cache') },
   });
   return { status, out: stdout, err: stderr };
 }
