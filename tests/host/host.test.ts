@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { staysBelow, type Host } from '../../server/src/host/host';
 import { MemoryHost } from '../../server/src/host/memory';
 import { NodeHost } from '../../server/src/host/node';
-import { walk } from '../../server/src/host/walk';
+import { walk } from '../../server/src/session/walk';
 
 const files: Record<string, string> = {
   'a.pcbuild.yaml': 'build: A\n',

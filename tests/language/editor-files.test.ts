@@ -20,13 +20,16 @@ beforeEach(() => {
   asked = [];
   const nameOf = (uri: string): string => decodeURIComponent(uri.slice(base.length + 1));
   client.connection.onRequest('fettle/findPath', ({ uri }: { uri: string }) => {
-    if (uri === base) return { kind: 'folder', root: base, name: '' };
-    return nameOf(uri) in files ? { kind: 'file', root: base, name: nameOf(uri) } : null;
+    if (uri === base) return { kind: 'folder', bound: base };
+    if (nameOf(uri) in files) return { kind: 'file', bound: base };
+    return Object.keys(files).some((name) => name.startsWith(`${nameOf(uri)}/`))
+      ? { kind: 'folder', bound: base }
+      : null;
   });
   client.connection.onRequest('fettle/readFile', ({ uri }: { uri: string }) => {
     asked.push(nameOf(uri));
     const text = files[nameOf(uri)];
-    return text === undefined ? null : { text };
+    return text === undefined ? null : { base64: Buffer.from(text).toString('base64') };
   });
   client.connection.onRequest('fettle/listFolder', ({ uri }: { uri: string }) => {
     const folder = uri === base ? '' : `${nameOf(uri)}/`;

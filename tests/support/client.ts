@@ -38,10 +38,6 @@ export class MemoryAddresses extends MemoryHost implements AddressedHost {
     return uri.startsWith('file:///') ? decodeURIComponent(uri.slice('file:///'.length)) : undefined;
   }
 
-  pathIn(root: string, name: string): string {
-    return root === '' ? name : `${root}/${name}`;
-  }
-
   uriOf(path: string): string {
     return `file:///${path.split('/').map(encodeURIComponent).join('/')}`;
   }

@@ -2,9 +2,12 @@
 import { Option, type Command } from 'commander';
 import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
-import { walk, type RunTrouble } from '../host/walk';
 import { safe } from '../report/layout';
 import { Tally } from '../report/tally';
+import { Loader } from '../session/loader';
+import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
+import { withUsers } from '../session/users';
+import { walk } from '../session/walk';
 import { Judging } from './judged';
 import { readDay, readGrade } from './options';
 import { formats, printers, type Format } from './printers';
@@ -16,6 +19,7 @@ interface Options {
   readonly on?: string;
   readonly working?: true;
   readonly accepted?: true;
+  readonly alone?: true;
   readonly output?: string;
 }
 
@@ -25,7 +29,8 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .summary('check builds, and say what does not hold')
     .description(
       'Checks the builds, part files and house settings under the named paths. A build named by itself is ' +
-        'checked together with the files it is made of.',
+        'checked together with the files it is made of, and a part file or settings with the builds of its ' +
+        'workspace that use it.',
     )
     .argument('[paths...]', 'files or folders', ['.'])
     .addOption(new Option('--format <format>', 'how to write').choices(formats).default('text'))
@@ -37,6 +42,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
       readGrade,
     )
     .option('--accepted', 'list findings that a build accepts, too')
+    .option('--alone', 'check the named files only: no files of a build, no builds that use a part')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
@@ -49,8 +55,11 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
 async function check(paths: readonly string[], options: Options, world: World): Promise<Status> {
   const { host } = world;
   const on = options.on ?? world.today;
-  const { files, troubles: walkTroubles } = await walk(host, paths);
-  const judging = new Judging(host, files, on);
+  const loader = new Loader(() => on);
+  const alone = options.alone ?? false;
+  const walked = await walk(host, paths);
+  const { files, troubles: walkTroubles } = alone ? walked : await withUsers(host, loader, walked);
+  const judging = new Judging({ host, loader, files, alone });
   const roots = new WeakMap<Doc, string>();
   let root = '';
   const look = {
@@ -88,10 +97,10 @@ async function check(paths: readonly string[], options: Options, world: World): 
 }
 
 function nothingUnder(paths: readonly string[]): RunTrouble {
-  return {
-    path: paths.join(', '),
-    trouble: 'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.',
-  };
+  return troubleAt(
+    paths.map(shortPath).join(', '),
+    'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.',
+  );
 }
 
 function openOutput(world: World, path: string | undefined): ReturnType<World['sink']> {
@@ -99,6 +108,6 @@ function openOutput(world: World, path: string | undefined): ReturnType<World['s
   try {
     return world.sink(path);
   } catch (error) {
-    throw new Refusal(`${path}: cannot be written: ${(error as Error).message}`);
+    throw new Refusal(`${shortPath(path)}: cannot be written: ${(error as Error).message}`);
   }
 }

@@ -1,10 +1,16 @@
 // Goes through files and judges them one after the other, so that no more than one build is held at a time.
 import { judgeFile } from '../core/judge/judge';
 import { Doc } from '../core/parts/doc';
-import type { Host } from '../host/host';
-import type { Ours, RunTrouble } from '../host/walk';
-import { Workspace } from '../host/workspace';
+import { isTrouble, type Host } from '../host/host';
+import type { LoadedFile, Loader } from '../session/loader';
+import { troubleAt, type RunTrouble } from '../session/run-trouble';
+import { fileRef, type FileRef } from '../session/texts';
+import { mayRestOn } from '../session/users';
+import type { Ours } from '../session/walk';
 import type { Section } from '../report/section';
+
+/** Texts held at once, in UTF-16 units; what is read from a text takes some forty times as much. */
+const heldText = 1_000_000;
 
 /** A section with the root its file lies under, since paths are shown from elsewhere. */
 export interface CheckRun {
@@ -12,35 +18,42 @@ export interface CheckRun {
   readonly root: string;
 }
 
+export interface JudgingOptions {
+  readonly host: Host;
+  readonly loader: Loader;
+  readonly files: readonly Ours[];
+  /** Whether a named build is judged without the files it is made of. */
+  readonly alone: boolean;
+}
+
 export class Judging {
-  private readonly workspaces = new Map<string, Workspace>();
   private readonly seen: Set<string>;
-  private readonly own: RunTrouble[] = [];
+  private readonly told = new Map<string, RunTrouble>();
   /** Parts that are listed and were judged when a build first read them; their turn comes later. */
   private readonly early = new Map<string, Section>();
   /** Part files whose turn has not come and that no build has read yet. */
   private readonly unread: Set<string>;
 
-  constructor(
-    private readonly host: Host,
-    private readonly files: readonly Ours[],
-    private readonly today: string,
-  ) {
-    this.seen = new Set(files.map((file) => host.shown(file.root, file.name)));
-    this.unread = new Set(files.filter((file) => file.kind === 'part').map((file) => host.shown(file.root, file.name)));
+  constructor(private readonly options: JudgingOptions) {
+    const { host, loader, files } = options;
+    this.seen = new Set(files.map((file) => host.pathIn(file.root, file.name)));
+    this.unread = new Set(
+      files.filter((file) => file.kind === 'part').map((file) => host.pathIn(file.root, file.name)),
+    );
+    loader.texts.onRead = (doc, { path }) => this.judgeEarly(path, doc);
   }
 
   /** What kept files from being read and checks from being run, so far. */
   get troubles(): readonly RunTrouble[] {
-    return [...[...this.workspaces.values()].flatMap((workspace) => workspace.troubles), ...this.own];
+    return [...this.told.values()];
   }
 
   async *sections(): AsyncGenerator<CheckRun> {
-    for (const file of this.files) {
+    for (const file of this.options.files) {
       try {
         yield* this.sectionsOf(file);
       } catch (error) {
-        this.failed(this.host.shown(file.root, file.name), error);
+        this.failed(file, error);
       }
     }
   }
@@ -50,77 +63,85 @@ export class Judging {
     try {
       return print(section);
     } catch (error) {
-      this.failed(this.host.shown(root, section.doc.name), error);
+      this.failed({ root, name: section.doc.name }, error);
       return undefined;
     }
   }
 
   private async *sectionsOf(file: Ours): AsyncGenerator<CheckRun> {
-    const workspace = await this.workspace(file.root);
-    const path = this.host.shown(file.root, file.name);
-    const before = this.early.get(path);
-    this.early.delete(path);
-    if (before) yield this.noted(before, workspace);
-    if (before || (file.kind === 'part' && !this.unread.delete(path))) return;
-    const doc = await workspace.doc(file.name, file.kind);
-    if (!doc) return;
-    if (doc.kind === 'build') yield* this.build(workspace, doc, file.named);
-    else yield this.noted({ doc, judgement: judgeFile(doc) }, workspace);
-    workspace.evict();
+    const { host, loader } = this.options;
+    const place = fileRef(host, file.root, file.name);
+    const before = this.early.get(place.path);
+    this.early.delete(place.path);
+    if (before) yield this.noted(before, file.root);
+    if (before || (file.kind === 'part' && !this.unread.delete(place.path))) return;
+    const loaded = await this.load(file, place);
+    if (loaded) yield* this.loaded(loaded, file.named);
+    loader.texts.evict(heldText);
   }
 
-  /** One file’s fault is one line of the report: it takes nothing of the other files with it. */
-  private failed(path: string, error: unknown): void {
-    this.own.push({
-      path,
-      trouble: `its report failed by a fault of Fettle’s own: ${error instanceof Error ? error.message : String(error)}`,
-    });
-  }
-
-  async workspace(root: string): Promise<Workspace> {
-    let workspace = this.workspaces.get(root);
-    if (!workspace) {
-      this.workspaces.set(root, (workspace = await Workspace.open(this.host, root, this.today)));
-      workspace.onPart = (doc) => this.judgeEarly(root, doc);
+  /** Undefined for what cannot be read, which is told, and for a build that rests on nothing it is checked for. */
+  private async load(file: Ours, place: FileRef): Promise<LoadedFile | undefined> {
+    const { loader } = this.options;
+    if (file.restsOn) {
+      const doc = await loader.texts.read(place);
+      if (doc && !isTrouble(doc) && !mayRestOn(doc.text, file.restsOn)) return undefined;
     }
-    return workspace;
+    const loaded = await loader.load(place);
+    if (!loaded) this.tell(file, loader.texts.troubleAt(place.path) ?? 'there is no such file.');
+    return loaded && file.restsOn?.every(({ path }) => !loaded.reads.get(path)) ? undefined : loaded;
   }
 
-  /** A part with nothing to find is kept as its text alone. */
-  private judgeEarly(root: string, doc: Doc): void {
-    const path = this.host.shown(root, doc.name);
-    if (!this.unread.delete(path)) return;
-    const judgement = judgeFile(doc);
-    const kept = judgement.findings.length === 0 ? new Doc(doc.name, doc.kind, doc.text) : doc;
-    this.early.set(path, { doc: kept, judgement: { ...judgement, answers: [] } });
+  private async *loaded(file: LoadedFile, named: boolean): AsyncGenerator<CheckRun> {
+    const { place, doc, build, judgement } = file;
+    for (const { name, trouble } of file.troubles) this.tell({ root: place.root, name }, trouble);
+    const title = build?.file.build.value;
+    yield this.noted({ doc, judgement, ...(title ? { title } : {}) }, place.root);
+    if (!build) return;
+    this.options.loader.texts.forget(place.path);
+    yield* this.filesOf(file, named && !this.options.alone);
   }
 
   /**
    * A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. Any other
    * brings those of them that could not be read.
    */
-  private async *build(workspace: Workspace, doc: Doc, named: boolean): AsyncGenerator<CheckRun> {
-    const { build, judgement } = await workspace.judge(doc);
-    const title = build.file.build.value;
-    yield this.noted({ doc, judgement, ...(title ? { title } : {}) }, workspace);
-    const used = await Promise.all([...build.dependsOn].sort().map((name) => workspace.part(name)));
-    for (const other of [workspace.house.doc, ...used]) {
-      const key = other && this.host.shown(workspace.root, other.name);
-      if (!other || this.seen.has(key!)) continue;
-      this.seen.add(key!);
-      const judgement = judgeFile(other);
-      if (named || judgement.findings.some(({ check }) => check.unread))
-        yield this.noted({ doc: other, judgement }, workspace);
+  private *filesOf({ place, house, reads, pathOf }: LoadedFile, brings: boolean): Generator<CheckRun> {
+    const parts = [...reads.values()].flatMap((doc) => (doc?.kind === 'part' ? [doc] : []));
+    const used = parts.sort((a, b) => (a.name < b.name ? -1 : 1));
+    for (const doc of house.doc ? [house.doc, ...used] : used) {
+      const path = pathOf(doc);
+      if (this.seen.has(path)) continue;
+      this.seen.add(path);
+      const judgement = judgeFile(doc);
+      if (brings || judgement.findings.some(({ check }) => check.unread))
+        yield this.noted({ doc, judgement }, place.root);
     }
   }
 
-  private noted(section: Section, { root }: Workspace): CheckRun {
-    for (const { id, error } of section.judgement.failed) {
-      this.own.push({
-        path: this.host.shown(root, section.doc.name),
-        trouble: `the check ${id} failed by a fault of its own: ${error}`,
-      });
-    }
+  /** A part with nothing to find is kept as its text alone. */
+  private judgeEarly(path: string, doc: Doc): void {
+    if (!this.unread.delete(path)) return;
+    const judgement = judgeFile(doc);
+    const kept = judgement.findings.length === 0 ? new Doc(doc.name, doc.kind, doc.text) : doc;
+    this.early.set(path, { doc: kept, judgement: { ...judgement, answers: [] } });
+  }
+
+  private noted(section: Section, root: string): CheckRun {
+    for (const { id, error } of section.judgement.failed)
+      this.tell({ root, name: section.doc.name }, `the check ${id} failed by a fault of its own: ${error}`);
     return { section, root };
+  }
+
+  /** One file’s fault is one line of the report: it takes nothing of the other files with it. */
+  private failed(file: Pick<Ours, 'root' | 'name'>, error: unknown): void {
+    const words = error instanceof Error ? error.message : String(error);
+    this.tell(file, `its report failed by a fault of Fettle’s own: ${words}`);
+  }
+
+  /** What many builds meet in one file is said once. */
+  private tell({ root, name }: Pick<Ours, 'root' | 'name'>, trouble: string): void {
+    const told = troubleAt(this.options.host.shown(root, name), trouble);
+    this.told.set(`${told.path}\n${trouble}`, told);
   }
 }

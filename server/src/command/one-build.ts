@@ -1,37 +1,60 @@
 // Opens the one build that a sub-command is about.
+import type { Build } from '../core/build/build';
+import type { Judgement } from '../core/judge/finding';
 import { kindOfFile, type Doc } from '../core/parts/doc';
 import { isTrouble } from '../host/host';
-import { Workspace, type JudgedBuild } from '../host/workspace';
 import { safe } from '../report/layout';
 import type { FormatOptions, Section } from '../report/section';
+import { Loader, type LoadedFile } from '../session/loader';
+import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
+import { fileRef } from '../session/texts';
 import { Refusal, type World } from './world';
 
-export interface OneBuild extends JudgedBuild {
-  readonly workspace: Workspace;
+export interface OneBuild {
+  readonly build: Build;
+  readonly judgement: Judgement;
+  readonly loader: Loader;
+  readonly loaded: LoadedFile;
   readonly section: Section;
   readonly shown: FormatOptions['shown'];
+  /** What could not be read; whoever reads more adds to it. */
+  readonly troubles: RunTrouble[];
 }
 
 /** @throws Refusal when the path is no build, or the build cannot be read. */
 export async function openBuild(path: string, world: World): Promise<OneBuild> {
   const { host } = world;
   const found = await host.find(path);
-  if (isTrouble(found)) throw new Refusal(`${path}: ${found.trouble}`);
+  const shownPath = shortPath(path);
+  if (isTrouble(found)) throw new Refusal(`${shownPath}: ${found.trouble}`);
   if (found.kind !== 'file' || kindOfFile(found.name) !== 'build')
-    throw new Refusal(`${path}: is no build; a build is a file whose name ends in .pcbuild.yaml.`);
-  const workspace = await Workspace.open(host, found.root, world.today);
-  const doc = await workspace.doc(found.name, 'build');
-  if (!doc) throw new Refusal(workspace.troubles.map(({ path: at, trouble }) => `${at}: ${trouble}`).join('; '));
-  const judged = await workspace.judge(doc);
-  const title = judged.build.file.build.value;
+    throw new Refusal(`${shownPath}: is no build; a build is a file whose name ends in .pcbuild.yaml.`);
+  const loader = new Loader(() => world.today);
+  const place = fileRef(host, found.root, found.name);
+  const loaded = await loader.load(place);
+  const { build } = loaded ?? {};
+  if (!loaded || !build)
+    throw new Refusal(`${shownPath}: ${loader.texts.troubleAt(place.path) ?? 'there is no such file.'}`);
+  const { doc, judgement } = loaded;
+  const title = build.file.build.value;
   const shown = (one: Doc): string => host.shown(found.root, one.name);
-  return { ...judged, workspace, section: { doc, judgement: judged.judgement, ...(title ? { title } : {}) }, shown };
+  const troubles = loaded.troubles.map(({ name, trouble }) => troubleAt(host.shown(found.root, name), trouble));
+  return {
+    build,
+    judgement,
+    loader,
+    loaded,
+    section: { doc, judgement, ...(title ? { title } : {}) },
+    shown,
+    troubles,
+  };
 }
 
 /** Says what could not be read or run; true when there was anything. */
-export function reportTroubles({ workspace, judgement }: OneBuild, world: World): boolean {
-  for (const { path, trouble } of workspace.troubles) world.err(`fettle: ${safe(`${path}: ${trouble}`)}\n`);
+export function reportTroubles({ troubles, judgement }: OneBuild, world: World): boolean {
+  for (const { path, trouble } of troubles)
+    world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
   for (const { id, error } of judgement.failed)
     world.err(`fettle: the check ${id} failed by a fault of its own: ${safe(error)}\n`);
-  return workspace.troubles.length + judgement.failed.length > 0;
+  return troubles.length + judgement.failed.length > 0;
 }

@@ -1,5 +1,5 @@
 // The formats that `check` writes: each turns sections into text as they come.
-import type { RunTrouble } from '../host/walk';
+import type { RunTrouble } from '../session/run-trouble';
 import { closingJson, openingJson, sectionJson, toJson } from '../report/json';
 import type { Section } from '../report/section';
 import type { Tally } from '../report/tally';

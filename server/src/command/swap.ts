@@ -1,12 +1,10 @@
 // `fettle swap`: the parts of the folder in one place of a build, ranked by what the whole build would then be.
 import { Option, type Command } from 'commander';
-import { kindOfPart, type Build, type Placed } from '../core/build/build';
-import { bestSwaps, type Candidate } from '../core/judge/swaps';
-import { Doc, kindOfFile } from '../core/parts/doc';
-import { isTrouble, within } from '../host/host';
-import type { Workspace } from '../host/workspace';
+import type { Build, Placed } from '../core/build/build';
+import { bestSwaps } from '../core/judge/swaps';
 import { toJson } from '../report/json';
 import { swapReport, swapText } from '../report/swap';
+import { PartIndex } from '../session/part-index';
 import { openBuild, reportTroubles } from './one-build';
 import { readCount, readDay } from './options';
 import { Refusal, type Status, type World } from './world';
@@ -36,7 +34,8 @@ export function addSwap(program: Command, world: World, end: (status: Status) =>
 async function swap(path: string, place: string, options: Options, world: World): Promise<Status> {
   const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
   const placed = placeOf(opened.build, place);
-  const candidates = await candidatesFor(opened.workspace, placed);
+  const index = new PartIndex(opened.loader.texts, { tell: (trouble) => void opened.troubles.push(trouble) });
+  const candidates = await index.ofKind(opened.loaded, placed.kind);
   const others = candidates.filter((candidate) => candidate.name !== placed.used?.name);
   const ranked = bestSwaps(opened.build, opened.judgement, placed, others, options.most);
   const report = {
@@ -64,26 +63,4 @@ function placeOf(build: Build, place: string): Placed {
     `the build has ${inRole.length > 1 ? `${inRole.length} places` : 'no place'} ${place}; ` +
       `${places.length > 0 ? `it has ${places.join(', ')}` : 'it has no parts'}.`,
   );
-}
-
-/** The parts of a kind in the parts folders, by name; of two folders with one name, the first counts. */
-async function candidatesFor(workspace: Workspace, placed: Placed): Promise<readonly Candidate[]> {
-  const names = new Set<string>();
-  for (const folder of workspace.folders) await namesUnder(workspace, folder, '', names);
-  const candidates: Candidate[] = [];
-  for (const name of [...names].sort()) {
-    const doc = await workspace.part(name);
-    if (doc instanceof Doc && kindOfPart(doc) === placed.kind) candidates.push({ name, doc });
-  }
-  return candidates;
-}
-
-async function namesUnder(workspace: Workspace, folder: string, below: string, names: Set<string>): Promise<void> {
-  const listed = await workspace.host.list(workspace.root, within(folder, below).replace(/\/$/, ''));
-  if (isTrouble(listed)) return;
-  for (const entry of listed) {
-    const name = within(below, entry.name);
-    if (entry.kind === 'folder' && !entry.name.startsWith('.')) await namesUnder(workspace, folder, name, names);
-    else if (kindOfFile(name) === 'part' && name.includes('/')) names.add(name.slice(0, -'.part.yaml'.length));
-  }
 }

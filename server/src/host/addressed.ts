@@ -7,8 +7,6 @@ export interface AddressedHost extends Host {
    * address.
    */
   pathOf(uri: string): string | undefined;
-  /** The path of a file below a root. */
-  pathIn(root: string, name: string): string;
   /** The address of a path. */
   uriOf(path: string): string;
 }

@@ -4,12 +4,14 @@
 export type Awaitable<T> = T | Promise<T>;
 
 /** Where a named path lies: the root that bounds what is read with it, and its name below that root. */
-export interface FileRef {
+export interface FoundPath {
   readonly kind: 'file' | 'folder';
   /** Opaque: only handed back to the host. */
   readonly root: string;
   /** With `/` between folders on every platform; empty for the root itself. */
   readonly name: string;
+  /** Whether `fettle.yaml` or a parts folder makes the root one; otherwise it is what was named, or the folder here. */
+  readonly isMarked: boolean;
 }
 
 /** Why something was not read, in a sentence that stands behind the path and a colon. */
@@ -20,17 +22,19 @@ export interface ReadError {
 export interface Listed {
   readonly name: string;
   readonly kind: 'file' | 'folder' | 'link' | 'other';
+  /** Where a link leads that stays below the root: what is there, and its name below the root. */
+  readonly target?: { readonly kind: 'file' | 'folder'; readonly name: string };
 }
 
 export interface Host {
-  /** What a path stands for that someone named. Its root is the nearest folder above that holds `fettle.yaml`. */
-  find(path: string): Awaitable<FileRef | ReadError>;
-  /** The entries of a folder in code unit order. */
-  list(root: string, folder: string): Awaitable<readonly Listed[] | ReadError>;
+  /** What a path stands for that someone named; its root as `rootAmong` says. */
+  find(path: string): Awaitable<FoundPath | ReadError>;
+  /** The entries of a folder below the root, links followed, in code unit order; undefined where there is none. */
+  list(root: string, folder: string): Awaitable<readonly Listed[] | ReadError | undefined>;
   /** The text of a regular file that lies below the root, links followed; undefined where there is none. */
   read(root: string, name: string): Awaitable<string | ReadError | undefined>;
-  /** A folder below a root as a root of its own. */
-  below(root: string, folder: string): string;
+  /** The path of a file below a root: one file has one, and `find` takes it. */
+  pathIn(root: string, name: string): string;
   /** A name below a root as people see it: from the current folder, with `/`. */
   shown(root: string, name: string): string;
 }
@@ -40,6 +44,8 @@ export const isTrouble = (value: unknown): value is ReadError =>
 
 /** The name of the file that makes a folder a workspace’s root. */
 export const houseName = 'fettle.yaml';
+/** The folder of part files where no settings name another; without settings, it makes a root too. */
+export const partsName = 'parts';
 
 /** Names below a folder. */
 export const within = (folder: string, name: string): string => (folder === '' ? name : `${folder}/${name}`);
@@ -52,4 +58,24 @@ export function staysBelow(name: string): boolean {
   return (
     name !== '' && !/[\\:\p{Cc}]/u.test(name) && name.split('/').every((step) => step !== '' && !step.startsWith('.'))
   );
+}
+
+/** A folder, and what in it makes a root. */
+export interface FolderMarks {
+  readonly folder: string;
+  readonly hasSettings: boolean;
+  readonly hasParts: boolean;
+}
+
+/**
+ * The root among folders, from the inmost out: the nearest that holds `fettle.yaml`, else the nearest that holds a
+ * parts folder, else none. So a folder answers the same, opened alone or from above.
+ */
+export function rootAmong(folders: Iterable<FolderMarks>): string | undefined {
+  let withParts: string | undefined;
+  for (const { folder, hasSettings, hasParts } of folders) {
+    if (hasSettings) return folder;
+    if (hasParts) withParts ??= folder;
+  }
+  return withParts;
 }

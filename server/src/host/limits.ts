@@ -7,6 +7,8 @@ export const limits = {
   files: 100_000,
   /** Entries of all folders looked at, whatever they are. */
   entries: 1_000_000,
+  /** Entries of one folder; one that holds more is not looked into. */
+  folderEntries: 100_000,
   /** Folders inside each other. */
   depth: 64,
 } as const;

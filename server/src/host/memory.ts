@@ -1,30 +1,36 @@
 // A file system in memory, for tests and for hosts that have read everything already.
-import { houseName, within, type FileRef, type Host, type Listed, type ReadError } from './host';
-import { limits, spelled } from './limits';
+import { houseName, partsName, rootAmong, within, type FolderMarks } from './host';
+import type { FoundPath, Host, Listed, ReadError } from './host';
+import { limits } from './limits';
+import { absent, tooLarge } from './troubles';
 
 export class MemoryHost implements Host {
   private readonly files: ReadonlyMap<string, string | ReadError>;
+  private readonly folders = new Set(['']);
 
   /** Files by their path with `/`; a value may be why a file cannot be read. */
   constructor(files: Iterable<readonly [string, string | ReadError]>) {
     this.files = new Map(files);
+    for (const name of this.files.keys())
+      for (let at = parentOf(name); !this.folders.has(at); at = parentOf(at)) this.folders.add(at);
   }
 
-  find(path: string): FileRef | ReadError {
+  find(path: string): FoundPath | ReadError {
     const full = path
       .split('/')
       .filter((step) => step !== '' && step !== '.')
       .join('/');
     const isFile = this.files.has(full);
-    if (!isFile && !this.isFolder(full)) return { trouble: 'there is no such file or folder.' };
-    const folder = isFile ? parentOf(full) : full;
-    const root = this.rootAbove(folder) ?? (isFile ? '' : full);
-    return { kind: isFile ? 'file' : 'folder', root, name: root === '' ? full : full.slice(root.length + 1) };
+    if (!isFile && !this.folders.has(full)) return absent;
+    const marked = rootAmong(this.marksAbove(isFile ? parentOf(full) : full));
+    const root = marked ?? (isFile ? '' : full);
+    const name = root === '' ? full : full.slice(root.length + 1);
+    return { kind: isFile ? 'file' : 'folder', root, name, isMarked: marked !== undefined };
   }
 
-  list(root: string, folder: string): readonly Listed[] | ReadError {
-    const path = folder === '' ? root : within(root, folder);
-    if (!this.isFolder(path)) return { trouble: 'there is no such file or folder.' };
+  list(root: string, folder: string): readonly Listed[] | ReadError | undefined {
+    const path = this.pathIn(root, folder);
+    if (!this.folders.has(path)) return undefined;
     const start = path === '' ? 0 : path.length + 1;
     const entries = new Map<string, Listed>();
     for (const name of this.files.keys()) {
@@ -36,30 +42,23 @@ export class MemoryHost implements Host {
   }
 
   read(root: string, name: string): string | ReadError | undefined {
-    const file = this.files.get(within(root, name));
-    if (typeof file === 'string' && file.length > limits.fileBytes)
-      return { trouble: `is larger than ${spelled(limits.fileBytes)} bytes, so it is not read; split it.` };
-    return file;
+    const file = this.files.get(this.pathIn(root, name));
+    return typeof file === 'string' && file.length > limits.fileBytes ? tooLarge : file;
   }
 
-  below(root: string, folder: string): string {
-    return folder === '' ? root : within(root, folder);
+  pathIn(root: string, name: string): string {
+    return root === '' || name === '' ? root + name : within(root, name);
   }
 
   shown(root: string, name: string): string {
-    return (name === '' ? root : within(root, name)) || '.';
+    return this.pathIn(root, name) || '.';
   }
 
-  private isFolder(path: string): boolean {
-    if (path === '') return true;
-    for (const name of this.files.keys()) if (name.startsWith(`${path}/`)) return true;
-    return false;
-  }
-
-  private rootAbove(folder: string): string | undefined {
+  private *marksAbove(folder: string): Generator<FolderMarks> {
     for (let at = folder; ; at = parentOf(at)) {
-      if (this.files.has(within(at, houseName))) return at;
-      if (at === '') return undefined;
+      const hasSettings = this.files.has(this.pathIn(at, houseName));
+      yield { folder: at, hasSettings, hasParts: this.folders.has(this.pathIn(at, partsName)) };
+      if (at === '') return;
     }
   }
 }

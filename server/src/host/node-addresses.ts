@@ -1,5 +1,4 @@
 // The file system of this machine, by `file:` addresses.
-import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AddressedHost } from './addressed';
 import { NodeHost } from './node';
@@ -12,10 +11,6 @@ export class NodeAddresses extends NodeHost implements AddressedHost {
     } catch {
       return undefined;
     }
-  }
-
-  pathIn(root: string, name: string): string {
-    return join(root, name);
   }
 
   uriOf(path: string): string {

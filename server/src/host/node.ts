@@ -6,17 +6,18 @@ import {
   fstatSync,
   lstatSync,
   openSync,
-  readdirSync,
   readSync,
   realpathSync,
   statSync,
-  type Dirent,
   type Stats,
 } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { decode } from './decode';
-import { houseName, type FileRef, type Host, type Listed, type ReadError } from './host';
-import { limits, spelled } from './limits';
+import { rootAmong, type FoundPath, type Host, type Listed, type ReadError } from './host';
+import { limits } from './limits';
+import { isBelow, readFolder } from './node-folder';
+import { marksAbove } from './node-roots';
+import { absent, isFolder, leadsOut, notRegular, tooLarge } from './troubles';
 
 // Absent on Windows, where links are looked for before opening instead.
 const noFollow: number | undefined = constants.O_NOFOLLOW;
@@ -27,53 +28,60 @@ const looseNames = process.platform === 'win32' || process.platform === 'darwin'
 export class NodeHost implements Host {
   /** Real paths of folders, which hold for one run. */
   private readonly realFolders = new Map<string, string>();
+  /** The roots that folders lie under, which hold for one run. */
+  private readonly roots = new Map<string, string | undefined>();
 
   constructor(private readonly here: string) {}
 
-  find(path: string): FileRef | ReadError {
+  find(path: string): FoundPath | ReadError {
     const full = resolve(this.here, path);
     try {
       const stat = statSync(full);
-      if (stat.isDirectory()) return place('folder', rootAbove(full) ?? full, full);
-      if (!stat.isFile()) return { trouble: 'is no regular file, so it is not opened.' };
-      return place('file', rootAbove(dirname(full)) ?? this.plainRoot(full), full);
+      if (!stat.isDirectory() && !stat.isFile()) return notRegular;
+      const folder = stat.isDirectory() ? full : dirname(full);
+      const marked = this.rootOf(folder);
+      const root = marked ?? (stat.isDirectory() ? full : this.plainRoot(full));
+      const name = relative(root, full).replaceAll(sep, '/');
+      return { kind: stat.isDirectory() ? 'folder' : 'file', root, name, isMarked: marked !== undefined };
     } catch (error) {
-      return { trouble: plainError(error) };
+      return plainError(error);
     }
   }
 
-  /** With no `fettle.yaml` above, a file belongs to the current folder when it lies below it. */
+  private rootOf(folder: string): string | undefined {
+    if (!this.roots.has(folder)) this.roots.set(folder, rootAmong(marksAbove(folder)));
+    return this.roots.get(folder);
+  }
+
+  /** With nothing above that makes a root, a file belongs to the current folder when it lies below it. */
   private plainRoot(file: string): string {
     const below = relative(this.here, file);
     return below.startsWith('..') || isAbsolute(below) ? dirname(file) : this.here;
   }
 
-  list(root: string, folder: string): readonly Listed[] | ReadError {
+  list(root: string, folder: string): readonly Listed[] | ReadError | undefined {
     try {
-      const entries = readdirSync(join(root, folder), { withFileTypes: true });
-      return entries
-        .map((entry) => ({ name: entry.name, kind: kindOf(entry) }))
-        .sort((a, b) => (a.name < b.name ? -1 : 1));
+      const bound = this.realFolder(root);
+      const real = this.realFolder(this.pathIn(root, folder));
+      return isBelow(real, bound) ? readFolder(real, bound) : leadsOut;
     } catch (error) {
-      return { trouble: plainError(error) };
+      return isAbsent(error) ? undefined : plainError(error);
     }
   }
 
   read(root: string, name: string): string | ReadError | undefined {
-    const path = join(root, name);
+    const path = this.pathIn(root, name);
     let file: number | undefined;
     try {
       const real = this.realPath(path);
-      const bound = this.realFolder(root);
-      if (!real.startsWith(bound.endsWith(sep) ? bound : bound + sep))
-        return { trouble: 'leads out of the workspace, so it is not read.' };
+      if (!isBelow(real, this.realFolder(root))) return leadsOut;
       if (looseNames && !real.endsWith(lastStep(name))) return undefined;
       const unfit = refused(lstatSync(real));
       if (unfit) return unfit;
       file = openSync(real, openFlags);
       return readWhole(file);
     } catch (error) {
-      return isAbsent(error) ? undefined : { trouble: plainError(error) };
+      return isAbsent(error) ? undefined : plainError(error);
     } finally {
       if (file !== undefined) closeSync(file);
     }
@@ -91,31 +99,15 @@ export class NodeHost implements Host {
     return real;
   }
 
-  below(root: string, folder: string): string {
-    return join(root, folder);
+  pathIn(root: string, name: string): string {
+    if (name === '') return root;
+    return (root.endsWith(sep) ? root : root + sep) + (sep === '/' ? name : name.replaceAll('/', sep));
   }
 
   shown(root: string, name: string): string {
     const path = relative(this.here, join(root, name)) || '.';
     return sep === '/' ? path : path.replaceAll(sep, '/');
   }
-}
-
-function place(kind: FileRef['kind'], root: string, full: string): FileRef {
-  return { kind, root, name: relative(root, full).replaceAll(sep, '/') };
-}
-
-function rootAbove(folder: string): string | undefined {
-  for (let at = folder; ; at = dirname(at)) {
-    if (statSync(join(at, houseName), { throwIfNoEntry: false })?.isFile()) return at;
-    if (dirname(at) === at) return undefined;
-  }
-}
-
-function kindOf(entry: Dirent): Listed['kind'] {
-  if (entry.isFile()) return 'file';
-  if (entry.isDirectory()) return 'folder';
-  return entry.isSymbolicLink() ? 'link' : 'other';
 }
 
 const lastStep = (name: string): string => sep + name.replaceAll('/', sep);
@@ -125,8 +117,8 @@ const lastStep = (name: string): string => sep + name.replaceAll('/', sep);
  * something.
  */
 function refused(stat: Stats): ReadError | undefined {
-  if (stat.isDirectory()) return { trouble: 'is a folder, where a file was wanted.' };
-  return stat.isFile() ? undefined : { trouble: 'is no regular file, so it is not opened.' };
+  if (stat.isDirectory()) return isFolder;
+  return stat.isFile() ? undefined : notRegular;
 }
 
 /**
@@ -141,8 +133,7 @@ function readWhole(file: number): string | ReadError {
   let held = 0;
   for (let got = -1; got !== 0 && held < bytes.length; held += got)
     got = readSync(file, bytes, held, bytes.length - held, null);
-  if (held > limits.fileBytes || held > stat.size)
-    return { trouble: `is larger than ${spelled(limits.fileBytes)} bytes, so it is not read; split it.` };
+  if (held > limits.fileBytes || held > stat.size) return tooLarge;
   return decode(bytes.subarray(0, held));
 }
 
@@ -152,22 +143,22 @@ function isAbsent(error: unknown): boolean {
 }
 
 /** Why the system refused, in plain words; its own for anything rare. */
-function plainError(error: unknown): string {
+function plainError(error: unknown): ReadError {
   const { code, message } = error as NodeJS.ErrnoException;
   switch (code) {
     case 'ENOENT':
     case 'ENOTDIR':
-      return 'there is no such file or folder.';
+      return absent;
     case 'EACCES':
     case 'EPERM':
-      return 'may not be read: the system denies it.';
+      return { trouble: 'may not be read: the system denies it.' };
     case 'ELOOP':
-      return 'is a link that leads back to itself.';
+      return { trouble: 'is a link that leads back to itself.' };
     case 'ENAMETOOLONG':
-      return 'is too long a name for this system.';
+      return { trouble: 'is too long a name for this system.' };
     case 'ENXIO':
-      return 'is no regular file, so it is not opened.';
+      return notRegular;
     default:
-      return `cannot be read: ${message}.`;
+      return { trouble: `cannot be read: ${message}.` };
   }
 }

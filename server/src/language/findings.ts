@@ -118,13 +118,18 @@ export class Findings {
 }
 
 export function failure(error: unknown): Diagnostic {
-  const message =
-    'This file could not be checked, by a fault of Fettle: ' +
-    `${error instanceof Error ? error.message : String(error)}. The log says more.`;
+  const why = error instanceof Error ? error.message : String(error);
+  return ofFile('not-checked', `This file could not be checked, by a fault of Fettle: ${why}. The log says more.`);
+}
+
+export const notRead = (trouble: string): Diagnostic => ofFile('file-not-read', `This file ${trouble}`);
+
+/** A diagnostic of a file as a whole. */
+function ofFile(code: string, message: string): Diagnostic {
   return {
     range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } },
     severity: severities.error,
-    code: 'not-checked',
+    code,
     source: 'fettle',
     message,
   };

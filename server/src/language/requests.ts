@@ -30,15 +30,21 @@ export interface WorkspaceChecked {
   readonly troubles: readonly string[];
 }
 
-/** Requests that the server sends for files which only the client can reach. */
+/** Requests that the server sends for files which only the client can reach; null for what is not there. */
 export interface ToClient {
   'fettle/findPath': {
     params: { readonly uri: string };
-    result: { readonly kind: 'file' | 'folder'; readonly root: string; readonly name: string } | null;
+    /** What is there, and the folder of the workspace that bounds it. */
+    result: { readonly kind: 'file' | 'folder'; readonly bound: string } | null;
   };
   'fettle/readFile': {
-    params: { readonly uri: string };
-    result: { readonly text: string } | { readonly trouble: string } | null;
+    params: { readonly uri: string; readonly mostBytes: number };
+    result: { readonly base64: string } | Refused | null;
   };
-  'fettle/listFolder': { params: { readonly uri: string }; result: readonly Listed[] | null };
+  'fettle/listFolder': { params: { readonly uri: string }; result: readonly Listed[] | Refused | null };
+}
+
+/** Why a client does not open what is there: it is no regular file, it lies behind a link, it is too large. */
+export interface Refused {
+  readonly refused: 'no-file' | 'link' | 'large';
 }

@@ -14,6 +14,7 @@ import {
 } from 'vscode-languageserver/node';
 import { fixAllKind } from '../features/code-actions';
 import { PartIndex } from '../session/part-index';
+import type { RunTrouble } from '../session/run-trouble';
 import { Session } from '../session/session';
 import { answer } from './answers';
 import { clientOf, type Client } from './client';
@@ -67,7 +68,8 @@ class Server {
       client,
       settings: defaultSettings,
     };
-    this.shelf = new PartIndex(session.texts, environment.pause);
+    const tell = ({ path, trouble }: RunTrouble): void => this.shared.log(path === '' ? trouble : `${path} ${trouble}`);
+    this.shelf = new PartIndex(session.texts, { pause: environment.pause, tell });
     this.findings = new Findings(this.shared);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
     this.documents = new Documents(this.shared, this.findings, this.whole);

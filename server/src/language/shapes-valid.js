@@ -85,7 +85,7 @@ return errors === 0;
 }
 
 export const foundPath = validate12;
-const schema13 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"kind":{"enum":["file","folder"]},"root":{"type":"string"},"name":{"type":"string"}},"required":["kind","root","name"]}]};
+const schema13 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"kind":{"enum":["file","folder"]},"bound":{"type":"string"}},"required":["kind","bound"]}]};
 
 function validate12(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -110,7 +110,7 @@ const _errs3 = errors;
 if(errors === _errs3){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((((data.kind === undefined) && (missing0 = "kind")) || ((data.root === undefined) && (missing0 = "root"))) || ((data.name === undefined) && (missing0 = "name"))){
+if(((data.kind === undefined) && (missing0 = "kind")) || ((data.bound === undefined) && (missing0 = "bound"))){
 const err1 = {instancePath,schemaPath:"#/anyOf/1/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"};
 if(vErrors === null){
 vErrors = [err1];
@@ -140,10 +140,10 @@ else {
 var valid1 = true;
 }
 if(valid1){
-if(data.root !== undefined){
+if(data.bound !== undefined){
 const _errs6 = errors;
-if(typeof data.root !== "string"){
-const err3 = {instancePath:instancePath+"/root",schemaPath:"#/anyOf/1/properties/root/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(typeof data.bound !== "string"){
+const err3 = {instancePath:instancePath+"/bound",schemaPath:"#/anyOf/1/properties/bound/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -157,11 +157,11 @@ var valid1 = _errs6 === errors;
 else {
 var valid1 = true;
 }
-if(valid1){
-if(data.name !== undefined){
-const _errs8 = errors;
-if(typeof data.name !== "string"){
-const err4 = {instancePath:instancePath+"/name",schemaPath:"#/anyOf/1/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+}
+else {
+const err4 = {instancePath,schemaPath:"#/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -170,36 +170,17 @@ vErrors.push(err4);
 }
 errors++;
 }
-var valid1 = _errs8 === errors;
-}
-else {
-var valid1 = true;
-}
-}
-}
-}
-}
-else {
-const err5 = {instancePath,schemaPath:"#/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
-if(vErrors === null){
-vErrors = [err5];
-}
-else {
-vErrors.push(err5);
-}
-errors++;
-}
 }
 var _valid0 = _errs3 === errors;
 valid0 = valid0 || _valid0;
 }
 if(!valid0){
-const err6 = {instancePath,schemaPath:"#/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+const err5 = {instancePath,schemaPath:"#/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
 if(vErrors === null){
-vErrors = [err6];
+vErrors = [err5];
 }
 else {
-vErrors.push(err6);
+vErrors.push(err5);
 }
 errors++;
 validate12.errors = vErrors;
@@ -221,7 +202,7 @@ return errors === 0;
 }
 
 export const readFile = validate13;
-const schema14 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"text":{"type":"string"}},"required":["text"]},{"type":"object","properties":{"trouble":{"type":"string"}},"required":["trouble"]}]};
+const schema14 = {"anyOf":[{"type":"null"},{"type":"object","properties":{"base64":{"type":"string"}},"required":["base64"]},{"type":"object","properties":{"refused":{"enum":["no-file","link","large"]}},"required":["refused"]}]};
 
 function validate13(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -246,7 +227,7 @@ const _errs3 = errors;
 if(errors === _errs3){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.text === undefined) && (missing0 = "text")){
+if((data.base64 === undefined) && (missing0 = "base64")){
 const err1 = {instancePath,schemaPath:"#/anyOf/1/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"};
 if(vErrors === null){
 vErrors = [err1];
@@ -257,9 +238,9 @@ vErrors.push(err1);
 errors++;
 }
 else {
-if(data.text !== undefined){
-if(typeof data.text !== "string"){
-const err2 = {instancePath:instancePath+"/text",schemaPath:"#/anyOf/1/properties/text/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.base64 !== undefined){
+if(typeof data.base64 !== "string"){
+const err2 = {instancePath:instancePath+"/base64",schemaPath:"#/anyOf/1/properties/base64/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -289,7 +270,7 @@ const _errs7 = errors;
 if(errors === _errs7){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing1;
-if((data.trouble === undefined) && (missing1 = "trouble")){
+if((data.refused === undefined) && (missing1 = "refused")){
 const err4 = {instancePath,schemaPath:"#/anyOf/2/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"};
 if(vErrors === null){
 vErrors = [err4];
@@ -300,9 +281,10 @@ vErrors.push(err4);
 errors++;
 }
 else {
-if(data.trouble !== undefined){
-if(typeof data.trouble !== "string"){
-const err5 = {instancePath:instancePath+"/trouble",schemaPath:"#/anyOf/2/properties/trouble/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.refused !== undefined){
+let data1 = data.refused;
+if(!(((data1 === "no-file") || (data1 === "link")) || (data1 === "large"))){
+const err5 = {instancePath:instancePath+"/refused",schemaPath:"#/anyOf/2/properties/refused/enum",keyword:"enum",params:{allowedValues: schema14.anyOf[2].properties.refused.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -357,7 +339,7 @@ return errors === 0;
 }
 
 export const listedFolder = validate14;
-const schema15 = {"anyOf":[{"type":"null"},{"type":"array","items":{"type":"object","properties":{"name":{"type":"string"},"kind":{"enum":["file","folder","link","other"]}},"required":["name","kind"]}}]};
+const schema15 = {"anyOf":[{"type":"null"},{"type":"array","items":{"type":"object","properties":{"name":{"type":"string"},"kind":{"enum":["file","folder","link","other"]}},"required":["name","kind"]}},{"type":"object","properties":{"refused":{"enum":["no-file","link","large"]}},"required":["refused"]}]};
 
 function validate14(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -469,14 +451,59 @@ errors++;
 }
 var _valid0 = _errs3 === errors;
 valid0 = valid0 || _valid0;
-}
 if(!valid0){
-const err6 = {instancePath,schemaPath:"#/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+const _errs10 = errors;
+if(errors === _errs10){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing1;
+if((data.refused === undefined) && (missing1 = "refused")){
+const err6 = {instancePath,schemaPath:"#/anyOf/2/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"};
 if(vErrors === null){
 vErrors = [err6];
 }
 else {
 vErrors.push(err6);
+}
+errors++;
+}
+else {
+if(data.refused !== undefined){
+let data3 = data.refused;
+if(!(((data3 === "no-file") || (data3 === "link")) || (data3 === "large"))){
+const err7 = {instancePath:instancePath+"/refused",schemaPath:"#/anyOf/2/properties/refused/enum",keyword:"enum",params:{allowedValues: schema15.anyOf[2].properties.refused.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+}
+}
+else {
+const err8 = {instancePath,schemaPath:"#/anyOf/2/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+}
+var _valid0 = _errs10 === errors;
+valid0 = valid0 || _valid0;
+}
+}
+if(!valid0){
+const err9 = {instancePath,schemaPath:"#/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
 }
 errors++;
 validate14.errors = vErrors;

@@ -6,8 +6,8 @@ import type {
 } from 'vscode-languageserver/node';
 import type { Diagnostic } from '../features/shapes';
 import { grades, type Grade } from '../core/manifest/house-file';
-import { walk } from '../host/walk';
-import { failure, type Findings, type Shared } from './findings';
+import { walk } from '../session/walk';
+import { failure, notRead, type Findings, type Shared } from './findings';
 import { wordsOf } from './guard';
 import type { Hosts } from './hosts';
 import type { WorkspaceChecked } from './requests';
@@ -19,6 +19,8 @@ const stretchMs = 12;
 interface ReportedFile {
   readonly diagnostics: Diagnostic[];
   readonly worst?: Grade;
+  /** Why it could not be read. */
+  readonly unread?: string;
   readonly paths: readonly string[];
   readonly resultId: string;
 }
@@ -54,7 +56,7 @@ export class WorkspaceDiagnostics {
     this.troubles = [];
     for (const folder of this.hosts.folderUris) {
       const host = this.hosts.hostFor(folder);
-      const { files, troubles } = await walk(host, [host.pathOf(folder) ?? folder]);
+      const { files, troubles } = await walk(host, [host.pathOf(folder) ?? folder], this.pause);
       for (const { root, name } of files) uris.add(host.uriOf(host.pathIn(root, name)));
       this.troubles.push(...troubles.map(({ path, trouble }) => (path === '' ? trouble : `${path} ${trouble}`)));
     }
@@ -67,7 +69,7 @@ export class WorkspaceDiagnostics {
       if (token?.isCancellationRequested) return;
       await this.judge(uri);
       if (performance.now() - begun < stretchMs) continue;
-      this.shared.session.ease();
+      this.shared.session.evict();
       await this.pause();
       begun = performance.now();
     }
@@ -77,7 +79,7 @@ export class WorkspaceDiagnostics {
     const { session, log } = this.shared;
     try {
       const judged = await session.judge(uri);
-      if (!judged) return this.drop(uri);
+      if (!judged) return this.unread(uri);
       const { findings } = judged.judgement;
       const worst = findings.find(({ accepted }) => !accepted)?.grade;
       this.keep(uri, {
@@ -95,6 +97,18 @@ export class WorkspaceDiagnostics {
         resultId: `whole ${++this.count}`,
       });
     }
+  }
+
+  /** A file that is there and cannot be read is shown with why; one that is gone is forgotten. */
+  private unread(uri: string): void {
+    const trouble = this.shared.session.troubleAt(uri);
+    if (trouble === undefined) return this.drop(uri);
+    this.keep(uri, {
+      diagnostics: [notRead(trouble)],
+      unread: trouble,
+      paths: [this.shared.session.pathOf(uri) ?? uri],
+      resultId: `whole ${++this.count}`,
+    });
   }
 
   private keep(uri: string, kept: ReportedFile): void {
@@ -191,6 +205,7 @@ export class WorkspaceDiagnostics {
       const count = [...this.kept.values()].filter((kept) => kept.worst === grade).length;
       if (count > 0) worst[grade] = count;
     }
-    return { files: this.kept.size, worst, troubles: this.troubles };
+    const unread = [...this.kept].flatMap(([uri, { unread: why }]) => (why === undefined ? [] : [`${uri} ${why}`]));
+    return { files: this.kept.size - unread.length, worst, troubles: [...this.troubles, ...unread] };
   }
 }

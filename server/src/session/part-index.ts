@@ -1,20 +1,35 @@
-// The part files of a workspace by kind: listed on first need, kept until one comes or goes.
+// The part files of a workspace by kind: listed on first need, kept until one comes or goes. Completion, fixes and
+// swaps all take parts from here; a name that is listed is one that is found.
 import { kindOfPart } from '../core/build/build';
+import type { WorkspaceConfig } from '../core/build/workspace-config';
 import type { Candidate } from '../core/judge/swaps';
-import type { Doc } from '../core/parts/doc';
+import { kindOfFile, type Doc } from '../core/parts/doc';
 import type { Kind } from '../core/parts/kinds';
-import { isTrouble, staysBelow, within } from './hosts';
-import type { AnalyzedFile } from './session';
-import type { FileRef, Texts } from './texts';
+import { mayHoldParts, partNameAt } from '../core/parts/part-name';
+import { isTrouble, within } from '../host/host';
+import { Lister } from './lister';
+import { partsFolders } from './loader';
+import { troubleAt, type RunTrouble } from './run-trouble';
+import { fileRef, type FileRef, type Texts } from './texts';
 
-const ending = '.part.yaml';
-const deepest = 16;
-const mostFiles = 100_000;
 /** How many files are read before others get their turn. */
 const stride = 200;
 
+/** A file whose workspace’s parts are asked for. */
+interface Asking {
+  readonly place: FileRef;
+  readonly house: WorkspaceConfig;
+}
+
 /** Names of parts, each with the place of its file. */
 type Listing = ReadonlyMap<string, FileRef>;
+
+export interface PartIndexOptions {
+  /** Lets others have their turn. */
+  readonly pause?: () => Promise<void>;
+  /** Told of each folder or part file that could not be read, and of limits that were reached. */
+  readonly tell: (trouble: RunTrouble) => void;
+}
 
 export class PartIndex {
   private readonly listings = new Map<string, Promise<Listing>>();
@@ -22,7 +37,7 @@ export class PartIndex {
 
   constructor(
     private readonly texts: Texts,
-    private readonly pause: () => Promise<void>,
+    private readonly options: PartIndexOptions,
   ) {}
 
   /** A part file came or went. */
@@ -32,29 +47,30 @@ export class PartIndex {
   }
 
   /** All parts of a kind, by name; reads files that were not read yet. `stopped` is asked between files. */
-  async ofKind(judged: AnalyzedFile, kind: Kind, stopped: () => boolean): Promise<readonly Candidate[]> {
+  async ofKind(asking: Asking, kind: Kind, stopped: () => boolean = () => false): Promise<readonly Candidate[]> {
     const candidates: Candidate[] = [];
     let count = 0;
-    for (const [name, place] of await this.listing(judged)) {
-      if (++count % stride === 0) await this.pause();
+    for (const [name, file] of await this.listing(asking)) {
+      if (++count % stride === 0) await this.options.pause?.();
       if (stopped()) return [];
-      const read = this.texts.read(place);
+      const read = this.texts.read(file);
       const doc = read instanceof Promise ? await read : read;
-      if (doc && !isTrouble(doc) && isOfKind(doc, kind)) candidates.push({ name, doc });
+      if (isTrouble(doc)) this.options.tell(troubleAt(file.host.shown(file.root, file.name), doc.trouble));
+      else if (doc && isOfKind(doc, kind)) candidates.push({ name, doc });
     }
     return candidates;
   }
 
   /** Whether the parts of this file's workspace are listed already, so that asking costs little. */
-  isListed(judged: AnalyzedFile): boolean {
-    return this.known.has(keyOf(judged));
+  isListed(asking: Asking): boolean {
+    return this.known.has(keyOf(asking));
   }
 
-  private listing(judged: AnalyzedFile): Promise<Listing> {
-    const key = keyOf(judged);
+  private listing(asking: Asking): Promise<Listing> {
+    const key = keyOf(asking);
     let listing = this.listings.get(key);
     if (!listing) {
-      listing = this.list(judged);
+      listing = this.list(asking);
       this.listings.set(key, listing);
       void listing.then(
         (found) => this.listings.get(key) === listing && this.known.set(key, found),
@@ -65,27 +81,25 @@ export class PartIndex {
   }
 
   /** Files of an earlier folder stand before those of a later one with the same name. */
-  private async list({ place: { host, root }, house }: AnalyzedFile): Promise<Listing> {
+  private async list({ place: { host, root }, house }: Asking): Promise<Listing> {
     const found = new Map<string, FileRef>();
-    for (const folder of house.folders.filter(staysBelow)) {
-      const waiting = [{ folder, depth: 0 }];
-      for (let next = waiting.pop(); next && found.size < mostFiles; next = waiting.pop()) {
-        const listed = await host.list(root, next.folder);
-        for (const entry of isTrouble(listed) ? [] : listed) {
-          const name = within(next.folder, entry.name);
-          if (entry.kind === 'folder' && next.depth < deepest && !entry.name.startsWith('.'))
-            waiting.push({ folder: name, depth: next.depth + 1 });
-          if (entry.kind !== 'file' || !entry.name.endsWith(ending)) continue;
-          const part = name.slice(folder.length + 1, -ending.length);
-          if (!found.has(part)) found.set(part, { host, root, name, path: host.pathIn(root, name) });
+    const lister = new Lister(host, this.options.pause);
+    for (const folder of partsFolders(house)) {
+      const enters = (name: string): boolean => mayHoldParts(name.slice(folder.length + 1));
+      for await (const at of lister.below(root, folder, { enters, followsLinks: true }))
+        for (const entry of at.entries) {
+          const path = within(at.folder, entry.name);
+          const isFile = entry.kind === 'file' || entry.target?.kind === 'file';
+          const name = isFile && kindOfFile(entry.name) === 'part' ? partNameAt(folder, path) : undefined;
+          if (name !== undefined && !found.has(name)) found.set(name, fileRef(host, root, path));
         }
-      }
     }
+    for (const trouble of lister.troubles) this.options.tell(trouble);
     return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)));
   }
 }
 
-const keyOf = ({ place, house }: AnalyzedFile): string => [place.root, ...house.folders].join('\n');
+const keyOf = ({ place, house }: Asking): string => [place.root, ...house.folders].join('\n');
 
 /** A file whose text plainly says another kind need not be parsed to know that. */
 function isOfKind(doc: Doc, kind: Kind): boolean {

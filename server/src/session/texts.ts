@@ -1,13 +1,17 @@
 // The texts of a session: what the editor has open stands before what lies on disk; each text is read once.
-import { isTrouble, type AddressedHost, type Awaitable, type ReadError } from './hosts';
 import { Doc, kindOfFile } from '../core/parts/doc';
+import { isTrouble, type Awaitable, type Host, type ReadError } from '../host/host';
 
 /** Where a file lies: its host, the root that bounds it, its name below that root, and its whole path. */
-export interface FileRef {
-  readonly host: AddressedHost;
+export interface FileRef<H extends Host = Host> {
+  readonly host: H;
   readonly root: string;
   readonly name: string;
   readonly path: string;
+}
+
+export function fileRef<H extends Host>(host: H, root: string, name: string): FileRef<H> {
+  return { host, root, name, path: host.pathIn(root, name) };
 }
 
 /** A file that the editor has open; `uri` is the editor's own spelling. */
@@ -22,40 +26,57 @@ type Read = Doc | ReadError | undefined;
 
 export class Texts {
   readonly open = new Map<string, Open>();
+  /** What was read, from what was used longest ago to what was used last. */
   private readonly disk = new Map<string, Read>();
   /** UTF-16 units of text read from disk and held. */
-  held = 0;
+  private held = 0;
   private readonly coming = new Map<string, Promise<void>>();
+  /** Told of each text when it is read from disk: whoever wants it for another purpose need not read it again. */
+  onRead: (doc: Doc, file: FileRef) => void = () => undefined;
 
   /** What stands in a file. A promise where it is still to be read. */
-  read(place: FileRef): Awaitable<Read> {
-    const open = this.open.get(place.path);
-    if (open) return (open.doc ??= docOf(place, open.text));
-    if (this.disk.has(place.path)) return this.disk.get(place.path);
-    const coming = this.coming.get(place.path);
-    if (coming) return coming.then(() => this.disk.get(place.path));
-    const read = place.host.read(place.root, place.name);
-    return read instanceof Promise ? this.await(place, read) : this.keep(place, read);
+  read(file: FileRef): Awaitable<Read> {
+    const open = this.open.get(file.path);
+    if (open) return (open.doc ??= docOf(file, open.text));
+    if (this.disk.has(file.path)) return this.used(file.path);
+    const coming = this.coming.get(file.path);
+    if (coming) return coming.then(() => this.disk.get(file.path));
+    const read = file.host.read(file.root, file.name);
+    return read instanceof Promise ? this.await(file, read) : this.keep(file, read);
   }
 
-  private await(place: FileRef, reading: Promise<string | ReadError | undefined>): Promise<Read> {
+  private used(path: string): Read {
+    const read = this.disk.get(path);
+    this.disk.delete(path);
+    this.disk.set(path, read);
+    return read;
+  }
+
+  private await(file: FileRef, reading: Promise<string | ReadError | undefined>): Promise<Read> {
     const done = reading.then(
-      (text) => this.keep(place, text),
+      (text) => this.keep(file, text),
       (error: unknown) =>
-        this.keep(place, { trouble: `cannot be read: ${error instanceof Error ? error.message : String(error)}.` }),
+        this.keep(file, { trouble: `cannot be read: ${error instanceof Error ? error.message : String(error)}.` }),
     );
     const coming = done.then(() => undefined);
-    this.coming.set(place.path, coming);
-    void coming.finally(() => this.coming.delete(place.path));
+    this.coming.set(file.path, coming);
+    void coming.finally(() => this.coming.delete(file.path));
     return done;
   }
 
-  private keep(place: FileRef, text: string | ReadError | undefined): Read {
-    const read = typeof text === 'string' ? docOf(place, text) : text;
-    this.forget(place.path);
-    this.disk.set(place.path, read);
+  private keep(file: FileRef, text: string | ReadError | undefined): Read {
+    const read = typeof text === 'string' ? docOf(file, text) : text;
+    this.forget(file.path);
+    this.disk.set(file.path, read);
     this.held += lengthOf(read);
+    if (read instanceof Doc) this.onRead(read, file);
     return read;
+  }
+
+  /** Why a file that was asked for could not be read. */
+  troubleAt(path: string): string | undefined {
+    const read = this.open.has(path) ? undefined : this.disk.get(path);
+    return isTrouble(read) ? read.trouble : undefined;
   }
 
   /** Whether a file still says what `doc` says. */
@@ -73,16 +94,20 @@ export class Texts {
   }
 
   forgetAll(): void {
-    this.forgetBut(new Set());
+    for (const path of [...this.disk.keys()]) this.forget(path);
   }
 
-  forgetBut(kept: ReadonlySet<string>): void {
-    for (const path of [...this.disk.keys()]) if (!kept.has(path)) this.forget(path);
+  /** Forgets what was used longest ago once more is held than `most` UTF-16 units; `kept` stays in any case. */
+  evict(most: number, kept: ReadonlySet<string> = new Set()): void {
+    for (const path of this.disk.keys()) {
+      if (this.held <= most) return;
+      if (!kept.has(path)) this.forget(path);
+    }
   }
 }
 
 const lengthOf = (read: Read): number => (read === undefined || isTrouble(read) ? 0 : read.text.length);
 
-function docOf(place: FileRef, text: string): Doc {
-  return new Doc(place.name, kindOfFile(place.name) ?? 'build', text);
+function docOf(file: FileRef, text: string): Doc {
+  return new Doc(file.name, kindOfFile(file.name) ?? 'build', text);
 }

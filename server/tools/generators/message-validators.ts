@@ -13,6 +13,7 @@ const object = (properties: object, required: readonly string[] = Object.keys(pr
 
 const list = (items: object) => ({ type: 'array', items });
 const orNull = (schema: object) => ({ anyOf: [{ type: 'null' }, schema] });
+const refused = object({ refused: { enum: ['no-file', 'link', 'large'] } });
 const anything = object({}, []);
 const whole = { type: 'integer' } as const;
 const at = { line: { ...whole, minimum: 0 }, character: { ...whole, minimum: 0 } };
@@ -83,12 +84,13 @@ export function messageSchemas(settings: object): Record<string, object> {
       { explains: { type: 'boolean' }, files: { type: 'boolean' }, wholeOnRequest: { type: 'boolean' } },
       [],
     ),
-    foundPath: { anyOf: [{ type: 'null' }, object({ kind: { enum: ['file', 'folder'] }, root: text, name: text })] },
-    readFile: { anyOf: [{ type: 'null' }, object({ text }), object({ trouble: text })] },
+    foundPath: orNull(object({ kind: { enum: ['file', 'folder'] }, bound: text })),
+    readFile: { anyOf: [{ type: 'null' }, object({ base64: text }), refused] },
     listedFolder: {
       anyOf: [
         { type: 'null' },
-        { type: 'array', items: object({ name: text, kind: { enum: ['file', 'folder', 'link', 'other'] } }) },
+        list(object({ name: text, kind: { enum: ['file', 'folder', 'link', 'other'] } })),
+        refused,
       ],
     },
   };

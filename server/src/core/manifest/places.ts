@@ -1,10 +1,11 @@
 // What a build says of each part beside the part's own facts: where it goes, how many, how it is set.
 import { count, flag, list, quantity, text, version, form, choice, type Table } from '../parts/field';
 import type { Kind } from '../parts/kinds';
+import { isPartName } from '../parts/part-name';
 
 const partName = form(
   'the name of a part file',
-  (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined),
+  (name) => (isPartName(name) ? name : undefined),
   'The part file, by its path under the parts folder without the ending.',
   'norrvik/b7-forge',
 );

@@ -1,0 +1,113 @@
+// Loads one file with every file that it rests on, and judges it: the one way in, for the server and the command alike.
+import { Build } from '../core/build/build';
+import { WorkspaceConfig } from '../core/build/workspace-config';
+import type { Judgement } from '../core/judge/finding';
+import { judgeBuild, judgeFile } from '../core/judge/judge';
+import type { Doc } from '../core/parts/doc';
+import { partPath } from '../core/parts/part-name';
+import { houseName, isTrouble, staysBelow, type Awaitable, type Host } from '../host/host';
+import { fileRef, Texts, type FileRef } from './texts';
+
+/** A judged file, with what its judgement rests on. */
+export interface LoadedFile<H extends Host = Host> {
+  readonly place: FileRef<H>;
+  readonly doc: Doc;
+  readonly build?: Build;
+  readonly judgement: Judgement;
+  readonly house: WorkspaceConfig;
+  /** Every path that was looked at, with what stood there. */
+  readonly reads: ReadonlyMap<string, Doc | undefined>;
+  /** Files that could not be read, by name, and why. */
+  readonly troubles: readonly { readonly name: string; readonly trouble: string }[];
+  /** The path of a file that was read. */
+  readonly pathOf: (doc: Doc) => string;
+}
+
+/** The parts folders of a house that lie below its root; the others are reported, and nothing in them is read. */
+export const partsFolders = (house: WorkspaceConfig): readonly string[] => house.folders.filter(staysBelow);
+
+export class Loader {
+  readonly texts = new Texts();
+  private readonly plainHouse = new WorkspaceConfig();
+
+  /** `today` gives the day that counts as today, as `2026-11-25`. */
+  constructor(readonly today: () => string) {}
+
+  /**
+   * Judges a file as it stands now. At once where its host reads at once. Undefined where it is not there or cannot be
+   * read, which `texts.troubleAt` then tells.
+   */
+  load<H extends Host>(place: FileRef<H>): Awaitable<LoadedFile<H> | undefined> {
+    const pass = new LoadPass(this.texts, place);
+    const result = pass.judge(this.plainHouse, this.today());
+    return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.load(place)) : result;
+  }
+}
+
+/** One try at judging: what is not read yet is asked for, and the judging is tried again when it has come. */
+class LoadPass<H extends Host> {
+  readonly pending: Promise<unknown>[] = [];
+  private readonly reads = new Map<string, Doc | undefined>();
+  private readonly troubles: { name: string; trouble: string }[] = [];
+  private readonly paths = new Map<Doc, string>();
+
+  constructor(
+    private readonly texts: Texts,
+    private readonly place: FileRef<H>,
+  ) {}
+
+  judge(plainHouse: WorkspaceConfig, today: string): LoadedFile<H> | undefined {
+    const doc = this.read(this.place.name);
+    const houseDoc = this.place.name === houseName ? doc : this.read(houseName);
+    if (!doc || this.pending.length > 0) return undefined;
+    const house = houseOf(houseDoc, plainHouse);
+    for (const folder of house.folders) if (!staysBelow(folder)) this.refuseFolder(folder);
+    const folders = partsFolders(house);
+    const build = doc.kind === 'build' ? new Build(doc, (name) => this.part(folders, name), house, today) : undefined;
+    if (this.pending.length > 0) return undefined;
+    const { place, paths } = this;
+    const judgement = build ? judgeBuild(build) : judgeFile(doc);
+    const pathOf = (of: Doc): string => paths.get(of) ?? place.host.pathIn(place.root, of.name);
+    // Copies: a build that is tried with another part looks for it here later, and does not rest on it.
+    const [reads, troubles] = [new Map(this.reads), [...this.troubles]];
+    return { place, doc, ...(build ? { build } : {}), judgement, house, reads, troubles, pathOf };
+  }
+
+  private refuseFolder(folder: string): void {
+    const trouble = `names a parts folder that does not lie below it, ${JSON.stringify(folder)}; it is not read.`;
+    this.troubles.push({ name: houseName, trouble });
+  }
+
+  /** A part file by name, from the first of the parts folders that has it. */
+  private part(folders: readonly string[], name: string): Doc | undefined {
+    for (const folder of folders) {
+      const path = partPath(folder, name);
+      const doc = path === undefined ? undefined : this.read(path);
+      if (doc) return doc;
+    }
+    return undefined;
+  }
+
+  private read(name: string): Doc | undefined {
+    const file = fileRef(this.place.host, this.place.root, name);
+    if (this.reads.has(file.path)) return this.reads.get(file.path);
+    const read = this.texts.read(file);
+    if (read instanceof Promise) {
+      this.pending.push(read);
+      return undefined;
+    }
+    if (isTrouble(read)) this.troubles.push({ name, trouble: read.trouble });
+    const doc = isTrouble(read) ? undefined : read;
+    this.reads.set(file.path, doc);
+    if (doc) this.paths.set(doc, file.path);
+    return doc;
+  }
+}
+
+/** House settings are read once a text. */
+function houseOf(doc: Doc | undefined, plain: WorkspaceConfig): WorkspaceConfig {
+  if (!doc) return plain;
+  let house = doc.memo.get(WorkspaceConfig) as WorkspaceConfig | undefined;
+  if (!house) doc.memo.set(WorkspaceConfig, (house = new WorkspaceConfig(doc)));
+  return house;
+}
