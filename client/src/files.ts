@@ -1,5 +1,5 @@
-// Answers the server’s file requests from the editor’s own file system, within the workspace’s folders and nowhere
-// else. It finds, lists and hands over bytes; what they mean is the server’s to say.
+// Answers the server’s file requests from the editor’s own file system, within the workspace’s folders and
+// nowhere else. It finds, lists and hands over bytes; what they mean is the server’s to say.
 import { Disposable, FileType, Uri, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToClient } from '../../server/src/language/requests';

@@ -93,7 +93,8 @@ class Walk {
     if (this.files.size >= limits.files) {
       this.troubles.push({
         path: '',
-        trouble: `There are more than ${spelled(limits.files)} files to check; the rest is left out. Name fewer folders.`,
+        trouble:
+          `There are more than ${spelled(limits.files)} files to check; the rest is left out. ` + 'Name fewer folders.',
       });
       return false;
     }
