@@ -1,13 +1,11 @@
 // Names of what boxes hold.
 import { describe, expect, it } from 'vitest';
 import {
-  isBoxThing,
-  isFanSplitter,
-  isScrewSet,
-  isSixteenPinAdapter,
+  boxWord,
   SCREWS_PER_DRIVE,
   SCREWS_PER_FAN,
   type BoxThing,
+  type BoxWord,
 } from '../../../server/src/core/trade/box-things';
 
 const written: [string, BoxThing | undefined][] = [
@@ -27,16 +25,136 @@ const written: [string, BoxThing | undefined][] = [
   ['fan screw', 'fan screw'],
   ['fan pins', 'fan screw'],
   ['USB stick', 'USB stick'],
-  ['M.2 screw', undefined],
-  ['SATA data cable', undefined],
-  ['USB-C cable', undefined],
-  ['I/O shield', undefined],
+];
+
+const isBoxThing = (thing: BoxWord, line: string): boolean => boxWord(line) === thing;
+const isScrewSet = (line: string): boolean => boxWord(line) === 'screw set';
+const isFanSplitter = (line: string): boolean => boxWord(line) === 'fan splitter';
+const isSixteenPinAdapter = (line: string): boolean => boxWord(line) === '16-pin adapter';
+
+const more: [BoxWord, readonly string[]][] = [
+  [
+    'display cable',
+    [
+      'HDMI 2.1 cable',
+      'HDMI 2.1 cable (1.8 m)',
+      'DP 1.4 cable, 1.5 m',
+      'DisplayPort 1.4 cable',
+      'Ultra High Speed HDMI cable',
+      'HDMI lead 2 m',
+      'DP to HDMI cable',
+      'mini DP cable',
+      'VGA cable',
+      'DVI-D cable',
+      'USB-C display cable',
+    ],
+  ],
+  [
+    'power cord',
+    [
+      'AC power cord',
+      'AC power cable',
+      'Power Cord (C13)',
+      'EU power cord',
+      'mains lead',
+      'mains cable 1.5 m',
+      'IEC cord',
+      'C13 cable',
+      'kettle lead',
+      'power cable',
+    ],
+  ],
+  [
+    'SATA data cable',
+    [
+      'SATA data cable',
+      'SATA 6Gb/s cable',
+      'SATA 6Gb/s cables',
+      'SATA cable',
+      'SATA III cable',
+      'SATA 6 Gb/s data cable',
+      'Serial ATA data cable',
+      'serial ATA 6.0Gb/s cable',
+      'SATA cable (straight)',
+      'SATA data lead, 50 cm',
+      'right-angled SATA cable',
+    ],
+  ],
+  [
+    'M.2 screw',
+    [
+      'M.2 screw',
+      'M.2 SSD screw',
+      'M.2 SSD mounting screw',
+      'M.2 mounting screws',
+      'screw for M.2 SSD',
+      'screws for M.2 module',
+      'M2 screw',
+      'M.2 screw package',
+      'M.2 fixing screw',
+      'M.2 drive screw',
+      'M.2 screw (for slot 2)',
+    ],
+  ],
+  [
+    'I/O shield',
+    [
+      'I/O shield',
+      'I/O plate',
+      'IO shield',
+      'I/O back plate',
+      'rear I/O shield',
+      'rear panel plate',
+      'back plate',
+      'IO backplate',
+      'I/O panel',
+      'shield',
+    ],
+  ],
+  ['drive screw', ['HDD screw', 'SSD screws', 'hard drive screws', '3.5 in drive screws', 'M3 screws']],
+  ['full-height bracket', ['full-height bracket', 'full height bracket', 'standard-height bracket']],
+  ['low-profile bracket', ['low-profile bracket', 'low profile bracket', 'half-height bracket']],
+  ['mounting kit', ['mounting kit', 'cooler mounting kit', 'mounting hardware', 'mounting set']],
+  [
+    'other',
+    [
+      'user manual',
+      'quick start guide',
+      'Wi-Fi antenna',
+      'cable ties',
+      'case badge',
+      'thermal paste',
+      'USB-C cable',
+      'warranty card',
+    ],
+  ],
+];
+
+const notUnderstood = [
+  'accessory bag',
+  'hardware pack',
+  'things',
+  'screw',
+  'cable',
+  'M.3 screw',
+  'SATA power adapter',
+  'HDMI dongle',
+  'M.2 screwdriver set for screws',
+  '',
 ];
 
 describe('names of things in boxes', () => {
   it.each(written)('%s', (line, thing) => {
     const things: BoxThing[] = ['display cable', 'power cord', 'drive screw', 'board screw', 'fan screw', 'USB stick'];
     expect(things.filter((one) => isBoxThing(one, line))).toEqual(thing === undefined ? [] : [thing]);
+  });
+
+  it.each(more)('%s', (word, lines) => {
+    expect(lines.filter((line) => boxWord(line) !== word)).toEqual([]);
+  });
+
+  it('does not understand what may be anything', () => {
+    expect(notUnderstood.filter((line) => boxWord(line) !== undefined)).toEqual([]);
   });
 
   it('knows a set of screws', () => {

@@ -6,7 +6,8 @@ import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
-import { readNode, type ScalarProblemCode } from '../parts/scalar';
+import { nameSlip, readNode, type ScalarProblemCode } from '../parts/scalar';
+import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
 import { kindOfPart } from './build';
@@ -163,7 +164,30 @@ class Inspection {
 
   private named(field: NamedField, node: Node, path: string): void {
     if (node.type !== 'map') return this.emptyOrWrong(node, path, `names with values, such as \`${field.example}\``);
-    for (const entry of node.entries) this.field(field.of, entry.value, `${path}.${entry.key}`);
+    for (const entry of node.entries) {
+      if (field.names) this.name(field.names, node, entry, `${path}.${entry.key}`);
+      this.field(field.of, entry.value, `${path}.${entry.key}`);
+    }
+  }
+
+  /** A name that should be a word of a vocabulary. */
+  private name(names: Vocabulary, map: MapNode, entry: Entry, path: string): void {
+    const word = wordOf(names, entry.key);
+    const earlier = map.entries.find((one) => word !== undefined && wordOf(names, one.key) === word);
+    if (earlier && earlier !== entry)
+      return this.report(
+        'key-twice',
+        `${quoted(entry.key)} and ${quoted(earlier.key)} both mean ${quoted(word!)}; write it once.`,
+        entry.keySpan,
+        path,
+      );
+    const slip = nameSlip(names, entry.key);
+    if (!slip) return;
+    const mends = slip.instead.flatMap((name) => {
+      const edits = map.get(name) ? undefined : renameKey(this.doc.parsed, map, entry.key, name);
+      return edits ? [{ title: `Write ${quoted(name)}`, edits }] : [];
+    });
+    this.report(slip.code, slip.message, entry.keySpan, path, mends);
   }
 
   private list(field: ListField, node: Node, path: string): void {

@@ -1,9 +1,10 @@
 // Figures of boxes: the small things that a build needs, against what the boxes hold and what is bought beside them.
 import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
-import { isBoxThing, isCable, isScrewSet, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
+import { boxWord, isCable, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
+import { boxed, boxHas } from './box-contents';
 import { countDrives, screwed } from './drive-places';
-import { figure, known, missing, number, times, total, unknown, writtenAt, type Figure } from './figure';
+import { figure, known, missing, number, times, total, unknown, type Figure } from './figure';
 import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
 import { notNegative } from './guard';
@@ -77,10 +78,12 @@ export const needs = memo((build: Build): readonly Need[] => {
 
 function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Need {
   const held = holdings(build, thing);
+  const box = build.parts.case;
   const set =
-    (thing === 'board screw' || thing === 'drive screw') &&
-    build.parts.case?.part['in-the-box'].value?.some((item) => isScrewSet(item.value?.thing ?? '')) === true;
-  return { thing, for: placed, needed, held, truth: any(sure(set), atLeast(held, needed)) };
+    box && (thing === 'board screw' || thing === 'drive screw') && box.part['in-the-box'].value
+      ? boxHas(box, 'screw set')
+      : sure(false);
+  return { thing, for: placed, needed, held, truth: any(set, atLeast(held, needed)) };
 }
 
 /** One screw a hole of the board. */
@@ -101,24 +104,15 @@ function driveScrews(build: Build, box: Placed<'case'>): Figure {
 
 /** What boxes, cables, fixings and sticks of the build hold of a thing. */
 function holdings(build: Build, thing: BoxThing): Figure {
-  const inBoxes = boxes[thing].flatMap((role) => partsIn(build, role)).map((placed) => inBox(placed, thing));
+  const inBoxes = boxes[thing]
+    .flatMap((role) => partsIn(build, role))
+    .map((placed) => times(boxed(placed, thing), howMany(placed)));
   return total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing)]);
 }
 
 function partsIn({ parts }: Build, role: RoleName): readonly Placed[] {
   const held = parts[role] as Placed | readonly Placed[] | undefined;
   return held === undefined ? [] : Array.isArray(held) ? (held as readonly Placed[]) : [held as Placed];
-}
-
-function inBox(placed: Placed, thing: BoxThing): Figure {
-  const box = placed.part['in-the-box'];
-  const label = `${thing}s in the box of ${placed.label}`;
-  if (!box.value) return notNegative(unknown('count', label, [missing(box, `contents of the box of ${placed.label}`)]));
-  const found = box.value.reduce(
-    (sum, item) => (isBoxThing(thing, item.value?.thing ?? '') ? sum + item.value!.count : sum),
-    0,
-  );
-  return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
 }
 
 function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing): Figure[] {
@@ -129,13 +123,15 @@ function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing):
   return kinds.flatMap((one) => {
     if ('missingFacts' in one)
       return [notNegative(unknown('count', `${thing}s among ${one.placed.label}`, [one.missingFacts]))];
-    return isBoxThing(thing, one.kind) ? [howMany(one.placed)] : [];
+    return boxWord(one.kind) === thing ? [howMany(one.placed)] : [];
   });
 }
 
 function fixingOf(fixing: Placed<'fixings'>): ReturnType<typeof connectorOf> {
   const { item } = fixing.part;
-  return item.value === undefined ? { missingFacts: missing(item, `what ${fixing.label} is`) } : { kind: item.value };
+  return item.value === undefined || boxWord(item.value) === undefined
+    ? { missingFacts: missing(item, `what ${fixing.label} is`) }
+    : { kind: item.value };
 }
 
 /** The paste put on against what its tube holds; undefined where the build does not say how much. */

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { connectorKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
-import { isSixteenPinAdapter } from '../trade/box-things';
+import { unreadNames } from '../parts/facts';
 import { CONNECTORS, SIXTEEN_PIN_LEVELS_W, type Connector } from '../trade/connectors';
 import {
   between,
@@ -18,6 +18,7 @@ import {
   type Figure,
   type Missing,
 } from './figure';
+import { boxed } from './box-contents';
 import { memo } from './memo';
 import { howMany } from './power';
 
@@ -31,6 +32,14 @@ export const isPowerConnector = (kind: string): kind is Connector =>
 export function connectorCount(fact: ConnectorMap, kind: Connector, what: string): Figure {
   if (!fact.value) return unknown('count', `${kind} of ${what}`, [missing(fact, `${fact.key} of ${what}`)]);
   const one = fact.value.get(kind);
+  const unread = unreadNames(fact, kind);
+  if (unread.length > 0)
+    return {
+      ...between(one?.value ?? 0, Infinity, 'count', `${kind} of ${what}`, {
+        source: 'a name in its list is not clear',
+      }),
+      missing: unread.map((name) => missing(name, `what ${name.key} of ${what} is`)),
+    };
   return one ? counted(one, `${kind} of ${what}`) : number(0, `${kind} of ${what}`, 'not among those it lists');
 }
 
@@ -146,20 +155,10 @@ export const boxedAdapters = memo((build: Build): { readonly count: Figure; read
 
 type Card = Placed<'graphics'> | Placed<'cards'>;
 
-function adaptersIn({ part, label }: Card): Figure {
-  const box = part['in-the-box'];
-  const what = `16-pin adapters in the box of ${label}`;
-  if (!box.value)
-    return {
-      ...between(0, 1, 'count', what, { source: 'its box is not stated' }),
-      missing: [missing(box, `what the box of ${label} holds`)],
-    };
-  return number(
-    box.value.reduce((sum, { value }) => sum + (value && isSixteenPinAdapter(value.thing) ? value.count : 0), 0),
-    what,
-    'counted in the box',
-  );
-}
+const adaptersIn = (card: Card): Figure => {
+  const found = boxed(card, '16-pin adapter');
+  return { ...found, hi: Math.min(found.hi, Math.max(found.lo, 1)) };
+};
 
 /**
  * As many connectors of 150 W as bring the level that the card wants; without it, as many as the least and the

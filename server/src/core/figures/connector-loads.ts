@@ -1,5 +1,6 @@
 // Figures of what goes through connectors and cables: what slot and connectors may carry, and what one cable has to.
 import type { Build, Placed } from '../build/build';
+import { unreadNames } from '../parts/facts';
 import { CONTACT_18_AWG_A, CONNECTORS, SIXTEEN_PIN_CONTACT_A, SLOT_POWER, type Connector } from '../trade/connectors';
 import { awgMilliohmPerM, AWG_FINEST, cableDropMv } from '../trade/wire';
 import {
@@ -50,14 +51,12 @@ export function slotPower(card: Card): Figure {
   return known(row.powerW, 'power', label, { unit: 'W', source: slotSource });
 }
 
-/** The kinds of plug a card wants with how many; undefined while it does not say. */
+/** The kinds of connector a card wants with how many; undefined while it does not say, or names one nobody knows. */
 export function connectorsOf(card: Card): readonly { readonly kind: Connector; readonly count: Figure }[] | undefined {
   const { connectors } = card.part;
-  return (
-    connectors.value &&
-    [...connectors.value].flatMap(([kind, count]) =>
-      isPowerConnector(kind) && count.value !== 0 ? [{ kind, count: counted(count, `${kind} of ${card.label}`) }] : [],
-    )
+  if (!connectors.value || unreadNames(connectors).length > 0) return undefined;
+  return [...connectors.value].flatMap(([kind, count]) =>
+    isPowerConnector(kind) && count.value !== 0 ? [{ kind, count: counted(count, `${kind} of ${card.label}`) }] : [],
   );
 }
 

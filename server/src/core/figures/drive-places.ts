@@ -1,4 +1,5 @@
 // Figures of what drives need beside a link: ports, connectors, bays and cables, and how many there are.
+import { boxed } from './box-contents';
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import {
@@ -159,21 +160,8 @@ function boughtCables(build: Build, kind: string): Figure[] {
 
 /** SATA data cables in the boxes of board, case, cards and drives, and those bought beside. */
 export const dataCables = memo((build: Build): Figure => {
-  const boxes = build.of('board', 'drives', 'cards', 'case').map(cablesInBox);
+  const boxes = build
+    .of('board', 'drives', 'cards', 'case')
+    .map((placed) => times(boxed(placed, 'SATA data cable'), howMany(placed)));
   return total('SATA data cables', 'count', [...boxes, ...boughtCables(build, 'SATA data')]);
 });
-
-function cablesInBox(placed: ReturnType<Build['all']>[number]): Figure {
-  const box = placed.part['in-the-box'];
-  const label = `SATA data cables in the box of ${placed.label}`;
-  if (!box.value)
-    return {
-      ...between(0, Infinity, 'count', label, { source: 'not stated' }),
-      missing: [missing(box, `contents of the box of ${placed.label}`)],
-    };
-  const found = box.value.reduce(
-    (sum, item) => (/^sata (data )?(lead|cable)s?$/i.test(item.value?.thing ?? '') ? sum + item.value!.count : sum),
-    0,
-  );
-  return times({ ...number(found, label, 'counted in the box'), from: writtenAt(box) }, howMany(placed));
-}

@@ -1,9 +1,9 @@
 // Figures of the board's fan headers: which connectors go into which, the currents there, and the splitters between.
+import { boxHas } from './box-contents';
 import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
 import type { Quantity } from '../quantity';
-import { isFanSplitter } from '../trade/box-things';
 import { isLiquid } from './coolers';
 import {
   counted,
@@ -84,14 +84,10 @@ function connectorsOfCooler(cooler: Placed<'cooler'>): Connectors[] {
 /** Headers that a cooler's fans want: a cooler of several fans often brings the splitter for them. */
 function joinedInBox(cooler: Placed<'cooler'>, count: Figure): Figure {
   if (count.hi <= 1) return count;
-  const box = cooler.part['in-the-box'];
-  if (!box.value)
-    return {
-      ...count,
-      lo: Math.min(count.lo, 1),
-      missing: [...count.missing, missing(box, `what the box of ${cooler.label} holds`)],
-    };
-  if (!box.value.some((item) => isFanSplitter(item.value?.thing ?? ''))) return count;
+  const splitter = boxHas(cooler, 'fan splitter');
+  if (splitter.is === undefined)
+    return { ...count, lo: Math.min(count.lo, 1), missing: [...count.missing, ...splitter.missing] };
+  if (!splitter.is) return count;
   return least(`headers for the fans of ${cooler.label}`, [
     count,
     number(1, 'splitter in its box', 'counted in the box'),

@@ -1,4 +1,5 @@
 // Figures of short peaks: what the parts may draw together for how long, and what the supply rides out.
+import { unreadNames } from '../parts/facts';
 import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
 import {
@@ -172,14 +173,16 @@ function standardPercent(supply: Placed<'supply'>, rating: Figure, label: string
   const { connectors } = supply.part;
   const ofClass = (large: boolean): number =>
     excursionAllowedPercent(EXCURSION_CLASS_ABOVE_W + (large ? 1 : 0), true, ms);
-  const sixteen = connectors.value && (connectors.value.get('16-pin')?.value ?? 0) > 0;
+  const sixteen =
+    (connectors.value?.get('16-pin')?.value ?? 0) > 0 ||
+    (connectors.value && unreadNames(connectors, '16-pin').length === 0 ? false : undefined);
   if (rating.hi <= EXCURSION_CLASS_ABOVE_W || sixteen === false)
     return known(ofClass(false), 'percent', label, { unit: '%', source: guide });
   if (rating.lo > EXCURSION_CLASS_ABOVE_W && sixteen)
     return known(ofClass(true), 'percent', label, { unit: '%', source: guide });
   const missingFacts = [
     ...rating.missing,
-    ...(connectors.value ? [] : [missing(connectors, `connectors of ${supply.label}`)]),
+    ...(sixteen !== undefined ? [] : [missing(connectors, `connectors of ${supply.label}`)]),
   ];
   return {
     ...between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }),

@@ -1,5 +1,6 @@
 // The fields of a build file outside `parts:`.
 import { ARRAY_KINDS } from '../trade/arrays';
+import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { parseMode } from '../trade/display';
 import { acceptance, handOver } from './acceptance';
 import { steps } from './steps';
@@ -232,7 +233,7 @@ export const bench = group(
           '{ filesystem: FAT32, port: FLASH, file-name: B7FORGE.CAP }',
         ),
         cables: list(
-          text('A power connector.', '24-pin'),
+          text('A power connector.', '24-pin', { spellings: BOARD_CONNECTOR_WORDS, closed: true }),
           'Power connectors that are in during the update.',
           '[24-pin, EPS 8-pin]',
         ),

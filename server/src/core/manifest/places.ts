@@ -1,4 +1,5 @@
 // What a build says of each part beside the part's own facts: where it goes, how many, how it is set.
+import { CABLE_WORDS } from '../trade/connector-words';
 import { count, flag, list, quantity, text, version, form, choice, type Table } from '../parts/field';
 import type { Kind } from '../parts/kinds';
 import { isPartName } from '../parts/part-name';
@@ -200,6 +201,8 @@ export const roles = {
       ...many,
       kind: text('What it connects, where no part file says it.', 'SATA data', {
         usual: ['SATA data', 'SATA power', 'fan splitter'],
+        spellings: CABLE_WORDS,
+        closed: true,
       }),
       header: text('The header that a fan splitter plugs into.', 'SYS_FAN_1'),
     },

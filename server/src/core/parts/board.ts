@@ -1,4 +1,5 @@
 // The facts of a board.
+import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
 import { parseM2Size } from '../trade/m2';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors } from './common';
@@ -23,16 +24,6 @@ export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
 export const memoryTypes = ['DDR3', 'DDR4', 'DDR5'] as const;
 export const memoryShapes = ['DIMM', 'SO-DIMM', 'CAMM2'] as const;
 export const memoryClasses = ['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM'] as const;
-export const headerKinds = [
-  'fan',
-  'pump',
-  'front panel',
-  'front USB 2.0',
-  'front USB 3',
-  'front USB-C',
-  'front audio',
-] as const;
-
 const slot = group(
   {
     kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
@@ -131,7 +122,7 @@ export const board = {
       'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH', onUpdatePage),
       'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP', onUpdatePage),
       'update-cables': list(
-        text('A power connector.', '24-pin'),
+        text('A power connector.', '24-pin', { spellings: BOARD_CONNECTOR_WORDS, closed: true }),
         'Power connectors that must be in for an update without processor.',
         '[24-pin, EPS 8-pin]',
         onUpdatePage,
@@ -236,7 +227,7 @@ export const board = {
   headers: named(
     group(
       {
-        kind: choice(headerKinds, 'What plugs in.', onConnectors),
+        kind: choice(HEADER_KINDS, 'What plugs in.', { spellings: HEADER_WORDS, ...onConnectors }),
         pins: count('Pins.', '4', onConnectors),
         current: quantity('current', 'A', 'Current it supplies.', '1 A', {
           printed: 'The handbook’s page on fan connectors.',
@@ -249,6 +240,7 @@ export const board = {
     onConnectors,
   ),
   'power-connectors': connectors('Power sockets on the board, by kind of connector.', {
+    names: BOARD_CONNECTOR_WORDS,
     printed: 'The handbook’s page on power connectors.',
   }),
   draw: draw('What the board itself draws.'),

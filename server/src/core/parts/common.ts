@@ -1,5 +1,6 @@
 // Fields that every kind of part has, and field pieces that several kinds share.
 import { parseLink } from '../trade/links';
+import type { Vocabulary } from '../trade/vocabulary';
 import {
   count,
   date,
@@ -14,6 +15,7 @@ import {
   type FormField,
   type Words,
 } from './field';
+import { POWER_CONNECTOR_WORDS } from '../trade/connector-words';
 import { parseBoxItem } from './box-item';
 
 export const link = (
@@ -97,8 +99,12 @@ export const peaks = list(
   '[{ power: 520 W, lasts: 10 ms }]',
 );
 
-export const connectors = (what: string, more: Words = {}) =>
-  named(count('How many connectors of this kind.', '2'), what, '{ 24-pin: 1, EPS 8-pin: 2 }', more);
+/** Connectors by kind; `more.names` where the part decides what a bare number of pins means. */
+export const connectors = (what: string, more: Words & { names?: Vocabulary } = {}) =>
+  named(count('How many connectors of this kind.', '2'), what, '{ 24-pin: 1, EPS 8-pin: 2 }', {
+    names: POWER_CONNECTOR_WORDS,
+    ...more,
+  });
 
 /** The kinds of connector, spelled as the trade spells them. */
 export const connectorKinds = [

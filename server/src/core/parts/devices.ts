@@ -1,4 +1,5 @@
 // The facts of a drive, a graphics card, another card, a display and a stick.
+import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -111,7 +112,10 @@ export const card = {
     '{ sustained: 200 W }',
     { printed: 'The data sheet, under board power.' },
   ),
-  connectors: connectors('Power connectors it wants, by kind.', { printed: 'The data sheet, under power connectors.' }),
+  connectors: connectors('Power connectors it wants, by kind.', {
+    names: CARD_CONNECTOR_WORDS,
+    printed: 'The data sheet, under power connectors.',
+  }),
   'power-level': power('The power level it wants signalled by a 16-pin cable.', '450 W', {
     printed: 'The data sheet, under power connectors.',
   }),

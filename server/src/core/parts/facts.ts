@@ -2,6 +2,7 @@
 import type { Entry, MapNode, Node } from '../yaml';
 import type { Doc } from './doc';
 import type { Fact, Gap, Group, GroupMeta } from './fact';
+import { meanings, wordOf, type Vocabulary } from '../trade/vocabulary';
 import type { Field, ListField, NamedField, ScalarField, Table } from './field';
 import { readNode } from './scalar';
 
@@ -10,6 +11,8 @@ export interface Source extends Gap {
   readonly doc: Doc;
   readonly entry?: Entry;
   readonly path: string;
+  /** Of a map whose names are words of a vocabulary: a name is found under any of its spellings. */
+  readonly names?: Vocabulary;
   /** Span of the whole, for an absent map the nearest thing that stands in the file. */
   readonly span: { readonly start: number; readonly end: number };
 }
@@ -99,6 +102,13 @@ function make(
   return { type: 'fact', value, text, key, path, field, doc, entry, node, holder, gap, replaced };
 }
 
+/** The entry of a name in a source, under any spelling of it. */
+function entryIn({ map, names }: Source, key: string): Entry | undefined {
+  const exact = map?.get(key);
+  if (exact || !map || !names) return exact;
+  return map.entries.find((entry) => wordOf(names, entry.key) === key);
+}
+
 const below = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
 /** `rest`: the same field as all sources but the first state it, where that is read already. */
@@ -112,20 +122,20 @@ function readField(field: Field, key: string, sources: readonly Source[], rest?:
     );
   if (field.type === 'named') return readNamed(field, key, sources);
   for (let i = 0; i < sources.length; i++) {
-    const entry = sources[i]!.map?.get(key);
+    const entry = entryIn(sources[i]!, key);
     if (!entry) continue;
     const replaced =
       i + 1 < sources.length
         ? (((i === 0 && rest) || readField(field, key, sources.slice(i + 1))) as Fact<unknown>)
         : undefined;
-    return factFrom(field, key, sources[i]!, entry, replaced?.entry ? replaced : undefined);
+    return factFrom(field, sources[i]!, entry, replaced?.entry ? replaced : undefined);
   }
   return absent(field, key, sources[sources.length - 1]!);
 }
 
 function childSource(source: Source, key: string): Source {
-  const entry = source.map?.get(key);
-  const path = below(source.path, key);
+  const entry = entryIn(source, key);
+  const path = below(source.path, entry?.key ?? key);
   if (entry?.value.type === 'map')
     return {
       doc: source.doc,
@@ -157,11 +167,11 @@ function absent(field: Field, key: string, source: Source): Fact<unknown> {
 
 function factFrom(
   field: ScalarField | ListField,
-  key: string,
   source: Source,
   entry: Entry,
   replaced: Fact<unknown> | undefined,
 ): Fact<unknown> {
+  const { key } = entry;
   const path = below(source.path, key);
   const { value, text } = readValue(field, key, entry.value, source, path);
   return make(value, text, key, path, field, source.doc, entry, entry.value, source.map, undefined, replaced);
@@ -212,23 +222,37 @@ function standIn(key: string, node: Node): MapNode {
   };
 }
 
-/** A map of names is joined name by name, so that a build can correct one slot of a board. */
+/**
+ * A map of names is joined name by name, so that a build can correct one slot of a board. Names of a vocabulary stand
+ * under their canonical word; one that is not understood, or leaves open which it is, under itself.
+ */
 function readNamed(field: NamedField, key: string, sources: readonly Source[]): Fact<unknown> {
-  const children = sources.map((source) => childSource(source, key));
+  const children = sources.map((source) => ({ ...childSource(source, key), names: field.names }));
   const first = children.find((child) => child.map);
   const stated = sources.find((source) => source.map?.get(key))?.map?.get(key);
   const home = sources[sources.length - 1]!;
   if (!first) return { ...absent(field, key, home), ...(stated ? { entry: stated, node: stated.value } : {}) };
   const value = new Map<string, unknown>();
-  for (const name of new Set(children.flatMap((child) => child.map?.entries.map((entry) => entry.key) ?? []))) {
-    value.set(
-      name,
-      readField(
-        field.of,
-        name,
-        children.filter((child) => child.map?.get(name)),
-      ),
-    );
+  const plain = (name: string): string => (field.names && wordOf(field.names, name)) ?? name;
+  for (const name of new Set(children.flatMap((child) => child.map?.entries.map((one) => plain(one.key)) ?? []))) {
+    const having = children.filter((child) => entryIn(child, name));
+    const one = readField(field.of, name, having);
+    value.set(name, isTwice(having[0]!, name) ? { ...(one as Fact<unknown>), value: undefined } : one);
   }
   return make(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
+}
+
+/** Whether a map states a word under two spellings: which of them holds, or whether both add up, nobody knows. */
+function isTwice({ map, names }: Source, word: string): boolean {
+  return !!names && map!.entries.filter((entry) => wordOf(names, entry.key) === word).length > 1;
+}
+
+/** The names of a stated map that are not understood, or that may mean the word (without one: any) among others. */
+export function unreadNames(map: Fact<ReadonlyMap<string, Fact<unknown>>>, word?: string): readonly Fact<unknown>[] {
+  const { names } = map.field as NamedField;
+  if (!names || !map.value) return [];
+  return [...map.value].flatMap(([name, fact]) => {
+    const meant = meanings(names, name);
+    return meant.length === 0 || (meant.length > 1 && (word === undefined || meant.includes(word))) ? [fact] : [];
+  });
 }

@@ -1,5 +1,6 @@
 // The words in which a table of fields is written: one line a fact, with its meaning, unit and an example.
 import type { Dimension, UnitName } from '../quantity';
+import type { Vocabulary } from '../trade/vocabulary';
 
 /** What every field says of itself; hover, completion, the JSON Schemas and the documentation read it. */
 export interface About {
@@ -23,6 +24,10 @@ export interface CountField extends About {
 export interface TextField extends About {
   readonly type: 'text';
   readonly usual?: readonly string[];
+  /** Spellings that are read as one word; a text outside them stays as it is, unless `closed` says otherwise. */
+  readonly spellings?: Vocabulary;
+  /** Whether a text outside the vocabulary is understood by nobody. */
+  readonly closed?: boolean;
 }
 export interface VersionField extends About {
   readonly type: 'version';
@@ -36,6 +41,8 @@ export interface FlagField extends About {
 export interface ChoiceField<C extends string = string> extends About {
   readonly type: 'choice';
   readonly choices: readonly C[];
+  /** Other spellings of the choices. */
+  readonly spellings?: Vocabulary<C>;
 }
 /** A text with a form of its own, such as `PCIe 5 x4`; `parse` gives undefined for a text not of that form. */
 export interface FormField<T = unknown> extends About {
@@ -48,10 +55,14 @@ export interface ListField<E extends Field = Field> extends About {
   readonly type: 'list';
   readonly of: E;
 }
-/** A map whose keys are names of someone's own, such as a board's slots; every value is of one field. */
+/**
+ * A map whose keys are names of someone's own, such as a board's slots, or words of a vocabulary, such as kinds of
+ * connector; every value is of one field.
+ */
 export interface NamedField<F = Field> extends About {
   readonly type: 'named';
   readonly of: F;
+  readonly names?: Vocabulary;
 }
 export interface GroupField<T extends Table = Table> extends About {
   readonly type: 'group';
@@ -95,7 +106,11 @@ export const count = (what: string, example: string, more: Words & { least?: num
   example,
   ...(more.printed ? { printed: more.printed } : {}),
 });
-export const text = (what: string, example: string, more: Words & { usual?: readonly string[] } = {}): TextField => ({
+export const text = (
+  what: string,
+  example: string,
+  more: Words & Pick<TextField, 'usual' | 'spellings' | 'closed'> = {},
+): TextField => ({
   type: 'text',
   what,
   example,
@@ -122,7 +137,7 @@ export const flag = (what: string, more: Words & { example?: string } = {}): Fla
 export const choice = <const C extends string>(
   choices: readonly C[],
   what: string,
-  more: Words & { example?: C } = {},
+  more: Words & { example?: C; spellings?: Vocabulary<NoInfer<C>> } = {},
 ): ChoiceField<C> => ({ type: 'choice', choices, what, ...more, example: more.example ?? choices[0]! });
 export const form = <T>(
   name: string,
@@ -144,7 +159,12 @@ export const group = <T extends Table>(
   example = '',
   more: Words & { bare?: keyof T & string } = {},
 ): GroupField<T> => ({ type: 'group', fields, what, example, ...more });
-export const named = <F extends Field>(of: F, what: string, example: string, more: Words = {}): NamedField<F> => ({
+export const named = <F extends Field>(
+  of: F,
+  what: string,
+  example: string,
+  more: Words & { names?: Vocabulary } = {},
+): NamedField<F> => ({
   type: 'named',
   of,
   what,

@@ -1,4 +1,5 @@
 // The facts of a supply, a case, a fan, a radiator and a cable.
+import { CABLE_WORDS, HEADER_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import {
   common,
@@ -89,7 +90,11 @@ export const supply = {
   'own-cables': list(
     group(
       {
-        connector: text('Kind of connector.', 'EPS 8-pin', inCables),
+        connector: text('Kind of connector.', 'EPS 8-pin', {
+          spellings: POWER_CONNECTOR_WORDS,
+          closed: true,
+          ...inCables,
+        }),
         count: count('How many such cables.', '2', inCables),
         connectors: count('Connectors on each cable.', '1', { least: 1, ...inCables }),
         length: length('Length to the first connector.', '650 mm', inCables),
@@ -231,7 +236,7 @@ export const pcCase = {
     inRadiators,
   ),
   'front-cables': list(
-    text('A front cable.', 'front USB-C'),
+    text('A front cable.', 'front USB-C', { spellings: HEADER_WORDS, closed: true }),
     'Cables of the front panel, each as the kind of header it wants.',
     '[front panel, front USB 3, front audio]',
     { printed: 'The handbook’s page on the front panel’s cables.' },
@@ -240,6 +245,7 @@ export const pcCase = {
     length('Length of the path from the supply.', '520 mm'),
     'How far cables must reach, by kind of connector, along the tidy path.',
     '{ EPS 8-pin: 520 mm, 24-pin: 380 mm }',
+    { names: CABLE_WORDS },
   ),
   'glass-panel': flag('Whether a side panel is of glass.', { printed: 'The data sheet, under materials.' }),
   'lid-earth': flag('Whether bare metal can be reached for a strap’s clip.'),
@@ -273,13 +279,18 @@ export const cable = {
   ...common,
   connector: text('What it connects.', 'SATA data', {
     usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'],
+    spellings: CABLE_WORDS,
+    closed: true,
     ...onPackaging,
   }),
   connectors: count('How many such connectors one cable has at its far end: 2 for a Y-splitter.', '1', {
     least: 1,
     ...onPackaging,
   }),
-  from: text('For an adapter: the plug it starts from.', 'peripheral 4-pin', onPackaging),
+  from: text('For an adapter: the plug it starts from.', 'peripheral 4-pin', {
+    spellings: CABLE_WORDS,
+    ...onPackaging,
+  }),
   'from-count': count('For an adapter: how many of those connectors it joins.', '1', { least: 1, ...onPackaging }),
   adapter: flag('Whether it changes one kind of plug into another.', { example: 'false' }),
   ways: count('For a fan splitter: how many fans it feeds.', '2', { least: 1, ...onPackaging }),

@@ -1,9 +1,10 @@
 // One scalar text held against its field: the value, or what is wrong with it and what to write instead.
 import { readQuantity } from '../quantity';
 import { nearest, quoted } from '../text';
+import { meanings, plainLetters, wordOf, type Vocabulary } from '../trade/vocabulary';
 import type { ScalarNode } from '../yaml';
 import type { Doc } from './doc';
-import type { ChoiceField, CountField, FormField, QuantityField, ScalarField } from './field';
+import type { ChoiceField, CountField, FormField, QuantityField, ScalarField, TextField } from './field';
 
 export type ScalarProblemCode =
   | 'unit-missing'
@@ -63,7 +64,8 @@ export function readScalar(field: ScalarField, text: string): ScalarRead {
       return readDate(text);
     case 'text':
     case 'version':
-      return text === '' ? wrong(text, 'Nothing is written here; write a value or take the key out.') : { value: text };
+      if (text === '') return wrong(text, 'Nothing is written here; write a value or take the key out.');
+      return field.type === 'text' && field.spellings ? readWord(field, field.spellings, text) : { value: text };
   }
 }
 
@@ -105,10 +107,41 @@ function readFlag(text: string): ScalarRead {
 /** A message lists no more choices than this. */
 const longestListed = 16;
 
+function readWord({ closed = false }: TextField, of: Vocabulary, text: string): ScalarRead {
+  const slip = nameSlip(of, text);
+  if (!slip) return { value: wordOf(of, text) };
+  return meanings(of, text).length > 1 || closed ? { slip } : { value: text };
+}
+
+/** What is wrong with a word of a vocabulary: it leaves open which is meant, or means none; undefined where it is one. */
+export function nameSlip(of: Vocabulary, text: string): ScalarProblem | undefined {
+  const meant = meanings(of, text);
+  if (meant.length === 1) return undefined;
+  const near = meant.length > 1 ? undefined : nearestWord(of, text);
+  const message =
+    meant.length > 1
+      ? `${quoted(text)} may mean ${meant.map((word) => quoted(word)).join(' or ')}; write the one that is meant.`
+      : `${quoted(text)} is not ${of.what} that is known here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`;
+  const instead = near === undefined ? meant : [near];
+  return { code: 'choice-unknown', message, start: 0, end: text.length, instead };
+}
+
+/** The word that a text is plausibly a slip of, by any of its spellings. */
+function nearestWord(of: Vocabulary, text: string): string | undefined {
+  const near = nearest(plainLetters(text), of.plain.keys());
+  const meant = near === undefined ? [] : of.plain.get(near)!;
+  return meant.length === 1 ? meant[0] : undefined;
+}
+
 function readChoice(field: ChoiceField, text: string): ScalarRead {
   if (field.choices.includes(text)) return { value: text };
+  const word = field.spellings && wordOf(field.spellings, text);
+  if (word !== undefined) return { value: word };
+  if (field.spellings && meanings(field.spellings, text).length > 1) return { slip: nameSlip(field.spellings, text)! };
   const near =
-    field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ?? nearest(text, field.choices);
+    field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ??
+    nearest(text, field.choices) ??
+    (field.spellings && nearestWord(field.spellings, text));
   const message =
     field.choices.length > longestListed
       ? `${quoted(text)} is none of the words that may stand ` +

@@ -1,38 +1,208 @@
 // What boxes hold beside the part: the names under which handbooks list it, and how many of it one part takes.
 
+/** What checks count in boxes; `other` is a thing that is understood and that none of them counts. */
+export type BoxWord =
+  | 'display cable'
+  | 'power cord'
+  | 'SATA data cable'
+  | 'drive screw'
+  | 'board screw'
+  | 'fan screw'
+  | 'M.2 screw'
+  | 'screw set'
+  | 'USB stick'
+  | 'I/O shield'
+  | 'fan splitter'
+  | '16-pin adapter'
+  | 'full-height bracket'
+  | 'low-profile bracket'
+  | 'mounting kit'
+  | 'other';
+
+/** The things that a build is held against one by one. */
 export type BoxThing = 'display cable' | 'power cord' | 'drive screw' | 'board screw' | 'fan screw' | 'USB stick';
 
-/** Spellings in lists of a box's contents, and on order lists. Source: common practice. */
-const SPELLINGS: Readonly<Record<BoxThing, RegExp>> = {
-  'display cable': /^(?:(?:display ?port|hdmi|dvi|vga)(?: display)?|(?:usb-c )?display)(?: (?:lead|cable))?s?$/i,
-  'power cord': /^(?:ac )?(?:mains|power)(?: (?:lead|cable|cord))?s?$/i,
-  'drive screw': /^(?:drive|m3|6-32) screws?$/i,
-  'board screw': /^(?:board|motherboard|standoff) screws?$/i,
-  'fan screw': /^fan (?:screw|pin)s?$/i,
-  'USB stick': /^usb (?:stick|flash drive)s?$/i,
-};
-
-/** Does this line of a box's contents, or of an order, name the thing? */
-export function isBoxThing(thing: BoxThing, written: string): boolean {
-  return SPELLINGS[thing].test(written.trim());
+/** A line names a thing when it has one token of each of `needs`, and nothing outside those and `may`. */
+interface Rule {
+  readonly word: BoxWord;
+  readonly needs: readonly (readonly string[])[];
+  readonly may?: readonly string[];
 }
 
-/**
- * A splitter for fans, as lists of a box's contents spell it: one header then serves several fans. Source: common
- * practice.
- */
-export function isFanSplitter(written: string): boolean {
-  return /^(?:(?:fan|pwm|[34]-pin) )*(?:splitter|y[- ]?(?:lead|cable))(?: (?:lead|cable))?s?$/i.test(written.trim());
+const CABLE = ['cable', 'cables', 'lead', 'leads'];
+const SCREW = ['screw', 'screws'];
+const DISPLAY = ['displayport', 'dp', 'hdmi', 'dvi', 'dvi-d', 'vga', 'mini-displayport', 'minidp'];
+const VERSION = ['1.2', '1.3', '1.4', '1.4a', '2.0', '2.0a', '2.0b', '2.1', '2.1a', '2.1b', 'certified', 'premium'];
+const SPEED = ['high', 'ultra', 'speed', 'to', 'video', 'monitor', 'display'];
+const SATA = ['sata', 'sata3', 'serial', 'ata', 's-ata', 'iii', '3', '6gb/s', '6.0gb/s', '6gbps', '6', 'gb/s'];
+const SATA_MORE = ['data', 'signal', '7-pin', 'straight', 'angled', 'right-angle', 'right-angled', 'locking'];
+const SIXTEEN = ['16-pin', '12vhpwr', '12v-2x6', '12+4-pin'];
+const EIGHT = [
+  'pcie',
+  'pci-e',
+  '8-pin',
+  '6+2-pin',
+  '2x',
+  '3x',
+  '4x',
+  '2',
+  '3',
+  '4',
+  'x',
+  '×',
+  'to',
+  'power',
+  'for',
+  'card',
+];
+
+/** Source: common practice: contents of boxes as handbooks list them. */
+const RULES: readonly Rule[] = [
+  { word: 'display cable', needs: [DISPLAY], may: [...CABLE, ...DISPLAY, ...VERSION, ...SPEED, 'mini', 'port'] },
+  { word: 'display cable', needs: [['display', 'monitor'], CABLE], may: ['usb-c', 'type-c', 'port'] },
+  { word: 'display cable', needs: [['display']] },
+  {
+    word: 'power cord',
+    needs: [['cord', 'cords']],
+    may: ['ac', 'power', 'mains', 'iec', 'c13', 'c19', 'eu', 'uk', 'us'],
+  },
+  { word: 'power cord', needs: [['mains', 'ac', 'iec', 'c13', 'kettle'], CABLE], may: ['mains', 'ac', 'power', 'c13'] },
+  { word: 'power cord', needs: [['power'], CABLE] },
+  { word: 'power cord', needs: [['mains', 'power']] },
+  { word: 'SATA data cable', needs: [['sata', 'sata3', 'ata', 's-ata'], CABLE], may: [...SATA, ...SATA_MORE] },
+  {
+    word: 'SATA data cable',
+    needs: [
+      ['sata', 'sata3'],
+      ['data', 'signal'],
+    ],
+    may: SATA,
+  },
+  {
+    word: 'M.2 screw',
+    needs: [
+      ['m.2', 'm2'],
+      [...SCREW, 'screw/standoff'],
+    ],
+    may: [
+      'ssd',
+      'nvme',
+      'module',
+      'drive',
+      'mounting',
+      'fixing',
+      'fastening',
+      'for',
+      'slot',
+      'socket',
+      'package',
+      'pack',
+    ],
+  },
+  {
+    word: 'drive screw',
+    needs: [SCREW, ['drive', 'hdd', 'ssd', 'disk', 'm3', '6-32']],
+    may: ['hard', 'mounting', '2.5', '3.5', 'in', 'unc'],
+  },
+  { word: 'board screw', needs: [SCREW, ['board', 'motherboard', 'mainboard', 'standoff']], may: ['mounting'] },
+  { word: 'fan screw', needs: [['fan'], [...SCREW, 'pin', 'pins']], may: ['mounting', 'self-tapping', 'radiator'] },
+  {
+    word: 'screw set',
+    needs: [SCREW, ['set', 'sets', 'kit', 'kits', 'bag', 'bags', 'pack']],
+    may: ['case', 'mounting'],
+  },
+  {
+    word: 'USB stick',
+    needs: [['usb'], ['stick', 'sticks', 'flash', 'thumb', 'pen']],
+    may: ['drive', 'drives', 'memory'],
+  },
+  {
+    word: 'I/O shield',
+    needs: [
+      ['i/o', 'io', 'rear', 'back'],
+      ['shield', 'plate', 'backplate', 'panel'],
+    ],
+    may: ['i/o', 'io', 'rear', 'back'],
+  },
+  { word: 'I/O shield', needs: [['shield']], may: ['i/o', 'io', 'rear'] },
+  {
+    word: 'fan splitter',
+    needs: [['splitter', 'splitters', 'y-cable', 'y-cables', 'y-lead', 'y-splitter', 'ycable']],
+    may: ['fan', 'pwm', '3-pin', '4-pin', ...CABLE],
+  },
+  { word: 'fan splitter', needs: [['y'], CABLE], may: ['fan', 'pwm', '3-pin', '4-pin'] },
+  { word: '16-pin adapter', needs: [SIXTEEN, ['adapter', 'adaptor']], may: [...SIXTEEN, ...EIGHT, 'cable'] },
+  {
+    word: 'low-profile bracket',
+    needs: [
+      ['low-profile', 'low', 'half-height', 'lp'],
+      ['bracket', 'brackets'],
+    ],
+    may: ['profile'],
+  },
+  {
+    word: 'full-height bracket',
+    needs: [
+      ['full-height', 'full', 'standard-height'],
+      ['bracket', 'brackets'],
+    ],
+    may: ['height'],
+  },
+  {
+    word: 'other',
+    needs: [SCREW, ['case', 'thumb', 'panel', 'cooler', 'radiator', 'graphics', 'card']],
+    may: ['mounting'],
+  },
+  {
+    word: 'mounting kit',
+    needs: [
+      ['mounting', 'fixing'],
+      ['kit', 'set', 'hardware', 'parts', 'material', 'bracket', 'brackets'],
+    ],
+    may: ['cooler', 'socket', 'and', 'screws'],
+  },
+];
+
+/** One of these in a line makes it a thing that no check counts, unless a rule above takes it. */
+const UNCOUNTED: ReadonlySet<string> = new Set(
+  (
+    'manual handbook guide leaflet booklet instructions sticker stickers badge label labels tie ties velcro antenna ' +
+    'antennas antennae cd dvd disc warranty card cards cloth screwdriver strap paste compound grease spreader spatula ' +
+    'remote battery thermistor sensor bridge filter foot feet rubber stand wrench tool key keys keyring postcard ' +
+    'coupon standoff standoffs thumbscrew thumbscrews fan fans heatsink backplate back-plate holder usb usb-c audio ethernet network rgb argb front'
+  ).split(' '),
+);
+
+/** How long a thing is, and what a list says of it in brackets, is not its name. Linear in the text. */
+function tokensOf(line: string): string[] {
+  let depth = 0;
+  let kept = '';
+  for (const sign of line.normalize('NFKC').toLowerCase()) {
+    if (sign === '(' || sign === '[') depth++;
+    else if ((sign === ')' || sign === ']') && depth > 0) depth--;
+    else if (depth === 0) kept += sign;
+  }
+  const tokens = kept.split(/[\s,;®™]+/).filter((token) => token !== '');
+  const units = ['m', 'cm', 'mm', 'ft'];
+  if (/^\d[\d.]*(?:m|cm|mm|ft)$/.test(tokens.at(-1) ?? '')) tokens.pop();
+  else if (units.includes(tokens.at(-1) ?? '') && /^\d[\d.]*$/.test(tokens.at(-2) ?? '')) tokens.splice(-2);
+  return tokens;
 }
 
-/** An adapter to a 16-pin connector, as lists of a card's box spell it. Source: common practice. */
-export function isSixteenPinAdapter(written: string): boolean {
-  return /\b(?:16-pin|12VHPWR|12V-2x6)\b/i.test(written) && /\badapter\b/i.test(written);
+function follows({ needs, may = [] }: Rule, tokens: readonly string[]): boolean {
+  return (
+    needs.every((any) => tokens.some((token) => any.includes(token))) &&
+    tokens.every((token) => may.includes(token) || needs.some((any) => any.includes(token)))
+  );
 }
 
-/** A set of screws for a case holds what its tray and bays take. Source: common practice. */
-export function isScrewSet(written: string): boolean {
-  return /^(?:case )?screw (?:set|kit|bag)s?$/i.test(written.trim());
+/** What a line of a box’s contents, or of an order, names; undefined where it is not understood. */
+export function boxWord(line: string): BoxWord | undefined {
+  const tokens = tokensOf(line);
+  const rule = RULES.find((one) => follows(one, tokens));
+  if (rule) return rule.word;
+  const counted = tokens.some((token) => SCREW.includes(token) || token === 'splitter');
+  return !counted && tokens.some((token) => UNCOUNTED.has(token)) ? 'other' : undefined;
 }
 
 /** Screws that hold one drive in a bay, and one fan in its place. Source: common practice: one a corner. */

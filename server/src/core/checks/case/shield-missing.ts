@@ -1,4 +1,5 @@
 // The I/O shield: fixed to the board, or in its box.
+import { boxHas } from '../../figures/box-contents';
 import { sentence } from '../../figures/sentence';
 import { any, fits } from '../../figures/truth';
 import { check } from '../check';
@@ -26,11 +27,8 @@ parts:
   ],
   test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
-    const boxed = board.part['in-the-box'];
     const fitted = fits(board.part['shield-fitted'], `whether the I/O shield is fixed to ${board.label}`, (is) => is);
-    const packed = fits(boxed, `what the box of ${board.label} holds`, (things) =>
-      things.some((one) => /\bshield\b/i.test(one.value?.thing ?? '')),
-    );
+    const packed = boxHas(board, 'I/O shield');
     report(
       outcome(at(board), any(fitted, packed), {
         broken: () => sentence`${board.label} has no I/O shield fixed to it, and its box holds none.`,

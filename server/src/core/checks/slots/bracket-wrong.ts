@@ -1,7 +1,7 @@
 // The height of a card's bracket against the case's openings.
-import { missing } from '../../figures/figure';
+import { boxHas } from '../../figures/box-contents';
 import { sentence } from '../../figures/sentence';
-import { agree, any, lacking, sure, type Truth } from '../../figures/truth';
+import { agree, any, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { cardsOf, type Card } from './slots-kit';
@@ -45,11 +45,5 @@ parts:
 
 /** Whether the card’s box holds a bracket of this height. */
 function inBox(card: Card, height: string): Truth {
-  const box = card.part['in-the-box'];
-  if (!box.value) return lacking([missing(box, `contents of the box of ${card.label}`)]);
-  const word = height.replace(' ', '[ -]');
-  return sure(
-    box.value.some((item) => new RegExp(`${word} bracket`, 'i').test(item.value?.thing ?? '')),
-    box,
-  );
+  return boxHas(card, height === 'full height' ? 'full-height bracket' : 'low-profile bracket');
 }

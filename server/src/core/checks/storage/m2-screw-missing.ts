@@ -1,4 +1,6 @@
 // Something must hold an M.2 module down: the board's latch or post, or a screw from one of the boxes.
+import { boxWord } from '../../trade/box-things';
+import { boxed } from '../../figures/box-contents';
 import type { Build } from '../../build/build';
 import { missing, uniqueMissing, type Missing } from '../../figures/figure';
 import { memo } from '../../figures/memo';
@@ -61,8 +63,6 @@ parts:
   },
 });
 
-const isScrew = (thing: string): boolean => /^m\.2 screws?\b/i.test(thing);
-
 interface Screws {
   readonly count: number;
   readonly missingFacts: readonly Missing[];
@@ -73,14 +73,15 @@ const screws = memo((build: Build): Screws => {
   let count = 0;
   const missingFacts: Missing[] = [];
   for (const placed of build.of('board', 'drives', 'case')) {
-    const box = placed.part['in-the-box'];
-    if (box.value === undefined) missingFacts.push(missing(box, `contents of the box of ${placed.label}`));
-    for (const item of box.value ?? []) if (isScrew(item.value?.thing ?? '')) count += item.value!.count;
+    const found = boxed(placed, 'M.2 screw');
+    count += found.lo;
+    missingFacts.push(...found.missing);
   }
   for (const bought of build.parts.fixings) {
     const { item } = bought.part;
-    if (item.value === undefined) missingFacts.push(missing(item, `what ${bought.label} is`));
-    else if (isScrew(item.value)) count += bought.at.count.value ?? 1;
+    const word = item.value === undefined ? undefined : boxWord(item.value);
+    if (word === undefined) missingFacts.push(missing(item, `what ${bought.label} is`));
+    else if (word === 'M.2 screw') count += bought.at.count.value ?? 1;
   }
   return { count, missingFacts: uniqueMissing([{ missing: missingFacts }]) };
 });

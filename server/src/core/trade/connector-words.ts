@@ -1,0 +1,342 @@
+// How data sheets and order lists spell power connectors, data cables and headers. Source: common practice throughout.
+import { eitherWay, vocabulary, type Vocabulary } from './vocabulary';
+import type { Connector } from './connectors';
+
+/** Kinds that a supply or a board lists; the floppy connector is known so that it is not taken for another. */
+export type PowerConnectorWord = Connector | 'floppy 4-pin';
+
+const pcie = ['PCIe', 'PCI-E', 'PCI Express', 'PEG', 'VGA', 'GPU', 'graphics', 'graphics card'];
+const processor = ['CPU', 'processor', 'EPS', 'EPS12V', 'ATX 12V', '12V', 'ATX12V/EPS12V', 'ATX12V'];
+const main = ['ATX', 'main', 'mainboard', 'motherboard', 'board', 'MB', 'ATX main', 'ATX power', 'main power'];
+const hard = ['Molex', 'peripheral', 'PATA', 'IDE', 'HDD', 'AMP', 'big', 'large', 'legacy'];
+
+const eights = ['8-pin', '8 pins', '4+4-pin', '4+4 pins', '8-pin (4+4)', '8 (4+4)-pin', '4+4', 'P4+4'];
+const sixPlusTwo = ['6+2-pin', '6+2 pins', '8-pin (6+2)', '8 (6+2)-pin', '6+2'];
+const twentyFours = ['24-pin', '24 pins', '20+4-pin', '20+4 pins', '24-pin (20+4)', '24 (20+4)-pin', '20+4', '24P'];
+const sixteens = [
+  '12VHPWR',
+  '12V-2x6',
+  '12V 2x6',
+  'H++',
+  'PCIe 5.0',
+  'PCIe 5',
+  'PCIe 5.1',
+  'PCIe Gen 5',
+  'PCIe Gen5.1',
+];
+
+/** `connector`, `plug` and the like behind a name say nothing more. */
+const named = (all: readonly string[]): string[] =>
+  [...all].flatMap((one) => [
+    one,
+    ...['connector', 'connectors', 'plug', 'cable', 'power'].map((end) => `${one} ${end}`),
+  ]);
+
+const SPELLINGS: Readonly<Record<PowerConnectorWord, readonly string[]>> = {
+  '24-pin': named([...twentyFours, ...eitherWay(main, twentyFours), ...main.slice(2), 'ATX main']),
+  'EPS 8-pin': named([
+    ...eitherWay(processor, eights),
+    ...eights.slice(2),
+    'EPS',
+    'EPS12V',
+    'P8',
+    'CPU EPS 8-pin',
+    'EPS 8-pin CPU',
+    'CPU EPS12V 8-pin',
+  ]),
+  'EPS 4-pin': named([...eitherWay(processor, ['4-pin', '4 pins']), 'P4', 'ATX P4']),
+  'PCIe 8-pin': named([...eitherWay(pcie, ['8-pin', '8 pins', ...sixPlusTwo]), ...sixPlusTwo]),
+  'PCIe 6-pin': named([...eitherWay(pcie, ['6-pin', '6 pins']), '6-pin', '6 pins']),
+  '16-pin': named([
+    '16 pins',
+    '12+4-pin',
+    '12+4',
+    '16-pin (12+4)',
+    ...sixteens.slice(0, 4),
+    ...eitherWay(sixteens, ['16-pin', '12+4-pin', '16-pin (12+4)']),
+    ...eitherWay(pcie, ['16-pin', '12+4-pin', '12VHPWR', '12V-2x6']),
+    ...eitherWay(sixteens.slice(4), ['12VHPWR', '12V-2x6']),
+    '12VHPWR/12V-2x6',
+    '12VHPWR (12V-2x6)',
+    '12V-2x6 (12VHPWR)',
+  ]),
+  'SATA power': named([
+    'Serial ATA',
+    'S-ATA',
+    'SATA',
+    ...eitherWay(['SATA', 'Serial ATA', 'S-ATA'], ['15-pin', 'drive']),
+  ]),
+  'peripheral 4-pin': named([
+    ...eitherWay(hard, ['4-pin', '4 pins', '4-pin Molex']),
+    'Molex',
+    'peripheral',
+    'peripherals',
+    'PATA',
+    'IDE',
+    'LP4',
+    'D-plug',
+    'Molex (LP4)',
+    'Molex/peripheral',
+    'peripheral (Molex)',
+    'PATA (Molex)',
+    'IDE/Molex',
+    'Molex/IDE',
+  ]),
+  'floppy 4-pin': named([
+    'floppy',
+    'FDD',
+    'FDD 4-pin',
+    '4-pin FDD',
+    '4-pin floppy',
+    'Berg',
+    'Berg 4-pin',
+    'SP4',
+    'mini Molex',
+  ]),
+};
+
+const eitherEps = ['EPS 8-pin', 'EPS 4-pin'] as const;
+const eitherPcie = ['PCIe 8-pin', 'PCIe 6-pin'] as const;
+const OPEN: Readonly<Record<string, readonly PowerConnectorWord[]>> = {
+  CPU: eitherEps,
+  'CPU power': eitherEps,
+  'CPU connector': eitherEps,
+  processor: eitherEps,
+  'ATX 12V': eitherEps,
+  ATX12V: eitherEps,
+  'ATX 12V connector': eitherEps,
+  '12V': eitherEps,
+  PCIe: eitherPcie,
+  'PCI-E': eitherPcie,
+  'PCI Express': eitherPcie,
+  'PCIe connector': eitherPcie,
+  'PCIe power': eitherPcie,
+  VGA: eitherPcie,
+  GPU: eitherPcie,
+  '8-pin': ['EPS 8-pin', 'PCIe 8-pin'],
+  '8 pins': ['EPS 8-pin', 'PCIe 8-pin'],
+  '4-pin': ['EPS 4-pin', 'peripheral 4-pin', 'floppy 4-pin'],
+};
+
+const WHAT = 'a kind of power connector';
+
+/** Of a supply: a bare number of pins does not tell the processor's connector from a card's. */
+export const POWER_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(WHAT, SPELLINGS, OPEN);
+
+/** On a board the bare numbers of pins are those of the processor's sockets. */
+export const BOARD_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(
+  WHAT,
+  {
+    ...SPELLINGS,
+    '24-pin': [...SPELLINGS['24-pin'], 'ATX', 'ATX_PWR', 'ATX_PWR1', 'EATXPWR', 'ATX power'],
+    'EPS 8-pin': [...SPELLINGS['EPS 8-pin'], '8-pin', '8 pins', '8-pin power', '8-pin +12V'],
+    'EPS 4-pin': [...SPELLINGS['EPS 4-pin'], '4-pin', '4 pins', '4-pin power', '4-pin +12V'],
+  },
+  { ...OPEN, '8-pin': ['EPS 8-pin'], '8 pins': ['EPS 8-pin'], '4-pin': ['EPS 4-pin'] },
+);
+
+/** On a card they are those of its own. */
+export const CARD_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(
+  WHAT,
+  { ...SPELLINGS, 'PCIe 8-pin': [...SPELLINGS['PCIe 8-pin'], '8-pin', '8 pins', '8-pin power'] },
+  { ...OPEN, '8-pin': ['PCIe 8-pin'], '8 pins': ['PCIe 8-pin'] },
+);
+
+export const CABLE_WORDS_APART = ['SATA data', 'fan splitter', 'display', 'power cord', 'other'] as const;
+export type CableWord = PowerConnectorWord | (typeof CABLE_WORDS_APART)[number];
+
+const displays = ['DisplayPort', 'DP', 'Mini DisplayPort', 'mini DP', 'HDMI', 'DVI', 'VGA', 'USB-C display', 'display'];
+const ends = ['cable', 'cables', 'lead', 'leads'];
+
+/** What a cable bought beside the boxes connects; `SATA` alone may be its power or its data. */
+export const CABLE_WORDS: Vocabulary<CableWord> = vocabulary(
+  'a kind of cable',
+  {
+    ...SPELLINGS,
+    'SATA power': SPELLINGS['SATA power'].filter((one) => /power|15-pin/.test(one)),
+    'SATA data': [
+      'SATA data cable',
+      'SATA data cables',
+      'SATA data lead',
+      'SATA signal',
+      'SATA signal cable',
+      'SATA 6Gb/s',
+      'SATA 6 Gb/s cable',
+      'SATA 6Gb/s data cable',
+      'SATA III',
+      'SATA III cable',
+      'SATA 3 cable',
+      'SATA3 cable',
+      'Serial ATA data',
+      'Serial ATA data cable',
+      'SATA 7-pin',
+      '7-pin SATA',
+    ],
+    'fan splitter': [
+      'fan splitter cable',
+      'fan Y-splitter',
+      'fan Y-cable',
+      'PWM splitter',
+      'PWM fan splitter',
+      'PWM Y-cable',
+      'PWM Y-splitter',
+      '4-pin fan splitter',
+      '4-pin PWM splitter',
+      '3-pin fan splitter',
+      'Y-splitter for fans',
+    ],
+    display: displays.flatMap((one) => [one, ...ends.map((end) => `${one} ${end}`)]),
+    'power cord': [
+      'AC power cord',
+      'power cable',
+      'AC power cable',
+      'AC cord',
+      'mains cord',
+      'mains cable',
+      'mains lead',
+      'power lead',
+      'IEC cord',
+      'IEC power cord',
+      'C13 cord',
+      'C13 power cord',
+      'kettle lead',
+    ],
+    other: [
+      'USB',
+      'USB cable',
+      'front panel extension',
+      'USB header cable',
+      'USB 2.0 header cable',
+      'RGB',
+      'ARGB',
+      'RGB cable',
+      'network',
+      'Ethernet',
+      'Ethernet cable',
+      'patch cable',
+      'audio',
+      'audio cable',
+    ],
+  },
+  {
+    ...Object.fromEntries(Object.entries(OPEN).filter(([one]) => !['VGA'].includes(one))),
+    SATA: ['SATA data', 'SATA power'],
+    'SATA cable': ['SATA data', 'SATA power'],
+    'Serial ATA': ['SATA data', 'SATA power'],
+    'S-ATA': ['SATA data', 'SATA power'],
+  },
+);
+
+export const HEADER_KINDS = [
+  'fan',
+  'pump',
+  'front panel',
+  'front USB 2.0',
+  'front USB 3',
+  'front USB-C',
+  'front audio',
+] as const;
+export type HeaderKind = (typeof HEADER_KINDS)[number];
+
+const gen1 = [
+  'USB 3.0',
+  'USB 3',
+  'USB 3.1 Gen 1',
+  'USB 3.2 Gen 1',
+  'USB 3.2 Gen 1x1',
+  'USB 5Gbps',
+  'USB 5 Gb/s',
+  'USB 3.1',
+];
+const gen1Ends = ['Type-A', 'header', '19-pin', '20-pin', 'header 20-pin', 'header 19-pin', 'cable', 'port', 'ports'];
+const typeC = ['Type-C', 'USB-C', 'USB C', 'USB Type-C', 'USB Type C', 'Type C', 'USB Type-E', 'Type-E', 'Key-A'];
+const cRates = ['USB 3.2 Gen 2', 'USB 3.2 Gen 2x2', 'USB 3.1 Gen 2', 'USB 3.2 Gen 2x1', 'USB 10Gbps', 'USB 20Gbps'];
+const cEnds = ['header', 'Key-A header', 'cable', 'port', 'front panel'];
+
+/** What plugs into a header, and the front cables of cases, which are named by the header they want. */
+export const HEADER_WORDS: Vocabulary<HeaderKind> = vocabulary('a kind of header', {
+  fan: [
+    'CPU fan',
+    'CPU_FAN',
+    'CPU_OPT',
+    'system fan',
+    'SYS_FAN',
+    'chassis fan',
+    'CHA_FAN',
+    'case fan',
+    'fan header',
+    'PWM fan',
+    '4-pin fan',
+    '3-pin fan',
+    'fan connector',
+  ],
+  pump: ['water pump', 'W_PUMP', 'AIO_PUMP', 'AIO pump', 'pump fan', 'PUMP_FAN', 'pump header', 'W_PUMP+'],
+  'front panel': [
+    'F_PANEL',
+    'JFP1',
+    'front panel header',
+    'system panel',
+    'panel',
+    'power switch',
+    'power button',
+    'power and reset',
+    'PANEL1',
+    'front panel switches',
+    'front panel cable',
+  ],
+  'front USB 2.0': [
+    'USB 2.0',
+    'USB 2',
+    'USB2.0 header',
+    'USB 2.0 header',
+    'F_USB',
+    'USB 2.0 9-pin',
+    '9-pin USB 2.0',
+    'USB 2.0 Type-A',
+    'USB 2.0 ports',
+    'front USB 2',
+    'USB 2.0 cable',
+    'USB 480Mbps',
+  ],
+  'front USB 3': [
+    ...gen1,
+    ...gen1.map((one) => `front ${one}`),
+    ...eitherWay(gen1, gen1Ends),
+    'F_USB3',
+    'F_USB30',
+    '19-pin USB',
+    'USB 19-pin',
+    'USB 3.2 Gen 1 (19-pin)',
+  ],
+  'front USB-C': [
+    ...typeC,
+    ...typeC.map((one) => `front ${one}`),
+    ...typeC.map((one) => `front panel ${one}`),
+    ...eitherWay(typeC, cEnds),
+    ...eitherWay(cRates, typeC),
+    ...eitherWay(gen1, typeC),
+    ...eitherWay(cRates, ['Type-C header', 'front Type-C', 'Type-C port']),
+    'F_USB_C',
+    'USB4 Type-C',
+    'USB 3.2 Type-C',
+    'USB 3 Type-C',
+  ],
+  'front audio': [
+    'HD audio',
+    'HD_AUDIO',
+    'HDA',
+    'AAFP',
+    'F_AUDIO',
+    'audio',
+    'audio header',
+    'front panel audio',
+    'HD audio header',
+    'audio in/out',
+    'AC97/HD audio',
+    'headphone and microphone',
+    'headset jack',
+    'mic/headphone',
+    'audio jack',
+    'audio cable',
+  ],
+});

@@ -1,0 +1,55 @@
+// A field's words: the canonical ones, every common spelling of each, and spellings that leave open which is meant.
+
+export interface Vocabulary<C extends string = string> {
+  /** What one of its words names, with its article: `a power connector`. */
+  readonly what: string;
+  readonly words: readonly C[];
+  /** Spellings beside the canonical word, as people write them. */
+  readonly spellings: Readonly<Record<C, readonly string[]>>;
+  /** Every spelling in plain letters, with the words that it may mean: more than one where it leaves that open. */
+  readonly plain: ReadonlyMap<string, readonly C[]>;
+}
+
+/**
+ * A text in plain letters: no case, blanks, hyphens, quotation marks, brackets or trade marks, `x` for `×`. Linear in
+ * its length.
+ */
+export function plainLetters(text: string): string {
+  return text
+    .replace(/[®™©]/g, '')
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/×/g, 'x')
+    .replace(/[\s\-_‐‑–—()[\]"'“”’]/g, '');
+}
+
+/**
+ * Makes a vocabulary of canonical words with their spellings. `open` holds spellings that fit several words; they are
+ * asked about, never guessed.
+ */
+export function vocabulary<C extends string>(
+  what: string,
+  spellings: Readonly<Record<C, readonly string[]>>,
+  open: Readonly<Record<string, readonly NoInfer<C>[]>> = {},
+): Vocabulary<C> {
+  const words = Object.keys(spellings) as C[];
+  const plain = new Map<string, readonly C[]>();
+  for (const word of words) for (const one of [word, ...spellings[word]]) plain.set(plainLetters(one), [word]);
+  for (const [one, meant] of Object.entries(open)) plain.set(plainLetters(one), meant);
+  return { what, words, spellings, plain };
+}
+
+/** What a text may mean: one word, several where the spelling leaves it open, none where it is not understood. */
+export function meanings<C extends string>(of: Vocabulary<C>, text: string): readonly C[] {
+  return (of.words as readonly string[]).includes(text) ? [text as C] : (of.plain.get(plainLetters(text)) ?? []);
+}
+
+/** The one word that a text means; undefined where it means none or leaves open which. */
+export function wordOf<C extends string>(of: Vocabulary<C>, text: string): C | undefined {
+  const meant = meanings(of, text);
+  return meant.length === 1 ? meant[0] : undefined;
+}
+
+/** Every pair of a word before and a word after, and the other way about: `PCIe 8-pin`, `8-pin PCIe`. */
+export const eitherWay = (ones: readonly string[], others: readonly string[]): string[] =>
+  ones.flatMap((one) => others.flatMap((other) => [`${one} ${other}`, `${other} ${one}`]));
