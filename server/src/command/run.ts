@@ -5,10 +5,11 @@ import { safe } from '../report/layout';
 import { addCheck } from './check';
 import { addExplain } from './explain';
 import { addMissing } from './missing';
+import { addOrder } from './order';
 import { addSwap } from './swap';
 import { Refusal, type Status, type World } from './world';
 
-const subCommands = [addCheck, addExplain, addMissing, addSwap];
+const subCommands = [addCheck, addExplain, addMissing, addOrder, addSwap];
 
 /** Runs the command with the words that follow its name. Never throws. */
 export async function run(words: readonly string[], world: World): Promise<Status> {
