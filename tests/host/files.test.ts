@@ -1,7 +1,8 @@
 // The command over real files: links, pipes, devices, bytes that are no text, folders full of other things.
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import {
   chmodSync,
+  chownSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -101,7 +102,56 @@ describe('reading', () => {
   });
 });
 
-describe.skipIf(!posix)('what cables elsewhere', () => {
+describe('the root of a file', () => {
+  const strict = 'format: 1\nmargins: { clearance: 10 mm }\n';
+
+  it('is looked for no higher than the repository’s own root', async () => {
+    writeFileSync(join(top, 'fettle.yaml'), strict);
+    mkdirSync(join(top, 'parts/boreas'), { recursive: true });
+    writeFileSync(join(top, 'parts/boreas/tower.part.yaml'), tower);
+    write('a.pcbuild.yaml', tall);
+    expect((await check('a.pcbuild.yaml')).out).toContain('158 mm');
+    mkdirSync(join(here, '.git'));
+    const { out } = await check('a.pcbuild.yaml');
+    expect(out).not.toContain('158 mm');
+    expect(out).toContain('part-not-found');
+  });
+
+  it.skipIf(!isRoot)('is no folder of someone else, nor one where everyone may put files', async () => {
+    writeFileSync(join(top, 'fettle.yaml'), 'format: 1\nparts: [shelf]\n');
+    write('a.pcbuild.yaml', tall);
+    const rootOf = (): unknown => new NodeHost(here).find('a.pcbuild.yaml');
+    expect(rootOf()).toMatchObject({ root: top });
+    chownSync(top, 12345, 12345);
+    expect(rootOf()).toMatchObject({ root: here });
+    chownSync(top, 0, 0);
+    chmodSync(top, 0o1777);
+    expect(rootOf()).toMatchObject({ root: here });
+  });
+
+  it('is the folder that holds its parts folder, whether it is opened alone or from above', async () => {
+    write('bench/a.pcbuild.yaml', tall);
+    write('bench/deep/b.pcbuild.yaml', tall);
+    write('bench/parts/boreas/tower.part.yaml', tower);
+    const bare = ({ out, status }: Ran): unknown => [out.replaceAll('bench/', ''), status];
+    const alone = await fettle(new NodeHost(join(here, 'bench')), 'check');
+    expect(alone.out).toContain('158 mm');
+    expect(bare(await check())).toEqual(bare(alone));
+    expect(bare(await check('bench'))).toEqual(bare(alone));
+    const deep = await fettle(new NodeHost(join(here, 'bench/deep')), 'check', 'b.pcbuild.yaml');
+    expect(deep.out).toContain('158 mm');
+  });
+});
+
+it('a very long path is cut in what is said of it', async () => {
+  const { err, status } = await check(`${'d/'.repeat(5_000)}a.pcbuild.yaml`);
+  expect([status, err.length < 400]).toEqual([2, true]);
+  expect(err).toMatch(/^fettle: (d\/)+ … [d/]+a\.pcbuild\.yaml \(10014 characters\): .*\n$/);
+  const other = await fettle(new NodeHost(here), 'missing', `${'d'.repeat(5_000)}.pcbuild.yaml`);
+  expect([other.status, other.err.length < 400]).toEqual([2, true]);
+});
+
+describe.skipIf(!posix)('what leads elsewhere', () => {
   beforeEach(() => {
     mkdirSync(join(top, 'secret/boreas'), { recursive: true });
     writeFileSync(join(top, 'secret/boreas/tower.part.yaml'), tower);
@@ -133,6 +183,18 @@ describe.skipIf(!posix)('what cables elsewhere', () => {
     expect((await check('a.pcbuild.yaml')).err).toContain(
       'fettle: fettle.yaml: leads out of the workspace, so it is not read.\n',
     );
+  });
+
+  it('lists no folder through a link out of the workspace', async () => {
+    write('fettle.yaml', 'format: 1\n');
+    write('a.pcbuild.yaml', tall);
+    symlinkSync('/', join(here, 'parts'));
+    const host = new NodeHost(here);
+    expect(host.list(here, 'parts')).toEqual({ trouble: 'leads out of the workspace, so it is not read.' });
+    expect(host.list(here, 'parts/etc')).toEqual({ trouble: 'leads out of the workspace, so it is not read.' });
+    const { err, status } = await fettle(host, 'swap', 'a.pcbuild.yaml', 'cooler');
+    expect(status).toBe(2);
+    expect(err).toContain('fettle: parts: leads out of the workspace, so it is not read.\n');
   });
 
   it('follows a link that stays inside', async () => {
@@ -175,7 +237,7 @@ describe.skipIf(!posix)('what cables elsewhere', () => {
     expect((await check('b.pcbuild.yaml')).status).toBe(2);
   });
 
-  it('ends on links that cable in circles', async () => {
+  it('ends on links that lead in circles', async () => {
     symlinkSync('b.pcbuild.yaml', join(here, 'a.pcbuild.yaml'));
     symlinkSync('a.pcbuild.yaml', join(here, 'b.pcbuild.yaml'));
     symlinkSync('.', join(here, 'round'));
@@ -212,6 +274,18 @@ describe('writing', () => {
     sink.drop();
     expect(readFileSync(path, 'utf8')).toBe('before');
     expect(readdirSync(here)).toEqual(['out.txt']);
+  });
+
+  it('clears away what a killed run left, and nothing that is written by another or by someone else', () => {
+    const dead = spawnSync(process.execPath, ['-e', '']).pid;
+    const running = process.ppid;
+    const ours = [`.out.txt.${dead}.part`, `.out.txt.${process.pid}.part`];
+    const others = [`.out.txt.${running}.part`, '.out.txt.notes.part', `.other.txt.${dead}.part`, 'out.txt.1.part'];
+    for (const name of [...ours, ...others]) write(name, 'half');
+    const sink = fileSink(here, 'out.txt');
+    sink.write('whole');
+    sink.done();
+    expect(readdirSync(here).sort()).toEqual([...others, 'out.txt'].sort());
   });
 
   it('writes through no folder and into no device', () => {

@@ -1,5 +1,5 @@
 // Output files: written beside their place, brought to the disk, then renamed; whole or not at all.
-import { closeSync, fsyncSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, openSync, readdirSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 
 /** Takes text piece by piece; it counts only once `done`. */
@@ -18,7 +18,8 @@ export function fileSink(here: string, path: string): Sink {
   const full = resolve(here, path);
   const before = statSync(full, { throwIfNoEntry: false });
   if (before && !before.isFile()) throw new Error('it is no regular file');
-  const temporary = join(dirname(full), `.${basename(full)}.${process.pid}.part`);
+  const temporary = join(dirname(full), temporaryName(full, process.pid));
+  clearLeftOver(full);
   let file: number | undefined = openSync(temporary, 'wx', before ? before.mode & 0o777 : 0o666);
   const close = (): void => {
     if (file !== undefined) closeSync(file);
@@ -40,6 +41,29 @@ export function fileSink(here: string, path: string): Sink {
       left = false;
     },
   };
+}
+
+const temporaryName = (full: string, process: number): string => `.${basename(full)}.${process}.part`;
+
+/** Removes what runs that were killed while they wrote the same file have left beside it. */
+function clearLeftOver(full: string): void {
+  const folder = dirname(full);
+  for (const name of readdirSync(folder)) {
+    const writer = /\.(\d{1,10})\.part$/.exec(name)?.[1];
+    if (writer === undefined || name !== temporaryName(full, Number(writer)) || isRunning(Number(writer))) continue;
+    rmSync(join(folder, name), { force: true });
+  }
+}
+
+/** Whether another process bears a number; what bears our own was left by one that had it before. */
+function isRunning(id: number): boolean {
+  if (id === process.pid) return false;
+  try {
+    process.kill(id, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
 }
 
 function writeAll(file: number, bytes: Buffer): void {
