@@ -11,7 +11,8 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { parseDocument } from 'yaml';
-import { Build, kindOfPart } from '../../server/src/core/build/build';
+import { Build } from '../../server/src/core/build/build';
+import { kindOfPart } from '../../server/src/core/build/placed';
 import { inspect } from '../../server/src/core/build/inspect';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import { bestSwaps, type Candidate } from '../../server/src/core/judge/swaps';

@@ -1,7 +1,8 @@
 // A part tried in a place gives what the whole build gives with that part written there: nothing that was kept from
 // before may be stale.
 import { describe, expect, it } from 'vitest';
-import { Build, kindOfPart } from '../../server/src/core/build/build';
+import { Build } from '../../server/src/core/build/build';
+import { kindOfPart } from '../../server/src/core/build/placed';
 import type { Finding } from '../../server/src/core/judge/finding';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import { bestSwaps, trySwaps, type Swapped } from '../../server/src/core/judge/swaps';

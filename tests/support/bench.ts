@@ -1,5 +1,6 @@
 // Builds made from texts in memory, as tests need them.
-import { Build, kindOfPart } from '../../server/src/core/build/build';
+import { Build } from '../../server/src/core/build/build';
+import { kindOfPart } from '../../server/src/core/build/placed';
 import { WorkspaceConfig } from '../../server/src/core/build/workspace-config';
 import type { Candidates } from '../../server/src/core/judge/swaps';
 import { Doc, kindOfFile } from '../../server/src/core/parts/doc';

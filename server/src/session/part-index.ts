@@ -1,6 +1,6 @@
 // The part files of a workspace by kind: listed on first need, kept until one comes or goes. Completion, fixes and
 // swaps all take parts from here; a name that is listed is one that is found.
-import { kindOfPart } from '../core/build/build';
+import { kindOfPart } from '../core/build/placed';
 import type { WorkspaceConfig } from '../core/build/workspace-config';
 import type { Candidate } from '../core/judge/swaps';
 import { kindOfFile, type Doc } from '../core/parts/doc';

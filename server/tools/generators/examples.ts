@@ -1,5 +1,6 @@
 // Runs a check’s example as the tests do: what it finds, and the title of the fix that leads to the mended text.
-import { Build, kindOfPart } from '../../src/core/build/build';
+import { Build } from '../../src/core/build/build';
+import { kindOfPart } from '../../src/core/build/placed';
 import { WorkspaceConfig } from '../../src/core/build/workspace-config';
 import type { Check, Example } from '../../src/core/checks/check';
 import { unmarked, withoutFirstBreak } from '../../src/core/checks/page';

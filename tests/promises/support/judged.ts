@@ -1,5 +1,6 @@
 // Generated texts as judged files, over the samples' parts and house.
-import { Build, kindOfPart } from '../../../server/src/core/build/build';
+import { Build } from '../../../server/src/core/build/build';
+import { kindOfPart } from '../../../server/src/core/build/placed';
 import { judgeBuild, judgeFile } from '../../../server/src/core/judge/judge';
 import { relatedTo, type Finding, type Judgement } from '../../../server/src/core/judge/finding';
 import type { Candidates } from '../../../server/src/core/judge/swaps';

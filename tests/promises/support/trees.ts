@@ -4,7 +4,7 @@ import { buildFile } from '../../../server/src/core/manifest/build-file';
 import { roleNames, roles, type Role, type RoleName } from '../../../server/src/core/manifest/places';
 import type { Field, Table } from '../../../server/src/core/parts/field';
 import { kinds, type Kind } from '../../../server/src/core/parts/kinds';
-import { kindOfPart } from '../../../server/src/core/build/build';
+import { kindOfPart } from '../../../server/src/core/build/placed';
 import { readSamples } from '../../support/samples';
 
 export type Tree =

@@ -3,7 +3,8 @@ import { roles, type Role, type RoleName } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Field, Table } from '../parts/field';
 import type { Node } from '../yaml';
-import type { Build, Placed } from './build';
+import type { Build } from './build';
+import { partsAs, type Placed } from './placed';
 import { tableOf, tableOfRole } from './inspect';
 
 export type Path = readonly (string | number)[];
@@ -100,8 +101,5 @@ const into = (field: Field): Meaning => (field.type === 'group' ? { field, table
 
 /** The part at a role and number; undefined where the build has none there. */
 export function placedAt(build: Build, role: RoleName, index: number): Placed | undefined {
-  const held = build.peek(role);
-  return Array.isArray(held)
-    ? (held as readonly Placed[]).find((placed) => placed.index === index)
-    : (held as Placed | undefined);
+  return partsAs(role, build.parts).find((placed) => placed.index === index);
 }

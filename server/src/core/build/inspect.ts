@@ -10,7 +10,7 @@ import { nameSlip, readNode, type ScalarProblemCode } from '../parts/scalar';
 import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
-import { kindOfPart } from './build';
+import { kindOfPart } from './placed';
 
 export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown';
 

@@ -104,15 +104,8 @@ function driveScrews(build: Build, box: Placed<'case'>): Figure {
 
 /** What boxes, cables, fixings and sticks of the build hold of a thing. */
 function holdings(build: Build, thing: BoxThing): Figure {
-  const inBoxes = boxes[thing]
-    .flatMap((role) => partsIn(build, role))
-    .map((placed) => times(boxed(placed, thing), howMany(placed)));
+  const inBoxes = build.of(...boxes[thing]).map((placed) => times(boxed(placed, thing), howMany(placed)));
   return total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing)]);
-}
-
-function partsIn({ parts }: Build, role: RoleName): readonly Placed[] {
-  const held = parts[role] as Placed | readonly Placed[] | undefined;
-  return held === undefined ? [] : Array.isArray(held) ? (held as readonly Placed[]) : [held as Placed];
 }
 
 function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing): Figure[] {

@@ -1,5 +1,5 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
-import { maskOf } from '../build/build';
+import { haveCommon, rolesOf, type RoleSet } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { uniqueMissing, writtenAt, type Missing } from '../figures/figure';
@@ -46,7 +46,7 @@ export interface Result {
 export interface Answer {
   readonly check: Check;
   readonly taken: readonly Result[];
-  readonly mask: number;
+  readonly roles: RoleSet;
 }
 
 export interface Judgement {
@@ -60,9 +60,9 @@ export interface Judgement {
 
 /** Answers that stand whatever changes in these roles: of the text by itself, and of checks that read none of them. */
 export function answersApart(before: Judgement, changed: Iterable<RoleName>): readonly Answer[] {
-  const mask = maskOf(changed);
+  const others = rolesOf(changed);
   return before.answers.filter(
-    ({ check, mask: read }) => check.on === 'file' || (check.on === 'build' && (read & mask) === 0),
+    ({ check, roles }) => check.on === 'file' || (check.on === 'build' && !haveCommon(roles, others)),
   );
 }
 

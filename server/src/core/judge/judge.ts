@@ -1,6 +1,7 @@
 // Runs checks: on a file by itself, on a build with its parts, and on what the build accepts.
 import type { Build } from '../build/build';
 import { inspect } from '../build/inspect';
+import { Reads } from '../build/reads';
 import { WorkspaceConfig } from '../build/workspace-config';
 import { checks as allChecks } from '../checks/all';
 import { isFirm, type Check, type FoundFinding } from '../checks/check';
@@ -64,7 +65,6 @@ class Run {
   private readonly answers: Answer[] = [];
   private readonly failed: { id: string; error: string }[] = [];
   private readonly counts = { held: 0, broken: 0, unknown: 0 };
-  private readonly reads: { mask: number };
   /** The check that is asked, and what it told so far. */
   private asked!: Check;
   private taken: Result[] = [];
@@ -74,7 +74,6 @@ class Run {
     private readonly build: Build | undefined,
     private readonly options: JudgeOptions,
   ) {
-    this.reads = build?.reads ?? { mask: 0 };
     for (const answer of options.known ?? []) this.add(answer);
   }
 
@@ -82,13 +81,15 @@ class Run {
   ask(check: Check, found: readonly FoundFinding[] = []): void {
     this.asked = check;
     this.taken = [];
-    this.reads.mask = 0;
+    const reads = new Reads();
+    const view = this.build?.viewedBy(reads);
     try {
       if (check.on === 'file') check.test(inspect(this.doc), this.report);
-      else if (check.on === 'build') check.test(this.build!, this.report);
       else if (check.on === 'settings') check.test(new WorkspaceConfig(this.doc), checkNamed, this.report);
-      else check.test(this.build!, found, this.report);
-      this.add({ check, taken: this.taken, mask: this.reads.mask });
+      else if (!view) return;
+      else if (check.on === 'build') check.test(view, this.report);
+      else check.test(view, found, this.report);
+      this.add({ check, taken: this.taken, roles: reads.roles });
     } catch (error) {
       if (this.options.throwOn) throw error;
       this.failed.push({ id: check.id, error: error instanceof Error ? error.message : String(error) });
@@ -97,7 +98,7 @@ class Run {
 
   /**
    * Takes an outcome in with its finding; leaves it out where the house has switched the check off. Sentences are made
-   * as outcomes come, so that a fault in one is the check’s, and what it reads is in the mask.
+   * as outcomes come, so that a fault in one is the check’s, and what it reads is noted.
    */
   private readonly report = (outcome: Outcome): void => {
     const check = this.asked;

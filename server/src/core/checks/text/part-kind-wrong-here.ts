@@ -1,5 +1,5 @@
 // Part files used in a role that is for another kind of part.
-import { kindOfPart } from '../../build/build';
+import { kindOfPart } from '../../build/placed';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';

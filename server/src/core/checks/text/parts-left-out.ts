@@ -1,5 +1,4 @@
 // Builds that leave out a part without which no machine runs.
-import type { Placed } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
@@ -39,10 +38,7 @@ parts:
     },
   ],
   test(build, report) {
-    const without = needed.filter((role) => {
-      const held = build.parts[role] as Placed | readonly Placed[] | undefined;
-      return held === undefined || (Array.isArray(held) && held.length === 0);
-    });
+    const without = needed.filter((role) => build.of(role).length === 0);
     report(
       outcome(atBuild(build, 'parts'), sure(without.length === 0), {
         broken: () =>
