@@ -77,28 +77,3 @@ export const checkPages: Generator = {
       ['server/docs/checks.md', indexPage()],
     ]),
 };
-
-/** The table for the README: how many checks an area has, and which. */
-export function readmeTable(): string {
-  const rows = (Object.keys(areas) as Area[]).map((area) => {
-    const own = checks.filter((check) => check.area === area);
-    return (
-      `| ${areas[area]} | ${own.length} | ` +
-      `${own.map((check) => `[${check.id}](server/docs/checks/${check.id}.md)`).join(', ')} |`
-    );
-  });
-  return ['| area | checks | |', '| --- | --- | --- |', ...rows].join('\n');
-}
-
-const marks = /(<!-- checks: generated -->\n)[\s\S]*?(<!-- end of checks -->)/;
-
-export const readme: Generator = {
-  make: (read) => {
-    const text = read('README.md');
-    return new Map(
-      text
-        ? [['README.md', text.replace(marks, (_, start: string, end: string) => `${start}${readmeTable()}\n${end}`)]]
-        : [],
-    );
-  },
-};

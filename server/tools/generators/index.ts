@@ -13,11 +13,14 @@ export const first: readonly Generator[] = [allChecks];
 
 /** Loaded only when the list of checks is written, so that they see it as it is. */
 export async function others(): Promise<readonly Generator[]> {
-  const [{ schemas }, { messageValidators }, { checkPages, readme }, { notices }] = await Promise.all([
-    import('./schemas'),
-    import('./message-validators'),
-    import('./check-pages'),
-    import('./notices'),
-  ]);
-  return [schemas, messageValidators, checkPages, readme, notices];
+  const [{ schemas }, { messageValidators }, { checkPages }, { fieldPages }, { notices }, { readme }] =
+    await Promise.all([
+      import('./schemas'),
+      import('./message-validators'),
+      import('./check-pages'),
+      import('./field-pages'),
+      import('./notices'),
+      import('./readme'),
+    ]);
+  return [schemas, messageValidators, checkPages, fieldPages, notices, readme];
 }
