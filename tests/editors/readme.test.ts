@@ -40,6 +40,8 @@ vim.cmd('qa!')
 const lisp = `
 (setq eglot-sync-connect t)
 (find-file (getenv "FETTLE_BUILD"))
+(run-hooks 'post-command-hook) ; no command ends in batch, and no idle timer runs
+(flymake-mode 1)
 (flymake-start)
 (let ((end (+ (float-time) 20)))
   (while (and (not (flymake-diagnostics)) (< (float-time) end)) (accept-process-output nil 0.05)))
