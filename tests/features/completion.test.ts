@@ -1,6 +1,6 @@
 // Completion: keys of the place, values of the field, names that the board, the parts folder and the build give.
 import { describe, expect, test } from 'vitest';
-import { partNamed } from '../../server/src/core/figures/steps';
+import { partNamed } from '../../server/src/core/build/named-things';
 import { handedOver } from '../../server/src/core/manifest/acceptance';
 import { STEP_KINDS } from '../../server/src/core/trade/steps';
 import { completion, type CompletionItem } from '../../server/src/features/completion';
@@ -157,7 +157,10 @@ describe('the order of work and what follows it', () => {
     expect(offered('steps:\n  - ¦\n').labels).toEqual(
       expect.arrayContaining(['do', 'part', 'note', 'after', 'caution']),
     );
-    expect(offered('steps:\n  - do: fit board\n    after: [¦]\n').labels).toEqual([...STEP_KINDS]);
+    expect(offered('steps:\n  - do: fit board\n    after: [¦]\n').labels).toEqual([
+      'fit board',
+      ...STEP_KINDS.filter((kind) => kind !== 'fit board'),
+    ]);
     expect(offered('steps:\n  - caution: { word: ¦ }\n').labels).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']);
   });
 

@@ -1,11 +1,13 @@
 // Completion: the keys that may stand at a place, and the values that a field, the board or the parts folder allows.
 import type { Field, Table } from '../core/parts/field';
+import { roles } from '../core/manifest/places';
 import type { Kind } from '../core/parts/kinds';
 import { visible } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
-import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
+import { meaningOf, type Meaning } from '../core/build/field-at';
 import { describeField } from './field-words';
-import { keyNames, placeNames, valueNames, type Offer } from './names';
+import { referentsOf } from '../core/build/references';
+import { offersOf, type Offer } from './offers';
 import { markup } from './prose';
 import type { MarkupContent, Position, TextEdit, View } from './shapes';
 
@@ -80,10 +82,7 @@ function keysOf(spot: Spot, meaning: Meaning, map: At['map']): CompletionItem[] 
   const known = Object.keys(table)
     .filter(isFree)
     .map((key, i) => keyItem(spot, key, table[key] as Field, i));
-  const names =
-    meaning.field?.type === 'named'
-      ? keyNames(spot.view, spot.at.where === 'key' ? spot.at.path.slice(0, -1) : spot.at.path)
-      : [];
+  const names = meaning.field?.type === 'named' ? offersOf(spot.view, referentsOf(meaning.field)) : [];
   return [...known, ...names.filter(({ name }) => isFree(name)).map((offer, i) => nameKeyItem(spot, offer, i))];
 }
 
@@ -145,19 +144,16 @@ function scalarAt(at: At, field: Field): Field | undefined {
   return field.type === 'named' ? undefined : field;
 }
 
-function offers({ view, at, options }: Spot, meaning: Meaning, field: Field): Offer[] {
-  const key = at.path.findLast((step) => typeof step === 'string');
-  const placed =
-    view.build && meaning.role && meaning.index !== undefined
-      ? placedAt(view.build, meaning.role, meaning.index)
-      : undefined;
-  if (key === 'use' && placed) return options.parts(placed.kind).map((name) => ({ name }));
-  const things =
-    placed && view.build && meaning.role && typeof key === 'string'
-      ? placeNames(view.build, key, meaning.role)
-      : valueNames(view, at.path);
+function offers({ view, options }: Spot, meaning: Meaning, field: Field): Offer[] {
+  const kinds = referentsOf(field);
+  const named = kinds.includes('part file') ? options.parts(kindUsed(meaning)).map((name) => ({ name })) : [];
+  const things = [...named, ...offersOf(view, kinds, meaning.role)];
   return [...things, ...ofField(field).filter(({ name }) => !things.some((thing) => thing.name === name))];
 }
+
+/** A role uses parts of its kind; a cable was made for, and used with, a supply. */
+const kindUsed = ({ role, below }: Meaning): Kind =>
+  role && below?.[0] === 'use' ? (roles[role].kind as Kind) : 'supply';
 
 function ofField(field: Field): Offer[] {
   switch (field.type) {

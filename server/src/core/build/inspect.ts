@@ -47,6 +47,17 @@ export function tableOf(doc: Doc): Table | undefined {
 /** The fields of one entry under `parts:`: where it goes, and the part's own facts spelled out. */
 export const tableOfRole = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
 
+/** The same for one entry as it is written: a key that is both is read as the kind of value that stands there. */
+export function tableOfEntry(role: Role, map: MapNode): Table {
+  const own = kinds[role.kind] as Table;
+  const mixed: Record<string, Field> = { ...(tableOfRole(role) as Record<string, Field>) };
+  for (const entry of map.entries) {
+    const fact = Object.hasOwn(own, entry.key) ? (own[entry.key] as Field) : undefined;
+    if (fact && isDeep(fact) && entry.value.type !== 'scalar') mixed[entry.key] = fact;
+  }
+  return mixed;
+}
+
 class Inspection {
   private readonly problems: TextProblem[] = [];
 
@@ -101,12 +112,11 @@ class Inspection {
 
   private role(role: Role, entry: Entry, path: string): void {
     const node = entry.value;
-    const table = tableOfRole(role);
-    if (node.type === 'map') return this.placed(role, table, node, path);
+    if (node.type === 'map') return this.group(tableOfEntry(role, node), node, path);
     if (node.type !== 'list') return this.noPart(node, path);
     if (!role.several) return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');
     node.items.forEach((item, i) => {
-      if (item.type === 'map') this.placed(role, table, item, `${path}[${i}]`);
+      if (item.type === 'map') this.group(tableOfEntry(role, item), item, `${path}[${i}]`);
       else this.noPart(item, `${path}[${i}]`);
     });
   }
@@ -123,17 +133,6 @@ class Inspection {
       path,
       edits ? [{ title: `Write \`use: ${node.text}\``, edits }] : [],
     );
-  }
-
-  /** A key that is both a place key and a fact of the part is read as the kind of value that stands there. */
-  private placed(role: Role, table: Table, map: MapNode, path: string): void {
-    const own = kinds[role.kind] as Table;
-    const mixed: Record<string, Field> = { ...(table as Record<string, Field>) };
-    for (const entry of map.entries) {
-      const fact = Object.hasOwn(own, entry.key) ? (own[entry.key] as Field) : undefined;
-      if (fact && isDeep(fact) && entry.value.type !== 'scalar') mixed[entry.key] = fact;
-    }
-    this.group(mixed, map, path);
   }
 
   private group(table: Table, map: MapNode, path: string, skip?: string): void {

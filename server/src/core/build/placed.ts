@@ -152,7 +152,7 @@ function partSource(file: Doc): Source {
 }
 
 /** What a part file states by itself; it belongs to the file, and every build that uses the file shares it. */
-function partFacts(file: Doc, kind: Kind): Group<Table> {
+export function partFacts(file: Doc, kind: Kind): Group<Table> {
   const table: Table = kinds[kind];
   return keptBy(file, table, () => readGroup(table, kind, [partSource(file)]));
 }

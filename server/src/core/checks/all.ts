@@ -157,6 +157,8 @@ import acceptedHarmWithoutName from './text/accepted-harm-without-name';
 import acceptedOutOfDate from './text/accepted-out-of-date';
 import acceptedWithoutReason from './text/accepted-without-reason';
 import aliasOrMergeUsed from './text/alias-or-merge-used';
+import boardNameUnknown from './text/board-name-unknown';
+import checkUnknown from './text/check-unknown';
 import choiceUnknown from './text/choice-unknown';
 import formatNewer from './text/format-newer';
 import keyTwice from './text/key-twice';
@@ -192,9 +194,11 @@ import roomTemperatureUnlogged from './work/room-temperature-unlogged';
 import shippedWithHeavyCard from './work/shipped-with-heavy-card';
 import signalWordWrong from './work/signal-word-wrong';
 import startWithoutFanOrEps from './work/start-without-fan-or-eps';
+import stepAfterUnknown from './work/step-after-unknown';
 import stepBeforeItsPrerequisite from './work/step-before-its-prerequisite';
 import stepMissing from './work/step-missing';
 import stepNeedless from './work/step-needless';
+import stepPartUnknown from './work/step-part-unknown';
 import stepsCircular from './work/steps-circular';
 import trainingWaitMissing from './work/training-wait-missing';
 
@@ -356,6 +360,8 @@ export const checks: readonly Check[] = [
   acceptedOutOfDate,
   acceptedWithoutReason,
   aliasOrMergeUsed,
+  boardNameUnknown,
+  checkUnknown,
   choiceUnknown,
   formatNewer,
   keyTwice,
@@ -391,9 +397,11 @@ export const checks: readonly Check[] = [
   shippedWithHeavyCard,
   signalWordWrong,
   startWithoutFanOrEps,
+  stepAfterUnknown,
   stepBeforeItsPrerequisite,
   stepMissing,
   stepNeedless,
+  stepPartUnknown,
   stepsCircular,
   trainingWaitMissing,
 ];

@@ -1,18 +1,25 @@
 // The places that a build’s parts take: slots, ports, headers, memory slots, bays and mounts, with what offers them.
 import type { Build, Placed } from '../build/build';
+import { thingLists, type NamedThing, type ThingList } from '../build/named-things';
+import { referentsOf } from '../build/references';
+import { roleNames, roles, type Role, type RoleName } from '../manifest/places';
 import type { Fact } from '../parts/fact';
+import type { Field, Referent } from '../parts/field';
 import { missing, type Missing } from './figure';
 import { memo, memoOf } from './memo';
 
-export type PlaceKind =
-  | 'slot'
-  | 'port'
-  | 'header'
-  | 'memory slot'
-  | 'fan place'
-  | 'radiator place'
-  | 'bay'
-  | 'display output';
+/** The things that a part is put into, or plugged into. */
+const placeKinds = [
+  'slot',
+  'port',
+  'header',
+  'memory slot',
+  'fan place',
+  'radiator place',
+  'bay',
+  'display output',
+] as const satisfies readonly Referent[];
+export type PlaceKind = (typeof placeKinds)[number];
 
 /** One place that a part names. */
 export interface NamedPlace {
@@ -23,110 +30,61 @@ export interface NamedPlace {
   readonly fact: Fact<string>;
 }
 
+/** The keys by which the parts of a role name their places, from the tables. */
+const placeKeys = new Map<RoleName, readonly (readonly [string, PlaceKind])[]>(
+  roleNames.flatMap((role) => {
+    const keys = Object.entries((roles[role] as Role).fields).flatMap(([key, field]) => {
+      const [kind] = referentsOf(field.type === 'list' ? (field.of as Field) : (field as Field));
+      return isPlace(kind) ? [[key, kind] as const] : [];
+    });
+    return keys.length > 0 ? [[role, keys] as const] : [];
+  }),
+);
+
+function isPlace(kind: Referent | undefined): kind is PlaceKind {
+  return (placeKinds as readonly (Referent | undefined)[]).includes(kind);
+}
+
 /** Every place that the build names, in the order of the parts. */
 export const takenPlaces = memo((build: Build): readonly NamedPlace[] =>
-  build
-    .of('cooler', 'memory', 'drives', 'graphics', 'cards', 'fans', 'radiators', 'displays', 'cables')
-    .flatMap((placed) => placesOf(placed)),
+  build.of(...placeKeys.keys()).flatMap((placed) => placesOf(placed)),
 );
 
 function placesOf(placed: Placed): NamedPlace[] {
-  const named = (kind: PlaceKind, fact: Fact<string>): NamedPlace[] =>
-    fact.value === undefined ? [] : [{ placed, kind, name: fact.value, fact }];
-  switch (placed.role) {
-    case 'memory':
-      return ((placed as Placed<'memory'>).at.slots.value ?? []).flatMap((fact) => named('memory slot', fact));
-    case 'drives': {
-      const { slot, port, bay } = (placed as Placed<'drives'>).at;
-      return [...named('slot', slot), ...named('port', port), ...named('bay', bay)];
-    }
-    case 'graphics':
-    case 'cards':
-      return named('slot', (placed as Placed<'cards'>).at.slot);
-    case 'fans': {
-      const { header, mount } = (placed as Placed<'fans'>).at;
-      return [...named('header', header), ...named('fan place', mount)];
-    }
-    case 'cooler': {
-      const { header, mount } = (placed as Placed<'cooler'>).at;
-      return [
-        ...named('header', header),
-        ...named('header', (placed as Placed<'cooler'>).at['pump-header']),
-        ...named('radiator place', mount),
-      ];
-    }
-    case 'cables':
-      return named('header', (placed as Placed<'cables'>).at.header);
-    case 'radiators':
-      return named('radiator place', (placed as Placed<'radiators'>).at.mount);
-    case 'displays':
-      return named('display output', (placed as Placed<'displays'>).at.port);
-    default:
-      return [];
-  }
+  const facts = placed.at as unknown as Record<string, Fact<string | readonly Fact<string>[]>>;
+  return (placeKeys.get(placed.role) ?? []).flatMap(([key, kind]) => {
+    const fact = facts[key]!;
+    const named = Array.isArray(fact.value) ? (fact.value as Fact<string>[]) : [fact as Fact<string>];
+    return named.flatMap((one) => (one.value === undefined ? [] : [{ placed, kind, name: one.value, fact: one }]));
+  });
 }
 
-interface Offer {
-  readonly by: Placed;
-  readonly fact: Fact<unknown>;
-  readonly names?: readonly string[];
+/** What is listed of things, by whom, and what would tell of more. */
+export interface Offered {
+  readonly by: readonly Placed[];
+  readonly names: readonly string[];
+  readonly missingFacts: readonly Missing[];
 }
 
-/**
- * What offers places of a kind: the fact that lists them, and their names where it is stated. Undefined where the
- * build has no such part.
- */
-export const offered = memoOf((build: Build, kind: PlaceKind): Offer | undefined => {
-  const { board, case: box } = build.parts;
-  switch (kind) {
-    case 'slot':
-      return board && { by: board, ...keysOf(board.part.slots) };
-    case 'port':
-      return board && { by: board, ...keysOf(board.part.ports) };
-    case 'header':
-      return board && { by: board, ...keysOf(board.part.headers) };
-    case 'memory slot':
-      return board && { by: board, fact: board.part.memory.slots, ...namesIn(board.part.memory.slots) };
-    case 'fan place':
-      return box && { by: box, ...keysOf(box.part['fan-places']) };
-    case 'radiator place':
-      return box && { by: box, ...keysOf(box.part['radiator-places']) };
-    case 'bay':
-      return box && { by: box, ...keysOf(box.part.bays) };
-    case 'display output':
-      return undefined; // cards and board offer those together: see outputsOffered
-  }
+/** What offers places of a kind: the board, the case, or for pictures every card as well; undefined where none is. */
+export const offered = memoOf((build: Build, kind: PlaceKind): Offered | undefined => {
+  const lists = thingLists(build, kind);
+  return lists.length === 0 ? undefined : offeredBy(lists);
 });
 
-/** The display outputs of board and cards together, and what would tell of more; undefined where neither is there. */
-export const outputsOffered = memo(
-  ({
-    parts: { board, graphics },
-  }: Build):
-    | { readonly by: readonly Placed[]; readonly names: readonly string[]; readonly missingFacts: readonly Missing[] }
-    | undefined => {
-    const homes = [
-      ...graphics.map((by) => ({ by: by as Placed, fact: by.part.outputs as Fact<ReadonlyMap<string, unknown>> })),
-      ...(board
-        ? [{ by: board as Placed, fact: board.part['display-outputs'] as Fact<ReadonlyMap<string, unknown>> }]
-        : []),
-    ];
-    if (homes.length === 0) return undefined;
-    const missingFacts = homes.flatMap(({ by, fact }) =>
-      fact.value ? [] : [missing(fact, `display outputs of ${by.label}`)],
-    );
-    return {
-      by: homes.map(({ by }) => by),
-      names: homes.flatMap(({ fact }) => [...(fact.value?.keys() ?? [])]),
-      missingFacts,
-    };
-  },
-);
-
-function keysOf(fact: Fact<ReadonlyMap<string, unknown>>): { fact: Fact<unknown>; names?: readonly string[] } {
-  return fact.value ? { fact, names: [...fact.value.keys()] } : { fact };
+/** The names in some lists, and the lists that no file states. */
+export function offeredBy(lists: readonly ThingList[]): Offered {
+  return {
+    by: lists.flatMap(({ by }) => by ?? []),
+    names: lists.flatMap(({ things }) => things?.map(nameOf) ?? []),
+    missingFacts: lists.flatMap(({ things, fact, by }) =>
+      things || !fact ? [] : [missing(fact, by ? `${wordsOf(fact)} of ${by.label}` : wordsOf(fact))],
+    ),
+  };
 }
 
-function namesIn(fact: Fact<readonly Fact<string>[]>): { names?: readonly string[] } {
-  return fact.value ? { names: fact.value.flatMap((one) => one.value ?? []) } : {};
-}
+const nameOf = ({ name }: NamedThing): string => name;
+
+/** Outputs of a card and of a board are called alike; other lists by their key. */
+const wordsOf = ({ key }: Fact<unknown>): string =>
+  key === 'outputs' || key === 'display-outputs' ? 'display outputs' : key;

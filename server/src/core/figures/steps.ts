@@ -1,5 +1,6 @@
 // The steps a build states: what each does, to which part, and where it stands.
 import type { Build, Placed } from '../build/build';
+import { partNamed } from '../build/named-things';
 import type { Fact, Group } from '../parts/fact';
 import type { step as stepField } from '../manifest/steps';
 import { mayHoldSlip } from '../trade/bench-words';
@@ -49,17 +50,6 @@ export const statedSteps = memo((build: Build): readonly Step[] => {
     };
   });
 });
-
-/** The part that a step’s text names: by its own name, its part file, its slot or its role. */
-export function partNamed(build: Build, text: string): Placed | undefined {
-  const all = build.all();
-  return (
-    all.find((placed) => 'name' in placed.at && (placed.at as { name: Fact<string> }).name.value === text) ??
-    all.find((placed) => placed.used?.name === text || placed.path === text) ??
-    all.find((placed) => 'slot' in placed.at && (placed.at as { slot: Fact<string> }).slot.value === text) ??
-    all.find((placed) => placed.role === text || placed.kind === text)
-  );
-}
 
 /** The first step of one of these kinds, from a number on. */
 export function firstStep(build: Build, kinds: ReadonlySet<StepKind>, from = 0): Step | undefined {

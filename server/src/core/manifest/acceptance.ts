@@ -41,7 +41,7 @@ export const acceptance = group(
     'drive-tests': list(
       group(
         {
-          drive: text('Name of a drive; without it, each drive.', 'scratch'),
+          drive: text('Name of a drive; without it, each drive.', 'scratch', { refersTo: 'drive' }),
           test: choice(['long self-test', 'short self-test', 'read through'], 'What is run.'),
           'failed-sectors': count('Reallocated, pending and uncorrectable sectors that are let pass.', '0'),
         },

@@ -70,11 +70,16 @@ export const expect = group(
       drivePromise,
       'Promises for drives, by the name given in `parts.drives`.',
       '{ scratch: { read: 5 GB/s } }',
+      { refersTo: 'drive' },
     ),
     arrays: named(
       group(
         {
-          drives: list(text('Name of a drive.', 'archive'), 'The drives it is made of.', '[archive]'),
+          drives: list(
+            text('Name of a drive.', 'archive', { refersTo: 'drive' }),
+            'The drives it is made of.',
+            '[archive]',
+          ),
           kind: choice(ARRAY_KINDS, 'How they are joined.', { example: 'mirror' }),
           capacity: quantity('data-size', 'TB', 'Room for data.', '12 TB'),
           survives: count('How many drives may fail.', '1'),
@@ -105,7 +110,7 @@ export const expect = group(
             '10 bit',
             { usual: ['8 bit', '10 bit', '12 bit'] },
           ),
-          port: text('The output that carries it.', 'DP_1'),
+          port: text('The output that carries it.', 'DP_1', { refersTo: 'display output' }),
           blanking: choice(
             ['CVT-RB2', 'CVT-RB1', 'CVT'],
             'The timing the display runs the mode with: reduced blanking of the second or first version, or full.',
@@ -221,7 +226,7 @@ export const bench = group(
     ),
     'firmware-update': group(
       {
-        to: version('The version to install.', '"1.20"'),
+        to: version('The version to install.', '"1.20"', { refersTo: 'firmware version' }),
         by: choice(updateRoutes, 'How.'),
         stick: group(
           {
@@ -262,8 +267,8 @@ export const bench = group(
 export const accept = list(
   group(
     {
-      finding: text('The check’s id.', 'supply-headroom-thin'),
-      at: text('The place it is accepted for, as the finding names it.', 'parts.supply'),
+      finding: text('The check’s id.', 'supply-headroom-thin', { refersTo: 'check' }),
+      at: text('The place it is accepted for, as the finding names it.', 'parts.supply', { refersTo: 'finding' }),
       because: text('Why it is accepted.', 'The desk never loads card and processor flat out together.'),
       until: date('The day from which it is to be looked at again.', '2027-06-30'),
       by: text('Who accepts it; needed for harm.', 'station workshop'),

@@ -37,6 +37,7 @@ export const houseFile = {
     choice([...grades, 'off'], 'The grade it gets in this house.', { example: 'note' }),
     'Other grades for single checks.',
     '{ price-old: off }',
+    { refersTo: 'check' },
   ),
   currency: text('The currency of the house.', 'EUR'),
 } as const;

@@ -9,6 +9,7 @@ const partName = form(
   (name) => (isPartName(name) ? name : undefined),
   'The part file, by its path under the parts folder without the ending.',
   'norrvik/b7-forge',
+  { refersTo: 'part file' },
 );
 const use = { use: partName };
 const many = {
@@ -43,7 +44,7 @@ export const roles = {
     what: 'The board.',
     fields: {
       ...use,
-      firmware: version('The firmware version it arrives with.', '"1.08"'),
+      firmware: version('The firmware version it arrives with.', '"1.08"', { refersTo: 'firmware version' }),
     },
   },
   processor: {
@@ -61,15 +62,17 @@ export const roles = {
     what: 'The processor cooler.',
     fields: {
       ...use,
-      mount: text('Where a liquid cooler’s radiator goes: a radiator place of the case.', 'top'),
+      mount: text('Where a liquid cooler’s radiator goes: a radiator place of the case.', 'top', {
+        refersTo: 'radiator place',
+      }),
       tubes: choice(['up', 'down', 'side'], 'Which way the radiator’s tubes leave.', { example: 'down' }),
       flow: choice(
         ['in', 'out'],
         'Which way a liquid cooler’s fans blow through its radiator: air into the case, or out of it.',
         { example: 'out' },
       ),
-      header: text('The header its fans plug into.', 'CPU_FAN'),
-      'pump-header': text('The header its pump plugs into.', 'PUMP'),
+      header: text('The header its fans plug into.', 'CPU_FAN', { refersTo: 'header' }),
+      'pump-header': text('The header its pump plugs into.', 'PUMP', { refersTo: 'header' }),
       'applied-compound': choice(['kept', 'wiped off'], 'What is done with the paste that its base brings.', {
         example: 'kept',
       }),
@@ -92,7 +95,7 @@ export const roles = {
     what: 'The memory modules.',
     fields: {
       ...many,
-      slots: list(text('A memory slot.', 'A2'), 'The slots they go into.', '[A2, B2]'),
+      slots: list(text('A memory slot.', 'A2', { refersTo: 'memory slot' }), 'The slots they go into.', '[A2, B2]'),
       speed: quantity('transfer-rate', 'MT/s', 'The speed they are set to.', '6000 MT/s'),
       profile: choice(
         ['used', 'not used'],
@@ -107,9 +110,9 @@ export const roles = {
     what: 'The drives.',
     fields: {
       ...many,
-      slot: text('The M.2 or PCIe slot it goes into.', 'M2_1'),
-      port: text('The storage port it plugs into.', 'SATA_1'),
-      bay: text('The bay it is fixed in.', '3.5 in'),
+      slot: text('The M.2 or PCIe slot it goes into.', 'M2_1', { refersTo: 'slot' }),
+      port: text('The storage port it plugs into.', 'SATA_1', { refersTo: 'port' }),
+      bay: text('The bay it is fixed in.', '3.5 in', { refersTo: 'bay' }),
       boot: flag('Whether the machine starts from it.'),
       partitions: choice(['GPT', 'MBR'], 'How it is divided.'),
       'screw-length': quantity('length', 'mm', 'How far its screws reach into it.', '3 mm'),
@@ -122,7 +125,7 @@ export const roles = {
     what: 'Graphics cards.',
     fields: {
       ...many,
-      slot: text('The slot it goes into.', 'PCIE_1'),
+      slot: text('The slot it goes into.', 'PCIE_1', { refersTo: 'slot' }),
       riser,
       support: flag('Whether a support holds its far end.'),
       bend: quantity('length', 'mm', 'Straight length of its power cable before the first bend.', '35 mm'),
@@ -134,7 +137,7 @@ export const roles = {
     what: 'Other cards.',
     fields: {
       ...many,
-      slot: text('The slot it goes into.', 'PCIE_2'),
+      slot: text('The slot it goes into.', 'PCIE_2', { refersTo: 'slot' }),
       riser,
       support: flag('Whether a support holds its far end.'),
     },
@@ -146,6 +149,8 @@ export const roles = {
     fields: {
       ...use,
       cables: text('Whose cables it is used with: `own`, or the name of another supply’s part file.', 'own', {
+        refersTo: 'part file',
+        besides: ['own'],
         usual: ['own'],
       }),
       selector: quantity('voltage', 'V', 'Where its voltage switch stands.', '230 V'),
@@ -170,9 +175,12 @@ export const roles = {
     what: 'Fans beside those of cooler and case.',
     fields: {
       ...many,
-      mount: text('The fan place of the case.', 'front', { usual: ['front', 'rear', 'top', 'bottom', 'side'] }),
+      mount: text('The fan place of the case.', 'front', {
+        refersTo: 'fan place',
+        usual: ['front', 'rear', 'top', 'bottom', 'side'],
+      }),
       flow: choice(['in', 'out'], 'Which way it blows.'),
-      header: text('The header it plugs into.', 'SYS_FAN_1'),
+      header: text('The header it plugs into.', 'SYS_FAN_1', { refersTo: 'header' }),
     },
   },
   radiators: {
@@ -181,7 +189,7 @@ export const roles = {
     what: 'Radiators of a liquid loop.',
     fields: {
       ...many,
-      mount: text('The radiator place of the case.', 'top'),
+      mount: text('The radiator place of the case.', 'top', { refersTo: 'radiator place' }),
     },
   },
   displays: {
@@ -190,7 +198,7 @@ export const roles = {
     what: 'The displays.',
     fields: {
       ...many,
-      port: text('The output it plugs into.', 'DP_1'),
+      port: text('The output it plugs into.', 'DP_1', { refersTo: 'display output' }),
     },
   },
   cables: {
@@ -204,7 +212,7 @@ export const roles = {
         spellings: CABLE_WORDS,
         closed: true,
       }),
-      header: text('The header that a fan splitter plugs into.', 'SYS_FAN_1'),
+      header: text('The header that a fan splitter plugs into.', 'SYS_FAN_1', { refersTo: 'header' }),
     },
   },
   fixings: {

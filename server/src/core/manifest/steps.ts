@@ -24,14 +24,16 @@ export const caution = group(
 export const step = group(
   {
     do: choice(STEP_KINDS, 'What is done, in the words of the list.', { example: 'fit processor' }),
-    part: text('The part it is done to, by its name, its part file or its slot, where there are several.', 'scratch'),
+    part: text('The part it is done to, by its name, its part file or its slot, where there are several.', 'scratch', {
+      refersTo: 'part',
+    }),
     note: text(
       'How, in words of your own. A few plain slips are read out of it: a processor pressed down, contacts ' +
         'touched, a vacuum cleaner at the board, a bag as a mat, a hot part touched.',
       'Lift the lever, lay it in, close the lever.',
     ),
     after: list(
-      choice(STEP_KINDS, 'A kind of step.', { example: 'fit board' }),
+      choice(STEP_KINDS, 'A kind of step.', { example: 'fit board', refersTo: 'step' }),
       'Steps that must have been done before this one, for reasons of your own.',
       '[fit board]',
     ),

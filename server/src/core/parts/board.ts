@@ -54,19 +54,19 @@ const slot = group(
       printed: 'The handbook’s steps for fitting an M.2 module.',
     }),
     under: list(
-      text('`cooler`, or a slot.', 'PCIE_1'),
+      text('`cooler`, or a slot.', 'PCIE_1', { refersTo: 'slot', besides: ['cooler'] }),
       'What lies over this slot once it is fitted: `cooler`, or the card in a slot; [] for nothing.',
       '[PCIE_1]',
       inDrawing,
     ),
     'takes-from': list(
-      text('A port or slot.', 'SATA_5'),
+      text('A port or slot.', 'SATA_5', { refersTo: ['port', 'slot'] }),
       'Ports and slots that are switched off while this one is filled; [] for none.',
       '[SATA_5, SATA_6]',
       onSharing,
     ),
     halves: list(
-      text('A slot.', 'PCIE_1'),
+      text('A slot.', 'PCIE_1', { refersTo: 'slot' }),
       'Slots that lose half their lanes while this one is filled; [] for none.',
       '[PCIE_1]',
       onSharing,
@@ -107,6 +107,7 @@ export const board = {
   firmware: group(
     {
       arriving: version('The version it arrives with; belongs into a build.', '"1.08"', {
+        refersTo: 'firmware version',
         printed: 'The box, or the label beside the 24-pin socket.',
       }),
       versions: list(
@@ -141,8 +142,14 @@ export const board = {
       {
         family: text('A processor family.', 'Calder C7', inSupportList),
         model: text('One model, where the list names models.', 'C7 840', inSupportList),
-        since: version('The first version that starts it.', '"1.20"', inSupportList),
-        until: version('The last version that starts it, where a later one withdraws it.', '"1.31"', inSupportList),
+        since: version('The first version that starts it.', '"1.20"', {
+          refersTo: 'firmware version',
+          ...inSupportList,
+        }),
+        until: version('The last version that starts it, where a later one withdraws it.', '"1.31"', {
+          refersTo: 'firmware version',
+          ...inSupportList,
+        }),
       },
       'One line of the support list.',
     ),
@@ -163,12 +170,17 @@ export const board = {
         onMemoryPage,
       ),
       channels: named(
-        list(text('A slot.', 'A1'), 'Slots of one channel.', '[A1, A2]'),
+        list(text('A slot.', 'A1', { refersTo: 'memory slot' }), 'Slots of one channel.', '[A1, A2]'),
         'Which slots share a channel.',
         '{ A: [A1, A2], B: [B1, B2] }',
         onMemoryPage,
       ),
-      'fill-first': list(text('A slot.', 'A2'), 'The slots to fill first.', '[A2, B2]', onMemoryPage),
+      'fill-first': list(
+        text('A slot.', 'A2', { refersTo: 'memory slot' }),
+        'The slots to fill first.',
+        '[A2, B2]',
+        onMemoryPage,
+      ),
       'largest-module': quantity('data-size', 'GB', 'Largest module a slot takes.', '48 GB', inMemoryTable),
       most: quantity('data-size', 'GB', 'Most memory in all.', '192 GB', inMemoryTable),
       speeds: list(

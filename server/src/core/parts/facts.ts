@@ -109,6 +109,11 @@ function entryIn({ map, names }: Source, key: string): Entry | undefined {
   return map.entries.find((entry) => wordOf(names, entry.key) === key);
 }
 
+/** A name as it is written, as a fact of its own: an item of a list, or a key. */
+export function nameFact(field: Field, doc: Doc, path: string, node: Node & { type: 'scalar' }): Fact<string> {
+  return make(node.text, node.text, path, path, field, doc, undefined, node) as Fact<string>;
+}
+
 const below = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
 /** `rest`: the same field as all sources but the first state it, where that is read already. */

@@ -2,6 +2,33 @@
 import type { Dimension, UnitName } from '../quantity';
 import type { Vocabulary } from '../trade/vocabulary';
 
+/** What a name can stand for: the things that files list by name. */
+export const referents = [
+  'drive',
+  'slot',
+  'port',
+  'header',
+  'memory slot',
+  'fan place',
+  'radiator place',
+  'bay',
+  'display output',
+  'firmware version',
+  'part file',
+  'part',
+  'step',
+  'check',
+  'finding',
+] as const;
+export type Referent = (typeof referents)[number];
+
+/** Of a field whose text is such a name; of a map of names, its keys are. */
+interface Refers {
+  readonly refersTo?: Referent | readonly Referent[];
+  /** Words that may stand there instead of a name. */
+  readonly besides?: readonly string[];
+}
+
 /** What every field says of itself; hover, completion, the JSON Schemas and the documentation read it. */
 export interface About {
   /** One sentence: what the fact is, and from where to where it is measured. */
@@ -21,7 +48,7 @@ export interface CountField extends About {
   readonly type: 'count';
   readonly least: number;
 }
-export interface TextField extends About {
+export interface TextField extends About, Refers {
   readonly type: 'text';
   readonly usual?: readonly string[];
   /** Spellings that are read as one word; a text outside them stays as it is, unless `closed` says otherwise. */
@@ -29,7 +56,7 @@ export interface TextField extends About {
   /** Whether a text outside the vocabulary is understood by nobody. */
   readonly closed?: boolean;
 }
-export interface VersionField extends About {
+export interface VersionField extends About, Refers {
   readonly type: 'version';
 }
 export interface DateField extends About {
@@ -38,14 +65,14 @@ export interface DateField extends About {
 export interface FlagField extends About {
   readonly type: 'flag';
 }
-export interface ChoiceField<C extends string = string> extends About {
+export interface ChoiceField<C extends string = string> extends About, Refers {
   readonly type: 'choice';
   readonly choices: readonly C[];
   /** Other spellings of the choices. */
   readonly spellings?: Vocabulary<C>;
 }
 /** A text with a form of its own, such as `PCIe 5 x4`; `parse` gives undefined for a text not of that form. */
-export interface FormField<T = unknown> extends About {
+export interface FormField<T = unknown> extends About, Refers {
   readonly type: 'form';
   readonly form: string;
   readonly parse: (text: string) => T | undefined;
@@ -59,7 +86,7 @@ export interface ListField<E extends Field = Field> extends About {
  * A map whose keys are names of someone's own, such as a board's slots, or words of a vocabulary, such as kinds of
  * connector; every value is of one field.
  */
-export interface NamedField<F = Field> extends About {
+export interface NamedField<F = Field> extends About, Refers {
   readonly type: 'named';
   readonly of: F;
   readonly names?: Vocabulary;
@@ -109,14 +136,14 @@ export const count = (what: string, example: string, more: Words & { least?: num
 export const text = (
   what: string,
   example: string,
-  more: Words & Pick<TextField, 'usual' | 'spellings' | 'closed'> = {},
+  more: Words & Refers & Pick<TextField, 'usual' | 'spellings' | 'closed'> = {},
 ): TextField => ({
   type: 'text',
   what,
   example,
   ...more,
 });
-export const version = (what: string, example: string, more: Words = {}): VersionField => ({
+export const version = (what: string, example: string, more: Words & Refers = {}): VersionField => ({
   type: 'version',
   what,
   example,
@@ -137,14 +164,14 @@ export const flag = (what: string, more: Words & { example?: string } = {}): Fla
 export const choice = <const C extends string>(
   choices: readonly C[],
   what: string,
-  more: Words & { example?: C; spellings?: Vocabulary<NoInfer<C>> } = {},
+  more: Words & Refers & { example?: C; spellings?: Vocabulary<NoInfer<C>> } = {},
 ): ChoiceField<C> => ({ type: 'choice', choices, what, ...more, example: more.example ?? choices[0]! });
 export const form = <T>(
   name: string,
   parse: (text: string) => T | undefined,
   what: string,
   example: string,
-  more: Words & { usual?: readonly string[] } = {},
+  more: Words & Refers & { usual?: readonly string[] } = {},
 ): FormField<T> => ({ type: 'form', form: name, parse, what, example, ...more });
 export const list = <E extends Field>(of: E, what: string, example: string, more: Words = {}): ListField<E> => ({
   type: 'list',
@@ -163,7 +190,7 @@ export const named = <F extends Field>(
   of: F,
   what: string,
   example: string,
-  more: Words & { names?: Vocabulary } = {},
+  more: Words & Refers & { names?: Vocabulary } = {},
 ): NamedField<F> => ({
   type: 'named',
   of,

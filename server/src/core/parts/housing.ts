@@ -309,6 +309,6 @@ export const cable = {
     (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined),
     'The supply it was made for.',
     'holm/s750',
-    onPackaging,
+    { refersTo: 'part file', ...onPackaging },
   ),
 } as const;

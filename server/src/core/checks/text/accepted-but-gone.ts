@@ -1,6 +1,7 @@
 // Accepted findings that the build no longer has.
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
+import { CHECK_IDS } from '../../manifest/check-ids';
 import { nearest } from '../../text';
 import { removeItem } from '../../yaml';
 import { acceptCheck } from '../check';
@@ -34,7 +35,7 @@ colour: grey
     const { accept } = build.file;
     for (const [i, line] of (accept.value ?? []).entries()) {
       const id = line.finding.value;
-      if (id === undefined) continue;
+      if (id === undefined || !CHECK_IDS.includes(id)) continue;
       report(
         outcome(acceptedAt(build, line, i, 'finding'), sure(isThere(line, found), line.finding), {
           broken: () =>

@@ -1,6 +1,5 @@
 // Parts for which the build writes no slot, port or header.
 import { partsToPlace } from '../../figures/assigning';
-import { missing } from '../../figures/figure';
 import { offered } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
@@ -46,12 +45,7 @@ parts:
     for (const [what, wanting] of all) {
       for (const { placed, key, stated, missingFacts } of wanting) {
         const place = offered(build, key)!;
-        const open =
-          missingFacts.length > 0
-            ? missingFacts
-            : place.names
-              ? []
-              : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
+        const open = missingFacts.length > 0 ? missingFacts : place.missingFacts;
         const truth =
           stated.value !== undefined
             ? sure(true, stated)

@@ -1,12 +1,12 @@
 // Slots, ports, headers and mounts that the board or the case does not have.
-import type { Build } from '../../build/build';
-import { missing } from '../../figures/figure';
-import { offered, outputsOffered, takenPlaces, type PlaceKind } from '../../figures/places';
+import { referencesIn } from '../../build/references';
+import { offered, takenPlaces } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
-import { any, lacking, sure } from '../../figures/truth';
+import { board } from '../../parts/board';
 import { nearest } from '../../text';
 import { check } from '../check';
 import { atFact, change, outcome } from '../kit';
+import { isListed, reportName } from './names-kit';
 
 export default check({
   id: 'place-unknown',
@@ -36,38 +36,30 @@ parts:
   ],
   test(build, report) {
     for (const { kind, name, fact, placed } of takenPlaces(build)) {
-      const place = kind === 'display output' ? outputsOffered(build) : byOne(build, kind);
+      const place = offered(build, kind);
       if (!place || !fact.node) continue;
       report(
-        outcome(
-          atFact(fact, `${placed.path}.${fact.key}:${name}`),
-          any(
-            sure(place.names.includes(name), fact),
-            place.missingFacts.length > 0 ? lacking(place.missingFacts) : sure(false),
-          ),
-          {
-            broken: () =>
-              place.by.length === 1
-                ? sentence`${place.by[0]!.label} has no ${kind} called ${fact}.`
-                : sentence`No ${kind} of ${place.by.map(({ label }) => label).join(' or ')} is called ${fact}.`,
-            fixes: () => {
-              const taken = new Set(takenPlaces(build).map((one) => `${one.kind} ${one.name}`));
-              const near = nearest(
-                name,
-                place.names.filter((other) => !taken.has(`${kind} ${other}`)),
-              );
-              return near === undefined ? [] : [change(fact, near, `Write ${near}`)];
-            },
+        outcome(atFact(fact, `${placed.path}.${fact.key}:${name}`), isListed(fact, place), {
+          broken: () =>
+            place.by.length === 1
+              ? sentence`${place.by[0]!.label} has no ${kind} called ${fact}.`
+              : sentence`No ${kind} of ${place.by.map(({ label }) => label).join(' or ')} is called ${fact}.`,
+          fixes: () => {
+            const taken = new Set(takenPlaces(build).map((one) => `${one.kind} ${one.name}`));
+            const near = nearest(
+              name,
+              place.names.filter((other) => !taken.has(`${kind} ${other}`)),
+            );
+            return near === undefined ? [] : [change(fact, near, `Write ${near}`)];
           },
-        ),
+        }),
       );
     }
+    // What the build spells out of a board may itself name places of that board.
+    for (const reference of referencesIn(build.doc))
+      if (reference.saidOf === 'part' && reference.fact.field !== arriving) reportName(build, reference, report);
   },
 });
 
-function byOne(build: Build, kind: PlaceKind): ReturnType<typeof outputsOffered> {
-  const place = offered(build, kind);
-  if (!place) return undefined;
-  const missingFacts = place.names ? [] : [missing(place.fact, `${place.fact.key} of ${place.by.label}`)];
-  return { by: [place.by], names: place.names ?? [], missingFacts };
-}
+/** The version a board arrives with is judged with its list of versions. */
+const { arriving } = board.firmware.fields;

@@ -4,12 +4,11 @@ import { stepGroups, type StepGroup } from '../../figures/step-order';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import { binds } from '../../figures/asked-steps';
-import type { Fact } from '../../parts/fact';
 import type { StepKind } from '../../trade/steps';
 import { ORDER_RULES, wayFrom, type Edge } from '../../trade/work-order';
-import { removeItem } from '../../yaml';
 import { check } from '../check';
-import { atFact, outcome, takeOut, type FixIdea } from '../kit';
+import { atFact, outcome } from '../kit';
+import { takeNameOut } from './steps-kit';
 
 export default check({
   id: 'steps-circular',
@@ -118,17 +117,4 @@ class Order {
           this.edges.filter(counts).map(({ edge }) => edge),
         );
   }
-}
-
-function takeNameOut(
-  build: Build,
-  after: Fact<readonly Fact<string>[]>,
-  index: number,
-  name: string,
-): FixIdea | undefined {
-  const title = `Take ${name} out of its after`;
-  if (after.node?.type !== 'list') return undefined;
-  if (after.node.items.length === 1) return takeOut(after, title);
-  const edits = removeItem(build.doc.parsed, after.node, index);
-  return edits && { type: 'text', title, doc: build.doc, edits };
 }

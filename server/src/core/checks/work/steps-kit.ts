@@ -8,7 +8,18 @@ import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { HANDLING, type StepKind } from '../../trade/steps';
 import { findSlip, type HandlingMistake } from '../../trade/bench-words';
-import { atKey, atPath, change, outcome, target, type Outcome, type Reporter, type Target, type TextFix } from '../kit';
+import {
+  atKey,
+  atPath,
+  change,
+  outcome,
+  takeOut,
+  target,
+  type Outcome,
+  type Reporter,
+  type Target,
+  type TextFix,
+} from '../kit';
 
 /** The place of a step: the words that say what is done. */
 export function atStep(build: Build, step: Step): Target {
@@ -115,4 +126,18 @@ function sentenceReplaced(text: string, start: number, end: number, by: string):
   return text
     .slice(0, from)
     .concat(from > 0 && !/\s$/.test(text.slice(0, from)) ? ' ' : '', by, rest ? text.slice(end + rest.index + 1) : '');
+}
+
+/** Takes one name out of a step’s `after:`; the last with its key. */
+export function takeNameOut(
+  build: Build,
+  after: Fact<readonly Fact<string>[]>,
+  index: number,
+  name: string,
+): TextFix | undefined {
+  const title = `Take ${name} out of its after`;
+  if (after.node?.type !== 'list') return undefined;
+  if (after.node.items.length === 1) return takeOut(after, title);
+  const edits = removeItem(build.doc.parsed, after.node, index);
+  return edits && { type: 'text', title, doc: build.doc, edits };
 }
