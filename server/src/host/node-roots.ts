@@ -1,5 +1,5 @@
-// The folders above a path, as far up as a workspace’s root is looked for: to the root of the repository, and not into
-// a folder of someone else, whose settings are none of ours.
+// The folders above a path, as far up as a workspace’s root is looked for: to the root of the repository, and into
+// no folder of someone else, whose settings are none of ours.
 import { lstatSync, statSync, type Stats } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { houseName, partsName, type FolderMarks } from './host';
