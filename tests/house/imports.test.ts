@@ -74,7 +74,7 @@ describe('imports', () => {
     expect(wrong).toEqual([]);
   });
 
-  it('never cable from one check to another', () => {
+  it('never lead from one check to another', () => {
     const checkFile = /^core\/checks\/[a-z]+\/[a-z0-9.]+-[a-z0-9.-]+$/;
     const isCheck = (path: string): boolean => checkFile.test(path) && !path.endsWith('-kit');
     expect(inside.filter(({ file, to }) => isCheck(file.replace(/\.ts$/, '')) && isCheck(to.slice(0, -1)))).toEqual([]);
@@ -105,8 +105,24 @@ describe('imports', () => {
 
   it('reach a platform only from the host and the entries', () => {
     const wrong = all.filter(
-      ({ file, from }) => from.startsWith('node:') && !/^(host|command|language)\//.test(file) && file.includes('/'),
+      ({ file, from }) => from.startsWith('node:') && !file.startsWith('host/') && file.includes('/'),
     );
+    expect(wrong).toEqual([]);
+  });
+
+  it('bring in a file system of this machine only at the entries', () => {
+    const wrong = inside.filter(
+      ({ file, to }) => /^host\/(node|output|memory)/.test(to) && file.includes('/') && !file.startsWith('host/'),
+    );
+    // What a run is given to write to is named by its type.
+    expect(wrong).toEqual([{ file: 'command/world.ts', to: 'host/output/' }]);
+  });
+
+  it('leave reading and listing to the session', () => {
+    const wrong = readdirSync(join(root, 'server/src'), { recursive: true, encoding: 'utf8' })
+      .map((path) => path.replaceAll('\\', '/'))
+      .filter((path) => path.endsWith('.ts') && !/^(session|host)\//.test(path))
+      .filter((path) => /\bhost\.(read|list)\(/.test(readFileSync(join(root, 'server/src', path), 'utf8')));
     expect(wrong).toEqual([]);
   });
 });
