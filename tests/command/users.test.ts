@@ -1,6 +1,6 @@
 // A part file or settings named alone: the builds of the workspace that use them are checked with them.
 import { describe, expect, it } from 'vitest';
-import { MemoryHost } from '../../server/src/host/memory';
+import { MemoryHost } from '../support/memory-host';
 import { fettle } from '../support/command';
 
 const build = (cooler: string, more = ''): string =>

@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { staysBelow, type Host } from '../../server/src/host/host';
-import { MemoryHost } from '../../server/src/host/memory';
+import { MemoryHost } from '../support/memory-host';
 import { NodeHost } from '../../server/src/host/node';
 import { walk } from '../../server/src/session/walk';
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Listed } from '../../server/src/host/host';
 import { limits } from '../../server/src/host/limits';
-import { MemoryHost } from '../../server/src/host/memory';
+import { MemoryHost } from '../support/memory-host';
 import { readFolder } from '../../server/src/host/node-folder';
 import { Lister } from '../../server/src/session/lister';
 import { walk } from '../../server/src/session/walk';

@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { isPartName, partNameAt, partPath } from '../../server/src/core/parts/part-name';
 import { staysBelow, type Host } from '../../server/src/host/host';
-import { MemoryHost } from '../../server/src/host/memory';
+import { MemoryHost } from '../support/memory-host';
 import { NodeHost } from '../../server/src/host/node';
 import { Loader } from '../../server/src/session/loader';
 import { PartIndex } from '../../server/src/session/part-index';

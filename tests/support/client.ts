@@ -19,7 +19,7 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver-protocol/node';
 import type { AddressedHost } from '../../server/src/host/addressed';
-import { MemoryHost } from '../../server/src/host/memory';
+import { MemoryHost } from './memory-host';
 import { serve } from '../../server/src/language/serve';
 import { applyEdits, Lines } from '../../server/src/core/text';
 import { today } from './bench';

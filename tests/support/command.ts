@@ -2,7 +2,7 @@
 import { run } from '../../server/src/command/run';
 import type { World } from '../../server/src/command/world';
 import type { Host } from '../../server/src/host/host';
-import { MemoryHost } from '../../server/src/host/memory';
+import { MemoryHost } from './memory-host';
 import { today } from './bench';
 
 export interface Ran {

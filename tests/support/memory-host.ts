@@ -1,8 +1,8 @@
-// A file system in memory, for tests and for hosts that have read everything already.
-import { houseName, partsName, rootAmong, within, type FolderMarks } from './host';
-import type { FoundPath, Host, Listed, ReadError } from './host';
-import { limits } from './limits';
-import { absent, tooLarge } from './troubles';
+// A file system in memory: the same answers as this machine’s, without a disk.
+import { houseName, partsName, rootAmong, within, type FolderMarks } from '../../server/src/host/host';
+import type { FoundPath, Host, Listed, ReadError } from '../../server/src/host/host';
+import { limits } from '../../server/src/host/limits';
+import { absent, tooLarge } from '../../server/src/host/troubles';
 
 export class MemoryHost implements Host {
   private readonly files: ReadonlyMap<string, string | ReadError>;
