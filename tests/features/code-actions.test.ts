@@ -47,18 +47,34 @@ describe('fixes', () => {
     expect(actions(tall, { only: ['refactor'] }).all).toEqual([]);
   });
 
-  test('they name the client’s own diagnostics that they belong to', () => {
-    const { view: judged, position, candidates } = view('parts:\n  cooler: { hi¦eght: 158 mm }\n');
-    const finding = judged.judgement.findings.find(({ id }) => id === 'unknown-key')!;
-    const own = {
-      code: 'unknown-key',
-      range: judged.doc.lines.rangeOf(finding.underline.span),
-      message: 'm',
-      source: 'fettle',
-      severity: 1,
-    } as const;
-    const [first] = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: [own] });
-    expect(first?.diagnostics).toEqual([own]);
+  const three = `parts:
+  processor: { socket: AM5 }
+  memory: [{ slots: [A2] }]
+  drives: [{ name: scratch }, { name: archive }]
+acceptan¦ce:
+  room-temperature: logged
+`;
+
+  test.each([
+    ['with the data that the client gives back', (shown: Diagnostic): Diagnostic => shown],
+    ['by the whole message where the client keeps no data', ({ data: _, ...rest }: Diagnostic): Diagnostic => rest],
+  ])('each names the one diagnostic it belongs to, %s', (_, kept) => {
+    const { view: judged, position, candidates } = view(three);
+    const shown = diagnosticsOf(judged, { from: 'note', related: false })
+      .filter(({ code }) => code === 'acceptance-missing')
+      .map(kept);
+    expect(new Set(shown.map(({ range }) => JSON.stringify(range))).size).toBe(1);
+    const all = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: shown });
+    const fixes = all.filter(({ title }) => title.startsWith('Add '));
+    expect(fixes.map(({ title, diagnostics }) => [title, diagnostics?.map(({ message }) => message)])).toEqual(
+      ['a memory test', 'a stress test', 'tests of the drives'].map((what) => [
+        `Add ${what}`,
+        [`The acceptance leaves out ${what}.`],
+      ]),
+    );
+    expect(all.filter(({ title }) => title.startsWith('Accept')).map(({ diagnostics }) => diagnostics)).toEqual(
+      shown.map((one) => [one]),
+    );
   });
 });
 

@@ -7,7 +7,8 @@ import type { Candidates } from '../core/judge/swaps';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
 import { acceptEdits } from './accept';
-import { hintsOf, hintWords, notStated, type Hint } from './diagnostics';
+import { dataOfFindings, sameAs } from './diagnostic-data';
+import { diagnosticOf, diagnosticOfHint, hintsOf, type Hint } from './diagnostics';
 import { fixAllEdits } from './fix-all';
 import { documentEdit, type Command, type Diagnostic, type Range, type View, type WorkspaceEdit } from './shapes';
 
@@ -169,34 +170,14 @@ function fixAll(view: View): CodeAction[] {
   ];
 }
 
-function belongingTo(
-  finding: Finding,
-  view: View,
-  { diagnostics = [] }: ActionOptions,
-): Pick<CodeAction, 'diagnostics'> {
-  return named(
-    diagnostics.filter(({ code, range }) => code === finding.id && isAt(range, finding.underline.span, view)),
-  );
+/** The client’s own diagnostic of the finding, which the action then belongs to. */
+function belongingTo(finding: Finding, view: View, options: ActionOptions): Pick<CodeAction, 'diagnostics'> {
+  if (!options.diagnostics?.length) return {};
+  const data = dataOfFindings(view.judgement.findings).get(finding);
+  return named(sameAs({ ...diagnosticOf(view, finding, false), data }, options.diagnostics));
 }
 
-function ofHint(
-  { lack, span }: Hint,
-  view: View,
-  { diagnostics = [] }: ActionOptions,
-): Pick<CodeAction, 'diagnostics'> {
-  return named(
-    diagnostics.filter(
-      ({ code, range, message }) =>
-        code === notStated && isAt(range, span, view) && message.startsWith(hintWords(lack)),
-    ),
-  );
-}
+const ofHint = (hint: Hint, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> =>
+  named(sameAs(diagnosticOfHint(view, hint, false), diagnostics));
 
-const named = (own: Diagnostic[]): Pick<CodeAction, 'diagnostics'> => (own.length > 0 ? { diagnostics: own } : {});
-
-function isAt(range: Range, span: Span, { doc }: View): boolean {
-  const { start, end } = doc.lines.rangeOf(span);
-  return same(range.start, start) && same(range.end, end);
-}
-
-const same = (a: Range['start'], b: Range['start']): boolean => a.line === b.line && a.character === b.character;
+const named = (own: Diagnostic | undefined): Pick<CodeAction, 'diagnostics'> => (own ? { diagnostics: [own] } : {});

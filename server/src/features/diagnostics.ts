@@ -8,6 +8,7 @@ import { spanOfMissing, waiting, type Waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
 import { visible, type Span } from '../core/text';
+import { dataOfFindings, dataOfHint } from './diagnostic-data';
 import { emptyRange, severities, type Diagnostic, type View } from './shapes';
 
 export interface DiagnosticOptions {
@@ -18,7 +19,7 @@ export interface DiagnosticOptions {
 }
 
 /** The code of a hint that names a missing fact. */
-export const notStated = 'fact-not-stated';
+const notStated = 'fact-not-stated';
 const mostRelated = 20;
 const mostNamed = 4;
 
@@ -35,9 +36,12 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
   const shown = view.judgement.findings.filter(
     (finding) => !finding.accepted && (finding.check.unread || atLeastAsBad(finding.grade, options.from)),
   );
+  const data = dataOfFindings(view.judgement.findings);
   return [
-    ...shown.filter((finding) => !isOpen(finding)).map((finding) => diagnosticOf(view, finding, options)),
-    ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, options)),
+    ...shown
+      .filter((finding) => !isOpen(finding))
+      .map((finding) => ({ ...diagnosticOf(view, finding, options.related), data: data.get(finding) })),
+    ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, options.related)),
     ...troublesOf(view),
   ];
 }
@@ -46,8 +50,9 @@ interface Troubled {
   readonly troubles?: readonly { readonly name: string; readonly trouble: string }[];
 }
 
-function diagnosticOf(view: View, finding: Finding, options: DiagnosticOptions): Diagnostic {
-  const related = !options.related
+/** A finding as a diagnostic, without the data that tells it from the others of its file. */
+export function diagnosticOf(view: View, finding: Finding, withRelated: boolean): Diagnostic {
+  const related = !withRelated
     ? []
     : relatedTo(finding)
         .slice(0, mostRelated)
@@ -85,10 +90,7 @@ export function hintsOf(view: View, from: Grade): Hint[] {
   return waiting(open).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
 }
 
-/** How the message of a hint begins; with its range it tells which fact a client’s diagnostic is about. */
-export const hintWords = (lack: Missing): string => visible(`Not stated: ${lack.what}.`);
-
-function diagnosticOfHint(view: View, { lack, findings, span }: Hint, options: DiagnosticOptions): Diagnostic {
+export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, withRelated: boolean): Diagnostic {
   const ids = [...new Set(findings.map((finding) => finding.id))];
   const names =
     ids.length > mostNamed
@@ -105,8 +107,9 @@ function diagnosticOfHint(view: View, { lack, findings, span }: Hint, options: D
     severity: severities.hint,
     code: notStated,
     source: 'fettle',
-    message: `${hintWords(lack)} ${wait}: ${names}.`,
-    ...(options.related && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
+    message: `${visible(`Not stated: ${lack.what}.`)} ${wait}: ${names}.`,
+    data: dataOfHint(notStated, lack),
+    ...(withRelated && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
   };
 }
 

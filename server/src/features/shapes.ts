@@ -3,6 +3,7 @@ import type { Build } from '../core/build/build';
 import type { Judgement } from '../core/judge/finding';
 import type { Doc } from '../core/parts/doc';
 import type { Edit, Position, Range } from '../core/text';
+import type { DiagnosticData } from './diagnostic-data';
 
 export type { Position, Range };
 
@@ -53,6 +54,8 @@ export interface Diagnostic {
   source: 'fettle';
   message: string;
   relatedInformation?: { location: Location; message: string }[];
+  /** Tells it from all others of its file. */
+  data?: DiagnosticData;
 }
 
 export const emptyRange: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
