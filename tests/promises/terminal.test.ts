@@ -13,9 +13,12 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-/** Everything a terminal obeys, turns round or hides; a line feed alone is ours. */
+/**
+ * Everything a terminal obeys, turns round or hides; a line feed alone is ours. Written out from
+ * `DerivedCoreProperties.txt` (Default_Ignorable_Code_Point), not from the property that the program asks.
+ */
 const forbidden =
-  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]/u;
+  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00ad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u2028-\u202e\u2060-\u206f\u2800\u3164\ufe00-\ufe0f\ufeff\uffa0\ufff0-\ufffb\u{1bca0}-\u{1bca3}\u{1d173}-\u{1d17a}\u{e0000}-\u{e0fff}]/u;
 
 const signs = [
   '\x1b[31m',
@@ -33,6 +36,15 @@ const signs = [
   '\u061c',
   '\u2028',
   '\u{e0041}',
+  '\ufe0f',
+  '\u{e0100}',
+  '\u{e01ef}',
+  '\u180b',
+  '\u180f',
+  '\u2800',
+  '\u3164',
+  '\u034f',
+  '\u{1d173}',
   '\x00',
   '\x0c',
   '\x85',

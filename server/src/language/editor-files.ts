@@ -86,7 +86,7 @@ export class EditorFiles implements AddressedHost {
 
 /** Clients encode addresses in their own ways; here one file has one. */
 function canonical(uri: string): string {
-  const parts = /^([a-z][\w+.-]*:(?:\/\/[^/?#]*)?)([^?#]*)(.*)$/i.exec(uri);
+  const parts = /^([a-z][\w+.-]*:(?:\/\/[^/?#]*)?)([^?#]*)([^]*)$/i.exec(uri);
   if (!parts) return uri;
   const [, head = '', path = '', tail = ''] = parts;
   try {

@@ -5,7 +5,7 @@ import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
 import { workingOf, type Step } from '../core/judge/working-steps';
 import type { SourceLocation } from '../core/parts/doc';
-import type { Range } from '../core/text';
+import { visibleInJson, type Range } from '../core/text';
 import { listed, type FormatOptions, type Section } from './section';
 import type { Tally } from './tally';
 
@@ -26,12 +26,8 @@ const placed = ({ doc, span }: SourceLocation, path: string, look: FormatOptions
 
 /** JSON in which every character that cannot be seen is written as an escape: the same value, safe on a terminal. */
 export function toJson(value: unknown): string {
-  return JSON.stringify(value).replace(unseen, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  return visibleInJson(JSON.stringify(value));
 }
-
-// Without the `u` flag: both halves of a pair are written out one by one.
-const unseen =
-  /[\x7f-\x9f\xad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u2028-\u202e\u2060-\u206f\u3164\ud800-\uf8ff\ufe00-\ufe0f\ufeff\uffa0\ufff0-\uffff]/g;
 
 /** One file with its findings. */
 export function sectionJson(section: Section, look: FormatOptions): object {

@@ -2,7 +2,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { applyEdits, clampSpan, editsOverlap, Lines, nearest, quoted, visible } from '../../../server/src/core/text';
+import {
+  applyEdits,
+  clampSpan,
+  editsOverlap,
+  Lines,
+  nearest,
+  quoted,
+  visible,
+  visibleInJson,
+} from '../../../server/src/core/text';
 import type { Edit } from '../../../server/src/core/text';
 
 const anyText = fc
@@ -135,6 +144,19 @@ describe('text for messages', () => {
   it('shows what cannot be seen', () => {
     expect(visible('a\u0000b\u202ec\u200bd\n\ud800')).toBe('a\\u{0}b\\u{202e}c\\u{200b}d\\u{a}\\u{d800}');
     expect(visible('31 °C é 😀')).toBe('31 °C é 😀');
+    expect(visible('❤\ufe0f⠀a\u180bb\u{e0100}c\u3164')).toBe('❤\\u{fe0f}\\u{2800}a\\u{180b}b\\u{e0100}c\\u{3164}');
+  });
+
+  it('escapes every default-ignorable character in JSON, to the same value, and leaves what can be seen', () => {
+    for (let point = 0; point <= 0x10ffff; point++) {
+      const character = String.fromCodePoint(point);
+      if (!/\p{Default_Ignorable_Code_Point}/u.test(character)) continue;
+      const json = visibleInJson(JSON.stringify(character));
+      expect(json).toMatch(/^"(?:\\u[0-9a-f]{4}){1,2}"$/);
+      expect(JSON.parse(json)).toBe(character);
+      expect(visible(character)).toMatch(/^\\u\{[0-9a-f]+\}$/);
+    }
+    expect(visibleInJson('"31 °C 😀 é"')).toBe('"31 °C 😀 é"');
   });
 
   it('quotes and cuts between characters', () => {

@@ -165,6 +165,7 @@ import keyTwice from './text/key-twice';
 import limitsReached from './text/limits-reached';
 import nameTwice from './text/name-twice';
 import numberOdd from './text/number-odd';
+import numberOutOfRange from './text/number-out-of-range';
 import overrideNeedless from './text/override-needless';
 import partKindWrongHere from './text/part-kind-wrong-here';
 import partNotFound from './text/part-not-found';
@@ -368,6 +369,7 @@ export const checks: readonly Check[] = [
   limitsReached,
   nameTwice,
   numberOdd,
+  numberOutOfRange,
   overrideNeedless,
   partKindWrongHere,
   partNotFound,

@@ -1,4 +1,5 @@
 // What is measured before a machine is handed over, and what is handed over with it.
+import { hearingMm } from '../parts/ranges';
 import { choice, count, group, list, power, quantity, text } from '../parts/field';
 
 export const handedOver = [
@@ -58,7 +59,7 @@ export const acceptance = group(
     noise: group(
       {
         level: quantity('sound-level', 'dBA', 'Loudest sound pressure level under load, measured.', '32 dBA'),
-        at: quantity('length', 'm', 'At this distance.', '1 m'),
+        at: quantity('length', 'm', 'At this distance.', '1 m', { range: hearingMm }),
       },
       'The noise.',
       '{ level: 32 dBA, at: 1 m }',

@@ -1,4 +1,14 @@
 // The fields of a build file outside `parts:`.
+import {
+  airC,
+  airRiseK,
+  altitudeMm,
+  efficiencyPercent,
+  hearingMm,
+  hoursADayS,
+  humidityPercent,
+  mainsV,
+} from '../parts/ranges';
 import { ARRAY_KINDS } from '../trade/arrays';
 import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { parseMode } from '../trade/display';
@@ -8,18 +18,22 @@ import { choice, count, date, flag, form, group, list, named, power, quantity, t
 
 export const place = group(
   {
-    ambient: quantity('temperature', '°C', 'Air temperature of the room at its worst hour.', '31 °C'),
-    inlet: quantity('temperature', '°C', 'Air temperature at the case’s inlet, where it is not the room’s.', '35 °C'),
-    humidity: quantity('percent', '%', 'Relative humidity at the bench.', '40 %'),
-    altitude: quantity('length', 'm', 'Height above the sea.', '40 m'),
+    ambient: quantity('temperature', '°C', 'Air temperature of the room at its worst hour.', '31 °C', { range: airC }),
+    inlet: quantity('temperature', '°C', 'Air temperature at the case’s inlet, where it is not the room’s.', '35 °C', {
+      range: airC,
+    }),
+    humidity: quantity('percent', '%', 'Relative humidity at the bench.', '40 %', { range: humidityPercent }),
+    altitude: quantity('length', 'm', 'Height above the sea.', '40 m', { range: altitudeMm }),
     floor: choice(['carpet', 'vinyl', 'wood', 'concrete', 'dissipative mat'], 'What the bench’s floor is made of.', {
       example: 'vinyl',
     }),
-    'brought-from': quantity('temperature', '°C', 'Temperature of the place the parts come from.', '5 °C'),
+    'brought-from': quantity('temperature', '°C', 'Temperature of the place the parts come from.', '5 °C', {
+      range: airC,
+    }),
     'warm-up': quantity('time', 'h', 'How long the parts lie in the room before they are unpacked.', '4 h'),
     mains: group(
       {
-        voltage: quantity('voltage', 'V', 'Mains voltage.', '230 V'),
+        voltage: quantity('voltage', 'V', 'Mains voltage.', '230 V', { range: mainsV }),
         circuit: quantity('current', 'A', 'Rating of the circuit’s breaker.', '10 A'),
         'shared-load': power('What else runs on the circuit.', '900 W'),
         'allowed-load': power('Load on the circuit that whoever looks after the installation allows.', '1800 W'),
@@ -29,7 +43,7 @@ export const place = group(
           { example: 'full rating' },
         ),
         'price-per-kwh': quantity('money', 'EUR', 'Price of one kilowatt-hour.', '0.31 EUR'),
-        'hours-per-day': quantity('time', 'h', 'Hours a day at full load.', '8 h'),
+        'hours-per-day': quantity('time', 'h', 'Hours a day at full load.', '8 h', { range: hoursADayS }),
         strips: count('Socket strips between the wall and the machine.', '1'),
         earth: choice(['connected', 'lifted', 'none'], 'Whether the earth contact is connected.'),
         steadiness: choice(['steady', 'drops out', 'generator'], 'How steady it is.'),
@@ -37,7 +51,9 @@ export const place = group(
           {
             energy: quantity('energy', 'Wh', 'Energy of its battery.', '216 Wh'),
             rating: power('Power it delivers.', '600 W'),
-            efficiency: quantity('percent', '%', 'Share of the energy that comes out.', '85 %'),
+            efficiency: quantity('percent', '%', 'Share of the energy that comes out.', '85 %', {
+              range: efficiencyPercent,
+            }),
             wave: choice(['sine', 'stepped'], 'Shape of its voltage on battery.'),
           },
           'A UPS between the mains and the machine.',
@@ -138,6 +154,7 @@ export const expect = group(
           'K',
           'How much warmer the air in the case may get than at the inlet.',
           '12 K',
+          { range: airRiseK },
         ),
       },
       'Temperatures that must be kept.',
@@ -147,7 +164,7 @@ export const expect = group(
       {
         level: quantity('sound-level', 'dBA', 'Loudest sound pressure level under load.', '32 dBA'),
         'sound-power': quantity('sound-power', 'bel', 'Declared sound power.', '4.1 bel'),
-        at: quantity('length', 'm', 'At this distance.', '1 m'),
+        at: quantity('length', 'm', 'At this distance.', '1 m', { range: hearingMm }),
       },
       'How quiet it must be.',
       '{ level: 32 dBA, at: 1 m }',

@@ -165,6 +165,7 @@ export const CHECK_IDS: readonly string[] = [
   'limits-reached',
   'name-twice',
   'number-odd',
+  'number-out-of-range',
   'override-needless',
   'part-kind-wrong-here',
   'part-not-found',

@@ -1,4 +1,5 @@
 // The fields of `fettle.yaml`, the house settings.
+import { airRiseK } from '../parts/ranges';
 import { choice, count, group, list, named, quantity, text } from '../parts/field';
 
 export const grades = ['harm', 'stop', 'shortfall', 'note', 'unknown'] as const;
@@ -17,7 +18,9 @@ export const margins = {
     'How far below its limit the processor is to stay.',
     '5 K',
   ),
-  'room-rise': quantity('temperature-difference', 'K', 'How much warmer the air may get inside the case.', '15 K'),
+  'room-rise': quantity('temperature-difference', 'K', 'How much warmer the air may get inside the case.', '15 K', {
+    range: airRiseK,
+  }),
   clearance: quantity('length', 'mm', 'Room to leave between parts.', '2 mm'),
   'hanging-card': quantity(
     'mass',

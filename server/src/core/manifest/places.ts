@@ -1,5 +1,6 @@
 // What a build says of each part beside the part's own facts: where it goes, how many, how it is set.
 import { CABLE_WORDS } from '../trade/connector-words';
+import { mainsV } from '../parts/ranges';
 import { count, flag, list, quantity, text, version, form, choice, type Table } from '../parts/field';
 import type { Kind } from '../parts/kinds';
 import { isPartName } from '../parts/part-name';
@@ -153,7 +154,7 @@ export const roles = {
         besides: ['own'],
         usual: ['own'],
       }),
-      selector: quantity('voltage', 'V', 'Where its voltage switch stands.', '230 V'),
+      selector: quantity('voltage', 'V', 'Where its voltage switch stands.', '230 V', { range: mainsV }),
     },
   },
   case: {

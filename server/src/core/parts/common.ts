@@ -16,6 +16,7 @@ import {
   type Words,
 } from './field';
 import { POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { hearingMm } from './ranges';
 import { parseBoxItem } from './box-item';
 
 export const link = (
@@ -43,7 +44,7 @@ export const link = (
 export const inDimensions = { printed: 'The data sheet, under mechanical dimensions.' } as const;
 export const inPower = { printed: 'The data sheet, under power.' } as const;
 export const inAcoustics = { printed: 'The data sheet, under acoustics.' } as const;
-export const inSoundNote = { printed: 'The data sheet’s note on how sound was measured.' } as const;
+export const inSoundNote = { printed: 'The data sheet’s note on how sound was measured.', range: hearingMm } as const;
 
 export const common = {
   kind: text('Which kind of part this is.', 'board'),

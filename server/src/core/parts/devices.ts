@@ -1,5 +1,6 @@
 // The facts of a drive, a graphics card, another card, a display and a stick.
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
+import { altitudeMm } from './ranges';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -46,7 +47,10 @@ export const drive = {
     printed: 'The fitting instructions or the data sheet.',
   }),
   hottest: quantity('temperature', '°C', 'Highest operating temperature stated.', '70 °C', inEnvironment),
-  highest: quantity('length', 'm', 'Highest operating altitude stated.', '3000 m', inEnvironment),
+  highest: quantity('length', 'm', 'Highest operating altitude stated.', '3000 m', {
+    ...inEnvironment,
+    range: altitudeMm,
+  }),
   rise: quantity(
     'temperature-difference',
     'K',

@@ -1,6 +1,7 @@
 // The words in which a table of fields is written: one line a fact, with its meaning, unit and an example.
 import type { Dimension, UnitName } from '../quantity';
 import type { Vocabulary } from '../trade/vocabulary';
+import { ranges, type Range } from './ranges';
 
 /** What a name can stand for: the things that files list by name. */
 export const referents = [
@@ -43,10 +44,13 @@ export interface QuantityField extends About {
   readonly type: 'quantity';
   readonly dimension: Dimension;
   readonly unit: UnitName;
+  /** What can be, in the dimension’s base unit, both ends included; outside it a value is a slip. */
+  readonly range: Range;
 }
 export interface CountField extends About {
   readonly type: 'count';
   readonly least: number;
+  readonly most: number;
 }
 export interface TextField extends About, Refers {
   readonly type: 'text';
@@ -114,21 +118,30 @@ export type Table = {
 };
 
 export type Words = { printed?: string };
+type Measured = Words & { range?: Range };
 
 export const quantity = (
   dimension: Dimension,
   unit: UnitName,
   what: string,
   example: string,
-  more: Words = {},
-): QuantityField => ({ type: 'quantity', dimension, unit, what, example, ...more });
-export const length = (what: string, example: string, more?: Words): QuantityField =>
+  { range = ranges[dimension], ...more }: Measured = {},
+): QuantityField => ({ type: 'quantity', dimension, unit, range, what, example, ...more });
+export const length = (what: string, example: string, more?: Measured): QuantityField =>
   quantity('length', 'mm', what, example, more);
-export const power = (what: string, example: string, more?: Words): QuantityField =>
+export const power = (what: string, example: string, more?: Measured): QuantityField =>
   quantity('power', 'W', what, example, more);
-export const count = (what: string, example: string, more: Words & { least?: number } = {}): CountField => ({
+/** No machine has more of anything that is counted. */
+const mostOfAKind = 10_000;
+
+export const count = (
+  what: string,
+  example: string,
+  more: Words & { least?: number; most?: number } = {},
+): CountField => ({
   type: 'count',
   least: more.least ?? 0,
+  most: more.most ?? mostOfAKind,
   what,
   example,
   ...(more.printed ? { printed: more.printed } : {}),

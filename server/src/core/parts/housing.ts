@@ -1,5 +1,6 @@
 // The facts of a supply, a case, a fan, a radiator and a cable.
 import { CABLE_WORDS, HEADER_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { efficiencyPercent, loadPercent, mainsV } from './ranges';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import {
   common,
@@ -42,9 +43,11 @@ export const supply = {
       {
         load: quantity('percent', '%', 'Load, of the rating.', '50 %', {
           printed: 'The test report that belongs to the badge.',
+          range: loadPercent,
         }),
         percent: quantity('percent', '%', 'Efficiency at that load.', '92 %', {
           printed: 'The test report that belongs to the badge.',
+          range: efficiencyPercent,
         }),
       },
       'One measured point.',
@@ -70,6 +73,7 @@ export const supply = {
       {
         percent: quantity('percent', '%', 'Load it rides out, of the rating.', '200 %', {
           printed: 'The data sheet, under peak load.',
+          range: loadPercent,
         }),
         lasts: quantity('time', 'ms', 'For how long.', '0.1 ms', { printed: 'The data sheet, under peak load.' }),
       },
@@ -113,8 +117,8 @@ export const supply = {
   }),
   inlet: group(
     {
-      lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V', onMains),
-      highest: quantity('voltage', 'V', 'Highest mains voltage.', '240 V', onMains),
+      lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V', { ...onMains, range: mainsV }),
+      highest: quantity('voltage', 'V', 'Highest mains voltage.', '240 V', { ...onMains, range: mainsV }),
       selector: flag('Whether a switch selects the voltage.', {
         example: 'false',
         printed: 'The rear of the supply, beside the inlet.',
@@ -306,7 +310,7 @@ export const cable = {
   }),
   'made-for': form(
     'the name of a part file',
-    (name) => (/^[^/\s][^\s]*\/[^\s]+$/.test(name) ? name : undefined),
+    (name) => (/^[^/\s]+\/\S+$/.test(name) ? name : undefined),
     'The supply it was made for.',
     'holm/s750',
     { refersTo: 'part file', ...onPackaging },

@@ -1,4 +1,5 @@
 // The facts of a processor, a cooler, a paste and memory.
+import { layerMm } from './ranges';
 import { choice, count, flag, group, length, list, power, quantity, text } from './field';
 import {
   common,
@@ -165,6 +166,7 @@ export const paste = {
   }),
   'bond-line': quantity('length', 'µm', 'Thickness of the layer after pressing.', '40 µm', {
     printed: 'The data sheet, under bond-line thickness.',
+    range: layerMm,
   }),
   volume: quantity('volume', 'mm³', 'How much a tube holds.', '1 ml', { printed: 'The print on the tube or its box.' }),
 } as const;

@@ -1,5 +1,5 @@
 // One scalar text held against its field: the value, or what is wrong with it and what to write instead.
-import { readQuantity } from '../quantity';
+import { inUnit, plainNumber, readQuantity, type Quantity } from '../quantity';
 import { nearest, quoted } from '../text';
 import { meanings, plainLetters, wordOf, type Vocabulary } from '../trade/vocabulary';
 import type { ScalarNode } from '../yaml';
@@ -13,6 +13,7 @@ export type ScalarProblemCode =
   | 'unit-unknown'
   | 'number-odd'
   | 'range-reversed'
+  | 'number-out-of-range'
   | 'wrong-kind-of-value'
   | 'choice-unknown';
 
@@ -76,6 +77,7 @@ function wrong(text: string, message: string, instead: readonly string[] = []): 
 function readAsQuantity(field: QuantityField, text: string): ScalarRead {
   if (text === '') return wrong(text, `Nothing is written here; write a value such as ${quoted(field.example)}.`);
   const read = readQuantity(text, field.dimension, { usual: field.unit });
+  if (read.quantity && outside(field, read.quantity)) return { slip: outOfRange(field, text) };
   if (!read.problem) return { value: read.quantity };
   const { code, message, start, end, suggestions } = read.problem;
   const slip: ScalarProblem = {
@@ -88,9 +90,29 @@ function readAsQuantity(field: QuantityField, text: string): ScalarRead {
   return { value: read.quantity, slip };
 }
 
+/** Whether an end that is written lies outside; an open end says nothing. */
+function outside({ range: [least, most] }: QuantityField, { lo, hi }: Quantity): boolean {
+  const below = (value: number): boolean => Number.isFinite(value) && value < least;
+  const above = (value: number): boolean => Number.isFinite(value) && value > most;
+  return below(lo) || below(hi) || above(hi) || above(lo);
+}
+
+function outOfRange({ range, unit }: QuantityField, text: string): ScalarProblem {
+  const [least, most] = range.map((end) => `${plainNumber(inUnit(end, unit))} ${unit}`);
+  const message = `${quoted(text)} is outside what can stand here, ${least} to ${most}.`;
+  return { code: 'number-out-of-range', message, start: 0, end: text.length, instead: [] };
+}
+
 function readCount(field: CountField, text: string): ScalarRead {
-  if (/^\d{1,9}$/.test(text) && Number(text) >= field.least) return { value: Number(text) };
+  const value = /^\d{1,9}$/.test(text) ? Number(text) : -1;
+  if (value >= field.least && value <= field.most) return { value };
+  if (value > field.most) return { slip: tooMany(field, text) };
   return wrong(text, `${quoted(text)} is not a whole number of ${field.least} or more.`);
+}
+
+function tooMany(field: CountField, text: string): ScalarProblem {
+  const message = `${quoted(text)} is outside what can stand here, ${field.least} to ${field.most}.`;
+  return { code: 'number-out-of-range', message, start: 0, end: text.length, instead: [] };
 }
 
 function readFlag(text: string): ScalarRead {

@@ -8,7 +8,7 @@ export type NumberReading =
   | { readonly value?: undefined; readonly texts: readonly string[]; readonly odd: string };
 
 const clean = /^[+-]?(?:0|[1-9]\d*)(?:\.\d+)?$/;
-const unusual = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+const unusual = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?$/;
 /** 1,200 or 1 200,5: groups of three after one to three digits, with one mark throughout. */
 const grouped = /^([+-]?)([1-9]\d{0,2})(?:([,.'’_ ])\d{3})(?:\3\d{3})*(?:([.,])\d+)?$/;
 const decimalComma = /^[+-]?\d+,\d+$/;

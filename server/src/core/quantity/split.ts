@@ -26,7 +26,9 @@ export interface Parts {
 }
 
 const limits = /^(?:(at most\s|up to\s|≤|<=)|(?:at least\s|≥|>=))\s*/i;
-const rangeMark = /^(.*?)(\s+to\s+|\s*[–-]\s*)(?=[+-]?[.,]?\d)/;
+// One blank before `to`, none before a dash: the others are trimmed, so that no blank is looked at twice.
+const rangeMark = /(?:\sto\s+|[–-]\s*)(?=[+-]?[.,]?\d)/;
+const lineEnd = /[\n\r\u2028\u2029]/;
 const fraction = /^[+-]?\d*\s?[¼½¾]/;
 const currencyFirst = /^(€|[A-Za-z]{3})\s*(?=[+-]?\d)/;
 
@@ -49,19 +51,29 @@ export function split(text: string): Parts | undefined {
   const side = limit === null ? {} : { limit: limit[1] === undefined ? ('least' as const) : ('most' as const) };
   const number = numberAt(text, prefix.length);
   if (number === undefined) return splitCurrencyFirst(text, prefix, side);
-  const mark = rangeMark.exec(text.slice(number.end));
-  if (mark === null)
+  const mark = rangeMarkAfter(text, number.end);
+  if (mark === undefined)
     return { prefix, ...side, first: { number, unit: slice(text, number.end, text.length) }, separator: '' };
-  const between = number.end + (mark[1] ?? '').length;
-  const next = numberAt(text, number.end + mark[0].length);
+  const between = mark.start;
+  const next = numberAt(text, mark.end);
   if (next === undefined) return undefined;
   return {
     prefix,
     ...side,
-    separator: mark[2] ?? '',
+    separator: text.slice(mark.start, mark.end),
     first: { number, unit: slice(text, number.end, between) },
     second: { number: next, unit: slice(text, next.end, text.length) },
   };
+}
+
+/** Where the mark between two ends lies, blanks around it included; both stand on the line of the first number. */
+function rangeMarkAfter(text: string, from: number): { readonly start: number; readonly end: number } | undefined {
+  const rest = text.slice(from);
+  const mark = rangeMark.exec(rest);
+  if (mark === null) return undefined;
+  const before = rest.slice(0, mark.index).trimEnd();
+  if (lineEnd.test(before)) return undefined;
+  return { start: from + before.length, end: from + mark.index + mark[0].length };
 }
 
 function splitCurrencyFirst(text: string, prefix: string, side: Pick<Parts, 'limit'>): Parts | undefined {

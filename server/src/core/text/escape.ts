@@ -1,11 +1,27 @@
-// Text from a file, made safe to show inside a one-line message.
+// Text from a file, made safe to show: the one list of what cannot be seen, for messages, terminal, JSON and Markdown.
 
-// Control characters, line separators, bidirectional controls, invisible characters, lone surrogates.
-const unseen = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\p{Co}\u115f\u1160\u3164\uffa0\u034f]/gu;
+/**
+ * Characters that cannot be seen, or that change how others are seen: controls, format controls (bidirectional ones
+ * among them), line separators, private use, surrogates, noncharacters, the default-ignorable ones (variation
+ * selectors, fillers, joiners), and the braille blank, which is no blank to Unicode. Source: Unicode Standard, general
+ * categories; `DerivedCoreProperties.txt`, Default_Ignorable_Code_Point.
+ */
+const unseen =
+  /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}\p{Noncharacter_Code_Point}\u2800\ufffc]/gu;
 
 /** Characters that cannot be seen are written as `\u{…}`; everything else stays. */
 export function visible(text: string): string {
   return text.replace(unseen, (character) => `\\u{${character.codePointAt(0)!.toString(16)}}`);
+}
+
+/** The same inside a text of JSON, where an escape stands for half a pair at most: the value stays as it was. */
+export function visibleInJson(json: string): string {
+  return json.replace(unseen, (character) =>
+    Array.from(
+      { length: character.length },
+      (_, unit) => `\\u${character.charCodeAt(unit).toString(16).padStart(4, '0')}`,
+    ).join(''),
+  );
 }
 
 /**

@@ -7,4 +7,4 @@ export { applyEdits, editsOverlap } from './edit';
 export type { Edit } from './edit';
 export { listed } from './listed';
 export { nearest } from './nearest';
-export { quoted, visible } from './escape';
+export { quoted, visible, visibleInJson } from './escape';

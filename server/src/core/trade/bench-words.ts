@@ -14,7 +14,12 @@ export interface SlipFound {
   readonly end: number;
 }
 
-const words = (...pieces: readonly string[]): RegExp => new RegExp(pieces.join('|'), 'i');
+/** One expression of several; blanks and words in it end somewhere, so that looking through a text stays linear. */
+const words = (...pieces: readonly string[]): RegExp =>
+  new RegExp(
+    pieces.join('|').replace(/(\\[sw])([+*])/g, (_, kind, many) => `${kind}{${many === '+' ? 1 : 0},20}`),
+    'i',
+  );
 const cpu = '(?:processors?|cpus?)\\b';
 const press =
   '\\b(?:press(?:es|ed|ing)?|push(?:es|ed|ing)?|forc(?:e|es|ed|ing)|squeez(?:e|es|ed|ing)|shov(?:e|es|ed|ing)|tap(?:s|ped|ping)?|lean(?:s|ed|ing)?)';
@@ -127,6 +132,7 @@ function clausesOf(text: string): { text: string; at: number }[] {
  */
 export function findSlip(text: string, slip: HandlingMistake, fits = false): SlipFound | undefined {
   const processor = slip === 'processor pressed';
+  let named: PlacesNamed | undefined;
   if (!(processor && fits) && !KEYS[slip].test(text)) return undefined;
   for (const clause of clausesOf(text)) {
     const match = SLIPS[slip].exec(clause.text) ?? (processor && fits ? PRESSED_IT.exec(clause.text) : null);
@@ -140,7 +146,7 @@ export function findSlip(text: string, slip: HandlingMistake, fits = false): Sli
       INNOCENT[slip]?.test(clause.text)
     )
       continue;
-    if (processor && leverPresses(text, clause.at, start, end)) continue;
+    if (processor && leverPresses(text, clause.at, start, end, (named ??= placesNamed(text)))) continue;
     if (slip === 'bag as mat' && /^on|^over|^across/i.test(match[0]) && !LAYING.test(before)) continue;
     return { words: text.slice(start, end), start, end };
   }
@@ -154,7 +160,8 @@ const LAYING =
  * Whether it is the lever or the frame that presses, or that is pressed: named last, or the one that “it” or “which”
  * stands for.
  */
-function leverPresses(text: string, clause: number, start: number, end: number): boolean {
+function leverPresses(text: string, clause: number, start: number, end: number, places: PlacesNamed): boolean {
+  const leverBefore = lastBefore(places.lever, start);
   const own = text.slice(clause, start);
   const subject = own.slice(own.toLowerCase().lastIndexOf(' and ') + 1);
   const named = /\b(?:processor|cpu)/i.test(text.slice(start, end));
@@ -162,11 +169,32 @@ function leverPresses(text: string, clause: number, start: number, end: number):
     return (
       hits(LEVER, subject) >= 0 ||
       /^\s+by\s+(?:the|its)\b/i.test(text.slice(end)) ||
-      (/\b(?:it|which|that)\s*$/i.test(own) && hits(LEVER, text.slice(0, start)) >= 0)
+      (/\b(?:it|which|that)\s*$/i.test(own) && leverBefore >= 0)
     );
   if (INTO_SOCKET.test(text.slice(end))) return false;
   const rest = /^[^.;:!?,\n]*/.exec(text.slice(start))![0];
-  return hits(LEVER, rest) >= 0 || hits(LEVER, text.slice(0, start)) > hits(LAID_IN, text.slice(0, start));
+  return hits(LEVER, rest) >= 0 || leverBefore > lastBefore(places.laidIn, start);
+}
+
+/** Where a text names the lever, and where it says that the processor is laid in; in order. */
+interface PlacesNamed {
+  readonly lever: readonly number[];
+  readonly laidIn: readonly number[];
+}
+
+const placesNamed = (text: string): PlacesNamed => ({
+  lever: [...text.matchAll(LEVER)].map((match) => match.index),
+  laidIn: [...text.matchAll(LAID_IN)].map((match) => match.index),
+});
+
+function lastBefore(places: readonly number[], end: number): number {
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (places[middle]! < end) low = middle + 1;
+    else high = middle;
+  }
+  return places[low - 1] ?? -1;
 }
 
 /** Where the last of some words stands; −1 where none does. */
@@ -174,8 +202,8 @@ const hits = (list: RegExp, text: string): number => [...text.matchAll(list)].at
 
 /** Words by which a caution shows which hazard it speaks of. Source: `CAUTIONS`; common practice. */
 export const HAZARD_WORDS = {
-  'coin cell': /\b(?:coin|button)[- ]?cells?\b|\bcells?\b.*\bswallow|\bswallow|\bbatter(?:y|ies)\b/i,
-  'sharp edges': /\bsharp\b|\bedges?\b.*\bcut|\bcuts?\b.*\b(?:finger|hand|skin)/i,
+  'coin cell': /\b(?:coin|button)[- ]?cells?\b|\bswallow|\bbatter(?:y|ies)\b/i,
+  'sharp edges': /\bsharp\b|\bedges?\b.{0,400}?\bcut|\bcuts?\b.{0,400}?\b(?:finger|hand|skin)/i,
   'hot parts': /\bhot\b|\bburns?\b|\bcool(?:s|ed)?\s+down\b/i,
 } as const;
 

@@ -86,7 +86,9 @@ function depthOf(stack: readonly CST.Token[]): number {
 
 /** A count as messages show it, the same in any locale: 2,000,000. */
 export function inWords(count: number): string {
-  return String(count).replace(/\B(?=(?:\d{3})+$)/g, ',');
+  const digits = String(count);
+  const first = digits.length % 3 || 3;
+  return [digits.slice(0, first), ...(digits.slice(first).match(/\d{3}/g) ?? [])].join(',');
 }
 
 function refusal(offset: number, message: string): Problem {

@@ -4,7 +4,13 @@
 export function plainMessage(code: string, message: string): string {
   const known = byText.find(([pattern]) => pattern.test(message));
   if (known) return known[1];
-  return byCode.get(code) ?? `This cannot be read as YAML: ${message.replace(/[\s.]+$/, '')}.`;
+  return byCode.get(code) ?? `This cannot be read as YAML: ${withoutStop(message)}.`;
+}
+
+function withoutStop(message: string): string {
+  let end = message.length;
+  while (end > 0 && /[\s.]/.test(message.charAt(end - 1))) end--;
+  return message.slice(0, end);
 }
 
 const byText: readonly (readonly [RegExp, string])[] = [

@@ -54,9 +54,11 @@ export function needsQuotes(text: string): boolean {
 
 const wordLikes = /^(?:y|n|yes|no|on|off|true|false|null|~)$/i;
 const numberLike =
-  /^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan)|(?:\d[\d_,]*\.?[\d_]*|\.\d[\d_]*)(?:e[-+]?\d+)?|\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?)$/i;
+  /^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan)|(?:\d[\d_,]*(?:\.[\d_]*)?|\.\d[\d_]*)(?:e[-+]?\d+)?|\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?)$/i;
 // Not printable by YAML 1.2 (5.1), or a line break to some readers.
 const unprintable = /[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]|\p{Cs}/u;
+
+const escapedInQuotes = /["\\\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]|\p{Cs}/gu;
 
 function needsEscapes(text: string): boolean {
   return unprintable.test(text);
@@ -72,7 +74,7 @@ const shortEscapes: ReadonlyMap<string, string> = new Map([
 
 function doubleQuoted(text: string): string {
   const escaped = text.replace(
-    new RegExp(`["\\\\]|${unprintable.source}`, 'gu'),
+    escapedInQuotes,
     (character) => shortEscapes.get(character) ?? `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
   return `"${escaped}"`;

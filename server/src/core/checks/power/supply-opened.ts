@@ -1,6 +1,7 @@
 // A supply that is opened.
 import { sentence } from '../../figures/sentence';
 import { fits, sure } from '../../figures/truth';
+import { inOneClause } from '../../trade/clauses';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
 
@@ -8,7 +9,7 @@ import { atKey, change, outcome } from '../kit';
  * “Open the supply”, “unscrew its cover”; not “open the case and put the supply in”, “unscrew the supply”, “open the
  * supply’s box”: what is opened stands right behind the verb.
  */
-const which = '(?:the |a |an |its |that |this |old |new |faulty |dead |power )*';
+const which = '(?:the |a |an |its |that |this |old |new |faulty |dead |power ){0,6}';
 const housing = '(?:cover|housing|lid|shell|top)';
 const notIts = "(?!(?:’s|'s)? (?:lead|cable|bag|box|carton|package|packaging|bay|shroud|switch))";
 const opens = new RegExp(
@@ -19,8 +20,12 @@ const opens = new RegExp(
   ].join('|'),
   'i',
 );
-const forbids =
-  /\b(?:never|not|no one|nobody|without)\b[^.;]*\b(?:open|take apart|dismantle|unscrew|remove|lift|take|pry)/i;
+const forbids = (note: string): boolean =>
+  inOneClause(
+    note,
+    /\b(?:never|not|no one|nobody|without)\b/i,
+    /\b(?:open|take apart|dismantle|unscrew|remove|lift|take|pry)/gi,
+  ) !== undefined;
 
 export default check({
   id: 'supply-opened',
@@ -58,7 +63,7 @@ bench: { supply-cover: closed }
     }
     for (const step of build.file.steps.value ?? []) {
       const { note } = step;
-      if (note.value === undefined || !opens.test(note.value) || forbids.test(note.value)) continue;
+      if (note.value === undefined || !opens.test(note.value) || forbids(note.value)) continue;
       report(
         outcome(atKey(build, note), sure(false, note), {
           broken: () => sentence`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.`,
