@@ -59,10 +59,6 @@ export const judgedSlowly: ReadonlyMap<string, string> = new Map([
     'by hand: a list of words; only blanks repeat, between two words that are no blanks',
   ],
   [
-    String.raw`/^(?:(?:fan|pwm|[34]-pin) )*(?:splitter|y[- ]?(?:lead|cable))(?: (?:lead|cable))?s?$/i`,
-    'recheck: linear',
-  ],
-  [
     String.raw`/\b(?:kills?(?!\s+(?:the\s+|an?\s+|its\s+|any\s+)?(?:board|processor|cpu|drive|memory|modu` +
       String.raw`le|card|supply|parts?|port|header|fan|pump|chip|socket|slot|data))|(?:could|will|may|can)` +
       String.raw`\s+die|death|fatal(?!\s+error)|deadly|lethal|electrocut\w*|suffocat\w*|blind\w*|amputat\w*` +
