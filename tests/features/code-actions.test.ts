@@ -87,7 +87,16 @@ describe('accepting', () => {
   test('adds an item whose reason is left to a person', () => {
     const { action, text } = accept(tall);
     const after = editedFile(text, action?.edit, desk);
-    expect(after).toBe(`${text}accept:\n  - { finding: cooler-too-tall, at: parts.cooler, because: "" }\n`);
+    expect(after).toBe(
+      `${text}accept:\n  - finding: cooler-too-tall\n    at: parts.cooler\n    at-most: 5 mm\n    because: ""\n`,
+    );
+  });
+
+  test('weighs one anew that got worse, without the old reason', () => {
+    const old = 'accept:\n  - { finding: cooler-too-tall, at: parts.cooler, at-most: 3 mm, because: It is so. }\n';
+    const { action, text } = accept(tall + old);
+    const after = editedFile(text, action?.edit, desk);
+    expect(after).toBe(text.replace('3 mm', '5 mm').replace('It is so.', '""'));
   });
 
   test('adds to a list that is there', () => {

@@ -2,6 +2,7 @@
 import type { Placed } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
 import type { Figure } from '../core/figures/figure';
+import { weighedValue } from '../core/figures/measure';
 import type { Finding } from '../core/judge/finding';
 import { stepsOf, workingOf } from '../core/judge/working-steps';
 import { roles } from '../core/manifest/places';
@@ -119,6 +120,15 @@ function findingBlocks(view: View, offset: number, at: At | undefined): Block[] 
   return found.slice(0, mostFindings).flatMap((finding) => aboutFinding(finding, view));
 }
 
+/** Up to what it was weighed, and what it comes to now. */
+function acceptedWords({ accepted, measure }: Finding): string {
+  if (!measure) return 'Accepted';
+  const now = weighedValue(measure);
+  return accepted?.atMost
+    ? `Accepted up to ${accepted.atMost} past its limit; it is ${now} past it`
+    : `Accepted however bad it gets, since the line says no \`at-most\`; it is ${now} past its limit`;
+}
+
 /** A finding with its reason, its caution and its working. */
 function aboutFinding(finding: Finding, view: View): Block[] {
   const caution = cautionWords(finding.caution);
@@ -126,7 +136,7 @@ function aboutFinding(finding: Finding, view: View): Block[] {
     paragraph(strong(finding.grade), ` ${finding.said.text}`),
     paragraph(finding.check.why),
     ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
-    ...(finding.accepted ? [paragraph(`Accepted: ${finding.accepted.because}`)] : []),
+    ...(finding.accepted ? [paragraph(`${acceptedWords(finding)}: ${finding.accepted.because}`)] : []),
     ...workingBlocks(workingOf(finding), view.doc),
     paragraph(code(finding.id), `; source: ${finding.check.source}.`),
   ];

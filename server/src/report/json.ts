@@ -1,6 +1,7 @@
 // Findings as JSON, in the shape that `schemas/findings.schema.json` lays down.
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import type { Missing } from '../core/figures/figure';
+import { excessOf, weighedValue, type Measure } from '../core/figures/measure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
 import { workingOf, type Step } from '../core/judge/working-steps';
@@ -63,9 +64,16 @@ export function findingJson(finding: Finding, look: FormatOptions): object {
           },
         }
       : {}),
+    ...(finding.measure ? { excess: excessJson(finding.measure) } : {}),
     ...(finding.accepted ? { accepted: finding.accepted } : {}),
     ...(look.working ? { working: workingOf(finding).map((step) => stepJson(step, look)) } : {}),
   };
+}
+
+/** By how much a finding is broken: the amount that an acceptance weighs. */
+function excessJson(measure: Measure): object {
+  const excess = excessOf(measure);
+  return { value: String(weighedValue(measure)), dimension: excess.dimension, amount: excess.hi };
 }
 
 export function missingJson(lack: Missing, look: FormatOptions): object {

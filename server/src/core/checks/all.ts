@@ -153,6 +153,7 @@ import screwTooDeep from './storage/screw-too-deep';
 import slotTakesLanes from './storage/slot-takes-lanes';
 import slotTakesPorts from './storage/slot-takes-ports';
 import acceptedButGone from './text/accepted-but-gone';
+import acceptedButWorse from './text/accepted-but-worse';
 import acceptedHarmWithoutName from './text/accepted-harm-without-name';
 import acceptedOutOfDate from './text/accepted-out-of-date';
 import acceptedWithoutReason from './text/accepted-without-reason';
@@ -357,6 +358,7 @@ export const checks: readonly Check[] = [
   slotTakesLanes,
   slotTakesPorts,
   acceptedButGone,
+  acceptedButWorse,
   acceptedHarmWithoutName,
   acceptedOutOfDate,
   acceptedWithoutReason,

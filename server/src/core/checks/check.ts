@@ -2,6 +2,7 @@
 import type { Build } from '../build/build';
 import type { FileReading } from '../build/inspect';
 import type { WorkspaceConfig } from '../build/workspace-config';
+import type { Measure } from '../figures/measure';
 import type { Grade } from '../manifest/house-file';
 import type { Reporter } from './kit';
 
@@ -74,6 +75,7 @@ export interface FoundFinding {
   readonly id: string;
   readonly subject: string;
   readonly grade: Grade;
+  readonly measure?: Measure;
 }
 
 /** A check of what the build accepts, held against what was found. */

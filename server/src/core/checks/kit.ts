@@ -1,5 +1,6 @@
 // What checks are written with: places, outcomes, and the fixes they may offer.
 import type { Build, Placed } from '../build/build';
+import type { Measure } from '../figures/measure';
 import type { Truth } from '../figures/truth';
 import type { Sentence } from '../figures/sentence';
 import type { Grade } from '../manifest/house-file';
@@ -47,10 +48,12 @@ export interface Outcome extends Target {
   /** Another grade than the check’s own, where this case is worse or lighter. */
   readonly grade?: Grade;
   readonly caution?: string;
+  /** By how much it is broken, where the truth’s own comparison does not tell. */
+  readonly measure?: Measure;
   readonly fixes?: () => Iterable<FixIdea | undefined>;
 }
 
-type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'fixes'>;
+type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'measure' | 'fixes'>;
 
 /** Takes what a check finds out, outcome by outcome. */
 export type Reporter = (outcome: Outcome) => void;
@@ -59,7 +62,7 @@ export type Reporter = (outcome: Outcome) => void;
 export const outcome = (
   { subject, underline }: Target,
   truth: Truth,
-  { broken, grade, caution, fixes }: Words,
+  { broken, grade, caution, measure, fixes }: Words,
 ): Outcome => ({
   subject,
   underline,
@@ -67,6 +70,7 @@ export const outcome = (
   broken,
   grade,
   caution,
+  measure: measure ?? truth.measure,
   fixes,
 });
 

@@ -104,6 +104,7 @@ function acceptLines({ id, grade }: Check): string {
     'accept:',
     `  - finding: ${id}`,
     '    at: the place that the finding names',
+    '    at-most: by how much it may be broken, where a number decides, as 6 mm; when it gets worse, it counts again',
     '    because: the reason, in a sentence',
     ...(grade === 'harm' ? ['    by: who answers for it'] : []),
     '    until: the day on which to look again, as 2027-06-30',

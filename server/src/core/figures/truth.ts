@@ -1,6 +1,7 @@
 // Three-valued truth: true, false, or undecided with the facts that are missing or the value at which it turns.
 import type { Fact } from '../parts/fact';
 import { missing, uniqueMissing, type Figure, type Missing } from './figure';
+import { pick, reversed, type Measure } from './measure';
 import { sentence, type Sentence } from './sentence';
 
 export type Used = Figure | Fact<unknown>;
@@ -13,6 +14,8 @@ export interface Truth {
   readonly breakEven?: Sentence;
   /** What went into the answer. */
   readonly uses: readonly Used[];
+  /** The numbers that decided it: by how much it is broken where it is. */
+  readonly measure: Measure | undefined;
 }
 
 const none: readonly Missing[] = [];
@@ -22,12 +25,14 @@ const truth = (
   is: Truth['is'],
   missingFacts: readonly Missing[],
   uses: readonly Used[],
+  measure?: Measure,
   breakEven?: Sentence,
 ): Truth => ({
   is,
   missing: missingFacts,
   breakEven,
   uses,
+  measure,
 });
 
 export const sure = (is: boolean, ...uses: Used[]): Truth => truth(is, none, uses);
@@ -39,8 +44,7 @@ export const lacking = (missingFacts: readonly Missing[], ...uses: Used[]): Trut
 /** Whether `a` is at most `limit`. */
 export function atMost(a: Figure, limit: Figure): Truth {
   return compare(
-    a,
-    limit,
+    { figure: a, limit, worse: 'more' },
     a.hi <= limit.lo,
     a.lo > limit.hi,
     () => sentence`Holds if ${a.label} is at most ${limit}; it is ${a}.`,
@@ -50,8 +54,7 @@ export function atMost(a: Figure, limit: Figure): Truth {
 /** Whether `a` is less than `limit`. */
 export function lessThan(a: Figure, limit: Figure): Truth {
   return compare(
-    a,
-    limit,
+    { figure: a, limit, worse: 'more' },
     a.hi < limit.lo,
     a.lo >= limit.hi,
     () => sentence`Holds if ${a.label} is less than ${limit}; it is ${a}.`,
@@ -61,19 +64,18 @@ export function lessThan(a: Figure, limit: Figure): Truth {
 /** Whether `a` is at least `limit`. */
 export function atLeast(a: Figure, limit: Figure): Truth {
   return compare(
-    a,
-    limit,
+    { figure: a, limit, worse: 'less' },
     a.lo >= limit.hi,
     a.hi < limit.lo,
     () => sentence`Holds if ${a.label} is at least ${limit}; it is ${a}.`,
   );
 }
 
-function compare(a: Figure, b: Figure, holds: boolean, fails: boolean, breakEven: () => Sentence): Truth {
-  const uses = [a, b];
-  if (holds || fails) return truth(holds, none, uses);
+function compare(measure: Measure, holds: boolean, fails: boolean, breakEven: () => Sentence): Truth {
+  const uses = [measure.figure, measure.limit];
+  if (holds || fails) return truth(holds, none, uses, measure);
   const missingFacts = uniqueMissing(uses);
-  return truth(undefined, missingFacts, uses, missingFacts.length === 0 ? breakEven() : undefined);
+  return truth(undefined, missingFacts, uses, measure, missingFacts.length === 0 ? breakEven() : undefined);
 }
 
 /** Whether a fact has a value for which `test` answers true; undecided when it is not stated. */
@@ -107,25 +109,31 @@ export function any(...truths: readonly Truth[]): Truth {
   return combine(truths, true);
 }
 
-export function not({ is, missing: missingFacts, uses, breakEven }: Truth): Truth {
-  return truth(is === undefined ? undefined : !is, missingFacts, uses, breakEven);
+export function not({ is, missing: missingFacts, uses, measure, breakEven }: Truth): Truth {
+  return truth(is === undefined ? undefined : !is, missingFacts, uses, measure && reversed(measure), breakEven);
 }
 
 /** `deciding` is the value of a single truth that decides the whole. */
 function combine(truths: readonly Truth[], deciding: boolean): Truth {
   const uses: Used[] = [];
   const decided: Used[] = [];
+  const measures: Measure[] = [];
+  const decidedBy: Measure[] = [];
   let open: Truth[] | undefined;
   let isDecided = false;
   for (const one of truths) {
     uses.push(...one.uses);
+    if (one.measure) measures.push(one.measure);
     if (one.is === undefined) (open ??= []).push(one);
     else if (one.is === deciding) {
       isDecided = true;
       decided.push(...one.uses);
+      if (one.measure) decidedBy.push(one.measure);
     }
   }
-  if (isDecided) return truth(deciding, none, decided);
-  if (!open) return truth(!deciding, none, uses);
-  return truth(undefined, uniqueMissing(open), uses, open.find(({ breakEven }) => breakEven)?.breakEven);
+  // Of several that must all hold, the worst counts; of several of which one is enough, the one nearest to it.
+  const which = deciding ? 'nearest' : 'farthest';
+  if (isDecided) return truth(deciding, none, decided, pick(decidedBy, which));
+  if (!open) return truth(!deciding, none, uses, pick(measures, which));
+  return truth(undefined, uniqueMissing(open), uses, undefined, open.find(({ breakEven }) => breakEven)?.breakEven);
 }

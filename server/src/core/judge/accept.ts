@@ -1,5 +1,7 @@
-// Which findings a build accepts: by id and place, with a reason, until a day; harm only with a name.
+// Which findings a build accepts: by id and subject, with a reason, until a day, and no worse than was weighed; harm
+// only with a name.
 import type { Build } from '../build/build';
+import { isWeighed } from '../checks/text/accepted-kit';
 import { memo } from '../figures/memo';
 import type { Accepted, Finding } from './finding';
 
@@ -24,7 +26,9 @@ export function acceptedFor(build: Build, finding: Finding): Accepted | undefine
     const by = line.by.value;
     if (line.at.value !== undefined && line.at.value !== finding.subject) continue;
     if (!because || (until !== undefined && until <= build.today) || (finding.grade === 'harm' && !by)) continue;
-    return { because, ...(until ? { until } : {}), ...(by ? { by } : {}) };
+    if (!isWeighed(line, finding)) continue;
+    const atMost = line['at-most'].text;
+    return { because, ...(atMost ? { atMost } : {}), ...(until ? { until } : {}), ...(by ? { by } : {}) };
   }
   return undefined;
 }

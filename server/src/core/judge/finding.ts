@@ -3,6 +3,7 @@ import { haveCommon, rolesOf, type RoleSet } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { uniqueMissing, writtenAt, type Missing } from '../figures/figure';
+import type { Measure } from '../figures/measure';
 import { sentence, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
@@ -12,6 +13,8 @@ import type { StatedAt } from '../parts/doc';
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted {
   readonly because: string;
+  /** What was weighed: by how much it may be broken. */
+  readonly atMost?: string;
   readonly until?: string;
   readonly by?: string;
 }
@@ -26,6 +29,8 @@ export interface Finding extends Target {
   /** What went into the answer; the working is printed from these and from the sentence’s figures. */
   readonly uses: readonly Used[];
   readonly caution?: string;
+  /** By how much it is broken, where a number decides. */
+  readonly measure?: Measure;
   readonly accepted?: Accepted;
   readonly fixes?: () => Iterable<FixIdea | undefined>;
 }
@@ -83,6 +88,7 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
     missing: truth.missing,
     uses: truth.uses,
     caution: isBroken ? caution : undefined,
+    measure: isBroken ? outcome.measure : undefined,
     fixes: isBroken ? outcome.fixes : undefined,
   };
 }

@@ -41,7 +41,7 @@ export function judgeWhile(
     run.ask(check);
     if (run.findings.length > before && !goOn(run.findings)) return { last: check };
   }
-  const found = run.findings.map(({ id, subject, grade }) => ({ id, subject, grade }));
+  const found = run.findings.map(({ id, subject, grade, measure }) => ({ id, subject, grade, measure }));
   for (const check of checks) if (check.on === 'accept') run.ask(check, found);
   return { judgement: run.done() };
 }

@@ -11,6 +11,7 @@ import {
 } from '../parts/ranges';
 import { ARRAY_KINDS } from '../trade/arrays';
 import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
+import { readAmount } from '../quantity';
 import { parseMode } from '../trade/display';
 import { acceptance, handOver } from './acceptance';
 import { steps } from './steps';
@@ -286,6 +287,13 @@ export const accept = list(
     {
       finding: text('The check’s id.', 'supply-headroom-thin', { refersTo: 'check' }),
       at: text('The place it is accepted for, as the finding names it.', 'parts.supply', { refersTo: 'finding' }),
+      'at-most': form(
+        'an amount with its unit',
+        readAmount,
+        'By how much it may be broken at most, where a number decides: what was weighed. When it gets worse, the ' +
+          'finding counts again.',
+        '6 mm',
+      ),
       because: text('Why it is accepted.', 'The desk never loads card and processor flat out together.'),
       until: date('The day from which it is to be looked at again.', '2027-06-30'),
       by: text('Who accepts it; needed for harm.', 'station workshop'),

@@ -153,6 +153,7 @@ export const CHECK_IDS: readonly string[] = [
   'slot-takes-lanes',
   'slot-takes-ports',
   'accepted-but-gone',
+  'accepted-but-worse',
   'accepted-harm-without-name',
   'accepted-out-of-date',
   'accepted-without-reason',
