@@ -1,6 +1,6 @@
 // Names: sockets and their pins.
 import { describe, expect, it } from 'vitest';
-import { SMBIOS_PROCESSOR_UPGRADES, SOCKET_NAMES, pinsOn, sameSocket } from '../../../server/src/core/trade/names';
+import { SMBIOS_PROCESSOR_UPGRADES, SOCKET_NAMES, pinsOn } from '../../../server/src/core/trade/names';
 
 describe('sockets', () => {
   it('lists bare names', () => {
@@ -11,16 +11,6 @@ describe('sockets', () => {
     expect(SOCKET_NAMES).not.toContain('Other');
     expect(SOCKET_NAMES.some((name) => /socket /i.test(name) || name === '')).toBe(false);
     expect(SOCKET_NAMES).toHaveLength(0x57 - 12);
-  });
-
-  it('takes spellings of one socket for one', () => {
-    expect(sameSocket('LGA1851', 'Socket LGA1851')).toBe(true);
-    expect(sameSocket('lga 1851', ' socket LGA1851 ')).toBe(true);
-    expect(sameSocket('LGA2011', 'LGA2011-3')).toBe(false);
-    expect(sameSocket('AM4', 'AM5')).toBe(false);
-    expect(sameSocket('Sockets', 's')).toBe(false);
-    expect(sameSocket('A (Socket 462)', 'A (462)')).toBe(false);
-    expect(sameSocket('AM4', 'Super Socket AM4')).toBe(false);
   });
 });
 

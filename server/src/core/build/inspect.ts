@@ -2,6 +2,7 @@
 // unit.
 import { buildFile } from '../manifest/build-file';
 import { houseFile } from '../manifest/house-file';
+import { ROLE_WORDS } from '../manifest/role-words';
 import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
@@ -10,7 +11,9 @@ import { nameSlip, readNode, type ScalarProblemCode } from '../parts/scalar';
 import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
+import { asListOfParts, isMapOfParts } from './map-of-parts';
 import { kindOfPart } from './placed';
+import { withoutTabs } from './tabs';
 
 export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown';
 
@@ -65,7 +68,11 @@ class Inspection {
 
   run(): readonly TextProblem[] {
     const { root, problems } = this.doc.parsed;
-    for (const problem of problems) this.report(problem.code, problem.message, problem.span, '');
+    for (const problem of problems) {
+      const mends = problem.tabs ? withoutTabs(this.doc.text) : [];
+      this.report(problem.code, problem.message, problem.span, '', mends);
+    }
+    if (problems.some(({ tabs }) => tabs)) return this.problems;
     if (root?.type === 'map') this.top(root);
     else if (root && !(root.type === 'scalar' && root.text === ''))
       this.report('wrong-kind-of-value', 'The file is to hold keys with values, one below the other.', root.span, '');
@@ -85,7 +92,8 @@ class Inspection {
     const entry = root.get('kind');
     const word = entry?.value.type === 'scalar' ? entry.value.text : '';
     const names = Object.keys(kinds);
-    const near = word === '' ? undefined : nearest(word, names);
+    const meant = wordOf(ROLE_WORDS, word);
+    const near = word === '' ? undefined : meant === undefined ? nearest(word, names) : roles[meant].kind;
     const message = entry
       ? `${quoted(word)} is no kind of part; the kinds are ${names.join(', ')}.`
       : `The file does not say which kind of part it is; write \`kind:\` and one of ${names.join(', ')}.`;
@@ -105,13 +113,42 @@ class Inspection {
     for (const entry of parts.value.entries) {
       const role = Object.hasOwn(roles, entry.key) ? (roles[entry.key as keyof typeof roles] as Role) : undefined;
       const path = `parts.${entry.key}`;
-      if (!role) this.unknownKey(parts.value, entry, Object.keys(roles), path);
+      if (!role) this.unknownRole(parts.value, entry, path);
       else this.role(role, entry, path);
     }
   }
 
+  /** A role under a word from elsewhere is answered with the word used here; any other with the nearest. */
+  private unknownRole(parts: MapNode, entry: Entry, path: string): void {
+    const meant = wordOf(ROLE_WORDS, entry.key);
+    if (meant === undefined) return this.unknownKey(parts, entry, Object.keys(roles), path);
+    const taken = parts.get(meant) !== undefined;
+    const edits = taken ? undefined : renameKey(this.doc.parsed, parts, entry.key, meant);
+    this.report(
+      'unknown-key',
+      `${quoted(entry.key)} is called ${quoted(meant)} here${taken ? `, and ${quoted(meant)} stands already: put it there` : ''}.`,
+      entry.keySpan,
+      path,
+      edits ? [{ title: `Write ${quoted(meant)}`, edits }] : [],
+    );
+  }
+
+  /** Several parts as a map of names. */
+  private mapOfParts(map: MapNode, role: string, path: string): void {
+    const edits = asListOfParts(this.doc, map);
+    this.report(
+      'wrong-kind-of-value',
+      `A list belongs under ${quoted(role)}: one item a part, its name under ${quoted('name')}.`,
+      map.entries[0]!.keySpan,
+      path,
+      edits ? [{ title: 'Make it a list, each with its name', edits }] : [],
+    );
+  }
+
   private role(role: Role, entry: Entry, path: string): void {
     const node = entry.value;
+    if (node.type === 'map' && role.several && isMapOfParts(node, tableOfEntry(role, node)))
+      return this.mapOfParts(node, entry.key, path);
     if (node.type === 'map') return this.group(tableOfEntry(role, node), node, path);
     if (node.type !== 'list') return this.noPart(node, path);
     if (!role.several) return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');

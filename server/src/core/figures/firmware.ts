@@ -1,6 +1,7 @@
 // Figures of firmware: which version a board arrives with, which one its processor needs, and how it could be updated.
 import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
+import { sameProcessorName } from '../trade/processor-names';
 import { compareVersions, type Order } from '../trade/firmware';
 import { missing, type Missing } from './figure';
 import { memo } from './memo';
@@ -13,6 +14,7 @@ export type ListedLine = NonNullable<Board['part']['processors']['value']>[numbe
 export interface Named {
   readonly family: Fact<string>;
   readonly model: Fact<string>;
+  readonly maker?: Fact<string>;
 }
 
 /** The line of the board’s support list for a processor; or the facts without which it cannot be found. */
@@ -39,11 +41,17 @@ export function listedLine(board: Board, processor: Named, label: string): Liste
   const uses = [lines, processor.model, processor.family];
   if (!lines.value) return { missingFacts: [missing(lines, `processors listed by ${board.label}`)], uses };
   const byModel = lines.value.find(
-    (line) => line.model.value !== undefined && line.model.value === processor.model.value,
+    (line) =>
+      line.model.value !== undefined &&
+      processor.model.value !== undefined &&
+      sameProcessorName(line.model.value, processor.model.value, processor.maker?.value),
   );
   const byFamily = lines.value.find(
     (line) =>
-      line.model.value === undefined && line.family.value !== undefined && line.family.value === processor.family.value,
+      line.model.value === undefined &&
+      line.family.value !== undefined &&
+      processor.family.value !== undefined &&
+      sameProcessorName(line.family.value, processor.family.value, processor.maker?.value),
   );
   const line = byModel ?? byFamily;
   if (line) return { line, missingFacts: [], uses };

@@ -3,14 +3,14 @@ import { CABLE_WORDS } from '../trade/connector-words';
 import { mainsV } from '../parts/ranges';
 import { count, flag, list, quantity, text, version, form, choice, type Table } from '../parts/field';
 import type { Kind } from '../parts/kinds';
-import { isPartName } from '../parts/part-name';
+import { isPartName, nameOfPath } from '../parts/part-name';
 
 const partName = form(
   'the name of a part file',
   (name) => (isPartName(name) ? name : undefined),
   'The part file, by its path under the parts folder without the ending.',
   'norrvik/b7-forge',
-  { refersTo: 'part file' },
+  { refersTo: 'part file', meant: (path) => [nameOfPath(path)].filter((name) => name !== path && isPartName(name)) },
 );
 const use = { use: partName };
 const many = {

@@ -1,5 +1,6 @@
 // The facts of a board.
 import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
+import { SOCKET_WORDS } from '../trade/processor-names';
 import { parseM2Size } from '../trade/m2';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors } from './common';
@@ -93,7 +94,7 @@ export const board = {
   'shield-fitted': flag('Whether the I/O shield is fixed to the board.', {
     printed: 'The handbook’s page on the contents of the package.',
   }),
-  socket: text('Processor socket.', 'LGA1851', { printed: 'The specification table.' }),
+  socket: text('Processor socket.', 'LGA1851', { spellings: SOCKET_WORDS, printed: 'The specification table.' }),
   'processor-power': power(
     'Most sustained processor power the board states for its converters.',
     '180 W',

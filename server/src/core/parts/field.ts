@@ -81,6 +81,8 @@ export interface FormField<T = unknown> extends About, Refers {
   readonly form: string;
   readonly parse: (text: string) => T | undefined;
   readonly usual?: readonly string[];
+  /** What a text that is not of the form may have meant, best first. */
+  readonly meant?: (text: string) => readonly string[];
 }
 export interface ListField<E extends Field = Field> extends About {
   readonly type: 'list';
@@ -184,7 +186,7 @@ export const form = <T>(
   parse: (text: string) => T | undefined,
   what: string,
   example: string,
-  more: Words & Refers & { usual?: readonly string[] } = {},
+  more: Words & Refers & Pick<FormField, 'usual' | 'meant'> = {},
 ): FormField<T> => ({ type: 'form', form: name, parse, what, example, ...more });
 export const list = <E extends Field>(of: E, what: string, example: string, more: Words = {}): ListField<E> => ({
   type: 'list',

@@ -22,3 +22,12 @@ export function partNameAt(folder: string, path: string): string | undefined {
 
 /** Whether files in a folder can bear a part’s name; the folder by its path below the parts folder. */
 export const mayHoldParts = (below: string): boolean => isPartName(`${below}/part`);
+
+/** The name that a path to a part file stands for: `./parts/calder/c7.part.yaml` is `calder/c7`. */
+export const nameOfPath = (path: string): string =>
+  path
+    .replaceAll('\\', '/')
+    .replace(/\.ya?ml$/i, '')
+    .replace(/\.part$/i, '')
+    .replace(/^(?:\.{1,2}\/)+/, '')
+    .replace(/^parts\//, '');

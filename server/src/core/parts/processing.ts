@@ -1,5 +1,6 @@
 // The facts of a processor, a cooler, a paste and memory.
 import { layerMm } from './ranges';
+import { SOCKET_WORDS } from '../trade/processor-names';
 import { choice, count, flag, group, length, list, power, quantity, text } from './field';
 import {
   common,
@@ -22,7 +23,10 @@ const onModule = { printed: 'The label on the module.' } as const;
 export const processor = {
   ...common,
   family: text('The family that boards list.', 'Calder C7', { printed: 'The box, or the maker’s data sheet.' }),
-  socket: text('The socket it fits.', 'LGA1851', { printed: 'The box, or the maker’s data sheet.' }),
+  socket: text('The socket it fits.', 'LGA1851', {
+    spellings: SOCKET_WORDS,
+    printed: 'The box, or the maker’s data sheet.',
+  }),
   power: group(
     {
       sustained: power('Power it may draw for as long as it works.', '125 W', inProcessorPower),

@@ -177,11 +177,12 @@ function readChoice(field: ChoiceField, text: string): ScalarRead {
 function readForm(field: FormField, text: string): ScalarRead {
   const value = field.parse(text);
   if (value !== undefined) return { value };
+  const meant = field.meant?.(text) ?? [];
   const near = nearest(text, field.usual ?? []);
   return wrong(
     text,
     `${quoted(text)} is not ${field.form}, such as ${quoted(field.example)}.`,
-    near === undefined ? [] : [near],
+    meant.length > 0 || near === undefined ? meant : [near],
   );
 }
 

@@ -104,11 +104,6 @@ export const SOCKET_NAMES: readonly string[] = SMBIOS_PROCESSOR_UPGRADES.filter(
   name.startsWith('Socket '),
 ).map(bareSocket);
 
-/** True when two spellings name one socket: case, blanks and the word `Socket` do not matter, a revision does. */
-export function sameSocket(a: string, b: string): boolean {
-  return bareSocket(a).toUpperCase() === bareSocket(b).toUpperCase();
-}
-
 /** Where a processor's pins stand: in the board's socket, under the processor, or nowhere (soldered balls). */
 export type PinsOn = 'board' | 'processor' | 'none';
 

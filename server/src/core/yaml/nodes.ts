@@ -59,6 +59,8 @@ export interface Problem {
   /** One sentence: what it is, and what to do. */
   readonly message: string;
   readonly span: Span;
+  /** Tabs indent here: what stands below what cannot be told. */
+  readonly tabs?: true;
 }
 
 export interface Parsed {

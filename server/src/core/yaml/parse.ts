@@ -100,7 +100,10 @@ function syntaxErrors(
   text: string,
   untold: number,
 ): { broken: Span[]; all: Problem[] } {
-  const errors: YAMLError[] = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  const found: YAMLError[] = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  // Past a tab that indents, nothing stands where it should: one finding says so, none guesses at the rest.
+  const tab = Math.min(...found.filter(({ code }) => code === 'TAB_AS_INDENT').map(({ pos }) => pos[0]));
+  const errors = found.filter(({ code, pos }) => pos[0] < tab || (code === 'TAB_AS_INDENT' && pos[0] === tab));
   const all = errors
     .filter(({ code }) => !tagCodes.has(code))
     .map(
@@ -108,11 +111,12 @@ function syntaxErrors(
         code: 'yaml-syntax',
         message: plainMessage(code, message),
         span: clampSpan(text, pos[0], pos[1]),
+        ...(code === 'TAB_AS_INDENT' && { tabs: true as const }),
       }),
     )
     .sort((a, b) => a.span.start - b.span.start)
     .filter(({ span }, index, sorted) => index === 0 || span.start !== sorted[index - 1]!.span.start);
-  const broken = all.map(({ span }) => span);
+  const broken = tab < Infinity ? [{ start: 0, end: text.length }] : all.map(({ span }) => span);
   if (all.length <= limits.syntaxProblems) return { broken, all };
   const rest = all.splice(limits.syntaxProblems);
   const message =

@@ -1,4 +1,5 @@
 // The processor’s socket against the board’s.
+import { sameSocket } from '../../trade/processor-names';
 import { sentence } from '../../figures/sentence';
 import { agree } from '../../figures/truth';
 import { check } from '../check';
@@ -29,7 +30,7 @@ parts:
     report(
       outcome(
         at(processor),
-        agree(wants, `socket of ${processor.label}`, has, `socket of ${board.label}`, (a, b) => a === b),
+        agree(wants, `socket of ${processor.label}`, has, `socket of ${board.label}`, sameSocket),
         {
           broken: () => sentence`The processor fits ${wants}; the board has ${has}.`,
           fixes: () => [swap(processor), swap(board)],

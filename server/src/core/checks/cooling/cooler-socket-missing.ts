@@ -1,7 +1,7 @@
 // The cooler's mounting kits against the socket.
 import { sentence } from '../../figures/sentence';
 import { agree } from '../../figures/truth';
-import { sameSocket } from '../../trade/names';
+import { listsSocket } from '../../trade/processor-names';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -31,7 +31,7 @@ parts:
     const { socket } = holder.part;
     const { sockets } = cooler.part;
     const kitFor = (name: string): boolean =>
-      sockets.value!.some((one) => one.value !== undefined && sameSocket(one.value, name));
+      sockets.value!.some((one) => one.value !== undefined && listsSocket(one.value, name));
     report(
       outcome(
         at(cooler, sockets),

@@ -25,7 +25,8 @@ parts:
   test(build, report) {
     for (const placed of build.all()) {
       const { used } = placed;
-      if (!used) continue;
+      // A text that is no name at all is told of by itself.
+      if (!used || placed.at.use.value === undefined) continue;
       report(
         outcome(at(placed), sure(used.file !== undefined, placed.at.use), {
           broken: () => sentence`No parts folder holds ${placed.at.use}.part.yaml.`,
