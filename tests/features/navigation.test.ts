@@ -36,6 +36,31 @@ describe('definition', () => {
     );
   });
 
+  test('of a drive of an array or of a test, of a step’s part and of an earlier step is where each stands', () => {
+    const drives = 'parts:\n  drives: [{ name: scratch }]\n';
+    for (const rest of [
+      'expect:\n  arrays: { vault: { drives: [scr¦atch] } }\n',
+      'acceptance:\n  drive-tests: [{ drive: scr¦atch }]\n',
+      'steps:\n  - { do: fit drive, part: scr¦atch }\n',
+    ])
+      expect(target(drives + rest), rest).toBe('desk.pcbuild.yaml:scratch');
+    expect(target('steps:\n  - fit board\n  - { do: fit cooler, after: [fit bo¦ard] }\n')).toBe(
+      'desk.pcbuild.yaml:fit board',
+    );
+  });
+
+  test('of a slot that the build spells out is in the build, of the others in the part file', () => {
+    const spelled = 'parts:\n  board: { use: norrvik/b7-forge, slots: { M2_2: { kind: M.2 } } }\n';
+    expect(target(`${spelled}  drives: [{ slot: M2¦_2 }]\n`)).toBe('desk.pcbuild.yaml:M2_2');
+    expect(target(`${spelled}  drives: [{ slot: M2¦_1 }]\n`)).toBe('parts/norrvik/b7-forge.part.yaml:M2_1');
+  });
+
+  test('of the place of an accepted finding is what the finding underlines', () => {
+    expect(target('accept:\n  - { finding: unknown-key, at: col¦our }\ncolour: grey\n')).toBe(
+      'desk.pcbuild.yaml:colour',
+    );
+  });
+
   test('of anything else is nothing', () => {
     expect(target(`${board}  drives: [{ slot: M¦2_9 }]\n`)).toBeUndefined();
     expect(target('bui¦ld: Desk\n')).toBeUndefined();
