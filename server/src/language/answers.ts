@@ -12,7 +12,6 @@ import {
   type CodeAction as ProtocolAction,
   type CodeActionParams,
   type CompletionItem as ProtocolItem,
-  type WorkspaceEdit as ProtocolEdit,
 } from 'vscode-languageserver/node';
 import { codeActionSteps, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
 import { completion } from '../features/completion';
@@ -25,6 +24,7 @@ import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
 import type { PartIndex } from '../session/part-index';
 import type { AnalyzedFile } from '../session/session';
+import { editForClient } from './client';
 import type { Shared } from './findings';
 import { cancelled, guarded, overtaken } from './guard';
 import type { ToServer } from './requests';
@@ -169,11 +169,6 @@ function stillWanted({ session }: Shared, judged: AnalyzedFile, token: Cancellat
   if (!session.holds(judged)) throw overtaken();
 }
 
-/** Clients of old take edits by file without versions. */
 function forClient(action: CodeAction, versioned: boolean): ProtocolAction {
-  if (versioned || !action.edit) return action as ProtocolAction;
-  const changes: ProtocolEdit['changes'] = {};
-  for (const { textDocument, edits } of action.edit.documentChanges)
-    changes[textDocument.uri] = [...(changes[textDocument.uri] ?? []), ...edits];
-  return { ...action, edit: { changes } } as ProtocolAction;
+  return (action.edit ? { ...action, edit: editForClient(action.edit, versioned) } : action) as ProtocolAction;
 }

@@ -1,5 +1,6 @@
 // What the client can do, read once from its `initialize`.
-import type { InitializeParams } from 'vscode-languageserver/node';
+import type { InitializeParams, WorkspaceEdit as ProtocolEdit } from 'vscode-languageserver/node';
+import type { WorkspaceEdit } from '../features/shapes';
 import type { ClientOptions } from './requests';
 import { isClientOptions } from './shapes';
 
@@ -11,6 +12,7 @@ export interface Client {
   readonly snippets: boolean;
   readonly treeSymbols: boolean;
   readonly versionedEdits: boolean;
+  readonly preparesRename: boolean;
   readonly actionLiterals: boolean;
   readonly configuration: boolean;
   readonly watches: boolean;
@@ -33,6 +35,7 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
     snippets: textDocument.completion?.completionItem?.snippetSupport === true,
     treeSymbols: textDocument.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
     versionedEdits: workspace.workspaceEdit?.documentChanges === true,
+    preparesRename: textDocument.rename?.prepareSupport === true,
     actionLiterals: textDocument.codeAction?.codeActionLiteralSupport !== undefined,
     configuration: workspace.configuration === true,
     watches: workspace.didChangeWatchedFiles?.dynamicRegistration === true,
@@ -40,4 +43,13 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
     own: isClientOptions(own) ? own : {},
     folders: workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []),
   };
+}
+
+/** Clients of old take edits by file without versions. */
+export function editForClient(edit: WorkspaceEdit, versioned: boolean): ProtocolEdit {
+  if (versioned) return edit;
+  const changes: ProtocolEdit['changes'] = {};
+  for (const { textDocument, edits } of edit.documentChanges)
+    changes[textDocument.uri] = [...(changes[textDocument.uri] ?? []), ...edits];
+  return { changes };
 }

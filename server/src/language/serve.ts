@@ -22,6 +22,7 @@ import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
 import { GatedReader } from './gate';
 import { guarded, wordsOf } from './guard';
+import { answerNames } from './name-answers';
 import { Hosts, type MakeHost } from './hosts';
 import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
@@ -97,6 +98,7 @@ class Server {
       ),
     );
     answer(shared, this.shelf, this.environment.pause);
+    answerNames(shared);
     this.registerFindings();
   }
 
@@ -143,6 +145,9 @@ class Server {
       textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
       hoverProvider: true,
       definitionProvider: true,
+      referencesProvider: true,
+      documentHighlightProvider: true,
+      renameProvider: client.preparesRename ? { prepareProvider: true } : true,
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'] },
       codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,

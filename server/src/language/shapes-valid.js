@@ -2113,8 +2113,8 @@ validate27.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentCompletion = validate28;
-const schema29 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+export const textDocumentReferences = validate28;
+const schema29 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"context":{"type":"object","properties":{"includeDeclaration":{"type":"boolean"}},"required":["includeDeclaration"]}},"required":["textDocument","position","context"]};
 
 function validate28(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2122,7 +2122,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))) || ((data.context === undefined) && (missing0 = "context"))){
 validate28.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -2222,6 +2222,37 @@ var valid0 = _errs5 === errors;
 else {
 var valid0 = true;
 }
+if(valid0){
+if(data.context !== undefined){
+let data5 = data.context;
+const _errs11 = errors;
+if(errors === _errs11){
+if(data5 && typeof data5 == "object" && !Array.isArray(data5)){
+let missing3;
+if((data5.includeDeclaration === undefined) && (missing3 = "includeDeclaration")){
+validate28.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+return false;
+}
+else {
+if(data5.includeDeclaration !== undefined){
+if(typeof data5.includeDeclaration !== "boolean"){
+validate28.errors = [{instancePath:instancePath+"/context/includeDeclaration",schemaPath:"#/properties/context/properties/includeDeclaration/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+}
+}
+}
+else {
+validate28.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs11 === errors;
+}
+else {
+var valid0 = true;
+}
+}
 }
 }
 }
@@ -2234,8 +2265,8 @@ validate28.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDocumentSymbol = validate29;
-const schema30 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+export const textDocumentDocumentHighlight = validate29;
+const schema30 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
 
 function validate29(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2243,7 +2274,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.textDocument === undefined) && (missing0 = "textDocument")){
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
 validate29.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -2272,6 +2303,77 @@ validate29.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/pr
 return false;
 }
 }
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate29.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate29.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate29.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate29.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate29.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate29.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
 }
 }
 }
@@ -2284,8 +2386,8 @@ validate29.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentCodeAction = validate30;
-const schema31 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+export const textDocumentPrepareRename = validate30;
+const schema31 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
 
 function validate30(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2293,7 +2395,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
 validate30.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -2328,6 +2430,432 @@ else {
 var valid0 = true;
 }
 if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate30.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate30.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate30.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate30.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate30.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate30.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate30.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentRename = validate31;
+const schema32 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"newName":{"type":"string"}},"required":["textDocument","position","newName"]};
+
+function validate31(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))) || ((data.newName === undefined) && (missing0 = "newName"))){
+validate31.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate31.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate31.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate31.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate31.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate31.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate31.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate31.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate31.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate31.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.newName !== undefined){
+const _errs11 = errors;
+if(typeof data.newName !== "string"){
+validate31.errors = [{instancePath:instancePath+"/newName",schemaPath:"#/properties/newName/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs11 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+}
+else {
+validate31.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate31.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCompletion = validate32;
+const schema33 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+
+function validate32(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+validate32.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate32.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate32.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate32.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate32.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate32.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate32.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate32.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate32.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate32.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate32.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate32.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDocumentSymbol = validate33;
+const schema34 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+
+function validate33(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate33.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate33.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate33.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate33.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate33.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate33.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCodeAction = validate34;
+const schema35 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+
+function validate34(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+validate34.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate34.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate34.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate34.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
 if(data.range !== undefined){
 let data2 = data.range;
 const _errs5 = errors;
@@ -2335,7 +2863,7 @@ if(errors === _errs5){
 if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
 let missing2;
 if(((data2.start === undefined) && (missing2 = "start")) || ((data2.end === undefined) && (missing2 = "end"))){
-validate30.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+validate34.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
 return false;
 }
 else {
@@ -2346,7 +2874,7 @@ if(errors === _errs7){
 if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
 let missing3;
 if(((data3.line === undefined) && (missing3 = "line")) || ((data3.character === undefined) && (missing3 = "character"))){
-validate30.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+validate34.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
 return false;
 }
 else {
@@ -2354,13 +2882,13 @@ if(data3.line !== undefined){
 let data4 = data3.line;
 const _errs9 = errors;
 if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
-validate30.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate34.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs9){
 if((typeof data4 == "number") && (isFinite(data4))){
 if(data4 < 0 || isNaN(data4)){
-validate30.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate34.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2375,13 +2903,13 @@ if(data3.character !== undefined){
 let data5 = data3.character;
 const _errs11 = errors;
 if(!(((typeof data5 == "number") && (!(data5 % 1) && !isNaN(data5))) && (isFinite(data5)))){
-validate30.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate34.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs11){
 if((typeof data5 == "number") && (isFinite(data5))){
 if(data5 < 0 || isNaN(data5)){
-validate30.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate34.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2395,7 +2923,7 @@ var valid3 = true;
 }
 }
 else {
-validate30.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate34.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2412,7 +2940,7 @@ if(errors === _errs13){
 if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
 let missing4;
 if(((data6.line === undefined) && (missing4 = "line")) || ((data6.character === undefined) && (missing4 = "character"))){
-validate30.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
+validate34.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
 return false;
 }
 else {
@@ -2420,13 +2948,13 @@ if(data6.line !== undefined){
 let data7 = data6.line;
 const _errs15 = errors;
 if(!(((typeof data7 == "number") && (!(data7 % 1) && !isNaN(data7))) && (isFinite(data7)))){
-validate30.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate34.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs15){
 if((typeof data7 == "number") && (isFinite(data7))){
 if(data7 < 0 || isNaN(data7)){
-validate30.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate34.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2441,13 +2969,13 @@ if(data6.character !== undefined){
 let data8 = data6.character;
 const _errs17 = errors;
 if(!(((typeof data8 == "number") && (!(data8 % 1) && !isNaN(data8))) && (isFinite(data8)))){
-validate30.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate34.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs17){
 if((typeof data8 == "number") && (isFinite(data8))){
 if(data8 < 0 || isNaN(data8)){
-validate30.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate34.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2461,7 +2989,7 @@ var valid4 = true;
 }
 }
 else {
-validate30.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate34.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2474,7 +3002,7 @@ var valid2 = true;
 }
 }
 else {
-validate30.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate34.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2491,7 +3019,7 @@ if(errors === _errs19){
 if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
 let missing5;
 if((data9.diagnostics === undefined) && (missing5 = "diagnostics")){
-validate30.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
+validate34.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
 return false;
 }
 else {
@@ -2507,7 +3035,7 @@ let data11 = data10[i0];
 const _errs23 = errors;
 if(errors === _errs23){
 if(!(data11 && typeof data11 == "object" && !Array.isArray(data11))){
-validate30.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate34.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2518,7 +3046,7 @@ break;
 }
 }
 else {
-validate30.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate34.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
 }
@@ -2593,7 +3121,7 @@ else {
 vErrors.push(err3);
 }
 errors++;
-validate30.errors = vErrors;
+validate34.errors = vErrors;
 return false;
 }
 else {
@@ -2616,7 +3144,7 @@ var valid5 = true;
 }
 }
 else {
-validate30.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate34.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2630,25 +3158,25 @@ var valid0 = true;
 }
 }
 else {
-validate30.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate34.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate30.errors = vErrors;
+validate34.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDiagnostic = validate31;
-const schema32 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
+export const textDocumentDiagnostic = validate35;
+const schema36 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
 
-function validate31(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate35(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.textDocument === undefined) && (missing0 = "textDocument")){
-validate31.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate35.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -2659,20 +3187,20 @@ if(errors === _errs1){
 if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
 if((data0.uri === undefined) && (missing1 = "uri")){
-validate31.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data0.uri !== undefined){
 if(typeof data0.uri !== "string"){
-validate31.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate35.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate31.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2724,7 +3252,7 @@ else {
 vErrors.push(err2);
 }
 errors++;
-validate31.errors = vErrors;
+validate35.errors = vErrors;
 return false;
 }
 else {
@@ -2747,25 +3275,25 @@ var valid0 = true;
 }
 }
 else {
-validate31.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate35.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate31.errors = vErrors;
+validate35.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceDiagnostic = validate32;
-const schema33 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
+export const workspaceDiagnostic = validate36;
+const schema37 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
 
-function validate32(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate36(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.previousResultIds === undefined) && (missing0 = "previousResultIds")){
-validate32.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate36.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -2783,14 +3311,14 @@ if(errors === _errs3){
 if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
 let missing1;
 if(((data1.uri === undefined) && (missing1 = "uri")) || ((data1.value === undefined) && (missing1 = "value"))){
-validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data1.uri !== undefined){
 const _errs5 = errors;
 if(typeof data1.uri !== "string"){
-validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs5 === errors;
@@ -2802,7 +3330,7 @@ if(valid2){
 if(data1.value !== undefined){
 const _errs7 = errors;
 if(typeof data1.value !== "string"){
-validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs7 === errors;
@@ -2814,7 +3342,7 @@ var valid2 = true;
 }
 }
 else {
-validate32.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2825,7 +3353,7 @@ break;
 }
 }
 else {
-validate32.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate36.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
 }
@@ -2833,73 +3361,73 @@ return false;
 }
 }
 else {
-validate32.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate32.errors = vErrors;
+validate36.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceExecuteCommand = validate33;
-const schema34 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
+export const workspaceExecuteCommand = validate37;
+const schema38 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
 
-function validate33(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate37(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.command === undefined) && (missing0 = "command")){
-validate33.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate37.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
 if(data.command !== undefined){
 if(typeof data.command !== "string"){
-validate33.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate37.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate33.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate37.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate33.errors = vErrors;
+validate37.errors = vErrors;
 return errors === 0;
 }
 
-export const fettleExplain = validate34;
-const schema35 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
+export const fettleExplain = validate38;
+const schema39 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
 
-function validate34(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate38(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.check === undefined) && (missing0 = "check")){
-validate34.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate38.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
 if(data.check !== undefined){
 if(typeof data.check !== "string"){
-validate34.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate38.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate34.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate38.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate34.errors = vErrors;
+validate38.errors = vErrors;
 return errors === 0;
 }
 
@@ -2918,6 +3446,10 @@ export const byMethod = {
   'window/workDoneProgress/cancel': windowWorkDoneProgressCancel,
   'textDocument/hover': textDocumentHover,
   'textDocument/definition': textDocumentDefinition,
+  'textDocument/references': textDocumentReferences,
+  'textDocument/documentHighlight': textDocumentDocumentHighlight,
+  'textDocument/prepareRename': textDocumentPrepareRename,
+  'textDocument/rename': textDocumentRename,
   'textDocument/completion': textDocumentCompletion,
   'textDocument/documentSymbol': textDocumentDocumentSymbol,
   'textDocument/codeAction': textDocumentCodeAction,

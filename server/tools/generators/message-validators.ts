@@ -60,6 +60,14 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'window/workDoneProgress/cancel': object({ token: { type: ['string', 'integer'] } }),
   'textDocument/hover': object({ ...document, position: object(at) }),
   'textDocument/definition': object({ ...document, position: object(at) }),
+  'textDocument/references': object({
+    ...document,
+    position: object(at),
+    context: object({ includeDeclaration: { type: 'boolean' } }),
+  }),
+  'textDocument/documentHighlight': object({ ...document, position: object(at) }),
+  'textDocument/prepareRename': object({ ...document, position: object(at) }),
+  'textDocument/rename': object({ ...document, position: object(at), newName: text }),
   'textDocument/completion': object({ ...document, position: object(at) }),
   'textDocument/documentSymbol': object(document),
   'textDocument/codeAction': object({
