@@ -7,6 +7,7 @@ import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
+import { limits } from '../parts/limits';
 import { nameSlip, readNode, type ScalarProblemCode } from '../parts/scalar';
 import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
@@ -152,7 +153,7 @@ class Inspection {
     if (node.type === 'map') return this.group(tableOfEntry(role, node), node, path);
     if (node.type !== 'list') return this.noPart(node, path);
     if (!role.several) return this.emptyOrWrong(node, path, 'keys with values, such as `use: maker/model`');
-    node.items.forEach((item, i) => {
+    this.within(node.items, limits.partsOfRole, path).forEach((item, i) => {
       if (item.type === 'map') this.group(tableOfEntry(role, item), item, `${path}[${i}]`);
       else this.noPart(item, `${path}[${i}]`);
     });
@@ -200,7 +201,7 @@ class Inspection {
 
   private named(field: NamedField, node: Node, path: string): void {
     if (node.type !== 'map') return this.emptyOrWrong(node, path, `names with values, such as \`${field.example}\``);
-    for (const entry of node.entries) {
+    for (const entry of this.within(node.entries, limits.items, path)) {
       if (field.names) this.name(field.names, node, entry, `${path}.${entry.key}`);
       this.field(field.of, entry.value, `${path}.${entry.key}`);
     }
@@ -227,7 +228,10 @@ class Inspection {
   }
 
   private list(field: ListField, node: Node, path: string): void {
-    if (node.type === 'list') return node.items.forEach((item, i) => this.field(field.of, item, `${path}[${i}]`));
+    if (node.type === 'list')
+      return this.within(node.items, limits.items, path).forEach((item, i) =>
+        this.field(field.of, item, `${path}[${i}]`),
+      );
     if (node.type !== 'scalar' || node.style === 'empty')
       return this.emptyOrWrong(node, path, `a list, such as \`${field.example}\``);
     const edits = setValue(this.doc.parsed, node, [node.text]);
@@ -238,6 +242,15 @@ class Inspection {
       path,
       edits ? [{ title: 'Make it a list of one', edits }] : [],
     );
+  }
+
+  /** What stands within a limit of number; where it is passed, that is said, and the rest is not read. */
+  private within<T extends { readonly span: Span }>(all: readonly T[], most: number, path: string): readonly T[] {
+    const first = all[most];
+    if (!first) return all;
+    const message = `More than ${most} entries stand in ${quoted(path)}; from here on they are not read.`;
+    this.report('limits-reached', message, first.span, path);
+    return all.slice(0, most);
   }
 
   private scalar(field: ScalarField, node: Node, path: string): void {

@@ -1,4 +1,5 @@
 // A part where it stands in a build: its own keys there, and its facts from build and part file together.
+import { limits } from '../parts/limits';
 import { roleNames, roles, type Role, type RoleName, type Roles } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Group } from '../parts/fact';
@@ -61,7 +62,7 @@ export class PartReader {
     if (!entry) return [];
     const { value, keySpan } = entry;
     if (!roles[role].several) return [this.place(role, 0, value.type === 'map' ? value : undefined, keySpan)];
-    const nodes = value.type === 'list' ? value.items : [value];
+    const nodes = value.type === 'list' ? value.items.slice(0, limits.partsOfRole) : [value];
     return nodes.flatMap((node, i) => (node.type === 'map' ? [this.place(role, i, node, node.span)] : []));
   }
 

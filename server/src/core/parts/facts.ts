@@ -4,6 +4,7 @@ import type { Doc } from './doc';
 import type { Fact, Gap, Group, GroupMeta } from './fact';
 import { meanings, wordOf, type Vocabulary } from '../trade/vocabulary';
 import type { Field, ListField, NamedField, ScalarField, Table } from './field';
+import { limits } from './limits';
 import { readNode } from './scalar';
 
 /** A map to read from. `map` is undefined where the file has none, so that absent facts still know their place. */
@@ -198,7 +199,7 @@ function readValue(
 
 function readItems(list: ListField, key: string, items: readonly Node[], source: Source, path: string): unknown[] {
   const field: Field = list.of;
-  return items.map((node, i) => {
+  return items.slice(0, limits.items).map((node, i) => {
     const at = `${path}[${i}]`;
     if (field.type === 'group') {
       const map =
@@ -239,13 +240,16 @@ function readNamed(field: NamedField, key: string, sources: readonly Source[]): 
   if (!first) return { ...absent(field, key, home), ...(stated ? { entry: stated, node: stated.value } : {}) };
   const value = new Map<string, unknown>();
   const plain = (name: string): string => (field.names && wordOf(field.names, name)) ?? name;
-  for (const name of new Set(children.flatMap((child) => child.map?.entries.map((one) => plain(one.key)) ?? []))) {
+  for (const name of namesOf(children, plain)) {
     const having = children.filter((child) => entryIn(child, name));
     const one = readField(field.of, name, having);
     value.set(name, isTwice(having[0]!, name) ? { ...(one as Fact<unknown>), value: undefined } : one);
   }
   return make(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
 }
+
+const namesOf = (children: readonly Source[], plain: (name: string) => string): Set<string> =>
+  new Set(children.flatMap(({ map }) => map?.entries.slice(0, limits.items).map((one) => plain(one.key)) ?? []));
 
 /** Whether a map states a word under two spellings: which of them holds, or whether both add up, nobody knows. */
 function isTwice({ map, names }: Source, word: string): boolean {

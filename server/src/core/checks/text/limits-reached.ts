@@ -1,4 +1,5 @@
 // Files past a limit of reading.
+import { limits } from '../../parts/limits';
 import { fileCheck } from '../check';
 import { reportProblems } from './text-problems-kit';
 
@@ -7,8 +8,8 @@ export default fileCheck({
   area: 'text',
   grade: 'stop',
   unread: true,
-  what: 'A file stays within the published limits of size, depth and number.',
-  why: 'Past a limit a file is not read, and nothing that it says is checked.',
+  what: `A file stays within 2,000,000 bytes, 64 levels, ${limits.partsOfRole} parts of a role and ${limits.items} entries of a list.`,
+  why: 'Past a limit a file, or what it lists past it, is not read, and nothing said there is checked.',
   source: 'the format’s own rule',
   examples: [
     {
