@@ -14,7 +14,7 @@ import { wordFor } from '../../server/src/core/trade/caution-words';
 import { parseDisplayLink, parseMode } from '../../server/src/core/trade/display';
 import { parseLink } from '../../server/src/core/trade/links';
 import { parseM2Size } from '../../server/src/core/trade/m2';
-import { pinsOn, sameSocket } from '../../server/src/core/trade/names';
+import { pinsOn } from '../../server/src/core/trade/names';
 
 const length = 50_000;
 const pieces = [
@@ -90,7 +90,7 @@ const readers: Readonly<Record<string, (text: string) => unknown>> = {
   'a display link': parseDisplayLink,
   'a link': parseLink,
   'an M.2 size': parseM2Size,
-  'the name of a socket': (text) => [sameSocket(text, 'LGA1851'), pinsOn(text)],
+  'the name of a socket': (text) => pinsOn(text),
   'the word of a caution': wordFor,
   'what a caution speaks of': (text) => [
     speaksOf('coin cell', text),

@@ -29,8 +29,7 @@ const builds: readonly (readonly [string, number, (count: number) => string])[] 
   [
     'steps one after another',
     limits.items,
-    (count) =>
-      `format: 1\nbuild: A\nsteps:\n${lines(count, (i) => `  - { do: fit board, after: [s${i + 1}] }\n`)}`,
+    (count) => `format: 1\nbuild: A\nsteps:\n${lines(count, (i) => `  - { do: fit board, after: [s${i + 1}] }\n`)}`,
   ],
 ];
 
