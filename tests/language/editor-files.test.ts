@@ -66,6 +66,45 @@ describe('a client that offers its files', () => {
     });
   });
 
+  test.each([
+    [
+      'text in UTF-16',
+      { base64: Buffer.from('\ufeffkind: case\n', 'utf16le').toString('base64') },
+      'is written in UTF-16; save it as UTF-8.',
+    ],
+    ['zero bytes', { base64: Buffer.from('kind: \0\n').toString('base64') }, 'holds zero bytes, so it is no text.'],
+    ['bytes that are no text', { base64: Buffer.from([0xb5]).toString('base64') }, 'is not text in UTF-8.'],
+    ['what is no Base64', { base64: '%' }, 'cannot be read: the editor’s answer has not the right shape.'],
+    ['too much', { refused: 'large' }, 'is larger than 2 000 000 bytes, so it is not read; split it.'],
+    [
+      'what lies behind a link',
+      { refused: 'link' },
+      'is reached through a link, which the editor cannot follow to its end, so it is not read.',
+    ],
+    ['what is no file', { refused: 'no-file' }, 'is no regular file, so it is not opened.'],
+  ])('that gives %s is told so in the words of every host, and the file counts as unread', async (_, answer, why) => {
+    const served = files['parts/tarn/mid-3.part.yaml']!;
+    client.connection.onRequest('fettle/readFile', ({ uri }: { uri: string }): object | null => {
+      const text = files[decodeURIComponent(uri.slice(base.length + 1))];
+      return text === served ? answer : text === undefined ? null : { base64: Buffer.from(text).toString('base64') };
+    });
+    expect(await client.connection.sendRequest('fettle/checkWorkspace')).toMatchObject({
+      files: 3,
+      troubles: [`${base}/parts/tarn/mid-3.part.yaml ${why}`],
+    });
+  });
+
+  test('a byte order mark is taken off', async () => {
+    client.connection.onRequest('fettle/readFile', ({ uri }: { uri: string }) => {
+      const text = files[decodeURIComponent(uri.slice(base.length + 1))];
+      return text === undefined ? null : { base64: Buffer.from(`\ufeff${text}`).toString('base64') };
+    });
+    expect(await client.connection.sendRequest('fettle/checkWorkspace')).toMatchObject({
+      files: 4,
+      worst: { stop: 1 },
+    });
+  });
+
   test('whose answer has another shape is told, and nothing is made of it', async () => {
     client.connection.onRequest('fettle/readFile', () => ({ text: 7 }));
     await client.open(desk, files[desk]);
