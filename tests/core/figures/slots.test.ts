@@ -67,9 +67,9 @@ describe('effects of filled slots', () => {
 });
 
 it('a slot is wired once, whoever asks', () => {
-  const { slot } = board();
-  expect(wiringOf(slot('C'), 'C')).toBe(wiringOf(slot('C'), 'C'));
-  expect(wiringOf(slot('C'), 'C')).not.toBe(wiringOf(slot('D'), 'D'));
+  const { build, slot } = board();
+  expect(wiringOf(build, slot('C'))).toBe(wiringOf(build, slot('C')));
+  expect(wiringOf(build, slot('C'))).not.toBe(wiringOf(build, slot('D')));
 });
 
 describe('missing facts, each once', () => {

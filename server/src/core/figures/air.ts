@@ -14,6 +14,7 @@ import {
 } from '../trade/air';
 import { isLiquid } from './coolers';
 import {
+  copyWith,
   between,
   counted,
   derive,
@@ -102,7 +103,7 @@ function flowing(build: Build, way: 'in' | 'out'): Figure {
   const inputs = streams(build)
     .filter((one) => one.way === way || one.way === undefined)
     .map((one) =>
-      one.way === way ? one.freeAir : { ...one.freeAir, lo: 0, missing: [...one.freeAir.missing, one.wayLacks] },
+      one.way === way ? one.freeAir : copyWith(one.freeAir, { lo: 0, missing: [...one.freeAir.missing, one.wayLacks] }),
     );
   return total(`air blown ${way}`, 'flow', inputs, { unit: 'm³/h' });
 }
@@ -159,7 +160,7 @@ export const altitude = memo((build: Build): Figure => {
     unit: 'm',
     source: 'from the shore of the lowest lake to the highest town',
   });
-  return { ...anywhere, missing: [missing(fact, 'altitude')] };
+  return copyWith(anywhere, { missing: [missing(fact, 'altitude')] });
 });
 
 const mmPerM = 1000;

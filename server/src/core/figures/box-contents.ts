@@ -1,7 +1,7 @@
 // Figures of what the box of one part holds: a line that nobody understands may be any of the things asked for.
 import type { Placed } from '../build/build';
 import type { BoxWord } from '../trade/box-things';
-import { between, missing, number, writtenAt, type Figure, type Missing } from './figure';
+import { copyWith, between, missing, number, writtenAt, type Figure, type Missing } from './figure';
 import { lacking, sure, type Truth } from './truth';
 
 /** How many of a thing the box of one part holds; open upwards where a line of it is not understood. */
@@ -10,9 +10,9 @@ export function boxed(placed: Placed, thing: BoxWord): Figure {
   const label = `${thing}s in the box of ${placed.label}`;
   const unread = unreadIn(placed);
   const found = (box.value ?? []).reduce((sum, { value }) => sum + (value?.word === thing ? value.count : 0), 0);
-  if (unread.length === 0) return { ...number(found, label, 'counted in the box'), from: writtenAt(box) };
+  if (unread.length === 0) return copyWith(number(found, label, 'counted in the box'), { from: writtenAt(box) });
   const source = box.value ? 'a line of its contents is not clear' : 'not stated';
-  return { ...between(found, Infinity, 'count', label, { source }), missing: unread };
+  return copyWith(between(found, Infinity, 'count', label, { source }), { missing: unread });
 }
 
 /** Whether the box of a part holds a thing at all. */

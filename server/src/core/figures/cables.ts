@@ -5,6 +5,7 @@ import type { Fact } from '../parts/fact';
 import { unreadNames } from '../parts/facts';
 import { CONNECTORS, SIXTEEN_PIN_LEVELS_W, type Connector } from '../trade/connectors';
 import {
+  copyWith,
   between,
   counted,
   derive,
@@ -34,12 +35,12 @@ export function connectorCount(fact: ConnectorMap, kind: Connector, what: string
   const one = fact.value.get(kind);
   const unread = unreadNames(fact, kind);
   if (unread.length > 0)
-    return {
-      ...between(one?.value ?? 0, Infinity, 'count', `${kind} of ${what}`, {
+    return copyWith(
+      between(one?.value ?? 0, Infinity, 'count', `${kind} of ${what}`, {
         source: 'a name in its list is not clear',
       }),
-      missing: unread.map((name) => missing(name, `what ${name.key} of ${what} is`)),
-    };
+      { missing: unread.map((name) => missing(name, `what ${name.key} of ${what} is`)) },
+    );
   return one ? counted(one, `${kind} of ${what}`) : number(0, `${kind} of ${what}`, 'not among those it lists');
 }
 
@@ -117,7 +118,9 @@ export function connectorsOn({ part: { connectors }, label }: Cable): Figure {
   const what = `connectors on ${label}`;
   return connectors.entry
     ? counted(connectors, what)
-    : { ...between(1, Infinity, 'count', what, { source: 'common practice' }), missing: [missing(connectors, what)] };
+    : copyWith(between(1, Infinity, 'count', what, { source: 'common practice' }), {
+        missing: [missing(connectors, what)],
+      });
 }
 
 function takenBy(cable: Cable, kind: Connector): Figure | undefined {
@@ -157,7 +160,7 @@ type Card = Placed<'graphics'> | Placed<'cards'>;
 
 const adaptersIn = (card: Card): Figure => {
   const found = boxed(card, '16-pin adapter');
-  return { ...found, hi: Math.min(found.hi, Math.max(found.lo, 1)) };
+  return copyWith(found, { hi: Math.min(found.hi, Math.max(found.lo, 1)) });
 };
 
 /**
@@ -167,7 +170,9 @@ const adaptersIn = (card: Card): Figure => {
 function joinedFor({ part, label }: Card): Figure {
   const stated = figure(part['power-level'], `power level that ${label} wants`);
   const level =
-    stated.missing.length > 0 ? { ...stated, lo: SIXTEEN_PIN_LEVELS_W.at(-1)!, hi: SIXTEEN_PIN_LEVELS_W[0] } : stated;
+    stated.missing.length > 0
+      ? copyWith(stated, { lo: SIXTEEN_PIN_LEVELS_W.at(-1)!, hi: SIXTEEN_PIN_LEVELS_W[0] })
+      : stated;
   return derive(
     `PCIe 8-pin connectors of the adapter of ${label}`,
     'count',

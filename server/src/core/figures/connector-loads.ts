@@ -4,6 +4,7 @@ import { unreadNames } from '../parts/facts';
 import { CONTACT_18_AWG_A, CONNECTORS, SIXTEEN_PIN_CONTACT_A, SLOT_POWER, type Connector } from '../trade/connectors';
 import { awgMilliohmPerM, AWG_FINEST, cableDropMv } from '../trade/wire';
 import {
+  copyWith,
   between,
   counted,
   derive,
@@ -39,10 +40,10 @@ export function slotPower(card: Card): Figure {
   const label = `slot of ${card.label}`;
   const length = edge.value;
   if (length === undefined || length === 'M.2') {
-    return {
-      ...between(SLOT_POWER.x1.powerW, SLOT_POWER.x16.powerW, 'power', label, { unit: 'W', source: slotSource }),
-      missing: [missing(edge, `edge of ${card.label}`)],
-    };
+    return copyWith(
+      between(SLOT_POWER.x1.powerW, SLOT_POWER.x16.powerW, 'power', label, { unit: 'W', source: slotSource }),
+      { missing: [missing(edge, `edge of ${card.label}`)] },
+    );
   }
   // A plain x1 card keeps to 10 W, one set up as high-power may take 25 W: which it is no file states.
   if (length === 'x1')
@@ -168,7 +169,7 @@ function connectorsOnOneCable(build: Build, supply: Supply, kind: Connector, cou
 /** A connector’s share of what the card draws, the slot giving all it may or nothing. */
 function loadOf(card: Card, kind: Connector, shared: number, whole: Figure): Figure {
   const draw = figure(card.part.power.sustained, `sustained power of ${card.label}`);
-  const slot = { ...slotPower(card), lo: 0 };
+  const slot = copyWith(slotPower(card), { lo: 0 });
   const part = (shared * CONNECTORS[kind].powerW.high) / Math.max(whole.hi, 1);
   return derive(
     `load of one ${kind} cable of ${card.label}`,

@@ -1,7 +1,7 @@
 // Figures of cost: what the parts cost in one currency, and how old their prices are.
 import type { Build, Placed } from '../build/build';
 import { currencyCodes, type CurrencyCode } from '../quantity';
-import { figure, missing, times, total, unknown, type Figure } from './figure';
+import { copyWith, figure, missing, times, total, unknown, type Figure } from './figure';
 import { ageOf } from './dates';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -24,7 +24,7 @@ export function costOf(placed: Placed, currency: CurrencyCode): Figure {
   const own = price.value?.currency;
   const other = own !== undefined && own !== currency;
   const one = other
-    ? { ...unknown('money', label, [missing(price, `${label} in ${currency}`)]), unit: currency, currency }
+    ? copyWith(unknown('money', label, [missing(price, `${label} in ${currency}`)]), { unit: currency, currency })
     : figure(price, label);
   return times(one, howMany(placed));
 }

@@ -2,7 +2,7 @@
 import type { Build } from '../build/build';
 import type { MarginName } from '../build/workspace-config';
 import type { Fact } from '../parts/fact';
-import { figure, known, missing, unknown, writtenAt, type Figure } from './figure';
+import { copyWith, figure, known, missing, unknown, writtenAt, type Figure } from './figure';
 import { memo } from './memo';
 
 const secondsADay = 86_400;
@@ -14,10 +14,9 @@ const todayMs = memo((build: Build): number => msOf(build.today));
 export function ageOf(build: Build, day: Fact<string>, label: string): Figure {
   if (day.value === undefined) return unknown('time', label, [missing(day, label)]);
   const days = Math.round((todayMs(build) - msOf(day.value)) / 1000 / secondsADay);
-  return {
-    ...known(days * secondsADay, 'time', label, { unit: 'day', source: 'the days from then until today' }),
+  return copyWith(known(days * secondsADay, 'time', label, { unit: 'day', source: 'the days from then until today' }), {
     from: writtenAt(day),
-  };
+  });
 }
 
 /** A margin of the house, with its origin: the settings file, or the default. */

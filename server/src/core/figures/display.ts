@@ -5,6 +5,7 @@ import type { expect } from '../manifest/build-file';
 import { bitsPerPixel, MARGINAL_SHARE, parseDisplayLink, requiredGbps, type DisplayMode } from '../trade/display';
 import { cvtTiming, type Blanking } from '../trade/timing';
 import {
+  copyWith,
   between,
   derive,
   known,
@@ -97,14 +98,13 @@ export function inputPayload(display: Display, output: Output): Figure {
   const each = fitting.map(([name, { link }]) => payload(link, `${name} of ${display.label}`));
   if (each.length < 2)
     return each[0] ?? unknown('data-rate', label, [missing(inputs, `an input of ${display.label} for ${output.name}`)]);
-  return {
-    ...between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, {
+  return copyWith(
+    between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, {
       unit: 'Gb/s',
       source: linkSource,
     }),
-    missing: uniqueMissing(each),
-    inputs: each,
-  };
+    { missing: uniqueMissing(each), inputs: each },
+  );
 }
 
 /** The kinds of connector that a display takes, and what would tell of more. */
@@ -199,10 +199,10 @@ export function payload(link: Fact<string>, label: string): Figure {
     return unknown('data-rate', label, [
       missing(link, link.value === undefined ? `link of ${label}` : `rate of ${link.text} at ${label}`),
     ]);
-  return {
-    ...known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }),
-    from: writtenAt(link),
-  };
+  return copyWith(
+    known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }),
+    { from: writtenAt(link) },
+  );
 }
 
 /** What is left of a payload when a link is not to be marginal. */
@@ -227,9 +227,10 @@ export function pixelClock(mode: DisplayMode, promise: PromisedMode): Figure {
     cvtTiming(mode.widthPx, mode.heightPx, mode.refreshHz, blanking).pixelClockMHz * 1e6;
   const stated = promise.blanking.value;
   const look = { unit: 'MHz', source: timingSource } as const;
-  if (stated) return { ...known(hertz(stated), 'frequency', 'pixel clock', look), from: writtenAt(promise.mode) };
+  if (stated)
+    return copyWith(known(hertz(stated), 'frequency', 'pixel clock', look), { from: writtenAt(promise.mode) });
   const open = between(hertz('CVT-RB2'), hertz('CVT-RB1'), 'frequency', 'pixel clock', look);
-  return { ...open, missing: [missing(promise.blanking, 'blanking of the mode')] };
+  return copyWith(open, { missing: [missing(promise.blanking, 'blanking of the mode')] });
 }
 
 /** What a mode needs of a link, in bytes a second; undefined where the mode has no such timing. */
@@ -238,18 +239,18 @@ export function needed(mode: DisplayMode, promise: PromisedMode): Figure | undef
   const depth = promise.depth.value as number | undefined;
   const bits =
     depth === undefined
-      ? {
-          ...between(bitsPerPixel(6), bitsPerPixel(16), 'count', 'bits a pixel', {
+      ? copyWith(
+          between(bitsPerPixel(6), bitsPerPixel(16), 'count', 'bits a pixel', {
             source: 'VESA DisplayPort Standard',
           }),
-          missing: [missing(promise.depth, 'depth of the mode')],
-        }
-      : {
-          ...known(bitsPerPixel(depth), 'count', 'bits a pixel', {
+          { missing: [missing(promise.depth, 'depth of the mode')] },
+        )
+      : copyWith(
+          known(bitsPerPixel(depth), 'count', 'bits a pixel', {
             source: 'VESA DisplayPort Standard: three components a pixel',
           }),
-          from: writtenAt(promise.depth),
-        };
+          { from: writtenAt(promise.depth) },
+        );
   return derive(
     'payload needed',
     'data-rate',

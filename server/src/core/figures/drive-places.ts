@@ -3,6 +3,7 @@ import { boxed } from './box-contents';
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import {
+  copyWith,
   between,
   counted,
   missing,
@@ -33,7 +34,7 @@ export function countDrives(build: Build, label: string, belongs: (drive: Drive)
     return [
       answer === true
         ? many
-        : { ...between(0, many.hi, 'count', many.label, { source: 'counted in the build' }), missing: answer },
+        : copyWith(between(0, many.hi, 'count', many.label, { source: 'counted in the build' }), { missing: answer }),
     ];
   });
   return each.length === 0 ? undefined : total(label, 'count', each);
@@ -109,10 +110,9 @@ export const portsLeft = memo((build: Build): Figure | undefined => {
 function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['part']['ports'], of: string): Figure {
   const label = `SATA ports of ${of}`;
   if (!ports.value)
-    return {
-      ...between(0, Infinity, 'count', label, { source: 'the board’s facts' }),
+    return copyWith(between(0, Infinity, 'count', label, { source: 'the board’s facts' }), {
       missing: [missing(ports, label)],
-    };
+    });
   let [lo, hi] = [0, 0];
   const missingFacts: Missing[] = [];
   for (const port of ports.value.keys()) {
@@ -123,11 +123,10 @@ function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['p
     if (open.length === 0) lo++;
     missingFacts.push(...open);
   }
-  return {
-    ...between(lo, hi, 'count', label, { source: 'the board’s facts' }),
+  return copyWith(between(lo, hi, 'count', label, { source: 'the board’s facts' }), {
     missing: uniqueMissing([{ missing: missingFacts }]),
     from: writtenAt(ports),
-  };
+  });
 }
 
 /** SATA power connectors of supply and cables, less those that adapters take up; undefined without a supply. */
@@ -139,7 +138,7 @@ export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: st
   const one = map.value?.get(name);
   if (one) return counted(one, label);
   return map.value
-    ? { ...number(0, label, 'not among those it lists'), from: writtenAt(map) }
+    ? copyWith(number(0, label, 'not among those it lists'), { from: writtenAt(map) })
     : unknown('count', label, [missing(map, label)]);
 }
 
@@ -149,10 +148,9 @@ function boughtCables(build: Build, kind: string): Figure[] {
     const connector = connectorOf(cable);
     if ('missingFacts' in connector)
       return [
-        {
-          ...between(0, Infinity, 'count', `${kind} cables among ${cable.label}`, { source: 'not stated' }),
+        copyWith(between(0, Infinity, 'count', `${kind} cables among ${cable.label}`, { source: 'not stated' }), {
           missing: [connector.missingFacts],
-        },
+        }),
       ];
     return connector.kind === kind ? [howMany(cable)] : [];
   });

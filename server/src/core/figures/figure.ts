@@ -87,6 +87,9 @@ function make(
   };
 }
 
+/** The same figure with some of it said otherwise; every copy is made here, so that the one shape stays. */
+export const copyWith = (one: Figure, changes: Partial<Omit<Figure, 'type'>>): Figure => ({ ...one, ...changes });
+
 /** A figure read from a quantity that a file states, or unknown with that fact missing. */
 export function figure(fact: Fact<Quantity>, label: string): Figure {
   const q = fact.value;

@@ -6,6 +6,7 @@ import type { Fact, Group } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { isLiquid } from './coolers';
 import {
+  copyWith,
   counted,
   figure,
   least,
@@ -86,7 +87,7 @@ function joinedInBox(cooler: Placed<'cooler'>, count: Figure): Figure {
   if (count.hi <= 1) return count;
   const splitter = boxHas(cooler, 'fan splitter');
   if (splitter.is === undefined)
-    return { ...count, lo: Math.min(count.lo, 1), missing: [...count.missing, ...splitter.missing] };
+    return copyWith(count, { lo: Math.min(count.lo, 1), missing: [...count.missing, ...splitter.missing] });
   if (!splitter.is) return count;
   return least(`headers for the fans of ${cooler.label}`, [
     count,

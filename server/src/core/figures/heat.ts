@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { PASTE_CONDUCTIVITY } from '../trade/thermal-paste';
 import { filmResistanceKPerW, powerAtLimitW, steadyTemperatureC } from '../trade/heat';
-import { between, derive, figure, total, type Figure } from './figure';
+import { copyWith, between, derive, figure, total, type Figure } from './figure';
 import { caseRise, inletTemperature } from './air';
 import { isLiquid } from './coolers';
 import { guarded, notNegative, aboveZero } from './guard';
@@ -71,7 +71,7 @@ export function riseAtCooler(build: Build, cooler: Cooler): Figure {
       () => 0,
       { unit: 'K' },
     );
-  return { ...rise, lo: 0, label: 'rise at the radiator' };
+  return copyWith(rise, { lo: 0, label: 'rise at the radiator' });
 }
 
 /** Steady temperature of the processor at its sustained power. */

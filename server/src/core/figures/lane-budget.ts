@@ -1,6 +1,6 @@
 // Figures of what shares a source: lanes behind the processor, rates behind the chipset.
 import type { Build } from '../build/build';
-import { figure, least, missing, total, type Figure, type Missing } from './figure';
+import { copyWith, figure, least, missing, total, type Figure, type Missing } from './figure';
 import { endOf, lanesLeft, reached, uplink } from './lanes';
 import { memo } from './memo';
 import { seatOf, seated, type Seated } from './slots';
@@ -19,7 +19,7 @@ function sourceOf(build: Build, placed: Seated, source: 'processor' | 'chipset')
 
 /** A figure of something that only may count. */
 const perhaps = (one: Figure, missingFacts: readonly Missing[]): Figure =>
-  missingFacts.length === 0 ? one : { ...one, lo: 0, missing: [...one.missing, ...missingFacts] };
+  missingFacts.length === 0 ? one : copyWith(one, { lo: 0, missing: [...one.missing, ...missingFacts] });
 
 /** Lanes that the parts in slots of the processor use together; undefined where none sits there. */
 export const processorLanes = memo((build: Build): Figure | undefined => {
@@ -97,9 +97,8 @@ function cardDemand(build: Build, placed: Seated): Figure {
   const need = 'rate-needed' in placed.part ? placed.part['rate-needed'] : undefined;
   const link = least(`rate of ${placed.label}`, [reached(build, placed).link, uplink(build)!]);
   if (need?.value) return least(`rate of ${placed.label}`, [figure(need, `rate needed by ${placed.label}`), link]);
-  return {
-    ...link,
+  return copyWith(link, {
     lo: 0,
     missing: [...link.missing, ...(need ? [missing(need, `rate needed by ${placed.label}`)] : [])],
-  };
+  });
 }

@@ -2,7 +2,18 @@
 import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { trainedRateBytesPerSecond, type Link } from '../trade/links';
-import { between, counted, derive, known, missing, readCount, unknown, type Figure, type Missing } from './figure';
+import {
+  copyWith,
+  between,
+  counted,
+  derive,
+  known,
+  missing,
+  readCount,
+  unknown,
+  type Figure,
+  type Missing,
+} from './figure';
 import { memo, memoOf } from './memo';
 import { effectsOn, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
 
@@ -29,17 +40,11 @@ export function endOf(link: Fact<Link>, of: string, words = `link of ${of}`): En
   };
 }
 
-const wirings = new WeakMap<Slot, End>();
-
 /**
  * What a slot is wired for; an M.2 socket that carries no PCIe has no lanes. Worked out once, for all parts that
  * might go in.
  */
-export function wiringOf(slot: Slot, name: string): End {
-  let found = wirings.get(slot);
-  if (!found) wirings.set(slot, (found = wired(slot, name)));
-  return found;
-}
+export const wiringOf = memoOf((_: Build, slot: Slot): End => wired(slot, slot.$.name));
 
 function wired(slot: Slot, name: string): End {
   const { carries } = slot;
@@ -63,30 +68,25 @@ function wired(slot: Slot, name: string): End {
 
 /** The lanes of a slot once the other slots are filled as the build says; half of them where one of those halves it. */
 export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated): Figure {
-  const { lanes } = wiringOf(slot, name);
+  const { lanes } = wiringOf(build, slot);
   const effects = effectsOn(build, name, 'halves', mover);
   const halving = effects.find((effect) => effect.does);
-  const open = lacksOf(effects);
+  const open = lacksOf(build, effects);
   if (!halving && open.length === 0) return lanes;
   const share = halving
     ? known(0.5, 'count', `share left while ${halving.by} is filled`, { source: 'the board’s facts' })
-    : {
-        ...between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }),
+    : copyWith(between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }), {
         missing: open,
-      };
+      });
   return derive(`lanes left of ${name}`, 'count', [lanes, share], `lanes × share left`, (all, left) =>
     Math.ceil(all * left),
   );
 }
 
-const lacksKept = new WeakMap<readonly Effect[], readonly Missing[]>();
-
 /** The facts that effects leave open; one list for the many slots that share their effects. */
-function lacksOf(effects: readonly Effect[]): readonly Missing[] {
-  let missingFacts = lacksKept.get(effects);
-  if (!missingFacts) lacksKept.set(effects, (missingFacts = effects.flatMap((effect) => effect.missingFacts)));
-  return missingFacts;
-}
+const lacksOf = memoOf((_: Build, effects: readonly Effect[]): readonly Missing[] =>
+  effects.flatMap((effect) => effect.missingFacts),
+);
 
 /** The generation of the processor’s lanes, where a slot’s lanes come from it; undefined where they do not. */
 export function sourceGeneration(build: Build, slot: Slot, name: string): Figure | undefined {
@@ -110,11 +110,10 @@ export const uplink = memo((build: Build): Figure | undefined => {
 /** A limit that holds only if the slot’s lanes come from that side: where nothing says, it may not. */
 function perhaps(limit: Figure, slot: Slot, name: string): Figure {
   if (slot.from.value !== undefined) return limit;
-  return {
-    ...limit,
+  return copyWith(limit, {
     hi: Infinity,
     missing: [...limit.missing, missing(slot.from, `where the lanes of ${name} come from`)],
-  };
+  });
 }
 
 /** What the chipset’s uplink leaves to a slot behind it; undefined for a slot on the processor. */
@@ -152,7 +151,7 @@ export function endsOf(build: Build, placed: Seated, seat: Seat = seatOf(build, 
   const source = sourceGeneration(build, slot, name);
   const ends: Partial<End>[] = [
     own,
-    { lanes: lanesLeft(build, slot, name, placed), generation: wiringOf(slot, name).generation },
+    { lanes: lanesLeft(build, slot, name, placed), generation: wiringOf(build, slot).generation },
   ];
   if (source) ends.push({ generation: source });
   const riser = riserOf(placed);

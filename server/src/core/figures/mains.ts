@@ -11,7 +11,19 @@ import {
   type BadgeMains,
 } from '../trade/efficiency';
 import { backupAtMostS, BATTERY_GIVES_PERCENT, continuousLimitW, CONTINUOUS_RULES } from '../trade/mains';
-import { between, derive, figure, isExact, known, missing, total, uniqueMissing, unknown, type Figure } from './figure';
+import {
+  copyWith,
+  between,
+  derive,
+  figure,
+  isExact,
+  known,
+  missing,
+  total,
+  uniqueMissing,
+  unknown,
+  type Figure,
+} from './figure';
 import { allowed } from './guard';
 import { memo } from './memo';
 import { sustainedDraw } from './power';
@@ -120,10 +132,9 @@ function bounded(
   missingFacts: Figure['missing'],
   source = 'an efficiency lies between nothing and all',
 ): Figure {
-  return {
-    ...between(ends.low * 100, ends.high * 100, 'percent', label, { unit: '%', source }),
+  return copyWith(between(ends.low * 100, ends.high * 100, 'percent', label, { unit: '%', source }), {
     missing: [...missingFacts, ...load.missing],
-  };
+  });
 }
 
 /** Power from the wall under sustained load; undefined where the build has no supply. */
@@ -195,7 +206,7 @@ function ruleShare(build: Build): Figure {
     return known(least, 'percent', label, { unit: '%', source: CONTINUOUS_RULES.US.source });
   if (rule.value === 'full rating') return known(100, 'percent', label, { unit: '%', source: 'the rule of the site' });
   const missingFacts = [missing(rule, 'rule of the site for continuous load')];
-  return { ...unknown('percent', label, missingFacts), lo: least, hi: 100, unit: '%' };
+  return copyWith(unknown('percent', label, missingFacts), { lo: least, hi: 100, unit: '%' });
 }
 
 /**

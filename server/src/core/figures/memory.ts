@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { channelFill, memoryBandwidthBytesPerSecond } from '../trade/memory';
 import {
+  copyWith,
   between,
   counted,
   derive,
@@ -61,7 +62,7 @@ export function boardSlots(board: Board): Figure {
   const { slots } = board.part.memory;
   const label = `memory slots of ${board.label}`;
   if (!slots.value) return unknown('count', label, [missing(slots, label)]);
-  return { ...number(slots.value.length, label, 'counted in the board’s list'), from: writtenAt(slots) };
+  return copyWith(number(slots.value.length, label, 'counted in the board’s list'), { from: writtenAt(slots) });
 }
 
 /** The order in which the board wants its slots filled: those to fill first, then the others as they stand. */
@@ -135,12 +136,13 @@ function boardChannels(build: Build, board: Board | undefined): Figure {
   ];
   if (!board) open.push({ doc: build.doc, path: 'parts.board', what: 'the board' });
   if (open.length > 0)
-    return { ...between(1, mostChannels(build), 'count', label, counts), missing: uniqueMissing([{ missing: open }]) };
+    return copyWith(between(1, mostChannels(build), 'count', label, counts), {
+      missing: uniqueMissing([{ missing: open }]),
+    });
   const used = channelFill(channels!, byKit.flat()).channelsUsed;
-  return {
-    ...number(used, label, 'the board’s channels with a module in them'),
+  return copyWith(number(used, label, 'the board’s channels with a module in them'), {
     from: writtenAt(board!.part.memory.channels),
-  };
+  });
 }
 
 /** A DIMM fills one channel; a CAMM2 module may fill two. */
@@ -166,12 +168,13 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
   const { lo: many, missing: uncounted } = modules(build);
   const ranks = ranksOf(memory);
   const open = [...(speeds.value ? [] : [missing(speeds, `memory speeds of ${board.label}`)]), ...uncounted];
-  if (!speeds.value || open.length > 0) return { ...unknown('transfer-rate', label, open), unit: 'MT/s' };
+  if (!speeds.value || open.length > 0) return copyWith(unknown('transfer-rate', label, open), { unit: 'MT/s' });
   const exact =
     ranks.count === undefined
       ? undefined
       : speeds.value.find((row) => row.modules.value === many && row.ranks.value === ranks.count);
-  if (exact?.['up-to'].value) return { ...figure(exact['up-to'], label), source: 'the board’s table of memory speeds' };
+  if (exact?.['up-to'].value)
+    return copyWith(figure(exact['up-to'], label), { source: 'the board’s table of memory speeds' });
   const candidates = ranks.count === undefined ? possibleRanks : [ranks.count];
   const bounds = candidates.map((count) => speedBounds(speeds.value!, many, count));
   const missingFacts =
@@ -183,17 +186,13 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
             `memory speed for ${many} modules of ${ranks.count} ${ranks.count === 1 ? 'rank' : 'ranks'}`,
           ),
         ];
-  return {
-    ...between(
-      Math.min(...bounds.map(({ lo }) => lo)),
-      Math.max(...bounds.map(({ hi }) => hi)),
-      'transfer-rate',
-      label,
-      { unit: 'MT/s', source: 'the board’s table of memory speeds' },
-    ),
-    from: writtenAt(speeds),
-    missing: missingFacts,
-  };
+  return copyWith(
+    between(Math.min(...bounds.map(({ lo }) => lo)), Math.max(...bounds.map(({ hi }) => hi)), 'transfer-rate', label, {
+      unit: 'MT/s',
+      source: 'the board’s table of memory speeds',
+    }),
+    { from: writtenAt(speeds), missing: missingFacts },
+  );
 });
 
 type SpeedRows = NonNullable<Board['part']['memory']['speeds']['value']>;

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../trade/noise';
-import { between, counted, derive, figure, missing, uniqueMissing, unknown, type Figure } from './figure';
+import { copyWith, between, counted, derive, figure, missing, uniqueMissing, unknown, type Figure } from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -93,7 +93,7 @@ function ofCase(placed: Placed<'case'>): Sound[] {
 /** All of a kind together, at the distance promised. */
 function heardAt(sound: Sound, to: Figure): Figure {
   const { placed, label, stated, count } = sound;
-  if (!stated) return { ...unknown('sound-level', label, count.missing), unit: 'dBA' };
+  if (!stated) return copyWith(unknown('sound-level', label, count.missing), { unit: 'dBA' });
   const one = figure(stated.level, `level of ${label}`);
   const alike =
     count.lo === 1 && count.hi === 1
@@ -116,7 +116,7 @@ function heardAt(sound: Sound, to: Figure): Figure {
   // A drive of no stated shape may be a module, which is silent.
   return !shape || shape.value !== undefined
     ? heard
-    : { ...heard, lo: -Infinity, missing: [...heard.missing, missing(shape, `shape of ${label}`)] };
+    : copyWith(heard, { lo: -Infinity, missing: [...heard.missing, missing(shape, `shape of ${label}`)] });
 }
 
 /** In a free field a level falls by 20 lg of the distances; a room leaves less of that fall, or none. */
@@ -139,19 +139,13 @@ function atDistance(level: Figure, from: Figure, to: Figure, label: string): Fig
 export const noiseLevel = memo((build: Build): Figure | undefined => {
   const inputs = noiseSources(build).map(({ level }) => level);
   if (inputs.length === 0) return undefined;
-  return {
-    ...between(
-      sumOf(inputs.map(({ lo }) => lo)),
-      sumOf(inputs.map(({ hi }) => hi)),
-      'sound-level',
-      'level of all parts',
-      { unit: 'dBA', source: 'level addition in acoustics' },
-    ),
-    missing: uniqueMissing(inputs),
-    inputs,
-    formula: '10 lg Σ 10^(level ÷ 10)',
-    work: (...levels) => sumOf(levels),
-  };
+  return copyWith(
+    between(sumOf(inputs.map(({ lo }) => lo)), sumOf(inputs.map(({ hi }) => hi)), 'sound-level', 'level of all parts', {
+      unit: 'dBA',
+      source: 'level addition in acoustics',
+    }),
+    { missing: uniqueMissing(inputs), inputs, formula: '10 lg Σ 10^(level ÷ 10)', work: (...levels) => sumOf(levels) },
+  );
 });
 
 function sumOf(levels: readonly number[]): number {

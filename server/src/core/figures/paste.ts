@@ -1,7 +1,7 @@
 // Figures of the paste between processor and cooler: the face it covers, how thick it lies, how much that wants.
 import type { Placed } from '../build/build';
 import { BOND_LINE_UM, GRAINS_MM3, gapVolumeMm3, halfSphereDiameterMm, PASTE_EXCESS, type Grain } from '../trade/heat';
-import { between, derive, missing, type Figure } from './figure';
+import { copyWith, between, derive, missing, type Figure } from './figure';
 import { aboveZero, guarded } from './guard';
 
 const umPerMm = 1000;
@@ -26,7 +26,7 @@ export function bondLine(paste: Placed<'paste'>): Figure {
   const fact = paste.part['bond-line'];
   const label = `bond line of ${paste.label}`;
   if (fact.value) return aboveZero(fact, label);
-  return { ...usualBondLine(label), missing: [missing(fact, label)] };
+  return copyWith(usualBondLine(label), { missing: [missing(fact, label)] });
 }
 
 /** The span of bond lines that squeezed pastes have. */

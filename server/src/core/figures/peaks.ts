@@ -3,6 +3,7 @@ import { unreadNames } from '../parts/facts';
 import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
 import {
+  copyWith,
   between,
   derive,
   figure,
@@ -109,7 +110,7 @@ function partDrawFor(placed: Placed, sustained: Figure, seconds: number): Figure
     ...lasting.filter(({ lasts }) => lasts.lo >= seconds).map(({ power }) => power.lo * count.lo),
   );
   return [
-    { ...highest, lo: certain, missing: uniqueMissing([highest, ...doubtful.map(({ lasts }) => lasts)]) },
+    copyWith(highest, { lo: certain, missing: uniqueMissing([highest, ...doubtful.map(({ lasts }) => lasts)]) }),
     ...openAbove(has),
   ];
 }
@@ -141,10 +142,9 @@ function riddenOutPercent(supply: Placed<'supply'>, rating: Figure, seconds: num
       source: 'ATX12V Power Supply Design Guide, version 2: no load above the rating',
     });
   if (standard.value === undefined)
-    return {
-      ...between(100, Infinity, 'percent', label, { unit: '%', source: guide }),
+    return copyWith(between(100, Infinity, 'percent', label, { unit: '%', source: guide }), {
       missing: [missing(standard, `standard of ${supply.label}`)],
-    };
+    });
   return standardPercent(supply, rating, label, seconds);
 }
 
@@ -161,10 +161,10 @@ function statedPercent(supply: Placed<'supply'>, label: string, seconds: number)
   }
   const stated = rows.find(({ percent, lasts }) => lasts.lo >= seconds && percent.lo === lo && percent.hi === hi);
   if (stated) return stated.percent;
-  return {
-    ...between(lo, hi, 'percent', label, { unit: '%', source: 'the peaks it states; above the rating nothing else' }),
-    missing: uniqueMissing(rows.flatMap(({ percent, lasts }) => [percent, lasts])),
-  };
+  return copyWith(
+    between(lo, hi, 'percent', label, { unit: '%', source: 'the peaks it states; above the rating nothing else' }),
+    { missing: uniqueMissing(rows.flatMap(({ percent, lasts }) => [percent, lasts])) },
+  );
 }
 
 /** The guide’s percentage; the class of the supply turns on its rating and on whether it has a 16-pin connector. */
@@ -184,8 +184,7 @@ function standardPercent(supply: Placed<'supply'>, rating: Figure, label: string
     ...rating.missing,
     ...(sixteen !== undefined ? [] : [missing(connectors, `connectors of ${supply.label}`)]),
   ];
-  return {
-    ...between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }),
+  return copyWith(between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }), {
     missing: missingFacts,
-  };
+  });
 }

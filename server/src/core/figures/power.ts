@@ -1,6 +1,6 @@
 // Figures of power: what each part draws for as long as it works, and the sum.
 import type { Build, Placed } from '../build/build';
-import { counted, figure, number, times, total, type Figure } from './figure';
+import { copyWith, counted, figure, number, times, total, type Figure } from './figure';
 import { memo } from './memo';
 
 /** How many of a part there are: its `count`, or one. */
@@ -37,7 +37,7 @@ function driveDraw({ part: { draw }, label }: Placed<'drives'>): Figure {
   const running = figure(draw.running, `power of ${label} while it runs`);
   if (draw.running.value) return running;
   const peak = figure(draw.peak, `peak draw of ${label}`);
-  return { ...running, lo: 0, hi: peak.hi, unit: 'W', missing: [...running.missing, ...peak.missing] };
+  return copyWith(running, { lo: 0, hi: peak.hi, unit: 'W', missing: [...running.missing, ...peak.missing] });
 }
 
 function processorDraw(placed: Placed<'processor'>): Figure {

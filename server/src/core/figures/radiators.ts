@@ -6,7 +6,7 @@ import type { Fact, Group } from '../parts/fact';
 import { radiatorClassMm } from '../trade/air';
 import { radiatorClass } from '../trade/forms';
 import { isLiquid } from './coolers';
-import { figure, known, missing, total, type Figure, type Missing } from './figure';
+import { copyWith, figure, known, missing, total, type Figure, type Missing } from './figure';
 import { notNegative } from './guard';
 import { memo } from './memo';
 
@@ -72,7 +72,7 @@ export function radiatorLength({ facts, label }: Radiator): Figure {
   if (facts.length.value) return own;
   const length =
     facts.class.value === undefined
-      ? { ...own, missing: [...own.missing, missing(facts.class, `class of ${label}`)] }
+      ? copyWith(own, { missing: [...own.missing, missing(facts.class, `class of ${label}`)] })
       : own;
   const nominal = Number(facts.class.value);
   const row = Number.isInteger(nominal) && nominal > 0 ? radiatorClass(nominal) : undefined;

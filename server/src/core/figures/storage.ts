@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
 import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
 import {
+  copyWith,
   between,
   derive,
   figure,
@@ -44,13 +45,13 @@ function usbRate({ part: { link }, label }: Drive): Figure {
   if (link.value?.bus !== 'USB')
     return unknown('data-rate', `USB link of ${label}`, [missing(link, `USB link of ${label}`)]);
   const rate = linkRateBytesPerSecond(link.value)!;
-  return {
-    ...known(rate, 'data-rate', `USB link of ${label}`, {
+  return copyWith(
+    known(rate, 'data-rate', `USB link of ${label}`, {
       unit: 'MB/s',
       source: 'Universal Serial Bus Specification: line rate × coding ÷ 8',
     }),
-    from: writtenAt(link),
-  };
+    { from: writtenAt(link) },
+  );
 }
 
 /**
@@ -73,7 +74,7 @@ function sataRate(build: Build, drive: Drive): Figure {
 }
 
 function anyGeneration(label: string, missingFacts: readonly Missing[]): Figure {
-  return { ...between(1, 3, 'count', label, { source: 'Serial ATA' }), missing: missingFacts };
+  return copyWith(between(1, 3, 'count', label, { source: 'Serial ATA' }), { missing: missingFacts });
 }
 
 function sataGeneration({ part: { link }, label }: Drive): Figure {

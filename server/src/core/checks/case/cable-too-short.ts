@@ -1,6 +1,7 @@
 // The supply’s cables against the paths they take through the case.
 import type { Build, Placed } from '../../build/build';
 import {
+  copyWith,
   counted,
   derive,
   figure,
@@ -157,7 +158,7 @@ function reachesOne(length: Figure, path: Figure, missingFacts: readonly Missing
     '1 where the length is at least that of the path, else 0',
     (mm, way) => (mm >= way ? 1 : 0),
   );
-  return missingFacts.length > 0 ? { ...does, lo: 0, missing: [...does.missing, ...missingFacts] } : does;
+  return missingFacts.length > 0 ? copyWith(does, { lo: 0, missing: [...does.missing, ...missingFacts] }) : does;
 }
 
 function pathOf(box: Placed<'case'>, kind: Connector): Figure {

@@ -1,6 +1,6 @@
 // Cables of the case’s front panel against the board’s headers for them.
 import type { Build, Placed } from '../../build/build';
-import { between, missing, number, total, unknown, type Figure } from '../../figures/figure';
+import { copyWith, between, missing, number, total, unknown, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { join, sentence } from '../../figures/sentence';
 import { all, atMost, lacking, type Truth } from '../../figures/truth';
@@ -78,10 +78,9 @@ function headersOf(board: Placed<'board'>, kind: string): Figure {
   if (!headers.value) return unknown('count', label, [missing(headers, `headers of ${board.label}`)]);
   const ones = [...headers.value].map(([name, header]) =>
     header.kind.value === undefined
-      ? {
-          ...between(0, 1, 'count', name, { source: 'its kind is not stated' }),
+      ? copyWith(between(0, 1, 'count', name, { source: 'its kind is not stated' }), {
           missing: [missing(header.kind, `kind of header ${name}`)],
-        }
+        })
       : number(header.kind.value === kind ? 1 : 0, name),
   );
   return total(label, 'count', ones);

@@ -1,7 +1,7 @@
 // Clearances that hold by less than the house wants to keep.
 import { clearances, gapOf } from '../../figures/fit';
 import { marginFigure } from '../../figures/margins';
-import { number } from '../../figures/figure';
+import { copyWith, number } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, atLeast, lessThan } from '../../figures/truth';
 import { check } from '../check';
@@ -34,7 +34,7 @@ parts:
     if (margin.hi === 0) return;
     for (const fit of clearances(build)) {
       const gap = gapOf(fit);
-      const nothing = { ...number(0, 'no room at all'), dimension: 'length' as const };
+      const nothing = copyWith(number(0, 'no room at all'), { dimension: 'length' });
       // What does not fit at all is the finding of another check.
       report(
         outcome(at(fit.placed, undefined, fit.name), any(atLeast(gap, margin), lessThan(gap, nothing)), {

@@ -1,6 +1,6 @@
 // The machine’s mass against what one person may lift.
 import type { Build, Placed } from '../../build/build';
-import { figure, known, times, total, type Figure } from '../../figures/figure';
+import { copyWith, figure, known, times, total, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
@@ -78,5 +78,5 @@ function massOf(placed: Placed<'board'>): Figure {
   const most = LIGHT_PARTS_AT_MOST_G[placed.role as string as keyof typeof LIGHT_PARTS_AT_MOST_G] as number | undefined;
   return mass.missing.length === 0 || most === undefined
     ? mass
-    : { ...mass, lo: 0, hi: most, unit: 'g', source: 'common practice: such parts weigh no more' };
+    : copyWith(mass, { lo: 0, hi: most, unit: 'g', source: 'common practice: such parts weigh no more' });
 }

@@ -1,7 +1,18 @@
 // A cooler that reaches down to a slot in which a card sits.
 import type { Build, Placed } from '../../build/build';
 import { isLiquid } from '../../figures/coolers';
-import { between, counted, derive, figure, least, missing, number, unknown, type Figure } from '../../figures/figure';
+import {
+  copyWith,
+  between,
+  counted,
+  derive,
+  figure,
+  least,
+  missing,
+  number,
+  unknown,
+  type Figure,
+} from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Slot } from '../../figures/slots';
 import { atMost, lacking } from '../../figures/truth';
@@ -80,7 +91,7 @@ function pitchesTo(board: Placed<'board'>, name: string | undefined): Figure {
     'its position − position of the first',
     (a, b) => a - b,
   );
-  return { ...difference, lo: Math.max(0, difference.lo) };
+  return copyWith(difference, { lo: Math.max(0, difference.lo) });
 }
 
 /** Its position among the openings; of a slot of no stated kind nobody knows whether it has one. */

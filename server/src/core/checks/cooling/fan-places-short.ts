@@ -1,6 +1,6 @@
 // How many fans go into one place of the case, its own among them.
 import type { Build } from '../../build/build';
-import { counted, derive, figure, missing, most, total, unknown, type Figure } from '../../figures/figure';
+import { copyWith, counted, derive, figure, missing, most, total, unknown, type Figure } from '../../figures/figure';
 import { fanSeats, type FanPlace, type FanSeat } from '../../figures/fan-places';
 import { notNegative } from '../../figures/guard';
 import { memo } from '../../figures/memo';
@@ -89,7 +89,7 @@ function lengthOf(name: string, place: FanPlace, sizes: readonly Figure[]): Figu
   const row = product(label, counted(place.count, `how many fans ${name} holds`), size);
   return sizes.every((one) => one.lo === size.lo && one.hi === size.hi)
     ? row
-    : { ...row, hi: Infinity, missing: [...row.missing, missing(place.length, label)] };
+    : copyWith(row, { hi: Infinity, missing: [...row.missing, missing(place.length, label)] });
 }
 
 /** The fans in a row; the case's own are taken to be of the place's largest size. */

@@ -1,7 +1,17 @@
 // Connectors of fans and pumps against the board's headers and the splitters at hand, and several connectors on one
 // header.
 import type { Build, Placed } from '../../build/build';
-import { counted, missing, number, times, total, uniqueMissing, unknown, type Figure } from '../../figures/figure';
+import {
+  copyWith,
+  counted,
+  missing,
+  number,
+  times,
+  total,
+  uniqueMissing,
+  unknown,
+  type Figure,
+} from '../../figures/figure';
 import { fanHeaders, fanConnectors, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
 import { notNegative } from '../../figures/guard';
 import { howMany } from '../../figures/power';
@@ -74,7 +84,7 @@ function headersOf(board: Placed<'board'>): Figure {
   const missingFacts = uniqueMissing([
     { missing: unsure.map(([name, header]) => missing(header.kind, `kind of ${name}`)) },
   ]);
-  return { ...number(sure, label), hi: sure + unsure.length, missing: missingFacts };
+  return copyWith(number(sure, label), { hi: sure + unsure.length, missing: missingFacts });
 }
 
 /** A splitter takes one connector's place and gives several: so many more. */
@@ -83,15 +93,14 @@ function added({ cable, missingFacts }: Splitter): Figure {
     return notNegative(unknown('count', `connectors that ${cable.label} adds`, missingFacts));
   const ways = counted(cable.part.ways, `how many fans ${cable.label} feeds`);
   return times(
-    {
-      ...ways,
+    copyWith(ways, {
       lo: Math.max(0, ways.lo - 1),
       hi: ways.hi - 1,
       label: `connectors that ${cable.label} adds`,
       formula: `${ways.label} − 1`,
       inputs: [ways],
       work: (n) => n! - 1,
-    },
+    }),
     howMany(cable),
   );
 }

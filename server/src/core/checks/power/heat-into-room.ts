@@ -1,5 +1,5 @@
 // Heat given to the room under full load against the promise.
-import { derive, figure } from '../../figures/figure';
+import { copyWith, derive, figure } from '../../figures/figure';
 import { wallPower } from '../../figures/mains';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
@@ -50,7 +50,7 @@ expect: { heat: 500 W }
       outcome(atKey(build, promise), atMost(heat, wanted), {
         // Pieces of their own, since the figures of one sentence share their unit.
         broken: () =>
-          sentence`The room gets ${heat} (${sentence`${{ ...heat, unit: 'BTU/h' as const }}`}) under full load; at most
+          sentence`The room gets ${heat} (${sentence`${copyWith(heat, { unit: 'BTU/h' })}`}) under full load; at most
             ${sentence`${wanted}`} are promised.`,
         fixes: () => [
           Number.isFinite(heat.hi)

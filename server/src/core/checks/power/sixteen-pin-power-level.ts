@@ -1,6 +1,6 @@
 // The power level that a 16-pin cable signals against the level the card wants.
 import type { Build, Placed } from '../../build/build';
-import { figure, known, least, missing, unknown, type Figure } from '../../figures/figure';
+import { copyWith, figure, known, least, missing, unknown, type Figure } from '../../figures/figure';
 import { connectorCount, connectorOf } from '../../figures/cables';
 import { sentence } from '../../figures/sentence';
 import { atLeast, lacking } from '../../figures/truth';
@@ -58,8 +58,7 @@ function signalledLevel(build: Build, supply: Placed<'supply'>): Figure {
   const level = supply.part['sixteen-pin-level'];
   const label = `level that ${supply.label} signals`;
   if (level.value === undefined || !level.node) return unknown('power', label, [missing(level, label)]);
-  return {
-    ...known(parseInt(level.value, 10), 'power', label, { unit: 'W', source: 'the supply’s own fact' }),
+  return copyWith(known(parseInt(level.value, 10), 'power', label, { unit: 'W', source: 'the supply’s own fact' }), {
     from: { doc: level.doc, span: level.node.span, path: level.path },
-  };
+  });
 }

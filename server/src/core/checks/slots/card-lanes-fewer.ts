@@ -34,7 +34,7 @@ parts:
       seat: { name, slot, missingFacts },
     } of cardsInSlots(build)) {
       const own = endOf(card.part.link, card.label);
-      const wired = slot && wiringOf(slot, name!);
+      const wired = slot && wiringOf(build, slot);
       const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(missingFacts);
       const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { lanes: wired!.lanes }]);
       report(

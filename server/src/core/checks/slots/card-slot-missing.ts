@@ -1,6 +1,6 @@
 // A slot of the right kind for each card and each drive that sits in one.
 import type { Build } from '../../build/build';
-import { between, missing, number, uniqueMissing, type Figure } from '../../figures/figure';
+import { copyWith, between, missing, number, uniqueMissing, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Seat } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
@@ -96,17 +96,15 @@ function freePcie(build: Build): Figure {
   const { board } = build.parts;
   const { slots } = board!.part;
   if (!slots.value)
-    return {
-      ...between(0, Infinity, 'count', 'free PCIe slots', { source: 'not stated' }),
+    return copyWith(between(0, Infinity, 'count', 'free PCIe slots', { source: 'not stated' }), {
       missing: [missing(slots, `slots of ${board!.label}`)],
-    };
+    });
   const free = freeSlots(build);
   const sure = free.filter(([, slot]) => slot.kind.value === 'PCIe').length;
   const open = free.flatMap(([name, slot]) =>
     slot.kind.value === undefined ? [missing(slot.kind, `kind of ${name}`)] : [],
   );
-  return {
-    ...between(sure, sure + open.length, 'count', 'free PCIe slots', { source: 'the board’s facts' }),
+  return copyWith(between(sure, sure + open.length, 'count', 'free PCIe slots', { source: 'the board’s facts' }), {
     missing: uniqueMissing([{ missing: open }]),
-  };
+  });
 }

@@ -1,5 +1,5 @@
 // The openings a card covers against those of the case.
-import { between, counted, derive, type Figure } from '../../figures/figure';
+import { copyWith, between, counted, derive, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { seatOf } from '../../figures/slots';
 import { atMost } from '../../figures/truth';
@@ -55,18 +55,14 @@ function lastOpening(build: Build, card: Card): Figure {
   const { name, slot, missingFacts } = seatOf(build, card);
   const first = slot
     ? counted(slot.position, `position of ${name}`)
-    : {
-        ...between(1, Infinity, 'count', `position of ${card.label}`, { source: 'not stated' }),
+    : copyWith(between(1, Infinity, 'count', `position of ${card.label}`, { source: 'not stated' }), {
         missing: missingFacts,
-      };
+      });
   const openings = counted(card.part.openings, `openings of ${card.label}`);
   return derive(
     `last opening of ${card.label}`,
     'count',
-    [
-      { ...first, lo: Math.max(1, first.lo) },
-      { ...openings, lo: Math.max(1, openings.lo) },
-    ],
+    [copyWith(first, { lo: Math.max(1, first.lo) }), copyWith(openings, { lo: Math.max(1, openings.lo) })],
     'position + openings − 1',
     (at, n) => at + n - 1,
   );

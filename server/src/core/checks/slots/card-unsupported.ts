@@ -1,5 +1,5 @@
 // A heavy or long card that hangs in its slot without support.
-import { derive, figure, known, type Figure } from '../../figures/figure';
+import { copyWith, derive, figure, known, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, atMost, fits } from '../../figures/truth';
 import type { Build } from '../../build/build';
@@ -63,7 +63,7 @@ function hanging(build: Build, card: Card): Figure {
   return derive(
     `mass that may hang at the length of ${card.label}`,
     'mass',
-    [at300, { ...length, lo: Math.max(0, length.lo) }],
+    [at300, copyWith(length, { lo: Math.max(0, length.lo) })],
     'mass × 300 mm ÷ length',
     (massG, lengthMm) => massHangingAtMostG(massG, lengthMm),
     { unit: 'g' },

@@ -1,6 +1,6 @@
 // Promised display modes against what the output's link carries.
 import type { Build } from '../../build/build';
-import { least, missing, unknown, type Figure } from '../../figures/figure';
+import { copyWith, least, missing, unknown, type Figure } from '../../figures/figure';
 import {
   comfortable,
   compressed,
@@ -77,7 +77,7 @@ function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome 
   const wanted = squeezed ? compressed(plain) : plain;
   // Where the link is not known, the blanking is not what decides.
   const ok = atMost(
-    carried.missing.length > 0 && promise.depth.value !== undefined ? { ...plain, missing: [] } : plain,
+    carried.missing.length > 0 && promise.depth.value !== undefined ? copyWith(plain, { missing: [] }) : plain,
     comfortable(carried),
   );
   const truth = squeezed ? any(ok, all(...canCompress(build, output), atMost(wanted, comfortable(carried)))) : ok;
@@ -109,11 +109,8 @@ function carriedBy(build: Build, output: ReturnType<typeof outputNamed>): Figure
 }
 
 /** The least that is past the margin on the far side. */
-const beyond = (carried: Figure): Figure => ({
-  ...carried,
-  lo: carried.lo * (1 + MARGINAL_SHARE),
-  hi: carried.hi * (1 + MARGINAL_SHARE),
-});
+const beyond = (carried: Figure): Figure =>
+  copyWith(carried, { lo: carried.lo * (1 + MARGINAL_SHARE), hi: carried.hi * (1 + MARGINAL_SHARE) });
 
 /** Whether both ends compress. */
 function canCompress(build: Build, output: Output): readonly Truth[] {

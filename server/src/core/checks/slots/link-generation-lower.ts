@@ -33,7 +33,7 @@ parts:
     } of cardsInSlots(build)) {
       const own = endOf(card.part.link, card.label);
       const source = slot && sourceGeneration(build, slot, name!);
-      const wired = slot && wiringOf(slot, name!).generation;
+      const wired = slot && wiringOf(build, slot).generation;
       const runs = wired && (source ? least(`generation in ${name}`, [wired, source]) : wired);
       const truth = runs ? atMost(own.generation, runs) : lacking(missingFacts);
       const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { generation: runs! }]);

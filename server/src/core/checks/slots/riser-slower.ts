@@ -43,7 +43,7 @@ parts:
         slot &&
         least(`generation of ${card.label} in ${name} without the riser`, [
           endOf(card.part.link, card.label).generation,
-          wiringOf(slot, name!).generation,
+          wiringOf(build, slot).generation,
           ...(source ? [source] : []),
         ]);
       report(

@@ -1,5 +1,5 @@
 // A promised rate in bytes that repeats the link's rate in bits.
-import { known, missing, writtenAt, type Figure } from '../../figures/figure';
+import { copyWith, known, missing, writtenAt, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { linkBuses, seatOf } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
@@ -108,22 +108,22 @@ function openOr(build: Build, drive: Drive, promise: Fact<Quantity>): Truth {
 }
 
 function lineOf({ link, fact }: Carried): Figure {
-  return {
-    ...known(toBase(lineRateGbps(link)!, 'Gb/s'), 'data-rate', 'line rate', {
+  return copyWith(
+    known(toBase(lineRateGbps(link)!, 'Gb/s'), 'data-rate', 'line rate', {
       unit: 'Gb/s',
       source: 'PCI Express Base Specification; Serial ATA',
     }),
-    from: writtenAt(fact),
-  };
+    { from: writtenAt(fact) },
+  );
 }
 
 function payloadOf({ link, fact }: Carried): Figure {
   const rate = linkRateBytesPerSecond(link)!;
-  return {
-    ...known(rate, 'data-rate', 'payload of the link', {
+  return copyWith(
+    known(rate, 'data-rate', 'payload of the link', {
       unit: rate < 1e9 ? 'MB/s' : 'GB/s',
       source: 'line rate × coding ÷ 8',
     }),
-    from: writtenAt(fact),
-  };
+    { from: writtenAt(fact) },
+  );
 }

@@ -42,7 +42,7 @@ parts:
     for (const placed of seated(build)) {
       const seat = seatOf(build, placed);
       if (seat.name === undefined) continue;
-      const losers = others(seats, seat).map((other) => ({ ...other, truth: unharmed(seat, other) }));
+      const losers = others(build, seats, seat).map((other) => ({ ...other, truth: unharmed(seat, other) }));
       const hit = losers.find(({ truth }) => truth.is === false);
       report(
         outcome(
@@ -51,7 +51,7 @@ parts:
           {
             broken: () =>
               sentence`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half}
-                of its ${hit!.own} lanes, ${rates(hit!)}.`,
+                of its ${hit!.own} lanes, ${rates(build, hit!)}.`,
             fixes: () => moves(build, placed),
           },
         ),
@@ -85,7 +85,7 @@ function onLanes(build: Build): readonly Lanes[] {
 }
 
 /** Those whose slot a seat halves, or may halve, with the lanes they can use and what half of the slot’s would be. */
-function others(seats: readonly Lanes[], seat: ReturnType<typeof seatOf>): Other[] {
+function others(build: Build, seats: readonly Lanes[], seat: ReturnType<typeof seatOf>): Other[] {
   return seats
     .filter(({ name }) => name !== seat.name && mayHalve(seat, name) !== false)
     .map((other) => {
@@ -93,7 +93,7 @@ function others(seats: readonly Lanes[], seat: ReturnType<typeof seatOf>): Other
       const half = derive(
         `half the lanes of ${name}`,
         'count',
-        [slot ? wiringOf(slot, name).lanes : unknown('count', `lanes of ${name}`, missingFacts)],
+        [slot ? wiringOf(build, slot).lanes : unknown('count', `lanes of ${name}`, missingFacts)],
         'lanes ÷ 2',
         (lanes) => Math.ceil(lanes / 2),
       );
@@ -115,9 +115,9 @@ function unharmed(seat: ReturnType<typeof seatOf>, other: Other): Truth {
   return any(enough, lacking(seat.slot ? [missing(seat.slot.halves, `what ${seat.name} halves`)] : seat.missingFacts));
 }
 
-function rates({ placed, name, slot, half }: Other): Sentence {
+function rates(build: Build, { placed, name, slot, half }: Other): Sentence {
   const own = endOf(placed.part.link, placed.label);
-  const wired = wiringOf(slot!, name);
+  const wired = wiringOf(build, slot!);
   const now = linkRate(`halved link of ${placed.label}`, [own, { ...wired, lanes: half }]);
   return sentence`${now} instead of ${linkRate(`link of ${placed.label} in ${name}`, [own, wired])}`;
 }
