@@ -77,11 +77,32 @@ describe('what a finding looks like', () => {
     }
   });
 
-  it('counts builds by worst grade and checks by answer in the last line', async () => {
+  it('counts builds by worst grade, findings by grade and open answers in the last line', async () => {
     const { out } = await fettle({ ...files, ...good }, 'check');
     expect(out.trimEnd().split('\n').at(-1)).toMatch(
-      /^2 builds: 1 harm, 1 (clear|note|unknown)\. Checks: \d+ held, \d+ broke, \d+ unknown\.$/,
+      /^2 builds: 1 harm, 1 (clear|note|unknown)\. Findings: \d+ harm,.* \d+ answers? waits? for facts\.$/,
     );
+  });
+
+  it('names what it left out, as text and as JSON', async () => {
+    const settings = 'format: 1\ngrades: { cooler-too-tall: off, parts-left-out: shortfall, supply-overloaded: off }\n';
+    const all = { ...files, 'fettle.yaml': settings };
+    const text = (await fettle(all, 'check', '--from', 'stop')).out.replace(/\s+/g, ' ');
+    expect(text).toContain('1 check is switched off by fettle.yaml, with 1 finding: cooler-too-tall.');
+    expect(text).toContain('1 check has another grade by fettle.yaml: parts-left-out (shortfall).');
+    expect(text).toMatch(/\d+ findings? (is|are) lighter than stop; --from note lists them\./);
+    const { leftOut } = JSON.parse((await fettle(all, 'check', '--format', 'json', '--from', 'stop')).out) as {
+      leftOut: Record<string, unknown>;
+    };
+    expect(leftOut).toMatchObject({
+      off: ['cooler-too-tall'],
+      offFindings: 1,
+      regraded: [{ id: 'parts-left-out', grade: 'shortfall' }],
+      accepted: 0,
+      pastMost: 0,
+      notRead: [],
+    });
+    expect(leftOut['lighter']).toBeGreaterThan(0);
   });
 
   it('has no colour of its own', async () => {

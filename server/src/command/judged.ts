@@ -96,7 +96,10 @@ export class Judging {
     const { place, doc, build, judgement } = file;
     for (const { name, trouble } of file.troubles) this.tell({ root: place.root, name }, trouble);
     const title = build?.file.build.value;
-    yield this.noted({ doc, judgement, ...(title ? { title } : {}) }, place.root);
+    yield this.noted(
+      { doc, judgement, ...(build ? { settings: build.house } : {}), ...(title ? { title } : {}) },
+      place.root,
+    );
     if (!build) return;
     this.options.loader.texts.forget(place.path);
     yield* this.filesOf(file, named && !this.options.alone);

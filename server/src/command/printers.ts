@@ -15,7 +15,8 @@ export const printers = {
   text: (look: TextFormatOptions): Printer => ({
     open: () => '',
     section: (section) => sectionText(section, look),
-    close: (tally) => (tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look) : ''),
+    close: (tally, troubles) =>
+      tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look, troubles.length) : '',
   }),
   json(look: TextFormatOptions, on: string): Printer {
     let between = '\n';
@@ -26,7 +27,7 @@ export const printers = {
         between = ',\n';
         return text;
       },
-      close: (tally, troubles) => `\n${closingJson(tally, troubles)}`,
+      close: (tally, troubles) => `\n${closingJson(tally, troubles, look)}`,
     };
   },
 } as const;

@@ -107,6 +107,7 @@ export function openingJson(run: { readonly on: string; readonly from: string })
 export function closingJson(
   tally: Tally,
   troubles: readonly { readonly path: string; readonly trouble: string }[],
+  look: Pick<FormatOptions, 'from'>,
 ): string {
   const counts = {
     builds: tally.builds,
@@ -115,5 +116,14 @@ export function closingJson(
     accepted: tally.accepted,
     notListed: tally.cut,
   };
-  return `],\n"troubles": ${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`;
+  const leftOut = {
+    off: [...tally.settings.off].sort(),
+    offFindings: tally.off,
+    regraded: [...tally.settings.regraded].sort().map(([id, grade]) => ({ id, grade })),
+    accepted: tally.accepted,
+    lighter: tally.lighterThan(look.from),
+    pastMost: tally.cut,
+    notRead: troubles.map(({ path }) => path),
+  };
+  return `],\n"leftOut": ${toJson(leftOut)},\n"troubles": ${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`;
 }

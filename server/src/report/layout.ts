@@ -70,3 +70,5 @@ export function withRight(lines: readonly string[], right: string, width = pageW
   if (gap >= 3) return [...lines.slice(0, -1), last + ' '.repeat(gap) + right];
   return [...lines, ' '.repeat(Math.max(0, width - columns(right))) + right];
 }
+
+export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

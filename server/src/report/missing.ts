@@ -4,7 +4,8 @@ import type { Finding } from '../core/judge/finding';
 import { factKey, waiting } from '../core/judge/waiting';
 import { block, padded, safe } from './layout';
 import type { FormatOptions, Section } from './section';
-import { placeOfMissing, plural } from './text';
+import { placeOfMissing } from './text';
+import { plural } from './layout';
 import { missingJson } from './json';
 
 export interface Wanted {

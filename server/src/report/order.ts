@@ -3,7 +3,8 @@ import type { Build } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
 import { workOrder, type WorkStep } from '../core/figures/work-order';
 import { block, padded, safe } from './layout';
-import { cautionText, plural } from './text';
+import { cautionText } from './text';
+import { plural } from './layout';
 
 /** Steps stand in a column of their own, behind their number. */
 const steps = 7;

@@ -1,7 +1,7 @@
 // What a report is made of: one section a file that was judged, and how to look at it.
 import type { Finding, Judgement } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
-import { atLeastAsBad } from '../core/build/workspace-config';
+import { atLeastAsBad, type WorkspaceConfig } from '../core/build/workspace-config';
 import type { Doc, SourceLocation } from '../core/parts/doc';
 
 /** One judged file: a build with its parts, or a part file or house settings by themselves. */
@@ -10,6 +10,8 @@ export interface Section {
   /** What the build is called. */
   readonly title?: string;
   readonly judgement: Judgement;
+  /** For a build: the settings it was judged by. */
+  readonly settings?: WorkspaceConfig;
 }
 
 export interface FormatOptions {

@@ -9,7 +9,7 @@ import { grades } from '../core/manifest/house-file';
 import { block, columns, padded, safe } from './layout';
 import { findingJson } from './json';
 import type { FormatOptions, Section } from './section';
-import { plural } from './text';
+import { plural } from './layout';
 
 export interface SwapRanking {
   readonly build: Build;

@@ -1,6 +1,7 @@
 // What a run comes to: builds by their worst grade, checks by their answer.
 import { grades, type Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
+import { addSettings, type SettingsUsed } from './left-out';
 import { mostListed, type Section } from './section';
 
 export type Worst = Grade | 'clear';
@@ -14,10 +15,15 @@ export class Tally {
   /** Findings past the most that are listed of one file. */
   cut = 0;
   otherFiles = 0;
+  /** Findings of checks that settings switch off, and those settings. */
+  off = 0;
+  readonly settings: SettingsUsed = { off: new Set(), regraded: new Map() };
   /** Findings that say that something was not read. */
   unread = 0;
 
-  add({ doc, judgement }: Section): void {
+  add({ doc, judgement, settings }: Section): void {
+    if (settings) addSettings(this.settings, settings);
+    this.off += judgement.off;
     const open = judgement.findings.filter((finding) => !finding.accepted);
     for (const finding of open) {
       this.findings[finding.grade]++;
@@ -32,6 +38,14 @@ export class Tally {
 
   get buildCount(): number {
     return Object.values(this.builds).reduce((a, b) => a + b, 0);
+  }
+
+  /** Findings that are lighter than a grade, those left out that wait for facts. */
+  lighterThan(limit: Grade): number {
+    return grades.reduce(
+      (sum, grade) => (grade === 'unknown' || atLeastAsBad(grade, limit) ? sum : sum + this.findings[grade]),
+      0,
+    );
   }
 
   /** Whether anything stands at or above a grade, or was not read. */

@@ -5,7 +5,8 @@ import { workingOf } from '../core/judge/working-steps';
 import type { Missing } from '../core/figures/figure';
 import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
-import { block, padded, safe, withRight } from './layout';
+import { block, padded, plural, safe, withRight } from './layout';
+import { settingsText } from './left-out';
 import { lineOf, listed, type FormatOptions, type Section } from './section';
 import { workingText } from './working-text';
 import type { Tally, Worst } from './tally';
@@ -119,10 +120,14 @@ export function placeOfMissing(lack: Missing, look: Pick<FormatOptions, 'shown'>
 
 const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];
 
-/** The closing lines; the last counts builds by worst grade and checks by answer. */
-export function closingText(tally: Tally, look: FormatOptions): string {
-  const hints: string[] = [];
+/** The closing lines: what was left out, then builds by worst grade, findings by grade, and what waits for facts. */
+export function closingText(tally: Tally, look: FormatOptions, notRead = 0): string {
+  const hints = settingsText(tally.settings, tally.off);
   const { unknown } = tally.findings;
+  const lighter = tally.lighterThan(look.from);
+  if (notRead > 0) hints.push(`${plural(notRead, 'file or check', 'files or checks')} could not be read or run.`);
+  if (lighter > 0)
+    hints.push(`${plural(lighter, 'finding is', 'findings are')} lighter than ${look.from}; --from note lists them.`);
   if (unknown > 0 && look.from !== 'unknown')
     hints.push(
       `${plural(unknown, 'answer waits', 'answers wait')} for facts that no file states; --from unknown ` +
@@ -140,11 +145,15 @@ export function closingText(tally: Tally, look: FormatOptions): string {
     .map((grade) => `${tally.builds[grade]} ${grade}`)
     .join(', ');
   const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';
-  const { held, broken, unknown: open } = tally.checks;
   return `${[
     ...hints.flatMap((hint) => block(hint, 0)),
-    ...block(`${builds} Checks: ${held} held, ${broken} broke, ${open} unknown.`, 0),
+    ...block(`${builds} ${findingsText(tally)} ${plural(unknown, 'answer waits', 'answers wait')} for facts.`, 0),
   ].join('\n')}\n`;
 }
 
-export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+function findingsText({ findings }: Tally): string {
+  const counted = worstOrder.flatMap((grade) =>
+    grade === 'clear' || grade === 'unknown' || findings[grade] === 0 ? [] : [`${findings[grade]} ${grade}`],
+  );
+  return counted.length > 0 ? `Findings: ${counted.join(', ')}.` : 'No findings.';
+}

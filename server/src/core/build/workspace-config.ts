@@ -43,6 +43,11 @@ export class WorkspaceConfig {
     return fact?.value ? { fact } : { standard: defaultMargins[name], dimension, unit };
   }
 
+  /** The checks that the settings speak of, with the grade that each is given. */
+  get regraded(): Iterable<readonly [string, Grade | 'off']> {
+    return this.grades;
+  }
+
   /**
    * The grade that this house gives a finding of a check, which is of grade `own` elsewhere; what is firm is never
    * made lighter by a setting.

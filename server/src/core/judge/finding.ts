@@ -59,6 +59,8 @@ export interface Judgement {
   readonly findings: readonly Finding[];
   readonly counts: Counts;
   readonly answers: readonly Answer[];
+  /** Findings left out, since the settings switch their checks off. */
+  readonly off: number;
   /** Checks that failed by a fault of their own. */
   readonly failed: readonly { readonly id: string; readonly error: string }[];
 }

@@ -68,6 +68,7 @@ class Run {
   /** The check that is asked, and what it told so far. */
   private asked!: Check;
   private taken: Result[] = [];
+  private off = 0;
 
   constructor(
     private readonly doc: Doc,
@@ -104,7 +105,8 @@ class Run {
     const check = this.asked;
     const own = outcome.grade ?? check.grade;
     const grade = this.build ? this.build.house.grade(check.id, own, own === 'harm' || isFirm(check)) : own;
-    if (grade !== 'off') this.taken.push({ outcome, finding: findingOf(check, outcome, grade) });
+    if (grade === 'off') this.off += outcome.truth.is === true ? 0 : 1;
+    else this.taken.push({ outcome, finding: findingOf(check, outcome, grade) });
   };
 
   private add(answer: Answer): void {
@@ -120,7 +122,13 @@ class Run {
   }
 
   done(): Judgement {
-    return { findings: inOrder(this.findings), answers: this.answers, failed: this.failed, counts: this.counts };
+    return {
+      findings: inOrder(this.findings),
+      answers: this.answers,
+      failed: this.failed,
+      off: this.off,
+      counts: this.counts,
+    };
   }
 }
 

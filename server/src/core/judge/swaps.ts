@@ -41,10 +41,10 @@ export function* trySwaps(
     const changed = build.withPart(placed, candidate.name);
     const { judgement, last } = judgeWhile(changed, goOn, { known, checks });
     if (judgement) {
-      const { findings, counts, failed } = judgement;
+      const { findings, counts, failed, off } = judgement;
       yield {
         candidate,
-        after: { findings, counts, failed },
+        after: { findings, counts, failed, off },
         brings: newIn(findings, before.findings),
         clears: newIn(before.findings, findings),
       };
