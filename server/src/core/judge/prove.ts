@@ -3,7 +3,7 @@ import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/workspace-config';
 import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
 import { Doc } from '../parts/doc';
-import { applyEdits, editsOverlap, type Edit } from '../text';
+import { applyEdits, editsOverlap, nearest, type Edit } from '../text';
 import { bestPlaces } from './assign';
 import type { Finding, Judgement } from './finding';
 import { judgeBuild, judgeFile, type GoOn } from './judge';
@@ -121,9 +121,10 @@ function proveSwaps(
     (candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate),
   );
   const mayBeProven: GoOn = (found) => !bringsAsBad(newIn(found, before.findings), finding);
+  const near = slipOf(idea.placed, content);
   const ranked = [...trySwaps(build, before, idea.placed, content, mayBeProven)]
     .filter((swapped) => !stillThere(swapped.after, finding))
-    .sort(bySwapWorth);
+    .sort((a, b) => Number(b.candidate.name === near) - Number(a.candidate.name === near) || bySwapWorth(a, b));
   const proven: ProvenFix[] = [];
   for (const { candidate } of ranked) {
     if (proven.length === swapsOffered) break;
@@ -132,6 +133,15 @@ function proveSwaps(
   }
   return proven;
 }
+
+/** The candidate that a name without a file is a slip of: it comes before what suits better. */
+const slipOf = ({ used }: Placed, candidates: readonly Candidate[]): string | undefined =>
+  used && !used.file
+    ? nearest(
+        used.name,
+        candidates.map(({ name }) => name),
+      )
+    : undefined;
 
 /** Fewest and lightest new findings first, then most cleared, then by name. */
 export function bySwapWorth(a: Swapped, b: Swapped): number {
