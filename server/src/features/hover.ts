@@ -1,8 +1,8 @@
 // Hover: what a key means, what a value comes to and which figures it enters; what a part is; why a finding stands.
 import type { Placed } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
-import type { Figure } from '../core/figures/figure';
 import { weighedValue } from '../core/figures/measure';
+import type { Used } from '../core/figures/truth';
 import type { Finding } from '../core/judge/finding';
 import { stepsOf, workingOf } from '../core/judge/working-steps';
 import { roles } from '../core/manifest/places';
@@ -85,29 +85,31 @@ function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
 
 /** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
 function figures(view: View, span: Span): Block[] {
-  const entered = new Map<string, { readonly words: string; readonly figures: readonly Figure[] }>();
+  const entered = new Map<string, { readonly words: string; readonly uses: readonly Used[] }>();
   for (const { check, taken } of view.judgement.answers) {
     for (const {
       outcome: { truth, subject },
     } of taken) {
-      const all = truth.uses.filter((used): used is Figure => used.type === 'figure');
-      if (all.some((one) => readFrom(one, view.doc, span)))
-        entered.set(`${check.id}\n${subject}`, { words: answerWords(check.id, truth.is), figures: all });
+      if (truth.uses.some((one) => readFrom(one, view.doc, span)))
+        entered.set(`${check.id}\n${subject}`, {
+          words: answerWords(check.id, truth.is),
+          uses: truth.uses,
+        });
     }
   }
-  const nearest = [...entered.values()].sort((a, b) => sizeOf(a.figures) - sizeOf(b.figures)).slice(0, mostChecks);
+  const nearest = [...entered.values()].sort((a, b) => sizeOf(a.uses) - sizeOf(b.uses)).slice(0, mostChecks);
   if (nearest.length === 0) return [];
   return [
     paragraph('Goes into:'),
-    ...nearest.flatMap(({ words, figures: all }) => [item(0, words), ...workingBlocks(stepsOf(all), view.doc, 1)]),
+    ...nearest.flatMap(({ words, uses }) => [item(0, words), ...workingBlocks(stepsOf(uses), view.doc, 1)]),
   ];
 }
 
 const answerWords = (id: string, is: boolean | undefined): string =>
   `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
 
-const sizeOf = (figures: readonly Figure[]): number =>
-  figures.reduce((sum, figure) => sum + 1 + sizeOf(figure.inputs), 0);
+const sizeOf = (uses: readonly Used[]): number =>
+  uses.reduce((sum, used) => sum + 1 + (used.type === 'fact' ? 0 : sizeOf(used.inputs)), 0);
 
 function findingBlocks(view: View, offset: number, at: At | undefined): Block[] {
   const own = at?.entry?.span;

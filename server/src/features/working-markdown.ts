@@ -1,5 +1,6 @@
 // The working of an answer as lines of a list: its value, its formula or source, and what went into it.
-import type { Figure } from '../core/figures/figure';
+import { writtenAt } from '../core/figures/figure';
+import type { Used } from '../core/figures/truth';
 import type { Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
@@ -35,8 +36,13 @@ function written(doc: Doc, span: Span, home: Doc): Piece[] {
   return doc === home ? [` (line ${line})`] : [' (', code(doc.name), `, line ${line})`];
 }
 
-/** The figures among what was used, and those they were worked out from, that were read from a place in a file. */
-export function readFrom(figure: Figure, doc: Doc, span: Span): boolean {
-  if (figure.from) return figure.from.doc === doc && figure.from.span.start === span.start;
-  return figure.inputs.some((input) => readFrom(input, doc, span));
+/** Whether a fact, or a figure with all that it was worked out from and decided by, stands at a place in a file. */
+export function readFrom(used: Used, doc: Doc, span: Span): boolean {
+  const from = used.type === 'fact' ? writtenAt(used) : used.from;
+  if (from?.doc === doc && from.span.start === span.start) return true;
+  if (used.type === 'fact') return false;
+  return (
+    (!from && used.inputs.some((input) => readFrom(input, doc, span))) ||
+    used.decidedBy.some((fact) => readFrom(fact, doc, span))
+  );
 }

@@ -53,7 +53,7 @@ export interface Outcome extends Target {
   readonly fixes?: () => Iterable<FixIdea | undefined>;
 }
 
-type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'measure' | 'fixes'>;
+export type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'measure' | 'fixes'>;
 
 /** Takes what a check finds out, outcome by outcome. */
 export type Reporter = (outcome: Outcome) => void;

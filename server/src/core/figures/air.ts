@@ -17,6 +17,7 @@ import {
   copyWith,
   between,
   counted,
+  decidedBy,
   derive,
   figure,
   known,
@@ -50,7 +51,7 @@ export const streams = memo((build: Build): readonly Stream[] => {
 });
 
 function stream(placed: Placed, label: string, count: Figure, one: Fact<Quantity>, way: Fact<'in' | 'out'>): Stream {
-  const freeAir = times(notNegative(figure(one, `airflow of ${label}`)), count, `airflow of ${label}`);
+  const freeAir = decidedBy(times(notNegative(figure(one, `airflow of ${label}`)), count, `airflow of ${label}`), way);
   return { label, placed, count, freeAir, way: way.value, wayLacks: missing(way, `air direction of ${label}`) };
 }
 

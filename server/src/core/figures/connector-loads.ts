@@ -7,6 +7,7 @@ import {
   copyWith,
   between,
   counted,
+  decidedBy,
   derive,
   figure,
   known,
@@ -223,10 +224,11 @@ export function cableDrop({ length, gauge, pairs, connector }: CableRow, load: F
   const awg = gauge.value;
   if (awg === undefined || awg > AWG_FINEST)
     return unknown('voltage', label, [missing(gauge, `gauge of a ${connector.text} cable`)]);
-  const ohm = known(awgMilliohmPerM(awg) / 1000, 'resistance', `resistance of a metre of AWG ${awg} wire`, {
-    unit: 'mΩ',
-    source: 'ASTM B258 diameters; IEC 60028 copper, 1/58 Ω·mm²/m',
-  });
+  const copper = { unit: 'mΩ', source: 'ASTM B258 diameters; IEC 60028 copper, 1/58 Ω·mm²/m' } as const;
+  const ohm = decidedBy(
+    known(awgMilliohmPerM(awg) / 1000, 'resistance', `resistance of a metre of AWG ${awg} wire`, copper),
+    gauge,
+  );
   const inputs = [
     figure(length, `length of a ${connector.text} cable`),
     ohm,

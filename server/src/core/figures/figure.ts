@@ -36,6 +36,8 @@ export interface Figure {
    */
   readonly formula?: string;
   readonly inputs: readonly Figure[];
+  /** Facts that are no operands and yet decide: which slot a drive sits in, on which bus. */
+  readonly decidedBy: readonly Fact<unknown>[];
   /** Reproduces the value from the inputs’ values, in base units. */
   readonly work?: (...inputs: number[]) => number;
 }
@@ -52,6 +54,7 @@ interface FigureOptions {
 }
 
 const noFigures: readonly Figure[] = [];
+const noFacts: readonly Fact<unknown>[] = [];
 const noneMissing: readonly Missing[] = [];
 
 /**
@@ -83,6 +86,7 @@ function make(
     source: look?.source,
     formula,
     inputs,
+    decidedBy: noFacts,
     work,
   };
 }
@@ -108,6 +112,12 @@ export function counted(fact: Fact<number>, label: string): Figure {
 /** A whole number that a fact says in words of its own, such as the lanes of `PCIe 4 x4`. */
 export function readCount(value: number, label: string, fact: Fact<unknown>): Figure {
   return make(label, 'count', value, value, noneMissing, undefined, writtenAt(fact));
+}
+
+/** The same figure, with facts that decide it without being among its numbers. What is not stated decides nothing. */
+export function decidedBy(one: Figure, ...facts: readonly (Fact<unknown> | undefined)[]): Figure {
+  const stated = facts.filter((fact): fact is Fact<unknown> => fact?.node !== undefined);
+  return stated.length === 0 ? one : { ...one, decidedBy: [...one.decidedBy, ...stated] };
 }
 
 /** Where a fact’s value is written; undefined where it is not. */

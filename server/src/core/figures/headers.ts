@@ -8,6 +8,7 @@ import { isLiquid } from './coolers';
 import {
   copyWith,
   counted,
+  decidedBy,
   figure,
   least,
   missing,
@@ -64,7 +65,7 @@ function connectorsOfCooler(cooler: Placed<'cooler'>): Connectors[] {
     const count = notNegative(counted(fans.count, `how many fans ${cooler.label} has`));
     connectors.push({
       ...connectorsOf(cooler, label, cooler.at.header, count, fans),
-      headers: joinedInBox(cooler, count),
+      headers: decidedBy(joinedInBox(cooler, count), cooler.at.header),
     });
   }
   if (isLiquid(cooler)) {
@@ -113,9 +114,9 @@ function connectorsOf(
     label,
     header,
     count,
-    headers: count,
-    steady: times(steady, count),
-    start: times(start, count),
+    headers: decidedBy(count, header),
+    steady: decidedBy(times(steady, count), header),
+    start: decidedBy(times(start, count), header),
     pins: facts.pins,
     pump: false,
   };

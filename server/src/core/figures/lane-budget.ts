@@ -1,6 +1,6 @@
 // Figures of what shares a source: lanes behind the processor, rates behind the chipset.
 import type { Build } from '../build/build';
-import { copyWith, figure, least, missing, total, type Figure, type Missing } from './figure';
+import { copyWith, decidedBy, figure, least, missing, total, type Figure, type Missing } from './figure';
 import { endOf, lanesLeft, reached, uplink } from './lanes';
 import { memo } from './memo';
 import { seatOf, seated, type Seated } from './slots';
@@ -34,7 +34,7 @@ export const processorLanes = memo((build: Build): Figure | undefined => {
       ...(behind === true ? [] : behind),
       ...(bus && bus.value === undefined ? [missing(bus, `bus of ${placed.label}`)] : []),
     ];
-    return [perhaps(used, missingFacts)];
+    return [decidedBy(perhaps(used, missingFacts), placed.at.slot, slot?.from, bus)];
   });
   return each.length === 0 ? undefined : total('lanes used behind the processor', 'count', each);
 });
@@ -62,7 +62,7 @@ export const chipsetDemand = memo((build: Build): Demand | undefined => {
     const rate = placed.role === 'drives' ? driveDemand(build, placed as Drive, wanted) : cardDemand(build, placed);
     if (behind === true && wanted) promised.push(rate);
     if (placed.at.slot.value !== undefined) movable.push(placed);
-    return [perhaps(rate, behind === true ? [] : behind)];
+    return [decidedBy(perhaps(rate, behind === true ? [] : behind), placed.at.slot, seatOf(build, placed).slot?.from)];
   });
   const look = { unit: 'GB/s' } as const;
   return each.length === 0
@@ -83,7 +83,7 @@ function onPort(placed: Seated): Behind {
 
 function promiseOf(build: Build, drive: Drive): Figure | undefined {
   const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '')?.read;
-  return promise?.value && figure(promise, `promised read rate of ${drive.label}`);
+  return promise?.value && decidedBy(figure(promise, `promised read rate of ${drive.label}`), drive.at.name);
 }
 
 function driveDemand(build: Build, drive: Drive, wanted: Figure | undefined): Figure {

@@ -3,9 +3,10 @@ import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { trainedRateBytesPerSecond, type Link } from '../trade/links';
 import {
-  copyWith,
   between,
+  copyWith,
   counted,
+  decidedBy,
   derive,
   known,
   missing,
@@ -78,9 +79,8 @@ export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated
     : copyWith(between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }), {
         missing: open,
       });
-  return derive(`lanes left of ${name}`, 'count', [lanes, share], `lanes × share left`, (all, left) =>
-    Math.ceil(all * left),
-  );
+  const all = [lanes, decidedBy(share, ...(halving?.byFacts ?? []))] as const;
+  return derive(`lanes left of ${name}`, 'count', all, `lanes × share left`, (all, left) => Math.ceil(all * left));
 }
 
 /** The facts that effects leave open; one list for the many slots that share their effects. */
@@ -92,7 +92,10 @@ const lacksOf = memoOf((_: Build, effects: readonly Effect[]): readonly Missing[
 export function sourceGeneration(build: Build, slot: Slot, name: string): Figure | undefined {
   const { processor } = build.parts;
   if (!processor || slot.from.value === 'chipset') return undefined;
-  return perhaps(counted(processor.part.generation, `generation of ${processor.label}`), slot, name);
+  return decidedBy(
+    perhaps(counted(processor.part.generation, `generation of ${processor.label}`), slot, name),
+    slot.from,
+  );
 }
 
 /** The link behind which the chipset’s slots and ports stand, in bytes a second; undefined without a board. */
@@ -119,7 +122,7 @@ function perhaps(limit: Figure, slot: Slot, name: string): Figure {
 /** What the chipset’s uplink leaves to a slot behind it; undefined for a slot on the processor. */
 const uplinkOf = memoOf((build: Build, slot: Slot): Figure | undefined => {
   const rate = uplink(build);
-  return rate && slot.from.value !== 'processor' ? perhaps(rate, slot, slot.$.name) : undefined;
+  return rate && slot.from.value !== 'processor' ? decidedBy(perhaps(rate, slot, slot.$.name), slot.from) : undefined;
 });
 
 /** Payload of a link with these ends, in bytes a second and direction: the lowest generation on the fewest lanes. */
@@ -174,9 +177,14 @@ export interface Reached {
 
 /** What a part would reach in a slot. */
 export function reachedIn(build: Build, placed: Seated, seat: Seat): Reached {
-  const link = linkRate(
-    `link of ${placed.label}${seat.name === undefined ? '' : ` in ${seat.name}`}`,
-    endsOf(build, placed, seat),
+  const link = decidedBy(
+    linkRate(
+      `link of ${placed.label}${seat.name === undefined ? '' : ` in ${seat.name}`}`,
+      endsOf(build, placed, seat),
+    ),
+    seat.by,
+    seat.slot?.kind,
+    seat.slot?.from,
   );
   const through = seat.slot && seat.name !== undefined ? uplinkOf(build, seat.slot) : undefined;
   return { link, ...(through ? { uplink: through } : {}) };

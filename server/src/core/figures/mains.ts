@@ -12,8 +12,9 @@ import {
 } from '../trade/efficiency';
 import { backupAtMostS, BATTERY_GIVES_PERCENT, continuousLimitW, CONTINUOUS_RULES } from '../trade/mains';
 import {
-  copyWith,
   between,
+  copyWith,
+  decidedBy,
   derive,
   figure,
   isExact,
@@ -182,11 +183,12 @@ export function circuitLoad(build: Build, wall: Figure): Figure {
 export const circuitLimit = memo((build: Build): Figure => {
   const { mains } = build.file.place;
   const label = 'what the circuit may carry for hours';
-  if (mains.rule.value === 'electrician says') return figure(mains['allowed-load'], 'load that the electrician allows');
+  if (mains.rule.value === 'electrician says')
+    return decidedBy(figure(mains['allowed-load'], 'load that the electrician allows'), mains.rule);
   const inputs = [
     figure(mains.voltage, 'mains voltage'),
     figure(mains.circuit, 'rating of the breaker'),
-    ruleShare(build),
+    decidedBy(ruleShare(build), mains.rule),
   ];
   return derive(
     label,

@@ -6,6 +6,7 @@ import {
   copyWith,
   between,
   counted,
+  decidedBy,
   derive,
   figure,
   least,
@@ -173,8 +174,11 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
     ranks.count === undefined
       ? undefined
       : speeds.value.find((row) => row.modules.value === many && row.ranks.value === ranks.count);
-  if (exact?.['up-to'].value)
-    return copyWith(figure(exact['up-to'], label), { source: 'the board’s table of memory speeds' });
+  const sizes = memory.flatMap((kit) => [kit.at.count, kit.part.ranks]);
+  if (exact?.['up-to'].value) {
+    const listed = copyWith(figure(exact['up-to'], label), { source: 'the board’s table of memory speeds' });
+    return decidedBy(listed, exact.modules, exact.ranks, ...sizes);
+  }
   const candidates = ranks.count === undefined ? possibleRanks : [ranks.count];
   const bounds = candidates.map((count) => speedBounds(speeds.value!, many, count));
   const missingFacts =
@@ -186,13 +190,14 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
             `memory speed for ${many} modules of ${ranks.count} ${ranks.count === 1 ? 'rank' : 'ranks'}`,
           ),
         ];
-  return copyWith(
-    between(Math.min(...bounds.map(({ lo }) => lo)), Math.max(...bounds.map(({ hi }) => hi)), 'transfer-rate', label, {
-      unit: 'MT/s',
-      source: 'the board’s table of memory speeds',
-    }),
-    { from: writtenAt(speeds), missing: missingFacts },
+  const bounded = between(
+    Math.min(...bounds.map(({ lo }) => lo)),
+    Math.max(...bounds.map(({ hi }) => hi)),
+    'transfer-rate',
+    label,
+    { unit: 'MT/s', source: 'the board’s table of memory speeds' },
   );
+  return decidedBy(copyWith(bounded, { from: writtenAt(speeds), missing: missingFacts }), ...sizes);
 });
 
 type SpeedRows = NonNullable<Board['part']['memory']['speeds']['value']>;

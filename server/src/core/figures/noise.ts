@@ -3,7 +3,18 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../trade/noise';
-import { copyWith, between, counted, derive, figure, missing, uniqueMissing, unknown, type Figure } from './figure';
+import {
+  between,
+  copyWith,
+  counted,
+  decidedBy,
+  derive,
+  figure,
+  missing,
+  uniqueMissing,
+  unknown,
+  type Figure,
+} from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -115,7 +126,7 @@ function heardAt(sound: Sound, to: Figure): Figure {
   const shape = placed.role === 'drives' ? (placed as Placed<'drives'>).part.shape : undefined;
   // A drive of no stated shape may be a module, which is silent.
   return !shape || shape.value !== undefined
-    ? heard
+    ? decidedBy(heard, shape)
     : copyWith(heard, { lo: -Infinity, missing: [...heard.missing, missing(shape, `shape of ${label}`)] });
 }
 

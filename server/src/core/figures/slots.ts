@@ -12,6 +12,8 @@ export type Seated = Placed<'drives'> | Placed<'graphics'> | Placed<'cards'>;
 
 /** The slot a part names: found, or not known for want of some fact. */
 export interface Seat {
+  /** The fact that names it; undefined for one that is only thought of. */
+  readonly by?: Fact<string>;
   readonly name?: string;
   readonly slot?: Slot;
   readonly missingFacts: readonly Missing[];
@@ -22,11 +24,11 @@ export const placeOf = (placed: Seated): Fact<string> => placed.at.slot;
 /** The slot that a part sits in, or the fact that would tell: the part’s slot, or the slot among the board’s. */
 export function seatOf(build: Build, placed: Seated): Seat {
   const at = placeOf(placed);
-  if (at.value === undefined) return { missingFacts: [missing(at, `slot of ${placed.label}`)] };
+  if (at.value === undefined) return { by: at, missingFacts: [missing(at, `slot of ${placed.label}`)] };
   const { board } = build.parts;
   const slot = board?.part.slots.value?.get(at.value);
-  if (slot || !board) return { name: at.value, ...(slot ? { slot } : {}), missingFacts: [] };
-  return { name: at.value, missingFacts: [slotMissing(board, at.value)] };
+  if (slot || !board) return { by: at, name: at.value, ...(slot ? { slot } : {}), missingFacts: [] };
+  return { by: at, name: at.value, missingFacts: [slotMissing(board, at.value)] };
 }
 
 /** What a drive’s bus is called among links; no slot carries SAS. */
@@ -73,6 +75,8 @@ export const freeSlots = memo((build: Build): readonly (readonly [string, Slot])
 export interface Effect {
   readonly by: string;
   readonly does: boolean;
+  /** The slots’ names as the parts in it state them, and the list of what filling it does. */
+  readonly byFacts: readonly Fact<unknown>[];
   readonly missingFacts: readonly Missing[];
 }
 
@@ -82,6 +86,7 @@ interface Acting {
   readonly by: string;
   readonly of: readonly Seated[];
   readonly names: readonly (string | undefined)[];
+  readonly byFacts: readonly Fact<unknown>[];
   readonly missingFacts: readonly Missing[];
 }
 
@@ -95,13 +100,15 @@ function actingBy(build: Build, way: SharingKey): readonly Acting[] {
   if (!board) return [];
   return [...filled(build)].map(([by, of]): Acting => {
     const list = board.part.slots.value?.get(by)?.[way];
-    if (!list) return { by, of, names: [], missingFacts: [slotMissing(board, by)] };
+    const byFacts = [...of.map(placeOf), ...(list ? [list] : [])];
+    if (!list) return { by, of, names: [], byFacts, missingFacts: [slotMissing(board, by)] };
     const names = list.value?.map((item) => item.value) ?? [];
     const open = list.value === undefined || names.includes(undefined);
     return {
       by,
       of,
       names,
+      byFacts,
       missingFacts: open ? [missing(list, `what ${by} ${way === 'halves' ? 'halves' : 'switches off'}`)] : [],
     };
   });
@@ -133,9 +140,9 @@ export function effectsOn(build: Build, name: string, way: SharingKey, mover?: S
 }
 
 function effectsOf(build: Build, name: string | undefined, way: SharingKey, mover?: Seated): readonly Effect[] {
-  return acting[way](build).flatMap(({ by, of, names, missingFacts }) => {
+  return acting[way](build).flatMap(({ by, of, names, byFacts, missingFacts }) => {
     if (by === name || of.every((one) => one === mover)) return [];
     const does = name !== undefined && names.includes(name);
-    return does || missingFacts.length > 0 ? [{ by, does, missingFacts: does ? [] : missingFacts }] : [];
+    return does || missingFacts.length > 0 ? [{ by, does, byFacts, missingFacts: does ? [] : missingFacts }] : [];
   });
 }

@@ -5,6 +5,7 @@ import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
 import {
   copyWith,
   between,
+  decidedBy,
   derive,
   figure,
   known,
@@ -29,6 +30,14 @@ const sataSource = 'Serial ATA: line rate × 8b/10b ÷ 8';
 
 /** The link that a drive and its slot or port agree on, as a rate in bytes a second. */
 export function driveLinkRate(build: Build, drive: Drive): Figure {
+  const rate = linkRateOf(build, drive);
+  const { port, slot } = drive.at;
+  return drive.part.bus.value === 'SATA'
+    ? decidedBy(rate, drive.part.bus, port, slot)
+    : decidedBy(rate, drive.part.bus);
+}
+
+function linkRateOf(build: Build, drive: Drive): Figure {
   const { bus, link } = drive.part;
   if (bus.value === undefined)
     return unknown('data-rate', `link of ${drive.label}`, [missing(bus, `bus of ${drive.label}`)]);

@@ -1,5 +1,6 @@
 // The wrist strap of a build: whether one is worn, and whether it has a cord.
 import type { Build } from '../build/build';
+import type { Fact } from '../parts/fact';
 import { missing } from './figure';
 import { statedSteps } from './steps';
 import { lacking, sure, type Truth } from './truth';
@@ -9,6 +10,12 @@ export function wearsStrap(build: Build): boolean {
   const { strap, 'equalise-by': by } = build.file.bench;
   if (strap.worn.value !== undefined) return strap.worn.value;
   return strap.$.stated || by.value === 'strap' || statedSteps(build).some((step) => step.kind === 'wear strap');
+}
+
+/** What says whether a strap is worn, and of which kind. */
+export function strapFacts(build: Build): readonly Fact<unknown>[] {
+  const { strap, 'equalise-by': by } = build.file.bench;
+  return [strap.worn, strap.kind, by, build.file.steps];
 }
 
 /** Whether it has a cord: said, or plain from the cord’s resistor or clip. */

@@ -35,6 +35,18 @@ const truth = (
   measure,
 });
 
+/**
+ * The same truth, with facts that decide whether it is asked at all, or in which way. What is not stated decides
+ * nothing.
+ */
+export function given(
+  { is, missing: missingFacts, uses, measure, breakEven }: Truth,
+  ...facts: readonly (Fact<unknown> | undefined)[]
+): Truth {
+  const stated = facts.filter((fact): fact is Fact<unknown> => fact?.node !== undefined);
+  return truth(is, missingFacts, [...uses, ...stated], measure, breakEven);
+}
+
 export const sure = (is: boolean, ...uses: Used[]): Truth => truth(is, none, uses);
 
 /** Cannot be said, because these facts are missing. */

@@ -9,6 +9,7 @@ import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
 import type { RoleName } from '../manifest/places';
 import type { StatedAt } from '../parts/doc';
+import { shownText } from '../parts/fact';
 
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted {
@@ -122,9 +123,12 @@ export function relatedTo({ underline, uses, said }: Finding): readonly Related[
     seen.add(used);
     if (used.type === 'fact') {
       const from = writtenAt(used);
-      if (from) add(from, `${used.path}: ${used.text}`);
-    } else if (used.from) add(used.from, used.label);
+      if (from) add(from, `${used.path}: ${shownText(used)}`);
+      return;
+    }
+    if (used.from) add(used.from, used.label);
     else used.inputs.forEach(visit);
+    used.decidedBy.forEach(visit);
   };
   [uses, said.figures, said.facts].forEach((some) => some.forEach(visit));
   return [...related.values()];

@@ -3,7 +3,7 @@ import { formulaOf, type Figure } from '../figures/figure';
 import { show, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import type { StatedAt } from '../parts/doc';
-import type { Fact } from '../parts/fact';
+import { shownText, type Fact } from '../parts/fact';
 import type { UnitName } from '../quantity';
 import type { Finding } from './finding';
 
@@ -75,7 +75,7 @@ function isWithin(used: Used, roots: ReadonlySet<Used>): boolean {
 
 function figureStep(one: Figure, told: Printed): Step {
   const { met, shown, unitOf } = told;
-  const repeated = one.inputs.length > 0 && met.has(one);
+  const repeated = one.inputs.length + one.decidedBy.length > 0 && met.has(one);
   met.add(one);
   const lack = one.inputs.length === 0 && one.missing.length > 0 ? one.missing[0]! : undefined;
   return {
@@ -87,7 +87,7 @@ function figureStep(one: Figure, told: Printed): Step {
     ...(one.from ? { from: one.from } : {}),
     ...(lack ? { source: `not stated: ${lack.what}` } : {}),
     ...(repeated ? { repeated } : {}),
-    inputs: repeated ? [] : one.inputs.map((input) => figureStep(input, told)),
+    inputs: repeated ? [] : [...one.inputs.map((input) => figureStep(input, told)), ...one.decidedBy.map(factStep)],
   };
 }
 
@@ -95,7 +95,7 @@ function factStep(fact: Fact<unknown>): Step {
   const stated = fact.node !== undefined;
   return {
     label: fact.path,
-    value: stated ? fact.text || '(empty)' : 'not stated',
+    value: stated ? shownText(fact) || '(empty)' : 'not stated',
     inputs: [],
     ...(stated ? { from: { doc: fact.doc, span: fact.node!.span, path: fact.path } } : {}),
   };

@@ -51,6 +51,12 @@ export interface Fact<T> {
   readonly replaced?: Fact<T>;
 }
 
+/** A fact as one line: a value as it is written, a list or a map of several lines by how much it holds. */
+export function shownText({ text, node }: Fact<unknown>): string {
+  if (!text.includes('\n') || !node || node.type === 'scalar') return text;
+  return node.type === 'list' ? `${node.items.length} entries` : `${node.entries.length} entries`;
+}
+
 /** A set of facts that belong together, with the map they were read from. */
 export interface GroupMeta {
   readonly doc: Doc;

@@ -3,8 +3,8 @@ import { sentence } from '../../figures/sentence';
 import { firstStep } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { atStep, moveStep } from '../work/steps-kit';
+import {} from '../kit';
+import { atStep, moveStep, stepAnswer } from '../work/steps-kit';
 
 const covering = new Set(['take off socket cover'] as const);
 const fitting = new Set(['fit processor'] as const);
@@ -44,7 +44,7 @@ steps:
     if (!cover) return;
     const fit = firstStep(build, fitting);
     report(
-      outcome(atStep(build, cover), sure(!!fit && fit.index < cover.index), {
+      stepAnswer(build, atStep(build, cover), sure(!!fit && fit.index < cover.index), {
         broken: () =>
           fit
             ? sentence`${cover.label} comes before ${fit.label}; the contacts lie bare until then, and most handbooks

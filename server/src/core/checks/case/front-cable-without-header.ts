@@ -1,6 +1,6 @@
 // Cables of the case’s front panel against the board’s headers for them.
 import type { Build, Placed } from '../../build/build';
-import { copyWith, between, missing, number, total, unknown, type Figure } from '../../figures/figure';
+import { between, copyWith, decidedBy, missing, number, total, unknown, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { join, sentence } from '../../figures/sentence';
 import { all, atMost, lacking, type Truth } from '../../figures/truth';
@@ -81,7 +81,7 @@ function headersOf(board: Placed<'board'>, kind: string): Figure {
       ? copyWith(between(0, 1, 'count', name, { source: 'its kind is not stated' }), {
           missing: [missing(header.kind, `kind of header ${name}`)],
         })
-      : number(header.kind.value === kind ? 1 : 0, name),
+      : decidedBy(number(header.kind.value === kind ? 1 : 0, name), header.kind),
   );
   return total(label, 'count', ones);
 }

@@ -4,6 +4,7 @@ import type { Build, Placed } from '../../build/build';
 import {
   copyWith,
   counted,
+  decidedBy,
   missing,
   number,
   times,
@@ -80,11 +81,13 @@ function headersOf(board: Placed<'board'>): Figure {
   if (!headers.value) return notNegative(unknown('count', label, [missing(headers, `headers of ${board.label}`)]));
   const sure = fanHeaders(board).length;
   const unsure = [...headers.value].filter(([, header]) => header.kind.value === undefined);
-  if (unsure.length === 0) return number(sure, label, `counted among the headers of ${board.label}`);
+  const counting = number(sure, label, `counted among the headers of ${board.label}`);
+  const kinds = [...headers.value.values()].map(({ kind }) => kind);
+  if (unsure.length === 0) return decidedBy(counting, ...kinds);
   const missingFacts = uniqueMissing([
     { missing: unsure.map(([name, header]) => missing(header.kind, `kind of ${name}`)) },
   ]);
-  return copyWith(number(sure, label), { hi: sure + unsure.length, missing: missingFacts });
+  return decidedBy(copyWith(number(sure, label), { hi: sure + unsure.length, missing: missingFacts }), ...kinds);
 }
 
 /** A splitter takes one connector's place and gives several: so many more. */

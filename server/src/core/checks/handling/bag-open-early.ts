@@ -5,7 +5,7 @@ import { sure } from '../../figures/truth';
 import { EQUALISING } from '../../trade/steps';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
-import { atStep, moveStep } from '../work/steps-kit';
+import { atStep, moveStep, stepAnswer } from '../work/steps-kit';
 
 const opening = new Set(['take parts from bags'] as const);
 
@@ -51,7 +51,7 @@ steps:
     const equal = firstStep(build, EQUALISING);
     if (!open || !equal) return;
     report(
-      outcome(atStep(build, open), sure(equal.index < open.index), {
+      stepAnswer(build, atStep(build, open), sure(equal.index < open.index), {
         broken: () =>
           sentence`Parts leave their bags before ${equal.label}: the first hand on them brings whatever charge there
             is.`,

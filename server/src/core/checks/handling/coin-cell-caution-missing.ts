@@ -5,8 +5,8 @@ import { sure } from '../../figures/truth';
 import { handlesCell, speaksOf } from '../../trade/bench-words';
 import { CAUTIONS } from '../../trade/cautions';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { addToStep, atStep } from '../work/steps-kit';
+import {} from '../kit';
+import { addToStep, atStep, stepAnswer } from '../work/steps-kit';
 import { writtenCaution } from '../work/caution-kit';
 
 const caution = CAUTIONS['coin-cell'];
@@ -49,7 +49,7 @@ steps:
         (caution) => caution.step.index <= step.index && speaksOf('coin cell', caution.text),
       );
       report(
-        outcome(atStep(build, step), sure(said), {
+        stepAnswer(build, atStep(build, step), sure(said), {
           broken: () => sentence`No caution before ${step.label} says what a swallowed cell does.`,
           fixes: () => [
             addToStep(build, step, 'caution', writtenCaution('coin-cell'), 'Add the caution for coin cells'),

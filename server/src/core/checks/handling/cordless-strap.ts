@@ -1,6 +1,7 @@
 // A strap that has no cord cables nothing off.
+import { given } from '../../figures/truth';
 import { sentence } from '../../figures/sentence';
-import { hasCord, wearsStrap } from '../../figures/strap';
+import { hasCord, strapFacts, wearsStrap } from '../../figures/strap';
 import { check } from '../check';
 import { change, outcome } from '../kit';
 import { atBench } from '../work/steps-kit';
@@ -34,7 +35,7 @@ bench:
     if (!wearsStrap(build)) return;
     const { kind } = build.file.bench.strap;
     report(
-      outcome(atBench(build, kind), hasCord(build), {
+      outcome(atBench(build, kind), given(hasCord(build), ...strapFacts(build)), {
         broken: () => sentence`The strap is ${kind}: it has no path to cable charge off, and protects no part.`,
         fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
       }),

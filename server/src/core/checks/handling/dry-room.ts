@@ -1,7 +1,7 @@
 // Dry air and the floor: what a person charges up to at the bench.
 import { between, derive, figure, known, missing, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { atLeast, lacking } from '../../figures/truth';
+import { atLeast, given, lacking } from '../../figures/truth';
 import { chargeV, type Activity } from '../../trade/statics';
 import { check } from '../check';
 import { atKey, outcome } from '../kit';
@@ -42,7 +42,9 @@ place: { humidity: 22 %, floor: carpet }
     report(
       outcome(
         atKey(build, humidity),
-        humidity.value ? atLeast(air, enough) : lacking([missing(humidity, 'humidity at the bench')], floor),
+        humidity.value
+          ? given(atLeast(air, enough), floor)
+          : lacking([missing(humidity, 'humidity at the bench')], floor),
         {
           broken: () => said(walk, air),
           ...(floor.value === 'carpet' ? { grade: 'harm' as const } : {}),

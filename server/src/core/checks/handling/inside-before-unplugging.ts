@@ -6,7 +6,7 @@ import { sure } from '../../figures/truth';
 import { HANDLING } from '../../trade/steps';
 import { check } from '../check';
 import { atKey, change, outcome, type Reporter } from '../kit';
-import { atStep, insertSteps, moveStep } from '../work/steps-kit';
+import { atStep, insertSteps, moveStep, stepAnswer } from '../work/steps-kit';
 
 export default check({
   id: 'inside-before-unplugging',
@@ -69,7 +69,7 @@ function amongSteps(build: Build, report: Reporter): void {
     else if (step.kind !== undefined && HANDLING.has(step.kind)) {
       const since = live;
       report(
-        outcome(atStep(build, step), sure(!since), {
+        stepAnswer(build, atStep(build, step), sure(!since), {
           broken: () =>
             since!.kind === 'unplug mains'
               ? sentence`${step.label} comes before ${since!.label}.`

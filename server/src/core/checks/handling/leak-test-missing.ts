@@ -5,8 +5,8 @@ import { firstStep, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
-import { outcome, type FixIdea } from '../kit';
-import { atStep, insertSteps, moveStep } from '../work/steps-kit';
+import { type FixIdea } from '../kit';
+import { atStep, insertSteps, moveStep, stepAnswer } from '../work/steps-kit';
 
 const filling: ReadonlySet<StepKind> = new Set(['fill loop'] as const);
 const testing: ReadonlySet<StepKind> = new Set(['leak test'] as const);
@@ -50,7 +50,7 @@ steps:
     const test = firstStep(build, testing, fill.index);
     const start = firstStep(build, powering, fill.index);
     report(
-      outcome(atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
+      stepAnswer(build, atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
         broken: () =>
           test
             ? sentence`After ${fill.label}, ${start!.label} comes before ${test.label}.`

@@ -2,12 +2,12 @@
 import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { describesBench, describesPractice, firstStep } from '../../figures/steps';
-import { wearsStrap } from '../../figures/strap';
-import { sure } from '../../figures/truth';
+import { strapFacts, wearsStrap } from '../../figures/strap';
+import { given, sure } from '../../figures/truth';
 import { EQUALISING, STATIC_SENSITIVE } from '../../trade/steps';
 import { check } from '../check';
 import { change, outcome, put, type FixIdea, type Outcome } from '../kit';
-import { atBench, atStep, insertSteps, moveStep } from '../work/steps-kit';
+import { atBench, atStep, insertSteps, moveStep, stepAnswer } from '../work/steps-kit';
 
 export default check({
   id: 'no-equalising-step',
@@ -52,7 +52,7 @@ bench:
 type Step = NonNullable<ReturnType<typeof firstStep>>;
 
 function late(build: Build, step: Step, touch: Step | undefined): Outcome {
-  return outcome(atStep(build, step), sure(!touch || step.index < touch.index), {
+  return stepAnswer(build, atStep(build, step), sure(!touch || step.index < touch.index), {
     broken: () =>
       sentence`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was.`,
     fixes: () => [moveStep(build, step, touch!.index, `Move ${step.label} before ${touch!.label}`)],
@@ -62,11 +62,12 @@ function late(build: Build, step: Step, touch: Step | undefined): Outcome {
 function never(build: Build, touch: Step | undefined): Outcome {
   const { 'equalise-by': by, strap } = build.file.bench;
   const strapped = wearsStrap(build) && strap['clipped-to'].value !== 'nothing';
+  const equalised = by.value !== 'nothing' && (strapped || by.value === 'touching bare chassis');
   const place =
     strap['clipped-to'].value === 'nothing' && !by.node
       ? { subject: by.path, underline: atBench(build, strap['clipped-to']).underline }
       : atBench(build, by);
-  return outcome(place, sure(by.value !== 'nothing' && (strapped || by.value === 'touching bare chassis')), {
+  return outcome(place, given(sure(equalised), ...strapFacts(build), strap['clipped-to']), {
     broken: () => sentence`Nothing brings person, chassis and part to one potential before parts are handled.`,
     fixes: () => fixes(build, touch),
   });

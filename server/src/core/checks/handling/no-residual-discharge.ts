@@ -5,7 +5,7 @@ import { sure } from '../../figures/truth';
 import { HANDLING } from '../../trade/steps';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
-import { atStep, insertSteps } from '../work/steps-kit';
+import { atStep, insertSteps, stepAnswer } from '../work/steps-kit';
 
 export default check({
   id: 'no-residual-discharge',
@@ -52,7 +52,7 @@ steps:
       const touch = next(steps, step);
       if (!touch) continue;
       report(
-        outcome(atStep(build, step), sure(touch.kind === 'drain residual charge' || pressed.value === true), {
+        stepAnswer(build, atStep(build, step), sure(touch.kind === 'drain residual charge' || pressed.value === true), {
           broken: () =>
             sentence`After ${step.label} no step drains residual charge before ${touch.label}: press the power
               button once.`,

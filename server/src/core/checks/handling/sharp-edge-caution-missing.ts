@@ -6,8 +6,8 @@ import { speaksOf } from '../../trade/bench-words';
 import type { StepKind } from '../../trade/steps';
 import { CAUTIONS } from '../../trade/cautions';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { addToStep, atStep } from '../work/steps-kit';
+import {} from '../kit';
+import { addToStep, atStep, stepAnswer } from '../work/steps-kit';
 import { writtenCaution } from '../work/caution-kit';
 
 const sharp: ReadonlySet<StepKind> = new Set(['open case', 'set standoffs', 'fit I/O shield', 'fit radiator'] as const);
@@ -52,7 +52,7 @@ steps:
       (caution) => caution.step.index <= step.index && speaksOf('sharp edges', caution.text),
     );
     report(
-      outcome(atStep(build, step), sure(said), {
+      stepAnswer(build, atStep(build, step), sure(said), {
         broken: () => sentence`No caution before ${step.label} speaks of sharp edges.`,
         fixes: () => [
           addToStep(build, step, 'caution', writtenCaution('sharp-edges'), 'Add the caution for sharp edges'),

@@ -1,8 +1,8 @@
 // What the strap’s clip holds on to: bare metal, or paint.
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { wearsStrap } from '../../figures/strap';
-import { fits, lacking, sure, type Truth } from '../../figures/truth';
+import { strapFacts, wearsStrap } from '../../figures/strap';
+import { fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { check } from '../check';
 import { change, outcome } from '../kit';
@@ -35,7 +35,7 @@ bench:
     // A strap without a cord has no clip, and one clipped to nothing is judged by what equalises instead.
     if (!wearsStrap(build) || strap.kind.value === 'cordless' || clip.value === 'nothing') return;
     report(
-      outcome(atBench(build, clip), bare(build), {
+      outcome(atBench(build, clip), given(bare(build), ...strapFacts(build)), {
         broken: () => sentence`The strap’s clip holds on to the ${clip}, whose paint insulates; it needs bare metal.`,
         fixes: () => [change(clip, 'bare chassis', 'Clip the strap to the bare chassis')],
       }),

@@ -1,8 +1,8 @@
 // The strap’s resistance against the most that still cables charge off.
 import { figure, known } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { wearsStrap } from '../../figures/strap';
-import { lessThan } from '../../figures/truth';
+import { strapFacts, wearsStrap } from '../../figures/strap';
+import { given, lessThan } from '../../figures/truth';
 import { STRAP } from '../../trade/statics';
 import { check } from '../check';
 import { change, outcome } from '../kit';
@@ -41,7 +41,7 @@ bench:
     if (!wearsStrap(build) || strap.kind.value === 'cordless') return;
     const resistance = figure(strap['series-resistance'], 'resistance in the strap’s cord');
     report(
-      outcome(atBench(build, strap['series-resistance']), lessThan(resistance, limit), {
+      outcome(atBench(build, strap['series-resistance']), given(lessThan(resistance, limit), ...strapFacts(build)), {
         broken: () =>
           sentence`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth.`,
         fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],

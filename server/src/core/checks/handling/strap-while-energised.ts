@@ -3,11 +3,11 @@ import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { powers, statedSteps, type Step } from '../../figures/steps';
-import { wearsStrap } from '../../figures/strap';
-import { lacking, sure } from '../../figures/truth';
+import { strapFacts, wearsStrap } from '../../figures/strap';
+import { given, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { change, outcome, type Outcome, type Reporter } from '../kit';
-import { atBench, atStep, insertSteps } from '../work/steps-kit';
+import { atBench, atStep, insertSteps, stepAnswer } from '../work/steps-kit';
 
 export default check({
   id: 'strap-while-energised',
@@ -49,7 +49,7 @@ function atMains(build: Build): Outcome {
       ? lacking([missing(cable, 'whether the power cord is out')], cable)
       : sure(cable.value === 'unplugged', cable);
   const off = cable.value === 'plugged, switch off';
-  return outcome(atBench(build, cable), truth, {
+  return outcome(atBench(build, cable), given(truth, ...strapFacts(build)), {
     broken: () =>
       off
         ? sentence`A strap is worn with the power cord ${cable}; technicians differ, and makers’ service manuals say
@@ -70,7 +70,7 @@ function amongSteps(build: Build, report: Reporter): void {
     else if (powers(build, step)) {
       const on = worn;
       report(
-        outcome(atStep(build, step), sure(!on), {
+        stepAnswer(build, atStep(build, step), given(sure(!on), ...strapFacts(build)), {
           broken: () =>
             sentence`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
           fixes: () => [

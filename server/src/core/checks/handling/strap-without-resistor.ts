@@ -1,8 +1,8 @@
 // The resistance in the strap’s cord against the least that keeps its wearer safe.
 import { figure, known } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { wearsStrap } from '../../figures/strap';
-import { atLeast } from '../../figures/truth';
+import { strapFacts, wearsStrap } from '../../figures/strap';
+import { atLeast, given } from '../../figures/truth';
 import { STRAP } from '../../trade/statics';
 import { check } from '../check';
 import { change, outcome } from '../kit';
@@ -45,12 +45,16 @@ bench:
     if (!wearsStrap(build) || strap.kind.value === 'cordless') return;
     const resistance = figure(strap['series-resistance'], 'resistance in the strap’s cord');
     report(
-      outcome(atBench(build, strap['series-resistance']), atLeast(resistance, leastResistance), {
-        broken: () =>
-          sentence`A strap needs at least ${leastResistance} in its cord to protect its wearer, and ${usual} is usual;
+      outcome(
+        atBench(build, strap['series-resistance']),
+        given(atLeast(resistance, leastResistance), ...strapFacts(build)),
+        {
+          broken: () =>
+            sentence`A strap needs at least ${leastResistance} in its cord to protect its wearer, and ${usual} is usual;
             this one has ${resistance}.`,
-        fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
-      }),
+          fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
+        },
+      ),
     );
   },
 });

@@ -2,7 +2,7 @@
 import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { driveCapacity } from '../../figures/storage';
-import { atLeast } from '../../figures/truth';
+import { atLeast, given } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome, swap, type FixIdea } from '../kit';
 import { floorSize } from './storage-kit';
@@ -42,7 +42,7 @@ expect:
       const wanted = figure(promise, `capacity promised of ${drive.label}`);
       const held = driveCapacity(drive);
       report(
-        outcome(atKey(build, promise), atLeast(held, wanted), {
+        outcome(atKey(build, promise), given(atLeast(held, wanted), drive.at.name), {
           broken: () =>
             sentence`${drive.label} is to hold ${wanted}; sold as ${drive.part.capacity}, it holds ${held}.`,
           *fixes(): Iterable<FixIdea | undefined> {

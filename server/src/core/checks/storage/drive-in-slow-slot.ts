@@ -5,7 +5,7 @@ import { memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { freeSlots, seated, type Slot } from '../../figures/slots';
 import { driveRate, type Drive } from '../../figures/storage';
-import { all, any, atLeast, fits, lacking, not, sure, type Truth } from '../../figures/truth';
+import { all, any, atLeast, fits, given, lacking, not, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
@@ -61,7 +61,7 @@ parts:
             : all(...rivals.map(({ truth }) => truth));
       const best = rivals.filter(({ truth }) => truth.is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
       report(
-        outcome(at(drive, drive.at.slot), truth, {
+        outcome(at(drive, drive.at.slot), given(truth, bus, drive.part.shape), {
           broken: () =>
             sentence`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read
               at ${best!.rate}.`,

@@ -5,7 +5,7 @@ import { reachedIn } from '../../figures/lanes';
 import { carriesBus, freeSlots, linkBuses, seatOf } from '../../figures/slots';
 import { binding, driveRate, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
-import { atLeast } from '../../figures/truth';
+import { atLeast, given } from '../../figures/truth';
 import { check } from '../check';
 import { assign, change, outcome, putOn, swap, takeOut, underlineOf, type FixIdea } from '../kit';
 import { floorRate } from './storage-kit';
@@ -51,7 +51,7 @@ expect:
         report(
           outcome(
             { subject: promise[way].path, underline: underlineOf(drive, drive.part.bus) },
-            atLeast(reached, wanted),
+            given(atLeast(reached, wanted), drive.at.name),
             {
               broken: () =>
                 sentence`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets

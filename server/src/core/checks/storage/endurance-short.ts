@@ -1,7 +1,7 @@
 // What is written over the years against the endurance that a drive states.
 import { counted, derive, figure, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { atMost, given } from '../../figures/truth';
 import { enduranceYears, writtenTb } from '../../trade/storage';
 import { check } from '../check';
 import { atKey, change, outcome, swap, type FixIdea } from '../kit';
@@ -51,7 +51,7 @@ expect:
       );
       const stated = figure(drive.part.endurance, `endurance of ${drive.label}`);
       report(
-        outcome(atKey(build, promise['written-per-day']), atMost(written, stated), {
+        outcome(atKey(build, promise['written-per-day']), given(atMost(written, stated), drive.at.name), {
           broken: () =>
             sentence`At ${perDay} a day ${drive.label} has taken
               ${sentence`${written} by the end of year ${years}; it states ${stated}`}.`,

@@ -5,8 +5,8 @@ import { certain, ordered, stepGroups, type StepGroup } from '../../figures/step
 import { sentence } from '../../figures/sentence';
 import { atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { aspectOf, outcome, type Reporter } from '../kit';
-import { atStep, moveStep } from './steps-kit';
+import { aspectOf, type Reporter } from '../kit';
+import { atStep, moveStep, stepAnswer } from './steps-kit';
 
 export default check({
   id: 'buried-part-late',
@@ -48,7 +48,7 @@ steps:
       const step = group.steps[0];
       const later = (): StepGroup => certain(faults)[0]!.later;
       report(
-        outcome(atStep(build, step), truth, {
+        stepAnswer(build, atStep(build, step), truth, {
           broken: () => sentence`${step.label} comes after ${later().steps[0].label}: ${certain(faults)[0]!.because}.`,
           fixes: () => [
             moveStep(build, step, later().steps[0].index, `Move ${step.label} before ${later().steps[0].label}`),
@@ -73,7 +73,7 @@ function cardsByLength(build: Build, report: Reporter): void {
     if (!before || before.card === card) continue;
     const [short, long] = [before.card, card].map((one) => figure(one.part.length, `length of ${one.label}`));
     report(
-      outcome(aspectOf(atStep(build, step), 'by length'), atLeast(long!, short!), {
+      stepAnswer(build, aspectOf(atStep(build, step), 'by length'), atLeast(long!, short!), {
         broken: () =>
           sentence`${step.label} (${long!}) comes after the longer ${before.card.label} (${short!}), which lies over its
             slot.`,

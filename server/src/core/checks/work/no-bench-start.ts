@@ -4,8 +4,8 @@ import { firstStep } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { aroundPower, atStep, insertSteps, moveStep } from './steps-kit';
+import {} from '../kit';
+import { aroundPower, atStep, insertSteps, moveStep, stepAnswer } from './steps-kit';
 
 const boarding: ReadonlySet<StepKind> = new Set(['fit board'] as const);
 const starting: ReadonlySet<StepKind> = new Set(['bench start'] as const);
@@ -40,7 +40,7 @@ steps:
     if (!fit || !board || !processor) return;
     const start = firstStep(build, starting);
     report(
-      outcome(atStep(build, fit), sure(!!start && start.index < fit.index), {
+      stepAnswer(build, atStep(build, fit), sure(!!start && start.index < fit.index), {
         broken: () =>
           start
             ? sentence`${fit.label} comes before ${start.label}.`

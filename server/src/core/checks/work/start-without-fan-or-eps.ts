@@ -6,8 +6,8 @@ import { all, fits, sure, type Truth } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
 import { listed } from '../../text';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { atStep, insertSteps } from './steps-kit';
+import {} from '../kit';
+import { atStep, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
   id: 'start-without-fan-or-eps',
@@ -53,7 +53,7 @@ steps:
       const boardCables = (['connect 24-pin', 'connect EPS'] as const).filter((kind) => !done.has(kind));
       const fans: Truth = done.has('connect fan cables') ? sure(true) : noFans(build);
       report(
-        outcome(atStep(build, start), all(sure(boardCables.length === 0), fans), {
+        stepAnswer(build, atStep(build, start), all(sure(boardCables.length === 0), fans), {
           broken: () => sentence`Before ${start.label} the steps leave out ${listed(missingFacts(boardCables, fans))}.`,
           fixes: () => [
             insertSteps(

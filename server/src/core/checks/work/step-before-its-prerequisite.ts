@@ -5,8 +5,8 @@ import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { outcome, type FixIdea } from '../kit';
-import { aroundPower, atStep, atSteps, insertSteps, moveStep, removeStep } from './steps-kit';
+import { type FixIdea } from '../kit';
+import { aroundPower, atStep, atSteps, insertSteps, moveStep, removeStep, stepAnswer } from './steps-kit';
 
 export default check({
   id: 'step-before-its-prerequisite',
@@ -44,10 +44,14 @@ steps:
   test(build, report) {
     const late = ordered(build, 'needed');
     if (late.length === 0 && statedSteps(build).length > 0)
-      report(outcome(atSteps(build, 'order'), sure(true), { broken: () => sentence`The steps stand out of order.` }));
+      report(
+        stepAnswer(build, atSteps(build, 'order'), sure(true), {
+          broken: () => sentence`The steps stand out of order.`,
+        }),
+      );
     for (const one of late) {
       report(
-        outcome(atStep(build, one.group.steps[0]), one.truth, {
+        stepAnswer(build, atStep(build, one.group.steps[0]), one.truth, {
           broken: () => {
             const { later, because } = certain(one.faults)[0]!;
             return sentence`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it:

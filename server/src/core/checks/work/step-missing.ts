@@ -9,8 +9,8 @@ import { ORDER_RULES } from '../../trade/work-order';
 import type { Value } from '../../yaml';
 import { listed } from '../../text';
 import { check } from '../check';
-import { outcome, type FixIdea } from '../kit';
-import { aroundPower, atSteps, insertSteps } from './steps-kit';
+import { type FixIdea } from '../kit';
+import { aroundPower, atSteps, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
   id: 'step-missing',
@@ -56,7 +56,7 @@ steps:
     const open = asked.filter((one) => one.truth.is !== false && !steps.some((step) => does(step, one)));
     // One finding for all of them: a list that is half written is one thing to do.
     report(
-      outcome(atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
+      stepAnswer(build, atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
         broken: () => sentence`The steps leave out ${shortened(left(open).map(nameOf))}, which the parts ask for.`,
         fixes: () => [insertAll(build, left(open))],
       }),

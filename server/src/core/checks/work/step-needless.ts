@@ -7,8 +7,8 @@ import { any, fits, sure, type Truth } from '../../figures/truth';
 import { pinsOn } from '../../trade/names';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { atStep, removeStep } from './steps-kit';
+import {} from '../kit';
+import { atStep, removeStep, stepAnswer } from './steps-kit';
 
 export default check({
   id: 'step-needless',
@@ -47,7 +47,7 @@ steps:
       const truth = lost ? sure(false) : hasPartFor(build, step.kind);
       if (!truth) continue;
       report(
-        outcome(atStep(build, step), truth, {
+        stepAnswer(build, atStep(build, step), truth, {
           broken: () =>
             lost
               ? sentence`${step.label} names a part that this build does not have.`

@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { notes, statedSteps, stepList, type Step } from '../../figures/steps';
 import { sentence } from '../../figures/sentence';
-import { sure } from '../../figures/truth';
+import { given, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
@@ -19,12 +19,17 @@ import {
   type Reporter,
   type Target,
   type TextFix,
+  type Words,
 } from '../kit';
 
 /** The place of a step: the words that say what is done. */
 export function atStep(build: Build, step: Step): Target {
   return target(step.path, build.doc, step.node?.span ?? step.group.$.span);
 }
+
+/** An answer that hangs on which steps there are, and on their order. */
+export const stepAnswer = (build: Build, at: Target, truth: Truth, words: Words): Outcome =>
+  outcome(at, given(truth, build.file.steps), words);
 
 /** The place of a key of the bench; where it is absent, `bench:`, `steps:` or the build’s name. */
 export function atBench(build: Build, fact: Fact<unknown>): Target {

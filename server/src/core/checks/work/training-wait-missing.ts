@@ -3,8 +3,8 @@ import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
 import { any, fits, not, sure } from '../../figures/truth';
 import { check } from '../check';
-import { outcome } from '../kit';
-import { atStep, insertSteps } from './steps-kit';
+import {} from '../kit';
+import { atStep, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
   id: 'training-wait-missing',
@@ -49,7 +49,7 @@ steps:
     const waits = steps.some((step) => step.index > start.index && step.kind === 'wait for memory training');
     const trains = any(...memory.map((kit) => fits(kit.part.type, `type of ${kit.label}`, (type) => type === 'DDR5')));
     report(
-      outcome(atStep(build, start), waits ? sure(true) : not(trains), {
+      stepAnswer(build, atStep(build, start), waits ? sure(true) : not(trains), {
         broken: () =>
           sentence`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes.`,
         fixes: () => [
