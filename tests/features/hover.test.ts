@@ -1,5 +1,7 @@
 // Hover: meaning of keys, values and where they come from, parts, findings with reason and working.
 import { describe, expect, test } from 'vitest';
+import { relatedTo } from '../../server/src/core/judge/finding';
+import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
 import { hover } from '../../server/src/features/hover';
 import { view } from '../support/view';
 
@@ -40,6 +42,31 @@ describe('on a key', () => {
     expect(said).toContain('- cooler-too-tall is broken');
     expect(said).toMatch(/160 mm \(line 2\)/);
     expect(said).toMatch(/150 mm \(parts\/tarn\/mid-3\.part\.yaml, line 4\)/);
+  });
+});
+
+describe('on the slot of a drive', () => {
+  const build = (slot: string): string => `parts:
+  board:
+    slots:
+      M2_2: { kind: M.2, key: M, sizes: [2280], carries: [PCIe 4 x2, SATA], from: chipset }
+  drives:
+    - { name: scratch, shape: M.2, bus: NVMe, key: M, size: 2280, link: PCIe 4 x4, read: 7 GB/s, slot: ${slot} }
+expect: { drives: { scratch: { read: 5 GB/s } } }
+`;
+
+  test('the rate that it decides', () => {
+    const said = words(build('M2_¦2'));
+    expect(said).toContain('- drive-slower-than-promised is broken');
+    expect(said).toContain('parts.drives.scratch.slot: M2_2 (line 6)');
+  });
+
+  test('is in the working and among the related lines of the finding that hangs on it', () => {
+    const { judgement } = view(build('M2_2¦')).view;
+    const slow = judgement.findings.find(({ id }) => id === 'drive-slower-than-promised')!;
+    expect(relatedTo(slow).map(({ what }) => what)).toContain('parts.drives.scratch.slot: M2_2');
+    const steps = (all: readonly Step[]): Step[] => all.flatMap((step) => [step, ...steps(step.inputs)]);
+    expect(steps(workingOf(slow)).find(({ label }) => label === 'parts.drives.scratch.slot')?.value).toBe('M2_2');
   });
 });
 

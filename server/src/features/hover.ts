@@ -2,11 +2,12 @@
 import type { Placed } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
 import { weighedValue } from '../core/figures/measure';
-import type { Used } from '../core/figures/truth';
+import type { Truth, Used } from '../core/figures/truth';
 import type { Finding } from '../core/judge/finding';
 import { stepsOf, workingOf } from '../core/judge/working-steps';
 import { roles } from '../core/manifest/places';
 import type { Fact, Group } from '../core/parts/fact';
+import type { Doc } from '../core/parts/doc';
 import type { Table } from '../core/parts/field';
 import { touches, type Span } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
@@ -85,7 +86,7 @@ function inNamed({ value }: Fact<unknown>, step: string | number): unknown {
 
 /** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
 function figures(view: View, span: Span): Block[] {
-  const entered = new Map<string, { readonly words: string; readonly uses: readonly Used[] }>();
+  const entered = new Map<string, { readonly words: string; readonly uses: readonly Used[]; readonly rank: number }>();
   for (const { check, taken } of view.judgement.answers) {
     for (const {
       outcome: { truth, subject },
@@ -94,15 +95,24 @@ function figures(view: View, span: Span): Block[] {
         entered.set(`${check.id}\n${subject}`, {
           words: answerWords(check.id, truth.is),
           uses: truth.uses,
+          rank: rankOf(truth, view.doc, span),
         });
     }
   }
-  const nearest = [...entered.values()].sort((a, b) => sizeOf(a.uses) - sizeOf(b.uses)).slice(0, mostChecks);
+  const nearest = [...entered.values()].sort((a, b) => a.rank - b.rank || sizeOf(a.uses) - sizeOf(b.uses));
   if (nearest.length === 0) return [];
   return [
     paragraph('Goes into:'),
-    ...nearest.flatMap(({ words, uses }) => [item(0, words), ...workingBlocks(stepsOf(uses), view.doc, 1)]),
+    ...nearest
+      .slice(0, mostChecks)
+      .flatMap(({ words, uses }) => [item(0, words), ...workingBlocks(stepsOf(uses), view.doc, 1)]),
   ];
+}
+
+/** What a value moves a number of comes before what only asks for it; of those, what is broken comes first. */
+function rankOf({ is, uses }: Truth, doc: Doc, span: Span): number {
+  const inFigure = uses.some((one) => one.type === 'figure' && readFrom(one, doc, span));
+  return (inFigure ? 0 : 2) + (is === false ? 0 : 1);
 }
 
 const answerWords = (id: string, is: boolean | undefined): string =>

@@ -41,6 +41,8 @@ export interface Stream {
   /** With nothing in the way, all of them together. */
   readonly freeAir: Figure;
   readonly way: 'in' | 'out' | undefined;
+  /** The fact that says which way. */
+  readonly flow?: Fact<'in' | 'out'>;
   readonly wayLacks: Missing;
 }
 
@@ -52,7 +54,15 @@ export const streams = memo((build: Build): readonly Stream[] => {
 
 function stream(placed: Placed, label: string, count: Figure, one: Fact<Quantity>, way: Fact<'in' | 'out'>): Stream {
   const freeAir = decidedBy(times(notNegative(figure(one, `airflow of ${label}`)), count, `airflow of ${label}`), way);
-  return { label, placed, count, freeAir, way: way.value, wayLacks: missing(way, `air direction of ${label}`) };
+  return {
+    label,
+    placed,
+    count,
+    freeAir,
+    way: way.value,
+    flow: way,
+    wayLacks: missing(way, `air direction of ${label}`),
+  };
 }
 
 const ofFan = (fan: Placed<'fans'>): Stream => stream(fan, fan.label, howMany(fan), fan.part.airflow, fan.at.flow);

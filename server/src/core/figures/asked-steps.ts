@@ -5,7 +5,7 @@ import type { StepKind } from '../trade/steps';
 import type { Condition } from '../trade/work-order';
 import { figure, missing } from './figure';
 import { memo } from './memo';
-import { all, any, fits, lacking, lessThan, not, sure, type Truth } from './truth';
+import { all, any, fits, given, lacking, lessThan, not, sure, type Truth } from './truth';
 
 /** A step that the parts ask for. `truth` is undecided where the fact that asks for it is missing. */
 export interface AskedStep {
@@ -114,7 +114,7 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
   for (const drive of drives)
     ask(
       drive.part.shape.value === 'M.2' ? 'fit M.2 drive' : drive.part.shape.value === 'card' ? 'fit card' : 'fit drive',
-      yes,
+      given(yes, drive.part.shape, drive.at.name),
       drive,
       ['fit M.2 drive', 'fit drive', 'fit card'],
     );

@@ -8,6 +8,7 @@ import {
   copyWith,
   between,
   counted,
+  decidedBy,
   derive,
   figure,
   missing,
@@ -110,7 +111,9 @@ function broughtOf(build: Build, kind: Connector): Figure {
 function givenBy(cable: Cable, kind: Connector): Figure | undefined {
   const connector = connectorOf(cable);
   if ('missingFacts' in connector) return unknown('count', `${kind} of ${cable.label}`, [connector.missingFacts]);
-  return connector.kind === kind ? times(connectorsOn(cable), howMany(cable), `${kind} of ${cable.label}`) : undefined;
+  return connector.kind === kind
+    ? decidedBy(times(connectorsOn(cable), howMany(cable), `${kind} of ${cable.label}`), cable.part.connector)
+    : undefined;
 }
 
 /** How many connectors of its kind one cable brings: at least one, and more where it splits. */
@@ -133,7 +136,9 @@ function takenBy(cable: Cable, kind: Connector): Figure | undefined {
       `${kind} taken by ${cable.label}`,
       'missingFacts' in connector ? [connector.missingFacts, start.missingFacts] : [start.missingFacts],
     );
-  return 'connectors' in start && start.at === kind ? times(start.connectors, howMany(cable)) : undefined;
+  return 'connectors' in start && start.at === kind
+    ? decidedBy(times(start.connectors, howMany(cable)), cable.part.from)
+    : undefined;
 }
 
 /**

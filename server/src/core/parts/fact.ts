@@ -53,8 +53,9 @@ export interface Fact<T> {
 
 /** A fact as one line: a value as it is written, a list or a map of several lines by how much it holds. */
 export function shownText({ text, node }: Fact<unknown>): string {
-  if (!text.includes('\n') || !node || node.type === 'scalar') return text;
-  return node.type === 'list' ? `${node.items.length} entries` : `${node.entries.length} entries`;
+  if (!node || node.type === 'scalar' || (text !== '' && !text.includes('\n'))) return text;
+  const { length } = node.type === 'list' ? node.items : node.entries;
+  return length === 1 ? '1 entry' : `${length} entries`;
 }
 
 /** A set of facts that belong together, with the map they were read from. */

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { arriving, atLeastVersion, listedLine, plannedUpdate, processorListed } from '../../figures/firmware';
 import { missing } from '../../figures/figure';
 import { sentence, type Sentence } from '../../figures/sentence';
-import { agree, all, any, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { agree, all, any, fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { sameFileOnFat } from '../../trade/firmware';
 import type { Value } from '../../yaml';
@@ -105,7 +105,7 @@ const names: Readonly<Record<string, string>> = {
 function needed(build: Build, fact: Fact<unknown>, truth: Truth, broken: Sentence, value?: Value): Outcome {
   const key = build.file.bench['firmware-update'].$.entry?.keySpan;
   const place = fact.node || !key ? atKey(build, fact) : target(fact.path, build.doc, key);
-  return outcome(place, truth, {
+  return outcome(place, given(truth, build.file.bench['firmware-update'].by), {
     broken: () => broken,
     fixes: () =>
       value === undefined

@@ -11,7 +11,7 @@ import {
   type ListedLine,
 } from '../../figures/firmware';
 import { sentence, type Sentence } from '../../figures/sentence';
-import { any, lacking, sure, type Truth } from '../../figures/truth';
+import { any, given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Value } from '../../yaml';
 import { check } from '../check';
 import { at, outcome, put, swap, type FixIdea } from '../kit';
@@ -70,12 +70,16 @@ bench:
     const line = processorListed(build)?.line;
     if (!board || !processor || !starts) return;
     report(
-      outcome(at(board, arriving(board)), any(starts, updateServes(build, board)), {
-        broken: () =>
-          sentence`${processor.label} needs firmware ${line!.since} of ${board.label}, which arrives with
+      outcome(
+        at(board, arriving(board)),
+        given(any(starts, updateServes(build, board)), processor.part.family, line?.family),
+        {
+          broken: () =>
+            sentence`${processor.label} needs firmware ${line!.since} of ${board.label}, which arrives with
             ${arriving(board)}${ways(build, board)}`,
-        fixes: () => [...routes(board, line!), swap(board), swap(processor)],
-      }),
+          fixes: () => [...routes(board, line!), swap(board), swap(processor)],
+        },
+      ),
     );
   },
 });

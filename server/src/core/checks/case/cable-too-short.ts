@@ -3,11 +3,12 @@ import type { Build, Placed } from '../../build/build';
 import {
   copyWith,
   counted,
+  decidedBy,
   derive,
   figure,
   least,
-  most,
   missing,
+  most,
   number,
   times,
   total,
@@ -100,7 +101,7 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
     .filter((row) => row.connector.value === undefined || row.connector.value === kind)
     .map((row) => ({
       length: figure(row.length, `length of the ${kind} cable of ${supply.label}`),
-      count: counted(row.count, `${kind} cables of ${supply.label}`),
+      count: decidedBy(counted(row.count, `${kind} cables of ${supply.label}`), row.connector),
       missingFacts:
         row.connector.value === undefined ? [missing(row.connector, `connector of a cable of ${supply.label}`)] : [],
     }));

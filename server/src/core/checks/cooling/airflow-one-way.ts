@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { streams, type Stream } from '../../figures/air';
 import { number, total } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { all, any, atLeast, atMost, lacking, sure, type Truth } from '../../figures/truth';
+import { all, any, atLeast, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, type FixIdea } from '../kit';
 
@@ -59,7 +59,7 @@ parts:
       one,
     );
     report(
-      outcome(at(box), any(alone, all(blown.in, blown.out)), {
+      outcome(at(box), given(any(alone, all(blown.in, blown.out)), ...streams(build).map(({ flow }) => flow)), {
         broken: () =>
           lackedWay === 'in'
             ? sentence`Every fan blows air out of the case; none blows any in.`

@@ -5,7 +5,7 @@ import { derive, figure, number, times, type Figure } from '../../figures/figure
 import { isPowerConnector, connectorCount, connectorOf, startOf, type Cable } from '../../figures/cables';
 import { connectorPower, slotPower } from '../../figures/connector-loads';
 import { join, sentence, type Sentence } from '../../figures/sentence';
-import { all, atMost, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { all, atMost, fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -61,7 +61,7 @@ parts:
         'connectors' in start ? start.connectors : number(0, 'connectors'),
       );
       report(
-        outcome(at(cable), all(...risks.map(({ truth }) => truth)), {
+        outcome(at(cable), given(all(...risks.map(({ truth }) => truth)), cable.part.connector, cable.part.from), {
           broken: () => join(...risks.filter(({ truth }) => truth.is === false).map(({ said }) => said())),
           fixes: () => [swap(cable)],
         }),

@@ -1,6 +1,6 @@
 // The length of a card's edge against the slot's.
 import { sentence } from '../../figures/sentence';
-import { agree, any, fits, lacking } from '../../figures/truth';
+import { agree, any, fits, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { cardMoves, cardsInSlots } from './slots-kit';
@@ -44,7 +44,7 @@ parts:
           fits(other['open-ended'], `open end of ${name}`, (open) => open),
         );
       report(
-        outcome(at(card, card.at.slot), slot ? short(slot) : lacking(missingFacts), {
+        outcome(at(card, card.at.slot), slot ? given(short(slot), slot.kind) : lacking(missingFacts), {
           broken: () =>
             sentence`${card.label} has an edge of ${edge}; ${card.at.slot} is ${slot!.length} long and closed.`,
           fixes: () => cardMoves(build, card, (other) => short(other).is === true),

@@ -2,7 +2,7 @@
 import type { Figure } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
-import { atMost, lacking } from '../../figures/truth';
+import { atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { cardMoves, cardsInSlots, suffices } from './slots-kit';
@@ -38,13 +38,17 @@ parts:
       const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(missingFacts);
       const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { lanes: wired!.lanes }]);
       report(
-        outcome(at(card, card.at.slot), truth, {
-          ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
-          broken: () =>
-            sentence`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}:
+        outcome(
+          at(card, card.at.slot),
+          given(truth, slot?.kind, 'rate-needed' in card.part ? card.part['rate-needed'] : undefined),
+          {
+            ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
+            broken: () =>
+              sentence`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}:
               ${sentence`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
-          fixes: () => cardMoves(build, card),
-        }),
+            fixes: () => cardMoves(build, card),
+          },
+        ),
       );
     }
   },

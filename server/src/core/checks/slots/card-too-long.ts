@@ -1,7 +1,7 @@
 // The length of a card against the room in the case.
 import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { cardsOf } from './slots-kit';
@@ -31,7 +31,7 @@ parts:
     for (const card of cardsOf(build)) {
       const length = figure(card.part.length, `length of ${card.label}`);
       report(
-        outcome(at(card), atMost(length, room), {
+        outcome(at(card), given(atMost(length, room), card.part.edge), {
           broken: () => sentence`${card.label} is ${length} long; ${box.label} leaves ${room}.`,
           fixes: () => [swap(card), swap(box)],
         }),

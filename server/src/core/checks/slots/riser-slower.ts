@@ -2,7 +2,7 @@
 import { least } from '../../figures/figure';
 import { endOf, riserOf, sourceGeneration, wiringOf } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
-import { atLeast, lacking } from '../../figures/truth';
+import { atLeast, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 import { cardsInSlots } from './slots-kit';
@@ -47,15 +47,19 @@ parts:
           ...(source ? [source] : []),
         ]);
       report(
-        outcome(at(card, card.at.riser), without ? atLeast(riser, without) : lacking(missingFacts), {
-          broken: () =>
-            sentence`The riser is made for PCIe generation ${riser}; ${card.label} would run at ${without!} in
+        outcome(
+          at(card, card.at.riser),
+          without ? given(atLeast(riser, without), card.part.edge, slot?.kind) : lacking(missingFacts),
+          {
+            broken: () =>
+              sentence`The riser is made for PCIe generation ${riser}; ${card.label} would run at ${without!} in
               ${card.at.slot}.`,
-          fixes: () =>
-            without && without.lo === without.hi
-              ? [putOn(card, 'riser', `PCIe ${without.lo}`, `Use a riser for PCIe ${without.lo}`)]
-              : [],
-        }),
+            fixes: () =>
+              without && without.lo === without.hi
+                ? [putOn(card, 'riser', `PCIe ${without.lo}`, `Use a riser for PCIe ${without.lo}`)]
+                : [],
+          },
+        ),
       );
     }
   },

@@ -1,9 +1,9 @@
 // The notches of an M.2 module against the key of its socket.
 import { sentence } from '../../figures/sentence';
-import { lacking } from '../../figures/truth';
+import { given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { keyFits, modulesOf, moves } from './storage-kit';
+import { formOf, keyFits, modulesOf, moves } from './storage-kit';
 
 export default check({
   id: 'm2-key-differs',
@@ -32,7 +32,7 @@ parts:
       const own = placed.part.key;
       const truth = slot ? keyFits(slot, name!, own, placed.label) : lacking(missingFacts);
       report(
-        outcome(at(placed, placed.at.slot), truth, {
+        outcome(at(placed, placed.at.slot), given(truth, formOf(placed), slot?.kind), {
           broken: () => sentence`${placed.label} is cut for key ${own}; ${placed.at.slot} has key ${slot!.key}.`,
           *fixes() {
             yield* moves(

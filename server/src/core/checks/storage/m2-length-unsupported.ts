@@ -1,10 +1,10 @@
 // The size of an M.2 module against the sizes its socket has posts for.
 import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
-import { lacking } from '../../figures/truth';
+import { given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { modulesOf, moves, sizeFits } from './storage-kit';
+import { formOf, modulesOf, moves, sizeFits } from './storage-kit';
 
 export default check({
   id: 'm2-length-unsupported',
@@ -36,8 +36,9 @@ parts:
       seat: { name, slot, missingFacts },
     } of modulesOf(build)) {
       const { size } = placed.part;
+      const truth = slot ? sizeFits(slot, name!, size, placed.label) : lacking(missingFacts);
       report(
-        outcome(at(placed, placed.at.slot), slot ? sizeFits(slot, name!, size, placed.label) : lacking(missingFacts), {
+        outcome(at(placed, placed.at.slot), given(truth, formOf(placed), slot?.kind), {
           broken: () =>
             sentence`${placed.label} is of size ${size}; ${placed.at.slot} has posts for
               ${spoken(slot!.sizes.value ?? [])}.`,

@@ -38,6 +38,9 @@ function* inSocket(build: Build, placed: Module['placed']): Iterable<Module> {
   if (seat.name !== undefined && seat.slot?.kind.value !== 'PCIe') yield { placed, seat };
 }
 
+/** What says that a part is a module: a drive’s shape, a card’s edge. */
+export const formOf = ({ part }: Module['placed']): Fact<unknown> => ('shape' in part ? part.shape : part.edge);
+
 /** Whether a module’s notches meet the key of a socket. */
 export function keyFits(slot: Slot, name: string, key: Module['placed']['part']['key'], label: string): Truth {
   return agree(key, `key of ${label}`, slot.key, `key of ${name}`, (module, socket) =>

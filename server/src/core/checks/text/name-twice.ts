@@ -1,7 +1,7 @@
 // Names of one’s own that two parts share.
 import type { Placed } from '../../build/build';
 import { sentence } from '../../figures/sentence';
-import { sure } from '../../figures/truth';
+import { given, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atFact, change, outcome } from '../kit';
 
@@ -37,10 +37,14 @@ parts:
       const name = fact.value;
       const first = seen.get(name);
       report(
-        outcome(atFact(fact, `parts.${placed.role}[${placed.index}].name`), sure(!first, fact), {
-          broken: () => sentence`Another part is called ${fact} already.`,
-          fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
-        }),
+        outcome(
+          atFact(fact, `parts.${placed.role}[${placed.index}].name`),
+          given(sure(!first, fact), first && (first as Placed<'drives'>).at.name),
+          {
+            broken: () => sentence`Another part is called ${fact} already.`,
+            fixes: () => [change(fact, freeName(name, seen), `Call this one ${freeName(name, seen)}`)],
+          },
+        ),
       );
       if (!first) seen.set(name, placed);
     }

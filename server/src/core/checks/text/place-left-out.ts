@@ -1,8 +1,10 @@
 // Parts for which the build writes no slot, port or header.
+import { type Fact } from '../../parts/fact';
+import { type Placed } from '../../build/build';
 import { partsToPlace } from '../../figures/assigning';
 import { offered } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
-import { lacking, sure } from '../../figures/truth';
+import { given, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { assign, outcome, underlineOf, type FixIdea } from '../kit';
 
@@ -53,12 +55,19 @@ parts:
               ? lacking(open, stated)
               : sure(false, stated);
         report(
-          outcome({ subject: `${placed.path}:place`, underline: underlineOf(placed, stated) }, truth, {
-            broken: () => sentence`The build does not say which ${key} ${placed.label} goes into.`,
-            fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
-          }),
+          outcome(
+            { subject: `${placed.path}:place`, underline: underlineOf(placed, stated) },
+            given(truth, shapeOf(placed)),
+            {
+              broken: () => sentence`The build does not say which ${key} ${placed.label} goes into.`,
+              fixes: (): FixIdea[] => [what === 'cards' ? assign(what, 'graphics', 'cards') : assign(what, what)],
+            },
+          ),
         );
       }
     }
   },
 });
+
+/** A drive’s shape says which kind of place it goes into. */
+const shapeOf = ({ part }: Placed): Fact<unknown> | undefined => ('shape' in part ? part.shape : undefined);

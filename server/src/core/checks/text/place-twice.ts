@@ -5,7 +5,7 @@ import { number, type Figure } from '../../figures/figure';
 import { takenPlaces, type NamedPlace } from '../../figures/places';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { all, atMost, sure } from '../../figures/truth';
+import { all, atMost, given, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atFact, change, outcome, type FixIdea } from '../kit';
 import { moveMemory } from '../memory/memory-kit';
@@ -43,7 +43,7 @@ parts:
       report(
         outcome(
           atFact(taken.fact, `${taken.placed.path}.${taken.fact.key}:${taken.name}`),
-          all(sure(!other, taken.fact), atMost(many(taken), one)),
+          all(given(sure(!other, taken.fact), other?.fact), atMost(many(taken), one)),
           {
             broken: () =>
               other

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { memo } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { statedCautions } from '../../figures/steps';
-import { sure } from '../../figures/truth';
+import { given, sure } from '../../figures/truth';
 import { wordFor } from '../../trade/caution-words';
 import { SIGNAL_WORDS } from '../../trade/signal-words';
 import { check } from '../check';
@@ -47,12 +47,16 @@ steps:
       const { word, consequence } = group;
       if (word.value === undefined || due === undefined) continue;
       report(
-        outcome(atFact(word, `${step.path}.caution.word`), sure(word.value === due, word, consequence), {
-          broken: () =>
-            sentence`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution
+        outcome(
+          atFact(word, `${step.path}.caution.word`),
+          given(sure(word.value === due, word, consequence), step.group.do),
+          {
+            broken: () =>
+              sentence`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution
                 says ${word}.`,
-          fixes: () => [change(word, due, `Write ${due}`)],
-        }),
+            fixes: () => [change(word, due, `Write ${due}`)],
+          },
+        ),
       );
     }
   },

@@ -107,7 +107,7 @@ export function slipsIn(
     const span =
       found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
     report(
-      outcome(target(`${step.path}.${fact.key}`, build.doc, span), sure(!found, fact), {
+      outcome(target(`${step.path}.${fact.key}`, build.doc, span), given(sure(!found, fact), step.group.do), {
         broken: () => sentence`The words ${quoted(found!.words)} read as if ${reads}.`,
         fixes: () =>
           fact.key === 'do'
