@@ -117,7 +117,7 @@ export function readCount(value: number, label: string, fact: Fact<unknown>): Fi
 /** The same figure, with facts that decide it without being among its numbers. What is not stated decides nothing. */
 export function decidedBy(one: Figure, ...facts: readonly (Fact<unknown> | undefined)[]): Figure {
   const stated = facts.filter((fact): fact is Fact<unknown> => fact?.node !== undefined);
-  return stated.length === 0 ? one : { ...one, decidedBy: [...one.decidedBy, ...stated] };
+  return stated.length === 0 ? one : copyWith(one, { decidedBy: [...one.decidedBy, ...stated] });
 }
 
 /** Where a fact’s value is written; undefined where it is not. */
