@@ -29,7 +29,7 @@ export const processorLanes = memo((build: Build): Figure | undefined => {
     const bus = placed.role === 'drives' ? (placed as Drive).part.bus : undefined;
     if (behind === false || (bus?.value !== undefined && bus.value !== 'NVMe')) return [];
     const own = endOf(placed.part.link, placed.label).lanes;
-    const used = slot ? least(`lanes used by ${placed.label}`, [own, lanesLeft(build, slot, name!, placed)]) : own;
+    const used = slot ? least(`lanes used by ${placed.label}`, [own, lanesLeft(build, slot, name, placed)]) : own;
     const missingFacts = [
       ...(behind === true ? [] : behind),
       ...(bus && bus.value === undefined ? [missing(bus, `bus of ${placed.label}`)] : []),

@@ -10,14 +10,11 @@ export type Slot = Group<(typeof board)['slots']['of']['fields']>;
 /** A part that can sit in a slot of the board. */
 export type Seated = Placed<'drives'> | Placed<'graphics'> | Placed<'cards'>;
 
-/** The slot a part names: found, or not known for want of some fact. */
-export interface Seat {
-  /** The fact that names it; undefined for one that is only thought of. */
-  readonly by?: Fact<string>;
-  readonly name?: string;
-  readonly slot?: Slot;
-  readonly missingFacts: readonly Missing[];
-}
+/** The slot a part names: found, or not known for want of some fact. `by`: the fact that names it; undefined for one that is only thought of. */
+export type Seat = { readonly by?: Fact<string>; readonly missingFacts: readonly Missing[] } & (
+  | { readonly name: string; readonly slot: Slot }
+  | { readonly name?: string; readonly slot?: undefined }
+);
 
 export const placeOf = (placed: Seated): Fact<string> => placed.at.slot;
 
@@ -27,8 +24,8 @@ export function seatOf(build: Build, placed: Seated): Seat {
   if (at.value === undefined) return { by: at, missingFacts: [missing(at, `slot of ${placed.label}`)] };
   const { board } = build.parts;
   const slot = board?.part.slots.value?.get(at.value);
-  if (slot || !board) return { by: at, name: at.value, ...(slot ? { slot } : {}), missingFacts: [] };
-  return { by: at, name: at.value, missingFacts: [slotMissing(board, at.value)] };
+  if (slot) return { by: at, name: at.value, slot, missingFacts: [] };
+  return { by: at, name: at.value, missingFacts: board ? [slotMissing(board, at.value)] : [] };
 }
 
 /** What a drive’s bus is called among links; no slot carries SAS. */

@@ -65,7 +65,7 @@ function inSlot(build: Build, drive: Drive, { name, slot, missingFacts }: Seat):
     ? lacking(missingFacts)
     : bus.value === undefined
       ? lacking([missing(bus, `bus of ${drive.label}`)])
-      : carries(slot, name!, speaks);
+      : carries(slot, name, speaks);
   const of = slot?.kind.value === 'PCIe' ? sentence`${slot.kind}` : spoken(slot?.carries.value ?? []);
   return outcome(at(drive, drive.at.slot), truth, {
     broken: () => sentence`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}.`,
