@@ -58,11 +58,9 @@ function findingText(finding: Finding, look: TextFormatOptions, cautioned: Cauti
 
 function acceptedText({ accepted }: Finding, grade: Grade): string[] {
   const until = accepted?.until ? ` Until ${accepted.until}.` : '';
+  const upTo = accepted?.atMost ? ` up to ${accepted.atMost}` : '';
   const by = accepted?.by ? ` By ${accepted.by}.` : '';
-  return block(
-    `A ${grade} finding, accepted${accepted?.atMost ? ` up to ${accepted.atMost}` : ''} because: ${accepted!.because}${by}${until}`,
-    sentences,
-  );
+  return block(`A ${grade} finding, accepted${upTo} because: ${accepted!.because}${by}${until}`, sentences);
 }
 
 /** A caution in full at its first finding in a section; at the others its signal word and where to read it. */
