@@ -199,12 +199,11 @@ export function riseAllowed(build: Build, house: Figure): Figure {
 
 /** Flow that carries the parts' heat off at a rise. */
 export function airNeeded(build: Build, rise: Figure): Figure {
-  const work = (heat: number, by: number, rho: number): number =>
-    Number.isFinite(heat) && by > 0 && rho > 0 && Number.isFinite(rho)
-      ? airflowNeededM3PerH(heat, by, rho)
-      : heat > 0
-        ? Infinity
-        : NaN;
+  const work = (heat: number, by: number, rho: number): number => {
+    if (by === Infinity || rho === Infinity) return Number.isFinite(heat) ? 0 : NaN;
+    if (Number.isFinite(heat) && by > 0 && rho > 0) return airflowNeededM3PerH(heat, by, rho);
+    return heat > 0 ? Infinity : NaN;
+  };
   return notNegative(
     derive(
       'air needed',
