@@ -10,7 +10,10 @@ export type Slot = Group<(typeof board)['slots']['of']['fields']>;
 /** A part that can sit in a slot of the board. */
 export type Seated = Placed<'drives'> | Placed<'graphics'> | Placed<'cards'>;
 
-/** The slot a part names: found, or not known for want of some fact. `by`: the fact that names it; undefined for one that is only thought of. */
+/**
+ * The slot a part names: found, or not known for want of some fact. `by`: the fact that names it; undefined for one
+ * that is only thought of.
+ */
 export type Seat = { readonly by?: Fact<string>; readonly missingFacts: readonly Missing[] } & (
   | { readonly name: string; readonly slot: Slot }
   | { readonly name?: string; readonly slot?: undefined }
