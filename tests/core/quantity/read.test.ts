@@ -867,15 +867,6 @@ describe('a value with a word about it', () => {
       '-15 °C',
     ],
     [
-      '32 dB',
-      'sound-level',
-      32,
-      'unit-look-alike',
-      [3, 5],
-      '`dB` does not state its weighting and is read as A-weighted; write `32 dBA`.',
-      '32 dBA',
-    ],
-    [
       '1.2e3 W',
       'power',
       1200,
@@ -1013,5 +1004,13 @@ describe('the edges of reading', () => {
       '1200 KiB to 1500 GB',
       '1200 KiB to 1500 Gbit',
     ]);
+  });
+});
+
+describe('a level without its weighting', () => {
+  it.each(['32 dB', '27dB', '20 to 32 dB'])('%s never becomes dBA', (text) => {
+    const { quantity, problem } = readQuantity(text, 'sound-level');
+    expect([quantity, problem?.code, problem?.suggestions]).toEqual([undefined, 'unit-unknown', []]);
+    expect(problem?.message).toContain('does not state its weighting');
   });
 });

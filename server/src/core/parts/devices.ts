@@ -1,4 +1,5 @@
 // The facts of a drive, a graphics card, another card, a display and a stick.
+import { toBase } from '../quantity';
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { altitudeMm } from './ranges';
 import { parseM2Size } from '../trade/m2';
@@ -41,6 +42,7 @@ export const drive = {
   read: quantity('data-rate', 'GB/s', 'Sequential reading rate stated.', '7 GB/s', inPerformance),
   write: quantity('data-rate', 'GB/s', 'Sequential writing rate stated.', '6.5 GB/s', inPerformance),
   endurance: quantity('data-size', 'TB', 'Data that may be written over its warranty.', '1200 TB', {
+    likely: [toBase(10, 'TB'), toBase(1_000_000, 'TB')],
     printed: 'The data sheet, as TBW or terabytes written.',
   }),
   'needs-heat-sink': flag('Whether its maker asks for a heat sink.', {

@@ -46,6 +46,10 @@ export interface QuantityField extends About {
   readonly unit: UnitName;
   /** What can be, in the dimension’s base unit, both ends included; outside it a value is a slip. */
   readonly range: Range;
+  /** Whether it is room for a part: a limit stated for it is the room itself. */
+  readonly room?: true;
+  /** Bounds of what parts have, in base units, by which `1.752` is told from 1752; else those of the dimension. */
+  readonly likely?: Range;
 }
 export interface CountField extends About {
   readonly type: 'count';
@@ -120,7 +124,7 @@ export type Table = {
 };
 
 export type Words = { printed?: string };
-type Measured = Words & { range?: Range };
+type Measured = Words & { range?: Range; room?: true; likely?: Range };
 
 export const quantity = (
   dimension: Dimension,

@@ -142,7 +142,7 @@ export const supply = {
 export const pcCase = {
   ...common,
   'board-sizes': list(text('A board size.', 'ATX'), 'Boards its tray takes.', '[ATX, microATX, Mini-ITX]', inBoards),
-  'board-depth': length('Deepest board, from its rear edge to its front edge.', '277 mm', inBoards),
+  'board-depth': length('Deepest board, from its rear edge to its front edge.', '277 mm', { room: true, ...inBoards }),
   standoffs: group(
     {
       pattern: text('The tray’s pattern as delivered; full where every hole of the standards has one.', 'ATX', {
@@ -156,9 +156,12 @@ export const pcCase = {
     '{ pattern: ATX, removable: true, height: 6.5 mm }',
     onTrayPage,
   ),
-  'cooler-height': length('Room for a processor cooler, from the processor.', '165 mm', inClearance),
-  'card-length': length('Room for an expansion card, front fans in place.', '330 mm', inClearance),
-  'card-height': length('Room from the board’s edge of the slot to the side panel.', '160 mm', inClearance),
+  'cooler-height': length('Room for a processor cooler, from the processor.', '165 mm', { room: true, ...inClearance }),
+  'card-length': length('Room for an expansion card, front fans in place.', '330 mm', { room: true, ...inClearance }),
+  'card-height': length('Room from the board’s edge of the slot to the side panel.', '160 mm', {
+    room: true,
+    ...inClearance,
+  }),
   openings: count('Expansion openings at the rear.', '7', { printed: 'The data sheet, under expansion slots.' }),
   bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', {
     printed: 'The data sheet, under expansion slots.',
@@ -169,7 +172,10 @@ export const pcCase = {
   'tray-opening': flag('Whether the tray has an opening behind the processor.', {
     printed: 'The maker’s pictures of the tray.',
   }),
-  'supply-depth': length('Room for the supply’s depth, connectors and bends not counted.', '200 mm', inClearance),
+  'supply-depth': length('Room for the supply’s depth, connectors and bends not counted.', '200 mm', {
+    room: true,
+    ...inClearance,
+  }),
   bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }', {
     printed: 'The data sheet, under drive bays.',
   }),

@@ -3,6 +3,7 @@ import { inUnit, plainNumber, readQuantity, type Quantity } from '../quantity';
 import { nearest, quoted } from '../text';
 import { meanings, plainLetters, wordOf, type Vocabulary } from '../trade/vocabulary';
 import type { ScalarNode } from '../yaml';
+import { readingsOf, readSheetQuantity } from './sheet-quantity';
 import type { Doc } from './doc';
 import type { ChoiceField, CountField, FormField, QuantityField, ScalarField, TextField } from './field';
 
@@ -76,9 +77,14 @@ function wrong(text: string, message: string, instead: readonly string[] = []): 
 
 function readAsQuantity(field: QuantityField, text: string): ScalarRead {
   if (text === '') return wrong(text, `Nothing is written here; write a value such as ${quoted(field.example)}.`);
+  const readings = readingsOf(field, text);
+  if (readings?.length === 1) return { value: roomOf(field, readings[0]!.quantity) };
+  if (readings && readings.length > 1) return { slip: twoReadings(text, readings) };
+  const sheet = readSheetQuantity(field, text);
+  if (sheet && !outside(field, sheet)) return { value: roomOf(field, sheet) };
   const read = readQuantity(text, field.dimension, { usual: field.unit });
   if (read.quantity && outside(field, read.quantity)) return { slip: outOfRange(field, text) };
-  if (!read.problem) return { value: read.quantity };
+  if (!read.problem) return { value: read.quantity && roomOf(field, read.quantity) };
   const { code, message, start, end, suggestions } = read.problem;
   const slip: ScalarProblem = {
     code: code === 'not-a-number' ? 'wrong-kind-of-value' : code,
@@ -88,6 +94,16 @@ function readAsQuantity(field: QuantityField, text: string): ScalarRead {
     instead: suggestions,
   };
   return { value: read.quantity, slip };
+}
+
+/** “Up to 160 mm” on a room is the room itself: what is as large as that still goes in. */
+const roomOf = (field: QuantityField, quantity: Quantity): Quantity =>
+  field.room && quantity.lo === -Infinity ? { ...quantity, lo: quantity.hi } : quantity;
+
+function twoReadings(text: string, readings: readonly { readonly text: string }[]): ScalarProblem {
+  const instead = readings.map((one) => one.text);
+  const message = `The mark in ${quoted(text)} may part thousands or decimals; write ${instead.map((one) => quoted(one)).join(' or ')}.`;
+  return { code: 'number-odd', message, start: 0, end: text.length, instead };
 }
 
 /** Whether an end that is written lies outside; an open end says nothing. */

@@ -74,7 +74,8 @@ const words: Readonly<Partial<Record<Dimension, Readonly<Record<string, readonly
   flow: { 'm³/hr': ['m³/h'], 'm3/hr': ['m³/h'], lpm: ['l/min'], cfm: ['CFM'] },
   pressure: { mmh20: ['mmH₂O'], 'mm h20': ['mmH₂O'], mmaq: ['mmH₂O'], inh20: ['inH₂O'] },
   'rotation-speed': { 'u/min': ['rpm'], '/min': ['rpm'], 'r.p.m.': ['rpm'], 'min^-1': ['rpm'] },
-  'sound-level': { db: ['dBA'], decibel: ['dBA'], decibels: ['dBA'] },
+  // A level without its weighting is another quantity: dB never becomes dBA.
+  'sound-level': { db: [], decibel: [], decibels: [] },
   'sound-power': { ba: ['bel'] },
   percent: { percent: ['%'], 'per cent': ['%'], pct: ['%'] },
   money: { '€': ['EUR'], euro: ['EUR'], euros: ['EUR'] },

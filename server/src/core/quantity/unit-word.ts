@@ -46,14 +46,10 @@ function missing(number: string, dimension: Dimension, usual?: UnitName): UnitRe
   );
 }
 
-/** Makers write dB for dB(A) so often that a sound level in dB is taken as A-weighted, with a word about it. */
+/** A level without its weighting is another quantity, by up to tens of decibels: it never becomes dBA. */
 function unweighted(word: string, dimension: Dimension): UnitReading | undefined {
   if (dimension !== 'sound-level' || word !== 'dB') return undefined;
-  return {
-    unit: 'dBA',
-    texts: ['dBA'],
-    fault: { code: 'unit-look-alike', why: '`dB` does not state its weighting and is read as A-weighted' },
-  };
+  return wrong('unit-unknown', '`dB` does not state its weighting; write `dBA` only where the sheet says dB(A)');
 }
 
 /** Mix-ups of two dimensions that deserve their own sentence. */

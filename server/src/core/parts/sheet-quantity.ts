@@ -1,0 +1,110 @@
+// Quantities as data sheets print them, put into the words that a quantity is read by. Source: common practice.
+import { plainNumber, readQuantity, toBase, type Dimension, type Quantity } from '../quantity';
+import type { QuantityField } from './field';
+
+/** No sheet prints a longer one; past it nothing is tried. */
+const longest = 80;
+
+/** Upper limits and lower ones, before the number or behind it. */
+const before: readonly (readonly [RegExp, string])[] = [
+  [/^(?:max(?:\.|imum|imal)?|bis|below|less than|within|no more than|not more than|<):?\s?(?=[\d.])/i, 'up to '],
+  [/^(?:min(?:\.|imum|imal)?|more than|over|above|>):?\s?(?=[\d.])/i, 'at least '],
+];
+const behind: readonly (readonly [RegExp, string])[] = [
+  [/\s?\(?\bmax(?:\.|imum)?\)?$/i, 'up to '],
+  [/\s?\(?\bmin(?:\.|imum)?\)?$/i, 'at least '],
+];
+
+const units: Readonly<Partial<Record<Dimension, readonly (readonly [RegExp, string])[]>>> = {
+  length: [[/^(\d[\d.]*)-(in|inch)$/i, '$1 in']],
+  'data-size': [
+    [/\s?TBW$/i, ' TB'],
+    [/^TBW\s?(?=\d)(.{1,20})$/i, '$1 TB'],
+  ],
+  pressure: [[/\s?mm[\s/-]?(?:H[2₂][O0]|Aq)$/i, ' mmH₂O']],
+  'rotation-speed': [[/\s?r\.p\.m\.?$/i, ' rpm']],
+  'sound-level': [[/\s?dB[\s-]?\(?A\)?$/i, ' dBA']],
+  voltage: [
+    [/^DC\s?(?=\d)(.{1,20})$/i, '$1'],
+    [/\s?V\s?(?:DC|AC|=|~)$/i, ' V'],
+  ],
+  'transfer-rate': [[/^DDR[345][- ](?=\d{3,5}$)(\d{3,5})$/i, '$1 MT/s']],
+};
+
+/** `160 ± 2 mm`, `1850 rpm ±10 %`: both ends of what the tolerance allows. */
+const tolerance = /^([\d.]{1,9})\s?([^\d\s±+]{0,8})\s?(?:±|\+\/-|\+-)\s?([\d.]{1,9})\s?(%?)\s?([^\d\s±%]{0,8})$/;
+
+function withEnds(text: string): string {
+  const [, middle, unit, by, share, unitBehind] = tolerance.exec(text) ?? [];
+  if (middle === undefined || by === undefined) return text;
+  const off = share === '%' ? (Number(middle) * Number(by)) / 100 : Number(by);
+  const end = (value: number): string => plainNumber(Number(value.toPrecision(12)));
+  return `${end(Number(middle) - off)} to ${end(Number(middle) + off)} ${unitBehind || unit}`;
+}
+
+/** The text as a quantity is read; itself where it is written in none of a sheet's ways. */
+function inOurWords(text: string, dimension: Dimension): string {
+  let plain = text
+    .trim()
+    .replace(/^=\s?/, '')
+    .replace(/\s?\((?:typ(?:\.|ical)?)\)$/i, '');
+  let limit = '';
+  for (const [pattern, word] of before) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];
+  for (const [pattern, word] of behind) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];
+  for (const [pattern, word] of units[dimension] ?? []) plain = plain.replace(pattern, word);
+  plain = withEnds(plain).replace(/(?<=\d)\s?[~〜]\s?(?=\d)/, ' to ');
+  return limit + plain;
+}
+
+/** A text in a sheet's way of writing; undefined where it is none, or leaves something to ask. */
+export function readSheetQuantity(field: QuantityField, text: string): Quantity | undefined {
+  if (text.length > longest) return undefined;
+  const plain = inOurWords(text, field.dimension);
+  if (plain === text) return undefined;
+  const { quantity, problem } = readQuantity(plain, field.dimension, { usual: field.unit });
+  return problem ? undefined : quantity && { ...quantity, text };
+}
+
+/** Where a dot or comma stands before exactly three figures, it may part thousands or decimals. */
+const doubtful = /(?<![\d.,])([1-9]\d{0,2})[.,](\d{3})(?![\d.,])/;
+
+/**
+ * Bounds of what a part has, in base units, by which one of two readings is told from the other. Source: common
+ * practice.
+ */
+const plausible: Readonly<Partial<Record<Dimension, readonly [number, number]>>> = {
+  'data-rate': [0, toBase(200, 'GB/s')],
+  'data-size': [0, toBase(200, 'TB')],
+  power: [0, toBase(5000, 'W')],
+  current: [0, toBase(200, 'A')],
+  'rotation-speed': [toBase(100, 'rpm'), toBase(30_000, 'rpm')],
+  'transfer-rate': [toBase(100, 'MT/s'), toBase(20_000, 'MT/s')],
+};
+
+/** The two readings of such a number, those left out that cannot be; undefined where the text has no such number. */
+export function readingsOf(
+  field: QuantityField,
+  text: string,
+): readonly { text: string; quantity: Quantity }[] | undefined {
+  const found = text.length > longest ? null : doubtful.exec(text);
+  if (!found || /\d/.test(text.replace(found[0], ''))) return undefined;
+  const [least, most] = field.likely ?? plausible[field.dimension] ?? [-Infinity, Infinity];
+  const numbers = [`${found[1]}${found[2]}`, plainNumber(Number(`${found[1]}.${found[2]}`))];
+  return numbers.flatMap((number) => {
+    const written = text.replace(found[0], number);
+    const { quantity, problem } = readQuantity(written, field.dimension, { usual: field.unit });
+    if (!quantity || problem) return [];
+    const ends = [quantity.lo, quantity.hi].filter(Number.isFinite);
+    const may = ends.every(
+      (end) =>
+        end >= Math.max(least, field.range[0]) && end <= Math.min(most, field.range[1]) && isSized(end, quantity),
+    );
+    return may ? [{ text: written, quantity: { ...quantity, text } }] : [];
+  });
+}
+
+/** Nobody writes metres of a part in millimetres, or hundredweights in kilograms. */
+function isSized(end: number, { dimension, unit }: Quantity): boolean {
+  if (dimension === 'length') return unit === 'm' || unit === 'km' || end <= toBase(3, 'm');
+  return dimension !== 'mass' || end <= toBase(60, 'kg');
+}
