@@ -6,13 +6,15 @@ import {
   Uri,
   window,
   workspace,
+  type Diagnostic,
   type Disposable,
   type TextDocumentContentProvider,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
 
-const scheme = 'fettle-check';
+/** Pages stand under this scheme, by the check’s id: `fettle-check:/cooler-too-tall.md`. */
+export const checkScheme = 'fettle-check';
 
 export class ExplainPages implements TextDocumentContentProvider, Disposable {
   private readonly changed = new EventEmitter<Uri>();
@@ -20,12 +22,12 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
   private readonly registration: Disposable;
 
   constructor(private readonly client: BaseLanguageClient) {
-    this.registration = workspace.registerTextDocumentContentProvider(scheme, this);
+    this.registration = workspace.registerTextDocumentContentProvider(checkScheme, this);
   }
 
   async provideTextDocumentContent({ path }: Uri): Promise<string> {
     const page = await this.client.sendRequest<ToServer['fettle/explain']['result']>('fettle/explain', {
-      check: path.replace(/\.md$/, ''),
+      check: path.replace(/^\/|\.md$/g, ''),
     });
     return page?.markdown ?? 'There is no check of this name.\n';
   }
@@ -34,7 +36,7 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
   async show(check: unknown): Promise<void> {
     const id = typeof check === 'string' ? check : await this.atCursor();
     if (id === undefined || !/^[a-z0-9.-]{1,80}$/.test(id)) return;
-    await commands.executeCommand('markdown.showPreview', Uri.from({ scheme, path: `${id}.md` }));
+    await commands.executeCommand('markdown.showPreview', Uri.from({ scheme: checkScheme, path: `/${id}.md` }));
   }
 
   private async atCursor(): Promise<string | undefined> {
@@ -44,7 +46,7 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
           .getDiagnostics(editor.document.uri)
           .filter(({ source, range }) => source === 'fettle' && range.contains(editor.selection.active))
       : [];
-    const ids = [...new Set(found.flatMap(({ code }) => (typeof code === 'string' ? [code] : [])))];
+    const ids = [...new Set(found.flatMap(({ code }) => idOf(code)))];
     if (ids.length === 1) return ids[0];
     return ids.length > 1
       ? window.showQuickPick(ids, { title: 'Which check?' })
@@ -55,4 +57,10 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
     this.registration.dispose();
     this.changed.dispose();
   }
+}
+
+/** The check that a diagnostic names, with or without a link to its page. */
+function idOf(code: Diagnostic['code']): string[] {
+  const value = typeof code === 'object' ? code.value : code;
+  return typeof value === 'string' ? [value] : [];
 }

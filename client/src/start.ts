@@ -13,12 +13,12 @@ import {
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src/language/requests';
 import { answerFiles } from './files';
-import { ExplainPages } from './explain';
+import { checkScheme, ExplainPages } from './explain';
 
 export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
 
 /** What the server is told of this client. */
-const own: ClientOptions = { explains: true, files: true, wholeOnRequest: true };
+const own: ClientOptions = { explains: true, files: true, pages: checkScheme, wholeOnRequest: true };
 
 /** Makes a client for a transport: a process on the desktop, a worker in a browser. */
 export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;

@@ -98,6 +98,15 @@ describe.skipIf(missing)('VS Code', () => {
       expect(screen.problems).toContain(scenario.build);
     });
 
+    test('the finding’s name opens the page on its check', () => {
+      expect(screen.page).toContain(scenario.finding);
+      for (const text of scenario.pageSays) expect(screen.page).toContain(text.replace(/^# /, ''));
+    });
+
+    test('the extension’s details page shows its two pictures', () => {
+      expect(screen.detailPictures).toEqual([1280, 1280]);
+    });
+
     test('the hover explains the key', () => {
       for (const text of scenario.hoverSays) expect(screen.hover).toContain(text);
     });

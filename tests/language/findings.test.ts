@@ -22,6 +22,24 @@ let client: TestClient;
 beforeEach(() => void (client = new TestClient(files)));
 afterEach(() => client.dispose());
 
+describe('the page on a check', () => {
+  const hrefs = async (): Promise<unknown[]> => {
+    await client.open(desk);
+    return (await client.findings(desk)).flatMap(({ codeDescription }) => codeDescription?.href ?? []);
+  };
+
+  test('is linked under the scheme that a client opens, for findings that a page explains', async () => {
+    await client.start({}, { initializationOptions: { pages: 'fettle-check' } });
+    expect(await hrefs()).toContain('fettle-check:/cooler-too-tall.md');
+    expect(await hrefs()).not.toContain('fettle-check:/fact-not-stated.md');
+  });
+
+  test('is linked nowhere for a client that opens none, or names no scheme', async () => {
+    await client.start({}, { initializationOptions: { pages: 'javascript:' } });
+    expect(await hrefs()).toEqual([]);
+  });
+});
+
 describe('pushed to a client that does not pull', () => {
   beforeEach(
     async () => void (await client.start({ textDocument: { publishDiagnostics: { relatedInformation: true } } })),

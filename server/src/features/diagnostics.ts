@@ -16,6 +16,8 @@ export interface DiagnosticOptions {
   readonly from: Grade;
   /** Whether the client shows related lines. */
   readonly related: boolean;
+  /** The scheme under which the client opens pages on checks, where it does. */
+  readonly pages?: string;
 }
 
 /** The code of a hint that names a missing fact. */
@@ -64,6 +66,7 @@ export function diagnosticOf(view: View, finding: Finding, withRelated: boolean)
     range: view.doc.lines.rangeOf(finding.underline.span),
     severity: severityOf[finding.grade],
     code: finding.id,
+    ...(options.pages ? { codeDescription: { href: `${options.pages}:/${finding.id}.md` } } : {}),
     source: 'fettle',
     message: visible(finding.said.text) + cautionBelow(finding),
     ...(related.length > 0 ? { relatedInformation: related } : {}),

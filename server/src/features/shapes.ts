@@ -51,6 +51,8 @@ export interface Diagnostic {
   range: Range;
   severity: 1 | 2 | 3 | 4;
   code: string;
+  /** Where the page on the check opens. */
+  codeDescription?: { href: string };
   source: 'fettle';
   message: string;
   relatedInformation?: { location: Location; message: string }[];

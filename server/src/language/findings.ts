@@ -28,7 +28,7 @@ export class Findings {
   /** The diagnostics of a judged file under the settings that hold. */
   shown(judged: AnalyzedFile): Diagnostic[] {
     const { settings, client } = this.shared;
-    return diagnosticsOf(judged, { from: settings.from, related: client.related });
+    return diagnosticsOf(judged, { from: settings.from, related: client.related, pages: client.own.pages });
   }
 
   /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */

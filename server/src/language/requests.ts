@@ -6,6 +6,8 @@ import type { Listed } from '../host/host';
 export interface ClientOptions {
   /** It runs `fettle.explain` itself, so actions may offer it. */
   readonly explains?: boolean;
+  /** It opens pages on checks under this scheme: `fettle-check:/cooler-too-tall.md`. */
+  readonly pages?: string;
   /** It polls `workspace/diagnostic`, and says with `fettle/checkWorkspace` when that is to answer for all files. */
   readonly wholeOnRequest?: boolean;
   /** It answers `fettle/readFile`, `fettle/listFolder` and `fettle/findPath` for addresses other than `file:`. */

@@ -30,7 +30,8 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const pattern0 = new RegExp("^[a-z][a-z0-9-]*$", "u");
 
 function validate11(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -61,16 +62,38 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.wholeOnRequest !== undefined){
+if(data.pages !== undefined){
+let data2 = data.pages;
 const _errs5 = errors;
-if(typeof data.wholeOnRequest !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+if(errors === _errs5){
+if(typeof data2 === "string"){
+if(!pattern0.test(data2)){
+validate11.errors = [{instancePath:instancePath+"/pages",schemaPath:"#/properties/pages/pattern",keyword:"pattern",params:{pattern: "^[a-z][a-z0-9-]*$"},message:"must match pattern \""+"^[a-z][a-z0-9-]*$"+"\""}];
 return false;
+}
+}
+else {
+validate11.errors = [{instancePath:instancePath+"/pages",schemaPath:"#/properties/pages/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
 }
 var valid0 = _errs5 === errors;
 }
 else {
 var valid0 = true;
+}
+if(valid0){
+if(data.wholeOnRequest !== undefined){
+const _errs7 = errors;
+if(typeof data.wholeOnRequest !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs7 === errors;
+}
+else {
+var valid0 = true;
+}
 }
 }
 }

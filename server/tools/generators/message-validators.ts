@@ -89,7 +89,12 @@ export function messageSchemas(settings: object): Record<string, object> {
   return {
     settings: { type: 'object', properties: settings },
     clientOptions: object(
-      { explains: { type: 'boolean' }, files: { type: 'boolean' }, wholeOnRequest: { type: 'boolean' } },
+      {
+        explains: { type: 'boolean' },
+        files: { type: 'boolean' },
+        pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
+        wholeOnRequest: { type: 'boolean' },
+      },
       [],
     ),
     foundPath: orNull(object({ kind: { enum: ['file', 'folder'] }, bound: text })),

@@ -1,10 +1,11 @@
-// One picture of the workbench at work: a build with a mistake, its hover, and the Problems list.
-import { cpSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+// Two pictures of the workbench at work: a build with a mistake, its hover and the Problems list; then its fixes.
+import { cpSync, mkdirSync, renameSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import type { Page } from 'playwright-core';
 import { providePackages, provideWorkbench } from '../../provide.mjs';
 import { places, removeFolder, scenario, temporaryFolder, vsixPath, workspaceCopy } from '../support/scenario';
 import { openFile, startBrowser } from './page';
-import { showHover, showProblems } from './screen';
+import { showHover, showMenu, showProblems } from './screen';
 import { startWorkbench, type Workbench } from './server';
 
 /** Only what the picture is about is on it. */
@@ -28,8 +29,14 @@ export interface Shown {
   file: { path: string; line: number; column: number };
 }
 
-/** Draws the picture into `target`, which is replaced only by a whole one. Throws when something is not there. */
-export async function drawPicture(target: string, shown?: Shown): Promise<void> {
+/** Where the two pictures go: the one with the hover, and the one with the fixes. */
+export interface Targets {
+  hover: string;
+  fixes: string;
+}
+
+/** Draws the pictures; each replaces an older one only when it is whole. Throws when something is not there. */
+export async function drawPictures(targets: Targets, shown?: Shown): Promise<void> {
   const say = (text: string) => process.stderr.write(`${text}\n`);
   const { message } = await providePackages(['chromium'], say);
   if (message) throw new Error(message);
@@ -38,12 +45,12 @@ export async function drawPicture(target: string, shown?: Shown): Promise<void> 
   if (shown) cpSync(shown.workspace, workspace, { recursive: true });
   try {
     workbench.configure(settings);
-    await draw(workbench, workspace, shown?.file ?? mistakenPlace(), resolve(target));
+    await draw(workbench, workspace, shown?.file ?? mistakenPlace(), targets);
   } finally {
     removeFolder(workspace);
     await workbench.end();
   }
-  say(`Drawn: ${target}`);
+  say(`Drawn: ${targets.hover}, ${targets.fixes}`);
 }
 
 function mistakenPlace(): Shown['file'] {
@@ -51,20 +58,25 @@ function mistakenPlace(): Shown['file'] {
   return { path: scenario.build, line: line + 1, column: key + 1 };
 }
 
-async function draw(workbench: Workbench, workspace: string, file: Shown['file'], target: string): Promise<void> {
+async function draw(workbench: Workbench, workspace: string, file: Shown['file'], targets: Targets): Promise<void> {
   const browser = await startBrowser();
-  const unfinished = `${target}.unfinished.png`;
   try {
     const page = await browser.context.newPage();
     await openFile(page, workbench, workspace, file);
     await page.keyboard.press('Control+KeyB'); // closes the side bar
     await showProblems(page, file.path.split('/').at(-1)!);
     await showHover(page, '');
-    mkdirSync(dirname(target), { recursive: true });
-    await page.screenshot({ path: unfinished });
-    renameSync(unfinished, target);
+    await shoot(page, targets.hover);
+    await showMenu(page);
+    await shoot(page, targets.fixes);
   } finally {
-    rmSync(unfinished, { force: true });
     await browser.close();
   }
+}
+
+async function shoot(page: Page, target: string): Promise<void> {
+  const unfinished = `${resolve(target)}.unfinished.png`;
+  mkdirSync(dirname(unfinished), { recursive: true });
+  await page.screenshot({ path: unfinished });
+  renameSync(unfinished, target);
 }

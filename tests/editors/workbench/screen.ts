@@ -16,6 +16,10 @@ export interface Screen {
   textBeforeFix: string;
   textAfterFix: string;
   problemsAfterFix: string;
+  /** The page that the finding’s name in the Problems list opens. */
+  page: string;
+  /** How wide each picture of the extension’s details page is as it is shown; 0 is one that does not show. */
+  detailPictures: number[];
 }
 
 const PROBLEMS = '.markers-panel';
@@ -39,6 +43,8 @@ export async function lookAtScreen(
     await typeMistake(page);
     const problems = await showProblems(page, scenario.finding);
     await picture('problems');
+    const explained = await followName(page);
+    await picture('page');
     await page.keyboard.press('Home');
     const hover = await showHover(page, scenario.hoverSays[0]!);
     await picture('hover');
@@ -48,7 +54,20 @@ export async function lookAtScreen(
     const chosen = await chooseFirst(page);
     const problemsAfterFix = await untilGone(page, PROBLEMS, scenario.finding);
     await picture('mended');
-    return { problems, hover, menu, chosen, textBeforeFix, textAfterFix: await drawnText(page), problemsAfterFix };
+    const textAfterFix = await drawnText(page);
+    const detailPictures = await lookAtDetails(page);
+    await picture('details');
+    return {
+      problems,
+      hover,
+      menu,
+      chosen,
+      textBeforeFix,
+      textAfterFix,
+      problemsAfterFix,
+      page: explained,
+      detailPictures,
+    };
   } catch (error) {
     await picture('failed');
     throw error;
@@ -74,6 +93,42 @@ export async function showProblems(page: Page, text: string): Promise<string> {
   return shown;
 }
 
+/** Opens the page on the first finding’s check by its name in the Problems list, and goes back to the file. */
+async function followName(page: Page): Promise<string> {
+  await page.locator(`${PROBLEMS} a.monaco-link`, { hasText: scenario.finding }).first().click();
+  const text = await textOfFrame(page, 'pre');
+  await page.locator('.tab', { hasText: scenario.build }).click();
+  return text;
+}
+
+/** The text of the page in a frame, once something stands at `selector` in it. */
+async function textOfFrame(page: Page, selector: string): Promise<string> {
+  for (const start = Date.now(); Date.now() - start < LOOK_LIMIT_MS; await page.waitForTimeout(100)) {
+    for (const frame of page.frames().slice(1)) {
+      const shown = await frame
+        .locator(selector)
+        .count()
+        .catch(() => 0);
+      if (shown > 0) return frame.locator('body').innerText();
+    }
+  }
+  throw new Error(`No frame shows ${selector}.`);
+}
+
+/** Opens the extension’s details page; returns how wide each of its pictures is as it is shown. */
+async function lookAtDetails(page: Page): Promise<number[]> {
+  await page.locator('.activitybar .action-label[aria-label^="Extensions"]').click();
+  await page.locator('.extension-list-item', { hasText: 'Fettle' }).first().click();
+  await textOfFrame(page, 'img');
+  const frames = page.frames().slice(1);
+  const widths = frames.map((frame) =>
+    frame
+      .locator('img')
+      .evaluateAll((all) => all.map((one) => (one as unknown as { naturalWidth: number }).naturalWidth)),
+  );
+  return (await Promise.all(widths)).flat();
+}
+
 /** Shows the hover at the cursor by keys, as a person without a mouse would, and waits until `text` is in it. */
 export async function showHover(page: Page, text: string): Promise<string> {
   const shown = await actUntilShown(page, HOVER, text, async () => {
@@ -86,7 +141,7 @@ export async function showHover(page: Page, text: string): Promise<string> {
 }
 
 /** Opens the quick-fix menu at the finding; a hover still open can swallow the first try. */
-async function showMenu(page: Page): Promise<string> {
+export async function showMenu(page: Page): Promise<string> {
   return actUntilShown(page, MENU, 'Quick Fix', async () => {
     await page.keyboard.press('Escape');
     await page.keyboard.press('End');

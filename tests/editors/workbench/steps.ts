@@ -183,10 +183,17 @@ async function registersCommands(): Promise<void> {
 async function explainsCheck(): Promise<void> {
   const editor = await showBuild();
   await findingComes(editor.document);
-  const page = vscode.Uri.from({ scheme: 'fettle-check', path: `${scenario.finding}.md` });
+  const page = vscode.Uri.from({ scheme: 'fettle-check', path: `/${scenario.finding}.md` });
   const text = (await vscode.workspace.openTextDocument(page)).getText();
   for (const expected of scenario.pageSays) ok(text.includes(expected), `"${expected}" is not on the page: ${text}`);
-  const { start } = findings(editor.document)[0]!.range;
+  const [found] = findings(editor.document);
+  const linked = found!.code as { target?: vscode.Uri };
+  strictEqual(
+    linked.target?.toString(),
+    page.toString(),
+    `the finding’s name leads to the page: ${JSON.stringify(found!.code)}`,
+  );
+  const { start } = found!.range;
   editor.selection = new vscode.Selection(start, start);
   for (const named of [[scenario.finding], []]) {
     await vscode.commands.executeCommand('fettle.explain', ...named);
