@@ -42,7 +42,11 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
   return [
     ...shown
       .filter((finding) => !isOpen(finding))
-      .map((finding) => ({ ...diagnosticOf(view, finding, options.related), data: data.get(finding) })),
+      .map((finding) => ({
+        ...diagnosticOf(view, finding, options.related),
+        ...pageOf(finding, options),
+        data: data.get(finding),
+      })),
     ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, options.related)),
     ...troublesOf(view),
   ];
@@ -50,6 +54,11 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
 
 interface Troubled {
   readonly troubles?: readonly { readonly name: string; readonly trouble: string }[];
+}
+
+/** Where the page on a finding's check opens, for a client that opens such pages. */
+function pageOf(finding: Finding, { pages }: DiagnosticOptions): Pick<Diagnostic, 'codeDescription'> {
+  return pages ? { codeDescription: { href: `${pages}:/${finding.id}.md` } } : {};
 }
 
 /** A finding as a diagnostic, without the data that tells it from the others of its file. */
@@ -66,7 +75,6 @@ export function diagnosticOf(view: View, finding: Finding, withRelated: boolean)
     range: view.doc.lines.rangeOf(finding.underline.span),
     severity: severityOf[finding.grade],
     code: finding.id,
-    ...(options.pages ? { codeDescription: { href: `${options.pages}:/${finding.id}.md` } } : {}),
     source: 'fettle',
     message: visible(finding.said.text) + cautionBelow(finding),
     ...(related.length > 0 ? { relatedInformation: related } : {}),
