@@ -1,7 +1,8 @@
 // Holds a finding to its working: every number of its sentence is found there, and every figure follows from its
 // inputs.
+import { uniqueMissing } from '../../server/src/core/figures/missing-facts';
 import { show } from '../../server/src/core/figures/sentence';
-import { uniqueMissing, type Figure } from '../../server/src/core/figures/figure';
+import { type Figure } from '../../server/src/core/figures/figure';
 import type { Finding } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
 

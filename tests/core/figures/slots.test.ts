@@ -1,6 +1,6 @@
 // What is worked out once for a slot or for all free ones, so that many slots times many drives stay quick.
 import { describe, expect, it } from 'vitest';
-import { uniqueMissing } from '../../../server/src/core/figures/figure';
+import { uniqueMissing } from '../../../server/src/core/figures/missing-facts';
 import { lanesLeft, wiringOf } from '../../../server/src/core/figures/lanes';
 import { effectsOn } from '../../../server/src/core/figures/slots';
 import { bench } from '../../support/bench';

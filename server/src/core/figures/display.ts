@@ -4,18 +4,8 @@ import type { Fact, Group } from '../parts/fact';
 import type { expect } from '../manifest/build-file';
 import { bitsPerPixel, MARGINAL_SHARE, parseDisplayLink, requiredGbps, type DisplayMode } from '../trade/display';
 import { cvtTiming, type Blanking } from '../trade/timing';
-import {
-  copyWith,
-  between,
-  derive,
-  known,
-  missing,
-  uniqueMissing,
-  unknown,
-  writtenAt,
-  type Figure,
-  type Missing,
-} from './figure';
+import { uniqueMissing } from './missing-facts';
+import { copyWith, between, derive, known, missing, unknown, writtenAt, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 import { sentence, type Sentence } from './sentence';
 

@@ -2,6 +2,7 @@
 import { boxed } from './box-contents';
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
+import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
   between,
@@ -10,7 +11,6 @@ import {
   number,
   times,
   total,
-  uniqueMissing,
   unknown,
   writtenAt,
   type Figure,

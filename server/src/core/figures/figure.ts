@@ -2,6 +2,7 @@
 import type { Doc, StatedAt } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import type { Dimension, Quantity, UnitName } from '../quantity';
+import { noneMissing, uniqueMissing } from './missing-facts';
 
 /** A fact that no file states, with the file and the place where it belongs. */
 export interface Missing {
@@ -55,7 +56,6 @@ interface FigureOptions {
 
 const noFigures: readonly Figure[] = [];
 const noFacts: readonly Fact<unknown>[] = [];
-const noneMissing: readonly Missing[] = [];
 
 /**
  * Every figure is made here, with the same keys in the same order: figures are read everywhere, and one shape is read
@@ -284,40 +284,3 @@ const wordsOf = new Map<Figure['work'], (labels: readonly string[]) => string>([
 export function formulaOf({ formula, work, inputs }: Figure): string | undefined {
   return formula ?? wordsOf.get(work)?.(inputs.map(({ label }) => label));
 }
-
-/** Missing facts of several figures, each once. */
-export function uniqueMissing(of: readonly { readonly missing: readonly Missing[] }[]): readonly Missing[] {
-  let first = noneMissing;
-  let later: (readonly Missing[])[] | undefined;
-  for (const { missing: missingFacts } of of) {
-    if (missingFacts.length === 0 || missingFacts === first) continue;
-    if (first.length === 0) first = missingFacts;
-    else (later ??= []).push(missingFacts);
-  }
-  // Each list by itself names a fact once.
-  return later ? merged(first, later) : first;
-}
-
-/** The first list where the later ones name nothing else, so that long lists are shared and not copied. */
-function merged(first: readonly Missing[], later: readonly (readonly Missing[])[]): readonly Missing[] {
-  let unique: Missing[] | undefined;
-  const isShort = later.reduce((sum, { length }) => sum + length, 0) * first.length < shortPairs;
-  const keys = isShort ? undefined : new Set(first.map(keyOf));
-  // In long lists the very same ones come again and again; those need no key to be known by.
-  const met = isShort ? undefined : new Set(first);
-  for (const missingFacts of later)
-    for (const lack of missingFacts) {
-      const among = unique ?? first;
-      if (met ? met.has(lack) : among.includes(lack)) continue;
-      met?.add(lack);
-      if (keys ? keys.has(keyOf(lack)) : among.some((one) => one.path === lack.path && one.doc.name === lack.doc.name))
-        continue;
-      keys?.add(keyOf(lack));
-      (unique ??= [...first]).push(lack);
-    }
-  return unique ?? first;
-}
-
-/** Up to so many pairs it is quicker to compare one by one than to make keys. */
-const shortPairs = 1_000;
-const keyOf = ({ doc, path }: Missing): string => `${doc.name}\n${path}`;

@@ -11,6 +11,7 @@ import {
   type BadgeMains,
 } from '../trade/efficiency';
 import { backupAtMostS, BATTERY_GIVES_PERCENT, continuousLimitW, CONTINUOUS_RULES } from '../trade/mains';
+import { uniqueMissing } from './missing-facts';
 import {
   between,
   copyWith,
@@ -21,7 +22,6 @@ import {
   known,
   missing,
   total,
-  uniqueMissing,
   unknown,
   type Figure,
 } from './figure';

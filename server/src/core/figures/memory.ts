@@ -2,6 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { channelFill, memoryBandwidthBytesPerSecond } from '../trade/memory';
+import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
   between,
@@ -14,7 +15,6 @@ import {
   number,
   times,
   total,
-  uniqueMissing,
   unknown,
   writtenAt,
   type Figure,

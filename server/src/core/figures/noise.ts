@@ -3,18 +3,8 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../trade/noise';
-import {
-  between,
-  copyWith,
-  counted,
-  decidedBy,
-  derive,
-  figure,
-  missing,
-  uniqueMissing,
-  unknown,
-  type Figure,
-} from './figure';
+import { uniqueMissing } from './missing-facts';
+import { between, copyWith, counted, decidedBy, derive, figure, missing, unknown, type Figure } from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';

@@ -2,6 +2,7 @@
 import { unreadNames } from '../parts/facts';
 import type { Build, Placed } from '../build/build';
 import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
+import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
   between,
@@ -12,7 +13,6 @@ import {
   most,
   times,
   total,
-  uniqueMissing,
   unknown,
   type Figure,
   type Missing,

@@ -1,6 +1,7 @@
 // Three-valued truth: true, false, or undecided with the facts that are missing or the value at which it turns.
 import type { Fact } from '../parts/fact';
-import { missing, uniqueMissing, type Figure, type Missing } from './figure';
+import { uniqueMissing } from './missing-facts';
+import { missing, type Figure, type Missing } from './figure';
 import { pick, reversed, type Measure } from './measure';
 import { sentence, type Sentence } from './sentence';
 

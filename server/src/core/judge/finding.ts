@@ -2,7 +2,8 @@
 import { haveCommon, rolesOf, type RoleSet } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
-import { uniqueMissing, writtenAt, type Missing } from '../figures/figure';
+import { uniqueMissing } from '../figures/missing-facts';
+import { writtenAt, type Missing } from '../figures/figure';
 import type { Measure } from '../figures/measure';
 import { sentence, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';

@@ -1,5 +1,6 @@
 // Connectors of fans and pumps against the board's headers and the splitters at hand, and several connectors on one
 // header.
+import { uniqueMissing } from '../../figures/missing-facts';
 import type { Build, Placed } from '../../build/build';
 import {
   copyWith,
@@ -9,7 +10,6 @@ import {
   number,
   times,
   total,
-  uniqueMissing,
   unknown,
   type Figure,
 } from '../../figures/figure';

@@ -1,6 +1,7 @@
 // Modules listed against the kits that they are sold in.
 import { many } from '../../figures/lists';
-import { counted, total, uniqueMissing } from '../../figures/figure';
+import { uniqueMissing } from '../../figures/missing-facts';
+import { counted, total } from '../../figures/figure';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';

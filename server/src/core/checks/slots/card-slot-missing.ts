@@ -1,6 +1,7 @@
 // A slot of the right kind for each card and each drive that sits in one.
 import type { Build } from '../../build/build';
-import { copyWith, between, missing, number, uniqueMissing, type Figure } from '../../figures/figure';
+import { uniqueMissing } from '../../figures/missing-facts';
+import { copyWith, between, missing, number, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Seat } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';

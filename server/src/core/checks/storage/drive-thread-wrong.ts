@@ -1,6 +1,7 @@
 // The thread of the screws against the thread of a drive's holes.
 import { byShape } from '../../figures/drive-places';
-import { missing, uniqueMissing, type Missing } from '../../figures/figure';
+import { uniqueMissing } from '../../figures/missing-facts';
+import { missing, type Missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { lacking, sure, type Truth } from '../../figures/truth';

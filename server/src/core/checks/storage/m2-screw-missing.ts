@@ -2,7 +2,8 @@
 import { boxWord } from '../../trade/box-things';
 import { boxed } from '../../figures/box-contents';
 import type { Build } from '../../build/build';
-import { missing, uniqueMissing, type Missing } from '../../figures/figure';
+import { uniqueMissing } from '../../figures/missing-facts';
+import { missing, type Missing } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { any, fits, lacking, sure, type Truth } from '../../figures/truth';
