@@ -1,4 +1,5 @@
 // The fields of a build file outside `parts:`.
+import { ARRAY_WORDS } from '../trade/sheet-words';
 import {
   airC,
   airRiseK,
@@ -97,7 +98,7 @@ export const expect = group(
             'The drives it is made of.',
             '[archive]',
           ),
-          kind: choice(ARRAY_KINDS, 'How they are joined.', { example: 'mirror' }),
+          kind: choice(ARRAY_KINDS, 'How they are joined.', { example: 'mirror', spellings: ARRAY_WORDS }),
           capacity: quantity('data-size', 'TB', 'Room for data.', '12 TB'),
           survives: count('How many drives may fail.', '1'),
         },

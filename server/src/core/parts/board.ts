@@ -1,4 +1,5 @@
 // The facts of a board.
+import { MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { parseM2Size } from '../trade/m2';
@@ -160,7 +161,11 @@ export const board = {
   ),
   memory: group(
     {
-      type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', ...inMemoryTable }),
+      type: choice(memoryTypes, 'Memory generation.', {
+        example: 'DDR5',
+        spellings: MEMORY_TYPE_WORDS,
+        ...inMemoryTable,
+      }),
       shape: choice(memoryShapes, 'Shape of the slots.', inMemoryTable),
       module: choice(memoryClasses, 'Class of module the slots take.', inMemoryTable),
       ecc: flag('Whether error correction works on this board.', inMemoryTable),

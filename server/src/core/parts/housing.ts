@@ -1,4 +1,5 @@
 // The facts of a supply, a case, a fan, a radiator and a cable.
+import { BADGE_WORDS, MODULAR_WORDS, POWER_FACTOR_WORDS } from '../trade/sheet-words';
 import { CABLE_WORDS, HEADER_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
 import { efficiencyPercent, loadPercent, mainsV } from './ranges';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -36,6 +37,7 @@ export const supply = {
   depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
   badge: choice(badges, 'Efficiency badge, by its metal.', {
     example: 'gold',
+    spellings: BADGE_WORDS,
     printed: 'The box or the label on the supply.',
   }),
   efficiency: list(
@@ -113,6 +115,7 @@ export const supply = {
   ),
   modular: choice(['fixed', 'partly', 'fully'], 'Whether its cables unplug at the supply.', {
     example: 'fully',
+    spellings: MODULAR_WORDS,
     printed: 'The box or the data sheet.',
   }),
   inlet: group(
@@ -129,6 +132,7 @@ export const supply = {
     onMains,
   ),
   'power-factor': choice(['active', 'passive', 'none'], 'Power-factor correction.', {
+    spellings: POWER_FACTOR_WORDS,
     printed: 'The data sheet, under input.',
   }),
   housing: choice(['bare', 'painted'], 'Finish of its housing.'),

@@ -1,4 +1,5 @@
 // The facts of a processor, a cooler, a paste and memory.
+import { MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import { layerMm } from './ranges';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { choice, count, flag, group, length, list, power, quantity, text } from './field';
@@ -63,7 +64,7 @@ export const processor = {
   memory: group(
     {
       types: list(
-        choice(memoryTypes, 'A memory generation.', { example: 'DDR5' }),
+        choice(memoryTypes, 'A memory generation.', { example: 'DDR5', spellings: MEMORY_TYPE_WORDS }),
         'Memory it takes.',
         '[DDR5]',
         inMemory,
@@ -184,7 +185,7 @@ export const memory = {
     '95 EUR',
     { printed: 'The shop’s offer or the invoice.' },
   ),
-  type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', ...onModule }),
+  type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', spellings: MEMORY_TYPE_WORDS, ...onModule }),
   shape: choice(memoryShapes, 'Shape of the module.', { printed: 'The data sheet, under module type.' }),
   class: choice(memoryClasses, 'Class of the module.', { printed: 'The data sheet, under module type.' }),
   ecc: flag('Whether the module carries the bits for error correction.', {

@@ -189,6 +189,23 @@ function plain(text: string): string {
   return text.trim().toLowerCase().replace(/×/g, 'x').replace(/\s+/g, ' ');
 }
 
+/**
+ * Other names on data sheets, without blanks and hyphens, each with the plainest spelling. Source: common practice; the
+ * USB 3.2 specification for its rates; from memory: that Thunderbolt 3 and 4 run at 40 Gb/s.
+ */
+const OTHER_SPELLINGS: ReadonlyMap<string, string> = new Map([
+  ...['sataiii', 'sata6gb/s', 'sata6.0gb/s', 'sata600', 'sata6gbps', 'sataiii6gb/s', 'sata36gb/s', 'serialata3'].map(
+    (one): [string, string] => [one, 'sata 3'],
+  ),
+  ...['sataii', 'sata3gb/s', 'sata300', 'sata3.0gb/s'].map((one): [string, string] => [one, 'sata 2']),
+  ...['serialata', 'sata'].map((one): [string, string] => [one, 'sata']),
+  ...['usb3.2gen1x1', 'usb5gbps', 'usb5gb/s'].map((one): [string, string] => [one, 'usb 3.2 gen 1']),
+  ...['usb3.2gen2x1', 'usb10gbps', 'usb10gb/s'].map((one): [string, string] => [one, 'usb 3.2 gen 2']),
+  ...['usb20gbps', 'usb20gb/s'].map((one): [string, string] => [one, 'usb 3.2 gen 2x2']),
+  ...['thunderbolt4', 'thunderbolt3', 'usb40gbps'].map((one): [string, string] => [one, 'usb4 40']),
+  ['usb480mbps', 'usb 2.0'],
+]);
+
 function readPcie(text: string): PcieLink | undefined {
   const [, generation, width] = PCIE_TEXT.exec(text) ?? [];
   const lanes = Number(width);
@@ -216,6 +233,6 @@ function readUsb(text: string): UsbLink | undefined {
  * Case, `×` for `x` and single spaces do not matter. Anything else is undefined: nothing is guessed.
  */
 export function parseLink(text: string): Link | undefined {
-  const spelled = plain(text);
+  const spelled = OTHER_SPELLINGS.get(plain(text).replaceAll(' ', '').replaceAll('-', '')) ?? plain(text);
   return readPcie(spelled) ?? readSata(spelled) ?? readUsb(spelled);
 }

@@ -1,0 +1,47 @@
+// How data sheets spell the words of choices. Source: common practice throughout.
+import type { ArrayKind } from './arrays';
+import { vocabulary, type Vocabulary } from './vocabulary';
+
+export const ARRAY_WORDS: Vocabulary<ArrayKind> = vocabulary('a kind of array', {
+  stripe: ['RAID 0', 'RAID-0', 'striping', 'striped', 'stripe set', 'raid0'],
+  mirror: ['RAID 1', 'RAID-1', 'mirroring', 'mirrored', 'mirror set', 'raid1'],
+  'single parity': ['RAID 5', 'RAID-5', 'RAID Z', 'RAID-Z1', 'raidz', 'parity', 'one parity', 'raid5'],
+  'double parity': ['RAID 6', 'RAID-6', 'RAID-Z2', 'raidz2', 'dual parity', 'two parity', 'raid6'],
+  'striped mirrors': ['RAID 10', 'RAID 1+0', 'RAID-10', 'RAID1+0', 'stripe of mirrors', 'mirrored stripes', 'raid10'],
+});
+
+const METALS = ['bronze', 'silver', 'gold', 'platinum', 'titanium'] as const;
+const badgeOf = (metal: string): string[] =>
+  ['80 PLUS', '80+', '80PLUS'].flatMap((mark) => [`${mark} ${metal}`, `${mark} ${metal} certified`]);
+
+/** The metal; for which mains the badge was tested, it leaves open. */
+export const BADGE_WORDS: Vocabulary<'white' | (typeof METALS)[number]> = vocabulary('an efficiency badge', {
+  white: ['80 PLUS', '80+', 'standard', '80 PLUS certified', ...badgeOf('white'), ...badgeOf('standard')],
+  bronze: badgeOf('bronze'),
+  silver: badgeOf('silver'),
+  gold: badgeOf('gold'),
+  platinum: badgeOf('platinum'),
+  titanium: badgeOf('titanium'),
+});
+
+export const MODULAR_WORDS: Vocabulary<'fixed' | 'partly' | 'fully'> = vocabulary(
+  'a kind of cabling',
+  {
+    fixed: ['non-modular', 'non modular', 'not modular', 'fixed cables', 'no', 'none'],
+    partly: ['semi-modular', 'semi', 'partially modular', 'partial', 'partly modular', 'half modular', 'hybrid'],
+    fully: ['fully modular', 'full modular', 'full', 'full-modular', '100% modular', 'all modular'],
+  },
+  { modular: ['partly', 'fully'], yes: ['partly', 'fully'] },
+);
+
+export const POWER_FACTOR_WORDS: Vocabulary<'active' | 'passive' | 'none'> = vocabulary('a power-factor correction', {
+  active: ['active PFC', 'APFC', 'active power factor correction', 'with active PFC'],
+  passive: ['passive PFC', 'PPFC', 'passive power factor correction'],
+  none: ['no PFC', 'without PFC', 'no'],
+});
+
+export const MEMORY_TYPE_WORDS: Vocabulary<'DDR3' | 'DDR4' | 'DDR5'> = vocabulary('a memory generation', {
+  DDR3: ['DDR-3', 'DDR3 SDRAM', 'PC3', 'DDR 3', 'DDR3 RAM', 'DDR3 memory'],
+  DDR4: ['DDR-4', 'DDR4 SDRAM', 'PC4', 'DDR 4', 'DDR4 RAM', 'DDR4 memory'],
+  DDR5: ['DDR-5', 'DDR5 SDRAM', 'PC5', 'DDR 5', 'DDR5 RAM', 'DDR5 memory'],
+});
