@@ -2,7 +2,14 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact, Group } from '../parts/fact';
 import type { expect } from '../manifest/build-file';
-import { bitsPerPixel, MARGINAL_SHARE, parseDisplayLink, requiredGbps, type DisplayMode } from '../trade/display';
+import {
+  bitsPerPixel,
+  MARGINAL_SHARE,
+  linkBounds,
+  plainLinkName,
+  requiredGbps,
+  type DisplayMode,
+} from '../trade/display';
 import { cvtTiming, type Blanking } from '../trade/timing';
 import { uniqueMissing } from './missing-facts';
 import { copyWith, between, derive, known, missing, unknown, writtenAt, type Figure, type Missing } from './figure';
@@ -180,17 +187,20 @@ export function freeOutputFor(build: Build, display: Display): true | readonly M
 }
 
 /** The kind of connector behind a link’s name: its first word. */
-export const connectorOf = (link: string): string => link.trim().split(/\s+/)[0]!.toLowerCase();
+export const connectorOf = (link: string): string => plainLinkName(link).split(' ')[0]!;
 
 /** What an output or input carries of pixels, in bytes a second; unknown for a name that does not say its rate. */
 export function payload(link: Fact<string>, label: string): Figure {
-  const read = link.value === undefined ? undefined : parseDisplayLink(link.value);
+  const read = link.value === undefined ? undefined : linkBounds(link.value);
   if (!read)
     return unknown('data-rate', label, [
       missing(link, link.value === undefined ? `link of ${label}` : `rate of ${link.text} at ${label}`),
     ]);
   return copyWith(
-    known(read.payloadGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, { unit: 'Gb/s', source: linkSource }),
+    between(read.lowGbps * bytesPerGbit, read.highGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, {
+      unit: 'Gb/s',
+      source: linkSource,
+    }),
     { from: writtenAt(link) },
   );
 }

@@ -98,6 +98,41 @@ export function parseDisplayLink(text: string): DisplayLink | undefined {
   return { name: `${whole.name} x${lanes}`, payloadGbps: (whole.payloadGbps * Number(lanes)) / LANES };
 }
 
+/** The slowest and the fastest link that a version alone allows: it names what is allowed at most, not what is there. */
+const VERSION_BOUNDS: ReadonlyMap<string, readonly [string, string]> = new Map([
+  ['displayport 1.1', ['DisplayPort RBR', 'DisplayPort HBR']],
+  ['displayport 1.2', ['DisplayPort RBR', 'DisplayPort HBR2']],
+  ['displayport 1.3', ['DisplayPort RBR', 'DisplayPort HBR3']],
+  ['displayport 1.4', ['DisplayPort RBR', 'DisplayPort HBR3']],
+  ['displayport 2.0', ['DisplayPort HBR3', 'DisplayPort UHBR20']],
+  ['displayport 2.1', ['DisplayPort HBR3', 'DisplayPort UHBR20']],
+  ['hdmi 2.1', ['HDMI 2.0', 'HDMI 2.1 FRL 48']],
+]);
+
+/** A link's name in its plainest spelling: `Mini DP 1.4a` is `displayport 1.4`. */
+export const plainLinkName = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[®™()]/g, '')
+    .replace(/\s+/g, ' ')
+    .replace(/^mini ?-?(?=d)/, '')
+    .replace(/^(?:dp|display port)(?=[ \d]|$)/, 'displayport')
+    .replace(/^(displayport|hdmi) ?v?(\d\.\d)[ab]?$/, '$1 $2');
+
+/**
+ * What a link's name allows of pixels, Gb/s: one figure where it names the rate, else from the slowest to the fastest
+ * that its version allows. HDMI 2.1 may run TMDS alone, as 2.0 does. Source: VESA DisplayPort Standards 1.1 to 2.1, HDMI
+ * Specification 2.1; from memory: that a DisplayPort 2 device has at least HBR3.
+ */
+export function linkBounds(text: string): { readonly lowGbps: number; readonly highGbps: number } | undefined {
+  const name = plainLinkName(text);
+  const exact = parseDisplayLink(name);
+  if (exact) return { lowGbps: exact.payloadGbps, highGbps: exact.payloadGbps };
+  const ends = VERSION_BOUNDS.get(name)?.map((end) => parseDisplayLink(end)!.payloadGbps);
+  return ends && { lowGbps: ends[0]!, highGbps: ends[1]! };
+}
+
 /**
  * Gb/s that a pixel clock needs: clock × bits a pixel ÷ compression. A ratio of 1 is none; stream compression
  * is usually stated as 2 to 3, and the link then also spends about 2 % on error correction (from memory).
