@@ -45,6 +45,8 @@ export interface Outcome extends Target {
   readonly truth: Truth;
   /** The finding’s sentence; asked for only when the check is broken. */
   readonly broken: () => Sentence;
+  /** What is known where it cannot be decided, in words better than “may be over the limit”. */
+  readonly open?: () => Sentence;
   /** Another grade than the check’s own, where this case is worse or lighter. */
   readonly grade?: Grade;
   readonly caution?: string;
@@ -53,7 +55,7 @@ export interface Outcome extends Target {
   readonly fixes?: () => Iterable<FixIdea | undefined>;
 }
 
-export type Words = Pick<Outcome, 'broken' | 'grade' | 'caution' | 'measure' | 'fixes'>;
+export type Words = Pick<Outcome, 'broken' | 'open' | 'grade' | 'caution' | 'measure' | 'fixes'>;
 
 /** Takes what a check finds out, outcome by outcome. */
 export type Reporter = (outcome: Outcome) => void;
@@ -62,12 +64,13 @@ export type Reporter = (outcome: Outcome) => void;
 export const outcome = (
   { subject, underline }: Target,
   truth: Truth,
-  { broken, grade, caution, measure, fixes }: Words,
+  { broken, open, grade, caution, measure, fixes }: Words,
 ): Outcome => ({
   subject,
   underline,
   truth,
   broken,
+  open,
   grade,
   caution,
   measure: measure ?? truth.measure,

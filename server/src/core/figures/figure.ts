@@ -45,6 +45,9 @@ export interface Figure {
 
 export const isExact = (figure: Figure): boolean => figure.lo === figure.hi;
 
+/** Whether anything bounds it. */
+export const isBounded = ({ lo, hi }: Figure): boolean => lo !== -Infinity || hi !== Infinity;
+
 /** A number for each figure. */
 type ValuesOf<I extends readonly Figure[]> = { readonly [K in keyof I]: number };
 

@@ -8,6 +8,8 @@ export interface Measure {
   readonly limit: Figure;
   /** The direction in which the figure gets worse. */
   readonly worse: 'more' | 'less';
+  /** The limit itself is past it. */
+  readonly strict?: boolean;
 }
 
 const sides = ({ figure, limit, worse }: Measure): readonly [Figure, Figure] =>
@@ -77,8 +79,9 @@ export function pick(measures: readonly Measure[], which: 'farthest' | 'nearest'
 }
 
 /** The same numbers, where it is broken that the one is within the other. */
-export const reversed = ({ figure, limit, worse }: Measure): Measure => ({
+export const reversed = ({ figure, limit, worse, strict }: Measure): Measure => ({
   figure,
   limit,
   worse: worse === 'more' ? 'less' : 'more',
+  strict: !strict,
 });

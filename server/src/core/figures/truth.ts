@@ -1,9 +1,9 @@
 // Three-valued truth: true, false, or undecided with the facts that are missing or the value at which it turns.
 import type { Fact } from '../parts/fact';
+import { isBounded, missing, type Figure, type Missing } from './figure';
 import { uniqueMissing } from './missing-facts';
-import { missing, type Figure, type Missing } from './figure';
 import { pick, reversed, type Measure } from './measure';
-import { sentence, type Sentence } from './sentence';
+import { isAtMost } from './near';
 
 export type Used = Figure | Fact<unknown>;
 
@@ -11,27 +11,18 @@ export interface Truth {
   readonly is: boolean | undefined;
   /** Facts that would decide it; empty when decided, or when a range is all that leaves it open. */
   readonly missing: readonly Missing[];
-  /** For a range that straddles the limit: when it would hold, in words. */
-  readonly breakEven?: Sentence;
   /** What went into the answer. */
   readonly uses: readonly Used[];
-  /** The numbers that decided it: by how much it is broken where it is. */
+  /** The numbers that decided it, or would: by how much it is broken where it is, where a range turns where open. */
   readonly measure: Measure | undefined;
 }
 
 const none: readonly Missing[] = [];
 
 /** Every truth is made here: one shape is read quickest. */
-const truth = (
-  is: Truth['is'],
-  missingFacts: readonly Missing[],
-  uses: readonly Used[],
-  measure?: Measure,
-  breakEven?: Sentence,
-): Truth => ({
+const truth = (is: Truth['is'], missingFacts: readonly Missing[], uses: readonly Used[], measure?: Measure): Truth => ({
   is,
   missing: missingFacts,
-  breakEven,
   uses,
   measure,
 });
@@ -41,11 +32,11 @@ const truth = (
  * nothing.
  */
 export function given(
-  { is, missing: missingFacts, uses, measure, breakEven }: Truth,
+  { is, missing: missingFacts, uses, measure }: Truth,
   ...facts: readonly (Fact<unknown> | undefined)[]
 ): Truth {
   const stated = facts.filter((fact): fact is Fact<unknown> => fact?.node !== undefined);
-  return truth(is, missingFacts, [...uses, ...stated], measure, breakEven);
+  return truth(is, missingFacts, [...uses, ...stated], measure);
 }
 
 export const sure = (is: boolean, ...uses: Used[]): Truth => truth(is, none, uses);
@@ -58,19 +49,17 @@ export const lacking = (missingFacts: readonly Missing[], ...uses: Used[]): Trut
 export function atMost(a: Figure, limit: Figure): Truth {
   return compare(
     { figure: a, limit, worse: 'more' },
-    a.hi <= limit.lo,
-    a.lo > limit.hi,
-    () => sentence`Holds if ${a.label} is at most ${limit}; it is ${a}.`,
+    isAtMost(a.hi, a, limit.lo, limit),
+    !isAtMost(a.lo, a, limit.hi, limit),
   );
 }
 
 /** Whether `a` is less than `limit`. */
 export function lessThan(a: Figure, limit: Figure): Truth {
   return compare(
-    { figure: a, limit, worse: 'more' },
-    a.hi < limit.lo,
-    a.lo >= limit.hi,
-    () => sentence`Holds if ${a.label} is less than ${limit}; it is ${a}.`,
+    { figure: a, limit, worse: 'more', strict: true },
+    !isAtMost(limit.lo, limit, a.hi, a),
+    isAtMost(limit.hi, limit, a.lo, a),
   );
 }
 
@@ -78,17 +67,15 @@ export function lessThan(a: Figure, limit: Figure): Truth {
 export function atLeast(a: Figure, limit: Figure): Truth {
   return compare(
     { figure: a, limit, worse: 'less' },
-    a.lo >= limit.hi,
-    a.hi < limit.lo,
-    () => sentence`Holds if ${a.label} is at least ${limit}; it is ${a}.`,
+    isAtMost(limit.hi, limit, a.lo, a),
+    !isAtMost(limit.lo, limit, a.hi, a),
   );
 }
 
-function compare(measure: Measure, holds: boolean, fails: boolean, breakEven: () => Sentence): Truth {
+function compare(measure: Measure, holds: boolean, fails: boolean): Truth {
   const uses = [measure.figure, measure.limit];
   if (holds || fails) return truth(holds, none, uses, measure);
-  const missingFacts = uniqueMissing(uses);
-  return truth(undefined, missingFacts, uses, measure, missingFacts.length === 0 ? breakEven() : undefined);
+  return truth(undefined, uniqueMissing(uses), uses, measure);
 }
 
 /** Whether a fact has a value for which `test` answers true; undecided when it is not stated. */
@@ -122,8 +109,8 @@ export function any(...truths: readonly Truth[]): Truth {
   return combine(truths, true);
 }
 
-export function not({ is, missing: missingFacts, uses, measure, breakEven }: Truth): Truth {
-  return truth(is === undefined ? undefined : !is, missingFacts, uses, measure && reversed(measure), breakEven);
+export function not({ is, missing: missingFacts, uses, measure }: Truth): Truth {
+  return truth(is === undefined ? undefined : !is, missingFacts, uses, measure && reversed(measure));
 }
 
 /** `deciding` is the value of a single truth that decides the whole. */
@@ -148,5 +135,9 @@ function combine(truths: readonly Truth[], deciding: boolean): Truth {
   const which = deciding ? 'nearest' : 'farthest';
   if (isDecided) return truth(deciding, none, decided, pick(decidedBy, which));
   if (!open) return truth(!deciding, none, uses, pick(measures, which));
-  return truth(undefined, uniqueMissing(open), uses, undefined, open.find(({ breakEven }) => breakEven)?.breakEven);
+  return truth(undefined, uniqueMissing(open), uses, open.find(hasRange)?.measure);
 }
+
+/** Whether a number and its limit are both known well enough to be said. */
+const hasRange = ({ measure }: Truth): boolean =>
+  measure !== undefined && isBounded(measure.figure) && isBounded(measure.limit);

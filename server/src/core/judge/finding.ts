@@ -5,12 +5,13 @@ import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { uniqueMissing } from '../figures/missing-facts';
 import { writtenAt, type Missing } from '../figures/figure';
 import type { Measure } from '../figures/measure';
-import { sentence, type Sentence } from '../figures/sentence';
+import type { Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
 import type { RoleName } from '../manifest/places';
 import type { StatedAt } from '../parts/doc';
 import { shownText } from '../parts/fact';
+import { openWords } from './open-words';
 
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted {
@@ -79,7 +80,7 @@ export function answersApart(before: Judgement, changed: Iterable<RoleName>): re
 export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding | undefined {
   const { truth, subject, underline } = outcome;
   if (truth.is === true) return undefined;
-  const said = truth.is === false ? outcome.broken() : openWords(truth.missing, truth.breakEven);
+  const said = truth.is === false ? outcome.broken() : openWords(outcome);
   const caution = outcome.caution ?? check.caution;
   const isBroken = truth.is === false;
   return {
@@ -95,14 +96,6 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
     measure: isBroken ? outcome.measure : undefined,
     fixes: isBroken ? outcome.fixes : undefined,
   };
-}
-
-/** “Cannot be decided” with the facts by name, or the value at which a range turns. */
-function openWords(missing: readonly Missing[], breakEven: Sentence | undefined): Sentence {
-  if (missing.length === 0) return breakEven ?? sentence`Cannot be decided.`;
-  const names = [...new Set(missing.map((lack) => lack.what))];
-  const listed = names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(' or ');
-  return sentence`Cannot be decided: no file states ${listed}.`;
 }
 
 /** A line that a finding rests on, with what stands there. */
