@@ -18,6 +18,8 @@ export interface NamedThing {
   /** What is stated of it, where it has fields of its own. */
   readonly facts?: Group<Table>;
   readonly placed?: Placed;
+  /** What names it, where that is a fact of its own and no entry of a list. */
+  readonly by?: Fact<string>;
 }
 
 /** One list of things; `things` is undefined where no file states the list. */
@@ -74,6 +76,12 @@ export function partNamed(build: Build, text: string): Placed | undefined {
   );
 }
 
+/** The fact by which a text names a part; undefined where it goes by its role or its place in the list. */
+export function namedBy(placed: Placed, text: string): Fact<string> | undefined {
+  const { use } = placed.at as { use?: Fact<string> };
+  return [ownName(placed), use, slotOf(placed)].find((fact) => fact?.value === text);
+}
+
 function ofPart<K extends Kind & ('board' | 'case')>(
   scope: Scope,
   kind: K,
@@ -112,7 +120,7 @@ const slotOf = ({ at }: Placed): Fact<string> | undefined => (at as { slot?: Fac
 
 function byOwnName(placed: Placed): NamedThing[] {
   const fact = ownName(placed);
-  return fact ? written(fact).map((thing) => ({ ...thing, placed })) : [];
+  return fact ? written(fact).map((thing) => ({ ...thing, placed, by: fact })) : [];
 }
 
 /** What each part is best called: its own name, else its part file where no other part uses it, else its slot. */

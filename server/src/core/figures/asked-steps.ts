@@ -56,9 +56,9 @@ export function binds(build: Build, when: Condition | undefined, before?: Placed
           )
         : sure(false);
     case 'module under cooler':
-      return any(...modules(build, before).map((drive) => under(build, drive, () => ['cooler'])));
+      return any(...modules(build, before).map((drive) => under(build, drive, () => coolerOver)));
     case 'module under card':
-      return any(...modules(build, before).map((drive) => under(build, drive, () => slotsOf(build, after))));
+      return any(...modules(build, before).map((drive) => under(build, drive, () => cardsOver(build, after))));
   }
 }
 
@@ -69,13 +69,24 @@ function modules(build: Build, named: Placed | undefined): readonly Drive[] {
     : build.parts.drives.filter((drive) => drive.part.shape.value === 'M.2' || drive.part.shape.value === undefined);
 }
 
-function slotsOf(build: Build, card: Placed | undefined): string[] {
-  const cards = card ? [card] : [...build.parts.graphics, ...build.parts.cards];
-  return cards.flatMap((one) => (one as Placed<'graphics'>).at.slot?.value ?? []);
+/** What may lie over a slot: how the board calls it, and the facts that put it there. */
+interface Cover {
+  readonly name: string;
+  readonly by: readonly Fact<unknown>[];
+}
+
+const coolerOver: readonly Cover[] = [{ name: 'cooler', by: [] }];
+
+/** The slots of the card that a step names, or of all cards. */
+function cardsOver(build: Build, card: Placed | undefined): readonly Cover[] {
+  const cards = (card ? [card] : [...build.parts.graphics, ...build.parts.cards]) as readonly Placed<'graphics'>[];
+  return cards.flatMap(({ at: { slot, use } }) =>
+    slot?.value === undefined ? [] : [{ name: slot.value, by: [slot, use] }],
+  );
 }
 
 /** Whether a drive’s slot lies under one of these. */
-function under(build: Build, drive: Drive, covers: () => readonly string[]): Truth {
+function under(build: Build, drive: Drive, covers: () => readonly Cover[]): Truth {
   if (drive.at.slot.value === undefined)
     return drive.at.port.value === undefined
       ? lacking([missing(drive.at.slot, `slot of ${drive.label}`)])
@@ -84,9 +95,9 @@ function under(build: Build, drive: Drive, covers: () => readonly string[]): Tru
   const slot = board?.part.slots.value?.get(drive.at.slot.value);
   if (!slot)
     return board ? lacking([missing(board.part.slots, `${drive.at.slot.text} of ${board.label}`)]) : sure(false);
-  return fits(slot.under, `what lies over ${drive.at.slot.text}`, (names) =>
-    names.some((name) => covers().includes(name.value ?? '')),
-  );
+  const over = covers().filter(({ name }) => slot.under.value?.some((one) => one.value === name));
+  const truth = fits(slot.under, `what lies over ${drive.at.slot.text}`, () => over.length > 0);
+  return given(truth, drive.at.slot, ...over.flatMap(({ by }) => by));
 }
 
 /** The steps that this build’s parts cannot do without, each with whether they are known to ask for it. */
@@ -153,6 +164,7 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
     ),
   );
   if (powered.length > 0) ask('connect card power', any(...powered));
-  if ([...graphics, ...cards].some((card) => card.at.support.value === true)) ask('fit card support', yes);
+  const held = [...graphics, ...cards].find((card) => card.at.support.value === true);
+  if (held) ask('fit card support', given(yes, held.at.support));
   return asked;
 });

@@ -46,6 +46,14 @@ export function slotPower(card: Card): Figure {
       { missing: [missing(edge, `edge of ${card.label}`)] },
     );
   }
+  return decidedBy(edgePower(card, length, label), edge);
+}
+
+function edgePower(
+  card: Card,
+  length: Exclude<NonNullable<Card['part']['edge']['value']>, 'M.2'>,
+  label: string,
+): Figure {
   // A plain x1 card keeps to 10 W, one set up as high-power may take 25 W: which it is no file states.
   if (length === 'x1')
     return between(SLOT_POWER.x1.powerW, SLOT_POWER.x4.powerW, 'power', label, { unit: 'W', source: slotSource });
@@ -135,7 +143,9 @@ export const cardCableLoads = memoOf(
         .value!.filter((row) => row.connector.value === kind)
         .map((row) => {
           const shared = connectorsOnOneCable(build, supply, kind, count, row);
-          return { kind, row, shared, load: loadOf(card, kind, shared, whole) };
+          const { connector, count: cablesOf, connectors: each } = row;
+          const load = decidedBy(loadOf(card, kind, shared, whole), connector, cablesOf, each);
+          return { kind, row, shared, load };
         }),
     );
   },

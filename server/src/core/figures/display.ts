@@ -27,6 +27,8 @@ export interface Output {
 export type Display = Placed<'displays'>;
 export interface Outputs {
   readonly list: readonly Output[];
+  /** What decides which outputs those are: the lists, and for the board's the processor's graphics. */
+  readonly decidedBy: readonly Fact<unknown>[];
   readonly missingFacts: readonly Missing[];
 }
 
@@ -43,23 +45,27 @@ const [leastCompression, mostCompression] = [2, 3];
 export const outputs = memo((build: Build): Outputs => {
   const { graphics, board, processor } = build.parts;
   const list: Output[] = [];
+  const lists: Fact<unknown>[] = graphics.map(({ part }) => part.outputs);
   const missingFacts: Missing[] = [];
   for (const on of graphics) {
     for (const [name, output] of on.part.outputs.value ?? [])
       list.push({ name, link: output.link, compression: on.part.compression, on });
     if (on.part.outputs.value === undefined) missingFacts.push(missing(on.part.outputs, `outputs of ${on.label}`));
   }
-  if (!board || processor?.part.graphics.value === false) return { list, missingFacts };
+  if (!board) return { list, decidedBy: lists, missingFacts };
   const own = board.part['display-outputs'];
+  const decidedBy = [...lists, own, ...(processor ? [processor.part.graphics] : [])];
+  if (processor?.part.graphics.value === false) return { list, decidedBy, missingFacts };
   if (processor && processor.part.graphics.value === undefined)
     return {
       list,
+      decidedBy,
       missingFacts: [...missingFacts, missing(processor.part.graphics, `graphics of ${processor.label}`)],
     };
   for (const [name, output] of own.value ?? [])
     list.push({ name, link: output.link, compression: output.compression, on: board });
   if (own.value === undefined) missingFacts.push(missing(own, `display outputs of ${board.label}`));
-  return { list, missingFacts };
+  return { list, decidedBy, missingFacts };
 });
 
 /** The output of a name that a build gives; or what would tell of it. */

@@ -7,6 +7,7 @@ import {
   copyWith,
   between,
   counted,
+  decidedBy,
   missing,
   number,
   times,
@@ -26,11 +27,16 @@ import type { Drive } from './storage';
 export type Belongs = boolean | readonly Missing[];
 
 /** How many drives belong, of those that a build lists; a drive that only may belong widens the figure. */
-export function countDrives(build: Build, label: string, belongs: (drive: Drive) => Belongs): Figure | undefined {
+export function countDrives(
+  build: Build,
+  label: string,
+  belongs: (drive: Drive) => Belongs,
+  by?: (drive: Drive) => Fact<unknown>,
+): Figure | undefined {
   const each = build.parts.drives.flatMap((drive) => {
     const answer = belongs(drive);
     if (answer === false) return [];
-    const many = howMany(drive);
+    const many = decidedBy(howMany(drive), by?.(drive));
     return [
       answer === true
         ? many
@@ -91,6 +97,9 @@ export function inBay(shape: string): (drive: Drive) => Belongs {
     return drive.at.bay.value === undefined ? housed(drive) : true;
   };
 }
+
+/** What says which bay a drive goes into. */
+export const bayFact = ({ at: { bay }, part: { shape } }: Drive): Fact<unknown> => (bay.node ? bay : shape);
 
 export const portDrives = memo((build: Build) => countDrives(build, 'drives on SATA ports', wantsPort));
 export const housedDrives = memo((build: Build) =>

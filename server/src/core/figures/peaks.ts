@@ -6,6 +6,7 @@ import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
   between,
+  decidedBy,
   derive,
   figure,
   known,
@@ -133,19 +134,22 @@ export function riddenOut(supply: Placed<'supply'>, seconds: number): Figure {
 }
 
 function riddenOutPercent(supply: Placed<'supply'>, rating: Figure, seconds: number): Figure {
-  const { excursions, standard } = supply.part;
+  const { excursions, standard, connectors } = supply.part;
   const label = `load that ${supply.label} rides out`;
   if (excursions.value) return statedPercent(supply, label, seconds);
   if (standard.value === 'ATX 2')
-    return known(100, 'percent', label, {
-      unit: '%',
-      source: 'ATX12V Power Supply Design Guide, version 2: no load above the rating',
-    });
+    return decidedBy(
+      known(100, 'percent', label, {
+        unit: '%',
+        source: 'ATX12V Power Supply Design Guide, version 2: no load above the rating',
+      }),
+      standard,
+    );
   if (standard.value === undefined)
     return copyWith(between(100, Infinity, 'percent', label, { unit: '%', source: guide }), {
       missing: [missing(standard, `standard of ${supply.label}`)],
     });
-  return standardPercent(supply, rating, label, seconds);
+  return decidedBy(standardPercent(supply, rating, label, seconds), standard, connectors);
 }
 
 function statedPercent(supply: Placed<'supply'>, label: string, seconds: number): Figure {

@@ -63,6 +63,9 @@ function placesOf(placed: Placed): NamedPlace[] {
 export interface Offered {
   readonly by: readonly Placed[];
   readonly names: readonly string[];
+  /** The lists themselves, where files state them, and what names the things of a list that no one fact states. */
+  readonly lists: readonly Fact<unknown>[];
+  readonly namedBy: ReadonlyMap<string, Fact<string>>;
   readonly missingFacts: readonly Missing[];
 }
 
@@ -77,6 +80,8 @@ export function offeredBy(lists: readonly ThingList[]): Offered {
   return {
     by: lists.flatMap(({ by }) => by ?? []),
     names: lists.flatMap(({ things }) => things?.map(nameOf) ?? []),
+    lists: lists.flatMap(({ fact }) => (fact?.node ? [fact] : [])),
+    namedBy: new Map(lists.flatMap(({ things }) => things?.flatMap(({ name, by }) => (by ? [[name, by]] : [])) ?? [])),
     missingFacts: lists.flatMap(({ things, fact, by }) =>
       things || !fact ? [] : [missing(fact, by ? `${wordsOf(fact)} of ${by.label}` : wordsOf(fact))],
     ),

@@ -2,10 +2,11 @@
 import type { Build, Placed } from '../build/build';
 import type { StepKind } from '../trade/steps';
 import { ORDER_RULES, type OrderRule, type Strength } from '../trade/work-order';
+import type { Fact } from '../parts/fact';
 import { memo, memoOf } from './memo';
 import { statedSteps, type Step } from './steps';
 import { binds } from './asked-steps';
-import { lacking, not, sure, type Truth } from './truth';
+import { given, lacking, not, sure, type Truth } from './truth';
 
 /** All steps of one kind done to one part: a step may be done again. */
 export interface StepGroup {
@@ -81,12 +82,20 @@ function ruleFaults(build: Build, group: StepGroup, strength: Strength): Fault[]
   const faults: Fault[] = [];
   for (const rule of rulesBefore[strength].get(group.kind) ?? []) {
     for (const later of byKind.get(rule.after) ?? []) {
-      if (standsBefore(later, group) && !served(byKind, rule.or, later))
-        faults.push({ later, because: rule.because, binds: binds(build, rule.when, group.part, later.part) });
+      if (standsBefore(later, group) && !served(byKind, rule.or, later)) {
+        const bound = binds(build, rule.when, group.part, later.part);
+        faults.push({ later, because: rule.because, binds: given(bound, ...whichParts(group), ...whichParts(later)) });
+      }
     }
   }
   return faults;
 }
+
+/** What says to which part steps are done. */
+const whichParts = ({ steps }: StepGroup): readonly (Fact<unknown> | undefined)[] => [
+  steps[0].group.part,
+  steps[0].partBy,
+];
 
 /** Whether the step that serves as well stands before. */
 function served(

@@ -1,6 +1,6 @@
 // The steps a build states: what each does, to which part, and where it stands.
 import type { Build, Placed } from '../build/build';
-import { partNamed } from '../build/named-things';
+import { namedBy, partNamed } from '../build/named-things';
 import type { Fact, Group } from '../parts/fact';
 import type { step as stepField } from '../manifest/steps';
 import { mayHoldSlip } from '../trade/bench-words';
@@ -18,6 +18,8 @@ export interface Step {
   readonly group: StepGroup;
   /** The part it names; undefined when it names none, or one that the build does not have. */
   readonly part?: Placed;
+  /** By what it has that name: a name of its own, its part file, its slot. */
+  readonly partBy?: Fact<string>;
   /** As it is called in a sentence: `fit M.2 drive scratch`. */
   readonly label: string;
   /**
@@ -35,6 +37,7 @@ export const statedSteps = memo((build: Build): readonly Step[] => {
   return (build.file.steps.value ?? []).map((group, index) => {
     const kind = group.do.value;
     const part = group.part.value === undefined ? undefined : partNamed(build, group.part.value);
+    const partBy = part && namedBy(part, group.part.value!);
     const node = group.do.node;
     const label = [group.do.text, group.part.text].filter((text) => text !== '').join(' ') || 'caution';
     const count = (seen.get(label) ?? 0) + 1;
@@ -46,6 +49,7 @@ export const statedSteps = memo((build: Build): readonly Step[] => {
       path: `steps.${label}${count > 1 ? ` (${count})` : ''}`,
       ...(kind ? { kind } : {}),
       ...(part ? { part } : {}),
+      ...(partBy ? { partBy } : {}),
       ...(node ? { node } : {}),
     };
   });

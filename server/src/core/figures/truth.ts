@@ -28,14 +28,14 @@ const truth = (is: Truth['is'], missingFacts: readonly Missing[], uses: readonly
 });
 
 /**
- * The same truth, with facts that decide whether it is asked at all, or in which way. What is not stated decides
+ * The same truth, with what decides whether it is asked at all, or in which way. What is not stated decides
  * nothing.
  */
 export function given(
   { is, missing: missingFacts, uses, measure }: Truth,
-  ...facts: readonly (Fact<unknown> | undefined)[]
+  ...grounds: readonly (Used | undefined)[]
 ): Truth {
-  const stated = facts.filter((fact): fact is Fact<unknown> => fact?.node !== undefined);
+  const stated = grounds.filter((one): one is Used => one?.type === 'figure' || one?.node !== undefined);
   return truth(is, missingFacts, [...uses, ...stated], measure);
 }
 

@@ -9,7 +9,7 @@ import {
   type Listed,
 } from '../../figures/firmware';
 import { sentence } from '../../figures/sentence';
-import { lacking, sure, type Truth } from '../../figures/truth';
+import { given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { check } from '../check';
 import { at, atKey, change, outcome } from '../kit';
@@ -89,7 +89,6 @@ function notAfter(board: Board, runs: Fact<string>, { line, missingFacts, uses }
     line.until,
     'last firmware for the processor',
   );
-  return 'order' in compared
-    ? sure(compared.order <= 0, runs, line.until)
-    : lacking(compared.missingFacts, runs, line.until);
+  const truth = 'order' in compared ? sure(compared.order <= 0) : lacking(compared.missingFacts);
+  return given(truth, runs, line.until, board.part.firmware.versions, ...uses);
 }

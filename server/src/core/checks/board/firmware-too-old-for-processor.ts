@@ -72,7 +72,12 @@ bench:
     report(
       outcome(
         at(board, arriving(board)),
-        given(any(starts, updateServes(build, board)), processor.part.family, line?.family),
+        given(
+          any(starts, updateServes(build, board)),
+          processor.part.family,
+          line?.family,
+          board.part.firmware['update-without-processor'],
+        ),
         {
           broken: () =>
             sentence`${processor.label} needs firmware ${line!.since} of ${board.label}, which arrives with

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { any, fits, lacking, sure } from '../../figures/truth';
+import { any, fits, given, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 
@@ -52,7 +52,11 @@ parts:
       report(
         outcome(
           at(display, port),
-          onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])),
+          given(
+            onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])),
+            port,
+            onBoard,
+          ),
           {
             broken: () => sentence`The display is on the board’s output ${port}, which the processor does not drive.`,
             fixes: () => cardOutputs(build, display),

@@ -38,7 +38,7 @@ parts:
       return report(outcome(place, lacking(missingFacts), { broken: () => sentence`` }));
     const without = holes.holes.filter((hole) => !set.holes.includes(hole));
     report(
-      outcome(place, sure(without.length === 0, board.part.size, box.part.standoffs.pattern), {
+      outcome(place, sure(without.length === 0, board.part.size, board.part.holes, box.part.standoffs.pattern), {
         broken: () => sentence`No standoff stands under the board’s ${named('hole', without)}.`,
         fixes: () => [setStandoffs(box, holes.holes)],
       }),

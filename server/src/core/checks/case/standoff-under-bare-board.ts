@@ -43,7 +43,7 @@ parts:
       return report(outcome(place, lacking(missingFacts), { broken: () => sentence`` }));
     const under = standoffsOffHoles(set.holes, holes.holes, outline);
     report(
-      outcome(place, sure(under.length === 0, board.part.size, box.part.standoffs.pattern), {
+      outcome(place, sure(under.length === 0, board.part.size, board.part.holes, box.part.standoffs.pattern), {
         broken: () => sentence`The board has no hole above ${named('standoff', under)}.`,
         fixes: () => [setStandoffs(box, holes.holes)],
       }),

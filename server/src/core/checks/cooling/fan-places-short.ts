@@ -6,7 +6,7 @@ import { notNegative } from '../../figures/guard';
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { atMost, lacking } from '../../figures/truth';
+import { atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 
@@ -29,16 +29,20 @@ parts:
     },
   ],
   test(build, report) {
-    for (const { name, last, taken, room } of rows(build)) {
+    for (const { name, last, mounts, taken, room } of rows(build)) {
       const { place, missingFacts } = last;
       if (!place && missingFacts.length === 0) continue;
       report(
-        outcome(at(last.fan, last.fan.at.mount), taken && room ? atMost(taken, room) : lacking(missingFacts), {
-          broken: () =>
-            sentence`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the
+        outcome(
+          at(last.fan, last.fan.at.mount),
+          given(taken && room ? atMost(taken, room) : lacking(missingFacts), ...mounts),
+          {
+            broken: () =>
+              sentence`Fans at ${name} take ${taken!} in a row, ${fittedAt(name, place!)} of the
               case’s own among them; the
               place is ${room!} long.`,
-        }),
+          },
+        ),
       );
     }
   },
@@ -53,6 +57,7 @@ const rows = memo((build: Build) =>
     return {
       name,
       last,
+      mounts: seats.map(({ fan }) => fan.at.mount),
       taken: place && lengthTaken(name, place, seats, sizes),
       room: place && lengthOf(name, place, sizes),
     };

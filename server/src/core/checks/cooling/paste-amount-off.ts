@@ -4,7 +4,7 @@ import { figure, number, derive, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { dotDiameter, gapVolume, wantedVolume } from '../../figures/paste';
 import { sentence } from '../../figures/sentence';
-import { all, atLeast, atMost } from '../../figures/truth';
+import { all, atLeast, atMost, given } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { amountFix, conducts, holdsNoPad } from './cooling-kit';
@@ -42,15 +42,21 @@ parts:
     if (!processor || !paste || !holdsNoPad(paste) || (!paste.at.amount.entry && paste.at.dose.entry)) return;
     const amount = figure(paste.at.amount, `amount of ${paste.label}`);
     const { low, high, wanted, dot } = doses(build);
-    const spills = atMost(amount, high).is === false && conducts(paste).is === true;
+    const over = atMost(amount, high);
+    const harms = conducts(paste);
+    const spills = over.is === false && harms.is === true;
     report(
-      outcome(at(paste, paste.at.amount), all(atLeast(amount, low), atMost(amount, high)), {
-        broken: () =>
-          sentence`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot}
+      outcome(
+        at(paste, paste.at.amount),
+        given(all(atLeast(amount, low), over), ...(over.is === false ? harms.uses : [])),
+        {
+          broken: () =>
+            sentence`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot}
             wide${spills ? ', and what runs over conducts' : ''}.`,
-        ...(spills ? { grade: 'harm', caution: 'conductive-paste' } : {}),
-        fixes: () => [amountFix(paste, wanted)],
-      }),
+          ...(spills ? { grade: 'harm', caution: 'conductive-paste' } : {}),
+          fixes: () => [amountFix(paste, wanted)],
+        },
+      ),
     );
   },
 });

@@ -74,7 +74,7 @@ const filledSlots = memo((build: Build) => {
  */
 function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
   const { 'fill-first': fact } = board.part.memory;
-  const every = modules(build).lo;
+  const every = modules(build);
   const full = boardSlots(board);
   const first = valuesOf(fact);
   const right =
@@ -86,7 +86,7 @@ function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
             : first.every((slot) => filled.includes(slot)),
           fact,
         );
-  return any(full.missing.length > 0 ? lacking(full.missing) : sure(every >= full.hi), right);
+  return any(full.missing.length > 0 ? lacking(full.missing) : sure(every.lo >= full.hi, every, full), right);
 }
 
 /** No channel holds two modules more than another. */

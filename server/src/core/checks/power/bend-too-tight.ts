@@ -4,7 +4,7 @@ import { connectorCount } from '../../figures/cables';
 import { connectorsOf } from '../../figures/connector-loads';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { atLeast, atMost, lacking } from '../../figures/truth';
+import { atLeast, atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
 
@@ -68,12 +68,16 @@ parts:
         source: 'common practice',
       });
       report(
-        outcome(at(card, bend), sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), {
-          broken: () =>
-            sentence`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for
+        outcome(
+          at(card, bend),
+          given(sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), card.part.connectors),
+          {
+            broken: () =>
+              sentence`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for
               ${least}.`,
-          fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the cable run straight for ${straightMm} mm`)],
-        }),
+            fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the cable run straight for ${straightMm} mm`)],
+          },
+        ),
       );
     }
   },

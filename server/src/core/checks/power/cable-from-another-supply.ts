@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { isPowerConnector, connectorOf, type Cable } from '../../figures/cables';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { any, lacking, sure, type Truth } from '../../figures/truth';
+import { any, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 
@@ -35,7 +35,7 @@ parts:
     if (!supply) return;
     const { cables } = supply.at;
     report(
-      outcome(at(supply, cables, 'cables'), ownCables(supply), {
+      outcome(at(supply, cables, 'cables'), given(ownCables(supply), supply.at.use), {
         broken: () => sentence`${supply.label} is used with the cables of ${cables}; only its own are known to fit it.`,
         fixes: () => [putOn(supply, 'cables', 'own', 'Use the supply’s own cables')],
       }),
@@ -44,7 +44,7 @@ parts:
       const truth = madeForIt(supply, cable);
       if (truth)
         report(
-          outcome(at(cable), truth, {
+          outcome(at(cable), given(truth, supply.at.use), {
             broken: () =>
               sentence`${cable.label} was made for ${cable.part['made-for']}; the supply is ${supply.label}.`,
           }),

@@ -6,7 +6,7 @@ import { memoOf } from '../../figures/memo';
 import { cardCapacity, cardCableLoads, epsCapacity, wireCapacity, type Card } from '../../figures/connector-loads';
 import { partDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { all, atMost, lacking } from '../../figures/truth';
+import { all, atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap, type Reporter } from '../kit';
 
@@ -75,7 +75,7 @@ function sharedCables(build: Build, card: Card, report: Reporter): void {
   if ('missingFacts' in loads) return report(outcome(place, lacking(loads.missingFacts), { broken: () => sentence`` }));
   if (loads.length === 0) return;
   report(
-    outcome(place, all(...loads.map(({ truth }) => truth)), {
+    outcome(place, given(all(...loads.map(({ truth }) => truth)), card.part.edge, card.part.connectors), {
       broken: () => {
         const { kind, load, wires } = loads.find(({ truth }) => truth.is === false)!;
         return sentence`One ${kind} cable of ${supply.label} carries ${load} for ${card.label}; its wires are good for

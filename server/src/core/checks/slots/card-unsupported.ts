@@ -1,7 +1,7 @@
 // A heavy or long card that hangs in its slot without support.
 import { copyWith, derive, figure, known, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { any, atMost, fits } from '../../figures/truth';
+import { any, atMost, fits, given } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { massHangingAtMostG } from '../../trade/lifting';
 import { check } from '../check';
@@ -36,9 +36,12 @@ parts:
       report(
         outcome(
           at(card, card.at.support),
-          any(
-            fits(card.at.support, `support of ${card.label}`, (is) => is),
-            atMost(mass, limit),
+          given(
+            any(
+              fits(card.at.support, `support of ${card.label}`, (is) => is),
+              atMost(mass, limit),
+            ),
+            card.part.edge,
           ),
           {
             broken: () =>

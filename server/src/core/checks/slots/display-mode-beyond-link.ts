@@ -15,7 +15,7 @@ import {
 } from '../../figures/display';
 import { memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
-import { all, any, atLeast, atMost, fits, lacking, type Truth } from '../../figures/truth';
+import { all, any, atLeast, atMost, fits, given, lacking, type Truth } from '../../figures/truth';
 import { bitsPerPixel, highestRefreshHz, MARGINAL_SHARE, type DisplayMode } from '../../trade/display';
 import { check } from '../check';
 import { atKey, change, outcome, type FixIdea, type Outcome } from '../kit';
@@ -72,7 +72,9 @@ function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome 
   const { output, plain, carried } = sidesOf(build, promise);
   if (!plain)
     return outcome(place, lacking([missing(promise.mode, 'a timing of this mode')]), { broken: () => sentence`` });
-  if ('missingFacts' in output) return outcome(place, lacking(output.missingFacts), { broken: () => sentence`` });
+  const which = [promise.port, ...outputs(build).decidedBy];
+  if ('missingFacts' in output)
+    return outcome(place, given(lacking(output.missingFacts), ...which), { broken: () => sentence`` });
   const squeezed = promise.compression.value === true;
   const wanted = squeezed ? compressed(plain) : plain;
   // Where the link is not known, the blanking is not what decides.
@@ -82,16 +84,15 @@ function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome 
   );
   const truth = squeezed ? any(ok, all(...canCompress(build, output), atMost(wanted, comfortable(carried)))) : ok;
   const marginal = atLeast(plain, beyond(carried)).is !== true;
-  return outcome(place, truth, {
+  const ends = displaysOn(build, output.name);
+  return outcome(place, given(truth, ...which, ...ends.map(({ at }) => at.port)), {
     ...(marginal ? { grade: 'note' as const } : {}),
     broken: () => {
       const how =
         squeezed && canCompress(build, output).every((one) => one.is === true) ? 'compressed' : 'uncompressed';
       const figure = how === 'compressed' ? wanted : plain;
-      const ends = displaysOn(build, output.name)
-        .map((display) => ` with ${display.label}`)
-        .join('');
-      return sentence`${promise.mode} at ${promise.depth} needs ${figure} ${how}; ${promise.port}${ends} carries
+      const plugged = ends.map(({ label }) => ` with ${label}`).join('');
+      return sentence`${promise.mode} at ${promise.depth} needs ${figure} ${how}; ${promise.port}${plugged} carries
         ${carried}${marginal ? ': marginal' : ''}.`;
     },
     fixes: () => fixes(build, promise, mode, carried),

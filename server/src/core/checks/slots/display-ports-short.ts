@@ -1,9 +1,17 @@
 // Displays against the outputs that have their kind of connector.
 import type { Build } from '../../build/build';
-import { freeOutputFor, inputLinks, outputNamed, connectorOf, connectorsOf, type Display } from '../../figures/display';
+import {
+  freeOutputFor,
+  inputLinks,
+  outputNamed,
+  outputs,
+  connectorOf,
+  connectorsOf,
+  type Display,
+} from '../../figures/display';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { lacking, sure, type Truth } from '../../figures/truth';
+import { given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap, type FixIdea } from '../kit';
 
@@ -35,7 +43,11 @@ parts:
       report(
         outcome(
           at(display, display.at.port),
-          display.at.port.value === undefined ? unnamed(build, display) : named(build, display),
+          given(
+            display.at.port.value === undefined ? unnamed(build, display) : named(build, display),
+            display.at.port,
+            ...outputs(build).decidedBy,
+          ),
           {
             broken: () =>
               display.at.port.value === undefined

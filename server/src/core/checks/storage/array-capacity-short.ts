@@ -1,9 +1,9 @@
 // Arrays: enough drives for their kind, the room they leave, and how many drives may fail.
 import type { Build } from '../../build/build';
-import { counted, figure, known, missing, number } from '../../figures/figure';
+import { counted, decidedBy, figure, known, missing, number, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { arrayCapacity, arrayDrives, arrayMakes, type ArrayDrives } from '../../figures/storage';
-import { atLeast, lacking, sure } from '../../figures/truth';
+import { atLeast, given, lacking, sure } from '../../figures/truth';
 import { ARRAY_KINDS, arrayNeeds, arraySurvives, levelOfKind, type ArrayKind } from '../../trade/arrays';
 import { check } from '../check';
 import { atKey, change, outcome, type FixIdea, type Outcome, type Reporter } from '../kit';
@@ -63,7 +63,7 @@ function judge(
   drives: ArrayDrives,
   report: Reporter,
 ): void {
-  const have = number(drives.count, `drives of ${name}`);
+  const have = joined(name, array, drives);
   const makes = arrayMakes(kind, drives.count);
   const { least, even } = arrayNeeds(kind);
   const need = known(least, 'count', `drives that a ${kind} needs`, { source: `SNIA DDF: ${levelOfKind(kind)}` });
@@ -83,7 +83,7 @@ function judge(
       source: `SNIA DDF: ${levelOfKind(kind)}`,
     });
     report(
-      outcome(atKey(build, array.survives), atLeast(survives, wanted), {
+      outcome(atKey(build, array.survives), given(atLeast(survives, wanted), have, array.kind), {
         broken: () =>
           sentence`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')};
             as ${array.kind} of ${have}
@@ -94,12 +94,17 @@ function judge(
   }
 }
 
+/** How many drives an array joins: those that it names. */
+const joined = (name: string, { drives }: Promised, { entries, count }: ArrayDrives): Figure =>
+  decidedBy(number(count, `drives of ${name}`), drives, ...entries.flatMap(({ at }) => [at.name, at.count]));
+
 function capacity(build: Build, name: string, array: Promised, kind: ArrayKind, drives: ArrayDrives): Outcome {
   const wanted = figure(array.capacity, `capacity promised of ${name}`);
   const held = arrayCapacity(name, kind, drives);
-  return outcome(atKey(build, array.capacity), atLeast(held, wanted), {
+  const have = joined(name, array, drives);
+  return outcome(atKey(build, array.capacity), given(atLeast(held, wanted), have, array.kind), {
     broken: () =>
-      sentence`${name} is to hold ${wanted}; as ${array.kind} of ${number(drives.count, `drives of ${name}`)} drives it
+      sentence`${name} is to hold ${wanted}; as ${array.kind} of ${have} drives it
         holds ${held}.`,
     fixes: () =>
       held.lo > 0 ? [change(array.capacity, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`)] : [],

@@ -1,5 +1,5 @@
 // Drives of a shape against the case's bays for it.
-import { countDrives, countedIn, inBay } from '../../figures/drive-places';
+import { bayFact, countDrives, countedIn, inBay } from '../../figures/drive-places';
 import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
@@ -35,7 +35,7 @@ parts:
     if (!box) return;
     for (const shape of ['3.5 in', '2.5 in']) {
       const belongs = inBay(shape);
-      const wanted = countDrives(build, `${shape} drives`, belongs);
+      const wanted = countDrives(build, `${shape} drives`, belongs, bayFact);
       const last = drives.findLast((drive) => belongs(drive) !== false);
       if (!wanted || !last) continue;
       const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);

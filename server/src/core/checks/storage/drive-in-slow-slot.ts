@@ -1,12 +1,13 @@
 // A drive in a slot that gives it less than a free one would.
 import { reachedIn } from '../../figures/lanes';
 import { figure, least, missing, type Figure } from '../../figures/figure';
-import { memoOf } from '../../figures/memo';
+import { memo, memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
-import { freeSlots, seated, type Slot } from '../../figures/slots';
+import { filled, freeSlots, seated, type Slot } from '../../figures/slots';
 import { driveRate, type Drive } from '../../figures/storage';
 import { all, any, atLeast, fits, given, lacking, not, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
+import type { Fact } from '../../parts/fact';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 import { keyFits, modulesOf, sizeFits } from './storage-kit';
@@ -61,7 +62,7 @@ parts:
             : all(...rivals.map(({ truth }) => truth));
       const best = rivals.filter(({ truth }) => truth.is === false).sort((a, b) => b.rate.lo - a.rate.lo)[0];
       report(
-        outcome(at(drive, drive.at.slot), given(truth, bus, drive.part.shape), {
+        outcome(at(drive, drive.at.slot), given(truth, bus, drive.part.shape, ...fillingSockets(build)), {
           broken: () =>
             sentence`${drive.label} reads at ${now} in ${drive.at.slot}; in ${best!.name}, which is free, it would read
               at ${best!.rate}.`,
@@ -98,6 +99,14 @@ const rivalsOf = memoOf((build: Build, drive: Drive): readonly Rival[] => {
       };
     });
 });
+
+/** What says that a socket is not free: the slot that a part in it names. */
+const fillingSockets = memo((build: Build): readonly Fact<unknown>[] =>
+  [...filled(build)].flatMap(([name, [first]]) => {
+    const slot = build.parts.board?.part.slots.value?.get(name);
+    return first && slot && slot.kind.value !== 'PCIe' ? [first.at.slot] : [];
+  }),
+);
 
 const ownRate = (drive: Drive): Figure => figure(drive.part.read, `read rate of ${drive.label}`);
 

@@ -48,10 +48,11 @@ expect:
         const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
         const reached = driveRate(build, drive, way);
         const bound = binding(reached);
+        const { slot } = seatOf(build, drive);
         report(
           outcome(
             { subject: promise[way].path, underline: underlineOf(drive, drive.part.bus) },
-            given(atLeast(reached, wanted), drive.at.name),
+            given(atLeast(reached, wanted), drive.at.name, drive.at.slot, slot?.kind, slot?.carries),
             {
               broken: () =>
                 sentence`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets

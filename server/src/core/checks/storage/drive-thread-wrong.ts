@@ -4,7 +4,7 @@ import { uniqueMissing } from '../../figures/missing-facts';
 import { missing, type Missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
-import { lacking, sure, type Truth } from '../../figures/truth';
+import { given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { DRIVE_SHAPES } from '../../trade/storage';
 import { check } from '../check';
@@ -44,7 +44,7 @@ parts:
       const screw = own.entry ? own : byShape(box!.part['bay-thread'], drive, `bay thread of ${box!.label}`);
       const wants = threadOf(drive);
       report(
-        outcome(at(drive, own, 'screw'), judge(drive, screw, wants), {
+        outcome(at(drive, own, 'screw'), given(judge(drive, screw, wants), drive.part.shape), {
           broken: () =>
             sentence`${drive.label} takes ${wants!} screws;
               ${own.entry ? 'it is fixed with' : sentence`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,

@@ -3,7 +3,7 @@ import { copyWith, known, missing, writtenAt, type Figure } from '../../figures/
 import { sentence } from '../../figures/sentence';
 import { linkBuses, seatOf } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
-import { lacking, sure, type Truth } from '../../figures/truth';
+import { given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import type { Fact } from '../../parts/fact';
 import { inUnit, toBase, type Quantity } from '../../quantity';
@@ -82,7 +82,8 @@ function linksOf(build: Build, drive: Drive): Carried[] {
 function judge(build: Build, drive: Drive, promise: Fact<Quantity>): Outcome {
   const gigabytes = inUnit(promise.value!.lo, 'GB/s');
   const slip = linksOf(build, drive).find(({ link }) => Math.abs(gigabytes / lineRateGbps(link)! - 1) <= near);
-  return outcome(atKey(build, promise), slip ? sure(false, promise, slip.fact) : openOr(build, drive, promise), {
+  const truth = slip ? sure(false, promise, slip.fact) : openOr(build, drive, promise);
+  return outcome(atKey(build, promise), given(truth, drive.part.bus, drive.part.link, drive.at.slot, drive.at.name), {
     broken: () =>
       sentence`${drive.label} is promised ${promise}; its link runs at ${lineOf(slip!)} and carries
         ${sentence`${payloadOf(slip!)}`}: bits were read as bytes.`,

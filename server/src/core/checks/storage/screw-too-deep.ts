@@ -4,7 +4,7 @@ import { byShape } from '../../figures/drive-places';
 import { figure, unknown, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
-import { any, atMost, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { any, atMost, fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
 import { mayBeHoused } from './storage-kit';
@@ -41,7 +41,7 @@ parts:
       const depth = figure(drive.part['screw-depth'], `screw depth of ${drive.label}`);
       const clips = own.entry ? sure(false) : clipped(box!, drive);
       report(
-        outcome(at(drive, own, 'screw-length'), any(clips, atMost(reach, depth)), {
+        outcome(at(drive, own, 'screw-length'), given(any(clips, atMost(reach, depth)), drive.part.shape), {
           broken: () => sentence`The screws reach ${reach} into ${drive.label}; its maker allows ${depth}.`,
           fixes: () => [
             putOn(

@@ -3,7 +3,7 @@ import { derive, missing, unknown, type Figure, type Missing } from '../../figur
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
-import { all, any, atMost, lacking, sure, type Truth } from '../../figures/truth';
+import { all, any, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { check } from '../check';
 import { at, outcome, putOn, type FixIdea } from '../kit';
@@ -110,7 +110,7 @@ function mayHalve({ slot }: ReturnType<typeof seatOf>, name: string): boolean | 
 
 /** Whether a part keeps all the lanes it can use while a seat is filled. */
 function unharmed(seat: ReturnType<typeof seatOf>, other: Other): Truth {
-  const enough = atMost(other.own, other.half);
+  const enough = given(atMost(other.own, other.half), seat.slot?.halves, other.placed.at.slot);
   if (mayHalve(seat, other.name)) return enough;
   return any(enough, lacking(seat.slot ? [missing(seat.slot.halves, `what ${seat.name} halves`)] : seat.missingFacts));
 }

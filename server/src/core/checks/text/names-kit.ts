@@ -1,17 +1,19 @@
 // Judges names: whether what a name is to stand for is listed, and which listed name is nearest to it.
 import { thingLists, type Scope } from '../../build/named-things';
 import type { Reference } from '../../build/references';
-import { offeredBy } from '../../figures/places';
+import { offeredBy, type Offered } from '../../figures/places';
 import { sentence, type Sentence } from '../../figures/sentence';
-import { any, lacking, sure, type Truth } from '../../figures/truth';
+import { any, given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { nearest } from '../../text';
 import { renameKey } from '../../yaml';
 import { atFact, change, outcome, type FixIdea, type Reporter } from '../kit';
 
 /** Whether a name is among those listed; open while a list that may hold it is not stated. */
-export const isListed = (fact: Fact<string>, { names, missingFacts }: ReturnType<typeof offeredBy>): Truth =>
-  any(sure(names.includes(fact.value!), fact), missingFacts.length > 0 ? lacking(missingFacts) : sure(false));
+export function isListed(fact: Fact<string>, { names, lists, namedBy, missingFacts }: Offered): Truth {
+  const listed = given(sure(names.includes(fact.value!), fact), namedBy.get(fact.value!), ...lists);
+  return any(listed, missingFacts.length > 0 ? lacking(missingFacts) : sure(false));
+}
 
 /** The outcome for one name; none where nothing in reach could list it. */
 export function reportName(scope: Scope, reference: Reference, report: Reporter, broken?: Sentence): void {

@@ -67,7 +67,7 @@ function promisesOfMemory(
 /** A display mode is promised at an output, which a card or the board must have. */
 function promisedOutput(build: Build, reference: Reference, report: Reporter): void {
   const { fact } = reference;
-  const none = { by: [], names: [], missingFacts: [] };
+  const none = { by: [], names: [], lists: [], namedBy: new Map<never, never>(), missingFacts: [] };
   const outputs = offered(build, 'display output') ?? none;
   report(
     outcome(atFact(fact), isListed(fact, outputs), {

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
-import { any, fits, sure, type Truth } from '../../figures/truth';
+import { any, fits, given, sure, type Truth } from '../../figures/truth';
 import { pinsOn } from '../../trade/names';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
@@ -47,7 +47,7 @@ steps:
       const truth = lost ? sure(false) : hasPartFor(build, step.kind);
       if (!truth) continue;
       report(
-        stepAnswer(build, atStep(build, step), truth, {
+        stepAnswer(build, atStep(build, step), given(truth, step.group.part, step.partBy), {
           broken: () =>
             lost
               ? sentence`${step.label} names a part that this build does not have.`

@@ -3,7 +3,7 @@ import { thingLists } from '../../build/named-things';
 import { offeredBy } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
-import { sure } from '../../figures/truth';
+import { given, sure } from '../../figures/truth';
 import { nearest } from '../../text';
 import { check } from '../check';
 import { atFact, change, outcome } from '../kit';
@@ -37,7 +37,7 @@ steps:
       const fact = step.group.part;
       if (fact.value === undefined || !fact.node) continue;
       report(
-        outcome(atFact(fact, `${step.path}.part`), sure(step.part !== undefined, fact), {
+        outcome(atFact(fact, `${step.path}.part`), given(sure(step.part !== undefined, fact), step.partBy), {
           broken: () => sentence`No part of this build is called ${fact}.`,
           fixes: () => {
             const near = nearest(fact.value!, offeredBy(thingLists(build, 'part')).names);

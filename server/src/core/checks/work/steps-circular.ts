@@ -5,6 +5,7 @@ import { sentence } from '../../figures/sentence';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import { binds } from '../../figures/asked-steps';
 import type { StepKind } from '../../trade/steps';
+import type { Fact } from '../../parts/fact';
 import { ORDER_RULES, wayFrom, type Edge } from '../../trade/work-order';
 import { check } from '../check';
 import { atFact, outcome } from '../kit';
@@ -67,10 +68,15 @@ interface OrderEdge {
 class Order {
   private readonly kinds: readonly StepKind[];
   private readonly numbers: ReadonlyMap<StepKind, number>;
+  /** What states the steps of each kind. */
+  private readonly dos: readonly (readonly Fact<unknown>[])[];
   private readonly edges: readonly OrderEdge[];
 
   constructor(build: Build, groups: readonly StepGroup[]) {
     this.kinds = [...new Set(groups.map((group) => group.kind))];
+    this.dos = this.kinds.map((kind) =>
+      groups.filter((one) => one.kind === kind).map(({ steps }) => steps[0].group.do),
+    );
     this.numbers = new Map(this.kinds.map((kind, i) => [kind, i]));
     const edges: OrderEdge[] = [];
     const add = (before: StepKind | undefined, after: StepKind, truth: Truth): void => {
@@ -98,7 +104,8 @@ class Order {
   way(from: StepKind, to: StepKind): { readonly truth: Truth; readonly way?: readonly string[] } {
     const [start, end] = [this.numbers.get(from) ?? -1, this.numbers.get(to) ?? -1];
     const sureWay = this.find(start, end, (one) => one.truth.is === true);
-    if (sureWay) return { truth: sure(false), way: sureWay.map((i) => this.kinds[i]!) };
+    if (sureWay)
+      return { truth: sure(false, ...sureWay.flatMap((i) => this.dos[i]!)), way: sureWay.map((i) => this.kinds[i]!) };
     const openWay = this.find(start, end, () => true);
     if (!openWay) return { truth: sure(true) };
     const passed = this.edges.filter(
