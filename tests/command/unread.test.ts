@@ -12,7 +12,7 @@ const unread: Record<string, string> = {
   'key-twice': 'format: 1\nbuild: A\nbuild: B\n',
   'wrong-kind-of-value': 'format: 1\nbuild: A\nparts: 3\n',
   'choice-unknown': 'format: 1\nbuild: A\nplace: { floor: cork }\n',
-  'number-odd': 'format: 1\nbuild: A\nplace: { altitude: "40,000 m" }\n',
+  'number-odd': 'format: 1\nbuild: A\nplace: { altitude: "4,000 m" }\n',
   'unit-missing': 'format: 1\nbuild: A\nplace: { altitude: 40 }\n',
   'unit-of-other-dimension': 'format: 1\nbuild: A\nplace: { altitude: 40 W }\n',
   'part-not-found': 'format: 1\nbuild: A\nparts: { cooler: { use: boreas/none } }\n',
