@@ -21,7 +21,7 @@ function howWritten(field: Field): Piece[] {
     case 'flag':
       return [code('true'), ' or ', code('false'), '.'];
     case 'choice':
-      return ['One of ', ...choices(field.choices), '.'];
+      return ['One of ', ...choices(field.choices), field.own === undefined ? '.' : `, or ${field.own} of your own.`];
     case 'form':
       return [sentence(field.form), ...example, '.'];
     case 'date':

@@ -21,7 +21,7 @@ function spelling(field: Field): string {
     case 'flag':
       return '`true`, `false`';
     case 'choice':
-      return words(field.choices, field);
+      return `${words(field.choices, field)}${field.own === undefined ? '' : `, or ${field.own} of your own`}`;
     case 'date':
       return 'year-month-day';
     case 'version':

@@ -22,7 +22,9 @@ function schemaOf(field: Field): Schema {
     case 'flag':
       return { ...about, type: 'boolean' };
     case 'choice':
-      return { ...about, enum: [...field.choices] };
+      return field.own === undefined
+        ? { ...about, enum: [...field.choices] }
+        : { ...about, anyOf: [{ enum: [...field.choices] }, { type: 'string' }] };
     case 'date':
       return { ...about, type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' };
     case 'version':

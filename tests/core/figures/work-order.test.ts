@@ -40,16 +40,22 @@ describe('the order of work', () => {
       'open case',
       'wear strap',
       'take parts from bags',
+      'fit processor',
+      'take off socket cover',
+      'fit memory',
+      'apply paste',
+      'fit cooler',
       'connect 24-pin',
       'connect EPS',
+      'connect fan cables',
+      'connect pump cable',
       'take off strap',
+      'plug in mains',
       'update firmware',
       'unplug mains',
       'drain residual charge',
       'wear strap',
       'fit processor',
-      'take off socket cover',
-      'fit memory',
       'fit M.2 drive scratch',
       'fit back plate',
       'clean surfaces',
@@ -99,7 +105,7 @@ describe('the order of work', () => {
   });
 
   it('gives a reason for what comes before', () => {
-    const cooler = order(desk).find(({ step }) => step === 'fit cooler')!;
+    const cooler = order(desk).findLast(({ step }) => step === 'fit cooler')!;
     expect(cooler.reasons).toContainEqual({ after: 'fit processor', because: 'the cooler stands on the processor' });
     expect(cooler.reasons).toContainEqual({ after: 'fit M.2 drive', because: 'the cooler stands over its slot' });
   });
@@ -159,6 +165,47 @@ describe('the order of work', () => {
     const steps = order(desk.replace('by: older processor', 'by: with this processor'));
     expect(at(steps, 'update firmware')).toBeGreaterThan(at(steps, 'bench start'));
     expect(at(steps, 'update firmware')).toBeLessThan(at(steps, 'set profile'));
+  });
+
+  it('fits an older processor for its update first, and says so', () => {
+    const steps = order(
+      desk.replace('by: older processor', 'by: older processor, older-processor: { family: Calder C6 }'),
+    );
+    const notes = steps.filter(({ step }) => step === 'fit processor').map(({ note }) => note);
+    expect(notes).toEqual(['the older processor (Calder C6)', 'take the older processor (Calder C6) out first']);
+    const update = at(steps, 'update firmware');
+    for (const kind of ['fit processor', 'fit memory', 'fit cooler', 'connect fan cables', 'plug in mains'] as const)
+      expect(at(steps, kind), kind).toBeLessThan(update);
+    for (const kind of ['fit processor', 'fit cooler', 'connect fan cables'] as const)
+      expect(last(steps, kind), kind).toBeGreaterThan(update);
+    expect(steps.filter(({ step }) => step === 'fit memory')).toHaveLength(1);
+  });
+
+  it('plugs nothing into a board that takes no supply’s cables, and no fan of a cooler that has none', () => {
+    const steps = order(
+      'parts:\n  board: { socket: AM5, power-connectors: {} }\n  processor: { socket: AM5 }\n' +
+        '  cooler: { fans: { count: 0 } }\n  case: {}\n',
+    );
+    for (const kind of ['connect 24-pin', 'connect EPS', 'connect fan cables', 'connect pump cable'] as const)
+      expect(at(steps, kind), kind).toBe(-1);
+    for (const kind of ['bench start', 'unplug mains', 'plug in mains', 'first start'] as const)
+      expect(at(steps, kind), kind).toBeGreaterThan(-1);
+  });
+
+  it('starts a loop in its case, with its pump plugged in', () => {
+    const loop = order(
+      'parts:\n  board: { socket: AM5 }\n  processor: { socket: AM5 }\n  cooler: {}\n  radiators: [{ mount: top }]\n' +
+        '  supply: {}\n  case: {}\n',
+    );
+    expect(at(loop, 'bench start')).toBe(-1);
+    expect(at(loop, 'connect pump cable')).toBeLessThan(at(loop, 'first start'));
+    expect(at(loop, 'leak test')).toBeLessThan(at(loop, 'first start'));
+  });
+
+  it('fits no processor that is soldered', () => {
+    const steps = order('parts:\n  board: { socket: BGA1264 }\n  processor: { socket: BGA1264 }\n');
+    expect(at(steps, 'fit processor')).toBe(-1);
+    expect(at(steps, 'take off socket cover')).toBe(-1);
   });
 
   it('says a caution once, though its step comes again', () => {

@@ -75,7 +75,9 @@ describe('rules', () => {
     ['set standoffs', 'fit board'],
     ['fit I/O shield', 'fit board'],
     ['fit board', 'fit card'],
-    ['fill loop', 'leak test'],
+    ['fill loop', 'first start'],
+    ['fit cooler', 'bench start'],
+    ['fit cooler', 'first start'],
     ['connect 24-pin', 'plug in mains'],
     ['connect card power', 'plug in mains'],
     ['default settings', 'set profile'],
@@ -94,6 +96,9 @@ describe('rules', () => {
     ['drive test', 'install system'],
     ['install system', 'stress test'],
     ['unplug mains', 'open case'],
+    ['fill loop', 'leak test'],
+    ['fit board', 'connect front cables'],
+    ['fit graphics', 'connect card power'],
   ])('prefer %s before %s, and judge nothing by it', (before, after) =>
     expect(
       ORDER_RULES.filter((rule) => rule.before === before && rule.after === after).map(({ strength }) => strength),

@@ -177,6 +177,7 @@ import placeUnknown from './text/place-unknown';
 import promiseUncheckable from './text/promise-uncheckable';
 import settingWithoutEffect from './text/setting-without-effect';
 import severalDocuments from './text/several-documents';
+import stepOwnWords from './text/step-own-words';
 import unitLookAlike from './text/unit-look-alike';
 import unitMissing from './text/unit-missing';
 import unitOfOtherDimension from './text/unit-of-other-dimension';
@@ -203,6 +204,7 @@ import stepNeedless from './work/step-needless';
 import stepPartUnknown from './work/step-part-unknown';
 import stepsCircular from './work/steps-circular';
 import trainingWaitMissing from './work/training-wait-missing';
+import usualStepMissing from './work/usual-step-missing';
 
 export const checks: readonly Check[] = [
   boardPowerShort,
@@ -382,6 +384,7 @@ export const checks: readonly Check[] = [
   promiseUncheckable,
   settingWithoutEffect,
   severalDocuments,
+  stepOwnWords,
   unitLookAlike,
   unitMissing,
   unitOfOtherDimension,
@@ -408,4 +411,5 @@ export const checks: readonly Check[] = [
   stepPartUnknown,
   stepsCircular,
   trainingWaitMissing,
+  usualStepMissing,
 ];

@@ -3,9 +3,10 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { StepKind } from '../trade/steps';
 import type { Condition } from '../trade/work-order';
+import { carriedIn, pinsOn } from '../trade/names';
 import { figure, missing } from './figure';
 import { memo } from './memo';
-import { all, any, fits, given, lacking, lessThan, not, sure, type Truth } from './truth';
+import { all, any, atMost, fits, given, lacking, lessThan, not, sure, type Truth } from './truth';
 
 /** A step that the parts ask for. `truth` is undecided where the fact that asks for it is missing. */
 export interface AskedStep {
@@ -36,6 +37,15 @@ export function binds(build: Build, when: Condition | undefined, before?: Placed
         'how the firmware is updated',
         (by) => by === 'with this processor',
       );
+    case 'processor by itself':
+      return sure(
+        !board?.part.socket.value || !carriedIn(board.part.socket.value),
+        ...(board ? [board.part.socket] : []),
+      );
+    case 'card in the board': {
+      const risers = cardsOf(build, after).map((card) => card.at.riser);
+      return given(sure(!risers.some((riser) => riser?.entry !== undefined)), ...risers);
+    }
     case 'radiator on top':
       return any(sure(cooler?.at.mount.value === 'top'), ...radiators.map((one) => sure(one.at.mount.value === 'top')));
     case 'closed tray':
@@ -77,13 +87,15 @@ interface Cover {
 
 const coolerOver: readonly Cover[] = [{ name: 'cooler', by: [] }];
 
+/** The card that a step names, or all of them. */
+const cardsOf = (build: Build, card: Placed | undefined): readonly Placed<'graphics'>[] =>
+  (card ? [card] : [...build.parts.graphics, ...build.parts.cards]) as readonly Placed<'graphics'>[];
+
 /** The slots of the card that a step names, or of all cards. */
-function cardsOver(build: Build, card: Placed | undefined): readonly Cover[] {
-  const cards = (card ? [card] : [...build.parts.graphics, ...build.parts.cards]) as readonly Placed<'graphics'>[];
-  return cards.flatMap(({ at: { slot, use } }) =>
+const cardsOver = (build: Build, card: Placed | undefined): readonly Cover[] =>
+  cardsOf(build, card).flatMap(({ at: { slot, use } }) =>
     slot?.value === undefined ? [] : [{ name: slot.value, by: [slot, use] }],
   );
-}
 
 /** Whether a drive’s slot lies under one of these. */
 function under(build: Build, drive: Drive, covers: () => readonly Cover[]): Truth {
@@ -99,6 +111,15 @@ function under(build: Build, drive: Drive, covers: () => readonly Cover[]): Trut
   const truth = fits(slot.under, `what lies over ${drive.at.slot.text}`, () => over.length > 0);
   return given(truth, drive.at.slot, ...over.flatMap(({ by }) => by));
 }
+
+/** Whether the processor is soldered to its board: nobody fits it. */
+export function soldered(build: Build): Truth {
+  const socket = build.parts.board?.part.socket ?? build.parts.processor?.part.socket;
+  return given(sure(socket?.value !== undefined && pinsOn(socket.value) === 'none'), socket);
+}
+
+const shieldFitted = (board: Placed<'board'>): Truth =>
+  fits(board.part['shield-fitted'], `whether the I/O shield is fixed to ${board.label}`, (fixed) => fixed);
 
 /** The steps that this build’s parts cannot do without, each with whether they are known to ask for it. */
 export const askedSteps = memo((build: Build): readonly AskedStep[] => {
@@ -120,7 +141,7 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
   const ask = (kind: StepKind, truth: Truth, part?: Placed, instead?: readonly StepKind[]): void =>
     void asked.push({ kind, truth, ...(part ? { part } : {}), ...(instead ? { instead } : {}) });
   if (build.file.bench['firmware-update'].$.stated) ask('update firmware', yes);
-  if (processor) ask('fit processor', yes);
+  if (processor) ask('fit processor', not(soldered(build)));
   if (memory.length > 0) ask('fit memory', yes);
   for (const drive of drives)
     ask(
@@ -143,7 +164,18 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
   if (cooler) ask('fit cooler', yes);
   if (supply && box) ask('fit supply', yes);
   if (fans.length > 0) ask('fit fans', yes);
-  if (board && box) ask('fit board', yes);
+  if (board && box) {
+    ask(
+      'set standoffs',
+      fits(box.part.standoffs.removable, `whether standoffs of ${box.label} come out`, (out) => out),
+    );
+    ask('fit I/O shield', not(shieldFitted(board)));
+    ask('fit board', yes);
+    ask(
+      'connect front cables',
+      fits(box.part['front-cables'], `front cables of ${box.label}`, (cables) => cables.length > 0),
+    );
+  }
   if (radiators.length > 0) for (const kind of ['fit radiator', 'fill loop'] as const) ask(kind, yes);
   if (drives.length > 0)
     ask(
@@ -168,3 +200,41 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
   if (held) ask('fit card support', given(yes, held.at.support));
   return asked;
 });
+
+/**
+ * What a machine that has run asks for on the way to its hand-over: what its acceptance tests, and the profile that
+ * its memory is set to.
+ */
+export const askedOnceRunning = memo((build: Build): readonly AskedStep[] => {
+  const { acceptance, 'hand-over': handOver } = build.file;
+  const { 'memory-test': memory, 'drive-tests': drives, 'stress-test': stress, noise } = acceptance;
+  const tested = given(yes, memory.passes, memory.errors);
+  const stressed = given(yes, stress.lasts, stress['until-rise'], stress.throttling, stress.margin);
+  const handed = handOver.includes.value ?? [];
+  const read = ['temperatures', 'noise', 'wall power'] as const;
+  const promised = [acceptance['wall-power'], acceptance['processor-temperature'], noise.level, noise.at].filter(
+    (fact) => fact.node,
+  );
+  const measured = [...promised, ...handed.filter(({ value }) => read.some((one) => one === value))];
+  const written = handed.filter(({ value }) => value === 'settings');
+  const asked: [StepKind, boolean, Truth][] = [
+    ['memory test', memory.$.stated, tested],
+    ['drive test', (drives.value?.length ?? 0) > 0, given(yes, drives)],
+    ['stress test', stress.$.stated, stressed],
+    ['measure', measured.length > 0, given(yes, ...measured)],
+    ['record settings', written.length > 0, given(yes, ...written)],
+  ];
+  const kinds = asked.flatMap(([kind, is, truth]) => (is ? [{ kind, truth }] : []));
+  return [...build.parts.memory.flatMap((kit) => profileStep(kit)), ...kinds];
+});
+
+/** A kit that runs by its profile has it switched on: said so, or set faster than it is known to run by itself. */
+function profileStep({ at, part, label }: Placed<'memory'>): AskedStep[] {
+  if (!at.speed.entry)
+    return at.profile.value === 'used' ? [{ kind: 'set profile', truth: given(yes, at.profile) }] : [];
+  const [set, own] = [
+    figure(at.speed, `speed of ${label}`),
+    figure(part['standard-speed'], `standard speed of ${label}`),
+  ];
+  return [{ kind: 'set profile', truth: not(atMost(set, own)) }];
+}

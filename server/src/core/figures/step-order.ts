@@ -18,14 +18,17 @@ export interface StepGroup {
 /** A step that stands wholly before one that has to come first. */
 export interface Fault {
   readonly later: StepGroup;
-  readonly because: string /** Whether the rule binds this build. */;
+  readonly because: string;
+  /** Whether the rule binds this build. */
   readonly binds: Truth;
+  readonly hurts: boolean;
 }
 
 /** A step, with those that stand before it though they need it. */
 export interface Ordered {
   readonly group: StepGroup;
-  readonly faults: readonly Fault[] /** Whether it stands where it has to. */;
+  readonly faults: readonly Fault[];
+  /** Whether it stands where it has to. */
   readonly truth: Truth;
 }
 
@@ -83,8 +86,12 @@ function ruleFaults(build: Build, group: StepGroup, strength: Strength): Fault[]
   for (const rule of rulesBefore[strength].get(group.kind) ?? []) {
     for (const later of byKind.get(rule.after) ?? []) {
       if (standsBefore(later, group) && !served(byKind, rule.or, later)) {
-        const bound = binds(build, rule.when, group.part, later.part);
-        faults.push({ later, because: rule.because, binds: given(bound, ...whichParts(group), ...whichParts(later)) });
+        const bound = given(
+          binds(build, rule.when, group.part, later.part),
+          ...whichParts(group),
+          ...whichParts(later),
+        );
+        faults.push({ later, because: rule.because, binds: bound, hurts: rule.hurts === true });
       }
     }
   }
@@ -119,7 +126,7 @@ function ownFaults(groups: readonly StepGroup[], group: StepGroup): Fault[] {
         !contradicts(group.kind, later.kind) &&
         later.steps.some((step) => step.group.after.value?.some((name) => name.value === group.kind)),
     )
-    .map((later) => ({ later, because: 'its `after:` says so', binds: sure(true) }));
+    .map((later) => ({ later, because: 'its `after:` says so', binds: sure(true), hurts: false }));
 }
 
 /** Whether an `after:` asks for what a rule forbids: that is a circle, and no matter of order. */
@@ -137,3 +144,29 @@ function truthOf(faults: readonly Fault[]): Truth {
 /** The faults that are certain, by where the later step stands. */
 export const certain = (faults: readonly Fault[]): readonly Fault[] =>
   faults.filter((fault) => fault.binds.is === true).sort((a, b) => a.later.steps[0].index - b.later.steps[0].index);
+
+/** Whether a step may stand at another place without coming to stand against a rule that its order keeps now. */
+export function mayMove(build: Build, step: Step, to: number): boolean {
+  const now = statedSteps(build);
+  const rest = now.filter((one) => one !== step);
+  const at = rest.findIndex((one) => one.index >= to);
+  const then = at < 0 ? [...rest, step] : [...rest.slice(0, at), step, ...rest.slice(at)];
+  return ORDER_RULES.every(
+    (rule) =>
+      (rule.before !== step.kind && rule.after !== step.kind) ||
+      eachTime.has(rule.before) ||
+      keeps(then, rule) ||
+      !keeps(now, rule) ||
+      binds(build, rule.when).is === false,
+  );
+}
+
+/** Done each time hands go in: where they have to stand is judged from one time with power to the next. */
+const eachTime: ReadonlySet<StepKind> = new Set(['unplug mains', 'drain residual charge', 'equalise', 'wear strap']);
+
+/** Whether steps in this order have a rule's earlier step before the last of its later ones. */
+function keeps(row: readonly Step[], rule: OrderRule): boolean {
+  const first = row.findIndex(({ kind }) => kind === rule.before);
+  const last = row.findLastIndex(({ kind }) => kind === rule.after);
+  return first < 0 || last < 0 || first < last;
+}

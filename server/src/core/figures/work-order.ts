@@ -1,139 +1,24 @@
 // The order of work that a build’s parts give: its steps, which needs which, and what holds of each rule here.
 import type { Build, Placed } from '../build/build';
 import type { CautionId } from '../trade/cautions';
-import { pinsOn } from '../trade/names';
-import { RUNNING, STEP_CAUTIONS, STEP_KINDS, type StepKind } from '../trade/steps';
+import { RUNNING, STEP_CAUTIONS, type StepKind } from '../trade/steps';
 import { ORDER_RULES, topologicalOrder, type Edge, type OrderRule, type Strength } from '../trade/work-order';
-import { askedSteps, binds } from './asked-steps';
+import { binds } from './asked-steps';
 import { memo } from './memo';
+import { boardCables } from './start-needs';
+import { handsIn, rankOf, workNodes, type WorkNode } from './work-nodes';
 
 /** One step of the work, and the part it is done to where there are several of its kind. */
 export interface WorkStep {
   readonly step: StepKind;
   readonly part?: Placed;
+  /** What is particular about it this time. */
+  readonly note?: string;
   /** What has to come before it, and why. */
   readonly reasons: readonly { readonly after: StepKind; readonly because: string }[];
   /** Cautions to be read before it. */
   readonly cautions: readonly CautionId[];
 }
-
-/** Steps that a good bench does beside those that the parts ask for. */
-function customary(build: Build): StepKind[] {
-  const { board, processor, cooler, memory, supply, case: box, radiators } = build.parts;
-  const { strap } = build.file.bench;
-  const strapped = strap.$.stated && strap.worn.value !== false;
-  const kinds: [boolean, readonly StepKind[]][] = [
-    [true, ['read handbooks', 'take parts from bags', strapped ? 'wear strap' : 'equalise']],
-    [strapped, ['take off strap']],
-    [build.file.place['brought-from'].value !== undefined, ['let parts warm up']],
-    [!!box, ['open case', 'check inside', 'close case']],
-    [!!box && box.part.standoffs.removable.value !== false, ['set standoffs']],
-    [!!box && board?.part['shield-fitted'].value !== true, ['fit I/O shield']],
-    [!!supply, ['unplug mains', 'drain residual charge', 'plug in mains', 'first start']],
-    [!!(processor && board && pinsOn(board.part.socket.value ?? '') === 'board'), ['take off socket cover']],
-    [!!cooler, ['clean surfaces', 'connect fan cables']],
-    [!!cooler?.part.film.value, ['remove film']],
-    [!!cooler?.part.pump.$.stated, ['connect pump cable']],
-    [!!cooler && cooler.at.mount.value !== undefined, ['fit radiator']],
-    [!!(board && supply), ['connect 24-pin', 'connect EPS']],
-    [!!(board && processor && box), ['bench start']],
-    [(box?.part['front-cables'].value?.length ?? 0) > 0, ['connect front cables']],
-    [radiators.length > 0, ['leak test']],
-    [memory.some((kit) => (kit.part.type.value ?? 'DDR5') === 'DDR5'), ['wait for memory training']],
-    [memory.length > 0, ['default settings', 'memory test']],
-    [memory.some(profiled), ['set profile']],
-    [true, ['install system', 'stress test', 'measure', 'record settings', 'hand over']],
-    [build.parts.drives.length > 0, ['drive test']],
-  ];
-  return kinds.flatMap(([is, these]) => (is ? these : []));
-}
-
-/** Whether a kit runs by its profile: said so without a speed, or set faster than it is known to run by itself. */
-function profiled(kit: Placed<'memory'>): boolean {
-  if (!kit.at.speed.entry) return kit.at.profile.value === 'used';
-  const [speed, standard] = [kit.at.speed.value, kit.part['standard-speed'].value];
-  return speed !== undefined && !(standard && speed.hi <= standard.lo);
-}
-
-/**
- * `before`, `after`: done for an earlier time with power, and undone after it; the rules of order speak of the other
- * steps.
- */
-interface Node {
-  readonly kind: StepKind;
-  readonly part?: Placed;
-  readonly before?: StepKind;
-  readonly after?: StepKind;
-}
-
-const rank = new Map<StepKind, number>(STEP_KINDS.map((kind, i) => [kind, i]));
-
-/** Whether the board is powered for an update by itself, before anything is fitted; a service does that elsewhere. */
-function updatesFirst(build: Build): boolean {
-  const update = build.file.bench['firmware-update'];
-  return (
-    update.$.stated &&
-    !!build.parts.board &&
-    !!build.parts.supply &&
-    update.by.value !== 'service' &&
-    update.by.value !== 'with this processor'
-  );
-}
-
-/** The nodes of the derived order, in the order of the kinds; cards from the shortest. */
-function nodesOf(build: Build): Node[] {
-  const asked = askedSteps(build)
-    .filter(({ truth }) => truth.is !== false)
-    .map(({ kind, part }): Node => ({ kind, ...(part ? { part } : {}) }));
-  const usual = customary(build).filter((kind) => !asked.some((node) => node.kind === kind));
-  const nodes = [...asked, ...usual.map((kind): Node => ({ kind }))];
-  const starts: StepKind[] = [
-    ...(updatesFirst(build) ? ['update firmware' as const] : []),
-    ...(usual.includes('bench start') ? ['bench start' as const] : []),
-  ];
-  return withStarts(nodes, starts).sort(
-    (a, b) => rank.get(a.kind)! - rank.get(b.kind)! || cardLength(a.part) - cardLength(b.part),
-  );
-}
-
-/** Loose parts are on no mains: the cable comes out after each time with power but the last, and hands go in again. */
-function withStarts(nodes: readonly Node[], starts: readonly StepKind[]): Node[] {
-  if (starts.length === 0) return [...nodes];
-  const has = (kind: StepKind): boolean => nodes.some((node) => node.kind === kind);
-  const early = new Set<StepKind>();
-  const extra = starts.flatMap((start): Node[] => {
-    const cables = (start === 'bench start' ? benchCables : boardCables).filter(
-      (kind) => has(kind) && !early.has(kind),
-    );
-    cables.forEach((kind) => early.add(kind));
-    const waits =
-      start === 'bench start' && has('wait for memory training')
-        ? [{ kind: 'wait for memory training' as const, after: start }]
-        : [];
-    return [
-      ...[...cables, ...(has('take off strap') ? ['take off strap' as const] : [])].map(
-        (kind): Node => ({ kind, before: start }),
-      ),
-      ...waits,
-      ...handsIn.filter(has).map((kind): Node => ({ kind, after: start })),
-    ];
-  });
-  const moved = (kind: StepKind): boolean =>
-    kind === 'unplug mains' ||
-    kind === 'drain residual charge' ||
-    (kind === 'wait for memory training' && starts.includes('bench start'));
-  return [...nodes.filter(({ kind }) => !moved(kind)), ...extra];
-}
-
-const boardCables: readonly StepKind[] = ['connect 24-pin', 'connect EPS'];
-const benchCables: readonly StepKind[] = [...boardCables, 'connect fan cables', 'connect pump cable'];
-/** What is done, in this order, before hands go in again. */
-const handsIn: readonly StepKind[] = ['unplug mains', 'drain residual charge', 'equalise', 'wear strap'];
-
-const cardLength = (part: Placed | undefined): number =>
-  part && (part.role === 'graphics' || part.role === 'cards')
-    ? ((part as Placed<'cards'>).part.length.value?.lo ?? 0)
-    : 0;
 
 /** The work in the case, which a start on the bench comes before. */
 const inCase: ReadonlySet<StepKind> = new Set(
@@ -160,12 +45,13 @@ class Graph {
 
   constructor(
     private readonly build: Build,
-    private readonly nodes: readonly Node[],
+    private readonly nodes: readonly WorkNode[],
   ) {
     this.later = nodes.map(() => []);
     for (const start of ['update firmware', 'bench start'] as const) this.addStart(start);
     for (const strength of strengths)
-      for (const rule of ORDER_RULES) if (rule.strength === strength) this.addRule(rule);
+      for (const sure of [true, false])
+        for (const rule of ORDER_RULES) if (rule.strength === strength) this.addRule(rule, sure);
   }
 
   private add(before: number, after: number, rule: OrderRule, certain = rule.strength === 'needed'): void {
@@ -187,20 +73,15 @@ class Graph {
   private addStart(start: StepKind): void {
     const { nodes } = this;
     const at = nodes.findIndex(({ kind }) => kind === start);
-    const own = (node: Node): boolean => node.before === start || node.after === start;
+    const own = (node: WorkNode): boolean => node.before === start || node.after === start;
     if (at < 0 || !nodes.some(own)) return;
     const off = nodes.findIndex(({ kind, before }) => kind === 'take off strap' && before === start);
+    const plug = nodes.findIndex(({ kind, before }) => kind === 'plug in mains' && before === start);
     const out = nodes.findIndex(({ kind, after }) => kind === 'unplug mains' && after === start);
     nodes.forEach(({ kind, before, after }, i) => {
       if (before === start)
         this.add(i, at, { before: kind, after: start, because: 'it is needed for it', strength: 'needed' });
-      if (before === start && off >= 0 && i !== off)
-        this.add(i, off, {
-          before: kind,
-          after: 'take off strap',
-          because: 'the strap is worn until then',
-          strength: 'usual',
-        });
+      if (before === start) this.beforePower(i, off, plug);
       if (after === start)
         this.add(at, i, { before: start, after: kind, because: 'it undoes what was done for it', strength: 'usual' });
       if (after === start && kind === 'wait for memory training' && out >= 0)
@@ -211,14 +92,26 @@ class Graph {
     this.chain(start);
   }
 
+  /** Before an early time with power: the work, the strap off, the mains in. */
+  private beforePower(i: number, off: number, plug: number): void {
+    const { kind } = this.nodes[i]!;
+    const rule = { before: kind, strength: 'usual' } as const;
+    if (off >= 0 && i !== off && i !== plug)
+      this.add(i, off, { ...rule, after: 'take off strap', because: 'the strap is worn until then' });
+    if (plug >= 0 && i !== plug) this.add(i, plug, { ...rule, after: 'plug in mains', because: 'hands are off then' });
+  }
+
   /**
    * What is begun only after an early time with power: all of it after an update; after the start on the bench, the
    * work in the case.
    */
-  private comesLater(start: StepKind, { kind, before, after }: Node): boolean {
+  private comesLater(start: StepKind, { kind, before, after }: WorkNode): boolean {
     if (after) return false;
-    if (start === 'update firmware') return before !== start && kind !== start && rank.get(kind)! > rank.get(start)!;
-    return !before && (inCase.has(kind) || this.nodes.some((other) => other.kind === kind && other.before));
+    if (start === 'update firmware')
+      return before !== start && kind !== start && rankOf.get(kind)! > rankOf.get(start)!;
+    const again = (other: WorkNode): boolean =>
+      other.kind === kind && (boardCables.has(kind) ? other.before !== undefined : other.before === start);
+    return !before && (inCase.has(kind) || this.nodes.some(again));
   }
 
   /** Out, drained, equalised: in this order, and before the next work. */
@@ -238,13 +131,14 @@ class Graph {
     if (last !== undefined) this.nodes.forEach((node, i) => this.comesLater(start, node) && edge(last, i));
   }
 
-  private addRule(rule: OrderRule): void {
+  /** What is known to bind comes before what may. */
+  private addRule(rule: OrderRule, sure: boolean): void {
     this.nodes.forEach((after, j) => {
       if (after.kind !== rule.after || after.before || after.after) return;
       this.nodes.forEach((before, i) => {
         if (before.kind !== rule.before || before.before || before.after) return;
         const { is } = binds(this.build, rule.when, before.part, after.part);
-        if (is !== false) this.add(i, j, rule, is === true && rule.strength === 'needed');
+        if (is !== false && (is === true) === sure) this.add(i, j, rule, sure && rule.strength === 'needed');
       });
     });
   }
@@ -256,21 +150,21 @@ class Graph {
  * kept.
  */
 export const workOrder = memo((build: Build): readonly WorkStep[] => {
-  const nodes = nodesOf(build);
+  const nodes = workNodes(build);
   const { edges } = new Graph(build, nodes);
   const warned = new Set<StepKind>();
   return topologicalOrder(
     nodes.length,
     edges.map(({ edge }) => edge),
   ).map((i) => {
-    const { kind, part } = nodes[i]!;
+    const { kind, part, note } = nodes[i]!;
     const reasons = edges
       .filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')
       .map(({ rule }) => ({ after: rule.before, because: rule.because }));
     // A step that comes again repeats no caution: what is read three times is not read.
     const cautions = warned.has(kind) ? [] : cautionsOf(build, kind);
     warned.add(kind);
-    return { step: kind, reasons, cautions, ...(part ? { part } : {}) };
+    return { step: kind, reasons, cautions, ...(part ? { part } : {}), ...(note ? { note } : {}) };
   });
 });
 

@@ -177,6 +177,7 @@ export const CHECK_IDS: readonly string[] = [
   'promise-uncheckable',
   'setting-without-effect',
   'several-documents',
+  'step-own-words',
   'unit-look-alike',
   'unit-missing',
   'unit-of-other-dimension',
@@ -203,4 +204,5 @@ export const CHECK_IDS: readonly string[] = [
   'step-part-unknown',
   'steps-circular',
   'training-wait-missing',
+  'usual-step-missing',
 ];

@@ -23,7 +23,14 @@ export const caution = group(
 
 export const step = group(
   {
-    do: choice(STEP_KINDS, 'What is done, in the words of the list.', { example: 'fit processor' }),
+    do: choice(
+      STEP_KINDS,
+      'What is done, in the words of the list; other words are a step of your own, and not judged.',
+      {
+        example: 'fit processor',
+        own: 'a step',
+      },
+    ),
     part: text('The part it is done to, by its name, its part file or its slot, where there are several.', 'scratch', {
       refersTo: 'part',
     }),

@@ -78,6 +78,8 @@ export interface ChoiceField<C extends string = string> extends About, Refers {
   readonly choices: readonly C[];
   /** Other spellings of the choices. */
   readonly spellings?: Vocabulary<C>;
+  /** Set where words of the writer's own may stand beside the choices; what they stand for, in words. */
+  readonly own?: string;
 }
 /** A text with a form of its own, such as `PCIe 5 x4`; `parse` gives undefined for a text not of that form. */
 export interface FormField<T = unknown> extends About, Refers {
@@ -183,7 +185,7 @@ export const flag = (what: string, more: Words & { example?: string } = {}): Fla
 export const choice = <const C extends string>(
   choices: readonly C[],
   what: string,
-  more: Words & Refers & { example?: C; spellings?: Vocabulary<NoInfer<C>> } = {},
+  more: Words & Refers & { example?: C; spellings?: Vocabulary<NoInfer<C>>; own?: string } = {},
 ): ChoiceField<C> => ({ type: 'choice', choices, what, ...more, example: more.example ?? choices[0]! });
 export const form = <T>(
   name: string,

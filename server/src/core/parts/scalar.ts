@@ -16,7 +16,8 @@ export type ScalarProblemCode =
   | 'range-reversed'
   | 'number-out-of-range'
   | 'wrong-kind-of-value'
-  | 'choice-unknown';
+  | 'choice-unknown'
+  | 'own-words';
 
 /** What is wrong with a text, in a sentence; `start` and `end` are offsets within the text. */
 export interface ScalarProblem {
@@ -180,6 +181,7 @@ function readChoice(field: ChoiceField, text: string): ScalarRead {
     field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ??
     nearest(text, field.choices) ??
     (field.spellings && nearestWord(field.spellings, text));
+  if (field.own !== undefined && /\p{L}/u.test(text)) return ownWords(field.own, text, near);
   const message =
     field.choices.length > longestListed
       ? `${quoted(text)} is none of the words that may stand ` +
@@ -187,6 +189,17 @@ function readChoice(field: ChoiceField, text: string): ScalarRead {
       : `${quoted(text)} is not one of ${field.choices.map((choice) => quoted(choice)).join(', ')}.`;
   return {
     slip: { code: 'choice-unknown', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] },
+  };
+}
+
+/** Words that a writer may choose are no fault; that nobody reads them is said. */
+function ownWords(what: string, text: string, near: string | undefined): ScalarRead {
+  const message =
+    near === undefined
+      ? `${quoted(text)} is ${what} of your own: where it belongs is not judged.`
+      : `${quoted(text)} is read as ${what} of your own; if ${quoted(near)} is meant, write that.`;
+  return {
+    slip: { code: 'own-words', message, start: 0, end: text.length, instead: near === undefined ? [] : [near] },
   };
 }
 

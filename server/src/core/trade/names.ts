@@ -145,3 +145,13 @@ export function pinsOn(socket: string): PinsOn | undefined {
   const name = bareSocket(socket).toUpperCase();
   return PINS_BY_NAME.get(name) ?? PINS_BY_ARRAY.find(([pattern]) => pattern.test(name))?.[1];
 }
+
+/**
+ * Sockets whose processor is clipped to a carrier under the heat sink, and set down together with it. Source:
+ * processor makers' thermal and mechanical design guides for these sockets; from memory: LGA4710 and LGA7529.
+ */
+const CARRIED: ReadonlySet<string> = new Set(['LGA3647', 'LGA4189', 'LGA4677', 'LGA4710', 'LGA7529']);
+
+/** Whether the processor goes in under its heat sink. */
+export const carriedIn = (socket: string): boolean =>
+  CARRIED.has(bareSocket(socket).toUpperCase().replace(/^FC/, '').replace('-', ''));

@@ -9,7 +9,9 @@ export type Condition =
   | 'module under cooler'
   | 'module under card'
   | 'closed tray'
-  | 'radiator on top';
+  | 'radiator on top'
+  | 'processor by itself'
+  | 'card in the board';
 
 /**
  * `needed`: the later step fails or is undone without the earlier. `reach`: it can be done, but only by reaching
@@ -26,9 +28,11 @@ export interface OrderRule {
   readonly when?: Condition;
   /** Another step that serves as well as the earlier one. */
   readonly or?: StepKind;
+  /** Out of order it damages parts at once. */
+  readonly hurts?: true;
 }
 
-type More = { readonly strength?: Strength; readonly when?: Condition; readonly or?: StepKind };
+type More = Partial<Pick<OrderRule, 'strength' | 'when' | 'or' | 'hurts'>>;
 
 const rule = (
   before: StepKind | readonly StepKind[],
@@ -96,7 +100,8 @@ export const ORDER_RULES: readonly OrderRule[] = [
     'the contacts stay covered until the processor lies on them',
     usual,
   ),
-  ...rule('fit processor', 'apply paste', 'the paste goes onto the processor’s lid'),
+  // Where the processor is clipped under the heat sink, both are set down together with the paste already on.
+  ...rule('fit processor', 'apply paste', 'the paste goes onto the processor’s lid', { when: 'processor by itself' }),
   ...rule('fit processor', 'fit cooler', 'the cooler stands on the processor'),
   ...rule('fit back plate', 'fit cooler', 'the cooler is screwed to it'),
   ...rule('fit back plate', 'fit board', 'a closed tray leaves no way behind the board', { when: 'closed tray' }),
@@ -112,7 +117,13 @@ export const ORDER_RULES: readonly OrderRule[] = [
   ...rule('fit M.2 drive', 'fit cooler', 'the cooler stands over its slot', { ...reach, when: 'module under cooler' }),
   ...rule('fit M.2 drive', cards, 'the card lies over its slot', { ...reach, when: 'module under card' }),
 
-  ...rule(['fit processor', 'fit memory', 'fit cooler'], 'bench start', 'nothing starts without it'),
+  ...rule(['fit processor', 'fit memory'], ['bench start', 'first start'], 'nothing starts without it'),
+  ...rule('fit cooler', ['bench start', 'first start'], 'a processor without its cooler overheats within seconds', {
+    hurts: true,
+  }),
+  ...rule('fill loop', ['bench start', 'first start'], 'a dry pump is ruined, and nothing cools the processor', {
+    hurts: true,
+  }),
   ...rule(
     ['connect 24-pin', 'connect EPS', 'connect fan cables', 'connect pump cable'],
     'bench start',
@@ -127,14 +138,20 @@ export const ORDER_RULES: readonly OrderRule[] = [
   ),
   ...rule('set standoffs', 'fit board', 'the board is screwed to them'),
   ...rule('fit I/O shield', 'fit board', 'it goes in from inside, behind the board'),
-  ...rule('fit board', cards, 'cards stand in its slots and are screwed to the case'),
+  ...rule('fit board', cards, 'cards stand in its slots and are screwed to the case', { when: 'card in the board' }),
   ...rule(
     'fit board',
-    ['fit radiator', 'connect 24-pin', 'connect EPS', 'connect fan cables', 'connect pump cable'],
+    [
+      'fit radiator',
+      'connect 24-pin',
+      'connect EPS',
+      'connect fan cables',
+      'connect pump cable',
+      'connect front cables',
+    ],
     'the board is in its place then',
     usual,
   ),
-  ...rule('fit board', 'connect front cables', 'front cables belong to the case and reach the board there'),
   ...rule('connect EPS', 'fit radiator', 'a radiator in the top closes the gap to its connector', {
     ...reach,
     when: 'radiator on top',
@@ -146,12 +163,13 @@ export const ORDER_RULES: readonly OrderRule[] = [
     'the cables come from the supply',
     usual,
   ),
-  ...rule('fit graphics', ['fit card support', 'connect card power'], 'there is no card yet'),
-  ...rule('fit card', 'fit card support', 'there is no card yet', usual),
-  ...rule('fit drive', 'connect drive cables', 'there is no drive yet'),
+  // In a small case cables are plugged in before the part goes to its place.
+  ...rule(cards, ['fit card support', 'connect card power'], 'the card is in its place then', usual),
+  ...rule('fit drive', 'connect drive cables', 'the drive is in its place then', usual),
 
   ...rule(['fit cooler', 'fit radiator'], 'fill loop', 'an open loop does not hold what is filled in'),
-  ...rule('fill loop', 'leak test', 'there is nothing to test yet'),
+  // A test with air may come before; with coolant it comes behind.
+  ...rule('fill loop', 'leak test', 'the loop is tested as it will run', usual),
   ...rule(
     'leak test',
     ['close case', 'plug in mains', 'first start'],

@@ -3,7 +3,7 @@ import type { Placed } from '../../build/build';
 import { figure } from '../../figures/figure';
 import { marginFigure } from '../../figures/margins';
 import { sentence } from '../../figures/sentence';
-import { any, atMost, fits } from '../../figures/truth';
+import { any, atMost, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, change, outcome, put } from '../kit';
 
@@ -36,12 +36,15 @@ hand-over: { transport: by carrier, cards: taken out }
     const limit = marginFigure(build, 'hanging-card', 'heaviest card that may hang in its slot');
     for (const card of [...build.parts.graphics, ...build.parts.cards] as readonly Placed<'cards'>[]) {
       const mass = figure(card.part.mass, `mass of ${card.label}`);
-      const out = fits(cards, 'whether cards are taken out for transport', (where) => where === 'taken out');
+      // Whoever packs it does what is written down: a card of which nothing is said stays where it is.
+      const out = sure(cards.value === 'taken out', cards);
       report(
         outcome(at(card), any(out, atMost(mass, limit)), {
           broken: () =>
-            sentence`${card.label} weighs ${mass} and travels ${transport} in its slot; above ${limit} it is to be taken
-              out.`,
+            cards.node
+              ? sentence`${card.label} weighs ${mass} and travels ${transport} in its slot; above ${limit} take it out.`
+              : sentence`${card.label} weighs ${mass} and travels ${transport}, and nothing says that it is taken out;
+                  above ${limit} take it out.`,
           ...(transport.value === 'by car' ? { grade: 'note' as const } : {}),
           fixes: () => [
             cards.node

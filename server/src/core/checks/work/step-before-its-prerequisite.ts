@@ -1,6 +1,6 @@
 // Steps that stand before one that has to come first.
 import type { Build } from '../../build/build';
-import { certain, ordered, type Ordered } from '../../figures/step-order';
+import { certain, mayMove, ordered, type Fault, type Ordered } from '../../figures/step-order';
 import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
@@ -53,18 +53,28 @@ steps:
       report(
         stepAnswer(build, atStep(build, one.group.steps[0]), one.truth, {
           broken: () => {
-            const { later, because } = certain(one.faults)[0]!;
-            return sentence`${one.group.steps[0].label} comes after ${later.steps[0].label}, and has to come before it:
-              ${because}.`;
+            const { later, because } = worst(one);
+            return sentence`${one.group.steps[0].label} comes after ${later.steps[0].label}; do it before: ${because}.`;
           },
-          // A handbook read late spoils nothing by itself.
-          ...(one.group.kind === 'read handbooks' ? { grade: 'note' as const } : {}),
+          ...gradeOf(one),
           fixes: () => fixes(build, one),
         }),
       );
     }
   },
 });
+
+/** The fault to be told of: one that damages parts, else the first. */
+function worst({ faults }: Ordered): Fault {
+  const known = certain(faults);
+  return known.find(({ hurts }) => hurts) ?? known[0]!;
+}
+
+/** A handbook read late spoils nothing by itself; a start without cooler or coolant ruins parts. */
+function gradeOf(one: Ordered): { readonly grade?: 'note' | 'harm'; readonly caution?: string } {
+  if (one.group.kind === 'read handbooks') return { grade: 'note' };
+  return certain(one.faults).some(({ hurts }) => hurts) ? { grade: 'harm', caution: 'start-uncooled' } : {};
+}
 
 /** The step before the first that needs it; or, where only one does, that one behind it. */
 function* fixes(build: Build, { group, faults }: Ordered): Iterable<FixIdea | undefined> {
@@ -73,9 +83,11 @@ function* fixes(build: Build, { group, faults }: Ordered): Iterable<FixIdea | un
   const first = laters[0]!.steps[0];
   if (step.kind === 'update firmware' && step.node?.type === 'scalar' && !step.group.note.node)
     yield updateBefore(build, step, first);
-  yield moveStep(build, step, first.index, `Move ${step.label} before ${first.label}`);
-  if (new Set(laters).size === 1 && step.kind !== 'read handbooks')
-    yield moveStep(build, laters[0]!.steps.at(-1)!, step.index, `Move ${first.label} behind ${step.label}`);
+  if (mayMove(build, step, first.index))
+    yield moveStep(build, step, first.index, `Move ${step.label} before ${first.label}`);
+  const last = laters[0]!.steps.at(-1)!;
+  if (new Set(laters).size === 1 && step.kind !== 'read handbooks' && mayMove(build, last, step.index + 1))
+    yield moveStep(build, last, step.index, `Move ${first.label} behind ${step.label}`);
 }
 
 /** An update is moved with what undoes it: the cable comes out before hands go in. */

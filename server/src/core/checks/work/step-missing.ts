@@ -2,9 +2,10 @@
 import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
-import { all, not } from '../../figures/truth';
-import { askedSteps, type AskedStep } from '../../figures/asked-steps';
-import { STEP_KINDS, type StepKind } from '../../trade/steps';
+import { isStart } from '../../figures/start-needs';
+import { all, not, sure } from '../../figures/truth';
+import { askedOnceRunning, askedSteps, type AskedStep } from '../../figures/asked-steps';
+import { RUNNING, STEP_KINDS, type StepKind } from '../../trade/steps';
 import { ORDER_RULES } from '../../trade/work-order';
 import type { Value } from '../../yaml';
 import { listed } from '../../text';
@@ -17,14 +18,15 @@ export default check({
   area: 'work',
   grade: 'stop',
   what:
-    'Where the order of work is stated, it fits every part of the build. Cables without which a start harms ' +
-    'are judged at the start.',
+    'Where the order of work is stated, it fits every part of the build, and does every test of its ' +
+    'acceptance. What a start harms without is judged at the start.',
   why: 'A sheet that leaves a step out is followed as it stands; what was forgotten is found when the case is closed.',
   source: 'common practice',
   limits: [
     'The connections for a first start, the leak test, the bench start, training and the cold plate’s ' +
       'film have checks of their own.',
     'One finding for the whole list.',
+    'Tests are asked for once a step starts the machine.',
   ],
   examples: [
     {
@@ -51,18 +53,64 @@ steps:
   test(build, report) {
     const steps = statedSteps(build);
     if (!steps.some((step) => step.kind !== undefined)) return;
-    const asked = askedSteps(build);
+    const asked = askedOf(build, steps);
     if (asked.length === 0) return;
     const open = asked.filter((one) => one.truth.is !== false && !steps.some((step) => does(step, one)));
+    const [sure, perhaps] = [left(open), open.filter((one) => one.truth.is === undefined)];
     // One finding for all of them: a list that is half written is one thing to do.
-    report(
-      stepAnswer(build, atSteps(build, 'missing'), all(...open.map((one) => not(one.truth))), {
-        broken: () => sentence`The steps leave out ${shortened(left(open).map(nameOf))}, which the parts ask for.`,
-        fixes: () => [insertAll(build, left(open))],
-      }),
-    );
+    if (sure.length > 0 || perhaps.length === 0)
+      report(
+        stepAnswer(build, atSteps(build, 'missing'), all(...sure.map((one) => not(one.truth))), {
+          broken: () =>
+            sentence`The build asks for ${shortened(sure.map(nameOf))}; no step does ${sure.length > 1 ? 'them' : 'it'}.`,
+          ...(sure.every(({ kind }) => lighter.has(kind)) ? { grade: 'shortfall' as const } : {}),
+          fixes: () => [insertAll(build, sure)],
+        }),
+      );
+    if (perhaps.length > 0)
+      report(
+        stepAnswer(build, atSteps(build, 'perhaps missing'), all(...perhaps.map((one) => not(one.truth))), {
+          broken: () => sentence`The build may ask for ${shortened(perhaps.map(nameOf))}.`,
+        }),
+      );
   },
 });
+
+/** Without these a machine is built and runs; it is less well made, or less proven. */
+const lighter: ReadonlySet<StepKind> = new Set([
+  'set standoffs',
+  'fit I/O shield',
+  'fit card support',
+  'memory test',
+  'set profile',
+  'drive test',
+  'stress test',
+  'measure',
+  'record settings',
+]);
+
+/** What the parts ask for, and, once a step starts the machine, what its acceptance does. */
+function askedOf(build: Build, steps: readonly Step[]): readonly AskedStep[] {
+  const starts = steps.some(isStart);
+  const asked = askedSteps(build).filter(({ kind }) => !starts || !atStart.has(kind));
+  return [
+    ...asked,
+    ...(starts ? askedOnceRunning(build) : []),
+    ...(startsAfterMove(steps) ? [] : [{ kind: 'first start' as const, truth: yes }]),
+  ];
+}
+
+/** Judged at the start, which does harm without them. */
+const atStart: ReadonlySet<StepKind> = new Set(['fit cooler', 'fill loop']);
+
+/** Whether what needs a running machine comes behind a start that the last move of the board did not undo. */
+function startsAfterMove(steps: readonly Step[]): boolean {
+  const runs = steps.findLastIndex(({ kind }) => kind !== undefined && RUNNING.includes(kind));
+  const moved = steps.findLastIndex(({ kind }, i) => i < runs && (kind === 'fit board' || kind === 'plug in mains'));
+  return moved < 0 || steps.some((step, i) => i < runs && isStart(step) && (i > moved || step.kind === 'first start'));
+}
+
+const yes = sure(true);
 
 /** Those that are known to be asked for. */
 const left = (open: readonly AskedStep[]): AskedStep[] => open.filter((one) => one.truth.is === true);

@@ -3,7 +3,8 @@ import type { Build } from '../../build/build';
 import { memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
-import { any, fits, given, sure, type Truth } from '../../figures/truth';
+import { soldered } from '../../figures/asked-steps';
+import { any, fits, given, not, sure, type Truth } from '../../figures/truth';
 import { pinsOn } from '../../trade/names';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
@@ -50,8 +51,8 @@ steps:
         stepAnswer(build, atStep(build, step), given(truth, step.group.part, step.partBy), {
           broken: () =>
             lost
-              ? sentence`${step.label} names a part that this build does not have.`
-              : sentence`Nothing in this build asks for ${step.label}.`,
+              ? sentence`${step.label} names a part that this build does not have; take the step out, or name one it has.`
+              : sentence`Nothing in this build calls for ${step.label}; take the step out.`,
           fixes: () => [removeStep(build, step, `Take out the step ${step.label}`)],
         }),
       );
@@ -77,10 +78,10 @@ const hasPartFor = memoOf((build: Build, kind: StepKind): Truth | undefined => {
   } = build.parts;
   switch (kind) {
     case 'fit processor':
-      return sure(!!processor);
+      return processor ? not(soldered(build)) : sure(false);
     case 'take off socket cover':
       return board
-        ? fits(board.part.socket, `socket of ${board.label}`, (socket) => pinsOn(socket) !== 'processor')
+        ? fits(board.part.socket, `socket of ${board.label}`, (socket) => (pinsOn(socket) ?? 'board') === 'board')
         : undefined;
     case 'fit memory':
     case 'memory test':
