@@ -4,7 +4,7 @@ import { copyWith, decidedBy, figure, least, missing, total, type Figure, type M
 import { endOf, lanesLeft, reached, uplink } from './lanes';
 import { memo } from './memo';
 import { seatOf, seated, type Seated } from './slots';
-import { driveRate, type Drive } from './storage';
+import { driveRate, type Direction, type Drive } from './storage';
 
 /** Whether something stands behind a source: it does, it does not, or these facts would tell. */
 type Behind = boolean | readonly Missing[];
@@ -46,11 +46,20 @@ export interface Demand {
 }
 
 /**
- * What stands behind the chipset is to move at once: of a drive what is promised of it, else what it reads at;
- * of a card the rate it needs. None is counted above what the uplink lets through. Undefined where nothing stands
- * there.
+ * What stands behind the chipset is to move at once in one direction: of a drive what is promised of it, else what it
+ * reads or writes at; of a card the rate it needs, which counts as promised. None is counted above what the uplink
+ * lets through. Undefined where nothing stands there, or nothing is promised to be written.
  */
-export const chipsetDemand = memo((build: Build): Demand | undefined => {
+export const chipsetDemand = (build: Build, way: Direction): Demand | undefined => demands[way](build);
+
+const demands: Record<Direction, (build: Build) => Demand | undefined> = {
+  read: memo((build) => demandOf(build, 'read')),
+  write: memo((build) =>
+    build.parts.drives.some((drive) => promiseOf(build, drive, 'write')) ? demandOf(build, 'write') : undefined,
+  ),
+};
+
+function demandOf(build: Build, way: Direction): Demand | undefined {
   const through = uplink(build);
   if (!through) return undefined;
   const movable: Seated[] = [];
@@ -58,9 +67,11 @@ export const chipsetDemand = memo((build: Build): Demand | undefined => {
   const each = seated(build).flatMap((placed) => {
     const behind = placed.at.slot.value === undefined ? onPort(placed) : sourceOf(build, placed, 'chipset');
     if (behind === false) return [];
-    const wanted = placed.role === 'drives' ? promiseOf(build, placed as Drive) : undefined;
-    const rate = placed.role === 'drives' ? driveDemand(build, placed as Drive, wanted) : cardDemand(build, placed);
-    if (behind === true && wanted) promised.push(rate);
+    const drive = placed.role === 'drives' ? (placed as Drive) : undefined;
+    const wanted = drive && promiseOf(build, drive, way);
+    const rate = drive ? driveDemand(build, drive, way, wanted) : cardDemand(build, placed);
+    if (behind === true && (wanted || ('rate-needed' in placed.part && placed.part['rate-needed'].value)))
+      promised.push(rate);
     if (placed.at.slot.value !== undefined) movable.push(placed);
     return [decidedBy(perhaps(rate, behind === true ? [] : behind), placed.at.slot, seatOf(build, placed).slot?.from)];
   });
@@ -72,7 +83,7 @@ export const chipsetDemand = memo((build: Build): Demand | undefined => {
         promised: total('rates promised behind the chipset', 'data-rate', promised, look),
         movable,
       };
-});
+}
 
 /** Whether a part without a slot sits on a SATA port: those are the chipset’s. Source: common practice. */
 function onPort(placed: Seated): Behind {
@@ -81,16 +92,16 @@ function onPort(placed: Seated): Behind {
   return bus.value === undefined ? [missing(bus, `bus of ${placed.label}`)] : bus.value === 'SATA';
 }
 
-function promiseOf(build: Build, drive: Drive): Figure | undefined {
-  const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '')?.read;
-  return promise?.value && decidedBy(figure(promise, `promised read rate of ${drive.label}`), drive.at.name);
+function promiseOf(build: Build, drive: Drive, way: Direction): Figure | undefined {
+  const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '')?.[way];
+  return promise?.value && decidedBy(figure(promise, `promised ${way} rate of ${drive.label}`), drive.at.name);
 }
 
-function driveDemand(build: Build, drive: Drive, wanted: Figure | undefined): Figure {
+function driveDemand(build: Build, drive: Drive, way: Direction, wanted: Figure | undefined): Figure {
   const through = uplink(build)!;
   return wanted
-    ? least(`read rate wanted of ${drive.label}`, [wanted, through])
-    : least(`read rate of ${drive.label}`, [driveRate(build, drive, 'read'), through]);
+    ? least(`${way} rate wanted of ${drive.label}`, [wanted, through])
+    : least(`${way} rate of ${drive.label}`, [driveRate(build, drive, way), through]);
 }
 
 function cardDemand(build: Build, placed: Seated): Figure {

@@ -1,21 +1,20 @@
 // The lanes a slot is wired for against those a card can use.
-import type { Figure } from '../../figures/figure';
-import { endOf, linkRate, wiringOf } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
 import { atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { cardMoves, cardsInSlots, suffices } from './slots-kit';
+import { cardMoves, cardsInSlots, linkComesTo, linkInSlot } from './slots-kit';
 
 export default check({
   id: 'card-lanes-fewer',
   area: 'slots',
-  grade: 'shortfall',
+  grade: 'note',
   what: 'Each card’s slot is wired for as many lanes as the card can use.',
-  why: 'A slot of full length is often wired for a quarter of its lanes: the card fits, starts, and is slow.',
+  why: 'A slot of full length is often wired for a quarter of its lanes: the card fits and starts, and moves less than it can.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
   limits: [
-    'Only how the slot is wired is judged; what other filled slots take away is judged by ' + '`slot-takes-lanes`.',
+    'Only how the slot is wired is judged; what other filled slots take away is judged by `slot-takes-lanes`.',
+    'It is a shortfall where the card states a rate that it needs and does not get for want of lanes.',
   ],
   examples: [
     {
@@ -33,19 +32,21 @@ parts:
       card,
       seat: { name, slot, missingFacts },
     } of cardsInSlots(build)) {
-      const own = endOf(card.part.link, card.label);
-      const wired = slot && wiringOf(build, slot);
-      const truth = wired ? atMost(own.lanes, wired.lanes) : lacking(missingFacts);
-      const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { lanes: wired!.lanes }]);
+      const link = slot && linkInSlot(build, card, name, slot);
+      // The finding about the generation tells what is missing.
+      if (link?.blamed === 'generation') continue;
+      const slower = link && atMost(link.own.generation, link.runs).is === false;
+      const need = card.part['rate-needed'];
       report(
         outcome(
           at(card, card.at.slot),
-          given(truth, slot?.kind, 'rate-needed' in card.part ? card.part['rate-needed'] : undefined),
+          given(link ? atMost(link.own.lanes, link.wired.lanes) : lacking(missingFacts), slot?.kind, need),
           {
-            ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
+            ...(link?.blamed === 'lanes' ? { grade: 'shortfall' as const } : {}),
             broken: () =>
-              sentence`${card.label} can use ${own.lanes} lanes; ${card.at.slot} is wired for ${wired!.lanes}:
-              ${sentence`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
+              sentence`${card.label} can use ${link!.own.lanes} lanes; ${card.at.slot} is wired for
+                ${link!.wired.lanes}${slower ? sentence`, at PCIe generation ${link.runs}` : ''}:
+                ${linkComesTo(card, link!)}.`,
             fixes: () => cardMoves(build, card),
           },
         ),

@@ -1,12 +1,15 @@
 // What shares the processor's lanes, and what shares the chipset's link, against what there is.
-import { counted } from '../../figures/figure';
+import type { Build } from '../../build/build';
+import { counted, figure, least } from '../../figures/figure';
 import { chipsetDemand, processorLanes } from '../../figures/lane-budget';
-import { uplink } from '../../figures/lanes';
+import { reached, uplink } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
-import { freeSlots } from '../../figures/slots';
-import { atMost } from '../../figures/truth';
+import { freeSlots, seatOf } from '../../figures/slots';
+import type { Direction } from '../../figures/storage';
+import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, putOn, swap, type FixIdea } from '../kit';
+import { aspectOf, at, outcome, putOn, swap, type FixIdea, type Reporter } from '../kit';
+import { cardsOf, linkInSlot, type Card } from './slots-kit';
 
 export default check({
   id: 'lanes-oversubscribed',
@@ -20,8 +23,8 @@ export default check({
     'each other.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; common practice',
   limits: [
-    'Drives are counted at reading only, since a link carries each direction by itself.',
-    'Where nothing promised is at stake it is a note.',
+    'A link carries each direction by itself: writing is counted where it is promised, reading always.',
+    'Where neither a promise nor a rate that a card needs is at stake it is a note.',
   ],
   examples: [
     {
@@ -55,23 +58,56 @@ expect:
         }),
       );
     }
-    const demand = chipsetDemand(build);
-    const through = uplink(build);
-    if (!demand || !through) return;
-    const isPromised = atMost(demand.promised, through).is === false;
-    report(
-      outcome(at(board), atMost(demand.all, through), {
-        ...(isPromised ? {} : { grade: 'note' as const }),
-        broken: () =>
-          sentence`What stands behind the chipset is to move ${demand.all} at once; its link to the processor carries
-            ${through}.`,
-        *fixes(): Iterable<FixIdea | undefined> {
-          for (const placed of demand.movable) {
-            for (const [name, slot] of freeSlots(build))
-              if (slot.from.value === 'processor') yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
-          }
-        },
-      }),
-    );
+    for (const card of cardsOf(build)) judgeNeed(build, card, report);
+    for (const way of ['read', 'write'] as const) judgeUplink(build, way, report);
   },
 });
+
+/** What a card needs against its own link and the chipset’s, where neither slot nor riser is to blame. */
+function judgeNeed(build: Build, card: Card, report: Reporter): void {
+  const need = card.part['rate-needed'];
+  const seat = seatOf(build, card);
+  if (!need.value || !seat.slot) return;
+  const { blamed } = linkInSlot(build, card, seat.name, seat.slot);
+  if (blamed !== undefined && blamed !== 'own') return;
+  const { link, uplink: shared } = reached(build, card);
+  const within = shared ? least(`rate of ${card.label} in ${seat.name}`, [link, shared], { unit: 'GB/s' }) : link;
+  report(
+    outcome(
+      aspectOf(at(card, card.at.slot), 'need'),
+      given(atMost(figure(need, `rate needed by ${card.label}`), within), need, card.at.slot),
+      {
+        broken: () => sentence`${card.label} needs ${need}; its link in ${card.at.slot} carries ${within}.`,
+        fixes: () => [swap(card)],
+      },
+    ),
+  );
+}
+
+/** Drives and cards behind the chipset, in one direction: a link carries each by itself. */
+function judgeUplink(build: Build, way: Direction, report: Reporter): void {
+  const demand = chipsetDemand(build, way);
+  const through = uplink(build);
+  if (!demand || !through) return;
+  const place = at(build.parts.board!);
+  const promised = atMost(demand.promised, through);
+  const isPromised = promised.is === false;
+  if (way === 'write' && !isPromised) return;
+  report(
+    outcome(way === 'read' ? place : aspectOf(place, way), isPromised ? promised : atMost(demand.all, through), {
+      ...(isPromised ? {} : { grade: 'note' as const }),
+      broken: () =>
+        isPromised
+          ? sentence`Behind the chipset the build is to ${way} ${demand.promised} at once; the chipset’s link to the
+            processor carries ${through}. Move one of them to a slot on the processor.`
+          : sentence`Behind the chipset drives and cards can move ${demand.all} at once; the chipset’s link to the
+            processor carries ${through}, which they share.`,
+      *fixes(): Iterable<FixIdea | undefined> {
+        for (const placed of demand.movable) {
+          for (const [name, slot] of freeSlots(build))
+            if (slot.from.value === 'processor') yield putOn(placed, 'slot', name, `Move ${placed.label} to ${name}`);
+        }
+      },
+    }),
+  );
+}

@@ -1,20 +1,22 @@
 // The PCIe generation that slot and processor allow against the card's.
-import { least, type Figure } from '../../figures/figure';
-import { endOf, linkRate, sourceGeneration, wiringOf } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
-import { atMost, lacking } from '../../figures/truth';
+import { atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { cardMoves, cardsInSlots, suffices } from './slots-kit';
+import { cardMoves, cardsInSlots, linkComesTo, linkInSlot } from './slots-kit';
 
 export default check({
   id: 'link-generation-lower',
   area: 'slots',
-  grade: 'shortfall',
+  grade: 'note',
   what: 'Slot and processor run the generation that each card can run.',
   why: 'Each generation halves or doubles the rate; a card with few lanes feels it most.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
-  limits: ['Slot and processor are judged; a riser is judged by `riser-slower`.'],
+  limits: [
+    'Slot and processor are judged; a riser is judged by `riser-slower`.',
+    'Where the slot has fewer lanes too, `card-lanes-fewer` tells of both.',
+    'It is a shortfall where the card states a rate that it needs and does not get for want of the generation.',
+  ],
   examples: [
     {
       faulty: `
@@ -31,20 +33,26 @@ parts:
       card,
       seat: { name, slot, missingFacts },
     } of cardsInSlots(build)) {
-      const own = endOf(card.part.link, card.label);
-      const source = slot && sourceGeneration(build, slot, name!);
-      const wired = slot && wiringOf(build, slot).generation;
-      const runs = wired && (source ? least(`generation in ${name}`, [wired, source]) : wired);
-      const truth = runs ? atMost(own.generation, runs) : lacking(missingFacts);
-      const now = (): Figure => linkRate(`link of ${card.label} in ${name}`, [own, { generation: runs! }]);
+      const link = slot && linkInSlot(build, card, name, slot);
+      const isBlamed = link?.blamed === 'generation';
+      // The finding about lanes tells of the generation too.
+      if (link && !isBlamed && atMost(link.own.lanes, link.wired.lanes).is === false) continue;
       report(
-        outcome(at(card, card.at.slot), truth, {
-          ...(truth.is === false && suffices(card, now()) ? { grade: 'note' as const } : {}),
-          broken: () =>
-            sentence`${card.label} is of PCIe generation ${own.generation}; in ${card.at.slot} it runs at ${runs!}:
-              ${sentence`${now()} of ${linkRate(`link of ${card.label}`, [own])}`}.`,
-          fixes: () => cardMoves(build, card),
-        }),
+        outcome(
+          at(card, card.at.slot),
+          given(
+            link ? atMost(link.own.generation, link.runs) : lacking(missingFacts),
+            slot?.kind,
+            card.part['rate-needed'],
+          ),
+          {
+            ...(isBlamed ? { grade: 'shortfall' as const } : {}),
+            broken: () =>
+              sentence`${card.label} is of PCIe generation ${link!.own.generation}; in ${card.at.slot} it runs at
+                ${link!.runs}: ${linkComesTo(card, link!)}.`,
+            fixes: () => cardMoves(build, card),
+          },
+        ),
       );
     }
   },

@@ -1,11 +1,11 @@
 // A riser's generation against what card, slot and processor would run without it.
 import { least } from '../../figures/figure';
-import { endOf, riserOf, sourceGeneration, wiringOf } from '../../figures/lanes';
+import { riserOf } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
 import { atLeast, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
-import { cardsInSlots } from './slots-kit';
+import { cardsInSlots, linkComesTo, linkInSlot, meets } from './slots-kit';
 
 export default check({
   id: 'riser-slower',
@@ -15,6 +15,7 @@ export default check({
   why:
     'On a riser for a lower generation the link falls back at best; at worst it trains at the higher one and ' +
     'drops out under load.',
+  limits: ['Where the card states a rate that it needs, and gets it, it is a note.'],
   source: 'PCI Express Base Specification, link initialisation; common practice',
   examples: [
     {
@@ -38,22 +39,20 @@ parts:
     } of cardsInSlots(build)) {
       const riser = riserOf(card);
       if (!riser) continue;
-      const source = slot && sourceGeneration(build, slot, name!);
+      const link = slot && linkInSlot(build, card, name, slot);
       const without =
-        slot &&
-        least(`generation of ${card.label} in ${name} without the riser`, [
-          endOf(card.part.link, card.label).generation,
-          wiringOf(build, slot).generation,
-          ...(source ? [source] : []),
-        ]);
+        link && least(`generation of ${card.label} in ${name} without the riser`, [link.own.generation, link.runs]);
+      const isEnough = link !== undefined && meets(card, link.reached) === true;
       report(
         outcome(
           at(card, card.at.riser),
-          without ? given(atLeast(riser, without), card.part.edge, slot?.kind) : lacking(missingFacts),
+          given(without ? atLeast(riser, without) : lacking(missingFacts), slot?.kind, card.part['rate-needed']),
           {
+            ...(isEnough ? { grade: 'note' as const } : {}),
             broken: () =>
               sentence`The riser is made for PCIe generation ${riser}; ${card.label} would run at ${without!} in
-              ${card.at.slot}.`,
+                ${card.at.slot}: ${linkComesTo(card, link!)}. Set the slot to generation ${riser} in the firmware, or
+                use a faster riser.`,
             fixes: () =>
               without && without.lo === without.hi
                 ? [putOn(card, 'riser', `PCIe ${without.lo}`, `Use a riser for PCIe ${without.lo}`)]
