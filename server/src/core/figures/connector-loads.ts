@@ -75,12 +75,8 @@ export const cardCapacity = memoOf((_: Build, card: Card): Figure => {
   const connectors = connectorsOf(card);
   const label = `slot and connectors of ${card.label}`;
   if (!connectors) return unknown('power', label, [missing(card.part.connectors, `connectors of ${card.label}`)]);
-  return total(
-    label,
-    'power',
-    [slotPower(card), ...connectors.map(({ kind, count }) => times(connectorPower(kind), count))],
-    { unit: 'W' },
-  );
+  const carried = [slotPower(card), ...connectors.map(({ kind, count }) => times(connectorPower(kind), count))];
+  return decidedBy(total(label, 'power', carried, { unit: 'W' }), card.part.connectors);
 });
 
 /** What the EPS cables between supply and board carry together: as many as the board has inlets for. */

@@ -232,9 +232,12 @@ export function total(
 
 const sum = (...values: number[]): number => values.reduce((a, b) => a + b, 0);
 
-/** `count` times a figure. */
+/** One by itself, since no file says how many. */
+export const isPlainOne = ({ lo, hi, from }: Figure): boolean => lo === 1 && hi === 1 && !from;
+
+/** `count` times a figure; one that nobody states needs no sum. */
 export function times(one: Figure, count: Figure, label = one.label): Figure {
-  if (count.lo === 1 && count.hi === 1) return one;
+  if (isPlainOne(count)) return one;
   return derive(label, one.dimension, [count, one], `${count.label} × ${one.label}`, (n, x) => n * x, {
     unit: one.unit,
     currency: one.currency,

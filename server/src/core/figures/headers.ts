@@ -89,11 +89,13 @@ function joinedInBox(cooler: Placed<'cooler'>, count: Figure): Figure {
   const splitter = boxHas(cooler, 'fan splitter');
   if (splitter.is === undefined)
     return copyWith(count, { lo: Math.min(count.lo, 1), missing: [...count.missing, ...splitter.missing] });
-  if (!splitter.is) return count;
-  return least(`headers for the fans of ${cooler.label}`, [
+  const box = cooler.part['in-the-box'];
+  if (!splitter.is) return decidedBy(count, box);
+  const joined = least(`headers for the fans of ${cooler.label}`, [
     count,
     number(1, 'splitter in its box', 'counted in the box'),
   ]);
+  return decidedBy(joined, box);
 }
 
 function connectorsOf(

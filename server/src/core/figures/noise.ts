@@ -4,7 +4,18 @@ import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../trade/noise';
 import { uniqueMissing } from './missing-facts';
-import { between, copyWith, counted, decidedBy, derive, figure, missing, unknown, type Figure } from './figure';
+import {
+  between,
+  copyWith,
+  counted,
+  decidedBy,
+  derive,
+  figure,
+  isPlainOne,
+  missing,
+  unknown,
+  type Figure,
+} from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';
@@ -96,17 +107,16 @@ function heardAt(sound: Sound, to: Figure): Figure {
   const { placed, label, stated, count } = sound;
   if (!stated) return copyWith(unknown('sound-level', label, count.missing), { unit: 'dBA' });
   const one = figure(stated.level, `level of ${label}`);
-  const alike =
-    count.lo === 1 && count.hi === 1
-      ? one
-      : derive(
-          `level of ${label} together`,
-          'sound-level',
-          [one, count],
-          'level + 10 lg count',
-          guarded(equalSourcesDb),
-          { unit: 'dBA', source: 'level addition in acoustics' },
-        );
+  const alike = isPlainOne(count)
+    ? one
+    : derive(
+        `level of ${label} together`,
+        'sound-level',
+        [one, count],
+        'level + 10 lg count',
+        guarded(equalSourcesDb),
+        { unit: 'dBA', source: 'level addition in acoustics' },
+      );
   const heard = atDistance(
     alike,
     aboveZero(stated['level-at'], `distance at which the level of ${label} was measured`),

@@ -76,6 +76,7 @@ bench:
           any(starts, updateServes(build, board)),
           processor.part.family,
           line?.family,
+          plannedUpdate(build)?.by,
           board.part.firmware['update-without-processor'],
         ),
         {

@@ -48,7 +48,7 @@ parts:
     report(
       outcome(
         at(paste, paste.at.amount),
-        given(all(atLeast(amount, low), over), ...(over.is === false ? harms.uses : [])),
+        given(all(atLeast(amount, low), over), paste.part.class, ...(over.is === false ? harms.uses : [])),
         {
           broken: () =>
             sentence`${amount} of paste is brought on; this lid wants ${wanted}, a dot ${dot}

@@ -1,7 +1,7 @@
 // A dose in words alone: what it may mean, and the volume that this lid wants.
 import { dotDiameter, grainVolume, wantedVolume } from '../../figures/paste';
 import { sentence } from '../../figures/sentence';
-import { sure } from '../../figures/truth';
+import { given, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { amountFix, holdsNoPad } from './cooling-kit';
@@ -40,18 +40,22 @@ parts:
     const { amount, dose } = paste.at;
     if (!dose.entry) return;
     report(
-      outcome(at(paste, dose), sure(amount.entry !== undefined || volume.test(dose.text), dose), {
-        broken: () => {
-          const grain = grainVolume(dose.text);
-          const means = grain ? sentence`“${dose}” may mean ${grain}` : sentence`“${dose}” is no volume`;
-          if (!processor) return sentence`${means}; say how many mm³.`;
-          const wanted = wantedVolume(processor, paste);
-          if (!Number.isFinite(wanted.hi))
-            return sentence`${means}, and no file states the lid’s size that would give one.`;
-          return sentence`${means}; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide.`;
+      outcome(
+        at(paste, dose),
+        given(sure(amount.entry !== undefined || volume.test(dose.text), dose), paste.part.class),
+        {
+          broken: () => {
+            const grain = grainVolume(dose.text);
+            const means = grain ? sentence`“${dose}” may mean ${grain}` : sentence`“${dose}” is no volume`;
+            if (!processor) return sentence`${means}; say how many mm³.`;
+            const wanted = wantedVolume(processor, paste);
+            if (!Number.isFinite(wanted.hi))
+              return sentence`${means}, and no file states the lid’s size that would give one.`;
+            return sentence`${means}; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide.`;
+          },
+          fixes: () => (processor ? [amountFix(paste, wantedVolume(processor, paste))] : []),
         },
-        fixes: () => (processor ? [amountFix(paste, wantedVolume(processor, paste))] : []),
-      }),
+      ),
     );
   },
 });

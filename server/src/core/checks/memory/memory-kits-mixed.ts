@@ -5,7 +5,7 @@ import { counted, total } from '../../figures/figure';
 import type { Kit } from '../../figures/memory';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { agree, all, atMost, sure, type Truth } from '../../figures/truth';
+import { agree, all, atMost, given, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 import { byPart } from './memory-kit';
@@ -67,7 +67,7 @@ parts:
 
 /** One part file is one part; where a part is spelled out, maker and model tell. */
 function samePart(a: Kit, b: Kit): Truth {
-  if (a.used && b.used) return sure(a.used.name === b.used.name);
+  if (a.used && b.used) return given(sure(a.used.name === b.used.name), a.at.use, b.at.use);
   const same = (key: 'maker' | 'model'): Truth =>
     agree(
       a.part[key] as Fact<string>,

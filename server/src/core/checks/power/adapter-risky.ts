@@ -79,7 +79,8 @@ function risksOf(build: Build, cable: Cable, connector: string, from: string, jo
       const wants = connectorCount(card.part.connectors, '16-pin', card.label);
       if (wants.hi === 0) continue;
       const need = needOf(card);
-      const truth = wants.missing.length > 0 ? lacking(wants.missing) : atMost(need, carried);
+      const fed = wants.missing.length > 0 ? lacking(wants.missing) : atMost(need, carried);
+      const truth = given(fed, card.part.connectors);
       risks.push({
         truth,
         said: () =>

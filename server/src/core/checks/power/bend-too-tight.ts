@@ -50,7 +50,7 @@ parts:
         );
         const room = figure(box.part['card-height'], `room for a card’s height in ${box.label}`);
         report(
-          outcome(at(card), connectors ? atMost(need, room) : lacking(missingFacts), {
+          outcome(at(card), given(connectors ? atMost(need, room) : lacking(missingFacts), card.part.connectors), {
             broken: () =>
               sentence`${card.label} with connector and bend stands ${need} high; ${box.label} leaves ${room}.`,
             fixes: () => [swap(box), swap(card)],

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { copyWith, figure, known, least, missing, unknown, type Figure } from '../../figures/figure';
 import { connectorCount, connectorOf } from '../../figures/cables';
 import { sentence } from '../../figures/sentence';
-import { atLeast, lacking } from '../../figures/truth';
+import { atLeast, given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -34,10 +34,17 @@ parts:
       const wanted = figure(card.part['power-level'], `power level that ${card.label} wants`);
       const signalled = signalledLevel(build, supply);
       report(
-        outcome(at(card), connectors.missing.length > 0 ? lacking(connectors.missing) : atLeast(signalled, wanted), {
-          broken: () => sentence`${card.label} wants ${wanted} signalled; its 16-pin cable signals ${signalled}.`,
-          fixes: () => [swap(supply)],
-        }),
+        outcome(
+          at(card),
+          given(
+            connectors.missing.length > 0 ? lacking(connectors.missing) : atLeast(signalled, wanted),
+            card.part.connectors,
+          ),
+          {
+            broken: () => sentence`${card.label} wants ${wanted} signalled; its 16-pin cable signals ${signalled}.`,
+            fixes: () => [swap(supply)],
+          },
+        ),
       );
     }
   },

@@ -40,7 +40,12 @@ parts:
       report(
         outcome(
           at(card, card.at.slot),
-          given(link ? atMost(link.own.lanes, link.wired.lanes) : lacking(missingFacts), slot?.kind, need),
+          given(
+            link ? atMost(link.own.lanes, link.wired.lanes) : lacking(missingFacts),
+            slot?.kind,
+            card.part.edge,
+            need,
+          ),
           {
             ...(link?.blamed === 'lanes' ? { grade: 'shortfall' as const } : {}),
             broken: () =>
