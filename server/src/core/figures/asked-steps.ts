@@ -4,6 +4,7 @@ import type { Fact } from '../parts/fact';
 import type { StepKind } from '../trade/steps';
 import type { Condition } from '../trade/work-order';
 import { carriedIn, pinsOn } from '../trade/names';
+import { boxHas } from './box-contents';
 import { figure, missing } from './figure';
 import { memo } from './memo';
 import { all, any, atMost, fits, given, lacking, lessThan, not, sure, type Truth } from './truth';
@@ -118,8 +119,14 @@ export function soldered(build: Build): Truth {
   return given(sure(socket?.value !== undefined && pinsOn(socket.value) === 'none'), socket);
 }
 
-const shieldFitted = (board: Placed<'board'>): Truth =>
-  fits(board.part['shield-fitted'], `whether the I/O shield is fixed to ${board.label}`, (fixed) => fixed);
+/** Whether the I/O shield is fixed to the board: one that lies in its box is not. */
+function shieldFitted(board: Placed<'board'>): Truth {
+  const fixed = board.part['shield-fitted'];
+  const boxed = boxHas(board, 'I/O shield');
+  return fixed.value === undefined && boxed.is === true
+    ? not(boxed)
+    : fits(fixed, `whether the I/O shield is fixed to ${board.label}`, (is) => is);
+}
 
 /** The steps that this build’s parts cannot do without, each with whether they are known to ask for it. */
 export const askedSteps = memo((build: Build): readonly AskedStep[] => {

@@ -4,7 +4,7 @@ import type { Fact } from '../parts/fact';
 import { pinsOn } from '../trade/names';
 import type { StepKind } from '../trade/steps';
 import { memoOf, memo } from './memo';
-import { statedSteps, type Step } from './steps';
+import { powers, statedSteps, type Step } from './steps';
 import { any, fits, given, not, sure, type Truth } from './truth';
 
 export type Start = 'bench start' | 'first start';
@@ -86,7 +86,7 @@ const hasPump = memo((build: Build): Truth => {
 export function lacksBefore(build: Build, start: Step & { readonly kind: Start }): readonly StartNeed[] {
   const steps = statedSteps(build);
   const before = steps.slice(0, start.index);
-  const moved = movedAt(before);
+  const moved = benchedAt(build, before);
   return startNeeds(build, start.kind).filter(({ kind, truth }) => {
     if (truth.is === false) return false;
     const from = moved >= 0 && boardCables.has(kind) ? moved : 0;
@@ -98,10 +98,22 @@ export function lacksBefore(build: Build, start: Step & { readonly kind: Start }
 
 const ordered: ReadonlySet<StepKind> = new Set(['fit cooler', 'fill loop']);
 
-/** Where a board that has run on the bench is taken off its cables to go into the case; −1 where none is. */
-function movedAt(before: readonly Step[]): number {
+/** Where a board last had power on the bench, that went into the case after; −1 where none did. */
+export function benchedAt(build: Build, before: readonly Step[]): number {
   const fit = before.findLastIndex((step) => step.kind === 'fit board');
-  return before.findLastIndex((step, i) => i < fit && step.kind === 'bench start');
+  return before.findLastIndex(
+    (step, i) => i < fit && (step.kind === 'bench start' || (step.kind === 'update firmware' && powers(build, step))),
+  );
+}
+
+/** An update that runs on a processor which a step before it fits: it needs what any start does. */
+export function isUpdateOnProcessor(build: Build, step: Step): boolean {
+  const by = build.file.bench['firmware-update'].by.value;
+  return (
+    step.kind === 'update firmware' &&
+    (by === 'older processor' || by === 'with this processor') &&
+    statedSteps(build).some((other) => other.index < step.index && other.kind === 'fit processor')
+  );
 }
 
 /** Whether nothing of what a start needs is missing; undecided where a fact would ask for more. */

@@ -3,7 +3,7 @@ import type { Build } from '../build/build';
 import { STATIC_SENSITIVE, EQUALISING, type StepKind } from '../trade/steps';
 import { askedSteps } from './asked-steps';
 import { customarySteps } from './customary-steps';
-import { startNeeds, type Start } from './start-needs';
+import { benchedAt, isUpdateOnProcessor, startNeeds, type Start } from './start-needs';
 import { powers, statedSteps, type Step } from './steps';
 
 /** Steps of which four make a list that is meant to be whole. */
@@ -89,8 +89,7 @@ export function unplugged(build: Build): Step | undefined {
 /** Cables of fans and pump that were in on the bench and are not plugged in again once the board is in its case. */
 export function notAgain(build: Build, start: Step & { readonly kind: Start }): readonly StepKind[] {
   const steps = statedSteps(build);
-  const fit = steps.findLastIndex(({ kind }, i) => i < start.index && kind === 'fit board');
-  const bench = steps.findLastIndex(({ kind }, i) => i < fit && kind === 'bench start');
+  const bench = benchedAt(build, steps.slice(0, start.index));
   if (bench < 0) return [];
   const since = new Set(steps.slice(bench, start.index).map(({ kind }) => kind));
   return startNeeds(build, 'first start').flatMap(({ kind, truth }) =>
@@ -99,3 +98,32 @@ export function notAgain(build: Build, start: Step & { readonly kind: Start }): 
 }
 
 const again: ReadonlySet<StepKind> = new Set(['connect fan cables', 'connect pump cable']);
+
+/** What an update that runs on a processor wants before it, as any start does, and does not have. */
+export function unreadyUpdate(build: Build): { readonly step: Step; readonly lacks: readonly StepKind[] } | undefined {
+  const steps = statedSteps(build);
+  const step = steps.find((one) => isUpdateOnProcessor(build, one));
+  if (!step) return undefined;
+  const done = new Set(steps.slice(0, step.index).map(({ kind }) => kind));
+  const other = build.file.bench['firmware-update'].by.value === 'older processor';
+  const lacks = startNeeds(build, 'first start').flatMap(({ kind, truth }) =>
+    // An older processor runs under whatever cooler is at hand.
+    truth.is === true && kind !== 'fill loop' && !(other && kind === 'connect pump cable') && !done.has(kind)
+      ? [kind]
+      : [],
+  );
+  return lacks.length === 0 ? undefined : { step, lacks };
+}
+
+/** A cooler that goes on again without fresh paste, in a list that spreads some. */
+export function dryCooler(build: Build): Step | undefined {
+  const steps = statedSteps(build);
+  const wanted = askedSteps(build).some(({ kind, truth }) => kind === 'apply paste' && truth.is === true);
+  // One cooler and one paste are a matter of order.
+  if (!wanted || steps.filter(({ kind }) => kind === 'fit cooler').length < 2) return undefined;
+  return steps.find((step, i) => {
+    if (step.kind !== 'fit cooler') return false;
+    const last = steps.findLastIndex(({ kind }, j) => j < i && kind === 'fit cooler');
+    return !steps.slice(last + 1, i).some(({ kind }) => kind === 'apply paste');
+  });
+}

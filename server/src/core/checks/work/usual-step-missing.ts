@@ -4,10 +4,18 @@ import { sentence } from '../../figures/sentence';
 import { isStart } from '../../figures/start-needs';
 import { statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
-import { isWhole, notAgain, reopened, unplugged, usualLeftOut } from '../../figures/usual-steps';
+import {
+  dryCooler,
+  isWhole,
+  notAgain,
+  reopened,
+  unplugged,
+  unreadyUpdate,
+  usualLeftOut,
+} from '../../figures/usual-steps';
 import { listed } from '../../text';
 import { check } from '../check';
-import type { Reporter } from '../kit';
+import { aspectOf, type Reporter } from '../kit';
 import { atStep, atSteps, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
@@ -62,6 +70,8 @@ steps:
     handsInAgain(build, report);
     mainsFirst(build, report);
     pluggedAgain(build, report);
+    beforeUpdate(build, report);
+    freshPaste(build, report);
   },
 });
 
@@ -102,4 +112,27 @@ function pluggedAgain(build: Build, report: Reporter): void {
       }),
     );
   }
+}
+
+function beforeUpdate(build: Build, report: Reporter): void {
+  const found = unreadyUpdate(build);
+  if (!found) return;
+  const { step, lacks } = found;
+  report(
+    stepAnswer(build, aspectOf(atStep(build, step), 'on a processor'), sure(false), {
+      broken: () => sentence`${step.label} runs on a processor, as any start does, and comes without ${listed(lacks)}.`,
+    }),
+  );
+}
+
+function freshPaste(build: Build, report: Reporter): void {
+  const step = dryCooler(build);
+  if (!step) return;
+  report(
+    stepAnswer(build, atStep(build, step), sure(false), {
+      broken: () =>
+        sentence`The cooler goes on twice, this time without fresh paste; spread some before each ${step.label}.`,
+      fixes: () => [insertSteps(build, step.index, ['apply paste'], `Insert apply paste before ${step.label}`)],
+    }),
+  );
 }
