@@ -148,6 +148,7 @@ import m2KeyDiffers from './storage/m2-key-differs';
 import m2LengthUnsupported from './storage/m2-length-unsupported';
 import m2ScrewMissing from './storage/m2-screw-missing';
 import m2TooThick from './storage/m2-too-thick';
+import partitionTableShort from './storage/partition-table-short';
 import portsShort from './storage/ports-short';
 import screwTooDeep from './storage/screw-too-deep';
 import slotTakesLanes from './storage/slot-takes-lanes';
@@ -190,6 +191,7 @@ import acceptanceUnmeasurable from './work/acceptance-unmeasurable';
 import buriedPartLate from './work/buried-part-late';
 import cautionAfterStep from './work/caution-after-step';
 import cautionIncomplete from './work/caution-incomplete';
+import driveErrorsTolerated from './work/drive-errors-tolerated';
 import handOverIncomplete from './work/hand-over-incomplete';
 import memoryErrorsTolerated from './work/memory-errors-tolerated';
 import noBenchStart from './work/no-bench-start';
@@ -355,6 +357,7 @@ export const checks: readonly Check[] = [
   m2LengthUnsupported,
   m2ScrewMissing,
   m2TooThick,
+  partitionTableShort,
   portsShort,
   screwTooDeep,
   slotTakesLanes,
@@ -397,6 +400,7 @@ export const checks: readonly Check[] = [
   buriedPartLate,
   cautionAfterStep,
   cautionIncomplete,
+  driveErrorsTolerated,
   handOverIncomplete,
   memoryErrorsTolerated,
   noBenchStart,

@@ -161,7 +161,11 @@ function boughtCables(build: Build, kind: string): Figure[] {
           missing: [connector.missingFacts],
         }),
       ];
-    return connector.kind === kind ? [howMany(cable)] : [];
+    if (connector.kind !== kind) return [];
+    // A breakout cable has several ends for drives.
+    const { connectors } = cable.part;
+    const ends = connectors.node ? counted(connectors, `ends of ${cable.label}`) : number(1, 'ends of a cable');
+    return [times(ends, howMany(cable))];
   });
 }
 

@@ -85,11 +85,15 @@ function demandOf(build: Build, way: Direction): Demand | undefined {
       };
 }
 
-/** Whether a part without a slot sits on a SATA port: those are the chipset’s. Source: common practice. */
+/**
+ * Whether a part without a slot sits on a SATA port: those are the chipset’s. An NVMe drive may go into a slot of
+ * either side. Source: common practice.
+ */
 function onPort(placed: Seated): Behind {
   if (placed.role !== 'drives') return false;
   const { bus } = (placed as Drive).part;
-  return bus.value === undefined ? [missing(bus, `bus of ${placed.label}`)] : bus.value === 'SATA';
+  if (bus.value === undefined) return [missing(bus, `bus of ${placed.label}`)];
+  return bus.value === 'NVMe' ? [missing(placed.at.slot, `slot of ${placed.label}`)] : bus.value === 'SATA';
 }
 
 function promiseOf(build: Build, drive: Drive, way: Direction): Figure | undefined {

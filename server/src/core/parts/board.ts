@@ -51,7 +51,12 @@ const slot = group(
       '[PCIe 4 x4, SATA]',
       onM2Page,
     ),
-    'component-room': length('Room for components under the module or under the board’s heat sink.', '1.5 mm'),
+    'component-room': length(
+      'Room above the module’s board, under the board’s heat sink or what lies over it.',
+      '1.5 mm',
+    ),
+    'room-below': length('Room between the module’s board and the board, for components on its back.', '1.5 mm'),
+    cover: flag('Whether the board brings a heat sink of its own for an M.2 socket.', onM2Page),
     fixing: choice(['screw and post', 'latch', 'none'], 'What the board brings to hold the module down.', {
       printed: 'The handbook’s steps for fitting an M.2 module.',
     }),

@@ -1,7 +1,7 @@
 // The facts of a drive, a graphics card, another card, a display and a stick.
 import { toBase } from '../quantity';
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
-import { altitudeMm } from './ranges';
+import { altitudeMm, moduleHeightMm } from './ranges';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -32,10 +32,22 @@ export const drive = {
   size: form('an M.2 size', parseM2Size, 'Width and length of an M.2 module, written together.', '2280', inFormFactor),
   key: choice(m2Keys, 'Notch or notches of an M.2 module.', { example: 'M', ...inDimensions }),
   thickness: length(
-    'Thickness of a 2.5 in drive, or height of the components and heat sink above an M.2 board.',
+    'Thickness of a 2.5 in drive; of an M.2 module what its sheet prints, over all or above its board.',
     '7 mm',
     inDimensions,
   ),
+  'height-above': length('How far components and heat sink stand out above the board of an M.2 module.', '1.5 mm', {
+    ...inDimensions,
+    range: moduleHeightMm,
+  }),
+  'height-below': length('How far components stand out below the board of an M.2 module; 0 mm for none.', '0 mm', {
+    ...inDimensions,
+    range: moduleHeightMm,
+  }),
+  'heat-sink': flag('Whether an M.2 module comes with a heat sink on it.', {
+    example: 'false',
+    printed: 'The data sheet, or the maker’s pictures.',
+  }),
   capacity: quantity('data-size', 'TB', 'Capacity as its maker counts it.', '2 TB', {
     printed: 'The label on the drive.',
   }),

@@ -58,3 +58,5 @@ export const airRiseK: Range = [0.1, 100];
 export const hearingMm: Range = [10, 100_000];
 /** Where a part is said to work, in mm above the sea: as `altitudeMm`, and as far down as its data sheet likes. */
 export const layerMm: Range = [0.0001, 10];
+/** What stands out from an M.2 module, in mm: none at all, up to a tower of a heat sink. */
+export const moduleHeightMm: Range = [0, 100];

@@ -53,6 +53,18 @@ export function m2LanesAtMost(moduleKeys: readonly M2Key[], socketKey: M2Key): n
   return Math.min(...moduleKeys.map((key) => M2_CARRIES[key].pcieLanes));
 }
 
+/** How far components stand out from a module at most, a side. Source: drive makers' M.2 module manuals. */
+export const M2_COMPONENTS_MM = 1.5;
+
+/** Thickness of a module's own board. From memory: 0.8 mm. */
+export const M2_BOARD_MM = 0.8;
+
+/**
+ * The least that a module measures over all: its board, and the lowest components that the standard has a code for.
+ * From memory: 1.2 mm.
+ */
+export const M2_THINNEST_MM = M2_BOARD_MM + 1.2;
+
 /** A module's board: `2280` is 22 × 80 mm. */
 export interface M2Size {
   readonly widthMm: number;
@@ -63,9 +75,16 @@ export interface M2Size {
 export const M2_WIDTHS_MM: readonly number[] = [12, 16, 22, 30];
 export const M2_LENGTHS_MM: readonly number[] = [16, 26, 30, 38, 42, 60, 80, 110];
 
-/** Reads a size code: two digits of width, two or three of length; undefined when the standard has no such size. */
+/**
+ * A size as sheets print it: with or without the shape before it, and the code of its heights and notches behind it.
+ * Source: drive makers’ data sheets.
+ */
+const SIZE_TEXT =
+  /^(?:(?:type|m\.?2|ngff)[ -]?)?\(?(\d{2}) ?[x×]? ?([1-9]\d{1,2})(?: ?mm)?\)?(?:[ -][sd][1-5](?:[ -][abem](?:[+-][abem])?)?)?$/i;
+
+/** Reads a size: two digits of width, two or three of length; undefined when the standard has no such size. */
 export function parseM2Size(text: string): M2Size | undefined {
-  const [, width, length] = /^(\d{2})([1-9]\d{1,2})$/.exec(text.trim()) ?? [];
+  const [, width, length] = SIZE_TEXT.exec(text.trim()) ?? [];
   const size = { widthMm: Number(width), lengthMm: Number(length) };
   return M2_WIDTHS_MM.includes(size.widthMm) && M2_LENGTHS_MM.includes(size.lengthMm) ? size : undefined;
 }

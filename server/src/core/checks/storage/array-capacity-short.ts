@@ -70,9 +70,8 @@ function judge(
   report(
     outcome(atKey(build, array.kind), sure(makes, have, need), {
       broken: () =>
-        sentence`${name} joins ${have} drives as ${array.kind}, which needs ${even ? 'an even number, ' : ''}${need} or
-          more.`,
-      fixes: () => kinds(array, drives.count, 0),
+        sentence`${name} has ${have} drives; as ${array.kind} it needs ${even ? 'an even number, ' : ''}${need} or more.`,
+      fixes: () => kinds(array, drives.count, survivesAtLeast(kind)),
     }),
   );
   if (!makes) return;
@@ -88,7 +87,7 @@ function judge(
           sentence`${name} is to survive ${wanted} failed ${some(wanted, 'drive', 'drives')};
             as ${array.kind} of ${have}
             it survives ${survives}.`,
-        fixes: () => kinds(array, drives.count, wanted.hi),
+        fixes: () => kinds(array, drives.count, Math.max(wanted.hi, survivesAtLeast(kind))),
       }),
     );
   }
@@ -111,9 +110,13 @@ function capacity(build: Build, name: string, array: Promised, kind: ArrayKind, 
   });
 }
 
+/** What a kind survives with the fewest drives that make it: no other kind that is offered survives less. */
+const survivesAtLeast = (kind: ArrayKind): number => arraySurvives(kind, arrayNeeds(kind).least);
+
 /** Other kinds that so many drives make and that survive so many failures. */
 function* kinds(array: Promised, drives: number, survive: number): Iterable<FixIdea | undefined> {
   for (const kind of ARRAY_KINDS) {
+    if (kind === array.kind.value) continue;
     if (arrayMakes(kind, drives) && arraySurvives(kind, drives) >= survive)
       yield change(array.kind, kind, `Join them as ${kind}`);
   }

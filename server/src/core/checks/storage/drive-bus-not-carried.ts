@@ -68,7 +68,7 @@ function inSlot(build: Build, drive: Drive, { name, slot, missingFacts }: Seat):
       : carries(slot, name, speaks);
   const of = slot?.kind.value === 'PCIe' ? sentence`${slot.kind}` : spoken(slot?.carries.value ?? []);
   return outcome(at(drive, drive.at.slot), truth, {
-    broken: () => sentence`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}.`,
+    broken: () => sentence`${drive.label} speaks ${bus}; ${drive.at.slot} carries ${of}, so it is never seen.`,
     *fixes() {
       yield plainBus(drive);
       yield* moves(build, drive, (other) => carries(other, '', speaks).is === true);
@@ -100,10 +100,15 @@ function plainBus({ part: { bus } }: Drive): FixIdea | undefined {
 }
 
 /**
- * A bus that the build alone states may be the slip for one that the place carries; a part file’s is its maker’s
- * word.
+ * A bus that the build alone states may be the slip for one that the place carries, where nothing else that is stated
+ * of the drive contradicts; a part file’s is its maker’s word.
  */
-function* otherBus({ doc, part: { bus } }: Drive, carried: readonly string[]): Iterable<FixIdea | undefined> {
-  if (bus.doc === doc && !bus.replaced)
-    for (const other of carried) yield change(bus, other, `Set the bus to ${other}`);
+function* otherBus(
+  { doc, part: { bus, link, shape } }: Drive,
+  carried: readonly string[],
+): Iterable<FixIdea | undefined> {
+  if (bus.doc !== doc || bus.replaced || shape.value === '2.5 in' || shape.value === '3.5 in') return;
+  for (const other of carried)
+    if (link.value === undefined || link.value.bus === linkBuses[other as keyof typeof linkBuses])
+      yield change(bus, other, `Set the bus to ${other}`);
 }

@@ -37,8 +37,8 @@ parts:
     report(
       outcome(at(supply), atMost(wanted, connectors), {
         broken: () =>
-          sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA power connector; there
-            ${some(connectors, 'is', 'are')} ${connectors}.`,
+          sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a SATA power connector; supply and cables
+            have ${connectors}.`,
         fixes: () => [swap(supply)],
       }),
     );

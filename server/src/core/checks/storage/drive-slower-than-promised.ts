@@ -6,6 +6,7 @@ import { carriesBus, freeSlots, linkBuses, seatOf } from '../../figures/slots';
 import { binding, driveRate, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
 import { atLeast, given } from '../../figures/truth';
+import { sataRateBytesPerSecond } from '../../trade/links';
 import { check } from '../check';
 import { assign, change, outcome, putOn, swap, takeOut, underlineOf, type FixIdea } from '../kit';
 import { floorRate } from './storage-kit';
@@ -82,12 +83,20 @@ function* fixes(
   const { bus } = drive.part;
   if (bus.value !== 'NVMe' && bus.entry && bus.doc === drive.doc) {
     if (bus.replaced) yield takeOut(bus, `Take \`bus: ${bus.text}\` out; the part file says ${bus.replaced.text}`);
-    else yield change(bus, 'NVMe', 'Set the bus to NVMe');
+    else if (seemsNvme(drive)) yield change(bus, 'NVMe', 'Set the bus to NVMe');
   }
   yield* fasterSlots(build, drive, reached);
   if (reached.lo > 0 && Number.isFinite(reached.lo))
     yield change(promise, floorRate(reached.lo), `Lower the promise to ${floorRate(reached.lo)}`);
   yield swap(drive);
+}
+
+/** Whether the bus may be a slip: all else that is stated of the drive is of an NVMe module, and something of none else. */
+function seemsNvme({ at: { port, bay }, part: { link, read, shape, key } }: Drive): boolean {
+  if (port.node || bay.node || key.value === 'B+M' || key.value === 'B') return false;
+  if (shape.value === '2.5 in' || shape.value === '3.5 in') return false;
+  if (link.value) return link.value.bus === 'PCIe';
+  return (read.value?.lo ?? 0) > sataRateBytesPerSecond(3);
 }
 
 /** Free sockets that would give a faster link, fastest first; where none does, drives may change places. */

@@ -46,8 +46,8 @@ parts:
       report(
         outcome(at(drive, own, 'screw'), given(judge(drive, screw, wants), drive.part.shape), {
           broken: () =>
-            sentence`${drive.label} takes ${wants!} screws;
-              ${own.entry ? 'it is fixed with' : sentence`for its shape ${box!.label} has`} ${screw as Fact<string>}.`,
+            sentence`${own.entry ? 'The screws are' : sentence`The screws of ${box!.label} for its shape are`}
+              ${screw as Fact<string>}; ${drive.label} takes ${wants!}.`,
           fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
         }),
       );

@@ -1,13 +1,13 @@
-// A promised rate in bytes that repeats the link's rate in bits.
+// A promised rate in bytes that repeats another figure of the link: its bits, its transfers, both its directions.
 import { copyWith, known, missing, writtenAt, type Figure } from '../../figures/figure';
-import { sentence } from '../../figures/sentence';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { linkBuses, seatOf } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import type { Fact } from '../../parts/fact';
 import { inUnit, toBase, type Quantity } from '../../quantity';
-import { lineRateGbps, linkRateBytesPerSecond, SATA_GENERATIONS, type Link } from '../../trade/links';
+import { lineRateGbps, linkRateBytesPerSecond, pcieLineRateGbps, SATA_GENERATIONS, type Link } from '../../trade/links';
 import { check } from '../check';
 import { atKey, change, outcome, type Outcome } from '../kit';
 import { floorRate } from './storage-kit';
@@ -16,7 +16,9 @@ export default check({
   id: 'eightfold-slip',
   area: 'storage',
   grade: 'shortfall',
-  what: 'No promised rate in bytes a second is the link’s rate in bits a second.',
+  what:
+    'No promised rate in bytes a second is the link’s rate in bits or transfers a second, nor that of both ' +
+    'directions together.',
   why:
     'Links are sold in gigabits, drives in gigabytes: read for each other, the promise is eight times and ' +
     'more what anything can keep.',
@@ -50,6 +52,8 @@ expect:
 
 /** How near a promise must be to a link’s line rate to be taken for it. */
 const near = 0.01;
+/** Both directions are often printed rounded: 16 GB/s for twice 7.877. */
+const nearBoth = 0.02;
 
 interface Carried {
   readonly link: Link;
@@ -78,15 +82,53 @@ function linksOf(build: Build, drive: Drive): Carried[] {
   );
 }
 
-/** Whether a promise repeats some link’s gigabits as gigabytes. */
+/** A figure of a link that is taken for its rate: how it reads in GB/s, and what was mixed up. */
+interface Slip extends Carried {
+  readonly gigabytes: number;
+  readonly near: number;
+  readonly figure: (slip: Slip) => Sentence;
+  readonly confused: string;
+}
+
+function slipsOf(carried: Carried): Slip[] {
+  const { link } = carried;
+  const payload = inUnit(linkRateBytesPerSecond(link)!, 'GB/s');
+  const bits: Slip = {
+    ...carried,
+    gigabytes: lineRateGbps(link)!,
+    near,
+    figure: (slip) => sentence`its link runs at ${lineOf(slip)}`,
+    confused: 'bits were read as bytes',
+  };
+  if (link.bus !== 'PCIe') return [bits];
+  const both: Slip = {
+    ...carried,
+    gigabytes: 2 * payload,
+    near: nearBoth,
+    figure: (slip) => sentence`its link moves ${bothOf(slip)} in both directions together`,
+    confused: 'a drive reads in one',
+  };
+  const transfers: Slip = {
+    ...carried,
+    gigabytes: pcieLineRateGbps(link.generation, 1),
+    near,
+    figure: (slip) => sentence`its link runs at ${lineOf({ ...slip, link: { ...link, lanes: 1 } })} a lane`,
+    confused: 'bits were read as bytes',
+  };
+  return transfers.gigabytes > payload ? [bits, both, transfers] : [bits, both];
+}
+
+/** Whether a promise repeats some link’s gigabits as gigabytes, or twice its payload. */
 function judge(build: Build, drive: Drive, promise: Fact<Quantity>): Outcome {
   const gigabytes = inUnit(promise.value!.lo, 'GB/s');
-  const slip = linksOf(build, drive).find(({ link }) => Math.abs(gigabytes / lineRateGbps(link)! - 1) <= near);
+  const slip = linksOf(build, drive)
+    .flatMap(slipsOf)
+    .find((one) => Math.abs(gigabytes / one.gigabytes - 1) <= one.near);
   const truth = slip ? sure(false, promise, slip.fact) : openOr(build, drive, promise);
   return outcome(atKey(build, promise), given(truth, drive.part.bus, drive.part.link, drive.at.slot, drive.at.name), {
     broken: () =>
-      sentence`${drive.label} is promised ${promise}; its link runs at ${lineOf(slip!)} and carries
-        ${sentence`${payloadOf(slip!)}`}: bits were read as bytes.`,
+      sentence`${drive.label} is promised ${promise}; ${slip!.figure(slip!)} and carries
+        ${sentence`${payloadOf(slip!)}`}: ${slip!.confused}.`,
     *fixes() {
       const rate = floorRate(linkRateBytesPerSecond(slip!.link)!);
       yield change(promise, rate, `Set the promise to ${rate}`);
@@ -113,6 +155,16 @@ function lineOf({ link, fact }: Carried): Figure {
     known(toBase(lineRateGbps(link)!, 'Gb/s'), 'data-rate', 'line rate', {
       unit: 'Gb/s',
       source: 'PCI Express Base Specification; Serial ATA',
+    }),
+    { from: writtenAt(fact) },
+  );
+}
+
+function bothOf({ link, fact }: Carried): Figure {
+  return copyWith(
+    known(2 * linkRateBytesPerSecond(link)!, 'data-rate', 'payload of both directions', {
+      unit: 'GB/s',
+      source: 'PCI Express Base Specification: line rate × coding ÷ 8, twice',
     }),
     { from: writtenAt(fact) },
   );

@@ -1,5 +1,6 @@
 // What is written over the years against the endurance that a drive states.
 import { counted, derive, figure, type Figure } from '../../figures/figure';
+import { many } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
 import { enduranceYears, writtenTb } from '../../trade/storage';
@@ -53,8 +54,8 @@ expect:
       report(
         outcome(atKey(build, promise['written-per-day']), given(atMost(written, stated), drive.at.name), {
           broken: () =>
-            sentence`At ${perDay} a day ${drive.label} has taken
-              ${sentence`${written} by the end of year ${years}; it states ${stated}`}.`,
+            sentence`At ${perDay} a day ${drive.label} takes
+              ${sentence`${written} in ${many(years, 'year')}; it is good for ${stated}`}.`,
           *fixes(): Iterable<FixIdea | undefined> {
             const whole = wholeYears(stated, perDay);
             if (whole >= 1)

@@ -33,7 +33,8 @@ parts:
       const truth = slot ? keyFits(slot, name!, own, placed.label) : lacking(missingFacts);
       report(
         outcome(at(placed, placed.at.slot), given(truth, formOf(placed), slot?.kind), {
-          broken: () => sentence`${placed.label} is cut for key ${own}; ${placed.at.slot} has key ${slot!.key}.`,
+          broken: () =>
+            sentence`${placed.label} is cut for key ${own}; ${placed.at.slot} has key ${slot!.key}: it does not go in.`,
           *fixes() {
             yield* moves(
               build,

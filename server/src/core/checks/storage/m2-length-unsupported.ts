@@ -40,7 +40,7 @@ parts:
       report(
         outcome(at(placed, placed.at.slot), given(truth, formOf(placed), slot?.kind), {
           broken: () =>
-            sentence`${placed.label} is of size ${size}; ${placed.at.slot} has posts for
+            sentence`${placed.label} is a ${size} module; ${placed.at.slot} has posts for
               ${spoken(slot!.sizes.value ?? [])}.`,
           *fixes() {
             yield* moves(

@@ -55,8 +55,8 @@ parts:
       report(
         outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
           broken: () =>
-            sentence`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box holds an
-              M.2 screw for it.`,
+            sentence`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box has an
+              M.2 screw left for it.`,
           fixes: () => [addToList(build, 'fixings', { item: 'M.2 screw', count: 1 }, 'Buy an M.2 screw')],
         }),
       );

@@ -1,11 +1,12 @@
 // The height of an M.2 module's components against the room over its socket.
 import { figure } from '../../figures/figure';
+import { heightAbove, heightBelow } from '../../figures/modules';
 import { sentence } from '../../figures/sentence';
+import type { Drive } from '../../figures/storage';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { aspectOf, at, outcome, swap } from '../kit';
 import { modulesOf, moves } from './storage-kit';
-import type { Drive } from '../../figures/storage';
 
 export default check({
   id: 'm2-too-thick',
@@ -13,15 +14,19 @@ export default check({
   grade: 'stop',
   what: 'Components and heat sink of each M.2 drive fit the room at its socket.',
   why: 'A module that is too high does not go under the board’s heat sink or the card above; pressed down, it bends.',
-  source: 'drive makers’ M.2 module manuals: component heights',
+  source: 'drive makers’ M.2 module manuals: components at most 1.5 mm a side',
+  limits: [
+    'A `thickness` of 2 mm and more may count the module’s board and what is below it; `height-above` does not.',
+    'A module without a heat sink keeps to the standard’s heights.',
+  ],
   examples: [
     {
       faulty: `
 parts:
   board: { slots: { M2_1: { kind: M.2, component-room: 1.5 mm } } }
   drives:
-    - { name: scratch, shape: M.2, thickness: 2.3 mm, slot: M2_1 }
-#                                                           ^^^^
+    - { name: scratch, shape: M.2, height-above: 2.3 mm, slot: M2_1 }
+#                                                              ^^^^
 `,
       instead: 'Choose a module with lower components, or a socket with more room.',
     },
@@ -33,13 +38,27 @@ parts:
     } of modulesOf(build)) {
       if (placed.role !== 'drives') continue;
       const drive = placed as Drive;
-      const height = figure(drive.part.thickness, `thickness of ${drive.label}`);
+      const height = heightAbove(drive);
       const room = slot && figure(slot['component-room'], `component room of ${name}`);
+      const target = at(drive, drive.at.slot);
       report(
-        outcome(at(drive, drive.at.slot), room ? atMost(height, room) : lacking(missingFacts), {
-          broken: () => sentence`${drive.label} stands ${height} high; ${drive.at.slot} leaves ${room!}.`,
+        outcome(target, room ? atMost(height, room) : lacking(missingFacts), {
+          broken: () => sentence`${drive.label} stands ${height} above its board; ${drive.at.slot} leaves ${room!}.`,
           *fixes() {
             yield* moves(build, drive, (other) => (other['component-room'].value?.lo ?? -1) >= height.hi);
+            yield swap(drive);
+          },
+        }),
+      );
+      if (!slot || (!slot['room-below'].node && !drive.part['height-below'].value?.hi)) continue;
+      const below = heightBelow(drive);
+      const under = figure(slot['room-below'], `room below a module in ${name}`);
+      report(
+        outcome(aspectOf(target, 'below'), atMost(below, under), {
+          broken: () =>
+            sentence`${drive.label} has components ${below} high on its back; ${drive.at.slot} leaves ${under} below it.`,
+          *fixes() {
+            yield* moves(build, drive, (other) => (other['room-below'].value?.lo ?? -1) >= below.hi);
             yield swap(drive);
           },
         }),

@@ -50,8 +50,8 @@ parts:
           losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)),
           {
             broken: () =>
-              sentence`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} gets ${hit!.half}
-                of its ${hit!.own} lanes, ${rates(build, hit!)}.`,
+              sentence`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} there keeps
+                ${hit!.half} of its ${hit!.own} lanes, ${rates(build, hit!)}.`,
             fixes: () => moves(build, placed),
           },
         ),
