@@ -77,10 +77,10 @@ describe('what a finding looks like', () => {
     }
   });
 
-  it('counts builds by worst grade, findings by grade and open answers in the last line', async () => {
+  it('counts findings by grade, builds by worst grade and open answers in the last line', async () => {
     const { out } = await fettle({ ...files, ...good }, 'check');
     expect(out.trimEnd().split('\n').at(-1)).toMatch(
-      /^2 builds: 1 harm, 1 (clear|note|unknown)\. Findings: \d+ harm,.* \d+ answers? waits? for facts\.$/,
+      /^Findings: \d+ harm,.* 2 builds: 1 harm, 1 (clear|note|unknown)\. \d+ answers? waits? for facts\.$/,
     );
   });
 

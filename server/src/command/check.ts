@@ -3,12 +3,14 @@ import { Option, type Command } from 'commander';
 import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
 import { safe } from '../report/layout';
+import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
 import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
 import { walk } from '../session/walk';
-import { Judging } from './judged';
+import { Judging, type CheckRun } from './judged';
+import { Mending } from './mending';
 import { readDay, readGrade } from './options';
 import { formats, printers, type Format } from './printers';
 import { Refusal, type Status, type World } from './world';
@@ -20,6 +22,7 @@ interface Options {
   readonly working?: true;
   readonly accepted?: true;
   readonly alone?: true;
+  readonly allFixes?: true;
   readonly output?: string;
 }
 
@@ -42,6 +45,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
       readGrade,
     )
     .option('--accepted', 'list findings that a build accepts, too')
+    .option('--all-fixes', 'list all proven fixes of each finding, not the best alone')
     .option('--alone', 'check the named files only: no files of a build, no builds that use a part')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
@@ -72,13 +76,19 @@ async function check(paths: readonly string[], options: Options, world: World): 
   };
   const printer = printers[options.format](look, on);
   const tally = new Tally();
+  const mending = new Mending(loader, options.allFixes ? 'all' : 'first');
+  const withFixes = async ({ section, file }: CheckRun): Promise<Section> => {
+    const fixes = await mending.fixesOf(section, file, listed(section, look));
+    tally.notMended += fixes.notSought;
+    return { ...section, fixes };
+  };
   const output = openOutput(world, options.output);
   try {
     output.write(printer.open());
     for await (const judged of judging.sections()) {
       root = judged.root;
       tally.add(judged.section);
-      output.write(judging.guarded(judged, (section) => printer.section(section)) ?? '');
+      output.write((await judging.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '');
     }
     const troubles = [
       ...walkTroubles,

@@ -16,6 +16,8 @@ const heldText = 1_000_000;
 export interface CheckRun {
   readonly section: Section;
   readonly root: string;
+  /** A build with what it was judged from. */
+  readonly file?: LoadedFile;
 }
 
 export interface JudgingOptions {
@@ -59,9 +61,9 @@ export class Judging {
   }
 
   /** What `print` makes of a section; undefined, and one line among the troubles, where it throws. */
-  guarded<T>({ section, root }: CheckRun, print: (section: Section) => T): T | undefined {
+  async guarded<T>({ section, root }: CheckRun, print: () => Promise<T>): Promise<T | undefined> {
     try {
-      return print(section);
+      return await print();
     } catch (error) {
       this.failed({ root, name: section.doc.name }, error);
       return undefined;
@@ -97,8 +99,9 @@ export class Judging {
     for (const { name, trouble } of file.troubles) this.tell({ root: place.root, name }, trouble);
     const title = build?.file.build.value;
     yield this.noted(
-      { doc, judgement, ...(build ? { settings: build.house } : {}), ...(title ? { title } : {}) },
+      { doc, judgement, ...(build ? { build, settings: build.house } : {}), ...(title ? { title } : {}) },
       place.root,
+      file,
     );
     if (!build) return;
     this.options.loader.texts.forget(place.path);
@@ -130,10 +133,10 @@ export class Judging {
     this.early.set(path, { doc: kept, judgement: { ...judgement, answers: [] } });
   }
 
-  private noted(section: Section, root: string): CheckRun {
+  private noted(section: Section, root: string, file?: LoadedFile): CheckRun {
     for (const { id, error } of section.judgement.failed)
       this.tell({ root, name: section.doc.name }, `the check ${id} failed by a fault of its own: ${error}`);
-    return { section, root };
+    return { section, root, ...(file ? { file } : {}) };
   }
 
   /** One file’s fault is one line of the report: it takes nothing of the other files with it. */

@@ -2,7 +2,7 @@
 // is certain.
 import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
-import { provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
+import { isPlain, provenFileFixes, provenFixes } from '../core/judge/prove';
 import type { Candidates } from '../core/judge/swaps';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
@@ -132,13 +132,10 @@ function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction
     title: fix.title,
     kind: 'quickfix',
     ...belongingTo(finding, view, options),
-    ...(i === 0 && isHarmless(fix) ? { isPreferred: true } : {}),
+    ...(i === 0 && isPlain(fix) ? { isPreferred: true } : {}),
     edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
   }));
 }
-
-/** A fix that brings nothing but open questions may be taken without a look at the others. */
-const isHarmless = (fix: ProvenFix): boolean => fix.brings.every((brought) => brought.grade === 'unknown');
 
 function accepting(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
   const edits = acceptEdits(view, finding);

@@ -1,6 +1,14 @@
 // Findings as JSON, in the shape that `schemas/findings.schema.json` lays down.
+import type { Build } from '../core/build/build';
+import type { Check } from '../core/checks/check';
+import { pageOf } from '../core/checks/page';
+import { totalCost } from '../core/figures/cost';
+import { wallPower } from '../core/figures/mains';
+import { sustainedDraw } from '../core/figures/power';
+import { show } from '../core/figures/sentence';
+import type { ProvenFix } from '../core/judge/prove';
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
-import type { Missing } from '../core/figures/figure';
+import { isBounded, type Figure, type Missing } from '../core/figures/figure';
 import { excessOf, weighedValue, type Measure } from '../core/figures/measure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
@@ -32,7 +40,7 @@ export function toJson(value: unknown): string {
 
 /** One file with its findings. */
 export function sectionJson(section: Section, look: FormatOptions): object {
-  const { doc, title, judgement } = section;
+  const { doc, title, judgement, build } = section;
   const findings = listed(section, { from: look.from, accepted: true });
   return {
     file: look.shown(doc),
@@ -40,8 +48,54 @@ export function sectionJson(section: Section, look: FormatOptions): object {
     ...(title === undefined ? {} : { name: title }),
     worst: judgement.findings.find((finding) => !finding.accepted)?.grade ?? null,
     checks: judgement.counts,
-    findings: findings.map((finding) => findingJson(finding, look)),
+    ...(build ? { totals: totalsJson(build) } : {}),
+    findings: findings.map((finding) => ({
+      ...findingJson(finding, look),
+      fixes: (section.fixes?.of.get(finding) ?? []).map((fix) => fixJson(fix, look)),
+    })),
   };
+}
+
+/** What a build comes to in all; a total of which nothing is known is left out. */
+function totalsJson(build: Build): object {
+  const totals: [string, Figure | undefined][] = [
+    ['cost', totalCost(build)],
+    ['sustainedDraw', sustainedDraw(build)],
+    ['wallPower', wallPower(build)],
+  ];
+  return Object.fromEntries(
+    totals.flatMap(([name, figure]) => (figure && isBounded(figure) ? [[name, totalJson(figure)]] : [])),
+  );
+}
+
+const totalJson = (figure: Figure): object => ({
+  value: show(figure),
+  dimension: figure.dimension,
+  ...(figure.currency ? { currency: figure.currency } : {}),
+  ...bound('low', figure.lo),
+  ...bound('high', figure.hi),
+});
+
+/** A proven fix, as edits of one file. */
+function fixJson({ title, doc, edits, brings, clears, givesWay }: ProvenFix, look: FormatOptions): object {
+  const named = (findings: readonly Finding[]): object[] =>
+    findings.map(({ id, grade, subject }) => ({ id, grade, path: subject }));
+  return {
+    title,
+    file: look.shown(doc),
+    edits: edits.map(({ span, text }) => ({ range: doc.lines.rangeOf(span), text })),
+    brings: named(brings),
+    clears: named(clears),
+    givesWay,
+  };
+}
+
+/** What the checks that found something are about, by their ids. */
+export function explainedJson(checks: ReadonlySet<Check>): object {
+  const pages = [...checks].map(pageOf).sort((a, b) => (a.id < b.id ? -1 : 1));
+  return Object.fromEntries(
+    pages.map(({ id, what, why, grade, area, source, limits }) => [id, { what, why, grade, area, source, limits }]),
+  );
 }
 
 export function findingJson(finding: Finding, look: FormatOptions): object {
@@ -123,7 +177,8 @@ export function closingJson(
     accepted: tally.accepted,
     lighter: tally.lighterThan(look.from),
     pastMost: tally.cut,
+    fixesNotSought: tally.notMended,
     notRead: troubles.map(({ path }) => path),
   };
-  return `],\n"leftOut": ${toJson(leftOut)},\n"troubles": ${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`;
+  return `],\n"explained": ${toJson(explainedJson(tally.found))},\n"leftOut": ${toJson(leftOut)},\n"troubles": ${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`;
 }

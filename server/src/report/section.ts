@@ -1,8 +1,17 @@
 // What a report is made of: one section a file that was judged, and how to look at it.
+import type { Build } from '../core/build/build';
 import type { Finding, Judgement } from '../core/judge/finding';
+import type { ProvenFix } from '../core/judge/prove';
 import type { Grade } from '../core/manifest/house-file';
 import { atLeastAsBad, type WorkspaceConfig } from '../core/build/workspace-config';
 import type { Doc, SourceLocation } from '../core/parts/doc';
+
+/** Proven fixes of the findings that a report lists, best first. */
+export interface Fixes {
+  readonly of: ReadonlyMap<Finding, readonly ProvenFix[]>;
+  /** Findings whose fixes were not looked for. */
+  readonly notSought: number;
+}
 
 /** One judged file: a build with its parts, or a part file or house settings by themselves. */
 export interface Section {
@@ -12,6 +21,9 @@ export interface Section {
   readonly judgement: Judgement;
   /** For a build: the settings it was judged by. */
   readonly settings?: WorkspaceConfig;
+  readonly build?: Build;
+  /** Absent where no fixes were looked for. */
+  readonly fixes?: Fixes;
 }
 
 export interface FormatOptions {

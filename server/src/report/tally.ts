@@ -1,4 +1,5 @@
 // What a run comes to: builds by their worst grade, checks by their answer.
+import type { Check } from '../core/checks/check';
 import { grades, type Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
 import { addSettings, type SettingsUsed } from './left-out';
@@ -15,6 +16,10 @@ export class Tally {
   /** Findings past the most that are listed of one file. */
   cut = 0;
   otherFiles = 0;
+  /** The checks that found something. */
+  readonly found = new Set<Check>();
+  /** Findings whose fixes were not looked for. */
+  notMended = 0;
   /** Findings of checks that settings switch off, and those settings. */
   off = 0;
   readonly settings: SettingsUsed = { off: new Set(), regraded: new Map() };
@@ -27,6 +32,7 @@ export class Tally {
     const open = judgement.findings.filter((finding) => !finding.accepted);
     for (const finding of open) {
       this.findings[finding.grade]++;
+      this.found.add(finding.check);
       if (finding.check.unread) this.unread++;
     }
     this.accepted += judgement.findings.length - open.length;

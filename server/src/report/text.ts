@@ -7,7 +7,7 @@ import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import { block, padded, plural, safe, withRight } from './layout';
 import { settingsText } from './left-out';
-import { lineOf, listed, type FormatOptions, type Section } from './section';
+import { lineOf, listed, type Fixes, type FormatOptions, type Section } from './section';
 import { workingText } from './working-text';
 import type { Tally, Worst } from './tally';
 
@@ -29,7 +29,7 @@ export function sectionText(section: Section, look: TextFormatOptions): string {
   const cautioned: Cautioned = new Map();
   const blocks = findings
     .filter((finding) => isPlain(finding, look))
-    .map((finding) => findingText(finding, look, cautioned));
+    .map((finding) => findingText(finding, section.fixes, look, cautioned));
   const waiting = findings.filter((finding) => !isPlain(finding, look));
   const heading = toned(safe(section.title ?? look.shown(section.doc)), '1', look);
   return `${[heading, ...blocks, ...waitingText(waiting, look)].join('\n\n')}\n\n`;
@@ -41,7 +41,12 @@ const isPlain = (finding: Finding, look: FormatOptions): boolean => look.working
 /** The cautions that stand in full in a section so far, each with the check under whose finding it does. */
 type Cautioned = Map<string, string>;
 
-function findingText(finding: Finding, look: TextFormatOptions, cautioned: Cautioned): string {
+function findingText(
+  finding: Finding,
+  fixes: Fixes | undefined,
+  look: TextFormatOptions,
+  cautioned: Cautioned,
+): string {
   const { subject, underline, grade } = finding;
   const word = finding.accepted ? 'accepted' : grade;
   const head =
@@ -49,6 +54,7 @@ function findingText(finding: Finding, look: TextFormatOptions, cautioned: Cauti
     `  ${safe(subject)}`;
   const sentence = withRight(block(finding.said.text, sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
+  for (const { title } of fixes?.of.get(finding) ?? []) lines.push(...block(title, sentences, '  mend'));
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
   if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution, finding.id, cautioned));
   const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
@@ -118,7 +124,7 @@ export function placeOfMissing(lack: Missing, look: Pick<FormatOptions, 'shown'>
 
 const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];
 
-/** The closing lines: what was left out, then builds by worst grade, findings by grade, and what waits for facts. */
+/** The closing lines: what was left out, then findings by grade, builds by worst grade, and what waits for facts. */
 export function closingText(tally: Tally, look: FormatOptions, notRead = 0): string {
   const hints = settingsText(tally.settings, tally.off);
   const { unknown } = tally.findings;
@@ -136,6 +142,10 @@ export function closingText(tally: Tally, look: FormatOptions, notRead = 0): str
       `${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows ` +
         `${tally.accepted === 1 ? 'it' : 'them'}.`,
     );
+  if (tally.notMended > 0)
+    hints.push(
+      `Fixes of ${plural(tally.notMended, 'finding', 'findings')} were not looked for; --all-fixes looks for all.`,
+    );
   if (tally.cut > 0)
     hints.push(`${plural(tally.cut, 'finding is', 'findings are')} past the most that is listed of one file.`);
   const worst = worstOrder
@@ -145,7 +155,7 @@ export function closingText(tally: Tally, look: FormatOptions, notRead = 0): str
   const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';
   return `${[
     ...hints.flatMap((hint) => block(hint, 0)),
-    ...block(`${builds} ${findingsText(tally)} ${plural(unknown, 'answer waits', 'answers wait')} for facts.`, 0),
+    ...block(`${findingsText(tally)} ${builds} ${plural(unknown, 'answer waits', 'answers wait')} for facts.`, 0),
   ].join('\n')}\n`;
 }
 

@@ -61,6 +61,11 @@ export class PartIndex {
     return candidates;
   }
 
+  /** How many parts the workspace of a file has. */
+  async count(asking: Asking): Promise<number> {
+    return (await this.listing(asking)).size;
+  }
+
   /** Whether the parts of this file's workspace are listed already, so that asking costs little. */
   isListed(asking: Asking): boolean {
     return this.known.has(keyOf(asking));

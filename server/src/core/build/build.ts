@@ -2,7 +2,6 @@
 import { buildFile } from '../manifest/build-file';
 import { roleNames, type RoleName } from '../manifest/places';
 import type { Doc } from '../parts/doc';
-import type { Group } from '../parts/fact';
 import { readGroup } from '../parts/facts';
 import {
   keptBy,
@@ -15,7 +14,17 @@ import {
   type Parts,
   type Placed,
 } from './placed';
-import { haveCommon, PartsView, rolesOf, type Reads, type RoleSet } from './reads';
+import {
+  everything,
+  FileView,
+  haveCommon,
+  PartsView,
+  rolesOf,
+  type BuildFile,
+  type Reads,
+  type RoleSet,
+  type SectionName,
+} from './reads';
 import type { WorkspaceConfig } from './workspace-config';
 
 export type { FindPart, Parts, Placed };
@@ -35,7 +44,7 @@ interface Content {
 }
 
 export class Build {
-  readonly file: Group<typeof buildFile>;
+  readonly file: BuildFile;
   readonly parts: Parts;
 
   /** `content`: of a build that is read already. `reads`: notes what is looked at through this view of it. */
@@ -47,8 +56,15 @@ export class Build {
     private readonly content: Content = readContent(doc, find),
     readonly reads?: Reads,
   ) {
-    this.file = keptBy(doc, buildFile, () => readGroup(buildFile, '', [rootSource(doc)]));
+    const file = keptBy(doc, buildFile, () => readGroup(buildFile, '', [rootSource(doc)]));
+    this.file = reads ? new FileView(file, reads) : file;
     this.parts = reads ? new PartsView(content.parts, reads) : content.parts;
+  }
+
+  /** The file’s text, for whoever goes through all of it. */
+  get whole(): Doc {
+    this.reads?.add(everything);
+    return this.doc;
   }
 
   /** Every name under which a part file was asked for: the build changes when one of these does. */
@@ -88,6 +104,19 @@ export class Build {
     return new Build(this.doc, this.find, this.house, this.today, {
       parts: partsFrom((role) => partsAs(role, parts).map((one) => instead.get(one) ?? one)),
       dependsOn,
+      memo: keptApart(memo, changed),
+      memoOf: new Map([...memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
+    });
+  }
+
+  /** The build of another text that differs in these roles and sections alone; only they are read again. */
+  withText(doc: Doc, names: readonly (RoleName | SectionName)[]): Build {
+    const { parts, memo, memoOf } = this.content;
+    const anew = readContent(doc, this.find);
+    const changed = rolesOf(names);
+    return new Build(doc, this.find, this.house, this.today, {
+      parts: partsFrom((role) => partsAs(role, names.includes(role) ? anew.parts : parts)),
+      dependsOn: anew.dependsOn,
       memo: keptApart(memo, changed),
       memoOf: new Map([...memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
     });

@@ -1,16 +1,39 @@
-// What is read of a build: a view of its parts that notes every role that is looked at.
+// What is read of a build: views of its parts and of its file that note every role and section that is looked at.
+import type { buildFile } from '../manifest/build-file';
 import { roleNames, type RoleName } from '../manifest/places';
+import type { Group } from '../parts/fact';
 import type { Parts } from './placed';
 
-/** A set of roles, a bit each: two sets are joined whenever a figure is read. */
+/** A set of roles and sections, a bit each: two sets are joined whenever a figure is read. */
 export type RoleSet = number;
+export type BuildFile = Group<typeof buildFile>;
+/** A section of a build’s file beside `parts:`. */
+export type SectionName = Exclude<keyof typeof buildFile, symbol>;
 
-const bitOf = Object.fromEntries(roleNames.map((role, i) => [role, 1 << i])) as Readonly<Record<RoleName, RoleSet>>;
+const sectionNames: readonly SectionName[] = [
+  'format',
+  'build',
+  'purpose',
+  'place',
+  'expect',
+  'bench',
+  'steps',
+  'acceptance',
+  'hand-over',
+  'accept',
+];
+const bitOf = Object.fromEntries([...roleNames, ...sectionNames].map((name, i) => [name, 1 << i])) as Readonly<
+  Record<RoleName | SectionName, RoleSet>
+>;
+/** Whoever reads the text itself has read all that stands in it. */
+export const everything: RoleSet = Object.values(bitOf).reduce((set, bit) => set | bit, 0);
 
-export const rolesOf = (names: Iterable<RoleName>): RoleSet => [...names].reduce((set, name) => set | bitOf[name], 0);
+export const isSection = (name: string): name is SectionName => (sectionNames as readonly string[]).includes(name);
+export const rolesOf = (names: Iterable<RoleName | SectionName>): RoleSet =>
+  [...names].reduce((set, name) => set | bitOf[name], 0);
 export const haveCommon = (some: RoleSet, others: RoleSet): boolean => (some & others) !== 0;
 
-/** The roles that one figure or one check has read so far. */
+/** The roles and sections that one figure or one check has read so far. */
 export class Reads {
   private readSoFar: RoleSet = 0;
 
@@ -82,5 +105,53 @@ export class PartsView implements Parts {
   }
   get sticks(): Parts['sticks'] {
     return this.read('sticks');
+  }
+}
+
+/** The sections of the file; whoever looks at one has it noted. */
+export class FileView implements BuildFile {
+  constructor(
+    private readonly held: BuildFile,
+    private readonly reads: Reads,
+  ) {}
+
+  private read<S extends SectionName>(section: S): BuildFile[S] {
+    this.reads.add(bitOf[section]);
+    return this.held[section];
+  }
+
+  get $(): BuildFile['$'] {
+    this.reads.add(everything);
+    return this.held.$;
+  }
+  get format(): BuildFile['format'] {
+    return this.read('format');
+  }
+  get build(): BuildFile['build'] {
+    return this.read('build');
+  }
+  get purpose(): BuildFile['purpose'] {
+    return this.read('purpose');
+  }
+  get place(): BuildFile['place'] {
+    return this.read('place');
+  }
+  get expect(): BuildFile['expect'] {
+    return this.read('expect');
+  }
+  get bench(): BuildFile['bench'] {
+    return this.read('bench');
+  }
+  get steps(): BuildFile['steps'] {
+    return this.read('steps');
+  }
+  get acceptance(): BuildFile['acceptance'] {
+    return this.read('acceptance');
+  }
+  get 'hand-over'(): BuildFile['hand-over'] {
+    return this.read('hand-over');
+  }
+  get accept(): BuildFile['accept'] {
+    return this.read('accept');
   }
 }

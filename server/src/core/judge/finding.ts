@@ -1,5 +1,5 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
-import { haveCommon, rolesOf, type RoleSet } from '../build/reads';
+import { haveCommon, rolesOf, type RoleSet, type SectionName } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { uniqueMissing } from '../figures/missing-facts';
@@ -69,7 +69,7 @@ export interface Judgement {
 }
 
 /** Answers that stand whatever changes in these roles: of the text by itself, and of checks that read none of them. */
-export function answersApart(before: Judgement, changed: Iterable<RoleName>): readonly Answer[] {
+export function answersApart(before: Judgement, changed: Iterable<RoleName | SectionName>): readonly Answer[] {
   const others = rolesOf(changed);
   return before.answers.filter(
     ({ check, roles }) => check.on === 'file' || (check.on === 'build' && !haveCommon(roles, others)),

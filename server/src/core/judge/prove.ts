@@ -5,9 +5,12 @@ import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from 
 import { Doc } from '../parts/doc';
 import { applyEdits, editsOverlap, nearest, type Edit } from '../text';
 import { bestPlaces } from './assign';
+import { judgeEdited } from './edited';
 import type { Finding, Judgement } from './finding';
 import { judgeBuild, judgeFile, type GoOn } from './judge';
+import type { Kind } from '../parts/kinds';
 import { newIn, trySwaps, type Candidate, type Candidates, type Swapped } from './swaps';
+import { givesWay } from './weakening';
 
 export interface ProvenFix {
   readonly title: string;
@@ -17,25 +20,53 @@ export interface ProvenFix {
   readonly brings: readonly Finding[];
   /** Findings it clears, the one it was made for among them. */
   readonly clears: readonly Finding[];
+  /** It lowers a promise, writes a part’s stated fact otherwise, or replaces a safety text. */
+  readonly givesWay: boolean;
 }
 
 /** How many swaps are offered for one finding. */
 const swapsOffered = 3;
 
-/** The proven fixes of a finding in a build, best first as the check gives them. */
+/** The proven fixes of a finding in a build, best first. */
 export function provenFixes(
   build: Build,
   before: Judgement,
   finding: Finding,
   candidates: Candidates = () => [],
 ): ProvenFix[] {
+  return bestFirst(distinct([...proofs(build, before, finding, candidates)]));
+}
+
+/** The first of the proven fixes; the others are proven only where none is plainly best. */
+export function bestFix(
+  build: Build,
+  before: Judgement,
+  finding: Finding,
+  candidates: Candidates = () => [],
+): ProvenFix | undefined {
   const proven: ProvenFix[] = [];
-  for (const idea of ideasOf(finding)) {
-    if (idea.type === 'text') proven.push(...some(proveText(build, before, finding, idea)));
-    else if (idea.type === 'assign') proven.push(...some(proveAssignment(build, before, finding, idea)));
-    else proven.push(...proveSwaps(build, before, finding, idea, candidates(idea.placed.kind)));
+  for (const fix of proofs(build, before, finding, candidates)) {
+    if (isPlain(fix)) return fix;
+    proven.push(fix);
   }
-  return distinct(proven);
+  return bestFirst(proven)[0];
+}
+
+/** A fix that brings nothing but open questions, and gives way in nothing, may be taken without a look at others. */
+export const isPlain = (fix: ProvenFix): boolean => !fix.givesWay && cost(fix) === 0;
+
+const cost = ({ brings }: ProvenFix): number => weight(brings.filter(({ grade }) => grade !== 'unknown'));
+
+/** Those that give way last, then by what they bring; of alike ones as the check gives them. */
+const bestFirst = (proven: readonly ProvenFix[]): ProvenFix[] =>
+  [...proven].sort((a, b) => Number(a.givesWay) - Number(b.givesWay) || cost(a) - cost(b));
+
+function* proofs(build: Build, before: Judgement, finding: Finding, candidates: Candidates): Iterable<ProvenFix> {
+  for (const idea of ideasOf(finding)) {
+    if (idea.type === 'text') yield* some(proveText(build, before, finding, idea));
+    else if (idea.type === 'assign') yield* some(proveAssignment(build, before, finding, idea));
+    else yield* proveSwaps(build, before, finding, idea, candidates(idea.placed.kind));
+  }
 }
 
 /** The proven fixes of a finding in a file that stands by itself. */
@@ -45,12 +76,20 @@ export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): 
     const after = judgeFile(new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits)));
     return some(weigh(before, after, finding, idea.title, doc, idea.edits));
   });
-  return distinct(proven);
+  return bestFirst(distinct(proven));
 }
 
+/** What the check offers; what gives way is tried last. */
 function ideasOf(finding: Finding): FixIdea[] {
-  return [...(finding.fixes?.() ?? [])].filter((idea): idea is FixIdea => idea !== undefined);
+  const ideas = [...(finding.fixes?.() ?? [])].filter((idea): idea is FixIdea => idea !== undefined);
+  const last = new Set(ideas.filter((idea) => idea.type === 'text' && givesWay(idea, finding.check)));
+  return [...ideas.filter((idea) => !last.has(idea)), ...last];
 }
+
+/** The kinds of part whose folder a finding’s fixes are looked for in. */
+export const kindsSought = (finding: Finding): readonly Kind[] => [
+  ...new Set(ideasOf(finding).flatMap((idea) => (idea.type === 'swap' ? [idea.placed.kind] : []))),
+];
 
 function proveAssignment(build: Build, before: Judgement, finding: Finding, idea: AssignFix): ProvenFix | undefined {
   const fix = bestPlaces(build, before, idea);
@@ -61,7 +100,9 @@ function proveText(build: Build, before: Judgement, finding: Finding, idea: Text
   if (idea.edits.length === 0 || editsOverlap(idea.edits)) return undefined;
   const changed = new Doc(idea.doc.name, idea.doc.kind, applyEdits(idea.doc.text, idea.edits));
   if (changed.text === idea.doc.text) return undefined;
-  return weigh(before, judgeBuild(withDoc(build, idea.doc, changed)), finding, idea.title, idea.doc, idea.edits);
+  const after =
+    idea.doc === build.doc ? judgeEdited(build, before, changed) : judgeBuild(withDoc(build, idea.doc, changed));
+  return weigh(before, after, finding, idea.title, idea.doc, idea.edits);
 }
 
 /** The build as it would be with one of its files changed. */
@@ -92,7 +133,14 @@ function weigh(
   if (bringsAsBad(brings, finding)) return undefined;
   const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
   const cost = worst.length > 0 ? ` (brings ${[...new Set(worst)].join(', ')})` : '';
-  return { title: title + cost, doc, edits, brings, clears: newIn(before.findings, after.findings) };
+  return {
+    title: title + cost,
+    doc,
+    edits,
+    brings,
+    clears: newIn(before.findings, after.findings),
+    givesWay: givesWay({ doc, edits }, finding.check),
+  };
 }
 
 const bringsAsBad = (brings: readonly Finding[], finding: Finding): boolean =>
@@ -109,13 +157,13 @@ function contents(build: Build, finding: Finding, placed: Placed, candidate: Can
   return !stillThere(judgeBuild(build.withPart(placed, candidate.name), { checks: [finding.check] }), finding);
 }
 
-function proveSwaps(
+function* proveSwaps(
   build: Build,
   before: Judgement,
   finding: Finding,
   idea: SwapFix,
   candidates: readonly Candidate[],
-): ProvenFix[] {
+): Iterable<ProvenFix> {
   const current = idea.placed.used?.name;
   const content = candidates.filter(
     (candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate),
@@ -125,13 +173,15 @@ function proveSwaps(
   const ranked = [...trySwaps(build, before, idea.placed, content, mayBeProven)]
     .filter((swapped) => !stillThere(swapped.after, finding))
     .sort((a, b) => Number(b.candidate.name === near) - Number(a.candidate.name === near) || bySwapWorth(a, b));
-  const proven: ProvenFix[] = [];
+  let offered = 0;
   for (const { candidate } of ranked) {
-    if (proven.length === swapsOffered) break;
+    if (offered === swapsOffered) return;
     const fix = putOn(idea.placed, 'use', candidate.name, `Use ${candidate.name} as ${idea.placed.kind}`);
-    proven.push(...some(fix && proveText(build, before, finding, fix)));
+    const proven = fix && proveText(build, before, finding, fix);
+    if (!proven) continue;
+    offered++;
+    yield proven;
   }
-  return proven;
 }
 
 /** The candidate that a name without a file is a slip of: it comes before what suits better. */

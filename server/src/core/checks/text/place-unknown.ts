@@ -56,7 +56,7 @@ parts:
       );
     }
     // What the build spells out of a board may itself name places of that board.
-    for (const reference of referencesIn(build.doc))
+    for (const reference of referencesIn(build.whole))
       if (reference.saidOf === 'part' && reference.fact.field !== arriving) reportName(build, reference, report);
   },
 });

@@ -34,7 +34,7 @@ expect:
   ],
   test(build, report) {
     promisesOfMemory(build, report);
-    for (const reference of referencesIn(build.doc)) {
+    for (const reference of referencesIn(build.whole)) {
       const { fact, to, saidOf } = reference;
       if (saidOf !== 'build') continue;
       if (to.includes('drive'))

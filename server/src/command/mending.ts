@@ -1,0 +1,67 @@
+// Proves fixes of what a run lists: each costs some judging, so that a run looks for no more than a certain number.
+import type { Finding } from '../core/judge/finding';
+import { bestFix, kindsSought, provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
+import type { Candidate } from '../core/judge/swaps';
+import type { Kind } from '../core/parts/kinds';
+import type { Fixes, Section } from '../report/section';
+import type { LoadedFile, Loader } from '../session/loader';
+import { PartIndex } from '../session/part-index';
+
+/** Which fixes of a finding are looked for. */
+export type Wanted = 'first' | 'all';
+
+/** So many findings of a run have fixes looked for, unless all fixes are wanted. */
+const mostMended = 40;
+/** Trying the parts of a folder in a place is left to `fettle swap` where there are more. */
+const mostParts = 400;
+
+export class Mending {
+  private left: number;
+  private readonly index: PartIndex;
+
+  constructor(
+    loader: Loader,
+    private readonly wanted: Wanted,
+  ) {
+    this.left = wanted === 'all' ? Infinity : mostMended;
+    // What cannot be read in a parts folder is told where it is judged.
+    this.index = new PartIndex(loader.texts, { tell: () => undefined });
+  }
+
+  /** The fixes of the findings that are listed of a file, worst findings first. */
+  async fixesOf({ doc, judgement }: Section, file: LoadedFile | undefined, listed: readonly Finding[]): Promise<Fixes> {
+    const fixes = new Map<Finding, readonly ProvenFix[]>();
+    let notSought = 0;
+    for (const finding of listed) {
+      if (!finding.fixes || finding.accepted) continue;
+      if (this.left <= 0) {
+        notSought++;
+        continue;
+      }
+      this.left--;
+      fixes.set(
+        finding,
+        file?.build ? await this.inBuild(file, finding) : this.some(provenFileFixes(doc, judgement, finding)),
+      );
+    }
+    return { of: fixes, notSought };
+  }
+
+  private async inBuild(file: LoadedFile, finding: Finding): Promise<readonly ProvenFix[]> {
+    const { build, judgement } = file;
+    const byKind = new Map<Kind, readonly Candidate[]>();
+    for (const kind of kindsSought(finding)) byKind.set(kind, await this.parts(file, kind));
+    const candidates = (kind: Kind): readonly Candidate[] => byKind.get(kind) ?? [];
+    if (this.wanted === 'all') return provenFixes(build!, judgement, finding, candidates);
+    const best = bestFix(build!, judgement, finding, candidates);
+    return best ? [best] : [];
+  }
+
+  private async parts(file: LoadedFile, kind: Kind): Promise<readonly Candidate[]> {
+    const isFew = this.wanted === 'all' || (await this.index.count(file)) <= mostParts;
+    return isFew ? this.index.ofKind(file, kind) : [];
+  }
+
+  private readonly some = (fixes: readonly ProvenFix[]): readonly ProvenFix[] =>
+    this.wanted === 'all' ? fixes : fixes.slice(0, 1);
+}
