@@ -1,39 +1,88 @@
 // The order of work as it is worked out from a build's parts: steps, what each comes after and why, cautions before them.
-import type { Build } from '../core/build/build';
+import type { Build, Placed } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
 import { workOrder, type WorkStep } from '../core/figures/work-order';
-import { block, padded, safe } from './layout';
+import type { Fact } from '../core/parts/fact';
+import { listed } from '../core/text';
+import type { StepKind } from '../core/trade/steps';
+import { block, padded, plural, safe } from './layout';
 import { cautionText } from './text';
-import { plural } from './layout';
 
 /** Steps stand in a column of their own, behind their number. */
 const steps = 7;
 
-/** The order as text for a terminal; a caution stands before the step that it belongs to. */
+/** The order as text for a terminal; a caution stands before the step that it belongs to, with a blank line around. */
 export function orderText(build: Build, title: string): string {
   const order = workOrder(build);
-  const blocks = order.map((step, i) => stepText(step, i + 1));
+  const said = new Map<string, number>();
+  const blocks = order.map((step, i) => [...cautionsText(step, i + 1, said), ...stepText(build, step, i + 1)]);
+  const lines = blocks.flatMap((block, i) => (order[i]!.cautions.length > 0 ? ['', ...block] : block));
   const head =
     `${safe(title)}: ${plural(order.length, 'step', 'steps')}, worked out from its parts. ` +
     'The makers’ handbooks come before this list.';
-  return `${[block(head, 0).join('\n'), ...blocks].join('\n\n')}\n`;
+  return `${[...block(head, 0), ...(lines[0] === '' ? [] : ['']), ...lines].join('\n')}\n`;
 }
 
-function stepText(step: WorkStep, number: number): string {
-  const cautions = step.cautions.flatMap((id) => {
+/** What has been read in full is not printed in full again: it is named by the step it stood before. */
+function cautionsText({ cautions }: WorkStep, number: number, said: Map<string, number>): string[] {
+  return cautions.flatMap((id) => {
     const words = cautionWords(id);
-    return words ? cautionText(words, steps) : [];
+    if (!words) return [];
+    const first = said.get(id);
+    said.set(id, first ?? number);
+    return first === undefined
+      ? cautionText(words, steps)
+      : block(
+          `${words.sentences[0]} See the caution before step ${first}.`,
+          steps + 10,
+          padded('', steps) + words.word,
+        );
   });
-  const head = block(stepName(step), steps, padded(`  ${number}.`, steps));
-  const reasons = reasonsOf(step).flatMap((reason) => block(reason, steps + 2));
-  return [...cautions, ...head, ...reasons].join('\n');
 }
 
-/** A step in words, with the part where there are several of its kind. */
-export function stepName({ step, part }: WorkStep): string {
-  const words = step[0]?.toUpperCase() + step.slice(1);
-  return part ? `${words}: ${part.label}` : words;
+function stepText(build: Build, step: WorkStep, number: number): string[] {
+  const head = block(stepName(build, step), steps, padded(`  ${number}.`, steps));
+  return [...head, ...reasonsOf(step).flatMap((reason) => block(reason, steps + 2))];
 }
+
+/** A step in words, with the parts it is done to and where they go. */
+export function stepName(build: Build, step: WorkStep): string {
+  const words = step.step[0]?.toUpperCase() + step.step.slice(1);
+  const parts = partsOf(build, step).flatMap(partName);
+  const named = parts.length === 0 ? words : `${words}: ${listed([...new Set(parts)])}`;
+  return step.note ? `${words} (${step.note})` : named;
+}
+
+/** What a step is done to: the part that it names, or all that the build has of its kind. */
+function partsOf(build: Build, { step, part, note }: WorkStep): readonly Placed[] {
+  if (part) return [part];
+  if (note) return [];
+  const { board, processor, cooler, paste, memory, supply, fans, radiators, case: box } = build.parts;
+  const of: Partial<Record<StepKind, readonly (Placed | undefined)[]>> = {
+    'open case': [box],
+    'fit processor': [processor],
+    'fit memory': memory,
+    'apply paste': [paste],
+    'fit cooler': [cooler],
+    'fit supply': [supply],
+    'fit fans': fans,
+    'fit board': [board],
+    'fit radiator': radiators.length > 0 ? radiators : [cooler],
+  };
+  return (of[step] ?? []).flatMap((one) => one ?? []);
+}
+
+/** A part by its name and its place, `lumen/rapid-2t in M2_1`; none where it has neither. */
+function partName({ label, kind, at }: Placed): string[] {
+  const keys = at as unknown as Record<string, Fact<string | readonly Fact<string>[]> | undefined>;
+  const fact = placeKeys.map((key) => keys[key]).find((one) => one?.value !== undefined);
+  const place = Array.isArray(fact?.value) ? listed(fact.value.map((one: Fact<string>) => one.text)) : fact?.text;
+  const name = label === kind ? '' : label;
+  if (place === undefined) return name === '' ? [] : [name];
+  return [`${name} ${fact?.key === 'mount' ? 'at' : 'in'} ${place}`.trim()];
+}
+
+const placeKeys = ['slot', 'slots', 'bay', 'mount'] as const;
 
 /** What it comes after, a reason once, with all the steps that share it. */
 function reasonsOf({ reasons }: WorkStep): string[] {
@@ -43,19 +92,20 @@ function reasonsOf({ reasons }: WorkStep): string[] {
     if (!own.includes(after)) own.push(after);
     afters.set(because, own);
   }
-  return [...afters].map(([because, own]) => `after ${own.join(', ')}: ${because}`);
+  return [...afters].map(([because, own]) => `after ${listed(own)}: ${because}`);
 }
 
-/** The order in JSON: each step with its part, what it comes after and why, and the cautions before it. */
+/** The order in JSON: each step with its parts, what it comes after and why, and the cautions before it. */
 export function orderReport(build: Build, title: string): unknown {
   return {
     build: title,
-    steps: workOrder(build).map(({ step, part, reasons, cautions }, i) => ({
+    steps: workOrder(build).map((step, i) => ({
       number: i + 1,
-      step,
-      ...(part ? { part: part.path } : {}),
-      after: reasons,
-      cautions: cautions.flatMap((id) => {
+      step: step.step,
+      ...(step.note ? { note: step.note } : {}),
+      parts: partsOf(build, step).map((part) => ({ path: part.path, name: part.label })),
+      after: step.reasons,
+      cautions: step.cautions.flatMap((id) => {
         const words = cautionWords(id);
         return words ? [{ id, word: words.word, text: words.sentences.join(' ') }] : [];
       }),

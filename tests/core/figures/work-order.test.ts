@@ -172,7 +172,7 @@ describe('the order of work', () => {
       desk.replace('by: older processor', 'by: older processor, older-processor: { family: Calder C6 }'),
     );
     const notes = steps.filter(({ step }) => step === 'fit processor').map(({ note }) => note);
-    expect(notes).toEqual(['the older processor (Calder C6)', 'take the older processor (Calder C6) out first']);
+    expect(notes).toEqual(['the older Calder C6', 'take out the older Calder C6 first']);
     const update = at(steps, 'update firmware');
     for (const kind of ['fit processor', 'fit memory', 'fit cooler', 'connect fan cables', 'plug in mains'] as const)
       expect(at(steps, kind), kind).toBeLessThan(update);

@@ -72,7 +72,7 @@ function withStarts(build: Build, nodes: readonly WorkNode[], starts: readonly S
     ...(starts.includes('bench start') ? ['wait for memory training' as const] : []),
     ...(donor ? ['fit memory' as const, 'take off socket cover' as const] : []),
   ]);
-  const again = donor ? `take ${olderProcessor(build)} out first` : undefined;
+  const again = donor ? `take out ${olderProcessor(build)} first` : undefined;
   const left = nodes
     .filter(({ kind }) => !moved.has(kind))
     .map((node) => (again && node.kind === 'fit processor' ? { ...node, note: again } : node));
@@ -110,7 +110,7 @@ const donorOnly: ReadonlySet<StepKind> = new Set(['fit processor', 'fit cooler']
 function olderProcessor(build: Build): string {
   const { model, family } = build.file.bench['firmware-update']['older-processor'];
   const name = model.text || family.text;
-  return name === '' ? 'the older processor' : `the older processor (${name})`;
+  return name === '' ? 'the older processor' : `the older ${name}`;
 }
 
 /** What is done, in this order, before hands go in again. */

@@ -80,7 +80,7 @@ class Graph {
     const out = nodes.findIndex(({ kind, after }) => kind === 'unplug mains' && after === start);
     nodes.forEach(({ kind, before, after }, i) => {
       if (before === start)
-        this.add(i, at, { before: kind, after: start, because: 'it is needed for it', strength: 'needed' });
+        this.add(i, at, { before: kind, after: start, because: 'nothing starts without it', strength: 'needed' });
       if (before === start) this.beforePower(i, off, plug);
       if (after === start)
         this.add(at, i, { before: start, after: kind, because: 'it undoes what was done for it', strength: 'usual' });
