@@ -5,11 +5,11 @@ import {
   highestRefreshHz,
   linkVerdict,
   parseDisplayLink,
-  pictureGbps,
+  requiredGbps,
 } from '../../server/src/core/trade/display';
-import type { Picture } from '../../server/src/core/trade/display';
-import { cvtTiming } from '../../server/src/core/trade/timing';
-import type { Blanking } from '../../server/src/core/trade/timing';
+import { BLANKINGS, clockBoundsMHz, CTA_CLOCKS } from '../../server/src/core/trade/mode-clocks';
+import { cvtTiming, rb3ClockMHz } from '../../server/src/core/trade/timing';
+import type { CvtBlanking } from '../../server/src/core/trade/timing';
 import { expectNear } from './near';
 import { itWithOracle, runOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
@@ -95,7 +95,7 @@ function lostStepMHz(exactHz: number, printed: Printed): number {
   return whole ? 0.001 : 0;
 }
 
-const KINDS: [Blanking, number][] = [
+const KINDS: [CvtBlanking, number][] = [
   ['CVT', 0],
   ['CVT-RB1', 1],
   ['CVT-RB2', 2],
@@ -186,19 +186,77 @@ describe('published payloads', () => {
 
 describe('the boundary of 3840x2160 at 120 Hz, 8 bit, over HBR3', () => {
   const payload = parseDisplayLink('DisplayPort HBR3')!.payloadGbps;
-  const picture = (blanking: Blanking): Picture => ({ widthPx: 3840, heightPx: 2160, bits: 24, blanking });
+  const clock = (blanking: CvtBlanking) => (hz: number) => cvtTiming(3840, 2160, hz, blanking).pixelClockMHz;
+  const gbps = (blanking: CvtBlanking): number => requiredGbps(clock(blanking)(120), 24);
 
   // Source: VESA CVT Standard 1.2 and DisplayPort Standard 1.4: 25.82 and 26.35 against 25.92 Gb/s.
   it('RB2 goes through by less than 1 %, RB1 does not', () => {
-    expect(pictureGbps(picture('CVT-RB2'), 120)).toBeCloseTo(25.82, 2);
-    expect(pictureGbps(picture('CVT-RB1'), 120)).toBeCloseTo(26.35, 2);
-    expect(pictureGbps(picture('CVT-RB2'), 120)).toBeLessThan(payload);
-    expect(linkVerdict(pictureGbps(picture('CVT-RB2'), 120), payload)).toBe('marginal');
-    expect(linkVerdict(pictureGbps(picture('CVT-RB1'), 120), payload)).toBe('beyond');
+    expect(gbps('CVT-RB2')).toBeCloseTo(25.82, 2);
+    expect(gbps('CVT-RB1')).toBeCloseTo(26.35, 2);
+    expect(gbps('CVT-RB2')).toBeLessThan(payload);
+    expect(linkVerdict(gbps('CVT-RB2'), payload)).toBe('marginal');
+    expect(linkVerdict(gbps('CVT-RB1'), payload)).toBe('beyond');
   });
 
   it('100 Hz is the highest usual rate with room to spare', () => {
-    expect(highestRefreshHz(picture('CVT-RB2'), payload)).toBe(100);
-    expect(highestRefreshHz(picture('CVT-RB1'), payload)).toBe(100);
+    expect(highestRefreshHz(clock('CVT-RB2'), 24, payload)).toBe(100);
+    expect(highestRefreshHz(clock('CVT-RB1'), 24, payload)).toBe(100);
+  });
+});
+
+// Source: edid-decode --list-vics, which prints the table of CTA-861.
+describe('the clocks of CTA-861', () => {
+  itWithOracle('edid-decode', 'are those of the table, progressive modes all', () => {
+    const printed = new Map<string, Set<number>>();
+    for (const line of runOracle('edid-decode', ['--list-vics']).stdout.split('\n')) {
+      const [, size, hz, clock] = /: +(\d+x\d+) +([\d.]+) Hz.*?([\d.]+) MHz/.exec(line) ?? [];
+      // Widths of 1440 and 2880 repeat their pixels: no display is fed so that shows them one by one.
+      if (!size || /^(?:1440|2880)x/.test(size)) continue;
+      const key = `${size} @ ${Math.round(Number(hz))}`;
+      printed.set(key, (printed.get(key) ?? new Set()).add(Number(clock)));
+    }
+    const own = [...CTA_CLOCKS].flatMap(([size, clocks]) =>
+      clocks.map(([hz, clock]): [string, number[]] => [`${size} @ ${hz}`, [clock]]),
+    );
+    expect(own.length).toBeGreaterThan(60);
+    expect(new Map(own)).toEqual(new Map([...printed].map(([key, clocks]) => [key, [...clocks]])));
+  });
+
+  it('stand for the rates of films and of colour television too', () => {
+    const of = (refreshHz: number) => clockBoundsMHz({ widthPx: 3840, heightPx: 2160, refreshHz }, 'CTA-861');
+    expect(of(60)).toEqual([594, 594]);
+    expect(of(59.94)).toEqual([594, 594]);
+    expect(of(23.976)).toEqual([297, 297]);
+    expect(of(75)).toBeUndefined();
+  });
+});
+
+// Source: VESA CVT Standard 2.0: with 80 pixels and 460 µs the third version is the second, cut up instead of down; it
+// may blank less and more.
+describe('the third version of reduced blanking', () => {
+  it('spans the second', () => {
+    for (const [width, height, hz] of MODES.filter(([across]) => across % 8 === 0)) {
+      const second = cvtTiming(width, height, hz, 'CVT-RB2').pixelClockMHz;
+      const label = `${width}x${height} @ ${hz}`;
+      expect(rb3ClockMHz(width, height, hz, 'least'), label).toBeLessThan(second + 0.0011);
+      expect(rb3ClockMHz(width, height, hz, 'most'), label).toBeGreaterThan(second);
+    }
+  });
+
+  /** Worked by hand: 1e6 ÷ 120 = 8333.333 µs less 300 is 3.7191 µs a line, 81 lines; 2241 × 3920 × 120. */
+  it('3840x2160 at 120 Hz is 1054.167 MHz at least', () => {
+    expect(rb3ClockMHz(3840, 2160, 120, 'least')).toBe(1054.167);
+  });
+});
+
+describe('a mode whose timing nothing states', () => {
+  it('has a clock of any of them', () => {
+    const mode = { widthPx: 3840, heightPx: 2160, refreshHz: 60 };
+    const [low, high] = clockBoundsMHz(mode)!;
+    for (const blanking of BLANKINGS)
+      for (const end of clockBoundsMHz(mode, blanking)!) {
+        expect(end).toBeGreaterThanOrEqual(low);
+        expect(end).toBeLessThanOrEqual(high);
+      }
   });
 });

@@ -5,14 +5,14 @@ import {
   MARGINAL_SHARE,
   USUAL_REFRESH_HZ,
   bitsPerPixel,
+  compressedBounds,
   highestRefreshHz,
   linkVerdict,
   parseDisplayLink,
   parseMode,
-  pictureGbps,
   requiredGbps,
 } from '../../../server/src/core/trade/display';
-import type { Picture } from '../../../server/src/core/trade/display';
+import { cvtTiming } from '../../../server/src/core/trade/timing';
 
 describe('parseMode', () => {
   it.each([
@@ -106,15 +106,44 @@ describe('links', () => {
 });
 
 describe('requiredGbps', () => {
-  it('multiplies clock and bits, divides by compression', () => {
+  it('multiplies clock and bits', () => {
     expect(requiredGbps(1000, 24)).toBe(24);
-    expect(requiredGbps(1000, 24, 1)).toBe(24);
-    expect(requiredGbps(1000, 30, 2.5)).toBe(12);
     expect(() => requiredGbps(0, 24)).toThrow(/pixelClockMHz must be/);
     expect(() => requiredGbps(1000, NaN)).toThrow(/bits must be/);
-    expect(() => requiredGbps(1000, 24, 0.99)).toThrow(/compressionRatio must be at least 1, not 0.99/);
-    expect(() => requiredGbps(1000, 24, NaN)).toThrow(RangeError);
   });
+});
+
+describe('bits a pixel of sampled colour', () => {
+  it.each([
+    [8, '4:4:4', false, 24],
+    [10, '4:2:2', false, 20],
+    [10, '4:2:0', false, 15],
+    [10, '4:2:2', true, 24],
+    [12, '4:2:2', true, 24],
+    [16, '4:2:2', true, 32],
+    [10, '4:2:0', true, 15],
+  ] as const)('%i bit %s, HDMI %s: %i', (depth, sampling, isHdmi, bits) =>
+    expect(bitsPerPixel(depth, sampling, isHdmi)).toBe(bits),
+  );
+});
+
+describe('compressedBounds', () => {
+  it.each([
+    ['HDMI 2.0', 0, 0],
+    ['HDMI 1.4', 0, 0],
+    ['DisplayPort 1.2', 0, 0],
+    ['HDMI 2.1', 0, 42.67],
+    ['HDMI 2.1 FRL 48', 42.67, 42.67],
+    ['DisplayPort HBR3', 25.2, 25.2],
+    ['DisplayPort HBR2 x2', 8.4, 8.4],
+    ['DisplayPort 2.1', 25.2, 77.37],
+    ['DisplayPort UHBR10 x2', 19.34, 19.34],
+  ])('%s carries %f to %f Gb/s', (name, low, high) => {
+    const bounds = compressedBounds(name)!;
+    expect(bounds.lowGbps).toBeCloseTo(low, 1);
+    expect(bounds.highGbps).toBeCloseTo(high, 1);
+  });
+  it('knows nothing of a name it does not know', () => expect(compressedBounds('VGA')).toBeUndefined());
 });
 
 describe('linkVerdict', () => {
@@ -133,24 +162,20 @@ describe('linkVerdict', () => {
 });
 
 describe('highestRefreshHz', () => {
-  const picture: Picture = { widthPx: 3840, heightPx: 2160, bits: 30, blanking: 'CVT-RB2' };
+  const clock = (hz: number): number => cvtTiming(3840, 2160, hz, 'CVT-RB2').pixelClockMHz;
 
   it('searches down among the usual rates', () => {
     expect(USUAL_REFRESH_HZ).toEqual([24, 30, 50, 60, 75, 100, 120, 144, 165, 240]);
-    expect(highestRefreshHz(picture, 17.28)).toBe(60);
-    expect(highestRefreshHz(picture, 25.92)).toBe(75);
-    expect(highestRefreshHz(picture, 77.368)).toBe(240);
-    expect(highestRefreshHz(picture, 5)).toBeUndefined();
-  });
-
-  it('counts compression', () => {
-    expect(highestRefreshHz({ ...picture, compressionRatio: 2.5 }, 25.92)).toBe(165);
-    expect(pictureGbps({ ...picture, compressionRatio: 2 }, 60)).toBeCloseTo(pictureGbps(picture, 60) / 2, 12);
+    expect(highestRefreshHz(clock, 30, 17.28)).toBe(60);
+    expect(highestRefreshHz(clock, 30, 25.92)).toBe(75);
+    expect(highestRefreshHz(clock, 30, 77.368)).toBe(240);
+    expect(highestRefreshHz(clock, 30, 5)).toBeUndefined();
+    expect(highestRefreshHz(() => undefined, 30, 100)).toBeUndefined();
   });
 
   it('passes over a marginal rate', () => {
-    const exact = pictureGbps(picture, 60);
-    expect(highestRefreshHz(picture, exact)).toBe(50);
-    expect(highestRefreshHz(picture, exact * 1.02)).toBe(60);
+    const exact = requiredGbps(clock(60), 30);
+    expect(highestRefreshHz(clock, 30, exact)).toBe(50);
+    expect(highestRefreshHz(clock, 30, exact * 1.02)).toBe(60);
   });
 });

@@ -1,10 +1,10 @@
 // CVT timings: each kind of blanking, each picture shape, each floor.
 import { describe, expect, it } from 'vitest';
 import { cvtTiming } from '../../../server/src/core/trade/timing';
-import type { Blanking } from '../../../server/src/core/trade/timing';
+import type { CvtBlanking } from '../../../server/src/core/trade/timing';
 
 // Expected values printed by edid-decode --cvt, written down so that they hold where the program is absent.
-const ROWS: [number, number, number, Blanking, number, number, number][] = [
+const ROWS: [number, number, number, CvtBlanking, number, number, number][] = [
   [640, 480, 60, 'CVT', 23.75, 800, 500],
   [1920, 1080, 60, 'CVT', 173, 2576, 1120],
   [1366, 768, 60, 'CVT', 84.75, 1776, 798],

@@ -128,6 +128,7 @@ import cardTooThick from './slots/card-too-thick';
 import cardUnsupported from './slots/card-unsupported';
 import cardsOverlap from './slots/cards-overlap';
 import displayModeBeyondLink from './slots/display-mode-beyond-link';
+import displayOnBoard from './slots/display-on-board';
 import displayPortsShort from './slots/display-ports-short';
 import lanesOversubscribed from './slots/lanes-oversubscribed';
 import linkGenerationLower from './slots/link-generation-lower';
@@ -337,6 +338,7 @@ export const checks: readonly Check[] = [
   cardUnsupported,
   cardsOverlap,
   displayModeBeyondLink,
+  displayOnBoard,
   displayPortsShort,
   lanesOversubscribed,
   linkGenerationLower,

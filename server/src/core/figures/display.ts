@@ -1,26 +1,17 @@
-// Figures of displays: the outputs of a build, what a promised mode needs, and what a link carries.
+// Figures of displays: the outputs of a build, their connectors, and which display finds one.
 import type { Build, Placed } from '../build/build';
-import type { Fact, Group } from '../parts/fact';
-import type { expect } from '../manifest/build-file';
-import {
-  bitsPerPixel,
-  MARGINAL_SHARE,
-  linkBounds,
-  plainLinkName,
-  requiredGbps,
-  type DisplayMode,
-} from '../trade/display';
-import { cvtTiming, type Blanking } from '../trade/timing';
-import { uniqueMissing } from './missing-facts';
-import { copyWith, between, derive, known, missing, unknown, writtenAt, type Figure, type Missing } from './figure';
+import type { Fact } from '../parts/fact';
+import { plainLinkName } from '../trade/display';
+import { missing, type Missing } from './figure';
 import { memo } from './memo';
 import { sentence, type Sentence } from './sentence';
 
-export type PromisedMode = Group<(typeof expect)['fields']['displays']['of']['fields']>;
 /** One output of a card, or of the board: what it is called and what it drives. */
 export interface Output {
   readonly name: string;
   readonly link: Fact<string>;
+  /** Its kind of connector. */
+  readonly connector: string | undefined;
   readonly compression: Fact<boolean>;
   readonly on: Placed<'graphics'> | Placed<'board'>;
 }
@@ -31,12 +22,6 @@ export interface Outputs {
   readonly decidedBy: readonly Fact<unknown>[];
   readonly missingFacts: readonly Missing[];
 }
-
-const bytesPerGbit = 1e9 / 8;
-const timingSource = 'VESA Coordinated Video Timings Standard 1.2';
-const linkSource = 'VESA DisplayPort Standard; HDMI Specification: line rate × coding';
-/** Stream compression is stated as two to three times; from memory. */
-const [leastCompression, mostCompression] = [2, 3];
 
 /**
  * The outputs of a build: those of its cards, and the board’s where the processor has graphics, or no processor is
@@ -49,7 +34,7 @@ export const outputs = memo((build: Build): Outputs => {
   const missingFacts: Missing[] = [];
   for (const on of graphics) {
     for (const [name, output] of on.part.outputs.value ?? [])
-      list.push({ name, link: output.link, compression: on.part.compression, on });
+      list.push(outputOf(name, output.link, on.part.compression, on));
     if (on.part.outputs.value === undefined) missingFacts.push(missing(on.part.outputs, `outputs of ${on.label}`));
   }
   if (!board) return { list, decidedBy: lists, missingFacts };
@@ -62,10 +47,22 @@ export const outputs = memo((build: Build): Outputs => {
       decidedBy,
       missingFacts: [...missingFacts, missing(processor.part.graphics, `graphics of ${processor.label}`)],
     };
-  for (const [name, output] of own.value ?? [])
-    list.push({ name, link: output.link, compression: output.compression, on: board });
+  for (const [name, output] of own.value ?? []) list.push(outputOf(name, output.link, output.compression, board));
   if (own.value === undefined) missingFacts.push(missing(own, `display outputs of ${board.label}`));
   return { list, decidedBy, missingFacts };
+});
+
+const outputOf = (
+  name: string,
+  link: Output['link'],
+  compression: Output['compression'],
+  on: Output['on'],
+): Output => ({
+  name,
+  link,
+  connector: connectorOf(name, link.value),
+  compression,
+  on,
 });
 
 /** The output of a name that a build gives; or what would tell of it. */
@@ -90,51 +87,34 @@ export function outputNamed(build: Build, port: Fact<string>): Output | { readon
 export const displaysOn = (build: Build, output: string): readonly Display[] =>
   build.parts.displays.filter((display) => display.at.port.value === output);
 
-/** What a display takes from an output: the payload of its inputs with that connector; of several, one of them. */
-export function inputPayload(display: Display, output: Output): Figure {
-  const { inputs } = display.part;
-  const label = `payload that ${display.label} takes`;
-  if (!inputs.value) return unknown('data-rate', label, [missing(inputs, `inputs of ${display.label}`)]);
-  const fitting = [...inputs.value].filter(
-    ([, { link }]) => link.value === undefined || connectorOf(link.value) === connectorOf(output.link.value ?? ''),
-  );
-  const each = fitting.map(([name, { link }]) => payload(link, `${name} of ${display.label}`));
-  if (each.length < 2)
-    return each[0] ?? unknown('data-rate', label, [missing(inputs, `an input of ${display.label} for ${output.name}`)]);
-  return copyWith(
-    between(Math.min(...each.map((one) => one.lo)), Math.max(...each.map((one) => one.hi)), 'data-rate', label, {
-      unit: 'Gb/s',
-      source: linkSource,
-    }),
-    { missing: uniqueMissing(each), inputs: each },
-  );
-}
-
 /** The kinds of connector that a display takes, and what would tell of more. */
 export function connectorsOf({ part: { inputs }, label }: Display): {
   readonly connectors: ReadonlySet<string>;
   readonly missingFacts: readonly Missing[];
 } {
   if (!inputs.value) return { connectors: new Set(), missingFacts: [missing(inputs, `inputs of ${label}`)] };
-  const links = [...inputs.value].map(([name, { link }]) => ({ name, link }));
+  const each = [...inputs.value].map(([name, { link }]) => ({ name, link, connector: connectorOf(name, link.value) }));
   return {
-    connectors: new Set(links.flatMap(({ link }) => (link.value === undefined ? [] : [connectorOf(link.value)]))),
-    missingFacts: links.flatMap(({ name, link }) =>
-      link.value === undefined ? [missing(link, `link of ${name} of ${label}`)] : [],
+    connectors: new Set(each.flatMap(({ connector }) => connector ?? [])),
+    missingFacts: each.flatMap(({ name, link, connector }) =>
+      connector === undefined ? [missing(link, `link of ${name} of ${label}`)] : [],
     ),
   };
 }
 
 /** The links that a display takes, as a list in a sentence. */
 export function inputLinks(display: Display): Sentence {
-  const links = [...(display.part.inputs.value?.values() ?? [])].map(({ link }) => link);
+  const links = [...(display.part.inputs.value ?? [])].map(([name, { link }]) => linkWords(name, link));
   return links
     .slice(1)
-    .reduce(
-      (said, link) => sentence`${said} or ${link}`,
-      links[0] ? sentence`${links[0]}` : sentence`no link that is stated`,
-    );
+    .reduce((said, link) => sentence`${said} or ${link}`, links[0] ?? sentence`no link that is stated`);
 }
+
+/** A link with the connector that it goes through, where the link alone would not tell. */
+export const linkWords = (name: string, link: Fact<string>): Sentence =>
+  connectorOf(name, link.value) === usbC && link.value !== undefined && !usbCWords.test(link.value)
+    ? sentence`${link} through USB-C`
+    : sentence`${link}`;
 
 interface Matching {
   readonly served: ReadonlySet<Display>;
@@ -148,7 +128,7 @@ const matching = memo((build: Build): Matching => {
   const free = list.filter((output) => !named.has(output.name));
   const open = [
     ...missingFacts,
-    ...free.flatMap(({ link, name }) => (link.value === undefined ? [missing(link, `link of ${name}`)] : [])),
+    ...free.flatMap(({ connector, link, name }) => (connector === undefined ? [missing(link, `link of ${name}`)] : [])),
   ];
   const waiting = build.parts.displays.filter((one) => one.at.port.value === undefined);
   const vague = waiting.flatMap((display) => connectorsOf(display).missingFacts);
@@ -170,8 +150,9 @@ const matching = memo((build: Build): Matching => {
 
 const wantedBy = (display: Display, free: readonly Output[]): number =>
   Math.min(display.at.count.value ?? 1, free.length + 1);
-const takes = (display: Display, { link }: Output): boolean =>
-  link.value !== undefined && connectorsOf(display).connectors.has(connectorOf(link.value));
+/** Whether a display takes what plainly comes out of an output. */
+export const takes = (display: Display, { connector }: Output): boolean =>
+  connector !== undefined && [...connectorsOf(display).connectors].some((one) => reaches(connector, one));
 
 /** Gives a display an output, moving others to another of theirs where that makes room. */
 function seat(display: Display, free: readonly Output[], holder: Map<Output, Display>, tried: Set<Output>): boolean {
@@ -192,92 +173,17 @@ export function freeOutputFor(build: Build, display: Display): true | readonly M
   return served.has(display) || missingFacts;
 }
 
-/** The kind of connector behind a link’s name: its first word. */
-export const connectorOf = (link: string): string => plainLinkName(link).split(' ')[0]!;
-
-/** What an output or input carries of pixels, in bytes a second; unknown for a name that does not say its rate. */
-export function payload(link: Fact<string>, label: string): Figure {
-  const read = link.value === undefined ? undefined : linkBounds(link.value);
-  if (!read)
-    return unknown('data-rate', label, [
-      missing(link, link.value === undefined ? `link of ${label}` : `rate of ${link.text} at ${label}`),
-    ]);
-  return copyWith(
-    between(read.lowGbps * bytesPerGbit, read.highGbps * bytesPerGbit, 'data-rate', `payload of ${label}`, {
-      unit: 'Gb/s',
-      source: linkSource,
-    }),
-    { from: writtenAt(link) },
-  );
-}
-
-/** What is left of a payload when a link is not to be marginal. */
-export function comfortable(of: Figure): Figure {
-  const share = known(1 - MARGINAL_SHARE, 'count', 'share that is not marginal', { source: 'common practice' });
-  return derive(
-    `${of.label} less the margin`,
-    'data-rate',
-    [of, share],
-    'payload × share',
-    (rate, part) => rate * part,
-    { unit: 'Gb/s' },
-  );
-}
+const usbC = 'usb-c';
+const usbCWords = /^(?:usb ?-?(?:type ?-?)?c|usb ?4|type ?-?c|thunderbolt|tb ?[345]?)(?![a-z])/i;
 
 /**
- * The clock in hertz that a mode needs; where the blanking is not stated, between reduced blanking of the second and
- * the first version.
+ * The kind of connector of an output or an input: USB-C where its name or its link says so, else the first word of its
+ * link. Undefined where nothing tells.
  */
-export function pixelClock(mode: DisplayMode, promise: PromisedMode): Figure {
-  const hertz = (blanking: Blanking): number =>
-    cvtTiming(mode.widthPx, mode.heightPx, mode.refreshHz, blanking).pixelClockMHz * 1e6;
-  const stated = promise.blanking.value;
-  const look = { unit: 'MHz', source: timingSource } as const;
-  if (stated)
-    return copyWith(known(hertz(stated), 'frequency', 'pixel clock', look), { from: writtenAt(promise.mode) });
-  const open = between(hertz('CVT-RB2'), hertz('CVT-RB1'), 'frequency', 'pixel clock', look);
-  return copyWith(open, { missing: [missing(promise.blanking, 'blanking of the mode')] });
+export function connectorOf(name: string, link: string | undefined): string | undefined {
+  if (usbCWords.test(name) || (link !== undefined && usbCWords.test(link))) return usbC;
+  return link === undefined ? undefined : plainLinkName(link).split(' ')[0];
 }
 
-/** What a mode needs of a link, in bytes a second; undefined where the mode has no such timing. */
-export function needed(mode: DisplayMode, promise: PromisedMode): Figure | undefined {
-  if (mode.widthPx < 8 || mode.heightPx < 8 || mode.refreshHz > 1000) return undefined;
-  const depth = promise.depth.value as number | undefined;
-  const bits =
-    depth === undefined
-      ? copyWith(
-          between(bitsPerPixel(6), bitsPerPixel(16), 'count', 'bits a pixel', {
-            source: 'VESA DisplayPort Standard',
-          }),
-          { missing: [missing(promise.depth, 'depth of the mode')] },
-        )
-      : copyWith(
-          known(bitsPerPixel(depth), 'count', 'bits a pixel', {
-            source: 'VESA DisplayPort Standard: three components a pixel',
-          }),
-          { from: writtenAt(promise.depth) },
-        );
-  return derive(
-    'payload needed',
-    'data-rate',
-    [pixelClock(mode, promise), bits],
-    'clock × bits a pixel',
-    (hertz, n) => requiredGbps(hertz / 1e6, n) * bytesPerGbit,
-    { unit: 'Gb/s' },
-  );
-}
-
-/** The same with the picture compressed on the link. */
-export function compressed(plain: Figure): Figure {
-  const ratio = between(leastCompression, mostCompression, 'count', 'compression', {
-    source: 'from memory: stream compression is stated as two to three times',
-  });
-  return derive(
-    'payload needed, compressed',
-    'data-rate',
-    [plain, ratio],
-    'payload ÷ compression',
-    (rate, by) => rate / by,
-    { unit: 'Gb/s' },
-  );
-}
+/** Whether a plain cable leads from the one connector to the other; USB-C sends DisplayPort, and takes none of it. */
+export const reaches = (from: string, to: string): boolean => from === to || (from === usbC && to === 'displayport');

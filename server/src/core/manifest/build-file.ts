@@ -13,7 +13,8 @@ import {
 import { ARRAY_KINDS } from '../trade/arrays';
 import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { readAmount } from '../quantity';
-import { parseMode } from '../trade/display';
+import { parseMode, SAMPLINGS } from '../trade/display';
+import { BLANKINGS } from '../trade/mode-clocks';
 import { acceptance, handOver } from './acceptance';
 import { steps } from './steps';
 import { choice, count, date, flag, form, group, list, named, power, quantity, text, version } from '../parts/field';
@@ -130,8 +131,14 @@ export const expect = group(
           ),
           port: text('The output that carries it.', 'DP_1', { refersTo: 'display output' }),
           blanking: choice(
-            ['CVT-RB2', 'CVT-RB1', 'CVT'],
-            'The timing the display runs the mode with: reduced blanking of the second or first version, or full.',
+            BLANKINGS,
+            'The timing the display runs the mode with: reduced blanking of the third, second or first version, full ' +
+              'blanking, or the timing of televisions.',
+            { example: 'CVT-RB2' },
+          ),
+          sampling: choice(
+            SAMPLINGS,
+            'How colour is sampled: in full, halved across, or halved both ways; without it the promise is of full colour.',
           ),
           compression: flag(
             'Whether a compressed picture (DSC) is accepted; without it the promise is of an uncompressed one.',

@@ -128,6 +128,7 @@ export const CHECK_IDS: readonly string[] = [
   'card-unsupported',
   'cards-overlap',
   'display-mode-beyond-link',
+  'display-on-board',
   'display-ports-short',
   'lanes-oversubscribed',
   'link-generation-lower',

@@ -1,7 +1,5 @@
 // Displays: modes as they are written, what a display link carries, and whether a mode fits through one.
 import { needPositive } from './numbers';
-import { cvtTiming } from './timing';
-import type { Blanking } from './timing';
 
 /** A display mode; sizes in pixels. */
 export interface DisplayMode {
@@ -24,9 +22,15 @@ export type Sampling = '4:4:4' | '4:2:2' | '4:2:0';
 
 const SAMPLES_PER_PIXEL: Readonly<Record<Sampling, number>> = { '4:4:4': 3, '4:2:2': 2, '4:2:0': 1.5 };
 
+export const SAMPLINGS = Object.keys(SAMPLES_PER_PIXEL) as readonly Sampling[];
+
+/** HDMI sends halved colour in the room of eight bits a component, up to twelve. Source: HDMI Specification 1.4. */
+const HDMI_HALVED_BITS = 24;
+
 /** Bits a pixel: depth of one component × components a pixel. Source: VESA DisplayPort Standard, pixel encodings. */
-export function bitsPerPixel(depthBits: number, sampling: Sampling = '4:4:4'): number {
+export function bitsPerPixel(depthBits: number, sampling: Sampling = '4:4:4', isHdmi = false): number {
   needPositive('depthBits', depthBits);
+  if (isHdmi && sampling === '4:2:2') return Math.max(HDMI_HALVED_BITS, depthBits * 2);
   return depthBits * SAMPLES_PER_PIXEL[sampling];
 }
 
@@ -125,24 +129,55 @@ export const plainLinkName = (text: string): string =>
  * that its version allows. HDMI 2.1 may run TMDS alone, as 2.0 does. Source: VESA DisplayPort Standards 1.1 to 2.1, HDMI
  * Specification 2.1; from memory: that a DisplayPort 2 device has at least HBR3.
  */
-export function linkBounds(text: string): { readonly lowGbps: number; readonly highGbps: number } | undefined {
-  const name = plainLinkName(text);
+export function linkBounds(text: string): LinkBounds | undefined {
+  const [low, high] = endsOf(plainLinkName(text)) ?? [];
+  return low && high && { lowGbps: low.payloadGbps, highGbps: high.payloadGbps };
+}
+
+export interface LinkBounds {
+  readonly lowGbps: number;
+  readonly highGbps: number;
+}
+
+function endsOf(name: string): readonly DisplayLink[] | undefined {
   const exact = parseDisplayLink(name);
-  if (exact) return { lowGbps: exact.payloadGbps, highGbps: exact.payloadGbps };
-  const ends = VERSION_BOUNDS.get(name)?.map((end) => parseDisplayLink(end)!.payloadGbps);
-  return ends && { lowGbps: ends[0]!, highGbps: ends[1]! };
+  return exact ? [exact, exact] : VERSION_BOUNDS.get(name)?.map((end) => parseDisplayLink(end)!);
+}
+
+/** Gb/s that a pixel clock needs: clock × bits a pixel. */
+export function requiredGbps(pixelClockMHz: number, bits: number): number {
+  needPositive('pixelClockMHz', pixelClockMHz);
+  needPositive('bits', bits);
+  return (pixelClockMHz * bits) / 1000;
 }
 
 /**
- * Gb/s that a pixel clock needs: clock × bits a pixel ÷ compression. A ratio of 1 is none; stream compression
- * is usually stated as 2 to 3, and the link then also spends about 2 % on error correction (from memory).
- * Throws RangeError for a ratio below 1.
+ * Bits a pixel down to which a picture of full or halved colour is compressed on a link. Source: Linux kernel,
+ * intel_dp.c, least compressed bits a pixel, after the VESA DisplayPort Standard.
  */
-export function requiredGbps(pixelClockMHz: number, bits: number, compressionRatio = 1): number {
-  needPositive('pixelClockMHz', pixelClockMHz);
-  needPositive('bits', bits);
-  if (!(compressionRatio >= 1)) throw new RangeError(`compressionRatio must be at least 1, not ${compressionRatio}`);
-  return (pixelClockMHz * bits) / 1000 / compressionRatio;
+export const COMPRESSED_BITS: Readonly<Record<Sampling, number>> = { '4:4:4': 8, '4:2:2': 7, '4:2:0': 6 };
+
+/**
+ * What error correction leaves of an 8b/10b link that carries a compressed picture. Source: Linux kernel, intel_dp.c,
+ * overhead factor 1.02853.
+ */
+const CORRECTED_SHARE = 1 / 1.02853;
+
+/** Versions too old to compress: the first to do it are DisplayPort 1.4 and HDMI 2.1 without TMDS. */
+const NEVER_COMPRESS = /^(?:displayport 1\.[123]|hdmi (?:1\.[0-4]|2\.0))$/;
+
+/**
+ * What a link carries of a compressed picture, Gb/s: nothing where its version knows no compression, and perhaps
+ * nothing where it may run as one that does not. Source: VESA DisplayPort Standard 1.4, HDMI Specification 2.1.
+ */
+export function compressedBounds(text: string): LinkBounds | undefined {
+  const name = plainLinkName(text);
+  const [low, high] = endsOf(name) ?? [];
+  if (!low || !high) return undefined;
+  if (NEVER_COMPRESS.test(name)) return { lowGbps: 0, highGbps: 0 };
+  const carried = (link: DisplayLink): number =>
+    / [RH]BR\d?/.test(link.name) ? link.payloadGbps * CORRECTED_SHARE : link.payloadGbps;
+  return { lowGbps: NEVER_COMPRESS.test(low.name.toLowerCase()) ? 0 : carried(low), highGbps: carried(high) };
 }
 
 /** Closer to the payload than this share of it, a link is called marginal. Source: common practice. */
@@ -161,22 +196,14 @@ export function linkVerdict(neededGbps: number, payloadGbps: number): LinkVerdic
 /** Rates that displays usually offer, in Hz. Source: common practice. */
 export const USUAL_REFRESH_HZ: readonly number[] = [24, 30, 50, 60, 75, 100, 120, 144, 165, 240];
 
-/** A picture to send: size, bits a pixel, blanking, and compression where the link has it. */
-export interface Picture {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly bits: number;
-  readonly blanking: Blanking;
-  readonly compressionRatio?: number;
-}
-
-/** Gb/s that a picture needs at a rate. */
-export function pictureGbps(picture: Picture, refreshHz: number): number {
-  const { pixelClockMHz } = cvtTiming(picture.widthPx, picture.heightPx, refreshHz, picture.blanking);
-  return requiredGbps(pixelClockMHz, picture.bits, picture.compressionRatio);
-}
-
-/** The highest usual rate that fits through a link and is not marginal; undefined when not even the lowest does. */
-export function highestRefreshHz(picture: Picture, payloadGbps: number): number | undefined {
-  return USUAL_REFRESH_HZ.findLast((hz) => linkVerdict(pictureGbps(picture, hz), payloadGbps) === 'fits');
+/** The highest usual rate at which a picture fits through a link and is not marginal; undefined when none does. */
+export function highestRefreshHz(
+  clockMHz: (refreshHz: number) => number | undefined,
+  bits: number,
+  payloadGbps: number,
+): number | undefined {
+  return USUAL_REFRESH_HZ.findLast((hz) => {
+    const clock = clockMHz(hz);
+    return clock !== undefined && linkVerdict(requiredGbps(clock, bits), payloadGbps) === 'fits';
+  });
 }

@@ -2,7 +2,7 @@
 import { needCount, needWithin } from './numbers';
 
 /** Full blanking (CVT), reduced blanking of the first (RB1) and of the second version (RB2). */
-export type Blanking = 'CVT' | 'CVT-RB1' | 'CVT-RB2';
+export type CvtBlanking = 'CVT' | 'CVT-RB1' | 'CVT-RB2';
 
 export interface Timing {
   readonly pixelClockMHz: number;
@@ -27,6 +27,8 @@ const DUTY_GRADIENT = 300;
 const DUTY_LEAST_PERCENT = 20;
 const RB1_BLANK_PX = 160;
 const RB2_BLANK_PX = 80;
+/** What the third version leaves to the display: blanking of a line in pixels, of a frame in microseconds. */
+const RB3_BLANK = { least: { px: 80, us: 300 }, most: { px: 200, us: 920 } };
 const STEPS_PER_MHZ = { CVT: 4, 'CVT-RB1': 4, 'CVT-RB2': 1000 };
 
 const OTHER_SYNC_LINES = 10;
@@ -89,7 +91,7 @@ function reducedBlanking(
  * Except in RB2 a width is cut to whole cells of eight pixels.
  * Throws RangeError unless width and height are whole numbers from 8 and the rate lies within 1 to 1000 Hz.
  */
-export function cvtTiming(widthPx: number, heightPx: number, refreshHz: number, blanking: Blanking): Timing {
+export function cvtTiming(widthPx: number, heightPx: number, refreshHz: number, blanking: CvtBlanking): Timing {
   needCount('widthPx', widthPx, CELL_PX);
   needCount('heightPx', heightPx, CELL_PX);
   needWithin('refreshHz', refreshHz, 1, 1000);
@@ -103,4 +105,21 @@ export function cvtTiming(widthPx: number, heightPx: number, refreshHz: number, 
   if (blanking === 'CVT') return fullBlanking(cellsPx, heightPx, refreshHz, sync);
   const leastLines = FRONT_PORCH_LINES + sync + MIN_BACK_PORCH_LINES;
   return reducedBlanking(heightPx, refreshHz, cellsPx + RB1_BLANK_PX, leastLines, steps);
+}
+
+/**
+ * The clock of the third version of reduced blanking in MHz, at the least or at the most blanking it allows; cut up to
+ * whole kilohertz. Source: VESA Coordinated Video Timings Standard 2.0, as in edid-decode of v4l-utils.
+ * Throws RangeError as `cvtTiming` does.
+ */
+export function rb3ClockMHz(widthPx: number, heightPx: number, refreshHz: number, blank: 'least' | 'most'): number {
+  needCount('widthPx', widthPx, CELL_PX);
+  needCount('heightPx', heightPx, CELL_PX);
+  needWithin('refreshHz', refreshHz, 1, 1000);
+  const { px, us } = RB3_BLANK[blank];
+  const lineUs = (1e6 / refreshHz - us) / heightPx;
+  const leastLines = RB2_FRONT_PORCH_LINES + RB2_SYNC_LINES + RB2_BACK_PORCH_LINES;
+  const totalLines = heightPx + Math.max(Math.floor(us / lineUs) + 1, leastLines);
+  const totalPx = Math.floor(widthPx / CELL_PX) * CELL_PX + px;
+  return Math.ceil((refreshHz * totalLines * totalPx) / 1000) / 1000;
 }

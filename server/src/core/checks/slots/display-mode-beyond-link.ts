@@ -1,36 +1,41 @@
-// Promised display modes against what the output's link carries.
+// Promised display modes against what the output's link carries, and what the display shows.
 import type { Build } from '../../build/build';
-import { copyWith, least, missing, unknown, type Figure } from '../../figures/figure';
 import {
+  carriedThrough,
   comfortable,
   compressed,
-  displaysOn,
-  inputPayload,
+  compressedPayload,
   needed,
-  outputNamed,
-  outputs,
   payload,
-  type Output,
   type PromisedMode,
-} from '../../figures/display';
+} from '../../figures/display-rates';
+import { displaysOn, outputNamed, outputs, takes, type Display, type Output } from '../../figures/display';
+import { copyWith, missing, type Figure } from '../../figures/figure';
 import { memoOf } from '../../figures/memo';
-import { sentence } from '../../figures/sentence';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, fits, given, lacking, type Truth } from '../../figures/truth';
 import { bitsPerPixel, highestRefreshHz, MARGINAL_SHARE, type DisplayMode } from '../../trade/display';
+import { clockBoundsMHz } from '../../trade/mode-clocks';
 import { check } from '../check';
-import { atKey, change, outcome, type FixIdea, type Outcome } from '../kit';
+import { aspectOf, atKey, change, outcome, type FixIdea, type Outcome, type TextFix } from '../kit';
 import { putIn } from './promise-kit';
 
 export default check({
   id: 'display-mode-beyond-link',
   area: 'slots',
   grade: 'shortfall',
-  what: 'The link of each display’s output carries the mode promised on it, with one part in a hundred to spare.',
+  what:
+    'The link of each display’s output carries the mode promised on it, with one part in a hundred to spare, and ' +
+    'the display plugged into it shows that mode.',
   why:
     'A mode beyond the link is not offered, or falls back in depth or rate; one at its very edge works with ' +
     'some cables and not with others.',
-  source: 'VESA Coordinated Video Timings Standard 1.2; VESA DisplayPort Standard; HDMI Specification',
-  limits: ['Within one part in a hundred of the payload it is a note that says marginal.'],
+  source: 'VESA Coordinated Video Timings Standard 2.0; CTA-861; VESA DisplayPort Standard; HDMI Specification',
+  limits: [
+    'Within one part in a hundred of the payload it is a note that says marginal.',
+    'Without a stated blanking every timing counts that the mode may have.',
+    'What the cable between them is certified for is not seen.',
+  ],
   examples: [
     {
       faulty: `
@@ -38,7 +43,7 @@ parts:
   graphics: { outputs: { DP_1: { link: DisplayPort HBR2 } } }
 expect:
   displays:
-    - { mode: 3840x2160 @ 120 Hz, depth: 8 bit, port: DP_1 }
+    - { mode: 3840x2160 @ 120 Hz, depth: 8 bit, port: DP_1, blanking: CVT-RB1 }
 #             ^^^^^^^^^^^^^^^^^^
 `,
       mended: `
@@ -46,67 +51,105 @@ parts:
   graphics: { outputs: { DP_1: { link: DisplayPort HBR2 } } }
 expect:
   displays:
-    - { mode: 3840x2160 @ 75 Hz, depth: 8 bit, port: DP_1 }
+    - { mode: 3840x2160 @ 75 Hz, depth: 8 bit, port: DP_1, blanking: CVT-RB1 }
 `,
     },
   ],
   test(build, report) {
     for (const promise of build.file.expect.displays.value ?? []) {
-      if (promise.mode.value) report(judge(build, promise, promise.mode.value));
+      const mode = promise.mode.value;
+      if (!mode) continue;
+      report(judge(build, promise, mode));
+      for (const display of promise.port.value === undefined ? [] : displaysOn(build, promise.port.value))
+        if (display.part.modes.value) report(shown(build, promise, mode, display));
     }
   },
 });
 
-/** What a promised mode needs, and what its output carries. */
+/** What a promised mode needs, and what its output carries; of a compressed picture too where that is accepted. */
 const sidesOf = memoOf((build: Build, promise: PromisedMode) => {
   const output = outputNamed(build, promise.port);
+  const isHdmi = !('missingFacts' in output) && output.connector === 'hdmi';
+  const mode = promise.mode.value!;
   return {
     output,
-    plain: promise.mode.value && needed(promise.mode.value, promise),
-    carried: carriedBy(build, output),
+    plain: needed(mode, promise, isHdmi),
+    carried: carriedThrough(build, output, payload),
+    squeezed: promise.compression.value === true ? compressed(mode, promise) : undefined,
+    carriedSqueezed: carriedThrough(build, output, compressedPayload),
   };
 });
 
 function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome {
   const place = atKey(build, promise.mode);
-  const { output, plain, carried } = sidesOf(build, promise);
+  const { output, plain, carried, squeezed, carriedSqueezed } = sidesOf(build, promise);
   if (!plain)
     return outcome(place, lacking([missing(promise.mode, 'a timing of this mode')]), { broken: () => sentence`` });
   const which = [promise.port, ...outputs(build).decidedBy];
   if ('missingFacts' in output)
     return outcome(place, given(lacking(output.missingFacts), ...which), { broken: () => sentence`` });
-  const squeezed = promise.compression.value === true;
-  const wanted = squeezed ? compressed(plain) : plain;
   // Where the link is not known, the blanking is not what decides.
-  const ok = atMost(
-    carried.missing.length > 0 && promise.depth.value !== undefined ? copyWith(plain, { missing: [] }) : plain,
-    comfortable(carried),
-  );
-  const truth = squeezed ? any(ok, all(...canCompress(build, output), atMost(wanted, comfortable(carried)))) : ok;
-  const marginal = atLeast(plain, beyond(carried)).is !== true;
+  const settled = (need: Figure, link: Figure): Figure =>
+    link.missing.length > 0 && promise.depth.value !== undefined ? copyWith(need, { missing: [] }) : need;
+  const ok = atMost(settled(plain, carried), comfortable(carried));
+  const can = squeezed ? [...canCompress(build, output), fitsSqueezed(settled(squeezed, carriedSqueezed))] : [];
+  const truth = squeezed ? any(ok, all(...can)) : ok;
+  const isSqueezed = squeezed !== undefined && carriedSqueezed.hi > 0 && canCompress(build, output).every(isTrue);
+  const [need, link] = isSqueezed ? [squeezed, carriedSqueezed] : [plain, carried];
+  const marginal = atLeast(need, beyond(link)).is !== true;
   const ends = displaysOn(build, output.name);
+  const asks = sentence`${promise.mode} at ${promise.depth} needs ${need} ${isSqueezed ? 'compressed' : 'uncompressed'}`;
+  const through = sentence`${promise.port}${ends.map(({ label }) => ` with ${label}`).join('')}`;
   return outcome(place, given(truth, ...which, ...ends.map(({ at }) => at.port)), {
     ...(marginal ? { grade: 'note' as const } : {}),
-    broken: () => {
-      const how =
-        squeezed && canCompress(build, output).every((one) => one.is === true) ? 'compressed' : 'uncompressed';
-      const figure = how === 'compressed' ? wanted : plain;
-      const plugged = ends.map(({ label }) => ` with ${label}`).join('');
-      return sentence`${promise.mode} at ${promise.depth} needs ${figure} ${how}; ${promise.port}${plugged} carries
-        ${carried}${marginal ? ': marginal' : ''}.`;
-    },
-    fixes: () => fixes(build, promise, mode, carried),
+    broken: () => sentence`${asks}; ${through} carries ${link}${marginal ? ': marginal' : ''}.`,
+    ...opening(asks, through, link),
+    fixes: () => fixes(build, promise, mode, output, carried),
   });
+
+  function fitsSqueezed(wanted: Figure): Truth {
+    return atMost(wanted, comfortable(carriedSqueezed));
+  }
 }
 
-/** What goes through an output: its own payload, and the input’s of a display that is plugged into it. */
-function carriedBy(build: Build, output: ReturnType<typeof outputNamed>): Figure {
-  if ('missingFacts' in output) return unknown('data-rate', 'payload of the output', output.missingFacts);
-  const own = payload(output.link, output.name);
-  const inputs = displaysOn(build, output.name).map((display) => inputPayload(display, output));
-  return inputs.length === 0
-    ? own
-    : least(`payload between ${output.name} and its display`, [own, ...inputs], { unit: 'Gb/s' });
+const isTrue = (one: Truth): boolean => one.is === true;
+
+/** Where a link’s name leaves its rate open: what the mode takes, and what the name allows. */
+function opening(asks: Sentence, through: Sentence, link: Figure): Pick<Outcome, 'open'> {
+  if (link.missing.length > 0 || link.lo === link.hi) return {};
+  return { open: () => sentence`${asks}; ${through} carries ${link}, by what the names of the links allow.` };
+}
+
+/** Whether the display shows a mode: one that it lists is as large and as fast. */
+function shown(build: Build, promise: PromisedMode, mode: DisplayMode, display: Display): Outcome {
+  const { modes } = display.part;
+  const has = (one: DisplayMode): boolean =>
+    one.widthPx >= mode.widthPx && one.heightPx >= mode.heightPx && one.refreshHz >= mode.refreshHz;
+  const listed = modes.value!.flatMap(({ value }) => value ?? []);
+  const truth =
+    listed.length < modes.value!.length && !listed.some(has)
+      ? lacking([missing(modes, `modes of ${display.label}`)])
+      : fits(modes, `modes of ${display.label}`, () => listed.some(has));
+  return outcome(
+    aspectOf(atKey(build, promise.mode), `shown by ${display.label}`),
+    given(truth, promise.mode, promise.port, display.at.port),
+    {
+      broken: () =>
+        sentence`${promise.mode} is promised on ${promise.port}; ${display.label} shows ${listOf(display)}.`,
+      *fixes() {
+        const same = modes.value!.filter(
+          ({ value }) => value?.widthPx === mode.widthPx && value.heightPx === mode.heightPx,
+        );
+        const best = same.toSorted((a, b) => b.value!.refreshHz - a.value!.refreshHz)[0];
+        if (best?.text) yield change(promise.mode, best.text, `Promise ${best.text}`);
+      },
+    },
+  );
+}
+
+function listOf({ part: { modes } }: Display): Sentence {
+  const [first, ...others] = modes.value ?? [];
+  return others.reduce((said, one) => sentence`${said} or ${one}`, first ? sentence`${first}` : sentence`no mode`);
 }
 
 /** The least that is past the margin on the far side. */
@@ -125,17 +168,34 @@ function* fixes(
   build: Build,
   promise: PromisedMode,
   mode: DisplayMode,
+  output: Output,
   carried: Figure,
 ): Iterable<FixIdea | undefined> {
-  for (const other of outputs(build).list)
-    if (other.name !== promise.port.value) yield change(promise.port, other.name, `Use the output ${other.name}`);
+  yield* otherOutputs(build, promise, output);
   if (promise.compression.value !== true)
     yield putIn(build, promise, 'compression', true, 'Accept a compressed picture');
   const depth = promise.depth.value as number | undefined;
   if (depth === undefined) return;
   if (depth > 8) yield change(promise.depth, '8 bit', 'Lower the depth to 8 bit');
-  const picture = { ...mode, bits: bitsPerPixel(depth), blanking: promise.blanking.value ?? ('CVT-RB1' as const) };
-  const hertz = carried.lo > 0 ? highestRefreshHz(picture, (carried.lo * 8) / 1e9) : undefined;
+  const clock = (refreshHz: number): number | undefined =>
+    clockBoundsMHz({ ...mode, refreshHz }, promise.blanking.value)?.[1];
+  const bits = bitsPerPixel(depth, promise.sampling.value, output.connector === 'hdmi');
+  const hertz = carried.lo > 0 ? highestRefreshHz(clock, bits, (carried.lo * 8) / 1e9) : undefined;
   if (hertz !== undefined && hertz < mode.refreshHz)
     yield change(promise.mode, `${mode.widthPx}x${mode.heightPx} @ ${hertz} Hz`, `Lower the rate to ${hertz} Hz`);
+}
+
+/** Outputs that nobody is plugged into, for the promise and for what is plugged in, which must take them. */
+function* otherOutputs(build: Build, promise: PromisedMode, output: Output): Iterable<TextFix | undefined> {
+  const plugged = displaysOn(build, output.name);
+  for (const other of outputs(build).list) {
+    if (other.name === output.name || displaysOn(build, other.name).length > 0) continue;
+    if (!plugged.every((display) => takes(display, other))) continue;
+    const title = plugged.length > 0 ? `Plug the display into ${other.name}` : `Use the output ${other.name}`;
+    const moves = [promise.port, ...plugged.map((display) => display.at.port)].map((at) =>
+      change(at, other.name, title),
+    );
+    const sound = moves.every((one): one is TextFix => one?.doc === build.doc);
+    if (sound) yield { ...moves[0]!, edits: moves.flatMap((one) => one.edits) };
+  }
 }

@@ -5,12 +5,13 @@ import {
   inputLinks,
   outputNamed,
   outputs,
-  connectorOf,
   connectorsOf,
+  linkWords,
+  takes,
   type Display,
 } from '../../figures/display';
 import { missing } from '../../figures/figure';
-import { sentence } from '../../figures/sentence';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap, type FixIdea } from '../kit';
@@ -24,7 +25,10 @@ export default check({
     'Cards have three of one connector and one of the other; the second display with the rarer connector ' +
     'stays dark.',
   source: 'common practice',
-  limits: ['An adapter counts only where the build lists it as a part.'],
+  limits: [
+    'USB-C sends DisplayPort through a plain cable; a display that takes USB-C alone needs more than one.',
+    'Adapters are not seen.',
+  ],
   examples: [
     {
       faulty: `
@@ -69,9 +73,9 @@ parts:
 function named(build: Build, display: Display): Truth {
   const output = outputNamed(build, display.at.port);
   if ('missingFacts' in output) return lacking(output.missingFacts);
-  const { connectors, missingFacts } = connectorsOf(display);
-  if (output.link.value === undefined) return lacking([missing(output.link, `link of ${output.name}`)]);
-  const meets = connectors.has(connectorOf(output.link.value));
+  const { missingFacts } = connectorsOf(display);
+  if (output.connector === undefined) return lacking([missing(output.link, `link of ${output.name}`)]);
+  const meets = takes(display, output);
   return meets || missingFacts.length === 0 ? sure(meets, output.link) : lacking(missingFacts);
 }
 
@@ -80,7 +84,7 @@ function unnamed(build: Build, display: Display): Truth {
   return found === true ? sure(true) : found.length > 0 ? lacking(found) : sure(false);
 }
 
-function portLink(build: Build, display: Display) {
+function portLink(build: Build, display: Display): Sentence {
   const output = outputNamed(build, display.at.port);
-  return 'missingFacts' in output ? display.at.port : output.link;
+  return 'missingFacts' in output ? sentence`${display.at.port}` : linkWords(output.name, output.link);
 }
