@@ -99,7 +99,7 @@ const readers: Readonly<Record<string, (text: string) => unknown>> = {
   ],
   'a handled cell': handlesCell,
   ...Object.fromEntries(
-    slips.map((slip) => [`the slip “${slip}”`, (text: string) => findSlip(`processor ${text}`, slip, true)]),
+    slips.map((slip) => [`the slip “${slip}”`, (text: string) => findSlip(`processor ${text}`, slip, 'fit processor')]),
   ),
   'the nearest word': (text) => nearest(text, ['board', 'cooler']),
   'a quoted text': (text) => [quoted(text), visible(text)],

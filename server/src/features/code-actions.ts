@@ -132,10 +132,13 @@ function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction
     title: fix.title,
     kind: 'quickfix',
     ...belongingTo(finding, view, options),
-    ...(i === 0 && isPlain(fix) ? { isPreferred: true } : {}),
+    ...(i === 0 && isPlain(fix) && !isSafetyText(finding) ? { isPreferred: true } : {}),
     edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
   }));
 }
+
+/** The words of a caution or a note are their writer’s: no fix of them is taken without a look. */
+const isSafetyText = ({ subject }: Finding): boolean => /\.(?:caution|note)(?:\.|$)/.test(subject);
 
 function accepting(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
   const edits = acceptEdits(view, finding);

@@ -264,7 +264,7 @@ describe('“it” in a step that fits the processor', () => {
     'Lift the lever, lay it in and press it down.',
     'Lift the lever. Press it into the socket.',
   ])('is the processor: %s', (text) => {
-    expect(findSlip(text, 'processor pressed', true)).toBeDefined();
+    expect(findSlip(text, 'processor pressed', 'fit processor')).toBeDefined();
     expect(findSlip(text, 'processor pressed')).toBeUndefined();
   });
   it.each([
@@ -282,7 +282,7 @@ describe('“it” in a step that fits the processor', () => {
     'The lever takes firm pressure, that is normal.',
     'Push down the lever.',
     'With light pressure close the lever.',
-  ])('is not: %s', (text) => expect(findSlip(text, 'processor pressed', true)).toBeUndefined());
+  ])('is not: %s', (text) => expect(findSlip(text, 'processor pressed', 'fit processor')).toBeUndefined());
 });
 
 describe('hazards', () => {
@@ -473,7 +473,7 @@ describe('each word of the lists', () => {
 
   it('a note without any of them holds none, unless its step fits the processor', () => {
     expect(mayHoldSlip('Tighten the screws.')).toBe(false);
-    expect(mayHoldSlip('Press it in.', true)).toBe(true);
+    expect(mayHoldSlip('Press it in.', 'fit processor')).toBe(true);
   });
 
   it('tells where the words stand, behind an aside too', () => {
@@ -481,6 +481,7 @@ describe('each word of the lists', () => {
       words: 'press the processor',
       start: 23,
       end: 42,
+      sure: true,
     });
   });
 
@@ -504,9 +505,9 @@ describe('each word of the lists', () => {
     'Lift the lever. Press it  down  into  the  socket.',
     'Lift the lever. Press it in the socket.',
     'Lift the lever. Press it into its socket.',
-  ])('into the socket: %s', (said) => expect(findSlip(said, 'processor pressed', true)).toBeDefined());
+  ])('into the socket: %s', (said) => expect(findSlip(said, 'processor pressed', 'fit processor')).toBeDefined());
   it.each(['Lift the lever. Press it, and slide the memory into the socket.'])('elsewhere: %s', (said) =>
-    expect(findSlip(said, 'processor pressed', true)).toBeUndefined(),
+    expect(findSlip(said, 'processor pressed', 'fit processor')).toBeUndefined(),
   );
 
   it.each<[string, boolean]>([

@@ -97,7 +97,7 @@ export const notes = memo((build: Build): readonly Words[] =>
     const said: Fact<string>[] =
       step.kind === undefined && done.node?.type === 'scalar' && done.text !== '' ? [done as Fact<string>] : [];
     if (note.value !== undefined) said.push(note);
-    return said.map((fact) => ({ step, fact, mayHoldSlip: mayHoldSlip(fact.text, step.kind === 'fit processor') }));
+    return said.map((fact) => ({ step, fact, mayHoldSlip: mayHoldSlip(fact.text, step.kind) }));
   }),
 );
 

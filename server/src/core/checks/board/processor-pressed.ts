@@ -11,13 +11,16 @@ export default check({
   grade: 'harm',
   caution: 'socket-contacts',
   what:
-    'No note among the steps has the processor pressed down. Notes are read by a short list of words; what ' +
-    'denies it (“do not press”) is let pass.',
+    'No note among the steps has the processor pressed down. Notes are read clause by clause: a verb of force, what it ' +
+    'is done to, and what denies it. A clause that names another part is about that part.',
   why:
     'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends ' +
     'pins or springs, on the board or under the processor.',
   source: 'makers’ handbooks of boards and processors; common practice',
-  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
+  limits: [
+    'Notes are read by word lists, in English only; a clause that denies it says nothing.',
+    'Words that leave a doubt are a note to read the sentence again.',
+  ],
   examples: [
     {
       faulty: `
@@ -40,8 +43,12 @@ steps:
       build,
       report,
       'processor pressed',
-      `the processor is pressed, which bends ${whatBends(build)}`,
-      'Lift the lever, lay the processor in by its marks without force, close the lever.',
+      {
+        done: `have the processor pressed, which bends ${whatBends(build)}`,
+        rather: 'lay it in by its marks, without force',
+        instead: 'Lift the lever, lay the processor in by its marks without force, close the lever.',
+        perhaps: 'the processor were pressed',
+      },
       (step) =>
         step.kind === undefined
           ? { fixes: () => [change(step.group.do, 'fit processor', 'Write “fit processor”')] }

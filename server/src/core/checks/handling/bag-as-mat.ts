@@ -17,7 +17,7 @@ export default check({
     'The outside of a shielding bag conducts: it joins contacts under a board with power on, and it keeps ' +
     'charge off only what is inside.',
   source: 'ANSI/ESD S541: the outside of a bag conducts',
-  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
+  limits: ['Notes are read by word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `
@@ -40,8 +40,8 @@ bench:
       report(
         outcome(atKey(build, on), sure(on.value !== 'antistatic bag', on), {
           broken: () =>
-            sentence`The board ${on === start ? 'starts' : 'lies'} on an ${on}, whose outside conducts; bare wood, plain
-              cardboard or a dissipative mat serve.`,
+            sentence`The board ${on === start ? 'starts' : 'lies'} on an ${on}, whose outside conducts; lay it on bare
+              wood, plain cardboard or a dissipative mat.`,
           fixes: () => [
             change(on, 'wood', 'Lay it on bare wood'),
             change(on, 'dissipative mat', 'Lay it on a dissipative mat'),
@@ -49,12 +49,10 @@ bench:
         }),
       );
     }
-    slipsIn(
-      build,
-      report,
-      'bag as mat',
-      'a part is laid on its bag, whose outside conducts',
-      'Lay it on bare wood or a dissipative mat.',
-    );
+    slipsIn(build, report, 'bag as mat', {
+      done: 'have a part lie on its bag, whose outside conducts',
+      rather: 'lay it on bare wood or a dissipative mat',
+      instead: 'Lay it on bare wood or a dissipative mat.',
+    });
   },
 });

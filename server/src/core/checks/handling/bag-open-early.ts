@@ -40,8 +40,7 @@ steps:
       report(
         outcome(atKey(build, bags), sure(bags.value === 'opened part by part', bags), {
           broken: () =>
-            sentence`Bags are ${bags}; a part is shielded only while its bag is closed, so open each as its part is
-              fitted.`,
+            sentence`Bags are ${bags}; a part is shielded only while its bag is closed. Open each as its part is fitted.`,
           grade: 'note',
           fixes: () => [change(bags, 'opened part by part', 'Open bags part by part')],
         }),
@@ -54,7 +53,7 @@ steps:
       stepAnswer(build, atStep(build, open), sure(equal.index < open.index), {
         broken: () =>
           sentence`Parts leave their bags before ${equal.label}: the first hand on them brings whatever charge there
-            is.`,
+            is. Equalise first.`,
         fixes: () => [moveStep(build, open, equal.index, `Move ${open.label} behind ${equal.label}`)],
       }),
     );

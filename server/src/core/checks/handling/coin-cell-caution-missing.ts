@@ -5,7 +5,6 @@ import { sure } from '../../figures/truth';
 import { handlesCell, speaksOf } from '../../trade/bench-words';
 import { CAUTIONS } from '../../trade/cautions';
 import { check } from '../check';
-import {} from '../kit';
 import { addToStep, atStep, stepAnswer } from '../work/steps-kit';
 import { writtenCaution } from '../work/caution-kit';
 
@@ -50,7 +49,7 @@ steps:
       );
       report(
         stepAnswer(build, atStep(build, step), sure(said), {
-          broken: () => sentence`No caution before ${step.label} says what a swallowed cell does.`,
+          broken: () => sentence`Before ${step.label} no caution says what a swallowed coin cell does; add it.`,
           fixes: () => [
             addToStep(build, step, 'caution', writtenCaution('coin-cell'), 'Add the caution for coin cells'),
           ],

@@ -15,9 +15,9 @@ export default check({
     'steps are read for it too, by a short list of words.',
   why:
     'A finger on a contact discharges straight into the part, and leaves grease that corrodes; the springs ' +
-    'of a socket bend at a touch.',
+    'of a socket bend at a touch. A board that hangs by its heat sink strains the screws and solder that hold it.',
   source: 'makers’ handbooks and service manuals; common practice',
-  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
+  limits: ['Notes are read by word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `
@@ -38,17 +38,23 @@ bench:
     if (held.value !== undefined) {
       report(
         outcome(atKey(build, held), sure(held.value !== 'contacts', held), {
-          broken: () => sentence`Parts are held by their ${held}; they are to be held by their edges.`,
+          broken: () =>
+            sentence`Parts are held by their ${held}, which discharges into them; hold them by their edges.`,
           fixes: () => [change(held, 'edges', 'Hold them by their edges')],
         }),
       );
     }
+    slipsIn(build, report, 'contacts touched', {
+      done: 'have contacts touched',
+      rather: 'hold the part by its edges',
+      instead: 'Hold it by its edges.',
+    });
     slipsIn(
       build,
       report,
-      'contacts touched',
-      'contacts are touched; parts are held by their edges',
-      'Hold it by its edges.',
+      'held by its parts',
+      { done: 'hang a part on what is fixed to it', rather: 'hold it by its edges', instead: 'Hold it by its edges.' },
+      () => ({ grade: 'note' }),
     );
   },
 });

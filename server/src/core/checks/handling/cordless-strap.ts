@@ -1,4 +1,4 @@
-// A strap that has no cord cables nothing off.
+// A strap that has no cord carries nothing off.
 import { given } from '../../figures/truth';
 import { sentence } from '../../figures/sentence';
 import { hasCord, strapFacts, wearsStrap } from '../../figures/strap';
@@ -36,7 +36,9 @@ bench:
     const { kind } = build.file.bench.strap;
     report(
       outcome(atBench(build, kind), given(hasCord(build), ...strapFacts(build)), {
-        broken: () => sentence`The strap is ${kind}: it has no path to cable charge off, and protects no part.`,
+        broken:
+          () => sentence`The strap is ${kind}: charge has no path off the wearer, and no part is protected; use one with a
+            cord.`,
         fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
       }),
     );

@@ -1,7 +1,9 @@
 // Dry air and the floor: what a person charges up to at the bench.
+import type { Build } from '../../build/build';
 import { between, derive, figure, known, missing, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { atLeast, given, lacking } from '../../figures/truth';
+import { wearsStrap } from '../../figures/strap';
 import { chargeV, type Activity } from '../../trade/statics';
 import { check } from '../check';
 import { atKey, outcome } from '../kit';
@@ -23,6 +25,7 @@ export default check({
     'discharge harms a part.',
   source:
     'a computer maker’s service manual, typical electrostatic voltage levels; humidity 40 to 60 %, common practice',
+  limits: ['On carpet it harms; with a strap worn that has a cord it is a note.'],
   examples: [
     {
       faulty: `
@@ -46,8 +49,8 @@ place: { humidity: 22 %, floor: carpet }
           ? given(atLeast(air, enough), floor)
           : lacking([missing(humidity, 'humidity at the bench')], floor),
         {
-          broken: () => said(walk, air),
-          ...(floor.value === 'carpet' ? { grade: 'harm' as const } : {}),
+          broken: () => said(walk, air, drained(build)),
+          ...(floor.value === 'carpet' && !drained(build) ? { grade: 'harm' as const } : {}),
         },
       ),
     );
@@ -59,10 +62,19 @@ function activityOn(floor: string | undefined): Activity {
   return floor === 'carpet' ? 'walking on carpet' : floor === 'vinyl' ? 'walking on vinyl' : 'working at a bench';
 }
 
-function said(activity: Activity, air: Figure): ReturnType<typeof sentence> {
+/** Whether a strap with a cord is worn, which carries off at the bench what a walk brings. */
+function drained(build: Build): boolean {
+  const { kind, 'clipped-to': clip } = build.file.bench.strap;
+  return wearsStrap(build) && kind.value !== 'cordless' && !/nothing|painted/.test(clip.value ?? '');
+}
+
+function said(activity: Activity, air: Figure, strapped: boolean): ReturnType<typeof sentence> {
   const volts = reached(activity, air);
-  return sentence`At ${air} ${activity} charges a person to ${volts}; equalise after every walk, and keep the air at
-    ${enough} or more.`;
+  return strapped
+    ? sentence`At ${air} ${activity} charges a person to ${volts}. Put the strap on after every walk, and keep the air
+        at ${enough} or more.`
+    : sentence`At ${air} ${activity} charges a person to ${volts}. Equalise after every walk, and keep the air at
+        ${enough} or more.`;
 }
 
 /** What the table says between the rows around the humidity. */

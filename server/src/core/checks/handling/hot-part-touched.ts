@@ -15,7 +15,7 @@ export default check({
     'list of words.',
   why: 'Heat sinks, drives and cards stay hot enough to burn for minutes after a load.',
   source: 'makers’ service manuals; common practice',
-  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
+  limits: ['Notes are read by word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `
@@ -36,11 +36,16 @@ bench:
     if (after.value !== undefined) {
       report(
         outcome(atKey(build, after), sure(after.value === 'left to cool', after), {
-          broken: () => sentence`After a stress test the machine is ${after}, with parts hot enough to burn.`,
+          broken: () =>
+            sentence`After a stress test the machine is ${after}, with parts hot enough to burn; let it cool first.`,
           fixes: () => [change(after, 'left to cool', 'Let it cool')],
         }),
       );
     }
-    slipsIn(build, report, 'hot part touched', 'a hot part is touched', 'Let it cool, then reach in.');
+    slipsIn(build, report, 'hot part touched', {
+      done: 'have a hot part touched',
+      rather: 'let it cool first',
+      instead: 'Let it cool, then reach in.',
+    });
   },
 });

@@ -46,7 +46,7 @@ steps:
       report(
         outcome(atKey(build, cable), sure(cable.value === 'unplugged', cable), {
           broken: () =>
-            sentence`Hands are inside with the power cord ${cable}; makers’ service manuals say unplug it first.`,
+            sentence`Hands are inside with the power cord ${cable}; unplug it first, as makers’ service manuals say.`,
           ...(cable.value === 'plugged, switch off' ? { grade: 'note' as const } : {}),
           fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
         }),
@@ -72,8 +72,8 @@ function amongSteps(build: Build, report: Reporter): void {
         stepAnswer(build, atStep(build, step), sure(!since), {
           broken: () =>
             since!.kind === 'unplug mains'
-              ? sentence`${step.label} comes before ${since!.label}.`
-              : sentence`${step.label} comes after ${since!.label}, with no step that unplugs the mains between.`,
+              ? sentence`${step.label} comes before ${since!.label}; unplug first.`
+              : sentence`${step.label} comes after ${since!.label} with the power cord still in; unplug the mains between.`,
           fixes: () => [
             since!.kind === 'unplug mains'
               ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`)

@@ -53,8 +53,8 @@ steps:
       stepAnswer(build, atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
         broken: () =>
           test
-            ? sentence`After ${fill.label}, ${start!.label} comes before ${test.label}.`
-            : sentence`After ${fill.label} no step tests the loop for leaks.`,
+            ? sentence`After ${fill.label}, ${start!.label} comes before ${test.label}; test the loop first.`
+            : sentence`After ${fill.label} no step tests the loop for leaks; test it before anything else is powered.`,
         fixes: () => fixes(build, fill.index, test, start),
       }),
     );

@@ -1,7 +1,7 @@
 // Whether person, machine and part are brought to one potential before parts are handled.
 import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
-import { describesBench, describesPractice, firstStep } from '../../figures/steps';
+import { describesBench, describesPractice, firstStep, statedSteps } from '../../figures/steps';
 import { strapFacts, wearsStrap } from '../../figures/strap';
 import { given, sure } from '../../figures/truth';
 import { EQUALISING, STATIC_SENSITIVE } from '../../trade/steps';
@@ -46,6 +46,7 @@ bench:
     // A list in which nothing is touched that a discharge could harm asks for nothing.
     if (step) report(late(build, step, touch));
     else if (touch || describesPractice(build)) report(never(build, touch));
+    for (const again of afterStraps(build)) report(again);
   },
 });
 
@@ -54,9 +55,29 @@ type Step = NonNullable<ReturnType<typeof firstStep>>;
 function late(build: Build, step: Step, touch: Step | undefined): Outcome {
   return stepAnswer(build, atStep(build, step), sure(!touch || step.index < touch.index), {
     broken: () =>
-      sentence`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was.`,
+      sentence`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was. Equalise
+        first.`,
     fixes: () => [moveStep(build, step, touch!.index, `Move ${step.label} before ${touch!.label}`)],
   });
+}
+
+/** Once the strap is off, its wearer charges up again: each first touch after it, with nothing that equalises between. */
+function* afterStraps(build: Build): Iterable<Outcome> {
+  let off: Step | undefined;
+  for (const step of statedSteps(build)) {
+    if (step.kind === undefined) continue;
+    if (step.kind === 'take off strap') off = step;
+    else if (EQUALISING.has(step.kind)) off = undefined;
+    else if (off && STATIC_SENSITIVE.has(step.kind)) {
+      const taken = off;
+      yield stepAnswer(build, atStep(build, step), sure(false), {
+        broken: () =>
+          sentence`${step.label} comes after ${taken.label}, with nothing that equalises between; wear the strap again.`,
+        fixes: () => [insertSteps(build, step.index, ['wear strap'], `Insert wear strap before ${step.label}`)],
+      });
+      off = undefined;
+    }
+  }
 }
 
 function never(build: Build, touch: Step | undefined): Outcome {
@@ -68,7 +89,9 @@ function never(build: Build, touch: Step | undefined): Outcome {
       ? { subject: by.path, underline: atBench(build, strap['clipped-to']).underline }
       : atBench(build, by);
   return outcome(place, given(sure(equalised), ...strapFacts(build), strap['clipped-to']), {
-    broken: () => sentence`Nothing brings person, chassis and part to one potential before parts are handled.`,
+    broken:
+      () => sentence`Nothing brings person, chassis and part to one potential before parts are handled; touch the bare chassis
+        first.`,
     fixes: () => fixes(build, touch),
   });
 }

@@ -41,7 +41,8 @@ steps:
       report(
         outcome(atKey(build, pressed), sure(pressed.value, pressed), {
           broken: () =>
-            sentence`The power button is not pressed after unplugging; the supply’s outputs stay charged for a while.`,
+            sentence`The power button is not pressed after unplugging, and the supply’s outputs stay charged for a while; press
+              it once.`,
           fixes: () => [change(pressed, true, 'Press the power button once after unplugging')],
         }),
       );
@@ -54,7 +55,7 @@ steps:
       report(
         stepAnswer(build, atStep(build, step), sure(touch.kind === 'drain residual charge' || pressed.value === true), {
           broken: () =>
-            sentence`After ${step.label} no step drains residual charge before ${touch.label}: press the power
+            sentence`After ${step.label} no step drains residual charge before ${touch.label}; press the power
               button once.`,
           fixes: () => [
             insertSteps(

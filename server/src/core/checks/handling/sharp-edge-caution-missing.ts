@@ -6,7 +6,6 @@ import { speaksOf } from '../../trade/bench-words';
 import type { StepKind } from '../../trade/steps';
 import { CAUTIONS } from '../../trade/cautions';
 import { check } from '../check';
-import {} from '../kit';
 import { addToStep, atStep, stepAnswer } from '../work/steps-kit';
 import { writtenCaution } from '../work/caution-kit';
 
@@ -53,7 +52,7 @@ steps:
     );
     report(
       stepAnswer(build, atStep(build, step), sure(said), {
-        broken: () => sentence`No caution before ${step.label} speaks of sharp edges.`,
+        broken: () => sentence`Before ${step.label}, at cut sheet metal, no caution speaks of sharp edges; add one.`,
         fixes: () => [
           addToStep(build, step, 'caution', writtenCaution('sharp-edges'), 'Add the caution for sharp edges'),
         ],

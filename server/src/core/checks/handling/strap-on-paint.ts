@@ -36,7 +36,7 @@ bench:
     if (!wearsStrap(build) || strap.kind.value === 'cordless' || clip.value === 'nothing') return;
     report(
       outcome(atBench(build, clip), given(bare(build), ...strapFacts(build)), {
-        broken: () => sentence`The strap’s clip holds on to the ${clip}, whose paint insulates; it needs bare metal.`,
+        broken: () => sentence`The strap is clipped to the ${clip}, whose paint insulates; clip it to bare metal.`,
         fixes: () => [change(clip, 'bare chassis', 'Clip the strap to the bare chassis')],
       }),
     );

@@ -1,4 +1,4 @@
-// The strap’s resistance against the most that still cables charge off.
+// The strap’s resistance against the most that still carries charge off.
 import { figure, known } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { strapFacts, wearsStrap } from '../../figures/strap';
@@ -12,13 +12,17 @@ const limit = known(STRAP.throughPersonBelowOhm, 'resistance', 'limit from perso
   unit: 'MΩ',
   source: 'ANSI/ESD S20.20',
 });
+const usual = known(STRAP.cordOhm, 'resistance', 'usual resistor of a strap', {
+  unit: 'MΩ',
+  source: 'ANSI/ESD S1.1 annex B',
+});
 
 export default check({
   id: 'strap-resistance-too-high',
   area: 'handling',
   grade: 'harm',
   caution: 'static-to-parts',
-  what: 'The strap cables charge off fast enough to protect parts.',
+  what: 'The strap carries charge off fast enough to protect parts.',
   why:
     'Above the standard’s limit a person charges up faster than the strap drains; the part is handled as if ' +
     'there were none.',
@@ -43,7 +47,8 @@ bench:
     report(
       outcome(atBench(build, strap['series-resistance']), given(lessThan(resistance, limit), ...strapFacts(build)), {
         broken: () =>
-          sentence`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth.`,
+          sentence`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth. Use a cord of
+            ${usual}.`,
         fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
       }),
     );

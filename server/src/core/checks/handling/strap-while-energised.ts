@@ -52,10 +52,10 @@ function atMains(build: Build): Outcome {
   return outcome(atBench(build, cable), given(truth, ...strapFacts(build)), {
     broken: () =>
       off
-        ? sentence`A strap is worn with the power cord ${cable}; technicians differ, and makers’ service manuals say
-          unplug first.`
+        ? sentence`A strap is worn with the power cord ${cable}. Technicians differ; makers’ service manuals say unplug
+          first.`
         : sentence`A strap is worn with the power cord ${cable}: a live part touched sends its current through the
-          wearer.`,
+          wearer. Unplug the cord first.`,
     ...(off ? { grade: 'note' as const } : {}),
     fixes: () => [change(cable, 'unplugged', 'Unplug the power cord')],
   });
@@ -72,7 +72,7 @@ function amongSteps(build: Build, report: Reporter): void {
       report(
         stepAnswer(build, atStep(build, step), given(sure(!on), ...strapFacts(build)), {
           broken: () =>
-            sentence`${step.label} comes while the strap is still on: no step takes it off after ${on!.label}.`,
+            sentence`${step.label} comes while the strap from ${on!.label} is still on; take it off before.`,
           fixes: () => [
             insertSteps(build, step.index, ['take off strap'], `Insert take off strap before ${step.label}`),
           ],

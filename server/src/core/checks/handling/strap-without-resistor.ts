@@ -50,8 +50,8 @@ bench:
         given(atLeast(resistance, leastResistance), ...strapFacts(build)),
         {
           broken: () =>
-            sentence`A strap needs at least ${leastResistance} in its cord to protect its wearer, and ${usual} is usual;
-            this one has ${resistance}.`,
+            sentence`The strap’s cord has ${resistance}; its wearer is protected from ${leastResistance}. Use a cord of
+            ${usual}.`,
           fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
         },
       ),

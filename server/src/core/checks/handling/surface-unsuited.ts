@@ -2,7 +2,7 @@
 import type { Build } from '../../build/build';
 import { figure, known } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { all, atLeast, lessThan, sure } from '../../figures/truth';
+import { all, atLeast, fits, lessThan, sure } from '../../figures/truth';
 import { surfaceServesAsBench, SURFACES, WORK_SURFACE_OHM, type Surface } from '../../trade/statics';
 import { check } from '../check';
 import { atKey, change, outcome, type Outcome } from '../kit';
@@ -21,6 +21,7 @@ const low = known(WORK_SURFACE_OHM.low, 'resistance', 'least resistance of a mat
   unit: 'MΩ',
   source: 'common practice',
 });
+const usual = known(10e6, 'resistance', 'usual resistance of a mat', { unit: 'MΩ', source: 'common practice' });
 const high = known(WORK_SURFACE_OHM.high, 'resistance', 'limit of a mat', { unit: 'MΩ', source: 'ANSI/ESD S20.20' });
 
 export default check({
@@ -31,7 +32,7 @@ export default check({
   what: 'The board lies on something that neither conducts nor charges up; a mat drains slowly enough and fast enough.',
   why:
     'Metal joins contacts under a powered board; carpet, glass and plastic charge up and discharge into the ' +
-    'part. Bare wood and plain cardboard do neither, and cable nothing off.',
+    'part. Bare wood and plain cardboard do neither, and carry nothing off; so does a mat that is not earthed.',
   source: 'ANSI/ESD S20.20, work surfaces; common practice',
   limits: ['A bag as a mat is judged by `bag-as-mat`.'],
   examples: [
@@ -58,8 +59,8 @@ bench:
         outcome(atKey(build, on), sure(surfaceServesAsBench(kind), on), {
           broken: () =>
             sentence`The board ${on === start ? 'starts' : 'lies'} on ${on}, which
-              ${SURFACES[kind].shorts ? 'conducts and joins contacts' : 'charges up'}; wood, cardboard or a
-              dissipative mat serve.`,
+              ${SURFACES[kind].shorts ? 'conducts and joins contacts' : 'charges up'}; lay it on wood, cardboard or a
+              dissipative mat.`,
           fixes: () => [
             change(on, 'wood', 'Lay it on bare wood'),
             change(on, 'dissipative mat', 'Lay it on a dissipative mat'),
@@ -67,15 +68,34 @@ bench:
         }),
       );
     }
-    if (mat.$.stated) report(ofMat(build));
+    if (mat.$.stated) for (const judged of ofMat(build)) report(judged);
   },
 });
 
-function ofMat(build: Build): Outcome {
+/**
+ * A mat is below the standard’s limit, and earthed. That it is not below the practised low end, and that it is earthed,
+ * harms no part by itself: it then does no more than bare wood.
+ */
+function* ofMat(build: Build): Iterable<Outcome> {
   const { mat } = build.file.bench;
   const resistance = figure(mat.resistance, 'resistance of the mat');
-  return outcome(atBench(build, mat.resistance), all(atLeast(resistance, low), lessThan(resistance, high)), {
-    broken: () => sentence`A mat is to have ${low} or more and less than ${high}; this one has ${resistance}.`,
+  const slow = lessThan(resistance, high);
+  yield outcome(atBench(build, mat.resistance), all(slow, atLeast(resistance, low)), {
+    broken: () =>
+      slow.is === false
+        ? sentence`The mat has ${resistance}, and drains charge below ${high} only; use one of ${usual}.`
+        : sentence`The mat has ${resistance}, less than the ${low} that is usual; use one of ${usual}.`,
+    ...(slow.is === false ? {} : { grade: 'note' }),
     fixes: () => [change(mat.resistance, '10 MΩ', 'Use a mat of 10 MΩ')],
   });
+  yield outcome(
+    atBench(build, mat.earthed),
+    fits(mat.earthed, 'whether the mat is earthed', (earthed) => earthed),
+    {
+      broken: () =>
+        sentence`The mat is not earthed, and carries no charge off; bond it to the point that the strap is clipped to.`,
+      grade: 'note',
+      fixes: () => [change(mat.earthed, true, 'Bond the mat to the strap’s point')],
+    },
+  );
 }

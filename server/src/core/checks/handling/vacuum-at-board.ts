@@ -15,7 +15,7 @@ export default check({
     'Air rushing past a plastic nozzle charges it; the nozzle discharges into the first contact it meets, ' +
     'and pulls small parts off.',
   source: 'makers’ service manuals; common practice',
-  limits: ['Notes are read by short word lists, in English only; a clause that denies it says nothing.'],
+  limits: ['Notes are read by word lists, in English only; a clause that denies it says nothing.'],
   examples: [
     {
       faulty: `
@@ -37,17 +37,15 @@ bench:
       report(
         outcome(atKey(build, dust), sure(dust.value !== 'vacuum cleaner', dust), {
           broken: () =>
-            sentence`Dust is taken off with a ${dust}, whose nozzle charges up; canned air or a soft brush serve.`,
+            sentence`Dust is taken off with a ${dust}, whose nozzle charges up; use canned air or a soft brush.`,
           fixes: () => [change(dust, 'canned air', 'Use canned air'), change(dust, 'soft brush', 'Use a soft brush')],
         }),
       );
     }
-    slipsIn(
-      build,
-      report,
-      'vacuum cleaner',
-      'a vacuum cleaner comes near the board, and its nozzle charges up',
-      'Take dust off with canned air, fans held still.',
-    );
+    slipsIn(build, report, 'vacuum cleaner', {
+      done: 'bring a vacuum cleaner to the parts, whose nozzle charges up',
+      rather: 'use canned air and hold the fans still',
+      instead: 'Take dust off with canned air, fans held still.',
+    });
   },
 });

@@ -1,31 +1,9 @@
 // A supply that is opened.
 import { sentence } from '../../figures/sentence';
-import { fits, sure } from '../../figures/truth';
-import { inOneClause } from '../../trade/clauses';
+import { fits } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
-
-/**
- * “Open the supply”, “unscrew its cover”; not “open the case and put the supply in”, “unscrew the supply”, “open the
- * supply’s box”: what is opened stands right behind the verb.
- */
-const which = '(?:the |a |an |its |that |this |old |new |faulty |dead |power ){0,6}';
-const housing = '(?:cover|housing|lid|shell|top)';
-const notIts = "(?!(?:’s|'s)? (?:lead|cable|bag|box|carton|package|packaging|bay|shroud|switch))";
-const opens = new RegExp(
-  [
-    `\\b(?:open|opening|take apart|dismantle)(?: up)? ${which}supply\\b${notIts}`,
-    `\\b(?:open|opening|unscrew|unscrewing|remove|lift off|take off|pry off) ${which}supply(?:’s|'s)? ${housing}\\b`,
-    `\\b(?:open|unscrew|remove|lift off|take off|pry off|take) ${which}${housing} (?:of|off|from) ${which}supply\\b`,
-  ].join('|'),
-  'i',
-);
-const forbids = (note: string): boolean =>
-  inOneClause(
-    note,
-    /\b(?:never|not|no one|nobody|without)\b/i,
-    /\b(?:open|take apart|dismantle|unscrew|remove|lift|take|pry)/gi,
-  ) !== undefined;
+import { slipsIn } from '../work/steps-kit';
 
 export default check({
   id: 'supply-opened',
@@ -34,7 +12,9 @@ export default check({
   what: 'The supply’s own housing stays closed.',
   why: 'Its capacitors hold up to 400 V after it is unplugged; nothing inside is for a builder to mend.',
   source: 'makers’ handbooks; stored energy E = C U² / 2',
-  limits: ['It is judged from `bench.supply-cover` and from the notes of steps, which are read in English ' + 'only.'],
+  limits: [
+    'It is judged from `bench.supply-cover` and from the notes of steps, which are read by word lists, in English only.',
+  ],
   caution: 'mains-inside-supply',
   examples: [
     {
@@ -55,20 +35,16 @@ bench: { supply-cover: closed }
           atKey(build, cover),
           fits(cover, 'whether the supply stays closed', (is) => is === 'closed'),
           {
-            broken: () => sentence`The supply’s housing is opened; it is to stay closed.`,
+            broken: () => sentence`The supply’s housing is opened, and its capacitors stay charged; leave it closed.`,
             fixes: () => [change(cover, 'closed', 'Leave the supply closed')],
           },
         ),
       );
     }
-    for (const step of build.file.steps.value ?? []) {
-      const { note } = step;
-      if (note.value === undefined || !opens.test(note.value) || forbids(note.value)) continue;
-      report(
-        outcome(atKey(build, note), sure(false, note), {
-          broken: () => sentence`A step opens the supply; it is to stay closed, and a faulty one is replaced whole.`,
-        }),
-      );
-    }
+    slipsIn(build, report, 'supply opened', {
+      done: 'have the supply opened, whose capacitors stay charged after it is unplugged',
+      rather: 'leave it closed, and replace a faulty one whole',
+      instead: 'Leave the supply closed; replace a faulty one whole.',
+    });
   },
 });

@@ -49,7 +49,7 @@ steps:
       if (!done) continue;
       report(
         outcome(atFact(belongs, `${step.path}.caution for ${belongs.text}`), sure(step.index < done.index, belongs), {
-          broken: () => sentence`The caution for ${belongs} stands after that step; it has to be read before.`,
+          broken: () => sentence`The caution for ${belongs} stands behind that step; put it before.`,
           ...ownCaution(belongs.value),
           fixes: () =>
             step.kind === undefined ? [moveStep(build, step, done.index, `Move the caution before ${done.label}`)] : [],

@@ -37,7 +37,7 @@ steps:
       const span = group.$.map?.style === 'flow' ? group.$.span : (group.$.entry?.keySpan ?? group.$.span);
       report(
         outcome(target(`${step.path}.caution`, build.doc, span), sure(missingFacts.length === 0), {
-          broken: () => sentence`This caution is without its ${listed(missingFacts)}.`,
+          broken: () => sentence`This caution lacks its ${listed(missingFacts)}; add what is missing.`,
           ...ownCaution(group.for.value ?? step.kind),
           ...(word.value === 'NOTICE' ? { grade: 'note' as const } : {}),
         }),

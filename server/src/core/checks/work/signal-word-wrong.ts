@@ -4,7 +4,7 @@ import { memo } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { statedCautions } from '../../figures/steps';
 import { given, sure } from '../../figures/truth';
-import { wordFor } from '../../trade/caution-words';
+import { weaker, wordFor } from '../../trade/caution-words';
 import { SIGNAL_WORDS } from '../../trade/signal-words';
 import { check } from '../check';
 import { atFact, change, outcome } from '../kit';
@@ -13,10 +13,13 @@ export default check({
   id: 'signal-word-wrong',
   area: 'work',
   grade: 'note',
-  what: 'Each caution’s signal word is the one for its consequence, which is read by a short list of words.',
-  why: 'DANGER on a scratched finger makes the next DANGER go unread; NOTICE on what can kill is not heeded.',
+  what: 'Each caution’s signal word is not weaker than its consequence, which is read by lists of words.',
+  why: 'NOTICE on what can kill is not heeded.',
   source: 'ANSI Z535.4: definitions of the signal words',
-  limits: ['Free text is read by short word lists, in English only; what they do not recognise is not judged.'],
+  limits: [
+    'Free text is read by word lists, in English only; what they do not recognise is not judged.',
+    'A word is only ever raised: whoever wrote a stronger one may know more.',
+  ],
   examples: [
     {
       faulty: `
@@ -24,7 +27,7 @@ steps:
   - equalise
   - do: fit I/O shield
     caution:
-      word: DANGER
+      word: NOTICE
 #           ^^^^^^
       hazard: Its edges are sharp.
       consequence: They could cut fingers.
@@ -49,11 +52,11 @@ steps:
       report(
         outcome(
           atFact(word, `${step.path}.caution.word`),
-          given(sure(word.value === due, word, consequence), step.group.do),
+          given(sure(!weaker(word.value, due), word, consequence), step.group.do),
           {
             broken: () =>
-              sentence`The consequence reads as one that ${SIGNAL_WORDS[due].means}; that is a ${due}, and the caution
-                says ${word}.`,
+              sentence`The caution says ${word}, but its consequence reads as one that ${SIGNAL_WORDS[due].means}; write
+                ${due}.`,
             fixes: () => [change(word, due, `Write ${due}`)],
           },
         ),
@@ -62,7 +65,7 @@ steps:
   },
 });
 
-/** The word that the consequence of each caution asks for; undefined where it does not say. */
+/** The least word that the consequence of each caution asks for; undefined where it does not say. */
 const dueWords = memo((build: Build) =>
   statedCautions(build).map(({ step, group }) => ({
     step,

@@ -90,30 +90,43 @@ export function addToStep(build: Build, step: Step, key: string, value: Value, t
   return node && fix(build, title, setValue(build.doc.parsed, node, { do: step.group.do.text, [key]: value }));
 }
 
-/** One outcome for each note: broken where the slip can be read out of it. */
+/** What a finding says of a slip: what the words have done, what to do, and the sentence that may stand instead. */
+export interface SlipWords {
+  readonly done: string;
+  readonly rather: string;
+  readonly instead: string;
+  /** How words are read that leave a doubt. */
+  readonly perhaps?: string;
+}
+
+/** One outcome for each note: broken where the slip can be read out of it, a note to read again where in doubt. */
 export function slipsIn(
   build: Build,
   report: Reporter,
   slip: HandlingMistake,
-  reads: string,
-  instead: string,
+  { done, rather, instead, perhaps = done }: SlipWords,
   more: (step: Step) => Partial<Outcome> = () => ({}),
 ): void {
   for (const { step, fact, mayHoldSlip } of notes(build)) {
-    const found = !mayHoldSlip ? undefined : findSlip(fact.text, slip, step.kind === 'fit processor');
+    const found = !mayHoldSlip ? undefined : findSlip(fact.text, slip, step.kind);
     const node = fact.node!;
     const words =
       found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
     const span =
       found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
+    const doubtful = found && !found.sure;
     report(
       outcome(target(`${step.path}.${fact.key}`, build.doc, span), given(sure(!found, fact), step.group.do), {
-        broken: () => sentence`The words ${quoted(found!.words)} read as if ${reads}.`,
+        broken: () =>
+          doubtful
+            ? sentence`The words ${quoted(found.words)} can be read as if ${perhaps}; read this sentence again.`
+            : sentence`The words ${quoted(found!.words)} ${done}; ${rather}.`,
         fixes: () =>
-          fact.key === 'do'
+          fact.key === 'do' || doubtful
             ? []
             : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
         ...more(step),
+        ...(doubtful ? { grade: 'note' } : {}),
       }),
     );
   }
