@@ -43,6 +43,13 @@ const pieces = [
   'kills the ',
   'fan ',
   'vacuum ',
+  'open the ',
+  'supply ',
+  'by the ',
+  'burn the ',
+  'could ',
+  'not ',
+  'hand and ',
   'a/',
   '\u{1F600}',
   '\u200b',
@@ -80,6 +87,8 @@ const slips: readonly HandlingMistake[] = [
   'vacuum cleaner',
   'bag as mat',
   'hot part touched',
+  'held by its parts',
+  'supply opened',
 ];
 
 const readers: Readonly<Record<string, (text: string) => unknown>> = {

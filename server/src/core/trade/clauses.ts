@@ -81,6 +81,9 @@ function jointOf(gap: string): Joint | undefined {
   return /[,()–—"“”]|\s-\s/.test(gap) ? 'comma' : undefined;
 }
 
+/** No clause that a person writes is longer; where one goes on, what looks through a clause stays quick. */
+const LONGEST = 60;
+
 /** The clauses of a text in their order. Never throws. */
 export function clausesOf(text: string): Clause[] {
   const words = tokensOf(text);
@@ -100,6 +103,7 @@ export function clausesOf(text: string): Clause[] {
       open(joint === 'stop' ? 'stop' : token.word === 'then' || token.word === 'but' ? 'then' : 'word', token.word);
     else if (clauses.length === 0) open('start');
     else if (joint && (clauses.at(-1)!.tokens.length > 0 || joint === 'stop')) open(joint);
+    else if (clauses.at(-1)!.tokens.length >= LONGEST) open('comma');
     else if (token.word === 'and' && isOrder(words[i + 1]?.token.word)) open('and');
     if (!opens) clauses.at(-1)!.tokens.push(token);
   });

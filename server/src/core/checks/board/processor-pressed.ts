@@ -42,12 +42,13 @@ steps:
     slipsIn(
       build,
       report,
-      'processor pressed',
       {
-        done: `have the processor pressed, which bends ${whatBends(build)}`,
-        rather: 'lay it in by its marks, without force',
-        instead: 'Lift the lever, lay the processor in by its marks without force, close the lever.',
-        perhaps: 'the processor were pressed',
+        'processor pressed': {
+          done: `have the processor pressed, which bends ${whatBends(build)}`,
+          rather: 'lay it in by its marks, without force',
+          instead: 'Lift the lever, lay the processor in by its marks without force, close the lever.',
+          perhaps: 'the processor were pressed',
+        },
       },
       (step) =>
         step.kind === undefined

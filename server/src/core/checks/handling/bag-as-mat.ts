@@ -49,10 +49,12 @@ bench:
         }),
       );
     }
-    slipsIn(build, report, 'bag as mat', {
-      done: 'have a part lie on its bag, whose outside conducts',
-      rather: 'lay it on bare wood or a dissipative mat',
-      instead: 'Lay it on bare wood or a dissipative mat.',
+    slipsIn(build, report, {
+      'bag as mat': {
+        done: 'have a part lie on its bag, whose outside conducts',
+        rather: 'lay it on bare wood or a dissipative mat',
+        instead: 'Lay it on bare wood or a dissipative mat.',
+      },
     });
   },
 });

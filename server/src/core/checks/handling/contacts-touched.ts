@@ -44,17 +44,18 @@ bench:
         }),
       );
     }
-    slipsIn(build, report, 'contacts touched', {
-      done: 'have contacts touched',
-      rather: 'hold the part by its edges',
-      instead: 'Hold it by its edges.',
+    slipsIn(build, report, {
+      'contacts touched': {
+        done: 'have contacts touched',
+        rather: 'hold the part by its edges',
+        instead: 'Hold it by its edges.',
+      },
+      'held by its parts': {
+        done: 'hang a part on what is fixed to it',
+        rather: 'hold it by its edges',
+        instead: 'Hold it by its edges.',
+        grade: 'note',
+      },
     });
-    slipsIn(
-      build,
-      report,
-      'held by its parts',
-      { done: 'hang a part on what is fixed to it', rather: 'hold it by its edges', instead: 'Hold it by its edges.' },
-      () => ({ grade: 'note' }),
-    );
   },
 });

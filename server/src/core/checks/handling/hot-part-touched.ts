@@ -42,10 +42,12 @@ bench:
         }),
       );
     }
-    slipsIn(build, report, 'hot part touched', {
-      done: 'have a hot part touched',
-      rather: 'let it cool first',
-      instead: 'Let it cool, then reach in.',
+    slipsIn(build, report, {
+      'hot part touched': {
+        done: 'have a hot part touched',
+        rather: 'let it cool first',
+        instead: 'Let it cool, then reach in.',
+      },
     });
   },
 });

@@ -83,8 +83,8 @@ function* ofMat(build: Build): Iterable<Outcome> {
   yield outcome(atBench(build, mat.resistance), all(slow, atLeast(resistance, low)), {
     broken: () =>
       slow.is === false
-        ? sentence`The mat has ${resistance}, and drains charge below ${high} only; use one of ${usual}.`
-        : sentence`The mat has ${resistance}, less than the ${low} that is usual; use one of ${usual}.`,
+        ? sentence`A mat drains charge below ${high}; this one has ${resistance}. Use one of ${usual}.`
+        : sentence`A mat usually has ${low} or more; this one has ${resistance}. Use one of ${usual}.`,
     ...(slow.is === false ? {} : { grade: 'note' }),
     fixes: () => [change(mat.resistance, '10 MΩ', 'Use a mat of 10 MΩ')],
   });

@@ -42,10 +42,12 @@ bench:
         }),
       );
     }
-    slipsIn(build, report, 'vacuum cleaner', {
-      done: 'bring a vacuum cleaner to the parts, whose nozzle charges up',
-      rather: 'use canned air and hold the fans still',
-      instead: 'Take dust off with canned air, fans held still.',
+    slipsIn(build, report, {
+      'vacuum cleaner': {
+        done: 'bring a vacuum cleaner to the parts, whose nozzle charges up',
+        rather: 'use canned air and hold the fans still',
+        instead: 'Take dust off with canned air, fans held still.',
+      },
     });
   },
 });

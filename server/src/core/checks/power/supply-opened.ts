@@ -41,10 +41,12 @@ bench: { supply-cover: closed }
         ),
       );
     }
-    slipsIn(build, report, 'supply opened', {
-      done: 'have the supply opened, whose capacitors stay charged after it is unplugged',
-      rather: 'leave it closed, and replace a faulty one whole',
-      instead: 'Leave the supply closed; replace a faulty one whole.',
+    slipsIn(build, report, {
+      'supply opened': {
+        done: 'have the supply opened, whose capacitors stay charged after it is unplugged',
+        rather: 'leave it closed, and replace a faulty one whole',
+        instead: 'Leave the supply closed; replace a faulty one whole.',
+      },
     });
   },
 });

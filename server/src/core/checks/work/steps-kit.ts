@@ -1,13 +1,14 @@
 // Places and changes among a build’s steps, for checks that judge them.
 import type { Build } from '../../build/build';
 import { notes, statedSteps, stepList, type Step } from '../../figures/steps';
-import { sentence } from '../../figures/sentence';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { given, sure, type Truth } from '../../figures/truth';
+import type { Grade } from '../../manifest/house-file';
 import type { Fact } from '../../parts/fact';
 import { quoted, type Edit } from '../../text';
 import { insertEntry, insertItem, moveItem, removeItem, setValue, type Value } from '../../yaml';
 import { HANDLING, type StepKind } from '../../trade/steps';
-import { findSlip, type HandlingMistake } from '../../trade/bench-words';
+import { findSlip, type HandlingMistake, type SlipFound } from '../../trade/bench-words';
 import {
   atKey,
   atPath,
@@ -97,40 +98,60 @@ export interface SlipWords {
   readonly instead: string;
   /** How words are read that leave a doubt. */
   readonly perhaps?: string;
+  readonly grade?: Grade;
 }
 
-/** One outcome for each note: broken where the slip can be read out of it, a note to read again where in doubt. */
+type Slips = Readonly<Partial<Record<HandlingMistake, SlipWords>>>;
+
+/** One outcome for each note: broken where one of the slips can be read out of it, a note to read again in doubt. */
 export function slipsIn(
   build: Build,
   report: Reporter,
-  slip: HandlingMistake,
-  { done, rather, instead, perhaps = done }: SlipWords,
+  slips: Slips,
   more: (step: Step) => Partial<Outcome> = () => ({}),
 ): void {
   for (const { step, fact, mayHoldSlip } of notes(build)) {
-    const found = !mayHoldSlip ? undefined : findSlip(fact.text, slip, step.kind);
-    const node = fact.node!;
-    const words =
-      found && build.doc.text.slice(node.span.start + found.start, node.span.start + found.end) === found.words;
-    const span =
-      found && words ? { start: node.span.start + found.start, end: node.span.start + found.end } : node.span;
-    const doubtful = found && !found.sure;
+    const slip = mayHoldSlip ? slipOf(fact.text, step, slips) : undefined;
     report(
-      outcome(target(`${step.path}.${fact.key}`, build.doc, span), given(sure(!found, fact), step.group.do), {
-        broken: () =>
-          doubtful
-            ? sentence`The words ${quoted(found.words)} can be read as if ${perhaps}; read this sentence again.`
-            : sentence`The words ${quoted(found!.words)} ${done}; ${rather}.`,
-        fixes: () =>
-          fact.key === 'do' || doubtful
-            ? []
-            : [change(fact, sentenceReplaced(fact.text, found!.start, found!.end, instead), `Write “${instead}”`)],
+      outcome(slipPlace(build, step, fact, slip?.found), given(sure(!slip, fact), step.group.do), {
+        broken: () => saidOf(slip!),
+        fixes: () => (fact.key === 'do' ? [] : [withoutSlip(fact, slip!)]),
+        ...(slip?.words.grade ? { grade: slip.words.grade } : {}),
         ...more(step),
-        ...(doubtful ? { grade: 'note' } : {}),
+        ...(slip && !slip.found.sure ? { grade: 'note', fixes: () => [] } : {}),
       }),
     );
   }
 }
+
+interface Slip {
+  readonly words: SlipWords;
+  readonly found: SlipFound;
+}
+
+function slipOf(text: string, step: Step, slips: Slips): Slip | undefined {
+  for (const [slip, words] of Object.entries(slips) as [HandlingMistake, SlipWords][]) {
+    const found = findSlip(text, slip, step.kind);
+    if (found) return { words, found };
+  }
+  return undefined;
+}
+
+/** The words themselves where the file has them as they are read, else the whole note. */
+function slipPlace(build: Build, step: Step, fact: Fact<string>, found: SlipFound | undefined): Target {
+  const { start } = fact.node!.span;
+  const asWritten = found && build.doc.text.slice(start + found.start, start + found.end) === found.words;
+  const span = asWritten ? { start: start + found.start, end: start + found.end } : fact.node!.span;
+  return target(`${step.path}.${fact.key}`, build.doc, span);
+}
+
+const saidOf = ({ found, words: { done, rather, perhaps } }: Slip): Sentence =>
+  found.sure
+    ? sentence`The words ${quoted(found.words)} ${done}; ${rather}.`
+    : sentence`The words ${quoted(found.words)} can be read as if ${perhaps ?? done}; read this sentence again.`;
+
+const withoutSlip = (fact: Fact<string>, { found, words: { instead } }: Slip): TextFix | undefined =>
+  change(fact, sentenceReplaced(fact.text, found.start, found.end, instead), `Write “${instead}”`);
 
 /** A text with the sentence around a place replaced. */
 function sentenceReplaced(text: string, start: number, end: number, by: string): string {
