@@ -10,8 +10,8 @@ import {
   airRiseK,
   DELIVERED_OF_FREE_AIR,
   dewPointC,
-  STILL_CASE_W_PER_K,
 } from '../trade/air';
+import { heatInCase, isOpenFrame } from './case-heat';
 import { isLiquid } from './coolers';
 import {
   copyWith,
@@ -31,12 +31,14 @@ import {
 } from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
-import { howMany, sustainedDraw } from './power';
+import { howMany } from './power';
 
 /** Air that some fans move, with the way they blow where anyone says it. */
 export interface Stream {
   readonly label: string;
   readonly placed: Placed;
+  /** The case’s own place for them; fans of the build name theirs. */
+  readonly place?: string;
   readonly count: Figure;
   /** With nothing in the way, all of them together. */
   readonly freeAir: Figure;
@@ -86,15 +88,8 @@ function ofCase(box: Placed<'case'>): Stream[] {
   return [...places.value].flatMap(([name, place]) => {
     if (place.fitted.value === 0) return [];
     const label = `the fans of ${box.label} at ${name}`;
-    return [
-      stream(
-        box,
-        label,
-        notNegative(counted(place.fitted, `how many fans ${box.label} has at ${name}`)),
-        place.airflow,
-        place.flow,
-      ),
-    ];
+    const fitted = notNegative(counted(place.fitted, `how many fans ${box.label} has at ${name}`));
+    return [{ ...stream(box, label, fitted, place.airflow, place.flow), place: name }];
   });
 }
 
@@ -141,22 +136,6 @@ export const deliveredAir = memo((build: Build): Figure => {
   );
 });
 
-/** Heat that the case gives off at a rise with no fan in it. */
-export function stillHeat(rise: Figure): Figure {
-  const { low, high } = STILL_CASE_W_PER_K;
-  const perKelvin = between(low, high, 'count', 'heat through walls and gaps in W/K', {
-    source: 'free convection and radiation: Incropera, Fundamentals of Heat and Mass Transfer; common practice',
-  });
-  return derive(
-    'heat that the case gives off by itself',
-    'power',
-    [perKelvin, rise],
-    'heat through walls and gaps × rise',
-    (each, by) => each * by,
-    { unit: 'W' },
-  );
-}
-
 /** Temperature of the air at the case's inlet: as stated, or the room's where nothing else is. */
 export const inletTemperature = memo((build: Build): Figure => {
   const { inlet, ambient } = build.file.place;
@@ -177,7 +156,7 @@ export const altitude = memo((build: Build): Figure => {
 const mmPerM = 1000;
 
 /** Density of the air at the inlet, kg/m³, as a plain factor. */
-const density = memo(
+export const airDensity = memo(
   (build: Build): Figure =>
     notNegative(
       derive(
@@ -208,7 +187,7 @@ export function airNeeded(build: Build, rise: Figure): Figure {
     derive(
       'air needed',
       'flow',
-      [notNegative(sustainedDraw(build)), rise, density(build)],
+      [heatInCase(build), rise, airDensity(build)],
       `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × rise)`,
       work,
       { unit: 'm³/h' },
@@ -218,8 +197,11 @@ export function airNeeded(build: Build, rise: Figure): Figure {
 
 /** How much warmer the air in the case gets than at its inlet. */
 export const caseRise = memo((build: Build): Figure => {
-  if (!build.parts.case)
-    return known(0, 'temperature-difference', 'rise in the case', { unit: 'K', source: 'the build lists no case' });
+  if (!build.parts.case || isOpenFrame(build))
+    return known(0, 'temperature-difference', 'rise in the case', {
+      unit: 'K',
+      source: build.parts.case ? 'the case is an open frame' : 'the build lists no case',
+    });
   const work = (heat: number, flow: number, rho: number): number => {
     if (flow === Infinity || heat === 0) return 0;
     // Where no fan moves any air, what rises and leaks through gaps is not known: the rise is left open.
@@ -229,7 +211,7 @@ export const caseRise = memo((build: Build): Figure => {
     derive(
       'rise in the case',
       'temperature-difference',
-      [notNegative(sustainedDraw(build)), deliveredAir(build), density(build)],
+      [heatInCase(build), deliveredAir(build), airDensity(build)],
       `heat ÷ (density × ${AIR_J_PER_KG_K} J/(kg·K) × delivered air)`,
       work,
       { unit: 'K' },

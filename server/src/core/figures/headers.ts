@@ -23,7 +23,7 @@ import {
 import { notNegative } from './guard';
 import { memo } from './memo';
 import { howMany } from './power';
-import { all, any, fits, lacking, sure, type Truth } from './truth';
+import { all, any, lacking, sure, type Truth } from './truth';
 
 export type Header = Group<(typeof board)['headers']['of']['fields']>;
 
@@ -186,6 +186,8 @@ function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: 
 /** A cable that is a fan splitter, or may be one for all that its file says. */
 export interface Splitter {
   readonly cable: Placed<'cables'>;
+  /** A hub may have a power cable of its own. */
+  readonly hub: boolean;
   readonly missingFacts: readonly Missing[];
 }
 
@@ -194,22 +196,26 @@ export const splitters = memo((build: Build): readonly Splitter[] =>
   build.parts.cables.flatMap((cable): Splitter[] => {
     const connector = cable.part.connector.value ?? cable.at.kind.value;
     if (connector === undefined)
-      return [{ cable, missingFacts: [missing(cable.part.connector, `what ${cable.label} connects`)] }];
-    return connector === 'fan splitter' ? [{ cable, missingFacts: [] }] : [];
+      return [{ cable, hub: false, missingFacts: [missing(cable.part.connector, `what ${cable.label} connects`)] }];
+    const hub = connector === 'fan hub';
+    return hub || connector === 'fan splitter' ? [{ cable, hub, missingFacts: [] }] : [];
   }),
 );
 
-/** A splitter on this header whose power comes from the supply: the header then only sets the speed. */
+/**
+ * A hub on this header whose power comes from the supply: the header then only sets the speed. A plain splitter takes
+ * it from the header; what takes it elsewhere says so.
+ */
 function fedBySupply(build: Build, name: string): Truth {
   const on = splitters(build).filter(({ cable }) => cable.at.header.value === name);
   return any(
     sure(false),
-    ...on.map(({ cable, missingFacts }) => {
-      const fed = fits(
-        cable.part.from,
-        `where the splitter on ${name} takes its power from`,
-        (from) => from === 'SATA power' || from === 'peripheral 4-pin',
-      );
+    ...on.map(({ cable, missingFacts, hub }) => {
+      const { from } = cable.part;
+      const fed =
+        from.value === undefined && hub
+          ? lacking([missing(from, `where the fan hub on ${name} takes its power from`)])
+          : sure(from.value === 'SATA power' || from.value === 'peripheral 4-pin', from);
       return missingFacts.length > 0 ? all(lacking(missingFacts), fed) : fed;
     }),
   );

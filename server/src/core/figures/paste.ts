@@ -1,8 +1,17 @@
 // Figures of the paste between processor and cooler: the face it covers, how thick it lies, how much that wants.
 import type { Placed } from '../build/build';
-import { BOND_LINE_UM, GRAINS_MM3, gapVolumeMm3, halfSphereDiameterMm, PASTE_EXCESS, type Grain } from '../trade/heat';
-import { copyWith, between, derive, missing, type Figure } from './figure';
+import {
+  BOND_LINE_UM,
+  dotRows,
+  GRAINS_MM3,
+  gapVolumeMm3,
+  halfSphereDiameterMm,
+  PASTE_EXCESS,
+  type Grain,
+} from '../trade/heat';
+import { copyWith, between, derive, missing, number, type Figure } from './figure';
 import { aboveZero, guarded } from './guard';
+import { sentence, type Sentence } from './sentence';
 
 const umPerMm = 1000;
 
@@ -74,6 +83,21 @@ export function dotDiameter(volume: Figure): Figure {
     guarded((mm3) => Math.round(halfSphereDiameterMm(mm3) * 10) / 10),
     { unit: 'mm' },
   );
+}
+
+/** How a volume is laid on a lid: one dot, or several in rows where one would not reach its far ends. */
+export function pattern({ part }: Placed<'processor'>, volume: Figure): Sentence {
+  const { width, depth } = part.lid;
+  const measured = width.value && depth.value && width.value.lo > 0 && depth.value.lo > 0;
+  const rows = measured ? dotRows(width.value.hi, depth.value.hi) : { across: 1, along: 1 };
+  const count = rows.across * rows.along;
+  if (count === 1) return sentence`one dot ${dotDiameter(volume)} wide`;
+  const dots = number(count, 'dots', 'one for each 35 mm of the lid, common practice');
+  const each = derive('paste in each dot', 'volume', [volume, dots], 'paste to bring on ÷ dots', (mm3, n) => mm3 / n, {
+    unit: 'mm³',
+  });
+  const [a, b] = [number(rows.across, 'rows of dots', dots.source), number(rows.along, 'dots a row', dots.source)];
+  return sentence`in ${dots} dots, ${a} × ${b}, each ${dotDiameter(each)} wide`;
 }
 
 /**

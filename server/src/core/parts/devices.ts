@@ -1,6 +1,7 @@
 // The facts of a drive, a graphics card, another card, a display and a stick.
 import { toBase } from '../quantity';
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
+import { CARD_COOLING_WORDS } from '../trade/sheet-words';
 import { altitudeMm, moduleHeightMm } from './ranges';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
@@ -118,6 +119,12 @@ export const card = {
   length: length('Length from the bracket to the far end, connectors not counted.', '245 mm', inDimensions),
   height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),
   openings: count('Bracket openings it takes.', '2', { least: 1, ...inDimensions }),
+  cooling: choice(['blower', 'open', 'passive', 'liquid'], 'How it is cooled; a blower blows out at the bracket.', {
+    example: 'open',
+    spellings: CARD_COOLING_WORDS,
+    printed: 'The data sheet, under cooling.',
+  }),
+  'back-room': length('How far its back plate stands out behind its board.', '3 mm', inDimensions),
   bracket: choice(brackets, 'Height of its bracket.', inDimensions),
   power: group(
     {

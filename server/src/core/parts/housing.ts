@@ -261,6 +261,13 @@ export const pcCase = {
     '{ EPS 8-pin: 520 mm, 24-pin: 380 mm }',
     { names: CABLE_WORDS },
   ),
+  open: flag('Whether it is an open frame, without walls around the parts.', {
+    example: 'false',
+    printed: 'The maker’s pictures of the case.',
+  }),
+  'rated-power': power('Of a case that cools the parts by its own walls: the heat it is rated to give off.', '65 W', {
+    printed: 'The data sheet, under cooling.',
+  }),
   'glass-panel': flag('Whether a side panel is of glass.', { printed: 'The data sheet, under materials.' }),
   'lid-earth': flag('Whether bare metal can be reached for a strap’s clip.'),
 } as const;

@@ -1,5 +1,5 @@
 // The facts of a processor, a cooler, a paste and memory.
-import { MEMORY_TYPE_WORDS } from '../trade/sheet-words';
+import { BASE_METAL_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import { layerMm } from './ranges';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { choice, count, flag, group, length, list, power, quantity, text } from './field';
@@ -88,7 +88,16 @@ export const processor = {
 } as const;
 
 export const coolerPastes = ['pad applied', 'paste applied', 'tube in the box', 'none'] as const;
-export const baseMetals = ['copper', 'nickel-plated copper', 'aluminium', 'anodised aluminium', 'brass'] as const;
+export const baseMetals = [
+  'copper',
+  'nickel-plated copper',
+  'aluminium',
+  'anodised aluminium',
+  'brass',
+  'heat pipes in aluminium',
+  'heat pipes in copper',
+] as const;
+export const testMethods = ['ASTM D5470', 'ISO 22007-2', 'laser flash', 'other'] as const;
 
 export const cooler = {
   ...common,
@@ -104,7 +113,8 @@ export const cooler = {
     '0.18 K/W',
     { printed: 'The data sheet, under thermal resistance.' },
   ),
-  base: choice(baseMetals, 'Metal of the face that touches the processor.', {
+  base: choice(baseMetals, 'Metal of the face that touches the processor; bare heat pipes with what lies between.', {
+    spellings: BASE_METAL_WORDS,
     printed: 'The data sheet, under materials.',
   }),
   paste: choice(coolerPastes, 'The thermal paste it brings.', {
@@ -168,6 +178,9 @@ export const paste = {
   }),
   conductivity: quantity('conductivity', 'W/m·K', 'Thermal conductivity stated.', '4 W/m·K', {
     printed: 'The data sheet, under thermal conductivity.',
+  }),
+  'tested-by': choice(testMethods, 'How the conductivity was measured: ASTM D5470 presses a film.', {
+    printed: 'The data sheet, in brackets behind the thermal conductivity.',
   }),
   'bond-line': quantity('length', 'µm', 'Thickness of the layer after pressing.', '40 µm', {
     printed: 'The data sheet, under bond-line thickness.',

@@ -74,6 +74,9 @@ export const DELIVERED_OF_FREE_AIR: Range = { low: 0.4, high: 0.7 };
  */
 export const STILL_CASE_W_PER_K: Range = { low: 0, high: 10 };
 
+/** Most air that the fan of a supply draws out of a case, m³/h. Source: common practice: a fan of 120 to 140 mm. */
+export const SUPPLY_FAN_M3_PER_H = 80;
+
 const MAGNUS_A = 17.62;
 const MAGNUS_B_C = 243.12;
 

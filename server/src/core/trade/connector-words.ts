@@ -142,7 +142,7 @@ export const CARD_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(
   { ...OPEN, '8-pin': ['PCIe 8-pin'], '8 pins': ['PCIe 8-pin'] },
 );
 
-export const CABLE_WORDS_APART = ['SATA data', 'fan splitter', 'display', 'power cord', 'other'] as const;
+export const CABLE_WORDS_APART = ['SATA data', 'fan splitter', 'fan hub', 'display', 'power cord', 'other'] as const;
 export type CableWord = PowerConnectorWord | (typeof CABLE_WORDS_APART)[number];
 
 const displays = ['DisplayPort', 'DP', 'Mini DisplayPort', 'mini DP', 'HDMI', 'DVI', 'VGA', 'USB-C display', 'display'];
@@ -184,6 +184,16 @@ export const CABLE_WORDS: Vocabulary<CableWord> = vocabulary(
       '4-pin PWM splitter',
       '3-pin fan splitter',
       'Y-splitter for fans',
+    ],
+    'fan hub': [
+      'fan controller',
+      'PWM hub',
+      'PWM fan hub',
+      'powered fan hub',
+      'fan hub with SATA power',
+      'fan expansion hub',
+      'ARGB and fan hub',
+      'fan and RGB hub',
     ],
     display: displays.flatMap((one) => [one, ...ends.map((end) => `${one} ${end}`)]),
     'power cord': [

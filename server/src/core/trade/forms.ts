@@ -125,6 +125,14 @@ export function caseTakesBoard(stated: readonly string[], board: BoardSize): boo
  */
 export const SLOT_PITCH_MM = 20.32;
 
+/**
+ * How far a card stands out behind the middle of its slot, mm: a bare one by its board and its solder joints, one with
+ * a back plate further.
+ */
+export const CARD_BACK_MM = { bare: { low: 0.8, high: 2.67 }, withPlate: { low: 2.67, high: 5 } } as const;
+export const CARD_BACK_SOURCE =
+  'PCI Express Card Electromechanical Specification: 2.67 mm behind a card; a back plate, common practice';
+
 export type SupplyForm = 'ATX' | 'SFX' | 'SFX-L' | 'TFX' | 'Flex ATX';
 
 /** A supply's body; where a form exists in more than one height or is often deeper, the part's own figures decide. */
@@ -151,6 +159,14 @@ export const FAN_HOLE_PITCH_MM: ReadonlyMap<number, number> = new Map([
   [120, 105],
   [140, 124.5],
 ]);
+
+/** Round frames that are screwed to the holes of a smaller size. Source: fan makers' drawings; common practice. */
+export const ROUND_FRAMES_MM: readonly { readonly frameMm: number; readonly holesOfMm: number }[] = [
+  { frameMm: 140, holesOfMm: 120 },
+  { frameMm: 150, holesOfMm: 120 },
+  { frameMm: 150, holesOfMm: 140 },
+  { frameMm: 120, holesOfMm: 92 },
+];
 
 /** Pitch of a frame's mounting holes; undefined for a frame that no source lists. Throws RangeError unless positive. */
 export function fanHolePitchMm(frameMm: number): number | undefined {

@@ -67,6 +67,17 @@ export function halfSphereDiameterMm(volumeMm3: number): number {
   return Math.cbrt((12 * volumeMm3) / Math.PI);
 }
 
+/** How far one dot is pressed out: a lid longer than this takes one more. Source: common practice. */
+const DOT_REACHES_MM = 35;
+
+/** Rows and columns of dots that cover a lid. Source: as above; handbooks of long sockets show such patterns. */
+export function dotRows(widthMm: number, depthMm: number): { readonly across: number; readonly along: number } {
+  needPositive('width (mm)', widthMm);
+  needPositive('depth (mm)', depthMm);
+  const sides = [Math.ceil(widthMm / DOT_REACHES_MM), Math.ceil(depthMm / DOT_REACHES_MM)];
+  return { across: Math.min(...sides), along: Math.max(...sides) };
+}
+
 export type Grain = 'rice grain' | 'dry pea' | 'fresh pea';
 
 /**

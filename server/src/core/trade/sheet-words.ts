@@ -45,3 +45,57 @@ export const MEMORY_TYPE_WORDS: Vocabulary<'DDR3' | 'DDR4' | 'DDR5'> = vocabular
   DDR4: ['DDR-4', 'DDR4 SDRAM', 'PC4', 'DDR 4', 'DDR4 RAM', 'DDR4 memory'],
   DDR5: ['DDR-5', 'DDR5 SDRAM', 'PC5', 'DDR 5', 'DDR5 RAM', 'DDR5 memory'],
 });
+
+const PIPES = ['heat pipe direct touch', 'direct-touch heat pipes', 'direct touch', 'direct contact', 'HDT'];
+const pipesIn = (metals: readonly string[]): string[] =>
+  metals.flatMap((metal) => [
+    ...PIPES.map((pipes) => `${pipes}, ${metal}`),
+    ...PIPES.map((pipes) => `${pipes} in ${metal}`),
+    `copper heat pipes in ${metal}`,
+    `bare heat pipes in ${metal}`,
+    `heatpipes in ${metal}`,
+  ]);
+
+/** The metal under the paste; `direct touch` alone does not say in what the pipes lie. */
+export const BASE_METAL_WORDS = vocabulary(
+  'a base metal',
+  {
+    copper: ['Cu', 'pure copper', 'bare copper', 'C1100 copper', 'C1100', 'solid copper', 'copper base'],
+    'nickel-plated copper': [
+      'copper (nickel plated)',
+      'copper, nickel-plated',
+      'nickel plated copper',
+      'copper nickel plated',
+      'nickelled copper',
+      'nickel-plated',
+      'Ni-plated copper',
+      'copper with nickel plating',
+    ],
+    aluminium: ['aluminum', 'Al', 'aluminium alloy', 'aluminum alloy', 'bare aluminium', 'Al6063', 'A6063', 'A1050'],
+    'anodised aluminium': ['anodized aluminum', 'anodised aluminum', 'anodized aluminium'],
+    brass: ['CuZn'],
+    'heat pipes in aluminium': pipesIn(['aluminium', 'aluminum']),
+    'heat pipes in copper': pipesIn(['copper']),
+  },
+  Object.fromEntries(PIPES.map((pipes) => [pipes, ['heat pipes in aluminium', 'heat pipes in copper'] as const])),
+);
+
+export const CARD_COOLING_WORDS: Vocabulary<'blower' | 'open' | 'passive' | 'liquid'> = vocabulary(
+  'a kind of card cooler',
+  {
+    blower: [
+      'radial fan',
+      'radial',
+      'turbo',
+      'turbine',
+      'blower-style',
+      'blower style',
+      'blower fan',
+      'direct exhaust',
+    ],
+    open: ['axial', 'axial fans', 'open-air', 'open air', 'dual fan', 'triple fan', 'two fans', 'three fans', 'fans'],
+    passive: ['fanless', 'heat sink', 'heatsink', 'passive heat sink', 'no fan', '0 dB'],
+    liquid: ['water', 'water block', 'hybrid', 'AIO', 'liquid-cooled', 'water-cooled'],
+  },
+  { fan: ['blower', 'open'], active: ['blower', 'open', 'liquid'] },
+);

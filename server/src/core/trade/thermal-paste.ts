@@ -19,6 +19,8 @@ export type MaterialName =
   | 'aluminium'
   | 'anodised aluminium'
   | 'brass'
+  | 'heat pipes in aluminium'
+  | 'heat pipes in copper'
   | 'nickel'
   | 'stainless steel';
 
@@ -53,6 +55,17 @@ export const MATERIALS: Readonly<Record<MaterialName, Material>> = {
     gallium: 'attacked',
     source: 'conductivity from memory; gallium: makers of gallium alloys',
   },
+  // The pipes are of copper; what is cast or pressed around them comes under the paste as well.
+  'heat pipes in aluminium': {
+    conductivityWPerMK: 237,
+    gallium: 'attacked',
+    source: 'CRC Handbook (the aluminium counts); gallium: grain-boundary penetration studies',
+  },
+  'heat pipes in copper': {
+    conductivityWPerMK: 400,
+    gallium: 'stained',
+    source: 'CRC Handbook; gallium: materials journals, common practice',
+  },
   nickel: {
     conductivityWPerMK: 90,
     gallium: 'resists',
@@ -70,6 +83,11 @@ export function galliumAttacks(material: MaterialName): boolean {
   return MATERIALS[material].gallium === 'attacked';
 }
 
+/** Whether a gallium paste soaks into this material: it dries out, stains it, and has to be brought on again. */
+export function galliumStains(material: MaterialName): boolean {
+  return MATERIALS[material].gallium === 'stained';
+}
+
 export type PasteClass = 'paste' | 'pad' | 'gallium alloy';
 
 /**
@@ -82,4 +100,19 @@ export const PASTE_CONDUCTIVITY: Readonly<Record<PasteClass, Range>> = {
   paste: { low: 1, high: 4 },
   pad: { low: 1, high: 5 },
   'gallium alloy': { low: 16.5, high: 28 },
+};
+
+/** What fills a paste, with how the figure on its tube was measured where that counts. */
+export type PasteClaim = 'paste' | 'metal-filled paste' | 'pad' | 'gallium alloy';
+
+/**
+ * The most that a data sheet is believed, W/m·K. Compounds for industry state up to about 8 by whatever method, and up
+ * to about 12 where the pressed film itself was measured, ASTM D5470; retail tubes state up to 20 times what is
+ * reached. Gallium alloys and pads: as above. Source: the first two, common practice; ASTM D5470: the method.
+ */
+export const CLAIM_AT_MOST: Readonly<Record<PasteClaim, { readonly anyMethod: number; readonly film: number }>> = {
+  paste: { anyMethod: 8, film: 12 },
+  'metal-filled paste': { anyMethod: 10, film: 12 },
+  pad: { anyMethod: 8, film: 12 },
+  'gallium alloy': { anyMethod: 28, film: 28 },
 };

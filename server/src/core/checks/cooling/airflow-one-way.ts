@@ -1,6 +1,8 @@
 // Air that is only blown in, or only out.
 import type { Build } from '../../build/build';
+import type { Fact } from '../../parts/fact';
 import { streams, type Stream } from '../../figures/air';
+import { isOpenFrame } from '../../figures/case-heat';
 import { number, total } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
@@ -24,7 +26,11 @@ export default check({
     'Fans that all blow one way push against each other through whatever gaps there are, and leave corners ' +
     'of the case without any draught.',
   source: 'common practice',
-  limits: ['A single fan works against no other, so it holds.'],
+  limits: [
+    'A single fan works against no other, so it holds.',
+    'Fans that all blow in, none of them at the rear or the top, are a note: the air leaves by what is open.',
+    'An open frame is not judged.',
+  ],
   examples: [
     {
       faulty: `
@@ -46,9 +52,11 @@ parts:
   ],
   test(build, report) {
     const { case: box } = build.parts;
-    if (!box || streams(build).length === 0) return;
+    if (!box || isOpenFrame(build) || streams(build).length === 0) return;
     const blown = { in: blows(build, 'in'), out: blows(build, 'out') };
     const lackedWay: FlowDirection = blown.in.is === false ? 'in' : 'out';
+    // Pressed into the case from one side, air leaves by whatever is open; only fans face to face stop each other.
+    const onlyPressed = !streams(build).some((some) => some.way === 'in' && usual.out.includes(placeOf(some) ?? ''));
     // One fan works against no other, and none has no way at all: how much air that is, is judged as a flow.
     const alone = atMost(
       total(
@@ -58,17 +66,26 @@ parts:
       ),
       one,
     );
+    const grounds = streams(build).flatMap((some) => [some.flow, mountOf(some)]);
     report(
-      outcome(at(box), given(any(alone, all(blown.in, blown.out)), ...streams(build).map(({ flow }) => flow)), {
+      outcome(at(box), given(any(alone, all(blown.in, blown.out)), ...grounds), {
         broken: () =>
           lackedWay === 'in'
-            ? sentence`Every fan blows air out of the case; none blows any in.`
-            : sentence`Every fan blows air into the case; none blows any out.`,
-        fixes: () => turns(build, lackedWay),
+            ? sentence`Every fan blows out of the case; let one at the front or the bottom blow in.`
+            : onlyPressed
+              ? sentence`Every fan blows into the case; the air has to find its way out by gaps, cards and supply.`
+              : sentence`Every fan blows into the case, against each other; let the one at the rear or the top blow out.`,
+        ...(lackedWay === 'out' && onlyPressed ? { grade: 'note' as const } : {}),
+        fixes: () => (lackedWay === 'out' && onlyPressed ? [] : turns(build, lackedWay)),
       }),
     );
   },
 });
+
+const mountOf = ({ placed, place }: Stream): Fact<string> | undefined =>
+  place === undefined ? (placed.at as { readonly mount?: Fact<string> }).mount : undefined;
+
+const placeOf = (some: Stream): string | undefined => some.place ?? mountOf(some)?.value;
 
 function blows(build: Build, way: FlowDirection): Truth {
   return any(

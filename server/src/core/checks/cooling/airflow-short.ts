@@ -1,7 +1,8 @@
 // Air that carries the parts' heat off, against what the fans really deliver in a filled case.
-import { airNeeded, altitude, caseRise, deliveredAir, freeAir, riseAllowed, stillHeat } from '../../figures/air';
+import { airNeeded, altitude, caseRise, deliveredAir, freeAir, riseAllowed } from '../../figures/air';
+import { heatInCase, isOpenFrame } from '../../figures/case-heat';
+import { heatLeft, stillHeat } from '../../figures/still-air';
 import { marginFigure } from '../../figures/margins';
-import { sustainedDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { atLeast, atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -18,7 +19,11 @@ export default check({
     'Fans are stated by what they move in free air; behind grilles and filters it is about half, and thin ' +
     'air up high carries less heat.',
   source: 'Q = P ÷ (ρ · cₚ · ΔT); US Standard Atmosphere 1976; delivered, 0.4 to 0.7 of free air by common practice',
-  limits: ['Without any fan the heat is held against what walls and gaps give off, 0 to 10 W/K.'],
+  limits: [
+    'Without any fan the heat is held against what walls and gaps give off, 0 to 10 W/K, and what a supply draws out.',
+    'A card with fans in such a case may give off its heat through an open side: that is left open.',
+    'An open frame is not judged.',
+  ],
   examples: [
     {
       faulty: `
@@ -42,17 +47,17 @@ expect: { temperature: { rise: 34 K } }
   ],
   test(build, report) {
     const { case: box, fans } = build.parts;
-    if (!box) return;
+    if (!box || isOpenFrame(build)) return;
     const rise = riseAllowed(build, marginFigure(build, 'room-rise', 'rise allowed in the case'));
     // Without any fan the heat rises and leaks through walls and gaps: there is no flow to hold against another.
     if (freeAir(build).hi === 0) {
-      const heat = sustainedDraw(build);
-      const given = stillHeat(rise);
+      const heat = heatLeft(build);
+      const given = stillHeat(build, rise);
       report(
         outcome(at(box), atMost(heat, given), {
           broken: () =>
-            sentence`No fan moves air through the case; at a rise of ${rise} it gives off ${given} by itself, and the
-              parts make ${heat}.`,
+            sentence`The parts give off ${heat}; without fans the case loses ${given} at a rise of ${rise}. Add fans, or
+              choose a case that is rated for it.`,
         }),
       );
       return;
@@ -62,8 +67,8 @@ expect: { temperature: { rise: 34 K } }
     report(
       outcome(at(box), atLeast(delivered, needed), {
         broken: () =>
-          sentence`The fans deliver ${delivered} through the filled case; ${sustainedDraw(build)} at a rise of ${rise},
-            ${altitude(build)} above the sea, want ${needed}.`,
+          sentence`${heatInCase(build)} at a rise of ${rise} needs ${needed} of air, ${altitude(build)} above the sea; in
+            the filled case the fans deliver ${delivered}. Add fans or faster ones.`,
         fixes: () => {
           const promise = build.file.expect.temperature.rise;
           const { hi } = caseRise(build);

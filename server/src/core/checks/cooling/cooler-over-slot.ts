@@ -16,7 +16,7 @@ import {
 import { sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Slot } from '../../figures/slots';
 import { atMost, lacking } from '../../figures/truth';
-import { SLOT_PITCH_MM } from '../../trade/forms';
+import { CARD_BACK_MM, CARD_BACK_SOURCE, SLOT_PITCH_MM } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 
@@ -26,7 +26,7 @@ export default check({
   id: 'cooler-over-slot',
   area: 'cooling',
   grade: 'stop',
-  what: 'The cooler ends above every slot in which a card sits.',
+  what: 'The cooler ends above the back of every card.',
   why: 'A wide cooler stands over the first slot; the card then does not go in, or touches metal with its back.',
   source: 'common practice; slot pitch 20.32 mm, PCI Express Card Electromechanical Specification',
   examples: [
@@ -48,19 +48,40 @@ parts:
     for (const card of [...graphics, ...cards] as readonly Card[]) {
       const { name, slot, missingFacts } = seatOf(build, card);
       if (slot?.kind.value === 'M.2') continue;
-      const distance = distanceTo(board, name);
+      const distance = backOf(card, distanceTo(board, name));
       const there = atMost(reach, distance);
       report(
         outcome(at(card, card.at.slot), missingFacts.length > 0 && there.is !== true ? lacking(missingFacts) : there, {
           broken: () =>
-            sentence`The cooler reaches ${reach} from the socket’s centre; ${name ?? 'the slot'}, in which ${card.label}
-              sits, is ${distance} away.`,
+            sentence`The cooler reaches ${reach} from the socket’s centre; the back of ${card.label} in
+              ${name ?? 'its slot'} begins at ${distance}. Move the card to a slot further down, or take a narrower
+              cooler.`,
           fixes: () => fixes(build, card, cooler),
         }),
       );
     }
   },
 });
+
+/** Where the back of a card begins: its slot’s middle, less what stands out behind its board. */
+function backOf(card: Card, slot: Figure): Figure {
+  const stated = card.part['back-room'];
+  const label = `what stands out behind the board of ${card.label}`;
+  const { low, high } = card.role === 'graphics' ? CARD_BACK_MM.withPlate : CARD_BACK_MM.bare;
+  const back = stated.value
+    ? figure(stated, label)
+    : copyWith(between(low, high, 'length', label, { unit: 'mm', source: CARD_BACK_SOURCE }), {
+        missing: [missing(stated, label)],
+      });
+  return derive(
+    `distance from socket to the back of ${card.label}`,
+    'length',
+    [slot, back],
+    'distance to its slot − what stands out behind its board',
+    (mm, out) => mm - out,
+    { unit: 'mm' },
+  );
+}
 
 /** From the socket's centre to a slot: to the first, and as many slot pitches more as its position is further down. */
 function distanceTo(board: Placed<'board'>, name: string | undefined): Figure {

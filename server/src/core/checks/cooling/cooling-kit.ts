@@ -38,12 +38,32 @@ export function conducts({ part, label }: Placed<'paste'>): Truth {
   );
 }
 
+/** A paste that by its own word stores charge and does not conduct it. */
+export const storesOnly = ({ part }: Placed<'paste'>): boolean =>
+  part.electrically.value === 'capacitive' && part.gallium.value !== true && part.class.value !== 'liquid metal';
+
+/** Processors that go into a socket have a lid; one that is soldered down may have a bare die. Common practice. */
+export const hasLid = ({ part: { lid, socket } }: Placed<'processor'>): boolean =>
+  lid.$.stated || (socket.value !== undefined && !/bga/i.test(socket.value));
+
 /** Takes a part out of the build, key and all. */
 export function takePartOut({ doc }: Build, role: 'paste', title: string): TextFix | undefined {
   const root = doc.parsed.root;
   const parts = root?.type === 'map' ? root.get('parts')?.value : undefined;
   const edits = parts?.type === 'map' ? removeEntry(doc.parsed, parts, role) : undefined;
   return edits && { type: 'text', title, doc, edits };
+}
+
+/** Fillings that are insulators themselves: oxides, nitrides, oil. */
+const insulators: readonly string[] = ['silicone', 'ceramic'];
+
+/** Whether what runs over does no harm: the paste insulates by its own word, or by what fills it. */
+export function insulates({ part: { electrically, gallium, class: fills } }: Placed<'paste'>): Truth {
+  if (gallium.value === true || fills.value === 'liquid metal') return sure(false, gallium, fills);
+  if (electrically.value !== undefined) return sure(electrically.value === 'insulating', electrically);
+  return fills.value !== undefined && insulators.includes(fills.value)
+    ? sure(true, fills)
+    : lacking(unstated([electrically, 'what the paste does electrically']), fills);
 }
 
 /** A pad is laid, not dosed. */

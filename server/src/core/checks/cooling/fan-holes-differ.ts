@@ -3,8 +3,8 @@ import type { Placed } from '../../build/build';
 import { figure, known, missing, unknown, type Figure } from '../../figures/figure';
 import { fanSeats, type FanPlace } from '../../figures/fan-places';
 import { sentence } from '../../figures/sentence';
-import { all, any, atLeast, atMost, fits, lacking, type Truth } from '../../figures/truth';
-import { fanHolePitchMm } from '../../trade/forms';
+import { all, any, atLeast, atMost, fits, lacking, sure, type Truth } from '../../figures/truth';
+import { fanHolePitchMm, ROUND_FRAMES_MM } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -40,9 +40,9 @@ parts:
             const there = sizes.length === 1 ? pitchOfFrame(sizes[0]!.value?.lo) : undefined;
             const fitting =
               there === undefined
-                ? sentence`${place!.sizes}`
-                : sentence`${place!.sizes}, holes ${holes(there, 'usual')} apart`;
-            return sentence`${fan.label} is ${size} wide, its holes ${pitch} apart; at ${fan.at.mount} the case takes
+                ? sentence`${sizes.map((one) => one.text).join(' or ')}`
+                : sentence`${sizes[0]!} with holes ${holes(there, 'usual')} apart`;
+            return sentence`${fan.label} is ${size} wide with holes ${pitch} apart; at ${fan.at.mount} the case takes
               ${fitting}.`;
           },
           fixes: () => [swap(fan)],
@@ -70,6 +70,9 @@ const holes = (mm: number, which: string): Figure =>
 const pitchOfFrame = (frame: number | undefined): number | undefined =>
   frame !== undefined && frame > 0 ? fanHolePitchMm(frame) : undefined;
 
+const isRoundFrame = (frame: number, place: number): boolean =>
+  ROUND_FRAMES_MM.some((one) => one.frameMm === frame && one.holesOfMm === place);
+
 /** Some size of the place is wide enough for the frame and has holes where the fan has them. */
 function goesIn(fan: Placed<'fans'>, place: FanPlace, size: Figure, pitch: Figure): Truth {
   const { sizes } = place;
@@ -83,8 +86,10 @@ function goesIn(fan: Placed<'fans'>, place: FanPlace, size: Figure, pitch: Figur
           atMost(size, room),
           fits(fan.part.size, size.label, (own) => own.lo === room.lo),
         );
+      // A round frame wider than its holes tell is made to be screwed to the smaller place.
+      const round = fan.part['hole-pitch'].value !== undefined && size.lo > room.hi && isRoundFrame(size.hi, room.lo);
       return all(
-        atMost(size, room),
+        round ? sure(true, fan.part['hole-pitch']) : atMost(size, room),
         atLeast(pitch, holes(there - toleranceMm, 'least')),
         atMost(pitch, holes(there + toleranceMm, 'most')),
       );

@@ -1,9 +1,9 @@
 // A paste that conducts or stores charge, with nothing around it covered.
 import { sentence } from '../../figures/sentence';
-import { any, not, sure } from '../../figures/truth';
+import { any, given, not, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
-import { conducts } from './cooling-kit';
+import { conducts, hasLid, storesOnly } from './cooling-kit';
 
 export default check({
   id: 'paste-conducts',
@@ -14,6 +14,7 @@ export default check({
     'What is pressed out over the edge bridges contacts and parts beside the lid, and ruins them at the ' +
     'first start.',
   source: 'common practice',
+  limits: ['A paste that only stores charge, on a processor with a lid, is a note.'],
   caution: 'conductive-paste',
   examples: [
     {
@@ -28,16 +29,25 @@ parts:
 `,
     },
   ],
-  test({ parts: { paste } }, report) {
+  test({ parts: { paste, processor } }, report) {
     if (!paste) return;
     const { barrier } = paste.at;
-    const { electrically } = paste.part;
+    // Between a lid and a cooler a paste that only stores charge meets no contact: what runs over is wiped off.
+    const light = storesOnly(paste) && processor !== undefined && hasLid(processor);
+    const covered = any(not(conducts(paste)), sure(barrier.value === true, barrier));
+    const { area, width, depth } = processor?.part.lid ?? {};
+    const lid = light ? [area, width, depth, processor.part.socket] : [];
     report(
-      outcome(at(paste, barrier), any(not(conducts(paste)), sure(barrier.value === true, barrier)), {
+      outcome(at(paste, barrier), given(covered, ...lid), {
         broken: () =>
-          electrically.value === 'capacitive'
-            ? sentence`${paste.label} is ${electrically}, and nothing around the lid is covered against it.`
-            : sentence`${paste.label} conducts electricity, and nothing around the lid is covered against it.`,
+          light
+            ? sentence`${paste.label} stores charge; wipe off what runs over the edge of the lid.`
+            : storesOnly(paste)
+              ? sentence`${paste.label} stores charge, and nothing around the processor is covered; cover the contacts
+                beside it.`
+              : sentence`${paste.label} conducts electricity, and nothing around the processor is covered; cover the
+                contacts beside it.`,
+        ...(light ? { grade: 'note' as const } : {}),
         fixes: () => [putOn(paste, 'barrier', true, 'Cover the surroundings before the paste goes on'), swap(paste)],
       }),
     );

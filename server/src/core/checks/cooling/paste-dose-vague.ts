@@ -1,5 +1,5 @@
 // A dose in words alone: what it may mean, and the volume that this lid wants.
-import { dotDiameter, grainVolume, wantedVolume } from '../../figures/paste';
+import { grainVolume, pattern, wantedVolume } from '../../figures/paste';
 import { sentence } from '../../figures/sentence';
 import { given, sure } from '../../figures/truth';
 import { check } from '../check';
@@ -46,12 +46,12 @@ parts:
         {
           broken: () => {
             const grain = grainVolume(dose.text);
-            const means = grain ? sentence`“${dose}” may mean ${grain}` : sentence`“${dose}” is no volume`;
+            const means = grain ? sentence`“${dose}” may be ${grain}` : sentence`“${dose}” is no volume`;
             if (!processor) return sentence`${means}; say how many mm³.`;
             const wanted = wantedVolume(processor, paste);
             if (!Number.isFinite(wanted.hi))
               return sentence`${means}, and no file states the lid’s size that would give one.`;
-            return sentence`${means}; this lid wants ${wanted}, a dot ${dotDiameter(wanted)} wide.`;
+            return sentence`${means}; this lid takes ${wanted}, ${pattern(processor, wanted)}.`;
           },
           fixes: () => (processor ? [amountFix(paste, wantedVolume(processor, paste))] : []),
         },
