@@ -1,6 +1,7 @@
 // The command `fettle`: gives a run the real world, and its status to the shell.
 import { version } from '../../package.json';
 import { run } from './command/run';
+import { createFiles } from './host/create';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
 
@@ -19,4 +20,5 @@ void run(process.argv.slice(2), {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   sink: (path) => fileSink(here, path),
+  create: (files) => createFiles(here, files),
 }).then((status) => (process.exitCode = status));

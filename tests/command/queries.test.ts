@@ -1,6 +1,7 @@
 // `fettle explain`, `fettle missing` and `fettle swap`: what they say, and how they end.
 import { describe, expect, it } from 'vitest';
 import { checks } from '../../server/src/core/checks/all';
+import { grades, type Grade } from '../../server/src/core/manifest/house-file';
 import { fettle } from '../support/command';
 
 const files = {
@@ -92,16 +93,17 @@ describe('missing', () => {
       /^ {2}\d+\. +parts\/tarn\/mid\.part\.yaml:1 {3}cooler-height\n {6}Not stated: room for a cooler in tarn\/mid\.\n {6}\S.* Written as `\d+ mm`\./m,
     );
     expect(out.match(/ cooler-height$/gm)).toHaveLength(1);
-    expect(out).toMatch(/Decides \d+ checks?: .*cooler-too-tall/);
+    expect(out).toMatch(/Could bring a stop\.\n +Decides \d+ checks?: .*cooler-too-tall/);
   });
 
-  it('puts the fact that decides most first', async () => {
+  it('puts the fact that decides most of the heaviest first', async () => {
     const { out } = await fettle(waiting, 'missing', 'desk.pcbuild.yaml', '--format', 'json');
     const { missing } = JSON.parse(out) as {
-      missing: { decides: unknown[]; file: string; path: string; example: string }[];
+      missing: { atWorst: Grade; decides: unknown[]; file: string; path: string; example: string }[];
     };
-    const counts = missing.map((one) => one.decides.length);
-    expect(counts).toEqual([...counts].sort((a, b) => b - a));
+    const ranks = missing.map((one) => grades.indexOf(one.atWorst) * 1000 - one.decides.length);
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    expect(new Set(missing.map((one) => one.atWorst)).size).toBeGreaterThan(1);
     expect(missing).toContainEqual(
       expect.objectContaining({
         file: 'parts/tarn/mid.part.yaml',

@@ -1,7 +1,7 @@
 // Runs the command over files in memory, and says what it wrote and how it ended.
 import { run } from '../../server/src/command/run';
 import type { World } from '../../server/src/command/world';
-import type { Host } from '../../server/src/host/host';
+import { isTrouble, type Host } from '../../server/src/host/host';
 import { MemoryHost } from './memory-host';
 import { today } from './bench';
 
@@ -28,6 +28,12 @@ export async function fettle(files: Record<string, string> | Host, ...words: str
     colour: false,
     out: (text) => void (out += text),
     err: (text) => void (err += text),
+    create(files) {
+      for (const [path, text] of files) {
+        if (!isTrouble(host.find(path))) throw Object.assign(new Error('EEXIST'), { code: 'EEXIST' });
+        written.set(path, text);
+      }
+    },
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };

@@ -13,6 +13,8 @@ export interface World {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   readonly sink: (path: string) => Sink;
+  /** Writes new files below the current folder, all or none, none over another. */
+  readonly create: (files: ReadonlyMap<string, string>) => void;
 }
 
 /** 0: nothing at or above the chosen grade. 1: findings. 2: the run itself failed. */

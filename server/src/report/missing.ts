@@ -1,7 +1,8 @@
 // The facts that a build waits for: where each belongs, where it is usually printed, what it would decide.
 import type { Missing } from '../core/figures/figure';
-import type { Finding } from '../core/judge/finding';
+import { worstOf, type Finding } from '../core/judge/finding';
 import { factKey, waiting } from '../core/judge/waiting';
+import { grades, type Grade } from '../core/manifest/house-file';
 import { block, padded, safe } from './layout';
 import type { FormatOptions, Section } from './section';
 import { placeOfMissing } from './text';
@@ -10,21 +11,25 @@ import { missingJson } from './json';
 
 export interface Wanted {
   readonly lack: Missing;
+  /** The worst grade of what it could bring. */
+  readonly atWorst: Grade;
   /** Checks that this fact alone leaves open, and those that wait for others too; as `id` and place. */
   readonly decides: readonly Finding[];
   readonly helps: readonly Finding[];
 }
 
-/** Missing facts, the one that decides most first. */
+/** Missing facts: the one that decides most of the heaviest first. */
 export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
   return waiting(findings)
     .map(({ lack, findings: own }) => ({
       lack,
+      atWorst: worstOf(own),
       decides: own.filter(({ missing }) => missing.length === 1),
       helps: own.filter(({ missing }) => missing.length > 1),
     }))
     .sort(
       (a, b) =>
+        grades.indexOf(a.atWorst) - grades.indexOf(b.atWorst) ||
         b.decides.length - a.decides.length ||
         b.helps.length - a.helps.length ||
         (factKey(a.lack) < factKey(b.lack) ? -1 : 1),
@@ -41,10 +46,11 @@ export function missingText(section: Section, look: FormatOptions): string {
   return `${[`${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`, ...blocks].join('\n\n')}\n`;
 }
 
-function wantedText({ lack, decides, helps }: Wanted, number: number, look: FormatOptions): string {
+function wantedText({ lack, atWorst, decides, helps }: Wanted, number: number, look: FormatOptions): string {
   const head = `${padded(`  ${number}.`, margin)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
   const lines = [
     ...factWords(lack),
+    `Could bring ${atWorst === 'harm' ? 'harm' : `a ${atWorst}`}.`,
     ...(decides.length > 0 ? [`Decides ${checksIn(decides)}`] : []),
     ...(helps.length > 0 ? [`Helps with ${checksIn(helps)}`] : []),
   ];
@@ -78,7 +84,7 @@ export function missingReport(section: Section, look: FormatOptions): object {
     version: 1,
     file: look.shown(section.doc),
     ...(section.title === undefined ? {} : { name: section.title }),
-    missing: wantedOf(section.judgement.findings).map(({ lack, decides, helps }) => ({
+    missing: wantedOf(section.judgement.findings).map(({ lack, atWorst, decides, helps }) => ({
       ...missingJson(lack, look),
       ...(lack.fact
         ? {
@@ -87,6 +93,7 @@ export function missingReport(section: Section, look: FormatOptions): object {
             ...(lack.fact.field.printed ? { printed: lack.fact.field.printed } : {}),
           }
         : {}),
+      atWorst,
       decides: decides.map(({ id, subject }) => ({ id, path: subject })),
       helps: helps.map(({ id, subject }) => ({ id, path: subject })),
     })),

@@ -26,6 +26,8 @@ export interface Finding extends Target {
   readonly id: string;
   readonly check: Check;
   readonly grade: Grade;
+  /** What it would be if it were broken: where it is undecided, the grade that the missing facts could bring. */
+  readonly atWorst: Grade;
   readonly said: Sentence;
   /** For grade unknown: the facts that would decide it; empty where a range leaves it open. */
   readonly missing: readonly Missing[];
@@ -87,6 +89,7 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
     id: check.id,
     check,
     grade: isBroken ? grade : 'unknown',
+    atWorst: grade,
     subject,
     underline,
     said,
@@ -134,6 +137,10 @@ export function countsByGrade(findings: readonly Finding[]): number[] {
   for (const { grade } of findings) counts[rank[grade]]!++;
   return counts;
 }
+
+/** The worst grade that undecided findings could come to. */
+export const worstOf = (findings: readonly Finding[]): Grade =>
+  grades[Math.min(grades.length - 1, ...findings.map(({ atWorst }) => rank[atWorst]))]!;
 
 /** Compares two rows of numbers: the first that differ decide. */
 export function compareRows(a: readonly number[], b: readonly number[]): number {
