@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   M2_CARRIES,
+  M2_COMPONENTS_MM,
   M2_KEYS,
   M2_LENGTHS_MM,
   M2_WIDTHS_MM,
@@ -53,4 +54,12 @@ describe('published M.2 facts', () => {
     expect(M2_CARRIES.M.sata && M2_CARRIES.M.pcieLanes > 0).toBe(true);
     expect(M2_CARRIES.B.sata && M2_CARRIES.B.pcieLanes > 0).toBe(true);
   });
+
+  // Source: makers' M.2 module manuals: components at most 1.5 mm a side.
+  it('components stand out 1.5 mm at most', () => expect(M2_COMPONENTS_MM).toBe(1.5));
+
+  // Source: makers' data sheets, which print the type as M.2 2280-S3-M or 22 x 80 mm.
+  it.each(['M.2 2280', 'M.2 (2280)', '2280-S3-M', '22 x 80 mm', '22 × 80'])('reads %s as 22 × 80 mm', (text) =>
+    expect(parseM2Size(text)).toEqual({ widthMm: 22, lengthMm: 80 }),
+  );
 });

@@ -2,6 +2,7 @@
 import { boxed } from './box-contents';
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
+import { unreadNames } from '../parts/facts';
 import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
@@ -46,16 +47,25 @@ export function countDrives(
   return each.length === 0 ? undefined : total(label, 'count', each);
 }
 
-/** Whether a drive plugs into a SATA port of the board. */
-export function wantsPort({ at, part: { bus, shape }, label }: Drive): Belongs {
+/** What a drive’s data cable goes to, by its bus. */
+const portOfBus = { NVMe: 'U.2', SATA: 'SATA', SAS: 'SAS', USB: 'USB' } as const;
+export type PortKind = (typeof portOfBus)[keyof typeof portOfBus];
+
+/** Whether a port of a kind carries a bus: those of SAS take SATA drives as well. */
+export const portTakes = (kind: PortKind, bus: keyof typeof portOfBus): boolean =>
+  portOfBus[bus] === kind || (kind === 'SAS' && bus === 'SATA');
+
+/** Whether a drive plugs into a port for drives inside the case. */
+export const wantsPort = (drive: Drive): Belongs => wantsPortOf(drive, 'SATA');
+
+/** Whether a drive plugs into a port of a kind; modules and cards go into slots. */
+export function wantsPortOf({ at, part: { bus, shape }, label }: Drive, kind: PortKind): Belongs {
   if (at.slot.value !== undefined) return false;
-  if (bus.value === undefined)
-    return shape.value === 'M.2' || shape.value === 'card' ? false : [missing(bus, `bus of ${label}`)];
-  if (bus.value !== 'SATA') return false;
+  const inSlot = shape.value === 'M.2' || shape.value === 'card';
+  if (bus.value === undefined) return inSlot || kind !== 'SATA' ? false : [missing(bus, `bus of ${label}`)];
+  if (portOfBus[bus.value] !== kind) return false;
   if (at.port.value !== undefined) return true;
-  return shape.value === undefined
-    ? [missing(shape, `shape of ${label}`)]
-    : shape.value !== 'M.2' && shape.value !== 'card';
+  return shape.value === undefined && kind !== 'SAS' ? [missing(shape, `shape of ${label}`)] : !inSlot;
 }
 
 /** Whether a drive has a housing of its own, fed by a SATA power connector; one on USB stands outside. */
@@ -89,14 +99,22 @@ export function screwed(box: Placed<'case'>): (drive: Drive) => Belongs {
   };
 }
 
-/** Whether a drive goes into a bay of this shape: the one its place names, or its own. */
+/**
+ * Whether a drive goes into a bay of this shape: the one its place names, or its own; a combined bay takes it by its
+ * own.
+ */
 export function inBay(shape: string): (drive: Drive) => Belongs {
   return (drive) => {
-    const bay = drive.at.bay.value ?? drive.part.shape.value;
-    if (bay !== undefined && bay !== shape) return false;
-    return drive.at.bay.value === undefined ? housed(drive) : true;
+    const { bay } = drive.at;
+    const named = bay.value === combinedBay ? undefined : bay.value;
+    const wants = named ?? drive.part.shape.value;
+    if (wants !== undefined && wants !== shape) return false;
+    return named === undefined ? housed(drive) : true;
   };
 }
+
+/** A bay that holds a drive of either shape. */
+export const combinedBay = '3.5 or 2.5 in';
 
 /** What says which bay a drive goes into. */
 export const bayFact = ({ at: { bay }, part: { shape } }: Drive): Fact<unknown> => (bay.node ? bay : shape);
@@ -106,30 +124,71 @@ export const housedDrives = memo((build: Build) =>
   countDrives(build, 'drives that want a SATA power connector', housed),
 );
 
-/** SATA ports that no filled slot switches off, on the board and on cards; undefined without a board. */
-export const portsLeft = memo((build: Build): Figure | undefined => {
-  const { board, cards } = build.parts;
-  if (!board) return undefined;
-  const brought = cards.map((card) =>
-    times(counted(card.part['drive-ports'], `SATA ports of ${card.label}`), howMany(card)),
-  );
-  return total('SATA ports left', 'count', [boardPorts(build, board.part.ports, board.label), ...brought]);
+/** What drives of a kind of port want, and what is left for them; undefined without a board, or without such drives. */
+export interface Ports {
+  readonly wanted: Figure;
+  readonly left: Figure;
+}
+
+/** Ports that no filled slot switches off, on the board and on cards. SATA drives go to ports of SAS as well. */
+export const portsFor = memo((build: Build): ReadonlyMap<PortKind, Ports> => {
+  const found = new Map<PortKind, Ports>();
+  if (!build.parts.board) return found;
+  for (const kind of ['SATA', 'SAS', 'U.2'] as const) {
+    const label = kind === 'SATA' ? 'drives on SATA ports' : `${kind} drives`;
+    const wanted = countDrives(build, label, (drive) => wantsPortOf(drive, kind));
+    if (!wanted) continue;
+    const onSas = kind === 'SATA' ? countDrives(build, 'SAS drives', (drive) => wantsPortOf(drive, 'SAS')) : undefined;
+    found.set(kind, {
+      wanted: onSas ? total('drives on SATA and SAS ports', 'count', [wanted, onSas]) : wanted,
+      left: total(`${kind} ports left`, 'count', portsOf(build, kind === 'SATA' ? ['SATA', 'SAS'] : [kind])),
+    });
+  }
+  return found;
 });
 
-function boardPorts(build: Build, ports: NonNullable<Build['parts']['board']>['part']['ports'], of: string): Figure {
-  const label = `SATA ports of ${of}`;
+function portsOf(build: Build, kinds: readonly PortKind[]): Figure[] {
+  const { board, cards } = build.parts;
+  const words = kinds[0]!;
+  const brought = cards.flatMap((card) => {
+    const { 'drive-ports': ports, 'port-kind': kind } = card.part;
+    const label = `${words} ports of ${card.label}`;
+    if (kind.value !== undefined && !kinds.includes(kind.value)) return [];
+    // A card whose ports are not said to be SATA may well be a host adapter for SAS; with none stated it brings some.
+    if (kind.value === undefined && words !== 'SATA')
+      return ports.value === undefined || ports.value === 0
+        ? []
+        : [
+            copyWith(between(0, ports.value, 'count', label, { source: 'the card’s facts' }), {
+              missing: [missing(kind, `kind of the ports of ${card.label}`)],
+            }),
+          ];
+    return [times(counted(ports, label), howMany(card))];
+  });
+  return [boardPorts(build, board!.part.ports, kinds, board!.label), ...brought];
+}
+
+function boardPorts(
+  build: Build,
+  ports: NonNullable<Build['parts']['board']>['part']['ports'],
+  kinds: readonly PortKind[],
+  of: string,
+): Figure {
+  const label = `${kinds[0]!} ports of ${of}`;
   if (!ports.value)
     return copyWith(between(0, Infinity, 'count', label, { source: 'the board’s facts' }), {
       missing: [missing(ports, label)],
     });
   let [lo, hi] = [0, 0];
   const missingFacts: Missing[] = [];
-  for (const port of ports.value.keys()) {
-    const effects = effectsOn(build, port, 'takes-from');
+  for (const [name, port] of ports.value) {
+    if (!kinds.includes(port.kind.value ?? 'SATA')) continue;
+    const effects = effectsOn(build, name, 'takes-from');
     if (effects.some((effect) => effect.does)) continue;
     const open = effects.flatMap((effect) => effect.missingFacts);
-    hi++;
-    if (open.length === 0) lo++;
+    const many = port.drives.value ?? 1;
+    hi += many;
+    if (open.length === 0) lo += many;
     missingFacts.push(...open);
   }
   return copyWith(between(lo, hi, 'count', label, { source: 'the board’s facts' }), {
@@ -145,6 +204,11 @@ export const driveConnectors = (build: Build): Figure | undefined =>
 /** A count under a name in a map of counts. A map that is stated is complete: what it leaves out is none. */
 export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {
   const one = map.value?.get(name);
+  const unread = unreadNames(map, name);
+  if (unread.length > 0)
+    return copyWith(between(one?.value ?? 0, Infinity, 'count', label, { source: 'a name in its list is not clear' }), {
+      missing: unread.map((fact) => missing(fact, `what ${fact.key} is`)),
+    });
   if (one) return counted(one, label);
   return map.value
     ? copyWith(number(0, label, 'not among those it lists'), { from: writtenAt(map) })

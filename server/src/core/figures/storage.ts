@@ -1,7 +1,13 @@
 // Figures of drives: the link each one gets, the rates it reaches, and what arrays of them hold.
 import type { Build, Placed } from '../build/build';
 import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
-import { linkRateBytesPerSecond, sataRateBytesPerSecond } from '../trade/links';
+import {
+  dataShare,
+  type DataShare,
+  linkRateBytesPerSecond,
+  sataRateBytesPerSecond,
+  usbRateBytesPerSecond,
+} from '../trade/links';
 import {
   copyWith,
   between,
@@ -21,7 +27,8 @@ import {
 import { linkRate, endOf, reached } from './lanes';
 import { howMany } from './power';
 import { memoOf } from './memo';
-import { carriesBus, seatOf, type Slot } from './slots';
+import { isAtMost } from './near';
+import { carriesBus, linkBuses, seatOf, type Slot } from './slots';
 
 export type Drive = Placed<'drives'>;
 export type Direction = 'read' | 'write';
@@ -42,7 +49,7 @@ function linkRateOf(build: Build, drive: Drive): Figure {
   if (bus.value === undefined)
     return unknown('data-rate', `link of ${drive.label}`, [missing(bus, `bus of ${drive.label}`)]);
   if (bus.value === 'SATA') return sataRate(build, drive);
-  if (bus.value === 'USB') return usbRate(drive);
+  if (bus.value === 'USB') return usbRate(build, drive);
   if (bus.value !== 'NVMe')
     return unknown('data-rate', `link of ${drive.label}`, [missing(link, `link of ${drive.label}`)]);
   return build.parts.board
@@ -50,18 +57,41 @@ function linkRateOf(build: Build, drive: Drive): Figure {
     : linkRate(`link of ${drive.label}`, [endOf(link, drive.label)]);
 }
 
-function usbRate({ part: { link }, label }: Drive): Figure {
+function usbRate(build: Build, { part: { link }, at: { port }, label }: Drive): Figure {
   if (link.value?.bus !== 'USB')
     return unknown('data-rate', `USB link of ${label}`, [missing(link, `USB link of ${label}`)]);
-  const rate = linkRateBytesPerSecond(link.value)!;
-  return copyWith(
-    known(rate, 'data-rate', `USB link of ${label}`, {
+  const own = usbFigure(link, `USB link of ${label}`);
+  const { board } = build.parts;
+  if (!board) return own;
+  const ports = [...(board.part.ports.value ?? [])].filter(([, one]) => one.kind.value === 'USB');
+  const [name, named] = ports.find(([name]) => name === port.value) ?? [];
+  if (named && name !== undefined) return least(`USB link of ${label}`, [own, usbPort(named.link, name)]);
+  // Which port of the board it will find, nothing says: the slowest is USB 2.0.
+  const lack =
+    ports.length === 0 ? missing(board.part.ports, `USB ports of ${board.label}`) : missing(port, `port of ${label}`);
+  const slowest = usbRateBytesPerSecond('USB 2.0');
+  return copyWith(own, {
+    lo: Math.min(own.lo, slowest),
+    missing: [lack],
+    label: `USB link of ${label} in a port not named`,
+  });
+}
+
+type LinkFact = Drive['part']['link'];
+
+function usbPort(link: LinkFact, name: string): Figure {
+  const label = `USB link of ${name}`;
+  return link.value?.bus === 'USB' ? usbFigure(link, label) : unknown('data-rate', label, [missing(link, label)]);
+}
+
+const usbFigure = (link: LinkFact, label: string): Figure =>
+  copyWith(
+    known(linkRateBytesPerSecond(link.value!)!, 'data-rate', label, {
       unit: 'MB/s',
       source: 'Universal Serial Bus Specification: line rate × coding ÷ 8',
     }),
     { from: writtenAt(link) },
   );
-}
 
 /**
  * SATA runs at the lower generation of drive and port; one that is not stated may be any of the three. A slot without
@@ -86,10 +116,15 @@ function anyGeneration(label: string, missingFacts: readonly Missing[]): Figure 
   return copyWith(between(1, 3, 'count', label, { source: 'Serial ATA' }), { missing: missingFacts });
 }
 
-function sataGeneration({ part: { link }, label }: Drive): Figure {
+function sataGeneration({ part: { link, read }, label }: Drive): Figure {
   const words = `SATA generation of ${label}`;
   const stated = link.value?.bus === 'SATA' ? link.value.generation : undefined;
-  return stated === undefined ? anyGeneration(words, [missing(link, words)]) : readCount(stated, words, link);
+  if (stated !== undefined) return readCount(stated, words, link);
+  // What it reads at, an older generation would not let through.
+  const rate = read.value?.lo ?? 0;
+  const oldest = rate > sataRateBytesPerSecond(2) ? 3 : rate > sataRateBytesPerSecond(1) ? 2 : 1;
+  const open = anyGeneration(words, [missing(link, words)]);
+  return decidedBy(oldest === 3 ? copyWith(open, { lo: 3, missing: [] }) : copyWith(open, { lo: oldest }), read);
 }
 
 /**
@@ -127,7 +162,8 @@ export function portMissing(board: Placed<'board'>, port: string): Missing {
 }
 
 /**
- * The rate a drive reaches, reading or writing: its own, its link’s, or the chipset’s uplink’s, whichever is lowest.
+ * The rate that links let a drive reach at most, reading or writing: its own, its link’s, or the chipset’s uplink’s,
+ * whichever is lowest. Heads of packets are not deducted, so that two places are compared alike.
  */
 export const driveRate = (build: Build, drive: Drive, way: Direction): Figure => rates[way](build, drive);
 
@@ -142,6 +178,52 @@ function rateOf(build: Build, drive: Drive, way: Direction): Figure {
   const through = drive.part.bus.value === 'NVMe' ? reached(build, drive).uplink : undefined;
   if (through) limits.push(through);
   return least(`${way} rate reached by ${drive.label}`, limits, { unit: 'GB/s' });
+}
+
+/**
+ * The rate that a drive really reaches, its packets’ heads deducted from what links carry. Where its link is as fast as
+ * the one its maker measured its rate on, that rate holds.
+ */
+export function driveReach(build: Build, drive: Drive, way: Direction): Figure {
+  const own = figure(drive.part[way], `${way} rate of ${drive.label}`);
+  const { bus } = drive.part;
+  const link = driveLinkRate(build, drive);
+  const through = bus.value === 'NVMe' ? reached(build, drive).uplink : undefined;
+  const limits = [own, measuredOn(drive, own, link) ? link : dataOver(drive, link)];
+  if (through) limits.push(through.lo >= link.hi ? through : dataOver(drive, through));
+  return least(`${way} rate reached by ${drive.label}`, limits, { unit: 'GB/s' });
+}
+
+/** Whether a link is no slower than the drive’s own, and lets the rate that its maker states through. */
+function measuredOn(drive: Drive, own: Figure, got: Figure): boolean {
+  const { link } = drive.part;
+  const stated = link.value && linkRateBytesPerSecond(link.value);
+  const share = shareOf(drive, got);
+  if (stated === undefined) return own.hi <= got.lo * share.lo;
+  return isAtMost(stated, got, got.lo, got) && own.hi <= got.lo * share.hi;
+}
+
+/** What a link carries of data. */
+const dataOver = (drive: Drive, link: Figure): Figure =>
+  derive(
+    link.label,
+    'data-rate',
+    [link, shareOf(drive, link)],
+    'payload × share of data in it',
+    (rate, share) => rate * share,
+    link.unit ? { unit: link.unit } : {},
+  );
+
+/** How much of a link’s payload is data: of USB by its rate, where the port may be a slower one by both. */
+function shareOf({ part: { bus, link } }: Drive, { lo, hi }: Figure): Figure {
+  const of = (bytes: number): DataShare => {
+    if (bus.value === undefined) return { least: 0, most: 1, source: 'bus not stated' };
+    const slow = bytes <= usbRateBytesPerSecond('USB 2.0');
+    const rate = slow ? 'USB 2.0' : link.value?.bus === 'USB' ? link.value.rate : undefined;
+    return dataShare(linkBuses[bus.value] ?? 'SATA', rate);
+  };
+  const { least, source } = of(lo);
+  return between(least, of(hi).most, 'count', 'share of data in the payload', { source });
 }
 
 /** Which of a figure’s inputs binds it: the one with the lowest upper bound. */

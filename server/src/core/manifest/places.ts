@@ -1,4 +1,5 @@
 // What a build says of each part beside the part's own facts: where it goes, how many, how it is set.
+import { BAY_WORDS } from '../trade/drive-words';
 import { CABLE_WORDS } from '../trade/connector-words';
 import { mainsV } from '../parts/ranges';
 import { count, flag, list, quantity, text, version, form, choice, type Table } from '../parts/field';
@@ -113,7 +114,7 @@ export const roles = {
       ...many,
       slot: text('The M.2 or PCIe slot it goes into.', 'M2_1', { refersTo: 'slot' }),
       port: text('The storage port it plugs into.', 'SATA_1', { refersTo: 'port' }),
-      bay: text('The bay it is fixed in.', '3.5 in', { refersTo: 'bay' }),
+      bay: text('The bay it is fixed in.', '3.5 in', { refersTo: 'bay', spellings: BAY_WORDS }),
       boot: flag('Whether the machine starts from it.'),
       partitions: choice(['GPT', 'MBR'], 'How it is divided.'),
       'screw-length': quantity('length', 'mm', 'How far its screws reach into it.', '3 mm'),

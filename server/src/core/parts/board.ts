@@ -2,6 +2,7 @@
 import { MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
 import { SOCKET_WORDS } from '../trade/processor-names';
+import { BUS_WORDS, PORT_WORDS } from '../trade/drive-words';
 import { parseM2Size } from '../trade/m2';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors } from './common';
@@ -9,6 +10,7 @@ import { common, draw, link, connectors } from './common';
 const inTable = { printed: 'The handbook’s specification table.' } as const;
 const inFormFactor = { printed: 'The handbook’s specification table, under form factor.' } as const;
 const inMemoryTable = { printed: 'The handbook’s specification table, under memory.' } as const;
+const inStorageTable = { printed: 'The handbook’s specification table, under storage.' } as const;
 const inDrawing = { printed: 'The handbook’s drawing of the board.' } as const;
 const inMeasures = { printed: 'The maker’s drawing of the board, with dimensions.' } as const;
 const inDiagram = { printed: 'The handbook’s block diagram.' } as const;
@@ -136,7 +138,7 @@ export const board = {
         onUpdatePage,
       ),
       'boots-from': list(
-        choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.'),
+        choice(['NVMe', 'SATA', 'USB', 'SAS'], 'A bus.', { spellings: BUS_WORDS }),
         'The buses its firmware starts from.',
         '[NVMe, SATA, USB]',
         { printed: 'The handbook’s page on boot settings.' },
@@ -224,14 +226,17 @@ export const board = {
   ports: named(
     group(
       {
-        generation: count('SATA generation.', '3', {
-          least: 1,
-          printed: 'The handbook’s specification table, under storage.',
+        generation: count('SATA generation.', '3', { least: 1, ...inStorageTable }),
+        kind: choice(['SATA', 'SAS', 'U.2', 'USB'], 'What it is; without it, it is SATA.', {
+          spellings: PORT_WORDS,
+          ...inStorageTable,
         }),
+        link: link('The fastest link of a port that is not SATA.', 'USB 3.2 Gen 2', inStorageTable),
+        drives: count('How many drives a breakout cable joins to it.', '4', { least: 1, ...inStorageTable }),
       },
       'One storage port.',
     ),
-    'SATA ports by name.',
+    'Ports for drives by name; USB ports where a drive plugs into one.',
     '{ SATA_1: {}, SATA_2: {} }',
     inDrawing,
   ),

@@ -3,6 +3,7 @@ import { toBase } from '../quantity';
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { CARD_COOLING_WORDS } from '../trade/sheet-words';
 import { altitudeMm, moduleHeightMm } from './ranges';
+import { BUS_WORDS, PORT_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -21,15 +22,16 @@ const inDisplayTable = { printed: 'The display handbook’s specification table.
 export const driveBuses = ['NVMe', 'SATA', 'SAS', 'USB'] as const;
 export const driveShapes = ['M.2', '2.5 in', '3.5 in', 'card'] as const;
 
+export const portKinds = ['SATA', 'SAS', 'U.2', 'USB'] as const;
+
 export const drive = {
   ...common,
-  bus: choice(
-    driveBuses,
-    'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.',
-    inInterface,
-  ),
+  bus: choice(driveBuses, 'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.', {
+    spellings: BUS_WORDS,
+    ...inInterface,
+  }),
   link: link('The fastest link it can run.', 'PCIe 4 x4', inInterface),
-  shape: choice(driveShapes, 'Its shape.', inFormFactor),
+  shape: choice(driveShapes, 'Its shape.', { spellings: SHAPE_WORDS, ...inFormFactor }),
   size: form('an M.2 size', parseM2Size, 'Width and length of an M.2 module, written together.', '2280', inFormFactor),
   key: choice(m2Keys, 'Notch or notches of an M.2 module.', { example: 'M', ...inDimensions }),
   thickness: length(
@@ -114,7 +116,13 @@ export const card = {
     inFormFactor,
   ),
   key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E', ...inFormFactor }),
-  'drive-ports': count('SATA ports it brings for drives.', '4', { printed: 'The data sheet, under ports.' }),
+  'drive-ports': count('How many drives its ports take, each end of a breakout cable counted.', '4', {
+    printed: 'The data sheet, under ports.',
+  }),
+  'port-kind': choice(portKinds, 'What those ports are; without it they are SATA.', {
+    spellings: PORT_WORDS,
+    printed: 'The data sheet, under ports.',
+  }),
   link: link('The fastest link it can run.', 'PCIe 4 x8', inInterface),
   length: length('Length from the bracket to the far end, connectors not counted.', '245 mm', inDimensions),
   height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),

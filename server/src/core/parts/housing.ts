@@ -1,5 +1,6 @@
 // The facts of a supply, a case, a fan, a radiator and a cable.
 import { BADGE_WORDS, MODULAR_WORDS, POWER_FACTOR_WORDS } from '../trade/sheet-words';
+import { BAY_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { CABLE_WORDS, HEADER_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
 import { efficiencyPercent, loadPercent, mainsV } from './ranges';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -180,19 +181,26 @@ export const pcCase = {
     room: true,
     ...inClearance,
   }),
-  bays: named(count('How many.', '2'), 'Drive bays by shape.', '{ 3.5 in: 2, 2.5 in: 3 }', {
-    printed: 'The data sheet, under drive bays.',
-  }),
+  bays: named(
+    count('How many.', '2'),
+    'Drive bays by shape; a combined bay is `3.5 or 2.5 in`.',
+    '{ 3.5 in: 2, 2.5 in: 3 }',
+    {
+      names: BAY_WORDS,
+      printed: 'The data sheet, under drive bays.',
+    },
+  ),
   'bay-thread': named(
     choice(['M3', '6-32', 'clips'], 'What holds a drive of this shape.'),
     'What holds a drive in its bay, by the drive’s shape.',
     '{ 3.5 in: 6-32, 2.5 in: M3 }',
-    { printed: 'The handbook’s page on fitting drives.' },
+    { names: SHAPE_WORDS, printed: 'The handbook’s page on fitting drives.' },
   ),
   'bay-screw-length': named(
     length('How far the screws reach into a drive of this shape.', '3 mm'),
     'How far the bays’ screws reach into a drive, by the drive’s shape.',
     '{ 3.5 in: 3 mm, 2.5 in: 2.5 mm }',
+    { names: SHAPE_WORDS },
   ),
   'fan-places': named(
     group(

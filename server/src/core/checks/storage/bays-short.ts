@@ -1,5 +1,6 @@
 // Drives of a shape against the case's bays for it.
-import { bayFact, countDrives, countedIn, inBay } from '../../figures/drive-places';
+import { bayFact, combinedBay, countDrives, countedIn, inBay } from '../../figures/drive-places';
+import { derive, number, total, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
@@ -12,8 +13,8 @@ export default check({
   area: 'storage',
   grade: 'stop',
   what:
-    'The case has a bay for each drive of a shape; a drive may name a bay of another shape. A shape that the ' +
-    'case’s bays leave out has none.',
+    'The case has a bay for each drive: of its own shape, combined, or the one that it names. A small drive that only a ' +
+    'larger bay is left for wants a bracket: a note.',
   why: 'A drive without a bay hangs by its cables, or lies on the board’s solder.',
   source: 'SFF-8301 and SFF-8201: outlines; common practice',
   limits: ['A stated list of bays is complete: a shape that it leaves out is none.'],
@@ -33,22 +34,54 @@ parts:
   test(build, report) {
     const { case: box, drives } = build.parts;
     if (!box) return;
-    for (const shape of ['3.5 in', '2.5 in']) {
+    const bays = (shape: string): Figure => countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
+    const [large, small, either] = [bays('3.5 in'), bays('2.5 in'), bays(combinedBay)];
+    for (const shape of ['3.5 in', '2.5 in'] as const) {
       const belongs = inBay(shape);
       const wanted = countDrives(build, `${shape} drives`, belongs, bayFact);
       const last = drives.findLast((drive) => belongs(drive) !== false);
       if (!wanted || !last) continue;
-      const bays = countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
+      const others = countDrives(build, '3.5 in drives', inBay('3.5 in'), bayFact) ?? number(0, '3.5 in drives');
+      const left =
+        shape === '3.5 in' ? together(shape, box.label, large, either) : leftForSmall(small, either, large, others);
+      const bracket = shape === '2.5 in' ? lessOf(together(shape, box.label, large, small, either), others) : undefined;
+      const onBracket = bracket !== undefined && atMost(wanted, bracket).is !== false;
       report(
-        outcome(at(last, undefined, `bay ${shape}`), atMost(wanted, bays), {
+        outcome(at(last, undefined, `bay ${shape}`), atMost(wanted, left), {
+          ...(onBracket ? { grade: 'note' as const } : {}),
           broken: () =>
-            sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a ${shape} bay; ${box.label} has ${bays}.`,
+            onBracket
+              ? sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a 2.5 in bay; ${box.label} has ${left}.
+                  A 3.5 in bay is free: fix one there, on a bracket.`
+              : sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a ${shape} bay; ${box.label} has
+                  ${left}.`,
           fixes: () => [otherBay(last, shape), swap(box)],
         }),
       );
     }
   },
 });
+
+/** Bays of several kinds that a drive of a shape goes into; one kind alone stays as it is stated. */
+function together(shape: string, of: string, ...kinds: readonly Figure[]): Figure {
+  const some = kinds.filter(({ hi }) => hi > 0);
+  return some.length <= 1 ? (some[0] ?? kinds[0]!) : total(`bays of ${of} for ${shape} drives`, 'count', some);
+}
+
+/** Small drives have bays of their own, and the combined ones that large drives leave. */
+function leftForSmall(small: Figure, either: Figure, large: Figure, others: Figure): Figure {
+  if (either.hi === 0) return small;
+  return derive(
+    'bays for 2.5 in drives',
+    'count',
+    [small, either, large, others],
+    '2.5 in bays + combined bays that 3.5 in drives leave',
+    (own, both, wide, wanted) => own + Math.max(0, both - Math.max(0, wanted - wide)),
+  );
+}
+
+const lessOf = (bays: Figure, others: Figure): Figure =>
+  derive('bays left, those for larger drives too', 'count', [bays, others], 'bays − drives in them', (a, b) => a - b);
 
 /**
  * A small drive goes into a large bay on a bracket, and back into a bay of its own shape; a large one has no choice.

@@ -4,8 +4,9 @@ import { missing } from '../../figures/figure';
 import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { carriesBus, linkBuses, seatOf, type Seat, type Slot } from '../../figures/slots';
+import { portTakes } from '../../figures/drive-places';
 import { portMissing, type Drive } from '../../figures/storage';
-import { fits, lacking, sure, type Truth } from '../../figures/truth';
+import { fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import { driveBuses } from '../../parts/devices';
 import type { Link } from '../../trade/links';
 import { check } from '../check';
@@ -46,10 +47,15 @@ parts:
     for (const drive of build.parts.drives) {
       const seat = seatOf(build, drive);
       if (seat.name !== undefined) report(inSlot(build, drive, seat));
-      else if (drive.at.port.value !== undefined && drive.part.bus.value !== 'USB') report(onPort(build, drive));
+      else if (drive.at.port.value !== undefined && !(drive.part.bus.value === 'USB' && !onList(build, drive)))
+        report(onPort(build, drive));
     }
   },
 });
+
+/** USB ports need not stand in the board’s list. */
+const onList = (build: Build, { at: { port } }: Drive): boolean =>
+  build.parts.board!.part.ports.value?.has(port.value!) ?? false;
 
 function carries(slot: Slot, name: string, bus: Link['bus'] | undefined): Truth {
   const is = carriesBus(slot, bus);
@@ -84,13 +90,24 @@ function inSlot(build: Build, drive: Drive, { name, slot, missingFacts }: Seat):
 function onPort(build: Build, drive: Drive): Outcome {
   const { port } = drive.at;
   const board = build.parts.board!;
-  const there = board.part.ports.value?.has(port.value!) ?? false;
+  const there = board.part.ports.value?.get(port.value!);
+  const kind = there?.kind.value ?? 'SATA';
   const truth = there
-    ? fits(drive.part.bus, `bus of ${drive.label}`, (bus) => bus === 'SATA')
+    ? given(
+        fits(drive.part.bus, `bus of ${drive.label}`, (bus) => portTakes(kind, bus)),
+        there.kind,
+      )
     : lacking([portMissing(board, port.value!)]);
   return outcome(at(drive, port), truth, {
-    broken: () => sentence`${drive.label} speaks ${drive.part.bus}; ${port} carries SATA.`,
-    fixes: () => [plainBus(drive), ...otherBus(drive, ['SATA']), swap(drive)],
+    broken: () => sentence`${drive.label} speaks ${drive.part.bus}; ${port} is a ${kind} port and does not carry it.`,
+    fixes: () => [
+      plainBus(drive),
+      ...otherBus(
+        drive,
+        driveBuses.filter((bus) => portTakes(kind, bus)),
+      ),
+      swap(drive),
+    ],
   });
 }
 

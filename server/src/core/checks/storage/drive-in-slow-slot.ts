@@ -10,7 +10,7 @@ import type { Build } from '../../build/build';
 import type { Fact } from '../../parts/fact';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
-import { keyFits, modulesOf, sizeFits } from './storage-kit';
+import { keyFits, modulesOf, sizeFits, sizeOf } from './storage-kit';
 
 export default check({
   id: 'drive-in-slow-slot',
@@ -123,12 +123,12 @@ function usedBesides(build: Build, drive: Drive): Used {
 function suits(drive: Drive, name: string, slot: Slot, used: Used): Truth {
   const {
     label,
-    part: { key, size },
+    part: { key },
   } = drive;
   return all(
     fits(slot.kind, `kind of ${name}`, (kind) => kind === 'M.2'),
     keyFits(slot, name, key, label),
-    sizeFits(slot, name, size, label),
+    sizeFits(slot, name, sizeOf(drive), label),
     spares(slot['takes-from'], `what ${name} switches off`, used),
     spares(slot.halves, `what ${name} halves`, used),
   );

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { reachedIn } from '../../figures/lanes';
 import { carriesBus, freeSlots, linkBuses, seatOf } from '../../figures/slots';
-import { binding, driveRate, type Drive } from '../../figures/storage';
+import { binding, driveReach, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
 import { atLeast, given } from '../../figures/truth';
 import { sataRateBytesPerSecond } from '../../trade/links';
@@ -36,7 +36,7 @@ parts:
   drives:
     - { name: scratch, bus: SATA, read: 7 GB/s }
 expect:
-  drives: { scratch: { read: 150 MB/s } }
+  drives: { scratch: { read: 540 MB/s } }
 `,
     },
   ],
@@ -47,7 +47,7 @@ expect:
         // A drive on a bus that its slot does not carry is not slow: drive-bus-not-carried says so.
         if (!promise?.[way].node || busNotCarried(build, drive)) continue;
         const wanted = figure(promise[way], `promised ${way} rate of ${drive.label}`);
-        const reached = driveRate(build, drive, way);
+        const reached = driveReach(build, drive, way);
         const bound = binding(reached);
         const { slot } = seatOf(build, drive);
         report(
@@ -56,8 +56,8 @@ expect:
             given(atLeast(reached, wanted), drive.at.name, drive.at.slot, slot?.kind, slot?.carries),
             {
               broken: () =>
-                sentence`${drive.label} is promised to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets
-                the limit.`,
+                sentence`${drive.label} is to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets the
+                limit.`,
               fixes: () => fixes(build, drive, promise[way], reached),
             },
           ),

@@ -4,7 +4,7 @@ import { sentence } from '../../figures/sentence';
 import { given, lacking } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { formOf, modulesOf, moves, sizeFits } from './storage-kit';
+import { formOf, modulesOf, moves, sizeFits, sizeOf } from './storage-kit';
 
 export default check({
   id: 'm2-length-unsupported',
@@ -35,12 +35,12 @@ parts:
       placed,
       seat: { name, slot, missingFacts },
     } of modulesOf(build)) {
-      const { size } = placed.part;
+      const size = sizeOf(placed);
       const truth = slot ? sizeFits(slot, name!, size, placed.label) : lacking(missingFacts);
       report(
         outcome(at(placed, placed.at.slot), given(truth, formOf(placed), slot?.kind), {
           broken: () =>
-            sentence`${placed.label} is a ${size} module; ${placed.at.slot} has posts for
+            sentence`${placed.label} is of size ${size}; ${placed.at.slot} has posts for
               ${spoken(slot!.sizes.value ?? [])}.`,
           *fixes() {
             yield* moves(

@@ -1,18 +1,22 @@
-// SATA drives against the ports that are left once the slots are filled.
-import { portDrives, portsLeft } from '../../figures/drive-places';
+// Drives on cables against the ports of their kind that are left once the slots are filled.
+import { portsFor } from '../../figures/drive-places';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { aspectOf, at, outcome, swap } from '../kit';
 import { some } from './storage-kit';
 
 export default check({
   id: 'ports-short',
   area: 'storage',
   grade: 'stop',
-  what: 'There is a SATA port for each drive that wants one, those that filled slots switch off not counted.',
+  what: 'There is a port of its kind for each drive on a cable, those that filled slots switch off not counted.',
   why: 'The last drive stays without a port, or sits on one that is dead.',
-  source: 'common practice',
+  source: 'common practice; Serial Attached SCSI: its ports take SATA drives, those of SATA no others',
+  limits: [
+    'A stated list of ports is complete; one that names no kind is SATA.',
+    'A 2.5 in NVMe drive goes by cable to a U.2 port; one on an adapter in a slot names that slot.',
+  ],
   examples: [
     {
       faulty: `
@@ -27,16 +31,15 @@ parts:
   ],
   test(build, report) {
     const { board } = build.parts;
-    const wanted = portDrives(build);
-    const left = portsLeft(build);
-    if (!board || !wanted || !left) return;
-    report(
-      outcome(at(board), atMost(wanted, left), {
-        broken: () =>
-          sentence`${wanted} ${some(wanted, 'drive wants', 'drives want')} a SATA port; ${left}
-            ${some(left, 'is', 'are')} left.`,
-        fixes: () => [swap(board)],
-      }),
-    );
+    if (!board) return;
+    for (const [kind, { wanted, left }] of portsFor(build))
+      report(
+        outcome(kind === 'SATA' ? at(board) : aspectOf(at(board), kind), atMost(wanted, left), {
+          broken: () =>
+            sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a ${kind} port; the build has
+              ${left}.`,
+          fixes: () => [swap(board)],
+        }),
+      );
   },
 });

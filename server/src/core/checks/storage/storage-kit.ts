@@ -6,7 +6,7 @@ import type { Drive } from '../../figures/storage';
 import { agree, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { inUnit } from '../../quantity';
-import { m2KeyFits, m2SizeCode, parseM2Keys, type M2Size } from '../../trade/m2';
+import { m2KeyFits, m2SizeCode, parseM2Keys, parseM2Size, type M2Size } from '../../trade/m2';
 import { assign, putOn, type FixIdea } from '../kit';
 
 /** An M.2 module where the build puts it. */
@@ -40,6 +40,13 @@ function* inSocket(build: Build, placed: Module['placed']): Iterable<Module> {
 
 /** What says that a part is a module: a drive’s shape, a card’s edge. */
 export const formOf = ({ part }: Module['placed']): Fact<unknown> => ('shape' in part ? part.shape : part.edge);
+
+/** The size of a module: its own fact, or what stands beside its shape, as in `M.2 2280`. */
+export function sizeOf({ part }: Module['placed']): Fact<M2Size> {
+  if (part.size.node || !('shape' in part) || part.shape.value !== 'M.2') return part.size;
+  const beside = parseM2Size(part.shape.text);
+  return beside ? { ...part.shape, value: beside, replaced: undefined } : part.size;
+}
 
 /** Whether a module’s notches meet the key of a socket. */
 export function keyFits(slot: Slot, name: string, key: Module['placed']['part']['key'], label: string): Truth {
