@@ -187,6 +187,7 @@ import unknownKey from './text/unknown-key';
 import wrongKindOfValue from './text/wrong-kind-of-value';
 import yaml11AskedFor from './text/yaml-1.1-asked-for';
 import yamlSyntax from './text/yaml-syntax';
+import acceptanceBeyondPromise from './work/acceptance-beyond-promise';
 import acceptanceMissing from './work/acceptance-missing';
 import acceptanceUnmeasurable from './work/acceptance-unmeasurable';
 import buriedPartLate from './work/buried-part-late';
@@ -206,6 +207,7 @@ import stepMissing from './work/step-missing';
 import stepNeedless from './work/step-needless';
 import stepPartUnknown from './work/step-part-unknown';
 import stepsCircular from './work/steps-circular';
+import stressTestShort from './work/stress-test-short';
 import trainingWaitMissing from './work/training-wait-missing';
 import usualStepMissing from './work/usual-step-missing';
 
@@ -397,6 +399,7 @@ export const checks: readonly Check[] = [
   wrongKindOfValue,
   yaml11AskedFor,
   yamlSyntax,
+  acceptanceBeyondPromise,
   acceptanceMissing,
   acceptanceUnmeasurable,
   buriedPartLate,
@@ -416,6 +419,7 @@ export const checks: readonly Check[] = [
   stepNeedless,
   stepPartUnknown,
   stepsCircular,
+  stressTestShort,
   trainingWaitMissing,
   usualStepMissing,
 ];

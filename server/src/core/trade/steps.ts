@@ -154,3 +154,6 @@ export const STEP_CAUTIONS: Readonly<Partial<Record<StepKind, readonly CautionId
   'plug in mains': ['circuit-overload'],
   'stress test': ['hot-parts'],
 };
+
+/** A stress test shows nothing settled before it could show a rise under 1 K within ten minutes. Source: common practice. */
+export const STRESS_LEAST_S = 600;

@@ -1,7 +1,8 @@
 // The socket’s cover taken off before the processor goes in.
 import { sentence } from '../../figures/sentence';
 import { firstStep } from '../../figures/steps';
-import { sure } from '../../figures/truth';
+import { given, sure } from '../../figures/truth';
+import { carriedIn } from '../../trade/names';
 import { check } from '../check';
 import {} from '../kit';
 import { atStep, moveStep, stepAnswer } from '../work/steps-kit';
@@ -43,16 +44,23 @@ steps:
     const cover = firstStep(build, covering);
     if (!cover) return;
     const fit = firstStep(build, fitting);
+    // One that is clipped under its heat sink goes in with it, onto bare contacts.
+    const carried = carriedIn(build.parts.board?.part.socket.value ?? '');
     report(
-      stepAnswer(build, atStep(build, cover), sure(!!fit && fit.index < cover.index), {
-        broken: () =>
-          fit
-            ? sentence`${cover.label} comes before ${fit.label}; the contacts lie bare until then, and most handbooks
+      stepAnswer(
+        build,
+        atStep(build, cover),
+        given(sure(!!fit && (fit.index < cover.index || carried)), build.parts.board?.part.socket),
+        {
+          broken: () =>
+            fit
+              ? sentence`${cover.label} comes before ${fit.label}; the contacts lie bare until then, and most handbooks
               leave it on until the frame closes.`
-            : sentence`${cover.label} is followed by no step that fits a processor: the contacts stay bare.`,
-        ...(fit?.index === cover.index + 1 ? { grade: 'note' as const } : {}),
-        fixes: () => (fit ? [moveStep(build, cover, fit.index, `Move ${cover.label} behind ${fit.label}`)] : []),
-      }),
+              : sentence`${cover.label} is followed by no step that fits a processor: the contacts stay bare.`,
+          ...(fit?.index === cover.index + 1 ? { grade: 'note' as const } : {}),
+          fixes: () => (fit ? [moveStep(build, cover, fit.index, `Move ${cover.label} behind ${fit.label}`)] : []),
+        },
+      ),
     );
   },
 });

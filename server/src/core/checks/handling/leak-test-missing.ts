@@ -9,6 +9,7 @@ import { type FixIdea } from '../kit';
 import { atStep, insertSteps, moveStep, stepAnswer } from '../work/steps-kit';
 
 const filling: ReadonlySet<StepKind> = new Set(['fill loop'] as const);
+const closing: ReadonlySet<StepKind> = new Set(['fit radiator'] as const);
 const testing: ReadonlySet<StepKind> = new Set(['leak test'] as const);
 const powering: ReadonlySet<StepKind> = new Set(['plug in mains', 'first start', 'bench start'] as const);
 
@@ -17,7 +18,7 @@ export default check({
   area: 'handling',
   grade: 'harm',
   caution: 'liquid-leak',
-  what: 'A loop that was filled is tested for leaks before anything but its pump is powered.',
+  what: 'A loop is tested for leaks before anything but its pump is powered: with air before it is filled, or filled.',
   why: 'Joints that drip do so within the first hours; on powered parts the drip shorts them.',
   source: 'makers’ handbooks of liquid coolers; common practice',
   examples: [
@@ -47,8 +48,12 @@ steps:
   test(build, report) {
     const fill = firstStep(build, filling);
     if (!fill) return;
-    const test = firstStep(build, testing, fill.index);
+    const after = firstStep(build, testing, fill.index);
     const start = firstStep(build, powering, fill.index);
+    // With air it is tested once its radiator is in, before the coolant.
+    const closed = firstStep(build, closing);
+    const aired = firstStep(build, testing, closed?.index);
+    const test = after && (!start || after.index < start.index) ? after : (aired ?? after);
     report(
       stepAnswer(build, atStep(build, fill), sure(!!test && (!start || test.index < start.index)), {
         broken: () =>

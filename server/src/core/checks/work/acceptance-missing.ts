@@ -39,7 +39,7 @@ acceptance:
     for (const { key, what, stated, value } of wanted(build)) {
       report(
         outcome(atGroup(build, acceptance, `acceptance.${key}`), sure(stated), {
-          broken: () => sentence`The acceptance leaves out ${what}.`,
+          broken: () => sentence`The acceptance leaves out ${what}; add it.`,
           fixes: () => (value === undefined ? [] : [put(build.doc, ['acceptance', key], value, `Add ${what}`)]),
         }),
       );
@@ -88,7 +88,9 @@ function wanted(build: Build): Wanted[] {
           {
             key: 'drive-tests',
             what:
-              tests.length > 0 ? `a test of ${untested.map((drive) => drive.label).join(', ')}` : 'tests of the drives',
+              tests.length > 0
+                ? `a test of ${untested.map((drive) => drive.label).join(', ')}`
+                : 'a test of the drives',
             stated: untested.length === 0,
             ...(tests.length > 0 ? {} : { value: [{ test: 'long self-test', 'failed-sectors': 0 }] }),
           },

@@ -30,7 +30,13 @@ acceptance:
     ofTests(build, report);
     for (const line of acceptance.other.value ?? []) {
       if (!line.node) continue;
-      report(measured(atFact(line), /\d/.test(line.text), () => sentence`“${line}” holds no number to be met.`));
+      report(
+        measured(
+          atFact(line),
+          /\d/.test(line.text),
+          () => sentence`“${line}” holds no number to be met; write how much, how long or how many.`,
+        ),
+      );
     }
   },
 });
@@ -45,7 +51,7 @@ function ofTests(build: Build, report: Reporter): void {
       measured(
         atGroup(build, memory),
         !!memory.passes.node,
-        () => sentence`The memory test does not say how many passes.`,
+        () => sentence`The memory test does not say how many passes; ask for one at least.`,
         add(['memory-test', 'passes'], 1, 'Ask for one full pass'),
       ),
     );
@@ -54,7 +60,7 @@ function ofTests(build: Build, report: Reporter): void {
       measured(
         atGroup(build, stress),
         !!(stress.lasts.node || stress['until-rise'].node),
-        () => sentence`The stress test does not say how long it lasts.`,
+        () => sentence`The stress test does not say how long it lasts; give a time, or the rise at which it ends.`,
         add(['stress-test', 'until-rise'], '1 K', 'Run it until temperatures rise by less than 1 K in ten minutes'),
       ),
     );
@@ -63,14 +69,14 @@ function ofTests(build: Build, report: Reporter): void {
       measured(
         atGroup(build, noise, 'acceptance.noise.level'),
         !!noise.level.node,
-        () => sentence`The noise is without its level.`,
+        () => sentence`The noise is without its level; write the most that is let pass.`,
       ),
     );
     report(
       measured(
         atGroup(build, noise, 'acceptance.noise.at'),
         !!noise.at.node,
-        () => sentence`The noise is without its distance.`,
+        () => sentence`The noise is without its distance; write where it is measured.`,
         add(['noise', 'at'], '1 m', 'Measure at 1 m'),
       ),
     );
@@ -80,7 +86,7 @@ function ofTests(build: Build, report: Reporter): void {
       measured(
         target(`acceptance.drive-tests[${i}]`, build.doc, test.$.span),
         !!test.test.node,
-        () => sentence`This test of drives does not say what is run.`,
+        () => sentence`This test of drives does not say what is run; write which test.`,
       ),
     );
   }

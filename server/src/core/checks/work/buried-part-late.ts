@@ -49,7 +49,8 @@ steps:
       const later = (): StepGroup => certain(faults)[0]!.later;
       report(
         stepAnswer(build, atStep(build, step), truth, {
-          broken: () => sentence`${step.label} comes after ${later().steps[0].label}: ${certain(faults)[0]!.because}.`,
+          broken: () =>
+            sentence`${step.label} comes after ${later().steps[0].label}; do it before: ${certain(faults)[0]!.because}.`,
           fixes: () => [
             moveStep(build, step, later().steps[0].index, `Move ${step.label} before ${later().steps[0].label}`),
           ],
@@ -76,7 +77,7 @@ function cardsByLength(build: Build, report: Reporter): void {
       stepAnswer(build, aspectOf(atStep(build, step), 'by length'), atLeast(long!, short!), {
         broken: () =>
           sentence`${step.label} (${long!}) comes after the longer ${before.card.label} (${short!}), which lies over its
-            slot.`,
+            slot; fit the short one first.`,
         fixes: () => [moveStep(build, step, before.step.index, `Move ${step.label} before ${before.step.label}`)],
       }),
     );

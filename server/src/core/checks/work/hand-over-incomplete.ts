@@ -54,7 +54,8 @@ acceptance: { room-temperature: logged }
         includes.node ? atKey(build, includes) : atGroup(build, handOver, includes.path),
         sure(missingFacts.length === 0),
         {
-          broken: () => sentence`The hand-over leaves out ${listed(missingFacts.map((item) => words[item]))}.`,
+          broken: () =>
+            sentence`The hand-over leaves out ${listed(missingFacts.map((item) => words[item]))}; add them.`,
           fixes: () => [
             put(
               build.doc,

@@ -41,7 +41,7 @@ acceptance:
         {
           broken: () =>
             sentence`The memory test lets ${errors} ${errors.lo === 1 ? 'error' : 'errors'} pass; sound memory has
-              ${none}.`,
+              ${none}, so let none pass.`,
           fixes: () => [change(test.errors, 0, 'Let no error pass')],
         },
       ),

@@ -13,6 +13,7 @@ export default check({
   why:
     'Every temperature in a machine rides on the room’s: 70 °C in winter is 80 °C in summer, and without the ' +
     'room’s nobody can tell.',
+  limits: ['Nothing is judged where `acceptance:` is not stated.'],
   source: 'common practice; processor thermal guides state temperatures at a given ambient',
   examples: [
     {
@@ -33,11 +34,11 @@ acceptance:
     const room = acceptance['room-temperature'];
     const measures = acceptance['stress-test'].$.stated || acceptance['processor-temperature'].node !== undefined;
     const hands = handOver.includes.value?.some((item) => item.value === 'temperatures') ?? false;
-    if (!measures && !hands) return;
+    if (!acceptance.$.stated || (!measures && !hands)) return;
     const place = room.node ? atKey(build, room) : atGroup(build, measures ? acceptance : handOver, room.path);
     report(
       outcome(place, sure(room.value === 'logged'), {
-        broken: () => sentence`Temperatures are measured and the room’s is not logged beside them.`,
+        broken: () => sentence`Temperatures are measured and the room’s is not logged beside them; log it.`,
         fixes: () => [put(build.doc, ['acceptance', room.key], 'logged', 'Log the room’s temperature')],
       }),
     );

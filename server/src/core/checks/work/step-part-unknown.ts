@@ -38,7 +38,7 @@ steps:
       if (fact.value === undefined || !fact.node) continue;
       report(
         outcome(atFact(fact, `${step.path}.part`), given(sure(step.part !== undefined, fact), step.partBy), {
-          broken: () => sentence`No part of this build is called ${fact}.`,
+          broken: () => sentence`No part of this build is called ${fact}; name one that it has.`,
           fixes: () => {
             const near = nearest(fact.value!, offeredBy(thingLists(build, 'part')).names);
             return near === undefined ? [] : [change(fact, near, `Write ${near}`)];

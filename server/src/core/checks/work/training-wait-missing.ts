@@ -51,7 +51,7 @@ steps:
     report(
       stepAnswer(build, atStep(build, start), waits ? sure(true) : not(trains), {
         broken: () =>
-          sentence`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes.`,
+          sentence`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes; add one.`,
         fixes: () => [
           insertSteps(
             build,
