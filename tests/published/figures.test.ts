@@ -9,18 +9,14 @@ import { needed, payload, type PromisedMode } from '../../server/src/core/figure
 import { known, number, type Figure } from '../../server/src/core/figures/figure';
 import { filmResistance, processorTemperature } from '../../server/src/core/figures/heat';
 import { linkRate } from '../../server/src/core/figures/lanes';
-import {
-  batteryTime,
-  circuitLimit,
-  efficiencyAtLoad,
-  wallPower,
-  yearlyCost,
-} from '../../server/src/core/figures/mains';
+import { efficiencyAtLoad, wallPower, yearlyCost } from '../../server/src/core/figures/mains';
 import { memoryBandwidth } from '../../server/src/core/figures/memory';
 import { noiseLevel } from '../../server/src/core/figures/noise';
 import { dotDiameter, gapVolume, wantedVolume } from '../../server/src/core/figures/paste';
+import { batteryTime } from '../../server/src/core/figures/backup';
+import { circuitLimit } from '../../server/src/core/figures/circuit';
 import { riddenOut } from '../../server/src/core/figures/peaks';
-import { cableDrop } from '../../server/src/core/figures/connector-loads';
+import { cableDrop } from '../../server/src/core/figures/wires';
 import { arrayCapacity, arrayDrives } from '../../server/src/core/figures/storage';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import { cfmFromM3PerH } from '../../server/src/core/trade/air';
@@ -181,7 +177,7 @@ describe('from the wall', () => {
     [115, 450, 90],
     [115, 900, 87],
   ])('gold at %i V and %i W promises %i in a hundred', (volts, watts, percent) => {
-    const gold = machine(`voltage: ${volts} V`, 'rating: 900 W, badge: gold', watts);
+    const gold = machine(`voltage: ${volts} V`, `rating: 900 W, badge: gold, badge-mains: ${volts} V`, watts);
     const efficiency = efficiencyAtLoad(gold, gold.parts.supply!);
     expectNear(efficiency.lo, percent, TOLERANCES.exact);
     expectNear(wallPower(gold)!.hi, watts / (percent / 100), TOLERANCES.exact);
@@ -257,10 +253,12 @@ parts:
     [0.1, 1200, 1100],
     [1, 1000, 1000],
   ])('for %f s rides out %i W, without the 16-pin connector %i W', (seconds, large, other) => {
-    const supply = (connectors: string) =>
-      build(`parts:\n  supply: { rating: 1000 W, standard: ATX 3.0, connectors: { ${connectors} } }\n`).parts.supply!;
-    expectFigure(riddenOut(supply('16-pin: 1'), seconds), large, TOLERANCES.exact);
-    expectFigure(riddenOut(supply('PCIe 8-pin: 4'), seconds), other, TOLERANCES.exact);
+    const ridden = (connectors: string) => {
+      const one = build(`parts:\n  supply: { rating: 1000 W, standard: ATX 3.0, connectors: { ${connectors} } }\n`);
+      return riddenOut(one, one.parts.supply!, seconds);
+    };
+    expectFigure(ridden('16-pin: 1'), large, TOLERANCES.exact);
+    expectFigure(ridden('PCIe 8-pin: 4'), other, TOLERANCES.exact);
   });
 });
 

@@ -1,11 +1,14 @@
 // Circuits, inlets and backup against the electrical code, the supply design guide and GNU units.
 import { describe, expect, it } from 'vitest';
 import {
+  apparentVa,
   backupAtMostS,
   continuousLimitW,
   CONTINUOUS_RULES,
   INLETS,
+  lowMainsOutputW,
   MARKED_VOLTAGE_TOLERANCE_PERCENT,
+  POWER_FACTORS,
   storedEnergyJ,
 } from '../../server/src/core/trade/mains';
 import { expectNear } from './near';
@@ -26,6 +29,17 @@ describe('circuits', () => {
 
   it('claims nothing of other countries’ codes', () =>
     expect(CONTINUOUS_RULES.elsewhere.fractionOfBreaker).toBeUndefined());
+});
+
+describe('amperes of supplies', () => {
+  /** Source: Power Supply FAQs, questions about power-factor correction: 1725 W at 115 V and 0.55 draw 27 A. */
+  it('five machines of 345 W without correction draw 27 A at 115 V', () => {
+    expect(Math.round(apparentVa(5 * 345, POWER_FACTORS.none.low) / 115)).toBe(27);
+  });
+
+  itWithOracle('units', 'one plug of 120 V feeds what GNU units says', () => {
+    expectNear(lowMainsOutputW(120), units('120 V * 15 A * 0.8 * 0.9', 'W'), TOLERANCES.workedByUnits);
+  });
 });
 
 describe('inlets, backup, stored charge', () => {

@@ -13,6 +13,7 @@ import {
   CARD_CONNECTOR_TOLERANCE_PERCENT,
   excursionAllowedPercent,
   railLimitsV,
+  railOf,
 } from '../../server/src/core/trade/power';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
@@ -137,6 +138,21 @@ describe('rails and peaks', () => {
     expect(CARD_CONNECTOR_TOLERANCE_PERCENT).toEqual({ over: 5, under: 8 });
     expect(12 * (1 - CARD_CONNECTOR_TOLERANCE_PERCENT.under / 100)).toBeLessThan(railLimitsV(12).low);
   });
+});
+
+/** Names as labels print them. Source: Dell Dimension 4700 service manual, DC power connector pin assignments. */
+const LABELS: [string, number | undefined, ReturnType<typeof railOf>][] = [
+  ['+12A VDC', 12, '12 V'],
+  ['+5 VDC', 5, '5 V'],
+  ['+3.32 VDC', 3.3, '3.3 V'],
+  ['-12 VDC', 12, 'other'],
+  ['+5VSB', 5, 'other'],
+  ['V1', 11.3, '12 V'],
+  ['V2', undefined, undefined],
+];
+
+describe('rails of a label', () => {
+  it.each(LABELS)('%s at %s V is %s', (name, volts, is) => expect(railOf(name, volts)).toBe(is));
 });
 
 describe('efficiency and energy', () => {

@@ -1,6 +1,6 @@
 // Copper wire against published wire tables and GNU units.
 import { describe, it } from 'vitest';
-import { awgDiameterMm, awgMilliohmPerM, cableDropMv } from '../../server/src/core/trade/wire';
+import { awgDiameterMm, awgMilliohmPerM, cableDropMv, gaugeCurrentShare } from '../../server/src/core/trade/wire';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
@@ -24,6 +24,15 @@ const MM_PER_MIL = 0.0254;
 const M_PER_100_FT = 30.48;
 
 describe('copper wire', () => {
+  /** Source: TE Connectivity, product specification 108-40005, figure 4A: factors of a single contact by wire size. */
+  it.each([
+    [18, 1],
+    [20, 0.795],
+    [22, 0.647],
+  ])('AWG %i carries %f of what AWG 18 does', (gauge, share) => {
+    expectNear(gaugeCurrentShare(gauge, 18), share, TOLERANCES.wireCurrentShare);
+  });
+
   it.each(TABLE)('AWG %i is %f mil thick and has %f Ω per 100 ft', (gauge, mils, ohms) => {
     expectNear(awgDiameterMm(gauge), mils * MM_PER_MIL, TOLERANCES.wireDiameter);
     expectNear(awgMilliohmPerM(gauge), (ohms / M_PER_100_FT) * 1000, TOLERANCES.wireResistance);

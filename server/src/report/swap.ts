@@ -81,7 +81,8 @@ function differences(build: Build, placed: Placed, swapped: Swapped): { price?: 
   const other = changed.all().find((one) => one.role === placed.role && one.index === placed.index);
   const price = other && minus('price difference', priceOf(other), priceOf(placed));
   const draw =
-    minus('draw difference', sustainedDraw(changed), sustainedDraw(build)) ?? (other && placeDraw(placed, other));
+    minus('draw difference', sustainedDraw(changed), sustainedDraw(build)) ??
+    (other && placeDraw(build, placed, changed, other));
   return { ...(price ? { price } : {}), ...(draw ? { draw } : {}) };
 }
 
@@ -89,8 +90,8 @@ const priceOf = (placed: Placed): Figure =>
   times(figure(placed.part.price, `price of ${placed.label}`), howMany(placed));
 
 /** Where the whole sum is open for want of other parts’ facts, the place alone still tells the difference. */
-function placeDraw(placed: Placed, other: Placed): Figure | undefined {
-  const [before, after] = [partDraw(placed), partDraw(other)];
+function placeDraw(build: Build, placed: Placed, changed: Build, other: Placed): Figure | undefined {
+  const [before, after] = [partDraw(build, placed), partDraw(changed, other)];
   return before && after && minus('draw difference', after, before);
 }
 

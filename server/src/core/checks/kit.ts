@@ -1,5 +1,6 @@
 // What checks are written with: places, outcomes, and the fixes they may offer.
 import type { Build, Placed } from '../build/build';
+import type { Figure } from '../figures/figure';
 import type { Measure } from '../figures/measure';
 import type { Truth } from '../figures/truth';
 import type { Sentence } from '../figures/sentence';
@@ -200,3 +201,7 @@ export const assign = (what: string, ...roles: readonly RoleName[]): AssignFix =
 
 /** Another part of the folder in this place. */
 export const swap = (placed: Placed): SwapFix => ({ type: 'swap', placed });
+
+/** The words for one, or for any other number. */
+export const some = ({ lo, hi }: Figure, one: string, several: string): string =>
+  lo === 1 && hi === 1 ? one : several;

@@ -3,14 +3,13 @@ import type { Build, Placed } from '../build/build';
 import { connectorKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
 import { unreadNames } from '../parts/facts';
-import { CONNECTORS, SIXTEEN_PIN_LEVELS_W, type Connector } from '../trade/connectors';
+import { CONNECTORS, isPowerConnector, type Connector } from '../trade/connectors';
 import {
   copyWith,
   between,
   counted,
   decidedBy,
   derive,
-  figure,
   missing,
   most,
   number,
@@ -21,14 +20,12 @@ import {
   type Missing,
 } from './figure';
 import { boxed } from './box-contents';
+import { wantedLevel } from './card-power';
 import { memo } from './memo';
 import { howMany } from './power';
 
 export type Cable = Placed<'cables'>;
 type ConnectorMap = Fact<ReadonlyMap<string, Fact<number>>>;
-
-export const isPowerConnector = (kind: string): kind is Connector =>
-  (connectorKinds as readonly string[]).includes(kind);
 
 /** How many connectors of a kind a part states; a kind that its list leaves out is none. */
 export function connectorCount(fact: ConnectorMap, kind: Connector, what: string): Figure {
@@ -157,7 +154,10 @@ export const boxedAdapters = memo((build: Build): { readonly count: Figure; read
   const joins =
     cards.length === 0
       ? number(0, 'PCIe 8-pin connectors of an adapter')
-      : most('PCIe 8-pin connectors that an adapter joins', cards.map(joinedFor));
+      : most(
+          'PCIe 8-pin connectors that an adapter joins',
+          cards.map((card) => joinedFor(build, card)),
+        );
   return { count, joins };
 });
 
@@ -168,20 +168,12 @@ const adaptersIn = (card: Card): Figure => {
   return copyWith(found, { hi: Math.min(found.hi, Math.max(found.lo, 1)) });
 };
 
-/**
- * As many connectors of 150 W as bring the level that the card wants; without it, as many as the least and the
- * highest level take.
- */
-function joinedFor({ part, label }: Card): Figure {
-  const stated = figure(part['power-level'], `power level that ${label} wants`);
-  const level =
-    stated.missing.length > 0
-      ? copyWith(stated, { lo: SIXTEEN_PIN_LEVELS_W.at(-1)!, hi: SIXTEEN_PIN_LEVELS_W[0] })
-      : stated;
+/** As many connectors of 150 W as bring the level that the card wants. */
+function joinedFor(build: Build, card: Card): Figure {
   return derive(
-    `PCIe 8-pin connectors of the adapter of ${label}`,
+    `PCIe 8-pin connectors of the adapter of ${card.label}`,
     'count',
-    [level],
+    [wantedLevel(build, card)],
     'power level ÷ 150 W a connector, rounded up',
     (watts) => Math.ceil(watts / CONNECTORS['PCIe 8-pin'].powerW.low),
   );

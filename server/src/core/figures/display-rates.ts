@@ -14,7 +14,7 @@ import {
   type Sampling,
 } from '../trade/display';
 import { clockBoundsMHz } from '../trade/mode-clocks';
-import { connectorOf, displaysOn, outputNamed, reaches, type Display, type Output } from './display';
+import { connectorOf, displaysOn, type outputNamed, reaches, type Display, type Output } from './display';
 import { between, copyWith, decidedBy, derive, known, least, missing, unknown, writtenAt, type Figure } from './figure';
 import { uniqueMissing } from './missing-facts';
 

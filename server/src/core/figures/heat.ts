@@ -9,7 +9,7 @@ import { guarded, notNegative, aboveZero } from './guard';
 import { marginFigure } from './margins';
 import { memo } from './memo';
 import { bondLine, lidArea, usualBondLine } from './paste';
-import { partDraw } from './power';
+import { processorDraw } from './power';
 
 const umPerMm = 1000;
 
@@ -17,7 +17,7 @@ type Processor = Placed<'processor'>;
 type Cooler = Placed<'cooler'>;
 
 /** Power that the processor gives off for as long as it works. */
-export const heatOf = (processor: Processor): Figure => notNegative(partDraw(processor)!);
+export const heatOf = (processor: Processor): Figure => notNegative(processorDraw(processor));
 
 /** Resistance of the paste between lid and cooler: of the paste listed, or of whatever paste the cooler brings. */
 export function filmResistance(processor: Processor, paste: Placed<'paste'> | undefined): Figure {

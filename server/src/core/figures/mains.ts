@@ -1,4 +1,4 @@
-// Figures of the mains side: efficiency at the load, power from the wall, its cost, the circuit, the UPS.
+// Figures of the mains side: efficiency at the load, power from the wall, its cost.
 import type { Build, Placed } from '../build/build';
 import {
   badgeEfficiency,
@@ -9,25 +9,14 @@ import {
   wallPowerW,
   type Badge,
   type BadgeMains,
+  type BadgePoint,
 } from '../trade/efficiency';
-import { backupAtMostS, BATTERY_GIVES_PERCENT, continuousLimitW, CONTINUOUS_RULES } from '../trade/mains';
 import { uniqueMissing } from './missing-facts';
-import {
-  between,
-  copyWith,
-  decidedBy,
-  derive,
-  figure,
-  isExact,
-  known,
-  missing,
-  total,
-  unknown,
-  type Figure,
-} from './figure';
+import { between, copyWith, derive, figure, isExact, missing, type Figure } from './figure';
 import { allowed } from './guard';
 import { memo } from './memo';
 import { sustainedDraw } from './power';
+import { ratingOf } from './supply-rating';
 
 type Supply = Placed<'supply'>;
 
@@ -44,7 +33,7 @@ interface Ends {
  * at least.
  */
 export function efficiencyAtLoad(build: Build, supply: Supply): Figure {
-  const rating = figure(supply.part.rating, `rating of ${supply.label}`);
+  const rating = ratingOf(build, supply);
   const load = derive(
     `load of ${supply.label}`,
     'percent',
@@ -62,11 +51,18 @@ function measuredAt(supply: Supply, load: Figure): Figure {
     (row) => [figure(row.load, `measured load of ${supply.label}`), figure(row.percent, label)] as const,
   );
   const missingFacts = uniqueMissing(rows.flat());
-  if (missingFacts.length > 0 || !rows.flat().every(isExact))
+  if (missingFacts.length > 0 || !rows.every(([at]) => isExact(at)))
     return bounded(label, load, { low: 0, high: 1 }, missingFacts);
-  const points = rows.map(([at, percent]) => ({ loadPercent: at.lo, efficiencyPercent: percent.lo }));
-  const at = (percent: number): Ends => measuredEfficiency(points, percent);
-  if (isExact(load) && inReach(load) && at(load.lo).low > 0) {
+  const curve = (end: (percent: Figure) => number): readonly BadgePoint[] =>
+    rows.map(([at, percent]) => ({ loadPercent: at.lo, efficiencyPercent: end(percent) }));
+  // A point given as `at least` bounds the curve from below and leaves it open above.
+  const low = curve(({ lo }) => Math.max(0, lo));
+  const high = curve(({ hi }) => Math.min(100, hi));
+  const at = (percent: number): Ends => ({
+    low: measuredEfficiency(low, percent).low,
+    high: measuredEfficiency(high, percent).high,
+  });
+  if (isExact(load) && rows.every(([, percent]) => isExact(percent)) && inReach(load) && at(load.lo).low > 0) {
     return derive(
       label,
       'percent',
@@ -81,10 +77,11 @@ function measuredAt(supply: Supply, load: Figure): Figure {
     load,
     endsOver(
       load,
-      points.map((point) => point.loadPercent),
+      low.map((point) => point.loadPercent),
       at,
     ),
     [],
+    'measured points, and straight lines between them',
   );
 }
 
@@ -96,10 +93,7 @@ function badgeAt(build: Build, supply: Supply, load: Figure): Figure {
   if (badge.value === undefined)
     return bounded(label, load, { low: 0, high: 1 }, [better, missing(badge, `badge of ${supply.label}`)]);
   const name: Badge = badge.value === 'white' ? 'standard' : badge.value;
-  const { voltage } = build.file.place.mains;
-  const volts = figure(voltage, 'mains voltage');
-  const table = volts.missing.length === 0 && inReach(volts) ? badgeMains(volts.lo) : undefined;
-  const tables: readonly BadgeMains[] = table ? [table] : ['115 V', '230 V'];
+  const tables = badgeTables(build, supply);
   const ends = tables.map((mains) =>
     endsOver(
       load,
@@ -111,9 +105,21 @@ function badgeAt(build: Build, supply: Supply, load: Figure): Figure {
     label,
     load,
     { low: Math.min(...ends.map((end) => end.low)), high: 1 },
-    [better, ...volts.missing],
+    [better],
     '80 PLUS programme: least efficiency of the badge',
   );
+}
+
+/**
+ * The programme that gave the badge: a badge without another word is one of the 115 V programme, and a supply loses
+ * less at the higher voltage than there, so that its least holds at both.
+ */
+function badgeTables(build: Build, supply: Supply): readonly BadgeMains[] {
+  const stated = supply.part['badge-mains'].value;
+  const volts = figure(build.file.place.mains.voltage, 'mains voltage');
+  const mains = volts.missing.length === 0 && inReach(volts) ? badgeMains(volts.lo) : undefined;
+  if (stated === undefined || stated === mains) return [stated ?? '115 V'];
+  return ['115 V', '230 V'];
 }
 
 /** Non-negative and finite at its lower end, so that a table can be read there. */
@@ -166,69 +172,5 @@ export function yearlyCost(build: Build, wall: Figure): Figure {
     'power × hours a day × 365 × price',
     allowed((watts, seconds, each) => runningCost(watts, (seconds / secondsPerHour) * daysPerYear, each)),
     price.currency ? { currency: price.currency } : {},
-  );
-}
-
-/** Everything on the machine’s circuit, the machine included. */
-export function circuitLoad(build: Build, wall: Figure): Figure {
-  return total(
-    'load on the circuit',
-    'power',
-    [wall, figure(build.file.place.mains['shared-load'], 'shared load of the circuit')],
-    { unit: 'W' },
-  );
-}
-
-/** What the circuit may carry for hours, by the rule of the site. */
-export const circuitLimit = memo((build: Build): Figure => {
-  const { mains } = build.file.place;
-  const label = 'what the circuit may carry for hours';
-  if (mains.rule.value === 'electrician says')
-    return decidedBy(figure(mains['allowed-load'], 'load that the electrician allows'), mains.rule);
-  const inputs = [
-    figure(mains.voltage, 'mains voltage'),
-    figure(mains.circuit, 'rating of the breaker'),
-    decidedBy(ruleShare(build), mains.rule),
-  ];
-  return derive(
-    label,
-    'power',
-    inputs,
-    'voltage × current × share for continuous load',
-    allowed((u, i, percent) => continuousLimitW(u, i, percent)),
-    { unit: 'W' },
-  );
-});
-
-function ruleShare(build: Build): Figure {
-  const { rule } = build.file.place.mains;
-  const label = 'share of the breaker for continuous load';
-  const least = CONTINUOUS_RULES.US.fractionOfBreaker! * 100;
-  if (rule.value === '80 percent continuous')
-    return known(least, 'percent', label, { unit: '%', source: CONTINUOUS_RULES.US.source });
-  if (rule.value === 'full rating') return known(100, 'percent', label, { unit: '%', source: 'the rule of the site' });
-  const missingFacts = [missing(rule, 'rule of the site for continuous load')];
-  return copyWith(unknown('percent', label, missingFacts), { lo: least, hi: 100, unit: '%' });
-}
-
-/**
- * How long the UPS carries the machine: from what a battery gives when loaded hard, old or cold, to all that it
- * holds.
- */
-export function batteryTime(build: Build, wall: Figure): Figure {
-  const { energy, efficiency } = build.file.place.mains.backup;
-  const { low, high } = BATTERY_GIVES_PERCENT;
-  const given = between(low, high, 'percent', 'share that the battery gives', {
-    unit: '%',
-    source: 'common practice: half when loaded hard, old or cold',
-  });
-  const inputs = [figure(energy, 'energy of the UPS'), figure(efficiency, 'efficiency of the UPS'), given, wall];
-  return derive(
-    'time on battery',
-    'time',
-    inputs,
-    'energy × efficiency × share given ÷ power from the wall',
-    allowed((joules, percent, share, watts) => (backupAtMostS(joules, percent, watts) * share) / 100),
-    { unit: 'min' },
   );
 }

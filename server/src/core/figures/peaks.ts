@@ -20,6 +20,7 @@ import {
 } from './figure';
 import { howMany, partDraws } from './power';
 import { memo, memoOf } from './memo';
+import { ratingOf } from './supply-rating';
 
 interface Peak {
   readonly power: Figure;
@@ -120,8 +121,8 @@ const openAbove = ({ placed, missingFacts }: Peaks): Figure[] =>
   missingFacts.length > 0 ? [unknown('power', `short peaks of ${placed.label}`, missingFacts)] : [];
 
 /** What the supply rides out for `seconds`: by its own statement, else by the design guide it follows. */
-export function riddenOut(supply: Placed<'supply'>, seconds: number): Figure {
-  const rating = figure(supply.part.rating, `rating of ${supply.label}`);
+export function riddenOut(build: Build, supply: Placed<'supply'>, seconds: number): Figure {
+  const rating = ratingOf(build, supply);
   const percent = riddenOutPercent(supply, rating, seconds);
   return derive(
     `peak that ${supply.label} rides out`,

@@ -1,5 +1,9 @@
 // Figures of power: what each part draws for as long as it works, and the sum.
 import type { Build, Placed } from '../build/build';
+import type { Fact } from '../parts/fact';
+import type { Quantity } from '../quantity';
+import { BOARD_DRAW, DRIVE_DRAW, FAN_CURRENT_A, FAN_SOURCE, MODULE_DRAW } from '../trade/draw-limits';
+import { cardDraw, type Card } from './card-power';
 import { copyWith, counted, figure, number, times, total, type Figure } from './figure';
 import { memo } from './memo';
 
@@ -10,7 +14,7 @@ export function howMany(placed: Placed): Figure {
 }
 
 /** What a part draws for as long as it works; undefined for parts that draw nothing from the supply. */
-export function partDraw(placed: Placed): Figure | undefined {
+export function partDraw(build: Build, placed: Placed): Figure | undefined {
   switch (placed.role) {
     case 'processor':
       return processorDraw(placed as Placed<'processor'>);
@@ -18,29 +22,63 @@ export function partDraw(placed: Placed): Figure | undefined {
       return times(driveDraw(placed as Placed<'drives'>), howMany(placed));
     case 'graphics':
     case 'cards':
+      return times(cardDraw(build, placed as Card), howMany(placed));
+    case 'board':
+      return peakOr(placed as Placed<'board'>, BOARD_DRAW.mostW, BOARD_DRAW.source);
+    case 'memory':
+      return times(peakOr(placed as Placed<'memory'>, MODULE_DRAW.mostW, MODULE_DRAW.source), howMany(placed));
+    case 'fans':
       return times(
-        figure((placed as Placed<'graphics'>).part.power.sustained, `sustained power of ${placed.label}`),
+        peakOr(placed as Placed<'fans'>, fanMostW((placed as Placed<'fans'>).part), FAN_SOURCE),
         howMany(placed),
       );
-    case 'board':
     case 'cooler':
-    case 'memory':
-    case 'fans':
-      return times(figure((placed as Placed<'fans'>).part.draw.peak, `peak draw of ${placed.label}`), howMany(placed));
+      return peakOr(placed as Placed<'cooler'>, coolerMostW(placed as Placed<'cooler'>), FAN_SOURCE);
     default:
       return undefined;
   }
 }
 
-/** A drive that has started draws what it states for running; where it does not, at most its peak. */
-function driveDraw({ part: { draw }, label }: Placed<'drives'>): Figure {
+/** A peak as stated, else a range up to what the class of part may draw. */
+function peakOr(
+  { part, label }: Placed<'board'> | Placed<'memory'> | Placed<'fans'> | Placed<'cooler'>,
+  mostW: number,
+  source: string,
+): Figure {
+  const { peak } = part.draw;
+  const read = figure(peak, `peak draw of ${label}`);
+  return peak.value ? read : copyWith(read, { lo: 0, hi: mostW, unit: 'W', source });
+}
+
+/** A fan or pump at 12 V by its own current, else by what a header may give it. */
+const fanMostW = ({ current }: { readonly current: Fact<Quantity> }): number =>
+  12 * (current.value?.hi ?? FAN_CURRENT_A);
+
+/** Fans and pump of a cooler; how many fans one brings that does not say, nobody knows. */
+function coolerMostW({ part: { fans, pump } }: Placed<'cooler'>): number {
+  const count = fans.count.value;
+  const hasPump = pump.$.stated || count === undefined;
+  return count === undefined ? Infinity : count * fanMostW(fans) + (hasPump ? fanMostW(pump) : 0);
+}
+
+/** A drive that has started draws what it states for running; where it does not, at most its peak, or its class. */
+export function driveDraw({ part: { draw, shape }, label }: Placed<'drives'>): Figure {
   const running = figure(draw.running, `power of ${label} while it runs`);
   if (draw.running.value) return running;
   const peak = figure(draw.peak, `peak draw of ${label}`);
-  return copyWith(running, { lo: 0, hi: peak.hi, unit: 'W', missing: [...running.missing, ...peak.missing] });
+  const ofClass = DRIVE_DRAW[shape.value ?? ''];
+  const hi = Math.min(peak.hi, ofClass?.mostW ?? Infinity);
+  return copyWith(running, {
+    lo: 0,
+    hi,
+    unit: 'W',
+    source: ofClass?.source,
+    missing: [...running.missing, ...peak.missing],
+  });
 }
 
-function processorDraw(placed: Placed<'processor'>): Figure {
+/** What the processor draws for as long as it works: its limit in the build, else what it states. */
+export function processorDraw(placed: Placed<'processor'>): Figure {
   const limit = placed.at['power-limit'];
   return limit.entry
     ? figure(limit, `power limit of ${placed.label}`)
@@ -51,7 +89,7 @@ function processorDraw(placed: Placed<'processor'>): Figure {
 export const partDraws = memo((build: Build): ReadonlyMap<Placed, Figure> => {
   const draws = new Map<Placed, Figure>();
   for (const placed of build.of('board', 'processor', 'cooler', 'memory', 'drives', 'graphics', 'cards', 'fans')) {
-    const draw = partDraw(placed);
+    const draw = partDraw(build, placed);
     if (draw) draws.set(placed, draw);
   }
   return draws;

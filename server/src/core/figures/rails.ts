@@ -1,12 +1,27 @@
-// Figures of the 12 V rails: what the parts draw there, and what the supply’s rails deliver together.
+// Figures of the rails: what the parts draw at 12 V and at 5 V, and what the supply delivers there.
 import type { Build, Placed } from '../build/build';
 import { SLOT_POWER } from '../trade/connectors';
-import { railLimitsV } from '../trade/power';
-import { between, derive, figure, missing, times, total, unknown, type Figure } from './figure';
+import { FIVE_VOLT_LEAST_W, railOf, TWELVE_VOLT_SHARE_PERCENT, type MainRail } from '../trade/power';
+import {
+  between,
+  copyWith,
+  derive,
+  figure,
+  known,
+  least,
+  missing,
+  times,
+  total,
+  unknown,
+  type Figure,
+  type Missing,
+} from './figure';
 import { memo } from './memo';
 import { howMany, partDraws } from './power';
+import { ratingOf } from './supply-rating';
 
-const twelve = railLimitsV(12);
+type Supply = Placed<'supply'>;
+
 const slotSource = 'PCI Express Card Electromechanical Specification: 3.3 V × 3 A in a slot';
 
 /** What the parts draw at 12 V together. How a board, memory and drives split their draw no file states. */
@@ -39,46 +54,135 @@ function twelveVoltShare(placed: Placed, draw: Figure): Figure {
         { unit: 'W' },
       );
     }
+    case 'drives':
+      return isFiveVolt(placed) ? known(0, 'power', label, { unit: 'W', source: fiveSource }) : anyShare(placed, draw);
     case 'board':
     case 'memory':
-    case 'drives': {
-      const share = between(0, 100, 'percent', `part of it that ${placed.label} takes at 12 V`, {
-        unit: '%',
-        source: 'no file states it: from nothing to all',
-      });
-      return derive(
-        label,
-        'power',
-        [draw, share],
-        `${draw.label} × ${share.label}`,
-        (whole, percent) => (percent === 0 ? 0 : (whole * percent) / 100),
-        { unit: 'W' },
-      );
-    }
+      return anyShare(placed, draw);
     default:
       return draw;
   }
 }
 
-/** What the 12 V rails deliver together, as the label’s currents say; a common limit may be lower still. */
-export function twelveVoltLimit(supply: Placed<'supply'>): Figure {
+const fiveSource = 'manuals of 2.5 in drives with SATA: they run on 5 V alone';
+
+/** A 2.5 in drive with SATA takes nothing at 12 V. */
+function isFiveVolt(placed: Placed): placed is Placed<'drives'> {
+  if (placed.role !== 'drives') return false;
+  const { shape, bus } = (placed as Placed<'drives'>).part;
+  return shape.value === '2.5 in' && bus.value === 'SATA';
+}
+
+function anyShare(placed: Placed, draw: Figure): Figure {
+  const share = between(0, 100, 'percent', `part of it that ${placed.label} takes at 12 V`, {
+    unit: '%',
+    source: 'no file states it: from nothing to all',
+  });
+  return derive(
+    `12 V share of ${placed.label}`,
+    'power',
+    [draw, share],
+    `${draw.label} × ${share.label}`,
+    (whole, percent) => (percent === 0 ? 0 : (whole * percent) / 100),
+    { unit: 'W' },
+  );
+}
+
+/**
+ * What the drives that run on 5 V alone draw there, and up to all of what those draw that do not say whether they are
+ * such; undefined where the build has none.
+ */
+export const fiveVoltDraw = memo((build: Build): Figure | undefined => {
+  const draws = partDraws(build);
+  const drives = build.parts.drives.flatMap((drive) => {
+    const draw = draws.get(drive)!;
+    if (isFiveVolt(drive)) return [draw];
+    const lacks = fiveVoltLacks(drive);
+    return lacks.length > 0 ? [copyWith(draw, { lo: 0, missing: [...draw.missing, ...lacks] })] : [];
+  });
+  return drives.length === 0 ? undefined : total('draw of the 2.5 in drives at 5 V', 'power', drives, { unit: 'W' });
+});
+
+/** What a drive does not say that may be one of 2.5 in with SATA. */
+function fiveVoltLacks({ part: { shape, bus }, label }: Placed<'drives'>): Missing[] {
+  if ((shape.value ?? '2.5 in') !== '2.5 in' || (bus.value ?? 'SATA') !== 'SATA') return [];
+  return [
+    ...(shape.value === undefined ? [missing(shape, `shape of ${label}`)] : []),
+    ...(bus.value === undefined ? [missing(bus, `bus of ${label}`)] : []),
+  ];
+}
+
+/**
+ * What the 12 V rails deliver together: as the label’s currents and limits say; without them, nearly all of the
+ * rating.
+ */
+export function twelveVoltLimit(build: Build, supply: Supply): Figure {
   const label = `12 V rails of ${supply.label}`;
   const { rails } = supply.part;
-  if (!rails.value) return unknown('power', label, [missing(rails, `rails of ${supply.label}`)]);
-  const powers: Figure[] = [];
-  for (const [name, { voltage, current }] of rails.value) {
+  if (!rails.value) {
+    const share = between(TWELVE_VOLT_SHARE_PERCENT.low, TWELVE_VOLT_SHARE_PERCENT.high, 'percent', '12 V share', {
+      unit: '%',
+      source: 'common practice: a supply delivers nearly all of its rating at 12 V',
+    });
+    const whole = derive(
+      label,
+      'power',
+      [ratingOf(build, supply), share],
+      'rating × 12 V share',
+      (watts, percent) => (watts * percent) / 100,
+      { unit: 'W' },
+    );
+    return copyWith(whole, { missing: [...whole.missing, missing(rails, `rails of ${supply.label}`)] });
+  }
+  const powers = railPowers(supply, '12 V');
+  if (powers.length === 0) return unknown('power', label, [missing(rails, `12 V rail of ${supply.label}`)]);
+  return leastOf(label, [total(label, 'power', powers, { unit: 'W' }), ...sharedLimits(supply, '12 V')]);
+}
+
+/** What the 5 V rail delivers, alone and with those it shares a limit with; without its label, the usual least. */
+export function fiveVoltLimit(supply: Supply): Figure {
+  const label = `5 V rail of ${supply.label}`;
+  const powers = railPowers(supply, '5 V');
+  const shared = sharedLimits(supply, '5 V');
+  if (powers.length > 0) return leastOf(label, [total(label, 'power', powers, { unit: 'W' }), ...shared]);
+  const { rails } = supply.part;
+  const usual = copyWith(
+    between(FIVE_VOLT_LEAST_W, Infinity, 'power', label, { unit: 'W', source: 'common practice: 10 A at least' }),
+    { missing: [missing(rails, `5 V rail of ${supply.label}`)] },
+  );
+  return leastOf(label, [usual, ...shared]);
+}
+
+const leastOf = (label: string, all: readonly Figure[]): Figure => (all.length === 1 ? all[0]! : least(label, all));
+
+function railPowers({ part: { rails } }: Supply, kind: MainRail): Figure[] {
+  return [...(rails.value ?? [])].flatMap(([name, { voltage, current }]) => {
     const volts = figure(voltage, `voltage of rail ${name}`);
-    if (volts.missing.length === 0 && (volts.hi < twelve.low || volts.lo > twelve.high)) continue;
-    powers.push(
+    const is = railOf(name, voltage.value?.lo);
+    if (is !== kind && is !== undefined) return [];
+    const nominal =
+      volts.missing.length > 0 && is !== undefined
+        ? known(is === '12 V' ? 12 : 5, 'voltage', `voltage of rail ${name}`, { unit: 'V', source: 'its name' })
+        : volts;
+    return [
       derive(
         `power of rail ${name}`,
         'power',
-        [volts, figure(current, `current of rail ${name}`)],
+        [nominal, figure(current, `current of rail ${name}`)],
         'voltage × current',
         (u, i) => u * i,
         { unit: 'W' },
       ),
-    );
-  }
-  return total(label, 'power', powers, { unit: 'W' });
+    ];
+  });
+}
+
+/** Limits over several rails of which one is of this kind, and none of another main kind with a load of its own. */
+function sharedLimits({ part: { combined }, label }: Supply, kind: MainRail): Figure[] {
+  return (combined.value ?? []).flatMap(({ rails, power }) => {
+    const kinds = (rails.value ?? []).map((one) => railOf(one.value ?? '', undefined));
+    return kinds.includes(kind) && (kind === '12 V' ? kinds.every((one) => one === kind) : !kinds.includes('12 V'))
+      ? [figure(power, `combined limit of ${label}`)]
+      : [];
+  });
 }

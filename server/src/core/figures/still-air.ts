@@ -18,7 +18,7 @@ export const heatLeft = memo((build: Build): Figure => {
   const cards = total(
     'heat of the cards that have fans',
     'power',
-    fanned.map((card) => notNegative(partDraw(card)!)),
+    fanned.map((card) => notNegative(partDraw(build, card)!)),
     { unit: 'W' },
   );
   const share = between(0, 1, 'count', 'share of it that leaves through an open side', { source: 'common practice' });

@@ -38,7 +38,7 @@ export const place = group(
       {
         voltage: quantity('voltage', 'V', 'Mains voltage.', '230 V', { range: mainsV }),
         circuit: quantity('current', 'A', 'Rating of the circuit’s breaker.', '10 A'),
-        'shared-load': power('What else runs on the circuit.', '900 W'),
+        'shared-load': power('What else runs on the circuit, the displays of the build not counted.', '900 W'),
         'allowed-load': power('Load on the circuit that whoever looks after the installation allows.', '1800 W'),
         rule: choice(
           ['80 percent continuous', 'full rating', 'electrician says'],
@@ -53,7 +53,25 @@ export const place = group(
         backup: group(
           {
             energy: quantity('energy', 'Wh', 'Energy of its battery.', '216 Wh'),
-            rating: power('Power it delivers.', '600 W'),
+            rating: power('Power it delivers.', '600 W', { printed: 'The data sheet, as output in W.' }),
+            apparent: quantity('apparent-power', 'VA', 'Apparent power it delivers.', '1000 VA', {
+              printed: 'The front of the UPS, and its name.',
+            }),
+            'power-factor': form(
+              'a number above 0, at most 1',
+              (t) => (/^(0?\.\d{1,3}|1(\.0)?)$/.test(t) && Number(t) > 0 ? Number(t) : undefined),
+              'Watts it delivers for each of its VA.',
+              '0.6',
+              { printed: 'The data sheet, under output.' },
+            ),
+            kind: choice(
+              ['standby', 'line interactive', 'online'],
+              'How it works; one that works online never changes over.',
+              { printed: 'The data sheet, under topology.' },
+            ),
+            'transfer-time': quantity('time', 'ms', 'How long it takes to change over to its battery.', '10 ms', {
+              printed: 'The data sheet, under transfer time.',
+            }),
             efficiency: quantity('percent', '%', 'Share of the energy that comes out.', '85 %', {
               range: efficiencyPercent,
             }),

@@ -152,9 +152,13 @@ export const card = {
   'power-level': power('The power level it wants signalled by a 16-pin cable.', '450 W', {
     printed: 'The data sheet, under power connectors.',
   }),
-  'plug-room': length('Room needed past the card’s top edge for its power connector and the cable’s bend.', '35 mm', {
-    printed: 'The mounting instructions, under clearance.',
-  }),
+  'connector-room': length(
+    'Room needed past the card’s top edge for its power connector and the cable’s bend.',
+    '35 mm',
+    {
+      printed: 'The mounting instructions, under clearance.',
+    },
+  ),
   outputs: named(
     group(
       { link: text('The link it drives.', 'DisplayPort HBR3', { usual: displayLinks, ...inOutputs }) },

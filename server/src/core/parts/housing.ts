@@ -34,12 +34,31 @@ export const badges = ['white', 'bronze', 'silver', 'gold', 'platinum', 'titaniu
 export const supply = {
   ...common,
   rating: power('Power it delivers for as long as asked.', '750 W', onSupply),
+  ratings: list(
+    group(
+      {
+        lowest: quantity('voltage', 'V', 'Lowest mains voltage of this range.', '100 V', { ...onMains, range: mainsV }),
+        highest: quantity('voltage', 'V', 'Highest mains voltage of this range.', '127 V', {
+          ...onMains,
+          range: mainsV,
+        }),
+        rating: power('Power it delivers there for as long as asked.', '1300 W', onSupply),
+      },
+      'What it delivers within one range of mains voltage.',
+    ),
+    'What it delivers by mains voltage, where the label states more than one rating.',
+    '[{ lowest: 100 V, highest: 127 V, rating: 1300 W }, { lowest: 200 V, highest: 240 V, rating: 1600 W }]',
+    onSupply,
+  ),
   form: choice(supplyForms, 'Outline of its housing.', { printed: 'The data sheet, under form factor.' }),
   depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
   badge: choice(badges, 'Efficiency badge, by its metal.', {
     example: 'gold',
     spellings: BADGE_WORDS,
     printed: 'The box or the label on the supply.',
+  }),
+  'badge-mains': choice(['115 V', '230 V'], 'Mains voltage of the programme that gave the badge.', {
+    printed: 'The test report that belongs to the badge.',
   }),
   efficiency: list(
     group(
@@ -70,6 +89,18 @@ export const supply = {
     'The rails, by the name on the label.',
     '{ +12V: { voltage: 12 V, current: 62.5 A } }',
     { printed: 'The label on the supply.' },
+  ),
+  combined: list(
+    group(
+      {
+        rails: list(text('Name of a rail.', '+5V'), 'The rails that share the limit.', '[+3.3V, +5V]', onSupply),
+        power: power('Most power of these rails together.', '120 W', onSupply),
+      },
+      'A limit that several rails share.',
+    ),
+    'Limits that several rails share, as the label joins their columns.',
+    '[{ rails: [+3.3V, +5V], power: 120 W }]',
+    onSupply,
   ),
   excursions: list(
     group(

@@ -17,6 +17,7 @@ export type BoxWord =
   | 'full-height bracket'
   | 'low-profile bracket'
   | 'mounting kit'
+  | 'supply bracket'
   | 'other';
 
 /** The things that a build is held against one by one. */
@@ -132,6 +133,14 @@ const RULES: readonly Rule[] = [
   },
   { word: 'fan splitter', needs: [['y'], CABLE], may: ['fan', 'pwm', '3-pin', '4-pin'] },
   { word: '16-pin adapter', needs: [SIXTEEN, ['adapter', 'adaptor']], may: [...SIXTEEN, ...EIGHT, 'cable'] },
+  {
+    word: 'supply bracket',
+    needs: [
+      ['atx', 'sfx-to-atx', 'sfx', 'sfx-l', 'sfx/atx', 'psu', 'supply'],
+      ['bracket', 'brackets', 'plate', 'adapter', 'adaptor', 'frame'],
+    ],
+    may: ['to', 'sfx', 'atx', 'adapter', 'adaptor', 'mounting', 'bracket', 'plate', 'power', 'for', 'ps2'],
+  },
   {
     word: 'low-profile bracket',
     needs: [

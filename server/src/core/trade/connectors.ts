@@ -105,10 +105,16 @@ export const CONNECTORS: Readonly<Record<Connector, ConnectorRating>> = {
   },
 };
 
+export const isPowerConnector = (kind: string): kind is Connector => Object.hasOwn(CONNECTORS, kind);
+
 /**
  * Sustained levels a 16-pin connector can signal, watts, highest first. Source: doc. 336521, section 3.3, table 3-6.
  */
 export const SIXTEEN_PIN_LEVELS_W = [600, 450, 300, 150] as const;
+
+/** The least of these levels that gives a power, W; the highest where none does. */
+export const levelFor = (powerW: number): number =>
+  SIXTEEN_PIN_LEVELS_W.findLast((level) => level >= powerW) ?? SIXTEEN_PIN_LEVELS_W[0];
 
 export type SlotLength = 'x1' | 'x4' | 'x8' | 'x16';
 
@@ -121,7 +127,8 @@ export interface SlotPower {
 
 /**
  * Power a slot gives a card. `x1` is a plain card; one set up as high-power takes what `x4` takes.
- * `x16` is a full-height graphics card after set-up; other cards in that slot keep to what `x4` takes.
+ * `x16` is a full-height graphics card after set-up; another card in that slot keeps to what `x4` takes unless it is
+ * set up for the same.
  * Source: PCI Express Card Electromechanical Specification, as quoted in a host adapter maker's manual
  * (section 9.8: 10, 25, 75 W; 3.3 V × 3 A + 12 V × 5.5 A); 0.5 A and 2.1 A at 12 V: the same
  * specification, revision 1.1, as quoted in an encyclopedia.

@@ -1,5 +1,5 @@
 // The mains: circuits, the supply's inlet, battery backup, stored charge.
-import { needBound, needNotNegative, needPositive, needWithin } from './numbers';
+import { needBound, needNotNegative, needPositive, needWithin, type Range } from './numbers';
 
 /** Whose electrical code a site is under, as far as this file knows one. */
 export type CodeRegion = 'US' | 'elsewhere';
@@ -42,6 +42,55 @@ export function circuitPowerW(voltageV: number, breakerA: number): number {
 export function continuousLimitW(voltageV: number, breakerA: number, sharePercent: number): number {
   needWithin('share of the breaker (%)', sharePercent, 0, 100);
   return (circuitPowerW(voltageV, breakerA) * sharePercent) / 100;
+}
+
+export type Correction = 'active' | 'passive' | 'none';
+
+/**
+ * Power factor of a computer's supply under load, by its correction: watts for each VA.
+ * Source: PC Guide, power supply specifications, 0.6 to 0.7 without correction; FAQs of makers and testers of
+ * supplies, 0.55 to 0.65 without, 0.75 to 0.8 with a passive filter, above 0.95 with an active one.
+ */
+export const POWER_FACTORS: Readonly<Record<Correction, Range>> = {
+  none: { low: 0.55, high: 0.7 },
+  passive: { low: 0.7, high: 0.8 },
+  active: { low: 0.95, high: 1 },
+};
+
+/** Apparent power, VA: watts over the power factor. Source: definition of the power factor. */
+export function apparentVa(powerW: number, powerFactor: number): number {
+  needBound('power (W)', powerW);
+  needPositive('power factor', powerFactor);
+  return powerW / powerFactor;
+}
+
+/** Watts that a UPS delivers for each of its VA, where its data sheet is silent. Source: common practice. */
+export const BACKUP_POWER_FACTOR: Range = { low: 0.5, high: 1 };
+
+/** Longest that a UPS which waits beside the mains takes to change over, ms. Source: common practice. */
+export const STANDBY_TRANSFER_MS = 10;
+
+/** Least time that a supply for desktops bridges at full load, ms. Source: common practice. */
+export const USUAL_HOLD_UP_MS = 10;
+
+/**
+ * Least time that a supply bridges at full load, ms, by the guide it follows. Source: ATX Version 3 design guide, doc.
+ * 336521, hold-up above 16 ms; ATX12V Power Supply Design Guide, version 2: 16 ms.
+ */
+export const HOLD_UP_MS: Readonly<Partial<Record<string, number>>> = { 'ATX 2': 16, 'ATX 3.0': 16 };
+
+/** A plug of the lower mains voltage is made for 15 A, and for hours carries 80 % of that, A. Source: NFPA 70. */
+const LOW_MAINS_PLUG_A = 12;
+/** Efficiency of a large supply there. Source: common practice. */
+const LOW_MAINS_EFFICIENCY = 0.9;
+
+/**
+ * What a supply on one plug of the lower mains voltage can deliver for hours, W; a larger rating often holds at the
+ * higher mains voltage only. Source: common practice, from 12 A of the plug.
+ */
+export function lowMainsOutputW(mainsV: number): number {
+  needPositive('mains voltage (V)', mainsV);
+  return mainsV * LOW_MAINS_PLUG_A * LOW_MAINS_EFFICIENCY;
 }
 
 /**

@@ -18,6 +18,36 @@ export function railLimitsV(nominalV: number): Range {
   return { low: nominalV - span, high: nominalV + span };
 }
 
+/** Share of its rating that a supply delivers at 12 V, per cent, without its label. Source: common practice. */
+export const TWELVE_VOLT_SHARE_PERCENT: Range = { low: 80, high: 100 };
+
+/** What the 5 V rail of a supply for desktops delivers at least, W, without its label. Source: common practice. */
+export const FIVE_VOLT_LEAST_W = 50;
+
+export type MainRail = '12 V' | '5 V' | '3.3 V';
+
+const RAILS: readonly (readonly [MainRail, number])[] = [
+  ['12 V', 12],
+  ['5 V', 5],
+  ['3.3 V', 3.3],
+];
+/** A rail that sags is still the rail it is: as far from its nominal, per cent, it is known by its voltage. */
+const RAIL_KNOWN_WITHIN_PERCENT = 15;
+
+/**
+ * Which main rail a label means, by its name, else by its voltage; `other` for standby and negative rails, nothing
+ * where neither tells. Source: common practice.
+ */
+export function railOf(name: string, volts: number | undefined): MainRail | 'other' | undefined {
+  const plain = name.replace(/\s/g, '').toUpperCase();
+  if (/^[-−–]/.test(plain) || /SB|STANDBY/.test(plain)) return 'other';
+  const named = /^\+?(12|5|3[.,]3)V/.exec(plain)?.[1]?.replace(',', '.');
+  if (named) return `${named} V` as MainRail;
+  if (volts === undefined) return undefined;
+  const near = RAILS.find(([, nominal]) => Math.abs(volts - nominal) <= (nominal * RAIL_KNOWN_WITHIN_PERCENT) / 100);
+  return near ? near[0] : 'other';
+}
+
 export interface Excursion {
   /** The peak lasts this long at most. */
   readonly durationMs: number;

@@ -29,6 +29,14 @@ export function awgMilliohmPerM(gauge: number): number {
   return (COPPER_OHM_MM2_PER_M / awgAreaMm2(gauge)) * 1000;
 }
 
+/**
+ * Share of the current of a wire of `referenceGauge` that this gauge carries at as much heat a metre; a thicker wire
+ * counts as that one, since its contacts stay what they are. Source: I²R a metre, R from the cross-section.
+ */
+export function gaugeCurrentShare(gauge: number, referenceGauge: number): number {
+  return Math.min(1, Math.sqrt(awgAreaMm2(gauge) / awgAreaMm2(referenceGauge)));
+}
+
 export interface Cable {
   /** Wire gauge, AWG. */
   readonly gauge: number;

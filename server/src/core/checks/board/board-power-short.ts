@@ -1,6 +1,6 @@
 // The processor’s sustained power against what the board’s converters are stated for.
 import { figure } from '../../figures/figure';
-import { partDraw } from '../../figures/power';
+import { processorDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { inUnit } from '../../quantity';
@@ -32,7 +32,7 @@ parts:
   test({ parts: { board, processor } }, report) {
     if (!board || !processor) return;
     const bears = figure(board.part['processor-power'], `processor power of ${board.label}`);
-    const drawn = partDraw(processor)!;
+    const drawn = processorDraw(processor);
     report(
       outcome(at(processor), atMost(drawn, bears), {
         broken: () => sentence`${processor.label} draws ${drawn} for long; ${board.label} is stated for ${bears}.`,

@@ -5,7 +5,7 @@ import { firstStep, statedSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
-import { type FixIdea } from '../kit';
+import type { FixIdea } from '../kit';
 import { atStep, insertSteps, moveStep, stepAnswer } from '../work/steps-kit';
 
 const filling: ReadonlySet<StepKind> = new Set(['fill loop'] as const);

@@ -1,9 +1,11 @@
-// Adapters that have burned or that mix up contacts: moulded SATA, 16-pin from too few connectors, EPS and PCIe
-// confused.
+// Adapters that have burned or that mix up contacts: moulded SATA, too few or too weak connectors behind a strong one,
+// EPS and PCIe confused.
 import type { Build } from '../../build/build';
-import { derive, figure, number, times, type Figure } from '../../figures/figure';
-import { isPowerConnector, connectorCount, connectorOf, startOf, type Cable } from '../../figures/cables';
-import { connectorPower, slotPower } from '../../figures/connector-loads';
+import { adapterLoads, type AdapterLoad } from '../../figures/adapter-loads';
+import { number, times, type Figure } from '../../figures/figure';
+import { connectorOf, startOf, type Cable } from '../../figures/cables';
+import { connectorPower, type Card } from '../../figures/card-power';
+import { isPowerConnector, type Connector } from '../../trade/connectors';
 import { join, sentence, type Sentence } from '../../figures/sentence';
 import { all, atMost, fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
@@ -20,7 +22,7 @@ export default check({
   grade: 'harm',
   what: 'No adapter is of a kind that burns or puts 12 V on the wrong contact.',
   why:
-    'Moulded SATA connectors fail inside; a 16-pin connector fed from too few connectors overheats them; EPS ' +
+    'Moulded SATA connectors fail inside; a strong connector fed from too few or too weak ones overheats them; EPS ' +
     'and PCIe connectors have 12 V and ground on opposite sides.',
   source: 'ATX Version 3 design guide, doc. 336521, section 2.2.1 and table 3-5; moulded connectors: common practice',
   caution: 'adapter-fire',
@@ -56,7 +58,7 @@ parts:
       const risks = risksOf(
         build,
         cable,
-        connector.kind,
+        connector.kind as Connector,
         start.at,
         'connectors' in start ? start.connectors : number(0, 'connectors'),
       );
@@ -70,25 +72,18 @@ parts:
   },
 });
 
-function risksOf(build: Build, cable: Cable, connector: string, from: string, joined: Figure): Risk[] {
+function risksOf(build: Build, cable: Cable, connector: Connector, from: string, joined: Figure): Risk[] {
   const risks = [mixed(cable, connector, from)];
   if (connector === 'SATA power' && from === 'peripheral 4-pin') risks.push(moulded(cable));
-  if (connector === '16-pin' && isPowerConnector(from)) {
-    const carried = times(connectorPower(from), joined, `${from} connectors that ${cable.label} joins`);
-    for (const card of build.parts.graphics) {
-      const wants = connectorCount(card.part.connectors, '16-pin', card.label);
-      if (wants.hi === 0) continue;
-      const need = needOf(card);
-      const fed = wants.missing.length > 0 ? lacking(wants.missing) : atMost(need, carried);
-      const truth = given(fed, card.part.connectors);
-      risks.push({
-        truth,
-        said: () =>
-          sentence`${card.label} draws ${need} through ${cable.label}; the ${from} connectors it joins carry
-            ${carried}.`,
-      });
-    }
-  }
+  // One that only splits a kind, or feeds drives, is judged as a cable.
+  if (!isPowerConnector(from) || from === connector || connector === 'SATA power') return risks;
+  const carried = times(connectorPower(from), joined, `${from} connectors that ${cable.label} joins`);
+  for (const { card, load, missing } of adapterLoads(build, cable, connector))
+    risks.push({
+      truth: given(missing.length > 0 ? lacking(missing) : atMost(load, carried), wantsOf(card)),
+      said: () =>
+        sentence`${card.label} draws ${load} through ${cable.label}; the ${from} connectors it joins carry ${carried}.`,
+    });
   return risks;
 }
 
@@ -112,15 +107,6 @@ function moulded(cable: Cable): Risk {
   };
 }
 
-/** What a card takes through its power connector when its slot gives all it may. */
-function needOf(card: Build['parts']['graphics'][number]): Figure {
-  const draw = figure(card.part.power.sustained, `sustained power of ${card.label}`);
-  return derive(
-    `power through the connector of ${card.label}`,
-    'power',
-    [draw, slotPower(card)],
-    'sustained power − slot',
-    (watts, slot) => Math.max(0, watts - slot),
-    { unit: 'W' },
-  );
-}
+/** What decides that a part is asked: the connectors it wants; the board’s for a processor count with the others. */
+const wantsOf = (card: AdapterLoad['card']): Card['part']['connectors'] | undefined =>
+  card.role === 'processor' ? undefined : (card as Card).part.connectors;

@@ -1,22 +1,29 @@
 // A UPS: how long it carries the machine at most, whether it can at all, and the shape of its voltage.
+import type { Build, Placed } from '../../build/build';
 import { figure } from '../../figures/figure';
-import { batteryTime, wallPower } from '../../figures/mains';
+import { backupRating, batteryTime, holdUp, transferTime, usualTransfer } from '../../figures/backup';
+import { apparentPower } from '../../figures/circuit';
+import { wallPower } from '../../figures/mains';
 import { sentence } from '../../figures/sentence';
-import { agree, atLeast, atMost, sure } from '../../figures/truth';
+import { agree, atLeast, atMost, given, sure } from '../../figures/truth';
 import { BACKUP_WAVE_WITH_ACTIVE_PFC } from '../../trade/mains';
 import { check } from '../check';
-import { atKey, change, outcome } from '../kit';
+import { atKey, change, outcome, swap, type Reporter } from '../kit';
 import { timeText } from './power-kit';
 
 export default check({
   id: 'backup-too-short',
   area: 'power',
   grade: 'shortfall',
-  what: 'The UPS delivers what the machine draws, for as long as promised, in a shape its supply takes.',
+  what:
+    'The UPS delivers what the machine draws, for as long as promised, in a shape its supply takes, and changes over ' +
+    'in time.',
   why:
     'A UPS that is too small switches off at once; one with stepped voltage may drop a supply with active ' +
     'power-factor correction at the change-over.',
-  source: 'energy over power, and half of it for a battery loaded hard, old or cold; wave shape: common practice',
+  source:
+    'energy over power, and half of it for a battery loaded hard, old or cold; wave shape and usual time of a ' +
+    'change-over: common practice; hold-up: ATX Version 3 design guide, doc. 336521',
   limits: ['A battery gives half to all of its energy, so a promise holds by the half only.'],
   examples: [
     {
@@ -65,7 +72,17 @@ expect: { on-battery: 5 min }
         }),
       );
     }
-    const rating = figure(backup.rating, 'rating of the UPS');
+    changeOver(build, supply, report);
+    if (backup.apparent.entry) {
+      const apparent = figure(backup.apparent, 'apparent power of the UPS');
+      const machine = apparentPower(supply, wall);
+      report(
+        outcome(atKey(build, backup.apparent), atMost(machine, apparent), {
+          broken: () => sentence`The machine takes ${machine} from the wall; the UPS delivers ${apparent}.`,
+        }),
+      );
+    }
+    const rating = backupRating(build);
     report(
       outcome(atKey(build, backup.rating), atMost(wall, rating), {
         broken: () => sentence`The machine draws ${wall} from the wall; the UPS delivers ${rating}.`,
@@ -87,3 +104,28 @@ expect: { on-battery: 5 min }
     );
   },
 });
+
+/** The gap while the UPS changes over, against what the supply bridges; asked where either is told. */
+function changeOver(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  const { 'transfer-time': transfer, kind } = build.file.place.mains.backup;
+  const bridged = holdUp(supply);
+  const place = atKey(build, transfer);
+  if (transfer.entry ?? kind.entry) {
+    const gap = transferTime(build);
+    report(
+      outcome(place, given(atMost(gap, bridged), kind), {
+        broken: () => sentence`The UPS takes ${gap} to change over; the supply bridges ${bridged}.`,
+        fixes: () => [swap(supply)],
+      }),
+    );
+  } else
+    report(
+      outcome(place, atMost(usualTransfer, bridged), {
+        grade: 'note',
+        broken: () =>
+          sentence`The supply bridges ${bridged}; a UPS that waits beside the mains may take ${usualTransfer} to change
+            over. Look up its transfer time.`,
+        fixes: () => [swap(supply)],
+      }),
+    );
+}

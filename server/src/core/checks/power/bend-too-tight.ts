@@ -1,8 +1,7 @@
 // Room between a card’s power connector and the side panel, and the straight run of its cable before the first bend.
-import { figure, known, total } from '../../figures/figure';
+import { copyWith, figure, known, missing, total, type Figure } from '../../figures/figure';
 import { connectorCount } from '../../figures/cables';
-import { connectorsOf } from '../../figures/connector-loads';
-import { missing } from '../../figures/figure';
+import { connectorsOf, type Card } from '../../figures/card-power';
 import { sentence } from '../../figures/sentence';
 import { atLeast, atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -10,6 +9,8 @@ import { at, outcome, putOn, swap } from '../kit';
 
 /** Straight run from the connector’s back to the first bend that makers’ handbooks ask of a 16-pin cable. */
 const straightMm = 35;
+/** Room for a connector and its bend that makers ask at most. Source: common practice. */
+const usualRoomMm = 40;
 
 export default check({
   id: 'bend-too-tight',
@@ -27,8 +28,8 @@ export default check({
     {
       faulty: `
 parts:
-  graphics: { connectors: { 16-pin: 1 }, height: 130 mm, plug-room: 35 mm }
-#           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+  graphics: { connectors: { 16-pin: 1 }, height: 130 mm, connector-room: 35 mm }
+#           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
   case: { card-height: 160 mm }
 `,
       instead: 'Choose a wider case, or a cable with an angled connector of the card’s maker.',
@@ -42,10 +43,7 @@ parts:
         const need = total(
           `height of ${card.label} with connector and bend`,
           'length',
-          [
-            figure(card.part.height, `height of ${card.label}`),
-            figure(card.part['plug-room'], `connector room of ${card.label}`),
-          ],
+          [figure(card.part.height, `height of ${card.label}`), connectorRoom(card)],
           { unit: 'mm' },
         );
         const room = figure(box.part['card-height'], `room for a card’s height in ${box.label}`);
@@ -73,8 +71,8 @@ parts:
           given(sixteen.missing.length > 0 ? lacking(sixteen.missing) : atLeast(straight, least), card.part.connectors),
           {
             broken: () =>
-              sentence`The cable of ${card.label} bends ${straight} from its connector; it is to run straight for
-              ${least}.`,
+              sentence`The cable of ${card.label} bends ${straight} from its connector; let it run straight for ${least}
+            first.`,
             fixes: () => [putOn(card, 'bend', `${straightMm} mm`, `Let the cable run straight for ${straightMm} mm`)],
           },
         ),
@@ -82,3 +80,12 @@ parts:
     }
   },
 });
+
+/** Room for connector and bend: as stated, else at most what makers usually ask. */
+function connectorRoom({ part, label }: Card): Figure {
+  const stated = part['connector-room'];
+  const read = figure(stated, `connector room of ${label}`);
+  return stated.value
+    ? read
+    : copyWith(read, { lo: 0, hi: usualRoomMm, unit: 'mm', source: 'common practice: at most 40 mm' });
+}

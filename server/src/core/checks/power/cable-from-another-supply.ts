@@ -1,6 +1,7 @@
 // Modular cables that are not the supply’s own.
 import type { Build, Placed } from '../../build/build';
-import { isPowerConnector, connectorOf, type Cable } from '../../figures/cables';
+import { connectorOf, type Cable } from '../../figures/cables';
+import { isPowerConnector } from '../../trade/connectors';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, given, lacking, sure, type Truth } from '../../figures/truth';

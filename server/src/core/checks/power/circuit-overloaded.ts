@@ -1,5 +1,6 @@
 // Everything on the machine’s circuit against what it may carry for hours, by the rule of the site.
-import { circuitLimit, circuitLoad, wallPower } from '../../figures/mains';
+import { circuitLimit, circuitLoad } from '../../figures/circuit';
+import { wallPower } from '../../figures/mains';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -9,12 +10,12 @@ export default check({
   id: 'circuit-overloaded',
   area: 'power',
   grade: 'harm',
-  what: 'The machine and what shares its circuit stay within what the circuit may carry for hours.',
+  what: 'The machine, its displays and what shares their circuit stay within what the circuit may carry for hours.',
   why:
     'A circuit loaded for hours beyond its rule heats its wires and connectors; the breaker trips late or ' +
     'not at all. What the rule is, local code and an electrician say.',
   source: 'NFPA 70, National Electrical Code, 210.20(A), United States only; elsewhere the local electrical code',
-  limits: ['The circuit is held against watts, as if the power factor were one.'],
+  limits: ['What shares the circuit is taken at a power factor of one; the displays of the build are added to it.'],
   caution: 'circuit-overload',
   examples: [
     {
@@ -32,14 +33,16 @@ parts:
   test(build, report) {
     const { mains } = build.file.place;
     const wall = wallPower(build);
-    if (!wall || !(mains.circuit.entry ?? mains['shared-load'].entry ?? mains.rule.entry)) return;
-    const load = circuitLoad(build, wall);
+    const { supply } = build.parts;
+    if (!wall || !supply || !(mains.circuit.entry ?? mains['shared-load'].entry ?? mains.rule.entry)) return;
+    const load = circuitLoad(build, supply, wall);
     const limit = circuitLimit(build);
     report(
       outcome(atKey(build, mains.circuit), atMost(load, limit), {
         broken: () =>
-          sentence`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours.`,
-        fixes: () => (build.parts.supply ? [swap(build.parts.supply)] : []),
+          sentence`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours. Move
+            one of them to another circuit.`,
+        fixes: () => [swap(supply)],
       }),
     );
   },

@@ -34,7 +34,7 @@ parts:
     if (times.length === 0 && missingFacts.length === 0) return;
     const held = times.map((lasts) => {
       const drawn = drawFor(build, lasts.lo);
-      const ridden = riddenOut(supply, lasts.lo);
+      const ridden = riddenOut(build, supply, lasts.lo);
       return { lasts, drawn, ridden, truth: atMost(drawn, ridden) };
     });
     const truths = held.map(({ truth }) => truth);
@@ -42,8 +42,7 @@ parts:
       outcome(at(supply), all(...truths, missingFacts.length > 0 ? lacking(missingFacts) : sure(true)), {
         broken: () => {
           const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
-          return sentence`For ${lasts} the parts draw ${drawn} together; the supply is specified to ride out
-            ${ridden}.`;
+          return sentence`For ${lasts} the parts may draw ${drawn} together; the supply rides out ${ridden}.`;
         },
         fixes: () => [swap(supply)],
       }),

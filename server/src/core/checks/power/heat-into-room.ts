@@ -53,10 +53,10 @@ expect: { heat: 500 W }
           sentence`The room gets ${heat} (${sentence`${copyWith(heat, { unit: 'BTU/h' })}`}) under full load; at most
             ${sentence`${wanted}`} are promised.`,
         fixes: () => [
+          swap(build.parts.supply!),
           Number.isFinite(heat.hi)
             ? change(promise, wattsText(heat.hi), `Raise the promise to ${wattsText(heat.hi)}`)
             : undefined,
-          swap(build.parts.supply!),
         ],
       }),
     );

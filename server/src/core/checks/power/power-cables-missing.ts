@@ -1,12 +1,12 @@
 // Power connectors that board and cards want, kind by kind, against those that supply and cables bring.
-import type { Build } from '../../build/build';
+import type { Build, Placed } from '../../build/build';
 import { derive, total, type Figure } from '../../figures/figure';
 import { boxedAdapters, connectorsBrought, connectorsWanted } from '../../figures/cables';
 import { join, sentence, type Sentence } from '../../figures/sentence';
 import { all, any, atMost, type Truth } from '../../figures/truth';
 import type { Connector } from '../../trade/connectors';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { at, outcome, some, swap, type Reporter } from '../kit';
 
 interface Count {
   readonly words: string;
@@ -49,6 +49,7 @@ parts:
     const { supply } = build.parts;
     if (!supply) return;
     const counts = countsOf(build);
+    const who = build.parts.cables.length > 0 ? 'supply and cables have' : 'the supply has';
     const short = counts.filter(({ truth }) => truth.is === false);
     const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
     report(
@@ -57,15 +58,32 @@ parts:
         broken: () =>
           join(
             ...short.flatMap(({ words, want, have, aside }) => [
-              sentence`Of ${words} power connectors the parts want ${want}; supply and cables bring ${have}.`,
+              sentence`The parts need ${want} ${words} ${some(want, 'connector', 'connectors')}; ${who} ${have}.`,
               ...(aside ? [aside()] : []),
             ]),
           ),
         fixes: () => [swap(supply)],
       }),
     );
+    needsAdapter(build, supply, report);
   },
 });
+
+/** A 16-pin connector that the supply lacks, while no file says that an adapter is at hand: worth saying. */
+function needsAdapter(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  const want = connectorsWanted(build).get('16-pin')!;
+  const have = connectorsBrought(build).get('16-pin')!;
+  const { count } = boxedAdapters(build);
+  if (!(want.lo > have.hi) || count.lo > 0 || count.hi === 0) return;
+  report(
+    outcome(at(supply, undefined, '16-pin'), atMost(want, have), {
+      grade: 'note',
+      broken: () =>
+        sentence`The cards need ${want} 16-pin ${some(want, 'connector', 'connectors')}; the supply has ${have}. See
+          whether an adapter lies in the card’s box, or choose a supply with such a cable.`,
+    }),
+  );
+}
 
 /** Kind by kind; a smaller connector may also be served by what is left of the larger kind that splits. */
 function countsOf(build: Build): Count[] {
@@ -114,7 +132,7 @@ function byAdapter(build: Build, sixteen: Count): Count {
     ...sixteen,
     truth: any(truth, all(atMost(want, all16), atMost(eights, brought))),
     aside: () =>
-      sentence`The adapter of the card’s own box makes that ${eights} PCIe 8-pin plugs in all, of which there are
+      sentence`With the adapter from the card’s box they need ${eights} PCIe 8-pin connectors in all; there are
         ${brought}.`,
   };
 }

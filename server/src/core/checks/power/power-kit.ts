@@ -1,7 +1,7 @@
 // What the checks of power share: a processor limit that brings a load back under its bound.
 import type { Build } from '../../build/build';
 import type { Figure } from '../../figures/figure';
-import { partDraw } from '../../figures/power';
+import { processorDraw } from '../../figures/power';
 import { putOn, type FixIdea } from '../kit';
 
 /** Lower limits than this share of its own power make another machine of it: nobody is offered that. */
@@ -13,7 +13,7 @@ const leastShare = 0.5;
  */
 export function limitProcessor(build: Build, load: Figure, bound: Figure): FixIdea | undefined {
   const { processor } = build.parts;
-  const own = processor && partDraw(processor);
+  const own = processor && processorDraw(processor);
   if (!processor || !own || own.missing.length > 0) return undefined;
   // A sum of tenths may fall a hair below the whole watt it means.
   const watts = Math.floor(own.lo - (load.lo - bound.lo) + 1e-9);

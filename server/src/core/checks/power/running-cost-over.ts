@@ -49,8 +49,9 @@ expect: { running-cost: 730 EUR }
           ? atMost(cost, wanted)
           : lacking([missing(price, `price of a kilowatt-hour in ${wanted.currency!}`)], promise, price),
         {
-          broken: () => sentence`A year’s power costs ${cost}; at most ${wanted} are promised.`,
+          broken: () => sentence`A year’s power costs ${cost}; ${wanted} at most are promised.`,
           fixes: () => [
+            swap(build.parts.supply!),
             Number.isFinite(cost.hi) && cost.currency
               ? change(
                   promise,
@@ -58,7 +59,6 @@ expect: { running-cost: 730 EUR }
                   `Raise the promise to ${Math.ceil(cost.hi - 1e-9)} ${cost.currency}`,
                 )
               : undefined,
-            swap(build.parts.supply!),
           ],
         },
       ),

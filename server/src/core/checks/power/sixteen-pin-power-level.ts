@@ -1,11 +1,13 @@
 // The power level that a 16-pin cable signals against the level the card wants.
 import type { Build, Placed } from '../../build/build';
-import { copyWith, figure, known, least, missing, unknown, type Figure } from '../../figures/figure';
+import { wantedLevel } from '../../figures/card-power';
+import { copyWith, figure, known, least, missing, times, total, unknown, type Figure } from '../../figures/figure';
+import { howMany } from '../../figures/power';
 import { connectorCount, connectorOf } from '../../figures/cables';
 import { sentence } from '../../figures/sentence';
-import { atLeast, given, lacking } from '../../figures/truth';
+import { any, atLeast, atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { at, outcome, swap, type Reporter } from '../kit';
 
 export default check({
   id: 'sixteen-pin-power-level',
@@ -28,11 +30,14 @@ parts:
   test(build, report) {
     const { supply, graphics } = build.parts;
     if (!supply) return;
+    together(build, supply, report);
     for (const card of graphics) {
       const connectors = connectorCount(card.part.connectors, '16-pin', card.label);
       if (connectors.hi === 0) continue;
-      const wanted = figure(card.part['power-level'], `power level that ${card.label} wants`);
       const signalled = signalledLevel(build, supply);
+      // A supply without such a cable signals nothing: the adapter in the card’s box does, as the card wants it.
+      if (!signalled) continue;
+      const wanted = wantedLevel(build, card);
       report(
         outcome(
           at(card),
@@ -50,8 +55,43 @@ parts:
   },
 });
 
-/** The level of a 16-pin cable bought beside, where there is one; else that of the supply’s own cable. */
-function signalledLevel(build: Build, supply: Placed<'supply'>): Figure {
+/** Several cards on one supply that states its level once: whether each cable has it, only the maker tells. */
+function together(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  const cards = build.parts.graphics.filter(
+    (card) => connectorCount(card.part.connectors, '16-pin', card.label).lo > 0 && card.part['power-level'].value,
+  );
+  const count = cards.reduce((sum, card) => sum + howMany(card).lo, 0);
+  const level = supply.part['sixteen-pin-level'];
+  const one = ownLevel(supply);
+  if (count < 2 || level.value === undefined || one === undefined) return;
+  const wanted = total(
+    'power levels wanted together',
+    'power',
+    cards.map((card) => times(wantedLevel(build, card), howMany(card))),
+    { unit: 'W' },
+  );
+  const { rating } = supply.part;
+  const truth = atMost(wanted, one);
+  report(
+    outcome(
+      at(supply, level, 'sixteen-pin-level'),
+      rating.value ? any(truth, atMost(wanted, figure(rating, `rating of ${supply.label}`))) : truth,
+      {
+        grade: 'note',
+        broken: () =>
+          sentence`The cards want ${wanted} signalled together; the supply states ${one} once. Ask its maker whether
+            each of its 16-pin cables has that to itself.`,
+        fixes: () => [swap(supply)],
+      },
+    ),
+  );
+}
+
+/**
+ * The level of a 16-pin cable bought beside, where there is one; else that of the supply’s own cable; undefined where
+ * it has none.
+ */
+function signalledLevel(build: Build, supply: Placed<'supply'>): Figure | undefined {
   const bought = build.parts.cables.filter((cable) => {
     const connector = connectorOf(cable);
     return 'missingFacts' in connector || connector.kind === '16-pin';
@@ -62,7 +102,14 @@ function signalledLevel(build: Build, supply: Placed<'supply'>): Figure {
       bought.map((cable) => figure(cable.part['power-level'], `power level that ${cable.label} signals`)),
       { unit: 'W' },
     );
+  return ownLevel(supply);
+}
+
+/** The level that the supply’s own cable signals; undefined where it has none. */
+function ownLevel(supply: Placed<'supply'>): Figure | undefined {
   const level = supply.part['sixteen-pin-level'];
+  if (level.value === undefined && connectorCount(supply.part.connectors, '16-pin', supply.label).hi === 0)
+    return undefined;
   const label = `level that ${supply.label} signals`;
   if (level.value === undefined || !level.node) return unknown('power', label, [missing(level, label)]);
   return copyWith(known(parseInt(level.value, 10), 'power', label, { unit: 'W', source: 'the supply’s own fact' }), {

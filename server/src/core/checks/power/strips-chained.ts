@@ -33,7 +33,9 @@ place: { mains: { strips: 1 } }
     });
     report(
       outcome(atKey(build, strips), atMost(inRow, most), {
-        broken: () => sentence`${inRow} socket strips stand between wall and machine; no more than ${most} may.`,
+        broken: () =>
+          sentence`${inRow} socket strips hang one behind the other; ${most} at most may. Plug the machine’s strip
+            into the wall.`,
         fixes: () => [change(strips, 1, 'Plug one strip into the wall, and the machine into it')],
       }),
     );

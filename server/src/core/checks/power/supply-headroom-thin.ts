@@ -1,8 +1,9 @@
 // The part of the supply’s rating that the house wants to keep free.
-import { derive, figure } from '../../figures/figure';
+import { derive } from '../../figures/figure';
 import { marginFigure } from '../../figures/margins';
 import { sustainedDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
+import { ratingOf } from '../../figures/supply-rating';
 import { any, atMost, lessThan } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -36,7 +37,7 @@ parts:
   test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
-    const rating = figure(supply.part.rating, `rating of ${supply.label}`);
+    const rating = ratingOf(build, supply);
     const free = marginFigure(build, 'supply-headroom', 'headroom of the house');
     const limit = derive(
       'rating less headroom',
@@ -50,7 +51,8 @@ parts:
     // A sum beyond the rating itself is the finding of another check.
     report(
       outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
-        broken: () => sentence`The parts draw ${drawn}; with ${free} of ${rating} kept free they may draw ${limit}.`,
+        broken: () =>
+          sentence`The parts draw ${drawn}; the supply of ${rating} is to carry ${limit}, so that ${free} stay free.`,
         fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],
       }),
     );

@@ -1,11 +1,12 @@
-// The sustained sum of all parts against the supply’s rating, and what hangs on 12 V against its rails.
-import { figure } from '../../figures/figure';
+// The sustained sum of all parts against the supply’s rating at its mains, and what hangs on its rails against them.
+import type { Build, Placed } from '../../build/build';
 import { sustainedDraw } from '../../figures/power';
-import { twelveVoltDraw, twelveVoltLimit } from '../../figures/rails';
+import { fiveVoltDraw, fiveVoltLimit, twelveVoltDraw, twelveVoltLimit } from '../../figures/rails';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { lowMainsLimit, ratingOf } from '../../figures/supply-rating';
+import { any, atMost, lessThan } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { at, outcome, swap, type Reporter } from '../kit';
 import { limitProcessor } from './power-kit';
 
 export default check({
@@ -18,7 +19,9 @@ export default check({
     'all load of today’s parts hangs on 12 V.',
   source: 'ATX Version 3 design guide, doc. 336521: the rating is the continuous sum of the outputs',
   limits: [
-    'The whole sum and the 12 V rails together are judged; which part hangs on which single rail no ' + 'file states.',
+    'The whole sum, the 12 V rails together and the 5 V rail are judged; which part hangs on which single 12 V rail ' +
+      'no file states.',
+    'Without its rails a supply is taken to deliver 80 to 100 % of its rating at 12 V.',
   ],
   caution: 'overloaded-supply',
   examples: [
@@ -36,7 +39,7 @@ parts:
   test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
-    const rating = figure(supply.part.rating, `rating of ${supply.label}`);
+    const rating = ratingOf(build, supply);
     const drawn = sustainedDraw(build);
     report(
       outcome(at(supply), atMost(drawn, rating), {
@@ -45,12 +48,44 @@ parts:
       }),
     );
     const drawn12 = twelveVoltDraw(build);
-    const rails = twelveVoltLimit(supply);
+    const rails = twelveVoltLimit(build, supply);
     report(
       outcome(at(supply, supply.part.rails, 'rails'), atMost(drawn12, rails), {
         broken: () => sentence`The parts draw ${drawn12} at 12 V; the supply’s 12 V rails deliver ${rails}.`,
         fixes: () => [swap(supply), limitProcessor(build, drawn12, rails)],
       }),
     );
+    fiveVolts(build, supply, report);
+    lowMains(build, supply, report);
   },
 });
+
+/** The 5 V rail, where drives hang on it that take nothing else. */
+function fiveVolts(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  const drawn = fiveVoltDraw(build);
+  if (!drawn) return;
+  const limit = fiveVoltLimit(supply);
+  report(
+    outcome(at(supply, supply.part.rails, '5 V'), atMost(drawn, limit), {
+      broken: () => sentence`The 2.5 in drives draw ${drawn} at 5 V; the supply delivers ${limit} there.`,
+      fixes: () => [swap(supply)],
+    }),
+  );
+}
+
+/** A large rating may hold at the higher mains voltage only: worth asking, never more. */
+function lowMains(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  const limit = lowMainsLimit(build, supply);
+  if (!limit) return;
+  const drawn = sustainedDraw(build);
+  const rating = ratingOf(build, supply);
+  const { voltage } = build.file.place.mains;
+  report(
+    outcome(at(supply, undefined, 'ratings'), any(atMost(drawn, limit), lessThan(rating, drawn)), {
+      grade: 'note',
+      broken: () =>
+        sentence`The parts draw ${drawn}; one plug of ${voltage} feeds ${limit} for hours, and the ${rating} may hold
+          at the higher mains voltage only. Look up the rating at ${voltage}.`,
+    }),
+  );
+}

@@ -42,10 +42,14 @@ parts:
     const mains = figure(voltage, 'mains voltage');
     const lowest = figure(supply.part.inlet.lowest, `lowest mains voltage of ${supply.label}`);
     const highest = figure(supply.part.inlet.highest, `highest mains voltage of ${supply.label}`);
+    const enough = atLeast(mains, beyond(lowest, -1));
     report(
-      outcome(at(supply), all(atLeast(mains, beyond(lowest, -1)), atMost(mains, beyond(highest, 1))), {
+      outcome(at(supply), all(enough, atMost(mains, beyond(highest, 1))), {
+        // Too low a voltage only keeps it from starting.
+        ...(enough.is === false ? { grade: 'stop' as const } : {}),
         broken: () =>
-          sentence`The mains is ${mains}; the supply takes ${lowest} to ${highest}, and ${tolerance} beyond either.`,
+          sentence`The mains is ${mains}; the supply takes ${lowest} to ${highest}, and ${tolerance} beyond
+            either.${enough.is === false ? ' It will not start.' : ''}`,
         fixes: () => [swap(supply)],
       }),
     );
@@ -55,7 +59,9 @@ parts:
     const usual = range === '115 V' ? 115 : 230;
     report(
       outcome(at(supply, selector, 'selector'), selectorTruth(supply, range), {
-        broken: () => sentence`The selector stands at ${stands}; the mains is ${mains}.`,
+        ...(stands.lo > mains.hi ? { grade: 'stop' as const } : {}),
+        broken: () =>
+          sentence`The selector stands at ${stands}; the mains is ${mains}. Set it before the cord goes in.`,
         fixes: () => [range && putOn(supply, 'selector', `${usual} V`, `Set the selector to ${usual} V`)],
       }),
     );

@@ -1,11 +1,14 @@
 // Voltage lost in the cables that feed cards and processor.
 import { derive, known, missing, type Figure, type Missing } from '../../figures/figure';
 import { memo, memoOf } from '../../figures/memo';
-import { cardCableLoads, epsCableLoad, cableDrop, type Card } from '../../figures/connector-loads';
+import type { Card } from '../../figures/card-power';
+import { cardCableLoads, epsCableLoad, unlistedLoads } from '../../figures/connector-loads';
+import { cableDrop, usualDrop } from '../../figures/wires';
 import { sentence } from '../../figures/sentence';
-import { all, atMost, lacking } from '../../figures/truth';
+import { all, atMost, lacking, type Truth } from '../../figures/truth';
 import type { Build, Placed } from '../../build/build';
 import { CARD_CONNECTOR_TOLERANCE_PERCENT, RAIL_TOLERANCE_PERCENT } from '../../trade/power';
+import type { Connector } from '../../trade/connectors';
 import { check } from '../check';
 import { at, outcome, swap, type Reporter } from '../kit';
 
@@ -39,18 +42,41 @@ parts:
     if (!supply) return;
     for (const card of [...graphics, ...cards]) {
       const drops = cardDrops(build, card);
-      if ('missingFacts' in drops) report(outcome(at(card), lacking(drops.missingFacts), { broken: () => sentence`` }));
+      if ('missingFacts' in drops)
+        report(
+          outcome(
+            at(card),
+            unlisted(supply.part['own-cables'].value ? [] : unlistedLoads(build, card), drops.missingFacts),
+            { broken: () => sentence`` },
+          ),
+        );
       else judged(supply, card, drops, report);
     }
     if (!processor || !board) return;
     const cables = supply.part['own-cables'];
     if (!cables.value)
       report(
-        outcome(at(processor), lacking([missing(cables, `cables of ${supply.label}`)]), { broken: () => sentence`` }),
+        outcome(
+          at(processor),
+          unlisted(
+            [{ kind: 'EPS 8-pin', load: epsCableLoad(build, processor) }],
+            [missing(cables, `cables of ${supply.label}`)],
+          ),
+          { broken: () => sentence`` },
+        ),
       );
     else judged(supply, processor, epsDrops(build), report);
   },
 });
+
+/** Cables that no file lists: they do where the longest and thinnest usual ones would; else the list is needed. */
+function unlisted(
+  loads: readonly { readonly kind: Connector; readonly load: Figure }[],
+  missingFacts: readonly Missing[],
+): Truth {
+  const usual = loads.map(({ kind, load }) => atMost(usualDrop(kind, load), limit));
+  return loads.length > 0 && usual.every(({ is }) => is) ? all(...usual) : lacking(missingFacts);
+}
 
 const cardDrops = memoOf(
   (build: Build, card: Card): readonly Drop[] | { readonly missingFacts: readonly Missing[] } => {
@@ -87,7 +113,8 @@ function judged(supply: Placed<'supply'>, fed: Placed, drops: readonly Drop[], r
     outcome(at(fed), all(...truths), {
       broken: () => {
         const { kind, drop } = drops[truths.findIndex((truth) => truth.is === false)]!;
-        return sentence`The ${kind} cable to ${fed.label} loses ${drop}; ${limit} are left for it.`;
+        return sentence`The ${kind} cable to ${fed.label} loses ${drop}; it may lose ${limit}. Use a shorter or
+          thicker one.`;
       },
       fixes: () => [swap(supply)],
     }),

@@ -39,12 +39,13 @@ expect: { power: { wall: 500 W } }
     const wanted = figure(promise, 'power from the wall that is promised');
     report(
       outcome(atKey(build, promise), atMost(wall, wanted), {
-        broken: () => sentence`From the wall come ${wall} under full load; at most ${wanted} are promised.`,
+        broken: () =>
+          sentence`The machine draws ${wall} from the wall under full load; ${wanted} at most are promised.`,
         fixes: () => [
+          swap(build.parts.supply!),
           Number.isFinite(wall.hi)
             ? change(promise, wattsText(wall.hi), `Raise the promise to ${wattsText(wall.hi)}`)
             : undefined,
-          swap(build.parts.supply!),
         ],
       }),
     );

@@ -1,6 +1,6 @@
 // What checks of drives share: modules in their sockets, moves to free places and promises.
 import type { Build, Placed } from '../../build/build';
-import { missing, type Figure } from '../../figures/figure';
+import { missing } from '../../figures/figure';
 import { freeSlots, seatOf, type Seat, type Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { agree, lacking, sure, type Truth } from '../../figures/truth';
@@ -79,8 +79,7 @@ export function* moves(
   if (free.length === 0 && placed.role === 'drives') yield assign('drives', 'drives');
 }
 
-/** The words for one, or for any other number. */
-export const some = (of: Figure, one: string, several: string): string => (of.lo === 1 && of.hi === 1 ? one : several);
+export { some } from '../kit';
 
 /** A rate written so that it never promises more than is reached. */
 export function floorRate(bytesPerSecond: number): string {

@@ -1,6 +1,6 @@
 // Parts for which the build writes no slot, port or header.
-import { type Fact } from '../../parts/fact';
-import { type Placed } from '../../build/build';
+import type { Fact } from '../../parts/fact';
+import type { Placed } from '../../build/build';
 import { partsToPlace } from '../../figures/assigning';
 import { offered } from '../../figures/places';
 import { sentence } from '../../figures/sentence';

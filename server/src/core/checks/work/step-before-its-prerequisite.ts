@@ -5,7 +5,7 @@ import { sentence } from '../../figures/sentence';
 import { statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { check } from '../check';
-import { type FixIdea } from '../kit';
+import type { FixIdea } from '../kit';
 import { aroundPower, atStep, atSteps, insertSteps, moveStep, removeStep, stepAnswer } from './steps-kit';
 
 export default check({

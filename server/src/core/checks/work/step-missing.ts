@@ -10,7 +10,7 @@ import { ORDER_RULES } from '../../trade/work-order';
 import type { Value } from '../../yaml';
 import { listed } from '../../text';
 import { check } from '../check';
-import { type FixIdea } from '../kit';
+import type { FixIdea } from '../kit';
 import { aroundPower, atSteps, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
