@@ -2,7 +2,7 @@
 // inputs.
 import { uniqueMissing } from '../../server/src/core/figures/missing-facts';
 import { show } from '../../server/src/core/figures/sentence';
-import { type Figure } from '../../server/src/core/figures/figure';
+import type { Figure } from '../../server/src/core/figures/figure';
 import type { Finding } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
 

@@ -6,7 +6,6 @@ import {
   compareVersions,
   sameFileOnFat,
   spellingFollowsList,
-  versionPattern,
 } from '../../../server/src/core/trade/firmware';
 
 describe('compareByList', () => {
@@ -46,6 +45,16 @@ describe('compareBySpelling', () => {
     ['10000000000000000001', '10000000000000000002', -1],
     ['1.20 Beta', '1.30 Beta', -1],
     ['F22b', 'F23b', -1],
+    // Main numbers decide before suffixes.
+    ['F22B', 'F23', -1],
+    ['F9', 'F10b', -1],
+    ['1.20 Beta', '1.30', -1],
+    // A letter behind a number is an earlier test build of the plain version.
+    ['F22b', 'F22', -1],
+    ['F22a', 'F22b', -1],
+    ['1.20 Beta', '1.20', -1],
+    ['1.20-rc1', '1.20', -1],
+    ['F22', 'f22', 0],
   ] as const)('%s against %s', (a, b, order) => {
     expect(compareBySpelling(a, b)).toBe(order);
     expect(compareBySpelling(b, a)).toBe(order === 0 ? 0 : -order);
@@ -54,13 +63,16 @@ describe('compareBySpelling', () => {
   it.each([
     ['1.08', '1.8.1'],
     ['F22', '1.22'],
-    ['F22', 'f22'],
     ['alpha', 'beta'],
-    ['1.20', '1.20 Beta'],
     ['', '1'],
-    ['F22', 'F22b'],
-    ['F22a', 'F22b'],
-    ['F22B', 'F23'],
+    // Another product’s prefix.
+    ['7C1v8', '7D1v8'],
+    // Letters may count on beyond nine.
+    ['7D75v19', '7D75v1A'],
+    // A branch behind a dot, and words that name no test build.
+    ['1.20', '1.20.AS02'],
+    ['1.20', '1.20 Patch'],
+    ['1.20a', '1.20-beta2'],
   ])('leaves %s against %s undefined', (a, b) => {
     expect(compareBySpelling(a, b)).toBeUndefined();
     expect(compareBySpelling(b, a)).toBeUndefined();
@@ -69,16 +81,6 @@ describe('compareBySpelling', () => {
   it('takes equal text for equal, whatever it is', () => {
     expect(compareBySpelling('F22b', 'F22b')).toBe(0);
     expect(compareBySpelling('', '')).toBe(0);
-  });
-});
-
-describe('patterns', () => {
-  it('cuts runs of digits out', () => {
-    expect(versionPattern('1.08')).toBe('9.9');
-    expect(versionPattern('F22')).toBe('F9');
-    expect(versionPattern('beta')).toBe('beta');
-    expect(versionPattern('F22b')).toBe('F9b');
-    expect(versionPattern('1.20-beta2')).toBe('9.9-beta9');
   });
 });
 
@@ -102,7 +104,8 @@ describe('compareVersions', () => {
   it('falls back on spelling for a version that is not listed', () => {
     expect(compareVersions('1.15', '1.20', ['1.08', '1.20'])).toBe(-1);
     expect(compareVersions('1.15', '1.20')).toBe(-1);
-    expect(compareVersions('F22c', 'F22', ['F21', 'F22b', 'F22'])).toBeUndefined();
+    expect(compareVersions('F22c', 'F22', ['F21', 'F22b', 'F22'])).toBe(-1);
+    expect(compareVersions('F22c', 'F22', ['F21', 'F22', 'F22b'])).toBeUndefined();
   });
 
   it('does not trust the spelling of a maker whose list goes against it', () => {

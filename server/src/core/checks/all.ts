@@ -3,6 +3,7 @@ import type { Check } from './check';
 import boardPowerShort from './board/board-power-short';
 import firmwareArrivingUnlisted from './board/firmware-arriving-unlisted';
 import firmwareArrivingUnstated from './board/firmware-arriving-unstated';
+import firmwareDowngrade from './board/firmware-downgrade';
 import firmwareDropsProcessor from './board/firmware-drops-processor';
 import firmwareFactOld from './board/firmware-fact-old';
 import firmwareRouteIncomplete from './board/firmware-route-incomplete';
@@ -215,6 +216,7 @@ export const checks: readonly Check[] = [
   boardPowerShort,
   firmwareArrivingUnlisted,
   firmwareArrivingUnstated,
+  firmwareDowngrade,
   firmwareDropsProcessor,
   firmwareFactOld,
   firmwareRouteIncomplete,

@@ -117,6 +117,12 @@ export const startsAsItArrives = memo((build: Build): Truth | undefined => {
 export function goesFromAny(build: Build, board: Board): Truth {
   const by = plannedUpdate(build)?.by;
   if (by?.value === 'service') return sure(true, by);
+  if (by?.value === 'management controller')
+    return fits(
+      board.part.firmware['update-by-controller'],
+      `whether the management controller of ${board.label} updates it`,
+      (can) => can,
+    );
   if (by?.value !== 'stick without processor') return sure(false);
   return fits(
     board.part.firmware['update-without-processor'],

@@ -30,25 +30,39 @@ type Board = Placed<'board'>;
 
 const counts = { source: 'counted in the build' } as const;
 
-/** Modules of all kits together. */
-export const modules = memo(
-  (build: Build): Figure =>
-    total(
-      'modules',
-      'count',
-      build.parts.memory.map((kit) => howMany(kit)),
-    ),
-);
+/** Modules of all kits that go into slots; memory soldered to the board takes none. */
+export const modules = memo((build: Build): Figure => total('modules', 'count', build.parts.memory.map(inSlots)));
+
+/** How many modules of a kit take a slot: none that is soldered; left open where only its name speaks of that. */
+export function inSlots(kit: Kit): Figure {
+  const { soldered, name } = kit.at;
+  const many = howMany(kit);
+  if (soldered.value === true) return decidedBy(number(0, many.label, 'soldered to the board'), soldered);
+  if (soldered.value === false || !NAMES_SOLDERED.test(name.value ?? '')) return decidedBy(many, soldered);
+  const open = between(0, many.hi, 'count', many.label, counts);
+  return decidedBy(copyWith(open, { missing: [missing(soldered, `whether ${kit.label} is soldered`)] }), name);
+}
+
+/** Names under which builds list memory that comes with the board. Source: common practice. */
+const NAMES_SOLDERED = /\b(?:soldered|on[- ]?board)\b/i;
 
 /** What all modules hold. */
 export const memoryCapacity = memo((build: Build): Figure => {
-  const { memory } = build.parts;
-  const each = alike(memory.map((kit) => moduleCapacity(kit)));
+  const { memory, board } = build.parts;
+  const soldered = board?.part.memory.soldered;
+  const own = soldered?.node && !memory.some(({ at }) => at.soldered.value === true) ? [soldered] : [];
+  const each = alike([
+    ...memory.map((kit) => moduleCapacity(kit)),
+    ...own.map((size) => figure(size, 'memory soldered to the board')),
+  ]);
   const unit = each.find((one) => one.unit)?.unit;
   return total(
     'memory in all',
     'data-size',
-    memory.map((kit, i) => times(each[i]!, howMany(kit))),
+    each.map((one, i) => {
+      const kit = memory[i];
+      return kit ? times(one, howMany(kit)) : one;
+    }),
     unit ? { unit } : {},
   );
 });
@@ -96,7 +110,7 @@ export const filling = memo((build: Build): Filling => {
   const order = nextSlots(build, board);
   if ('missingFacts' in order) return { byKit: [], missingFacts: order.missingFacts };
   const free = order.order.filter((slot) => !named.some((own) => own?.includes(slot)));
-  return { byKit: memory.map((kit, i) => named[i] ?? free.splice(0, howMany(kit).hi)), missingFacts: [] };
+  return { byKit: memory.map((kit, i) => named[i] ?? free.splice(0, inSlots(kit).hi)), missingFacts: [] };
 });
 
 /** Where every slot is filled, no order is needed to say which ones. */
@@ -153,6 +167,23 @@ function mostChannels(build: Build): number {
     return sum + howMany(kit).hi * (value === 'DIMM' || value === 'SO-DIMM' ? 1 : 2);
   }, 0);
 }
+
+/**
+ * Channels of the machine: as the processor states them, else as the board lists them, else by the letters of its slots.
+ * Source of the last: common practice, A1 and A2 share a channel.
+ */
+export const channelCount = memo((build: Build): Figure => {
+  const { board, processor } = build.parts;
+  const label = 'memory channels';
+  if (processor?.part.memory.channels.node) return counted(processor.part.memory.channels, label);
+  const channels = board && channelsOf(board);
+  if (board && channels) return decidedBy(number(channels.size, label), board.part.memory.channels);
+  const letters = board && valuesOf(board.part.memory.slots)?.map((slot) => /^([A-Z])[-_]?\d$/.exec(slot)?.[1]);
+  if (board && letters && letters.length > 0 && !letters.includes(undefined))
+    return decidedBy(number(new Set(letters).size, label, 'common practice'), board.part.memory.slots);
+  const where = processor ? processor.part.memory.channels : board?.part.memory.channels;
+  return unknown('count', label, where ? [missing(where, label)] : []);
+});
 
 /** Ranks that a module may have while its file does not say. */
 const possibleRanks = [1, 2, 4, 8] as const;
@@ -264,6 +295,13 @@ export const memorySpeed = memo((build: Build): Figure | undefined => {
 export const memoryBandwidth = memo((build: Build): Figure | undefined => {
   const speed = memorySpeed(build);
   if (!speed) return undefined;
+  const low = build.parts.memory.find((kit) => kit.part.type.value?.startsWith('LPDDR'));
+  // Channels of low-power memory are narrower than a module’s, and how many there are no field holds.
+  if (low)
+    return decidedBy(
+      unknown('data-rate', 'memory bandwidth', [missing(low.part.type, `width of the channels of ${low.label}`)]),
+      low.part.type,
+    );
   return derive(
     'memory bandwidth',
     'data-rate',

@@ -204,7 +204,13 @@ export const expect = group(
   '{ memory: { capacity: 64 GB }, cost: 2400 EUR }',
 );
 
-export const updateRoutes = ['stick without processor', 'older processor', 'service', 'with this processor'] as const;
+export const updateRoutes = [
+  'stick without processor',
+  'older processor',
+  'service',
+  'with this processor',
+  'management controller',
+] as const;
 
 const surfaces = [
   'wood',

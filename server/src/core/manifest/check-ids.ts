@@ -3,6 +3,7 @@ export const CHECK_IDS: readonly string[] = [
   'board-power-short',
   'firmware-arriving-unlisted',
   'firmware-arriving-unstated',
+  'firmware-downgrade',
   'firmware-drops-processor',
   'firmware-fact-old',
   'firmware-route-incomplete',

@@ -97,6 +97,7 @@ export const roles = {
     what: 'The memory modules.',
     fields: {
       ...many,
+      soldered: flag('Whether it is soldered to the board, and takes no slot.'),
       slots: list(text('A memory slot.', 'A2', { refersTo: 'memory slot' }), 'The slots they go into.', '[A2, B2]'),
       speed: quantity('transfer-rate', 'MT/s', 'The speed they are set to.', '6000 MT/s'),
       profile: choice(

@@ -1,5 +1,5 @@
 // The facts of a board.
-import { MEMORY_TYPE_WORDS } from '../trade/sheet-words';
+import { MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { BUS_WORDS, PORT_WORDS } from '../trade/drive-words';
@@ -25,9 +25,9 @@ const onConnectors = { printed: 'The handbook’s page on internal connectors.' 
 export const slotKinds = ['PCIe', 'M.2'] as const;
 export const slotLengths = ['x1', 'x4', 'x8', 'x16'] as const;
 export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
-export const memoryTypes = ['DDR3', 'DDR4', 'DDR5'] as const;
-export const memoryShapes = ['DIMM', 'SO-DIMM', 'CAMM2'] as const;
-export const memoryClasses = ['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM'] as const;
+export const memoryTypes = ['DDR3', 'DDR4', 'DDR5', 'LPDDR4X', 'LPDDR5', 'LPDDR5X'] as const;
+export const memoryShapes = ['DIMM', 'SO-DIMM', 'CAMM2', 'LPCAMM2'] as const;
+export const memoryClasses = ['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM', 'MRDIMM'] as const;
 const slot = group(
   {
     kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
@@ -129,6 +129,10 @@ export const board = {
         'Whether a stick and a button update it with no processor fitted.',
         onUpdatePage,
       ),
+      'update-by-controller': flag(
+        'Whether its management controller updates it over the network, with no processor fitted.',
+        { printed: 'The handbook’s page on the management controller.' },
+      ),
       'update-port': text('The USB port such an update reads, as printed on the rear.', 'FLASH', onUpdatePage),
       'update-file': text('The name the file on the stick must have.', 'B7FORGE.CAP', onUpdatePage),
       'update-cables': list(
@@ -173,8 +177,18 @@ export const board = {
         spellings: MEMORY_TYPE_WORDS,
         ...inMemoryTable,
       }),
-      shape: choice(memoryShapes, 'Shape of the slots.', inMemoryTable),
-      module: choice(memoryClasses, 'Class of module the slots take.', inMemoryTable),
+      shape: choice(memoryShapes, 'Shape of the slots.', { spellings: MEMORY_SHAPE_WORDS, ...inMemoryTable }),
+      module: choice(memoryClasses, 'Class of module the slots take; of several, the first.', {
+        spellings: MEMORY_CLASS_WORDS,
+        ...inMemoryTable,
+      }),
+      'module-classes': list(
+        choice(memoryClasses, 'A class of module.', { spellings: MEMORY_CLASS_WORDS }),
+        'All classes of module that the slots take, where there are several; never mixed in one machine.',
+        '[RDIMM, LRDIMM]',
+        inMemoryTable,
+      ),
+      soldered: quantity('data-size', 'GB', 'Memory soldered to the board, beside its slots.', '16 GB', inMemoryTable),
       ecc: flag('Whether error correction works on this board.', inMemoryTable),
       slots: list(
         text('A slot.', 'A2'),

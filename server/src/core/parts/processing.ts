@@ -1,5 +1,5 @@
 // The facts of a processor, a cooler, a paste and memory.
-import { BASE_METAL_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
+import { BASE_METAL_WORDS, MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import { layerMm } from './ranges';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { choice, count, flag, group, length, list, power, quantity, text } from './field';
@@ -19,6 +19,7 @@ import { memoryClasses, memoryShapes, memoryTypes } from './board';
 const inProcessorPower = { printed: 'The data sheet, under processor power.' } as const;
 const inLidDrawing = { printed: 'The maker’s mechanical drawing.' } as const;
 const inMemory = { printed: 'The data sheet, under memory.' } as const;
+const inModuleType = { printed: 'The data sheet, under module type.' } as const;
 const onModule = { printed: 'The label on the module.' } as const;
 
 export const processor = {
@@ -199,8 +200,8 @@ export const memory = {
     { printed: 'The shop’s offer or the invoice.' },
   ),
   type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', spellings: MEMORY_TYPE_WORDS, ...onModule }),
-  shape: choice(memoryShapes, 'Shape of the module.', { printed: 'The data sheet, under module type.' }),
-  class: choice(memoryClasses, 'Class of the module.', { printed: 'The data sheet, under module type.' }),
+  shape: choice(memoryShapes, 'Shape of the module.', { spellings: MEMORY_SHAPE_WORDS, ...inModuleType }),
+  class: choice(memoryClasses, 'Class of the module.', { spellings: MEMORY_CLASS_WORDS, ...inModuleType }),
   ecc: flag('Whether the module carries the bits for error correction.', {
     example: 'false',
     printed: 'The data sheet, under error correction.',

@@ -14,15 +14,29 @@ export function sameFileOnFat(a: string, b: string): boolean {
   return a === b || (shortName.test(a) && a.toUpperCase() === b.toUpperCase());
 }
 
-/** A version cut into runs of digits and what stands between them. */
+/** A version cut into what stands before its suffix, and a suffix of letters, perhaps with a number. */
 interface Cut {
+  /** Runs of digits before the suffix. */
   readonly digits: readonly string[];
-  /** The text with every run of digits replaced by one `9`. */
+  /** What stands before the suffix, every run of digits replaced by one `9`; in capitals. */
   readonly pattern: string;
+  /** Letters of the suffix in capitals, and the run of digits behind them; both empty where there is none. */
+  readonly letters: string;
+  readonly count: string;
+  /** The mark before the letters: a dot begins a branch of its own, not a test build. */
+  readonly mark: string;
 }
 
 function cut(version: string): Cut {
-  return { digits: version.match(/\d+/g) ?? [], pattern: version.replace(/\d+/g, '9') };
+  const [, main = version, mark = '', letters = '', count = ''] =
+    /^(.*?\d)(?:([-._ ]?)([a-z]+)[-._ ]?(\d*))?$/is.exec(version) ?? [];
+  return {
+    digits: main.match(/\d+/g) ?? [],
+    pattern: main.replace(/\d+/g, '9').toUpperCase(),
+    letters: letters.toUpperCase(),
+    count,
+    mark,
+  };
 }
 
 function sign(difference: number): Order {
@@ -38,16 +52,8 @@ function compareDigits(a: string, b: string): Order {
 }
 
 /**
- * The spelling pattern of a version: two versions can be ordered by spelling only within one.
- * `1.08` and `1.20` share `9.9`; `F22` has another, and `F22b` a third: a letter that trails marks a beta
- * before the plain version with one maker and a repair after it with another. Source: common practice.
- */
-export function versionPattern(version: string): string {
-  return cut(version).pattern;
-}
-
-/**
- * Natural order: runs of digits compare as numbers. Undefined when the patterns differ.
+ * Natural order: runs of digits compare as numbers, before any suffix; where they are equal, a suffix counts.
+ * Undefined when what stands around the numbers differs, as for boards of another product.
  * Source: Debian Policy Manual, chapter 5.6.12, on versions of one pattern; `dpkg --compare-versions` agrees.
  */
 export function compareBySpelling(a: string, b: string): Order | undefined {
@@ -55,10 +61,39 @@ export function compareBySpelling(a: string, b: string): Order | undefined {
   const [first, second] = [cut(a), cut(b)];
   if (first.pattern !== second.pattern) return undefined;
   for (const [n, run] of first.digits.entries()) {
-    const order = compareDigits(run, second.digits[n]!);
-    if (order !== 0) return order;
+    const other = second.digits[n] ?? '';
+    const order = compareDigits(run, other);
+    if (order === 0) continue;
+    return readsOn(first, second, run, other) ? undefined : order;
   }
-  return 0;
+  return compareSuffixes(first, second);
+}
+
+/** Letters may be digits of a number that counts on beyond nine, as `19`, `1A`: texts of one length then. */
+function readsOn(first: Cut, second: Cut, run: string, other: string): boolean {
+  const [a, b] = [run + first.letters + first.count, other + second.letters + second.count];
+  return run.length !== other.length && a.length === b.length;
+}
+
+/** Letters that mark a test build: one letter, or a word that says so. */
+const TEST_BUILD = /^(?:[A-Z]|ALPHA|BETA|RC|PRE|TEST)$/;
+
+/**
+ * The order of two suffixes behind one number. A letter behind a number is an earlier test build of the version that
+ * stands plain; letters follow the alphabet. Source: common practice; not every maker keeps to it.
+ */
+function compareSuffixes(first: Cut, second: Cut): Order | undefined {
+  if (first.letters === '' && second.letters === '') return 0;
+  if (first.letters === '' || second.letters === '') {
+    const own = first.letters === '' ? second : first;
+    if (own.mark === '.' || !TEST_BUILD.test(own.letters)) return undefined;
+    return own === first ? -1 : 1;
+  }
+  if (first.letters !== second.letters) {
+    const areLetters = first.letters.length === 1 && second.letters.length === 1;
+    return areLetters && first.mark === second.mark ? (first.letters < second.letters ? -1 : 1) : undefined;
+  }
+  return compareDigits(first.count || '0', second.count || '0');
 }
 
 /** Order by a maker's list, oldest first; undefined when either version is not on it. */

@@ -72,8 +72,8 @@ export function memoryBytes(amount: number, unitBytes: number): number {
 }
 
 export type ModuleShape = 'DIMM' | 'SO-DIMM' | 'CAMM2';
-export type ModuleClass = 'unbuffered' | 'registered' | 'load-reduced';
-export type ModuleKind = 'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDIMM' | 'SO-DIMM' | 'CSO-DIMM' | 'CAMM2';
+export type ModuleClass = 'unbuffered' | 'registered' | 'load-reduced' | 'multiplexed';
+export type ModuleKind = 'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDIMM' | 'MRDIMM' | 'SO-DIMM' | 'CSO-DIMM' | 'CAMM2';
 
 /** A kind of module: its outline, what stands between it and the processor, and whether it drives its own clock. */
 export interface ModuleFacts {
@@ -88,6 +88,7 @@ export const MODULE_KINDS: Readonly<Record<ModuleKind, ModuleFacts>> = {
   CUDIMM: { shape: 'DIMM', class: 'unbuffered', clocked: true },
   RDIMM: { shape: 'DIMM', class: 'registered', clocked: false },
   LRDIMM: { shape: 'DIMM', class: 'load-reduced', clocked: false },
+  MRDIMM: { shape: 'DIMM', class: 'multiplexed', clocked: false },
   'SO-DIMM': { shape: 'SO-DIMM', class: 'unbuffered', clocked: false },
   'CSO-DIMM': { shape: 'SO-DIMM', class: 'unbuffered', clocked: true },
   CAMM2: { shape: 'CAMM2', class: 'unbuffered', clocked: false },
@@ -100,6 +101,14 @@ export const MODULE_KINDS: Readonly<Record<ModuleKind, ModuleFacts>> = {
  */
 export function moduleClassFits(module: ModuleKind, slot: ModuleKind): boolean {
   return MODULE_KINDS[module].class === MODULE_KINDS[slot].class;
+}
+
+/**
+ * May a board whose sheet names one class take another as well, unsaid? Boards for registered modules often take
+ * load-reduced or multiplexed ones, by processor; one for plain modules takes none of these. Source: common practice.
+ */
+export function mayTakeToo(module: ModuleKind, slot: ModuleKind): boolean {
+  return MODULE_KINDS[module].class !== 'unbuffered' && MODULE_KINDS[slot].class !== 'unbuffered';
 }
 
 /** How a set of filled slots spreads over a board's channels. */

@@ -40,10 +40,15 @@ export const POWER_FACTOR_WORDS: Vocabulary<'active' | 'passive' | 'none'> = voc
   none: ['no PFC', 'without PFC', 'no'],
 });
 
-export const MEMORY_TYPE_WORDS: Vocabulary<'DDR3' | 'DDR4' | 'DDR5'> = vocabulary('a memory generation', {
+type MemoryTypeWord = 'DDR3' | 'DDR4' | 'DDR5' | 'LPDDR4X' | 'LPDDR5' | 'LPDDR5X';
+
+export const MEMORY_TYPE_WORDS: Vocabulary<MemoryTypeWord> = vocabulary('a memory generation', {
   DDR3: ['DDR-3', 'DDR3 SDRAM', 'PC3', 'DDR 3', 'DDR3 RAM', 'DDR3 memory'],
   DDR4: ['DDR-4', 'DDR4 SDRAM', 'PC4', 'DDR 4', 'DDR4 RAM', 'DDR4 memory'],
   DDR5: ['DDR-5', 'DDR5 SDRAM', 'PC5', 'DDR 5', 'DDR5 RAM', 'DDR5 memory'],
+  LPDDR4X: ['LPDDR4x SDRAM', 'LPDDR-4X', 'LPDDR4X memory'],
+  LPDDR5: ['LPDDR-5', 'LPDDR5 SDRAM', 'LPDDR5 memory'],
+  LPDDR5X: ['LPDDR-5X', 'LPDDR5x SDRAM', 'LPDDR5X memory'],
 });
 
 const PIPES = ['heat pipe direct touch', 'direct-touch heat pipes', 'direct touch', 'direct contact', 'HDT'];
@@ -98,4 +103,44 @@ export const CARD_COOLING_WORDS: Vocabulary<'blower' | 'open' | 'passive' | 'liq
     liquid: ['water', 'water block', 'hybrid', 'AIO', 'liquid-cooled', 'water-cooled'],
   },
   { fan: ['blower', 'open'], active: ['blower', 'open', 'liquid'] },
+);
+
+export const MEMORY_SHAPE_WORDS: Vocabulary<'DIMM' | 'SO-DIMM' | 'CAMM2' | 'LPCAMM2'> = vocabulary(
+  'a shape of memory module',
+  {
+    DIMM: [
+      '288-pin DIMM',
+      '240-pin DIMM',
+      'full-size DIMM',
+      'desktop DIMM',
+      'long DIMM',
+      'UDIMM',
+      'RDIMM',
+      'LRDIMM',
+      'CUDIMM',
+    ],
+    'SO-DIMM': ['SODIMM', 'SO DIMM', '262-pin SO-DIMM', '260-pin SO-DIMM', 'notebook DIMM', 'laptop DIMM', 'CSODIMM'],
+    CAMM2: ['CAMM 2', 'DDR5 CAMM2', 'compression attached memory module'],
+    LPCAMM2: ['LPCAMM 2', 'LPDDR5X LPCAMM2', 'LP-CAMM2'],
+  },
+);
+
+export const MEMORY_CLASS_WORDS: Vocabulary<'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDIMM' | 'MRDIMM'> = vocabulary(
+  'a class of memory module',
+  {
+    UDIMM: [
+      'unbuffered',
+      'unbuffered DIMM',
+      'U-DIMM',
+      'SODIMM',
+      'SO-DIMM',
+      'non-registered',
+      'unregistered',
+      'ECC UDIMM',
+    ],
+    CUDIMM: ['CU-DIMM', 'clocked UDIMM', 'clocked unbuffered', 'CSODIMM', 'CSO-DIMM', 'CKD'],
+    RDIMM: ['registered', 'R-DIMM', 'registered DIMM', 'buffered registered', 'ECC registered', 'ECC RDIMM', 'REG ECC'],
+    LRDIMM: ['load-reduced', 'LR-DIMM', 'load reduced DIMM'],
+    MRDIMM: ['MR-DIMM', 'MCRDIMM', 'multiplexed rank DIMM', 'multiplexed registered'],
+  },
 );

@@ -120,6 +120,8 @@ function ways(build: Build, board: Board): Sentence {
   switch (update?.by.value) {
     case 'stick without processor':
       return sentence`; the board takes no update from a stick without a processor.`;
+    case 'management controller':
+      return sentence`; its management controller does not update it.`;
     case 'older processor':
       return sentence`; the older processor that is planned for the update does not start under it either.`;
     case 'with this processor':

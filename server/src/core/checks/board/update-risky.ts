@@ -1,7 +1,7 @@
 // Firmware updates with a raised memory profile, or on mains that may drop out.
 import { plannedUpdate } from '../../figures/firmware';
 import { sentence } from '../../figures/sentence';
-import { fits, sure } from '../../figures/truth';
+import { fits, given, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
 
@@ -13,6 +13,7 @@ export default check({
   what: 'Firmware is updated with memory at its standard speed and on mains that stay.',
   why: 'An update that is interrupted, or written wrongly, can leave the board unable to start.',
   source: 'common practice: board makers’ handbooks',
+  limits: ['A memory profile is judged only where the update runs with a processor in the board.'],
   examples: [
     {
       faulty: `
@@ -32,11 +33,16 @@ bench:
     const update = plannedUpdate(build);
     if (!update) return;
     const profile = update['memory-profile'];
-    if (profile.entry) {
+    // Without a processor the memory is not even powered, and its profile decides nothing.
+    const hasMemory = update.by.value !== 'stick without processor' && update.by.value !== 'management controller';
+    if (profile.entry && hasMemory) {
       report(
         outcome(
           atKey(build, profile),
-          fits(profile, 'memory profile during the update', (set) => set === 'standard'),
+          given(
+            fits(profile, 'memory profile during the update', (set) => set === 'standard'),
+            update.by,
+          ),
           {
             broken: () =>
               sentence`The memory profile is ${profile} during the update; a bit written wrongly leaves the board

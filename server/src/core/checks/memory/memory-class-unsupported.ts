@@ -1,10 +1,15 @@
 // The class of the modules, plain or registered, against what the board drives; error correction that goes unused.
-import { sentence } from '../../figures/sentence';
-import { agree, all, any, fits, not, type Truth } from '../../figures/truth';
-import type { Build } from '../../build/build';
-import { moduleClassFits } from '../../trade/memory';
+import type { Build, Placed } from '../../build/build';
+import { missing } from '../../figures/figure';
+import { spoken, valuesOf } from '../../figures/lists';
+import type { Kit } from '../../figures/memory';
+import { sentence, type Sentence } from '../../figures/sentence';
+import { agree, all, any, fits, given, lacking, not, type Truth } from '../../figures/truth';
+import { mayTakeToo, moduleClassFits } from '../../trade/memory';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
+
+type Board = Placed<'board'>;
 
 export default check({
   id: 'memory-class-unsupported',
@@ -29,18 +34,13 @@ parts:
   test(build, report) {
     const { board, memory } = build.parts;
     if (!board) return;
-    const takes = board.part.memory.module;
     for (const kit of memory) {
       const own = kit.part.class;
       report(
-        outcome(
-          at(kit),
-          agree(own, `class of ${kit.label}`, takes, `class of module that ${board.label} takes`, moduleClassFits),
-          {
-            broken: () => sentence`${kit.label} is of class ${own}; ${board.label} takes ${takes}.`,
-            fixes: () => [swap(kit), swap(board)],
-          },
-        ),
+        outcome(at(kit), takenBy(board, kit), {
+          broken: () => sentence`${kit.label} is of class ${own}; ${board.label} takes ${taken(board)}.`,
+          fixes: () => [swap(kit), swap(board)],
+        }),
       );
       const unused = any(not(fits(kit.part.ecc, `error correction of ${kit.label}`, (ecc) => ecc)), corrects(build));
       report(
@@ -54,6 +54,28 @@ parts:
     }
   },
 });
+
+/** Whether the board drives modules of the kit’s class. A sheet that names one registered class may leave out others. */
+function takenBy(board: Board, kit: Kit): Truth {
+  const { module, 'module-classes': classes } = board.part.memory;
+  const own = kit.part.class;
+  const what = `class of ${kit.label}`;
+  const all = valuesOf(classes);
+  if (all)
+    return given(
+      fits(own, what, (is) => all.some((one) => moduleClassFits(is, one))),
+      classes,
+    );
+  if (own.value && module.value && !moduleClassFits(own.value, module.value) && mayTakeToo(own.value, module.value))
+    return lacking([missing(classes, `all classes of module that ${board.label} takes`)], own, module);
+  return agree(own, what, module, `class of module that ${board.label} takes`, moduleClassFits);
+}
+
+/** The classes that the board takes, as its sheet says them. */
+const taken = ({ part }: Board): Sentence => {
+  const { module, 'module-classes': classes } = part.memory;
+  return classes.value ? spoken(classes.value) : sentence`${module}`;
+};
 
 /** Whether board and processor both correct errors; a build that has no processor yet asks the board alone. */
 function corrects({ parts: { board, processor } }: Build): Truth {

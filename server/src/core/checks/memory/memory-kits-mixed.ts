@@ -1,11 +1,11 @@
 // Modules that were not sold and tested together.
 import type { Fact } from '../../parts/fact';
 import { many } from '../../figures/lists';
-import { counted, total } from '../../figures/figure';
+import { counted, number, total } from '../../figures/figure';
 import type { Kit } from '../../figures/memory';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { agree, all, atMost, given, sure, type Truth } from '../../figures/truth';
+import { agree, all, any, atMost, given, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 import { byPart } from './memory-kit';
@@ -52,13 +52,13 @@ parts:
         alike.map((one) => howMany(one)),
       );
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
+      // Modules sold singly are all of one bin; nobody sells them tested together. Source: common practice.
+      const singly = atMost(inKit, number(1, 'one module', 'common practice'));
       report(
-        outcome(at(kit, kit.at.count), atMost(count, inKit), {
+        outcome(at(kit, kit.at.count), any(atMost(count, inKit), singly), {
           broken: () =>
-            inKit.lo === 1
-              ? sentence`${many(count, 'module')} of ${kit.label} are sold singly, and were not tested together.`
-              : sentence`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested
-                together.`,
+            sentence`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together;
+              take one kit of them all.`,
         }),
       );
     }

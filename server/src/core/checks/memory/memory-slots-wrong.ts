@@ -4,9 +4,10 @@ import { missing, number, type Figure } from '../../figures/figure';
 import { many, spoken, valuesOf } from '../../figures/lists';
 import { memo } from '../../figures/memo';
 import { boardSlots, channelsOf, filling, modules, slotsNamed } from '../../figures/memory';
-import { sentence } from '../../figures/sentence';
+import { sentence, type Sentence } from '../../figures/sentence';
 import { all, any, lacking, sure, type Truth } from '../../figures/truth';
 import { channelFill } from '../../trade/memory';
+import type { Fact } from '../../parts/fact';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { moveMemory } from './memory-kit';
@@ -46,17 +47,30 @@ parts:
     const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
     report(
       outcome(at(naming, naming.at.slots), all(order, spread), {
-        broken: () =>
-          spread.is === false
-            ? sentence`The memory in ${spoken(named)} fills ${channels(board, filled, 'used')} of
-              ${many(channels(board, filled, 'all'), 'channel')}, and not evenly.`
-            : sentence`The memory goes into ${spoken(named)}; ${board.label} wants
-              ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`,
+        broken: () => (spread.is === false ? uneven(board, filled, named) : wrongOrder(board, named)),
         fixes: () => [moveMemory(build)],
       }),
     );
   },
 });
+
+const wrongOrder = (board: Board, named: readonly Fact<string>[]): Sentence =>
+  sentence`The modules sit in ${spoken(named)}; ${board.label} wants
+    ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`;
+
+/** Both modules of a pair in one channel run at half the rate: the one to move is named, and where to. */
+function uneven(board: Board, filled: readonly string[], named: readonly Fact<string>[]): Sentence {
+  const own = [...(channelsOf(board)?.values() ?? [])].filter((slots) => slots.some((slot) => filled.includes(slot)));
+  if (filled.length !== 2 || own.length !== 1)
+    return sentence`The modules in ${spoken(named)} fill ${channels(board, filled, 'used')} of
+      ${many(channels(board, filled, 'all'), 'channel')}, and not evenly; spread them over all channels.`;
+  const free = [...(board.part.memory['fill-first'].value ?? []), ...(board.part.memory.slots.value ?? [])].find(
+    ({ value }) => value !== undefined && !own[0]?.includes(value),
+  );
+  return free
+    ? sentence`Both modules sit in one channel (${spoken(named)}); move one to ${free}.`
+    : sentence`Both modules sit in one channel (${spoken(named)}); move one to the other.`;
+}
 
 /** The slots that are filled, whether they are those to fill first, and whether they are spread evenly. */
 const filledSlots = memo((build: Build) => {

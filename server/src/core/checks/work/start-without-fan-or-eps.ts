@@ -6,7 +6,7 @@ import { statedSteps, type Step } from '../../figures/steps';
 import type { StepKind } from '../../trade/steps';
 import { listed } from '../../text';
 import { check } from '../check';
-import { type FixIdea } from '../kit';
+import type { FixIdea } from '../kit';
 import { atStep, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
