@@ -69,11 +69,15 @@ function demandOf(build: Build, way: Direction): Demand | undefined {
     if (behind === false) return [];
     const drive = placed.role === 'drives' ? (placed as Drive) : undefined;
     const wanted = drive && promiseOf(build, drive, way);
-    const rate = drive ? driveDemand(build, drive, way, wanted) : cardDemand(build, placed);
+    const rate = decidedBy(
+      drive ? driveDemand(build, drive, way, wanted) : cardDemand(build, placed),
+      placed.at.slot,
+      seatOf(build, placed).slot?.from,
+    );
     if (behind === true && (wanted || ('rate-needed' in placed.part && placed.part['rate-needed'].value)))
       promised.push(rate);
     if (placed.at.slot.value !== undefined) movable.push(placed);
-    return [decidedBy(perhaps(rate, behind === true ? [] : behind), placed.at.slot, seatOf(build, placed).slot?.from)];
+    return [perhaps(rate, behind === true ? [] : behind)];
   });
   const look = { unit: 'GB/s' } as const;
   return each.length === 0

@@ -1,7 +1,7 @@
 // The height of a card's bracket against the case's openings.
 import { boxHas } from '../../figures/box-contents';
 import { sentence } from '../../figures/sentence';
-import { agree, any, type Truth } from '../../figures/truth';
+import { agree, any, given, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { cardsOf, type Card } from './slots-kit';
@@ -32,7 +32,7 @@ parts:
       const own = card.part.bracket;
       const on = agree(own, `bracket of ${card.label}`, wants, `bracket height of ${box.label}`, (a, b) => a === b);
       report(
-        outcome(at(card), on.is === false ? any(on, inBox(card, wants.value!)) : on, {
+        outcome(at(card), given(on.is === false ? any(on, inBox(card, wants.value!)) : on, card.part.edge), {
           broken: () =>
             sentence`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are
               ${wants}.`,

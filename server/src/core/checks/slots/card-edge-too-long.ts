@@ -44,7 +44,7 @@ parts:
           fits(other['open-ended'], `open end of ${name}`, (open) => open),
         );
       report(
-        outcome(at(card, card.at.slot), slot ? given(short(slot), slot.kind) : lacking(missingFacts), {
+        outcome(at(card, card.at.slot), slot ? given(short(slot), slot.kind, card.part.edge) : lacking(missingFacts), {
           broken: () =>
             sentence`${card.label} has an edge of ${edge}; ${card.at.slot} is ${slot!.length} long and closed.`,
           fixes: () => cardMoves(build, card, (other) => short(other).is === true),

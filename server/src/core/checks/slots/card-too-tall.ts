@@ -1,7 +1,7 @@
 // The height of a card against the room to the side panel.
 import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { cardsOf } from './slots-kit';
@@ -32,7 +32,7 @@ parts:
     for (const card of cardsOf(build)) {
       const height = figure(card.part.height, `height of ${card.label}`);
       report(
-        outcome(at(card), atMost(height, room), {
+        outcome(at(card), given(atMost(height, room), card.part.edge), {
           broken: () => sentence`${card.label} stands ${height} high; ${box.label} leaves ${room}.`,
           fixes: () => [swap(card), swap(box)],
         }),

@@ -2,7 +2,7 @@
 import { copyWith, between, counted, derive, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { seatOf } from '../../figures/slots';
-import { atMost } from '../../figures/truth';
+import { atMost, given } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -34,7 +34,7 @@ parts:
     for (const card of cardsOf(build)) {
       const last = lastOpening(build, card);
       report(
-        outcome(at(card, card.at.slot), atMost(last, has), {
+        outcome(at(card, card.at.slot), given(atMost(last, has), card.part.edge), {
           broken: () =>
             last.lo === last.hi
               ? sentence`${card.label} reaches to opening ${last}; ${box.label} has ${has}.`

@@ -43,6 +43,7 @@ parts:
           given(
             link ? atMost(link.own.generation, link.runs) : lacking(missingFacts),
             slot?.kind,
+            card.part.edge,
             card.part['rate-needed'],
           ),
           {

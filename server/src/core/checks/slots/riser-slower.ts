@@ -46,7 +46,12 @@ parts:
       report(
         outcome(
           at(card, card.at.riser),
-          given(without ? atLeast(riser, without) : lacking(missingFacts), slot?.kind, card.part['rate-needed']),
+          given(
+            without ? atLeast(riser, without) : lacking(missingFacts),
+            slot?.kind,
+            card.part.edge,
+            card.part['rate-needed'],
+          ),
           {
             ...(isEnough ? { grade: 'note' as const } : {}),
             broken: () =>
