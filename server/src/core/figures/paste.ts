@@ -9,7 +9,7 @@ import {
   PASTE_EXCESS,
   type Grain,
 } from '../trade/heat';
-import { copyWith, between, derive, missing, number, type Figure } from './figure';
+import { copyWith, between, decidedBy, derive, missing, number, type Figure } from './figure';
 import { aboveZero, guarded } from './guard';
 import { sentence, type Sentence } from './sentence';
 
@@ -92,7 +92,7 @@ export function pattern({ part }: Placed<'processor'>, volume: Figure): Sentence
   const rows = measured ? dotRows(width.value.hi, depth.value.hi) : { across: 1, along: 1 };
   const count = rows.across * rows.along;
   if (count === 1) return sentence`one dot ${dotDiameter(volume)} wide`;
-  const dots = number(count, 'dots', 'one for each 35 mm of the lid, common practice');
+  const dots = decidedBy(number(count, 'dots', 'one for each 35 mm of the lid, common practice'), width, depth);
   const each = derive('paste in each dot', 'volume', [volume, dots], 'paste to bring on ÷ dots', (mm3, n) => mm3 / n, {
     unit: 'mm³',
   });

@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { between, derive, figure, known, missing, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { atLeast, given, lacking } from '../../figures/truth';
-import { wearsStrap } from '../../figures/strap';
+import { wearsStrap, strapFacts } from '../../figures/strap';
 import { chargeV, type Activity } from '../../trade/statics';
 import { check } from '../check';
 import { atKey, outcome } from '../kit';
@@ -46,7 +46,7 @@ place: { humidity: 22 %, floor: carpet }
       outcome(
         atKey(build, humidity),
         humidity.value
-          ? given(atLeast(air, enough), floor)
+          ? given(atLeast(air, enough), floor, build.file.bench.strap['clipped-to'], ...strapFacts(build))
           : lacking([missing(humidity, 'humidity at the bench')], floor),
         {
           broken: () => said(walk, air, drained(build)),
