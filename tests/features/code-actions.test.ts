@@ -42,6 +42,14 @@ describe('fixes', () => {
     expect(editedFile(text, first?.edit, desk)).toBe(text.replace('hieght', 'height'));
   });
 
+  test('no fix of a safety text is preferred', () => {
+    const caution = 'caution: { word: N¦OTICE, hazard: H., consequence: You could get an electric shock., avoidance: A. }';
+    const { all } = actions(`steps:\n  - equalise\n  - { do: fit supply, ${caution} }\n`);
+    const raise = all.find(({ title }) => title === 'Write CAUTION');
+    expect(raise).toBeDefined();
+    expect(raise!.isPreferred).toBeUndefined();
+  });
+
   test('none is offered away from a finding, or of a kind that is not asked for', () => {
     expect(actions('bu¦ild: Desk\nparts:\n  cooler: { hieght: 158 mm }\n', { only: ['quickfix'] }).all).toEqual([]);
     expect(actions(tall, { only: ['refactor'] }).all).toEqual([]);

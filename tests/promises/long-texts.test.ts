@@ -91,6 +91,8 @@ const slips: readonly HandlingMistake[] = [
   'supply opened',
 ];
 
+const slipIn = (text: string, slip: HandlingMistake): unknown => findSlip(text, slip, 'fit processor');
+
 const readers: Readonly<Record<string, (text: string) => unknown>> = {
   'a quantity': (text) => readQuantity(text, 'length'),
   'an amount of money': (text) => readQuantity(text, 'money'),
@@ -108,7 +110,7 @@ const readers: Readonly<Record<string, (text: string) => unknown>> = {
   ],
   'a handled cell': handlesCell,
   ...Object.fromEntries(
-    slips.map((slip) => [`the slip “${slip}”`, (text: string) => findSlip(`processor ${text}`, slip, 'fit processor')]),
+    slips.map((slip) => [`the slip “${slip}”`, (text: string) => slipIn(`processor ${text}`, slip)]),
   ),
   'the nearest word': (text) => nearest(text, ['board', 'cooler']),
   'a quoted text': (text) => [quoted(text), visible(text)],

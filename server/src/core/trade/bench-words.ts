@@ -9,7 +9,8 @@ import {
   vacuumed,
   type SlipReader,
 } from './handling-words';
-import { findPressing, type PressedWhere } from './processor-pressed';
+import { findPressing } from './processor-pressed';
+import type { PressedWhere } from './processor-said';
 import type { StepKind } from './steps';
 import { supplyOpened } from './supply-words';
 
@@ -81,8 +82,8 @@ const whereOf = (kind: StepKind | undefined): PressedWhere => {
 export const mayHoldSlip = (text: string, kind?: StepKind): boolean => kind === 'fit processor' || ANY_KEY.test(text);
 
 /**
- * The first place where a text says what must not be done. A clause that denies it (“do not press the processor”) or
- * warns of it (“pressing the processor bends pins”) says nothing. English only. Never throws.
+ * The first place where a text says what must not be done. A clause that denies it (“do not press the processor”)
+ * or warns of it (“pressing the processor bends pins”) says nothing. English only. Never throws.
  * @param kind the step to which the text belongs.
  */
 export function findSlip(text: string, slip: HandlingMistake, kind?: StepKind): SlipFound | undefined {

@@ -123,7 +123,7 @@ const SERIOUS: readonly ((tokens: readonly Token[], i: number, word: string, cel
   (tokens, i, word) => lists.FIRE.has(word) && !firesUp(tokens, i),
   (tokens, i, word) => word === 'burn' && burnsDown(tokens, i),
   (tokens, i, word) => word === 'bone' && wordAt(tokens, i - 1) === 'the' && wordAt(tokens, i - 2) === 'to',
-  (tokens, i, word) => word === 'sever' && hitsBody(tokens, i),
+  (tokens, i, word) => (word === 'sever' || (word === 'cut' && wordAt(tokens, i + 1) === 'off')) && hitsBody(tokens, i),
   (tokens, _i, word) =>
     /^burn/.test(word) &&
     tokens.some((token) => /^(?:tissue|internal|internally|throat|gullet|stomach)$/.test(token.word)),
@@ -141,7 +141,7 @@ const personal = (tokens: readonly Token[], i: number): boolean =>
 
 /** “Serious burns”, “injured badly”; not “serious burn marks”. */
 function severely(tokens: readonly Token[], i: number): boolean {
-  const places = [i + 1, i + 2, i - 1, ...(names(lists.PERSON, wordAt(tokens, i - 1)) ? [i - 2] : [])];
+  const places = [i + 1, i + 2, i - 1, ...(someone(tokens.slice(i - 1, i)) ? [i - 2, i - 3] : [])];
   const at = places.find((place) => lists.WOUND.test(wordAt(tokens, place)));
   if (at !== undefined) return !/^(?:marks?|board|out|in|pins?|the)$/.test(wordAt(tokens, at + 1));
   return /^(?:cuts?|eye|nerve|shocks?)$/.test(wordAt(tokens, i + 1)) && !/^static/.test(wordAt(tokens, i + 1));
@@ -174,10 +174,7 @@ function burnsDown(tokens: readonly Token[], i: number): boolean {
 const INJURING: readonly ((tokens: readonly Token[], i: number, word: string) => boolean)[] = [
   (tokens, i, word) =>
     lists.PERSONAL.has(word) && objectOf(tokens, i) !== 'thing' && !/^(?:pins?|data)$/.test(wordAt(tokens, i - 1)),
-  (_tokens, _i, word) =>
-    /^(?:swallow|swallows|swallowed|inhale|inhaled|injury|injuries|concussion|hernia|frostbite|explode|explodes|explosion)$/.test(
-      word,
-    ),
+  (_tokens, _i, word) => lists.ALWAYS_INJURY.has(word),
   (tokens, i, word) => lists.TO_BODY.has(word) && (hitsBody(tokens, i) || isDoneToPerson(tokens, i)),
   (tokens, i, word) => lists.ILLS.has(word) && isBody(tokens, i - 1),
   (tokens, i, word) =>
@@ -204,13 +201,17 @@ const isDoneToPerson = (tokens: readonly Token[], i: number): boolean =>
 const bodyNext = (tokens: readonly Token[], i: number): boolean =>
   isBody(tokens, i + 1) || (lists.DETERMINER.has(wordAt(tokens, i + 1)) && isBody(tokens, i + 2));
 
+const NASTY = wordSet('a an nasty painful strong sharp bad severe small little mild');
+
 /** An electric shock, or one that somebody gets; not a static one, nor one that a drive takes. */
 function isElectric(tokens: readonly Token[], i: number): boolean {
   const before = tokens.slice(Math.max(0, i - 4), i).map(({ word }) => word);
   if (before.some((word) => /^(?:static|thermal|mechanical|heat)$/.test(word))) return false;
   if (before.some((word) => /^electric/.test(word))) return true;
+  const give = before.findLastIndex((word) => /^gives?$/.test(word));
+  const between = before.slice(give + 1);
   const given =
-    before.some((word) => /^(?:give|gives)$/.test(word)) && before.some((word) => names(lists.PERSON, word));
+    give >= 0 && (between.some((word) => names(lists.PERSON, word)) || between.every((word) => NASTY.has(word)));
   const gets = before.some((word) => /^(?:get|gets|receive|suffer)$/.test(word)) && subjectOf(tokens, i) === 'person';
   const atAll = lists.MODAL.has(before.at(-1) ?? '') && i === tokens.length - 1;
   return given || gets || atAll || hitsBody(tokens, i);

@@ -58,17 +58,19 @@ function tokensOf(text: string): { token: Token; gap: string }[] {
 const joined = (word: string): string => (word.includes('-') ? (COMPOUNDS.get(word.replace('-', ' ')) ?? word) : word);
 
 /** Words that open a clause of their own. */
-const OPENERS = wordSet(`but then until till while before after so because since which who whoever once when whenever if
-  unless otherwise else although though whereas as-long-as`);
+const OPENERS =
+  wordSet(`but then until till while before after so because since which who whoever once when whenever if unless
+  otherwise else although though whereas as-long-as`);
 
 /** Verbs of the bench: behind “and” they begin another order. */
 const ORDERS =
   wordSet(`add align apply bend blow boot build bring carry change check clamp clean click clip close connect
-  cover cut do drain draw drop fasten feel fit fix fold force get give go grab grip hammer hit hold hook insert install
-  jam keep knock latch lay lean leave let lift line lock look loosen lower make mask measure mount move nudge open
-  peel pick place plug poke power press pull push put raise ram read release remove replace rest return rock rub
-  run screw seat secure see set shove shut sit slam slide snap spread squeeze stand start swap swing switch take tap tear
-  test thread tighten tilt touch try turn twist undo unplug unscrew use wait watch wedge wiggle wipe work write`);
+  cover cut do drain draw drop fasten feel fit fix fold force get give go grab grip hammer hit hold hook insert
+  install jam keep knock latch lay lean leave let lift line lock look loosen lower make mask measure mount move
+  nudge open peel pick place plug poke power press pull push put raise ram read release remove replace rest
+  return rock rub run screw seat secure see set shove shut sit slam slide snap spread squeeze stand start swap
+  swing switch take tap tear test thread tighten tilt touch try turn twist undo unplug unscrew use wait watch
+  wedge wiggle wipe work write`);
 
 const isOrder = (word: string | undefined): boolean =>
   word !== undefined &&
@@ -127,9 +129,10 @@ export function verbForms(words: string): ReadonlySet<string> {
   return new Set(forms);
 }
 
-const NEGATORS = wordSet(`not never no zero without avoid avoids avoiding nothing nobody nor neither cannot refrain stop
-  wrong mistake mistakes error forbidden banned instead rather unnecessary needless needlessly none dont mustnt neednt shouldnt
-  wont cant doesnt unneeded hardly`);
+const NEGATORS =
+  wordSet(`not never no zero without avoid avoids avoiding nothing nobody nor neither cannot refrain stop wrong
+  mistake mistakes error forbidden banned instead rather unnecessary needless needlessly none dont mustnt neednt
+  shouldnt wont cant doesnt unneeded hardly`);
 export const isNegator = (word: string): boolean => NEGATORS.has(word) || word.endsWith("n't");
 
 /** “The urge to press it”: nobody should; “resist the urge” says the same. */
@@ -139,7 +142,7 @@ const URGES = wordSet('temptation tempted urge resist');
 const UNDOES_NOT = wordSet('hesitate forget afraid shy worry fear fail omit scared skip only');
 
 /**
- * How often the words from one to another deny what follows: an even number, such as in “don’t stop pressing”, leaves
+ * How often the words from one to another deny what follows. An even number, as in “don’t stop pressing”, leaves
  * it open.
  */
 export function denials(tokens: readonly Token[], from: number, to: number): number {

@@ -1,4 +1,4 @@
-// Slips of the bench in one clause of a note: contacts touched, vacuum cleaners, bags as mats, hot parts, an open supply.
+// Slips of the bench in one clause of a note: contacts touched, vacuum cleaners, bags as mats, hot parts.
 import { BE, passedOver, WARNS } from './bench-lexicon';
 import { denials, names, verbForms, wordSet, type Clause, type Token } from './clauses';
 
@@ -40,9 +40,9 @@ const HOLD = new Set([
   ...wordSet('held took taken carried'),
 ]);
 const TOUCHED = wordSet('touched wiped rubbed held gripped grabbed stroked scraped');
-const CLEANED = wordSet(`alcohol isopropyl isopropanol ipa swab cleaner probe multimeter meter screwdriver header switch
-  jumper earth ground earthing grounding outlet plug lead cable lever latch pushpin cooler standoff wire oscilloscope
-  tweezer glove`);
+const CLEANED = wordSet(`alcohol isopropyl isopropanol ipa swab cleaner probe multimeter meter screwdriver
+  header switch jumper earth ground earthing grounding outlet plug lead cable lever latch pushpin cooler
+  standoff wire oscilloscope tweezer glove`);
 const CLOTHS = wordSet('cloth lintfree');
 const GILDED = wordSet('gold golden contact edge gold-plated gilded');
 const COMPOUNDED = wordSet('surface area face plate frame patch cleaner pad paste point number one');
@@ -147,8 +147,9 @@ const LAYING = new Set([
   ),
   ...wordSet('laid lying lies lie left assemble assembled standing sits built stood lain transfer'),
 ]);
-const READ = wordSet(`label serial number date seal sticker tape note warning write written read print printed tear cut
-  stick fold screw standoff handbook manual tool hand finger bracket cable lead plug receipt glove strap name barcode`);
+const READ = wordSet(`label serial number date seal sticker tape note warning write written read print printed
+  tear cut stick fold screw standoff handbook manual tool hand finger bracket cable lead plug receipt glove
+  strap name barcode`);
 const BAG_WORDS =
   wordSet(`the a an its their own empty silver flat shielding antistatic anti-static static esd outside side
   of top open closed old spare this that pink black metallised metallized grey gray shiny opened upper back bare`);
@@ -187,8 +188,8 @@ const HANDLES = new Set([
   ...verbForms('touch feel grab grip pull remove change swap hold take replace reseat unscrew lift press'),
   ...wordSet('took held felt taken'),
 ]);
-const COOLED = wordSet(`probe thermometer thermocouple infrared sensor camera glove hotplug hotswap hot-swappable usb
-  profile setting curve speed label name driver software air stick`);
+const COOLED = wordSet(`probe thermometer thermocouple infrared sensor camera glove hotplug hotswap
+  hot-swappable usb profile setting curve speed label name driver software air stick`);
 const AT_ONCE = wordSet('straight right immediately directly just');
 const LOADS = wordSet('stress load test burn-in benchmark');
 

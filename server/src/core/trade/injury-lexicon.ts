@@ -3,8 +3,8 @@
 import { verbForms, wordSet } from './clauses';
 
 export const PERSON = wordSet(`you him her me us someone somebody anyone anybody everyone person people child
-  children user wearer technician builder worker whoever yourself himself herself themselves oneself bystander kid toddler
-  colleague operator man woman men women human`);
+  children user wearer technician builder worker whoever yourself himself herself themselves oneself bystander
+  kid toddler colleague operator man woman men women human`);
 
 /** Parts of a body that are nothing else. */
 export const BODY =
@@ -13,7 +13,7 @@ export const BODY =
   eyelid lip vein artery windpipe limb`);
 /** Words that also mean parts of machines: they count behind a determiner, and before no other noun. */
 export const BODY_OR_PART = wordSet(
-  'back face foot feet arm leg head neck ear mouth nose hair spine chest body tooth teeth tongue',
+  'back face foot feet arm leg head neck ear ears mouth nose hair spine chest body tooth teeth tongue',
 );
 export const DETERMINER = wordSet('the a an your his her their my our one both');
 export const SENSE = wordSet('sight eyesight vision hearing');
@@ -34,7 +34,7 @@ export const DEATH = wordSet(
 export const SEVERE =
   wordSet(`serious severe grave bad critical seriously severely gravely badly critically life-threatening
   disabling deep third-degree`);
-export const WOUND = /^(?:injur|wound|burn|hurt|lacerat|scald)/;
+export const WOUND = /^(?:injur|wound|burn|hurt|lacerat|scald|crush)/;
 export const FIRE = wordSet('fire fires flame flames ablaze inferno');
 export const IGNITE = wordSet('ignite ignites ignited ignition');
 /** What burns where it “could burn”: nothing is said of what is lost. */
@@ -48,15 +48,19 @@ export const PERSONAL = new Set([
   ...verbForms(
     'injure bruise scald sprain lacerate concuss irritate hurt crush pinch poison faint choke swallow inhale blister',
   ),
-  ...wordSet(`injury injuries injurious irritation hurting bruising laceration lacerations concussion poisoning dizzy
-    dizziness nausea allergic allergy frostbite unconscious unconsciousness choking hernia fainting sprained swallowed`),
+  ...wordSet(`injury injuries injurious irritation hurting bruising laceration lacerations concussion poisoning
+  dizzy dizziness nausea allergic allergy frostbite unconscious unconsciousness choking hernia fainting sprained
+  swallowed`),
 ]);
+/** An injury whatever it is said of. */
+export const ALWAYS_INJURY = wordSet(`allergic swallow swallows swallowed inhale inhaled injury injuries
+  concussion hernia frostbite explode explodes explosion`);
 /** Done to a part of a body that is named in the clause. */
 export const TO_BODY = new Set([
-  ...verbForms(`cut burn shock strain nip break tear damage harm scratch prick pierce stab puncture graze scrape trap catch
-    squash jam wrench twist dislocate pull hit strike splash spray squirt slice fracture sting rip snap lodge penetrate slit
-    squeeze rupture crack injure crush pinch destroy ruin perforate corrode attack numb blind deafen land fall drop bite
-    clip lacerate gash wound shatter overstretch overstrain`),
+  ...verbForms(`cut burn shock strain nip break tear damage harm scratch prick pierce stab puncture graze scrape
+  trap catch squash jam wrench twist dislocate pull hit strike splash spray squirt slice fracture sting rip snap
+  lodge penetrate slit squeeze rupture crack injure crush pinch destroy ruin perforate corrode attack numb blind
+  deafen land fall drop bite clip lacerate gash wound shatter overstretch overstrain`),
   ...wordSet('broke broken torn caught struck fell bit burnt damaging stung'),
 ]);
 /** Behind a part of a body: “eye damage”. */
@@ -69,7 +73,7 @@ export const TOXIC = wordSet('toxic poisonous harmful noxious caustic corrosive'
 export const FUMES = wordSet('fume gas gases vapour vapor smoke dust liquid');
 export const STUMBLES = verbForms('trip stumble slip fall collapse');
 export const LOSE = wordSet('lose loses losing lost loss cost costs');
-export const DESTROYS = verbForms('destroy ruin damage impair');
+export const DESTROYS = verbForms('destroy ruin');
 
 /** What things suffer. */
 export const DAMAGE = new Set([

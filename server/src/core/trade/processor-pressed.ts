@@ -7,7 +7,6 @@ import {
   FORCE_NOUN,
   GIVING,
   isOtherPart,
-  LAYING_IN,
   LID,
   mayFollow,
   PASSIVE_FORCE,
@@ -18,24 +17,14 @@ import {
   SOFTWARE,
   WARNS,
 } from './bench-lexicon';
-import { clausesOf, denials, isNegator, names, wordSet, type Clause, type Token } from './clauses';
+import { endsLabel, leverFollows, remember, retracted, type PressedWhere, type Said } from './processor-said';
+import { clausesOf, denials, names, wordSet, type Clause, type Token } from './clauses';
 
 /** Words of a clause that have the processor pressed; doubtful ones are to be read again by a person. */
 export interface Pressing {
   readonly from: number;
   readonly to: number;
   readonly sure: boolean;
-}
-
-/** Where a note stands: in a step that fits the processor, in one that sets something onto it, or elsewhere. */
-export type PressedWhere = 'fits processor' | 'sets onto processor' | 'elsewhere';
-
-/** What has been said so far: what “it” may stand for, and what a denial reaches. */
-interface Said {
-  last?: 'processor' | 'other';
-  lastOfThem?: 'laid in';
-  other: boolean;
-  denied?: 'open' | 'yes' | 'perhaps' | undefined;
 }
 
 interface Context extends Readonly<Said> {
@@ -47,7 +36,7 @@ const MODIFIES =
   wordSet(`a an the of with no some any little more much less firm light gentle slight even strong under by
   zero without extra good hard steady moderate considerable brute`);
 const OUT = wordSet('out off up aside away open back under');
-const LIFTS = wordSet('lift raise open release unhook unlatch hook latch lock');
+const CLOSES = /^(?:clos|lower|latch|lock|hook|clamp)ing$/;
 const STATES = wordSet('takes needs requires took wants');
 
 /** The first words that press the processor for sure, else the first that may. Time grows with the text alone. */
@@ -69,49 +58,6 @@ export function findPressing(text: string, where: PressedWhere): Pressing | unde
   return doubtful;
 }
 
-/** “Not, mind you, gently: press it”: only what stands right before the colon reaches behind it. */
-const endsLabel = ({ joint }: Clause, before: Clause | undefined): boolean =>
-  joint === 'colon' && before !== undefined && denials(before.tokens, 0, before.tokens.length) === 0;
-
-/** “…; that is wrong.” */
-const retracted = (next: Clause | undefined): boolean =>
-  next !== undefined &&
-  ['that', 'this', 'which', 'is'].includes(next.opener ?? next.tokens[0]?.word ?? '') &&
-  (denials(next.tokens, 0, next.tokens.length) > 0 || next.tokens.some(({ word }) => WARNS.has(word)));
-
-/** “Push it down, lift the lever …” speaks of the lever. */
-const leverFollows = (next: Clause | undefined): boolean => LIFTS.has(next?.tokens[0]?.word ?? '');
-
-function remember(said: Said, clause: Clause, where: PressedWhere): void {
-  const { tokens } = clause;
-  delete said.lastOfThem;
-  for (const [i, { word }] of tokens.entries()) {
-    if (isOtherPart(word)) Object.assign(said, { last: 'other', other: true });
-    else if (names(PROCESSOR, word)) said.last = 'processor';
-    else if (where === 'fits processor' && LAYING_IN.has(word) && ['it', 'in'].includes(tokens[i + 1]?.word ?? ''))
-      Object.assign(said, { last: 'processor', lastOfThem: 'laid in' });
-  }
-  if (said.last === 'processor' && tokens.some(({ word }) => LAYING_IN.has(word))) said.lastOfThem = 'laid in';
-  carryDenial(said, clause);
-}
-
-/** What a denial reaches beyond its clause: “never press, push or force it”, “never, in any case, press it”. */
-function carryDenial(said: Said, { tokens, opener }: Clause): void {
-  const words = tokens.map(({ word }) => word);
-  const at = words.findIndex(isNegator);
-  const denied = denials(tokens, 0, tokens.length) % 2 === 1;
-  const force = words.findLastIndex((word) => FORCE.has(word) || SOFT.has(word));
-  if (opener !== undefined) {
-    if (force >= 0 && force === words.length - 1) said.denied = opener === 'if' || denied ? 'yes' : undefined;
-    return;
-  }
-  const ofThings = /^(?:no|zero|without)$/.test(words[at] ?? '');
-  const reaches = at >= 0 && ((at <= 1 && !ofThings) || words[at + 1]?.endsWith('ing') === true);
-  if (denied && words.length <= 2 && force < 0 && !ofThings) said.denied = 'open';
-  else if (denied && reaches) said.denied = force === words.length - 1 ? 'yes' : 'perhaps';
-  else if (said.denied === 'open' && force >= 0) said.denied = 'yes';
-}
-
 interface Found {
   readonly from: number;
   readonly to: number;
@@ -128,7 +74,7 @@ function pressingIn(clause: Clause, context: Context): Found | undefined {
   for (const [i, { word }] of tokens.entries()) {
     const noun = FORCE_NOUN.has(word) && isNoun(tokens, i);
     const found = noun
-      ? byNoun(tokens, i, context)
+      ? byNoun(clause, i, context)
       : FORCE.has(word) || SOFT.has(word) || (word === 'bear' && tokens[i + 1]?.word === 'down')
         ? byVerb(tokens, i, context)
         : undefined;
@@ -214,9 +160,10 @@ function explicit(
 ): Found | undefined {
   const onto = /^(?:on|onto|upon|against|at)$/.test(by);
   if (context.where === 'sets onto processor' && (onto || is === 'lid')) return undefined;
-  if (is === 'lid') return context.where === 'fits processor' ? { from: verb, to: at, sure: false } : undefined;
+  if (is === 'lid' && context.where !== 'fits processor') return undefined;
+  const lidOfIt = is !== 'lid' || (onto && context.lastOfThem === 'laid in' && !context.other);
   if (by === 'with') return undefined;
-  return { from: verb, to: at, sure };
+  return { from: verb, to: at, sure: sure && lidOfIt };
 }
 
 /** “It”: the processor where that was named last, or where the step fits it and nothing else was named. */
@@ -271,17 +218,21 @@ function passive(tokens: readonly Token[], be: number, verb: number, context: Co
 }
 
 /** “Give it a firm push”, “seat it with gentle pressure”, “pressure on the CPU”. */
-function byNoun(tokens: readonly Token[], noun: number, context: Context): Found | undefined {
+function byNoun({ tokens, opener }: Clause, noun: number, context: Context): Found | undefined {
   const { where } = context;
-  const after = /^(?:on|onto|to|against|upon|at)$/.test(tokens[noun + 1]?.word ?? '')
-    ? thingFrom(tokens, noun + 1, where)
-    : undefined;
+  const next = tokens[noun + 1]?.word ?? '';
+  const seats = /^(?:seats|sets|settles)$/.test(next);
+  const after =
+    seats || /^(?:on|onto|to|against|upon|at)$/.test(next)
+      ? thingFrom(tokens, noun + 1 + Number(seats), where)
+      : undefined;
   const giving = tokens.findIndex(({ word }, i) => i < noun && GIVING.has(word));
   const start = giving >= 0 ? giving : noun;
   if (after?.is === 'pronoun') return pronoun(tokens, start, after.at, context, giving >= 0);
   if (after) return explicit(after, start, context, giving >= 0 || where === 'fits processor');
   if (giving < 0) return undefined;
   const states = STATES.has(tokens[giving]!.word);
+  if (states && (opener === 'when' || tokens.some(({ word }) => CLOSES.test(word)))) return undefined;
   const before = states ? subject(tokens, giving, where) : thingFrom(tokens.slice(0, noun), giving + 1, where);
   if (!before) return where === 'fits processor' ? ofNothing(tokens, giving, noun, context, !states) : undefined;
   if (before.is === 'pronoun') {

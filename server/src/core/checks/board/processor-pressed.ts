@@ -11,8 +11,8 @@ export default check({
   grade: 'harm',
   caution: 'socket-contacts',
   what:
-    'No note among the steps has the processor pressed down. Notes are read clause by clause: a verb of force, what it ' +
-    'is done to, and what denies it. A clause that names another part is about that part.',
+    'No note among the steps has the processor pressed down. Notes are read clause by clause: a verb of force, ' +
+    'what it is done to, and what denies it. A clause that names another part is about that part.',
   why:
     'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends ' +
     'pins or springs, on the board or under the processor.',

@@ -40,7 +40,8 @@ steps:
       report(
         outcome(atKey(build, bags), sure(bags.value === 'opened part by part', bags), {
           broken: () =>
-            sentence`Bags are ${bags}; a part is shielded only while its bag is closed. Open each as its part is fitted.`,
+            sentence`Bags are ${bags}; a part is shielded only while its bag is closed. Open each as its part is
+              fitted.`,
           grade: 'note',
           fixes: () => [change(bags, 'opened part by part', 'Open bags part by part')],
         }),

@@ -36,8 +36,8 @@ bench:
     const { kind } = build.file.bench.strap;
     report(
       outcome(atBench(build, kind), given(hasCord(build), ...strapFacts(build)), {
-        broken:
-          () => sentence`The strap is ${kind}: charge has no path off the wearer, and no part is protected; use one with a
+        broken: () => sentence`The strap is ${kind}: charge has no path off the wearer, and no part is protected; use
+            one with a
             cord.`,
         fixes: () => [change(kind, 'corded', 'Use a strap with a cord')],
       }),

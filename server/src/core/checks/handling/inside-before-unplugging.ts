@@ -73,7 +73,8 @@ function amongSteps(build: Build, report: Reporter): void {
           broken: () =>
             since!.kind === 'unplug mains'
               ? sentence`${step.label} comes before ${since!.label}; unplug first.`
-              : sentence`${step.label} comes after ${since!.label} with the power cord still in; unplug the mains between.`,
+              : sentence`${step.label} comes after ${since!.label} with the power cord still in; unplug the
+                mains between.`,
           fixes: () => [
             since!.kind === 'unplug mains'
               ? moveStep(build, since!, step.index, `Move ${since!.label} before ${step.label}`)

@@ -55,13 +55,14 @@ type Step = NonNullable<ReturnType<typeof firstStep>>;
 function late(build: Build, step: Step, touch: Step | undefined): Outcome {
   return stepAnswer(build, atStep(build, step), sure(!touch || step.index < touch.index), {
     broken: () =>
-      sentence`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there was. Equalise
+      sentence`${step.label} comes only after ${touch!.label}: by then the part has met whatever charge there
+        was. Equalise
         first.`,
     fixes: () => [moveStep(build, step, touch!.index, `Move ${step.label} before ${touch!.label}`)],
   });
 }
 
-/** Once the strap is off, its wearer charges up again: each first touch after it, with nothing that equalises between. */
+/** Once the strap is off, its wearer charges up again: each first touch with nothing that equalises between. */
 function* afterStraps(build: Build): Iterable<Outcome> {
   let off: Step | undefined;
   for (const step of statedSteps(build)) {
@@ -72,7 +73,8 @@ function* afterStraps(build: Build): Iterable<Outcome> {
       const taken = off;
       yield stepAnswer(build, atStep(build, step), sure(false), {
         broken: () =>
-          sentence`${step.label} comes after ${taken.label}, with nothing that equalises between; wear the strap again.`,
+          sentence`${step.label} comes after ${taken.label}, with nothing that equalises between; wear the strap
+            again.`,
         fixes: () => [insertSteps(build, step.index, ['wear strap'], `Insert wear strap before ${step.label}`)],
       });
       off = undefined;
@@ -89,8 +91,8 @@ function never(build: Build, touch: Step | undefined): Outcome {
       ? { subject: by.path, underline: atBench(build, strap['clipped-to']).underline }
       : atBench(build, by);
   return outcome(place, given(sure(equalised), ...strapFacts(build), strap['clipped-to']), {
-    broken:
-      () => sentence`Nothing brings person, chassis and part to one potential before parts are handled; touch the bare chassis
+    broken: () => sentence`Nothing brings person, chassis and part to one potential before parts are handled; touch
+        the bare chassis
         first.`,
     fixes: () => fixes(build, touch),
   });

@@ -41,7 +41,8 @@ steps:
       report(
         outcome(atKey(build, pressed), sure(pressed.value, pressed), {
           broken: () =>
-            sentence`The power button is not pressed after unplugging, and the supply’s outputs stay charged for a while; press
+            sentence`The power button is not pressed after unplugging, and the supply’s outputs stay charged
+              for a while; press
               it once.`,
           fixes: () => [change(pressed, true, 'Press the power button once after unplugging')],
         }),

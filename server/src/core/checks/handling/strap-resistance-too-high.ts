@@ -47,7 +47,8 @@ bench:
     report(
       outcome(atBench(build, strap['series-resistance']), given(lessThan(resistance, limit), ...strapFacts(build)), {
         broken: () =>
-          sentence`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to earth. Use a cord of
+          sentence`The strap’s cord has ${resistance}; parts are protected below ${limit} from person to
+            earth. Use a cord of
             ${usual}.`,
         fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
       }),

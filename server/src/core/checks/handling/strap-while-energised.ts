@@ -52,7 +52,8 @@ function atMains(build: Build): Outcome {
   return outcome(atBench(build, cable), given(truth, ...strapFacts(build)), {
     broken: () =>
       off
-        ? sentence`A strap is worn with the power cord ${cable}. Technicians differ; makers’ service manuals say unplug
+        ? sentence`A strap is worn with the power cord ${cable}. Technicians differ; makers’ service manuals
+          say unplug
           first.`
         : sentence`A strap is worn with the power cord ${cable}: a live part touched sends its current through the
           wearer. Unplug the cord first.`,

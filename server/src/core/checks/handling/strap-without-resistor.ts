@@ -50,7 +50,8 @@ bench:
         given(atLeast(resistance, leastResistance), ...strapFacts(build)),
         {
           broken: () =>
-            sentence`A strap’s wearer is protected from ${leastResistance} in its cord; this one has ${resistance}. Use a
+            sentence`A strap’s wearer is protected from ${leastResistance} in its cord; this one has
+              ${resistance}. Use a
               cord of ${usual}.`,
           fixes: () => [change(strap['series-resistance'], '1 MΩ', 'Use a strap with 1 MΩ in its cord')],
         },

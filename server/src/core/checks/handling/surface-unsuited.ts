@@ -73,8 +73,8 @@ bench:
 });
 
 /**
- * A mat is below the standard’s limit, and earthed. That it is not below the practised low end, and that it is earthed,
- * harms no part by itself: it then does no more than bare wood.
+ * A mat is below the standard’s limit, not below the practised low end, and earthed. Only the first can harm a part:
+ * a mat without the other two does no more than bare wood.
  */
 function* ofMat(build: Build): Iterable<Outcome> {
   const { mat } = build.file.bench;

@@ -13,7 +13,8 @@ export default check({
   why: 'Its capacitors hold up to 400 V after it is unplugged; nothing inside is for a builder to mend.',
   source: 'makers’ handbooks; stored energy E = C U² / 2',
   limits: [
-    'It is judged from `bench.supply-cover` and from the notes of steps, which are read by word lists, in English only.',
+    'It is judged from `bench.supply-cover` and from the notes of steps, which are read by word lists, in English ' +
+      'only.',
   ],
   caution: 'mains-inside-supply',
   examples: [
