@@ -5,11 +5,14 @@ import { copyWith, between, missing, number, writtenAt, type Figure, type Missin
 import { lacking, sure, type Truth } from './truth';
 
 /** How many of a thing the box of one part holds; open upwards where a line of it is not understood. */
-export function boxed(placed: Placed, thing: BoxWord): Figure {
+export function boxed(placed: Placed, thing: BoxWord, serves: (line: string) => boolean = () => true): Figure {
   const box = placed.part['in-the-box'];
   const label = `${thing}s in the box of ${placed.label}`;
   const unread = unreadIn(placed);
-  const found = (box.value ?? []).reduce((sum, { value }) => sum + (value?.word === thing ? value.count : 0), 0);
+  const found = (box.value ?? []).reduce(
+    (sum, { value }) => sum + (value?.word === thing && serves(value.thing) ? value.count : 0),
+    0,
+  );
   if (unread.length === 0) return copyWith(number(found, label, 'counted in the box'), { from: writtenAt(box) });
   const source = box.value ? 'a line of its contents is not clear' : 'not stated';
   return copyWith(between(found, Infinity, 'count', label, { source }), { missing: unread });

@@ -3,8 +3,9 @@ import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
 import { boxWord, isCable, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
 import { boxed, boxHas } from './box-contents';
+import { fitOf, type Fit } from './box-fit';
 import { countDrives, screwed } from './drive-places';
-import { figure, known, missing, number, times, total, unknown, type Figure } from './figure';
+import { decidedBy, figure, known, missing, number, times, total, unknown, type Figure } from './figure';
 import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
 import { notNegative } from './guard';
@@ -102,21 +103,31 @@ function driveScrews(build: Build, box: Placed<'case'>): Figure {
     : number(0, 'drive screws');
 }
 
-/** What boxes, cables, fixings and sticks of the build hold of a thing. */
+/** What boxes, cables, fixings and sticks of the build hold of a thing that fits. */
 function holdings(build: Build, thing: BoxThing): Figure {
-  const inBoxes = build.of(...boxes[thing]).map((placed) => times(boxed(placed, thing), howMany(placed)));
-  return total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing)]);
+  const { serves, decidedBy: grounds } = fitOf(build, thing);
+  const inBoxes = build.of(...boxes[thing]).map((placed) => times(boxed(placed, thing, serves), howMany(placed)));
+  const held = total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing, serves)]);
+  return decidedBy(held, ...grounds);
 }
 
-function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing): Figure[] {
+function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing, serves: Fit['serves']): Figure[] {
   if (thing === 'USB stick') return sticks.map((stick) => howMany(stick));
   const kinds = isCable(thing)
-    ? cables.map((cable) => ({ placed: cable as Placed, ...connectorOf(cable) }))
-    : fixings.map((fixing) => ({ placed: fixing as Placed, ...fixingOf(fixing) }));
+    ? cables.map((cable) => ({
+        placed: cable as Placed,
+        words: cable.part.connector.value === undefined ? cable.at.kind.text : cable.part.connector.text,
+        ...connectorOf(cable),
+      }))
+    : fixings.map((fixing) => ({
+        placed: fixing as Placed,
+        words: fixing.part.thread.value ?? fixing.part.item.text,
+        ...fixingOf(fixing),
+      }));
   return kinds.flatMap((one) => {
     if ('missingFacts' in one)
       return [notNegative(unknown('count', `${thing}s among ${one.placed.label}`, [one.missingFacts]))];
-    return boxWord(one.kind) === thing ? [howMany(one.placed)] : [];
+    return boxWord(one.kind) === thing && serves(one.words) ? [howMany(one.placed)] : [];
   });
 }
 

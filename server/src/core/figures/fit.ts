@@ -2,7 +2,16 @@
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
-import { ALL_HOLES, BOARD_HOLES, BOARD_OUTLINES, HOLE_POSITIONS, parseBoardSize, type Hole } from '../trade/forms';
+import {
+  ALL_HOLES,
+  BOARD_HOLES,
+  BOARD_OUTLINES,
+  HOLE_POSITIONS,
+  isWithinOutline,
+  parseBoardSize,
+  type Hole,
+  type Outline,
+} from '../trade/forms';
 import { derive, figure, known, missing, type Figure, type Missing } from './figure';
 
 /** One thing that must go into a room. */
@@ -79,11 +88,11 @@ export function gapOf({ need, room }: Clearance): Figure {
   );
 }
 
-/** Depth of a board, from its rear edge: by the standard where its size has one, else as stated. */
+/** Depth of a board, from its rear edge: as stated, else by the standard of its size. */
 export function boardDepth(board: Placed<'board'>): Figure {
   const size = sizeOf(board);
   const label = `depth of ${board.label}`;
-  if (!size) return figure(board.part.depth, label);
+  if (!size || board.part.depth.value) return figure(board.part.depth, label);
   return known(BOARD_OUTLINES[size].depthMm, 'length', label, {
     unit: 'mm',
     source: 'ATX 2.2, microATX 1.2, Mini-ITX 1.1, SSI-EEB: outlines',
@@ -109,7 +118,10 @@ export function holesOf(board: Placed<'board'>): Letters {
   if (size.value === undefined) return { missingFacts: missing(size, `size of ${board.label}`) };
   const named = sizeOf(board);
   const known = named && BOARD_HOLES[named];
-  return known ? { holes: known } : { missingFacts: missing(holes, `holes of ${board.label}`) };
+  if (!known) return { missingFacts: missing(holes, `holes of ${board.label}`) };
+  // A board smaller than its size’s outline has none of the holes beyond its edges.
+  const edges = outlineOf(board);
+  return 'missingFacts' in edges ? edges : { holes: known.filter((hole) => isWithinOutline(hole, edges)) };
 }
 
 /** Where standoffs stand: as the build sets them, else as the tray is delivered. */
@@ -126,13 +138,11 @@ export function standoffsSet(box: Placed<'case'>): Letters {
 }
 
 /** The board’s edges: as stated, else its size’s; a fact that is lacking where neither tells. */
-export function outlineOf(
-  board: Placed<'board'>,
-): { readonly widthMm: number; readonly depthMm: number } | { readonly missingFacts: Missing } {
+export function outlineOf(board: Placed<'board'>): Outline | { readonly missingFacts: Missing } {
   const size = sizeOf(board);
-  if (size) return BOARD_OUTLINES[size];
   const { width, depth } = board.part;
-  if (!width.value) return { missingFacts: missing(width, `width of ${board.label}`) };
-  if (!depth.value) return { missingFacts: missing(depth, `depth of ${board.label}`) };
-  return { widthMm: width.value.hi, depthMm: depth.value.hi };
+  const usual = size && BOARD_OUTLINES[size];
+  if (!width.value && !usual) return { missingFacts: missing(width, `width of ${board.label}`) };
+  if (!depth.value && !usual) return { missingFacts: missing(depth, `depth of ${board.label}`) };
+  return { widthMm: width.value?.hi ?? usual!.widthMm, depthMm: depth.value?.hi ?? usual!.depthMm };
 }

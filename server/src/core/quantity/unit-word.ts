@@ -79,6 +79,9 @@ function special(word: string, number: string, dimension: Dimension): UnitReadin
       `${written} is a declared sound power, which is no level at the ear; write the level in \`dBA\``,
     );
   }
+  if (dimension === 'energy' && unitSpelled(word, 'charge') !== undefined) {
+    return wrong('unit-missing', `${written} leaves out the battery's voltage; multiply by it and write the \`Wh\``);
+  }
   if (dimension === 'data-rate' && unitSpelled(`${word}/s`, dimension) !== undefined) {
     return wrong('unit-of-other-dimension', `${written} is an amount of data; expected a rate`, [`${word}/s`]);
   }

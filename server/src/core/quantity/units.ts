@@ -107,7 +107,7 @@ const rows = {
   J: big('energy', 1),
   kJ: big('energy', 1000),
   MJ: big('energy', 1e6),
-  Wh: big('energy', 3600, { also: ['W·h'] }),
+  Wh: big('energy', 3600, { also: ['W·h', 'VAh', 'V·Ah'] }),
   kWh: big('energy', 3.6e6, { also: ['kW·h'] }),
   MWh: big('energy', 3.6e9),
   mAh: small('charge', 1000, { also: ['mA·h'] }),

@@ -214,6 +214,29 @@ export function boxWord(line: string): BoxWord | undefined {
   return !counted && tokens.some((token) => UNCOUNTED.has(token)) ? 'other' : undefined;
 }
 
+const ENDS: readonly (readonly [string, RegExp])[] = [
+  ['displayport', /displayport|\bdp\b|minidp/],
+  ['hdmi', /hdmi/],
+  ['dvi', /\bdvi/],
+  ['vga', /\bvga\b/],
+  ['usb-c', /usb-c|type-c/],
+];
+
+/** The connector at both ends of a display cable; undefined where its name tells none, or two. Source: common practice. */
+export function displayCableEnd(line: string): string | undefined {
+  const named = ENDS.filter(([, words]) => words.test(line.toLowerCase()));
+  return named.length === 1 ? named[0]![0] : undefined;
+}
+
+/**
+ * The thread that the name of a screw tells. Source: SFF-8301 for 6-32 UNC in drives of 3.5 inch, SFF-8201 for M3 in
+ * those of 2.5 inch.
+ */
+export function screwThread(line: string): 'M3' | '6-32' | undefined {
+  const [metric, inch] = [/\bm3\b/i.test(line), /\b(?:6-32|#6-32|unc)\b/i.test(line)];
+  return metric === inch ? undefined : metric ? 'M3' : '6-32';
+}
+
 /** Screws that hold one drive in a bay, and one fan in its place. Source: common practice: one a corner. */
 export const SCREWS_PER_DRIVE = 4;
 export const SCREWS_PER_FAN = 4;

@@ -142,7 +142,17 @@ export const CARD_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(
   { ...OPEN, '8-pin': ['PCIe 8-pin'], '8 pins': ['PCIe 8-pin'] },
 );
 
-export const CABLE_WORDS_APART = ['SATA data', 'fan splitter', 'fan hub', 'display', 'power cord', 'other'] as const;
+export const CABLE_WORDS_APART = [
+  'SATA data',
+  'fan splitter',
+  'fan hub',
+  'display',
+  'power cord',
+  'front USB-C',
+  'front USB 3',
+  'front USB 2.0',
+  'other',
+] as const;
 export type CableWord = PowerConnectorWord | (typeof CABLE_WORDS_APART)[number];
 
 const displays = ['DisplayPort', 'DP', 'Mini DisplayPort', 'mini DP', 'HDMI', 'DVI', 'VGA', 'USB-C display', 'display'];
@@ -211,6 +221,9 @@ export const CABLE_WORDS: Vocabulary<CableWord> = vocabulary(
       'C13 power cord',
       'kettle lead',
     ],
+    'front USB-C': ['USB-C header adapter', 'front USB-C adapter', 'Type-C header adapter', 'USB-C Key-A adapter'],
+    'front USB 3': ['USB 3 header adapter', 'front USB 3 adapter', 'USB 3.0 header adapter', '19-pin USB adapter'],
+    'front USB 2.0': ['USB 2.0 header adapter', 'front USB 2.0 adapter', 'front USB 2'],
     other: [
       'USB',
       'USB cable',

@@ -99,9 +99,14 @@ export function standoffsOffHoles(
   { widthMm, depthMm }: Outline,
 ): readonly Hole[] {
   return set.filter((hole) => {
-    const { xMm, yMm } = HOLE_POSITIONS[hole];
-    return xMm <= widthMm && yMm <= depthMm && !holes.includes(hole);
+    return isWithinOutline(hole, { widthMm, depthMm }) && !holes.includes(hole);
   });
+}
+
+/** Whether a hole of the standards lies within a board’s edges. */
+export function isWithinOutline(hole: Hole, { widthMm, depthMm }: Outline): boolean {
+  const { xMm, yMm } = HOLE_POSITIONS[hole];
+  return xMm <= widthMm && yMm <= depthMm;
 }
 
 function within(inner: Outline, outer: Outline): boolean {

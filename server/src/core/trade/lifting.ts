@@ -6,6 +6,13 @@
  */
 export const NIOSH_LOAD_CONSTANT_KG = 23;
 
+/**
+ * Of the load constant, what is left where the hands begin at the floor: the vertical multiplier 1 − 0.003 × 75 cm.
+ * Source: as above; with the load held close, so at best.
+ */
+const AT_THE_FLOOR = 1 - 0.003 * 75;
+export const LIFT_FROM_FLOOR_KG = NIOSH_LOAD_CONSTANT_KG * AT_THE_FLOOR;
+
 /** Parts whose mass is seldom printed weigh no more than this, g, each. Source: common practice. */
 export const LIGHT_PARTS_AT_MOST_G = { processor: 200, memory: 100, fans: 400 } as const;
 

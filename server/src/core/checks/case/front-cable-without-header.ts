@@ -1,6 +1,10 @@
 // Cables of the case’s front panel against the board’s headers for them.
 import type { Build, Placed } from '../../build/build';
 import { between, copyWith, decidedBy, missing, number, total, unknown, type Figure } from '../../figures/figure';
+import { howMany } from '../../figures/power';
+import { many } from '../../figures/lists';
+import { HEADER_WORDS } from '../../trade/connector-words';
+import { wordOf } from '../../trade/vocabulary';
 import { memo } from '../../figures/memo';
 import { join, sentence } from '../../figures/sentence';
 import { all, atMost, lacking, type Truth } from '../../figures/truth';
@@ -50,7 +54,8 @@ parts:
                 .filter(({ truth }) => truth.is === false)
                 .map(
                   ({ kind, cables: wanted, headers }) =>
-                    sentence`Of ${kind} cables the case has ${wanted}; of headers for them the board has ${headers}.`,
+                    sentence`The case has ${many(wanted, `${kind} cable`)}; the board has ${headers} such
+                      ${headers.hi === 1 ? 'header' : 'headers'}. Add an adapter, or do without that port.`,
                 ),
             ),
           fixes: () => [swap(board), swap(box)],
@@ -66,11 +71,24 @@ const needsOf = memo((build: Build): readonly Need[] => {
   for (const cable of box!.part['front-cables'].value ?? [])
     if (cable.value !== undefined) counts.set(cable.value, (counts.get(cable.value) ?? 0) + 1);
   return [...counts].map(([kind, n]) => {
-    const cables = number(n, `${kind} cables of ${box!.label}`, 'counted in the case’s facts');
-    const headers = headersOf(board!, kind);
+    const label = `${kind} cables of ${box!.label}`;
+    const own = number(n, label, 'counted in the case’s facts');
+    const cables = total(label, 'count', [own, ...adapters(build, 'from', kind)]);
+    const headers = total(`${kind} headers`, 'count', [headersOf(board!, kind), ...adapters(build, 'to', kind)]);
     return { kind, cables, headers, truth: atMost(cables, headers) };
   });
 });
+
+/** Adapters that start from a header of one kind, or that end in one. */
+function adapters(build: Build, end: 'from' | 'to', kind: string): Figure[] {
+  return build.parts.cables
+    .filter(({ part, at: { kind: named } }) => {
+      const to = part.connector.value ?? named.value;
+      const from = part.from.value;
+      return to !== undefined && from !== undefined && wordOf(HEADER_WORDS, end === 'from' ? from : to) === kind;
+    })
+    .map((cable) => decidedBy(howMany(cable), cable.part.from, cable.part.connector, cable.at.kind));
+}
 
 function headersOf(board: Placed<'board'>, kind: string): Figure {
   const { headers } = board.part;

@@ -4,7 +4,7 @@ import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { named, setStandoffs } from './standoffs-kit';
+import { grounds, named, setStandoffs } from './standoffs-kit';
 
 export default check({
   id: 'standoff-missing',
@@ -38,8 +38,8 @@ parts:
       return report(outcome(place, lacking(missingFacts), { broken: () => sentence`` }));
     const without = holes.holes.filter((hole) => !set.holes.includes(hole));
     report(
-      outcome(place, sure(without.length === 0, board.part.size, board.part.holes, box.part.standoffs.pattern), {
-        broken: () => sentence`No standoff stands under the board’s ${named('hole', without)}.`,
+      outcome(place, sure(without.length === 0, ...grounds(board, box)), {
+        broken: () => sentence`The tray has no standoff under the board’s ${named('hole', without)}; screw one in.`,
         fixes: () => [setStandoffs(box, holes.holes)],
       }),
     );

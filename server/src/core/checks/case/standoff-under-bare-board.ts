@@ -5,7 +5,7 @@ import { lacking, sure } from '../../figures/truth';
 import { standoffsOffHoles } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { named, setStandoffs } from './standoffs-kit';
+import { grounds, named, setStandoffs } from './standoffs-kit';
 
 export default check({
   id: 'standoff-under-bare-board',
@@ -43,8 +43,9 @@ parts:
       return report(outcome(place, lacking(missingFacts), { broken: () => sentence`` }));
     const under = standoffsOffHoles(set.holes, holes.holes, outline);
     report(
-      outcome(place, sure(under.length === 0, board.part.size, board.part.holes, box.part.standoffs.pattern), {
-        broken: () => sentence`The board has no hole above ${named('standoff', under)}.`,
+      outcome(place, sure(under.length === 0, ...grounds(board, box)), {
+        broken: () =>
+          sentence`The board has no hole above ${named('standoff', under)}; take ${under.length === 1 ? 'it' : 'them'} out.`,
         fixes: () => [setStandoffs(box, holes.holes)],
       }),
     );

@@ -4,9 +4,9 @@ import { copyWith, figure, known, times, total, type Figure } from '../../figure
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { all, atMost } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
-import { LIGHT_PARTS_AT_MOST_G, NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
+import { LIFT_FROM_FLOOR_KG, LIGHT_PARTS_AT_MOST_G, NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 
@@ -32,6 +32,7 @@ export default check({
   what: 'The finished machine weighs no more than one person may lift under ideal conditions.',
   why: 'A heavy, awkward box lifted alone costs a back, or the machine.',
   source: 'Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) Publication No. 94-110',
+  limits: ['Above 17.8 kg, where the hands begin at the floor, it is a note.'],
   caution: 'lifting',
   examples: [
     {
@@ -49,9 +50,14 @@ parts:
     const { case: box } = build.parts;
     if (!box) return;
     const mass = machineMass(build);
+    const ideal = atMost(mass, limit);
     report(
-      outcome(at(box, undefined, 'mass'), atMost(mass, limit), {
-        broken: () => sentence`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions.`,
+      outcome(at(box, undefined, 'mass'), ideal.is === true ? all(ideal, atMost(mass, fromFloor)) : ideal, {
+        broken: () =>
+          ideal.is === true
+            ? sentence`The machine weighs ${mass}; one person may lift ${fromFloor} from the floor. Lift it with two.`
+            : sentence`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions. Lift it with two.`,
+        ...(ideal.is === true ? { grade: 'note' as const } : {}),
       }),
     );
   },
@@ -60,6 +66,11 @@ parts:
 const limit = known(NIOSH_LOAD_CONSTANT_KG * 1000, 'mass', 'what one person may lift under ideal conditions', {
   unit: 'kg',
   source: 'NIOSH 94-110, load constant',
+});
+
+const fromFloor = known(LIFT_FROM_FLOOR_KG * 1000, 'mass', 'what one person may lift from the floor', {
+  unit: 'kg',
+  source: 'NIOSH 94-110, load constant × vertical multiplier at the floor',
 });
 
 const machineMass = memo(

@@ -42,7 +42,7 @@ parts:
       report(
         outcome(aspectOf(at(need.for), thing), truth, {
           broken: () =>
-            sentence`The build needs ${many(needed, thing)}; its boxes and what is bought beside them hold ${held}.`,
+            sentence`The build needs ${many(needed, thing)}; boxes and what is bought hold ${held} that fit. Order the rest.`,
           fixes: () => [toBuy(build, need)],
         }),
       );
@@ -51,7 +51,8 @@ parts:
     if (tube) {
       report(
         outcome(at(tube.placed, tube.placed.at.amount), atMost(tube.amount, tube.holds), {
-          broken: () => sentence`The build puts on ${tube.amount} of paste; one tube holds ${tube.holds}.`,
+          broken: () =>
+            sentence`The build puts on ${tube.amount} of paste; the tube holds ${tube.holds}. Order another.`,
         }),
       );
     }

@@ -2,9 +2,12 @@
 import { priceAges } from '../../figures/cost';
 import { marginOf } from '../../figures/dates';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { all, atLeast, atMost } from '../../figures/truth';
+import { known } from '../../figures/figure';
 import { check } from '../check';
 import { at, outcome } from '../kit';
+
+const today = known(0, 'time', 'no day at all', { unit: 'day', source: 'a day that is still to come tells nothing' });
 
 export default check({
   id: 'price-old',
@@ -30,10 +33,13 @@ expect:
     if (!build.file.expect.cost.node) return;
     const limit = marginOf(build, 'price-age', 'age at which prices are read again');
     for (const { placed, age } of priceAges(build)) {
+      const read = placed.part['price-read'];
       report(
-        outcome(at(placed, placed.part['price-read']), atMost(age, limit), {
+        outcome(at(placed, read), all(atLeast(age, today), atMost(age, limit)), {
           broken: () =>
-            sentence`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
+            age.hi < 0
+              ? sentence`The price of ${placed.label} is dated ${read}, a day to come; note the day on which it was read.`
+              : sentence`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
         }),
       );
     }
