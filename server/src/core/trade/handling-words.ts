@@ -147,6 +147,7 @@ const LAYING = new Set([
   ),
   ...wordSet('laid lying lies lie left assemble assembled standing sits built stood lain transfer'),
 ]);
+const PUTTING = verbForms('lay put place set rest spread');
 const READ = wordSet(`label serial number date seal sticker tape note warning write written read print printed
   tear cut stick fold screw standoff handbook manual tool hand finger bracket cable lead plug receipt glove
   strap name barcode`);
@@ -158,19 +159,25 @@ const MAT = wordSet('mat underlay surface base pad bench worktop underlayer');
 const WORK = wordSet('of work working');
 const LAID = wordSet('board card drive module motherboard gpu ssd processor cpu part');
 
+/** Where “on its bag” begins, if something is laid there; work over a bag lays nothing on it. */
+function laidOn(tokens: readonly Token[], bag: number): number {
+  let from = bag - 1;
+  while (from > 0 && (BAG_WORDS.has(tokens[from]!.word) || (names(LAID, tokens[from]!.word) && tokens[from]!.owns)))
+    from -= 1;
+  const on = tokens[from]?.word ?? '';
+  if (!ON.has(on)) return -1;
+  const laying = /^(?:over|across)$/.test(on) ? PUTTING : LAYING;
+  const laid = /^(?:upon|onto)$/.test(on) || tokens.slice(0, from).some(({ word }) => laying.has(word));
+  return laid ? from : -1;
+}
+
 export const bagAsMat: SlipReader = ({ tokens }) => {
   if (has(tokens, READ)) return undefined;
   for (const [i, { word }] of tokens.entries()) {
     if (!/^(?:bags?|pouch(?:es)?)$/.test(word)) continue;
     const next = tokens[i + 1]?.word ?? '';
-    let from = i;
-    while (from > 0 && BAG_WORDS.has(tokens[from - 1]!.word)) from -= 1;
-    if (from > 0 && ON.has(tokens[from - 1]!.word) && !/^(?:is|are|label|of)$/.test(next))
-      if (
-        /^(?:upon|onto)$/.test(tokens[from - 1]!.word) ||
-        tokens.slice(0, from - 1).some((token) => LAYING.has(token.word))
-      )
-        return [from - 1, i];
+    const from = /^(?:is|are|label|of)$/.test(next) ? -1 : laidOn(tokens, i);
+    if (from >= 0) return [from, i];
     const as = tokens.findIndex((token, at) => at > i && at <= i + 3 && /^(?:as|for)$/.test(token.word));
     const mat = as < 0 ? -1 : reach(tokens, as + 1, (at) => names(MAT, tokens[at]!.word), WORK);
     if (mat >= 0) return [i, mat];

@@ -6,7 +6,7 @@ import type { SlipReader } from './handling-words';
 const SUPPLY = wordSet('supply psu');
 const OPEN = new Set([...verbForms('open dismantle disassemble'), ...wordSet('unseal')]);
 const TAKE_OFF = new Set([
-  ...verbForms('open unscrew remove lift pry undo pull take detach unclip prise'),
+  ...verbForms('open unscrew remove lift pry undo pull take detach unclip prise pop crack'),
   ...wordSet('took taken'),
 ]);
 const HOUSING = wordSet('cover housing lid shell top casing hood');
