@@ -6,6 +6,7 @@ import {
   FAN_HOLE_PITCH_MM,
   HOLE_POSITIONS,
   SLOT_PITCH_MM,
+  openingsCovered,
   SUPPLY_FORMS,
   radiatorClass,
   ALL_HOLES,
@@ -126,4 +127,18 @@ describe('published bodies', () => {
     expect([fans, frameMm]).toEqual([2, 120]);
     expect(fans * frameMm).toBeLessThan(275);
   });
+});
+
+/** Source: PCI Express Card Electromechanical Specification: slots 20.32 mm (0.8 in) apart. */
+describe('openings that a thickness covers', () => {
+  it.each([
+    [18, 1],
+    [20.32, 1],
+    [20.33, 2],
+    [40.64, 2],
+    [41, 3],
+    [60.96, 3],
+    [61, 4],
+    [0, 1],
+  ])('%f mm cover %i', (mm, openings) => expect(openingsCovered(mm)).toBe(openings));
 });

@@ -134,6 +134,7 @@ import displayPortsShort from './slots/display-ports-short';
 import lanesOversubscribed from './slots/lanes-oversubscribed';
 import linkGenerationLower from './slots/link-generation-lower';
 import riserSlower from './slots/riser-slower';
+import slotNotSplit from './slots/slot-not-split';
 import arrayCapacityShort from './storage/array-capacity-short';
 import baysShort from './storage/bays-short';
 import bootDriveNotBootable from './storage/boot-drive-not-bootable';
@@ -347,6 +348,7 @@ export const checks: readonly Check[] = [
   lanesOversubscribed,
   linkGenerationLower,
   riserSlower,
+  slotNotSplit,
   arrayCapacityShort,
   baysShort,
   bootDriveNotBootable,

@@ -66,6 +66,10 @@ export const filled = memo((build: Build): ReadonlyMap<string, readonly Seated[]
   return by;
 });
 
+/** The card in a slot that carries M.2 drives, of which then several may name that slot. */
+export const carrierIn = (build: Build, name: string): Placed<'cards'> | undefined =>
+  build.parts.cards.find(({ at, part }) => at.slot.value === name && (part.carries.value ?? 0) > 0);
+
 /** Slots of the board in which nothing says it sits. */
 export const freeSlots = memo((build: Build): readonly (readonly [string, Slot])[] => {
   return [...(build.parts.board?.part.slots.value ?? [])].filter(([name]) => !filled(build).has(name));

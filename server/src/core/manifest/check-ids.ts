@@ -134,6 +134,7 @@ export const CHECK_IDS: readonly string[] = [
   'lanes-oversubscribed',
   'link-generation-lower',
   'riser-slower',
+  'slot-not-split',
   'array-capacity-short',
   'bays-short',
   'boot-drive-not-bootable',

@@ -1,5 +1,6 @@
 // What a build says of each part beside the part's own facts: where it goes, how many, how it is set.
 import { BAY_WORDS } from '../trade/drive-words';
+import { parseRiser } from '../trade/slot-words';
 import { CABLE_WORDS } from '../trade/connector-words';
 import { mainsV } from '../parts/ranges';
 import { count, flag, list, quantity, text, version, form, choice, type Table } from '../parts/field';
@@ -22,11 +23,8 @@ const many = {
 
 const riser = form(
   'a PCIe generation',
-  (text) => {
-    const [, generation] = /^PCIe ([1-6])(?:\.0)?$/.exec(text) ?? [];
-    return generation === undefined ? undefined : Number(generation);
-  },
-  'Generation of a riser between slot and card.',
+  parseRiser,
+  'Generation of a riser between slot and card, which then stands elsewhere.',
   'PCIe 4',
   { usual: ['PCIe 3', 'PCIe 4', 'PCIe 5'] },
 );

@@ -3,6 +3,7 @@ import { MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../tr
 import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { BUS_WORDS, PORT_WORDS } from '../trade/drive-words';
+import { parseSplit } from '../trade/slot-words';
 import { parseM2Size } from '../trade/m2';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors } from './common';
@@ -35,6 +36,12 @@ const slot = group(
     'open-ended': flag('Whether a longer card edge may stand out at the back.', inDrawing),
     lanes: count('Electrical lanes of a PCIe slot.', '16', inTable),
     generation: count('PCIe generation it runs at most.', '5', { least: 1, ...inTable }),
+    splits: list(
+      form('a split of lanes', parseSplit, 'Widths of the links, together.', '4x4', { usual: ['4x4', '8+8', '8+4+4'] }),
+      'How the firmware can split the slot’s lanes, for carriers of several drives; [] for not at all.',
+      '[4x4, 8+8]',
+      { printed: 'The handbook’s page on firmware settings, under bifurcation.' },
+    ),
     from: choice(['processor', 'chipset'], 'Where its lanes come from.', inDiagram),
     position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', {
       least: 1,

@@ -4,6 +4,7 @@ import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { CARD_COOLING_WORDS } from '../trade/sheet-words';
 import { altitudeMm, moduleHeightMm } from './ranges';
 import { BUS_WORDS, PORT_WORDS, SHAPE_WORDS } from '../trade/drive-words';
+import { parseCardOpenings } from '../trade/slot-words';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -126,13 +127,22 @@ export const card = {
   link: link('The fastest link it can run.', 'PCIe 4 x8', inInterface),
   length: length('Length from the bracket to the far end, connectors not counted.', '245 mm', inDimensions),
   height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),
-  openings: count('Bracket openings it takes.', '2', { least: 1, ...inDimensions }),
   cooling: choice(['blower', 'open', 'passive', 'liquid'], 'How it is cooled; a blower blows out at the bracket.', {
     example: 'open',
     spellings: CARD_COOLING_WORDS,
     printed: 'The data sheet, under cooling.',
   }),
   'back-room': length('How far its back plate stands out behind its board.', '3 mm', inDimensions),
+  openings: form(
+    'a number of openings',
+    parseCardOpenings,
+    'Openings that it takes, of bracket and cooler; a half counts as a whole.',
+    '2',
+    { usual: ['1', '2', '2.5 slots', '3'], ...inDimensions },
+  ),
+  thickness: length('Thickness over the whole cooler, from the back of the card.', '58 mm', inDimensions),
+  carries: count('M.2 drives that a carrier card takes.', '4', { most: 8, ...inInterface }),
+  'own-switch': flag('Whether a carrier card divides its link itself, by a switch chip.', inInterface),
   bracket: choice(brackets, 'Height of its bracket.', inDimensions),
   power: group(
     {

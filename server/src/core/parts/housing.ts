@@ -2,6 +2,7 @@
 import { BADGE_WORDS, MODULAR_WORDS, POWER_FACTOR_WORDS } from '../trade/sheet-words';
 import { BAY_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { CABLE_WORDS, HEADER_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { parseCaseOpenings } from '../trade/slot-words';
 import { efficiencyPercent, loadPercent, mainsV } from './ranges';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import {
@@ -198,7 +199,20 @@ export const pcCase = {
     room: true,
     ...inClearance,
   }),
-  openings: count('Expansion openings at the rear.', '7', { printed: 'The data sheet, under expansion slots.' }),
+  'card-thickness': length('Room for an expansion card’s thickness, where the case states it.', '60 mm', {
+    room: true,
+    ...inClearance,
+  }),
+  openings: form(
+    'a number of openings',
+    parseCaseOpenings,
+    'Expansion openings at the rear, in line with the board’s slots.',
+    '7',
+    { printed: 'The data sheet, under expansion slots.' },
+  ),
+  'vertical-openings': count('Openings for a card that stands on a riser; 0 for none.', '2', {
+    printed: 'The data sheet, under expansion slots: the 2 of `7+2`.',
+  }),
   bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', {
     printed: 'The data sheet, under expansion slots.',
   }),

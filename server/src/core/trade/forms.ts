@@ -138,6 +138,9 @@ export const CARD_BACK_MM = { bare: { low: 0.8, high: 2.67 }, withPlate: { low: 
 export const CARD_BACK_SOURCE =
   'PCI Express Card Electromechanical Specification: 2.67 mm behind a card; a back plate, common practice';
 
+/** Slots of the board, or openings of the case, that a card of this thickness lies over. Source: the slots' pitch. */
+export const openingsCovered = (thicknessMm: number): number => Math.max(1, Math.ceil(thicknessMm / SLOT_PITCH_MM));
+
 export type SupplyForm = 'ATX' | 'SFX' | 'SFX-L' | 'TFX' | 'Flex ATX';
 
 /** A supply's body; where a form exists in more than one height or is often deeper, the part's own figures decide. */

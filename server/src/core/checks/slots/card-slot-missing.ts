@@ -3,9 +3,9 @@ import type { Build } from '../../build/build';
 import { uniqueMissing } from '../../figures/missing-facts';
 import { copyWith, between, missing, number, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { freeSlots, seatOf, type Seat } from '../../figures/slots';
+import { carrierIn, freeSlots, seatOf, type Seat, type Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
-import { agree, any, atMost, lacking, type Truth } from '../../figures/truth';
+import { agree, any, atMost, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea, type Outcome } from '../kit';
 import { cardsOf, modulesAmong, type Card } from './slots-kit';
@@ -17,7 +17,10 @@ export default check({
   what: 'Each card, and each drive that sits in a slot, has a slot of its kind.',
   why: 'A card without a slot stays on the bench; small boards have one slot, and that one goes to the graphics card.',
   source: 'PCI Express Card Electromechanical Specification; drive makers’ M.2 module manuals',
-  limits: ['Drives that name a slot of the wrong kind are judged here, too.'],
+  limits: [
+    'Drives that name a slot of the wrong kind are judged here, too.',
+    'An M.2 drive in a PCIe slot needs an adapter; a card in that slot that carries drives is one.',
+  ],
   examples: [
     {
       faulty: `
@@ -59,15 +62,17 @@ function goesInto(placed: Card | Drive): {
 function inSlot(build: Build, placed: Card | Drive, { name, slot, missingFacts }: Seat): Outcome {
   const { fact, kind } = goesInto(placed);
   const word = placed.role === 'drives' ? 'shape' : 'edge';
-  const truth = slot
-    ? agree<string, string>(
-        fact,
-        `${word} of ${placed.label}`,
-        slot.kind,
-        `kind of ${name}`,
-        (value, wanted) => kind(value) === wanted,
-      )
-    : lacking(missingFacts);
+  const truth = !slot
+    ? lacking(missingFacts)
+    : isOnAdapter(placed, slot)
+      ? carried(build, placed, name)
+      : agree<string, string>(
+          fact,
+          `${word} of ${placed.label}`,
+          slot.kind,
+          `kind of ${name}`,
+          (value, wanted) => kind(value) === wanted,
+        );
   return outcome(at(placed, placed.at.slot), truth, {
     broken: () => sentence`${placed.label} has the ${word} ${fact}; ${placed.at.slot} is a slot of kind ${slot!.kind}.`,
     *fixes(): Iterable<FixIdea | undefined> {
@@ -76,6 +81,18 @@ function inSlot(build: Build, placed: Card | Drive, { name, slot, missingFacts }
           yield putOn(placed, 'slot', other, `Move ${placed.label} to ${other}`);
     },
   });
+}
+
+/** An M.2 drive in a PCIe slot sits on an adapter or a carrier. */
+const isOnAdapter = ({ role, part }: Card | Drive, slot: Slot): boolean =>
+  role === 'drives' && (part as Drive['part']).shape.value === 'M.2' && slot.kind.value === 'PCIe';
+
+/** Whether a card in that slot carries M.2 drives. */
+function carried(build: Build, drive: Card | Drive, name: string): Truth {
+  const carrier = carrierIn(build, name);
+  return carrier
+    ? sure(true, carrier.part.carries)
+    : lacking([missing(drive.at.slot, `the adapter card that holds ${drive.label} in ${name}`)]);
 }
 
 /** A card that names no slot takes any PCIe slot that is free, after those that waited before it. */

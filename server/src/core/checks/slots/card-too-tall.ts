@@ -13,7 +13,10 @@ export default check({
   what: 'Each card stands no higher over its slot than the side panel allows, its power connector not counted.',
   why: 'A card that meets the side panel keeps the case from closing.',
   source: 'PCI Express Card Electromechanical Specification: full height 111.15 mm; cards exceed it',
-  limits: ['The room for the power connector and its bend is judged by `bend-too-tight`.'],
+  limits: [
+    'A card on a riser stands another way, and is not judged.',
+    'The room for the power connector and its bend is judged by `bend-too-tight`.',
+  ],
   examples: [
     {
       faulty: `
@@ -30,6 +33,8 @@ parts:
     if (!box) return;
     const room = figure(box.part['card-height'], `room over a card in ${box.label}`);
     for (const card of cardsOf(build)) {
+      // On a riser it stands with its face to the panel.
+      if (card.at.riser.entry) continue;
       const height = figure(card.part.height, `height of ${card.label}`);
       report(
         outcome(at(card), given(atMost(height, room), card.part.edge), {

@@ -1,11 +1,13 @@
 // Cards that cover the slot of another card.
-import { counted, derive, number, type Figure } from '../../figures/figure';
+import { bracketOpenings, firstOpening, lastOpening, openingsOver } from '../../figures/card-size';
+import { lessThan, all, any, given, lacking, sure, type Truth } from '../../figures/truth';
+import { derive, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { all, any, lacking, lessThan, type Truth } from '../../figures/truth';
-import { check } from '../check';
-import { at, outcome } from '../kit';
-import { cardMoves, cardsInSlots, type Card } from './slots-kit';
 import type { Seat } from '../../figures/slots';
+import { check } from '../check';
+import { aspectOf, at, outcome, type FixIdea } from '../kit';
+import { cardMoves, cardsInSlots, type Card } from './slots-kit';
+import type { Build } from '../../build/build';
 
 export default check({
   id: 'cards-overlap',
@@ -14,6 +16,10 @@ export default check({
   what: 'No card is so thick that it covers the slot in which another card sits.',
   why: 'Slots stand one opening apart; a card of three openings leaves the next two slots dead.',
   source: 'PCI Express Card Electromechanical Specification: slot pitch; common practice',
+  limits: [
+    'A card on a riser stands elsewhere and covers no slot.',
+    'A cooler whose thickness nothing states may stand out past its bracket: a note where a card sits right there.',
+  ],
   examples: [
     {
       faulty: `
@@ -28,25 +34,42 @@ parts:
     },
   ],
   test(build, report) {
-    const cards = [...cardsInSlots(build)].map(({ card, seat }) => measure(card, seat));
+    const cards = [...cardsInSlots(build)]
+      .filter(({ card }) => !card.at.riser.entry)
+      .map(({ card, seat }) => measure(card, seat));
     if (cards.length < 2) return;
     for (const own of cards) {
       const others = cards.filter((other) => other !== own).map((other) => ({ ...other, truth: clear(own, other) }));
       const hit = others.find(({ truth }) => truth.is === false);
+      const place = at(own.card, own.card.at.slot);
       report(
-        outcome(at(own.card, own.card.at.slot), all(...others.map(({ truth }) => truth)), {
+        outcome(place, given(all(...others.map(({ truth }) => truth)), own.card.at.riser, own.card.part.edge), {
           broken: () =>
             sentence`${own.card.label} covers the openings ${own.first} to ${own.last}; ${hit!.card.label} in
               ${hit!.card.at.slot} is at ${hit!.first}.`,
-          *fixes() {
-            yield* cardMoves(build, hit!.card);
-            yield* cardMoves(build, own.card);
-          },
+          fixes: () => moves(build, hit!, own),
+        }),
+      );
+      const beside = isMeasured(own) ? undefined : others.find((other) => isRightBeside(own, other));
+      if (!beside) continue;
+      report(
+        outcome(aspectOf(place, 'air'), given(sure(false), own.card.part.openings, own.card.at.slot), {
+          grade: 'note',
+          broken: () =>
+            sentence`${beside.card.label} in ${beside.card.at.slot} sits right under ${own.card.label}, whose bracket
+              ends at opening ${own.last}: a cooler thicker than its bracket does not fit, and its fans get little air.
+              Measure the card’s thickness.`,
+          fixes: () => moves(build, beside, own),
         }),
       );
     }
   },
 });
+
+function* moves(build: Build, hit: Measured, own: Measured): Iterable<FixIdea | undefined> {
+  yield* cardMoves(build, hit.card);
+  yield* cardMoves(build, own.card);
+}
 
 interface Measured {
   readonly card: Card;
@@ -56,20 +79,8 @@ interface Measured {
 }
 
 function measure(card: Card, seat: Seat): Measured {
-  const first = seat.slot ? counted(seat.slot.position, `position of ${seat.name}`) : number(NaN, '');
-  const openings = counted(card.part.openings, `openings of ${card.label}`);
-  return {
-    card,
-    seat,
-    first,
-    last: derive(
-      `last opening of ${card.label}`,
-      'count',
-      [first, openings],
-      'position + openings − 1',
-      (at, n) => at + n - 1,
-    ),
-  };
+  const first = firstOpening(seat, card.label);
+  return { card, seat, first, last: lastOpening(`last opening of ${card.label}`, first, openingsOver(card)) };
 }
 
 /** A card is clear of one that sits before it, or past its last opening. */
@@ -77,4 +88,15 @@ function clear(own: Measured, other: Measured): Truth {
   const missingFacts = [...own.seat.missingFacts, ...other.seat.missingFacts];
   if (missingFacts.length > 0) return lacking(missingFacts);
   return any(lessThan(other.first, own.first), lessThan(own.last, other.first));
+}
+
+/** Whether a card has no cooler that could stand out past its bracket, or says how thick that is. */
+const isMeasured = ({ card }: Measured): boolean =>
+  card.part.thickness.value !== undefined || bracketOpenings(card).lo < 2;
+
+const next = (last: Figure): Figure => derive('the next opening', 'count', [last], 'opening + 1', (at) => at + 1);
+
+function isRightBeside(own: Measured, other: Measured): boolean {
+  const after = next(own.last);
+  return own.last.lo === own.last.hi && other.first.lo === after.lo && other.first.hi === after.hi;
 }

@@ -5,6 +5,7 @@ import { number, type Figure } from '../../figures/figure';
 import { takenPlaces, type NamedPlace } from '../../figures/places';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
+import { carrierIn } from '../../figures/slots';
 import { all, atMost, given, sure } from '../../figures/truth';
 import { check } from '../check';
 import { atFact, change, outcome, type FixIdea } from '../kit';
@@ -38,6 +39,7 @@ parts:
     for (const taken of takenPlaces(build)) {
       // A header feeds several fans through a splitter; what that comes to is judged by current.
       if (shared.has(taken.kind) || !taken.fact.node) continue;
+      if (isCarried(build, taken)) continue;
       const key = `${taken.kind} ${taken.name}`;
       const other = first.get(key);
       report(
@@ -57,6 +59,10 @@ parts:
     }
   },
 });
+
+/** A drive on a carrier names the carrier’s slot; how many it takes is judged by its links. */
+const isCarried = (build: Build, { kind, placed, name }: NamedPlace): boolean =>
+  kind === 'slot' && placed.role === 'drives' && carrierIn(build, name) !== undefined;
 
 /** How many of a part go into one place; a kit of memory names a slot for each module. */
 const many = ({ kind, placed }: NamedPlace): Figure => (kind === 'memory slot' ? one : howMany(placed));
