@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ARRAYS, MBR_LIMIT_BYTES } from '../../server/src/core/trade/storage';
+import { ARRAYS, chanceOfReadError, MBR_LIMIT_BYTES, parseErrorRate } from '../../server/src/core/trade/storage';
 import type { ArrayLevel } from '../../server/src/core/trade/storage';
 import { itWithOracle, runOracle } from './oracle';
 
@@ -67,4 +67,20 @@ describe('arrays', () => {
     expect(ARRAYS[level].dataDrives(count)).toBe(data);
     expect(ARRAYS[level].mayFail(count)).toBe(survives);
   });
+
+  // Source: NIST/SEMATECH e-Handbook of Statistical Methods, Poisson distribution: no event has the chance e^-λ; JEDEC
+  // JESD218 for the rate, errors per bits read.
+  it.each([
+    [12.5, 1e14, 1],
+    [12.5, 1e15, 0.1],
+    [126, 1e15, 1.008],
+  ])('%f TB at one error in %f bits meets one with the chance 1 - e^-%f', (tb, bits, events) => {
+    expect(chanceOfReadError(tb * 1e12, bits)).toBeCloseTo(1 - Math.exp(-events), 10);
+  });
+
+  // Source: disk makers' data sheets, lines on nonrecoverable read errors.
+  it.each(['1 in 10^15', '<1 in 10^15', '1 per 1E15', '1 sector per 10^15 bits', '10^-15', '1 in 10¹⁵'])(
+    'reads %s as one in 10¹⁵',
+    (text) => expect(parseErrorRate(text)).toBe(1e15),
+  );
 });

@@ -136,6 +136,8 @@ import linkGenerationLower from './slots/link-generation-lower';
 import riserSlower from './slots/riser-slower';
 import slotNotSplit from './slots/slot-not-split';
 import arrayCapacityShort from './storage/array-capacity-short';
+import arrayDriveShingled from './storage/array-drive-shingled';
+import arrayRebuildRisky from './storage/array-rebuild-risky';
 import baysShort from './storage/bays-short';
 import bootDriveNotBootable from './storage/boot-drive-not-bootable';
 import capacityShort from './storage/capacity-short';
@@ -350,6 +352,8 @@ export const checks: readonly Check[] = [
   riserSlower,
   slotNotSplit,
   arrayCapacityShort,
+  arrayDriveShingled,
+  arrayRebuildRisky,
   baysShort,
   bootDriveNotBootable,
   capacityShort,

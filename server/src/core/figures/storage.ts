@@ -1,5 +1,6 @@
 // Figures of drives: the link each one gets, the rates it reaches, and what arrays of them hold.
 import type { Build, Placed } from '../build/build';
+import { ERROR_RATES, LARGEST_USUAL_SSD_BYTES } from '../trade/storage';
 import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
 import {
   dataShare,
@@ -249,14 +250,40 @@ export function arrayDrives(build: Build, names: readonly string[]): ArrayDrives
   return { entries, count: entries.reduce((sum, drive) => sum + (drive.at.count.value ?? 1), 0) };
 }
 
+/** Whether a drive is plainly a disk with platters: by its recording, its shape, or more room than others have. */
+export function isDisk({ part: { shape, bus, recording, capacity } }: Drive): boolean {
+  if (recording.value !== undefined || shape.value === '3.5 in') return true;
+  return shape.value === undefined && bus.value !== 'NVMe' && (capacity.value?.lo ?? 0) > LARGEST_USUAL_SSD_BYTES;
+}
+
+/** Bits that the drives of an array read for one error that cannot be corrected: the worst of them counts. */
+export function errorRate(drives: ArrayDrives): Figure {
+  const each = drives.entries.map((drive) => {
+    const { 'unrecoverable-errors': stated, shape, bus } = drive.part;
+    const label = `unrecoverable errors of ${drive.label}`;
+    if (stated.value !== undefined) return readCount(stated.value, label, stated);
+    const solid = bus.value === 'NVMe' || shape.value === 'M.2' || shape.value === 'card';
+    const [low, high] = ERROR_RATES[isDisk(drive) ? 'disk' : solid ? 'solid state' : 'any'];
+    return copyWith(between(low, high, 'count', label, { source: 'common practice' }), {
+      missing: [missing(stated, label)],
+    });
+  });
+  return least('bits read for one error', each);
+}
+
+/** The smallest drive of an array. */
+export const smallestDrive = ({ entries }: ArrayDrives): Figure =>
+  least(
+    'smallest drive',
+    entries.map((drive) => figure(drive.part.capacity, `capacity of ${drive.label}`)),
+  );
+
 /** Room for data in an array: the smallest drive counts for all. */
 export function arrayCapacity(label: string, kind: ArrayKind, { entries, count }: ArrayDrives): Figure {
-  const each = entries.map((drive) => figure(drive.part.capacity, `capacity of ${drive.label}`));
-  const smallest = least('smallest drive', each);
   const worth = known(arrayUnits(kind, count), 'count', `drives’ worth of data in a ${kind} of ${count}`, {
     source: `SNIA Common RAID Disk Drive Format: ${levelOfKind(kind)}`,
   });
-  return times(smallest, worth, `capacity of ${label}`);
+  return times(smallestDrive({ entries, count }), worth, `capacity of ${label}`);
 }
 
 /** Whether so many drives make an array of this kind. */

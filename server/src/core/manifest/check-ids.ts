@@ -136,6 +136,8 @@ export const CHECK_IDS: readonly string[] = [
   'riser-slower',
   'slot-not-split',
   'array-capacity-short',
+  'array-drive-shingled',
+  'array-rebuild-risky',
   'bays-short',
   'boot-drive-not-bootable',
   'capacity-short',

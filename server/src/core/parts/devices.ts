@@ -2,9 +2,10 @@
 import { toBase } from '../quantity';
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { CARD_COOLING_WORDS } from '../trade/sheet-words';
-import { altitudeMm, moduleHeightMm } from './ranges';
-import { BUS_WORDS, PORT_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { parseCardOpenings } from '../trade/slot-words';
+import { parseErrorRate } from '../trade/storage';
+import { altitudeMm, moduleHeightMm, spinUpA, spinUpS } from './ranges';
+import { BUS_WORDS, PORT_WORDS, RECORDING_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
@@ -61,6 +62,34 @@ export const drive = {
     likely: [toBase(10, 'TB'), toBase(1_000_000, 'TB')],
     printed: 'The data sheet, as TBW or terabytes written.',
   }),
+  'unrecoverable-errors': form(
+    'a rate of errors',
+    parseErrorRate,
+    'How many bits it reads for one error that it cannot correct.',
+    '1 in 10^15',
+    { usual: ['1 in 10^14', '1 in 10^15', '1 in 10^16', '1 in 10^17'], printed: 'The data sheet, under reliability.' },
+  ),
+  recording: choice(['CMR', 'SMR'], 'How a disk records: conventionally, or in overlapping tracks.', {
+    spellings: RECORDING_WORDS,
+    printed: 'The data sheet, or the maker’s list of recording methods.',
+  }),
+  'spin-up': group(
+    {
+      current: quantity('current', 'A', 'Current it takes on 12 V while its platters start.', '2 A', {
+        ...inPower,
+        range: spinUpA,
+      }),
+      'current-5V': quantity('current', 'A', 'Current it takes on 5 V meanwhile.', '0.8 A', {
+        ...inPower,
+        range: spinUpA,
+      }),
+      lasts: quantity('time', 's', 'How long that lasts.', '10 s', { ...inPower, range: spinUpS }),
+      staggered: flag('Whether it waits for its host before it starts them.', inPower),
+    },
+    'How a disk starts its platters.',
+    '{ current: 2 A, lasts: 10 s }',
+    inPower,
+  ),
   'needs-heat-sink': flag('Whether its maker asks for a heat sink.', {
     printed: 'The fitting instructions or the data sheet.',
   }),

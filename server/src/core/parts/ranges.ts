@@ -60,3 +60,7 @@ export const hearingMm: Range = [10, 100_000];
 export const layerMm: Range = [0.0001, 10];
 /** What stands out from an M.2 module, in mm: none at all, up to a tower of a heat sink. */
 export const moduleHeightMm: Range = [0, 100];
+/** What starts the platters of one disk, in amperes on one rail. */
+export const spinUpA: Range = [0, 10];
+/** How long that takes, in seconds. */
+export const spinUpS: Range = [0.1, 120];

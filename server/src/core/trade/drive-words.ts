@@ -170,3 +170,13 @@ export const PORT_WORDS: Vocabulary<'SATA' | 'SAS' | 'U.2' | 'USB'> = vocabulary
   'U.2': ['U.3', 'SFF-8639', 'OCuLink', 'SlimSAS', 'SFF-8654', 'SFF-8611', 'SFF-8612', 'MCIO', 'NVMe', 'U.2 NVMe'],
   USB: ['USB-C', 'USB-A', 'USB Type-C', 'USB Type-A', 'USB 2.0', 'USB 3.0', 'USB 3.2', 'USB4'],
 });
+
+/** How a disk records. */
+export const RECORDING_WORDS: Vocabulary<'CMR' | 'SMR'> = vocabulary(
+  'a recording method',
+  {
+    CMR: ['conventional', 'conventional magnetic recording', 'PMR (CMR)', 'CMR (PMR)', 'conventional recording'],
+    SMR: ['shingled', 'shingled magnetic recording', 'DM-SMR', 'HM-SMR', 'device-managed SMR', 'host-managed SMR'],
+  },
+  { PMR: ['CMR', 'SMR'] },
+);

@@ -36,6 +36,40 @@ export const ARRAYS: Readonly<Record<ArrayLevel, ArrayRule>> = {
   'RAID 10': { commonName: 'stripe of mirrors', leastDrives: 4, dataDrives: (count) => count / 2, mayFail: () => 1 },
 };
 
+/**
+ * Reads a rate of errors that cannot be corrected, as sheets print it: `1 in 10^15`, `<1 per 1E15 bits`, `10^-15`; gives
+ * the bits read for one error.
+ */
+export function parseErrorRate(text: string): number | undefined {
+  const plain = text
+    .normalize('NFKC')
+    .replace(/[⁻−]/g, '-')
+    .replace(/\s|,|\^|\*\*/g, '')
+    .toLowerCase();
+  const [, e] =
+    /^[<≤]?1?(?:sector|error)?(?:in|per|\/)(?:10|1e)(\d{2})(?:bits)?(?:read)?$/.exec(plain) ??
+    /^[<≤]?(?:10|1e|1x10)-(\d{2})$/.exec(plain) ??
+    [];
+  const power = Number(e);
+  return power >= 12 && power <= 20 ? 10 ** power : undefined;
+}
+
+/** Bits read for one error that cannot be corrected, by class, where a sheet does not say. Source: common practice. */
+export const ERROR_RATES = { disk: [1e14, 1e15], 'solid state': [1e15, 1e17], any: [1e14, 1e17] } as const;
+
+/** A drive larger than this that does not say what it is, is a disk. Source: common practice. */
+export const LARGEST_USUAL_SSD_BYTES = 8e12;
+
+/**
+ * Chance that reading so many bytes meets an error that cannot be corrected, at one error in so many bits.
+ * Source: JEDEC JESD218 for the rate: errors per bits read; 1 − (1 − rate)^bits.
+ */
+export function chanceOfReadError(bytes: number, bitsPerError: number): number {
+  needNotNegative('bytes', bytes);
+  needPositive('bits per error', bitsPerError);
+  return -Math.expm1(bytes * 8 * Math.log1p(-1 / bitsPerError));
+}
+
 /** Days in a year, as endurance is reckoned. Source: common practice, 365. */
 export const DAYS_PER_YEAR = 365;
 
