@@ -1,6 +1,6 @@
 // Figures of what goes through cables: what those of the processor carry, and what one cable of a card has to.
 import type { Build, Placed } from '../build/build';
-import { CONNECTORS, isPowerConnector, type Connector } from '../trade/connectors';
+import { CONNECTORS, type Connector } from '../trade/connectors';
 import {
   copyWith,
   counted,
@@ -61,14 +61,18 @@ export const epsCapacity = memo((build: Build): Figure => {
 const epsKinds = ['EPS 8-pin', 'EPS 4-pin'] as const;
 const isEps = (kind: string): boolean => (epsKinds as readonly string[]).includes(kind);
 
-/** Where EPS connectors are split or adapted, no more comes out than goes in; undefined where none is. */
+/**
+ * Where EPS connectors are split, no more comes out than goes in; undefined where none is. What an adapter from another
+ * kind of connector carries is judged with the adapter.
+ */
 function epsRoots(build: Build): Figure | undefined {
-  const adapters = build.parts.cables.filter((cable) => {
+  const { supply, cables } = build.parts;
+  const eps = cables.flatMap((cable) => {
     const [connector, start] = [connectorOf(cable), startOf(cable)];
-    return 'kind' in connector && isEps(connector.kind) && 'at' in start && start.at !== 'supply';
+    if (!('kind' in connector) || !isEps(connector.kind)) return [];
+    return [{ cable, kind: connector.kind as Connector, splits: 'connectors' in start && isEps(start.at) }];
   });
-  if (adapters.length === 0) return undefined;
-  const { supply } = build.parts;
+  if (!eps.some(({ splits }) => splits)) return undefined;
   const own = supply
     ? epsKinds.map((kind) =>
         times(
@@ -78,21 +82,10 @@ function epsRoots(build: Build): Figure | undefined {
         ),
       )
     : [];
-  const beside = build.parts.cables
-    .filter((cable) => !adapters.includes(cable))
-    .flatMap((cable) => {
-      const connector = connectorOf(cable);
-      return 'kind' in connector && isEps(connector.kind)
-        ? [times(times(connectorPower(connector.kind as Connector), connectorsOn(cable)), howMany(cable))]
-        : [];
-    });
-  const fed = adapters.flatMap((cable) => {
-    const start = startOf(cable);
-    return 'connectors' in start && isPowerConnector(start.at) && !isEps(start.at)
-      ? [times(times(connectorPower(start.at), start.connectors), howMany(cable))]
-      : [];
-  });
-  return total('what feeds the EPS connectors', 'power', [...own, ...beside, ...fed], { unit: 'W' });
+  const beside = eps
+    .filter(({ splits }) => !splits)
+    .map(({ cable, kind }) => times(times(connectorPower(kind), connectorsOn(cable)), howMany(cable)));
+  return total('what feeds the EPS connectors', 'power', [...own, ...beside], { unit: 'W' });
 }
 
 /** What the wires of the supply’s own EPS cables carry, where it lists them and no other is bought. */

@@ -19,7 +19,7 @@ import {
   type Missing,
 } from './figure';
 import { memo } from './memo';
-import { driveDraw, howMany } from './power';
+import { driveDraw, howMany, partDraw } from './power';
 import type { Drive } from './storage';
 
 /** The drives with a housing of their own, which a SATA power connector feeds; one that only may be is among them. */
@@ -187,4 +187,26 @@ export function drivesOnOwnCable(
     (drives, of) => Math.min(Math.ceil(drives / of), longest),
   );
   return { count };
+}
+
+/** What the disks draw while all of them start at once, with board, memory and fans; undefined where none spins. */
+export const startTogether = memo((build: Build): Figure | undefined => {
+  const disks = fedDrives(build).filter(({ part: { shape } }) => (shape.value ?? '3.5 in') === '3.5 in');
+  if (disks.length === 0) return undefined;
+  const beside = build.of('board', 'memory', 'fans').flatMap((placed) => partDraw(build, placed) ?? []);
+  return total(
+    'draw while all disks start',
+    'power',
+    [...disks.map((disk) => times(diskStart(disk), howMany(disk))), ...beside],
+    { unit: 'W' },
+  );
+});
+
+/** One that does not say its shape may be a disk, or not. */
+function diskStart(disk: Drive): Figure {
+  const { shape } = disk.part;
+  const draw = startDraw(disk);
+  return shape.value === undefined
+    ? copyWith(draw, { lo: 0, missing: [...draw.missing, missing(shape, `shape of ${disk.label}`)] })
+    : draw;
 }

@@ -1,9 +1,12 @@
-// Short peaks of the parts, by how long they last, against what the supply rides out.
+// Short peaks of the parts, by how long they last, and the start of disks, against what the supply rides out.
+import type { Build, Placed } from '../../build/build';
+import { startTogether } from '../../figures/drive-power';
 import { drawFor, peakTimes, riddenOut } from '../../figures/peaks';
 import { sentence } from '../../figures/sentence';
+import { ratingOf } from '../../figures/supply-rating';
 import { all, atMost, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap } from '../kit';
+import { at, outcome, swap, type Reporter } from '../kit';
 
 export default check({
   id: 'excursion-beyond-supply',
@@ -14,7 +17,10 @@ export default check({
     'A supply whose rating covers the sustained load still switches off when a card doubles its draw for a ' +
     'millisecond.',
   source: 'ATX Version 3 design guide, doc. 336521, table 3-3',
-  limits: ['Peaks are held against what a design guide asks of a supply, not against what this one can do.'],
+  limits: [
+    'Peaks are held against what a design guide asks of a supply, not against what this one can do.',
+    'Processor and cards are left out while disks start: they hardly work then.',
+  ],
   examples: [
     {
       faulty: `
@@ -30,6 +36,7 @@ parts:
   test(build, report) {
     const { supply } = build.parts;
     if (!supply) return;
+    diskStart(build, supply, report);
     const { times, missingFacts } = peakTimes(build);
     if (times.length === 0 && missingFacts.length === 0) return;
     const held = times.map((lasts) => {
@@ -49,3 +56,18 @@ parts:
     );
   },
 });
+
+/** All disks start at once unless their controller holds them back: for seconds, so that no excursion covers it. */
+function diskStart(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  const drawn = startTogether(build);
+  if (!drawn) return;
+  const rating = ratingOf(build, supply);
+  report(
+    outcome(at(supply, undefined, 'start of disks'), atMost(drawn, rating), {
+      broken: () =>
+        sentence`While all disks start the parts draw ${drawn}; the supply delivers ${rating}. Let the disks start one
+          after another.`,
+      fixes: () => [swap(supply)],
+    }),
+  );
+}

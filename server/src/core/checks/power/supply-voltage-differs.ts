@@ -18,7 +18,8 @@ export default check({
   why:
     'A supply set to the lower range bursts when it is plugged into the higher one; the other way round it ' +
     'does not start.',
-  source: 'ATX12V Power Supply Design Guide, version 2.0, table 1',
+  source:
+    'ATX12V Power Supply Design Guide, version 2.0, table 1; active correction without a selector: common practice',
   caution: 'wrong-mains-voltage',
   examples: [
     {
@@ -85,17 +86,30 @@ function beyond(marked: Figure, way: 1 | -1): Figure {
   );
 }
 
-/** A selector is right when it and the mains are of one range. */
+/**
+ * A selector is right when it and the mains are of one range. A supply with active correction, which every badge asks
+ * for, finds the range by itself.
+ */
 function selectorTruth(supply: Placed<'supply'>, range: ReturnType<typeof badgeMains>): Truth {
-  const has = supply.part.inlet.selector;
+  const { inlet, badge, 'power-factor': correction } = supply.part;
+  const has = inlet.selector;
   const { selector } = supply.at;
   if (has.value === false) return sure(true, has);
   if (selector.value)
     return sure(range !== undefined && badgeMains(Math.max(0, selector.value.lo)) === range, selector);
   const stands = missing(selector, `where the selector of ${supply.label} stands`);
+  if (has.value !== undefined) return lacking([stands], has, selector);
+  if (correction.value === 'active' || (correction.value === undefined && badge.value !== undefined))
+    return sure(true, correction, badge);
   return lacking(
-    has.value === undefined ? [missing(has, `whether ${supply.label} has a selector`)] : [stands],
+    [
+      missing(has, `whether ${supply.label} has a selector`),
+      ...(correction.value === undefined
+        ? [missing(correction, `its power-factor correction`), missing(badge, 'its badge')]
+        : []),
+    ],
     has,
     selector,
+    correction,
   );
 }
