@@ -119,6 +119,8 @@ export const combinedBay = '3.5 or 2.5 in';
 /** What says which bay a drive goes into. */
 export const bayFact = ({ at: { bay }, part: { shape } }: Drive): Fact<unknown> => (bay.node ? bay : shape);
 
+const busFact = ({ part: { bus } }: Drive): Fact<unknown> => bus;
+
 export const portDrives = memo((build: Build) => countDrives(build, 'drives on SATA ports', wantsPort));
 export const housedDrives = memo((build: Build) =>
   countDrives(build, 'drives that want a SATA power connector', housed),
@@ -136,9 +138,10 @@ export const portsFor = memo((build: Build): ReadonlyMap<PortKind, Ports> => {
   if (!build.parts.board) return found;
   for (const kind of ['SATA', 'SAS', 'U.2'] as const) {
     const label = kind === 'SATA' ? 'drives on SATA ports' : `${kind} drives`;
-    const wanted = countDrives(build, label, (drive) => wantsPortOf(drive, kind));
+    const wanted = countDrives(build, label, (drive) => wantsPortOf(drive, kind), busFact);
     if (!wanted) continue;
-    const onSas = kind === 'SATA' ? countDrives(build, 'SAS drives', (drive) => wantsPortOf(drive, 'SAS')) : undefined;
+    const onSas =
+      kind === 'SATA' ? countDrives(build, 'SAS drives', (drive) => wantsPortOf(drive, 'SAS'), busFact) : undefined;
     found.set(kind, {
       wanted: onSas ? total('drives on SATA and SAS ports', 'count', [wanted, onSas]) : wanted,
       left: total(`${kind} ports left`, 'count', portsOf(build, kind === 'SATA' ? ['SATA', 'SAS'] : [kind])),

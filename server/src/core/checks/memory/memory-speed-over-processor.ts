@@ -4,7 +4,7 @@ import { channelCount, isSet, modules, setSpeed } from '../../figures/memory';
 import { sentence } from '../../figures/sentence';
 import { all, any, atMost, lessThan, not } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome } from '../kit';
+import { aspectOf, at, outcome } from '../kit';
 import { setKitSpeed } from './memory-kit';
 
 /** No machine of slots has fewer: so many modules never share a channel. Source: common practice. */
@@ -53,7 +53,7 @@ parts:
       // Makers state less for two modules a channel; what is stated without more holds for one.
       const crowded = all(lessThan(channelCount(build), modules(build)), not(lessThan(set, fastest)));
       report(
-        outcome(at(kit, kit.at.speed), any(not(atMost(set, fastest)), not(crowded)), {
+        outcome(aspectOf(at(kit, kit.at.speed), 'a channel'), any(not(atMost(set, fastest)), not(crowded)), {
           broken: () =>
             sentence`${kit.label} is set to ${set}, the fastest stated for ${processor.label}; that holds for one module
               a channel, and here ${modules(build)} share ${channelCount(build)} channels. Look up what is stated for

@@ -19,7 +19,7 @@ import { times, type Figure } from '../../figures/figure';
 import { memoOf } from '../../figures/memo';
 import { processorDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
-import { all, atMost, lacking, type Truth } from '../../figures/truth';
+import { all, atMost, given, lacking, type Truth } from '../../figures/truth';
 import { usualWires, wireCapacity } from '../../figures/wires';
 import { isPowerConnector, type Connector } from '../../trade/connectors';
 import { check } from '../check';
@@ -102,7 +102,7 @@ function sharedCables(build: Build, card: Card, report: Reporter): void {
   }
   if (loads.length === 0) return;
   report(
-    outcome(place, all(...loads.map(({ truth }) => truth)), {
+    outcome(place, given(all(...loads.map(({ truth }) => truth)), card.part.edge, card.part.connectors), {
       broken: () => {
         const { kind, load, wires } = loads.find(({ truth }) => truth.is === false)!;
         return sentence`One ${kind} cable of ${supply.label} carries ${load} for ${card.label}; its wires are good for
