@@ -68,5 +68,5 @@ if (emacs.missing) reportMissing('Emacs', emacs.missing);
 test.skipIf(emacs.missing)('the lines for Emacs bring findings', async () => {
   writeFileSync(join(scratch, 'paths.el'), paths);
   const args = ['-Q', '--batch', '-l', join(scratch, 'paths.el'), '-l', script('elisp', 'init.el', lisp)];
-  expect(await runEditor('emacs', args)).toContain('scratch is promised to read');
+  expect(await runEditor('emacs', args)).toContain('scratch is to read');
 });

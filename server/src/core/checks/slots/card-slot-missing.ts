@@ -83,9 +83,12 @@ function inSlot(build: Build, placed: Card | Drive, { name, slot, missingFacts }
   });
 }
 
-/** An M.2 drive in a PCIe slot sits on an adapter or a carrier. */
-const isOnAdapter = ({ role, part }: Card | Drive, slot: Slot): boolean =>
-  role === 'drives' && (part as Drive['part']).shape.value === 'M.2' && slot.kind.value === 'PCIe';
+/** An M.2 drive in a PCIe slot sits on an adapter or a carrier; a 2.5 in NVMe drive (U.2) hangs on one in any slot. */
+function isOnAdapter({ role, part }: Card | Drive, slot: Slot): boolean {
+  if (role !== 'drives') return false;
+  const { shape, bus } = part as Drive['part'];
+  return shape.value === 'M.2' ? slot.kind.value === 'PCIe' : shape.value === '2.5 in' && bus.value === 'NVMe';
+}
 
 /** Whether a card in that slot carries M.2 drives. */
 function carried(build: Build, drive: Card | Drive, name: string): Truth {

@@ -86,7 +86,8 @@ function* fixes(
     else if (seemsNvme(drive)) yield change(bus, 'NVMe', 'Set the bus to NVMe');
   }
   yield* fasterSlots(build, drive, reached);
-  if (reached.lo > 0 && Number.isFinite(reached.lo))
+  // While facts are missing, the least it may be is no promise to make.
+  if (reached.lo > 0 && Number.isFinite(reached.lo) && reached.missing.length === 0)
     yield change(promise, floorRate(reached.lo), `Lower the promise to ${floorRate(reached.lo)}`);
   yield swap(drive);
 }

@@ -1,4 +1,5 @@
 // Slots, ports, headers and mounts that the board or the case does not have.
+import type { Build, Placed } from '../../build/build';
 import { referencesIn } from '../../build/references';
 import { offered, takenPlaces } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
@@ -37,7 +38,7 @@ parts:
   test(build, report) {
     for (const { kind, name, fact, placed } of takenPlaces(build)) {
       const place = offered(build, kind);
-      if (!place || !fact.node) continue;
+      if (!place || !fact.node || isUsbOfRear(build, placed, kind)) continue;
       report(
         outcome(atFact(fact, `${placed.path}.${fact.key}:${name}`), isListed(fact, place), {
           broken: () =>
@@ -60,6 +61,13 @@ parts:
       if (reference.saidOf === 'part' && reference.fact.field !== arriving) reportName(build, reference, report);
   },
 });
+
+/** A USB drive may name a port of the rear, where the board lists only ports inside the case. */
+function isUsbOfRear({ parts: { board: on } }: Build, placed: Placed, kind: string): boolean {
+  if (kind !== 'port' || placed.role !== 'drives' || (placed as Placed<'drives'>).part.bus.value !== 'USB')
+    return false;
+  return [...(on?.part.ports.value?.values() ?? [])].every((port) => port.kind.value !== 'USB');
+}
 
 /** The version a board arrives with is judged with its list of versions. */
 const { arriving } = board.firmware.fields;
