@@ -60,7 +60,7 @@ parts:
   radiators: [{ mount: front }]
   supply: { rating: 850 W }
   case: { standoffs: { removable: true }, front-cables: [front panel], tray-opening: true }
-  fans: [{ count: 3, mount: front, flow: in }]
+  fans: [{ count: 3, mount: front, flow: in }, { mount: rear, flow: out }]
 bench:
   equalise-by: touching bare chassis
   power-cord: unplugged

@@ -170,7 +170,18 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
     );
   if (cooler) ask('fit cooler', yes);
   if (supply && box) ask('fit supply', yes);
-  if (fans.length > 0) ask('fit fans', yes);
+  if (fans.length > 0) {
+    // Fans that sit on a radiator go in with it.
+    const seats = new Set([cooler?.at.mount.value, ...radiators.map((one) => one.at.mount.value)]);
+    const seated = fans.every((fan) => fan.at.mount.value !== undefined && seats.has(fan.at.mount.value));
+    const mounts = fans.map((fan) => fan.at.mount);
+    ask(
+      'fit fans',
+      given(yes, ...(seated ? mounts : [])),
+      undefined,
+      seated ? ['fit fans', 'fit radiator'] : undefined,
+    );
+  }
   if (board && box) {
     ask(
       'set standoffs',

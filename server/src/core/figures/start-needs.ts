@@ -86,6 +86,7 @@ const hasPump = memo((build: Build): Truth => {
 export function lacksBefore(build: Build, start: Step & { readonly kind: Start }): readonly StartNeed[] {
   const steps = statedSteps(build);
   const before = steps.slice(0, start.index);
+  if (isRefit(build, before)) return [];
   const moved = benchedAt(build, before);
   return startNeeds(build, start.kind).filter(({ kind, truth }) => {
     if (truth.is === false) return false;
@@ -97,6 +98,23 @@ export function lacksBefore(build: Build, start: Step & { readonly kind: Start }
 }
 
 const ordered: ReadonlySet<StepKind> = new Set(['fit cooler', 'fill loop']);
+
+/** Work on a machine that has run: it is unplugged or opened first, and neither its board nor its processor goes in. */
+function isRefit(build: Build, before: readonly Step[]): boolean {
+  const opened = before.findIndex(({ kind }) => kind === 'unplug mains' || kind === 'open case');
+  const built = before.some(({ kind }) => kind !== undefined && building.has(kind));
+  return !build.parts.board && opened >= 0 && !built;
+}
+
+const building: ReadonlySet<StepKind> = new Set([
+  'fit board',
+  'fit processor',
+  'fit cooler',
+  'fit supply',
+  'fill loop',
+  'connect 24-pin',
+  'connect EPS',
+]);
 
 /** Where a board last had power on the bench, that went into the case after; −1 where none did. */
 export function benchedAt(build: Build, before: readonly Step[]): number {

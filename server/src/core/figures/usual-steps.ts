@@ -92,8 +92,9 @@ export function notAgain(build: Build, start: Step & { readonly kind: Start }): 
   const bench = benchedAt(build, steps.slice(0, start.index));
   if (bench < 0) return [];
   const since = new Set(steps.slice(bench, start.index).map(({ kind }) => kind));
+  const then = new Set(steps.slice(0, bench).map(({ kind }) => kind));
   return startNeeds(build, 'first start').flatMap(({ kind, truth }) =>
-    again.has(kind) && truth.is === true && !since.has(kind) ? [kind] : [],
+    again.has(kind) && truth.is === true && then.has(kind) && !since.has(kind) ? [kind] : [],
   );
 }
 

@@ -1,7 +1,7 @@
 // A filled loop that is powered before it was shown to hold.
 import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
-import { firstStep, statedSteps } from '../../figures/steps';
+import { firstStep, statedSteps, type Step } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
@@ -49,7 +49,7 @@ steps:
     const fill = firstStep(build, filling);
     if (!fill) return;
     const after = firstStep(build, testing, fill.index);
-    const start = firstStep(build, powering, fill.index);
+    const start = powered(build, fill.index);
     // With air it is tested once its radiator is in, before the coolant.
     const closed = firstStep(build, closing);
     const aired = firstStep(build, testing, closed?.index);
@@ -65,6 +65,16 @@ steps:
     );
   },
 });
+
+/** The first step that powers more than the pump: mains without the board's own cable run a pump by itself. */
+function powered(build: Build, from: number): Step | undefined {
+  const steps = statedSteps(build);
+  const cable = steps.findIndex(({ kind }) => kind === 'connect 24-pin');
+  return steps.find(
+    ({ index, kind }) =>
+      index >= from && kind !== undefined && powering.has(kind) && !(kind === 'plug in mains' && cable > index),
+  );
+}
 
 type FirstStep = ReturnType<typeof firstStep>;
 

@@ -63,7 +63,7 @@ steps:
     report(
       stepAnswer(build, atSteps(build, 'usual'), sure(left.length === 0), {
         broken: () =>
-          sentence`A good bench also does ${listed(left)}; add ${left.length > 1 ? 'them' : 'it'} where your work has
+          sentence`A good bench also does ${listed(shortened(left))}; add ${left.length > 1 ? 'them' : 'it'} where your work has
             ${left.length > 1 ? 'them' : 'it'}.`,
       }),
     );
@@ -74,6 +74,10 @@ steps:
     freshPaste(build, report);
   },
 });
+
+/** No more than a reader takes in at once. */
+const shortened = (kinds: readonly string[]): readonly string[] =>
+  kinds.length > 6 ? [...kinds.slice(0, 5), 'others'] : kinds;
 
 function handsInAgain(build: Build, report: Reporter): void {
   for (const { power, next, lacks } of reopened(build)) {
