@@ -9,10 +9,11 @@ import {
   HOLE_POSITIONS,
   isWithinOutline,
   parseBoardSize,
+  type BoardSize,
   type Hole,
   type Outline,
 } from '../trade/forms';
-import { derive, figure, known, missing, type Figure, type Missing } from './figure';
+import { copyWith, derive, figure, known, missing, type Figure, type Missing } from './figure';
 
 /** One thing that must go into a room. */
 export interface Clearance {
@@ -125,16 +126,27 @@ export function holesOf(board: Placed<'board'>): Letters {
 }
 
 /** Where standoffs stand: as the build sets them, else as the tray is delivered. */
-export function standoffsSet(box: Placed<'case'>): Letters {
+export function standoffsSet(box: Placed<'case'>, board?: Placed<'board'>): Letters {
   const own = box.at['standoffs-at'];
   if (own.value) return { holes: stated(own) };
   const { pattern } = box.part.standoffs;
   if (pattern.value === 'full') return { holes: ALL_HOLES };
-  const size = pattern.value === undefined ? undefined : parseBoardSize(pattern.value);
+  const size = pattern.value === undefined ? patternTaken(box, board) : parseBoardSize(pattern.value);
   const known = size && BOARD_HOLES[size];
   return known
     ? { holes: known }
     : { missingFacts: missing(own.entry ? own : pattern, `standoff pattern of ${box.label}`) };
+}
+
+/**
+ * A tray that states no pattern has that of the largest board it takes: enough to tell of such a board, and of no
+ * smaller one. Source: common practice.
+ */
+function patternTaken(box: Placed<'case'>, board: Placed<'board'> | undefined): BoardSize | undefined {
+  const taken = box.part['board-sizes'].value?.flatMap(({ value }) => parseBoardSize(value ?? '') ?? []) ?? [];
+  const size = board && sizeOf(board);
+  const area = (one: BoardSize): number => BOARD_OUTLINES[one].widthMm * BOARD_OUTLINES[one].depthMm;
+  return size && taken.includes(size) && taken.every((one) => area(one) <= area(size)) ? size : undefined;
 }
 
 /** The board’s edges: as stated, else its size’s; a fact that is lacking where neither tells. */
@@ -145,4 +157,17 @@ export function outlineOf(board: Placed<'board'>): Outline | { readonly missingF
   if (!width.value && !usual) return { missingFacts: missing(width, `width of ${board.label}`) };
   if (!depth.value && !usual) return { missingFacts: missing(depth, `depth of ${board.label}`) };
   return { widthMm: width.value?.hi ?? usual!.widthMm, depthMm: depth.value?.hi ?? usual!.depthMm };
+}
+
+/** How far the panel of a case stands nearer to a card’s slot than to a processor, at most, mm. Source: common practice. */
+const CARD_ROOM_BELOW_COOLER_MM = 20;
+
+/** The room over a card; where no sheet says it, at least what the case leaves over the processor, less a little. */
+export function cardRoom({ part, label }: Placed<'case'>): Figure {
+  const fact = part['card-height'];
+  const stated = figure(fact, `room over a card in ${label}`);
+  const cooler = part['cooler-height'].value;
+  if (fact.node || !cooler) return stated;
+  const source = 'common practice: the panel is as far from a card’s slot as from the processor, within 20 mm';
+  return copyWith(stated, { lo: Math.max(0, cooler.lo - CARD_ROOM_BELOW_COOLER_MM), unit: 'mm', source });
 }

@@ -14,7 +14,16 @@ const AT_THE_FLOOR = 1 - 0.003 * 75;
 export const LIFT_FROM_FLOOR_KG = NIOSH_LOAD_CONSTANT_KG * AT_THE_FLOOR;
 
 /** Parts whose mass is seldom printed weigh no more than this, g, each. Source: common practice. */
-export const LIGHT_PARTS_AT_MOST_G = { processor: 200, memory: 100, fans: 400 } as const;
+export const LIGHT_PARTS_AT_MOST_G = {
+  board: 2000,
+  processor: 200,
+  cooler: 3000,
+  memory: 100,
+  drives: 900,
+  graphics: 3500,
+  cards: 1500,
+  fans: 400,
+} as const;
 
 /** Length at which a house states the mass that may hang. Source: common practice; a full-length card is 312 mm. */
 const HANGING_REFERENCE_MM = 300;

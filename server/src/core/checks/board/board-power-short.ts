@@ -4,6 +4,7 @@ import { processorDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { inUnit } from '../../quantity';
+import { processorListed } from '../../figures/firmware';
 import { check } from '../check';
 import { at, outcome, putOn, swap } from '../kit';
 
@@ -29,8 +30,12 @@ parts:
 `,
     },
   ],
-  test({ parts: { board, processor } }, report) {
+  test(build, report) {
+    const { board, processor } = build.parts;
     if (!board || !processor) return;
+    // A maker that lists a processor has its board carry it; only what it is set to above that may be too much.
+    const isListed = processorListed(build)?.line !== undefined;
+    if (!board.part['processor-power'].node && isListed && !processor.at['power-limit'].entry) return;
     const bears = figure(board.part['processor-power'], `processor power of ${board.label}`);
     const drawn = processorDraw(processor);
     report(

@@ -31,7 +31,7 @@ parts:
   test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
     const holes = holesOf(board);
-    const set = standoffsSet(box);
+    const set = standoffsSet(box, board);
     const missingFacts = [holes, set].flatMap((one) => ('missingFacts' in one ? [one.missingFacts] : []));
     const place = at(box, box.at['standoffs-at']);
     if ('missingFacts' in holes || 'missingFacts' in set)

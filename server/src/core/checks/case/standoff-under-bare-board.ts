@@ -35,7 +35,7 @@ parts:
   test({ parts: { board, case: box } }, report) {
     if (!board || !box) return;
     const holes = holesOf(board);
-    const set = standoffsSet(box);
+    const set = standoffsSet(box, board);
     const outline = outlineOf(board);
     const missingFacts = [holes, set, outline].flatMap((one) => ('missingFacts' in one ? [one.missingFacts] : []));
     const place = at(box, box.at['standoffs-at']);

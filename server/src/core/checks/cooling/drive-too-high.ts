@@ -1,9 +1,13 @@
 // The height of the place against what each drive is rated for.
-import { figure } from '../../figures/figure';
+import { copyWith, figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
+
+/** Drives that state no altitude serve at any place up to this one. */
+const leastRatedMm = 2_000_000;
+const source = 'common practice: drives are rated for 3000 m or more';
 
 export default check({
   id: 'drive-too-high',
@@ -29,7 +33,8 @@ parts:
     if (!altitude.value) return;
     const height = figure(altitude, 'altitude of the place');
     for (const drive of build.parts.drives) {
-      const highest = figure(drive.part.highest, `highest altitude of ${drive.label}`);
+      const stated = figure(drive.part.highest, `highest altitude of ${drive.label}`);
+      const highest = drive.part.highest.node ? stated : copyWith(stated, { lo: leastRatedMm, unit: 'm', source });
       report(
         outcome(at(drive), atMost(height, highest), {
           broken: () => sentence`${drive.label} is rated for ${highest} at most; the place lies at ${height}.`,

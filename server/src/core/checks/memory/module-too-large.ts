@@ -1,5 +1,6 @@
 // The capacity of one module against the largest that a slot takes.
-import { figure } from '../../figures/figure';
+import type { Placed } from '../../build/build';
+import { copyWith, figure, type Figure } from '../../figures/figure';
 import { moduleCapacity } from '../../figures/memory';
 import { alike } from '../../figures/memory-sizes';
 import { sentence } from '../../figures/sentence';
@@ -28,10 +29,10 @@ parts:
   test({ parts: { board, memory } }, report) {
     if (!board) return;
     for (const kit of memory) {
-      const [size, most] = alike([
-        moduleCapacity(kit),
-        figure(board.part.memory['largest-module'], `largest module of ${board.label}`),
-      ]) as [ReturnType<typeof figure>, ReturnType<typeof figure>];
+      const [size, most] = alike([moduleCapacity(kit), largestOf(board)]) as [
+        ReturnType<typeof figure>,
+        ReturnType<typeof figure>,
+      ];
       report(
         outcome(at(kit), atMost(size, most), {
           broken: () => sentence`One module of ${kit.label} holds ${size}; a slot of ${board.label} takes ${most}.`,
@@ -41,3 +42,13 @@ parts:
     }
   },
 });
+
+/** Where no sheet says it, at least what fills the board’s slots to the most that it takes. */
+function largestOf({ part: { memory }, label }: Placed<'board'>): Figure {
+  const fact = memory['largest-module'];
+  const stated = figure(fact, `largest module of ${label}`);
+  const slots = memory.slots.value?.length ?? 0;
+  if (fact.node || !memory.most.value || slots === 0) return stated;
+  const source = 'what fills all slots to the most that the board takes';
+  return copyWith(stated, { lo: memory.most.value.lo / slots, unit: memory.most.value.unit, source });
+}

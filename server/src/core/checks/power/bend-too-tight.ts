@@ -2,6 +2,7 @@
 import { copyWith, figure, known, missing, total, type Figure } from '../../figures/figure';
 import { connectorCount } from '../../figures/cables';
 import { connectorsOf, type Card } from '../../figures/card-power';
+import { cardRoom } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atLeast, atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -46,7 +47,7 @@ parts:
           [figure(card.part.height, `height of ${card.label}`), connectorRoom(card)],
           { unit: 'mm' },
         );
-        const room = figure(box.part['card-height'], `room for a card’s height in ${box.label}`);
+        const room = cardRoom(box);
         report(
           outcome(at(card), given(connectors ? atMost(need, room) : lacking(missingFacts), card.part.connectors), {
             broken: () =>

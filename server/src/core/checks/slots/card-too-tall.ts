@@ -1,5 +1,6 @@
 // The height of a card against the room to the side panel.
 import { figure } from '../../figures/figure';
+import { cardRoom } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
@@ -31,7 +32,7 @@ parts:
   test(build, report) {
     const box = build.parts.case;
     if (!box) return;
-    const room = figure(box.part['card-height'], `room over a card in ${box.label}`);
+    const room = cardRoom(box);
     for (const card of cardsOf(build)) {
       // On a riser it stands with its face to the panel.
       if (card.at.riser.entry) continue;
