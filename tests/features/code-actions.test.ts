@@ -43,7 +43,8 @@ describe('fixes', () => {
   });
 
   test('no fix of a safety text is preferred', () => {
-    const caution = 'caution: { word: N¦OTICE, hazard: H., consequence: You could get an electric shock., avoidance: A. }';
+    const caution =
+      'caution: { word: N¦OTICE, hazard: H., consequence: You could get an electric shock., avoidance: A. }';
     const { all } = actions(`steps:\n  - equalise\n  - { do: fit supply, ${caution} }\n`);
     const raise = all.find(({ title }) => title === 'Write CAUTION');
     expect(raise).toBeDefined();

@@ -15,12 +15,12 @@ export const LIFT_FROM_FLOOR_KG = NIOSH_LOAD_CONSTANT_KG * AT_THE_FLOOR;
 
 /** Parts whose mass is seldom printed weigh no more than this, g, each. Source: common practice. */
 export const LIGHT_PARTS_AT_MOST_G = {
-  board: 2000,
+  board: 1500,
   processor: 200,
-  cooler: 3000,
+  cooler: 2200,
   memory: 100,
   drives: 900,
-  graphics: 3500,
+  graphics: 2700,
   cards: 1500,
   fans: 400,
 } as const;
