@@ -149,6 +149,7 @@ import driveSlowerThanPromised from './storage/drive-slower-than-promised';
 import driveThreadWrong from './storage/drive-thread-wrong';
 import eightfoldSlip from './storage/eightfold-slip';
 import enduranceShort from './storage/endurance-short';
+import m2HeatSinkWrong from './storage/m2-heat-sink-wrong';
 import m2KeyDiffers from './storage/m2-key-differs';
 import m2LengthUnsupported from './storage/m2-length-unsupported';
 import m2ScrewMissing from './storage/m2-screw-missing';
@@ -365,6 +366,7 @@ export const checks: readonly Check[] = [
   driveThreadWrong,
   eightfoldSlip,
   enduranceShort,
+  m2HeatSinkWrong,
   m2KeyDiffers,
   m2LengthUnsupported,
   m2ScrewMissing,

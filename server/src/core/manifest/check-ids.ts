@@ -149,6 +149,7 @@ export const CHECK_IDS: readonly string[] = [
   'drive-thread-wrong',
   'eightfold-slip',
   'endurance-short',
+  'm2-heat-sink-wrong',
   'm2-key-differs',
   'm2-length-unsupported',
   'm2-screw-missing',
