@@ -30,6 +30,7 @@ const elsewhere: ReadonlySet<StepKind> = new Set([
   'first start',
   'wait for memory training',
   'remove film',
+  'set profile',
   'connect 24-pin',
   'connect EPS',
   'connect fan cables',
