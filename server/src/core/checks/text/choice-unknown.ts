@@ -15,13 +15,13 @@ export default fileCheck({
       faulty: `
 parts:
   drives:
-    - { name: scratch, bus: nvme }
-#                           ^^^^
+    - { name: scratch, screw: m3 }
+#                             ^^
 `,
       mended: `
 parts:
   drives:
-    - { name: scratch, bus: NVMe }
+    - { name: scratch, screw: M3 }
 `,
     },
   ],
