@@ -27,6 +27,8 @@ const power: Record<PowerConnectorWord, string> = {
     '12VHPWR|12V-2x6|12V-2×6|12vhpwr|16 Pin|12+4-pin|PCIe 5.0 16-pin|16-pin 12VHPWR|12V-2x6 connector|PCIe 5.1 12V-2x6|PCIe 12VHPWR',
   'SATA power':
     'SATA|SATA Power|Serial ATA|S-ATA|SATA connector|SATA 15-pin|15-pin SATA|sata power|SATA connectors|SATA drive',
+  '10-pin': '10 Pin|ATX12VO 10-pin|10-pin ATX12VO|main 10-pin|ATX12VO',
+  'DC barrel': 'barrel|DC-in|DC jack|barrel plug|barrel jack|DC inlet|DC power jack|DC plugs|DC inlets|DC input',
   'peripheral 4-pin':
     'Molex|4-pin Molex|Molex 4-pin|Peripheral|Peripheral 4-pin|big 4-pin|LP4|D-plug|PATA|4-pin peripheral|IDE 4-pin',
   'floppy 4-pin': 'FDD|floppy|Berg|FDD 4-pin|4-pin FDD|floppy 4 pin|SP4|4-pin floppy|Berg 4-pin|mini Molex',
@@ -66,7 +68,7 @@ const rows = <C extends string>(table: Partial<Record<C, string>>): [C, string][
 describe('power connectors', () => {
   it.each(rows(power))('%s: %s', (word, written) => expect(wordOf(POWER_CONNECTOR_WORDS, written)).toBe(word));
 
-  it.each(['20-pin', '12-pin', '10-pin', 'EPS 6-pin', 'PCIe 4-pin', '2.5 in', 'flux', '24', '', '8+8-pin', 'SAS'])(
+  it.each(['20-pin', '12-pin', '14-pin', 'EPS 6-pin', 'PCIe 4-pin', '2.5 in', 'flux', '24', '', '8+8-pin', 'SAS'])(
     '%j: none of them',
     (written) => expect(meanings(POWER_CONNECTOR_WORDS, written)).toEqual([]),
   );

@@ -28,6 +28,8 @@ const ROWS: [Connector, [number, number], [number, number, number, number][]][] 
       [3.3, 3, 4.5, 4.5],
     ],
   ],
+  ['10-pin', [216, 288], [[12, 3, 18, 24]]],
+  ['DC barrel', [60, 240], [[12, 1, 5, 12]]],
   [
     'peripheral 4-pin',
     [72, 96],
@@ -51,7 +53,11 @@ describe('connector ratings', () => {
       })),
     );
     expect(rating.source).toMatch(
-      connector === 'SATA power' ? /^Serial ATA/ : /^ATX Version 3 .*doc\. 336521, (section|table)/,
+      {
+        'SATA power': /^Serial ATA/,
+        '10-pin': /^ATX12VO design guide, doc\. 613768/,
+        'DC barrel': /^common practice/,
+      }[connector as string] ?? /^ATX Version 3 .*doc\. 336521, (section|table)/,
     );
   });
 

@@ -117,6 +117,8 @@ export const connectorKinds = [
   '16-pin',
   'SATA power',
   'peripheral 4-pin',
+  '10-pin',
+  'DC barrel',
 ] as const;
 
 export const fanFields = {

@@ -29,7 +29,7 @@ const inRadiators = { printed: 'The data sheet, under radiator places.' } as con
 const onBag = { printed: 'The bag, or the handbook’s list of screws.' } as const;
 const onPackaging = { printed: 'The cable’s packaging or data sheet.' } as const;
 
-export const supplyForms = ['ATX', 'SFX', 'SFX-L', 'TFX', 'Flex ATX'] as const;
+export const supplyForms = ['ATX', 'SFX', 'SFX-L', 'TFX', 'Flex ATX', 'external'] as const;
 export const badges = ['white', 'bronze', 'silver', 'gold', 'platinum', 'titanium'] as const;
 
 export const supply = {
@@ -51,7 +51,9 @@ export const supply = {
     '[{ lowest: 100 V, highest: 127 V, rating: 1300 W }, { lowest: 200 V, highest: 240 V, rating: 1600 W }]',
     onSupply,
   ),
-  form: choice(supplyForms, 'Outline of its housing.', { printed: 'The data sheet, under form factor.' }),
+  form: choice(supplyForms, 'Outline of its housing; external for a brick outside the case.', {
+    printed: 'The data sheet, under form factor.',
+  }),
   depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
   badge: choice(badges, 'Efficiency badge, by its metal.', {
     example: 'gold',
@@ -118,7 +120,7 @@ export const supply = {
     '[{ percent: 200 %, lasts: 0.1 ms }]',
     { printed: 'The data sheet, under peak load.' },
   ),
-  standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1'], 'The design guide it follows.', {
+  standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1', 'ATX12VO'], 'The design guide it follows.', {
     printed: 'The box or the data sheet.',
   }),
   connectors: connectors('Connectors on its own cables, by kind.', inCables),

@@ -82,6 +82,25 @@ const SPELLINGS: Readonly<Record<PowerConnectorWord, readonly string[]>> = {
     'IDE/Molex',
     'Molex/IDE',
   ]),
+  '10-pin': named([
+    '10 pins',
+    '10P',
+    'ATX12VO',
+    ...eitherWay(['ATX12VO', '12VO', 'ATX 12VO', 'main'], ['10-pin', '10 pins']),
+  ]),
+  'DC barrel': [
+    ...eitherWay(
+      ['DC', 'barrel', 'DC barrel', 'DC power', 'coaxial'],
+      ['jack', 'plug', 'inlet', 'socket', 'connector'],
+    ),
+    ...eitherWay(['DC', 'barrel', 'DC barrel'], ['jacks', 'plugs', 'inlets', 'sockets', 'connectors']),
+    'barrel',
+    'DC-in',
+    'DC in',
+    'DC input',
+    '19V DC-in',
+    '12V DC-in',
+  ],
   'floppy 4-pin': named([
     'floppy',
     'FDD',

@@ -9,7 +9,9 @@ export type Connector =
   | 'PCIe 8-pin'
   | '16-pin'
   | 'SATA power'
-  | 'peripheral 4-pin';
+  | 'peripheral 4-pin'
+  | '10-pin'
+  | 'DC barrel';
 
 export interface ConnectorRail {
   readonly voltageV: number;
@@ -96,6 +98,18 @@ export const CONNECTORS: Readonly<Record<Connector, ConnectorRating>> = {
     rails: [12, 5, 3.3].map((voltageV) => ({ voltageV, contacts: 3, currentA: exactly(4.5) })),
     powerW: exactly(54),
     source: 'Serial ATA specification, power connector: 1.5 A a contact',
+  },
+  '10-pin': {
+    connector: '10-pin',
+    rails: [byContact(12, 3)],
+    powerW: { low: 216, high: 288 },
+    source: 'ATX12VO design guide, doc. 613768: three 12 V contacts; 6 to 8 A each, as in the guide for ATX',
+  },
+  'DC barrel': {
+    connector: 'DC barrel',
+    rails: [{ voltageV: 12, contacts: 1, currentA: { low: 5, high: 12 } }],
+    powerW: { low: 60, high: 240 },
+    source: 'common practice: 5 A at 12 V to 12 A at 20 V',
   },
   'peripheral 4-pin': {
     connector: 'peripheral 4-pin',

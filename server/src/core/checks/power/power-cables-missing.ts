@@ -109,6 +109,7 @@ function countsOf(build: Build): Count[] {
     byAdapter(build, count('16-pin', '16-pin')),
     count('peripheral 4-pin', 'peripheral 4-pin'),
   ];
+  for (const kind of ['10-pin', 'DC barrel'] as const) if (wanted.get(kind)!.hi > 0) counts.push(count(kind, kind));
   if (wanted.get('EPS 4-pin')!.hi > 0) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
   if (wanted.get('PCIe 6-pin')!.hi > 0) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
   return counts;

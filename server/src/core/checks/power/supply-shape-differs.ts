@@ -31,6 +31,8 @@ parts:
     const { supply, case: box } = build.parts;
     if (!supply || !box) return;
     const { form } = supply.part;
+    // A brick stands outside.
+    if (form.value === 'external') return report(outcome(at(supply), sure(true, form), { broken: () => sentence`` }));
     const takes = box.part['supply-forms'];
     const fits = agree(form, `outline of ${supply.label}`, takes, `supply outlines of ${box.label}`, (has, list) =>
       list.some(({ value }) => value === has || (value !== undefined && shorterThan[value] === has)),

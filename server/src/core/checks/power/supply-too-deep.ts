@@ -1,7 +1,7 @@
 // The supply’s depth against the case’s room for it.
 import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { atMost, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -27,10 +27,12 @@ parts:
   ],
   test({ parts: { supply, case: box } }, report) {
     if (!supply || !box) return;
+    const { form } = supply.part;
+    const isOutside = form.value === 'external';
     const depth = figure(supply.part.depth, `depth of ${supply.label}`);
     const room = figure(box.part['supply-depth'], `room for a supply in ${box.label}`);
     report(
-      outcome(at(supply), atMost(depth, room), {
+      outcome(at(supply), isOutside ? sure(true, form) : atMost(depth, room), {
         broken: () => sentence`The supply is ${depth} deep; the case leaves ${room}.`,
         fixes: () => [swap(supply), swap(box)],
       }),
