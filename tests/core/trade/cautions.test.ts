@@ -105,6 +105,15 @@ const ROWS: [CautionId, SignalWord, RegExp, RegExp, RegExp, RegExp, RegExp][] = 
   ['conductive-paste', 'NOTICE', /bridges contacts/, /short/, /^Cover the parts/, /data sheet/, /common practice/],
   ['header-overload', 'NOTICE', /thin tracks/, /burn the header/, /among headers/, /board’s handbook/, /2\.1\.1/],
   [
+    'light-voltage',
+    'NOTICE',
+    /5 V or 12 V/,
+    /ruined at once/,
+    /printed beside the header/,
+    /board’s handbook/,
+    /common practice/,
+  ],
+  [
     'thin-air',
     'NOTICE',
     /heads of a hard disk fly on it/,

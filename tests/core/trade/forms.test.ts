@@ -7,6 +7,7 @@ import {
   FAN_HOLE_PITCH_MM,
   HOLE_POSITIONS,
   SUPPLY_FORMS,
+  classTakes,
   caseTakesBoard,
   fanHolePitchMm,
   isVagueBoardSize,
@@ -136,3 +137,11 @@ describe('fans and radiators', () => {
     expect(() => radiatorClass(NaN)).toThrow(RangeError);
   });
 });
+
+it.each([
+  ['360', '240', true],
+  ['240', '360', false],
+  ['280', '240', false],
+  ['280', '280', true],
+  ['slim', '240', false],
+])('a place for a %s takes a %s: %s', (place, own, takes) => expect(classTakes(place, own)).toBe(takes));

@@ -44,6 +44,7 @@ import filmLeft from './cooling/film-left';
 import headerOverloaded from './cooling/header-overloaded';
 import headersShort from './cooling/headers-short';
 import inletTakenAsRoom from './cooling/inlet-taken-as-room';
+import lightHeaderDiffers from './cooling/light-header-differs';
 import metalPasteOnAluminium from './cooling/metal-paste-on-aluminium';
 import pasteAmountOff from './cooling/paste-amount-off';
 import pasteClaimImplausible from './cooling/paste-claim-implausible';
@@ -261,6 +262,7 @@ export const checks: readonly Check[] = [
   headerOverloaded,
   headersShort,
   inletTakenAsRoom,
+  lightHeaderDiffers,
   metalPasteOnAluminium,
   pasteAmountOff,
   pasteClaimImplausible,

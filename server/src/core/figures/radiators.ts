@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { pcCase } from '../parts/housing';
 import type { radiatorFields } from '../parts/common';
 import type { Fact, Group } from '../parts/fact';
-import { radiatorClassMm } from '../trade/air';
+import { RADIATOR_TANKS_MM, radiatorClassMm } from '../trade/air';
 import { radiatorClass } from '../trade/forms';
 import { isLiquid } from './coolers';
 import { copyWith, figure, known, missing, total, type Figure, type Missing } from './figure';
@@ -66,7 +66,7 @@ function seat(box: Placed<'case'>, mount: Fact<string>, label: string): Pick<Rad
   return place ? { place, missingFacts: [] } : { missingFacts: [] };
 }
 
-/** Real length, end tanks included; where it is not stated, at least what its class says. */
+/** Real length, end tanks included; where it is not stated, what radiators of its class have. */
 export function radiatorLength({ facts, label }: Radiator): Figure {
   const own = figure(facts.length, `length of ${label}`);
   if (facts.length.value) return own;
@@ -76,7 +76,10 @@ export function radiatorLength({ facts, label }: Radiator): Figure {
       : own;
   const nominal = Number(facts.class.value);
   const row = Number.isInteger(nominal) && nominal > 0 ? radiatorClass(nominal) : undefined;
-  return row ? { ...length, lo: radiatorClassMm(row.fans, row.frameMm), unit: 'mm' } : notNegative(length);
+  if (!row) return notNegative(length);
+  const fans = radiatorClassMm(row.fans, row.frameMm);
+  const { low, high } = RADIATOR_TANKS_MM;
+  return { ...length, lo: fans + low, hi: fans + high, unit: 'mm', source: 'common practice: class and end tanks' };
 }
 
 /** Thickness with the fans on it. */

@@ -44,6 +44,7 @@ export const CHECK_IDS: readonly string[] = [
   'header-overloaded',
   'headers-short',
   'inlet-taken-as-room',
+  'light-header-differs',
   'metal-paste-on-aluminium',
   'paste-amount-off',
   'paste-claim-implausible',

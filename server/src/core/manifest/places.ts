@@ -72,6 +72,7 @@ export const roles = {
         { example: 'out' },
       ),
       header: text('The header its fans plug into.', 'CPU_FAN', { refersTo: 'header' }),
+      'light-header': text('The header its lights plug into.', 'RGB_1', { refersTo: 'header' }),
       'pump-header': text('The header its pump plugs into.', 'PUMP', { refersTo: 'header' }),
       'applied-compound': choice(['kept', 'wiped off'], 'What is done with the paste that its base brings.', {
         example: 'kept',
@@ -181,6 +182,7 @@ export const roles = {
         usual: ['front', 'rear', 'top', 'bottom', 'side'],
       }),
       flow: choice(['in', 'out'], 'Which way it blows.'),
+      'light-header': text('The header its lights plug into.', 'RGB_1', { refersTo: 'header' }),
       header: text('The header it plugs into.', 'SYS_FAN_1', { refersTo: 'header' }),
     },
   },

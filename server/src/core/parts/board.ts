@@ -278,6 +278,13 @@ export const board = {
       {
         kind: choice(HEADER_KINDS, 'What plugs in.', { spellings: HEADER_WORDS, ...onConnectors }),
         pins: count('Pins.', '4', onConnectors),
+        voltage: quantity(
+          'voltage',
+          'V',
+          'Voltage of a header for lights: 5 V with 3 pins, 12 V with 4.',
+          '5 V',
+          onConnectors,
+        ),
         current: quantity('current', 'A', 'Current it supplies.', '1 A', {
           printed: 'The handbook’s page on fan connectors.',
         }),

@@ -142,6 +142,19 @@ export const fanFields = {
   }),
   level: quantity('sound-level', 'dBA', 'Sound pressure level at full speed.', '24 dBA', inAcoustics),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
+  lights: group(
+    {
+      voltage: quantity('voltage', 'V', 'Voltage of its lights.', '5 V', {
+        printed: 'The data sheet, under lighting.',
+      }),
+      pins: count('Pins of their connector: 3 for lights set one by one, 4 for all alike.', '3', {
+        printed: 'The data sheet, under lighting.',
+      }),
+    },
+    'Its lights, where it has any.',
+    '{ voltage: 5 V, pins: 3 }',
+    { printed: 'The data sheet, under lighting.' },
+  ),
   'hole-pitch': length('Distance between two neighbouring fixing holes.', '124.5 mm', {
     printed: 'The data sheet’s drawing of the fan.',
   }),

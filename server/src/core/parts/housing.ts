@@ -286,6 +286,12 @@ export const pcCase = {
     group(
       {
         length: length('Longest radiator, end tanks included.', '290 mm', inRadiators),
+        classes: list(
+          text('A radiator class.', '240', { usual: ['120', '140', '240', '280', '360', '420'] }),
+          'Radiator classes it takes, where no length is stated.',
+          '["240", "280"]',
+          inRadiators,
+        ),
         width: length('Widest radiator.', '140 mm', inRadiators),
         thickness: length('Room for radiator and fans together.', '60 mm', {
           printed: 'The handbook’s page on fitting radiators.',

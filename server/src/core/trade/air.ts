@@ -100,6 +100,12 @@ export function dewPointC(temperatureC: number, humidityPercent: number): number
 export const WARM_UP_H: Range = { low: 2, high: 24 };
 
 /**
+ * What end tanks add to a radiator's class, mm. Source: common practice: sheets print 153 for a 120, 274 to 284 for a
+ * 240, 394 to 402 for a 360; thick ones of a loop are longer.
+ */
+export const RADIATOR_TANKS_MM: Range = { low: 25, high: 50 };
+
+/**
  * A radiator's class: number of fans × fan size, mm. Its real length is longer ("240" is about 275 mm), so a
  * place needs the maker's own length. Source: common practice.
  */

@@ -27,6 +27,7 @@ export type CautionId =
   | 'no-way-for-heat'
   | 'conductive-paste'
   | 'header-overload'
+  | 'light-voltage'
   | 'thin-air'
   | 'dew'
   | 'hanging-cooler';
@@ -265,6 +266,14 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
       'through a splitter.',
     defersTo: 'the board’s handbook',
     source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1; common practice',
+  },
+  'light-voltage': {
+    word: 'NOTICE',
+    hazard: 'Headers for lights carry 5 V or 12 V, and their connectors can be forced on to the other.',
+    consequence: 'Lights made for 5 V could be ruined at once on 12 V, and the header with them.',
+    avoidance: 'Read the voltage printed beside the header and on the cable before plugging in.',
+    defersTo: 'the board’s handbook',
+    source: 'common practice',
   },
   'thin-air': {
     word: 'NOTICE',

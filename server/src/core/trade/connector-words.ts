@@ -277,6 +277,7 @@ export const HEADER_KINDS = [
   'front USB 3',
   'front USB-C',
   'front audio',
+  'RGB',
 ] as const;
 export type HeaderKind = (typeof HEADER_KINDS)[number];
 
@@ -380,5 +381,21 @@ export const HEADER_WORDS: Vocabulary<HeaderKind> = vocabulary('a kind of header
     'mic/headphone',
     'audio jack',
     'audio cable',
+  ],
+  RGB: [
+    'ARGB',
+    'addressable RGB',
+    'RGB header',
+    'ARGB header',
+    'RGB LED',
+    'JRGB',
+    'JARGB',
+    'JRAINBOW',
+    'LED strip',
+    'LED header',
+    'RGB lighting',
+    '5V ARGB',
+    '12V RGB',
+    'addressable Gen 2',
   ],
 });

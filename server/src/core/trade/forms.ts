@@ -201,3 +201,12 @@ export function radiatorClass(nominalMm: number): RadiatorClass | undefined {
   const rows = RADIATOR_FRAMES_MM.map((frameMm) => ({ fans: nominalMm / frameMm, frameMm }));
   return rows.find(({ fans }) => Number.isInteger(fans) && fans <= RADIATOR_FANS_AT_MOST);
 }
+
+/** Whether a place for one radiator class takes another: fans of the same frame, and no more of them. */
+export function classTakes(place: string, own: string): boolean {
+  if (place === own) return true;
+  const [there, here] = [place, own].map((one) =>
+    /^[1-9]\d{1,3}$/.test(one) ? radiatorClass(Number(one)) : undefined,
+  );
+  return there !== undefined && here !== undefined && here.frameMm === there.frameMm && here.fans <= there.fans;
+}

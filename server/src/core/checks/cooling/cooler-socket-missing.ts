@@ -1,4 +1,5 @@
 // The cooler's mounting kits against the socket.
+import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { agree } from '../../figures/truth';
 import { listsSocket } from '../../trade/processor-names';
@@ -40,7 +41,7 @@ parts:
           broken: () =>
             sockets.value!.length === 0
               ? sentence`${cooler.label} has no mounting kit for ${socket}, nor for any other socket.`
-              : sentence`${cooler.label} has no mounting kit for ${socket}; it fits ${sockets}.`,
+              : sentence`${cooler.label} has no mounting kit for ${socket}, only for ${spoken(sockets.value!)}; order the kit.`,
           fixes: () => [swap(cooler)],
         },
       ),

@@ -1,6 +1,7 @@
 // A radiator's fans and width against what its place in the case takes.
 import { figure, type Figure } from '../../figures/figure';
 import { radiators, type Radiator, type RadiatorPlace } from '../../figures/radiators';
+import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { agree, all, atMost, lacking, type Truth } from '../../figures/truth';
 import { check } from '../check';
@@ -37,8 +38,8 @@ parts:
         outcome(at(placed, mount), fits && narrow ? all(fits, narrow) : lacking(missingFacts), {
           broken: () =>
             fits!.is === false
-              ? sentence`${label} takes fans of ${radiator.facts['fan-size']}; at ${mount} the case takes
-                ${place!['fan-sizes']}.`
+              ? sentence`${label} takes fans of ${radiator.facts['fan-size']}; the case takes
+                ${spoken(place!['fan-sizes'].value!)} at ${mount}.`
               : sentence`${label} is ${width} wide; the case leaves ${widthOf(radiator, place!)} at ${mount}.`,
           fixes: () => elsewhere(build, radiator),
         }),

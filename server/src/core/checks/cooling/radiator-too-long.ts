@@ -1,8 +1,10 @@
 // A radiator's real length, end tanks included, against the place it is to go into.
 import { figure } from '../../figures/figure';
-import { radiatorLength, radiators } from '../../figures/radiators';
+import { radiatorLength, radiators, type Radiator, type RadiatorPlace } from '../../figures/radiators';
+import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
-import { atMost, lacking } from '../../figures/truth';
+import { agree, atMost, lacking, type Truth } from '../../figures/truth';
+import { classTakes } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { elsewhere } from './cooling-kit';
@@ -16,6 +18,7 @@ export default check({
     'A radiator’s class is fan size times number of fans; the real one is longer by its tanks, and those ' +
     'meet the case first.',
   source: 'common practice: a class of 240 is about 275 mm long',
+  limits: ['Where the case prints radiator classes and no length, the class decides.'],
   examples: [
     {
       faulty: `
@@ -34,11 +37,24 @@ parts:
       const length = radiatorLength(radiator);
       const room = place && figure(place.length, `room for a radiator at ${mount.value}`);
       report(
-        outcome(at(placed, mount), room ? atMost(length, room) : lacking(missingFacts), {
-          broken: () => sentence`${label} is ${length} long with its end tanks; the case leaves ${room!} at ${mount}.`,
+        outcome(at(placed, mount), room ? (byClass(radiator, place) ?? atMost(length, room)) : lacking(missingFacts), {
+          broken: () =>
+            place!.length.value
+              ? sentence`${label} is ${length} long with its end tanks; the case leaves ${room!} at ${mount}.`
+              : sentence`${label} is of class ${radiator.facts.class}; the case takes
+                  ${spoken(place!.classes.value!)} at ${mount}.`,
           fixes: () => elsewhere(build, radiator),
         }),
       );
     }
   },
 });
+
+/** Where the case prints classes and no length, the class decides; undefined where a length is stated, or no class. */
+function byClass({ facts, label, mount }: Radiator, place: RadiatorPlace): Truth | undefined {
+  const { classes, length } = place;
+  if (length.value || !classes.value) return undefined;
+  return agree(facts.class, `class of ${label}`, classes, `radiator classes at ${mount.value}`, (own, taken) =>
+    taken.some((one) => one.value !== undefined && classTakes(one.value, own)),
+  );
+}
