@@ -76,9 +76,9 @@ acceptan¦ce:
     const all = codeActions(judged, { start: position, end: position }, { candidates, diagnostics: shown });
     const fixes = all.filter(({ title }) => title.startsWith('Add '));
     expect(fixes.map(({ title, diagnostics }) => [title, diagnostics?.map(({ message }) => message)])).toEqual(
-      ['a memory test', 'a stress test', 'tests of the drives'].map((what) => [
+      ['a memory test', 'a stress test', 'a test of the drives'].map((what) => [
         `Add ${what}`,
-        [`The acceptance leaves out ${what}.`],
+        [`The acceptance leaves out ${what}; add it.`],
       ]),
     );
     expect(all.filter(({ title }) => title.startsWith('Accept')).map(({ diagnostics }) => diagnostics)).toEqual(
