@@ -159,7 +159,7 @@ export function outlineOf(board: Placed<'board'>): Outline | { readonly missingF
   return { widthMm: width.value?.hi ?? usual!.widthMm, depthMm: depth.value?.hi ?? usual!.depthMm };
 }
 
-/** How far a case’s panel stands nearer to a card’s slot than to the processor at most, mm. Source: common practice. */
+/** A panel stands so much nearer to a card than to the processor at most, mm. Source: common practice. */
 const CARD_ROOM_BELOW_COOLER_MM = 20;
 
 /** The room over a card; where no sheet says it, at least what the case leaves over the processor, less a little. */
