@@ -53,7 +53,7 @@ parts:
       const beside = isMeasured(own) ? undefined : others.find((other) => isRightBeside(own, other));
       if (!beside) continue;
       report(
-        outcome(aspectOf(place, 'air'), given(sure(false), own.card.part.openings, own.card.at.slot), {
+        outcome(aspectOf(place, 'air'), given(sure(false), own.card.part.openings, ...[own, beside].flatMap(placing)), {
           grade: 'note',
           broken: () =>
             sentence`${beside.card.label} in ${beside.card.at.slot} sits right under ${own.card.label}, whose bracket
@@ -65,6 +65,9 @@ parts:
     }
   },
 });
+
+/** What says where a card sits. */
+const placing = ({ card, seat }: Measured) => [card.at.slot, card.part.edge, seat.slot?.kind, seat.slot?.position];
 
 function* moves(build: Build, hit: Measured, own: Measured): Iterable<FixIdea | undefined> {
   yield* cardMoves(build, hit.card);
