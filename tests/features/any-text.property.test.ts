@@ -1,7 +1,7 @@
 // Whatever a text holds, no feature throws, and every position it gives lies in the text.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { codeActions } from '../../server/src/features/code-actions';
+
 import { completion } from '../../server/src/features/completion';
 import { definition } from '../../server/src/features/definition';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
@@ -12,6 +12,7 @@ import { symbols, type DocumentSymbol } from '../../server/src/features/symbols'
 import type { Range, View } from '../../server/src/features/shapes';
 import { applyEdits, editsOverlap, Lines } from '../../server/src/core/text';
 import { view } from '../support/view';
+import { codeActions } from '../support/code-actions';
 
 const parts = {
   'parts/norrvik/b7-forge.part.yaml':

@@ -2,7 +2,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  codeActions,
   codeActionSteps,
   fixAllKind,
   type ActionOptions,
@@ -11,6 +10,7 @@ import {
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
 import type { Diagnostic } from '../../server/src/features/shapes';
 import { editedFile, view } from '../support/view';
+import { codeActions } from '../support/code-actions';
 
 const desk = 'file:///ws/desk.pcbuild.yaml';
 const parts = {

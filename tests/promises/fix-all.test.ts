@@ -2,13 +2,14 @@
 // (promise P7).
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { codeActions, fixAllKind } from '../../server/src/features/code-actions';
+import { fixAllKind } from '../../server/src/features/code-actions';
 import { fixAllEdits } from '../../server/src/features/fix-all';
 import { applyEdits, editsOverlap, type Edit } from '../../server/src/core/text';
 import { applyInTurn, doubtful, isInside, strayChanges, worseOnes } from './support/hold-fix';
 import { judge, partName } from './support/judged';
 import { runs } from './support/seed';
 import { broken, builds, partFiles } from './support/texts';
+import { codeActions } from '../support/code-actions';
 
 const texts = fc.oneof(
   { weight: 3, arbitrary: builds.map(({ text }) => ({ text, name: 'made.pcbuild.yaml' })) },

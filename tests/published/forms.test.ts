@@ -7,15 +7,9 @@ import {
   HOLE_POSITIONS,
   SLOT_PITCH_MM,
   openingsCovered,
-  SUPPLY_FORMS,
   radiatorClass,
-  ALL_HOLES,
-  caseTakesBoard,
-  isVagueBoardSize,
-  parseBoardSize,
-  standoffsUnderBareBoard,
 } from '../../server/src/core/trade/forms';
-import type { BoardSize, Hole, SupplyForm } from '../../server/src/core/trade/forms';
+import type { BoardSize, Hole } from '../../server/src/core/trade/forms';
 import { DRIVE_SHAPES } from '../../server/src/core/trade/storage';
 import { TOLERANCES } from './tolerances';
 
@@ -51,14 +45,6 @@ const POSITIONS: [Hole, number, number][] = [
   ['M', 6.35, 237.49],
 ];
 
-/** Width, height, depth. Source: desktop platform power supply design guide, doc. 336521, mechanical outlines. */
-const SUPPLIES: [SupplyForm, number, number, number][] = [
-  ['ATX', 150, 86, 140],
-  ['SFX', 125, 63.5, 100],
-  ['TFX', 85, 65, 175],
-  ['Flex ATX', 81.5, 40.5, 150],
-];
-
 /** Frame and pitch. Source: fan makers' drawings. */
 const FANS: [number, number][] = [
   [80, 71.5],
@@ -82,9 +68,6 @@ describe('published board shapes', () => {
   });
 
   // Source: microATX Motherboard Interface Specification 1.2, page 10, applied to an ATX board over a full tray.
-  it('B, R and S touch an ATX board from below', () =>
-    expect(standoffsUnderBareBoard(ALL_HOLES, 'ATX')).toEqual(['B', 'R', 'S']));
-
   // Source: ATX Specification 2.2 and PCI Express Card Electromechanical Specification (0.8 in).
   it('slot pitch', () => {
     expect(SLOT_PITCH_MM).toBeCloseTo(0.8 * 25.4, 9);
@@ -93,23 +76,8 @@ describe('published board shapes', () => {
 
 // A conflict: boards of several depths are sold under one name that no standard defines, so that the name decides
 // nothing.
-describe('E-ATX', () => {
-  it('is no size', () => {
-    expect(parseBoardSize('E-ATX')).toBeUndefined();
-    expect(isVagueBoardSize('E-ATX')).toBe(true);
-    expect(caseTakesBoard(['E-ATX'], 'SSI-EEB')).toBeUndefined();
-  });
-});
-
 describe('published bodies', () => {
-  it.each(SUPPLIES)('%s is %f × %f × %f', (form, widthMm, heightMm, depthMm) => {
-    expect(SUPPLY_FORMS[form]).toMatchObject({ widthMm, depthMm });
-    expect(SUPPLY_FORMS[form].heightsMm[0]).toBe(heightMm);
-  });
-
   // A conflict: SFX is sold in two heights, so that the form's name alone does not decide.
-  it('SFX has two heights', () => expect(SUPPLY_FORMS.SFX.heightsMm).toEqual([63.5, 51.5]));
-
   // Source: SFF-8201, SFF-8223 and SFF-8301.
   it('drives', () => {
     expect(DRIVE_SHAPES['3.5 in']).toEqual({ widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' });

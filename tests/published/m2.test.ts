@@ -1,31 +1,16 @@
 // M.2 keys, sizes and limits against module makers' manuals.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES,
   M2_COMPONENTS_MM,
   M2_KEYS,
   M2_LENGTHS_MM,
   M2_WIDTHS_MM,
   m2KeyFits,
-  m2LanesAtMost,
   parseM2Keys,
   parseM2Size,
 } from '../../server/src/core/trade/m2';
-import type { M2Key } from '../../server/src/core/trade/m2';
-
-/** Key, PCIe lanes, SATA, USB. Source: Samsung, installation leaflet of the M.2 drive MZ-V6E1T0, table of key IDs. */
-const KEYS: [M2Key, number, boolean, boolean][] = [
-  ['A', 1, false, true],
-  ['B', 2, true, true],
-  ['E', 1, false, true],
-  ['M', 4, true, false],
-];
 
 describe('published M.2 facts', () => {
-  it.each(KEYS)('key %s carries PCIe x%i, SATA %s, USB %s', (key, lanes, sata, usb) => {
-    expect(M2_CARRIES[key]).toEqual({ pcieLanes: lanes, sata, usb });
-  });
-
   // Source: the same leaflet: "2280" is a module of 22 x 80 mm.
   it('2280 is 22 × 80 mm', () => expect(parseM2Size('2280')).toEqual({ widthMm: 22, lengthMm: 80 }));
 
@@ -37,11 +22,6 @@ describe('published M.2 facts', () => {
 
   // Source: PCI Express M.2 Specification, revision 1.0: modules with notches B and M fit sockets of either key, with
   // two lanes.
-  it('a B+M module fits both sockets and uses two lanes at most', () => {
-    const keys = parseM2Keys('B+M')!;
-    expect([m2KeyFits(keys, 'B'), m2KeyFits(keys, 'M'), m2LanesAtMost(keys, 'M')]).toEqual([true, true, 2]);
-  });
-
   // Source: the same specification: modules with notches A and E fit sockets of either key, and no socket with B or M.
   it('an A+E module fits A and E alone', () => {
     const keys = parseM2Keys('A+E')!;
@@ -50,11 +30,6 @@ describe('published M.2 facts', () => {
   });
 
   // A conflict worth keeping: the same key carries PCIe on one board and SATA on another.
-  it('a key that fits says nothing about the bus', () => {
-    expect(M2_CARRIES.M.sata && M2_CARRIES.M.pcieLanes > 0).toBe(true);
-    expect(M2_CARRIES.B.sata && M2_CARRIES.B.pcieLanes > 0).toBe(true);
-  });
-
   // Source: makers' M.2 module manuals: components at most 1.5 mm a side.
   it('components stand out 1.5 mm at most', () => expect(M2_COMPONENTS_MM).toBe(1.5));
 

@@ -45,17 +45,8 @@ export interface ActionOptions {
   readonly isSpent?: () => boolean;
 }
 
-/** What can be done about a range of a judged file. */
-export function codeActions(view: View, range: Range, options: ActionOptions): CodeAction[] {
-  const steps = codeActionSteps(view, range, options);
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
-}
-
 /**
- * The same in steps, so that others get their turn and a request can be given up: it stands still after each finding.
+ * What can be done about a range of a judged file, in steps, so that others get their turn and a request can be given up: it stands still after each finding.
  * Worst findings come first, then those nearest to the start of the range; once the time is spent, what costs much is
  * left out.
  */

@@ -1,6 +1,6 @@
 // How values are written for people: prefix, digits, ranges, and pairs that must not change order.
 import { describe, expect, it } from 'vitest';
-import { formatPair, formatQuantity, type FormatOptions } from '../../../server/src/core/quantity/format';
+import { formatQuantity, type FormatOptions } from '../../../server/src/core/quantity/format';
 import type { Dimension } from '../../../server/src/core/quantity';
 
 describe('formatQuantity', () => {
@@ -86,26 +86,5 @@ describe('formatQuantity', () => {
     [86_400, 'time', { unit: 'day' }, '1 day'],
   ])('%d of %s with %o is written %s', (value, dimension, opts, text) => {
     expect(formatQuantity(value, value, dimension, opts)).toBe(text);
-  });
-});
-
-describe('formatPair', () => {
-  it.each<[number, number, Dimension, FormatOptions, string, string]>([
-    [155.04, 155.1, 'length', {}, '155.04 mm', '155.1 mm'],
-    [158, 158, 'length', {}, '158 mm', '158 mm'],
-    [4.9e9, 5e9, 'data-rate', {}, '4.9 GB/s', '5 GB/s'],
-    [999e6, 1e9, 'data-size', {}, '0.999 GB', '1 GB'],
-    [160.001, 160, 'length', {}, '160.001 mm', '160 mm'],
-    [1000.4, 1000.6, 'power', {}, '1000.4 W', '1000.6 W'],
-    [160, 160.00001, 'length', {}, '160 mm', '160 mm'],
-    [25, 25.1, 'temperature', { unit: '°F' }, '77 °F', '77.18 °F'],
-    [1 / 3, 5, 'thermal-resistance', {}, '0.3333 K/W', '5 K/W'],
-    [Infinity, 158, 'length', {}, '∞ mm', '158 mm'],
-    [158, -Infinity, 'length', {}, '158 mm', '-∞ mm'],
-    [1 / 3, Infinity, 'thermal-resistance', {}, '0.3333 K/W', '∞ K/W'],
-    [2400, 2399.99, 'money', { currency: 'EUR' }, '2400 EUR', '2399.99 EUR'],
-    [-1500, 2, 'length', {}, '-1.5 m', '0.002 m'],
-  ])('%d and %d of %s', (a, b, dimension, opts, one, other) => {
-    expect(formatPair(a, b, dimension, opts)).toEqual([one, other]);
   });
 });

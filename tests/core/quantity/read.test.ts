@@ -1,11 +1,7 @@
 // Reading quantities: plain ones, ranges, and what is said about each doubtful way of writing.
 import { describe, expect, it } from 'vitest';
-import {
-  readQuantity,
-  type Dimension,
-  type QuantityProblemCode,
-  type UnitName,
-} from '../../../server/src/core/quantity';
+import { readQuantity, type Dimension, type UnitName } from '../../../server/src/core/quantity';
+import type { QuantityProblemCode } from '../../../server/src/core/quantity/types';
 
 describe('a value with its unit', () => {
   it.each<[string, Dimension, number, UnitName]>([

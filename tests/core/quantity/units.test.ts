@@ -7,11 +7,10 @@ import {
   readQuantity,
   toBase,
   units,
-  unitSpelled,
   type Dimension,
   type UnitName,
 } from '../../../server/src/core/quantity';
-import { unitNamed } from '../../../server/src/core/quantity/units';
+import { unitNamed, unitSpelled } from '../../../server/src/core/quantity/units';
 
 const all = [...units];
 

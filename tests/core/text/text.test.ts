@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
   applyEdits,
-  clampSpan,
   editsOverlap,
   Lines,
   nearest,
@@ -12,6 +11,7 @@ import {
   visible,
   visibleInJson,
 } from '../../../server/src/core/text';
+import { clampSpan } from '../../../server/src/core/text/span';
 import type { Edit } from '../../../server/src/core/text';
 
 const anyText = fc

@@ -6,15 +6,12 @@ import {
   BOARD_OUTLINES,
   FAN_HOLE_PITCH_MM,
   HOLE_POSITIONS,
-  SUPPLY_FORMS,
   classTakes,
   caseTakesBoard,
   fanHolePitchMm,
-  isVagueBoardSize,
   parseBoardSize,
   radiatorClass,
   standoffsOffHoles,
-  standoffsUnderBareBoard,
 } from '../../../server/src/core/trade/forms';
 import type { BoardSize } from '../../../server/src/core/trade/forms';
 
@@ -39,14 +36,6 @@ describe('board sizes', () => {
   it.each(['', 'E-ATX', 'XL-ATX', 'Mini-ATX', 'ITX', 'constructor'])('leaves %j undefined', (text) =>
     expect(parseBoardSize(text)).toBeUndefined(),
   );
-
-  it('knows which names are vague', () => {
-    for (const text of ['E-ATX', 'EATX', 'e-atx', 'Extended ATX', ' E-ATX '])
-      expect(isVagueBoardSize(text), text).toBe(true);
-    for (const text of ['ATX', 'microATX', 'E-ATX 330', 'my E-ATX', ''])
-      expect(isVagueBoardSize(text), text).toBe(false);
-  });
-
   it('puts a smaller size where a larger goes', () => {
     expect(caseTakesBoard(['ATX'], 'microATX')).toBe(true);
     expect(caseTakesBoard(['ATX'], 'Mini-ITX')).toBe(true);
@@ -66,15 +55,6 @@ describe('board sizes', () => {
 });
 
 describe('standoffs', () => {
-  it('finds those under a board where it has no hole', () => {
-    expect(standoffsUnderBareBoard(ALL_HOLES, 'ATX')).toEqual(['B', 'R', 'S']);
-    expect(standoffsUnderBareBoard(ALL_HOLES, 'microATX')).toEqual([]);
-    expect(standoffsUnderBareBoard(ALL_HOLES, 'Mini-ITX')).toEqual([]);
-    expect(standoffsUnderBareBoard(['A', 'B'], 'ATX')).toEqual(['B']);
-    expect(standoffsUnderBareBoard(['M', 'K'], 'Mini-ITX')).toEqual([]);
-    expect(standoffsUnderBareBoard(ALL_HOLES, 'SSI-EEB')).toBeUndefined();
-  });
-
   it('finds those off the holes of a board with holes of its own', () => {
     const outline = { widthMm: 305, depthMm: 277 };
     expect(standoffsOffHoles(ALL_HOLES, ['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'], outline)).toEqual([
@@ -96,18 +76,6 @@ describe('standoffs', () => {
     expect(ALL_HOLES).toEqual(['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M', 'R', 'S']);
   });
 });
-
-describe('cards, supplies, drives', () => {
-  it('lists bodies', () => {
-    expect(SUPPLY_FORMS['SFX-L']).toEqual({ widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false });
-    expect(
-      Object.entries(SUPPLY_FORMS)
-        .filter(([, body]) => body.oftenDeeper)
-        .map(([form]) => form),
-    ).toEqual(['ATX']);
-  });
-});
-
 describe('fans and radiators', () => {
   it('knows the pitch of usual frames', () => {
     expect([...FAN_HOLE_PITCH_MM.keys()]).toEqual([80, 92, 120, 140]);

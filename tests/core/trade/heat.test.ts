@@ -9,7 +9,6 @@ import {
   halfSphereDiameterMm,
   PASTE_EXCESS,
   powerAtLimitW,
-  resistanceAllowedKPerW,
   steadyTemperatureC,
 } from '../../../server/src/core/trade/heat';
 import { expectRefusesBad } from './refuses';
@@ -27,14 +26,6 @@ describe('resistances', () => {
     expect(chainKPerW([])).toBe(0);
     expect(chainKPerW([0.25, 0.125])).toBe(0.375);
     expectRefusesBad('notNegative', 'thermal resistance (K/W)', (value) => chainKPerW([0.1, value]));
-  });
-
-  it('allowed by a limit', () => {
-    expect(resistanceAllowedKPerW(90, 40, 100)).toBe(0.5);
-    expect(resistanceAllowedKPerW(40, 50, 100)).toBe(-0.1);
-    expectRefusesBad('finite', 'temperature limit (°C)', (value) => resistanceAllowedKPerW(value, 40, 100));
-    expectRefusesBad('finite', 'inlet temperature (°C)', (value) => resistanceAllowedKPerW(90, value, 100));
-    expectRefusesBad('positive', 'power (W)', (value) => resistanceAllowedKPerW(90, 40, value));
   });
 });
 

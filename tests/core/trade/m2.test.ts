@@ -1,12 +1,10 @@
 // M.2: keys and sizes.
 import { describe, expect, it } from 'vitest';
 import {
-  M2_CARRIES,
   M2_KEYS,
   M2_LENGTHS_MM,
   M2_WIDTHS_MM,
   m2KeyFits,
-  m2LanesAtMost,
   m2SizeCode,
   parseM2Keys,
   parseM2Size,
@@ -34,25 +32,6 @@ describe('keys', () => {
     expect(fits('A+E')).toEqual(['A', 'E']);
     expect(fits('M')).toEqual(['M']);
     expect(fits('B')).toEqual(['B']);
-  });
-
-  it('gives the lanes at most that the keys leave, none where they do not fit', () => {
-    expect(m2LanesAtMost(['M'], 'M')).toBe(4);
-    expect(m2LanesAtMost(['B', 'M'], 'M')).toBe(2);
-    expect(m2LanesAtMost(['B', 'M'], 'B')).toBe(2);
-    expect(m2LanesAtMost(['B'], 'B')).toBe(2);
-    expect(m2LanesAtMost(['A', 'E'], 'E')).toBe(1);
-    expect(m2LanesAtMost(['M'], 'B')).toBe(0);
-    expect(m2LanesAtMost([], 'M')).toBe(0);
-  });
-
-  it('states what each key may carry', () => {
-    expect(M2_CARRIES).toEqual({
-      A: { pcieLanes: 1, sata: false, usb: true },
-      B: { pcieLanes: 2, sata: true, usb: true },
-      E: { pcieLanes: 1, sata: false, usb: true },
-      M: { pcieLanes: 4, sata: true, usb: false },
-    });
   });
 });
 

@@ -6,8 +6,6 @@ import {
   circuitPowerW,
   CONTINUOUS_RULES,
   continuousLimitW,
-  INLETS,
-  storedEnergyJ,
 } from '../../../server/src/core/trade/mains';
 import { expectRefusal, expectRefusesBad } from './refuses';
 
@@ -49,21 +47,5 @@ describe('backup', () => {
 
   it('a stepped wave wants trying', () => {
     expect(BACKUP_WAVE_WITH_ACTIVE_PFC).toEqual({ sine: 'suits', stepped: 'try under load' });
-  });
-});
-
-describe('inlets', () => {
-  it('hold the ranges', () => {
-    expect(INLETS).toEqual({
-      '100-127 V': { leastV: 90, mostV: 135 },
-      '200-240 V': { leastV: 180, mostV: 265 },
-      '100-240 V': { leastV: 90, mostV: 265 },
-    });
-  });
-
-  it('leave charge behind', () => {
-    expect(storedEnergyJ(330, 400)).toBeCloseTo(26.4, 10);
-    expectRefusesBad('notNegative', 'capacitance (µF)', (value) => storedEnergyJ(value, 400));
-    expectRefusesBad('notNegative', 'voltage (V)', (value) => storedEnergyJ(330, value));
   });
 });

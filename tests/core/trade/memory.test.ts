@@ -2,54 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import {
   CHANNEL_DATA_BITS,
-  DEVICE_WIDTHS_BITS,
   MODULE_KINDS,
-  STANDARD_RATES_MTS,
   channelFill,
-  isStandardRate,
   memoryBandwidthBytesPerSecond,
   memoryBytes,
-  moduleCapacityGiB,
   moduleClassFits,
-  moduleName,
-  rankCapacityGiB,
 } from '../../../server/src/core/trade/memory';
 import type { ModuleKind } from '../../../server/src/core/trade/memory';
-
-describe('rates', () => {
-  it('knows the standard rates of each type', () => {
-    expect(STANDARD_RATES_MTS).toEqual({
-      DDR3: [800, 1066, 1333, 1600, 1866, 2133],
-      DDR4: [1600, 1866, 2133, 2400, 2666, 2933, 3200],
-      DDR5: [3200, 3600, 4000, 4400, 4800, 5200, 5600, 6000, 6400, 6800, 7200, 7600, 8000, 8400, 8800],
-    });
-    expect(isStandardRate('DDR4', 3200)).toBe(true);
-    expect(isStandardRate('DDR4', 3600)).toBe(false);
-    expect(isStandardRate('DDR5', 3600)).toBe(true);
-    expect(() => isStandardRate('DDR5', 0)).toThrow(/rateMTs must be/);
-  });
-});
-
-describe('names', () => {
-  it.each([
-    ['DDR3', 800, 'PC3-6400'],
-    ['DDR3', 1066, 'PC3-8500'],
-    ['DDR3', 1333, 'PC3-10600'],
-    ['DDR3', 1600, 'PC3-12800'],
-    ['DDR3', 1866, 'PC3-14900'],
-    ['DDR4', 3733, 'PC4-29800'],
-    ['DDR4', 3900, 'PC4-31200'],
-    ['DDR4', 3467, 'PC4-27700'],
-    ['DDR5', 6000, 'PC5-48000'],
-  ] as const)('%s-%i is %s', (type, rate, name) => expect(moduleName(type, rate)).toBe(name));
-
-  it('cuts to whole hundreds', () => {
-    expect(moduleName('DDR3', 1599)).toBe('PC3-12700');
-    expect(moduleName('DDR3', 1601)).toBe('PC3-12800');
-    expect(() => moduleName('DDR4', -1)).toThrow(/rateMTs must be/);
-  });
-});
-
 describe('sums', () => {
   it('multiplies channels, eight bytes and the rate', () => {
     expect(memoryBandwidthBytesPerSecond(1, 3200)).toBe(25.6e9);
@@ -57,19 +16,6 @@ describe('sums', () => {
     expect(CHANNEL_DATA_BITS).toBe(64);
     expect(() => memoryBandwidthBytesPerSecond(0, 3200)).toThrow(/channels must be/);
     expect(() => memoryBandwidthBytesPerSecond(2, NaN)).toThrow(/rateMTs must be/);
-  });
-
-  it('adds up devices into ranks and ranks into modules', () => {
-    expect(rankCapacityGiB(16, 8)).toBe(16);
-    expect(rankCapacityGiB(16, 16)).toBe(8);
-    expect(rankCapacityGiB(16, 4)).toBe(32);
-    expect(rankCapacityGiB(24, 8)).toBe(24);
-    expect(moduleCapacityGiB(16, 8, 2)).toBe(32);
-    expect(moduleCapacityGiB(16, 8, 1)).toBe(16);
-    expect(() => rankCapacityGiB(16, 32)).toThrow(/deviceWidthBits must be 4, 8 or 16, not 32/);
-    expect(() => rankCapacityGiB(0, 8)).toThrow(/dieGibit must be/);
-    expect(() => moduleCapacityGiB(16, 8, 0)).toThrow(/ranks must be/);
-    expect(DEVICE_WIDTHS_BITS).toEqual([4, 8, 16]);
   });
 });
 
@@ -149,9 +95,5 @@ describe('amounts of memory', () => {
       2 ** 40,
     ]);
     expect(() => memoryBytes(1, 1e8)).toThrow(/unitBytes must be/);
-  });
-
-  it('agrees with what a rank holds', () => {
-    expect(memoryBytes(rankCapacityGiB(16, 8), 1e9)).toBe(2 ** 34);
   });
 });

@@ -5,18 +5,10 @@ import {
   EXCURSION_CLASS_ABOVE_W,
   EXCURSIONS,
   excursionAllowedPercent,
-  RAIL_TOLERANCE_PERCENT,
-  railLimitsV,
 } from '../../../server/src/core/trade/power';
 import { expectRefusesBad } from './refuses';
 
 describe('rails', () => {
-  it('keeps to 5 % both ways', () => {
-    expect(RAIL_TOLERANCE_PERCENT).toBe(5);
-    expect(railLimitsV(100)).toEqual({ low: 95, high: 105 });
-    expectRefusesBad('positive', 'nominal voltage (V)', railLimitsV);
-  });
-
   it('lets a card’s connector fall to 8 %', () => {
     expect(CARD_CONNECTOR_TOLERANCE_PERCENT).toEqual({ over: 5, under: 8 });
   });

@@ -5,7 +5,7 @@ import { roles } from '../../../server/src/core/manifest/places';
 import type { Field, Table } from '../../../server/src/core/parts/field';
 import { kinds } from '../../../server/src/core/parts/kinds';
 import { readScalar } from '../../../server/src/core/parts/scalar';
-import { linkSpelling, parseLink } from '../../../server/src/core/trade/links';
+import { parseLink } from '../../../server/src/core/trade/links';
 import { ARRAY_WORDS, BADGE_WORDS, MODULAR_WORDS } from '../../../server/src/core/trade/sheet-words';
 import { meanings, wordOf } from '../../../server/src/core/trade/vocabulary';
 
@@ -65,22 +65,6 @@ describe('vocabularies of fields', () => {
 });
 
 describe('links', () => {
-  it.each([
-    ['SATA III', 'SATA 3'],
-    ['SATA 6 Gb/s', 'SATA 3'],
-    ['SATA 6Gb/s', 'SATA 3'],
-    ['SATA-600', 'SATA 3'],
-    ['SATA II', 'SATA 2'],
-    ['Serial ATA', 'SATA'],
-    ['USB 3.2 Gen 2x1', 'USB 3.2 Gen 2'],
-    ['USB 3.2 Gen2x1', 'USB 3.2 Gen 2'],
-    ['USB 10Gbps', 'USB 3.2 Gen 2'],
-    ['USB 5 Gb/s', 'USB 3.2 Gen 1'],
-    ['USB 20Gbps', 'USB 3.2 Gen 2x2'],
-    ['Thunderbolt 4', 'USB4 40'],
-    ['PCIe Gen4x4', 'PCIe 4 x4'],
-    ['PCIe 4.0 x4', 'PCIe 4 x4'],
-  ])('%s is %s', (written, plain) => expect(linkSpelling(parseLink(written)!)).toBe(plain));
   it.each([
     'SATA 4',
     'SATA IV',

@@ -1,8 +1,9 @@
 // Reading YAML: nodes, spans, problems, and the hazards a text can hold.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { limits, parse } from '../../../server/src/core/yaml';
+import { parse } from '../../../server/src/core/yaml';
 import type { MapNode, Node, Parsed } from '../../../server/src/core/yaml';
+import { limits } from '../../../server/src/core/yaml/limits';
 import { busyFactor, cpuMsOf } from '../../support/cpu';
 import { plain, walk } from './projection';
 

@@ -2,7 +2,6 @@
 import { haveCommon, rolesOf, type RoleSet, type SectionName } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
-import { uniqueMissing } from '../figures/missing-facts';
 import { writtenAt, type Missing } from '../figures/figure';
 import type { Measure } from '../figures/measure';
 import type { Sentence } from '../figures/sentence';
@@ -163,6 +162,3 @@ export function inOrder(findings: readonly Finding[]): Finding[] {
 }
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-
-/** All facts that a set of findings waits for, each once. */
-export const missingOf = (findings: readonly Finding[]): readonly Missing[] => uniqueMissing(findings);

@@ -100,16 +100,6 @@ export function formatQuantity(lo: number, hi: number, dimension: Dimension, opt
   return from === to ? writer.write(to) : `${writer.number(from)} to ${writer.write(to)}`;
 }
 
-/**
- * Writes two values in one unit, with so many digits (7 at most) that the text shows which is greater and by about
- * how much: a figure and its limit never become equal, or change order, by rounding.
- */
-export function formatPair(a: number, b: number, dimension: Dimension, opts: FormatOptions = {}): [string, string] {
-  const writer = new Writer(larger(a, b), dimension, opts);
-  const [one, other] = apart(a, b, writer, digitsOf(opts));
-  return [writer.write(one), writer.write(other)];
-}
-
 function one(value: number, dimension: Dimension, opts: FormatOptions): string {
   const writer = new Writer(value, dimension, opts);
   return writer.write(writer.round(writer.scale(value), digitsOf(opts)));

@@ -1,5 +1,5 @@
 // The text layer's public face: spans, lines, edits, near words, and text made safe to show.
-export { clampOffset, clampSpan, splitsCharacter, touches } from './span';
+export { touches } from './span';
 export type { Span } from './span';
 export { Lines } from './lines';
 export type { Position, Range } from './lines';

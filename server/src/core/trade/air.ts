@@ -13,10 +13,6 @@ export const AIR_GAS_J_PER_KG_K = 287.05;
 
 /** Pressure at sea level, Pa. Source: US Standard Atmosphere 1976; GNU units, `atm`. */
 export const SEA_LEVEL_PA = 101_325;
-
-/** Cubic feet a minute in one cubic metre an hour. Source: 1 ft = 0.3048 m exactly (GNU units). */
-export const CFM_PER_M3_PER_H = 1 / (60 * 0.3048 ** 3);
-
 const LOWEST_M = -500;
 const HIGHEST_M = 11_000;
 
@@ -52,12 +48,6 @@ export function airRiseK(powerW: number, flowM3PerH: number, densityKgPerM3: num
   needPositive('flow (m³/h)', flowM3PerH);
   needPositive('density (kg/m³)', densityKgPerM3);
   return powerW / ((densityKgPerM3 * AIR_J_PER_KG_K * flowM3PerH) / 3600);
-}
-
-/** m³/h to CFM. Source: GNU units. */
-export function cfmFromM3PerH(flowM3PerH: number): number {
-  needNotNegative('flow (m³/h)', flowM3PerH);
-  return flowM3PerH * CFM_PER_M3_PER_H;
 }
 
 /**

@@ -77,21 +77,6 @@ export function parseBoardSize(text: string): BoardSize | undefined {
   return BOARD_SPELLINGS.get(text.toLowerCase().replace(/[\s-]/g, ''));
 }
 
-/** True for a name under which makers sell boards of several sizes. Source: common practice. */
-export function isVagueBoardSize(text: string): boolean {
-  return /^(?:e[- ]?|extended )atx$/i.test(text.trim());
-}
-
-/**
- * Standoffs that would touch the underside of a board: set within its outline, where it has no hole.
- * They must be absent or taken out first. Source: microATX Specification 1.2, page 10.
- * Undefined when the holes of that size are not known.
- */
-export function standoffsUnderBareBoard(set: readonly Hole[], size: BoardSize): readonly Hole[] | undefined {
-  const holes = BOARD_HOLES[size];
-  return holes && standoffsOffHoles(set, holes, BOARD_OUTLINES[size]);
-}
-
 /** The same for a board whose own holes and outline are known. Source: as above. */
 export function standoffsOffHoles(
   set: readonly Hole[],
@@ -140,25 +125,6 @@ export const CARD_BACK_SOURCE =
 
 /** Slots of the board, or openings of the case, that a card of this thickness lies over. Source: the slots' pitch. */
 export const openingsCovered = (thicknessMm: number): number => Math.max(1, Math.ceil(thicknessMm / SLOT_PITCH_MM));
-
-export type SupplyForm = 'ATX' | 'SFX' | 'SFX-L' | 'TFX' | 'Flex ATX';
-
-/** A supply's body; where a form exists in more than one height or is often deeper, the part's own figures decide. */
-export interface SupplyBody {
-  readonly widthMm: number;
-  readonly heightsMm: readonly number[];
-  readonly depthMm: number;
-  readonly oftenDeeper: boolean;
-}
-
-/** Source: desktop platform power supply design guide, doc. 336521, mechanical outlines; from memory: SFX-L. */
-export const SUPPLY_FORMS: Readonly<Record<SupplyForm, SupplyBody>> = {
-  ATX: { widthMm: 150, heightsMm: [86], depthMm: 140, oftenDeeper: true },
-  SFX: { widthMm: 125, heightsMm: [63.5, 51.5], depthMm: 100, oftenDeeper: false },
-  'SFX-L': { widthMm: 125, heightsMm: [63.5], depthMm: 130, oftenDeeper: false },
-  TFX: { widthMm: 85, heightsMm: [65], depthMm: 175, oftenDeeper: false },
-  'Flex ATX': { widthMm: 81.5, heightsMm: [40.5], depthMm: 150, oftenDeeper: false },
-};
 
 /** Fan frame to pitch of its mounting holes, in millimetres, ± 0.5. Source: fan makers' drawings. */
 export const FAN_HOLE_PITCH_MM: ReadonlyMap<number, number> = new Map([

@@ -26,14 +26,6 @@ export function steadyTemperatureC(inletC: number, powerW: number, resistancesKP
   return inletC + powerW * chainKPerW(resistancesKPerW);
 }
 
-/** Resistance that keeps to the limit: (T_limit − T_inlet) / P, K/W; negative when the inlet is already above it. */
-export function resistanceAllowedKPerW(limitC: number, inletC: number, powerW: number): number {
-  needFinite('temperature limit (°C)', limitC);
-  needFinite('inlet temperature (°C)', inletC);
-  needPositive('power (W)', powerW);
-  return (limitC - inletC) / powerW;
-}
-
 /** Power at which the limit is just reached, W; zero when the inlet is already there. */
 export function powerAtLimitW(limitC: number, inletC: number, chain: number): number {
   needFinite('temperature limit (°C)', limitC);

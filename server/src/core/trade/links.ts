@@ -193,26 +193,6 @@ export function trainedRateBytesPerSecond(generations: readonly number[], lanes:
   return Number.isInteger(width) && PCIE_GENERATIONS.has(generation) ? pcieRateBytesPerSecond(generation, width) : NaN;
 }
 
-/** Every link in its plainest spelling, for completion and for naming what a bad spelling may have meant. */
-export const LINK_SPELLINGS: readonly string[] = [
-  ...[...PCIE_GENERATIONS.keys()].flatMap((generation) => PCIE_WIDTHS.map((lanes) => `PCIe ${generation} x${lanes}`)),
-  'SATA',
-  ...[...SATA_GENERATIONS.keys()].map((generation) => `SATA ${generation}`),
-  ...USB_RATE_NAMES,
-];
-
-/** The plainest spelling of a link. */
-export function linkSpelling(link: Link): string {
-  switch (link.bus) {
-    case 'PCIe':
-      return `PCIe ${link.generation} x${link.lanes}`;
-    case 'USB':
-      return link.rate;
-    case 'SATA':
-      return link.generation === undefined ? 'SATA' : `SATA ${link.generation}`;
-  }
-}
-
 const PCIE_TEXT = /^(?:pcie|pci express) ?(?:gen ?)?([1-6])(?:\.0)? ?x ?(\d{1,2})$/;
 const SATA_TEXT = /^sata(?: ?([1-3])(?:\.0)?)?$/;
 const USB4_TEXT = /^usb ?4 (20|40|80)(?: ?(?:gb\/s|gbps))?$/;

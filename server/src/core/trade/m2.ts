@@ -5,21 +5,6 @@ export type M2Key = 'A' | 'B' | 'E' | 'M';
 
 export const M2_KEYS: readonly M2Key[] = ['A', 'B', 'E', 'M'];
 
-/** What sockets of a key may be wired for at most; a board's own list decides what one really carries. */
-export interface M2Carries {
-  readonly pcieLanes: number;
-  readonly sata: boolean;
-  readonly usb: boolean;
-}
-
-/** Source: drive makers' M.2 module manuals. Keys A and E count the lanes of one PCIe link. */
-export const M2_CARRIES: Readonly<Record<M2Key, M2Carries>> = {
-  A: { pcieLanes: 1, sata: false, usb: true },
-  B: { pcieLanes: 2, sata: true, usb: true },
-  E: { pcieLanes: 1, sata: false, usb: true },
-  M: { pcieLanes: 4, sata: true, usb: false },
-};
-
 function isKey(text: string): text is M2Key {
   return (M2_KEYS as readonly string[]).includes(text);
 }
@@ -41,16 +26,6 @@ export function parseM2Keys(text: string): readonly M2Key[] | undefined {
 /** True when one of the module's notches meets the socket's only key. Says nothing about the bus. */
 export function m2KeyFits(moduleKeys: readonly M2Key[], socketKey: M2Key): boolean {
   return moduleKeys.includes(socketKey);
-}
-
-/**
- * PCIe lanes at most between a module and a socket: the fewest that any of their keys may carry,
- * so that a module with both B and M uses two lanes even in an M socket.
- * Source: drive makers' M.2 module manuals. Zero when the keys do not fit.
- */
-export function m2LanesAtMost(moduleKeys: readonly M2Key[], socketKey: M2Key): number {
-  if (!m2KeyFits(moduleKeys, socketKey)) return 0;
-  return Math.min(...moduleKeys.map((key) => M2_CARRIES[key].pcieLanes));
 }
 
 /** How far components stand out from a module at most, a side. Source: drive makers' M.2 module manuals. */

@@ -1,5 +1,5 @@
 // The mains: circuits, the supply's inlet, battery backup, stored charge.
-import { needBound, needNotNegative, needPositive, needWithin, type Range } from './numbers';
+import { needBound, needPositive, needWithin, type Range } from './numbers';
 
 /** Whose electrical code a site is under, as far as this file knows one. */
 export type CodeRegion = 'US' | 'elsewhere';
@@ -122,33 +122,9 @@ export const BACKUP_WAVE_WITH_ACTIVE_PFC: Readonly<Record<BackupWave, 'suits' | 
   stepped: 'try under load',
 };
 
-export type Inlet = '100-127 V' | '200-240 V' | '100-240 V';
-
-export interface InletRange {
-  readonly leastV: number;
-  readonly mostV: number;
-}
-
-/**
- * Mains voltages a supply must work on, by the range its inlet or selector is marked for.
- * Source: ATX12V Power Supply Design Guide, version 2.0, table 1; the marking over both ranges spans the two.
- */
-export const INLETS: Readonly<Record<Inlet, InletRange>> = {
-  '100-127 V': { leastV: 90, mostV: 135 },
-  '200-240 V': { leastV: 180, mostV: 265 },
-  '100-240 V': { leastV: 90, mostV: 265 },
-};
-
 /**
  * How far beyond the voltages it is marked for a supply still works, either way, in per cent: a site’s mains is
  * seldom its nominal. Source: ATX12V Power Supply Design Guide, version 2.0, table 1: 90 V where 100 V is marked,
  * more than that where 240 V is.
  */
 export const MARKED_VOLTAGE_TOLERANCE_PERCENT = 10;
-
-/** Energy left in a capacitor, J: E = C U² / 2. Source: 330 µF at 400 V hold 26 J (GNU units). */
-export function storedEnergyJ(capacitanceUf: number, voltageV: number): number {
-  needNotNegative('capacitance (µF)', capacitanceUf);
-  needNotNegative('voltage (V)', voltageV);
-  return (capacitanceUf * 1e-6 * voltageV ** 2) / 2;
-}

@@ -1,33 +1,5 @@
-// Memory modules: standard rates and names, bandwidth and capacity sums, shapes and classes, how channels are filled.
+// Memory modules: bandwidth, sizes, shapes and classes, how channels are filled.
 import { needCount, needPositive } from './numbers';
-
-export type MemoryType = 'DDR3' | 'DDR4' | 'DDR5';
-
-/**
- * Rates of the standards' speed bins in MT/s, as written on modules.
- * Source: JEDEC JESD79-3, JESD79-4, JESD79-5C.
- */
-export const STANDARD_RATES_MTS: Readonly<Record<MemoryType, readonly number[]>> = {
-  DDR3: [800, 1066, 1333, 1600, 1866, 2133],
-  DDR4: [1600, 1866, 2133, 2400, 2666, 2933, 3200],
-  DDR5: [3200, 3600, 4000, 4400, 4800, 5200, 5600, 6000, 6400, 6800, 7200, 7600, 8000, 8400, 8800],
-};
-
-/** True when the rate is one of the standard's own. That a module runs it without a profile does not follow. */
-export function isStandardRate(type: MemoryType, rateMTs: number): boolean {
-  needPositive('rateMTs', rateMTs);
-  return STANDARD_RATES_MTS[type].includes(rateMTs);
-}
-
-/**
- * A module's name by its bandwidth: DDR4-2133 is PC4-17000. Rounded down to whole hundreds of MB/s.
- * Source: JEDEC Standard No. 21-C, module labels; decode-dimms computes the same.
- */
-export function moduleName(type: MemoryType, rateMTs: number): string {
-  needPositive('rateMTs', rateMTs);
-  const megabytesPerSecond = Math.floor((rateMTs * 8) / 100) * 100;
-  return `PC${type.slice(-1)}-${megabytesPerSecond}`;
-}
 
 /** Data bits of a channel; the two 32-bit halves of DDR5 are still 64. Source: JEDEC JESD79-4, JESD79-5. */
 export const CHANNEL_DATA_BITS = 64;
@@ -37,27 +9,6 @@ export function memoryBandwidthBytesPerSecond(channels: number, rateMTs: number)
   needCount('channels', channels, 1);
   needPositive('rateMTs', rateMTs);
   return channels * (CHANNEL_DATA_BITS / 8) * rateMTs * 1e6;
-}
-
-/** Device widths in bits. Source: JEDEC JESD79-4, JESD79-5. */
-export const DEVICE_WIDTHS_BITS: readonly number[] = [4, 8, 16];
-
-/**
- * Capacity of a rank in GiB (2³⁰ bytes): (64 ÷ device width) × die ÷ 8. 16 Gb × 8 gives 16.
- * Source: JEDEC Standard No. 21-C, Annex L (SPD). Throws RangeError for an unknown device width.
- */
-export function rankCapacityGiB(dieGibit: number, deviceWidthBits: number): number {
-  needPositive('dieGibit', dieGibit);
-  if (!DEVICE_WIDTHS_BITS.includes(deviceWidthBits)) {
-    throw new RangeError(`deviceWidthBits must be 4, 8 or 16, not ${deviceWidthBits}`);
-  }
-  return ((CHANNEL_DATA_BITS / deviceWidthBits) * dieGibit) / 8;
-}
-
-/** Capacity of a module in GiB: ranks × rank capacity. */
-export function moduleCapacityGiB(dieGibit: number, deviceWidthBits: number, ranks: number): number {
-  needCount('ranks', ranks, 1);
-  return ranks * rankCapacityGiB(dieGibit, deviceWidthBits);
 }
 
 /**

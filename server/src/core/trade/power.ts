@@ -10,14 +10,6 @@ export const RAIL_TOLERANCE_PERCENT = 5;
 
 /** 12 V at a card's own connectors: +5 / −8 %. Source: ATX Version 3 design guide, doc. 336521, table 3-5. */
 export const CARD_CONNECTOR_TOLERANCE_PERCENT = { over: 5, under: 8 } as const;
-
-/** The span a main rail must keep to, ±5 %. Source: ATX12V Power Supply Design Guide. */
-export function railLimitsV(nominalV: number): Range {
-  needPositive('nominal voltage (V)', nominalV);
-  const span = (nominalV * RAIL_TOLERANCE_PERCENT) / 100;
-  return { low: nominalV - span, high: nominalV + span };
-}
-
 /** Share of its rating that a supply delivers at 12 V, per cent, without its label. Source: common practice. */
 export const TWELVE_VOLT_SHARE_PERCENT: Range = { low: 80, high: 100 };
 

@@ -1,7 +1,6 @@
 // The YAML layer's public face: reading, places, and edits.
-export { limits } from './limits';
 export { parse } from './parse';
-export type { Entry, ListNode, MapNode, Node, Parsed, Problem, ProblemCode, ScalarNode } from './nodes';
+export type { Entry, ListNode, MapNode, Node, Parsed, ProblemCode, ScalarNode } from './nodes';
 export {
   appendItem,
   insertEntry,
@@ -13,6 +12,6 @@ export {
   renameKey,
   setValue,
 } from './edits';
-export type { InsertOptions, Value } from './edits';
+export type { Value } from './edits';
 export { nodeAt } from './at';
 export type { At } from './at';

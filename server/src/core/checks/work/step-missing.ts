@@ -70,9 +70,14 @@ steps:
     // What may be asked for is an answer of its own only beside a finding, which its fix has to clear.
     if (perhaps.length > 0)
       report(
-        stepAnswer(build, atSteps(build, sure.length > 0 ? 'perhaps missing' : 'missing'), all(...perhaps.map((one) => not(one.truth))), {
-          broken: () => sentence`The build may ask for ${shortened(perhaps.map(nameOf))}.`,
-        }),
+        stepAnswer(
+          build,
+          atSteps(build, sure.length > 0 ? 'perhaps missing' : 'missing'),
+          all(...perhaps.map((one) => not(one.truth))),
+          {
+            broken: () => sentence`The build may ask for ${shortened(perhaps.map(nameOf))}.`,
+          },
+        ),
       );
   },
 });
