@@ -102,7 +102,7 @@ describe('what a finding looks like', () => {
       pastMost: 0,
       notRead: [],
     });
-    expect(leftOut['lighter']).toBeGreaterThan(0);
+    expect(leftOut.lighter).toBeGreaterThan(0);
   });
 
   it('has no colour of its own', async () => {

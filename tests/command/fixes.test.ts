@@ -1,4 +1,5 @@
-// Fixes in the report of `fettle check`: the best proven one of each finding, all of them on request, none past a number.
+// Fixes in the report of `fettle check`: the best proven one of each finding, all of them on request, none past a
+// number.
 import { describe, expect, it } from 'vitest';
 import { fettle } from '../support/command';
 

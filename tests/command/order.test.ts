@@ -43,7 +43,8 @@ describe('fettle order', () => {
     const { out } = await fettle(
       {
         'a.pcbuild.yaml':
-          'format: 1\nparts:\n  memory: [{ model: M5, slots: [A2, B2] }]\n  drives: [{ name: log, shape: M.2, slot: M2_1 }]\n',
+          'format: 1\nparts:\n  memory: [{ model: M5, slots: [A2, B2] }]\n  drives: [{ name: log, shape: ' +
+          'M.2, slot: M2_1 }]\n',
       },
       'order',
       'a.pcbuild.yaml',

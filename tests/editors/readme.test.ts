@@ -25,7 +25,7 @@ async function runEditor(program: string, args: string[]): Promise<string> {
   mkdirSync(bin, { recursive: true });
   writeFileSync(join(bin, 'fettle-language-server'), `#!/bin/sh\nexec "${process.execPath}" "${serverPath}" "$@"\n`);
   chmodSync(join(bin, 'fettle-language-server'), 0o755);
-  const env = { ...process.env, HOME: scratch, PATH: `${bin}${delimiter}${process.env['PATH']}` };
+  const env = { ...process.env, HOME: scratch, PATH: `${bin}${delimiter}${process.env.PATH}` };
   const { output } = await runGroup(program, args, { cwd: workspace, env, limitMs: 45_000 });
   return output;
 }
@@ -54,7 +54,7 @@ const paths = `(dolist (folder (file-expand-wildcards "/usr/share/emacs/site-lis
   (when (file-directory-p folder) (add-to-list 'load-path folder)))
 (require 'eglot)`;
 
-process.env['FETTLE_BUILD'] = scenario.build;
+process.env.FETTLE_BUILD = scenario.build;
 
 const neovim = await provide({ packages: ['neovim'], files: [serverPath] });
 if (neovim.missing) reportMissing('Neovim', neovim.missing);

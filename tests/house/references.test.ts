@@ -93,7 +93,7 @@ function merged(base: Tree, over: Tree): Tree {
 
 const boardFile = {
   name: 'parts/norrvik/board.part.yaml',
-  text: JSON.stringify({ kind: 'board', ...lists['board'] }),
+  text: JSON.stringify({ kind: 'board', ...lists.board }),
 };
 
 function findingsIn(name: string, tree: Tree): { text: string; findings: readonly Finding[] } {
@@ -125,14 +125,14 @@ const onRole = (name: string, value: Tree): Tree => {
   const { several } = roles[name as keyof typeof roles] as Role;
   const own = name === 'board' ? { use: 'norrvik/board', ...value } : merged(lists[name] ?? {}, value);
   return {
-    parts: { board: lists['board'], case: lists['case'], supply: lists['supply'], [name]: several ? [own] : own },
+    parts: { board: lists.board, case: lists.case, supply: lists.supply, [name]: several ? [own] : own },
   };
 };
 
 const buildParts = {
-  board: lists['board'],
-  case: lists['case'],
-  graphics: [lists['graphics']],
+  board: lists.board,
+  case: lists.case,
+  graphics: [lists.graphics],
   drives: [{ name: 'scratch' }],
 };
 
@@ -155,7 +155,7 @@ const cases: readonly (readonly [string, string, Tree, Site])[] = [
       [
         `board ${site.path}`,
         'parts/norrvik/b7-forge.part.yaml',
-        { kind: 'board', ...merged(lists['board']!, site.value as Tree) },
+        { kind: 'board', ...merged(lists.board!, site.value as Tree) },
         site,
       ] as const,
   ),

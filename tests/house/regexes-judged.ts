@@ -32,11 +32,6 @@ export const judgedSlowly: ReadonlyMap<string, string> = new Map([
   [String.raw`/^\s*socket\b/i`, 'recheck: linear'],
   [String.raw`/^Unexpected \S+ token/`, 'recheck: linear'],
   [String.raw`/^%YAML[ \t]+1\.1(?=\s|$)/`, 'recheck: safe by search'],
-  [
-    String.raw`/^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan)|(?:\d[\d_,]*(?:\.[\d_]*)?|\.\d[\d_]` +
-      String.raw`*)(?:e[-+]?\d+)?|\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?)$/i`,
-    'recheck: linear',
-  ],
   [String.raw`/^([a-z][\w+.-]*:(?:\/\/[^/?#]*)?)([^?#]*)([^]*)$/i`, 'recheck: linear'],
   [String.raw`/^kind:[ \t]*([a-z]+)[ \t]*\r?$/m`, 'recheck: linear'],
 ]);

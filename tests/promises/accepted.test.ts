@@ -144,7 +144,7 @@ describe('accepted findings', () => {
       const after = judge(changed);
       const now = after.findings.find(same(one));
       edits++;
-      if (now && now.measure && amountPast(now.measure) <= amountPast(finding.measure!)) {
+      if (now?.measure && amountPast(now.measure) <= amountPast(finding.measure!)) {
         expect(now.accepted?.because, `${one.id} ${one.subject}`).toBe('Weighed.');
         expect(lapses(after)).toBe(0);
       } else expect(which % 6, `${one.id} ${one.subject}`).toBe(5);
@@ -154,7 +154,9 @@ describe('accepted findings', () => {
   }, 180_000);
 });
 
-/** One of six kinds of edit: comments, blank lines, order, line ends, another name of the build, another part’s fact. */
+/**
+ * One of six kinds of edit: comments, blank lines, order, line ends, another name of the build, another part’s fact.
+ */
 function harmless(
   one: Case,
   before: Judgement,

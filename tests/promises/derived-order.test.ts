@@ -26,16 +26,23 @@ const update = (by: string): string =>
 
 const builds: Readonly<Record<string, string>> = {
   'a desk cooled by air': `parts:${air}\n`,
-  'a desk with a strap': `parts:${air}\nbench: { strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }, power-cord: unplugged }\n`,
-  'a liquid cooler in the top': `parts:${parts}\n  cooler: { paste: paste applied, film: true, back-plate: true, mount: top, pump: { pins: 3 }, fans: { count: 2 } }\n`,
-  'a custom loop': `parts:${parts}\n  cooler: { paste: tube in the box, film: false, back-plate: false, fans: { count: 0 } }\n  radiators: [{ mount: top }]\n  fans: [{ mount: top }]\n`,
+  'a desk with a strap':
+    `parts:${air}\nbench: { strap: { series-resistance: 1 MΩ, clipped-to: bare chassis }, power-cord: ` +
+    `unplugged }\n`,
+  'a liquid cooler in the top':
+    `parts:${parts}\n  cooler: { paste: paste applied, film: true, back-plate: true, mount: top, pump: { ` +
+    `pins: 3 }, fans: { count: 2 } }\n`,
+  'a custom loop':
+    `parts:${parts}\n  cooler: { paste: tube in the box, film: false, back-plate: false, fans: { count: 0 } ` +
+    `}\n  radiators: [{ mount: top }]\n  fans: [{ mount: top }]\n`,
   'a passive cooler': `parts:${parts}\n  cooler: { paste: pad applied, film: false, back-plate: true, fans: { count: 0 } }\n`,
   'a board with a barrel socket':
     'parts:\n  board: { socket: AM5, shield-fitted: true, power-connectors: {} }\n  processor: { socket: AM5 }\n' +
     '  cooler: { paste: pad applied, film: false, back-plate: false, fans: { count: 1 } }\n' +
     '  case: { standoffs: { removable: false }, front-cables: [] }\n',
   'a soldered processor':
-    'parts:\n  board: { socket: BGA1264, shield-fitted: true, power-connectors: { 24-pin: 1 } }\n  processor: { socket: BGA1264 }\n  supply: {}\n',
+    'parts:\n  board: { socket: BGA1264, shield-fitted: true, power-connectors: { 24-pin: 1 } }\n  ' +
+    'processor: { socket: BGA1264 }\n  supply: {}\n',
   'a server board, its processor clipped under the heat sink': `parts:${air.replaceAll('AM5', 'LGA4677')}\n`,
   'an update by stick': update('stick without processor'),
   'an update by an older processor': update('older processor'),
@@ -43,7 +50,9 @@ const builds: Readonly<Record<string, string>> = {
   'an update by a service': update('service'),
 };
 
-/** What the checks of the work and of the handling say of the order, above note, with its steps written into the text. */
+/**
+ * What the checks of the work and of the handling say of the order, above note, with its steps written into the text.
+ */
 function saidOf(build: Build, read: (text: string) => Build): string[] {
   const steps = workOrder(build).map(({ step, part }) =>
     part && workOrder(build).some((other) => other.step === step && other.part !== part)

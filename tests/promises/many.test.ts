@@ -19,7 +19,8 @@ const builds: readonly (readonly [string, number, (count: number) => string])[] 
     'drives',
     limits.partsOfRole,
     (count) =>
-      `format: 1\nbuild: A\nparts:\n  drives:\n${lines(count, (i) => `    - { name: d${i}, shape: 2.5 in, bus: SATA }\n`)}`,
+      `format: 1\nbuild: A\nparts:\n  ` +
+      `drives:\n${lines(count, (i) => `    - { name: d${i}, shape: 2.5 in, bus: SATA }\n`)}`,
   ],
   [
     'missing parts',

@@ -1,7 +1,7 @@
 // Unknown is an answer: without any one fact of a part file, what needs it becomes unknown and names it.
 import { describe, expect, it } from 'vitest';
 import { Build } from '../../server/src/core/build/build';
-import { tableOf } from '../../server/src/core/build/inspect';
+import { tableOf } from '../../server/src/core/build/tables';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import type { Judgement } from '../../server/src/core/judge/finding';
 import { Doc } from '../../server/src/core/parts/doc';

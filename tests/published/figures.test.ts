@@ -10,7 +10,7 @@ import { known, number, type Figure } from '../../server/src/core/figures/figure
 import { filmResistance, processorTemperature } from '../../server/src/core/figures/heat';
 import { linkRate } from '../../server/src/core/figures/lanes';
 import { efficiencyAtLoad, wallPower, yearlyCost } from '../../server/src/core/figures/mains';
-import { memoryBandwidth } from '../../server/src/core/figures/memory';
+import { memoryBandwidth } from '../../server/src/core/figures/memory-speed';
 import { noiseLevel } from '../../server/src/core/figures/noise';
 import { dotDiameter, gapVolume, wantedVolume } from '../../server/src/core/figures/paste';
 import { batteryTime } from '../../server/src/core/figures/backup';
@@ -315,12 +315,15 @@ expect:
     expect(beyond!.said.text).not.toMatch(/marginal/);
   });
 
-  it('without its blanking stated is anything from the least reduced blanking to the clock of televisions or more', () => {
-    const promise = promiseOf(shown(''));
-    const [low, high] = gbps(needed(promise.mode.value!, promise, false)!);
-    expect(low!).toBeLessThan(25.82);
-    expect(high!).toBeGreaterThan((1188 * 24) / 1000);
-  });
+  it(
+    'without its blanking stated is anything from the least reduced blanking to the clock of televisions or ' + 'more',
+    () => {
+      const promise = promiseOf(shown(''));
+      const [low, high] = gbps(needed(promise.mode.value!, promise, false)!);
+      expect(low!).toBeLessThan(25.82);
+      expect(high!).toBeGreaterThan((1188 * 24) / 1000);
+    },
+  );
 });
 
 describe('noise and storage', () => {

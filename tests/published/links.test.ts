@@ -85,18 +85,21 @@ describe('published link rates', () => {
 
   it.each(USB_MB)('%s carries %f MB/s', (rate, mb) => holds(usbRateBytesPerSecond(rate), mb * 1e6));
 
-  // Source: Universal Serial Bus Specification 2.0, table 5-10: 13 packets of 512 bytes a microframe, 53,248,000 bytes/s.
+  // Source: Universal Serial Bus Specification 2.0, table 5-10: 13 packets of 512 bytes a microframe, 53,248,000
+  // bytes/s.
   it('USB 2.0 moves 53.248 MB/s at most', () => {
     holds(linkRateBytesPerSecond({ bus: 'USB', rate: 'USB 2.0' })! * dataShare('USB', 'USB 2.0').most, 53.248e6);
   });
 
-  // Source: Universal Serial Bus 3.2 Specification: a data packet holds 1024 bytes, beside 20 of its header and 12 around
+  // Source: Universal Serial Bus 3.2 Specification: a data packet holds 1024 bytes, beside 20 of its header and 12
+  // around
   // the data.
   it('USB 3.2 sends 1024 of 1056 bytes as data at most', () => {
     expect(dataShare('USB', 'USB 3.2 Gen 2').most).toBeCloseTo(1024 / (1024 + 20 + 12), 12);
   });
 
-  // Source: PCI Express Base Specification: 128 bytes is the least that a function's largest packet holds; 4 bytes start
+  // Source: PCI Express Base Specification: 128 bytes is the least that a function's largest packet holds; 4 bytes
+  // start
   // and count it, 16 head it at most, 4 check it.
   it('PCIe sends 128 of 152 bytes as data where packets are smallest', () => {
     expect(dataShare('PCIe').least).toBeCloseTo(128 / (128 + 4 + 16 + 4), 12);

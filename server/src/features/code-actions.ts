@@ -46,9 +46,9 @@ export interface ActionOptions {
 }
 
 /**
- * What can be done about a range of a judged file, in steps, so that others get their turn and a request can be given up: it stands still after each finding.
- * Worst findings come first, then those nearest to the start of the range; once the time is spent, what costs much is
- * left out.
+ * What can be done about a range of a judged file, in steps, so that others get their turn and a request can be given
+ * up: it stands still after each finding. Worst findings come first, then those nearest to the start of the range;
+ * once the time is spent, what costs much is left out.
  */
 export function* codeActionSteps(view: View, range: Range, options: ActionOptions): Generator<undefined, CodeAction[]> {
   const actions: CodeAction[] = [];

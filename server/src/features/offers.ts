@@ -27,7 +27,7 @@ export function offersOf(view: View, kinds: readonly Referent[], role?: RoleName
 /** Only a drive goes into an M.2 slot, and fans and pumps into headers of their own. */
 function suits(kind: Referent, { facts }: NamedThing, role: RoleName | undefined): boolean {
   if (!facts || role === undefined || !('kind' in facts)) return true;
-  const { value } = facts['kind'] as Fact<string>;
+  const { value } = facts.kind as Fact<string>;
   if (kind === 'slot') return role === 'drives' || role === 'board' || value !== 'M.2';
   return kind !== 'header' || value === undefined || value === 'fan' || value === 'pump';
 }

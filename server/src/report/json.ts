@@ -180,5 +180,8 @@ export function closingJson(
     fixesNotSought: tally.notMended,
     notRead: troubles.map(({ path }) => path),
   };
-  return `],\n"explained": ${toJson(explainedJson(tally.found))},\n"leftOut": ${toJson(leftOut)},\n"troubles": ${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`;
+  return (
+    `],\n"explained": ${toJson(explainedJson(tally.found))},\n"leftOut": ${toJson(leftOut)},\n"troubles": ` +
+    `${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`
+  );
 }

@@ -4,8 +4,8 @@ import { visible } from '../core/text';
 export const pageWidth = 100;
 
 // Two columns wide in a terminal; combining marks take none. Unicode Standard Annex #11, in its main ranges.
-const wide =
-  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6\p{Emoji_Presentation}]/u;
+const wideScript = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u;
+const wideMark = /[\u3000-\u303f\uff01-\uff60\uffe0-\uffe6\p{Emoji_Presentation}]/u;
 const none = /\p{M}/u;
 const plain = /^[\x20-\x7e]*$/;
 
@@ -13,7 +13,8 @@ const plain = /^[\x20-\x7e]*$/;
 export function columns(text: string): number {
   if (plain.test(text)) return text.length;
   let sum = 0;
-  for (const character of text) sum += none.test(character) ? 0 : wide.test(character) ? 2 : 1;
+  for (const character of text)
+    sum += none.test(character) ? 0 : wideScript.test(character) || wideMark.test(character) ? 2 : 1;
   return sum;
 }
 

@@ -1,4 +1,5 @@
-// The order of work as it is worked out from a build's parts: steps, what each comes after and why, cautions before them.
+// The order of work as it is worked out from a build's parts: steps, what each comes after and why, cautions before
+// them.
 import type { Build, Placed } from '../core/build/build';
 import { cautionWords } from '../core/checks/page';
 import { workOrder, type WorkStep } from '../core/figures/work-order';

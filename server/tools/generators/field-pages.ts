@@ -110,7 +110,8 @@ function fieldsPage(): string {
   const lines = [
     '# The fields',
     '',
-    'Every key that is read, from the tables that the reader itself uses. `[]` stands for one of a list, `NAME` for a ' +
+    'Every key that is read, from the tables that the reader itself uses. `[]` stands for one of a list, ' +
+      '`NAME` for a ' +
       'name of your own or of the board’s maker. A quantity carries its unit in its value; a range is written ' +
       '`4 to 6 mm`, a bound `at most 6 mm`. A key that is left out is a fact not stated, and stays unknown.',
     '',

@@ -110,8 +110,8 @@ export function messageSchemas(settings: object): Record<string, object> {
 }
 
 /**
- * The settings that client/package.json declares, by their name without `fettle.`; those of the editor’s own side are left
- * out.
+ * The settings that client/package.json declares, by their name without `fettle.`; those of the editor’s own side are
+ * left out.
  */
 function declaredSettings(manifest: string): object {
   const { contributes } = JSON.parse(manifest) as {

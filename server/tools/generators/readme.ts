@@ -23,7 +23,7 @@ function outputOn(build: string): string {
       cwd: folder,
       encoding: 'utf8',
       // Colours of the terminal that generates do not belong on the page.
-      env: { PATH: process.env['PATH'] },
+      env: { PATH: process.env.PATH },
     });
     if (status !== 1) throw new Error(`The README’s example ended with status ${status}: ${stderr}`);
     return stdout.trimEnd();

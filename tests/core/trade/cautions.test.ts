@@ -1,6 +1,7 @@
 // Signal words and the job's cautions.
 import { describe, expect, it } from 'vitest';
-import { CAUTIONS, deferral } from '../../../server/src/core/trade/cautions';
+import { CAUTIONS } from '../../../server/src/core/trade/cautions';
+import { deferral } from '../../../server/src/core/trade/signal-words';
 import { CAUTION_PARTS, missingParts, SIGNAL_WORDS, signalWordFor } from '../../../server/src/core/trade/signal-words';
 import type { CautionId } from '../../../server/src/core/trade/cautions';
 import type { SignalWord } from '../../../server/src/core/trade/signal-words';

@@ -5,7 +5,7 @@ import type { Field, Table } from '../parts/field';
 import type { Node } from '../yaml';
 import type { Build } from './build';
 import { partsAs, type Placed } from './placed';
-import { tableOf, tableOfRole } from './inspect';
+import { tableOf, tableOfRole } from './tables';
 
 export type Path = readonly (string | number)[];
 

@@ -1,7 +1,5 @@
 // Holds one file's text against the fields of its kind: what is unknown, misspelled, of the wrong kind or without its
 // unit.
-import { buildFile } from '../manifest/build-file';
-import { houseFile } from '../manifest/house-file';
 import { ROLE_WORDS } from '../manifest/role-words';
 import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
@@ -13,8 +11,8 @@ import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
 import { asListOfParts, isMapOfParts } from './map-of-parts';
-import { kindOfPart } from './placed';
 import { withoutTabs } from './tabs';
+import { tableOf, tableOfEntry } from './tables';
 
 export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown';
 
@@ -38,28 +36,6 @@ export function inspect(doc: Doc): FileReading {
   let reading = doc.memo.get(inspect) as FileReading | undefined;
   if (!reading) doc.memo.set(inspect, (reading = { doc, problems: new Inspection(doc).run() }));
   return reading;
-}
-
-/** The fields a file of this kind may have at its top; undefined for a part of no known kind. */
-export function tableOf(doc: Doc): Table | undefined {
-  if (doc.kind === 'build') return buildFile;
-  if (doc.kind === 'house') return houseFile;
-  const kind = kindOfPart(doc);
-  return kind && kinds[kind];
-}
-
-/** The fields of one entry under `parts:`: where it goes, and the part's own facts spelled out. */
-export const tableOfRole = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
-
-/** The same for one entry as it is written: a key that is both is read as the kind of value that stands there. */
-export function tableOfEntry(role: Role, map: MapNode): Table {
-  const own = kinds[role.kind] as Table;
-  const mixed: Record<string, Field> = { ...(tableOfRole(role) as Record<string, Field>) };
-  for (const entry of map.entries) {
-    const fact = Object.hasOwn(own, entry.key) ? (own[entry.key] as Field) : undefined;
-    if (fact && isDeep(fact) && entry.value.type !== 'scalar') mixed[entry.key] = fact;
-  }
-  return mixed;
 }
 
 class Inspection {
@@ -127,7 +103,8 @@ class Inspection {
     const edits = taken ? undefined : renameKey(this.doc.parsed, parts, entry.key, meant);
     this.report(
       'unknown-key',
-      `${quoted(entry.key)} is called ${quoted(meant)} here${taken ? `, and ${quoted(meant)} stands already: put it there` : ''}.`,
+      `${quoted(entry.key)} is called ${quoted(meant)} ` +
+        `here${taken ? `, and ${quoted(meant)} stands already: put it there` : ''}.`,
       entry.keySpan,
       path,
       edits ? [{ title: `Write ${quoted(meant)}`, edits }] : [],
@@ -298,6 +275,6 @@ class Inspection {
   }
 }
 
-function isDeep(field: Field): boolean {
+export function isDeep(field: Field): boolean {
   return field.type === 'group' || field.type === 'named' || field.type === 'list';
 }

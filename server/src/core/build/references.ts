@@ -5,7 +5,7 @@ import type { Fact } from '../parts/fact';
 import { nameFact } from '../parts/facts';
 import type { Field, NamedField, Referent, ScalarField, Table } from '../parts/field';
 import type { Entry, MapNode, Node } from '../yaml';
-import { tableOf, tableOfEntry } from './inspect';
+import { tableOf, tableOfEntry } from './tables';
 
 /** One name, where it is written. */
 export interface Reference {

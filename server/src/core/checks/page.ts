@@ -1,6 +1,7 @@
 // What a page on a check says, wherever it is shown: on a terminal, in an editor, in the documentation.
 import type { Grade } from '../manifest/house-file';
-import { CAUTIONS, deferral, type CautionId } from '../trade/cautions';
+import { CAUTIONS, type CautionId } from '../trade/cautions';
+import { deferral } from '../trade/signal-words';
 import { areas, isFirm, type Check, type Example } from './check';
 
 /** What each grade means, in the words of the product. */

@@ -8,7 +8,10 @@ import { notNegative } from './guard';
 import { memo } from './memo';
 import { partDraw } from './power';
 
-/** Heat that is left to the case: a card with fans may breathe through an open side, and give off all of its own there. */
+/**
+ * Heat that is left to the case: a card with fans may breathe through an open side, and give off all of its own
+ * there.
+ */
 export const heatLeft = memo((build: Build): Figure => {
   const all = heatInCase(build);
   const fanned = build.parts.graphics.filter(

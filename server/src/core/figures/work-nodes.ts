@@ -35,7 +35,10 @@ export function workNodes(build: Build): WorkNode[] {
   );
 }
 
-/** Whether the board is powered for an update by itself, before its own parts are fitted; a service does that elsewhere. */
+/**
+ * Whether the board is powered for an update by itself, before its own parts are fitted; a service does that
+ * elsewhere.
+ */
 function updatesFirst(build: Build): boolean {
   const update = build.file.bench['firmware-update'];
   return (
@@ -87,7 +90,9 @@ const forBench = (build: Build): WorkNode[] =>
     kind.startsWith('connect') && truth.is !== false ? [{ kind }] : [],
   );
 
-/** What an update has in before it: the cables of the board and the mains; an older processor runs as any other does. */
+/**
+ * What an update has in before it: the cables of the board and the mains; an older processor runs as any other does.
+ */
 function forUpdate(build: Build, donor: boolean): WorkNode[] {
   const cables = [...boardCables].map((kind): WorkNode => ({ kind }));
   if (!donor) return [...cables, { kind: 'plug in mains' }];

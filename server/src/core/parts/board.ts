@@ -1,6 +1,7 @@
 // The facts of a board.
-import { MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
-import { BOARD_CONNECTOR_WORDS, HEADER_KINDS, HEADER_WORDS } from '../trade/connector-words';
+import { boardMemory } from './board-memory';
+import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
+import { HEADER_KINDS, HEADER_WORDS } from '../trade/header-words';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { BUS_WORDS, PORT_WORDS } from '../trade/drive-words';
 import { parseSplit } from '../trade/slot-words';
@@ -10,25 +11,19 @@ import { common, draw, link, connectors } from './common';
 
 const inTable = { printed: 'The handbook’s specification table.' } as const;
 const inFormFactor = { printed: 'The handbook’s specification table, under form factor.' } as const;
-const inMemoryTable = { printed: 'The handbook’s specification table, under memory.' } as const;
 const inStorageTable = { printed: 'The handbook’s specification table, under storage.' } as const;
 const inDrawing = { printed: 'The handbook’s drawing of the board.' } as const;
 const inMeasures = { printed: 'The maker’s drawing of the board, with dimensions.' } as const;
 const inDiagram = { printed: 'The handbook’s block diagram.' } as const;
 const onM2Page = { printed: 'The handbook’s page on M.2 sockets.' } as const;
 const onSharing = { printed: 'The footnotes of the specification table.' } as const;
-const onMemoryPage = { printed: 'The handbook’s page on fitting memory.' } as const;
 const onUpdatePage = { printed: 'The handbook’s page on updating the firmware.' } as const;
 const inSupportList = { printed: 'The maker’s processor support list.' } as const;
-const onSpeeds = { printed: 'The specification table or the memory support list.' } as const;
 const onConnectors = { printed: 'The handbook’s page on internal connectors.' } as const;
 
 export const slotKinds = ['PCIe', 'M.2'] as const;
 export const slotLengths = ['x1', 'x4', 'x8', 'x16'] as const;
 export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
-export const memoryTypes = ['DDR3', 'DDR4', 'DDR5', 'LPDDR4X', 'LPDDR5', 'LPDDR5X'] as const;
-export const memoryShapes = ['DIMM', 'SO-DIMM', 'CAMM2', 'LPCAMM2'] as const;
-export const memoryClasses = ['UDIMM', 'CUDIMM', 'RDIMM', 'LRDIMM', 'MRDIMM'] as const;
 const slot = group(
   {
     kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
@@ -177,62 +172,7 @@ export const board = {
     '[{ family: Calder C7, since: "1.20" }]',
     { printed: 'The maker’s processor support list.' },
   ),
-  memory: group(
-    {
-      type: choice(memoryTypes, 'Memory generation.', {
-        example: 'DDR5',
-        spellings: MEMORY_TYPE_WORDS,
-        ...inMemoryTable,
-      }),
-      shape: choice(memoryShapes, 'Shape of the slots.', { spellings: MEMORY_SHAPE_WORDS, ...inMemoryTable }),
-      module: choice(memoryClasses, 'Class of module the slots take; of several, the first.', {
-        spellings: MEMORY_CLASS_WORDS,
-        ...inMemoryTable,
-      }),
-      'module-classes': list(
-        choice(memoryClasses, 'A class of module.', { spellings: MEMORY_CLASS_WORDS }),
-        'All classes of module that the slots take, where there are several; never mixed in one machine.',
-        '[RDIMM, LRDIMM]',
-        inMemoryTable,
-      ),
-      soldered: quantity('data-size', 'GB', 'Memory soldered to the board, beside its slots.', '16 GB', inMemoryTable),
-      ecc: flag('Whether error correction works on this board.', inMemoryTable),
-      slots: list(
-        text('A slot.', 'A2'),
-        'The memory slots, from the processor outwards.',
-        '[A1, A2, B1, B2]',
-        onMemoryPage,
-      ),
-      channels: named(
-        list(text('A slot.', 'A1', { refersTo: 'memory slot' }), 'Slots of one channel.', '[A1, A2]'),
-        'Which slots share a channel.',
-        '{ A: [A1, A2], B: [B1, B2] }',
-        onMemoryPage,
-      ),
-      'fill-first': list(
-        text('A slot.', 'A2', { refersTo: 'memory slot' }),
-        'The slots to fill first.',
-        '[A2, B2]',
-        onMemoryPage,
-      ),
-      'largest-module': quantity('data-size', 'GB', 'Largest module a slot takes.', '48 GB', inMemoryTable),
-      most: quantity('data-size', 'GB', 'Most memory in all.', '192 GB', inMemoryTable),
-      speeds: list(
-        group(
-          {
-            modules: count('How many modules are fitted.', '2', { least: 1, ...onSpeeds }),
-            ranks: count('Ranks on each module.', '1', { least: 1, ...onSpeeds }),
-            'up-to': quantity('transfer-rate', 'MT/s', 'Fastest speed listed.', '7200 MT/s', onSpeeds),
-          },
-          'One line of the speed table.',
-        ),
-        'The speed reached by how many modules of how many ranks.',
-        '[{ modules: 2, ranks: 1, up-to: 7200 MT/s }]',
-        onSpeeds,
-      ),
-    },
-    'What the board says of memory.',
-  ),
+  memory: boardMemory,
   slots: named(
     slot,
     'Expansion and M.2 slots by the name printed on the board.',

@@ -1,25 +1,12 @@
-// The facts of a supply, a case, a fan, a radiator and a cable.
-import { BADGE_WORDS, MODULAR_WORDS, POWER_FACTOR_WORDS } from '../trade/sheet-words';
+// The facts of a case, a fan, a radiator and a fixing.
 import { BAY_WORDS, SHAPE_WORDS } from '../trade/drive-words';
-import { CABLE_WORDS, HEADER_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { CABLE_WORDS } from '../trade/connector-words';
+import { HEADER_WORDS } from '../trade/header-words';
 import { parseCaseOpenings } from '../trade/slot-words';
-import { efficiencyPercent, loadPercent, mainsV } from './ranges';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
-import {
-  common,
-  fanFields,
-  inAcoustics,
-  inDimensions,
-  inPower,
-  inSoundNote,
-  connectors,
-  radiatorFields,
-} from './common';
+import { common, fanFields, inPower, inSoundNote, radiatorFields } from './common';
+import { supplyForms } from './supply';
 
-const onSupply = { printed: 'The label on the supply.' } as const;
-const onMains = { printed: 'The label on the supply, under AC input.' } as const;
-const inCables = { printed: 'The handbook’s table of cables.' } as const;
-const onWires = { printed: 'The print along the wires.' } as const;
 const inClearance = { printed: 'The data sheet, under clearance.' } as const;
 const inBoards = { printed: 'The data sheet, under board sizes.' } as const;
 const onTrayPage = { printed: 'The handbook’s page on fitting the board.' } as const;
@@ -27,156 +14,6 @@ const inFans = { printed: 'The data sheet, under fan places.' } as const;
 const onFanPage = { printed: 'The handbook’s page on fitting fans.' } as const;
 const inRadiators = { printed: 'The data sheet, under radiator places.' } as const;
 const onBag = { printed: 'The bag, or the handbook’s list of screws.' } as const;
-const onPackaging = { printed: 'The cable’s packaging or data sheet.' } as const;
-
-export const supplyForms = ['ATX', 'SFX', 'SFX-L', 'TFX', 'Flex ATX', 'external'] as const;
-export const badges = ['white', 'bronze', 'silver', 'gold', 'platinum', 'titanium'] as const;
-
-export const supply = {
-  ...common,
-  rating: power('Power it delivers for as long as asked.', '750 W', onSupply),
-  ratings: list(
-    group(
-      {
-        lowest: quantity('voltage', 'V', 'Lowest mains voltage of this range.', '100 V', { ...onMains, range: mainsV }),
-        highest: quantity('voltage', 'V', 'Highest mains voltage of this range.', '127 V', {
-          ...onMains,
-          range: mainsV,
-        }),
-        rating: power('Power it delivers there for as long as asked.', '1300 W', onSupply),
-      },
-      'What it delivers within one range of mains voltage.',
-    ),
-    'What it delivers by mains voltage, where the label states more than one rating.',
-    '[{ lowest: 100 V, highest: 127 V, rating: 1300 W }, { lowest: 200 V, highest: 240 V, rating: 1600 W }]',
-    onSupply,
-  ),
-  form: choice(supplyForms, 'Outline of its housing; external for a brick outside the case.', {
-    printed: 'The data sheet, under form factor.',
-  }),
-  depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
-  badge: choice(badges, 'Efficiency badge, by its metal.', {
-    example: 'gold',
-    spellings: BADGE_WORDS,
-    printed: 'The box or the label on the supply.',
-  }),
-  'badge-mains': choice(['115 V', '230 V'], 'Mains voltage of the programme that gave the badge.', {
-    printed: 'The test report that belongs to the badge.',
-  }),
-  efficiency: list(
-    group(
-      {
-        load: quantity('percent', '%', 'Load, of the rating.', '50 %', {
-          printed: 'The test report that belongs to the badge.',
-          range: loadPercent,
-        }),
-        percent: quantity('percent', '%', 'Efficiency at that load.', '92 %', {
-          printed: 'The test report that belongs to the badge.',
-          range: efficiencyPercent,
-        }),
-      },
-      'One measured point.',
-    ),
-    'Measured efficiency, from the lowest load up.',
-    '[{ load: 50 %, percent: 92 % }]',
-    { printed: 'The test report that belongs to the badge.' },
-  ),
-  rails: named(
-    group(
-      {
-        voltage: quantity('voltage', 'V', 'Nominal voltage.', '12 V', onSupply),
-        current: quantity('current', 'A', 'Most current.', '62.5 A', onSupply),
-      },
-      'One rail.',
-    ),
-    'The rails, by the name on the label.',
-    '{ +12V: { voltage: 12 V, current: 62.5 A } }',
-    { printed: 'The label on the supply.' },
-  ),
-  combined: list(
-    group(
-      {
-        rails: list(text('Name of a rail.', '+5V'), 'The rails that share the limit.', '[+3.3V, +5V]', onSupply),
-        power: power('Most power of these rails together.', '120 W', onSupply),
-      },
-      'A limit that several rails share.',
-    ),
-    'Limits that several rails share, as the label joins their columns.',
-    '[{ rails: [+3.3V, +5V], power: 120 W }]',
-    onSupply,
-  ),
-  excursions: list(
-    group(
-      {
-        percent: quantity('percent', '%', 'Load it rides out, of the rating.', '200 %', {
-          printed: 'The data sheet, under peak load.',
-          range: loadPercent,
-        }),
-        lasts: quantity('time', 'ms', 'For how long.', '0.1 ms', { printed: 'The data sheet, under peak load.' }),
-      },
-      'One class of peak.',
-    ),
-    'Short peaks it rides out, where it states them itself.',
-    '[{ percent: 200 %, lasts: 0.1 ms }]',
-    { printed: 'The data sheet, under peak load.' },
-  ),
-  standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1', 'ATX12VO'], 'The design guide it follows.', {
-    printed: 'The box or the data sheet.',
-  }),
-  connectors: connectors('Connectors on its own cables, by kind.', inCables),
-  'sixteen-pin-level': choice(['150 W', '300 W', '450 W', '600 W'], 'Power level its 16-pin cable signals.', {
-    example: '600 W',
-    printed: 'The print at the 16-pin connector or socket.',
-  }),
-  'own-cables': list(
-    group(
-      {
-        connector: text('Kind of connector.', 'EPS 8-pin', {
-          spellings: POWER_CONNECTOR_WORDS,
-          closed: true,
-          ...inCables,
-        }),
-        count: count('How many such cables.', '2', inCables),
-        connectors: count('Connectors on each cable.', '1', { least: 1, ...inCables }),
-        length: length('Length to the first connector.', '650 mm', inCables),
-        gauge: count('Wire gauge, AWG.', '18', onWires),
-        pairs: count('Current-carrying pairs of wires in it.', '4', { least: 1 }),
-      },
-      'One kind of cable.',
-    ),
-    'The cables it comes with; in a build, `cables:` says whose are used.',
-    '[{ connector: EPS 8-pin, count: 2, connectors: 1, length: 650 mm, gauge: 18 }]',
-    inCables,
-  ),
-  modular: choice(['fixed', 'partly', 'fully'], 'Whether its cables unplug at the supply.', {
-    example: 'fully',
-    spellings: MODULAR_WORDS,
-    printed: 'The box or the data sheet.',
-  }),
-  inlet: group(
-    {
-      lowest: quantity('voltage', 'V', 'Lowest mains voltage.', '100 V', { ...onMains, range: mainsV }),
-      highest: quantity('voltage', 'V', 'Highest mains voltage.', '240 V', { ...onMains, range: mainsV }),
-      selector: flag('Whether a switch selects the voltage.', {
-        example: 'false',
-        printed: 'The rear of the supply, beside the inlet.',
-      }),
-    },
-    'What mains it takes.',
-    '{ lowest: 100 V, highest: 240 V }',
-    onMains,
-  ),
-  'power-factor': choice(['active', 'passive', 'none'], 'Power-factor correction.', {
-    spellings: POWER_FACTOR_WORDS,
-    printed: 'The data sheet, under input.',
-  }),
-  housing: choice(['bare', 'painted'], 'Finish of its housing.'),
-  'hold-up': quantity('time', 'ms', 'How long it bridges a gap in the mains at full load.', '17 ms', {
-    printed: 'The data sheet, under hold-up time.',
-  }),
-  level: quantity('sound-level', 'dBA', 'Sound pressure level at the load of the build.', '22 dBA', inAcoustics),
-  'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
-} as const;
 
 export const pcCase = {
   ...common,
@@ -355,42 +192,4 @@ export const fixing = {
   }),
   thread: text('Its thread.', 'M3', { usual: ['M3', '6-32', 'M2'], ...onBag }),
   length: length('Length of its shaft.', '6 mm', onBag),
-} as const;
-
-export const cable = {
-  ...common,
-  connector: text('What it connects.', 'SATA data', {
-    usual: ['SATA data', 'SATA power', 'PCIe 8-pin', '16-pin', 'EPS 8-pin', 'fan splitter', 'display'],
-    spellings: CABLE_WORDS,
-    closed: true,
-    ...onPackaging,
-  }),
-  connectors: count('How many such connectors one cable has at its far end: 2 for a Y-splitter.', '1', {
-    least: 1,
-    ...onPackaging,
-  }),
-  from: text('For an adapter: the plug it starts from.', 'peripheral 4-pin', {
-    spellings: CABLE_WORDS,
-    ...onPackaging,
-  }),
-  'from-count': count('For an adapter: how many of those connectors it joins.', '1', { least: 1, ...onPackaging }),
-  adapter: flag('Whether it changes one kind of plug into another.', { example: 'false' }),
-  ways: count('For a fan splitter: how many fans it feeds.', '2', { least: 1, ...onPackaging }),
-  moulded: flag('Whether its connector is moulded onto the wires.', { example: 'false' }),
-  length: length('Length.', '500 mm', onPackaging),
-  gauge: count('Wire gauge, AWG.', '18', onWires),
-  carries: power('Power it is rated to carry.', '150 W', onPackaging),
-  'power-level': power('For a 16-pin cable: the power level it signals.', '450 W', {
-    printed: 'The print on the cable’s 16-pin connector.',
-  }),
-  link: text('For a display cable: the link it is certified for.', 'DisplayPort HBR3', {
-    printed: 'The certification label on the cable or its box.',
-  }),
-  'made-for': form(
-    'the name of a part file',
-    (name) => (/^[^/\s]+\/\S+$/.test(name) ? name : undefined),
-    'The supply it was made for.',
-    'holm/s750',
-    { refersTo: 'part file', ...onPackaging },
-  ),
 } as const;

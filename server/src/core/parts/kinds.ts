@@ -1,7 +1,9 @@
 // All kinds of part by name.
 import { board } from './board';
 import { card, display, drive, graphics, stick } from './devices';
-import { fan, fixing, cable, pcCase, radiator, supply } from './housing';
+import { fan, fixing, pcCase, radiator } from './housing';
+import { supply } from './supply';
+import { cable } from './supply';
 import { cooler, memory, paste, processor } from './processing';
 
 export const kinds = {

@@ -14,7 +14,7 @@ import {
   link,
   radiatorFields,
 } from './common';
-import { memoryClasses, memoryShapes, memoryTypes } from './board';
+import { memoryClasses, memoryShapes, memoryTypes } from './board-memory';
 
 const inProcessorPower = { printed: 'The data sheet, under processor power.' } as const;
 const inLidDrawing = { printed: 'The maker’s mechanical drawing.' } as const;

@@ -103,7 +103,9 @@ const roomOf = (field: QuantityField, quantity: Quantity): Quantity =>
 
 function twoReadings(text: string, readings: readonly { readonly text: string }[]): ScalarProblem {
   const instead = readings.map((one) => one.text);
-  const message = `The mark in ${quoted(text)} may part thousands or decimals; write ${instead.map((one) => quoted(one)).join(' or ')}.`;
+  const message =
+    `The mark in ${quoted(text)} may part thousands or decimals; write ` +
+    `${instead.map((one) => quoted(one)).join(' or ')}.`;
   return { code: 'number-odd', message, start: 0, end: text.length, instead };
 }
 
@@ -152,7 +154,9 @@ function readWord({ closed = false }: TextField, of: Vocabulary, text: string): 
   return meanings(of, text).length > 1 || closed ? { slip } : { value: text };
 }
 
-/** What is wrong with a word of a vocabulary: it leaves open which is meant, or means none; undefined where it is one. */
+/**
+ * What is wrong with a word of a vocabulary: it leaves open which is meant, or means none; undefined where it is one.
+ */
 export function nameSlip(of: Vocabulary, text: string): ScalarProblem | undefined {
   const meant = meanings(of, text);
   if (meant.length === 1) return undefined;
@@ -160,7 +164,8 @@ export function nameSlip(of: Vocabulary, text: string): ScalarProblem | undefine
   const message =
     meant.length > 1
       ? `${quoted(text)} may mean ${meant.map((word) => quoted(word)).join(' or ')}; write the one that is meant.`
-      : `${quoted(text)} is not ${of.what} that is known here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`;
+      : `${quoted(text)} is not ${of.what} that is known ` +
+        `here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`;
   const instead = near === undefined ? meant : [near];
   return { code: 'choice-unknown', message, start: 0, end: text.length, instead };
 }

@@ -176,9 +176,11 @@ const RULES: readonly Rule[] = [
 const UNCOUNTED: ReadonlySet<string> = new Set(
   (
     'manual handbook guide leaflet booklet instructions sticker stickers badge label labels tie ties velcro antenna ' +
-    'antennas antennae cd dvd disc warranty card cards cloth screwdriver strap paste compound grease spreader spatula ' +
+    'antennas antennae cd dvd disc warranty card cards cloth screwdriver strap paste compound grease ' +
+    'spreader spatula ' +
     'remote battery thermistor sensor bridge filter foot feet rubber stand wrench tool key keys keyring postcard ' +
-    'coupon standoff standoffs thumbscrew thumbscrews fan fans heatsink backplate back-plate holder usb usb-c audio ethernet network rgb argb front'
+    'coupon standoff standoffs thumbscrew thumbscrews fan fans heatsink backplate back-plate holder usb ' +
+    'usb-c audio ethernet network rgb argb front'
   ).split(' '),
 );
 
@@ -222,7 +224,10 @@ const ENDS: readonly (readonly [string, RegExp])[] = [
   ['usb-c', /usb-c|type-c/],
 ];
 
-/** The connector at both ends of a display cable; undefined where its name tells none, or two. Source: common practice. */
+/**
+ * The connector at both ends of a display cable; undefined where its name tells none, or two. Source: common
+ * practice.
+ */
 export function displayCableEnd(line: string): string | undefined {
   const named = ENDS.filter(([, words]) => words.test(line.toLowerCase()));
   return named.length === 1 ? named[0]![0] : undefined;

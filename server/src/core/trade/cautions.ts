@@ -1,5 +1,5 @@
 // The cautions this job needs, each with hazard, consequence, avoidance and to whom it defers.
-import type { CautionPart, SignalWord } from './signal-words';
+import type { Caution } from './signal-words';
 
 export type CautionId =
   | 'mains-inside-supply'
@@ -31,15 +31,6 @@ export type CautionId =
   | 'thin-air'
   | 'dew'
   | 'hanging-cooler';
-
-export interface Caution extends Readonly<Record<CautionPart, string>> {
-  readonly word: SignalWord;
-  readonly defersTo: string;
-  readonly source: string;
-}
-
-/** The end of a safety message: whose word counts above ours. It fits a person, a handbook and a code alike. */
-export const deferral = (caution: Pick<Caution, 'defersTo'>): string => `Defer to ${caution.defersTo}.`;
 
 /**
  * The job's cautions. Words are graded by `SIGNAL_WORDS`; each defers to those who know the part or the place.

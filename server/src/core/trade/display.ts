@@ -102,7 +102,9 @@ export function parseDisplayLink(text: string): DisplayLink | undefined {
   return { name: `${whole.name} x${lanes}`, payloadGbps: (whole.payloadGbps * Number(lanes)) / LANES };
 }
 
-/** The slowest and the fastest link that a version alone allows: it names what is allowed at most, not what is there. */
+/**
+ * The slowest and the fastest link that a version alone allows: it names what is allowed at most, not what is there.
+ */
 const VERSION_BOUNDS: ReadonlyMap<string, readonly [string, string]> = new Map([
   ['displayport 1.1', ['DisplayPort RBR', 'DisplayPort HBR']],
   ['displayport 1.2', ['DisplayPort RBR', 'DisplayPort HBR2']],
@@ -126,8 +128,8 @@ export const plainLinkName = (text: string): string =>
 
 /**
  * What a link's name allows of pixels, Gb/s: one figure where it names the rate, else from the slowest to the fastest
- * that its version allows. HDMI 2.1 may run TMDS alone, as 2.0 does. Source: VESA DisplayPort Standards 1.1 to 2.1, HDMI
- * Specification 2.1; from memory: that a DisplayPort 2 device has at least HBR3.
+ * that its version allows. HDMI 2.1 may run TMDS alone, as 2.0 does. Source: VESA DisplayPort Standards 1.1 to 2.1,
+ * HDMI Specification 2.1; from memory: that a DisplayPort 2 device has at least HBR3.
  */
 export function linkBounds(text: string): LinkBounds | undefined {
   const [low, high] = endsOf(plainLinkName(text)) ?? [];

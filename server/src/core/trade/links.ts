@@ -145,8 +145,8 @@ export interface DataShare {
 
 /**
  * PCIe: a packet brings 24 bytes of its own, and holds at least 128 bytes where it is full; the most is not deducted.
- * SATA and the lower ends of USB: common practice, from drives that state what they read at. USB 2.0 at most: 13 packets
- * of 512 bytes in 125 µs. USB 3.2 at most: 1024 of 1056 bytes of a data packet. USB4 tunnels: from memory.
+ * SATA and the lower ends of USB: common practice, from drives that state what they read at. USB 2.0 at most: 13
+ * packets of 512 bytes in 125 µs. USB 3.2 at most: 1024 of 1056 bytes of a data packet. USB4 tunnels: from memory.
  */
 export function dataShare(link: Link['bus'], rate?: UsbRate): DataShare {
   if (link === 'PCIe')

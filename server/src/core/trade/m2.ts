@@ -54,12 +54,13 @@ export const M2_LENGTHS_MM: readonly number[] = [16, 26, 30, 38, 42, 60, 80, 110
  * A size as sheets print it: with or without the shape before it, and the code of its heights and notches behind it.
  * Source: drive makers’ data sheets.
  */
-const SIZE_TEXT =
-  /^(?:(?:type|m\.?2|ngff)[ -]?)?\(?(\d{2}) ?[x×]? ?([1-9]\d{1,2})(?: ?mm)?\)?(?:[ -][sd][1-5](?:[ -][abem](?:[+-][abem])?)?)?$/i;
+const SIZE_TEXT = /^(?:(?:type|m\.?2|ngff)[ -]?)?\(?(\d{2}) ?[x×]? ?([1-9]\d{1,2})(?: ?mm)?\)?$/i;
+/** Sides with parts on them, and keys, behind the size: `-D2-B-M`. */
+const SIZE_SUFFIX = /[ -][sd][1-5](?:[ -][abem](?:[+-][abem])?)?$/i;
 
 /** Reads a size: two digits of width, two or three of length; undefined when the standard has no such size. */
 export function parseM2Size(text: string): M2Size | undefined {
-  const [, width, length] = SIZE_TEXT.exec(text.trim()) ?? [];
+  const [, width, length] = SIZE_TEXT.exec(text.trim().replace(SIZE_SUFFIX, '')) ?? [];
   const size = { widthMm: Number(width), lengthMm: Number(length) };
   return M2_WIDTHS_MM.includes(size.widthMm) && M2_LENGTHS_MM.includes(size.lengthMm) ? size : undefined;
 }

@@ -48,3 +48,11 @@ export type CautionPart = (typeof CAUTION_PARTS)[number];
 export function missingParts(message: Partial<Record<CautionPart, string>>): CautionPart[] {
   return CAUTION_PARTS.filter((part) => !message[part]?.trim());
 }
+export interface Caution extends Readonly<Record<CautionPart, string>> {
+  readonly word: SignalWord;
+  readonly defersTo: string;
+  readonly source: string;
+}
+/** The end of a safety message: whose word counts above ours. It fits a person, a handbook and a code alike. */
+
+export const deferral = (caution: Pick<Caution, 'defersTo'>): string => `Defer to ${caution.defersTo}.`;

@@ -155,5 +155,8 @@ export const STEP_CAUTIONS: Readonly<Partial<Record<StepKind, readonly CautionId
   'stress test': ['hot-parts'],
 };
 
-/** A stress test shows nothing settled before it could show a rise under 1 K within ten minutes. Source: common practice. */
+/**
+ * A stress test shows nothing settled before it could show a rise under 1 K within ten minutes. Source: common
+ * practice.
+ */
 export const STRESS_LEAST_S = 600;

@@ -37,8 +37,8 @@ export const ARRAYS: Readonly<Record<ArrayLevel, ArrayRule>> = {
 };
 
 /**
- * Reads a rate of errors that cannot be corrected, as sheets print it: `1 in 10^15`, `<1 per 1E15 bits`, `10^-15`; gives
- * the bits read for one error.
+ * Reads a rate of errors that cannot be corrected, as sheets print it: `1 in 10^15`, `<1 per 1E15 bits`, `10^-15`;
+ * gives the bits read for one error.
  */
 export function parseErrorRate(text: string): number | undefined {
   const plain = text

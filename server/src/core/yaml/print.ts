@@ -48,13 +48,17 @@ export function needsQuotes(text: string): boolean {
     /^[-?:,[\]{}#&*!|>'"%@`=]/.test(text) ||
     /[,[\]{}]|:$|: | #|^\.\.\.|^<<$/.test(text) ||
     wordLikes.test(text) ||
-    numberLike.test(text)
+    numberLikes.some((like) => like.test(text))
   );
 }
 
 const wordLikes = /^(?:y|n|yes|no|on|off|true|false|null|~)$/i;
-const numberLike =
-  /^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan)|(?:\d[\d_,]*(?:\.[\d_]*)?|\.\d[\d_]*)(?:e[-+]?\d+)?|\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?)$/i;
+/** Numbers of YAML 1.2 and 1.1: of base 2, 8, 16, not finite; decimal ones; those counted in sixties. */
+const numberLikes = [
+  /^[-+]?(?:0b[01_]+|0o[0-7_]+|0x[\da-f_]+|\.(?:inf|nan))$/i,
+  /^[-+]?(?:\d[\d_,]*(?:\.[\d_]*)?|\.\d[\d_]*)(?:e[-+]?\d+)?$/i,
+  /^[-+]?\d[\d_]*(?::[0-5]?\d)+(?:\.[\d_]*)?$/,
+];
 // Not printable by YAML 1.2 (5.1), or a line break to some readers.
 const unprintable = /[\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff\ufffe\uffff]|\p{Cs}/u;
 

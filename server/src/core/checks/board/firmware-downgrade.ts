@@ -18,7 +18,9 @@ export default check({
   area: 'board',
   grade: 'shortfall',
   what: 'The planned update goes to no older version than the board arrives with.',
-  why: 'Many boards refuse an older version, or only take it by another way; what newer ones mended comes back with it.',
+  why:
+    'Many boards refuse an older version, or only take it by another way; what newer ones mended comes back ' +
+    'with it.',
   source: 'common practice: board makers’ notes beside their firmware versions',
   limits: ['Whether a board takes an older version at all no file states; its maker’s notes tell.'],
   examples: [

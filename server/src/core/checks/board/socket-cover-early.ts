@@ -4,7 +4,6 @@ import { firstStep } from '../../figures/steps';
 import { given, sure } from '../../figures/truth';
 import { carriedIn } from '../../trade/names';
 import { check } from '../check';
-import {} from '../kit';
 import { atStep, moveStep, stepAnswer } from '../work/steps-kit';
 
 const covering = new Set(['take off socket cover'] as const);

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { between, copyWith, decidedBy, missing, number, total, unknown, type Figure } from '../../figures/figure';
 import { howMany } from '../../figures/power';
 import { many } from '../../figures/lists';
-import { HEADER_WORDS } from '../../trade/connector-words';
+import { HEADER_WORDS } from '../../trade/header-words';
 import { wordOf } from '../../trade/vocabulary';
 import { memo } from '../../figures/memo';
 import { join, sentence } from '../../figures/sentence';

@@ -45,7 +45,8 @@ parts:
     report(
       outcome(place, sure(under.length === 0, ...grounds(board, box)), {
         broken: () =>
-          sentence`The board has no hole above ${named('standoff', under)}; take ${under.length === 1 ? 'it' : 'them'} out.`,
+          sentence`The board has no hole above ${named('standoff', under)}; take
+            ${under.length === 1 ? 'it' : 'them'} out.`,
         fixes: () => [setStandoffs(box, holes.holes)],
       }),
     );

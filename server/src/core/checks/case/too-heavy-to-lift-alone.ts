@@ -56,7 +56,8 @@ parts:
         broken: () =>
           ideal.is === true
             ? sentence`The machine weighs ${mass}; one person may lift ${fromFloor} from the floor. Lift it with two.`
-            : sentence`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions. Lift it with two.`,
+            : sentence`The machine weighs ${mass}; one person may lift ${limit} under ideal conditions. Lift it with
+              two.`,
         ...(ideal.is === true ? { grade: 'note' as const } : {}),
       }),
     );

@@ -74,7 +74,8 @@ parts:
             ? sentence`Every fan blows out of the case; let one at the front or the bottom blow in.`
             : onlyPressed
               ? sentence`Every fan blows into the case; the air has to find its way out by gaps, cards and supply.`
-              : sentence`Every fan blows into the case, against each other; let the one at the rear or the top blow out.`,
+              : sentence`Every fan blows into the case, against each other; let the one at the rear or the top blow
+                out.`,
         ...(lackedWay === 'out' && onlyPressed ? { grade: 'note' as const } : {}),
         fixes: () => (lackedWay === 'out' && onlyPressed ? [] : turns(build, lackedWay)),
       }),

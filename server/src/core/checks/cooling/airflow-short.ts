@@ -67,7 +67,8 @@ expect: { temperature: { rise: 34 K } }
     report(
       outcome(at(box), atLeast(delivered, needed), {
         broken: () =>
-          sentence`${heatInCase(build)} at a rise of ${rise} needs ${needed} of air, ${altitude(build)} above the sea; in
+          sentence`${heatInCase(build)} at a rise of ${rise} needs ${needed} of air, ${altitude(build)}
+            above the sea; in
             the filled case the fans deliver ${delivered}. Add fans or faster ones.`,
         fixes: () => {
           const promise = build.file.expect.temperature.rise;

@@ -41,7 +41,8 @@ parts:
           broken: () =>
             sockets.value!.length === 0
               ? sentence`${cooler.label} has no mounting kit for ${socket}, nor for any other socket.`
-              : sentence`${cooler.label} has no mounting kit for ${socket}, only for ${spoken(sockets.value!)}; order the kit.`,
+              : sentence`${cooler.label} has no mounting kit for ${socket}, only for ${spoken(sockets.value!)};
+                order the kit.`,
           fixes: () => [swap(cooler)],
         },
       ),

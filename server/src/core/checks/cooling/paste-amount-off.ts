@@ -17,7 +17,9 @@ export default check({
   id: 'paste-amount-off',
   area: 'cooling',
   grade: 'shortfall',
-  what: 'The volume of paste is 0.8 to 2 times what the gap between lid and cooler holds, or 4 times where it insulates.',
+  what:
+    'The volume of paste is 0.8 to 2 times what the gap between lid and cooler holds, or 4 times where it ' +
+    'insulates.',
   why:
     'Too little leaves air between the faces; too much is pressed out over the edge, where a paste that ' +
     'conducts ruins parts and one that insulates has to be wiped off.',

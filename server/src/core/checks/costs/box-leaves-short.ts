@@ -42,7 +42,8 @@ parts:
       report(
         outcome(aspectOf(at(need.for), thing), truth, {
           broken: () =>
-            sentence`The build needs ${many(needed, thing)}; boxes and what is bought hold ${held} that fit. Order the rest.`,
+            sentence`The build needs ${many(needed, thing)}; boxes and what is bought hold ${held} that fit. Order
+              the rest.`,
           fixes: () => [toBuy(build, need)],
         }),
       );

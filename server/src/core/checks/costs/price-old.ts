@@ -38,8 +38,10 @@ expect:
         outcome(at(placed, read), all(atLeast(age, today), atMost(age, limit)), {
           broken: () =>
             age.hi < 0
-              ? sentence`The price of ${placed.label} is dated ${read}, a day to come; note the day on which it was read.`
-              : sentence`The price of ${placed.label} was read ${age} ago; this house reads prices again after ${limit}.`,
+              ? sentence`The price of ${placed.label} is dated ${read}, a day to come; note the day on which it was
+                read.`
+              : sentence`The price of ${placed.label} was read ${age} ago; this house reads prices again after
+                ${limit}.`,
         }),
       );
     }

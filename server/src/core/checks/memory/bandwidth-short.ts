@@ -1,6 +1,7 @@
 // The memory bandwidth promised against channels, modules and the speed they reach.
 import { figure } from '../../figures/figure';
-import { channelsUsed, memoryBandwidth, memorySpeed } from '../../figures/memory';
+import { channelsUsed } from '../../figures/memory';
+import { memoryBandwidth, memorySpeed } from '../../figures/memory-speed';
 import { many } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { atLeast } from '../../figures/truth';

@@ -55,7 +55,9 @@ parts:
   },
 });
 
-/** Whether the board drives modules of the kit’s class. A sheet that names one registered class may leave out others. */
+/**
+ * Whether the board drives modules of the kit’s class. A sheet that names one registered class may leave out others.
+ */
 function takenBy(board: Board, kit: Kit): Truth {
   const { module, 'module-classes': classes } = board.part.memory;
   const own = kit.part.class;

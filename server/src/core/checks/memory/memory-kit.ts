@@ -1,6 +1,7 @@
 // What checks of memory share: the place of all memory together, moves to the right slots, speeds to set.
 import type { Build } from '../../build/build';
-import { fillOrder, memorySpeed, ratedSpeed, populationSpeed, slotsNamed, type Kit } from '../../figures/memory';
+import { fillOrder, slotsNamed, type Kit } from '../../figures/memory';
+import { memorySpeed, ratedSpeed, populationSpeed } from '../../figures/memory-speed';
 import { howMany } from '../../figures/power';
 import { inUnit } from '../../quantity';
 import type { Edit } from '../../text';

@@ -1,5 +1,5 @@
 // A speed beyond what the modules run at by themselves: the profile is a firmware step that must be planned.
-import { setSpeed, standardSpeed } from '../../figures/memory';
+import { setSpeed, standardSpeed } from '../../figures/memory-speed';
 import { sentence } from '../../figures/sentence';
 import { any, atMost, sure } from '../../figures/truth';
 import { check } from '../check';

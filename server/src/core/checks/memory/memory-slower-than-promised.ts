@@ -1,6 +1,6 @@
 // The memory speed promised against the speed that the modules reach on this board.
 import { figure } from '../../figures/figure';
-import { memorySpeed } from '../../figures/memory';
+import { memorySpeed } from '../../figures/memory-speed';
 import { sentence } from '../../figures/sentence';
 import { binding } from '../../figures/storage';
 import { atLeast } from '../../figures/truth';

@@ -1,7 +1,8 @@
 // The speed set for the memory against what the modules are rated for and what the board lists for so many of them.
 import { many } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
-import { isSet, populationSpeed, modules, setSpeed, speedLimit } from '../../figures/memory';
+import { modules } from '../../figures/memory';
+import { isSet, populationSpeed, setSpeed, speedLimit } from '../../figures/memory-speed';
 import { binding } from '../../figures/storage';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';

@@ -1,6 +1,7 @@
 // The speed set for the memory against the fastest that the processor’s maker states.
 import { figure } from '../../figures/figure';
-import { channelCount, isSet, modules, setSpeed } from '../../figures/memory';
+import { channelCount, modules } from '../../figures/memory';
+import { isSet, setSpeed } from '../../figures/memory-speed';
 import { sentence } from '../../figures/sentence';
 import { all, any, atMost, lessThan, not } from '../../figures/truth';
 import { check } from '../check';

@@ -10,7 +10,9 @@ export default check({
   area: 'slots',
   grade: 'note',
   what: 'Each card’s slot is wired for as many lanes as the card can use.',
-  why: 'A slot of full length is often wired for a quarter of its lanes: the card fits and starts, and moves less than it can.',
+  why:
+    'A slot of full length is often wired for a quarter of its lanes: the card fits and starts, and moves ' +
+    'less than it can.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
   limits: [
     'Only how the slot is wired is judged; what other filled slots take away is judged by `slot-takes-lanes`.',

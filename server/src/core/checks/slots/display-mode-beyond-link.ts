@@ -98,7 +98,8 @@ function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome 
   const [need, link] = isSqueezed ? [squeezed, carriedSqueezed] : [plain, carried];
   const marginal = atLeast(need, beyond(link)).is !== true;
   const ends = displaysOn(build, output.name);
-  const asks = sentence`${promise.mode} at ${promise.depth} needs ${need} ${isSqueezed ? 'compressed' : 'uncompressed'}`;
+  const asks = sentence`${promise.mode} at ${promise.depth} needs ${need}
+    ${isSqueezed ? 'compressed' : 'uncompressed'}`;
   const through = sentence`${promise.port}${ends.map(({ label }) => ` with ${label}`).join('')}`;
   return outcome(place, given(truth, ...which, ...ends.map(({ at }) => at.port)), {
     ...(marginal ? { grade: 'note' as const } : {}),

@@ -26,8 +26,12 @@ export default check({
   id: 'slot-not-split',
   area: 'slots',
   grade: 'stop',
-  what: 'A carrier of several M.2 drives sits in a slot that splits its lanes for each of them, or divides them itself.',
-  why: 'A plain carrier only passes lanes on: where the firmware does not split the slot, the first drive alone is seen.',
+  what:
+    'A carrier of several M.2 drives sits in a slot that splits its lanes for each of them, or divides them ' +
+    'itself.',
+  why:
+    'A plain carrier only passes lanes on: where the firmware does not split the slot, the first drive alone ' +
+    'is seen.',
   source: 'PCI Express Base Specification: a link has one device at each end; common practice',
   limits: ['Four lanes are counted for each drive.'],
   examples: [

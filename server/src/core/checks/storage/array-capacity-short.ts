@@ -70,7 +70,8 @@ function judge(
   report(
     outcome(atKey(build, array.kind), sure(makes, have, need), {
       broken: () =>
-        sentence`${name} has ${have} drives; as ${array.kind} it needs ${even ? 'an even number, ' : ''}${need} or more.`,
+        sentence`${name} has ${have} drives; as ${array.kind} it needs ${even ? 'an even number, ' : ''}${need} or
+          more.`,
       fixes: () => kinds(array, drives.count, survivesAtLeast(kind)),
     }),
   );

@@ -42,7 +42,8 @@ expect:
         report(
           outcome(aspectOf(at(drive, recording), name), given(truth, array.kind, array.drives, drive.at.name), {
             broken: () =>
-              sentence`${drive.label} records in overlapping tracks (${recording}); ${name}, with ${array.kind}, needs disks
+              sentence`${drive.label} records in overlapping tracks (${recording}); ${name}, with ${array.kind},
+                needs disks
                 that record conventionally (CMR).`,
             fixes: () => [swap(drive)],
           }),

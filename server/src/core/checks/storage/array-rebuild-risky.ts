@@ -56,7 +56,8 @@ expect:
       report(
         outcome(atKey(build, array.kind), given(atMost(chance, limit), array.kind, array.drives), {
           broken: () =>
-            sentence`Rebuilding ${name} reads ${read}, with a chance of ${chance} to meet a sector that cannot be read and
+            sentence`Rebuilding ${name} reads ${read}, with a chance of ${chance} to meet a sector that
+              cannot be read and
               no parity left to make up for it.`,
           fixes: () => stronger(array.kind, drives.count),
         }),

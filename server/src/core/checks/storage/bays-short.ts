@@ -13,7 +13,8 @@ export default check({
   area: 'storage',
   grade: 'stop',
   what:
-    'The case has a bay for each drive: of its own shape, combined, or the one that it names. A small drive that only a ' +
+    'The case has a bay for each drive: of its own shape, combined, or the one that it names. A small ' +
+    'drive that only a ' +
     'larger bay is left for wants a bracket: a note.',
   why: 'A drive without a bay hangs by its cables, or lies on the board’s solder.',
   source: 'SFF-8301 and SFF-8201: outlines; common practice',
@@ -52,7 +53,7 @@ parts:
           broken: () =>
             onBracket
               ? sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a 2.5 in bay; ${box.label} has ${left}.
-                  A 3.5 in bay is free: fix one there, on a bracket.`
+                  A larger bay is free: fix one there, on a bracket.`
               : sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a ${shape} bay; ${box.label} has
                   ${left}.`,
           fixes: () => [otherBay(last, shape), swap(box)],

@@ -56,7 +56,8 @@ parts:
         report(
           outcome(at(drive, boot), listed, {
             broken: () =>
-              sentence`The machine is to start from ${drive.label}, on ${bus}; the firmware of ${board.label} starts from
+              sentence`The machine is to start from ${drive.label}, on ${bus}; the firmware of ${board.label}
+                starts from
                 ${spoken(starts.value ?? [])}.`,
             fixes: () => [swap(drive), swap(board)],
           }),

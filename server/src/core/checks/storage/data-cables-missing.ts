@@ -41,7 +41,8 @@ parts:
     report(
       outcome(at(board), atMost(wanted, cables), {
         broken: () =>
-          sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a SATA data cable; the boxes and the list hold
+          sentence`${wanted} ${some(wanted, 'drive needs', 'drives need')} a SATA data cable;
+            the boxes and the list hold
             ${cables}.`,
         fixes: () =>
           Number.isFinite(wanted.hi)

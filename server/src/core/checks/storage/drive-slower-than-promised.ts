@@ -92,7 +92,10 @@ function* fixes(
   yield swap(drive);
 }
 
-/** Whether the bus may be a slip: all else that is stated of the drive is of an NVMe module, and something of none else. */
+/**
+ * Whether the bus may be a slip: all else that is stated of the drive is of an NVMe module, and something of none
+ * else.
+ */
 function seemsNvme({ at: { port, bay }, part: { link, read, shape, key } }: Drive): boolean {
   if (port.node || bay.node || key.value === 'B+M' || key.value === 'B') return false;
   if (shape.value === '2.5 in' || shape.value === '3.5 in') return false;

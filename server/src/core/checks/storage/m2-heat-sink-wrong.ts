@@ -14,7 +14,9 @@ export default check({
   what:
     'A module whose maker asks for a heat sink has one, of its own or of the board; one with its own goes where the ' +
     'board’s cover is left off: a note.',
-  why: 'A hot module slows itself down to a fraction of its rate; two heat sinks on one module press it off its contacts.',
+  why:
+    'A hot module slows itself down to a fraction of its rate; two heat sinks on one module press it off its ' +
+    'contacts.',
   source: 'drive makers’ data sheets; boards’ handbooks, page on M.2 sockets',
   examples: [
     {
@@ -43,7 +45,8 @@ parts:
         report(
           outcome(target, has, {
             broken: () =>
-              sentence`${drive.label} needs a heat sink and has none; ${drive.at.slot} has no cover. Put one on, or use a
+              sentence`${drive.label} needs a heat sink and has none; ${drive.at.slot} has no cover.
+                Put one on, or use a
                 socket with a cover.`,
             *fixes() {
               yield* moves(build, drive, (other) => other.cover.value === true);

@@ -56,7 +56,8 @@ parts:
       report(
         outcome(aspectOf(target, 'below'), atMost(below, under), {
           broken: () =>
-            sentence`${drive.label} has components ${below} high on its back; ${drive.at.slot} leaves ${under} below it.`,
+            sentence`${drive.label} has components ${below} high on its back; ${drive.at.slot} leaves ${under} below
+              it.`,
           *fixes() {
             yield* moves(build, drive, (other) => (other['room-below'].value?.lo ?? -1) >= below.hi);
             yield swap(drive);

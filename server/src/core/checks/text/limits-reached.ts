@@ -8,7 +8,9 @@ export default fileCheck({
   area: 'text',
   grade: 'stop',
   unread: true,
-  what: `A file stays within 2,000,000 bytes, 64 levels, ${limits.partsOfRole} parts of a role and ${limits.items} entries of a list.`,
+  what:
+    `A file stays within 2,000,000 bytes, 64 levels, ${limits.partsOfRole} parts of a role and ` +
+    `${limits.items} entries of a list.`,
   why: 'Past a limit a file, or what it lists past it, is not read, and nothing said there is checked.',
   source: 'the format’s own rule',
   examples: [

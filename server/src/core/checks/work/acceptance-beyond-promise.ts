@@ -9,7 +9,9 @@ export default check({
   id: 'acceptance-beyond-promise',
   area: 'work',
   grade: 'shortfall',
-  what: 'The acceptance lets no more pass than is promised: power from the wall, noise at the same distance, temperature.',
+  what:
+    'The acceptance lets no more pass than is promised: power from the wall, noise at the same distance, ' +
+    'temperature.',
   why: 'A machine that passes its acceptance and breaks its promise comes back, and the acceptance is no help.',
   source: 'common practice',
   limits: ['Noise is held against its promise only where both are at one distance.'],

@@ -50,7 +50,8 @@ steps:
       report(
         stepAnswer(build, atStep(build, step), truth, {
           broken: () =>
-            sentence`${step.label} comes after ${later().steps[0].label}; do it before: ${certain(faults)[0]!.because}.`,
+            sentence`${step.label} comes after ${later().steps[0].label}; do it before:
+              ${certain(faults)[0]!.because}.`,
           fixes: () => [
             moveStep(build, step, later().steps[0].index, `Move ${step.label} before ${later().steps[0].label}`),
           ],

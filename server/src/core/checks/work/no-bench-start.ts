@@ -48,7 +48,8 @@ steps:
           start
             ? sentence`${start.label} comes after ${fit.label}; start the board on the bench before it goes into the
                 case.`
-            : sentence`The board goes into the case without having run; start it once on the bench before ${fit.label}.`,
+            : sentence`The board goes into the case without having run; start it once on the bench before
+              ${fit.label}.`,
         fixes: () => [
           start
             ? moveStep(build, start, fit.index, `Move ${start.label} before ${fit.label}`)

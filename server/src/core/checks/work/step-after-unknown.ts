@@ -42,7 +42,8 @@ steps:
         report(
           outcome(atFact(fact, `${step.path}.after:${fact.value}`), sure(stated.has(fact.value), fact), {
             broken: () =>
-              sentence`${step.label} is to come after ${fact}, and no step does that; add the step, or take it out of \`after:\`.`,
+              sentence`${step.label} is to come after ${fact}, and no step does that; add the step, or take it out
+                of \`after:\`.`,
             *fixes() {
               const near = nearest(fact.text, stated);
               if (near !== undefined) yield change(fact, near, `Write ${near}`);

@@ -62,7 +62,8 @@ steps:
       report(
         stepAnswer(build, atSteps(build, 'missing'), all(...sure.map((one) => not(one.truth))), {
           broken: () =>
-            sentence`The build asks for ${shortened(sure.map(nameOf))}; no step does ${sure.length > 1 ? 'them' : 'it'}.`,
+            sentence`The build asks for ${shortened(sure.map(nameOf))}; no step does
+              ${sure.length > 1 ? 'them' : 'it'}.`,
           ...(sure.every(({ kind }) => lighter.has(kind)) ? { grade: 'shortfall' as const } : {}),
           fixes: () => [insertAll(build, sure)],
         }),

@@ -8,7 +8,6 @@ import { any, fits, given, not, sure, type Truth } from '../../figures/truth';
 import { pinsOn } from '../../trade/names';
 import type { StepKind } from '../../trade/steps';
 import { check } from '../check';
-import {} from '../kit';
 import { atStep, removeStep, stepAnswer } from './steps-kit';
 
 export default check({
@@ -51,7 +50,8 @@ steps:
         stepAnswer(build, atStep(build, step), given(truth, step.group.part, step.partBy), {
           broken: () =>
             lost
-              ? sentence`${step.label} names a part that this build does not have; take the step out, or name one it has.`
+              ? sentence`${step.label} names a part that this build does not have; take the step out, or name one it
+                has.`
               : sentence`Nothing in this build calls for ${step.label}; take the step out.`,
           fixes: () => [removeStep(build, step, `Take out the step ${step.label}`)],
         }),

@@ -3,7 +3,6 @@ import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
 import { any, fits, not, sure } from '../../figures/truth';
 import { check } from '../check';
-import {} from '../kit';
 import { atStep, insertSteps, stepAnswer } from './steps-kit';
 
 export default check({
@@ -51,7 +50,8 @@ steps:
     report(
       stepAnswer(build, atStep(build, start), waits ? sure(true) : not(trains), {
         broken: () =>
-          sentence`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes; add one.`,
+          sentence`After ${start.label} no step waits for the DDR5 memory’s training, which stays dark for minutes;
+            add one.`,
         fixes: () => [
           insertSteps(
             build,

@@ -63,7 +63,8 @@ steps:
     report(
       stepAnswer(build, atSteps(build, 'usual'), sure(left.length === 0), {
         broken: () =>
-          sentence`A good bench also does ${listed(shortened(left))}; add ${left.length > 1 ? 'them' : 'it'} where your work has
+          sentence`A good bench also does ${listed(shortened(left))}; add ${left.length > 1 ? 'them' : 'it'}
+            where your work has
             ${left.length > 1 ? 'them' : 'it'}.`,
       }),
     );

@@ -1,0 +1,33 @@
+// The table of fields that a file, a role or an entry of a build is read by.
+import { buildFile } from '../manifest/build-file';
+import { houseFile } from '../manifest/house-file';
+import type { Role } from '../manifest/places';
+import type { Doc } from '../parts/doc';
+import type { Table, Field } from '../parts/field';
+import { kinds } from '../parts/kinds';
+import type { MapNode } from '../yaml';
+import { isDeep } from './inspect';
+import { kindOfPart } from './placed';
+
+/** The fields a file of this kind may have at its top; undefined for a part of no known kind. */
+
+export function tableOf(doc: Doc): Table | undefined {
+  if (doc.kind === 'build') return buildFile;
+  if (doc.kind === 'house') return houseFile;
+  const kind = kindOfPart(doc);
+  return kind && kinds[kind];
+}
+/** The fields of one entry under `parts:`: where it goes, and the part's own facts spelled out. */
+
+export const tableOfRole = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
+/** The same for one entry as it is written: a key that is both is read as the kind of value that stands there. */
+
+export function tableOfEntry(role: Role, map: MapNode): Table {
+  const own = kinds[role.kind] as Table;
+  const mixed: Record<string, Field> = { ...(tableOfRole(role) as Record<string, Field>) };
+  for (const entry of map.entries) {
+    const fact = Object.hasOwn(own, entry.key) ? (own[entry.key] as Field) : undefined;
+    if (fact && isDeep(fact) && entry.value.type !== 'scalar') mixed[entry.key] = fact;
+  }
+  return mixed;
+}
