@@ -54,7 +54,9 @@ function findingText(
     `  ${safe(subject)}`;
   const sentence = withRight(block(finding.said.text, sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
-  for (const { title } of fixes?.of.get(finding) ?? []) lines.push(...block(title, sentences, '  mend'));
+  // What gives way, as a promise lowered, mends nothing.
+  for (const { title, givesWay } of fixes?.of.get(finding) ?? [])
+    lines.push(...block(title, sentences, givesWay ? '  give way' : '  mend'));
   if (finding.accepted) lines.push(...acceptedText(finding, grade));
   if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution, finding.id, cautioned));
   const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
