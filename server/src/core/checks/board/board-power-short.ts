@@ -15,6 +15,7 @@ export default check({
   what: 'The processor draws no more for long than the board’s converters are stated for.',
   why: 'A board with small converters starts a big processor and then holds it back when they grow hot.',
   source: 'common practice: the board maker’s processor support list',
+  limits: ['A board that lists the processor and states no power is taken to carry it, unless its power limit is set.'],
   examples: [
     {
       faulty: `

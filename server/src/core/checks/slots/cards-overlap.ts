@@ -5,7 +5,7 @@ import { derive, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import type { Seat } from '../../figures/slots';
 import { check } from '../check';
-import { aspectOf, at, outcome, type FixIdea } from '../kit';
+import { aspectOf, at, outcome, type FixIdea, type Reporter } from '../kit';
 import { cardMoves, cardsInSlots, type Card } from './slots-kit';
 import type { Build } from '../../build/build';
 
@@ -50,21 +50,31 @@ parts:
           fixes: () => moves(build, hit!, own),
         }),
       );
-      const beside = isMeasured(own) ? undefined : others.find((other) => isRightBeside(own, other));
-      if (!beside) continue;
-      report(
-        outcome(aspectOf(place, 'air'), given(sure(false), own.card.part.openings, ...[own, beside].flatMap(placing)), {
-          grade: 'note',
-          broken: () =>
-            sentence`${beside.card.label} in ${beside.card.at.slot} sits right under ${own.card.label}, whose bracket
-              ends at opening ${own.last}: a cooler thicker than its bracket does not fit, and its fans get little air.
-              Measure the card’s thickness.`,
-          fixes: () => moves(build, beside, own),
-        }),
-      );
+      if (!isMeasured(own)) judgeAir(build, own, others, report);
     }
   },
 });
+
+/** A card right under one whose cooler may stand out past its bracket; nothing is said where all plainly sit apart. */
+function judgeAir(build: Build, own: Measured, others: readonly Measured[], report: Reporter): void {
+  const near = others.map((other) => ({ other, truth: apart(own, other) })).filter(({ truth }) => truth.is !== true);
+  const hit = near.find(({ truth }) => truth.is === false);
+  const beside = (hit ?? near[0])?.other;
+  if (!beside) return;
+  const truth = hit ? sure(false) : all(...near.map((one) => one.truth));
+  const place = aspectOf(at(own.card, own.card.at.slot), 'air');
+  report(
+    outcome(place, given(truth, own.card.part.openings, ...[own, beside].flatMap(placing)), {
+      grade: 'note',
+      broken: () =>
+        sentence`${beside.card.label} in ${beside.card.at.slot} sits right under ${own.card.label}, whose bracket
+          ends at opening ${own.last}: a cooler thicker than its bracket does not fit, and its fans get little air.
+          Measure the card’s thickness.`,
+      open: () => sentence`Whether a card sits right under the cooler of ${own.card.label} cannot be decided.`,
+      fixes: () => moves(build, beside, own),
+    }),
+  );
+}
 
 /** What says where a card sits. */
 const placing = ({ card, seat }: Measured) => [card.at.slot, card.part.edge, seat.slot?.kind, seat.slot?.position];
@@ -95,11 +105,12 @@ function clear(own: Measured, other: Measured): Truth {
 
 /** Whether a card has no cooler that could stand out past its bracket, or says how thick that is. */
 const isMeasured = ({ card }: Measured): boolean =>
-  card.part.thickness.value !== undefined || bracketOpenings(card).lo < 2;
+  card.part.thickness.value !== undefined || bracketOpenings(card).hi < 2;
 
 const next = (last: Figure): Figure => derive('the next opening', 'count', [last], 'opening + 1', (at) => at + 1);
 
-function isRightBeside(own: Measured, other: Measured): boolean {
+/** Whether another card sits elsewhere than in the next opening after a card’s bracket. */
+function apart(own: Measured, other: Measured): Truth {
   const after = next(own.last);
-  return own.last.lo === own.last.hi && other.first.lo === after.lo && other.first.hi === after.hi;
+  return any(lessThan(after, other.first), lessThan(other.first, after));
 }

@@ -34,6 +34,7 @@ export default check({
   limits: [
     'Within one part in a hundred of the payload it is a note that says marginal.',
     'Without a stated blanking every timing counts that the mode may have.',
+    'Only a display that lists its modes is held against the mode promised.',
     'What the cable between them is certified for is not seen.',
   ],
   examples: [

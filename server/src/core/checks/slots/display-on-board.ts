@@ -37,15 +37,17 @@ parts:
     },
   ],
   test(build, report) {
-    const { list, decidedBy } = outputs(build);
+    const { list, decidedBy, missingFacts } = outputs(build);
     const card = build.parts.graphics[0];
     if (!card) return;
     for (const display of build.parts.displays) {
       const { port } = display.at;
       const own = list.filter((output) => output.name === port.value);
-      if (own.length === 0 || own.some(isOnCard)) continue;
+      const isUnknown = own.length === 0 && port.value !== undefined && missingFacts.length > 0;
+      if (own.some(isOnCard) || (own.length === 0 && !isUnknown)) continue;
+      const truth = isUnknown ? any(cardIsUsed(build), lacking(missingFacts)) : cardIsUsed(build);
       report(
-        outcome(at(display, port), given(cardIsUsed(build), port, ...decidedBy), {
+        outcome(at(display, port), given(truth, port, ...decidedBy), {
           broken: () =>
             sentence`${display.label} is on the board’s output ${port}, and no display is on ${card.label}, which then
               does nothing. Plug it into the card.`,

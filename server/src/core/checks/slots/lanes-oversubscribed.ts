@@ -25,6 +25,7 @@ export default check({
   limits: [
     'A link carries each direction by itself: writing is counted where it is promised, reading always.',
     'Where neither a promise nor a rate that a card needs is at stake it is a note.',
+    'Only a card that states a rate it needs is held against its own link.',
   ],
   examples: [
     {
@@ -67,8 +68,8 @@ expect:
 function judgeNeed(build: Build, card: Card, report: Reporter): void {
   const need = card.part['rate-needed'];
   const seat = seatOf(build, card);
-  if (!need.value || !seat.slot) return;
-  const { blamed } = linkInSlot(build, card, seat.name, seat.slot);
+  if (!need.value || seat.name === undefined) return;
+  const blamed = seat.slot && linkInSlot(build, card, seat.name, seat.slot).blamed;
   if (blamed !== undefined && blamed !== 'own') return;
   const { link, uplink: shared } = reached(build, card);
   const within = shared ? least(`rate of ${card.label} in ${seat.name}`, [link, shared], { unit: 'GB/s' }) : link;

@@ -17,6 +17,7 @@ export default check({
   why:
     'A hot module slows itself down to a fraction of its rate; two heat sinks on one module press it off its ' +
     'contacts.',
+  limits: ['Of a module that does not say whether it needs a heat sink, only a cover over its own is asked.'],
   source: 'drive makers’ data sheets; boards’ handbooks, page on M.2 sockets',
   examples: [
     {
@@ -32,22 +33,22 @@ parts:
   ],
   test(build, report) {
     for (const { placed, seat } of modulesOf(build)) {
-      if (placed.role !== 'drives' || !seat.slot) continue;
+      if (placed.role !== 'drives') continue;
       const drive = placed as Drive;
       const { 'needs-heat-sink': needs, 'heat-sink': own } = drive.part;
-      const { cover } = seat.slot;
+      const cover = seat.slot?.cover;
+      const unknown = lacking(cover ? [missing(cover, `cover of ${seat.name}`)] : seat.missingFacts);
       const target = at(drive, drive.at.slot);
       if (needs.value) {
         const has = any(
           fits(own, `heat sink of ${drive.label}`, (is) => is),
-          fits(cover, `cover of ${seat.name}`, (is) => is),
+          cover?.value === undefined ? unknown : sure(cover.value, cover),
         );
         report(
           outcome(target, has, {
             broken: () =>
               sentence`${drive.label} needs a heat sink and has none; ${drive.at.slot} has no cover.
-                Put one on, or use a
-                socket with a cover.`,
+                Put one on, or use a socket with a cover.`,
             *fixes() {
               yield* moves(build, drive, (other) => other.cover.value === true);
               yield swap(drive);
@@ -55,8 +56,8 @@ parts:
           }),
         );
       }
-      if (!own.value || cover.value === false) continue;
-      const free = cover.node ? sure(false, own, cover) : lacking([missing(cover, `cover of ${seat.name}`)]);
+      if (!own.value || cover?.value === false) continue;
+      const free = cover?.node ? sure(false, own, cover) : unknown;
       report(
         outcome(aspectOf(target, 'cover'), free, {
           grade: 'note',
