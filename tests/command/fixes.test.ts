@@ -54,7 +54,10 @@ describe('the fixes of a finding', () => {
   it('are all listed on request, those that give way last', async () => {
     const { out } = await fettle(files, 'check', 'desk.pcbuild.yaml', '--all-fixes');
     const listed = /capacity-short\n((?: {2}(?:mend|give way) .*\n)+)/.exec(out)?.[1] ?? '';
-    expect(listed.match(/\S.*/g)).toEqual(['mend       Use lumen/large as drive', 'give way   Lower the promise to 1 TB']);
+    expect(listed.match(/\S.*/g)).toEqual([
+      'mend       Use lumen/large as drive',
+      'give way   Lower the promise to 1 TB',
+    ]);
   });
 
   it('stand in JSON with their edits, beside what the checks are about and what the build comes to', async () => {

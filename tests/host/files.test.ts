@@ -217,7 +217,10 @@ describe.skipIf(!posix)('what leads elsewhere', () => {
       write('a.pcbuild.yaml', `format: 1\nbuild: A\nparts:\n  cooler: { use: "${name.replaceAll('\\', '\\\\')}" }\n`);
       const { status } = await fettle(host, 'check', 'a.pcbuild.yaml');
       expect([0, 1]).toContain(status);
-      expect(asked.sort()).toEqual(['a.pcbuild.yaml', 'fettle.yaml']);
+      // The name that such a path may mean is looked up for a fix, as any part below the parts folder.
+      const others = asked.filter((path) => path !== 'a.pcbuild.yaml' && path !== 'fettle.yaml');
+      for (const path of others) expect(path).toMatch(/^parts\/(?:[a-z]+\/)+[a-z]+\.part\.yaml$/);
+      expect(others.some((path) => /\.\.|\\|:|^\//.test(path))).toBe(false);
     },
   );
 
