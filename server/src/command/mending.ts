@@ -12,6 +12,8 @@ export type Wanted = 'first' | 'all';
 
 /** So many findings of a run have fixes looked for, unless all fixes are wanted. */
 const mostMended = 40;
+/** No fix is looked for in a longer text, in UTF-16 units: each proof judges all of it again. */
+const longestMended = 20_000;
 /** Trying the parts of a folder in a place is left to `fettle swap` where there are more. */
 const mostParts = 400;
 
@@ -34,7 +36,7 @@ export class Mending {
     let notSought = 0;
     for (const finding of listed) {
       if (!finding.fixes || finding.accepted) continue;
-      if (this.left <= 0) {
+      if (this.left <= 0 || (this.wanted === 'first' && doc.text.length > longestMended)) {
         notSought++;
         continue;
       }

@@ -45,12 +45,15 @@ export function bestFix(
   candidates: Candidates = () => [],
 ): ProvenFix | undefined {
   const proven: ProvenFix[] = [];
-  for (const fix of proofs(build, before, finding, candidates)) {
+  for (const fix of proofs(build, before, finding, candidates, mostTried)) {
     if (isPlain(fix)) return fix;
     proven.push(fix);
   }
   return bestFirst(proven)[0];
 }
+
+/** So many ideas are tried for one fix: a board of hundreds of slots has an idea for each. */
+const mostTried = 8;
 
 /** A fix that brings nothing but open questions, and gives way in nothing, may be taken without a look at others. */
 export const isPlain = (fix: ProvenFix): boolean => !fix.givesWay && cost(fix) === 0;
@@ -61,8 +64,14 @@ const cost = ({ brings }: ProvenFix): number => weight(brings.filter(({ grade })
 const bestFirst = (proven: readonly ProvenFix[]): ProvenFix[] =>
   [...proven].sort((a, b) => Number(a.givesWay) - Number(b.givesWay) || cost(a) - cost(b));
 
-function* proofs(build: Build, before: Judgement, finding: Finding, candidates: Candidates): Iterable<ProvenFix> {
-  for (const idea of ideasOf(finding)) {
+function* proofs(
+  build: Build,
+  before: Judgement,
+  finding: Finding,
+  candidates: Candidates,
+  most = Infinity,
+): Iterable<ProvenFix> {
+  for (const idea of ideasOf(finding).slice(0, most)) {
     if (idea.type === 'text') yield* some(proveText(build, before, finding, idea));
     else if (idea.type === 'assign') yield* some(proveAssignment(build, before, finding, idea));
     else yield* proveSwaps(build, before, finding, idea, candidates(idea.placed.kind));

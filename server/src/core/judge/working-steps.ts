@@ -41,12 +41,18 @@ export function stepsOf(used: readonly Used[], said?: Pick<Sentence, 'figures' |
     if (one.unit && !unitOf.has(one.dimension)) unitOf.set(one.dimension, one.unit);
   });
   const told: Printed = { shown, unitOf, met: new Set(), leaves: new Set() };
-  const roots = new Set(used);
-  return [...roots]
+  const all = new Set(used);
+  const roots = new Set([...all].slice(0, mostShown));
+  const rest = all.size - roots.size;
+  const steps = [...roots]
     .filter((one) => !isWithin(one, roots))
     .map((one) => (one.type === 'fact' ? factStep(one) : figureStep(one, told)))
     .filter((step) => step.inputs.length > 0 || isNew(step, told));
+  return rest === 0 ? steps : [...steps, { label: `${rest} more values`, value: 'not shown', inputs: [] }];
 }
+
+/** So many values are shown of one answer; a board of hundreds of slots brings one or more for each. */
+const mostShown = 150;
 
 /** What has been said so far, and how numbers of one dimension read. */
 interface Printed {
