@@ -1,5 +1,5 @@
-// Text for hovers and pages: written once as pieces, printed as Markdown or as plain text. The one place that escapes.
-import { visible } from '../core/text';
+// Text for hovers and pages: written once as pieces, printed as Markdown or as plain text.
+import { markdownCode, markdownFence, markdownLine, markdownText, visible } from '../core/text';
 import type { MarkupContent } from './shapes';
 
 /** A piece of a line. A bare string is prose; whatever it holds, it is shown as text and never read as Markdown. */
@@ -34,7 +34,7 @@ export function markdown(blocks: readonly Block[]): string {
       case 'item':
         return `${'  '.repeat(block.depth)}- ${inline(block.line)}`;
       case 'verbatim':
-        return fenced(block.text, block.language);
+        return markdownFence(block.text, block.language);
     }
   });
 }
@@ -66,11 +66,11 @@ function joined(blocks: readonly Block[], print: (block: Block) => string): stri
 }
 
 function inline(line: Line): string {
-  return atLineStart(
+  return markdownLine(
     line
       .map((piece) => {
-        if (typeof piece === 'string') return escaped(piece);
-        return 'code' in piece ? codeSpan(piece.code) : `**${escaped(piece.strong.trim())}**`;
+        if (typeof piece === 'string') return markdownText(piece);
+        return 'code' in piece ? markdownCode(piece.code) : `**${markdownText(piece.strong.trim())}**`;
       })
       .join(''),
   );
@@ -82,38 +82,4 @@ function plainLine(line: Line): string {
     .join('');
 }
 
-/**
- * Prose that Markdown, GitHub's kind included, shows as it stands: no emphasis, link, address, entity, HTML or table.
- */
-export function escaped(text: string): string {
-  return visible(text)
-    .replace(/[\\`*_[\]<>&~|$@]/g, '\\$&')
-    .replace(/:(?=\/\/)/g, '\\:')
-    .replace(/\b(www)\./gi, '$1\\.');
-}
-
-/** What begins a list, heading or rule only at the start of a line is escaped only there. */
-function atLineStart(text: string): string {
-  return text
-    .trimStart()
-    .replace(/^[-+=#]/, '\\$&')
-    .replace(/^(\d+)([.)])/, '$1\\$2');
-}
-
-/** A code span whose fence is longer than any run of backticks in it. */
-function codeSpan(text: string): string {
-  const shown = visible(text);
-  if (shown.trim() === '') return escaped(`"${shown}"`);
-  const fence = '`'.repeat(longestRun(shown) + 1);
-  const pad = shown.startsWith('`') || shown.endsWith('`') ? ' ' : '';
-  return fence + pad + shown + pad + fence;
-}
-
-function fenced(text: string, language: string): string {
-  const fence = '`'.repeat(Math.max(3, longestRun(text) + 1));
-  return `${fence}${language}\n${lines(text).map(visible).join('\n')}\n${fence}`;
-}
-
 const lines = (text: string): string[] => text.replace(/^\n|\n$/g, '').split(/\r\n|\r|\n/);
-
-const longestRun = (text: string): number => Math.max(0, ...(text.match(/`+/g) ?? []).map((run) => run.length));

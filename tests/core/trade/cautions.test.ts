@@ -181,4 +181,11 @@ describe('signal words', () => {
     expect(missingParts({})).toEqual(['hazard', 'consequence', 'avoidance']);
     expect(missingParts({ hazard: 'x', consequence: '  ', avoidance: 'y' })).toEqual(['consequence']);
   });
+
+  it('say no sentence of more than 20 words: what is read at the bench is read once', () => {
+    const sentences = Object.values(CAUTIONS).flatMap((one) =>
+      [one.hazard, one.consequence, one.avoidance, deferral(one)].flatMap((text) => text.split(/(?<=[.;])\s+/)),
+    );
+    expect(sentences.filter((text) => text.split(/\s+/).length > 20)).toEqual([]);
+  });
 });

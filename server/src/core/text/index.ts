@@ -8,3 +8,5 @@ export type { Edit } from './edit';
 export { listed } from './listed';
 export { nearest } from './nearest';
 export { quoted, visible, visibleInJson } from './escape';
+export { htmlText } from './html';
+export { markdownCode, markdownFence, markdownLine, markdownText } from './markdown';

@@ -59,7 +59,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'A circuit or power strip loaded beyond what it carries for hours overheats.',
     consequence: 'It could start a fire.',
     avoidance:
-      'Add up what shares the circuit, power strips into wall outlets only, and move the load where it is too much.',
+      'Add up what shares the circuit, and move load elsewhere where it is too much. Plug power strips into wall ' +
+      'outlets only.',
     defersTo: 'the local electrical code and a licensed electrician',
     source: 'NFPA 70, 210.20(A); common practice',
   },
@@ -120,7 +121,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'CAUTION',
     hazard: 'Tempered glass bursts when its edge or corner meets a hard floor.',
     consequence: 'Fragments could cut hands and eyes.',
-    avoidance: 'Take the panel off first, lay it flat on cloth away from the work, and never set it on tile or stone.',
+    avoidance: 'Take the panel off first. Lay it flat on cloth, away from the work. Never set it on tile or stone.',
     defersTo: 'the case’s handbook',
     source: 'common practice',
   },
@@ -154,8 +155,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'A supply, connector or wire that carries more than it is rated for overheats.',
     consequence: 'It could burn, and take the parts it feeds with it.',
     avoidance:
-      'Keep the sum of the loads below the rating, give each card connector a cable of its own, and push ' +
-      'connectors in fully.',
+      'Keep the sum of the loads below the rating. Give each card connector a cable of its own. Push connectors in ' +
+      'fully.',
     defersTo: 'the handbooks of the supply and of the parts fed',
     source: 'ATX Version 3 design guide, doc. 336521; common practice',
   },
@@ -180,8 +181,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'Metal that touches the underside of a board joins contacts that must stay apart.',
     consequence: 'It could ruin the board and what is plugged into it at the first start.',
     avoidance:
-      'Set standoffs only where the board has a hole, as high as its underside needs, and look between ' +
-      'board and tray before power.',
+      'Set standoffs only where the board has a hole, as high as its underside needs. Look between board and tray ' +
+      'before power.',
     defersTo: 'the handbooks of board and case',
     source: 'microATX Specification 1.2, page 10; common practice',
   },
@@ -190,8 +191,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'A firmware update that is interrupted or written wrongly leaves the board half written.',
     consequence: 'It could make the board unable to start until its maker repairs it.',
     avoidance:
-      'Update with memory at its standard speed, on mains that stay, and touch nothing until the board ' +
-      'says it is done.',
+      'Update with memory at its standard speed, on mains that stay. Touch nothing until the board says that it is ' +
+      'done.',
     defersTo: 'the board’s handbook',
     source: 'common practice; makers’ handbooks',
   },
@@ -199,8 +200,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     word: 'NOTICE',
     hazard: 'Drive screws come in two threads that start in each other’s holes, and in several lengths.',
     consequence: 'The wrong one could strip the drive’s thread or press into its circuit board and ruin it.',
-    avoidance:
-      'Turn each screw in by hand first, stop where it binds, and use only screws of the stated thread and length.',
+    avoidance: 'Use only screws of the stated thread and length. Turn each in by hand first, and stop where it binds.',
     defersTo: 'the handbooks of drive and case',
     source: 'SFF-8301 and SFF-8201; common practice',
   },
@@ -209,8 +209,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'The contacts of socket and processor are springs and pins finer than a hair.',
     consequence: 'Pressed, touched or met at an angle they could bend, and ruin board or processor.',
     avoidance:
-      'Keep the cover on until the processor goes in, lay it in by its marks without force, and let the ' +
-      'lever do the rest.',
+      'Keep the cover on until the processor goes in. Lay it in by its marks without force, and let the lever do ' +
+      'the rest.',
     defersTo: 'the handbooks of board and processor',
     source: 'makers’ handbooks; common practice',
   },
@@ -253,8 +253,8 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'A fan header feeds its fans through thin tracks of the board.',
     consequence: 'More current than it is made for could burn the header, and stop every fan on it.',
     avoidance:
-      'Add up the currents at the start, share the fans among headers, or feed them from the supply ' +
-      'through a splitter.',
+      'Add up the currents at the start. Share the fans among headers, or feed them from the supply through a ' +
+      'splitter.',
     defersTo: 'the board’s handbook',
     source: '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1; common practice',
   },
@@ -268,7 +268,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
   },
   'thin-air': {
     word: 'NOTICE',
-    hazard: 'Up high the air is thinner: the heads of a hard disk fly on it, and every drive is cooled by it.',
+    hazard: 'Up high the air is thinner: the heads of a hard disk fly on it, and it cools every drive.',
     consequence: 'Above its stated altitude heads could touch the disk and destroy the data, or a drive overheat.',
     avoidance: 'Use a drive rated for the altitude, or one without moving parts, and keep copies elsewhere.',
     defersTo: 'the drive’s data sheet',
@@ -279,7 +279,7 @@ export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {
     hazard: 'Water settles on cold parts in a warm, humid room.',
     consequence: 'Powered while wet they could short and be ruined.',
     avoidance:
-      'Leave parts sealed in their packing until they are as warm as the room, and let visible dew dry before power.',
+      'Leave parts sealed in their packing until they are as warm as the room. Let visible dew dry before power.',
     defersTo: 'the parts’ handbooks',
     source: 'ASHRAE, Cold Weather Shipping Acclimation and Best Practices; common practice',
   },

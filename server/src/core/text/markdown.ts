@@ -1,0 +1,36 @@
+// Text from a file as Markdown shows it: the one place that escapes for Markdown, GitHub's kind included.
+import { visible } from './escape';
+
+/** Prose that is shown as it stands: no emphasis, link, address, entity, HTML or table. */
+export function markdownText(text: string): string {
+  return visible(text)
+    .replace(/[\\`*_[\]<>&~|$@]/g, '\\$&')
+    .replace(/:(?=\/\/)/g, '\\:')
+    .replace(/\b(www)\./gi, '$1\\.');
+}
+
+/** A line of escaped prose: what begins a list, heading or rule only at the start of a line is escaped only there. */
+export function markdownLine(escaped: string): string {
+  return escaped
+    .trimStart()
+    .replace(/^[-+=#]/, '\\$&')
+    .replace(/^(\d+)([.)])/, '$1\\$2');
+}
+
+/** A code span whose fence is longer than any run of backticks in it. */
+export function markdownCode(text: string): string {
+  const shown = visible(text);
+  if (shown.trim() === '') return markdownText(`"${shown}"`);
+  const fence = '`'.repeat(longestRun(shown) + 1);
+  const pad = shown.startsWith('`') || shown.endsWith('`') ? ' ' : '';
+  return fence + pad + shown + pad + fence;
+}
+
+/** A fenced block of lines. */
+export function markdownFence(text: string, language: string): string {
+  const fence = '`'.repeat(Math.max(3, longestRun(text) + 1));
+  const lines = text.replace(/^\n|\n$/g, '').split(/\r\n|\r|\n/);
+  return `${fence}${language}\n${lines.map(visible).join('\n')}\n${fence}`;
+}
+
+const longestRun = (text: string): number => Math.max(0, ...(text.match(/`+/g) ?? []).map((run) => run.length));
