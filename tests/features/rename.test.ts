@@ -1,7 +1,11 @@
 // References and rename of the names that a build gives to its parts.
 import { describe, expect, test } from 'vitest';
-import { prepareRename, references, rename } from '../../server/src/features/references';
-import { editedFile, view } from '../support/view';
+import { highlights, referencesTo } from '../../server/src/features/references';
+import { doubtful, prepareRename, refusal, renamedAt, renameEdits } from '../../server/src/features/rename';
+import { subjectAt } from '../../server/src/features/subject';
+import type { Location, Position, View } from '../../server/src/features/shapes';
+import { applyEdits } from '../../server/src/core/text';
+import { view } from '../support/view';
 
 const text = `parts:
   drives:
@@ -21,8 +25,17 @@ accept:
 
 function renamed(marked: string, name: string): string {
   const { view: judged, position, text: plain } = view(marked);
-  const edit = rename(judged, position, name);
-  return typeof edit === 'string' ? edit : editedFile(plain, edit, 'file:///ws/desk.pcbuild.yaml');
+  const subject = renamedAt(judged, position);
+  if (!subject) return 'nothing to rename';
+  const why = refusal(judged, subject, name);
+  if (why !== undefined) return why;
+  const edits = renameEdits(judged, subject, name);
+  return edits ? applyEdits(plain, edits) : doubtful(judged, subject);
+}
+
+function references(judged: View, position: Position, declares: boolean): Location[] {
+  const subject = subjectAt(judged, judged.doc.lines.offsetAt(position));
+  return subject ? referencesTo(judged, subject, declares) : [];
 }
 
 /** The same text with the cursor in another place that has the name. */
@@ -50,22 +63,59 @@ describe('references', () => {
   });
 });
 
+describe('highlights', () => {
+  test('are the uses of a name in the file, and where it is given', () => {
+    const { view: judged, position } = view(text);
+    expect(highlights(judged, position).map(({ range, kind }) => [range.start.line, kind])).toEqual([
+      [2, 3],
+      [5, 2],
+      [6, 2],
+      [8, 2],
+      [10, 2],
+    ]);
+    const twice = view('parts:\n  drives: [{ use: lumen/r¦apid-2t }, { use: lumen/rapid-2t }]\n');
+    expect(highlights(twice.view, twice.position)).toHaveLength(2);
+  });
+});
+
 describe('rename', () => {
   test('changes the name and every use of it, and leaves all else as it stands', () => {
     const want = text.replace('¦', '').replace(/scratch\b/g, 'fast one');
     for (const nth of [0, 1, 2, 3, 4]) expect(renamed(asked(nth), 'fast one'), String(nth)).toBe(want);
   });
 
-  test('is offered on names of parts alone', () => {
-    const { view: judged, position } = view(text);
-    expect(prepareRename(judged, position)).toMatchObject({ placeholder: 'scratch' });
-    const other = view('parts:\n  drives: [{ name: a, slot: M2¦_1 }]\n');
-    expect(prepareRename(other.view, other.position)).toBeUndefined();
+  test('is offered on names that are given somewhere, and on no word of the format', () => {
+    const placeholder = (marked: string): string | undefined => {
+      const { view: judged, position } = view(marked);
+      return prepareRename(judged, position)?.placeholder;
+    };
+    expect(placeholder(text)).toBe('scratch');
+    expect(placeholder('parts:\n  board: { use: norr¦vik/b7-forge }\n')).toBe('norrvik/b7-forge');
+    expect(placeholder('parts:\n  board: { slots: { M2_1: {} } }\n  drives: [{ slot: M2¦_1 }]\n')).toBe('M2_1');
+    expect(placeholder('steps: [fit board, label the ca¦se]\n')).toBe('label the case');
+    expect(placeholder('parts:\n  drives: [{ name: a, slot: M2¦_1 }]\n')).toBeUndefined();
+    expect(placeholder('steps: [fit bo¦ard]\n')).toBeUndefined();
+    expect(placeholder('steps: [{ do: fit fans, part: fa¦ns }]\nparts: { fans: [{}] }\n')).toBeUndefined();
+  });
+
+  test('of what a build spells out follows where it is accepted, and leaves what has the same name elsewhere', () => {
+    const marked =
+      'parts:\n  board: { slots: { ¦A: {} }, headers: { A: {} } }\n  drives: [{ slot: A }]\n  fans: [{ header: A }]\n' +
+      'accept: [{ finding: place-left-out, at: parts.board.slots.A }]\n';
+    expect(renamed(marked, 'M2_1')).toBe(
+      'parts:\n  board: { slots: { M2_1: {} }, headers: { A: {} } }\n  drives: [{ slot: M2_1 }]\n  fans: [{ header: A }]\n' +
+        'accept: [{ finding: place-left-out, at: parts.board.slots.M2_1 }]\n',
+    );
+    expect(renamed(marked.replace('¦A: {}', '¦A: {}, B: {}'), 'B')).toBe('Another slot is called B already.');
   });
 
   test('says why where it cannot be', () => {
     expect(renamed(text, 'archive')).toBe('Another part is called archive already.');
     expect(renamed(text, ' ')).toBe('A name cannot be empty.');
-    expect(renamed('bui¦ld: Desk\n', 'x')).toMatch(/^Only the names/);
+    expect(renamed(text, 'two\nlines')).toBe('A name is one line of text.');
+    expect(renamed('parts: { board: { use: nor¦rvik/b7-forge } }\n', '../b7')).toMatch(/^"..\/b7" is not the name/);
+    expect(renamed('bui¦ld: Desk\n', 'x')).toBe('nothing to rename');
+    const alias = 'parts:\n  drives: [{ name: &n scratch }]\nexpect: { drives: { scr¦atch: {} } }\n';
+    expect(renamed(alias, 'x')).toMatch(/could mean two things/);
   });
 });

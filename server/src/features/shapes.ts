@@ -19,6 +19,9 @@ export interface View {
   readonly versionOf: (doc: Doc) => number | null;
 }
 
+/** A file with what it names, whether it was judged or not. */
+export type Reading = Omit<View, 'judgement'>;
+
 export interface Location {
   uri: string;
   range: Range;
@@ -30,6 +33,11 @@ export interface TextEdit {
 export interface TextDocumentEdit {
   textDocument: { uri: string; version: number | null };
   edits: TextEdit[];
+}
+export interface RenameFile {
+  kind: 'rename';
+  oldUri: string;
+  newUri: string;
 }
 /** Always with versions, so that a client refuses an edit made for an older text. */
 export interface WorkspaceEdit {
@@ -63,7 +71,7 @@ export interface Diagnostic {
 export const emptyRange: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 
 /** Edits of one file as the protocol wants them, for the version of the text they were made for. */
-export function documentEdit(view: View, doc: Doc, edits: readonly Edit[]): TextDocumentEdit {
+export function documentEdit(view: Reading, doc: Doc, edits: readonly Edit[]): TextDocumentEdit {
   return {
     textDocument: { uri: view.uriOf(doc), version: view.versionOf(doc) },
     edits: edits.map(({ span, text }) => ({ range: doc.lines.rangeOf(span), newText: text })),

@@ -12,6 +12,10 @@ export interface Client {
   readonly snippets: boolean;
   readonly treeSymbols: boolean;
   readonly versionedEdits: boolean;
+  /** It moves files as part of an edit. */
+  readonly renamesFiles: boolean;
+  /** It tells of files that are moved in it. */
+  readonly tellsOfMoves: boolean;
   readonly preparesRename: boolean;
   readonly actionLiterals: boolean;
   readonly configuration: boolean;
@@ -35,6 +39,10 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
     snippets: textDocument.completion?.completionItem?.snippetSupport === true,
     treeSymbols: textDocument.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
     versionedEdits: workspace.workspaceEdit?.documentChanges === true,
+    renamesFiles:
+      workspace.workspaceEdit?.documentChanges === true &&
+      (workspace.workspaceEdit.resourceOperations ?? []).includes('rename'),
+    tellsOfMoves: workspace.fileOperations?.willRename === true || workspace.fileOperations?.didRename === true,
     preparesRename: textDocument.rename?.prepareSupport === true,
     actionLiterals: textDocument.codeAction?.codeActionLiteralSupport !== undefined,
     configuration: workspace.configuration === true,

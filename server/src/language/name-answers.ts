@@ -1,49 +1,94 @@
-// Answers about names: where one is used, what shares it under the cursor, and its rename.
+// Answers about names: where one is used, what shares it under the cursor, its rename, and what moved files bring.
 import {
+  DidRenameFilesNotification,
   DocumentHighlightRequest,
-  LSPErrorCodes,
   PrepareRenameRequest,
   ReferencesRequest,
   RenameRequest,
-  ResponseError,
+  WillRenameFilesRequest,
+  type CancellationToken,
+  type FileOperationRegistrationOptions,
+  type ServerCapabilities,
+  type WorkDoneProgressReporter,
 } from 'vscode-languageserver/node';
-import { prepareRename, references, rename } from '../features/references';
-import { editForClient } from './client';
+import { highlights } from '../features/references';
+import { prepareRename } from '../features/rename';
+import type { Asker } from '../session/use-index';
+import type { Across } from './across';
+import type { Client } from './client';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 
-/** Registers the answers. */
-export function answerNames(shared: Shared): void {
-  const { connection, log, session } = shared;
+/** What is offered to a client. */
+export const namesOffered = ({ preparesRename }: Client): ServerCapabilities => ({
+  referencesProvider: { workDoneProgress: true },
+  documentHighlightProvider: true,
+  renameProvider: preparesRename ? { prepareProvider: true, workDoneProgress: true } : true,
+});
+
+/** The moves that are followed: of part files, and of folders that may hold some. */
+const partMoves: FileOperationRegistrationOptions = {
+  filters: [{ pattern: { glob: '**/*.part.yaml', matches: 'file' } }, { pattern: { glob: '**', matches: 'folder' } }],
+};
+export const movesOffered = { willRename: partMoves, didRename: partMoves };
+
+/** Registers the answers. `moved` is told once files have another name. */
+export function answerNames(shared: Shared, across: Across, moved: () => void): void {
+  const { connection, log } = shared;
   connection.onRequest(
     ReferencesRequest.type,
-    guarded(ReferencesRequest.method, log, async ({ textDocument, position, context }) => {
-      const judged = await session.judge(textDocument.uri);
-      return judged ? references(judged, position, context.includeDeclaration) : null;
-    }),
+    guarded(ReferencesRequest.method, log, ({ textDocument, position, context }, token, progress) =>
+      reported(token, progress, 'Looking for uses', (asker) =>
+        across.references(textDocument.uri, position, context.includeDeclaration, asker),
+      ),
+    ),
   );
   connection.onRequest(
     DocumentHighlightRequest.type,
     guarded(DocumentHighlightRequest.method, log, async ({ textDocument, position }) => {
-      const judged = await session.judge(textDocument.uri);
-      return judged ? references(judged, position, true).map(({ range }) => ({ range })) : null;
+      const file = await across.at(textDocument.uri);
+      return file ? highlights(file, position) : null;
     }),
   );
   connection.onRequest(
     PrepareRenameRequest.type,
     guarded(PrepareRenameRequest.method, log, async ({ textDocument, position }) => {
-      const judged = await session.judge(textDocument.uri);
-      return (judged && prepareRename(judged, position)) ?? null;
+      const file = await across.at(textDocument.uri);
+      return (file && prepareRename(file, position)) ?? null;
     }),
   );
   connection.onRequest(
     RenameRequest.type,
-    guarded(RenameRequest.method, log, async ({ textDocument, position, newName }) => {
-      const judged = await session.judge(textDocument.uri);
-      if (!judged) return null;
-      const edit = rename(judged, position, newName);
-      if (typeof edit === 'string') throw new ResponseError(LSPErrorCodes.RequestFailed, edit);
-      return editForClient(edit, shared.client.versionedEdits);
-    }),
+    guarded(RenameRequest.method, log, ({ textDocument, position, newName }, token, progress) =>
+      reported(token, progress, 'Renaming', (asker) => across.rename(textDocument.uri, position, newName, asker)),
+    ),
   );
+  connection.onRequest(
+    WillRenameFilesRequest.type,
+    guarded(WillRenameFilesRequest.method, log, ({ files }, token, progress) =>
+      reported(token, progress, 'Following moved part files', (asker) => across.filesMoved(files, asker)),
+    ),
+  );
+  connection.onNotification(DidRenameFilesNotification.type, moved);
+}
+
+/** Runs what may take a while over a whole workspace: it can be given up, and says how far it is to whoever asked so. */
+export async function reported<T>(
+  token: CancellationToken,
+  progress: WorkDoneProgressReporter | undefined,
+  title: string,
+  work: (asker: Asker) => Promise<T>,
+): Promise<T> {
+  let isBegun = false;
+  const told = (done: number, of: number): void => {
+    if (!isBegun) progress?.begin(title, 0, undefined, true);
+    isBegun = true;
+    progress?.report(Math.floor((100 * done) / of), `${done} of ${of} files`);
+  };
+  try {
+    return await work({ stopped: () => token.isCancellationRequested, told });
+  } finally {
+    // A progress that somebody offered is ended, begun or not.
+    progress?.done();
+  }
 }

@@ -22,7 +22,9 @@ import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
 import { GatedReader } from './gate';
 import { guarded, wordsOf } from './guard';
-import { answerNames } from './name-answers';
+import { Across } from './across';
+import { UseIndex } from '../session/use-index';
+import { answerNames, movesOffered, namesOffered } from './name-answers';
 import { Hosts, type MakeHost } from './hosts';
 import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
@@ -51,6 +53,7 @@ class Server {
   private readonly shared: Shared;
   private readonly hosts: Hosts;
   private readonly shelf: PartIndex;
+  private readonly across: Across;
   private readonly findings: Findings;
   private readonly whole: WorkspaceDiagnostics;
   private readonly documents: Documents;
@@ -71,6 +74,13 @@ class Server {
     };
     const tell = ({ path, trouble }: RunTrouble): void => this.shared.log(path === '' ? trouble : `${path} ${trouble}`);
     this.shelf = new PartIndex(session.texts, { pause: environment.pause, tell });
+    const uses = new UseIndex(session.texts, {
+      pause: environment.pause,
+      tell,
+      openPlaces: () => session.openPlaces(),
+      evict: () => session.evict(),
+    });
+    this.across = new Across(this.shared, uses, environment.pause);
     this.findings = new Findings(this.shared);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
     this.documents = new Documents(this.shared, this.findings, this.whole);
@@ -98,7 +108,7 @@ class Server {
       ),
     );
     answer(shared, this.shelf, this.environment.pause);
-    answerNames(shared);
+    answerNames(shared, this.across, () => this.anew());
     this.registerFindings();
   }
 
@@ -145,9 +155,7 @@ class Server {
       textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
       hoverProvider: true,
       definitionProvider: true,
-      referencesProvider: true,
-      documentHighlightProvider: true,
-      renameProvider: client.preparesRename ? { prepareProvider: true } : true,
+      ...namesOffered(client),
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'] },
       codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,
@@ -156,7 +164,10 @@ class Server {
         : {}),
       // Our own client registers its commands itself.
       ...(client.own.explains ? {} : { executeCommandProvider: { commands: [checkCommand] } }),
-      workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+      workspace: {
+        workspaceFolders: { supported: true, changeNotifications: true },
+        ...(client.tellsOfMoves ? { fileOperations: movesOffered } : {}),
+      },
     };
     return { capabilities, serverInfo: { name: 'fettle', version: this.environment.version } };
   }
@@ -213,6 +224,7 @@ class Server {
     this.hosts.setFolders(this.hosts.folderUris);
     this.shared.session.changedAnywhere();
     this.shelf.forget();
+    this.across.index.changedAnywhere();
     this.findings.refreshAll();
   }
 
@@ -220,7 +232,10 @@ class Server {
     this.hosts.setFolders(this.hosts.folderUris);
     for (const { uri, type } of changes) {
       this.shared.session.changedOnDisk(uri);
-      if (type !== FileChangeType.Changed) this.shelf.forget();
+      this.across.index.changed(this.shared.session.pathOf(uri) ?? uri);
+      if (type === FileChangeType.Changed) continue;
+      this.shelf.forget();
+      this.across.index.forget();
     }
     this.findings.refreshAll();
     for (const { uri } of changes) this.whole.changed(uri);

@@ -22,6 +22,8 @@ export declare const textDocumentReferences: Validator;
 export declare const textDocumentDocumentHighlight: Validator;
 export declare const textDocumentPrepareRename: Validator;
 export declare const textDocumentRename: Validator;
+export declare const workspaceWillRenameFiles: Validator;
+export declare const workspaceDidRenameFiles: Validator;
 export declare const textDocumentCompletion: Validator;
 export declare const textDocumentDocumentSymbol: Validator;
 export declare const textDocumentCodeAction: Validator;

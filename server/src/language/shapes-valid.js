@@ -2664,8 +2664,8 @@ validate31.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentCompletion = validate32;
-const schema33 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+export const workspaceWillRenameFiles = validate32;
+const schema33 = {"type":"object","properties":{"files":{"type":"array","items":{"type":"object","properties":{"oldUri":{"type":"string"},"newUri":{"type":"string"}},"required":["oldUri","newUri"]}}},"required":["files"]};
 
 function validate32(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2673,105 +2673,70 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+if((data.files === undefined) && (missing0 = "files")){
 validate32.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
-if(data.textDocument !== undefined){
-let data0 = data.textDocument;
+if(data.files !== undefined){
+let data0 = data.files;
 const _errs1 = errors;
 if(errors === _errs1){
-if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+if(Array.isArray(data0)){
+var valid1 = true;
+const len0 = data0.length;
+for(let i0=0; i0<len0; i0++){
+let data1 = data0[i0];
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
 let missing1;
-if((data0.uri === undefined) && (missing1 = "uri")){
-validate32.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+if(((data1.oldUri === undefined) && (missing1 = "oldUri")) || ((data1.newUri === undefined) && (missing1 = "newUri"))){
+validate32.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
-if(data0.uri !== undefined){
-if(typeof data0.uri !== "string"){
-validate32.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
-}
-}
-}
-}
-else {
-validate32.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-var valid0 = _errs1 === errors;
-}
-else {
-var valid0 = true;
-}
-if(valid0){
-if(data.position !== undefined){
-let data2 = data.position;
+if(data1.oldUri !== undefined){
 const _errs5 = errors;
-if(errors === _errs5){
-if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
-let missing2;
-if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
-validate32.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+if(typeof data1.oldUri !== "string"){
+validate32.errors = [{instancePath:instancePath+"/files/" + i0+"/oldUri",schemaPath:"#/properties/files/items/properties/oldUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
+}
+var valid2 = _errs5 === errors;
 }
 else {
-if(data2.line !== undefined){
-let data3 = data2.line;
+var valid2 = true;
+}
+if(valid2){
+if(data1.newUri !== undefined){
 const _errs7 = errors;
-if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
-validate32.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+if(typeof data1.newUri !== "string"){
+validate32.errors = [{instancePath:instancePath+"/files/" + i0+"/newUri",schemaPath:"#/properties/files/items/properties/newUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
-}
-if(errors === _errs7){
-if((typeof data3 == "number") && (isFinite(data3))){
-if(data3 < 0 || isNaN(data3)){
-validate32.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
-return false;
-}
-}
 }
 var valid2 = _errs7 === errors;
 }
 else {
 var valid2 = true;
 }
-if(valid2){
-if(data2.character !== undefined){
-let data4 = data2.character;
-const _errs9 = errors;
-if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
-validate32.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
-return false;
-}
-if(errors === _errs9){
-if((typeof data4 == "number") && (isFinite(data4))){
-if(data4 < 0 || isNaN(data4)){
-validate32.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
-return false;
-}
-}
-}
-var valid2 = _errs9 === errors;
-}
-else {
-var valid2 = true;
-}
 }
 }
 }
 else {
-validate32.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate32.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-var valid0 = _errs5 === errors;
+var valid1 = _errs3 === errors;
+if(!valid1){
+break;
+}
+}
 }
 else {
-var valid0 = true;
+validate32.errors = [{instancePath:instancePath+"/files",schemaPath:"#/properties/files/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
 }
 }
 }
@@ -2785,8 +2750,8 @@ validate32.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDocumentSymbol = validate33;
-const schema34 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+export const workspaceDidRenameFiles = validate33;
+const schema34 = {"type":"object","properties":{"files":{"type":"array","items":{"type":"object","properties":{"oldUri":{"type":"string"},"newUri":{"type":"string"}},"required":["oldUri","newUri"]}}},"required":["files"]};
 
 function validate33(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2794,32 +2759,68 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.textDocument === undefined) && (missing0 = "textDocument")){
+if((data.files === undefined) && (missing0 = "files")){
 validate33.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
-if(data.textDocument !== undefined){
-let data0 = data.textDocument;
+if(data.files !== undefined){
+let data0 = data.files;
 const _errs1 = errors;
 if(errors === _errs1){
-if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+if(Array.isArray(data0)){
+var valid1 = true;
+const len0 = data0.length;
+for(let i0=0; i0<len0; i0++){
+let data1 = data0[i0];
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
 let missing1;
-if((data0.uri === undefined) && (missing1 = "uri")){
-validate33.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+if(((data1.oldUri === undefined) && (missing1 = "oldUri")) || ((data1.newUri === undefined) && (missing1 = "newUri"))){
+validate33.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
-if(data0.uri !== undefined){
-if(typeof data0.uri !== "string"){
-validate33.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+if(data1.oldUri !== undefined){
+const _errs5 = errors;
+if(typeof data1.oldUri !== "string"){
+validate33.errors = [{instancePath:instancePath+"/files/" + i0+"/oldUri",schemaPath:"#/properties/files/items/properties/oldUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
+}
+var valid2 = _errs5 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data1.newUri !== undefined){
+const _errs7 = errors;
+if(typeof data1.newUri !== "string"){
+validate33.errors = [{instancePath:instancePath+"/files/" + i0+"/newUri",schemaPath:"#/properties/files/items/properties/newUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
 }
 }
 }
 }
 else {
-validate33.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate33.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid1 = _errs3 === errors;
+if(!valid1){
+break;
+}
+}
+}
+else {
+validate33.errors = [{instancePath:instancePath+"/files",schemaPath:"#/properties/files/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
 }
@@ -2835,8 +2836,8 @@ validate33.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentCodeAction = validate34;
-const schema35 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+export const textDocumentCompletion = validate34;
+const schema35 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
 
 function validate34(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2844,7 +2845,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
 validate34.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -2879,6 +2880,177 @@ else {
 var valid0 = true;
 }
 if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate34.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate34.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate34.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate34.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate34.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate34.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate34.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate34.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDocumentSymbol = validate35;
+const schema36 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+
+function validate35(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate35.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate35.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate35.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate35.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCodeAction = validate36;
+const schema37 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+
+function validate36(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+validate36.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate36.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate36.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate36.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
 if(data.range !== undefined){
 let data2 = data.range;
 const _errs5 = errors;
@@ -2886,7 +3058,7 @@ if(errors === _errs5){
 if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
 let missing2;
 if(((data2.start === undefined) && (missing2 = "start")) || ((data2.end === undefined) && (missing2 = "end"))){
-validate34.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+validate36.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
 return false;
 }
 else {
@@ -2897,7 +3069,7 @@ if(errors === _errs7){
 if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
 let missing3;
 if(((data3.line === undefined) && (missing3 = "line")) || ((data3.character === undefined) && (missing3 = "character"))){
-validate34.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+validate36.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
 return false;
 }
 else {
@@ -2905,13 +3077,13 @@ if(data3.line !== undefined){
 let data4 = data3.line;
 const _errs9 = errors;
 if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
-validate34.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate36.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs9){
 if((typeof data4 == "number") && (isFinite(data4))){
 if(data4 < 0 || isNaN(data4)){
-validate34.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate36.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2926,13 +3098,13 @@ if(data3.character !== undefined){
 let data5 = data3.character;
 const _errs11 = errors;
 if(!(((typeof data5 == "number") && (!(data5 % 1) && !isNaN(data5))) && (isFinite(data5)))){
-validate34.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate36.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs11){
 if((typeof data5 == "number") && (isFinite(data5))){
 if(data5 < 0 || isNaN(data5)){
-validate34.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate36.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2946,7 +3118,7 @@ var valid3 = true;
 }
 }
 else {
-validate34.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2963,7 +3135,7 @@ if(errors === _errs13){
 if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
 let missing4;
 if(((data6.line === undefined) && (missing4 = "line")) || ((data6.character === undefined) && (missing4 = "character"))){
-validate34.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
+validate36.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
 return false;
 }
 else {
@@ -2971,13 +3143,13 @@ if(data6.line !== undefined){
 let data7 = data6.line;
 const _errs15 = errors;
 if(!(((typeof data7 == "number") && (!(data7 % 1) && !isNaN(data7))) && (isFinite(data7)))){
-validate34.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate36.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs15){
 if((typeof data7 == "number") && (isFinite(data7))){
 if(data7 < 0 || isNaN(data7)){
-validate34.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate36.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -2992,13 +3164,13 @@ if(data6.character !== undefined){
 let data8 = data6.character;
 const _errs17 = errors;
 if(!(((typeof data8 == "number") && (!(data8 % 1) && !isNaN(data8))) && (isFinite(data8)))){
-validate34.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate36.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs17){
 if((typeof data8 == "number") && (isFinite(data8))){
 if(data8 < 0 || isNaN(data8)){
-validate34.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate36.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -3012,7 +3184,7 @@ var valid4 = true;
 }
 }
 else {
-validate34.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3025,7 +3197,7 @@ var valid2 = true;
 }
 }
 else {
-validate34.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3042,7 +3214,7 @@ if(errors === _errs19){
 if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
 let missing5;
 if((data9.diagnostics === undefined) && (missing5 = "diagnostics")){
-validate34.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
+validate36.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
 return false;
 }
 else {
@@ -3058,7 +3230,7 @@ let data11 = data10[i0];
 const _errs23 = errors;
 if(errors === _errs23){
 if(!(data11 && typeof data11 == "object" && !Array.isArray(data11))){
-validate34.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3069,7 +3241,7 @@ break;
 }
 }
 else {
-validate34.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate36.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
 }
@@ -3144,7 +3316,7 @@ else {
 vErrors.push(err3);
 }
 errors++;
-validate34.errors = vErrors;
+validate36.errors = vErrors;
 return false;
 }
 else {
@@ -3167,7 +3339,7 @@ var valid5 = true;
 }
 }
 else {
-validate34.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3181,25 +3353,25 @@ var valid0 = true;
 }
 }
 else {
-validate34.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate36.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate34.errors = vErrors;
+validate36.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDiagnostic = validate35;
-const schema36 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
+export const textDocumentDiagnostic = validate37;
+const schema38 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
 
-function validate35(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate37(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.textDocument === undefined) && (missing0 = "textDocument")){
-validate35.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate37.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -3210,20 +3382,20 @@ if(errors === _errs1){
 if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
 if((data0.uri === undefined) && (missing1 = "uri")){
-validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate37.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data0.uri !== undefined){
 if(typeof data0.uri !== "string"){
-validate35.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate37.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate37.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3275,7 +3447,7 @@ else {
 vErrors.push(err2);
 }
 errors++;
-validate35.errors = vErrors;
+validate37.errors = vErrors;
 return false;
 }
 else {
@@ -3298,25 +3470,25 @@ var valid0 = true;
 }
 }
 else {
-validate35.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate37.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate35.errors = vErrors;
+validate37.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceDiagnostic = validate36;
-const schema37 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
+export const workspaceDiagnostic = validate38;
+const schema39 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
 
-function validate36(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate38(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.previousResultIds === undefined) && (missing0 = "previousResultIds")){
-validate36.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate38.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -3334,14 +3506,14 @@ if(errors === _errs3){
 if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
 let missing1;
 if(((data1.uri === undefined) && (missing1 = "uri")) || ((data1.value === undefined) && (missing1 = "value"))){
-validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data1.uri !== undefined){
 const _errs5 = errors;
 if(typeof data1.uri !== "string"){
-validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs5 === errors;
@@ -3353,7 +3525,7 @@ if(valid2){
 if(data1.value !== undefined){
 const _errs7 = errors;
 if(typeof data1.value !== "string"){
-validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs7 === errors;
@@ -3365,7 +3537,7 @@ var valid2 = true;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3376,71 +3548,9 @@ break;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate38.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
-}
-}
-}
-}
-else {
-validate36.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-validate36.errors = vErrors;
-return errors === 0;
-}
-
-export const workspaceExecuteCommand = validate37;
-const schema38 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
-
-function validate37(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
-let vErrors = null;
-let errors = 0;
-if(errors === 0){
-if(data && typeof data == "object" && !Array.isArray(data)){
-let missing0;
-if((data.command === undefined) && (missing0 = "command")){
-validate37.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
-return false;
-}
-else {
-if(data.command !== undefined){
-if(typeof data.command !== "string"){
-validate37.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
-}
-}
-}
-}
-else {
-validate37.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-validate37.errors = vErrors;
-return errors === 0;
-}
-
-export const fettleExplain = validate38;
-const schema39 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
-
-function validate38(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
-let vErrors = null;
-let errors = 0;
-if(errors === 0){
-if(data && typeof data == "object" && !Array.isArray(data)){
-let missing0;
-if((data.check === undefined) && (missing0 = "check")){
-validate38.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
-return false;
-}
-else {
-if(data.check !== undefined){
-if(typeof data.check !== "string"){
-validate38.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
 }
 }
 }
@@ -3451,6 +3561,68 @@ return false;
 }
 }
 validate38.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceExecuteCommand = validate39;
+const schema40 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
+
+function validate39(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.command === undefined) && (missing0 = "command")){
+validate39.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.command !== undefined){
+if(typeof data.command !== "string"){
+validate39.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate39.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate39.errors = vErrors;
+return errors === 0;
+}
+
+export const fettleExplain = validate40;
+const schema41 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
+
+function validate40(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.check === undefined) && (missing0 = "check")){
+validate40.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.check !== undefined){
+if(typeof data.check !== "string"){
+validate40.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate40.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate40.errors = vErrors;
 return errors === 0;
 }
 
@@ -3473,6 +3645,8 @@ export const byMethod = {
   'textDocument/documentHighlight': textDocumentDocumentHighlight,
   'textDocument/prepareRename': textDocumentPrepareRename,
   'textDocument/rename': textDocumentRename,
+  'workspace/willRenameFiles': workspaceWillRenameFiles,
+  'workspace/didRenameFiles': workspaceDidRenameFiles,
   'textDocument/completion': textDocumentCompletion,
   'textDocument/documentSymbol': textDocumentDocumentSymbol,
   'textDocument/codeAction': textDocumentCodeAction,

@@ -8,12 +8,11 @@ import { partPath } from '../core/parts/part-name';
 import { houseName, isTrouble, staysBelow, type Awaitable, type Host } from '../host/host';
 import { fileRef, Texts, type FileRef } from './texts';
 
-/** A judged file, with what its judgement rests on. */
-export interface LoadedFile<H extends Host = Host> {
+/** A file that was read with every file it names. */
+export interface FileRead<H extends Host = Host> {
   readonly place: FileRef<H>;
   readonly doc: Doc;
   readonly build?: Build;
-  readonly judgement: Judgement;
   readonly house: WorkspaceConfig;
   /** Every path that was looked at, with what stood there. */
   readonly reads: ReadonlyMap<string, Doc | undefined>;
@@ -21,6 +20,11 @@ export interface LoadedFile<H extends Host = Host> {
   readonly troubles: readonly { readonly name: string; readonly trouble: string }[];
   /** The path of a file that was read. */
   readonly pathOf: (doc: Doc) => string;
+}
+
+/** A judged file, with what its judgement rests on. */
+export interface LoadedFile<H extends Host = Host> extends FileRead<H> {
+  readonly judgement: Judgement;
 }
 
 /** The parts folders of a house that lie below its root; the others are reported, and nothing in them is read. */
@@ -39,8 +43,16 @@ export class Loader {
    */
   load<H extends Host>(place: FileRef<H>): Awaitable<LoadedFile<H> | undefined> {
     const pass = new LoadPass(this.texts, place);
-    const result = pass.judge(this.plainHouse, this.today());
+    const read = pass.read(this.plainHouse, this.today());
+    const result = read && pass.judge(read);
     return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.load(place)) : result;
+  }
+
+  /** The same without judging it, for whoever asks what a file names. */
+  read<H extends Host>(place: FileRef<H>): Awaitable<FileRead<H> | undefined> {
+    const pass = new LoadPass(this.texts, place);
+    const result = pass.read(this.plainHouse, this.today());
+    return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.read(place)) : result;
   }
 }
 
@@ -56,9 +68,9 @@ class LoadPass<H extends Host> {
     private readonly place: FileRef<H>,
   ) {}
 
-  judge(plainHouse: WorkspaceConfig, today: string): LoadedFile<H> | undefined {
-    const doc = this.read(this.place.name);
-    const houseDoc = this.place.name === houseName ? doc : this.read(houseName);
+  read(plainHouse: WorkspaceConfig, today: string): FileRead<H> | undefined {
+    const doc = this.textOf(this.place.name);
+    const houseDoc = this.place.name === houseName ? doc : this.textOf(houseName);
     if (!doc || this.pending.length > 0) return undefined;
     const house = houseOf(houseDoc, plainHouse);
     for (const folder of house.folders) if (!staysBelow(folder)) this.refuseFolder(folder);
@@ -66,11 +78,18 @@ class LoadPass<H extends Host> {
     const build = doc.kind === 'build' ? new Build(doc, (name) => this.part(folders, name), house, today) : undefined;
     if (this.pending.length > 0) return undefined;
     const { place, paths } = this;
-    const judgement = build ? judgeBuild(build) : judgeFile(doc);
     const pathOf = (of: Doc): string => paths.get(of) ?? place.host.pathIn(place.root, of.name);
-    // Copies: a build that is tried with another part looks for it here later, and does not rest on it.
-    const [reads, troubles] = [new Map(this.reads), [...this.troubles]];
-    return { place, doc, ...(build ? { build } : {}), judgement, house, reads, troubles, pathOf };
+    return { place, doc, ...(build ? { build } : {}), house, ...this.restsOn(), pathOf };
+  }
+
+  judge(read: FileRead<H>): LoadedFile<H> {
+    const judgement = read.build ? judgeBuild(read.build) : judgeFile(read.doc);
+    return { ...read, judgement, ...this.restsOn() };
+  }
+
+  /** Copies: a build that is tried with another part looks for it here later, and does not rest on it. */
+  private restsOn(): Pick<FileRead, 'reads' | 'troubles'> {
+    return { reads: new Map(this.reads), troubles: [...this.troubles] };
   }
 
   private refuseFolder(folder: string): void {
@@ -82,13 +101,13 @@ class LoadPass<H extends Host> {
   private part(folders: readonly string[], name: string): Doc | undefined {
     for (const folder of folders) {
       const path = partPath(folder, name);
-      const doc = path === undefined ? undefined : this.read(path);
+      const doc = path === undefined ? undefined : this.textOf(path);
       if (doc) return doc;
     }
     return undefined;
   }
 
-  private read(name: string): Doc | undefined {
+  private textOf(name: string): Doc | undefined {
     const file = fileRef(this.place.host, this.place.root, name);
     if (this.reads.has(file.path)) return this.reads.get(file.path);
     const read = this.texts.read(file);

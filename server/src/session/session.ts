@@ -2,7 +2,7 @@
 import { kindOfFile, type Doc } from '../core/parts/doc';
 import type { AddressedHost } from '../host/addressed';
 import { isTrouble, type Awaitable } from '../host/host';
-import { Loader, type LoadedFile } from './loader';
+import { Loader, type FileRead, type LoadedFile } from './loader';
 import type { FileRef } from './texts';
 
 /**
@@ -13,13 +13,19 @@ const heldText = 4_000_000;
 
 type Place = FileRef<AddressedHost>;
 
-/** A judged file as an editor knows it. */
-export interface AnalyzedFile extends LoadedFile<AddressedHost> {
+/** How an editor knows a file, and the files that it names. */
+interface Addressed {
   readonly uri: string;
   readonly version: number | null;
   readonly uriOf: (doc: Doc) => string;
   readonly versionOf: (doc: Doc) => number | null;
 }
+
+/** A file as an editor knows it, read and not judged. */
+export type AddressedFile = FileRead<AddressedHost> & Addressed;
+
+/** A judged file as an editor knows it. */
+export type AnalyzedFile = LoadedFile<AddressedHost> & Addressed;
 
 export interface SessionOptions {
   /** The host for an address; undefined where none can read it. */
@@ -86,6 +92,16 @@ export class Session {
     return [...this.texts.open.values()].map(({ uri }) => uri).filter((uri) => kindOfFile(uri) !== undefined);
   }
 
+  hostFor(uri: string): AddressedHost | undefined {
+    return this.options.hostFor(uri);
+  }
+
+  /** Where all open files of ours lie. */
+  async openPlaces(): Promise<readonly Place[]> {
+    const places = await Promise.all(this.openUris().map((uri) => this.placeOf(uri)));
+    return places.flatMap((place) => place ?? []);
+  }
+
   /** A path by which a file is known; an address that no host reads stands for itself. */
   pathOf(uri: string): string | undefined {
     return this.options.hostFor(uri)?.pathOf(uri);
@@ -109,7 +125,8 @@ export class Session {
     return path === undefined ? undefined : this.texts.troubleAt(path);
   }
 
-  private placeOf(uri: string): Awaitable<Place | undefined> {
+  /** Where a file lies, whether it is there or not; undefined for one that is none of ours. */
+  placeOf(uri: string): Awaitable<Place | undefined> {
     const host = this.options.hostFor(uri);
     const path = host?.pathOf(uri);
     if (!host || path === undefined || !kindOfFile(path)) return undefined;
@@ -138,7 +155,13 @@ export class Session {
     return judged;
   }
 
-  private analyzed(loaded: LoadedFile<AddressedHost>): AnalyzedFile {
+  /** A file of the workspace with what it names, not judged. */
+  read(place: Place): Awaitable<AddressedFile | undefined> {
+    const read = this.loader.read(place);
+    return read instanceof Promise ? read.then((one) => one && this.analyzed(one)) : read && this.analyzed(read);
+  }
+
+  private analyzed<F extends FileRead<AddressedHost>>(loaded: F): F & Addressed {
     const { host, path } = loaded.place;
     const { open } = this.texts;
     return {

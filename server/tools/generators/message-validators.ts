@@ -68,6 +68,8 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'textDocument/documentHighlight': object({ ...document, position: object(at) }),
   'textDocument/prepareRename': object({ ...document, position: object(at) }),
   'textDocument/rename': object({ ...document, position: object(at), newName: text }),
+  'workspace/willRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
+  'workspace/didRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
   'textDocument/completion': object({ ...document, position: object(at) }),
   'textDocument/documentSymbol': object(document),
   'textDocument/codeAction': object({

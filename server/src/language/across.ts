@@ -1,0 +1,230 @@
+// What lies across files: which of a workspace’s files name a subject, and the change that renames it in all of them.
+import { LSPErrorCodes, ResponseError, type WorkspaceEdit as ProtocolEdit } from 'vscode-languageserver/node';
+import { referencesTo } from '../features/references';
+import { doubtful, refusal, renamedAt, renameEdits } from '../features/rename';
+import { documentEdit, type Location, type Position, type TextDocumentEdit } from '../features/shapes';
+import { subjectAt, wholeFile, type Named, type Subject } from '../features/subject';
+import type { AddressedHost } from '../host/addressed';
+import { partNameAt, partPath } from '../core/parts/part-name';
+import { partsFolders } from '../session/loader';
+import type { AddressedFile } from '../session/session';
+import { fileRef, type FileRef } from '../session/texts';
+import type { Asker, UseIndex } from '../session/use-index';
+import { editForClient } from './client';
+import type { Shared } from './findings';
+import { cancelled } from './guard';
+
+type Place = FileRef<AddressedHost>;
+
+/** A file and the workspace it lies in. */
+export type Here = Pick<AddressedFile, 'place' | 'house'>;
+
+export class Across {
+  constructor(
+    private readonly shared: Shared,
+    readonly index: UseIndex,
+    private readonly pause: () => Promise<void>,
+  ) {}
+
+  /** Reads a file by its address; undefined for one that is none of ours or is not there. */
+  async at(uri: string): Promise<(AddressedFile & Named) | undefined> {
+    const place = await this.shared.session.placeOf(uri);
+    return place && this.read(place);
+  }
+
+  /** Reads a file without judging it. */
+  async read(place: Place): Promise<(AddressedFile & Named) | undefined> {
+    const file = await this.shared.session.read(place);
+    return file && { ...file, ...partNameOf(file) };
+  }
+
+  /** All places that name what is named at a position of a file. */
+  async references(uri: string, position: Position, declares: boolean, asker: Asker): Promise<Location[] | null> {
+    const file = await this.at(uri);
+    const subject = file && subjectAt(file, file.doc.lines.offsetAt(position));
+    return file && subject ? this.referencesTo(file, subject, declares, asker) : null;
+  }
+
+  async referencesTo(
+    file: AddressedFile & Named,
+    subject: Subject,
+    declares: boolean,
+    asker: Asker,
+  ): Promise<Location[]> {
+    const found: Location[] = [];
+    const isFile = subject.kinds.includes('part file');
+    if (declares && isFile) found.push(...(await this.fileOf(file, subject.name)));
+    for await (const user of this.naming(file, subject, asker)) found.push(...referencesTo(user, subject, declares));
+    return found;
+  }
+
+  /** Where a part file begins. */
+  private async fileOf(here: Here, part: string): Promise<Location[]> {
+    const file = await this.partFile(here, part);
+    return file ? [{ uri: file.uri, range: file.doc.lines.rangeOf({ start: 0, end: 0 }) }] : [];
+  }
+
+  /** The file of a part, from the first of the parts folders that has it. */
+  async partFile({ place: { host, root }, house }: Here, part: string): Promise<(AddressedFile & Named) | undefined> {
+    for (const folder of partsFolders(house)) {
+      const path = partPath(folder, part);
+      const file = path === undefined ? undefined : await this.read(fileRef(host, root, path));
+      if (file) return file;
+    }
+    return undefined;
+  }
+
+  /** The files that may name a subject, the one at hand first; each is read, and others have their turn. */
+  async *naming(file: AddressedFile & Named, subject: Subject, asker: Asker): AsyncGenerator<AddressedFile & Named> {
+    yield file;
+    const words = subject.part ?? (subject.isOwnStep ? subject.name : undefined);
+    if (words === undefined) return;
+    const seen = new Set([file.place.path]);
+    const own =
+      subject.part === undefined || subject.kinds.includes('part file')
+        ? undefined
+        : await this.partFile(file, subject.part);
+    if (own && !seen.has(own.place.path)) yield own;
+    if (own) seen.add(own.place.path);
+    for await (const user of this.users(file, [words], asker)) if (!seen.has(user.place.path)) yield user;
+  }
+
+  /** The files that may name one of some parts. */
+  async *users(here: Here, parts: readonly string[], asker: Asker): AsyncGenerator<AddressedFile & Named> {
+    let begun = performance.now();
+    const places = await this.index.filesNaming(here.place, parts, asker);
+    for (const [i, place] of places.entries()) {
+      if (asker.stopped()) throw cancelled();
+      const user = await this.read(place);
+      if (user) yield user;
+      if (performance.now() - begun < stretchMs) continue;
+      asker.told?.(i + 1, places.length);
+      await this.pause();
+      begun = performance.now();
+    }
+  }
+
+  /** The change that renames what is named at a position, everywhere. */
+  async rename(uri: string, position: Position, newName: string, asker: Asker): Promise<ProtocolEdit | null> {
+    const file = await this.at(uri);
+    if (!file) return null;
+    const subject = renamedAt(file, position);
+    if (!subject) throw refused('Nothing that can be renamed is named here.');
+    const name = newName.trim();
+    if (name === subject.name) return { changes: {} };
+    const holder = subject.part !== undefined ? await this.partFile(file, subject.part) : undefined;
+    const why = refusal(file, subject, name) ?? (holder && refusal(holder, subject, name));
+    if (why !== undefined) throw refused(why);
+    const move = subject.kinds.includes('part file') ? await this.moved(file, holder, name) : undefined;
+    const edits = await this.edits(file, subject, name, asker);
+    const { versionedEdits } = this.shared.client;
+    if (!move) return editForClient({ documentChanges: edits }, versionedEdits);
+    return { documentChanges: [...edits, move] };
+  }
+
+  /** The edits of all files that name a subject. Throws where one of them would not be safe: all of it, or nothing. */
+  private async edits(
+    file: AddressedFile & Named,
+    subject: Subject,
+    name: string,
+    asker: Asker,
+  ): Promise<TextDocumentEdit[]> {
+    const changes: TextDocumentEdit[] = [];
+    for await (const user of this.naming(file, subject, asker)) {
+      const edits = renameEdits(user, subject, name);
+      if (!edits) throw refused(doubtful(user, subject));
+      if (edits.length > 0) changes.push(documentEdit(user, user.doc, edits));
+    }
+    if (asker.stopped()) throw cancelled();
+    return changes;
+  }
+
+  /** The move of a part’s file to where another name looks for it. */
+  private async moved(
+    { house, place: { host, root } }: Here,
+    holder: AddressedFile | undefined,
+    name: string,
+  ): Promise<{ kind: 'rename'; oldUri: string; newUri: string } | undefined> {
+    // A part that is not there yet is named otherwise, and nothing is moved.
+    if (!holder) return undefined;
+    if (!this.shared.client.renamesFiles)
+      throw refused('This editor does not move files when a name is changed. Move the part file itself.');
+    const folder = partsFolders(house).find((one) => partNameAt(one, holder.place.name) !== undefined)!;
+    const target = fileRef(host, root, partPath(folder, name)!);
+    if (await this.partFile({ house, place: target }, name))
+      throw refused(`There is a part file of the name ${name} already.`);
+    return { kind: 'rename', oldUri: holder.uri, newUri: host.uriOf(target.path) };
+  }
+
+  /** What files that move bring with them: every name of a part whose file is among them. */
+  async filesMoved(moves: readonly { oldUri: string; newUri: string }[], asker: Asker): Promise<ProtocolEdit | null> {
+    const changes = new Map<string, TextDocumentEdit>();
+    for (const { here, from, to } of await this.renamedParts(moves, asker)) {
+      if (from === to) continue;
+      for await (const user of this.users(here, [from], asker)) {
+        // What cannot be changed safely stays, and is found when the builds are judged.
+        const edits = renameEdits(user, wholeFile(from), to) ?? [];
+        const edit = documentEdit(user, user.doc, edits);
+        const before = changes.get(user.uri);
+        if (edits.length > 0)
+          changes.set(user.uri, before ? { ...before, edits: [...before.edits, ...edit.edits] } : edit);
+      }
+    }
+    const documentChanges = [...changes.values()];
+    return documentChanges.length === 0 ? null : editForClient({ documentChanges }, this.shared.client.versionedEdits);
+  }
+
+  private async renamedParts(
+    moves: readonly { oldUri: string; newUri: string }[],
+    asker: Asker,
+  ): Promise<{ here: Here; from: string; to: string }[]> {
+    const found: { here: Here; from: string; to: string }[] = [];
+    for (const { oldUri, newUri } of moves) {
+      for (const uri of await this.partUrisIn(oldUri)) {
+        if (asker.stopped()) throw cancelled();
+        const file = await this.at(uri);
+        const path = this.shared.session.pathOf(newUri + uri.slice(oldUri.length));
+        const to = file && path !== undefined ? newPartName(file, path) : undefined;
+        if (file?.partName !== undefined && to !== undefined) found.push({ here: file, from: file.partName, to });
+      }
+    }
+    return found;
+  }
+
+  /** The part files at an address: the file itself, or those in a folder. */
+  private async partUrisIn(uri: string): Promise<string[]> {
+    if (uri.endsWith('.part.yaml')) return [uri];
+    const host = this.shared.session.hostFor(uri);
+    const path = host?.pathOf(uri);
+    const found = path === undefined ? undefined : await host!.find(path);
+    if (!host || !found || 'trouble' in found || found.kind !== 'folder') return [];
+    const files = await this.index.filesOf({ host, root: found.root, name: found.name, path: path! });
+    const below = found.name === '' ? '' : `${found.name}/`;
+    return files
+      .filter(({ name }) => name.startsWith(below) && name.endsWith('.part.yaml'))
+      .map(({ name }) =>
+        [uri.replace(/\/$/, ''), ...name.slice(below.length).split('/').map(encodeURIComponent)].join('/'),
+      );
+  }
+}
+
+const stretchMs = 12;
+
+const refused = (why: string): ResponseError<void> => new ResponseError(LSPErrorCodes.RequestFailed, why);
+
+function partNameOf({ doc, place, house }: AddressedFile): { partName?: string } {
+  if (doc.kind !== 'part') return {};
+  const name = partsFolders(house).flatMap((folder) => partNameAt(folder, place.name) ?? [])[0];
+  return name === undefined ? {} : { partName: name };
+}
+
+/** The name of the part whose file comes to lie at a path; undefined where no build would find it there. */
+function newPartName({ place: { host, root }, house }: Here, path: string): string | undefined {
+  const base = host.pathIn(root, '');
+  if (!path.startsWith(base)) return undefined;
+  const name = path
+    .slice(base.length)
+    .replace(/^[\\/]/, '')
+    .replaceAll('\\', '/');
+  return partsFolders(house).flatMap((folder) => partNameAt(folder, name) ?? [])[0];
+}

@@ -1,0 +1,140 @@
+// Which files of a workspace may name a part: found by the words in each text that look like a part’s name, noted when
+// it is first asked and kept until the file changes. Whoever asks reads the few files that are left, to be sure.
+import type { AddressedHost } from '../host/addressed';
+import { isTrouble, type Awaitable } from '../host/host';
+import type { Texts, FileRef } from './texts';
+import { troubleAt, type RunTrouble } from './run-trouble';
+import { walk } from './walk';
+
+type Place = FileRef<AddressedHost>;
+
+/** The words of a text that may be names of parts; `undefined` where it may name any, by escapes. */
+type Noted = ReadonlySet<string> | undefined;
+
+/** Whoever asks about a whole workspace: may lose interest, and may want to hear how far it is. */
+export interface Asker {
+  readonly stopped: () => boolean;
+  readonly told?: (done: number, of: number) => void;
+}
+
+export interface UseIndexOptions {
+  /** Lets others have their turn. */
+  readonly pause: () => Promise<void>;
+  /** Told of each file or folder that could not be read. */
+  readonly tell: (trouble: RunTrouble) => void;
+  /** The files that are open, on disk or not. */
+  readonly openPlaces: () => Promise<readonly Place[]>;
+  /** Forgets texts, once many are held. */
+  readonly evict: () => void;
+}
+
+/** How long one stretch of reading lasts before others get their turn. */
+const stretchMs = 8;
+
+export class UseIndex {
+  private readonly listings = new Map<string, Promise<readonly Place[]>>();
+  private readonly noted = new Map<string, Noted>();
+
+  constructor(
+    private readonly texts: Texts,
+    private readonly options: UseIndexOptions,
+  ) {}
+
+  /** A file came or went. */
+  forget(): void {
+    this.listings.clear();
+  }
+
+  /** What lies on disk may be another text. */
+  changed(path: string): void {
+    this.noted.delete(path);
+  }
+
+  changedAnywhere(): void {
+    this.listings.clear();
+    this.noted.clear();
+  }
+
+  /** The builds and part files of a place’s workspace, those that are only open included. */
+  async filesOf({ host, root }: Place): Promise<readonly Place[]> {
+    let listing = this.listings.get(root);
+    if (!listing) {
+      this.listings.set(root, (listing = this.list(host, root)));
+      listing.catch(() => this.listings.delete(root));
+    }
+    const files = await listing;
+    const listed = new Set(files.map(({ path }) => path));
+    const open = await this.options.openPlaces();
+    return [...files, ...open.filter((one) => one.root === root && !listed.has(one.path))];
+  }
+
+  /** Those of them that may name one of some parts, or hold a text as it stands; fewer once nobody waits for them any more. */
+  async filesNaming(place: Place, names: readonly string[], asker: Asker): Promise<readonly Place[]> {
+    const found: Place[] = [];
+    const files = await this.filesOf(place);
+    let begun = performance.now();
+    for (const [i, file] of files.entries()) {
+      const may = this.mayName(file, names);
+      if (may instanceof Promise ? await may : may) found.push(file);
+      if (performance.now() - begun < stretchMs) continue;
+      asker.told?.(i + 1, files.length);
+      this.options.evict();
+      await this.options.pause();
+      if (asker.stopped()) break;
+      begun = performance.now();
+    }
+    return found;
+  }
+
+  private async list(host: AddressedHost, root: string): Promise<readonly Place[]> {
+    const { files, troubles } = await walk(host, [host.pathIn(root, '')], this.options.pause);
+    for (const trouble of troubles) this.options.tell(trouble);
+    return files
+      .filter((file) => file.root === root && file.kind !== 'house')
+      .map(({ name }) => ({ host, root, name, path: host.pathIn(root, name) }));
+  }
+
+  private mayName(file: Place, names: readonly string[]): Awaitable<boolean> {
+    if (names.every(isWord)) {
+      const words = this.wordsOf(file);
+      const has = (one: Noted): boolean => one === undefined || names.some((name) => one.has(name));
+      return words instanceof Promise ? words.then(has) : has(words);
+    }
+    const has = (read: Awaited<ReturnType<Texts['read']>>): boolean =>
+      read !== undefined && !isTrouble(read) && mayHold(read.text, names);
+    const read = this.texts.read(file);
+    return read instanceof Promise ? read.then(has) : has(read);
+  }
+
+  private wordsOf(file: Place): Awaitable<Noted> {
+    const open = this.texts.open.get(file.path);
+    if (open) return wordsIn(open.text);
+    if (this.noted.has(file.path)) return this.noted.get(file.path);
+    const read = this.texts.read(file);
+    return read instanceof Promise ? read.then((one) => this.note(file, one)) : this.note(file, read);
+  }
+
+  private note(file: Place, read: Awaited<ReturnType<Texts['read']>>): Noted {
+    if (isTrouble(read)) this.options.tell(troubleAt(file.host.shown(file.root, file.name), read.trouble));
+    const words = isTrouble(read) || !read ? new Set<string>() : wordsIn(read.text);
+    this.noted.set(file.path, words);
+    return words;
+  }
+}
+
+/** Text with no blank or sign of YAML in it. */
+const wordLike = /[^\s"'{}[\],#:]+/g;
+
+function wordsIn(text: string): Noted {
+  if (text.includes('\\')) return undefined;
+  const words = Array.from(text.matchAll(wordLike), ([word]) => word).filter((word) => word.includes('/'));
+  // A copy of each word: a piece of a text would keep the whole text in memory.
+  return new Set(words.map((word) => [...word].join('')));
+}
+
+/** Whether a name is one of the words that are noted; one with a sign of YAML in it stands in the text in pieces. */
+const isWord = (name: string): boolean => name.includes('/') && !/[\s"'{}[\],#:]/.test(name);
+
+/** Whether a text may say something: with escapes, doubled quotes or over several lines it does not stand there as such. */
+const mayHold = (text: string, names: readonly string[]): boolean =>
+  text.includes('\\') || names.some((name) => name.split(/['\s]+/).every((piece) => text.includes(piece)));
