@@ -57,7 +57,8 @@ const isTaken = (view: Named, kind: Referent, name: string): boolean =>
 
 /** What keeps a file from being edited where it names a subject. */
 export const doubtful = (view: Named, { name }: Subject): string =>
-  `${view.doc.name} names ${name} where a change could mean two things, such as an alias; rename it there by hand first.`;
+  `${view.doc.name} names ${name} where a change could mean two things, such as an alias; ` +
+  'rename it there by hand first.';
 
 /** The edits that rename a subject in one file; empty where it is not named, undefined where they would not be safe. */
 export function renameEdits(view: Named, subject: Subject, name: string): readonly Edit[] | undefined {

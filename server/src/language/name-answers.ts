@@ -72,7 +72,7 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onNotification(DidRenameFilesNotification.type, moved);
 }
 
-/** Runs what may take a while over a whole workspace: it can be given up, and says how far it is to whoever asked so. */
+/** Runs what may take a while over a workspace: it can be given up, and says how far it is where that is wished. */
 export async function reported<T>(
   token: CancellationToken,
   progress: WorkDoneProgressReporter | undefined,

@@ -68,7 +68,7 @@ export class UseIndex {
     return [...files, ...open.filter((one) => one.root === root && !listed.has(one.path))];
   }
 
-  /** Those of them that may name one of some parts, or hold a text as it stands; fewer once nobody waits for them any more. */
+  /** Those of them that may name some parts, or hold a text; fewer once nobody waits for them any more. */
   async filesNaming(place: Place, names: readonly string[], asker: Asker): Promise<readonly Place[]> {
     const found: Place[] = [];
     const files = await this.filesOf(place);
@@ -135,6 +135,6 @@ function wordsIn(text: string): Noted {
 /** Whether a name is one of the words that are noted; one with a sign of YAML in it stands in the text in pieces. */
 const isWord = (name: string): boolean => name.includes('/') && !/[\s"'{}[\],#:]/.test(name);
 
-/** Whether a text may say something: with escapes, doubled quotes or over several lines it does not stand there as such. */
+/** Whether a text may say something; with escapes, doubled quotes or over several lines it does so in pieces. */
 const mayHold = (text: string, names: readonly string[]): boolean =>
   text.includes('\\') || names.some((name) => name.split(/['\s]+/).every((piece) => text.includes(piece)));
