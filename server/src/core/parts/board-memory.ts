@@ -1,5 +1,6 @@
 // What a board says of memory: its slots, what they take, how fast it runs.
 import { MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
+import { sheetEcc, sheetMemoryType, sheetRanks } from '../trade/sheet-forms';
 import { choice, count, flag, group, list, named, quantity, text } from './field';
 
 const inMemoryTable = { printed: 'The handbook’s specification table, under memory.' } as const;
@@ -15,6 +16,7 @@ export const boardMemory = group(
     type: choice(memoryTypes, 'Memory generation.', {
       example: 'DDR5',
       spellings: MEMORY_TYPE_WORDS,
+      sheet: sheetMemoryType,
       ...inMemoryTable,
     }),
     shape: choice(memoryShapes, 'Shape of the slots.', { spellings: MEMORY_SHAPE_WORDS, ...inMemoryTable }),
@@ -29,7 +31,7 @@ export const boardMemory = group(
       inMemoryTable,
     ),
     soldered: quantity('data-size', 'GB', 'Memory soldered to the board, beside its slots.', '16 GB', inMemoryTable),
-    ecc: flag('Whether error correction works on this board.', inMemoryTable),
+    ecc: flag('Whether error correction works on this board.', { sheet: sheetEcc, ...inMemoryTable }),
     slots: list(
       text('A slot.', 'A2'),
       'The memory slots, from the processor outwards.',
@@ -54,7 +56,7 @@ export const boardMemory = group(
       group(
         {
           modules: count('How many modules are fitted.', '2', { least: 1, ...onSpeeds }),
-          ranks: count('Ranks on each module.', '1', { least: 1, ...onSpeeds }),
+          ranks: count('Ranks on each module.', '1', { least: 1, sheet: sheetRanks, ...onSpeeds }),
           'up-to': quantity('transfer-rate', 'MT/s', 'Fastest speed listed.', '7200 MT/s', onSpeeds),
         },
         'One line of the speed table.',

@@ -6,6 +6,14 @@ import { SOCKET_WORDS } from '../trade/processor-names';
 import { BUS_WORDS, PORT_WORDS } from '../trade/drive-words';
 import { parseSplit } from '../trade/slot-words';
 import { parseM2Size } from '../trade/m2';
+import {
+  BOARD_SIZE_WORDS,
+  LANES_FROM_WORDS,
+  M2_KEY_WORDS,
+  SLOT_KIND_WORDS,
+  SLOT_LENGTH_WORDS,
+} from '../trade/board-words';
+import { sheetBoardSize, sheetGeneration, sheetLanes, sheetPins, sheetSocket } from '../trade/sheet-forms';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors } from './common';
 
@@ -26,23 +34,27 @@ export const slotLengths = ['x1', 'x4', 'x8', 'x16'] as const;
 export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
 const slot = group(
   {
-    kind: choice(slotKinds, 'What goes into the slot.', inDrawing),
-    length: choice(slotLengths, 'Mechanical length of a PCIe slot.', { example: 'x16', ...inTable }),
+    kind: choice(slotKinds, 'What goes into the slot.', { spellings: SLOT_KIND_WORDS, ...inDrawing }),
+    length: choice(slotLengths, 'Mechanical length of a PCIe slot.', {
+      example: 'x16',
+      spellings: SLOT_LENGTH_WORDS,
+      ...inTable,
+    }),
     'open-ended': flag('Whether a longer card edge may stand out at the back.', inDrawing),
-    lanes: count('Electrical lanes of a PCIe slot.', '16', inTable),
-    generation: count('PCIe generation it runs at most.', '5', { least: 1, ...inTable }),
+    lanes: count('Electrical lanes of a PCIe slot.', '16', { sheet: sheetLanes, ...inTable }),
+    generation: count('PCIe generation it runs at most.', '5', { least: 1, sheet: sheetGeneration, ...inTable }),
     splits: list(
       form('a split of lanes', parseSplit, 'Widths of the links, together.', '4x4', { usual: ['4x4', '8+8', '8+4+4'] }),
       'How the firmware can split the slot’s lanes, for carriers of several drives; [] for not at all.',
       '[4x4, 8+8]',
       { printed: 'The handbook’s page on firmware settings, under bifurcation.' },
     ),
-    from: choice(['processor', 'chipset'], 'Where its lanes come from.', inDiagram),
+    from: choice(['processor', 'chipset'], 'Where its lanes come from.', { spellings: LANES_FROM_WORDS, ...inDiagram }),
     position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', {
       least: 1,
       ...inDrawing,
     }),
-    key: choice(m2Keys, 'Notch of an M.2 socket.', { example: 'M', ...onM2Page }),
+    key: choice(m2Keys, 'Notch of an M.2 socket.', { example: 'M', spellings: M2_KEY_WORDS, ...onM2Page }),
     sizes: list(
       form('an M.2 size', parseM2Size, 'Width and length of a module in mm, written together.', '2280'),
       'Module sizes it has posts for.',
@@ -90,6 +102,9 @@ export const board = {
   ...common,
   size: text('Name of the outline.', 'ATX', {
     usual: ['ATX', 'microATX', 'Mini-ITX', 'E-ATX', 'SSI-EEB'],
+    spellings: BOARD_SIZE_WORDS,
+    closed: true,
+    sheet: sheetBoardSize,
     ...inFormFactor,
   }),
   width: length('Edge along the rear, past the I/O side and the expansion openings.', '305 mm', inFormFactor),
@@ -104,7 +119,11 @@ export const board = {
   'shield-fitted': flag('Whether the I/O shield is fixed to the board.', {
     printed: 'The handbook’s page on the contents of the package.',
   }),
-  socket: text('Processor socket.', 'LGA1851', { spellings: SOCKET_WORDS, printed: 'The specification table.' }),
+  socket: text('Processor socket.', 'LGA1851', {
+    spellings: SOCKET_WORDS,
+    sheet: sheetSocket,
+    printed: 'The specification table.',
+  }),
   'processor-power': power(
     'Most sustained processor power the board states for its converters.',
     '180 W',
@@ -187,7 +206,7 @@ export const board = {
   ports: named(
     group(
       {
-        generation: count('SATA generation.', '3', { least: 1, ...inStorageTable }),
+        generation: count('SATA generation.', '3', { least: 1, sheet: sheetGeneration, ...inStorageTable }),
         kind: choice(['SATA', 'SAS', 'U.2', 'USB'], 'What it is; without it, it is SATA.', {
           spellings: PORT_WORDS,
           ...inStorageTable,
@@ -217,7 +236,7 @@ export const board = {
     group(
       {
         kind: choice(HEADER_KINDS, 'What plugs in.', { spellings: HEADER_WORDS, ...onConnectors }),
-        pins: count('Pins.', '4', onConnectors),
+        pins: count('Pins.', '4', { sheet: sheetPins, ...onConnectors }),
         voltage: quantity(
           'voltage',
           'V',

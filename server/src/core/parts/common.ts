@@ -1,5 +1,5 @@
 // Fields that every kind of part has, and field pieces that several kinds share.
-import { parseLink } from '../trade/links';
+import { linksMeant, parseLink } from '../trade/links';
 import type { Vocabulary } from '../trade/vocabulary';
 import {
   count,
@@ -16,6 +16,7 @@ import {
   type Words,
 } from './field';
 import { POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { sheetLargest, sheetMiddle, sheetPins, sheetRadiator, sheetSmallest } from '../trade/sheet-forms';
 import { hearingMm } from './ranges';
 import { parseBoxItem } from './box-item';
 
@@ -37,6 +38,7 @@ export const link = (
       'SATA 3',
       'SATA',
     ],
+    meant: linksMeant,
     ...more,
   });
 
@@ -122,25 +124,41 @@ export const connectorKinds = [
 ] as const;
 
 export const fanFields = {
-  size: length('Frame width of the fan.', '140 mm', { printed: 'The data sheet, under fan dimensions.' }),
-  thickness: length('Frame depth of the fan.', '25 mm', { printed: 'The data sheet, under fan dimensions.' }),
+  size: length('Frame width of the fan.', '140 mm', {
+    sheet: sheetLargest,
+    printed: 'The data sheet, under fan dimensions.',
+  }),
+  thickness: length('Frame depth of the fan.', '25 mm', {
+    sheet: sheetSmallest,
+    printed: 'The data sheet, under fan dimensions.',
+  }),
   pins: count('Pins of its connector: 3 runs by voltage, 4 by PWM.', '4', {
+    sheet: sheetPins,
     printed: 'The data sheet, under connector.',
   }),
   current: quantity('current', 'A', 'Current of one fan at full speed.', '0.18 A', {
+    full: true,
     printed: 'The label on the hub.',
   }),
   'start-current': quantity('current', 'A', 'Current of one fan while it starts.', '0.5 A', {
     printed: 'The data sheet, under starting current.',
   }),
-  speed: quantity('rotation-speed', 'rpm', 'Full speed.', '1200 rpm', { printed: 'The data sheet, under speed.' }),
+  speed: quantity('rotation-speed', 'rpm', 'Full speed.', '1200 rpm', {
+    full: true,
+    printed: 'The data sheet, under speed.',
+  }),
   airflow: quantity('flow', 'm³/h', 'Air moved with nothing in the way, at full speed.', '96 m³/h', {
+    full: true,
     printed: 'The data sheet, under airflow.',
   }),
   pressure: quantity('pressure', 'Pa', 'Pressure against a closed end, at full speed.', '14 Pa', {
+    full: true,
     printed: 'The data sheet, under static pressure.',
   }),
-  level: quantity('sound-level', 'dBA', 'Sound pressure level at full speed.', '24 dBA', inAcoustics),
+  level: quantity('sound-level', 'dBA', 'Sound pressure level at full speed.', '24 dBA', {
+    full: true,
+    ...inAcoustics,
+  }),
   'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
   lights: group(
     {
@@ -164,11 +182,12 @@ const inRadiatorMeasures = { printed: 'The data sheet, under radiator dimensions
 
 export const radiatorFields = {
   class: text('Its class: fan size times number of fans.', '240', {
+    sheet: sheetRadiator,
     printed: 'The box, or the data sheet under radiator.',
   }),
-  length: length('Real length, end tanks included.', '275 mm', inRadiatorMeasures),
-  width: length('Real width.', '120 mm', inRadiatorMeasures),
-  thickness: length('Thickness without fans.', '27 mm', inRadiatorMeasures),
+  length: length('Real length, end tanks included.', '275 mm', { sheet: sheetLargest, ...inRadiatorMeasures }),
+  width: length('Real width.', '120 mm', { sheet: sheetMiddle, ...inRadiatorMeasures }),
+  thickness: length('Thickness without fans.', '27 mm', { sheet: sheetSmallest, ...inRadiatorMeasures }),
   'fan-size': length('Size of the fans it takes.', '120 mm', { printed: 'The data sheet, under radiator.' }),
   fans: count('How many fans it takes on one side.', '2', { printed: 'The data sheet, under radiator.' }),
 } as const;

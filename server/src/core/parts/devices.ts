@@ -4,10 +4,12 @@ import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { CARD_COOLING_WORDS } from '../trade/sheet-words';
 import { parseCardOpenings } from '../trade/slot-words';
 import { parseErrorRate } from '../trade/storage';
-import { altitudeMm, moduleHeightMm, spinUpA, spinUpS } from './ranges';
+import { altitudeMm, moduleHeightMm, spinUpA, spinUpS, type Range } from './ranges';
 import { BUS_WORDS, PORT_WORDS, RECORDING_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { parseM2Size } from '../trade/m2';
 import { DISPLAY_LINKS, parseMode } from '../trade/display';
+import { BRACKET_WORDS, EDGE_WORDS, M2_KEY_WORDS } from '../trade/board-words';
+import { THREAD_WORDS } from '../trade/paste-words';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import { common, draw, inAcoustics, inDimensions, inPower, inSoundNote, link, peaks, connectors } from './common';
 import { m2Keys, slotLengths } from './board';
@@ -26,6 +28,9 @@ export const driveShapes = ['M.2', '2.5 in', '3.5 in', 'card'] as const;
 
 export const portKinds = ['SATA', 'SAS', 'U.2', 'USB'] as const;
 
+/** What drives read and write at. Source: common practice. */
+const driveRates: Range = [toBase(10, 'MB/s'), toBase(100, 'GB/s')];
+
 export const drive = {
   ...common,
   bus: choice(driveBuses, 'The bus it speaks. An M.2 module may speak NVMe or SATA: its shape does not tell.', {
@@ -35,7 +40,11 @@ export const drive = {
   link: link('The fastest link it can run.', 'PCIe 4 x4', inInterface),
   shape: choice(driveShapes, 'Its shape.', { spellings: SHAPE_WORDS, ...inFormFactor }),
   size: form('an M.2 size', parseM2Size, 'Width and length of an M.2 module, written together.', '2280', inFormFactor),
-  key: choice(m2Keys, 'Notch or notches of an M.2 module.', { example: 'M', ...inDimensions }),
+  key: choice(m2Keys, 'Notch or notches of an M.2 module.', {
+    example: 'M',
+    spellings: M2_KEY_WORDS,
+    ...inDimensions,
+  }),
   thickness: length(
     'Thickness of a 2.5 in drive; of an M.2 module what its sheet prints, over all or above its board.',
     '7 mm',
@@ -54,10 +63,17 @@ export const drive = {
     printed: 'The data sheet, or the maker’s pictures.',
   }),
   capacity: quantity('data-size', 'TB', 'Capacity as its maker counts it.', '2 TB', {
+    likely: [toBase(8, 'GB'), toBase(200, 'TB')],
     printed: 'The label on the drive.',
   }),
-  read: quantity('data-rate', 'GB/s', 'Sequential reading rate stated.', '7 GB/s', inPerformance),
-  write: quantity('data-rate', 'GB/s', 'Sequential writing rate stated.', '6.5 GB/s', inPerformance),
+  read: quantity('data-rate', 'GB/s', 'Sequential reading rate stated.', '7 GB/s', {
+    likely: driveRates,
+    ...inPerformance,
+  }),
+  write: quantity('data-rate', 'GB/s', 'Sequential writing rate stated.', '6.5 GB/s', {
+    likely: driveRates,
+    ...inPerformance,
+  }),
   endurance: quantity('data-size', 'TB', 'Data that may be written over its warranty.', '1200 TB', {
     likely: [toBase(10, 'TB'), toBase(1_000_000, 'TB')],
     printed: 'The data sheet, as TBW or terabytes written.',
@@ -104,7 +120,7 @@ export const drive = {
     'How much warmer than the air around it the drive gets at work.',
     '18 K',
   ),
-  thread: choice(['M3', '6-32'], 'Thread of its fixing holes.', inDimensions),
+  thread: choice(['M3', '6-32'], 'Thread of its fixing holes.', { spellings: THREAD_WORDS, ...inDimensions }),
   'screw-depth': length('Deepest that a screw may go.', '3 mm', inDimensions),
   draw: group(
     {
@@ -136,6 +152,7 @@ export const card = {
   ...common,
   edge: choice([...slotLengths, 'M.2'], 'Length of the card’s edge, or M.2 for a card that is a module.', {
     example: 'x16',
+    spellings: EDGE_WORDS,
     ...inInterface,
   }),
   size: form(
@@ -145,7 +162,11 @@ export const card = {
     '2230',
     inFormFactor,
   ),
-  key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', { example: 'A+E', ...inFormFactor }),
+  key: choice(m2Keys, 'Notch or notches of a card that is an M.2 module.', {
+    example: 'A+E',
+    spellings: M2_KEY_WORDS,
+    ...inFormFactor,
+  }),
   'drive-ports': count('How many drives its ports take, each end of a breakout cable counted.', '4', {
     printed: 'The data sheet, under ports.',
   }),
@@ -172,7 +193,7 @@ export const card = {
   thickness: length('Thickness over the whole cooler, from the back of the card.', '58 mm', inDimensions),
   carries: count('M.2 drives that a carrier card takes.', '4', { most: 8, ...inInterface }),
   'own-switch': flag('Whether a carrier card divides its link itself, by a switch chip.', inInterface),
-  bracket: choice(brackets, 'Height of its bracket.', inDimensions),
+  bracket: choice(brackets, 'Height of its bracket.', { spellings: BRACKET_WORDS, ...inDimensions }),
   power: group(
     {
       sustained: power('Power it draws for as long as it works.', '200 W', {

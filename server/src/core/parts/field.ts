@@ -38,6 +38,8 @@ export interface About {
   readonly example: string;
   /** Where such a fact is usually printed, when that is not plain. */
   readonly printed?: string;
+  /** A sheet’s text put into the words of this field, where it is one of those that such a field is printed in. */
+  readonly sheet?: (text: string) => string | undefined;
 }
 
 export interface QuantityField extends About {
@@ -48,6 +50,8 @@ export interface QuantityField extends About {
   readonly range: Range;
   /** Whether it is room for a part: a limit stated for it is the room itself. */
   readonly room?: true;
+  /** Whether it is meant at full speed: of a sheet’s sweep from the slowest, the upper end. */
+  readonly full?: true;
   /** Bounds of what parts have, in base units, by which `1.752` is told from 1752; else those of the dimension. */
   readonly likely?: Range;
 }
@@ -88,7 +92,7 @@ export interface FormField<T = unknown> extends About, Refers {
   readonly parse: (text: string) => T | undefined;
   readonly usual?: readonly string[];
   /** What a text that is not of the form may have meant, best first. */
-  readonly meant?: (text: string) => readonly string[];
+  readonly meant?: (text: string) => readonly string[] | undefined;
 }
 export interface ListField<E extends Field = Field> extends About {
   readonly type: 'list';
@@ -125,8 +129,8 @@ export type Table = {
   readonly [key: string]: ScalarField | FormField<any> | ListField<any> | NamedField<any> | GroupField<any>;
 };
 
-export type Words = { printed?: string };
-type Measured = Words & { range?: Range; room?: true; likely?: Range };
+export type Words = { printed?: string; sheet?: (text: string) => string | undefined };
+type Measured = Words & { range?: Range; room?: true; full?: true; likely?: Range };
 
 export const quantity = (
   dimension: Dimension,
@@ -153,6 +157,7 @@ export const count = (
   what,
   example,
   ...(more.printed ? { printed: more.printed } : {}),
+  ...(more.sheet ? { sheet: more.sheet } : {}),
 });
 export const text = (
   what: string,

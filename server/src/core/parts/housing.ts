@@ -3,6 +3,9 @@ import { BAY_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { CABLE_WORDS } from '../trade/connector-words';
 import { HEADER_WORDS } from '../trade/header-words';
 import { parseCaseOpenings } from '../trade/slot-words';
+import { BOARD_SIZE_WORDS, BRACKET_WORDS, STANDOFF_WORDS } from '../trade/board-words';
+import { sheetBoardSize, sheetCount, sheetFrontCable, sheetGlass, sheetRadiator } from '../trade/sheet-forms';
+import { SUPPLY_FORM_WORDS } from '../trade/supply-sheet-words';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import { common, fanFields, inPower, inSoundNote, radiatorFields } from './common';
 import { supplyForms } from './supply';
@@ -17,12 +20,19 @@ const onBag = { printed: 'The bag, or the handbook’s list of screws.' } as con
 
 export const pcCase = {
   ...common,
-  'board-sizes': list(text('A board size.', 'ATX'), 'Boards its tray takes.', '[ATX, microATX, Mini-ITX]', inBoards),
+  'board-sizes': list(
+    text('A board size.', 'ATX', { spellings: BOARD_SIZE_WORDS, closed: true, sheet: sheetBoardSize }),
+    'Boards its tray takes.',
+    '[ATX, microATX, Mini-ITX]',
+    inBoards,
+  ),
   'board-depth': length('Deepest board, from its rear edge to its front edge.', '277 mm', { room: true, ...inBoards }),
   standoffs: group(
     {
       pattern: text('The tray’s pattern as delivered; full where every hole of the standards has one.', 'ATX', {
         usual: ['full', 'ATX', 'microATX', 'Mini-ITX'],
+        spellings: STANDOFF_WORDS,
+        closed: true,
         ...onTrayPage,
       }),
       removable: flag('Whether single standoffs come out.', onTrayPage),
@@ -53,11 +63,17 @@ export const pcCase = {
     printed: 'The data sheet, under expansion slots: the 2 of `7+2`.',
   }),
   bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', {
+    spellings: BRACKET_WORDS,
     printed: 'The data sheet, under expansion slots.',
   }),
-  'supply-forms': list(choice(supplyForms, 'A supply form.', { example: 'ATX' }), 'Supplies it takes.', '[ATX]', {
-    printed: 'The data sheet, under power supply.',
-  }),
+  'supply-forms': list(
+    choice(supplyForms, 'A supply form.', { example: 'ATX', spellings: SUPPLY_FORM_WORDS }),
+    'Supplies it takes.',
+    '[ATX]',
+    {
+      printed: 'The data sheet, under power supply.',
+    },
+  ),
   'tray-opening': flag('Whether the tray has an opening behind the processor.', {
     printed: 'The maker’s pictures of the tray.',
   }),
@@ -95,7 +111,7 @@ export const pcCase = {
           '[120 mm, 140 mm]',
           inFans,
         ),
-        count: count('How many fans of its largest size.', '3', { least: 1, ...inFans }),
+        count: count('How many fans of its largest size.', '3', { least: 1, sheet: sheetCount, ...inFans }),
         length: length('Room for a row of fans, where smaller ones than its largest go in.', '360 mm', onFanPage),
         fitted: count('Fans of the case’s own that are already there.', '0', {
           printed: 'The data sheet, under fans included.',
@@ -122,15 +138,19 @@ export const pcCase = {
   'radiator-places': named(
     group(
       {
-        length: length('Longest radiator, end tanks included.', '290 mm', inRadiators),
+        length: length('Longest radiator, end tanks included.', '290 mm', { room: true, ...inRadiators }),
         classes: list(
-          text('A radiator class.', '240', { usual: ['120', '140', '240', '280', '360', '420'] }),
+          text('A radiator class.', '240', {
+            usual: ['120', '140', '240', '280', '360', '420'],
+            sheet: sheetRadiator,
+          }),
           'Radiator classes it takes, where no length is stated.',
           '["240", "280"]',
           inRadiators,
         ),
-        width: length('Widest radiator.', '140 mm', inRadiators),
+        width: length('Widest radiator.', '140 mm', { room: true, ...inRadiators }),
         thickness: length('Room for radiator and fans together.', '60 mm', {
+          room: true,
           printed: 'The handbook’s page on fitting radiators.',
         }),
         'tube-path': length('Length of the path from the processor to the far end of a radiator there.', '320 mm'),
@@ -148,7 +168,7 @@ export const pcCase = {
     inRadiators,
   ),
   'front-cables': list(
-    text('A front cable.', 'front USB-C', { spellings: HEADER_WORDS, closed: true }),
+    text('A front cable.', 'front USB-C', { spellings: HEADER_WORDS, closed: true, sheet: sheetFrontCable }),
     'Cables of the front panel, each as the kind of header it wants.',
     '[front panel, front USB 3, front audio]',
     { printed: 'The handbook’s page on the front panel’s cables.' },
@@ -166,7 +186,10 @@ export const pcCase = {
   'rated-power': power('Of a case that cools the parts by its own walls: the heat it is rated to give off.', '65 W', {
     printed: 'The data sheet, under cooling.',
   }),
-  'glass-panel': flag('Whether a side panel is of glass.', { printed: 'The data sheet, under materials.' }),
+  'glass-panel': flag('Whether a side panel is of glass.', {
+    sheet: sheetGlass,
+    printed: 'The data sheet, under materials.',
+  }),
   'lid-earth': flag('Whether bare metal can be reached for a strap’s clip.'),
 } as const;
 

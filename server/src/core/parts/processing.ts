@@ -1,5 +1,16 @@
 // The facts of a processor, a cooler, a paste and memory.
 import { BASE_METAL_WORDS, MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
+import {
+  sheetEcc,
+  sheetGeneration,
+  sheetMemoryType,
+  sheetModuleCapacity,
+  sheetModules,
+  sheetPins,
+  sheetRanks,
+  sheetSocket,
+} from '../trade/sheet-forms';
+import { COOLER_PASTE_WORDS, ELECTRICALLY_WORDS, PASTE_CLASS_WORDS, TEST_METHOD_WORDS } from '../trade/paste-words';
 import { layerMm } from './ranges';
 import { SOCKET_WORDS } from '../trade/processor-names';
 import { choice, count, flag, group, length, list, power, quantity, text } from './field';
@@ -27,6 +38,7 @@ export const processor = {
   family: text('The family that boards list.', 'Calder C7', { printed: 'The box, or the maker’s data sheet.' }),
   socket: text('The socket it fits.', 'LGA1851', {
     spellings: SOCKET_WORDS,
+    sheet: sheetSocket,
     printed: 'The box, or the maker’s data sheet.',
   }),
   power: group(
@@ -65,7 +77,11 @@ export const processor = {
   memory: group(
     {
       types: list(
-        choice(memoryTypes, 'A memory generation.', { example: 'DDR5', spellings: MEMORY_TYPE_WORDS }),
+        choice(memoryTypes, 'A memory generation.', {
+          example: 'DDR5',
+          spellings: MEMORY_TYPE_WORDS,
+          sheet: sheetMemoryType,
+        }),
         'Memory it takes.',
         '[DDR5]',
         inMemory,
@@ -73,7 +89,7 @@ export const processor = {
       fastest: quantity('transfer-rate', 'MT/s', 'Fastest memory speed stated for it.', '5600 MT/s', inMemory),
       channels: count('Memory channels of 64 bits.', '2', { least: 1, ...inMemory }),
       most: quantity('data-size', 'GB', 'Most memory it addresses.', '192 GB', inMemory),
-      ecc: flag('Whether it corrects memory errors.', inMemory),
+      ecc: flag('Whether it corrects memory errors.', { sheet: sheetEcc, ...inMemory }),
     },
     'The memory side.',
     '{ types: [DDR5], channels: 2 }',
@@ -82,7 +98,11 @@ export const processor = {
   lanes: count('PCIe lanes it brings for slots and drives, the chipset’s link not counted.', '20', {
     printed: 'The data sheet, under PCIe lanes.',
   }),
-  generation: count('PCIe generation of those lanes.', '5', { least: 1, printed: 'The data sheet, under PCIe lanes.' }),
+  generation: count('PCIe generation of those lanes.', '5', {
+    least: 1,
+    sheet: sheetGeneration,
+    printed: 'The data sheet, under PCIe lanes.',
+  }),
   'chipset-link': link('The link it offers to the chipset.', 'PCIe 4 x8', {
     printed: 'The data sheet, under the chipset’s link.',
   }),
@@ -120,12 +140,14 @@ export const cooler = {
   }),
   paste: choice(coolerPastes, 'The thermal paste it brings.', {
     example: 'tube in the box',
+    spellings: COOLER_PASTE_WORDS,
     printed: 'The mounting instructions, under contents.',
   }),
   film: flag('Whether a protective film covers its base.', {
     printed: 'The mounting instructions, or a tag on the film.',
   }),
   'memory-room': length('Tallest memory module that stands under it.', '42 mm', {
+    room: true,
     printed: 'The mounting instructions, under clearance.',
   }),
   'overhang-memory': length('From the socket’s centre to its edge on the memory side.', '48 mm', {
@@ -150,7 +172,7 @@ export const cooler = {
   pump: group(
     {
       current: quantity('current', 'A', 'Current of the pump.', '0.4 A', { printed: 'The data sheet, under pump.' }),
-      pins: count('Pins of its connector.', '3', { printed: 'The data sheet, under pump.' }),
+      pins: count('Pins of its connector.', '3', { sheet: sheetPins, printed: 'The data sheet, under pump.' }),
       level: quantity('sound-level', 'dBA', 'Sound pressure level of the pump at full speed.', '22 dBA', inAcoustics),
       'level-at': quantity('length', 'm', 'The distance at which the level was measured.', '1 m', inSoundNote),
     },
@@ -168,9 +190,11 @@ export const paste = {
   ...common,
   class: choice(pasteClasses, 'What fills it.', {
     example: 'ceramic',
+    spellings: PASTE_CLASS_WORDS,
     printed: 'The safety data sheet, under composition.',
   }),
   electrically: choice(['insulating', 'capacitive', 'conductive'], 'What it does electrically where it spills.', {
+    spellings: ELECTRICALLY_WORDS,
     printed: 'The maker’s data sheet, under electrical properties.',
   }),
   gallium: flag('Whether it is, or holds, a gallium alloy.', {
@@ -181,6 +205,7 @@ export const paste = {
     printed: 'The data sheet, under thermal conductivity.',
   }),
   'tested-by': choice(testMethods, 'How the conductivity was measured: ASTM D5470 presses a film.', {
+    spellings: TEST_METHOD_WORDS,
     printed: 'The data sheet, in brackets behind the thermal conductivity.',
   }),
   'bond-line': quantity('length', 'µm', 'Thickness of the layer after pressing.', '40 µm', {
@@ -199,16 +224,33 @@ export const memory = {
     '95 EUR',
     { printed: 'The shop’s offer or the invoice.' },
   ),
-  type: choice(memoryTypes, 'Memory generation.', { example: 'DDR5', spellings: MEMORY_TYPE_WORDS, ...onModule }),
+  type: choice(memoryTypes, 'Memory generation.', {
+    example: 'DDR5',
+    spellings: MEMORY_TYPE_WORDS,
+    sheet: sheetMemoryType,
+    ...onModule,
+  }),
   shape: choice(memoryShapes, 'Shape of the module.', { spellings: MEMORY_SHAPE_WORDS, ...inModuleType }),
   class: choice(memoryClasses, 'Class of the module.', { spellings: MEMORY_CLASS_WORDS, ...inModuleType }),
   ecc: flag('Whether the module carries the bits for error correction.', {
     example: 'false',
+    sheet: sheetEcc,
     printed: 'The data sheet, under error correction.',
   }),
-  capacity: quantity('data-size', 'GB', 'Capacity of one module.', '32 GB', onModule),
-  'modules-in-kit': count('Modules sold and tested together.', '2', { least: 1, printed: 'The label on the box.' }),
-  ranks: count('Ranks on one module.', '1', { least: 1, printed: 'The label on the module, as 1R or 2R.' }),
+  capacity: quantity('data-size', 'GB', 'Capacity of one module.', '32 GB', {
+    sheet: sheetModuleCapacity,
+    ...onModule,
+  }),
+  'modules-in-kit': count('Modules sold and tested together.', '2', {
+    least: 1,
+    sheet: sheetModules,
+    printed: 'The label on the box.',
+  }),
+  ranks: count('Ranks on one module.', '1', {
+    least: 1,
+    sheet: sheetRanks,
+    printed: 'The label on the module, as 1R or 2R.',
+  }),
   'standard-speed': quantity('transfer-rate', 'MT/s', 'Speed it runs at by itself, without a profile.', '4800 MT/s', {
     printed: 'The data sheet, under SPD speed.',
   }),

@@ -52,6 +52,15 @@ export function readNode(doc: Doc, field: ScalarField, node: ScalarNode): Scalar
 
 /** Reads `text` as the field says. Never throws; a value beside a slip is certain in spite of it. */
 export function readScalar(field: ScalarField, text: string): ScalarRead {
+  const read = readPlain(field, text);
+  if (!field.sheet || (!read.slip && field.type !== 'text')) return read;
+  const plain = field.sheet(text);
+  const again = plain === undefined ? undefined : readPlain(field, plain);
+  if (!again || again.slip) return read;
+  return field.type === 'quantity' ? { value: { ...(again.value as Quantity), text } } : again;
+}
+
+function readPlain(field: ScalarField, text: string): ScalarRead {
   switch (field.type) {
     case 'quantity':
       return readAsQuantity(field, text);
@@ -134,14 +143,43 @@ function tooMany(field: CountField, text: string): ScalarProblem {
   return { code: 'number-out-of-range', message, start: 0, end: text.length, instead: [] };
 }
 
+/** What sheets print for yes and no; YAML 1.1 read some of them as flags, so that none is taken silently. */
+const YES = new Set([
+  'yes',
+  'on',
+  'true',
+  'y',
+  'ja',
+  'sim',
+  'sí',
+  'si',
+  'oui',
+  'ya',
+  '✓',
+  '✔',
+  'supported',
+  'included',
+]);
+const NO = new Set([
+  'no',
+  'off',
+  'false',
+  'n',
+  'nein',
+  'não',
+  'nao',
+  'non',
+  '✗',
+  '✘',
+  'none',
+  'not supported',
+  'without',
+]);
+
 function readFlag(text: string): ScalarRead {
   if (text === 'true' || text === 'false') return { value: text === 'true' };
   const lower = text.toLowerCase();
-  const meant = ['yes', 'on', 'true', 'y'].includes(lower)
-    ? ['true']
-    : ['no', 'off', 'false', 'n'].includes(lower)
-      ? ['false']
-      : [];
+  const meant = YES.has(lower) ? ['true'] : NO.has(lower) ? ['false'] : [];
   return wrong(text, `${quoted(text)} stands where ${quoted('true')} or ${quoted('false')} is meant.`, meant);
 }
 
@@ -182,10 +220,10 @@ function readChoice(field: ChoiceField, text: string): ScalarRead {
   const word = field.spellings && wordOf(field.spellings, text);
   if (word !== undefined) return { value: word };
   if (field.spellings && meanings(field.spellings, text).length > 1) return { slip: nameSlip(field.spellings, text)! };
-  const near =
-    field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase()) ??
-    nearest(text, field.choices) ??
-    (field.spellings && nearestWord(field.spellings, text));
+  const letters = plainLetters(text);
+  const spelled = field.choices.filter((choice) => plainLetters(choice) === letters);
+  if (spelled.length === 1) return { value: spelled[0] };
+  const near = nearest(text, field.choices) ?? (field.spellings && nearestWord(field.spellings, text));
   if (field.own !== undefined && /\p{L}/u.test(text)) return ownWords(field.own, text, near);
   const message =
     field.choices.length > longestListed
@@ -213,9 +251,10 @@ function readForm(field: FormField, text: string): ScalarRead {
   if (value !== undefined) return { value };
   const meant = field.meant?.(text) ?? [];
   const near = nearest(text, field.usual ?? []);
+  const open = meant.length > 1 ? ` ${quoted(text)} may mean ${meant.map((one) => quoted(one)).join(' or ')}.` : '';
   return wrong(
     text,
-    `${quoted(text)} is not ${field.form}, such as ${quoted(field.example)}.`,
+    open.trim() || `${quoted(text)} is not ${field.form}, such as ${quoted(field.example)}.`,
     meant.length > 0 || near === undefined ? meant : [near],
   );
 }

@@ -1,6 +1,14 @@
 // The facts of a supply and of a cable.
 import { CABLE_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
 import { BADGE_WORDS, MODULAR_WORDS, POWER_FACTOR_WORDS } from '../trade/sheet-words';
+import {
+  BADGE_MAINS_WORDS,
+  HOUSING_WORDS,
+  RAIL_WORDS,
+  SUPPLY_FORM_WORDS,
+  SUPPLY_STANDARD_WORDS,
+} from '../trade/supply-sheet-words';
+import { sheetPowerFactor, sheetSupplyDepth } from '../trade/sheet-forms';
 import { common, inSoundNote, inDimensions, inAcoustics, connectors } from './common';
 import { text, count, flag, length, power, form, quantity, named, list, group, choice } from './field';
 import { mainsV, loadPercent, efficiencyPercent } from './ranges';
@@ -34,15 +42,20 @@ export const supply = {
     onSupply,
   ),
   form: choice(supplyForms, 'Outline of its housing; external for a brick outside the case.', {
+    spellings: SUPPLY_FORM_WORDS,
     printed: 'The data sheet, under form factor.',
   }),
-  depth: length('Depth of its housing, connectors not counted.', '150 mm', inDimensions),
+  depth: length('Depth of its housing, connectors not counted.', '150 mm', {
+    sheet: sheetSupplyDepth,
+    ...inDimensions,
+  }),
   badge: choice(badges, 'Efficiency badge, by its metal.', {
     example: 'gold',
     spellings: BADGE_WORDS,
     printed: 'The box or the label on the supply.',
   }),
   'badge-mains': choice(['115 V', '230 V'], 'Mains voltage of the programme that gave the badge.', {
+    spellings: BADGE_MAINS_WORDS,
     printed: 'The test report that belongs to the badge.',
   }),
   efficiency: list(
@@ -73,12 +86,17 @@ export const supply = {
     ),
     'The rails, by the name on the label.',
     '{ +12V: { voltage: 12 V, current: 62.5 A } }',
-    { printed: 'The label on the supply.' },
+    { names: RAIL_WORDS, printed: 'The label on the supply.' },
   ),
   combined: list(
     group(
       {
-        rails: list(text('Name of a rail.', '+5V'), 'The rails that share the limit.', '[+3.3V, +5V]', onSupply),
+        rails: list(
+          text('Name of a rail.', '+5V', { spellings: RAIL_WORDS, closed: true }),
+          'The rails that share the limit.',
+          '[+3.3V, +5V]',
+          onSupply,
+        ),
         power: power('Most power of these rails together.', '120 W', onSupply),
       },
       'A limit that several rails share.',
@@ -103,6 +121,7 @@ export const supply = {
     { printed: 'The data sheet, under peak load.' },
   ),
   standard: choice(['ATX 2', 'ATX 3.0', 'ATX 3.1', 'ATX12VO'], 'The design guide it follows.', {
+    spellings: SUPPLY_STANDARD_WORDS,
     printed: 'The box or the data sheet.',
   }),
   connectors: connectors('Connectors on its own cables, by kind.', inCables),
@@ -150,9 +169,10 @@ export const supply = {
   ),
   'power-factor': choice(['active', 'passive', 'none'], 'Power-factor correction.', {
     spellings: POWER_FACTOR_WORDS,
+    sheet: sheetPowerFactor,
     printed: 'The data sheet, under input.',
   }),
-  housing: choice(['bare', 'painted'], 'Finish of its housing.'),
+  housing: choice(['bare', 'painted'], 'Finish of its housing.', { spellings: HOUSING_WORDS }),
   'hold-up': quantity('time', 'ms', 'How long it bridges a gap in the mains at full load.', '17 ms', {
     printed: 'The data sheet, under hold-up time.',
   }),

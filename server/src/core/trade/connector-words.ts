@@ -33,7 +33,14 @@ const named = (all: readonly string[]): string[] =>
   ]);
 
 const SPELLINGS: Readonly<Record<PowerConnectorWord, readonly string[]>> = {
-  '24-pin': named([...twentyFours, ...eitherWay(main, twentyFours), ...main.slice(2), 'ATX main']),
+  '24-pin': named([
+    'ATX de 24 pinos',
+    'main',
+    ...twentyFours,
+    ...eitherWay(main, twentyFours),
+    ...main.slice(2),
+    'ATX main',
+  ]),
   'EPS 8-pin': named([
     ...eitherWay(processor, eights),
     ...eights.slice(2),
@@ -45,14 +52,15 @@ const SPELLINGS: Readonly<Record<PowerConnectorWord, readonly string[]>> = {
     'CPU EPS12V 8-pin',
   ]),
   'EPS 4-pin': named([...eitherWay(processor, ['4-pin', '4 pins']), 'P4', 'ATX P4']),
-  'PCIe 8-pin': named([...eitherWay(pcie, ['8-pin', '8 pins', ...sixPlusTwo]), ...sixPlusTwo]),
-  'PCIe 6-pin': named([...eitherWay(pcie, ['6-pin', '6 pins']), '6-pin', '6 pins']),
+  'PCIe 8-pin': named([...eitherWay(pcie, ['8-pin', '8 pins', ...sixPlusTwo]), ...sixPlusTwo, 'PCIe 6+2 pinos']),
+  'PCIe 6-pin': named([...eitherWay(pcie, ['6-pin', '6 pins']), '6-pin', '6 pins', '1 x 6-pin']),
   '16-pin': named([
     '16 pins',
     '12+4-pin',
     '12+4',
     '16-pin (12+4)',
     ...sixteens.slice(0, 4),
+    ...['150W', '300W', '450W', '600W'].flatMap((level) => ['12VHPWR', '12V-2x6'].map((one) => `${one} ${level}`)),
     ...eitherWay(sixteens, ['16-pin', '12+4-pin', '16-pin (12+4)']),
     ...eitherWay(pcie, ['16-pin', '12+4-pin', '12VHPWR', '12V-2x6']),
     ...eitherWay(sixteens.slice(4), ['12VHPWR', '12V-2x6']),
@@ -71,6 +79,7 @@ const SPELLINGS: Readonly<Record<PowerConnectorWord, readonly string[]>> = {
     'Molex',
     'peripheral',
     'peripherals',
+    'periféricos',
     'PATA',
     'IDE',
     'LP4',
@@ -148,16 +157,36 @@ export const BOARD_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(
   {
     ...SPELLINGS,
     '24-pin': [...SPELLINGS['24-pin'], 'ATX', 'ATX_PWR', 'ATX_PWR1', 'EATXPWR', 'ATX power'],
-    'EPS 8-pin': [...SPELLINGS['EPS 8-pin'], '8-pin', '8 pins', '8-pin power', '8-pin +12V'],
+    'EPS 8-pin': [
+      ...SPELLINGS['EPS 8-pin'],
+      'EATX12V',
+      'EATX12V_1',
+      'EATX12V_2',
+      '8-pin',
+      '8 pins',
+      '8-pin power',
+      '8-pin +12V',
+    ],
     'EPS 4-pin': [...SPELLINGS['EPS 4-pin'], '4-pin', '4 pins', '4-pin power', '4-pin +12V'],
   },
-  { ...OPEN, '8-pin': ['EPS 8-pin'], '8 pins': ['EPS 8-pin'], '4-pin': ['EPS 4-pin'] },
+  {
+    ...OPEN,
+    ...Object.fromEntries(
+      ['CPU_PWR', 'CPU_PWR1', 'CPU_PWR2', 'ATX12V1', 'ATX12V2', 'ATX_12V_1', 'CPU_POWER1', 'CPU_POWER2'].map((one) => [
+        one,
+        eitherEps,
+      ]),
+    ),
+    '8-pin': ['EPS 8-pin'],
+    '8 pins': ['EPS 8-pin'],
+    '4-pin': ['EPS 4-pin'],
+  },
 );
 
 /** On a card they are those of its own. */
 export const CARD_CONNECTOR_WORDS: Vocabulary<PowerConnectorWord> = vocabulary(
   WHAT,
-  { ...SPELLINGS, 'PCIe 8-pin': [...SPELLINGS['PCIe 8-pin'], '8-pin', '8 pins', '8-pin power'] },
+  { ...SPELLINGS, 'PCIe 8-pin': [...SPELLINGS['PCIe 8-pin'], '1 x 8-pin', '8-pin', '8 pins', '8-pin power'] },
   { ...OPEN, '8-pin': ['PCIe 8-pin'], '8 pins': ['PCIe 8-pin'] },
 );
 

@@ -8,11 +8,25 @@ export interface DisplayMode {
   readonly refreshHz: number;
 }
 
-const MODE_TEXT = /^(\d{2,5}) ?[x×] ?(\d{2,5}) ?@ ?(\d{1,3}(?:\.\d+)?) ?hz$/i;
+const MODE_TEXT = /^(\d{2,5}) ?[x×*] ?(\d{2,5}) ?(?:p? ?@|at|,|p? ) ?(\d{1,3}(?:\.\d+)?) ?hz$/i;
+
+/** Sizes by name. `4K` alone may be 3840 or 4096 wide. Source: common practice. */
+const NAMED_SIZES: readonly (readonly [RegExp, string])[] = [
+  [/^(?:full hd|fhd|1080p)(?= )/i, '1920x1080'],
+  [/^(?:wqhd|qhd|1440p)(?= )/i, '2560x1440'],
+  [/^(?:4k )?uhd(?: 4k)?(?= )/i, '3840x2160'],
+  [/^uwqhd(?= )/i, '3440x1440'],
+];
+
+function inFigures(text: string): string {
+  const plain = text.trim().replace(/\s+/g, ' ');
+  const [name, size] = NAMED_SIZES.find(([one]) => one.test(plain)) ?? [];
+  return name && size ? plain.replace(name, size) : plain.replace(/(?<=^|x ?)(\d),(\d{3})(?!\d)/g, '$1$2');
+}
 
 /** Reads `3840x2160 @ 120 Hz`; undefined unless size and rate are there, the rate with its unit and at least 1 Hz. */
 export function parseMode(text: string): DisplayMode | undefined {
-  const [, width, height, refresh] = MODE_TEXT.exec(text.trim().replace(/\s+/g, ' ')) ?? [];
+  const [, width, height, refresh] = MODE_TEXT.exec(inFigures(text)) ?? [];
   const mode = { widthPx: Number(width), heightPx: Number(height), refreshHz: Number(refresh) };
   return mode.widthPx > 0 && mode.heightPx > 0 && mode.refreshHz >= 1 ? mode : undefined;
 }
@@ -120,7 +134,11 @@ export const plainLinkName = (text: string): string =>
   text
     .trim()
     .toLowerCase()
-    .replace(/[®™()]/g, '')
+    .replace(/[®™]/g, '')
+    .replace(/[()]/g, ' ')
+    .replace(/^(?:usb )?(?:type-c|usb-c)(?= d)/, '')
+    .trim()
+    .replace(/^\d ?[x×] ?| ?[x×] ?1$/g, '')
     .replace(/\s+/g, ' ')
     .replace(/^mini ?-?(?=d)/, '')
     .replace(/^(?:dp|display port)(?=[ \d]|$)/, 'displayport')

@@ -24,6 +24,10 @@ export const BUS_WORDS: Vocabulary<'NVMe' | 'SATA' | 'SAS' | 'USB'> = vocabulary
       ...each(PCIE, ['NVMe']),
       ...each(['NVMe'], PCIE),
       ...each(['PCIe 3.0 x4', 'PCIe 4.0 x4', 'PCIe 5.0 x4', 'PCIe Gen4 x4', 'PCIe'], NVME.slice(1)),
+      ...each(
+        NVME.map((one) => `${one},`),
+        PCIE,
+      ),
       ...each(['PCIe 3.0 x4,', 'PCIe 4.0 x4,', 'PCIe 5.0 x4,', 'PCIe Gen3 x4,', 'PCIe Gen4 x4,', 'PCIe,'], NVME),
       ...eitherWay(['NVMe'], ['M.2', 'SSD', 'U.2', 'U.3']),
       'NVM Express',
@@ -108,6 +112,10 @@ export const SHAPE_WORDS: Vocabulary<'M.2' | '2.5 in' | '3.5 in' | 'card'> = voc
     ...M2,
     ...eitherWay(['M.2', 'M2'], ['SSD', 'NVMe', 'SATA', 'PCIe', 'module', ...M2_SIZES]),
     ...M2_SIZES,
+    '22 x 80',
+    '22 x 80 mm',
+    '22 x 110 mm',
+    '22 x 30 mm',
     ...each(
       ['2280', 'M.2 2280', '2230', '2242'],
       ['S2', 'S3', 'D2', 'D3', 'D5', 'S2-M', 'S3-M', 'D2-M', 'D3-M', 'D5-M'],

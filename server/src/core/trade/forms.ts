@@ -1,5 +1,7 @@
 // Shapes of boards, cards, supplies, fans and radiators, in millimetres; those of drives stand with storage.
+import { BOARD_SIZE_WORDS } from './board-words';
 import { needCount, needPositive } from './numbers';
+import { wordOf } from './vocabulary';
 
 export type BoardSize = 'ATX' | 'microATX' | 'Mini-ITX' | 'SSI-EEB';
 
@@ -59,22 +61,10 @@ export const BOARD_HOLES: Readonly<Partial<Record<BoardSize, readonly Hole[]>>> 
   'Mini-ITX': ['C', 'F', 'H', 'J'],
 };
 
-/** Other spellings in manuals. Source: common practice. */
-const BOARD_SPELLINGS: ReadonlyMap<string, BoardSize> = new Map([
-  ['atx', 'ATX'],
-  ['microatx', 'microATX'],
-  ['matx', 'microATX'],
-  ['uatx', 'microATX'],
-  ['µatx', 'microATX'],
-  ['miniitx', 'Mini-ITX'],
-  ['mitx', 'Mini-ITX'],
-  ['ssieeb', 'SSI-EEB'],
-  ['eeb', 'SSI-EEB'],
-]);
-
 /** Reads a board size, `ATX` or `micro-ATX`, in any case; undefined when unknown or vague. */
 export function parseBoardSize(text: string): BoardSize | undefined {
-  return BOARD_SPELLINGS.get(text.toLowerCase().replace(/[\s-]/g, ''));
+  const word = wordOf(BOARD_SIZE_WORDS, text);
+  return word !== undefined && Object.hasOwn(BOARD_OUTLINES, word) ? (word as BoardSize) : undefined;
 }
 
 /** The same for a board whose own holes and outline are known. Source: as above. */

@@ -193,13 +193,32 @@ export function trainedRateBytesPerSecond(generations: readonly number[], lanes:
   return Number.isInteger(width) && PCIE_GENERATIONS.has(generation) ? pcieRateBytesPerSecond(generation, width) : NaN;
 }
 
-const PCIE_TEXT = /^(?:pcie|pci express) ?(?:gen ?)?([1-6])(?:\.0)? ?x ?(\d{1,2})$/;
+const PCIE_TEXT = /^(?:pcie ?(?:gen ?)?|gen ?)([1-6])(?:\.0)? ?(?:x ?(\d{1,2})|(\d{1,2})x)$/;
+/** The lanes before the generation. */
+const PCIE_REVERSED = /^pcie ?x ?(\d{1,2})[ ,]{1,2}(?:gen ?)?([1-6])(?:\.0)?$/;
 const SATA_TEXT = /^sata(?: ?([1-3])(?:\.0)?)?$/;
 const USB4_TEXT = /^usb ?4 (20|40|80)(?: ?(?:gb\/s|gbps))?$/;
 const USB_TEXT = /^usb ?(\d\.\d(?: gen ?\d(?:x\d)?)?)$/;
 
 function plain(text: string): string {
-  return text.trim().toLowerCase().replace(/×/g, 'x').replace(/\s+/g, ' ');
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/[®™]/g, '')
+    .replace(/×/g, 'x')
+    .replace(/\s+/g, ' ')
+    .replace(/^nvme (?=p)|,? nvme(?: \d\.\d[a-c]?)?$/g, '')
+    .replace(/^pci[ -]?e(?:xpress)? ?/, 'pcie ')
+    .replace(/ x ?16 \(x ?(1|2|4|8)(?: (?:mode|electrical|lanes))?\)$/, ' x$1')
+    .replace(/^(sata [^()]{1,12}) \((?:sata )?[^()]{1,10}\)$/, '$1');
+}
+
+/** What a text with one half of a PCIe link may mean: the generations, or the widths, that it leaves open. */
+export function linksMeant(text: string): readonly string[] | undefined {
+  const [, generation] = /^(?:pcie ?(?:gen ?)?|gen ?)([1-6])(?:\.0)?$/.exec(plain(text)) ?? [];
+  if (generation) return [4, 8, 16].map((lanes) => `PCIe ${generation} x${lanes}`);
+  const [, lanes] = /^(?:pcie )?x ?(1|2|4|8|16)$/.exec(plain(text)) ?? [];
+  return lanes ? [3, 4, 5].map((one) => `PCIe ${one} x${lanes}`) : undefined;
 }
 
 /**
@@ -220,8 +239,10 @@ const OTHER_SPELLINGS: ReadonlyMap<string, string> = new Map([
 ]);
 
 function readPcie(text: string): PcieLink | undefined {
-  const [, generation, width] = PCIE_TEXT.exec(text) ?? [];
-  const lanes = Number(width);
+  const [, first, ahead, behind] = PCIE_TEXT.exec(text) ?? [];
+  const [, reversed, second] = PCIE_REVERSED.exec(text) ?? [];
+  const generation = first ?? second;
+  const lanes = Number(ahead ?? behind ?? reversed);
   if (!PCIE_WIDTHS.includes(lanes)) return undefined;
   return { bus: 'PCIe', generation: Number(generation), lanes };
 }

@@ -12,7 +12,14 @@ export const ARRAY_WORDS: Vocabulary<ArrayKind> = vocabulary('a kind of array', 
 
 const METALS = ['bronze', 'silver', 'gold', 'platinum', 'titanium'] as const;
 const badgeOf = (metal: string): string[] =>
-  ['80 PLUS', '80+', '80PLUS'].flatMap((mark) => [`${mark} ${metal}`, `${mark} ${metal} certified`]);
+  ['80 PLUS', '80+', '80PLUS', ''].flatMap((mark) => [
+    `${mark} ${metal}`,
+    `${mark} ${metal} certified`,
+    ...['115V', '230V', '230V EU', 'EU 230V'].flatMap((mains) => [
+      `${mark} ${mains} ${metal}`,
+      `${mark} ${metal} (${mains})`,
+    ]),
+  ]);
 
 /** The metal; for which mains the badge was tested, it leaves open. */
 export const BADGE_WORDS: Vocabulary<'white' | (typeof METALS)[number]> = vocabulary('an efficiency badge', {
@@ -28,17 +35,39 @@ export const MODULAR_WORDS: Vocabulary<'fixed' | 'partly' | 'fully'> = vocabular
   'a kind of cabling',
   {
     fixed: ['non-modular', 'non modular', 'not modular', 'fixed cables', 'no', 'none'],
-    partly: ['semi-modular', 'semi', 'partially modular', 'partial', 'partly modular', 'half modular', 'hybrid'],
-    fully: ['fully modular', 'full modular', 'full', 'full-modular', '100% modular', 'all modular'],
+    partly: [
+      'teilmodular',
+      'semi-modular',
+      'semi',
+      'partially modular',
+      'partial',
+      'partly modular',
+      'half modular',
+      'hybrid',
+    ],
+    fully: [
+      'vollmodular',
+      'voll-modular',
+      'fully modular',
+      'full modular',
+      'full',
+      'full-modular',
+      '100% modular',
+      'all modular',
+    ],
   },
   { modular: ['partly', 'fully'], yes: ['partly', 'fully'] },
 );
 
-export const POWER_FACTOR_WORDS: Vocabulary<'active' | 'passive' | 'none'> = vocabulary('a power-factor correction', {
-  active: ['active PFC', 'APFC', 'active power factor correction', 'with active PFC'],
-  passive: ['passive PFC', 'PPFC', 'passive power factor correction'],
-  none: ['no PFC', 'without PFC', 'no'],
-});
+export const POWER_FACTOR_WORDS: Vocabulary<'active' | 'passive' | 'none'> = vocabulary(
+  'a power-factor correction',
+  {
+    active: ['aktiv', 'aktive PFC', 'active PFC', 'APFC', 'active power factor correction', 'with active PFC'],
+    passive: ['passive PFC', 'PPFC', 'passive power factor correction'],
+    none: ['no PFC', 'without PFC', 'no'],
+  },
+  { PFC: ['active', 'passive'] },
+);
 
 type MemoryTypeWord = 'DDR3' | 'DDR4' | 'DDR5' | 'LPDDR4X' | 'LPDDR5' | 'LPDDR5X';
 
@@ -51,7 +80,16 @@ export const MEMORY_TYPE_WORDS: Vocabulary<MemoryTypeWord> = vocabulary('a memor
   LPDDR5X: ['LPDDR-5X', 'LPDDR5x SDRAM', 'LPDDR5X memory'],
 });
 
-const PIPES = ['heat pipe direct touch', 'direct-touch heat pipes', 'direct touch', 'direct contact', 'HDT'];
+const PIPES = [
+  'heat pipe direct touch',
+  'direct-touch heat pipes',
+  'direct touch',
+  'direct contact',
+  'direct contact heatpipes',
+  'direct-contact heat pipes',
+  'direct touch heatpipes',
+  'HDT',
+];
 const pipesIn = (metals: readonly string[]): string[] =>
   metals.flatMap((metal) => [
     ...PIPES.map((pipes) => `${pipes}, ${metal}`),
@@ -65,9 +103,28 @@ const pipesIn = (metals: readonly string[]): string[] =>
 export const BASE_METAL_WORDS = vocabulary(
   'a base metal',
   {
-    copper: ['Cu', 'pure copper', 'bare copper', 'C1100 copper', 'C1100', 'solid copper', 'copper base'],
+    copper: [
+      'Cu',
+      'pure copper',
+      'bare copper',
+      'C1100 copper',
+      'C1100',
+      'solid copper',
+      'copper base',
+      'Kupfer',
+      'copper base plate',
+      'copper cold plate',
+      'copper plate',
+      'micro-channel copper',
+    ],
     'nickel-plated copper': [
       'copper (nickel plated)',
+      ...['copper base', 'copper cold plate', 'copper base plate'].flatMap((one) => [
+        `${one}, nickel-plated`,
+        `nickel-plated ${one}`,
+      ]),
+      'vernickeltes Kupfer',
+      'nickel-plated pure copper',
       'copper, nickel-plated',
       'nickel plated copper',
       'copper nickel plated',
@@ -118,8 +175,24 @@ export const MEMORY_SHAPE_WORDS: Vocabulary<'DIMM' | 'SO-DIMM' | 'CAMM2' | 'LPCA
       'RDIMM',
       'LRDIMM',
       'CUDIMM',
+      '288-pin',
+      'UDIMM 288-pin',
+      '288-pin UDIMM',
+      'desktop',
     ],
-    'SO-DIMM': ['SODIMM', 'SO DIMM', '262-pin SO-DIMM', '260-pin SO-DIMM', 'notebook DIMM', 'laptop DIMM', 'CSODIMM'],
+    'SO-DIMM': [
+      '260-pin',
+      '262-pin',
+      'laptop',
+      'notebook',
+      'SODIMM',
+      'SO DIMM',
+      '262-pin SO-DIMM',
+      '260-pin SO-DIMM',
+      'notebook DIMM',
+      'laptop DIMM',
+      'CSODIMM',
+    ],
     CAMM2: ['CAMM 2', 'DDR5 CAMM2', 'compression attached memory module'],
     LPCAMM2: ['LPCAMM 2', 'LPDDR5X LPCAMM2', 'LP-CAMM2'],
   },
@@ -137,9 +210,28 @@ export const MEMORY_CLASS_WORDS: Vocabulary<'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDI
       'non-registered',
       'unregistered',
       'ECC UDIMM',
+      'non-buffered',
+      'sem buffer',
+      'ungepuffert',
+      'unbuffered non-ECC',
+      'non-ECC unbuffered',
+      'non-ECC unbuffered DIMM',
+      'non-ECC UDIMM',
+      'ECC unbuffered',
     ],
     CUDIMM: ['CU-DIMM', 'clocked UDIMM', 'clocked unbuffered', 'CSODIMM', 'CSO-DIMM', 'CKD'],
-    RDIMM: ['registered', 'R-DIMM', 'registered DIMM', 'buffered registered', 'ECC registered', 'ECC RDIMM', 'REG ECC'],
+    RDIMM: [
+      'Reg.',
+      'reg',
+      'registriert',
+      'registered',
+      'R-DIMM',
+      'registered DIMM',
+      'buffered registered',
+      'ECC registered',
+      'ECC RDIMM',
+      'REG ECC',
+    ],
     LRDIMM: ['load-reduced', 'LR-DIMM', 'load reduced DIMM'],
     MRDIMM: ['MR-DIMM', 'MCRDIMM', 'multiplexed rank DIMM', 'multiplexed registered'],
   },

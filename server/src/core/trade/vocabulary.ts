@@ -11,8 +11,8 @@ export interface Vocabulary<C extends string = string> {
 }
 
 /**
- * A text in plain letters: no case, blanks, hyphens, quotation marks, brackets or trade marks, `x` for `×`. Linear in
- * its length.
+ * A text in plain letters: no case, blanks, hyphens, quotation marks, brackets or trade marks, `x` for `×`, a word for
+ * the sign of a negative number. Linear in its length.
  */
 export function plainLetters(text: string): string {
   return text
@@ -20,6 +20,7 @@ export function plainLetters(text: string): string {
     .normalize('NFKC')
     .toLowerCase()
     .replace(/×/g, 'x')
+    .replace(/^[-−–]\s?(?=\d)/, 'minus')
     .replace(/[\s\-_‐‑–—()[\]"'“”’]/g, '');
 }
 

@@ -15,13 +15,13 @@ export default fileCheck({
       faulty: `
 parts:
   drives:
-    - { name: scratch, screw: m3 }
-#                             ^^
+    - { name: scratch, bus: STAA }
+#                           ^^^^
 `,
       mended: `
 parts:
   drives:
-    - { name: scratch, screw: M3 }
+    - { name: scratch, bus: SATA }
 `,
     },
   ],
