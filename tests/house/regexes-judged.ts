@@ -26,7 +26,6 @@ export const judgedSlowly: ReadonlyMap<string, string> = new Map([
       String.raw`:y|ies))\b/i`,
     'by hand: a list of words; only blanks repeat, between two words that are no blanks',
   ],
-  [String.raw`/^(\d{2,5}) ?[x×] ?(\d{2,5}) ?@ ?(\d{1,3}(?:\.\d+)?) ?hz$/i`, 'recheck: linear'],
   [String.raw`/^(displayport .+?) ?[x×]([124])$/`, 'recheck: linear'],
   [String.raw`/\d+/g`, 'recheck: linear'],
   [String.raw`/^\s*socket\b/i`, 'recheck: linear'],

@@ -207,9 +207,6 @@ export const READ: readonly Row[] = [
       'PCIe Gen 4.0 x 4',
       'Gen4 x4',
       'Gen 4x4',
-      'PCIe Gen4 x4, NVMe 1.4',
-      'PCIe 4.0 x4 NVMe',
-      'NVMe PCIe 4.0 x4',
       'PCI-Express 4.0 x4',
       'PCIe 4.0 4x',
     ],
@@ -581,6 +578,7 @@ export const READ: readonly Row[] = [
 
 /** What leaves something open, or means nothing there, with what is offered instead. */
 export const ASKED: readonly Row[] = [
+  ['drive.link', 'PCIe 4 x4', ['PCIe Gen4 x4, NVMe 1.4', 'PCIe 4.0 x4 NVMe', 'NVMe PCIe 4.0 x4']],
   ['board.width', '15.5 cm', ['15,5 cm']],
   ['board.width', '', ['155m', '305 x 244 mm']],
   ['cooler.mass', '', ['~900 g']],

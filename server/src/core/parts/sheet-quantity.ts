@@ -8,7 +8,7 @@ const longest = 80;
 /** Upper limits and lower ones, before the number or behind it. */
 const before: readonly (readonly [RegExp, string])[] = [
   [
-    /^(?:max(?:\.|imum|imal)?|bis|até|hasta|jusqu’à|below|less than|within|no more than|not more than|<):?\s?(?=[\d.])/i,
+    /^(?:max(?:\.|imum|imal)?|bis|até|hasta|jusqu’à|below|less than|within|n(?:o|ot) more than|<):?\s?(?=[\d.])/i,
     'up to ',
   ],
   [/^(?:min(?:\.|imum|imal)?|more than|over|above|>):?\s?(?=[\d.])/i, 'at least '],

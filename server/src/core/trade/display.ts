@@ -8,7 +8,7 @@ export interface DisplayMode {
   readonly refreshHz: number;
 }
 
-const MODE_TEXT = /^(\d{2,5}) ?[x×*] ?(\d{2,5}) ?(?:p? ?@|at|,|p? ) ?(\d{1,3}(?:\.\d+)?) ?hz$/i;
+const MODE_TEXT = /^(\d{2,5}) ?[x×*] ?(\d{2,5}) ?(?:p? ?@|at|,|p? ) ?(\d{1,3}(?:\.\d{1,4})?) ?hz$/i;
 
 /** Sizes by name. `4K` alone may be 3840 or 4096 wide. Source: common practice. */
 const NAMED_SIZES: readonly (readonly [RegExp, string])[] = [

@@ -207,14 +207,19 @@ function plain(text: string): string {
     .replace(/[®™]/g, '')
     .replace(/×/g, 'x')
     .replace(/\s+/g, ' ')
-    .replace(/^nvme (?=p)|,? nvme(?: \d\.\d[a-c]?)?$/g, '')
     .replace(/^pci[ -]?e(?:xpress)? ?/, 'pcie ')
     .replace(/ x ?16 \(x ?(1|2|4|8)(?: (?:mode|electrical|lanes))?\)$/, ' x$1')
     .replace(/^(sata [^()]{1,12}) \((?:sata )?[^()]{1,10}\)$/, '$1');
 }
 
-/** What a text with one half of a PCIe link may mean: the generations, or the widths, that it leaves open. */
+/**
+ * What a text with one half of a PCIe link may mean: the generations, or the widths, that it leaves open; and the link
+ * of a text that names the protocol beside it, which is no part of a link.
+ */
 export function linksMeant(text: string): readonly string[] | undefined {
+  const alone = plain(text).replace(/^nvme (?=p)|,? nvme(?: \d\.\d[a-c]?)?$/g, '');
+  const link = alone === plain(text) ? undefined : parseLink(alone);
+  if (link?.bus === 'PCIe') return [`PCIe ${link.generation} x${link.lanes}`];
   const [, generation] = /^(?:pcie ?(?:gen ?)?|gen ?)([1-6])(?:\.0)?$/.exec(plain(text)) ?? [];
   if (generation) return [4, 8, 16].map((lanes) => `PCIe ${generation} x${lanes}`);
   const [, lanes] = /^(?:pcie )?x ?(1|2|4|8|16)$/.exec(plain(text)) ?? [];

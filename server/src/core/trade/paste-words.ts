@@ -26,7 +26,7 @@ export const PASTE_CLASS_WORDS = vocabulary('a filling of pastes', {
   pad: ['thermal pad', 'phase-change pad', 'phase change', 'graphite pad', 'carbon pad', 'PCM pad'],
 });
 
-/** `non-conductive` speaks of shorts; that a paste couples high frequencies it leaves open only where a sheet says so. */
+/** `non-conductive` speaks of shorts; of what it couples at high frequencies only a sheet that says so tells. */
 export const ELECTRICALLY_WORDS = vocabulary('an electrical property', {
   insulating: [
     'non-conductive',

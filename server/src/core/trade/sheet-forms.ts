@@ -61,11 +61,11 @@ export const sheetCount = (text: string): string | undefined =>
   );
 
 const KIT =
-  /^(?:(\d{1,4}) ?gb )?(?:kit )?\(?(?:(\d{1,2}) ?x ?(\d{1,4}) ?gb|(\d{1,4}) ?gb ?x ?(\d{1,2}))\)?(?: (\d{1,4}) ?gb)?(?: kit)?$/;
+  /^(?:(\d{1,4}) ?gb )?(?:kit )?(?:(\d{1,2}) ?x ?(\d{1,4}) ?gb|(\d{1,4}) ?gb ?x ?(\d{1,2}))(?: (\d{1,4}) ?gb)?$/;
 
 /** `32 GB kit (2 x 16 GB)`, `2x16GB`, `32GB (16GBx2)`: modules and the capacity of one, where they agree. */
 function kitOf(text: string): { modules: number; eachGb: number } | undefined {
-  const [, before, ahead, each, eachAhead, behind, after] = KIT.exec(plain(text)) ?? [];
+  const [, before, ahead, each, eachAhead, behind, after] = KIT.exec(plain(text).replace(/[()]| kit$/g, '')) ?? [];
   const [modules, eachGb] = [Number(ahead ?? behind), Number(each ?? eachAhead)];
   const whole = before ?? after;
   if (!(modules > 0) || (whole !== undefined && Number(whole) !== modules * eachGb)) return undefined;
@@ -91,7 +91,9 @@ export const sheetEcc = (text: string): string | undefined => {
 export const sheetGlass = (text: string): string | undefined => {
   const written = plain(text);
   if (
-    /^(?:\d(?:\.\d)? ?mm )?(?:left |right |side )*(?:tempered glass|tg|hartglas|vidro temperado|glass)$/.test(written)
+    /^(?:\d(?:\.\d)? ?mm )?(?:left |right )?(?:side )?(?:tempered glass|tg|hartglas|vidro temperado|glass)$/.test(
+      written,
+    )
   )
     return 'true';
   return /^(?:steel|acrylic|mesh|aluminium|aluminum)$/.test(written) ? 'false' : undefined;
