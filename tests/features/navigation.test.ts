@@ -61,6 +61,52 @@ describe('definition', () => {
     );
   });
 
+  test('of the place of a finding that is gone is what stands there', () => {
+    const at = (path: string): string | undefined =>
+      target(
+        `parts:\n  supply: {}\n  drives: [{ name: a b }, { name: two.5, slot: M2_1 }]\naccept: [{ at: ¦${path} }]\n`,
+      );
+    expect(at('parts.supply')).toBe('desk.pcbuild.yaml:supply');
+    expect(at('parts.drives.a b')).toBe('desk.pcbuild.yaml:a b');
+    expect(at('parts.drives.two.5.slot')).toBe('desk.pcbuild.yaml:slot');
+    expect(at('"parts.drives[1]"')).toBe('desk.pcbuild.yaml:{ name: two.5, slot: M2_1 }');
+    expect(at('parts.none.slot')).toBeUndefined();
+  });
+
+  test('of a check is its page, for a client that opens such pages', () => {
+    const { view: judged, position } = view('accept: [{ finding: cooler-t¦oo-tall, at: parts.cooler }]\n');
+    expect(definition(judged, position, 'fettle-check')?.uri).toBe('fettle-check:/cooler-too-tall.md');
+    expect(definition(judged, position)).toBeUndefined();
+    const none = view('accept: [{ finding: no-s¦uch, at: parts.cooler }]\n');
+    expect(definition(none.view, none.position, 'fettle-check')).toBeUndefined();
+  });
+
+  test('of a firmware version, a header, an output and a supply’s cables is the line that lists it', () => {
+    const b7 =
+      'kind: board\nfirmware: { versions: ["1.02", "1.20"] }\nheaders: { FAN_1: {} }\n' +
+      'display-outputs: { HDMI_1: {} }\nprocessors: [{ since: "1.20" }]\n';
+    const files = { 'parts/norrvik/b8.part.yaml': b7, 'parts/holm/s1.part.yaml': 'kind: supply\n' };
+    const line = (marked: string, name?: string): string | undefined => {
+      const { view: judged, position } = view(marked, files, name);
+      const found = definition(judged, position);
+      return found && `${found.uri.replace('file:///ws/', '')}:${found.range.start.line + 1}`;
+    };
+    const own = 'parts/norrvik/b8.part.yaml';
+    const on = 'parts:\n  board: { use: norrvik/b8 }\n';
+    expect(line('parts:\n  board: { use: norrvik/b8, firmware: "1.¦20" }\n')).toBe(`${own}:2`);
+    expect(line(`${on}  fans: [{ header: FAN¦_1 }]\n`)).toBe(`${own}:3`);
+    expect(line(`${on}  displays: [{ port: HD¦MI_1 }]\n`)).toBe(`${own}:4`);
+    expect(line('parts:\n  supply: { cables: hol¦m/s1 }\n')).toBe('parts/holm/s1.part.yaml:1');
+    expect(line(`${on}bench: { firmware-update: { to: "1¦.20" } }\n`)).toBe(`${own}:2`);
+    expect(line(b7.replace('since: "1', 'since: "¦1'), 'parts/norrvik/b9.part.yaml')).toBe(
+      'parts/norrvik/b9.part.yaml:2',
+    );
+  });
+
+  test('of a name where it is given is that place', () => {
+    expect(target('parts:\n  drives: [{ name: scr¦atch }]\n')).toBe('desk.pcbuild.yaml:scratch');
+  });
+
   test('of anything else is nothing', () => {
     expect(target(`${board}  drives: [{ slot: M¦2_9 }]\n`)).toBeUndefined();
     expect(target('bui¦ld: Desk\n')).toBeUndefined();

@@ -1,6 +1,12 @@
 // Names across the files of a workspace, over the wire: uses and renames of part files and of what they list.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { ClientCapabilities, Location, WorkspaceEdit } from 'vscode-languageserver-protocol/node';
+import {
+  CancellationTokenSource,
+  WorkDoneProgress,
+  type ClientCapabilities,
+  type Location,
+  type WorkspaceEdit,
+} from 'vscode-languageserver-protocol/node';
 import { TestClient } from '../support/client';
 import { busyFactor, cpuMsOf } from '../support/cpu';
 
@@ -201,4 +207,91 @@ describe('files moved by the editor', () => {
     await client.type(desk, 'norrvik/b7-forge', 'norrvik/b7');
     expect((await client.findings(desk)).map(({ code }) => code)).not.toContain('part-not-found');
   });
+});
+
+describe('symbols of the workspace', () => {
+  const symbols = async (query: string): Promise<string[]> => {
+    const found = await client.connection.sendRequest<{ name: string; containerName: string }[]>('workspace/symbol', {
+      query,
+    });
+    return found.map(({ name, containerName }) => `${name} in ${containerName}`).sort();
+  };
+
+  test('are builds, parts and the names that builds give, in every workspace below the folder', async () => {
+    await client.start(whole);
+    expect(await symbols('Desk')).toEqual(['Desk in desk.pcbuild.yaml']);
+    expect(await symbols('forge')).toEqual(['norrvik/b7-forge in board']);
+    expect(await symbols('scratch')).toHaveLength(4);
+    expect(await symbols('scratch')).toContain('scratch in Counter · drives');
+    expect(await symbols('')).toHaveLength(11);
+    expect(await symbols('nothing of the kind')).toEqual([]);
+  });
+
+  test('follow unsaved text', async () => {
+    await client.start(whole);
+    await client.open(desk);
+    await client.type(desk, 'name: scratch', 'name: fast one');
+    expect(await symbols('fast one')).toEqual(['fast one in Desk · drives']);
+  });
+});
+
+describe('call-outs', () => {
+  interface Item {
+    name: string;
+    uri: string;
+  }
+  const prepare = (name: string, text: string): Promise<Item[]> => ask('textDocument/prepareCallHierarchy', name, text);
+
+  test('lead from a part to the builds that use it, and back', async () => {
+    await client.start(whole);
+    await client.open(desk);
+    await client.open(board);
+    const [item] = await prepare(board, 'slots');
+    expect(item).toMatchObject({ name: 'norrvik/b7-forge', uri: client.uri(board) });
+    expect(await prepare(desk, 'norrvik/b7-forge')).toEqual([item]);
+    const calls = await client.connection.sendRequest<{ from: Item; fromRanges: { start: { line: number } }[] }[]>(
+      'callHierarchy/incomingCalls',
+      { item },
+    );
+    expect(calls.map(({ from, fromRanges }) => [from.name, fromRanges.map(({ start }) => start.line)])).toEqual([
+      ['Desk', [3]],
+      ['Counter', [3]],
+    ]);
+    const [build] = await prepare(desk, 'build');
+    const out = await client.connection.sendRequest<{ to: Item }[]>('callHierarchy/outgoingCalls', { item: build });
+    expect(out.map(({ to }) => to.name)).toEqual(['norrvik/b7-forge', 'lumen/rapid-2t']);
+  });
+});
+
+test('links lead to part files that are there', async () => {
+  await client.start(whole);
+  await client.open(desk);
+  await client.type(desk, 'lumen/rapid-2t', 'lumen/none');
+  const links = await client.connection.sendRequest('textDocument/documentLink', {
+    textDocument: { uri: client.uri(desk) },
+  });
+  expect(links).toMatchObject([{ target: client.uri(board), range: { start: { line: 3 } } }]);
+});
+
+test('progress is reported to a client that offers to show it, and what is cancelled ends', async () => {
+  for (let i = 0; i < 800; i++) client.files.set(`ws/many/b${i}.pcbuild.yaml`, build(`Number ${i}`));
+  const told: string[] = [];
+  client.connection.onProgress(WorkDoneProgress.type, 'token', ({ kind }) => void told.push(kind));
+  await client.start({ ...whole, window: { workDoneProgress: true } });
+  await client.open(desk);
+  const context = { includeDeclaration: false };
+  const more = { context, workDoneToken: 'token' };
+  expect(await ask('textDocument/references', desk, 'norrvik/b7-forge', more)).toHaveLength(802);
+  expect(told[0]).toBe('begin');
+  expect(told.at(-1)).toBe('end');
+  const source = new CancellationTokenSource();
+  const asked = client.connection.sendRequest(
+    'textDocument/references',
+    { textDocument: { uri: client.uri(desk) }, position: client.at(desk, 'norrvik/b7-forge', 1), context },
+    source.token,
+  );
+  source.cancel();
+  await expect(asked).rejects.toThrow('cancelled');
+  // The open file is served meanwhile.
+  expect(await uses(desk, 'scratch')).toHaveLength(1);
 });

@@ -91,14 +91,19 @@ export class Across {
 
   /** The files that may name one of some parts. */
   async *users(here: Here, parts: readonly string[], asker: Asker): AsyncGenerator<AddressedFile & Named> {
+    yield* this.readAll(await this.index.filesNaming(here.place, parts, asker), asker);
+  }
+
+  /** Reads files one after the other. Throws once nobody waits for them any more. */
+  async *readAll(places: readonly Place[], asker: Asker): AsyncGenerator<AddressedFile & Named> {
     let begun = performance.now();
-    const places = await this.index.filesNaming(here.place, parts, asker);
     for (const [i, place] of places.entries()) {
       if (asker.stopped()) throw cancelled();
       const user = await this.read(place);
       if (user) yield user;
       if (performance.now() - begun < stretchMs) continue;
       asker.told?.(i + 1, places.length);
+      this.shared.session.evict();
       await this.pause();
       begun = performance.now();
     }

@@ -50,7 +50,7 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     DefinitionRequest.type,
     guarded(DefinitionRequest.method, log, async ({ textDocument, position }) => {
       const judged = await judge(textDocument.uri);
-      return (judged && definition(judged, position)) ?? null;
+      return (judged && definition(judged, position, shared.client.own.pages)) ?? null;
     }),
   );
   connection.onRequest(

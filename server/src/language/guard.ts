@@ -1,11 +1,5 @@
 // Guards around handlers: what throws is logged with its method and answered as an error, never swallowed.
-import {
-  ErrorCodes,
-  LSPErrorCodes,
-  ResponseError,
-  type CancellationToken,
-  type WorkDoneProgressReporter,
-} from 'vscode-languageserver/node';
+import { LSPErrorCodes, ResponseError, ErrorCodes, type CancellationToken } from 'vscode-languageserver/node';
 
 export type Log = (message: string) => void;
 
@@ -21,13 +15,13 @@ export const overtaken = (): ResponseError<void> =>
 export function guarded<P, R>(
   method: string,
   log: Log,
-  handle: (params: P, token: CancellationToken, progress?: WorkDoneProgressReporter) => R | Promise<R>,
-): (params: P, token: CancellationToken, progress?: WorkDoneProgressReporter, ...more: unknown[]) => Promise<R> {
-  return async (first, second, progress) => {
+  handle: (params: P, token: CancellationToken) => R | Promise<R>,
+): (params: P, token: CancellationToken, ...more: unknown[]) => Promise<R> {
+  return async (first, second) => {
     const [params, token] = second === undefined ? [undefined as P, first as CancellationToken] : [first, second];
     if (token.isCancellationRequested) throw cancelled();
     try {
-      const result = await handle(params, token, progress);
+      const result = await handle(params, token);
       if (token.isCancellationRequested) throw cancelled();
       return result;
     } catch (error) {

@@ -9,7 +9,7 @@ import {
   type CancellationToken,
   type FileOperationRegistrationOptions,
   type ServerCapabilities,
-  type WorkDoneProgressReporter,
+  type WorkDoneProgressParams,
 } from 'vscode-languageserver/node';
 import { highlights } from '../features/references';
 import { prepareRename } from '../features/rename';
@@ -37,9 +37,9 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   const { connection, log } = shared;
   connection.onRequest(
     ReferencesRequest.type,
-    guarded(ReferencesRequest.method, log, ({ textDocument, position, context }, token, progress) =>
-      reported(token, progress, 'Looking for uses', (asker) =>
-        across.references(textDocument.uri, position, context.includeDeclaration, asker),
+    guarded(ReferencesRequest.method, log, (params, token) =>
+      reported(shared, params, token, 'Looking for uses', (asker) =>
+        across.references(params.textDocument.uri, params.position, params.context.includeDeclaration, asker),
       ),
     ),
   );
@@ -59,14 +59,16 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   );
   connection.onRequest(
     RenameRequest.type,
-    guarded(RenameRequest.method, log, ({ textDocument, position, newName }, token, progress) =>
-      reported(token, progress, 'Renaming', (asker) => across.rename(textDocument.uri, position, newName, asker)),
+    guarded(RenameRequest.method, log, (params, token) =>
+      reported(shared, params, token, 'Renaming', (asker) =>
+        across.rename(params.textDocument.uri, params.position, params.newName, asker),
+      ),
     ),
   );
   connection.onRequest(
     WillRenameFilesRequest.type,
-    guarded(WillRenameFilesRequest.method, log, ({ files }, token, progress) =>
-      reported(token, progress, 'Following moved part files', (asker) => across.filesMoved(files, asker)),
+    guarded(WillRenameFilesRequest.method, log, ({ files }, token) =>
+      reported(shared, {}, token, 'Following moved part files', (asker) => across.filesMoved(files, asker)),
     ),
   );
   connection.onNotification(DidRenameFilesNotification.type, moved);
@@ -74,21 +76,19 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
 
 /** Runs what may take a while over a workspace: it can be given up, and says how far it is where that is wished. */
 export async function reported<T>(
+  { connection }: Shared,
+  { workDoneToken }: WorkDoneProgressParams,
   token: CancellationToken,
-  progress: WorkDoneProgressReporter | undefined,
   title: string,
   work: (asker: Asker) => Promise<T>,
 ): Promise<T> {
-  let isBegun = false;
-  const told = (done: number, of: number): void => {
-    if (!isBegun) progress?.begin(title, 0, undefined, true);
-    isBegun = true;
+  const progress = workDoneToken === undefined ? undefined : connection.window.attachWorkDoneProgress(workDoneToken);
+  progress?.begin(title, 0, undefined, true);
+  const told = (done: number, of: number): void =>
     progress?.report(Math.floor((100 * done) / of), `${done} of ${of} files`);
-  };
   try {
     return await work({ stopped: () => token.isCancellationRequested, told });
   } finally {
-    // A progress that somebody offered is ended, begun or not.
     progress?.done();
   }
 }

@@ -25,6 +25,7 @@ import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
 import { answerNames, movesOffered, namesOffered } from './name-answers';
+import { answerOutline, answerWorkspace, outlineOffered } from './outline-answers';
 import { Hosts, type MakeHost } from './hosts';
 import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
@@ -109,6 +110,8 @@ class Server {
     );
     answer(shared, this.shelf, this.environment.pause);
     answerNames(shared, this.across, () => this.anew());
+    answerOutline(shared, this.across);
+    answerWorkspace(shared, this.across, () => this.hosts.folderUris);
     this.registerFindings();
   }
 
@@ -156,6 +159,7 @@ class Server {
       hoverProvider: true,
       definitionProvider: true,
       ...namesOffered(client),
+      ...outlineOffered,
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'] },
       codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,

@@ -2664,8 +2664,8 @@ validate31.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceWillRenameFiles = validate32;
-const schema33 = {"type":"object","properties":{"files":{"type":"array","items":{"type":"object","properties":{"oldUri":{"type":"string"},"newUri":{"type":"string"}},"required":["oldUri","newUri"]}}},"required":["files"]};
+export const textDocumentFoldingRange = validate32;
+const schema33 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
 
 function validate32(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2673,68 +2673,32 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.files === undefined) && (missing0 = "files")){
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
 validate32.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
-if(data.files !== undefined){
-let data0 = data.files;
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
 const _errs1 = errors;
 if(errors === _errs1){
-if(Array.isArray(data0)){
-var valid1 = true;
-const len0 = data0.length;
-for(let i0=0; i0<len0; i0++){
-let data1 = data0[i0];
-const _errs3 = errors;
-if(errors === _errs3){
-if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
-if(((data1.oldUri === undefined) && (missing1 = "oldUri")) || ((data1.newUri === undefined) && (missing1 = "newUri"))){
-validate32.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate32.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
-if(data1.oldUri !== undefined){
-const _errs5 = errors;
-if(typeof data1.oldUri !== "string"){
-validate32.errors = [{instancePath:instancePath+"/files/" + i0+"/oldUri",schemaPath:"#/properties/files/items/properties/oldUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
-}
-var valid2 = _errs5 === errors;
-}
-else {
-var valid2 = true;
-}
-if(valid2){
-if(data1.newUri !== undefined){
-const _errs7 = errors;
-if(typeof data1.newUri !== "string"){
-validate32.errors = [{instancePath:instancePath+"/files/" + i0+"/newUri",schemaPath:"#/properties/files/items/properties/newUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
-}
-var valid2 = _errs7 === errors;
-}
-else {
-var valid2 = true;
-}
-}
-}
-}
-else {
-validate32.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate32.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
-var valid1 = _errs3 === errors;
-if(!valid1){
-break;
-}
 }
 }
 else {
-validate32.errors = [{instancePath:instancePath+"/files",schemaPath:"#/properties/files/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate32.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -2750,8 +2714,8 @@ validate32.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceDidRenameFiles = validate33;
-const schema34 = {"type":"object","properties":{"files":{"type":"array","items":{"type":"object","properties":{"oldUri":{"type":"string"},"newUri":{"type":"string"}},"required":["oldUri","newUri"]}}},"required":["files"]};
+export const textDocumentSelectionRange = validate33;
+const schema34 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"positions":{"type":"array","items":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}}},"required":["textDocument","positions"]};
 
 function validate33(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2759,70 +2723,123 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.files === undefined) && (missing0 = "files")){
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.positions === undefined) && (missing0 = "positions"))){
 validate33.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
-if(data.files !== undefined){
-let data0 = data.files;
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
 const _errs1 = errors;
 if(errors === _errs1){
-if(Array.isArray(data0)){
-var valid1 = true;
-const len0 = data0.length;
-for(let i0=0; i0<len0; i0++){
-let data1 = data0[i0];
-const _errs3 = errors;
-if(errors === _errs3){
-if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
-if(((data1.oldUri === undefined) && (missing1 = "oldUri")) || ((data1.newUri === undefined) && (missing1 = "newUri"))){
-validate33.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate33.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
-if(data1.oldUri !== undefined){
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate33.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate33.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.positions !== undefined){
+let data2 = data.positions;
 const _errs5 = errors;
-if(typeof data1.oldUri !== "string"){
-validate33.errors = [{instancePath:instancePath+"/files/" + i0+"/oldUri",schemaPath:"#/properties/files/items/properties/oldUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+if(errors === _errs5){
+if(Array.isArray(data2)){
+var valid2 = true;
+const len0 = data2.length;
+for(let i0=0; i0<len0; i0++){
+let data3 = data2[i0];
+const _errs7 = errors;
+if(errors === _errs7){
+if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
+let missing2;
+if(((data3.line === undefined) && (missing2 = "line")) || ((data3.character === undefined) && (missing2 = "character"))){
+validate33.errors = [{instancePath:instancePath+"/positions/" + i0,schemaPath:"#/properties/positions/items/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
 return false;
-}
-var valid2 = _errs5 === errors;
 }
 else {
-var valid2 = true;
-}
-if(valid2){
-if(data1.newUri !== undefined){
-const _errs7 = errors;
-if(typeof data1.newUri !== "string"){
-validate33.errors = [{instancePath:instancePath+"/files/" + i0+"/newUri",schemaPath:"#/properties/files/items/properties/newUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+if(data3.line !== undefined){
+let data4 = data3.line;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate33.errors = [{instancePath:instancePath+"/positions/" + i0+"/line",schemaPath:"#/properties/positions/items/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate33.errors = [{instancePath:instancePath+"/positions/" + i0+"/line",schemaPath:"#/properties/positions/items/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid3 = _errs9 === errors;
+}
+else {
+var valid3 = true;
+}
+if(valid3){
+if(data3.character !== undefined){
+let data5 = data3.character;
+const _errs11 = errors;
+if(!(((typeof data5 == "number") && (!(data5 % 1) && !isNaN(data5))) && (isFinite(data5)))){
+validate33.errors = [{instancePath:instancePath+"/positions/" + i0+"/character",schemaPath:"#/properties/positions/items/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs11){
+if((typeof data5 == "number") && (isFinite(data5))){
+if(data5 < 0 || isNaN(data5)){
+validate33.errors = [{instancePath:instancePath+"/positions/" + i0+"/character",schemaPath:"#/properties/positions/items/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid3 = _errs11 === errors;
+}
+else {
+var valid3 = true;
+}
+}
+}
+}
+else {
+validate33.errors = [{instancePath:instancePath+"/positions/" + i0,schemaPath:"#/properties/positions/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
 }
 var valid2 = _errs7 === errors;
-}
-else {
-var valid2 = true;
-}
-}
-}
-}
-else {
-validate33.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-var valid1 = _errs3 === errors;
-if(!valid1){
+if(!valid2){
 break;
 }
 }
 }
 else {
-validate33.errors = [{instancePath:instancePath+"/files",schemaPath:"#/properties/files/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate33.errors = [{instancePath:instancePath+"/positions",schemaPath:"#/properties/positions/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
 }
 }
 }
@@ -2836,8 +2853,8 @@ validate33.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentCompletion = validate34;
-const schema35 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+export const textDocumentDocumentLink = validate34;
+const schema35 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
 
 function validate34(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2845,7 +2862,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
 validate34.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -2874,77 +2891,6 @@ validate34.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/pr
 return false;
 }
 }
-var valid0 = _errs1 === errors;
-}
-else {
-var valid0 = true;
-}
-if(valid0){
-if(data.position !== undefined){
-let data2 = data.position;
-const _errs5 = errors;
-if(errors === _errs5){
-if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
-let missing2;
-if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
-validate34.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
-return false;
-}
-else {
-if(data2.line !== undefined){
-let data3 = data2.line;
-const _errs7 = errors;
-if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
-validate34.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
-return false;
-}
-if(errors === _errs7){
-if((typeof data3 == "number") && (isFinite(data3))){
-if(data3 < 0 || isNaN(data3)){
-validate34.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
-return false;
-}
-}
-}
-var valid2 = _errs7 === errors;
-}
-else {
-var valid2 = true;
-}
-if(valid2){
-if(data2.character !== undefined){
-let data4 = data2.character;
-const _errs9 = errors;
-if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
-validate34.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
-return false;
-}
-if(errors === _errs9){
-if((typeof data4 == "number") && (isFinite(data4))){
-if(data4 < 0 || isNaN(data4)){
-validate34.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
-return false;
-}
-}
-}
-var valid2 = _errs9 === errors;
-}
-else {
-var valid2 = true;
-}
-}
-}
-}
-else {
-validate34.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-var valid0 = _errs5 === errors;
-}
-else {
-var valid0 = true;
-}
 }
 }
 }
@@ -2957,8 +2903,8 @@ validate34.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDocumentSymbol = validate35;
-const schema36 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+export const textDocumentPrepareCallHierarchy = validate35;
+const schema36 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
 
 function validate35(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -2966,7 +2912,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.textDocument === undefined) && (missing0 = "textDocument")){
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
 validate35.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -2995,6 +2941,77 @@ validate35.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/pr
 return false;
 }
 }
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate35.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate35.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate35.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate35.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate35.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate35.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
 }
 }
 }
@@ -3007,8 +3024,8 @@ validate35.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentCodeAction = validate36;
-const schema37 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+export const callHierarchyIncomingCalls = validate36;
+const schema37 = {"type":"object","properties":{"item":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["item"]};
 
 function validate36(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -3016,8 +3033,311 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+if((data.item === undefined) && (missing0 = "item")){
 validate36.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.item !== undefined){
+let data0 = data.item;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate36.errors = [{instancePath:instancePath+"/item",schemaPath:"#/properties/item/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate36.errors = [{instancePath:instancePath+"/item/uri",schemaPath:"#/properties/item/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate36.errors = [{instancePath:instancePath+"/item",schemaPath:"#/properties/item/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate36.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate36.errors = vErrors;
+return errors === 0;
+}
+
+export const callHierarchyOutgoingCalls = validate37;
+const schema38 = {"type":"object","properties":{"item":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["item"]};
+
+function validate37(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.item === undefined) && (missing0 = "item")){
+validate37.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.item !== undefined){
+let data0 = data.item;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate37.errors = [{instancePath:instancePath+"/item",schemaPath:"#/properties/item/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate37.errors = [{instancePath:instancePath+"/item/uri",schemaPath:"#/properties/item/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate37.errors = [{instancePath:instancePath+"/item",schemaPath:"#/properties/item/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate37.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate37.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceSymbol = validate38;
+const schema39 = {"type":"object","properties":{"query":{"type":"string"}},"required":["query"]};
+
+function validate38(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.query === undefined) && (missing0 = "query")){
+validate38.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.query !== undefined){
+if(typeof data.query !== "string"){
+validate38.errors = [{instancePath:instancePath+"/query",schemaPath:"#/properties/query/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate38.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate38.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceWillRenameFiles = validate39;
+const schema40 = {"type":"object","properties":{"files":{"type":"array","items":{"type":"object","properties":{"oldUri":{"type":"string"},"newUri":{"type":"string"}},"required":["oldUri","newUri"]}}},"required":["files"]};
+
+function validate39(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.files === undefined) && (missing0 = "files")){
+validate39.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.files !== undefined){
+let data0 = data.files;
+const _errs1 = errors;
+if(errors === _errs1){
+if(Array.isArray(data0)){
+var valid1 = true;
+const len0 = data0.length;
+for(let i0=0; i0<len0; i0++){
+let data1 = data0[i0];
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+let missing1;
+if(((data1.oldUri === undefined) && (missing1 = "oldUri")) || ((data1.newUri === undefined) && (missing1 = "newUri"))){
+validate39.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data1.oldUri !== undefined){
+const _errs5 = errors;
+if(typeof data1.oldUri !== "string"){
+validate39.errors = [{instancePath:instancePath+"/files/" + i0+"/oldUri",schemaPath:"#/properties/files/items/properties/oldUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs5 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data1.newUri !== undefined){
+const _errs7 = errors;
+if(typeof data1.newUri !== "string"){
+validate39.errors = [{instancePath:instancePath+"/files/" + i0+"/newUri",schemaPath:"#/properties/files/items/properties/newUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate39.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid1 = _errs3 === errors;
+if(!valid1){
+break;
+}
+}
+}
+else {
+validate39.errors = [{instancePath:instancePath+"/files",schemaPath:"#/properties/files/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate39.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate39.errors = vErrors;
+return errors === 0;
+}
+
+export const workspaceDidRenameFiles = validate40;
+const schema41 = {"type":"object","properties":{"files":{"type":"array","items":{"type":"object","properties":{"oldUri":{"type":"string"},"newUri":{"type":"string"}},"required":["oldUri","newUri"]}}},"required":["files"]};
+
+function validate40(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.files === undefined) && (missing0 = "files")){
+validate40.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.files !== undefined){
+let data0 = data.files;
+const _errs1 = errors;
+if(errors === _errs1){
+if(Array.isArray(data0)){
+var valid1 = true;
+const len0 = data0.length;
+for(let i0=0; i0<len0; i0++){
+let data1 = data0[i0];
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+let missing1;
+if(((data1.oldUri === undefined) && (missing1 = "oldUri")) || ((data1.newUri === undefined) && (missing1 = "newUri"))){
+validate40.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data1.oldUri !== undefined){
+const _errs5 = errors;
+if(typeof data1.oldUri !== "string"){
+validate40.errors = [{instancePath:instancePath+"/files/" + i0+"/oldUri",schemaPath:"#/properties/files/items/properties/oldUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs5 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data1.newUri !== undefined){
+const _errs7 = errors;
+if(typeof data1.newUri !== "string"){
+validate40.errors = [{instancePath:instancePath+"/files/" + i0+"/newUri",schemaPath:"#/properties/files/items/properties/newUri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate40.errors = [{instancePath:instancePath+"/files/" + i0,schemaPath:"#/properties/files/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid1 = _errs3 === errors;
+if(!valid1){
+break;
+}
+}
+}
+else {
+validate40.errors = [{instancePath:instancePath+"/files",schemaPath:"#/properties/files/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate40.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate40.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCompletion = validate41;
+const schema42 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["textDocument","position"]};
+
+function validate41(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.position === undefined) && (missing0 = "position"))){
+validate41.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -3028,20 +3348,191 @@ if(errors === _errs1){
 if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
 if((data0.uri === undefined) && (missing1 = "uri")){
-validate36.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate41.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data0.uri !== undefined){
 if(typeof data0.uri !== "string"){
-validate36.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate41.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate41.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data2 = data.position;
+const _errs5 = errors;
+if(errors === _errs5){
+if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
+let missing2;
+if(((data2.line === undefined) && (missing2 = "line")) || ((data2.character === undefined) && (missing2 = "character"))){
+validate41.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+return false;
+}
+else {
+if(data2.line !== undefined){
+let data3 = data2.line;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate41.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs7){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+validate41.errors = [{instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs7 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data2.character !== undefined){
+let data4 = data2.character;
+const _errs9 = errors;
+if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
+validate41.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs9){
+if((typeof data4 == "number") && (isFinite(data4))){
+if(data4 < 0 || isNaN(data4)){
+validate41.errors = [{instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+validate41.errors = [{instancePath:instancePath+"/position",schemaPath:"#/properties/position/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate41.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate41.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDocumentSymbol = validate42;
+const schema43 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["textDocument"]};
+
+function validate42(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate42.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate42.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate42.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate42.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+}
+}
+}
+else {
+validate42.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate42.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentCodeAction = validate43;
+const schema44 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"range":{"type":"object","properties":{"start":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"end":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}},"required":["start","end"]},"context":{"type":"object","properties":{"diagnostics":{"type":"array","items":{"type":"object","properties":{},"required":[]}},"only":{"anyOf":[{"type":"null"},{"type":"array","items":{"type":"string"}}]}},"required":["diagnostics"]}},"required":["textDocument","range","context"]};
+
+function validate43(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((((data.textDocument === undefined) && (missing0 = "textDocument")) || ((data.range === undefined) && (missing0 = "range"))) || ((data.context === undefined) && (missing0 = "context"))){
+validate43.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.textDocument !== undefined){
+let data0 = data.textDocument;
+const _errs1 = errors;
+if(errors === _errs1){
+if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
+let missing1;
+if((data0.uri === undefined) && (missing1 = "uri")){
+validate43.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data0.uri !== undefined){
+if(typeof data0.uri !== "string"){
+validate43.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate43.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3058,7 +3549,7 @@ if(errors === _errs5){
 if(data2 && typeof data2 == "object" && !Array.isArray(data2)){
 let missing2;
 if(((data2.start === undefined) && (missing2 = "start")) || ((data2.end === undefined) && (missing2 = "end"))){
-validate36.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
+validate43.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
 return false;
 }
 else {
@@ -3069,7 +3560,7 @@ if(errors === _errs7){
 if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
 let missing3;
 if(((data3.line === undefined) && (missing3 = "line")) || ((data3.character === undefined) && (missing3 = "character"))){
-validate36.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
+validate43.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/required",keyword:"required",params:{missingProperty: missing3},message:"must have required property '"+missing3+"'"}];
 return false;
 }
 else {
@@ -3077,13 +3568,13 @@ if(data3.line !== undefined){
 let data4 = data3.line;
 const _errs9 = errors;
 if(!(((typeof data4 == "number") && (!(data4 % 1) && !isNaN(data4))) && (isFinite(data4)))){
-validate36.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate43.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs9){
 if((typeof data4 == "number") && (isFinite(data4))){
 if(data4 < 0 || isNaN(data4)){
-validate36.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate43.errors = [{instancePath:instancePath+"/range/start/line",schemaPath:"#/properties/range/properties/start/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -3098,13 +3589,13 @@ if(data3.character !== undefined){
 let data5 = data3.character;
 const _errs11 = errors;
 if(!(((typeof data5 == "number") && (!(data5 % 1) && !isNaN(data5))) && (isFinite(data5)))){
-validate36.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate43.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs11){
 if((typeof data5 == "number") && (isFinite(data5))){
 if(data5 < 0 || isNaN(data5)){
-validate36.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate43.errors = [{instancePath:instancePath+"/range/start/character",schemaPath:"#/properties/range/properties/start/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -3118,7 +3609,7 @@ var valid3 = true;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate43.errors = [{instancePath:instancePath+"/range/start",schemaPath:"#/properties/range/properties/start/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3135,7 +3626,7 @@ if(errors === _errs13){
 if(data6 && typeof data6 == "object" && !Array.isArray(data6)){
 let missing4;
 if(((data6.line === undefined) && (missing4 = "line")) || ((data6.character === undefined) && (missing4 = "character"))){
-validate36.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
+validate43.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/required",keyword:"required",params:{missingProperty: missing4},message:"must have required property '"+missing4+"'"}];
 return false;
 }
 else {
@@ -3143,13 +3634,13 @@ if(data6.line !== undefined){
 let data7 = data6.line;
 const _errs15 = errors;
 if(!(((typeof data7 == "number") && (!(data7 % 1) && !isNaN(data7))) && (isFinite(data7)))){
-validate36.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate43.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs15){
 if((typeof data7 == "number") && (isFinite(data7))){
 if(data7 < 0 || isNaN(data7)){
-validate36.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate43.errors = [{instancePath:instancePath+"/range/end/line",schemaPath:"#/properties/range/properties/end/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -3164,13 +3655,13 @@ if(data6.character !== undefined){
 let data8 = data6.character;
 const _errs17 = errors;
 if(!(((typeof data8 == "number") && (!(data8 % 1) && !isNaN(data8))) && (isFinite(data8)))){
-validate36.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+validate43.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
 return false;
 }
 if(errors === _errs17){
 if((typeof data8 == "number") && (isFinite(data8))){
 if(data8 < 0 || isNaN(data8)){
-validate36.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+validate43.errors = [{instancePath:instancePath+"/range/end/character",schemaPath:"#/properties/range/properties/end/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
 return false;
 }
 }
@@ -3184,7 +3675,7 @@ var valid4 = true;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate43.errors = [{instancePath:instancePath+"/range/end",schemaPath:"#/properties/range/properties/end/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3197,7 +3688,7 @@ var valid2 = true;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate43.errors = [{instancePath:instancePath+"/range",schemaPath:"#/properties/range/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3214,7 +3705,7 @@ if(errors === _errs19){
 if(data9 && typeof data9 == "object" && !Array.isArray(data9)){
 let missing5;
 if((data9.diagnostics === undefined) && (missing5 = "diagnostics")){
-validate36.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
+validate43.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/required",keyword:"required",params:{missingProperty: missing5},message:"must have required property '"+missing5+"'"}];
 return false;
 }
 else {
@@ -3230,7 +3721,7 @@ let data11 = data10[i0];
 const _errs23 = errors;
 if(errors === _errs23){
 if(!(data11 && typeof data11 == "object" && !Array.isArray(data11))){
-validate36.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate43.errors = [{instancePath:instancePath+"/context/diagnostics/" + i0,schemaPath:"#/properties/context/properties/diagnostics/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3241,7 +3732,7 @@ break;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate43.errors = [{instancePath:instancePath+"/context/diagnostics",schemaPath:"#/properties/context/properties/diagnostics/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
 }
@@ -3316,7 +3807,7 @@ else {
 vErrors.push(err3);
 }
 errors++;
-validate36.errors = vErrors;
+validate43.errors = vErrors;
 return false;
 }
 else {
@@ -3339,7 +3830,7 @@ var valid5 = true;
 }
 }
 else {
-validate36.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate43.errors = [{instancePath:instancePath+"/context",schemaPath:"#/properties/context/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3353,25 +3844,25 @@ var valid0 = true;
 }
 }
 else {
-validate36.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate43.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate36.errors = vErrors;
+validate43.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDiagnostic = validate37;
-const schema38 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
+export const textDocumentDiagnostic = validate44;
+const schema45 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
 
-function validate37(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate44(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.textDocument === undefined) && (missing0 = "textDocument")){
-validate37.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate44.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -3382,20 +3873,20 @@ if(errors === _errs1){
 if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
 if((data0.uri === undefined) && (missing1 = "uri")){
-validate37.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate44.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data0.uri !== undefined){
 if(typeof data0.uri !== "string"){
-validate37.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate44.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate37.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate44.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3447,7 +3938,7 @@ else {
 vErrors.push(err2);
 }
 errors++;
-validate37.errors = vErrors;
+validate44.errors = vErrors;
 return false;
 }
 else {
@@ -3470,25 +3961,25 @@ var valid0 = true;
 }
 }
 else {
-validate37.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate44.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate37.errors = vErrors;
+validate44.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceDiagnostic = validate38;
-const schema39 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
+export const workspaceDiagnostic = validate45;
+const schema46 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
 
-function validate38(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate45(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.previousResultIds === undefined) && (missing0 = "previousResultIds")){
-validate38.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate45.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -3506,14 +3997,14 @@ if(errors === _errs3){
 if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
 let missing1;
 if(((data1.uri === undefined) && (missing1 = "uri")) || ((data1.value === undefined) && (missing1 = "value"))){
-validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate45.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data1.uri !== undefined){
 const _errs5 = errors;
 if(typeof data1.uri !== "string"){
-validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate45.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs5 === errors;
@@ -3525,7 +4016,7 @@ if(valid2){
 if(data1.value !== undefined){
 const _errs7 = errors;
 if(typeof data1.value !== "string"){
-validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate45.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs7 === errors;
@@ -3537,7 +4028,7 @@ var valid2 = true;
 }
 }
 else {
-validate38.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate45.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -3548,7 +4039,7 @@ break;
 }
 }
 else {
-validate38.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate45.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
 }
@@ -3556,73 +4047,73 @@ return false;
 }
 }
 else {
-validate38.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate45.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate38.errors = vErrors;
+validate45.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceExecuteCommand = validate39;
-const schema40 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
+export const workspaceExecuteCommand = validate46;
+const schema47 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
 
-function validate39(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate46(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.command === undefined) && (missing0 = "command")){
-validate39.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate46.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
 if(data.command !== undefined){
 if(typeof data.command !== "string"){
-validate39.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate46.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate39.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate46.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate39.errors = vErrors;
+validate46.errors = vErrors;
 return errors === 0;
 }
 
-export const fettleExplain = validate40;
-const schema41 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
+export const fettleExplain = validate47;
+const schema48 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
 
-function validate40(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate47(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.check === undefined) && (missing0 = "check")){
-validate40.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate47.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
 if(data.check !== undefined){
 if(typeof data.check !== "string"){
-validate40.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate47.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate40.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate47.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate40.errors = vErrors;
+validate47.errors = vErrors;
 return errors === 0;
 }
 
@@ -3645,6 +4136,13 @@ export const byMethod = {
   'textDocument/documentHighlight': textDocumentDocumentHighlight,
   'textDocument/prepareRename': textDocumentPrepareRename,
   'textDocument/rename': textDocumentRename,
+  'textDocument/foldingRange': textDocumentFoldingRange,
+  'textDocument/selectionRange': textDocumentSelectionRange,
+  'textDocument/documentLink': textDocumentDocumentLink,
+  'textDocument/prepareCallHierarchy': textDocumentPrepareCallHierarchy,
+  'callHierarchy/incomingCalls': callHierarchyIncomingCalls,
+  'callHierarchy/outgoingCalls': callHierarchyOutgoingCalls,
+  'workspace/symbol': workspaceSymbol,
   'workspace/willRenameFiles': workspaceWillRenameFiles,
   'workspace/didRenameFiles': workspaceDidRenameFiles,
   'textDocument/completion': textDocumentCompletion,

@@ -57,25 +57,38 @@ export class UseIndex {
 
   /** The builds and part files of a place’s workspace, those that are only open included. */
   async filesOf({ host, root }: Place): Promise<readonly Place[]> {
-    let listing = this.listings.get(root);
-    if (!listing) {
-      this.listings.set(root, (listing = this.list(host, root)));
-      listing.catch(() => this.listings.delete(root));
-    }
-    const files = await listing;
+    const files = (await this.filesBelow(host, host.pathIn(root, ''))).filter((file) => file.root === root);
     const listed = new Set(files.map(({ path }) => path));
     const open = await this.options.openPlaces();
     return [...files, ...open.filter((one) => one.root === root && !listed.has(one.path))];
   }
 
-  /** Those of them that may name some parts, or hold a text; fewer once nobody waits for them any more. */
+  /** The builds and part files below a folder, by its path, of every workspace there. */
+  filesBelow(host: AddressedHost, path: string): Promise<readonly Place[]> {
+    let listing = this.listings.get(path);
+    if (!listing) {
+      this.listings.set(path, (listing = this.list(host, path)));
+      listing.catch(() => this.listings.delete(path));
+    }
+    return listing;
+  }
+
+  /** Those that may name some parts, or hold a text; fewer once nobody waits for them any more. */
   async filesNaming(place: Place, names: readonly string[], asker: Asker): Promise<readonly Place[]> {
+    return this.filesWhere(await this.filesOf(place), (file) => this.mayName(file, names), asker);
+  }
+
+  /** Those of some files that a test holds of; fewer once nobody waits for them any more. */
+  async filesWhere(
+    files: readonly Place[],
+    test: (file: Place) => Awaitable<boolean>,
+    asker: Asker,
+  ): Promise<readonly Place[]> {
     const found: Place[] = [];
-    const files = await this.filesOf(place);
     let begun = performance.now();
     for (const [i, file] of files.entries()) {
-      const may = this.mayName(file, names);
-      if (may instanceof Promise ? await may : may) found.push(file);
+      const holds = test(file);
+      if (holds instanceof Promise ? await holds : holds) found.push(file);
       if (performance.now() - begun < stretchMs) continue;
       asker.told?.(i + 1, files.length);
       this.options.evict();
@@ -86,24 +99,29 @@ export class UseIndex {
     return found;
   }
 
-  private async list(host: AddressedHost, root: string): Promise<readonly Place[]> {
-    const { files, troubles } = await walk(host, [host.pathIn(root, '')], this.options.pause);
+  /** What stands in a file as it is now; nothing where it cannot be read. */
+  textOf(file: Place): Awaitable<string> {
+    const text = (read: Awaited<ReturnType<Texts['read']>>): string => (!read || isTrouble(read) ? '' : read.text);
+    const read = this.texts.read(file);
+    return read instanceof Promise ? read.then(text) : text(read);
+  }
+
+  private async list(host: AddressedHost, path: string): Promise<readonly Place[]> {
+    const { files, troubles } = await walk(host, [path], this.options.pause);
     for (const trouble of troubles) this.options.tell(trouble);
     return files
-      .filter((file) => file.root === root && file.kind !== 'house')
-      .map(({ name }) => ({ host, root, name, path: host.pathIn(root, name) }));
+      .filter((file) => file.kind !== 'house')
+      .map(({ root, name }) => ({ host, root, name, path: host.pathIn(root, name) }));
   }
 
   private mayName(file: Place, names: readonly string[]): Awaitable<boolean> {
-    if (names.every(isWord)) {
-      const words = this.wordsOf(file);
-      const has = (one: Noted): boolean => one === undefined || names.some((name) => one.has(name));
-      return words instanceof Promise ? words.then(has) : has(words);
+    if (!names.every(isWord)) {
+      const text = this.textOf(file);
+      return text instanceof Promise ? text.then((one) => mayHold(one, names)) : mayHold(text, names);
     }
-    const has = (read: Awaited<ReturnType<Texts['read']>>): boolean =>
-      read !== undefined && !isTrouble(read) && mayHold(read.text, names);
-    const read = this.texts.read(file);
-    return read instanceof Promise ? read.then(has) : has(read);
+    const words = this.wordsOf(file);
+    const has = (one: Noted): boolean => one === undefined || names.some((name) => one.has(name));
+    return words instanceof Promise ? words.then(has) : has(words);
   }
 
   private wordsOf(file: Place): Awaitable<Noted> {

@@ -1,0 +1,158 @@
+// Answers about the lie of the land: folding, selection, links, symbols of the workspace, and who uses a part.
+import {
+  CallHierarchyIncomingCallsRequest,
+  CallHierarchyOutgoingCallsRequest,
+  CallHierarchyPrepareRequest,
+  DocumentLinkRequest,
+  FoldingRangeRequest,
+  SelectionRangeRequest,
+  WorkspaceSymbolRequest,
+  type DocumentLink,
+  type ServerCapabilities,
+  type SymbolInformation,
+  type SymbolKind,
+} from 'vscode-languageserver/node';
+import { callsOf, itemOf, partNamedAt, type CallItem } from '../features/call-outs';
+import { foldingRanges } from '../features/folding';
+import { addressLinks, partLinks } from '../features/links';
+import { selectionRange } from '../features/selection-ranges';
+import { matches, symbolsMatching } from '../features/workspace-symbols';
+import type { Asker } from '../session/use-index';
+import type { Across } from './across';
+import type { Shared } from './findings';
+import { guarded } from './guard';
+import { reported } from './name-answers';
+
+const mostFolds = 5_000;
+const mostSymbols = 500;
+
+/** What is offered to every client. */
+export const outlineOffered: ServerCapabilities = {
+  foldingRangeProvider: true,
+  selectionRangeProvider: true,
+  documentLinkProvider: {},
+  workspaceSymbolProvider: { workDoneProgress: true },
+  callHierarchyProvider: { workDoneProgress: true },
+};
+
+/** Registers the answers about one file. */
+export function answerOutline({ connection, log }: Shared, across: Across): void {
+  connection.onRequest(
+    FoldingRangeRequest.type,
+    guarded(FoldingRangeRequest.method, log, async ({ textDocument }) => {
+      const file = await across.at(textDocument.uri);
+      return file ? foldingRanges(file.doc, mostFolds) : null;
+    }),
+  );
+  connection.onRequest(
+    SelectionRangeRequest.type,
+    guarded(SelectionRangeRequest.method, log, async ({ textDocument, positions }) => {
+      const file = await across.at(textDocument.uri);
+      return file ? positions.map((position) => selectionRange(file.doc, position)) : null;
+    }),
+  );
+  connection.onRequest(
+    DocumentLinkRequest.type,
+    guarded(DocumentLinkRequest.method, log, ({ textDocument }) => linksOf(across, textDocument.uri)),
+  );
+}
+
+async function linksOf(across: Across, uri: string): Promise<DocumentLink[] | null> {
+  const file = await across.at(uri);
+  if (!file) return null;
+  const range = file.doc.lines.rangeOf.bind(file.doc.lines);
+  const links: DocumentLink[] = addressLinks(file.doc).map(({ address, span }) => ({
+    range: range(span),
+    target: address,
+  }));
+  for (const { name, span } of partLinks(file.doc)) {
+    const part = await across.partFile(file, name);
+    if (part) links.push({ range: range(span), target: part.uri, tooltip: part.place.name });
+  }
+  return links;
+}
+
+/** Registers the answers about a whole workspace; `folders` are those that the editor has open. */
+export function answerWorkspace(shared: Shared, across: Across, folders: () => readonly string[]): void {
+  const { connection, log } = shared;
+  connection.onRequest(
+    WorkspaceSymbolRequest.type,
+    guarded(WorkspaceSymbolRequest.method, log, (params, token) =>
+      reported(shared, params, token, 'Looking for symbols', (asker) =>
+        symbolsOf(shared, across, folders(), params.query, asker),
+      ),
+    ),
+  );
+  connection.onRequest(
+    CallHierarchyPrepareRequest.type,
+    guarded(CallHierarchyPrepareRequest.method, log, async ({ textDocument, position }) => {
+      const file = await across.at(textDocument.uri);
+      if (!file) return null;
+      const part = partNamedAt(file, file.doc.lines.offsetAt(position));
+      const named = part === undefined ? file : await across.partFile(file, part);
+      return named ? [protocolItem(itemOf(named))] : null;
+    }),
+  );
+  connection.onRequest(
+    CallHierarchyIncomingCallsRequest.type,
+    guarded(CallHierarchyIncomingCallsRequest.method, log, (params, token) =>
+      reported(shared, params, token, 'Looking for builds', async (asker) => {
+        const file = await across.at(params.item.uri);
+        if (file?.partName === undefined) return [];
+        const calls = [];
+        for await (const user of across.users(file, [file.partName], asker)) {
+          const fromRanges = callsOf(user, file.partName);
+          if (fromRanges.length > 0) calls.push({ from: protocolItem(itemOf(user)), fromRanges });
+        }
+        return calls;
+      }),
+    ),
+  );
+  connection.onRequest(
+    CallHierarchyOutgoingCallsRequest.type,
+    guarded(CallHierarchyOutgoingCallsRequest.method, log, async ({ item }) => {
+      const file = await across.at(item.uri);
+      if (!file) return null;
+      const calls = [];
+      for (const name of new Set(partLinks(file.doc).map((link) => link.name))) {
+        const part = await across.partFile(file, name);
+        if (part) calls.push({ to: protocolItem(itemOf(part)), fromRanges: callsOf(file, name) });
+      }
+      return calls;
+    }),
+  );
+}
+
+const protocolItem = (item: CallItem): CallItem & { kind: SymbolKind } => item as CallItem & { kind: SymbolKind };
+
+/** The names of files first decide which are read; of the rest, those are that hold the words. */
+async function symbolsOf(
+  { session }: Shared,
+  across: Across,
+  folders: readonly string[],
+  query: string,
+  asker: Asker,
+): Promise<SymbolInformation[]> {
+  const symbols: SymbolInformation[] = [];
+  const words = query.toLowerCase();
+  for (const uri of folders) {
+    const host = session.hostFor(uri);
+    const path = host?.pathOf(uri);
+    if (!host || path === undefined) continue;
+    const holds = (text: string): boolean => text.toLowerCase().includes(words);
+    const files = await across.index.filesWhere(
+      await across.index.filesBelow(host, path),
+      (file) => {
+        if (matches(file.name, query)) return true;
+        const text = across.index.textOf(file);
+        return text instanceof Promise ? text.then(holds) : holds(text);
+      },
+      asker,
+    );
+    for await (const file of across.readAll(files, asker)) {
+      symbols.push(...(symbolsMatching(file, query) as SymbolInformation[]));
+      if (symbols.length >= mostSymbols) return symbols.slice(0, mostSymbols);
+    }
+  }
+  return symbols;
+}
