@@ -18,7 +18,13 @@ import { checkScheme, ExplainPages } from './explain';
 export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
 
 /** What the server is told of this client. */
-const own: ClientOptions = { explains: true, files: true, pages: checkScheme, wholeOnRequest: true };
+const own: ClientOptions = {
+  explains: true,
+  files: true,
+  pages: checkScheme,
+  suggest: 'editor.action.triggerSuggest',
+  wholeOnRequest: true,
+};
 
 /** Makes a client for a transport: a process on the desktop, a worker in a browser. */
 export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;

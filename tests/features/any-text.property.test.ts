@@ -2,7 +2,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
-import { completion } from '../../server/src/features/completion';
 import { definition } from '../../server/src/features/definition';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
 import { fixAllEdits } from '../../server/src/features/fix-all';
@@ -13,6 +12,7 @@ import type { Range, View } from '../../server/src/features/shapes';
 import { applyEdits, editsOverlap, Lines } from '../../server/src/core/text';
 import { view } from '../support/view';
 import { codeActions } from '../support/code-actions';
+import { completions } from '../support/completions';
 
 const parts = {
   'parts/norrvik/b7-forge.part.yaml':
@@ -86,8 +86,7 @@ function everything(judged: View, offset: number): void {
   const { doc } = judged;
   const position = doc.lines.positionAt(offset);
   for (const { range } of diagnosticsOf(judged, { from: 'unknown', related: true })) inside(doc.text, range);
-  for (const item of completion(judged, position, { markup: 'markdown', snippets: true, parts: () => ['a/b'] }))
-    inside(doc.text, item.textEdit.range);
+  for (const item of completions(judged, position)) inside(doc.text, item.textEdit.range);
   const said = hover(judged, position, 'markdown');
   if (said?.range) inside(doc.text, said.range);
   definition(judged, position);

@@ -1,9 +1,20 @@
 // Completion: keys of the place, values of the field, names that the board, the parts folder and the build give.
 import { describe, expect, test } from 'vitest';
+import { Build } from '../../server/src/core/build/build';
 import { partNamed } from '../../server/src/core/build/named-things';
+import { kindOfPart } from '../../server/src/core/build/placed';
+import { judgeBuild } from '../../server/src/core/judge/judge';
+import type { Candidate } from '../../server/src/core/judge/swaps';
 import { handedOver } from '../../server/src/core/manifest/acceptance';
+import { Doc } from '../../server/src/core/parts/doc';
 import { STEP_KINDS } from '../../server/src/core/trade/steps';
-import { completion, type CompletionItem } from '../../server/src/features/completion';
+import { completion } from '../../server/src/features/completion';
+import type { CompletionItem } from '../../server/src/features/completion-item';
+import { describePart } from '../../server/src/features/completion-resolve';
+import { Fits } from '../../server/src/features/fit';
+import { today } from '../support/bench';
+import { completions } from '../support/completions';
+import { findIn, readSamples } from '../support/samples';
 import { edited, view } from '../support/view';
 
 const parts = {
@@ -28,10 +39,11 @@ function offered(
   snippets = false,
 ): { items: CompletionItem[]; labels: string[]; take: (label: string) => string } {
   const { view: judged, position, text, candidates } = view(marked, parts, name);
-  const items = completion(judged, position, {
+  const { items } = completion(judged, position, {
     markup: 'plaintext',
     snippets,
-    parts: (kind) => candidates(kind).map((one) => one.name),
+    parts: candidates,
+    fits: new Fits(),
   });
   return {
     items,
@@ -194,6 +206,202 @@ describe('the order of work and what follows it', () => {
       'parts:\n  board: { firmware: { versions: ["1.08", "1.20"] } }\nbench: { firmware-update: { to: ¦ } }\n';
     expect(offered(listed).labels).toEqual(['1.20', '1.08']);
     expect(offered(listed).take('1.20')).toBe(listed.replace('¦', '"1.20"'));
+  });
+});
+
+describe('parts in the order of how well they would serve', () => {
+  const files = {
+    'parts/tarn/mid-3.part.yaml': 'kind: case\ncooler-height: 160 mm\n',
+    'parts/boreas/a-high.part.yaml': 'kind: cooler\nheight: 322 mm\nprice: 20 EUR\n',
+    'parts/boreas/b-dear.part.yaml': 'kind: cooler\nheight: 150 mm\nprice: 90 EUR\n',
+    'parts/boreas/c-fair.part.yaml': 'kind: cooler\nheight: 152 mm\nprice: 40 EUR\n',
+    'parts/boreas/d-bare.part.yaml': 'kind: cooler\nprice: 10 EUR\n',
+  };
+  const at = (marked: string, labelDetails = true): CompletionItem[] => {
+    const { view: judged, position, candidates } = view(marked, files);
+    return completions(judged, position, { parts: candidates, labelDetails });
+  };
+  const told = (marked: string): (string | undefined)[][] =>
+    at(marked).map(({ label, labelDetails }) => [label, labelDetails?.description]);
+  const open = (use: string): string => `parts:\n  cooler: { use: ${use} }\n  case: { use: tarn/mid-3 }\n`;
+
+  test('what fits comes first, the cheaper before the dearer; what does not comes last with the reason', () => {
+    expect(told(open('¦'))).toEqual([
+      ['boreas/c-fair', '40 EUR, 8 mm to spare'],
+      ['boreas/b-dear', '90 EUR, 10 mm to spare'],
+      ['boreas/d-bare', '10 EUR, not decided: too tall'],
+      ['boreas/a-high', '162 mm too tall'],
+    ]);
+  });
+
+  test('beside a part that stands there already, by what each would change', () => {
+    expect(told(open('boreas/b-dear¦')).slice(0, 2)).toEqual([
+      ['boreas/c-fair', '−50 EUR, 8 mm to spare'],
+      ['boreas/b-dear', '90 EUR, 10 mm to spare'],
+    ]);
+  });
+
+  test('a client that shows no words beside an item has them as its detail', () => {
+    const [first] = at(open('¦'), false);
+    expect(first).toMatchObject({ label: 'boreas/c-fair', detail: '40 EUR, 8 mm to spare' });
+    expect(first).not.toHaveProperty('labelDetails');
+  });
+
+  test('of many, those that match what is typed are tried first, and the list is told to be incomplete', () => {
+    const many = Object.fromEntries(
+      Array.from({ length: 450 }, (_, i) => [`parts/x/n${i}.part.yaml`, `kind: cooler\nheight: ${i} mm\n`]),
+    );
+    const { view: judged, position, candidates } = view(open('x/n449¦'), { ...files, ...many });
+    const list = completion(judged, position, {
+      markup: 'plaintext',
+      snippets: false,
+      parts: candidates,
+      fits: new Fits(),
+    });
+    expect(list.isIncomplete).toBe(true);
+    expect(list.items.at(-1)!.label).not.toBe('x/n448');
+    expect(list.items.find(({ label }) => label === 'x/n449')!.detail).toBe('289 mm too tall');
+    expect(list.items.find(({ label }) => label === 'x/n448')!.detail).toBeUndefined();
+  });
+
+  test('what was tried is kept while a name is typed, and forgotten once anything else changes', () => {
+    const fits = new Fits();
+    const first = (marked: string, others: Readonly<Record<string, string>> = files): string | undefined => {
+      const { view: judged, position, candidates } = view(marked, others);
+      return completion(judged, position, { markup: 'plaintext', snippets: false, parts: candidates, fits }).items[0]
+        ?.detail;
+    };
+    expect(first(open('¦'))).toBe('40 EUR, 8 mm to spare');
+    expect(first(open('bo¦'))).toBe('40 EUR, 8 mm to spare');
+    const lower = { ...files, 'parts/tarn/mid-3.part.yaml': 'kind: case\ncooler-height: 155 mm\n' };
+    expect(first(open('bo¦'), lower)).toBe('40 EUR, 3 mm to spare');
+  });
+
+  test('one that is looked at tells what the build would be with it', () => {
+    const { view: judged } = view(open('boreas/b-dear'), files);
+    const data = { uri: '', path: 'parts.cooler', part: 'boreas/a-high' };
+    const said = describePart({ ...judged, build: judged.build! }, data, 'plaintext')!.value;
+    expect(said).toMatch(/^It would bring:\n\n- stop .*322 mm/);
+    expect(said).toContain('height: 322 mm');
+    expect(
+      describePart({ ...judged, build: judged.build! }, { ...data, part: 'no/such' }, 'plaintext'),
+    ).toBeUndefined();
+    expect(
+      describePart({ ...judged, build: judged.build! }, { ...data, path: 'parts.x' }, 'plaintext'),
+    ).toBeUndefined();
+  });
+});
+
+describe('places in the order of use', () => {
+  const forge = `parts:
+  board:
+    memory: { slots: [A1, A2, B1, B2], fill-first: [A2, B2] }
+    firmware: { versions: ["1.02", "1.08", "1.20"] }
+    processors: [{ family: Calder C7, since: "1.08" }]
+    slots:
+      PCIE_1: { kind: PCIe, length: x16 }
+      M2_1: { kind: M.2, carries: [PCIe 4 x4] }
+      M2_2: { kind: M.2, carries: [PCIe 4 x4] }
+    ports: { SATA_1: {}, SATA_2: {} }
+    headers: { PUMP: { kind: pump }, FAN_1: { kind: fan }, FAN_2: { kind: fan }, RGB_1: { kind: RGB } }
+  processor: { family: Calder C7, model: C7 840 }
+`;
+  const told = (more: string): (string | undefined)[][] => {
+    const { view: judged, position } = view(forge + more, {});
+    return completions(judged, position, { labelDetails: true }).map(({ label, labelDetails }) => [
+      label,
+      labelDetails?.description,
+    ]);
+  };
+
+  test('a slot lists only those that the drive goes into, free ones first, then those taken, and by what', () => {
+    expect(
+      told('  drives:\n    - { name: system, shape: M.2, slot: M2_1 }\n    - { name: scratch, shape: M.2, slot: ¦ }\n'),
+    ).toEqual([
+      ['M2_2', 'M.2, [PCIe 4 x4]'],
+      ['M2_1', 'taken by system'],
+    ]);
+  });
+
+  test('a port and a header too; each kind of header where it belongs', () => {
+    expect(told('  drives:\n    - { name: a, port: SATA_1 }\n    - { name: b, port: ¦ }\n')).toEqual([
+      ['SATA_2', undefined],
+      ['SATA_1', 'taken by a'],
+    ]);
+    const fans = (key: string): (string | undefined)[] =>
+      told(`  fans:\n    - { name: rear, header: FAN_1 }\n    - { ${key}: ¦ }\n`).map(([label]) => label);
+    expect(fans('header')).toEqual(['FAN_2', 'PUMP', 'FAN_1']);
+    expect(fans('light-header')).toEqual(['RGB_1']);
+  });
+
+  test('memory slots as the board is filled', () => {
+    expect(told('  memory:\n    - { name: pair, slots: [A2, ¦] }\n')).toEqual([
+      ['B2', undefined],
+      ['A1', undefined],
+      ['B1', undefined],
+      ['A2', 'taken by pair'],
+    ]);
+  });
+
+  test('firmware versions that start the processor before those that do not', () => {
+    expect(told('bench: { firmware-update: { to: ¦ } }\n')).toEqual([
+      ['1.20', expect.stringMatching(/^starts /)],
+      ['1.08', expect.stringMatching(/^starts /)],
+      ['1.02', expect.stringMatching(/^does not start /)],
+    ]);
+  });
+});
+
+describe('as someone writes', () => {
+  test('keys of a part begin with its part file and its place', () => {
+    expect(offered('parts:\n  board: { ¦ }\n').labels.slice(0, 2)).toEqual(['use', 'firmware']);
+    expect(offered('¦').labels.slice(0, 5)).toEqual(['format', 'build', 'purpose', 'place', 'parts']);
+  });
+
+  test('a number is offered with its unit; an empty value has the unit with room for the number', () => {
+    expect(offered('parts:\n  cooler: { height: 158¦ }\n').take('158 mm')).toBe(
+      'parts:\n  cooler: { height: 158 mm }\n',
+    );
+    const [unit] = offered('parts:\n  cooler:\n    height:¦\n', undefined, true).items;
+    expect(unit).toMatchObject({ label: 'mm', insertTextFormat: 2, textEdit: { newText: ' ${1} mm' } });
+    expect(offered('parts:\n  cooler:\n    height: ¦\n').labels).toEqual([]);
+  });
+
+  test('a key whose values are listed asks for them once it is taken over, where the client can', () => {
+    const { view: judged, position } = view('bench:\n  ¦\n');
+    const items = completions(judged, position, { again: 'own.suggest' });
+    expect(items.find(({ label }) => label === 'surface')!.command?.command).toBe('own.suggest');
+    expect(completions(judged, position).every(({ command }) => command === undefined)).toBe(true);
+  });
+});
+
+describe('every value of the samples that is one of several', () => {
+  const { docs, house, builds } = readSamples();
+  const all = [...docs.values()].filter(({ kind }) => kind === 'part');
+  const candidates = (kind: string): readonly Candidate[] =>
+    all
+      .filter((doc) => kindOfPart(doc) === kind)
+      .map((doc) => ({ name: doc.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc }));
+
+  test.each(builds.map(({ doc }) => [doc.name, doc] as const))('is in the list after its colon: %s', (name, doc) => {
+    const erasable = [
+      ...doc.text.matchAll(/(?<=[ {](?:use|slot|port|header|mount|surface|flow|floor|cables): )[^,}\n#]+/g),
+    ];
+    expect(erasable.length).toBeGreaterThan(8);
+    for (const { 0: written, index } of erasable) {
+      // A drive that no such slot takes: what is written there is a fault of the sample.
+      if (written === 'WIFI') continue;
+      const text = doc.text.slice(0, index) + doc.text.slice(index + written.length);
+      const own = new Doc(name, 'build', text);
+      const build = new Build(own, findIn(docs), house, today);
+      const judged = { doc: own, build, judgement: judgeBuild(build), uriOf: () => '', versionOf: () => null };
+      const items = completions(judged, own.lines.positionAt(index), { parts: candidates });
+      const line = text.slice(text.lastIndexOf('\n', index) + 1, index);
+      expect(
+        items.map(({ label }) => label),
+        line,
+      ).toContain(written.trim());
+    }
   });
 });
 

@@ -3,7 +3,7 @@
 // of them gives what it gives with any other name.
 import { describe, expect, it } from 'vitest';
 import { provenFixes } from '../../server/src/core/judge/prove';
-import { completion } from '../../server/src/features/completion';
+import { completions, partsNamed } from '../support/completions';
 import { definition } from '../../server/src/features/definition';
 import { fixAllEdits } from '../../server/src/features/fix-all';
 import { hover } from '../../server/src/features/hover';
@@ -100,7 +100,7 @@ describe.each(owned)('%s', (name) => {
       const position = shown.view.doc.lines.positionAt(offset);
       hover(shown.view, position, 'markdown');
       definition(shown.view, position);
-      completion(shown.view, position, { markup: 'markdown', snippets: true, parts: () => [`${name}/${name}`] });
+      completions(shown.view, position, { parts: () => partsNamed(`${name}/${name}`) });
     }
     expect(symbols(shown.view.doc).length).toBeGreaterThan(3);
     for (const finding of shown.view.judgement.findings)

@@ -2,7 +2,7 @@
 import { relatedTo } from '../../server/src/core/judge/finding';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { completion } from '../../server/src/features/completion';
+import { completions } from '../support/completions';
 import { definition } from '../../server/src/features/definition';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
 import { hover } from '../../server/src/features/hover';
@@ -63,7 +63,7 @@ function holdFeatures(view: Judged, position: Position): void {
   const shown = hover(view, position, 'markdown');
   if (shown?.range) holdRange(view.doc, shown.range, 'hover');
   definition(view, position);
-  for (const item of completion(view, position, { markup: 'markdown', snippets: true, parts: () => ['a/b'] })) {
+  for (const item of completions(view, position)) {
     if ('textEdit' in item && item.textEdit)
       holdRange(view.doc, (item.textEdit as { range: Range }).range, `completion ${item.label}`);
   }

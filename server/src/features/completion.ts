@@ -1,51 +1,34 @@
-// Completion: the keys that may stand at a place, and the values that a field, the board or the parts folder allows.
+// Completion: the keys that may stand at a place, in the order people write them, and the values (completion-values).
 import type { Field, Table } from '../core/parts/field';
-import { roles } from '../core/manifest/places';
-import type { Kind } from '../core/parts/kinds';
 import { visible } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, type Meaning } from '../core/build/field-at';
-import { describeField } from './field-words';
 import { referentsOf } from '../core/build/references';
+import { roles, type Role } from '../core/manifest/places';
+import {
+  edit,
+  itemKinds,
+  plainOrQuoted,
+  sorted,
+  type CompletionItem,
+  type CompletionList,
+  type CompletionOptions,
+  type Spot,
+} from './completion-item';
+import { hasOffers, values } from './completion-values';
+import { describeField } from './field-words';
 import { offersOf, type Offer } from './offers';
 import { markup } from './prose';
-import type { MarkupContent, Position, TextEdit, View } from './shapes';
-
-/** The protocol’s numbers. */
-export const itemKinds = { property: 10, value: 12, enumMember: 20, reference: 18 } as const;
-
-export interface CompletionItem {
-  label: string;
-  kind: number;
-  detail?: string;
-  documentation?: MarkupContent;
-  sortText?: string;
-  filterText?: string;
-  insertTextFormat?: 1 | 2;
-  textEdit: TextEdit;
-}
-
-export interface CompletionOptions {
-  readonly markup: MarkupContent['kind'];
-  readonly snippets: boolean;
-  /** Names of the parts of a kind. */
-  readonly parts: (kind: Kind) => readonly string[];
-}
+import type { Position, View } from './shapes';
 
 /** What may be written at a place of a judged file. */
-export function completion(view: View, position: Position, options: CompletionOptions): CompletionItem[] {
+export function completion(view: View, position: Position, options: CompletionOptions): CompletionList {
   const offset = view.doc.lines.offsetAt(position);
   const at = nodeAt(view.doc.parsed, offset);
-  if (!at) return [];
+  if (!at) return { isIncomplete: false, items: [] };
   const spot: Spot = { view, at, offset, options };
-  return [...keys(spot), ...values(spot)];
-}
-
-interface Spot {
-  readonly view: View;
-  readonly at: At;
-  readonly offset: number;
-  readonly options: CompletionOptions;
+  const { isIncomplete, items } = values(spot);
+  return { isIncomplete, items: [...keys(spot), ...items] };
 }
 
 /** Where a key would stand: on a key, in a gap of a map, or on a line of its own below a key without value. */
@@ -79,22 +62,31 @@ function keysOf(spot: Spot, meaning: Meaning, map: At['map']): CompletionItem[] 
   const current = spot.at.where === 'key' ? spot.at.entry?.key : undefined;
   const isFree = (key: string): boolean => key === current || !map?.get(key);
   const table: Table = meaning.table ?? {};
-  const known = Object.keys(table)
+  const known = asWritten(table, meaning)
     .filter(isFree)
     .map((key, i) => keyItem(spot, key, table[key] as Field, i));
   const names = meaning.field?.type === 'named' ? offersOf(spot.view, referentsOf(meaning.field)) : [];
   return [...known, ...names.filter(({ name }) => isFree(name)).map((offer, i) => nameKeyItem(spot, offer, i))];
 }
 
+/** Of a part in a build its part file and its place come first: its facts are mostly stated in that file. */
+function asWritten(table: Table, { role, below }: Meaning): string[] {
+  const all = Object.keys(table);
+  if (role === undefined || below?.length !== 0) return all;
+  const placing = Object.keys((roles[role] as Role).fields);
+  return [...placing, ...all.filter((key) => !placing.includes(key))];
+}
+
 function keyItem(spot: Spot, key: string, field: Field, order: number): CompletionItem {
-  const { options, view } = spot;
-  const hasColon = spot.at.where === 'key' && /^[ \t]*:/.test(view.doc.text.slice(spot.at.replace.end));
+  const { options } = spot;
+  const hasColon = isBeforeColon(spot);
   const isDeep =
     field.type === 'group' || field.type === 'named' || (field.type === 'list' && field.of.type === 'group');
   const unit =
     options.snippets && !hasColon && field.type === 'quantity' && field.dimension !== 'money'
       ? `${key}: \${1} ${field.unit.replace(/[$}\\]/g, '\\$&')}`
       : undefined;
+  const asks = !hasColon && !isDeep && !unit && options.again !== undefined && hasOffers(field);
   return {
     label: key,
     kind: itemKinds.property,
@@ -102,101 +94,25 @@ function keyItem(spot: Spot, key: string, field: Field, order: number): Completi
     sortText: sorted(order),
     documentation: markup(describeField(key, field), options.markup),
     ...(unit ? { insertTextFormat: 2 as const } : {}),
+    ...(asks ? { command: { title: 'Show what may stand here', command: options.again! } } : {}),
     textEdit: edit(spot, hasColon ? key : (unit ?? (isDeep ? `${key}:` : `${key}: `))),
   };
 }
 
+const isBeforeColon = ({ at, view }: Spot): boolean =>
+  at.where === 'key' && /^[ \t]*:/.test(view.doc.text.slice(at.replace.end));
+
 function nameKeyItem(spot: Spot, { name, detail }: Offer, order: number): CompletionItem {
-  const hasColon = spot.at.where === 'key' && /^[ \t]*:/.test(spot.view.doc.text.slice(spot.at.replace.end));
   return {
     label: visible(name),
     kind: itemKinds.reference,
     ...(detail ? { detail: visible(detail) } : {}),
     sortText: sorted(order),
-    textEdit: edit(spot, hasColon ? plainOrQuoted(name) : `${plainOrQuoted(name)}: `),
+    textEdit: edit(spot, isBeforeColon(spot) ? plainOrQuoted(name) : `${plainOrQuoted(name)}: `),
   };
 }
 
 function detailOf(field: Field): string {
   if (field.type === 'quantity') return field.unit;
   return field.type === 'choice' ? 'one of several' : field.example;
-}
-
-/** Where a value would stand, of a scalar field or of a list of them. */
-function values(spot: Spot): CompletionItem[] {
-  const { at, view } = spot;
-  if (at.where === 'key' || (at.where === 'gap' && at.map && !at.entry && !at.list)) return [];
-  const meaning = meaningOf(view.doc, at.path);
-  const field = meaning?.field && scalarAt(at, meaning.field);
-  if (!meaning || !field) return [];
-  return offers(spot, meaning, field).map((offer, i) => valueItem(spot, offer, i));
-}
-
-/**
- * The field of the one value that would stand here: the field’s own, that of a list’s items, or the key that a bare
- * text in a list stands for.
- */
-function scalarAt(at: At, field: Field): Field | undefined {
-  const isItem = at.list !== undefined && (at.node === undefined || at.node.type === 'scalar');
-  if (field.type === 'list') return isItem || at.node?.type === 'scalar' ? scalarAt(at, field.of as Field) : undefined;
-  if (field.type === 'group')
-    return field.bare !== undefined && isItem ? (field.fields[field.bare] as Field) : undefined;
-  return field.type === 'named' ? undefined : field;
-}
-
-function offers({ view, options }: Spot, meaning: Meaning, field: Field): Offer[] {
-  const kinds = referentsOf(field);
-  const named = kinds.includes('part file') ? options.parts(kindUsed(meaning)).map((name) => ({ name })) : [];
-  const things = [...named, ...offersOf(view, kinds, meaning.role)];
-  return [...things, ...ofField(field).filter(({ name }) => !things.some((thing) => thing.name === name))];
-}
-
-/** A role uses parts of its kind; a cable was made for, and used with, a supply. */
-const kindUsed = ({ role, below }: Meaning): Kind =>
-  role && below?.[0] === 'use' ? (roles[role].kind as Kind) : 'supply';
-
-function ofField(field: Field): Offer[] {
-  switch (field.type) {
-    case 'choice':
-      return field.choices.map((name) => ({ name }));
-    case 'flag':
-      return [{ name: 'true' }, { name: 'false' }];
-    case 'text':
-    case 'form':
-      return (field.usual ?? []).map((name) => ({ name }));
-    default:
-      return [];
-  }
-}
-
-function valueItem(spot: Spot, offer: Offer, order: number): CompletionItem {
-  const { text, at } = { text: spot.view.doc.text, at: spot.at };
-  const isQuoted = at.node?.type === 'scalar' && (at.node.style === 'double' || at.node.style === 'single');
-  const needsSpace = at.where === 'gap' && /[:-]$/.test(text.slice(0, at.replace.start));
-  const written = isQuoted ? JSON.stringify(offer.name) : plainOrQuoted(offer.name);
-  return {
-    label: visible(offer.name),
-    kind: itemKinds.value,
-    ...(offer.detail ? { detail: visible(offer.detail) } : {}),
-    sortText: sorted(order),
-    ...(isQuoted ? { filterText: written } : {}),
-    textEdit: edit(spot, needsSpace ? ` ${written}` : written),
-  };
-}
-
-/** Names are someone’s own: one that YAML would read otherwise is quoted. */
-function plainOrQuoted(name: string): string {
-  const isPlain =
-    /^[A-Za-z][^:#,[\]{}"'\\\p{Cc}]*$/u.test(name) &&
-    name.trim() === name &&
-    !/^(true|false|null|yes|no|on|off|y|n)$/i.test(name);
-  return isPlain || /^\d+(\.\d+)? [A-Za-z]+$/.test(name) || /^(true|false)$/.test(name) ? name : JSON.stringify(name);
-}
-
-const sorted = (order: number): string => String(order).padStart(4, '0');
-
-function edit({ view, at, offset }: Spot, newText: string): TextEdit {
-  const { start } = at.replace;
-  const end = at.where === 'gap' ? offset : at.replace.end;
-  return { range: view.doc.lines.rangeOf({ start, end: Math.max(start, end) }), newText };
 }

@@ -9,27 +9,47 @@ import type { View } from './shapes';
 export interface Offer {
   readonly name: string;
   readonly detail?: string;
+  /** What it would bring here, or what speaks against it. */
+  readonly words?: string;
+  readonly isAgainst?: boolean;
+  /** The place of the build, for a part file. */
+  readonly path?: string;
 }
 
-/** Names of things of some kinds, for a part of a role where it is one that is placed; files are not among them. */
-export function offersOf(view: View, kinds: readonly Referent[], role?: RoleName): Offer[] {
+/**
+ * Names of things of some kinds, for a part of a role where it is one that is placed, by the key that names them; files
+ * are not among them.
+ */
+export function offersOf(view: View, kinds: readonly Referent[], role?: RoleName, key?: string): Offer[] {
   const offers = kinds.flatMap((kind) => {
     if (kind === 'check') return checkIds(view);
     if (kind === 'finding') return foundAt(view);
     const things = thingLists(view.build ?? view.doc, kind).flatMap((list) => list.things ?? []);
-    const known = things.filter((thing) => suits(kind, thing, role)).map(offerOf);
+    const known = bestFirst(
+      things.filter((thing) => suits(kind, thing, role, key)),
+      key,
+    ).map(offerOf);
     // Of firmware versions the newest comes first: the one to install is among them.
     return kind === 'firmware version' ? known.reverse() : known;
   });
   return [...new Map(offers.map((offer) => [offer.name, offer])).values()];
 }
 
-/** Only a drive goes into an M.2 slot, and fans and pumps into headers of their own. */
-function suits(kind: Referent, { facts }: NamedThing, role: RoleName | undefined): boolean {
+/** Only a drive goes into an M.2 slot; fans, pumps and lights into headers of their own. */
+function suits(kind: Referent, { facts }: NamedThing, role: RoleName | undefined, key: string | undefined): boolean {
   if (!facts || role === undefined || !('kind' in facts)) return true;
   const { value } = facts.kind as Fact<string>;
   if (kind === 'slot') return role === 'drives' || role === 'board' || value !== 'M.2';
-  return kind !== 'header' || value === undefined || value === 'fan' || value === 'pump';
+  if (kind !== 'header' || value === undefined) return true;
+  return key === 'light-header' ? value === 'RGB' : value === 'fan' || value === 'pump';
+}
+
+/** A pump’s header before a fan’s where a pump is plugged in, and the other way round. */
+function bestFirst(things: readonly NamedThing[], key: string | undefined): NamedThing[] {
+  if (key !== 'header' && key !== 'pump-header') return [...things];
+  const isPump = ({ facts }: NamedThing): boolean =>
+    (facts as { kind?: Fact<string> } | undefined)?.kind?.value === 'pump';
+  return [...things].sort((a, b) => (key === 'header' ? 1 : -1) * (Number(isPump(a)) - Number(isPump(b))));
 }
 
 function offerOf({ name, facts, placed }: NamedThing): Offer {

@@ -2,6 +2,7 @@
 import {
   CodeActionRequest,
   CompletionRequest,
+  CompletionResolveRequest,
   DefinitionRequest,
   DocumentSymbolRequest,
   HoverRequest,
@@ -11,10 +12,13 @@ import {
   type SymbolInformation,
   type CodeAction as ProtocolAction,
   type CodeActionParams,
-  type CompletionItem as ProtocolItem,
+  type CompletionList as ProtocolList,
 } from 'vscode-languageserver/node';
 import { codeActionSteps, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
 import { completion } from '../features/completion';
+import type { PartData } from '../features/completion-item';
+import { describePart } from '../features/completion-resolve';
+import { Fits } from '../features/fit';
 import { definition } from '../features/definition';
 import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
@@ -29,13 +33,13 @@ import type { Shared } from './findings';
 import { cancelled, guarded, overtaken } from './guard';
 import type { ToServer } from './requests';
 
-const mostParts = 5_000;
 /** How long one answer may go on proving fixes of further findings. */
 const provingMs = 1_000;
 
 /** Registers the answers. */
 export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<void>): void {
   const { connection, log, session } = shared;
+  const fits = new Fits();
   const judge = async (uri: string): Promise<AnalyzedFile | undefined> => session.judge(uri);
   const markupKind = (): 'markdown' | 'plaintext' => (shared.client.markdown ? 'markdown' : 'plaintext');
 
@@ -68,19 +72,27 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     guarded(CompletionRequest.method, log, async ({ textDocument, position }, token) => {
       const judged = await judge(textDocument.uri);
       if (!judged) return null;
-      const work = (parts: (kind: Kind) => readonly string[]): ProtocolItem[] =>
+      const { client } = shared;
+      return (await withParts(shared, shelf, judged, token, false, (parts) =>
         completion(judged, position, {
           markup: markupKind(),
-          snippets: shared.client.snippets,
+          snippets: client.snippets,
+          labelDetails: client.labelDetails,
+          resolves: client.resolvesItems,
+          ...(client.own.suggest === undefined ? {} : { again: client.own.suggest }),
           parts,
-        }) as ProtocolItem[];
-      return withParts(shared, shelf, judged, token, false, (candidates) =>
-        work((kind) =>
-          candidates(kind)
-            .slice(0, mostParts)
-            .map(({ name }) => name),
-        ),
-      );
+          fits,
+        }),
+      )) as ProtocolList;
+    }),
+  );
+  connection.onRequest(
+    CompletionResolveRequest.type,
+    guarded(CompletionResolveRequest.method, log, async (item) => {
+      const data = item.data as PartData | undefined;
+      const judged = data && (await judge(data.uri));
+      const documentation = judged && hasBuild(judged) && describePart(judged, data, markupKind());
+      return documentation ? { ...item, documentation } : item;
     }),
   );
   connection.onRequest(
@@ -172,3 +184,6 @@ function stillWanted({ session }: Shared, judged: AnalyzedFile, token: Cancellat
 function forClient(action: CodeAction, versioned: boolean): ProtocolAction {
   return (action.edit ? { ...action, edit: editForClient(action.edit, versioned) } : action) as ProtocolAction;
 }
+
+const hasBuild = (judged: AnalyzedFile): judged is AnalyzedFile & Required<Pick<AnalyzedFile, 'build'>> =>
+  judged.build !== undefined;

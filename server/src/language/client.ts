@@ -10,6 +10,10 @@ export interface Client {
   readonly related: boolean;
   readonly markdown: boolean;
   readonly snippets: boolean;
+  /** A few words stand beside each item of a completion. */
+  readonly labelDetails: boolean;
+  /** What an item is, is asked for once it is looked at. */
+  readonly resolvesItems: boolean;
   readonly treeSymbols: boolean;
   readonly versionedEdits: boolean;
   /** It moves files as part of an edit. */
@@ -37,6 +41,9 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
       textDocument.diagnostic?.relatedInformation === true,
     markdown: (textDocument.hover?.contentFormat ?? []).includes('markdown'),
     snippets: textDocument.completion?.completionItem?.snippetSupport === true,
+    labelDetails: textDocument.completion?.completionItem?.labelDetailsSupport === true,
+    resolvesItems:
+      textDocument.completion?.completionItem?.resolveSupport?.properties.includes('documentation') === true,
     treeSymbols: textDocument.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
     versionedEdits: workspace.workspaceEdit?.documentChanges === true,
     renamesFiles:

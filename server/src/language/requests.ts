@@ -8,6 +8,8 @@ export interface ClientOptions {
   readonly explains?: boolean;
   /** It opens pages on checks under this scheme: `fettle-check:/cooler-too-tall.md`. */
   readonly pages?: string;
+  /** Its command that asks for completion once more: run after a key is taken over whose values are listed. */
+  readonly suggest?: string;
   /** It polls `workspace/diagnostic`, and says with `fettle/checkWorkspace` when that is to answer for all files. */
   readonly wholeOnRequest?: boolean;
   /** It answers `fettle/readFile`, `fettle/listFolder` and `fettle/findPath` for addresses other than `file:`. */

@@ -161,7 +161,7 @@ class Server {
       ...namesOffered(client),
       ...outlineOffered,
       documentSymbolProvider: { label: 'Fettle' },
-      completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'] },
+      completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'], resolveProvider: true },
       codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,
       ...(client.pullsDiagnostics
         ? { diagnosticProvider: { identifier: 'fettle', interFileDependencies: true, workspaceDiagnostics: true } }

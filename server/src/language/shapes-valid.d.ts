@@ -32,6 +32,7 @@ export declare const workspaceSymbol: Validator;
 export declare const workspaceWillRenameFiles: Validator;
 export declare const workspaceDidRenameFiles: Validator;
 export declare const textDocumentCompletion: Validator;
+export declare const completionItemResolve: Validator;
 export declare const textDocumentDocumentSymbol: Validator;
 export declare const textDocumentCodeAction: Validator;
 export declare const textDocumentDiagnostic: Validator;

@@ -78,6 +78,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'workspace/willRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
   'workspace/didRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
   'textDocument/completion': object({ ...document, position: object(at) }),
+  'completionItem/resolve': object({ label: text, data: object({ uri: text, path: text, part: text }) }, ['label']),
   'textDocument/documentSymbol': object(document),
   'textDocument/codeAction': object({
     ...document,
@@ -102,6 +103,7 @@ export function messageSchemas(settings: object): Record<string, object> {
         explains: { type: 'boolean' },
         files: { type: 'boolean' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
+        suggest: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9.]*$' },
         wholeOnRequest: { type: 'boolean' },
       },
       [],

@@ -87,14 +87,16 @@ export class Build {
     return new Build(this.doc, this.find, this.house, this.today, this.content, reads);
   }
 
-  /** The same build with another part at one place: nothing is read again but that part. */
-  withPart(place: Placed, name: string): Build {
+  /** The same build with another part at one place, or with none: nothing is read again but that part. */
+  withPart(place: Placed, name: string | undefined): Build {
     const reader = readerOf(this.doc, this.find, this.content.dependsOn);
-    return this.withPlaced(new Map([[place, reader.place(place.role, place.index, place.map, place.span, name)]]));
+    return this.withPlaced(new Map([[place, reader.place(place.role, place.index, place.map, place.span, { name })]]));
   }
 
-  /** The same build with some parts in other places: each gets `value` as its own `key`. */
-  withPlaces(moves: readonly { readonly placed: Placed; readonly key: string; readonly value: string }[]): Build {
+  /** The same build with some parts in other places: each gets `value` as its own `key`, or has no such key. */
+  withPlaces(
+    moves: readonly { readonly placed: Placed; readonly key: string; readonly value: string | undefined }[],
+  ): Build {
     return this.withPlaced(new Map(moves.map(({ placed, key, value }) => [placed, moved(placed, key, value)])));
   }
 

@@ -54,8 +54,11 @@ export function meaningOf(doc: Doc, path: Path): Meaning | undefined {
   return follow({ table: doc.kind === 'build' ? withParts(table) : table }, path);
 }
 
+/** The parts stand behind the place, before what they must achieve. */
 function withParts(table: Table): Table {
-  return { ...table, parts: { type: 'group', fields: {}, what: 'The parts, each under its role.', example: '' } };
+  const { format, build, purpose, place, ...others } = table;
+  const parts = { type: 'group', fields: {}, what: 'The parts, each under its role.', example: '' } as const;
+  return { format, build, purpose, place, parts, ...others } as Table;
 }
 
 function meaningInParts(path: Path): Meaning | undefined {

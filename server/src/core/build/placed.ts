@@ -66,12 +66,18 @@ export class PartReader {
     return nodes.flatMap((node, i) => (node.type === 'map' ? [this.place(role, i, node, node.span)] : []));
   }
 
-  /** `instead`: another part than the build names there. */
-  place(role: RoleName, index: number, map: MapNode | undefined, span: Span, instead?: string): Placed {
+  /** `instead`: another part than the build names there, or none. */
+  place(
+    role: RoleName,
+    index: number,
+    map: MapNode | undefined,
+    span: Span,
+    instead?: { readonly name: string | undefined },
+  ): Placed {
     const { kind, several, fields } = roles[role] as Role;
     const useEntry = map?.get('use');
     const written = useEntry?.value.type === 'scalar' && useEntry.value.text !== '' ? useEntry.value.text : undefined;
-    const name = instead ?? written;
+    const name = instead ? instead.name : written;
     const ownName = scalarText(map, 'name');
     const path = several ? (ownName ? `parts.${role}.${ownName}` : `parts.${role}[${index}]`) : `parts.${role}`;
     const file = name === undefined ? undefined : this.look(name);
@@ -106,25 +112,27 @@ export function partsFrom(listOf: (role: RoleName) => readonly Placed[]): Parts 
   return Object.fromEntries(held) as unknown as Parts;
 }
 
-/** A part with one of its own keys said otherwise, as if the build had said so where the part stands. */
-export function moved(placed: Placed, key: string, text: string): Placed {
+/** A part with one of its own keys said otherwise, or not at all, as if the build had said so where the part stands. */
+export function moved(placed: Placed, key: string, text: string | undefined): Placed {
   const { doc, map, path, span, role } = placed;
   const at = map?.get(key)?.value.span ?? span;
-  const value: ScalarNode = { type: 'scalar', text, style: 'plain', span: at, fixable: false };
-  const instead = withEntry(map, { key, keySpan: at, value, span: at, fixable: false }, at);
+  const instead = withEntry(map, key, at, text);
   const fields: Table = roles[role].fields;
   return { ...placed, at: readGroup(fields, role, [source(doc, instead, path, span)]) as unknown as Placed['at'] };
 }
 
-/** The map with an entry that is not written there; no edit may take it for one that is. */
-function withEntry(map: MapNode | undefined, entry: Entry, span: Span): MapNode {
+/** The map with an entry that is not written there, or without one; no edit may take it for one that is. */
+function withEntry(map: MapNode | undefined, key: string, span: Span, text: string | undefined): MapNode {
+  const value: ScalarNode | undefined =
+    text === undefined ? undefined : { type: 'scalar', text, style: 'plain', span, fixable: false };
+  const entry: Entry | undefined = value && { key, keySpan: span, value, span, fixable: false };
   return {
     type: 'map',
     style: 'flow',
     span: map?.span ?? span,
     fixable: false,
-    entries: [...(map?.entries.filter(({ key }) => key !== entry.key) ?? []), entry],
-    get: (key) => (key === entry.key ? entry : map?.get(key)),
+    entries: [...(map?.entries.filter((one) => one.key !== key) ?? []), ...(entry ? [entry] : [])],
+    get: (other) => (other === key ? entry : map?.get(other)),
   };
 }
 

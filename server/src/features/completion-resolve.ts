@@ -1,0 +1,51 @@
+// What is said of a part once it is looked at in a list: what it is, and what the build would be with it.
+import type { Build } from '../core/build/build';
+import { trySwaps } from '../core/judge/swaps';
+import type { PartData } from './completion-item';
+import { partBlocks } from './part-words';
+import { item, markup, paragraph, strong, type Block } from './prose';
+import type { MarkupContent, View } from './shapes';
+
+const mostTold = 5;
+
+/** Undefined where the build has no such place any more, or the folder no such part. */
+export function describePart(
+  view: View & { readonly build: Build },
+  { path, part }: PartData,
+  kind: MarkupContent['kind'],
+): MarkupContent | undefined {
+  const { build, judgement } = view;
+  const placed = build.all().find((one) => one.path === path);
+  const doc = build.find(part);
+  if (!placed || !doc) return undefined;
+  const { brings, clears } = [...trySwaps(build, judgement, placed, [{ name: part, doc }])][0]!;
+  const there = build
+    .withPart(placed, part)
+    .of(placed.role)
+    .find(({ index }) => index === placed.index)!;
+  const open = brings.filter(({ grade }) => grade === 'unknown').length;
+  const told = brings.filter(({ grade }) => grade !== 'unknown');
+  const cleared = clears.filter(({ grade }) => grade !== 'unknown').length;
+  return markup(
+    [
+      ...listed(
+        'It would bring:',
+        told.map(({ grade, said }) => item(0, strong(grade), ` ${said.text}`)),
+      ),
+      ...(cleared > 0 ? [paragraph(`It would clear ${counted(cleared, 'finding')} of this build.`)] : []),
+      ...(open > 0
+        ? [paragraph(`${counted(open, 'question')} would wait for facts that its file does not state.`)]
+        : []),
+      ...partBlocks(there),
+    ],
+    kind,
+  );
+}
+
+function listed(heading: string, items: readonly Block[]): Block[] {
+  if (items.length === 0) return [];
+  const more = items.length - mostTold;
+  return [paragraph(heading), ...items.slice(0, mostTold), ...(more > 0 ? [item(0, `… and ${more} more.`)] : [])];
+}
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,96 @@
+// Completion over the standard streams, in a workspace of many part files: the first answer of a server, and the answers after it.
+// Run: npm run build && node tests/bench/completion.mjs [part files]. Prints a line a place.
+import { spawn } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+const require = createRequire(import.meta.url);
+const {
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} = require('vscode-languageserver-protocol/node');
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const partFiles = Number(process.argv[2] ?? 2000);
+const warm = Number(process.argv[3] ?? 15);
+
+/** The samples, with copies of their parts. */
+function workspace() {
+  const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'));
+  cpSync(join(root, 'samples'), folder, { recursive: true });
+  const parts = readdirSync(join(folder, 'parts'), { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.part.yaml'),
+  );
+  mkdirSync(join(folder, 'parts/store'));
+  for (let i = 0; i < partFiles; i++)
+    cpSync(join(folder, 'parts', parts[i % parts.length]), join(folder, `parts/store/part-${i}.part.yaml`));
+  return folder;
+}
+
+async function measure(folder, place) {
+  const server = spawn(process.execPath, [join(root, 'dist/server.js'), '--stdio'], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
+  const connection = createProtocolConnection(
+    new StreamMessageReader(server.stdout),
+    new StreamMessageWriter(server.stdin),
+  );
+  connection.listen();
+  try {
+    await connection.sendRequest('initialize', {
+      processId: process.pid,
+      rootUri: null,
+      workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'bench' }],
+      capabilities: { textDocument: { completion: { completionItem: { snippetSupport: true } } } },
+    });
+    await connection.sendNotification('initialized', {});
+    const text = readFileSync(join(folder, 'survey-desk.pcbuild.yaml'), 'utf8');
+    const uri = pathToFileURL(join(folder, 'survey-desk.pcbuild.yaml')).href;
+    await connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri, languageId: 'fettle-build', version: 1, text },
+    });
+    await connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri } });
+    const lines = text.split('\n');
+    const line = lines.findIndex((one) => one.includes(place));
+    const character = lines[line].indexOf(place) + place.length;
+    const times = [];
+    let count = 0;
+    for (let i = 0; i <= warm; i++) {
+      const begun = performance.now();
+      const answer = await connection.sendRequest('textDocument/completion', {
+        textDocument: { uri },
+        position: { line, character },
+      });
+      times.push(performance.now() - begun);
+      count = (answer.items ?? answer).length;
+      // A letter more of the name, as someone types on.
+      await connection.sendNotification('textDocument/didChange', {
+        textDocument: { uri, version: i + 2 },
+        contentChanges: [
+          { range: { start: { line, character }, end: { line, character: character + 1 } }, text: 'ab'[i % 2] },
+        ],
+      });
+    }
+    return { first: times[0], times: times.slice(1).sort((a, b) => a - b), count };
+  } finally {
+    connection.dispose();
+    server.kill();
+  }
+}
+
+const folder = workspace();
+try {
+  for (const place of ['cooler:    { use: ', 'processor: { use: ', 'use: lumen/', 'supply:    { use: ']) {
+    const { first, times, count } = await measure(folder, place);
+    console.log(
+      `${place.trim().padEnd(20)} first ${first.toFixed(1)} ms  warm median ` +
+        `${times[Math.floor(times.length / 2)].toFixed(1)} ms  most ${times.at(-1).toFixed(1)} ms  (${count} offered)`,
+    );
+  }
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
