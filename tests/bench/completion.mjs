@@ -1,7 +1,7 @@
 // Completion over the standard streams, in a workspace of many part files: the first answer of a server, and the answers after it.
 // Run: npm run build && node tests/bench/completion.mjs [part files]. Prints a line a place.
 import { spawn } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
