@@ -6,7 +6,7 @@ export function markdownText(text: string): string {
   return visible(text)
     .replace(/[\\`*_[\]<>&~|$@]/g, '\\$&')
     .replace(/:(?=\/\/)/g, '\\:')
-    .replace(/\b(www)\./gi, '$1\\.');
+    .replace(/(www)\.|\.(?=\p{L})/giu, '$1\\.');
 }
 
 /** A line of escaped prose: what begins a list, heading or rule only at the start of a line is escaped only there. */

@@ -109,9 +109,9 @@ export function isWhollyFixable(node: Node): boolean {
   return true;
 }
 
-/** Whether text that cannot be read lies on the lines of the span, or is the next thing below them. */
+/** Whether text that cannot be read lies on the lines of the span, or is the next thing below them but a comment. */
 export function isBrokenAt(doc: Parsed, span: Span): boolean {
-  const next = span.end + /^\s*/.exec(doc.text.slice(span.end))![0].length;
+  const next = span.end + /^(?:\s|#[^\r\n]*)*/.exec(doc.text.slice(span.end))![0].length;
   const end = Math.max(next, lineEndAt(doc.text, span.end));
   const start = lineStartAt(doc.text, span.start);
   return doc.problems.some(({ code, span: at }) => code === 'yaml-syntax' && at.start <= end && at.end >= start);
