@@ -35,6 +35,7 @@ const packages: Record<string, RegExp> = {
   yaml: /^core\/yaml\//,
   'fastest-levenshtein': /^core\/text\//,
   commander: /^command\//,
+  'd3-sankey': /^report\/sheet\//,
   'vscode-languageserver': /^language\//,
   'vscode-languageserver-textdocument': /^language\//,
 };

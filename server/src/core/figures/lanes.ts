@@ -98,8 +98,8 @@ export function sourceGeneration(build: Build, slot: Slot, name: string): Figure
   );
 }
 
-/** The link behind which the chipset’s slots and ports stand, in bytes a second; undefined without a board. */
-export const uplink = memo((build: Build): Figure | undefined => {
+/** The ends of the link between chipset and processor; undefined without a board. */
+export const uplinkEnds = memo((build: Build): readonly End[] | undefined => {
   const { board, processor } = build.parts;
   if (!board) return undefined;
   const ends = [endOf(board.part['chipset-link'], `chipset of ${board.label}`, `chipset link of ${board.label}`)];
@@ -107,7 +107,13 @@ export const uplink = memo((build: Build): Figure | undefined => {
     ends.push(
       endOf(processor.part['chipset-link'], `chipset on ${processor.label}`, `chipset link of ${processor.label}`),
     );
-  return linkRate('link between chipset and processor', ends);
+  return ends;
+});
+
+/** The link behind which the chipset’s slots and ports stand, in bytes a second; undefined without a board. */
+export const uplink = memo((build: Build): Figure | undefined => {
+  const ends = uplinkEnds(build);
+  return ends && linkRate('link between chipset and processor', ends);
 });
 
 /** A limit that holds only if the slot’s lanes come from that side: where nothing says, it may not. */

@@ -22,12 +22,12 @@ import { howMany, partDraws } from './power';
 import { memo, memoOf } from './memo';
 import { ratingOf } from './supply-rating';
 
-interface Peak {
+export interface Peak {
   readonly power: Figure;
   readonly lasts: Figure;
 }
 /** Peaks that a part states, and the facts it lacks on them. */
-interface Peaks {
+export interface Peaks {
   readonly placed: Placed;
   readonly peaks: readonly Peak[];
   readonly missingFacts: readonly Missing[];
@@ -35,7 +35,8 @@ interface Peaks {
 
 const guide = 'ATX Version 3 design guide, doc. 336521, table 3-3';
 
-function peaksOf(placed: Placed): Peaks | undefined {
+/** The peaks that a part states; undefined for parts that draw in none. */
+export function peaksOf(placed: Placed): Peaks | undefined {
   if (placed.role === 'processor') return processorPeaks(placed as Placed<'processor'>);
   if (placed.role !== 'graphics' && placed.role !== 'cards') return undefined;
   const stated = (placed as Placed<'graphics'>).part.power.peaks;

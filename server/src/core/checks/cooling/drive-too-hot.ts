@@ -1,6 +1,7 @@
 // Each drive's temperature in the warm case, against what it bears.
-import { caseRise, caseTemperature, inletTemperature } from '../../figures/air';
-import { derive, figure } from '../../figures/figure';
+import { caseRise, inletTemperature } from '../../figures/air';
+import { figure } from '../../figures/figure';
+import { driveRise, driveTemperature } from '../../figures/heat-steps';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -28,21 +29,13 @@ parts:
     const { ambient, inlet } = build.file.place;
     if (!ambient.value && !inlet.value) return;
     for (const drive of build.parts.drives) {
-      const own = figure(drive.part.rise, `rise of ${drive.label} over the air around it`);
       const limit = figure(drive.part.hottest, `highest temperature of ${drive.label}`);
-      const reached = derive(
-        `temperature of ${drive.label}`,
-        'temperature',
-        [caseTemperature(build), own],
-        'air in the case + its own rise',
-        (air, rise) => air + rise,
-        { unit: '°C' },
-      );
+      const reached = driveTemperature(build, drive);
       report(
         outcome(at(drive), atMost(reached, limit), {
           broken: () =>
             sentence`${drive.label} reaches ${reached}: ${inletTemperature(build)} at the inlet, ${caseRise(build)} in
-              the case, ${own} of its own; it bears ${limit}.`,
+              the case, ${driveRise(drive)} of its own; it bears ${limit}.`,
           fixes: () => [swap(drive)],
         }),
       );

@@ -1,7 +1,6 @@
 // The length of a card against the room in the case.
-import { derive, figure, type Figure } from '../../figures/figure';
-import { notNegative } from '../../figures/guard';
-import { radiators, type Radiator } from '../../figures/radiators';
+import { figure } from '../../figures/figure';
+import { cardLengthRoom, frontRadiators } from '../../figures/rooms';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
@@ -30,9 +29,8 @@ parts:
   test(build, report) {
     const box = build.parts.case;
     if (!box) return;
-    const stated = figure(box.part['card-length'], `room for a card in ${box.label}`);
-    const front = radiators(build).filter(({ mount }) => mount.value === 'front');
-    const room = front.length === 0 ? stated : behind(stated, front);
+    const room = cardLengthRoom(build)!;
+    const front = frontRadiators(build);
     for (const card of cardsOf(build)) {
       const length = figure(card.part.length, `length of ${card.label}`);
       report(
@@ -47,14 +45,3 @@ parts:
     }
   },
 });
-
-/** The room that is stated with front fans in place, less the radiators that come between them and the card. */
-const behind = (room: Figure, front: readonly Radiator[]): Figure =>
-  derive(
-    `${room.label} behind the front radiator`,
-    'length',
-    [room, ...front.map(({ facts, label }) => notNegative(figure(facts.thickness, `thickness of ${label}`)))],
-    'room − thickness of the radiator',
-    (all, ...thicknesses) => all - thicknesses.reduce((sum, one) => sum + one, 0),
-    { unit: 'mm' },
-  );

@@ -1,17 +1,9 @@
 // Promised display modes against what the output's link carries, and what the display shows.
 import type { Build } from '../../build/build';
-import {
-  carriedThrough,
-  comfortable,
-  compressed,
-  compressedPayload,
-  needed,
-  payload,
-  type PromisedMode,
-} from '../../figures/display-rates';
-import { displaysOn, outputNamed, outputs, takes, type Display, type Output } from '../../figures/display';
+import { displaysOn, outputs, takes, type Display, type Output } from '../../figures/display';
+import { sidesOf } from '../../figures/display-links';
+import { comfortable, type PromisedMode } from '../../figures/display-rates';
 import { copyWith, missing, type Figure } from '../../figures/figure';
-import { memoOf } from '../../figures/memo';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, fits, given, lacking, type Truth } from '../../figures/truth';
 import { bitsPerPixel, highestRefreshHz, MARGINAL_SHARE, type DisplayMode } from '../../trade/display';
@@ -65,20 +57,6 @@ expect:
         if (display.part.modes.value) report(shown(build, promise, mode, display));
     }
   },
-});
-
-/** What a promised mode needs, and what its output carries; of a compressed picture too where that is accepted. */
-const sidesOf = memoOf((build: Build, promise: PromisedMode) => {
-  const output = outputNamed(build, promise.port);
-  const isHdmi = !('missingFacts' in output) && output.connector === 'hdmi';
-  const mode = promise.mode.value!;
-  return {
-    output,
-    plain: needed(mode, promise, isHdmi),
-    carried: carriedThrough(build, output, payload),
-    squeezed: promise.compression.value === true ? compressed(mode, promise) : undefined,
-    carriedSqueezed: carriedThrough(build, output, compressedPayload),
-  };
 });
 
 function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome {

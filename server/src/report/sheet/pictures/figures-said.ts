@@ -1,0 +1,35 @@
+// How a figure stands in a picture: its text, and what is missing for it.
+import type { Figure } from '../../../core/figures/figure';
+import { showAll, show } from '../../../core/figures/sentence';
+import { listed } from '../../../core/text';
+
+const mostNamed = 2;
+const digits = 3;
+
+/** A figure in three digits: a picture is read, and its numbers stand in full in the working. */
+export const short = (one: Figure): string => show(one, one.unit, digits);
+
+/** Several figures of one dimension in one unit; with more digits where different ones would look alike. */
+export function shorts(figures: readonly Figure[]): string[] {
+  const unit = figures.find((one) => one.unit !== undefined)?.unit;
+  const texts = figures.map((one) => show(one, unit, digits));
+  return new Set(texts).size === texts.length ? texts : showAll(figures);
+}
+
+/** Whether a figure has an end; one without is drawn dashed. */
+export const isOpen = ({ lo, hi }: Figure): boolean => !Number.isFinite(lo) || !Number.isFinite(hi);
+
+/** What no file states of figures that have no end: `not stated: power of x`; empty where nothing is missing. */
+export function lacking(...figures: readonly (Figure | undefined)[]): string {
+  const what = new Set(figures.flatMap((one) => (one && isOpen(one) ? one.missing.map((fact) => fact.what) : [])));
+  if (what.size === 0) return '';
+  const named = [...what].slice(0, mostNamed);
+  if (what.size > named.length) named.push(`${what.size - named.length} more`);
+  return `not stated: ${listed(named, 'and')}`;
+}
+
+/** The ends of a figure, each bounded, for drawing; an open upper end stays where the figure begins. */
+export function ends({ lo, hi }: Figure): { readonly lo: number; readonly hi: number } {
+  const low = Number.isFinite(lo) ? lo : 0;
+  return { lo: low, hi: Number.isFinite(hi) ? hi : low };
+}

@@ -1,0 +1,16 @@
+// All pictures of a build, in the order in which they are shown.
+import type { Build } from '../../../core/build/build';
+import type { Finding } from '../../../core/judge/finding';
+import type { Drawer, Picture } from './picture';
+import { clearance } from './clearance';
+import { displays } from './displays';
+import { heat } from './heat';
+import { lanes } from './lanes';
+import { power } from './power';
+
+const drawers: readonly Drawer[] = [power, lanes, clearance, heat, displays];
+
+/** Draws what the build has to show, with the findings that belong there. */
+export function pictures(build: Build, findings: readonly Finding[]): readonly Picture[] {
+  return drawers.flatMap((draw) => draw(build, findings) ?? []);
+}

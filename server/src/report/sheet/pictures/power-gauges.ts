@@ -1,0 +1,86 @@
+// What a build draws against what is allowed: at the wall, out of the supply, on its rails, through cables.
+import type { Build, Placed } from '../../../core/build/build';
+import { cardCapacity, type Card } from '../../../core/figures/card-power';
+import { circuitLimit, circuitLoad } from '../../../core/figures/circuit';
+import { epsCapacity } from '../../../core/figures/connector-loads';
+import { figure, type Figure } from '../../../core/figures/figure';
+import { wallPower } from '../../../core/figures/mains';
+import { drawFor, peakTimes, riddenOut } from '../../../core/figures/peaks';
+import { sustainedDraw } from '../../../core/figures/power';
+import { powerFlows } from '../../../core/figures/power-flows';
+import { fiveVoltDraw, fiveVoltLimit, twelveVoltDraw, twelveVoltLimit } from '../../../core/figures/rails';
+import { ratingOf } from '../../../core/figures/supply-rating';
+import { short } from './figures-said';
+import type { Gauge } from './gauges';
+
+/** More classes of peaks than these are not drawn: the longest matter most. */
+const mostPeaks = 4;
+
+/** In the order in which a technician asks: from the wall inwards. */
+export function powerGauges(build: Build): readonly Gauge[] {
+  const { supply } = build.parts;
+  return supply ? [...atTheWall(build, supply), ...ofTheSupply(build, supply), ...throughCables(build)] : [];
+}
+
+function atTheWall(build: Build, supply: Placed<'supply'>): Gauge[] {
+  const { mains } = build.file.place;
+  const wall = wallPower(build)!;
+  const promised = build.file.expect.power.wall;
+  const all: Gauge[] = [];
+  if (promised.entry)
+    all.push({
+      place: promised.path,
+      label: 'wall, as promised',
+      is: wall,
+      limit: figure(promised, 'power promised from the wall'),
+    });
+  if (mains.circuit.entry || mains['allowed-load'].entry)
+    all.push({
+      place: mains.circuit.path,
+      label: 'circuit, all on it',
+      is: circuitLoad(build, supply, wall),
+      limit: circuitLimit(build),
+    });
+  return all;
+}
+
+function ofTheSupply(build: Build, supply: Placed<'supply'>): Gauge[] {
+  const of = (label: string, is: Figure, limit: Figure, ...checks: string[]): Gauge => ({
+    place: supply.path,
+    label,
+    is,
+    limit,
+    checks,
+  });
+  const rails = `${supply.path}.rails`;
+  const times = peakTimes(build).times.slice(-mostPeaks);
+  const five = fiveVoltDraw(build);
+  return [
+    of('supply, for hours', sustainedDraw(build), ratingOf(build, supply), 'supply-overloaded', 'supply-headroom-thin'),
+    ...times.map((lasts) => {
+      const [drawn, borne] = [drawFor(build, lasts.lo), riddenOut(build, supply, lasts.lo)];
+      return of(
+        `supply, for ${short(lasts)}`,
+        drawn,
+        borne,
+        ...(drawn.hi > borne.lo ? ['excursion-beyond-supply'] : []),
+      );
+    }),
+    { place: rails, label: '12 V rails', is: twelveVoltDraw(build), limit: twelveVoltLimit(build, supply) },
+    ...(five ? [{ place: rails, label: '5 V rail', is: five, limit: fiveVoltLimit(supply), checks: [] }] : []),
+  ];
+}
+
+function throughCables(build: Build): Gauge[] {
+  return powerFlows(build).flatMap(({ feed, parts, draw }): Gauge[] => {
+    if (feed === 'processor')
+      return [{ place: parts[0]!.placed.path, label: 'EPS cables', is: draw, limit: epsCapacity(build) }];
+    if (feed !== 'cards') return [];
+    return parts.map(({ placed, draw: is }) => ({
+      place: placed.path,
+      label: `slot and cables of ${placed.label}`,
+      is,
+      limit: cardCapacity(build, placed as Card),
+    }));
+  });
+}
