@@ -1,4 +1,4 @@
-// Figures of how power flows: from the wall through the supply and its cables to the parts, and what is lost on the way.
+// Figures of how power flows: from the wall through the supply and its cables to the parts, and what is lost.
 import type { Build, Placed } from '../build/build';
 import { connectorsOf, type Card } from './card-power';
 import { housed } from './drive-places';

@@ -1,4 +1,4 @@
-// Clearance to scale: slices through the case as it lies on its side, with what goes in, the room there, and the margin.
+// Clearance to scale: slices through the case as it lies on its side, with what goes in and its margins.
 import type { Build, Placed } from '../../../core/build/build';
 import { copyWith, figure } from '../../../core/figures/figure';
 import { rooms, type Room, type RoomKind } from '../../../core/figures/rooms';
@@ -211,7 +211,8 @@ function gapWords({ gap, isClear }: Pick<Room, 'gap' | 'isClear'>): string {
 function saysOf(room: Room): string {
   const missing = lacking(room.need, room.room);
   const [need, space] = shorts([room.need, room.room]);
-  return `${room.placed.label}, ${sizeWords[room.kind]}: ${need!} of ${space!}; ${missing === '' ? gapWords(room) : missing}`;
+  const left = missing === '' ? gapWords(room) : missing;
+  return `${room.placed.label}, ${sizeWords[room.kind]}: ${need!} of ${space!}; ${left}`;
 }
 
 function scaleBar(scale: number, y: number): string {

@@ -1,4 +1,4 @@
-// Display links: each output on the left, its display on the right, what the mode needs against what goes through between.
+// Display links: each output, what its mode needs against what goes through, and the display at the other end.
 import type { Build } from '../../../core/build/build';
 import { outputs } from '../../../core/figures/display';
 import { displayLinks, type DisplayLink } from '../../../core/figures/display-links';
@@ -77,6 +77,8 @@ function rowOf(build: Build, link: DisplayLink): Row {
   const carried = squeezed?.carried ?? link.carried;
   const display = shown[0];
   const port = output?.name ?? promise?.port.text ?? display?.at.port.text ?? '';
+  const named = port === '' ? 'output not named' : port;
+  const to = display ? many(shown.map(({ label }) => label)) : 'no display listed';
   const [need, offer] = needs ? shorts([needs, carried]) : [undefined, shorts([carried])[0]!];
   const missing = lacking(needs, carried);
   const mode = promise ? [promise.mode.text, promise.depth.text].filter((one) => one !== '') : [];
@@ -89,17 +91,16 @@ function rowOf(build: Build, link: DisplayLink): Row {
     place,
     output: {
       place: from?.path ?? 'parts',
-      lines: [port === '' ? 'output not named' : port, output?.on.label ?? 'not known'],
+      lines: [named, output?.on.label ?? 'not known'],
     },
     display: {
       place: display?.path ?? place,
-      lines: [display ? many(shown.map(({ label }) => label)) : 'no display listed', ...mode],
+      lines: [to, ...mode],
     },
     above,
     below,
     says: [
-      `${port === '' ? 'output not named' : port} of ${output?.on.label ?? 'a part not known'} to ` +
-        `${display ? many(shown.map(({ label }) => label)) : 'no display listed'}${mode.length > 0 ? `, ${mode.join(' at ')}` : ''}: ` +
+      `${named} of ${output?.on.label ?? 'a part not known'} to ${[to, mode.join(' at ')].filter((one) => one !== '').join(', ')}: ` +
         `${above}; ${below}`,
       ...(missing !== '' && missing !== below ? [missing] : []),
     ].join('; '),

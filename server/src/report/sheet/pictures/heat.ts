@@ -1,4 +1,4 @@
-// The way of the heat on one scale of temperature: room, inlet, air in the case, then cooler, lid and die, and the drives.
+// The way of the heat on one scale of temperature: room, inlet, air in the case, cooler, lid and die, drives.
 import type { Build } from '../../../core/build/build';
 import {
   airNeeded,

@@ -1,4 +1,4 @@
-// Power as flows: from the wall through the supply and its cables to the parts, as wide as the watts; below, the limits.
+// Power as flows: from the wall through the supply and its cables to the parts, as wide as the watts; then the limits.
 import { sankey } from 'd3-sankey';
 import type { Build, Placed } from '../../../core/build/build';
 import type { Figure } from '../../../core/figures/figure';
@@ -150,7 +150,9 @@ function node(key: string, layer: number, place: string, name: string, power: Fi
 
 /** A row a part; what is too much for a picture in one row. */
 function rowsOf({ feed, parts }: Flow): Node[] {
-  const own = parts.slice(0, mostRows).map(({ placed, draw }) => partRow(feed, placed, draw));
+  const own = parts
+    .slice(0, mostRows)
+    .map(({ placed, draw }, i) => ({ ...partRow(placed, draw), key: `${feed} ${i}` }));
   const rest = parts.slice(mostRows);
   if (rest.length === 0) return own;
   const name = `${rest.length} more`;
@@ -161,7 +163,7 @@ function rowsOf({ feed, parts }: Flow): Node[] {
   return [...own, node(`${feed} rest`, 3, rest[0]!.placed.path, name, draw, '')];
 }
 
-function partRow(feed: Feed, placed: Placed, draw: Figure): Node {
+function partRow(placed: Placed, draw: Figure): Node {
   const count = howMany(placed).lo;
   const name = count > 1 ? `${count} × ${placed.label}` : placed.label;
   const stated = (peaksOf(placed)?.peaks ?? []).filter(({ power: peak }) => !isOpen(peak));
@@ -170,13 +172,12 @@ function partRow(feed: Feed, placed: Placed, draw: Figure): Node {
   const peaks = stated.map(({ power: peak, lasts }) => `, peak ${short(peak)} for ${short(lasts)}`).join('');
   return {
     ...base,
-    key: `${feed} ${placed.path}`,
     more: highest ? `, peak ${short(highest.power)}` : '',
     says: `${base.says}${peaks}`,
   };
 }
 
-/** How wide a flow is laid out: by its upper end, and never too thin to be seen; one without an end by a small share. */
+/** How wide a flow is laid out: by its upper end, never too thin to be seen; one without an end by a small share. */
 function weightOf(all: Figure): (power: Figure) => number {
   const whole = Math.max(ends(all).hi, 1);
   return (one) => Math.max(isOpen(one) ? ends(one).lo + whole * 0.06 : one.hi, whole * 0.004);
@@ -241,7 +242,8 @@ function area(look: string, x0: number, y0: number, x1: number, y1: number, widt
     `C${middle} ${n(from)} ${middle} ${n(to)} ${n(end)} ${n(to)}`;
   return path(
     look,
-    `M${n(x0)} ${n(y0 - half)}${along(y0 - half, y1 - half, x1)}L${n(x1)} ${n(y1 + half)}${along(y1 + half, y0 + half, x0)}Z`,
+    `M${n(x0)} ${n(y0 - half)}${along(y0 - half, y1 - half, x1)}` +
+      `L${n(x1)} ${n(y1 + half)}${along(y1 + half, y0 + half, x0)}Z`,
   );
 }
 
