@@ -28,7 +28,7 @@ export interface Lanes {
   readonly generation: Figure;
 }
 
-/** Lanes between chipset and processor: those of the board’s end, and what both ends share; undefined without a board. */
+/** Lanes between chipset and processor: of the board’s end, and what both ends share; undefined without a board. */
 export const uplinkLanes = memo((build: Build): Lanes | undefined => {
   const ends = uplinkEnds(build);
   return ends && lanesOf('link between chipset and processor', ends[0]!.lanes, ends);

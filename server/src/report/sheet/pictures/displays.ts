@@ -100,8 +100,7 @@ function rowOf(build: Build, link: DisplayLink): Row {
     above,
     below,
     says: [
-      `${named} of ${output?.on.label ?? 'a part not known'} to ${[to, mode.join(' at ')].filter((one) => one !== '').join(', ')}: ` +
-        `${above}; ${below}`,
+      `${named} of ${output?.on.label ?? 'a part not known'} to ${[to, ...mode].join(', ')}: ${above}; ${below}`,
       ...(missing !== '' && missing !== below ? [missing] : []),
     ].join('; '),
   };
