@@ -44,6 +44,7 @@ function offered(
     snippets,
     parts: candidates,
     fits: new Fits(),
+    trials: 400,
   });
   return {
     items,
@@ -257,6 +258,7 @@ describe('parts in the order of how well they would serve', () => {
       snippets: false,
       parts: candidates,
       fits: new Fits(),
+      trials: 400,
     });
     expect(list.isIncomplete).toBe(true);
     expect(list.items.at(-1)!.label).not.toBe('x/n448');
@@ -268,8 +270,13 @@ describe('parts in the order of how well they would serve', () => {
     const fits = new Fits();
     const first = (marked: string, others: Readonly<Record<string, string>> = files): string | undefined => {
       const { view: judged, position, candidates } = view(marked, others);
-      return completion(judged, position, { markup: 'plaintext', snippets: false, parts: candidates, fits }).items[0]
-        ?.detail;
+      return completion(judged, position, {
+        markup: 'plaintext',
+        snippets: false,
+        parts: candidates,
+        fits,
+        trials: 400,
+      }).items[0]?.detail;
     };
     expect(first(open('¦'))).toBe('40 EUR, 8 mm to spare');
     expect(first(open('bo¦'))).toBe('40 EUR, 8 mm to spare');

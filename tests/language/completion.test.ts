@@ -36,6 +36,26 @@ describe('parts', () => {
     ]);
   });
 
+  test('of which there are many are tried a few at once, and the rest while nobody asks', async () => {
+    for (let i = 0; i < 150; i++)
+      client.files.set(`ws/parts/many/n${1000 + i}.part.yaml`, `kind: cooler\nheight: ${i + 10} mm\nmass: 300 g\n`);
+    await client.start({ textDocument: { completion: { completionItem: { labelDetailsSupport: true } } } });
+    await client.open(desk);
+    const ask = (): Promise<CompletionList> =>
+      client.connection.sendRequest('textDocument/completion', {
+        textDocument: { uri: client.uri(desk) },
+        position: client.at(desk, 'tall }'),
+      });
+    const first = await ask();
+    expect(first.isIncomplete).toBe(true);
+    expect(first.items.length).toBe(152);
+    await expect.poll(async () => (await ask()).isIncomplete).toBe(false);
+    const { items } = await ask();
+    // One is just as high as there is room for, which leaves nothing to tell.
+    expect(items.flatMap(({ label, labelDetails }) => (labelDetails ? [] : [label]))).toEqual(['many/n1140']);
+    expect(items.findIndex(({ label }) => label === 'many/n1141')).toBeGreaterThan(140);
+  });
+
   test('are told of in full once they are looked at, where the client asks', async () => {
     const items = await asked({ resolveSupport: { properties: ['documentation'] } });
     const last = items.at(-1)!;

@@ -14,12 +14,12 @@ export function completions(
   position: Position,
   options: Partial<CompletionOptions> = {},
 ): CompletionItem[] {
-  const all = {
+  return completion(view, position, {
     markup: 'markdown',
     snippets: true,
     parts: () => partsNamed('a/b'),
     fits: new Fits(),
+    trials: 400,
     ...options,
-  } as const;
-  return completion(view, position, all).items;
+  } as CompletionOptions).items;
 }

@@ -48,6 +48,8 @@ export interface CompletionOptions {
   /** The parts of a kind. */
   readonly parts: (kind: Kind) => readonly Candidate[];
   readonly fits: Fits;
+  /** So many choices are tried for this answer, beside those that were tried before. */
+  readonly trials: number;
 }
 
 export interface Spot {

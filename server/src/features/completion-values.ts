@@ -78,6 +78,7 @@ function offered(spot: Spot, meaning: Meaning, field: Field): Offered {
     place,
     names,
     parts.map(({ doc }) => doc),
+    options.trials,
   );
   const told = new Map(things.map((thing) => [thing.name, thing]));
   const offers = fits.map((fit) => offerOf(fit, place, told.get(fit.name)));

@@ -53,8 +53,6 @@ interface Ground {
   readonly files: readonly unknown[];
 }
 
-/** So many choices are tried for one answer; those that match what is typed come first. */
-const mostTried = 400;
 /** Places of a build whose trials are kept: the one that is typed in, and those just left. */
 const mostKept = 4;
 
@@ -62,17 +60,21 @@ const mostKept = 4;
 export class Fits {
   private readonly grounds: { readonly ground: Ground; readonly tried: Map<string, Kept> }[] = [];
 
-  /** Choices in the order of how well they would serve; `isWhole` where all were tried. */
+  /**
+   * Choices in the order of how well they would serve. At most so many more are tried, of those that match what is
+   * typed first; `isWhole` once all were.
+   */
   ranked(
     view: View,
     place: Place,
     names: readonly string[],
-    docs: readonly Doc[] = [],
+    docs: readonly Doc[],
+    most: number,
   ): { readonly fits: readonly Fit[]; readonly isWhole: boolean } {
     const tried = this.triedAt(groundOf(view, place, docs));
-    const wanted = new Set([...names.filter((name) => name.startsWith(place.typed)), ...names].slice(0, mostTried));
+    const wanted = new Set([...names.filter((name) => name.startsWith(place.typed)), ...names]);
     const left = [...wanted].filter((name) => !tried.has(name));
-    for (const trial of trials(view, place, left)) tried.set(trial.name, keptOf(view, trial));
+    for (const trial of trials(view, place, left.slice(0, most))) tried.set(trial.name, keptOf(view, trial));
     const known = names.flatMap((name) => tried.get(name) ?? []);
     const taken = takenBy(view, place);
     const tier = ({ name, against }: Kept): number => (taken.has(name) ? 1 : 0) + (against ? 2 : 0);

@@ -15,22 +15,20 @@ import {
   type CompletionList as ProtocolList,
 } from 'vscode-languageserver/node';
 import { codeActionSteps, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
-import { completion } from '../features/completion';
 import type { PartData } from '../features/completion-item';
 import { describePart } from '../features/completion-resolve';
-import { Fits } from '../features/fit';
 import { definition } from '../features/definition';
 import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
 import type { Diagnostic } from '../features/shapes';
 import { flatSymbols, symbols } from '../features/symbols';
-import type { Candidate } from '../core/judge/swaps';
-import type { Kind } from '../core/parts/kinds';
 import type { PartIndex } from '../session/part-index';
 import type { AnalyzedFile } from '../session/session';
 import { editForClient } from './client';
 import type { Shared } from './findings';
-import { cancelled, guarded, overtaken } from './guard';
+import { guarded } from './guard';
+import { Completions } from './completions';
+import { stillWanted, withParts } from './with-parts';
 import type { ToServer } from './requests';
 
 /** How long one answer may go on proving fixes of further findings. */
@@ -39,7 +37,7 @@ const provingMs = 1_000;
 /** Registers the answers. */
 export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<void>): void {
   const { connection, log, session } = shared;
-  const fits = new Fits();
+  const completions = new Completions(shared, shelf, pause);
   const judge = async (uri: string): Promise<AnalyzedFile | undefined> => session.judge(uri);
   const markupKind = (): 'markdown' | 'plaintext' => (shared.client.markdown ? 'markdown' : 'plaintext');
 
@@ -72,18 +70,7 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     guarded(CompletionRequest.method, log, async ({ textDocument, position }, token) => {
       const judged = await judge(textDocument.uri);
       if (!judged) return null;
-      const { client } = shared;
-      return (await withParts(shared, shelf, judged, token, false, (parts) =>
-        completion(judged, position, {
-          markup: markupKind(),
-          snippets: client.snippets,
-          labelDetails: client.labelDetails,
-          resolves: client.resolvesItems,
-          ...(client.own.suggest === undefined ? {} : { again: client.own.suggest }),
-          parts,
-          fits,
-        }),
-      )) as ProtocolList;
+      return (await completions.answer(judged, position, token)) as ProtocolList;
     }),
   );
   connection.onRequest(
@@ -148,37 +135,6 @@ async function actions(
     }
   });
   return found.map((action) => forClient(action, client.versionedEdits));
-}
-
-/**
- * Runs work that may ask for the parts of a kind: what it asks for is read, and it is run again. With `skip`, it is
- * run once without any. Throws when the text has changed meanwhile: the answer would be for another text.
- */
-async function withParts<T>(
-  shared: Shared,
-  shelf: PartIndex,
-  judged: AnalyzedFile,
-  token: CancellationToken,
-  skip: boolean,
-  work: (candidates: (kind: Kind) => readonly Candidate[]) => T | Promise<T>,
-): Promise<T> {
-  const held = new Map<Kind, readonly Candidate[]>();
-  for (;;) {
-    const asked = new Set<Kind>();
-    const result = await work((kind) => {
-      if (!held.has(kind)) asked.add(kind);
-      return held.get(kind) ?? [];
-    });
-    if (skip || asked.size === 0) return result;
-    for (const kind of asked) held.set(kind, await shelf.ofKind(judged, kind, () => token.isCancellationRequested));
-    stillWanted(shared, judged, token);
-  }
-}
-
-/** Throws where an answer would come to nothing: the request was cancelled, or the text is another one by now. */
-function stillWanted({ session }: Shared, judged: AnalyzedFile, token: CancellationToken): void {
-  if (token.isCancellationRequested) throw cancelled();
-  if (!session.holds(judged)) throw overtaken();
 }
 
 function forClient(action: CodeAction, versioned: boolean): ProtocolAction {

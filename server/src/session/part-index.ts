@@ -106,9 +106,14 @@ export class PartIndex {
 
 const keyOf = ({ place, house }: Asking): string => [place.root, ...house.folders].join('\n');
 
-/** A file whose text plainly says another kind need not be parsed to know that. */
+/** A file whose text plainly says its kind need not be parsed to know that. */
 function isOfKind(doc: Doc, kind: Kind): boolean {
+  let own = doc.memo.get(isOfKind) as string | undefined;
+  if (own === undefined) doc.memo.set(isOfKind, (own = saidKind(doc)));
+  return own === kind;
+}
+
+function saidKind(doc: Doc): string {
   const plain = /^kind:[ \t]*([a-z]+)[ \t]*\r?$/m.exec(doc.text);
-  if (plain && plain[1] !== kind && doc.text.indexOf('kind:') === plain.index) return false;
-  return kindOfPart(doc) === kind;
+  return plain && doc.text.indexOf('kind:') === plain.index ? plain[1]! : (kindOfPart(doc) ?? '');
 }
