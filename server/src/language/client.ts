@@ -23,6 +23,10 @@ export interface Client {
   readonly preparesRename: boolean;
   readonly actionLiterals: boolean;
   readonly configuration: boolean;
+  /** It asks for the tooltip of a hint once that is looked at. */
+  readonly resolvesTips: boolean;
+  readonly refreshesHints: boolean;
+  readonly refreshesLenses: boolean;
   readonly watches: boolean;
   readonly workspaceFolders: boolean;
   readonly own: ClientOptions;
@@ -53,6 +57,9 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
     preparesRename: textDocument.rename?.prepareSupport === true,
     actionLiterals: textDocument.codeAction?.codeActionLiteralSupport !== undefined,
     configuration: workspace.configuration === true,
+    resolvesTips: (textDocument.inlayHint?.resolveSupport?.properties ?? []).includes('tooltip'),
+    refreshesHints: workspace.inlayHint?.refreshSupport === true,
+    refreshesLenses: workspace.codeLens?.refreshSupport === true,
     watches: workspace.didChangeWatchedFiles?.dynamicRegistration === true,
     workspaceFolders: workspace.workspaceFolders === true,
     own: isClientOptions(own) ? own : {},

@@ -1,4 +1,5 @@
 // The shapes of Fettle’s own requests and options: all that a client shares with the server.
+import type { HintKind } from '../features/inlay-hints';
 import type { Grade } from '../core/manifest/house-file';
 import type { Listed } from '../host/host';
 
@@ -14,11 +15,19 @@ export interface ClientOptions {
   readonly wholeOnRequest?: boolean;
   /** It answers `fettle/readFile`, `fettle/listFolder` and `fettle/findPath` for addresses other than `file:`. */
   readonly files?: boolean;
+  /** It runs `fettle.showFindings` and `fettle.showUses`, to which lenses lead. */
+  readonly lenses?: boolean;
+  /** Settings as under `fettle`, of a client that does not answer `workspace/configuration`. */
+  readonly settings?: object;
 }
+
+/** What is shown behind values. */
+export type HintSettings = Readonly<Record<HintKind, boolean>>;
 
 export interface Settings {
   /** The lightest grade that is shown. */
   readonly from: Grade;
+  readonly hints: HintSettings;
 }
 
 /** Answers to a request that the client sends. */

@@ -25,8 +25,11 @@ import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
 import { answerNames, movesOffered, namesOffered } from './name-answers';
+import { answerHints, answerLenses, numbersOffered } from './number-answers';
 import { answerOutline, answerWorkspace, outlineOffered } from './outline-answers';
 import { Hosts, type MakeHost } from './hosts';
+import { PerFile } from './per-file';
+import { Refreshes } from './refreshes';
 import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
 
@@ -55,6 +58,8 @@ class Server {
   private readonly hosts: Hosts;
   private readonly shelf: PartIndex;
   private readonly across: Across;
+  private readonly perFile: PerFile;
+  private readonly refreshes: Refreshes;
   private readonly findings: Findings;
   private readonly whole: WorkspaceDiagnostics;
   private readonly documents: Documents;
@@ -82,6 +87,8 @@ class Server {
       evict: () => session.evict(),
     });
     this.across = new Across(this.shared, uses, environment.pause);
+    this.perFile = new PerFile(this.shared);
+    this.refreshes = new Refreshes(this.shared);
     this.findings = new Findings(this.shared);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
     this.documents = new Documents(this.shared, this.findings, this.whole);
@@ -92,13 +99,25 @@ class Server {
     connection.onInitialize((params) => {
       shared.client = clientOf(params);
       this.hosts.setFolders(shared.client.folders);
+      const { settings, problem } = settingsOf(shared.client.own.settings);
+      if (problem) shared.log(problem);
+      shared.settings = settings;
       return this.introduce(shared.client);
     });
     connection.onInitialized(this.step('initialized', () => this.begin()));
     connection.onShutdown(() => undefined);
-    connection.onDidOpenTextDocument(this.step('textDocument/didOpen', (params) => documents.opened(params)));
-    connection.onDidChangeTextDocument(this.step('textDocument/didChange', (params) => documents.changed(params)));
-    connection.onDidCloseTextDocument(this.step('textDocument/didClose', (params) => documents.closed(params)));
+    connection.onDidOpenTextDocument(
+      this.step('textDocument/didOpen', (params) => this.touched(params, () => documents.opened(params))),
+    );
+    connection.onDidChangeTextDocument(
+      this.step('textDocument/didChange', (params) => this.touched(params, () => documents.changed(params))),
+    );
+    connection.onDidCloseTextDocument(
+      this.step('textDocument/didClose', (params) => {
+        this.touched(params, () => documents.closed(params));
+        this.perFile.forget(params.textDocument.uri);
+      }),
+    );
     connection.onDidSaveTextDocument(this.step('textDocument/didSave', () => this.saved()));
     connection.onDidChangeWatchedFiles(
       this.step('workspace/didChangeWatchedFiles', ({ changes }) => this.onDisk(changes)),
@@ -112,6 +131,8 @@ class Server {
     answerNames(shared, this.across, () => this.anew());
     answerOutline(shared, this.across);
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
+    answerHints(shared, this.perFile.hintsFor);
+    answerLenses(shared, this.across, this.environment.pause);
     this.registerFindings();
   }
 
@@ -152,6 +173,12 @@ class Server {
     };
   }
 
+  /** Takes a change in; what other open files show of it is to be fetched anew. */
+  private touched({ textDocument: { uri } }: { textDocument: { uri: string } }, take: () => void): void {
+    take();
+    this.refreshes.changed(uri);
+  }
+
   private introduce(client: Client): InitializeResult {
     const capabilities: ServerCapabilities = {
       positionEncoding: 'utf-16',
@@ -160,6 +187,7 @@ class Server {
       definitionProvider: true,
       ...namesOffered(client),
       ...outlineOffered,
+      ...numbersOffered(client),
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'], resolveProvider: true },
       codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,
@@ -207,6 +235,9 @@ class Server {
     const value: unknown = client.configuration ? await connection.workspace.getConfiguration('fettle') : sent;
     const { settings, problem } = settingsOf(value);
     if (problem) log(problem);
+    this.perFile.forget();
+    this.shared.settings = { ...this.shared.settings, hints: settings.hints };
+    this.refreshes.all();
     if (settings.from === this.shared.settings.from) return;
     this.shared.settings = settings;
     this.findings.forgetSent();
@@ -229,6 +260,7 @@ class Server {
     this.shared.session.changedAnywhere();
     this.shelf.forget();
     this.across.index.changedAnywhere();
+    this.refreshes.all();
     this.findings.refreshAll();
   }
 
@@ -243,5 +275,6 @@ class Server {
     }
     this.findings.refreshAll();
     for (const { uri } of changes) this.whole.changed(uri);
+    this.refreshes.all();
   }
 }

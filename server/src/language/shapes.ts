@@ -1,7 +1,7 @@
 // Whether what a client sends has the shape it should: validators compiled from `message-validators.ts` by `npm run
 // generate`.
 import type { Grade } from '../core/manifest/house-file';
-import type { ClientOptions, Settings, ToClient } from './requests';
+import type { ClientOptions, HintSettings, Settings, ToClient } from './requests';
 import * as valid from './shapes-valid';
 
 export const isClientOptions = (value: unknown): value is ClientOptions => valid.clientOptions(value);
@@ -19,12 +19,19 @@ export function misshapen(method: string, params: unknown): string | undefined {
   return `the parameters are not of their shape: ${where} ${error?.message ?? ''}`;
 }
 
-export const defaultSettings: Settings = { from: 'unknown' };
+export const defaultSettings: Settings = {
+  from: 'unknown',
+  hints: { link: true, power: true, clearance: true, endurance: true, firmware: true },
+};
 
 /** Settings as they hold; with what is wrong, for the log, and the defaults in its place. */
 export function settingsOf(value: unknown): { settings: Settings; problem?: string } {
   if (value === null || value === undefined) return { settings: defaultSettings };
-  if (valid.settings(value)) return { settings: { ...defaultSettings, ...(value as { from?: Grade }) } };
+  if (valid.settings(value)) {
+    const { from, hints } = value as { from?: Grade; hints?: Partial<HintSettings> };
+    const own = { from: from ?? defaultSettings.from, hints: { ...defaultSettings.hints, ...hints } };
+    return { settings: own };
+  }
   const [error] = valid.settings.errors ?? [];
   return {
     settings: defaultSettings,

@@ -1,6 +1,7 @@
 // Validators of what an editor sends: settings as client/package.json declares them, our own messages, and of the
 // protocol’s messages what the server reads of them.
 import Ajv from 'ajv';
+import { hintKinds } from '../../src/features/inlay-hints';
 import standalone from 'ajv/dist/standalone';
 import type { Generator } from './index';
 
@@ -75,6 +76,13 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'callHierarchy/incomingCalls': object({ item: object({ uri: text }) }),
   'callHierarchy/outgoingCalls': object({ item: object({ uri: text }) }),
   'workspace/symbol': object({ query: text }),
+  'textDocument/inlayHint': object({ ...document, range }),
+  'inlayHint/resolve': object({
+    position: object(at),
+    data: object({ uri: text, kind: { enum: hintKinds } }),
+  }),
+  'textDocument/codeLens': object(document),
+  'codeLens/resolve': object({ range, data: object({ uri: text }) }),
   'workspace/willRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
   'workspace/didRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
   'textDocument/completion': object({ ...document, position: object(at) }),
@@ -97,11 +105,13 @@ const nameOf = (method: string): string => method.replace(/\W+(\w?)/g, (_, next:
 /** One schema a validator; names are those of the functions made. */
 export function messageSchemas(settings: object): Record<string, object> {
   return {
-    settings: { type: 'object', properties: settings },
+    settings,
     clientOptions: object(
       {
         explains: { type: 'boolean' },
         files: { type: 'boolean' },
+        lenses: { type: 'boolean' },
+        settings: { type: 'object' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
         suggest: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9.]*$' },
         wholeOnRequest: { type: 'boolean' },
@@ -121,8 +131,8 @@ export function messageSchemas(settings: object): Record<string, object> {
 }
 
 /**
- * The settings that client/package.json declares, by their name without `fettle.`; those of the editor’s own side are
- * left out.
+ * The settings that client/package.json declares, as the object that stands under `fettle`; those of the editor’s own
+ * side are left out.
  */
 function declaredSettings(manifest: string): object {
   const { contributes } = JSON.parse(manifest) as {
@@ -131,12 +141,22 @@ function declaredSettings(manifest: string): object {
   const own = Object.entries(contributes.configuration.properties).filter(
     ([name]) => !name.startsWith('fettle.trace.'),
   );
-  return Object.fromEntries(
-    own.map(([name, { type, enum: choices }]) => [
-      name.slice('fettle.'.length),
-      { type, ...(choices ? { enum: choices } : {}) },
-    ]),
-  );
+  const nested: Nested = { type: 'object', properties: {} };
+  for (const [name, { type, enum: choices }] of own) {
+    const steps = name.split('.').slice(1);
+    const last = steps.pop()!;
+    const holder = steps.reduce(
+      (at, step) => (at.properties[step] ??= { type: 'object', properties: {} }) as Nested,
+      nested,
+    );
+    holder.properties[last] = { type, ...(choices ? { enum: choices } : {}) };
+  }
+  return nested;
+}
+
+interface Nested {
+  readonly type: 'object';
+  readonly properties: Record<string, object>;
 }
 
 /** The validators as a table without a prototype: `constructor` is a method like any other. */

@@ -40,11 +40,21 @@ export const priceAges = memo((build: Build): readonly { readonly placed: Placed
 /** What all parts cost; a price that nobody states can only add to it. */
 export const totalCost = memo((build: Build): Figure | undefined => {
   const currency = promisedCurrency(build);
-  if (currency === undefined) return undefined;
+  return currency && costIn(build, currency);
+});
+
+function costIn(build: Build, currency: CurrencyCode): Figure {
   return total(
     'cost of all parts',
     'money',
     paidFor(build).map((placed) => costOf(placed, currency)),
     { unit: currency, currency },
   );
+}
+
+/** The same in the currency in which all prices are stated, where no cost is promised; undefined where none is. */
+export const statedCost = memo((build: Build): Figure | undefined => {
+  const stated = new Set(paidFor(build).flatMap(({ part }) => part.price.value?.currency ?? []));
+  const [currency] = currencyCodes.filter((code) => stated.has(code));
+  return totalCost(build) ?? (stated.size === 1 && currency ? costIn(build, currency) : undefined);
 });

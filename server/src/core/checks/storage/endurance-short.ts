@@ -1,9 +1,10 @@
 // What is written over the years against the endurance that a drive states.
+import { yearsOfUse } from '../../figures/endurance';
 import { counted, derive, figure, type Figure } from '../../figures/figure';
 import { many } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
-import { enduranceYears, writtenTb } from '../../trade/storage';
+import { writtenTb } from '../../trade/storage';
 import { check } from '../check';
 import { atKey, change, outcome, swap, type FixIdea } from '../kit';
 
@@ -57,7 +58,7 @@ expect:
             sentence`At ${perDay} a day ${drive.label} takes
               ${sentence`${written} in ${many(years, 'year')}; it is good for ${stated}`}.`,
           *fixes(): Iterable<FixIdea | undefined> {
-            const whole = wholeYears(stated, perDay);
+            const whole = wholeYears(yearsOfUse(drive, perDay));
             if (whole >= 1)
               yield change(promise.years, whole, `Lower the promise to ${whole} year${whole === 1 ? '' : 's'}`);
             yield swap(drive);
@@ -74,8 +75,4 @@ function writtenBytes(perDayBytes: number, years: number): number {
     : NaN;
 }
 
-function wholeYears(stated: Figure, perDay: Figure): number {
-  return Number.isFinite(stated.lo) && stated.lo > 0 && Number.isFinite(perDay.hi) && perDay.hi > 0
-    ? Math.floor(enduranceYears(stated.lo / terabytes, perDay.hi / gigabytes))
-    : 0;
-}
+const wholeYears = ({ lo }: Figure): number => (Number.isFinite(lo) ? Math.floor(lo) : 0);

@@ -1,0 +1,124 @@
+// Answers with numbers: hints behind values, and lenses above builds and part files.
+import {
+  CodeLensRequest,
+  CodeLensResolveRequest,
+  InlayHintRequest,
+  InlayHintResolveRequest,
+  type CodeLens,
+  type InlayHint,
+  type ServerCapabilities,
+} from 'vscode-languageserver/node';
+import { hintsIn, printed, tooltipOf, type HintKind, type Told } from '../features/inlay-hints';
+import { buildTitle, lensRange, partTitle } from '../features/lenses';
+import type { Location } from '../features/shapes';
+import { wholeFile } from '../features/subject';
+import type { AnalyzedFile } from '../session/session';
+import type { Asker } from '../session/use-index';
+import type { Across } from './across';
+import type { Client } from './client';
+import type { Shared } from './findings';
+import { guarded } from './guard';
+import type { HintSettings } from './requests';
+import { unsavedChanges } from './unsaved';
+
+/** What is offered to a client. */
+export const numbersOffered = ({ resolvesTips }: Client): ServerCapabilities => ({
+  inlayHintProvider: { resolveProvider: resolvesTips },
+  codeLensProvider: { resolveProvider: true },
+});
+
+interface HintData {
+  readonly uri: string;
+  readonly kind: HintKind;
+}
+
+/** Registers the answers; `settingsFor` gives the hints that are wished for a file. */
+export function answerHints(shared: Shared, settingsFor: (uri: string) => Promise<HintSettings>): void {
+  const { connection, log, session } = shared;
+  const markupKind = (): 'markdown' | 'plaintext' => (shared.client.markdown ? 'markdown' : 'plaintext');
+  connection.onRequest(
+    InlayHintRequest.type,
+    guarded(InlayHintRequest.method, log, async ({ textDocument: { uri }, range }): Promise<InlayHint[] | null> => {
+      const shown = await settingsFor(uri);
+      const judged = await session.judge(uri);
+      if (!judged?.build) return null;
+      const whole = (told: Told): Partial<InlayHint> =>
+        shared.client.resolvesTips
+          ? { data: { uri, kind: told.kind } satisfies HintData }
+          : { tooltip: tooltipOf(judged, told, markupKind()) };
+      return hintsIn(judged, range, (kind) => shown[kind]).map((told) => ({
+        ...printed(judged, told),
+        ...whole(told),
+      }));
+    }),
+  );
+  connection.onRequest(
+    InlayHintResolveRequest.type,
+    guarded(InlayHintResolveRequest.method, log, async (hint): Promise<InlayHint> => {
+      const { uri, kind } = hint.data as HintData;
+      const judged = await session.judge(uri);
+      if (!judged?.build) return hint;
+      // Where the text has moved on, the client asks for hints anew; no tooltip is better than another’s.
+      const told = hintsIn(judged, { start: hint.position, end: hint.position }, (one) => one === kind);
+      const same = told.find((one) => printed(judged, one).label === hint.label);
+      return same ? { ...hint, tooltip: tooltipOf(judged, same, markupKind()) } : hint;
+    }),
+  );
+}
+
+/** Registers the lenses. What they say is worked out when they are looked at. */
+export function answerLenses(shared: Shared, across: Across, pause: () => Promise<void>): void {
+  const { connection, log, session } = shared;
+  connection.onRequest(
+    CodeLensRequest.type,
+    guarded(CodeLensRequest.method, log, async ({ textDocument: { uri } }): Promise<CodeLens[] | null> => {
+      const file = await across.at(uri);
+      const range =
+        file && (file.doc.kind === 'build' || file.partName !== undefined) ? lensRange(file.doc) : undefined;
+      return range ? [{ range, data: { uri } }] : null;
+    }),
+  );
+  connection.onRequest(
+    CodeLensResolveRequest.type,
+    guarded(CodeLensResolveRequest.method, log, async (lens, token): Promise<CodeLens> => {
+      const { uri } = lens.data as { uri: string };
+      const judged = await session.judge(uri);
+      if (!judged) return lens;
+      const asker: Asker = { stopped: () => token.isCancellationRequested };
+      return { ...lens, command: await commandFor(shared, across, judged, asker, pause) };
+    }),
+  );
+}
+
+async function commandFor(
+  shared: Shared,
+  across: Across,
+  judged: AnalyzedFile,
+  asker: Asker,
+  pause: () => Promise<void>,
+): Promise<NonNullable<CodeLens['command']>> {
+  const leads = shared.client.own.lenses === true;
+  if (judged.build) return { title: buildTitle(judged), command: leads ? 'fettle.showFindings' : '' };
+  const { title, uses } = await partLens(shared, across, judged, asker, pause);
+  const position = lensRange(judged.doc)?.start;
+  return leads && uses.length > 0
+    ? { title, command: 'fettle.showUses', arguments: [judged.uri, position, uses] }
+    : { title, command: '' };
+}
+
+async function partLens(
+  shared: Shared,
+  across: Across,
+  judged: AnalyzedFile,
+  asker: Asker,
+  pause: () => Promise<void>,
+): Promise<{ title: string; uses: Location[] }> {
+  const file = await across.read(judged.place);
+  if (file?.partName === undefined) return { title: '', uses: [] };
+  const uses = (await across.referencesTo(file, wholeFile(file.partName), false, asker)).filter(({ uri }) =>
+    uri.endsWith('.pcbuild.yaml'),
+  );
+  const uris = [...new Set(uses.map(({ uri }) => uri))];
+  const changes = await unsavedChanges(shared, file, uris, asker, pause);
+  return { title: partTitle({ builds: uris.length, ...(changes ? { changes } : {}) }), uses };
+}
