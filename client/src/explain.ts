@@ -12,6 +12,7 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
+import { gradeOf } from './views/status';
 
 /** Pages stand under this scheme, by the check’s id: `fettle-check:/cooler-too-tall.md`. */
 export const checkScheme = 'fettle-check';
@@ -44,7 +45,7 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
     const found = editor
       ? languages
           .getDiagnostics(editor.document.uri)
-          .filter(({ source, range }) => source === 'fettle' && range.contains(editor.selection.active))
+          .filter(({ source, range }) => gradeOf(source) !== undefined && range.contains(editor.selection.active))
       : [];
     const ids = [...new Set(found.flatMap(({ code }) => idOf(code)))];
     if (ids.length === 1) return ids[0];

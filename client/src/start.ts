@@ -14,6 +14,7 @@ import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languagec
 import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src/language/requests';
 import { answerFiles } from './files';
 import { checkScheme, ExplainPages } from './explain';
+import { worstGrade } from './views/status';
 
 export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
 
@@ -21,6 +22,7 @@ export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
 const own: ClientOptions = {
   explains: true,
   files: true,
+  lenses: true,
   pages: checkScheme,
   suggest: 'editor.action.triggerSuggest',
   wholeOnRequest: true,
@@ -52,6 +54,7 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     status,
     pages,
     answerFiles(client),
+    ...worstGrade(languageIds),
     ...register(client, status, pages, () => log.show()),
     client,
   );

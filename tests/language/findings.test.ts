@@ -48,7 +48,7 @@ describe('pushed to a client that does not pull', () => {
   test('a build is judged with its part files when it is opened', async () => {
     await client.open(desk);
     const found = (await client.findings(desk)).find(({ code }) => code === 'cooler-too-tall');
-    expect(found).toMatchObject({ source: 'fettle', severity: 1 });
+    expect(found).toMatchObject({ source: 'fettle · stop', severity: 1 });
     expect(found?.message).toContain('155 mm');
     expect(found?.relatedInformation?.map(({ location }) => location.uri)).toContain(
       client.uri('parts/tarn/mid-3.part.yaml'),

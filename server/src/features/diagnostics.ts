@@ -75,7 +75,7 @@ export function diagnosticOf(view: View, finding: Finding, withRelated: boolean)
     range: view.doc.lines.rangeOf(finding.underline.span),
     severity: severityOf[finding.grade],
     code: finding.id,
-    source: 'fettle',
+    source: `fettle · ${finding.grade}`,
     message: visible(finding.said.text) + cautionBelow(finding),
     ...(related.length > 0 ? { relatedInformation: related } : {}),
   };
@@ -117,7 +117,7 @@ export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, wit
     range: view.doc.lines.rangeOf(span),
     severity: severities.hint,
     code: notStated,
-    source: 'fettle',
+    source: 'fettle · unknown',
     message: `${visible(`Not stated: ${lack.what}.`)} ${wait}: ${names}.`,
     data: dataOfHint(notStated, lack),
     ...(withRelated && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),

@@ -2,7 +2,7 @@
 // use, the firmware that starts the processor. Each kind can be switched off; the working is its tooltip.
 import type { Build, Placed } from '../core/build/build';
 import { yearsOfUse, writtenPerDay } from '../core/figures/endurance';
-import { isBounded, type Figure } from '../core/figures/figure';
+import { copyWith, isBounded, type Figure } from '../core/figures/figure';
 import { processorListed } from '../core/figures/firmware';
 import { clearances, gapOf } from '../core/figures/fit';
 import { reached } from '../core/figures/lanes';
@@ -12,6 +12,7 @@ import type { Seated } from '../core/figures/slots';
 import { driveLinkRate } from '../core/figures/storage';
 import type { Used } from '../core/figures/truth';
 import { stepsOf } from '../core/judge/working-steps';
+import type { UnitName } from '../core/quantity';
 import { visible, type Span } from '../core/text';
 import type { Node } from '../core/yaml';
 import { item, markup, type Block } from './prose';
@@ -86,7 +87,7 @@ const makers: Readonly<Record<HintKind, Maker>> = {
       const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
       const perDay = writtenPerDay(build, drive);
       const node = promise?.['written-per-day'].node;
-      if (!perDay || !node) return [];
+      if (!perDay || !node || perDay.missing.length > 0) return [];
       const years = yearsOfUse(drive, perDay);
       return [
         { at: node.span, label: `${isBounded(years) ? show(years, undefined, yearDigits) : '?'} years`, uses: [years] },
@@ -105,6 +106,13 @@ const makers: Readonly<Record<HintKind, Maker>> = {
 const digits = 3;
 const yearDigits = 2;
 
+/** A figure in a few words: `8 W`, `at most 8 W`, `? W`. */
+function inWords(one: Figure, unit: UnitName, most: number): string {
+  if (!isBounded(one)) return `? ${unit}`;
+  const isFromNothing = one.lo <= 0 && one.hi > 0 && one.hi !== Infinity;
+  return show(isFromNothing ? copyWith(one, { lo: -Infinity }) : one, unit, most);
+}
+
 const isUnknown = ({ hi, missing }: Figure): boolean => hi === Infinity && missing.length > 0;
 
 /** Behind the slot or port that a part names; where it names none, there is no link to speak of. */
@@ -112,7 +120,7 @@ function linkHint(placed: Seated, rate: Figure): Omit<Told, 'kind'>[] {
   const { slot, port } = placed.at as { slot: { node?: Node }; port?: { node?: Node } };
   const node = slot.node ?? port?.node;
   if (!node || node.span.end === node.span.start) return [];
-  return [{ at: node.span, label: isBounded(rate) ? show(rate, 'GB/s', digits) : '? GB/s', uses: [rate] }];
+  return [{ at: node.span, label: inWords(rate, 'GB/s', digits), uses: [rate] }];
 }
 
 /** Behind the part’s name; of a part that is spelled out, behind its model, its name or its bare key. */

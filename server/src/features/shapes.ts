@@ -61,7 +61,8 @@ export interface Diagnostic {
   code: string;
   /** Where the page on the check opens. */
   codeDescription?: { href: string };
-  source: 'fettle';
+  /** With the grade, which severity alone does not tell: `fettle · harm`. */
+  source: string;
   message: string;
   relatedInformation?: { location: Location; message: string }[];
   /** Tells it from all others of its file. */

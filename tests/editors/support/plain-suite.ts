@@ -28,7 +28,7 @@ export async function describePlainEditor({ name, packages, program, args }: Pla
     test('shows the finding that the server pushes', () => {
       expect(outcome.problem ?? '').toBe('');
       expect(outcome.broken).toBe(mistakenText());
-      expect(outcome.source).toBe('fettle');
+      expect(outcome.source).toBe('fettle · shortfall');
     });
 
     test('explains the key on hover', () => {

@@ -125,7 +125,7 @@ async function findsMistake(): Promise<Measured> {
   await findingComes(editor.document);
   const keystrokeToFindingMs = Math.round(performance.now() - begun);
   const finding = findings(editor.document)[0]!;
-  strictEqual(finding.source, 'fettle');
+  strictEqual(finding.source, 'fettle · shortfall');
   ok(editor.document.validateRange(finding.range).isEqual(finding.range), 'the range lies outside the document');
   ok(!finding.range.isEmpty, 'the range is empty');
   return { keystrokeToFindingMs };

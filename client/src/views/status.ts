@@ -1,0 +1,82 @@
+// The worst grade of the file at hand, in the status bar, and where its lenses lead: to its findings, to its users.
+import {
+  commands,
+  languages,
+  Location,
+  Position,
+  Range,
+  StatusBarAlignment,
+  ThemeColor,
+  Uri,
+  window,
+  type Diagnostic,
+  type Disposable,
+} from 'vscode';
+
+/** From the worst to the lightest, as findings name them behind `fettle · `. */
+const grades = ['harm', 'stop', 'shortfall', 'note', 'unknown'] as const;
+type Grade = (typeof grades)[number];
+
+/** The grade of a finding of ours. */
+export function gradeOf(source: string | undefined): Grade | undefined {
+  return grades.find((grade) => source === `fettle · ${grade}`);
+}
+
+/** Shows the worst grade while a file of one of our languages is at hand. */
+export function worstGrade(languageIds: readonly string[]): Disposable[] {
+  const item = window.createStatusBarItem('fettle.worst', StatusBarAlignment.Left, 0);
+  item.name = 'Fettle: worst finding';
+  item.command = 'fettle.showFindings';
+  const show = (): void => {
+    const document = window.activeTextEditor?.document;
+    if (!document || !languageIds.includes(document.languageId)) return item.hide();
+    const counts = countsOf(languages.getDiagnostics(document.uri));
+    const worst = grades.find((grade) => counts[grade] > 0);
+    item.text = worst === undefined ? 'Fettle: nothing found' : `Fettle: ${worst} ${counts[worst]}`;
+    item.tooltip = grades
+      .filter((grade) => counts[grade] > 0)
+      .map((grade) => `${grade}: ${counts[grade]}`)
+      .join('\n');
+    const isError = worst === 'harm' || worst === 'stop';
+    item.backgroundColor = isError ? new ThemeColor('statusBarItem.errorBackground') : undefined;
+    item.show();
+  };
+  show();
+  return [
+    item,
+    window.onDidChangeActiveTextEditor(show),
+    languages.onDidChangeDiagnostics(({ uris }) => {
+      const at = window.activeTextEditor?.document.uri.toString();
+      if (uris.some((uri) => uri.toString() === at)) show();
+    }),
+    commands.registerCommand('fettle.showFindings', () => commands.executeCommand('workbench.actions.view.problems')),
+    commands.registerCommand('fettle.showUses', showUses),
+  ];
+}
+
+function countsOf(diagnostics: readonly Diagnostic[]): Record<Grade, number> {
+  const counts = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0 };
+  for (const { source } of diagnostics) {
+    const grade = gradeOf(source);
+    if (grade) counts[grade]++;
+  }
+  return counts;
+}
+
+interface Place {
+  readonly uri: string;
+  readonly range: { readonly start: Point; readonly end: Point };
+}
+interface Point {
+  readonly line: number;
+  readonly character: number;
+}
+
+/** Shows the places that a lens over a part file names. */
+async function showUses(uri: string, at: Point, uses: readonly Place[]): Promise<void> {
+  const point = ({ line, character }: Point): Position => new Position(line, character);
+  const places = uses.map(
+    (use) => new Location(Uri.parse(use.uri), new Range(point(use.range.start), point(use.range.end))),
+  );
+  await commands.executeCommand('editor.action.showReferences', Uri.parse(uri), point(at), places);
+}
