@@ -1,10 +1,9 @@
 // What an unsaved change of a part file does: the builds that use it are judged with the saved text and with the new.
 import { Build } from '../core/build/build';
 import { judgeBuild } from '../core/judge/judge';
-import { Doc } from '../core/parts/doc';
+import type { Doc } from '../core/parts/doc';
 import { changeBetween, type Change } from '../features/lenses';
 import type { Named } from '../features/subject';
-import { isTrouble } from '../host/host';
 import type { AddressedFile } from '../session/session';
 import type { Asker } from '../session/use-index';
 import type { Shared } from './findings';
@@ -17,15 +16,13 @@ const mostMs = 500;
 /** A change for each build that was tried; undefined where the text is saved, or never was. */
 export async function unsavedChanges(
   { session }: Shared,
-  { place, doc, partName }: AddressedFile & Named,
+  { place, partName }: AddressedFile & Named,
   uris: readonly string[],
   asker: Asker,
   pause: () => Promise<void>,
 ): Promise<Change[] | undefined> {
-  if (!session.texts.open.has(place.path)) return undefined;
-  const text = await place.host.read(place.root, place.name);
-  if (text === undefined || isTrouble(text) || text === doc.text) return undefined;
-  const saved = new Doc(doc.name, doc.kind, text);
+  const saved = await session.texts.saved(place);
+  if (!saved) return undefined;
   const changes: Change[] = [];
   const begun = performance.now();
   for (const uri of uris.slice(0, mostBuilds)) {

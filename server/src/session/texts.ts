@@ -45,6 +45,13 @@ export class Texts {
     return read instanceof Promise ? this.await(file, read) : this.keep(file, read);
   }
 
+  /** What lies on disk below an open file that says otherwise; undefined where nothing does. */
+  async saved(file: FileRef): Promise<Doc | undefined> {
+    const open = this.open.get(file.path);
+    const text = open && (await file.host.read(file.root, file.name));
+    return typeof text === 'string' && text !== open!.text ? docOf(file, text) : undefined;
+  }
+
   private used(path: string): Read {
     const read = this.disk.get(path);
     this.disk.delete(path);
