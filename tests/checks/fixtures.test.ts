@@ -38,6 +38,8 @@ function lines(doc: Doc, answers: readonly Answer[], check: Check, words: (at: s
       const at = `${span.start}-${Math.min(span.end, lineEnd)}`;
       const finding = findingOf(check, outcome, outcome.grade ?? check.grade);
       if (!finding) return `${at} holds`;
+      if (outcome.truth.is === undefined && outcome.usual)
+        return `${at} usual${words(at) ? `: ${outcome.usual()}` : ''}`;
       const said = words(at) ? `: ${finding.said.text}` : '';
       if (finding.grade === 'unknown' && outcome.truth.is === undefined) return `${at} unknown${said}`;
       return `${at} broken${finding.grade === check.grade ? '' : ` (${finding.grade})`}${said}`;

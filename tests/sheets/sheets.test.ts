@@ -6,8 +6,8 @@ import { judgeBuild } from '../../server/src/core/judge/judge';
 import { waiting } from '../../server/src/core/judge/waiting';
 import { bench } from '../support/bench';
 
-/** Where it stands; meant are 8 answers and 15 facts. */
-const most = { answers: 30, facts: 60 };
+/** So few that most of a build is decided with what data sheets print. */
+const most = { answers: 8, facts: 15 };
 
 const files = readdirSync(__dirname, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.yaml'))

@@ -3,7 +3,7 @@ import { Lines, type Span } from '../../server/src/core/text';
 
 export interface Mark {
   readonly span: Span;
-  readonly verdict: 'holds' | 'broken' | 'unknown';
+  readonly verdict: 'holds' | 'broken' | 'unknown' | 'usual';
   readonly words: string;
   readonly grade?: string;
 }
@@ -44,11 +44,14 @@ function spanOf(lines: Lines, line: number, from: number, to: number): Span {
   return { start: start + from, end: start + to };
 }
 
-/** `holds`, `broken`, `broken (harm): message`, `unknown: names`. Carets alone mean broken, whatever is said. */
+/**
+ * `holds`, `broken`, `broken (harm): message`, `unknown: names`, `usual: what is taken for granted`. Carets alone mean
+ * broken, whatever is said.
+ */
 function readNote(note: string): Pick<Mark, 'verdict' | 'words' | 'grade'> {
-  const match = /^(holds|broken|unknown)(?:\s+\((\w+)\))?(?::\s+(.*))?$/.exec(note.trim());
+  const match = /^(holds|broken|unknown|usual)(?:\s+\((\w+)\))?(?::\s+(.*))?$/.exec(note.trim());
   if (!match) {
-    if (note.trim() !== '') throw new Error(`A mark says "${note}"; it is to say holds, broken or unknown.`);
+    if (note.trim() !== '') throw new Error(`A mark says "${note}"; it is to say holds, broken, unknown or usual.`);
     return { verdict: 'broken', words: '' };
   }
   return { verdict: match[1] as Mark['verdict'], words: match[3] ?? '', ...(match[2] ? { grade: match[2] } : {}) };

@@ -41,9 +41,44 @@ const margin = 6;
 export function missingText(section: Section, look: FormatOptions): string {
   const wanted = wantedOf(section.judgement.findings);
   const title = safe(section.title ?? look.shown(section.doc));
-  if (wanted.length === 0) return `${title}: every fact that a check asks for is stated.\n`;
+  const heading =
+    wanted.length === 0
+      ? `${title}: every fact that a check asks for is stated.`
+      : `${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`;
   const blocks = wanted.map((one, i) => wantedText(one, i + 1, look));
-  return `${[`${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`, ...blocks].join('\n\n')}\n`;
+  return `${[heading, ...blocks, ...unaskedText(unaskedIn(section))].join('\n\n')}\n`;
+}
+
+/** Answers left open for which nobody is asked, with what is taken for granted; without it, a note is all at stake. */
+interface Unasked {
+  readonly id: string;
+  readonly subject: string;
+  readonly usual?: string;
+}
+
+const unaskedIn = ({ judgement }: Section): readonly Unasked[] =>
+  judgement.answers.flatMap(({ check: { id }, taken }) =>
+    taken.flatMap(({ outcome: { subject, truth, usual }, finding }) =>
+      finding || truth.is !== undefined ? [] : [{ id, subject, ...(usual ? { usual: usual() } : {}) }],
+    ),
+  );
+
+function unaskedText(all: readonly Unasked[]): string[] {
+  const custom = all.flatMap(({ id, usual }) => (usual === undefined ? [] : [{ id, usual }]));
+  const notes = [...new Set(all.flatMap(({ id, usual }) => (usual === undefined ? [id] : [])))].sort();
+  return [
+    ...(custom.length === 0
+      ? []
+      : [
+          [
+            ...block('Taken as usual in the trade, since no file states otherwise; nothing of it is proven:', 0),
+            ...custom.flatMap(({ id, usual }) => block(`${usual} (${id})`, margin, '    -')),
+          ].join('\n'),
+        ]),
+    ...(notes.length === 0
+      ? []
+      : [block(`Left open, since a note is all it could bring: ${notes.join(', ')}.`, 0).join('\n')]),
+  ];
 }
 
 function wantedText({ lack, atWorst, decides, helps }: Wanted, number: number, look: FormatOptions): string {
@@ -97,5 +132,6 @@ export function missingReport(section: Section, look: FormatOptions): object {
       decides: decides.map(({ id, subject }) => ({ id, path: subject })),
       helps: helps.map(({ id, subject }) => ({ id, path: subject })),
     })),
+    unasked: unaskedIn(section).map(({ id, subject, usual }) => ({ id, path: subject, usual: usual ?? null })),
   };
 }

@@ -9,7 +9,7 @@ export type Worst = Grade | 'clear';
 
 export class Tally {
   readonly builds: Record<Worst, number> = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0, clear: 0 };
-  readonly checks = { held: 0, broken: 0, unknown: 0 };
+  readonly checks = { held: 0, broken: 0, unknown: 0, unasked: 0 };
   /** Findings by grade, those left out that a build accepts. */
   readonly findings: Record<Grade, number> = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0 };
   accepted = 0;
@@ -37,7 +37,8 @@ export class Tally {
     }
     this.accepted += judgement.findings.length - open.length;
     this.cut += Math.max(0, judgement.findings.length - mostListed);
-    for (const answer of ['held', 'broken', 'unknown'] as const) this.checks[answer] += judgement.counts[answer];
+    for (const answer of ['held', 'broken', 'unknown', 'unasked'] as const)
+      this.checks[answer] += judgement.counts[answer];
     if (doc.kind === 'build') this.builds[open[0]?.grade ?? 'clear']++;
     else this.otherFiles++;
   }

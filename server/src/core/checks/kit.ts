@@ -54,9 +54,14 @@ export interface Outcome extends Target {
   /** By how much it is broken, where the truth’s own comparison does not tell. */
   readonly measure?: Measure;
   readonly fixes?: () => Iterable<FixIdea | undefined>;
+  /**
+   * What the trade takes for granted where no file states otherwise, as `the box of … holds a power cord`. The answer
+   * stays open and nobody is asked for a fact; `missing` tells it among what is usual.
+   */
+  readonly usual?: () => string;
 }
 
-export type Words = Pick<Outcome, 'broken' | 'open' | 'grade' | 'caution' | 'measure' | 'fixes'>;
+export type Words = Pick<Outcome, 'broken' | 'open' | 'grade' | 'caution' | 'measure' | 'fixes' | 'usual'>;
 
 /** Takes what a check finds out, outcome by outcome. */
 export type Reporter = (outcome: Outcome) => void;
@@ -65,7 +70,7 @@ export type Reporter = (outcome: Outcome) => void;
 export const outcome = (
   { subject, underline }: Target,
   truth: Truth,
-  { broken, open, grade, caution, measure, fixes }: Words,
+  { broken, open, grade, caution, measure, fixes, usual }: Words,
 ): Outcome => ({
   subject,
   underline,
@@ -76,6 +81,7 @@ export const outcome = (
   caution,
   measure: measure ?? truth.measure,
   fixes,
+  usual,
 });
 
 export const target = (subject: string, doc: Doc, span: Span): Target => ({ subject, underline: { doc, span } });

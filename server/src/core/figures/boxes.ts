@@ -21,6 +21,8 @@ export interface Need {
   readonly needed: Figure;
   readonly held: Figure;
   readonly truth: Truth;
+  /** The parts whose boxes hold it in every shop; none where it depends. */
+  readonly bringers: readonly Placed[];
 }
 
 /** The roles whose boxes may hold a thing. */
@@ -31,6 +33,17 @@ const boxes: Readonly<Record<BoxThing, readonly RoleName[]>> = {
   'board screw': ['case', 'board'],
   'fan screw': ['fans', 'case'],
   'USB stick': ['board'],
+};
+
+/**
+ * The role whose boxes bring a thing as sold. A display’s cable may be of another connector, and a stick comes with
+ * nothing. Source: common practice.
+ */
+const usualBringers: Readonly<Partial<Record<BoxThing, RoleName>>> = {
+  'power cord': 'supply',
+  'drive screw': 'case',
+  'board screw': 'case',
+  'fan screw': 'fans',
 };
 
 /**
@@ -84,7 +97,9 @@ function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Ne
     box && (thing === 'board screw' || thing === 'drive screw') && box.part['in-the-box'].value
       ? boxHas(box, 'screw set')
       : sure(false);
-  return { thing, for: placed, needed, held, truth: any(set, atLeast(held, needed)) };
+  const role = usualBringers[thing];
+  const bringers = role ? build.of(role) : [];
+  return { thing, for: placed, needed, held, truth: any(set, atLeast(held, needed)), bringers };
 }
 
 /** One screw a hole of the board. */

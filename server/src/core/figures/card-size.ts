@@ -1,8 +1,9 @@
 // Figures of a card's size: the openings its bracket takes, those its cooler lies over, and where it ends.
-import type { Placed } from '../build/build';
-import { openingsCovered } from '../trade/forms';
-import { between, copyWith, counted, derive, figure, missing, most, readCount, type Figure } from './figure';
-import type { Seat } from './slots';
+import type { Build, Placed } from '../build/build';
+import { FIRST_SLOT_AT_MOST, openingsCovered, SLOT_POSITIONS } from '../trade/forms';
+import { between, copyWith, counted, decidedBy, derive, figure, missing, most, readCount, type Figure } from './figure';
+import { sizeOf } from './fit';
+import type { Seat, Slot } from './slots';
 
 type Card = Placed<'graphics'> | Placed<'cards'>;
 
@@ -39,12 +40,33 @@ function overThickness({ part, label }: Pick<Card, 'part' | 'label'>): Figure | 
 }
 
 /** The opening in line with a slot; from the first on where nothing tells. */
-export const firstOpening = ({ name, slot, missingFacts }: Seat, label: string): Figure =>
+export const firstOpening = (build: Build, { name, slot, missingFacts }: Seat, label: string): Figure =>
   slot
-    ? counted(slot.position, `position of ${name}`)
+    ? slot.position.node
+      ? counted(slot.position, `position of ${name}`)
+      : usualPosition(build, name, slot)
     : copyWith(between(1, Infinity, 'count', `position of ${label}`, { source: 'not stated' }), {
         missing: missingFacts,
       });
+
+/**
+ * Where a slot can be that does not say: among the places on a board of its size, in the order in which the board lists
+ * its slots for cards.
+ */
+function usualPosition(build: Build, name: string, slot: Slot): Figure {
+  const read = counted(slot.position, `position of ${name}`);
+  const board = build.parts.board!;
+  const all = [...(board.part.slots.value ?? [])].filter(([, one]) => one.kind.value === 'PCIe').map(([one]) => one);
+  const at = all.indexOf(name);
+  if (at < 0) return read;
+  const size = sizeOf(board);
+  const last = size === undefined ? Infinity : SLOT_POSITIONS[size] - (all.length - 1 - at);
+  const hi = at === 0 ? Math.min(FIRST_SLOT_AT_MOST, last) : last;
+  return decidedBy(copyWith(read, { lo: at + 1, hi: Math.max(at + 1, hi), source: positionSource }), board.part.size);
+}
+
+const positionSource =
+  'ATX 2.2, microATX 1.2, Mini-ITX 1.1: places for slots; common practice: listed in order, the first at one of two';
 
 /** The last of so many openings from a first one on. */
 export const lastOpening = (label: string, first: Figure, openings: Figure): Figure =>

@@ -4,6 +4,7 @@ import type { Build, Placed } from '../build/build';
 import type { board } from '../parts/board';
 import type { Fact, Group } from '../parts/fact';
 import type { Quantity } from '../quantity';
+import { FAN_START_SOURCE, FAN_START_TIMES, HEADER_CURRENT_A, HEADER_SOURCE } from '../trade/draw-limits';
 import { isLiquid } from './coolers';
 import {
   copyWith,
@@ -107,7 +108,7 @@ function connectorsOf(
 ): Connectors {
   const steady = notNegative(figure(facts.current, `current of ${label}`));
   const stated = facts['start-current'];
-  const atStart = stated ? notNegative(figure(stated, `start current of ${label}`)) : steady;
+  const atStart = stated ? startOf(stated, steady, label) : steady;
   // A start takes no less than running does, whatever is stated or not.
   const start =
     atStart === steady ? steady : most(`current of ${label} at the start`, [atStart, steady], { unit: 'A' });
@@ -122,6 +123,13 @@ function connectorsOf(
     pins: facts.pins,
     pump: false,
   };
+}
+
+/** The current of one fan while it starts: as stated, else so many times what it takes at full speed at most. */
+function startOf(stated: Fact<Quantity>, steady: Figure, label: string): Figure {
+  const read = notNegative(figure(stated, `start current of ${label}`));
+  if (stated.node || !Number.isFinite(steady.hi)) return read;
+  return copyWith(read, { lo: steady.lo, hi: FAN_START_TIMES * steady.hi, unit: 'A', source: FAN_START_SOURCE });
 }
 
 /** A header that is in use, with what goes into it. */
@@ -155,9 +163,7 @@ function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: 
   const { headers } = board.part;
   const header = headers.value?.get(name);
   const missingFacts = header ? [] : [missing(headers, `header ${name} of ${board.label}`)];
-  const limit = header
-    ? figure(header.current, `current of ${name}`)
-    : unknown('current', `current of ${name}`, missingFacts);
+  const limit = header ? headerCurrent(header, name) : unknown('current', `current of ${name}`, missingFacts);
   const start = total(
     `current at the start on ${name}`,
     'current',
@@ -181,6 +187,13 @@ function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: 
     start,
     running,
   };
+}
+
+/** What a header supplies: as stated, else at least what every one does. */
+function headerCurrent(header: Header, name: string): Figure {
+  const read = figure(header.current, `current of ${name}`);
+  if (header.current.node || header.kind.value !== 'fan') return read;
+  return copyWith(read, { lo: HEADER_CURRENT_A, unit: 'A', source: HEADER_SOURCE });
 }
 
 /** A cable that is a fan splitter, or may be one for all that its file says. */

@@ -63,4 +63,4 @@ export const driveTemperature = memoOf(
 
 /** How much warmer a drive gets than the air around it. */
 export const driveRise = ({ part, label }: Placed<'drives'>): Figure =>
-  figure(part.rise, `rise of ${label} over the air around it`);
+  notNegative(figure(part.rise, `rise of ${label} over the air around it`));

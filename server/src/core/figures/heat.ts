@@ -1,9 +1,15 @@
 // Figures of the way of the heat: power, the resistances in its chain from die to air, the temperature that results.
 import type { Build, Placed } from '../build/build';
 import { PASTE_CONDUCTIVITY } from '../trade/thermal-paste';
-import { filmResistanceKPerW, powerAtLimitW, steadyTemperatureC } from '../trade/heat';
+import {
+  filmResistanceKPerW,
+  powerAtLimitW,
+  RATED_AT_RISE_K,
+  resistanceAtRatingKPerW,
+  steadyTemperatureC,
+} from '../trade/heat';
 import { copyWith, between, derive, figure, total, type Figure } from './figure';
-import { caseRise, inletTemperature } from './air';
+import { caseRise, inletTemperature, riseAllowed } from './air';
 import { isLiquid } from './coolers';
 import { guarded, notNegative, aboveZero } from './guard';
 import { marginFigure } from './margins';
@@ -52,6 +58,32 @@ export function chainResistance(processor: Processor, cooler: Cooler, paste: Pla
       notNegative(figure(cooler.part['thermal-resistance'], `thermal resistance of ${cooler.label}`)),
     ],
     { unit: 'K/W' },
+  );
+}
+
+/**
+ * The temperature that a cooler’s rating in watts speaks for, with the air in the case as warm as it is allowed to get:
+ * makers rate the whole chain, from a hot processor to the air of a room.
+ */
+export function temperatureByRating(build: Build, processor: Processor, cooler: Cooler): Figure {
+  const air = inletTemperature(build);
+  const rise = riseAllowed(build, marginFigure(build, 'room-rise', 'rise allowed in the case'));
+  const rated = aboveZero(cooler.part['rated-power'], `rated power of ${cooler.label}`);
+  const chain = derive(
+    'resistance from die to air by the rating',
+    'thermal-resistance',
+    [rated],
+    `at most ${RATED_AT_RISE_K} K ÷ rated power`,
+    guarded(resistanceAtRatingKPerW),
+    { unit: 'K/W', source: 'common practice: rated with a processor of at most 100 °C in a room of 25 °C' },
+  );
+  return derive(
+    `temperature of ${processor.label} by the rating`,
+    'temperature',
+    [air, rise, heatOf(processor), copyWith(chain, { lo: 0 })],
+    `${air.label} + rise + power × resistance from die to air`,
+    (inlet, over, watts, resistance) => inlet + over + watts * resistance,
+    { unit: '°C' },
   );
 }
 

@@ -18,7 +18,9 @@ import {
   type Figure,
   type Missing,
 } from './figure';
-import { howMany, partDraws } from './power';
+import { CARD_PEAK, PROCESSOR_PEAK, type UsualPeak } from '../trade/draw-limits';
+import { cardDraw, type Card } from './card-power';
+import { howMany, partDraws, processorDraw } from './power';
 import { memo, memoOf } from './memo';
 import { ratingOf } from './supply-rating';
 
@@ -57,12 +59,47 @@ function processorPeaks(placed: Placed<'processor'>): Peaks {
   };
 }
 
+/** The same; where a part states none, as high and as long as those of such a part get. */
+function likelyPeaks(build: Build, placed: Placed): Peaks | undefined {
+  const has = peaksOf(placed);
+  if (!has) return undefined;
+  if (placed.role === 'processor') return likelyOfProcessor(placed as Placed<'processor'>, has);
+  const draw = cardDraw(build, placed as Card);
+  if ((placed as Card).part.power.peaks.node || !Number.isFinite(draw.hi)) return has;
+  return { ...has, peaks: [likelyPeak(placed.label, draw, CARD_PEAK, has.missingFacts)], missingFacts: [] };
+}
+
+function likelyOfProcessor(placed: Placed<'processor'>, has: Peaks): Peaks {
+  const { peak, 'peak-lasts': lasts } = placed.part.power;
+  const draw = processorDraw(placed);
+  const [{ power, lasts: time }] = has.peaks as [Peak];
+  if (lasts.node) return has;
+  if (peak.node) {
+    const { lastsS: hi, source } = PROCESSOR_PEAK;
+    return { ...has, peaks: [{ power, lasts: copyWith(time, { lo: 0, hi, unit: 's', source }) }] };
+  }
+  return Number.isFinite(draw.hi)
+    ? { ...has, peaks: [likelyPeak(placed.label, draw, PROCESSOR_PEAK, power.missing)] }
+    : has;
+}
+
+function likelyPeak(
+  label: string,
+  draw: Figure,
+  { times: most, lastsS, source }: UsualPeak,
+  lacks: readonly Missing[],
+): Peak {
+  const power = between(draw.lo, most * draw.hi, 'power', `peak of ${label}`, { unit: 'W', source });
+  const lasts = known(lastsS, 'time', `time that a peak of ${label} lasts at most`, { unit: 's', source });
+  return { power: copyWith(power, { missing: uniqueMissing([{ missing: lacks }, draw]) }), lasts };
+}
+
 /**
  * The build’s parts that draw in peaks, and the times worth looking at: each time that a peak lasts, shortest first.
  */
 export const peakTimes = memo(
   (build: Build): { readonly missingFacts: readonly Missing[]; readonly times: readonly Figure[] } => {
-    const all = build.of('processor', 'graphics', 'cards').flatMap((placed) => peaksOf(placed) ?? []);
+    const all = build.of('processor', 'graphics', 'cards').flatMap((placed) => likelyPeaks(build, placed) ?? []);
     const ends = new Map<number, Figure>();
     for (const { lasts } of all.flatMap(({ peaks }) => peaks)) {
       for (const end of [lasts.lo, lasts.hi]) {
@@ -77,7 +114,12 @@ export const peakTimes = memo(
     }
     const missingFacts = uniqueMissing(
       all.map((one) => ({
-        missing: [...one.missingFacts, ...one.peaks.flatMap((peak) => [...peak.power.missing, ...peak.lasts.missing])],
+        missing: [
+          ...one.missingFacts,
+          ...one.peaks.flatMap(({ power, lasts }) =>
+            [power, lasts].flatMap((figure) => (Number.isFinite(figure.hi) ? [] : figure.missing)),
+          ),
+        ],
       })),
     );
     return { missingFacts, times: [...ends].sort(([a], [b]) => a - b).map(([, time]) => time) };
@@ -90,13 +132,13 @@ export const drawFor = memoOf(
     total(
       'draw in peaks',
       'power',
-      [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(placed, sustained, seconds)),
+      [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(build, placed, sustained, seconds)),
       { unit: 'W' },
     ),
 );
 
-function partDrawFor(placed: Placed, sustained: Figure, seconds: number): Figure[] {
-  const has = peaksOf(placed);
+function partDrawFor(build: Build, placed: Placed, sustained: Figure, seconds: number): Figure[] {
+  const has = likelyPeaks(build, placed);
   if (!has) return [sustained];
   const lasting = has.peaks.filter(({ lasts }) => lasts.hi >= seconds);
   if (lasting.length === 0) return [sustained, ...openAbove(has)];

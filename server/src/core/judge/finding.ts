@@ -43,9 +43,11 @@ export interface Counts {
   readonly held: number;
   readonly broken: number;
   readonly unknown: number;
+  /** Left open, and nobody is asked: see `isAsked`. */
+  readonly unasked: number;
 }
 
-/** An outcome with its finding, if it is one. */
+/** An outcome with its finding; without one where it holds, or is left open unasked. */
 export interface Result {
   readonly outcome: Outcome;
   readonly finding: Finding | undefined;
@@ -99,6 +101,14 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
     fixes: isBroken ? outcome.fixes : undefined,
   };
 }
+
+/**
+ * Whether an open answer is a question to anyone: not where custom stands for the fact, nor where all that the missing
+ * facts could bring is a note.
+ */
+export const isAsked = (check: Check, { truth, usual }: Outcome, grade: Grade): boolean =>
+  truth.is !== undefined ||
+  (usual === undefined && (check.grade !== 'note' || grade !== 'note' || truth.missing.length === 0));
 
 /** A line that a finding rests on, with what stands there. */
 export interface Related extends StatedAt {

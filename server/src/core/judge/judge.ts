@@ -8,7 +8,7 @@ import { isFirm, type Check, type FoundFinding } from '../checks/check';
 import type { Outcome } from '../checks/kit';
 import type { Doc } from '../parts/doc';
 import { acceptedFor } from './accept';
-import { findingOf, inOrder, type Answer, type Finding, type Judgement, type Result } from './finding';
+import { findingOf, inOrder, isAsked, type Answer, type Finding, type Judgement, type Result } from './finding';
 
 export interface JudgeOptions {
   readonly checks?: readonly Check[];
@@ -64,7 +64,7 @@ class Run {
   readonly findings: Finding[] = [];
   private readonly answers: Answer[] = [];
   private readonly failed: { id: string; error: string }[] = [];
-  private readonly counts = { held: 0, broken: 0, unknown: 0 };
+  private readonly counts = { held: 0, broken: 0, unknown: 0, unasked: 0 };
   /** The check that is asked, and what it told so far. */
   private asked!: Check;
   private taken: Result[] = [];
@@ -98,15 +98,18 @@ class Run {
   }
 
   /**
-   * Takes an outcome in with its finding; leaves it out where the house has switched the check off. Sentences are made
-   * as outcomes come, so that a fault in one is the check’s, and what it reads is noted.
+   * Takes an outcome in with its finding, if it is one; leaves it out where the house has switched the check off.
+   * Sentences are made as outcomes come, so that a fault in one is the check’s, and what it reads is noted.
    */
   private readonly report = (outcome: Outcome): void => {
     const check = this.asked;
     const own = outcome.grade ?? check.grade;
     const grade = this.build ? this.build.house.grade(check.id, own, own === 'harm' || isFirm(check)) : own;
     if (grade === 'off') this.off += outcome.truth.is === true ? 0 : 1;
-    else this.taken.push({ outcome, finding: findingOf(check, outcome, grade) });
+    else {
+      const finding = isAsked(check, outcome, grade) ? findingOf(check, outcome, grade) : undefined;
+      this.taken.push({ outcome, finding });
+    }
   };
 
   private add(answer: Answer): void {
@@ -115,7 +118,7 @@ class Run {
   }
 
   private count(outcome: Outcome, finding: Finding | undefined): void {
-    if (!finding) this.counts.held++;
+    if (!finding) this.counts[outcome.truth.is === true ? 'held' : 'unasked']++;
     else if (finding.grade === 'unknown' && outcome.truth.is === undefined) this.counts.unknown++;
     else this.counts.broken++;
     if (finding) this.findings.push(this.build ? withAcceptance(this.build, finding) : finding);

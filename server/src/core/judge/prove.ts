@@ -155,8 +155,17 @@ function weigh(
 const bringsAsBad = (brings: readonly Finding[], finding: Finding): boolean =>
   brings.some((brought) => atLeastAsBad(brought.grade, finding.grade));
 
-const stillThere = (after: Pick<Judgement, 'findings'>, finding: Finding): boolean =>
-  after.findings.some((left) => left.id === finding.id && left.subject === finding.subject);
+const stillFound = (findings: readonly Finding[], finding: Finding): boolean =>
+  findings.some((left) => left.id === finding.id && left.subject === finding.subject);
+
+/** Whether a check still says it of the same thing, or now leaves it open, asked or unasked. */
+const stillThere = (after: Judgement, finding: Finding): boolean =>
+  stillFound(after.findings, finding) ||
+  after.answers.some(
+    ({ check, taken }) =>
+      check === finding.check &&
+      taken.some(({ outcome: { subject, truth } }) => subject === finding.subject && truth.is === undefined),
+  );
 
 /**
  * Whether the finding’s own check is content with a candidate: most are sorted out by it before everything is judged
@@ -180,7 +189,7 @@ function* proveSwaps(
   const mayBeProven: GoOn = (found) => !bringsAsBad(newIn(found, before.findings), finding);
   const near = slipOf(idea.placed, content);
   const ranked = [...trySwaps(build, before, idea.placed, content, mayBeProven)]
-    .filter((swapped) => !stillThere(swapped.after, finding))
+    .filter((swapped) => !stillFound(swapped.after.findings, finding))
     .sort((a, b) => Number(b.candidate.name === near) - Number(a.candidate.name === near) || bySwapWorth(a, b));
   let offered = 0;
   for (const { candidate } of ranked) {

@@ -9,6 +9,35 @@ export interface DrawLimit {
 export const FAN_CURRENT_A = 1.5;
 export const FAN_SOURCE = '4-wire PWM fan specification: at most 1.5 A at 12 V';
 
+/** What a header for fans supplies at the least, A. Source: common practice, handbooks of boards. */
+export const HEADER_CURRENT_A = 1;
+export const HEADER_SOURCE = 'common practice: a fan header supplies at least 1 A';
+
+/** How many times its current at full speed a fan takes at most while it starts. Source: common practice. */
+export const FAN_START_TIMES = 3;
+export const FAN_START_SOURCE = 'common practice: a fan starts on at most three times its current at full speed';
+
+/** Short peaks of a part that states none: how many times its steady draw, and for how long. */
+export interface UsualPeak {
+  readonly times: number;
+  readonly lastsS: number;
+  readonly source: string;
+}
+
+/** A card that draws at most what slot and connectors carry. Source: common practice, measured cards. */
+export const CARD_PEAK: UsualPeak = {
+  times: 2,
+  lastsS: 0.01,
+  source: 'common practice: a card’s peaks reach twice what it draws, for less than 10 ms',
+};
+
+/** A processor by its steady power. Source: common practice: base power against the turbo power that makers print. */
+export const PROCESSOR_PEAK: UsualPeak = {
+  times: 1.5,
+  lastsS: 60,
+  source: 'common practice: a processor’s peaks reach one and a half times its steady power, for less than a minute',
+};
+
 /** A board with its chipset, converters and what hangs on its USB ports. Source: common practice. */
 export const BOARD_DRAW: DrawLimit = { mostW: 80, source: 'common practice: a board draws at most 80 W' };
 

@@ -99,6 +99,21 @@ export function caseTakesBoard(stated: readonly string[], board: BoardSize): boo
   return sizes.includes(undefined) ? undefined : false;
 }
 
+/** Heights of cards: full, and the most of a low one. Source: PCI Express Card Electromechanical Specification. */
+export const FULL_HEIGHT_MM = 111.15;
+export const LOW_PROFILE_MM = 68.9;
+
+/** Places for slots on a board of a size. Source: ATX 2.2, microATX 1.2, Mini-ITX 1.1. */
+export const SLOT_POSITIONS: Readonly<Record<BoardSize, number>> = {
+  ATX: 7,
+  microATX: 4,
+  'Mini-ITX': 1,
+  'SSI-EEB': 7,
+};
+
+/** The first slot for cards sits at one of this many first places. Source: common practice. */
+export const FIRST_SLOT_AT_MOST = 2;
+
 /**
  * From one expansion slot to the next. Source: ATX Specification 2.2; PCI Express Card Electromechanical
  * Specification.

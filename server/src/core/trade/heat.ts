@@ -81,3 +81,15 @@ export const GRAINS_MM3: Readonly<Record<Grain, Range>> = {
   'dry pea': { low: 150, high: 150 },
   'fresh pea': { low: 420, high: 500 },
 };
+
+/**
+ * How far a cooler’s base stands above the air that enters it at its rating in watts, at most: a processor of 100 °C in
+ * a room of 25 °C. Source: common practice.
+ */
+export const RATED_AT_RISE_K = 75;
+
+/** The most that a cooler rated at so many watts resists, K/W. Throws RangeError unless watts are above 0. */
+export function resistanceAtRatingKPerW(ratedW: number): number {
+  needPositive('ratedW', ratedW);
+  return RATED_AT_RISE_K / ratedW;
+}

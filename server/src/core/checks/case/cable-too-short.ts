@@ -84,10 +84,17 @@ parts:
               ),
           ),
         fixes: () => [swap(supply), swap(box)],
+        ...(!box.part['cable-paths'].node && isOfForm(supply, box)
+          ? { usual: () => `the leads of a supply of form ${supply.part.form.value} reach in ${box.label}` }
+          : {}),
       }),
     );
   },
 });
+
+/** Whether the case lists the supply’s form, whose leads are then made for such cases. Source: common practice. */
+const isOfForm = ({ part: { form } }: Placed<'supply'>, { part: box }: Placed<'case'>): boolean =>
+  form.value !== undefined && (box['supply-forms'].value ?? []).some(({ value }) => value === form.value);
 
 const reachesOf = memo((build: Build): readonly Reach[] =>
   boardConnectors

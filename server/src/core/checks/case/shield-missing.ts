@@ -33,6 +33,7 @@ parts:
       outcome(at(board), any(fitted, packed), {
         broken: () => sentence`${board.label} has no I/O shield fixed to it, and its box holds none.`,
         fixes: () => [swap(board)],
+        ...(board.part['in-the-box'].node ? {} : { usual: () => `${board.label} brings its I/O shield` }),
       }),
     );
   },

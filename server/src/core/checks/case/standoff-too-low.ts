@@ -40,6 +40,9 @@ parts:
       outcome(at(box, box.part.standoffs.height, 'standoffs.height'), lessThan(below, height), {
         broken: () => sentence`Pins stand out ${below} below the board; the standoffs are ${height} high.`,
         fixes: () => [swap(box)],
+        ...(board.part.underside.node || box.part.standoffs.height.node
+          ? {}
+          : { usual: () => `the standoffs of ${box.label} are higher than what stands out below ${board.label}` }),
       }),
     );
   },

@@ -1,7 +1,7 @@
 // The processor's steady temperature through the whole chain, against its limit and against what is promised.
 import type { Build, Placed } from '../../build/build';
 import { figure, missing, type Figure } from '../../figures/figure';
-import { heatOf, hottestAllowed, powerWithin, processorTemperature } from '../../figures/heat';
+import { heatOf, hottestAllowed, powerWithin, processorTemperature, temperatureByRating } from '../../figures/heat';
 import { inletTemperature } from '../../figures/air';
 import { sentence } from '../../figures/sentence';
 import { all, atLeast, atMost, lacking } from '../../figures/truth';
@@ -19,7 +19,10 @@ export default check({
     'A processor that gets too hot slows itself down for as long as the work lasts; a cooler’s rating in ' +
     'watts alone does not say at what temperature.',
   source: 'processor thermal design guides: T = T(inlet) + P × ΣR; the room below the limit, by the house',
-  limits: ['A rating in watts above the power decides nothing, since it does not say at what rise it was ' + 'rated.'],
+  limits: [
+    'A rating in watts does not say at what rise it was rated: it is taken as at most 75 K from the air to the ' +
+      'processor, so that nothing more is asked where it lies well above the power.',
+  ],
   examples: [
     {
       faulty: `
@@ -39,7 +42,7 @@ parts:
     report(
       cooler.part['thermal-resistance'].entry
         ? byTemperature(build, processor, cooler, reached)
-        : byRating(processor, cooler),
+        : byRating(build, processor, cooler),
     );
     const promise = build.file.expect.temperature.processor;
     if (!promise.entry) return;
@@ -78,10 +81,10 @@ function byTemperature(
 }
 
 /**
- * A rating below the power is short; one above it still says nothing of a temperature, for want of the rise it was
- * rated at.
+ * A rating below the power is short; one not far above it still says nothing of a temperature, for want of the rise it
+ * was rated at.
  */
-function byRating(processor: Placed<'processor'>, cooler: Placed<'cooler'>): Outcome {
+function byRating(build: Build, processor: Placed<'processor'>, cooler: Placed<'cooler'>): Outcome {
   const rated = figure(cooler.part['rated-power'], `rated power of ${cooler.label}`);
   const power = heatOf(processor);
   const open = lacking(
@@ -89,7 +92,11 @@ function byRating(processor: Placed<'processor'>, cooler: Placed<'cooler'>): Out
     rated,
     power,
   );
+  const cool = atMost(temperatureByRating(build, processor, cooler), hottestAllowed(build)!);
   return outcome(at(cooler, cooler.part['rated-power']), all(atLeast(rated, power), open), {
+    ...(cool.is === true
+      ? { usual: () => `${cooler.label}, rated well above its power, keeps ${processor.label} cool` }
+      : {}),
     broken: () =>
       sentence`${processor.label} gives off ${power} for as long as it works; ${cooler.label} is rated to carry off
         ${rated}.`,

@@ -57,11 +57,23 @@ parts:
               ${name ?? 'its slot'} begins at ${distance}. Move the card to a slot further down, or take a narrower
               cooler.`,
           fixes: () => fixes(build, card, cooler),
+          ...(isPlain(board, cooler)
+            ? { usual: () => `${cooler.label} with its fan of ${plainFanMm} mm or less ends above the first slot` }
+            : {}),
         }),
       );
     }
   },
 });
+
+/** Coolers as wide as a fan of this size end above the first slot of any board. Source: common practice. */
+const plainFanMm = 120;
+
+/** Whether nothing is stated of reach and distance, and the cooler is no wider than most. */
+const isPlain = ({ part: board }: Placed<'board'>, { part: cooler }: Placed<'cooler'>): boolean =>
+  !cooler['overhang-slot'].node &&
+  !board['socket-to-first-slot'].node &&
+  (cooler.fans.size.value?.hi ?? Infinity) <= plainFanMm;
 
 /** Where the back of a card begins: its slot’s middle, less what stands out behind its board. */
 function backOf(card: Card, slot: Figure): Figure {

@@ -3,6 +3,8 @@ import { isLiquid } from '../../figures/coolers';
 import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, atMost, sure } from '../../figures/truth';
+import type { Placed } from '../../build/build';
+import { listsSocket } from '../../trade/processor-names';
 import { check } from '../check';
 import { aspectOf, at, outcome, put, swap } from '../kit';
 
@@ -35,6 +37,9 @@ parts:
         outcome(at(cooler, cooler.part.mass), atMost(mass, borne), {
           broken: () => sentence`The cooler weighs ${mass}; a standing ${board.label} bears ${borne}.`,
           fixes: () => [swap(cooler), swap(board)],
+          ...(!board.part['cooler-mass-limit'].node && isMadeFor(cooler, board)
+            ? { usual: () => `${board.label} bears a cooler that is made for its socket, such as ${cooler.label}` }
+            : {}),
         }),
       );
     }
@@ -56,3 +61,11 @@ parts:
     );
   },
 });
+
+/** Whether a cooler lists the board’s socket: its maker then vouches for it there. */
+function isMadeFor({ part: { sockets } }: Placed<'cooler'>, { part: { socket } }: Placed<'board'>): boolean {
+  const name = socket.value;
+  return (
+    name !== undefined && (sockets.value ?? []).some(({ value }) => value !== undefined && listsSocket(value, name))
+  );
+}

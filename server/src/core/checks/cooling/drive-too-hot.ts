@@ -37,6 +37,11 @@ parts:
             sentence`${drive.label} reaches ${reached}: ${inletTemperature(build)} at the inlet, ${caseRise(build)} in
               the case, ${driveRise(drive)} of its own; it bears ${limit}.`,
           fixes: () => [swap(drive)],
+          ...(drive.part.rise.node
+            ? {}
+            : {
+                usual: () => `${drive.label} keeps cool enough in the case: how warm it gets is measured, not printed`,
+              }),
         }),
       );
     }

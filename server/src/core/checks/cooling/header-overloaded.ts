@@ -63,11 +63,20 @@ parts:
               : sentence`The fans on ${name} draw ${most}; it supplies ${limit}. Spread them over two headers or a
                 powered hub.`,
           fixes: () => moves(build, load),
+          ...(isAsMeant(load) ? { usual: () => `${name} has the current for ${last.label}` } : {}),
         }),
       );
     }
   },
 });
+
+/** One fan or pump, or the fans of one cooler, on a header, with no current stated. Source: common practice. */
+const isAsMeant = ({ connectors, header }: Load): boolean =>
+  connectors.length === 1 &&
+  header !== undefined &&
+  !header.current.node &&
+  !Number.isFinite(connectors[0]!.steady.hi) &&
+  (connectors[0]!.count.hi <= 1 || connectors[0]!.placed.role === 'cooler');
 
 function* moves(build: Build, { connectors }: Load): Iterable<FixIdea | undefined> {
   for (const { placed, label, header } of [...connectors].reverse()) {

@@ -45,6 +45,7 @@ parts:
             sentence`The build needs ${many(needed, thing)}; boxes and what is bought hold ${held} that fit. Order
               the rest.`,
           fixes: () => [toBuy(build, need)],
+          usual: usualIn(need),
         }),
       );
     }
@@ -59,6 +60,16 @@ parts:
     }
   },
 });
+
+/** What the box of such a part holds in every shop, where no file states its contents. Source: common practice. */
+function usualIn({ thing, bringers }: Need): (() => string) | undefined {
+  if (bringers.length === 0 || bringers.some(({ part }) => part['in-the-box'].node)) return undefined;
+  const labels = [...new Set(bringers.map(({ label }) => label))];
+  return () =>
+    labels.length === 1
+      ? `the box of ${labels[0]} holds the ${thing}s needed`
+      : `the boxes of ${labels.join(', ')} hold the ${thing}s needed`;
+}
 
 /** What is missing, put on the list of what is bought, or of the sticks on hand. */
 function toBuy(build: Build, { thing, needed, held }: Need) {

@@ -1,5 +1,5 @@
 // Room between a card’s power connector and the side panel, and the straight run of its cable before the first bend.
-import { copyWith, figure, known, missing, total, type Figure } from '../../figures/figure';
+import { copyWith, decidedBy, figure, known, missing, total, type Figure } from '../../figures/figure';
 import { connectorCount } from '../../figures/cables';
 import { connectorsOf, type Card } from '../../figures/card-power';
 import { cardRoom } from '../../figures/fit';
@@ -10,8 +10,8 @@ import { at, outcome, putOn, swap } from '../kit';
 
 /** Straight run from the connector’s back to the first bend that makers’ handbooks ask of a 16-pin cable. */
 const straightMm = 35;
-/** Room for a connector and its bend that makers ask at most. Source: common practice. */
-const usualRoomMm = 40;
+/** Room for connector and bend that makers ask at most, for a stiff cable and others. Source: common practice. */
+const usualRoomMm = { sixteenPin: 40, other: 30 } as const;
 
 export default check({
   id: 'bend-too-tight',
@@ -86,7 +86,9 @@ parts:
 function connectorRoom({ part, label }: Card): Figure {
   const stated = part['connector-room'];
   const read = figure(stated, `connector room of ${label}`);
-  return stated.value
-    ? read
-    : copyWith(read, { lo: 0, hi: usualRoomMm, unit: 'mm', source: 'common practice: at most 40 mm' });
+  if (stated.value) return read;
+  const sixteen = connectorCount(part.connectors, '16-pin', label);
+  const hi = sixteen.hi === 0 ? usualRoomMm.other : usualRoomMm.sixteenPin;
+  const source = `common practice: at most ${hi} mm`;
+  return decidedBy(copyWith(read, { lo: 0, hi, unit: 'mm', source }), part.connectors);
 }

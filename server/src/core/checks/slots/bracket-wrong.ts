@@ -1,7 +1,12 @@
 // The height of a card's bracket against the case's openings.
 import { boxHas } from '../../figures/box-contents';
+import type { Placed } from '../../build/build';
+import type { Fact } from '../../parts/fact';
+import { figure, type Figure } from '../../figures/figure';
+import { cardRoom } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
-import { agree, any, given, type Truth } from '../../figures/truth';
+import { agree, any, given, sure, type Truth } from '../../figures/truth';
+import { FULL_HEIGHT_MM, LOW_PROFILE_MM } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { cardsOf, type Card } from './slots-kit';
@@ -30,7 +35,9 @@ parts:
     for (const card of cardsOf(build)) {
       const wants = box.part.bracket;
       const own = card.part.bracket;
-      const on = agree(own, `bracket of ${card.label}`, wants, `bracket height of ${box.label}`, (a, b) => a === b);
+      const on = bothFull(card, box)
+        ? sure(true, own, card.part.height, wants, box.part['card-height'], box.part['cooler-height'])
+        : agree(own, `bracket of ${card.label}`, wants, `bracket height of ${box.label}`, (a, b) => a === b);
       report(
         outcome(at(card), given(on.is === false ? any(on, inBox(card, wants.value!)) : on, card.part.edge), {
           broken: () =>
@@ -42,6 +49,17 @@ parts:
     }
   },
 });
+
+/**
+ * Whether both are of full height: as stated, else the card by being higher than a low one may be, and the case by room
+ * for a card of full height beside its openings. Source: heights as above; the case, common practice.
+ */
+const bothFull = (card: Card, box: Placed<'case'>): boolean =>
+  isFull(card.part.bracket, figure(card.part.height, 'height'), LOW_PROFILE_MM) &&
+  isFull(box.part.bracket, cardRoom(box), FULL_HEIGHT_MM);
+
+const isFull = (stated: Fact<string>, height: Figure, aboveMm: number): boolean =>
+  stated.node ? stated.value === 'full height' : height.lo > aboveMm;
 
 /** Whether the card’s box holds a bracket of this height. */
 function inBox(card: Card, height: string): Truth {

@@ -57,7 +57,7 @@ const openingsOf = (box: Case) => counted(box.part.openings, `openings of ${box.
 /** In line with its slot: the bracket within the openings, and so the cooler, unless the case states more room. */
 function inSlot(build: Build, box: Case, card: Card): Sides {
   const has = openingsOf(box);
-  const first = firstOpening(seatOf(build, card), card.label);
+  const first = firstOpening(build, seatOf(build, card), card.label);
   const bracket = atMost(lastOpening(`last opening of ${card.label}`, first, bracketOpenings(card)), has);
   if (!card.part.thickness.value) return { bracket, room: sure(true) };
   const over = atMost(lastOpening(`last opening under ${card.label}`, first, openingsOver(card)), has);
@@ -90,7 +90,11 @@ function openingsWords(build: Build, box: Case, card: Card): Sentence {
   if (card.at.riser.entry)
     return sentence`${card.label} takes ${taken} openings on its riser; ${box.label} has
       ${counted(box.part['vertical-openings'], 'openings for a card on a riser')} there.`;
-  const last = lastOpening(`last opening of ${card.label}`, firstOpening(seatOf(build, card), card.label), taken);
+  const last = lastOpening(
+    `last opening of ${card.label}`,
+    firstOpening(build, seatOf(build, card), card.label),
+    taken,
+  );
   return last.lo === last.hi
     ? sentence`${card.label} reaches to opening ${last}; ${box.label} has ${openingsOf(box)}.`
     : sentence`${card.label} takes ${taken} openings; ${box.label} has ${openingsOf(box)}.`;

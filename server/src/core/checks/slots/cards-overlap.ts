@@ -36,7 +36,7 @@ parts:
   test(build, report) {
     const cards = [...cardsInSlots(build)]
       .filter(({ card }) => !card.at.riser.entry)
-      .map(({ card, seat }) => measure(card, seat));
+      .map(({ card, seat }) => measure(build, card, seat));
     if (cards.length < 2) return;
     for (const own of cards) {
       const others = cards.filter((other) => other !== own).map((other) => ({ ...other, truth: clear(own, other) }));
@@ -91,8 +91,8 @@ interface Measured {
   readonly last: Figure;
 }
 
-function measure(card: Card, seat: Seat): Measured {
-  const first = firstOpening(seat, card.label);
+function measure(build: Build, card: Card, seat: Seat): Measured {
+  const first = firstOpening(build, seat, card.label);
   return { card, seat, first, last: lastOpening(`last opening of ${card.label}`, first, openingsOver(card)) };
 }
 

@@ -58,6 +58,9 @@ parts:
             sentence`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box has an
               M.2 screw left for it.`,
           fixes: () => [addToList(build, 'fixings', { item: 'M.2 screw', count: 1 }, 'Buy an M.2 screw')],
+          ...(slot && !slot.fixing.node && !build.parts.board!.part['in-the-box'].node
+            ? { usual: () => `${build.parts.board!.label} brings what holds a module down in ${name!}` }
+            : {}),
         }),
       );
     }

@@ -2,6 +2,7 @@
 import { figure } from '../../figures/figure';
 import { heightAbove, heightBelow } from '../../figures/modules';
 import { sentence } from '../../figures/sentence';
+import type { Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -48,6 +49,9 @@ parts:
             yield* moves(build, drive, (other) => (other['component-room'].value?.lo ?? -1) >= height.hi);
             yield swap(drive);
           },
+          ...(slot && saysNothing(drive, slot)
+            ? { usual: () => `${drive.label} has no heat sink of its own, and fits under what ${name!} brings` }
+            : {}),
         }),
       );
       if (!slot || (!slot['room-below'].node && !drive.part['height-below'].value?.hi)) continue;
@@ -67,3 +71,7 @@ parts:
     }
   },
 });
+
+/** A module that has a heat sink of its own says so, and a socket takes any that has none. Source: common practice. */
+const saysNothing = ({ part }: Drive, slot: Slot): boolean =>
+  ![part['height-above'], part.thickness, part['heat-sink'], slot['component-room']].some(({ node }) => node);

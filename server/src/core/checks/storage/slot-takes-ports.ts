@@ -3,7 +3,8 @@ import type { Build } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { sentence, type Sentence } from '../../figures/sentence';
-import { filled, freeSlots, seatOf, seated, type Seated } from '../../figures/slots';
+import { sharesNothing, sparesPorts } from '../../figures/sharing';
+import { filled, freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
 import { lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
@@ -63,6 +64,9 @@ parts:
         outcome(at(placed, placed.at.slot), truth, {
           broken: () => sentence`${placed.label} in ${placed.at.slot} switches off ${listUsers(hit)}.`,
           fixes: () => fixes(build, placed, hit),
+          ...(others.every((user) => isApart(build, slot, user))
+            ? { usual: () => `filling ${name} switches off none of the ports and slots in use` }
+            : {}),
         }),
       );
     }
@@ -89,6 +93,9 @@ const usersBeside = (build: Build, self: Seated): readonly User[] =>
     ({ placed }) =>
       placed !== self && (placed.at.slot.value === undefined || placed.at.slot.value !== self.at.slot.value),
   );
+
+const isApart = (build: Build, slot: Slot | undefined, { placed, place }: User): boolean =>
+  place === placed.at.slot ? sharesNothing(build, slot, seatOf(build, placed).slot) : sparesPorts(slot);
 
 function stated(takes: Fact<readonly Fact<string>[]>, name: string): Truth {
   return takes.value?.every((item) => item.value !== undefined)
