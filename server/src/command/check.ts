@@ -12,8 +12,9 @@ import { walk } from '../session/walk';
 import { Judging, type CheckRun } from './judged';
 import { Mending } from './mending';
 import { readDay, readGrade } from './options';
+import { openOutput } from './output';
 import { formats, printers, type Format } from './printers';
-import { Refusal, type Status, type World } from './world';
+import type { Status, World } from './world';
 
 interface Options {
   readonly format: Format;
@@ -111,13 +112,4 @@ function nothingUnder(paths: readonly string[]): RunTrouble {
     paths.map(shortPath).join(', '),
     'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.',
   );
-}
-
-function openOutput(world: World, path: string | undefined): ReturnType<World['sink']> {
-  if (path === undefined) return { write: world.out, done: () => undefined, drop: () => undefined };
-  try {
-    return world.sink(path);
-  } catch (error) {
-    throw new Refusal(`${shortPath(path)}: cannot be written: ${(error as Error).message}`);
-  }
 }

@@ -7,10 +7,11 @@ import { addExplain } from './explain';
 import { addMissing } from './missing';
 import { addNew } from './new';
 import { addOrder } from './order';
+import { addSheet } from './sheet';
 import { addSwap } from './swap';
 import { Refusal, type Status, type World } from './world';
 
-const subCommands = [addCheck, addExplain, addMissing, addNew, addOrder, addSwap];
+const subCommands = [addCheck, addExplain, addMissing, addNew, addOrder, addSheet, addSwap];
 
 /** Runs the command with the words that follow its name. Never throws. */
 export async function run(words: readonly string[], world: World): Promise<Status> {

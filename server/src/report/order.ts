@@ -43,11 +43,13 @@ function cautionsText({ cautions }: WorkStep, number: number, said: Map<string, 
 
 function stepText(build: Build, step: WorkStep, number: number): string[] {
   const head = block(stepName(build, step), steps, padded(`  ${number}.`, steps));
-  return [...head, ...reasonsOf(step).flatMap((reason) => block(reason, steps + 2))];
+  return [...head, ...reasonsOf(step).flatMap((reason) => block(reasonText(reason), steps + 2))];
 }
 
+const reasonText = ({ after, because }: SharedReason): string => `after ${listed(after)}: ${because}`;
+
 /** A step in words, with the parts it is done to and where they go. */
-export function stepName(build: Build, step: WorkStep): string {
+function stepName(build: Build, step: WorkStep): string {
   const words = step.step[0]?.toUpperCase() + step.step.slice(1);
   const parts = partsOf(build, step).flatMap(partName);
   const named = parts.length === 0 ? words : `${words}: ${listed([...new Set(parts)])}`;
@@ -55,7 +57,10 @@ export function stepName(build: Build, step: WorkStep): string {
 }
 
 /** What a step is done to: the part that it names, or all that the build has of its kind. */
-function partsOf(build: Build, { step, part, note }: WorkStep): readonly Placed[] {
+export function partsOf(
+  build: Build,
+  { step, part, note }: Pick<WorkStep, 'step' | 'part' | 'note'>,
+): readonly Placed[] {
   if (part) return [part];
   if (note) return [];
   const { board, processor, cooler, paste, memory, supply, fans, radiators, case: box } = build.parts;
@@ -85,15 +90,20 @@ function partName({ label, kind, at }: Placed): string[] {
 
 const placeKeys = ['slot', 'slots', 'bay', 'mount'] as const;
 
-/** What it comes after, a reason once, with all the steps that share it. */
-function reasonsOf({ reasons }: WorkStep): string[] {
-  const afters = new Map<string, string[]>();
+/** What a step comes after: a reason once, with all the steps that share it. */
+export function reasonsOf({ reasons }: Pick<WorkStep, 'reasons'>): readonly SharedReason[] {
+  const afters = new Map<string, StepKind[]>();
   for (const { after, because } of reasons) {
     const own = afters.get(because) ?? [];
     if (!own.includes(after)) own.push(after);
     afters.set(because, own);
   }
-  return [...afters].map(([because, own]) => `after ${listed(own)}: ${because}`);
+  return [...afters].map(([because, own]) => ({ after: own, because }));
+}
+
+export interface SharedReason {
+  readonly after: readonly StepKind[];
+  readonly because: string;
 }
 
 /** The order in JSON: each step with its parts, what it comes after and why, and the cautions before it. */

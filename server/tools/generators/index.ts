@@ -13,7 +13,7 @@ export const first: readonly Generator[] = [allChecks];
 
 /** Loaded only when the list of checks is written, so that they see it as it is. */
 export async function others(): Promise<readonly Generator[]> {
-  const [{ schemas }, { messageValidators }, { checkPages }, { fieldPages }, { notices }, { readme }] =
+  const [{ schemas }, { messageValidators }, { checkPages }, { fieldPages }, { notices }, { readme }, { styleHashes }] =
     await Promise.all([
       import('./schemas'),
       import('./message-validators'),
@@ -21,6 +21,7 @@ export async function others(): Promise<readonly Generator[]> {
       import('./field-pages'),
       import('./notices'),
       import('./readme'),
+      import('./style-hashes'),
     ]);
-  return [schemas, messageValidators, checkPages, fieldPages, notices, readme];
+  return [styleHashes, schemas, messageValidators, checkPages, fieldPages, notices, readme];
 }

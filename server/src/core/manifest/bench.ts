@@ -1,14 +1,8 @@
 // The fields of `bench:`: how a build is put together.
 import { group, choice, quantity, flag, version, text, list } from '../parts/field';
 import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
+import { UPDATE_ROUTES } from '../trade/firmware-route';
 
-export const updateRoutes = [
-  'stick without processor',
-  'older processor',
-  'service',
-  'with this processor',
-  'management controller',
-] as const;
 const surfaces = [
   'wood',
   'cardboard',
@@ -74,7 +68,7 @@ export const bench = group(
     'firmware-update': group(
       {
         to: version('The version to install.', '"1.20"', { refersTo: 'firmware version' }),
-        by: choice(updateRoutes, 'How.'),
+        by: choice(UPDATE_ROUTES, 'How.'),
         stick: group(
           {
             filesystem: choice(['FAT32', 'exFAT', 'NTFS', 'ext4'], 'Its file system.'),

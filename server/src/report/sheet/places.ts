@@ -1,0 +1,53 @@
+// The stable keys of things of a build, and which findings speak of each.
+import type { Build } from '../../core/build/build';
+import { statedSteps } from '../../core/figures/steps';
+import type { Finding } from '../../core/judge/finding';
+import type { Doc, StatedAt } from '../../core/parts/doc';
+import { nameOfPath } from '../../core/parts/part-name';
+import type { PlaceKey } from './model';
+
+export class Places {
+  private readonly names: ReadonlyMap<Doc, string>;
+  private readonly subjects: readonly PlaceKey[];
+
+  /** `findings`: those that bear numbers on the sheet, in their order from one. */
+  constructor(
+    private readonly build: Build,
+    findings: readonly Finding[],
+  ) {
+    this.names = new Map(build.all().flatMap(({ used }) => (used?.file ? [[used.file, used.name] as const] : [])));
+    this.subjects = findings.map(({ subject }) => this.ofSubject(subject));
+  }
+
+  /** A path in a file: the build’s own as it is, another file’s behind that file’s name. */
+  key({ doc, path }: Pick<StatedAt, 'doc' | 'path'>): PlaceKey {
+    return doc === this.build.doc ? path : `${this.nameOf(doc)}::${path}`;
+  }
+
+  /** The same in words: `draw.peak of orrery/g70`. */
+  words({ doc, path }: Pick<StatedAt, 'doc' | 'path'>): string {
+    return doc === this.build.doc ? path : `${path} of ${this.nameOf(doc)}`;
+  }
+
+  private nameOf(doc: Doc): string {
+    return this.names.get(doc) ?? (doc.kind === 'part' ? nameOfPath(doc.name) : doc.name);
+  }
+
+  /** A finding’s subject: an aspect of a place is found at that place, a step by its number. */
+  ofSubject(subject: string): PlaceKey {
+    const [step] = statedSteps(this.build)
+      .filter(({ path }) => isWithin(subject, path))
+      .sort((a, b) => b.path.length - a.path.length);
+    if (step) return `steps.${step.index}${subject.slice(step.path.length)}`;
+    const aspect = subject.indexOf(':');
+    return aspect < 0 ? subject : subject.slice(0, aspect);
+  }
+
+  /** The numbers of the findings at some places, or below them. */
+  findingsAt(...places: readonly PlaceKey[]): readonly number[] {
+    return this.subjects.flatMap((subject, i) => (places.some((place) => isWithin(subject, place)) ? [i + 1] : []));
+  }
+}
+
+const isWithin = (subject: string, place: PlaceKey): boolean =>
+  subject === place || subject.startsWith(`${place}.`) || subject.startsWith(`${place}[`);
