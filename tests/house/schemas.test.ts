@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { READ } from '../core/parts/sheet-spellings';
 import { kindOfFile } from '../../server/src/core/parts/doc';
 
 const root = join(__dirname, '../..');
@@ -17,6 +18,15 @@ const validators = {
 function read(path: string): object {
   return JSON.parse(readFileSync(join(root, path), 'utf8')) as object;
 }
+
+/** Maps whose keys are the words: a schema takes any key. */
+const names = new Set([
+  'supply.connectors',
+  'graphics.connectors',
+  'supply.rails',
+  'case.bays',
+  'board.power-connectors',
+]);
 
 const samples = readdirSync(join(root, 'samples'), { recursive: true, encoding: 'utf8' }).filter((path) =>
   kindOfFile(path.replaceAll('\\', '/')),
@@ -42,6 +52,25 @@ describe('the published schemas', () => {
     expect(refused({ kind: 'cooler', base: 'gold' })).toBe(true);
     expect(refused({ kind: 'coolr' })).toBe(true);
     expect(refused({ kind: 'cooler', height: '158 mm', base: 'copper' })).toBe(false);
+  });
+
+  it.each(READ)('accept %s: %s as sheets print it', (path, _, spellings) => {
+    const [kind, ...steps] = path.split('.');
+    for (const one of spellings) {
+      const nested = (value: unknown, from = 0): unknown =>
+        steps.slice(from).reduceRight<unknown>((below, step) => ({ [step]: below }), value);
+      const shapes = [
+        nested(one),
+        nested([one]),
+        { [steps[0]!]: [nested(one, 1)] },
+        { [steps[0]!]: [nested([one], 1)] },
+      ];
+      if (names.has(path)) continue;
+      expect(
+        shapes.some((shape) => validators.part({ kind, ...(shape as object) })),
+        one,
+      ).toBe(true);
+    }
   });
 
   it('describe every field, with an example', () => {

@@ -1,6 +1,7 @@
 // A field in words: what it means, how its value is written.
 import type { Field } from '../core/parts/field';
 import { dimensions } from '../core/quantity';
+import { usualSpellings, type Vocabulary } from '../core/trade/vocabulary';
 import { code, paragraph, strong, type Block, type Piece } from './prose';
 
 const mostChoices = 24;
@@ -21,7 +22,11 @@ function howWritten(field: Field): Piece[] {
     case 'flag':
       return [code('true'), ' or ', code('false'), '.'];
     case 'choice':
-      return ['One of ', ...choices(field.choices), field.own === undefined ? '.' : `, or ${field.own} of your own.`];
+      return [
+        'One of ',
+        ...choices(field.choices, field.spellings),
+        field.own === undefined ? '.' : `, or ${field.own} of your own.`,
+      ];
     case 'form':
       return [sentence(field.form), ...example, '.'];
     case 'date':
@@ -29,19 +34,38 @@ function howWritten(field: Field): Piece[] {
     case 'version':
       return ['A version, as text in quotes', ...example, '.'];
     case 'text':
-      return field.usual ? ['Text; usual are ', ...choices(field.usual), '.'] : ['Text', ...example, '.'];
+      return field.usual || field.closed
+        ? [
+            field.closed ? 'One of ' : 'Text; usual are ',
+            ...choices(field.usual ?? field.spellings?.words ?? [], field.spellings),
+            '.',
+          ]
+        : ['Text', ...example, '.'];
     case 'list':
       return ['A list', ...example, '.'];
     case 'named':
-      return ['Names with their values', ...example, '.'];
+      return field.names
+        ? ['Names with their values; known are ', ...choices(field.names.words, field.names), ...example, '.']
+        : ['Names with their values', ...example, '.'];
     case 'group':
       return ['Keys with values', ...example, '.'];
   }
 }
 
-function choices(all: readonly string[]): Piece[] {
-  const shown = all.slice(0, mostChoices).flatMap((one, i) => (i === 0 ? [code(one)] : [', ', code(one)]));
+/** How many other spellings of a word a hover names. */
+const mostSpellings = 2;
+
+/** Words, each with some of the spellings that are read as it. */
+function choices(all: readonly string[], of?: Vocabulary): Piece[] {
+  const shown = all
+    .slice(0, mostChoices)
+    .flatMap((one, i) => [...(i === 0 ? [] : [', ']), code(one), ...also(one, of)]);
   return all.length > mostChoices ? [...shown, ' and more'] : shown;
+}
+
+function also(word: string, of: Vocabulary | undefined): Piece[] {
+  const others = of ? usualSpellings(of, word, mostSpellings) : [];
+  return others.length === 0 ? [] : [' (', ...others.flatMap((one, i) => [...(i === 0 ? [] : [', ']), code(one)]), ')'];
 }
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

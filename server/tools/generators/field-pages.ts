@@ -2,9 +2,10 @@
 import { buildFile } from '../../src/core/manifest/build-file';
 import { houseFile } from '../../src/core/manifest/house-file';
 import { roles } from '../../src/core/manifest/places';
-import type { Field, Table } from '../../src/core/parts/field';
+import type { Field, NamedField, Table } from '../../src/core/parts/field';
 import { kindNames, kinds } from '../../src/core/parts/kinds';
 import { dimensions, units, type Dimension } from '../../src/core/quantity';
+import { usualSpellings, type Vocabulary } from '../../src/core/trade/vocabulary';
 import type { Generator } from './index';
 
 const head = ['| key | meaning | unit | spelling | example |', '| --- | --- | --- | --- | --- |'];
@@ -33,23 +34,34 @@ function spelling(field: Field): string {
     case 'list':
       return isScalar(field.of) ? `list of: ${spelling(field.of)}` : 'list';
     case 'named':
-      return isScalar(field.of as Field) ? `names, each with: ${spelling(field.of as Field)}` : 'names, each with keys';
+      return `${namesOf(field)}, each with ${isScalar(field.of as Field) ? `: ${spelling(field.of as Field)}` : 'keys'}`.replace(
+        'with :',
+        'with:',
+      );
     case 'group':
       return 'keys';
   }
 }
 
+/** Names of someone’s own, or the words of a vocabulary, of which the map knows no others. */
+const namesOf = ({ names }: NamedField): string => (names ? `names: ${spelled(names.words, names)}` : 'names');
+
 /** Canonical words, each with the other spellings that are read where the table holds any. */
 function words(all: readonly string[], field: Field): string {
-  const others = (field as { spellings?: { spellings: Readonly<Record<string, readonly string[]>> } }).spellings;
-  const canonical = all.length > 0 ? all : Object.keys(others?.spellings ?? {});
-  return canonical
+  const others = (field as { spellings?: Vocabulary }).spellings;
+  return spelled(all.length > 0 ? all : (others?.words ?? []), others);
+}
+
+const spelled = (words: readonly string[], of: Vocabulary | undefined): string =>
+  words
     .map((word) => {
-      const also = others?.spellings[word] ?? [];
+      const also = of ? usualSpellings(of, word, mostSpellings) : [];
       return code(word) + (also.length > 0 ? ` (also ${also.map(code).join(', ')})` : '');
     })
     .join(', ');
-}
+
+/** Case, blanks and hyphens never matter; more spellings of one word than this help nobody. */
+const mostSpellings = 4;
 
 const isScalar = (field: Field): boolean => field.type !== 'group' && field.type !== 'list' && field.type !== 'named';
 const unitOf = (field: Field): string =>
@@ -113,7 +125,7 @@ function fieldsPage(): string {
     'Every key that is read, from the tables that the reader itself uses. `[]` stands for one of a list, ' +
       '`NAME` for a ' +
       'name of your own or of the board’s maker. A quantity carries its unit in its value; a range is written ' +
-      '`4 to 6 mm`, a bound `at most 6 mm`. A key that is left out is a fact not stated, and stays unknown.',
+      '`4 to 6 mm`, a bound `at most 6 mm`. Of a word’s other spellings some are named; case, blanks and hyphens never matter. A key that is left out is a fact not stated, and stays unknown.',
     '',
     ...section('A build: NAME.pcbuild.yaml', [...head, ...rowsIn(buildFile as Table)]),
     ...section('The parts of a build', roleLines()),

@@ -2,9 +2,11 @@
 import { roles, type Role } from '../../src/core/manifest/places';
 import { buildFile } from '../../src/core/manifest/build-file';
 import { houseFile } from '../../src/core/manifest/house-file';
-import type { Field, Table } from '../../src/core/parts/field';
+import type { ChoiceField, Field, Table } from '../../src/core/parts/field';
 import { kindNames, kinds } from '../../src/core/parts/kinds';
 import { dimensions, units, type Dimension } from '../../src/core/quantity';
+import type { Vocabulary } from '../../src/core/trade/vocabulary';
+import { wordPattern } from './word-patterns';
 import type { Generator } from './index';
 
 type Schema = Record<string, unknown>;
@@ -16,15 +18,18 @@ function schemaOf(field: Field): Schema {
   const about = { description: described(field), ...(field.example ? { examples: [exampleOf(field)] } : {}) };
   switch (field.type) {
     case 'quantity':
-      return { ...about, $ref: `#/$defs/${field.dimension}` };
+      return field.sheet
+        ? {
+            ...about,
+            anyOf: [{ $ref: `#/$defs/${field.dimension}` }, { type: 'string', pattern: '[0-9] ?[x×]|[x×] ?[0-9]' }],
+          }
+        : { ...about, $ref: `#/$defs/${field.dimension}` };
     case 'count':
-      return { ...about, type: 'integer', minimum: field.least };
+      return { ...about, type: field.sheet ? ['integer', 'string'] : 'integer', minimum: field.least };
     case 'flag':
-      return { ...about, type: 'boolean' };
+      return { ...about, type: field.sheet ? ['boolean', 'string'] : 'boolean' };
     case 'choice':
-      return field.own === undefined
-        ? { ...about, enum: [...field.choices] }
-        : { ...about, anyOf: [{ enum: [...field.choices] }, { type: 'string' }] };
+      return { ...about, anyOf: [{ enum: [...field.choices] }, otherWords(field)] };
     case 'date':
       return { ...about, type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' };
     case 'version':
@@ -44,6 +49,31 @@ function schemaOf(field: Field): Schema {
   }
 }
 
+const slugOf = ({ words }: Vocabulary): string =>
+  `spelled-${words
+    .join('-')
+    .toLowerCase()
+    .replace(/[^a-z]+/g, '-')}`
+    .slice(0, 60)
+    .replace(/-+$/, '');
+
+/** Vocabularies of choices, each once. */
+const vocabularies = new Map<string, Vocabulary>();
+const collect = (field: Field): void => {
+  if (field.type === 'choice' && field.spellings) vocabularies.set(slugOf(field.spellings), field.spellings);
+  if (field.type === 'list' || field.type === 'named') collect(field.of as Field);
+  if (field.type === 'group') for (const one of Object.values(field.fields)) collect(one as Field);
+};
+for (const table of [buildFile, houseFile, ...Object.values(kinds), ...Object.values(roles).map((role) => role.fields)])
+  for (const field of Object.values(table)) collect(field as Field);
+
+/** A word of the writer’s own, or another spelling of one of the choices. */
+function otherWords(field: ChoiceField): Schema {
+  if (field.own !== undefined || field.sheet) return { type: 'string' };
+  if (!field.spellings) return { type: 'string', pattern: wordPattern(field.choices) };
+  return { $ref: `#/$defs/${slugOf(field.spellings)}` };
+}
+
 function objectOf(table: Table): Schema {
   const properties = Object.fromEntries(
     Object.entries(table).map(([key, field]) => [key, orNothing(schemaOf(field as Field))]),
@@ -53,7 +83,7 @@ function objectOf(table: Table): Schema {
 
 /** A key with nothing after it is a fact not yet stated. */
 function orNothing(schema: Schema): Schema {
-  if (Array.isArray(schema.enum)) return { ...schema, enum: [...(schema.enum as unknown[]), null] };
+  if (Array.isArray(schema.anyOf)) return { ...schema, anyOf: [...(schema.anyOf as unknown[]), { type: 'null' }] };
   const type = schema.type;
   if (schema.$ref) {
     const { $ref, ...about } = schema;
@@ -79,22 +109,49 @@ function exampleOf(field: Field): unknown {
 
 const escapeForPattern = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
+/** Units as data sheets print them beside the spellings of the table, and whole texts without one. */
+const SHEET_UNITS: Readonly<Partial<Record<Dimension, string>>> = {
+  length: 'inch(?:es)?|MM|”|″',
+  mass: '[kK][gG]s?|[kK]ilograms?|grams?|gr|G|lbs?|[pP]ounds?',
+  power: '[wW]atts?',
+  temperature: '[℃ºC˚]+|deg ?C',
+  'data-rate': '[MG]B/S|[MG][Bb]ps|[MG][Bb]/sec|[MG]bit/s',
+  'data-size': '[TP]BW|[GT]o',
+  flow: 'm[³3]/(?:hr|hour)',
+  pressure: 'mm[ /-]?(?:H[2₂][O0]|Aq)',
+  'rotation-speed': 'R[.]?P[.]?M[.]?|r[.]?p[.]?m[.]?|[Ur]/min',
+  'sound-level': 'dB[ -]?[(]?A[)]?',
+  voltage: 'V ?(?:DC|AC|ac|=|~)',
+  'transfer-rate': 'MTps|MT/sec',
+};
+const SHEET_TEXTS: Readonly<Partial<Record<Dimension, string>>> = {
+  'data-size': 'TBW ?[0-9.]+',
+  'transfer-rate': 'DDR[345][ -][0-9]{3,5}',
+};
+
 function quantityPattern(dimension: Dimension): string {
   const spellings = [...units.values()]
     .filter((unit) => unit.dimension === dimension)
     .flatMap((unit) => unit.spellings);
   const unit = dimension === 'money' ? '[A-Z]{3}' : `(?:${[...new Set(spellings)].map(escapeForPattern).join('|')})`;
   const number = '-?[0-9]+(?:\\.[0-9]+)?';
-  return `^(?:(?:at most|at least|up to|≤|≥)\\s*)?${number}\\s*${unit}?(?:\\s*(?:to|–)\\s*${number}\\s*${unit})?$`;
+  const strict = `^(?:(?:at most|at least|up to|≤|≥)\\s*)?${number}\\s*${unit}?(?:\\s*(?:to|–)\\s*${number}\\s*${unit})?$`;
+  const sheet = SHEET_UNITS[dimension];
+  const printed = dimension === 'money' ? unit : `(?:${unit}${sheet ? `|${sheet}` : ''})`;
+  const text = SHEET_TEXTS[dimension];
+  return `${strict}|[0-9)%][\\s-]*${printed}(?![A-Za-z])${text ? `|^${text}$` : ''}`;
 }
 
-/** The dimensions that a schema refers to, each as the text that a quantity of it is written in. */
+/** The dimensions and vocabularies that a schema refers to, each as the text that one of it is written in. */
 function quantityDefs(schema: Schema): Schema {
   const used = new Set(JSON.stringify(schema).match(/(?<=#\/\$defs\/)[a-z-]+(?=")/g) ?? []);
   const named = (Object.keys(dimensions) as Dimension[]).filter((dimension) => used.has(dimension));
-  return Object.fromEntries(
-    named.map((dimension) => [dimension, { type: 'string', pattern: quantityPattern(dimension) }]),
-  );
+  return Object.fromEntries([
+    ...named.map((dimension) => [dimension, { type: 'string', pattern: quantityPattern(dimension) }]),
+    ...[...vocabularies]
+      .filter(([slug]) => used.has(slug))
+      .map(([slug, of]) => [slug, { type: 'string', pattern: wordPattern(of.words, of) }]),
+  ]);
 }
 
 function roleSchema(role: Role): Schema {

@@ -44,7 +44,7 @@ export const RAIL_WORDS: Vocabulary = vocabulary('a rail', {
 const PS2 = ['ATX PS2', 'PS2', 'PS/2', 'ATX PS/2', 'PS/2 ATX', 'standard ATX PS2', 'standard ATX PS/2'];
 const versions = (names: readonly string[], numbers: readonly string[]): string[] =>
   names.flatMap((name) =>
-    numbers.flatMap((number) => ['', 'v', 'ver.', 'version ', 'rev. '].map((mark) => `${name} ${mark}${number}`)),
+    numbers.flatMap((number) => ['', 'v', 'ver.', 'version '].map((mark) => `${name} ${mark}${number}`)),
   );
 const TWOS = ['2', '2.x', '2.0', '2.01', '2.2', '2.3', '2.31', '2.32', '2.4', '2.5', '2.51', '2.52', '2.53'];
 const ATX = ['ATX', 'ATX12V', 'Intel ATX', 'Intel ATX12V'];
@@ -107,9 +107,7 @@ export const SUPPLY_STANDARD_WORDS: Vocabulary<SupplyStandard> = vocabulary(
   {
     'ATX 2': versions(ATX, TWOS).flatMap((one) => [
       one,
-      ...['EPS12V', 'EPS 12V'].flatMap((eps) =>
-        ['2.91', '2.92', 'v2.91', 'v2.92'].map((rev) => `${one} / ${eps} ${rev}`),
-      ),
+      ...['EPS12V', 'EPS 12V'].flatMap((eps) => ['2.92', 'v2.92'].map((rev) => `${one} / ${eps} ${rev}`)),
     ]),
     'ATX 3.0': withCard(versions(ATX, ['3.0']), ['PCIe 5.0', 'PCIe 5', 'PCIe Gen 5', 'PCIe Gen5.0']),
     'ATX 3.1': withCard(versions(ATX, ['3.1']), ['PCIe 5.1', 'PCIe 5', 'PCIe 5.0', 'PCIe Gen 5', 'PCIe Gen5.1']),
@@ -125,8 +123,8 @@ export const SUPPLY_STANDARD_WORDS: Vocabulary<SupplyStandard> = vocabulary(
 
 /** For which mains a badge was tested. */
 export const BADGE_MAINS_WORDS: Vocabulary<'115 V' | '230 V'> = vocabulary('the mains of a badge', {
-  '115 V': ['115 V internal', '115 V AC', '115V internal non-redundant', '115'],
-  '230 V': ['230 V EU', 'EU 230 V', '230 V internal', '230 V AC', '230V EU internal', '230'],
+  '115 V': ['115 V internal', '115 V AC', '115V internal non-redundant'],
+  '230 V': ['230 V EU', 'EU 230 V', '230 V internal', '230 V AC', '230V EU internal'],
 });
 
 export const HOUSING_WORDS: Vocabulary<'bare' | 'painted'> = vocabulary('a finish', {

@@ -51,6 +51,18 @@ export function wordOf<C extends string>(of: Vocabulary<C>, text: string): C | u
   return meant.length === 1 ? meant[0] : undefined;
 }
 
+/** Some of a word’s other spellings, unlike it and unlike each other: those listed first. */
+export function usualSpellings(of: Vocabulary, word: string, most: number): string[] {
+  const seen = new Set([plainLetters(word)]);
+  const found: string[] = [];
+  for (const one of of.spellings[word] ?? []) {
+    if (found.length === most) break;
+    if (seen.size === seen.add(plainLetters(one)).size) continue;
+    found.push(one.trim());
+  }
+  return found;
+}
+
 /** Every pair of a word before and a word after, and the other way about: `PCIe 8-pin`, `8-pin PCIe`. */
 export const eitherWay = (ones: readonly string[], others: readonly string[]): string[] =>
   ones.flatMap((one) => others.flatMap((other) => [`${one} ${other}`, `${other} ${one}`]));
