@@ -412,6 +412,25 @@ describe('every value of the samples that is one of several', () => {
   });
 });
 
+describe('words with several spellings', () => {
+  const found = (marked: string, label: string): string | undefined =>
+    offered(marked, 'parts/a/b.part.yaml').items.find((item) => item.label === label)?.filterText;
+
+  test('are found by the one that is typed, and written as the word itself', () => {
+    expect(found('kind: supply\nbadge: 80 plus g¦\n', 'gold')).toBe('80 PLUS gold');
+    expect(offered('kind: supply\nmodular: semi¦\n', 'parts/a/b.part.yaml').take('partly')).toContain(
+      'modular: partly\n',
+    );
+    expect(found('kind: supply\nmodular: ¦\n', 'fully')).toMatch(/^fully .*full modular/);
+  });
+
+  test('are offered as names of a map that knows them', () => {
+    const keys = offered('kind: supply\nconnectors:\n  ¦\n', 'parts/a/b.part.yaml');
+    expect(keys.labels).toEqual(expect.arrayContaining(['24-pin', 'EPS 8-pin', 'SATA power']));
+    expect(found('kind: supply\nconnectors:\n  12V-2x¦\n', '16-pin')).toBe('12V-2x6');
+  });
+});
+
 test('in a comment nothing is offered', () => {
   expect(offered('build: Desk # ¦\n').items).toEqual([]);
 });

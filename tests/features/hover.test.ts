@@ -28,6 +28,13 @@ describe('on a key', () => {
     expect(words('bench:\n  sur¦face: wood\n')).toContain('One of wood, cardboard');
   });
 
+  test('the spellings that are read as them, and as which a value is', () => {
+    const said = words('kind: supply\nmodular: semi-mod¦ular\n', 'plaintext', 'parts/a/b.part.yaml');
+    expect(said).toContain('partly (teilmodular, semi-modular)');
+    expect(said).toContain('semi-modular is read as partly.');
+    expect(words('kind: supply\nra¦ils: {}\n', 'plaintext', 'parts/a/b.part.yaml')).toContain('known are +12V (12V, ');
+  });
+
   test('of a role, what it holds', () => {
     expect(words('parts:\n  coo¦ler: {}\n')).toContain('The processor cooler.');
   });

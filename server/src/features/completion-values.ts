@@ -9,6 +9,7 @@ import { roles } from '../core/manifest/places';
 import type { Field } from '../core/parts/field';
 import type { Kind } from '../core/parts/kinds';
 import { visible } from '../core/text';
+import { plainLetters, type Vocabulary } from '../core/trade/vocabulary';
 import type { At } from '../core/yaml';
 import {
   edit,
@@ -127,15 +128,39 @@ const kindUsed = ({ role, below }: Meaning): Kind =>
 function ofField(field: Field): Offer[] {
   switch (field.type) {
     case 'choice':
-      return field.choices.map((name) => ({ name }));
+      return field.choices.map((name) => wordOffer(name, field.spellings));
     case 'flag':
       return [{ name: 'true' }, { name: 'false' }];
     case 'text':
+      return (field.usual ?? field.spellings?.words ?? []).map((name) => wordOffer(name, field.spellings));
     case 'form':
       return (field.usual ?? []).map((name) => ({ name }));
     default:
       return [];
   }
+}
+
+function wordOffer(name: string, of: Vocabulary | undefined): Offer {
+  const spellings = of?.spellings[name] ?? [];
+  return spellings.length > 0 ? { name, spellings } : { name };
+}
+
+/** Editors look at no more of it than this. */
+const longestFilter = 120;
+
+/**
+ * What an editor holds the typed letters against: the spelling that is being typed; where none is begun, the word and
+ * as many of its spellings as an editor looks at.
+ */
+export function filterOf({ at, view, offset }: Spot, { name, spellings = [] }: Offer): string | undefined {
+  if (spellings.length === 0) return undefined;
+  const { start } = at.replace;
+  const typed = plainLetters(view.doc.text.slice(start, Math.max(start, offset)));
+  const begun = [name, ...spellings].find((one) => typed !== '' && plainLetters(one).startsWith(typed));
+  if (begun !== undefined) return begun;
+  let filter = name;
+  for (const one of spellings) if (filter.length + one.length < longestFilter) filter += ` ${one}`;
+  return filter;
 }
 
 function valueItem(spot: Spot, offer: Offer, order: number): CompletionItem {
@@ -144,13 +169,14 @@ function valueItem(spot: Spot, offer: Offer, order: number): CompletionItem {
   const written = isQuoted ? JSON.stringify(offer.name) : plainOrQuoted(offer.name);
   const detail = [offer.detail, offer.words].filter((text) => text).join('; ');
   const beside = offer.words ?? offer.detail;
+  const filter = filterOf(spot, offer) ?? (isQuoted ? offer.name : undefined);
   return {
     label: visible(offer.name),
     ...(options.labelDetails && beside ? { labelDetails: { description: visible(beside) } } : {}),
     kind: itemKinds.value,
     ...(detail ? { detail: visible(detail) } : {}),
     sortText: sorted(order),
-    ...(isQuoted ? { filterText: written } : {}),
+    ...(filter === undefined ? {} : { filterText: isQuoted ? JSON.stringify(filter) : filter }),
     ...(offer.path !== undefined && options.resolves
       ? { data: { uri: view.uriOf(view.doc), path: offer.path, part: offer.name } }
       : {}),

@@ -15,7 +15,7 @@ import {
   type CompletionOptions,
   type Spot,
 } from './completion-item';
-import { hasOffers, values } from './completion-values';
+import { filterOf, hasOffers, values } from './completion-values';
 import { describeField } from './field-words';
 import { offersOf, type Offer } from './offers';
 import { markup } from './prose';
@@ -65,9 +65,15 @@ function keysOf(spot: Spot, meaning: Meaning, map: At['map']): CompletionItem[] 
   const known = asWritten(table, meaning)
     .filter(isFree)
     .map((key, i) => keyItem(spot, key, table[key] as Field, i));
-  const names = meaning.field?.type === 'named' ? offersOf(spot.view, referentsOf(meaning.field)) : [];
+  const names = meaning.field?.type === 'named' ? namesOf(spot, meaning.field) : [];
   return [...known, ...names.filter(({ name }) => isFree(name)).map((offer, i) => nameKeyItem(spot, offer, i))];
 }
+
+/** Names of things that are there, or the words of the map’s vocabulary. */
+const namesOf = ({ view }: Spot, field: Field & { type: 'named' }): Offer[] => [
+  ...offersOf(view, referentsOf(field)),
+  ...(field.names?.words ?? []).map((name) => ({ name, spellings: field.names?.spellings[name] ?? [] })),
+];
 
 /** Of a part in a build its part file and its place come first: its facts are mostly stated in that file. */
 function asWritten(table: Table, { role, below }: Meaning): string[] {
@@ -102,12 +108,15 @@ function keyItem(spot: Spot, key: string, field: Field, order: number): Completi
 const isBeforeColon = ({ at, view }: Spot): boolean =>
   at.where === 'key' && /^[ \t]*:/.test(view.doc.text.slice(at.replace.end));
 
-function nameKeyItem(spot: Spot, { name, detail }: Offer, order: number): CompletionItem {
+function nameKeyItem(spot: Spot, offer: Offer, order: number): CompletionItem {
+  const { name, detail } = offer;
+  const filter = filterOf(spot, offer);
   return {
     label: visible(name),
     kind: itemKinds.reference,
     ...(detail ? { detail: visible(detail) } : {}),
     sortText: sorted(order),
+    ...(filter === undefined ? {} : { filterText: filter }),
     textEdit: edit(spot, isBeforeColon(spot) ? plainOrQuoted(name) : `${plainOrQuoted(name)}: `),
   };
 }

@@ -1,5 +1,6 @@
 // A field in words: what it means, how its value is written.
 import type { Field } from '../core/parts/field';
+import { readScalar } from '../core/parts/scalar';
 import { dimensions } from '../core/quantity';
 import { usualSpellings, type Vocabulary } from '../core/trade/vocabulary';
 import { code, paragraph, strong, type Block, type Piece } from './prose';
@@ -10,6 +11,16 @@ const mostChoices = 24;
 export function describeField(key: string, field: Field): Block[] {
   const blocks = [paragraph(strong(key), `: ${field.what}`), paragraph(...howWritten(field))];
   return field.printed ? [...blocks, paragraph(`Usually printed in: ${field.printed}`)] : blocks;
+}
+
+/** As which word a spelling is read, where it is not the word itself. */
+export function readAs(field: Field, text: string): Block[] {
+  if (field.type === 'list') return readAs(field.of as Field, text);
+  if (field.type !== 'choice' && field.type !== 'text') return [];
+  const { value, slip } = readScalar(field, text);
+  return slip || typeof value !== 'string' || value === text
+    ? []
+    : [paragraph(code(text), ' is read as ', code(value), '.')];
 }
 
 function howWritten(field: Field): Piece[] {

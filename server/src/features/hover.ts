@@ -12,7 +12,7 @@ import type { Table } from '../core/parts/field';
 import { touches, type Span } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
-import { describeField } from './field-words';
+import { describeField, readAs } from './field-words';
 import { partBlocks } from './part-words';
 import { code, item, markup, paragraph, strong, type Block } from './prose';
 import type { MarkupContent, Position, Range, View } from './shapes';
@@ -48,6 +48,8 @@ function keyBlocks(view: View, at: At): Block[] {
     : meaning.what
       ? [paragraph(strong(String(key)), `: ${meaning.what}`)]
       : [];
+  if (at.where === 'value' && at.node?.type === 'scalar' && meaning.field)
+    own.push(...readAs(meaning.field, at.node.text));
   if (placed && at.where === 'value' && meaning.below?.[0] === 'use') return [...partBlocks(placed), ...own];
   return [...own, ...resolved(placed, meaning), ...(at.entry ? figures(view, at.entry.value.span) : [])];
 }

@@ -12,6 +12,8 @@ export interface Offer {
   /** What it would bring here, or what speaks against it. */
   readonly words?: string;
   readonly isAgainst?: boolean;
+  /** Other spellings of a word, by which it is found too. */
+  readonly spellings?: readonly string[];
   /** The place of the build, for a part file. */
   readonly path?: string;
 }

@@ -34,10 +34,7 @@ function spelling(field: Field): string {
     case 'list':
       return isScalar(field.of) ? `list of: ${spelling(field.of)}` : 'list';
     case 'named':
-      return `${namesOf(field)}, each with ${isScalar(field.of as Field) ? `: ${spelling(field.of as Field)}` : 'keys'}`.replace(
-        'with :',
-        'with:',
-      );
+      return `${namesOf(field)}, each with${isScalar(field.of as Field) ? ': ' : ' '}${spelling(field.of as Field)}`;
     case 'group':
       return 'keys';
   }
@@ -125,7 +122,8 @@ function fieldsPage(): string {
     'Every key that is read, from the tables that the reader itself uses. `[]` stands for one of a list, ' +
       '`NAME` for a ' +
       'name of your own or of the board’s maker. A quantity carries its unit in its value; a range is written ' +
-      '`4 to 6 mm`, a bound `at most 6 mm`. Of a word’s other spellings some are named; case, blanks and hyphens never matter. A key that is left out is a fact not stated, and stays unknown.',
+      '`4 to 6 mm`, a bound `at most 6 mm`. Of a word’s other spellings some are named; case, blanks and ' +
+      'hyphens never matter. A key that is left out is a fact not stated, and stays unknown.',
     '',
     ...section('A build: NAME.pcbuild.yaml', [...head, ...rowsIn(buildFile as Table)]),
     ...section('The parts of a build', roleLines()),

@@ -135,7 +135,8 @@ function quantityPattern(dimension: Dimension): string {
     .flatMap((unit) => unit.spellings);
   const unit = dimension === 'money' ? '[A-Z]{3}' : `(?:${[...new Set(spellings)].map(escapeForPattern).join('|')})`;
   const number = '-?[0-9]+(?:\\.[0-9]+)?';
-  const strict = `^(?:(?:at most|at least|up to|≤|≥)\\s*)?${number}\\s*${unit}?(?:\\s*(?:to|–)\\s*${number}\\s*${unit})?$`;
+  const bound = '(?:(?:at most|at least|up to|≤|≥)\\s*)?';
+  const strict = `^${bound}${number}\\s*${unit}?(?:\\s*(?:to|–)\\s*${number}\\s*${unit})?$`;
   const sheet = SHEET_UNITS[dimension];
   const printed = dimension === 'money' ? unit : `(?:${unit}${sheet ? `|${sheet}` : ''})`;
   const text = SHEET_TEXTS[dimension];
