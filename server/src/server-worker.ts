@@ -7,4 +7,8 @@ serveWorker({
   version,
   today: () => new Date().toISOString().slice(0, 10),
   pause: () => new Promise((resolve) => setTimeout(resolve)),
+  after: (ms, done) => {
+    const timer = setTimeout(done, ms);
+    return () => clearTimeout(timer);
+  },
 });

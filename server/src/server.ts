@@ -15,4 +15,8 @@ serveProcess({
   version,
   today: () => new Date().toISOString().slice(0, 10),
   pause: () => setImmediate(),
+  after: (ms, done) => {
+    const timer = setTimeout(done, ms);
+    return () => clearTimeout(timer);
+  },
 });

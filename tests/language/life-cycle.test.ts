@@ -37,6 +37,7 @@ class Wire {
       version: '0',
       today: () => today,
       pause: () => this.pause(),
+      after: () => () => undefined,
     });
     this.writer = new StreamMessageWriter(up);
     new StreamMessageReader(down).listen((message) => {

@@ -20,7 +20,7 @@ import {
 } from 'vscode-languageserver-protocol/node';
 import type { AddressedHost } from '../../server/src/host/addressed';
 import { MemoryHost } from './memory-host';
-import { serve } from '../../server/src/language/serve';
+import { serve, type Environment } from '../../server/src/language/serve';
 import { applyEdits, Lines } from '../../server/src/core/text';
 import { today } from './bench';
 
@@ -43,6 +43,11 @@ export class MemoryAddresses extends MemoryHost implements AddressedHost {
   }
 }
 
+const atOnce: Environment['after'] = (_, done) => {
+  done();
+  return () => undefined;
+};
+
 export class TestClient {
   readonly connection: ProtocolConnection;
   readonly published: PublishDiagnosticsParams[] = [];
@@ -50,9 +55,11 @@ export class TestClient {
   readonly files: Map<string, string>;
   /** The address of the workspace’s folder. */
   base = 'file:///ws';
+  private arrived: () => void = () => undefined;
   private readonly texts = new Map<string, { version: number; text: string }>();
 
-  constructor(files: Record<string, string>) {
+  /** `after`: the server’s clock; without one, no finding waits for its writer. */
+  constructor(files: Record<string, string>, after?: Environment['after']) {
     this.files = new Map(Object.entries(files));
     const up = new PassThrough();
     const down = new PassThrough();
@@ -61,9 +68,13 @@ export class TestClient {
       version: '0',
       today: () => today,
       pause: () => setImmediate(),
+      after: after ?? atOnce,
     });
     this.connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
-    this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => void this.published.push(params));
+    this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
+      this.published.push(params);
+      this.arrived();
+    });
     this.connection.onNotification(
       'window/logMessage',
       (params: { message: string }) => void this.logged.push(params.message),
@@ -95,17 +106,22 @@ export class TestClient {
     });
   }
 
-  /** Replaces the first occurrence of a text, as an incremental change. */
-  async type(name: string, old: string, by: string): Promise<void> {
+  /** Puts a text at an offset, in place of `instead` units, as an incremental change. */
+  async put(name: string, offset: number, by: string, instead = 0): Promise<void> {
     const { text, version } = this.texts.get(name)!;
-    const start = text.indexOf(old);
-    if (start < 0) throw new Error(`"${old}" is not in ${name}`);
-    const range = new Lines(text).rangeOf({ start, end: start + old.length });
-    this.texts.set(name, { version: version + 1, text: text.slice(0, start) + by + text.slice(start + old.length) });
+    const range = new Lines(text).rangeOf({ start: offset, end: offset + instead });
+    this.texts.set(name, { version: version + 1, text: text.slice(0, offset) + by + text.slice(offset + instead) });
     await this.connection.sendNotification(DidChangeTextDocumentNotification.type, {
       textDocument: { uri: this.uri(name), version: version + 1 },
       contentChanges: [{ range, text: by }],
     });
+  }
+
+  /** Replaces the first occurrence of a text, as an incremental change. */
+  async type(name: string, old: string, by: string): Promise<void> {
+    const start = this.text(name).indexOf(old);
+    if (start < 0) throw new Error(`"${old}" is not in ${name}`);
+    await this.put(name, start, by, old.length);
   }
 
   text(name: string): string {
@@ -123,6 +139,16 @@ export class TestClient {
   async findings(name: string): Promise<readonly Diagnostic[]> {
     await this.connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri: this.uri(name) } });
     return this.published.findLast(({ uri }) => uri === this.uri(name))?.diagnostics ?? [];
+  }
+
+  /** What was pushed for an open file as its text stands now. */
+  async shown(name: string): Promise<readonly Diagnostic[]> {
+    const { version } = this.texts.get(name)!;
+    for (;;) {
+      const last = this.published.findLast(({ uri }) => uri === this.uri(name));
+      if (last?.version === version) return last.diagnostics;
+      await new Promise<void>((resolve) => (this.arrived = resolve));
+    }
   }
 
   /** The text that an edit leads to. */

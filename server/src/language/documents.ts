@@ -1,20 +1,27 @@
-// Open files: opened, changed in steps, closed; each step ends with what it means for findings.
+// Open files: opened, changed in steps, closed, saved; each step ends with what it means for findings.
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type {
   DidChangeTextDocumentParams,
   DidCloseTextDocumentParams,
   DidOpenTextDocumentParams,
 } from 'vscode-languageserver/node';
+import { Doc, kindOfFile } from '../core/parts/doc';
+import { changeBetween, Lines, type Change } from '../core/text';
 import type { Findings, Shared } from './findings';
+import type { Grace } from './grace';
+import type { CursorWent } from './requests';
 import type { WorkspaceDiagnostics } from './workspace-diagnostics';
 
 export class Documents {
   private readonly open = new Map<string, TextDocument>();
+  /** Changed files of which those that rest on them are to be told once the writer pauses. */
+  private readonly untold = new Set<string>();
 
   constructor(
     private readonly shared: Shared,
     private readonly findings: Findings,
     private readonly whole: WorkspaceDiagnostics,
+    private readonly grace: Grace,
   ) {}
 
   opened({ textDocument: { uri, languageId, version, text } }: DidOpenTextDocumentParams): void {
@@ -24,15 +31,44 @@ export class Documents {
   changed({ textDocument: { uri, version }, contentChanges }: DidChangeTextDocumentParams): void {
     const document = this.open.get(uri);
     if (!document) return this.shared.log(`textDocument/didChange: ${uri} is not open; the change is left out.`);
-    this.take(TextDocument.update(document, contentChanges, version));
+    this.findings.note(uri);
+    const before = document.getText();
+    const after = TextDocument.update(document, contentChanges, version);
+    const isWhole = contentChanges.some((change) => !('range' in change));
+    this.take(after, isWhole ? [wholeChange(before, after.getText())] : (contentChanges as Change[]));
   }
 
-  private take(document: TextDocument): void {
+  private take(document: TextDocument, changes: readonly Change[] = []): void {
     const { uri, version } = document;
     this.open.set(uri, document);
     this.shared.session.open(uri, version, document.getText());
+    const doc = changes.length > 0 ? this.docOf(uri) : undefined;
+    if (doc) this.grace.edited(uri, changes, doc);
     this.findings.changed(uri);
-    this.whole.changed(uri);
+    this.untold.add(uri);
+    if (!this.grace.isTyping) this.tell();
+  }
+
+  private docOf(uri: string): Doc | undefined {
+    const kind = kindOfFile(uri);
+    const text = this.open.get(uri)?.getText();
+    return kind && text !== undefined ? (this.shared.session.docOf(uri) ?? new Doc(uri, kind, text)) : undefined;
+  }
+
+  /** The cursor went somewhere. */
+  went({ uri, position }: CursorWent): void {
+    if (this.grace.isTyping) this.grace.went(uri, position ?? undefined, this.docOf(uri));
+  }
+
+  /** Grace ended, for these files at least. */
+  settled(uris: readonly string[]): void {
+    this.findings.settled(uris);
+    if (!this.grace.isTyping) this.tell();
+  }
+
+  private tell(): void {
+    for (const uri of this.untold) this.whole.changed(uri);
+    this.untold.clear();
   }
 
   closed({ textDocument: { uri } }: DidCloseTextDocumentParams): void {
@@ -43,4 +79,10 @@ export class Documents {
     this.findings.changed(uri);
     this.whole.closed(uri);
   }
+}
+
+/** A text sent whole, as the change that it makes. */
+function wholeChange(before: string, after: string): Change {
+  const lines = new Lines(before);
+  return changeBetween(before, after, (start, end) => lines.rangeOf({ start, end }));
 }

@@ -5,6 +5,7 @@ import { severities, type Diagnostic } from '../features/shapes';
 import { kindOfFile } from '../core/parts/doc';
 import type { AnalyzedFile, Session } from '../session/session';
 import type { Client } from './client';
+import type { Grace } from './grace';
 import { wordsOf } from './guard';
 import type { Settings } from './requests';
 
@@ -18,12 +19,15 @@ export interface Shared {
 }
 
 export class Findings {
-  /** What was last pushed for a file. */
-  private readonly pushed = new Map<string, AnalyzedFile>();
+  /** What was last pushed for a file, by the name that its grace gave it. */
+  private readonly pushed = new Map<string, string>();
   private readonly results = new WeakMap<AnalyzedFile, string>();
   private count = 0;
 
-  constructor(private readonly shared: Shared) {}
+  constructor(
+    private readonly shared: Shared,
+    private readonly grace: Grace,
+  ) {}
 
   /** The diagnostics of a judged file under the settings that hold. */
   shown(judged: AnalyzedFile): Diagnostic[] {
@@ -60,7 +64,29 @@ export class Findings {
   /** Settings have changed: what was sent is to be sent anew, even where nothing else has changed. */
   forgetSent(): void {
     this.pushed.clear();
+    this.grace.forget();
     this.count++;
+  }
+
+  /** Grace ended for files: what waited is shown. */
+  settled(uris: readonly string[]): void {
+    for (const uri of uris) this.refresh(uri);
+    if (uris.length > 0) this.askToPull();
+  }
+
+  /**
+   * Before a file is changed: notes what holds of it as it stands, where the client did not ask. Once its writer goes
+   * elsewhere, that is shown.
+   */
+  note(uri: string): void {
+    const { client, session } = this.shared;
+    if (!client.pullsDiagnostics || kindOfFile(uri) === undefined) return;
+    const judged = session.judge(uri);
+    if (judged && !(judged instanceof Promise)) this.steady(uri, judged);
+  }
+
+  private steady(uri: string, judged: AnalyzedFile): ReturnType<Grace['take']> {
+    return this.grace.take(uri, judged, () => this.shown(judged));
   }
 
   askToPull(): void {
@@ -74,11 +100,12 @@ export class Findings {
   private push(uri: string, judged: AnalyzedFile | undefined): void {
     const { session } = this.shared;
     if (!judged || !session.isOpen(uri)) return;
-    if (this.pushed.get(uri) === judged) return;
     // A judging that was waited for may have been overtaken by the next.
     if (judged.version !== session.versionAt(uri)) return;
-    this.pushed.set(uri, judged);
-    this.send(uri, this.shown(judged), judged.version);
+    const { shown, id } = this.steady(uri, judged);
+    if (this.pushed.get(uri) === id) return;
+    this.pushed.set(uri, id);
+    this.send(uri, shown, judged.version);
     for (const { id, error } of judged.judgement.failed) this.shared.log(`check ${id} failed on ${uri}: ${error}`);
   }
 
@@ -96,6 +123,7 @@ export class Findings {
 
   /** A closed file shows nothing any more. */
   closed(uri: string): void {
+    this.grace.closed(uri);
     if (this.pushed.delete(uri)) this.send(uri, [], null);
   }
 
@@ -103,17 +131,17 @@ export class Findings {
   async pull(uri: string, previous: string | undefined): Promise<DocumentDiagnosticReport> {
     const judged = kindOfFile(uri) === undefined ? undefined : await this.shared.session.judge(uri);
     if (!judged) return { kind: 'full', items: [] };
-    const resultId = this.resultOf(judged);
-    return resultId === previous
-      ? { kind: 'unchanged', resultId }
-      : { kind: 'full', resultId, items: this.shown(judged) };
+    const { shown, id } = this.answered(uri, judged);
+    return id === previous ? { kind: 'unchanged', resultId: id } : { kind: 'full', resultId: id, items: shown };
   }
 
-  /** Names a judgement under the settings that hold. */
-  private resultOf(judged: AnalyzedFile): string {
+  /** What is shown of an open file; of one that is not open, or that was changed meanwhile, what holds. */
+  private answered(uri: string, judged: AnalyzedFile): { shown: Diagnostic[]; id: string } {
+    const version = this.shared.session.versionAt(uri);
+    if (version !== undefined && version === judged.version) return this.steady(uri, judged);
     let id = this.results.get(judged);
-    if (id === undefined) this.results.set(judged, (id = `${++this.count}`));
-    return `${id}:${this.shared.settings.from}`;
+    if (id === undefined) this.results.set(judged, (id = `closed ${++this.count}`));
+    return { shown: this.shown(judged), id: `${id}:${this.shared.settings.from}` };
   }
 }
 

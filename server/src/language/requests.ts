@@ -28,12 +28,20 @@ export interface Settings {
   /** The lightest grade that is shown. */
   readonly from: Grade;
   readonly hints: HintSettings;
+  /** Milliseconds without a key after which what is being written is judged too. */
+  readonly pause: number;
 }
 
 /** Answers to a request that the client sends. */
 export interface ToServer {
   'fettle/explain': { params: { readonly check: string }; result: { readonly markdown: string } | null };
   'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };
+}
+
+/** `fettle/cursor`, which a client may send: where the cursor went without a change; null for out of the file. */
+export interface CursorWent {
+  readonly uri: string;
+  readonly position: { readonly line: number; readonly character: number } | null;
 }
 
 export interface WorkspaceChecked {

@@ -21,6 +21,7 @@ import { clientOf, type Client } from './client';
 import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
 import { GatedReader } from './gate';
+import { Grace, type After } from './grace';
 import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
@@ -30,6 +31,7 @@ import { answerOutline, answerWorkspace, outlineOffered } from './outline-answer
 import { Hosts, type MakeHost } from './hosts';
 import { PerFile } from './per-file';
 import { Refreshes } from './refreshes';
+import type { CursorWent } from './requests';
 import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
 
@@ -39,6 +41,7 @@ export interface Environment {
   readonly today: () => string;
   /** Lets everything else that waits have its turn. */
   readonly pause: () => Promise<void>;
+  readonly after: After;
 }
 
 /** The files whose changes on disk are of interest. */
@@ -60,6 +63,7 @@ class Server {
   private readonly across: Across;
   private readonly perFile: PerFile;
   private readonly refreshes: Refreshes;
+  private readonly grace: Grace;
   private readonly findings: Findings;
   private readonly whole: WorkspaceDiagnostics;
   private readonly documents: Documents;
@@ -89,9 +93,14 @@ class Server {
     this.across = new Across(this.shared, uses, environment.pause);
     this.perFile = new PerFile(this.shared);
     this.refreshes = new Refreshes(this.shared);
-    this.findings = new Findings(this.shared);
+    this.grace = new Grace(
+      environment.after,
+      () => this.shared.settings.pause,
+      (uris) => this.documents.settled(uris),
+    );
+    this.findings = new Findings(this.shared, this.grace);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
-    this.documents = new Documents(this.shared, this.findings, this.whole);
+    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace);
   }
 
   register(): void {
@@ -117,6 +126,10 @@ class Server {
         this.touched(params, () => documents.closed(params));
         this.perFile.forget(params.textDocument.uri);
       }),
+    );
+    connection.onNotification(
+      'fettle/cursor',
+      this.step('fettle/cursor', (params: CursorWent) => documents.went(params)),
     );
     connection.onDidSaveTextDocument(this.step('textDocument/didSave', () => this.saved()));
     connection.onDidChangeWatchedFiles(
@@ -238,7 +251,8 @@ class Server {
     this.perFile.forget();
     this.shared.settings = { ...this.shared.settings, hints: settings.hints };
     this.refreshes.all();
-    if (settings.from === this.shared.settings.from) return;
+    const { from, pause } = this.shared.settings;
+    if (settings.from === from && settings.pause === pause) return;
     this.shared.settings = settings;
     this.findings.forgetSent();
     this.findings.refreshAll();
@@ -250,8 +264,9 @@ class Server {
     this.anew();
   }
 
-  /** Without watching, a save is the time at which files on disk may have changed. */
+  /** A save ends the writing. Without watching, it is also the time at which files on disk may have changed. */
   private saved(): void {
+    this.grace.settle();
     if (!this.shared.client.watches) this.anew();
   }
 

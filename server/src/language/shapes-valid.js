@@ -1,7 +1,7 @@
 // Validators of what an editor sends. Generated from `server/tools/generators/message-validators.ts` and client/package.json by `npm run generate`; do not edit.
 "use strict";
 export const settings = validate10;
-const schema11 = {"type":"object","properties":{"from":{"type":"string","enum":["harm","stop","shortfall","note","unknown"]},"hints":{"type":"object","properties":{"link":{"type":"boolean"},"power":{"type":"boolean"},"clearance":{"type":"boolean"},"endurance":{"type":"boolean"},"firmware":{"type":"boolean"}}}}};
+const schema11 = {"type":"object","properties":{"from":{"type":"string","enum":["harm","stop","shortfall","note","unknown"]},"hints":{"type":"object","properties":{"link":{"type":"boolean"},"power":{"type":"boolean"},"clearance":{"type":"boolean"},"endurance":{"type":"boolean"},"firmware":{"type":"boolean"}}},"pause":{"type":"integer","minimum":0,"maximum":60000}}};
 
 function validate10(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -103,6 +103,34 @@ var valid0 = _errs3 === errors;
 }
 else {
 var valid0 = true;
+}
+if(valid0){
+if(data.pause !== undefined){
+let data7 = data.pause;
+const _errs15 = errors;
+if(!(((typeof data7 == "number") && (!(data7 % 1) && !isNaN(data7))) && (isFinite(data7)))){
+validate10.errors = [{instancePath:instancePath+"/pause",schemaPath:"#/properties/pause/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+if(errors === _errs15){
+if((typeof data7 == "number") && (isFinite(data7))){
+if(data7 > 60000 || isNaN(data7)){
+validate10.errors = [{instancePath:instancePath+"/pause",schemaPath:"#/properties/pause/maximum",keyword:"maximum",params:{comparison: "<=", limit: 60000},message:"must be <= 60000"}];
+return false;
+}
+else {
+if(data7 < 0 || isNaN(data7)){
+validate10.errors = [{instancePath:instancePath+"/pause",schemaPath:"#/properties/pause/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"}];
+return false;
+}
+}
+}
+}
+var valid0 = _errs15 === errors;
+}
+else {
+var valid0 = true;
+}
 }
 }
 }
@@ -4963,6 +4991,188 @@ validate52.errors = vErrors;
 return errors === 0;
 }
 
+export const fettleCursor = validate53;
+const schema54 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+
+function validate53(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+validate53.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.uri !== undefined){
+const _errs1 = errors;
+if(typeof data.uri !== "string"){
+validate53.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.position !== undefined){
+let data1 = data.position;
+const _errs3 = errors;
+const _errs4 = errors;
+let valid1 = false;
+const _errs5 = errors;
+if(data1 !== null){
+const err0 = {instancePath:instancePath+"/position",schemaPath:"#/properties/position/anyOf/0/type",keyword:"type",params:{type: "null"},message:"must be null"};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+var _valid0 = _errs5 === errors;
+valid1 = valid1 || _valid0;
+if(!valid1){
+const _errs7 = errors;
+if(errors === _errs7){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+let missing1;
+if(((data1.line === undefined) && (missing1 = "line")) || ((data1.character === undefined) && (missing1 = "character"))){
+const err1 = {instancePath:instancePath+"/position",schemaPath:"#/properties/position/anyOf/1/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+else {
+if(data1.line !== undefined){
+let data2 = data1.line;
+const _errs9 = errors;
+if(!(((typeof data2 == "number") && (!(data2 % 1) && !isNaN(data2))) && (isFinite(data2)))){
+const err2 = {instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/anyOf/1/properties/line/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+if(errors === _errs9){
+if((typeof data2 == "number") && (isFinite(data2))){
+if(data2 < 0 || isNaN(data2)){
+const err3 = {instancePath:instancePath+"/position/line",schemaPath:"#/properties/position/anyOf/1/properties/line/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+}
+var valid2 = _errs9 === errors;
+}
+else {
+var valid2 = true;
+}
+if(valid2){
+if(data1.character !== undefined){
+let data3 = data1.character;
+const _errs11 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+const err4 = {instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/anyOf/1/properties/character/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+if(errors === _errs11){
+if((typeof data3 == "number") && (isFinite(data3))){
+if(data3 < 0 || isNaN(data3)){
+const err5 = {instancePath:instancePath+"/position/character",schemaPath:"#/properties/position/anyOf/1/properties/character/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+}
+var valid2 = _errs11 === errors;
+}
+else {
+var valid2 = true;
+}
+}
+}
+}
+else {
+const err6 = {instancePath:instancePath+"/position",schemaPath:"#/properties/position/anyOf/1/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+var _valid0 = _errs7 === errors;
+valid1 = valid1 || _valid0;
+}
+if(!valid1){
+const err7 = {instancePath:instancePath+"/position",schemaPath:"#/properties/position/anyOf",keyword:"anyOf",params:{},message:"must match a schema in anyOf"};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+validate53.errors = vErrors;
+return false;
+}
+else {
+errors = _errs4;
+if(vErrors !== null){
+if(_errs4){
+vErrors.length = _errs4;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid0 = _errs3 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate53.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate53.errors = vErrors;
+return errors === 0;
+}
+
 export const byMethod = {
   __proto__: null,
   'initialize': initialize,
@@ -5003,4 +5213,5 @@ export const byMethod = {
   'workspace/diagnostic': workspaceDiagnostic,
   'workspace/executeCommand': workspaceExecuteCommand,
   'fettle/explain': fettleExplain,
+  'fettle/cursor': fettleCursor,
 };

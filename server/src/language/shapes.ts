@@ -21,6 +21,7 @@ export function misshapen(method: string, params: unknown): string | undefined {
 
 export const defaultSettings: Settings = {
   from: 'unknown',
+  pause: 1500,
   hints: { link: true, power: true, clearance: true, endurance: true, firmware: true },
 };
 
@@ -28,8 +29,12 @@ export const defaultSettings: Settings = {
 export function settingsOf(value: unknown): { settings: Settings; problem?: string } {
   if (value === null || value === undefined) return { settings: defaultSettings };
   if (valid.settings(value)) {
-    const { from, hints } = value as { from?: Grade; hints?: Partial<HintSettings> };
-    const own = { from: from ?? defaultSettings.from, hints: { ...defaultSettings.hints, ...hints } };
+    const { from, pause, hints } = value as { from?: Grade; pause?: number; hints?: Partial<HintSettings> };
+    const own = {
+      from: from ?? defaultSettings.from,
+      pause: pause ?? defaultSettings.pause,
+      hints: { ...defaultSettings.hints, ...hints },
+    };
     return { settings: own };
   }
   const [error] = valid.settings.errors ?? [];

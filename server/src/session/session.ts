@@ -1,5 +1,5 @@
 // One editor's session: its open files, what they are judged to be, and which files each judgement rests on.
-import { kindOfFile, type Doc } from '../core/parts/doc';
+import { Doc, kindOfFile } from '../core/parts/doc';
 import type { AddressedHost } from '../host/addressed';
 import { isTrouble, type Awaitable } from '../host/host';
 import { Loader, type FileRead, type LoadedFile } from './loader';
@@ -85,6 +85,14 @@ export class Session {
   versionAt(uri: string): number | undefined {
     const path = this.pathOf(uri);
     return path === undefined ? undefined : this.texts.open.get(path)?.version;
+  }
+
+  /** What stands in an open file; undefined where its place is still to be found. */
+  docOf(uri: string): Doc | undefined {
+    const path = this.pathOf(uri);
+    const place = path === undefined || !this.texts.open.has(path) ? undefined : this.places.get(path);
+    const read = place && this.texts.read(place);
+    return read instanceof Doc ? read : undefined;
   }
 
   /** The addresses of all open files of ours. */

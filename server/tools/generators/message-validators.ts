@@ -97,6 +97,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'workspace/diagnostic': object({ previousResultIds: list(object({ uri: text, value: text })) }),
   'workspace/executeCommand': object({ command: text }),
   'fettle/explain': object({ check: text }),
+  'fettle/cursor': object({ uri: text, position: orNull(object(at)) }),
 };
 
 /** The name of a method’s validator. */
@@ -130,26 +131,38 @@ export function messageSchemas(settings: object): Record<string, object> {
   };
 }
 
+interface Declared {
+  readonly type: string;
+  readonly enum?: unknown[];
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
+
 /**
  * The settings that client/package.json declares, as the object that stands under `fettle`; those of the editor’s own
  * side are left out.
  */
 function declaredSettings(manifest: string): object {
   const { contributes } = JSON.parse(manifest) as {
-    contributes: { configuration: { properties: Record<string, { type: string; enum?: unknown[] }> } };
+    contributes: { configuration: { properties: Record<string, Declared> } };
   };
   const own = Object.entries(contributes.configuration.properties).filter(
     ([name]) => !name.startsWith('fettle.trace.'),
   );
   const nested: Nested = { type: 'object', properties: {} };
-  for (const [name, { type, enum: choices }] of own) {
+  for (const [name, { type, enum: choices, minimum, maximum }] of own) {
     const steps = name.split('.').slice(1);
     const last = steps.pop()!;
     const holder = steps.reduce(
       (at, step) => (at.properties[step] ??= { type: 'object', properties: {} }) as Nested,
       nested,
     );
-    holder.properties[last] = { type, ...(choices ? { enum: choices } : {}) };
+    holder.properties[last] = {
+      type,
+      ...(choices ? { enum: choices } : {}),
+      ...(minimum === undefined ? {} : { minimum }),
+      ...(maximum === undefined ? {} : { maximum }),
+    };
   }
   return nested;
 }

@@ -15,3 +15,5 @@ export {
 export type { Value } from './edits';
 export { nodeAt } from './at';
 export type { At } from './at';
+export { writingAt } from './writing';
+export type { Writing } from './writing';

@@ -1,0 +1,97 @@
+// What is shown of findings while someone writes: what was there stays, what is new waits.
+import { checks } from '../core/checks/all';
+import { meet, shiftedRange, type Change } from '../core/text';
+import type { Diagnostic, Range } from './shapes';
+
+/** Where someone writes, as ranges of the text that stands there now; see `core/yaml/writing`. */
+export interface WritingRanges {
+  readonly span: Range;
+  readonly begun: readonly Range[];
+  readonly thing?: Range;
+}
+
+/** Checks of a text by itself: what they find is wrong in the very line, whatever is written next. */
+const ofText: ReadonlySet<string> = new Set(checks.filter(({ on }) => on === 'file').map(({ id }) => id));
+
+/** Whether a finding is of something that is only begun. */
+export function isBegun({ code, range }: Diagnostic, { begun, thing }: WritingRanges): boolean {
+  const at = { start: range.start, end: range.start };
+  return begun.some((line) => meet(line, at)) || (!ofText.has(code) && thing !== undefined && meet(thing, at));
+}
+
+export interface Steadied {
+  readonly shown: Diagnostic[];
+  /** Whether that is other than what holds now. */
+  readonly holds: boolean;
+}
+
+/**
+ * What is shown where `before` was shown and `fresh` holds now. Nothing new is. While something new waits, the text is
+ * not what it will be, so nothing goes either; what is new of things only begun says nothing of that.
+ */
+export function steadied(
+  before: readonly Diagnostic[],
+  fresh: readonly Diagnostic[],
+  begun: (found: Diagnostic) => boolean,
+): Steadied {
+  const { of, rest } = paired(before, fresh);
+  const isHalf = rest.some((found) => !begun(found));
+  const shown = before.flatMap((found) => of.get(found) ?? (isHalf ? found : []));
+  return { shown, holds: rest.length > 0 || shown.length > of.size };
+}
+
+/** What is shown once the place of writing is another: all that holds, but what is new there or only begun there. */
+export function settledBeside(
+  before: readonly Diagnostic[],
+  fresh: readonly Diagnostic[],
+  writing: WritingRanges,
+): Diagnostic[] {
+  const { rest } = paired(before, fresh);
+  const waits = new Set(rest.filter((found) => isBegun(found, writing) || meet(found.range, writing.span)));
+  return fresh.filter((found) => !waits.has(found));
+}
+
+/** Each finding shown with what it is now, and what was not shown before. */
+function paired(
+  before: readonly Diagnostic[],
+  fresh: readonly Diagnostic[],
+): { of: ReadonlyMap<Diagnostic, Diagnostic>; rest: readonly Diagnostic[] } {
+  const of = new Map<Diagnostic, Diagnostic>();
+  const byKey = new Map(fresh.map((found) => [keyOf(found), found]));
+  for (const found of before) {
+    const now = byKey.get(keyOf(found));
+    if (now && byKey.delete(keyOf(found))) of.set(found, now);
+  }
+  // A key or a word that is written on has another name each time: the same check at the same place is the same.
+  for (const [key, found] of byKey) {
+    const same = before.find(
+      (one) =>
+        !of.has(one) && one.code === found.code && one.severity === found.severity && meet(one.range, found.range),
+    );
+    if (same && byKey.delete(key)) of.set(same, found);
+  }
+  return { of, rest: [...byKey.values()] };
+}
+
+function keyOf({ code, severity, message, range, data }: Diagnostic): string {
+  return data
+    ? `${severity}\n${data.check}\n${data.subject}\n${data.ordinal}`
+    : `${severity}\n${code}\n${message}\n${range.start.line}`;
+}
+
+/** Findings where they stand after the text of a file was changed. */
+export function moved(found: readonly Diagnostic[], uri: string, changes: readonly Change[]): Diagnostic[] {
+  const move = (range: Range): Range => changes.reduce(shiftedRange, range);
+  return found.map((one) => ({
+    ...one,
+    range: move(one.range),
+    ...(one.relatedInformation
+      ? {
+          relatedInformation: one.relatedInformation.map(({ location, message }) => ({
+            location: location.uri === uri ? { uri, range: move(location.range) } : location,
+            message,
+          })),
+        }
+      : {}),
+  }));
+}
