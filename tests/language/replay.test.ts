@@ -83,7 +83,7 @@ describe('a build typed key by key', () => {
 
   test('with faults shows those of entries that were left, and none on the one being typed', async () => {
     const lines = textOf('survey-desk').split('\n');
-    const [before, text] = [lines.slice(0, 12).join('\n'), `\n${lines.slice(12, 33).join('\n')}`];
+    const [before, text] = [lines.slice(0, 12).join('\n'), `\n${lines.slice(12, 36).join('\n')}`];
     const { onEntry, early } = await replay(before, text);
     expect(onEntry).toEqual([]);
     expect([...early]).toEqual([]);

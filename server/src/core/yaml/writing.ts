@@ -4,7 +4,7 @@ import { lineEndAt, lineStartAt, nextLineAt, previousLineAt } from './layout';
 import type { Entry, Node, Parsed } from './nodes';
 
 export interface Writing {
-  /** The lines of the innermost entry or item; on a blank line, of that line and of the key that waits for its value. */
+  /** The lines of the innermost entry or item; a blank line is with the key above it that waits for its value. */
   readonly span: Span;
   /** The first lines of the entries around it that end with it: they are only begun. */
   readonly begun: readonly Span[];
@@ -54,6 +54,11 @@ function lineAt(text: string, offset: number): Line {
   return { start, end, isBlank: content === '' && dashes.length === 0, column: lead.length, dashes, content };
 }
 
+function withoutComment(text: string): string {
+  const at = text.startsWith('#') ? 0 : text.search(/[ \t]#/);
+  return (at < 0 ? text : text.slice(0, at)).trimEnd();
+}
+
 /** The nearest line above that says anything. */
 function lineAbove(text: string, from: number): Line | undefined {
   for (let at = previousLineAt(text, from); at >= 0; at = previousLineAt(text, at)) {
@@ -75,7 +80,7 @@ function lineBelow(text: string, from: number): Line | undefined {
 
 /** Whether the line’s value is still to come, on the lines below it. */
 const isOpening = ({ content, dashes }: Line): boolean =>
-  content.endsWith(':') || (content === '' && dashes.length > 0) || /:\s+[|>][-+\d]*$/.test(content);
+  content.endsWith(':') || (content === '' && dashes.length > 0) || /: [|>][-+\d]{0,2}$/.test(content);
 
 interface Begun extends Span {
   readonly column: number;
