@@ -7,8 +7,15 @@ import { diagnosticsOf } from '../../server/src/features/diagnostics';
 import { fixAllEdits } from '../../server/src/features/fix-all';
 import { hover } from '../../server/src/features/hover';
 import { Rewrite } from '../../server/src/features/rewrite';
+import { foldingRanges } from '../../server/src/features/folding';
+import { hintsIn, printed, tooltipOf } from '../../server/src/features/inlay-hints';
+import { buildTitle } from '../../server/src/features/lenses';
+import { addressLinks, partLinks } from '../../server/src/features/links';
+import { highlights } from '../../server/src/features/references';
+import { renamedAt, renameEdits } from '../../server/src/features/rename';
+import { selectionRange, type SelectionRange } from '../../server/src/features/selection-ranges';
 import { symbols, type DocumentSymbol } from '../../server/src/features/symbols';
-import type { Range, View } from '../../server/src/features/shapes';
+import type { Position, Range, View } from '../../server/src/features/shapes';
 import { applyEdits, editsOverlap, Lines } from '../../server/src/core/text';
 import { view } from '../support/view';
 import { codeActions } from '../support/code-actions';
@@ -90,11 +97,41 @@ function everything(judged: View, offset: number): void {
   const said = hover(judged, position, 'markdown');
   if (said?.range) inside(doc.text, said.range);
   definition(judged, position);
+  across(judged, position, offset);
   for (const range of rangesOf(symbols(doc))) inside(doc.text, range);
   for (const action of codeActions(judged, { start: position, end: position }, { candidates: () => [] })) {
     for (const { textDocument, edits } of action.edit?.documentChanges ?? [])
       if (textDocument.uri.endsWith(doc.name)) for (const { range } of edits) inside(doc.text, range);
   }
+}
+
+/** What speaks of the whole file, or of names in it. */
+function across(judged: View, position: Position, offset: number): void {
+  const { doc } = judged;
+  const whole = doc.lines.rangeOf({ start: 0, end: doc.text.length });
+  for (const { startLine, endLine } of foldingRanges(doc, 100)) {
+    expect(endLine).toBeGreaterThan(startLine);
+    expect(endLine).toBeLessThan(doc.lines.count);
+  }
+  let inner = -1;
+  for (let at: SelectionRange | undefined = selectionRange(doc, position); at; at = at.parent) {
+    inside(doc.text, at.range);
+    const length = doc.lines.offsetAt(at.range.end) - doc.lines.offsetAt(at.range.start);
+    expect(length).toBeGreaterThan(inner);
+    inner = length;
+  }
+  for (const { span } of [...partLinks(doc), ...addressLinks(doc)]) inside(doc.text, doc.lines.rangeOf(span));
+  for (const told of hintsIn(judged, whole, () => true)) {
+    inside(doc.text, { start: printed(judged, told).position, end: printed(judged, told).position });
+    expect(tooltipOf(judged, told, 'markdown').value).not.toBe('');
+  }
+  for (const { range } of highlights(judged, position)) inside(doc.text, range);
+  if (judged.build) expect(buildTitle(judged)).not.toBe('');
+  const subject = renamedAt(judged, position);
+  const edits = subject && renameEdits(judged, subject, 'norrvik/other');
+  if (!edits) return;
+  expect(editsOverlap(edits), `renaming at ${offset}`).toBe(false);
+  for (const { span } of edits) inside(doc.text, doc.lines.rangeOf(span));
 }
 
 describe.each(['desk.pcbuild.yaml', 'parts/a/b.part.yaml', 'fettle.yaml'])('in %s', (name) => {

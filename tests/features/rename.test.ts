@@ -95,6 +95,7 @@ describe('rename', () => {
     expect(placeholder('steps: [fit board, label the ca¦se]\n')).toBe('label the case');
     expect(placeholder('parts:\n  drives: [{ name: a, slot: M2¦_1 }]\n')).toBeUndefined();
     expect(placeholder('steps: [fit bo¦ard]\n')).toBeUndefined();
+    expect(placeholder('parts: { case: { bays: { 3.5¦ in: 2 } } }\n')).toBeUndefined();
     expect(placeholder('steps: [{ do: fit fans, part: fa¦ns }]\nparts: { fans: [{}] }\n')).toBeUndefined();
   });
 

@@ -189,6 +189,13 @@ describe('files moved by the editor', () => {
     expect(client.applied('other.pcbuild.yaml', folder!)).toContain('use: norvik/b5-quay,');
   });
 
+  test('take along the settings that name a parts folder, and then no name of a part', async () => {
+    await client.start(whole);
+    const edit = await moved('parts', 'stock');
+    expect(touched(edit!)).toEqual(['fettle.yaml']);
+    expect(client.applied('fettle.yaml', edit!)).toBe('format: 1\nparts: [stock]\n');
+  });
+
   test('bring nothing where no build finds them afterwards, or none used them', async () => {
     await client.start(whole);
     expect(await moved(board, 'attic/b7.part.yaml')).toBeNull();

@@ -1,6 +1,7 @@
 // Rename: the edits of one file that give a subject another name, and the words in which a rename is refused.
 import { partNamed, thingLists } from '../core/build/named-things';
 import type { Reference } from '../core/build/references';
+import type { Doc } from '../core/parts/doc';
 import { isPartName } from '../core/parts/part-name';
 import type { Referent } from '../core/parts/field';
 import type { Edit, Position, Range, Span } from '../core/text';
@@ -18,7 +19,8 @@ export function prepareRename(view: Named, position: Position): { range: Range; 
 /** What can be renamed at a place: a part file, a part’s own name, what a part file lists, a step of one’s own. */
 export function renamedAt(view: Named, position: Position): Subject | undefined {
   const subject = subjectAt(view, view.doc.lines.offsetAt(position));
-  if (!subject?.at) return undefined;
+  // A bay goes by a word of the format, which no house can change.
+  if (!subject?.at || subject.kinds.includes('bay')) return undefined;
   if (subject.part !== undefined) return subject;
   if (subject.kinds.includes('step')) return subject.isOwnStep ? subject : undefined;
   const isNamed = ({ doc, span }: Subject['places'][number]): boolean => doc === view.doc && span.end > span.start;
@@ -76,6 +78,18 @@ export function renameEdits(view: Named, subject: Subject, name: string): readon
   return all.sort((a, b) => a.span.start - b.span.start);
 }
 
+/** The edits of house settings whose parts folders lie where a folder is moved; undefined where they are not safe. */
+export function movedFolders({ parsed }: Doc, from: string, to: string): readonly Edit[] | undefined {
+  const value = parsed.root?.type === 'map' ? parsed.root.get('parts')?.value : undefined;
+  const items = value?.type === 'list' ? value.items : value ? [value] : [];
+  const edits = items.map((node) =>
+    node.type === 'scalar' && (node.text === from || node.text.startsWith(`${from}/`))
+      ? setValue(parsed, node, to + node.text.slice(from.length))
+      : [],
+  );
+  return edits.includes(undefined) ? undefined : edits.flatMap((edit) => edit ?? []);
+}
+
 /** A name is given by a key or by a value. */
 function renamedGiven({ doc }: Named, span: Span, name: string, newName: string): readonly Edit[] | undefined {
   const at = nodeAt(doc.parsed, span.start);
@@ -95,7 +109,6 @@ const pathsOf: Readonly<Partial<Record<Referent, RegExp>>> = {
   header: /^(parts\.board\.headers\.)/,
   'fan place': /^(parts\.case\.fan-places\.)/,
   'radiator place': /^(parts\.case\.radiator-places\.)/,
-  bay: /^(parts\.case\.bays\.)/,
 };
 
 /** Accepted findings go along: their places name the part, the promise made to it, or the thing. */

@@ -71,8 +71,15 @@ function ofReference(view: Named, { to, name, fact }: Reference): Subject {
   const things = thingsNamed(scope, to, name);
   // A part that goes by the name of its file: that file is what is named.
   if (to.includes('part') && things[0]?.placed?.used?.name === name) return { ...wholeFile(name), at };
-  const part = to.flatMap((kind) => listingPart(view, scope, kind, name) ?? [])[0];
-  return { name, kinds: to, ...(part ? { part } : {}), places: things.flatMap(({ place }) => place ?? []), at };
+  const listing = to.find((kind) => listingPart(view, scope, kind, name) !== undefined);
+  const part = listing && listingPart(view, scope, listing, name);
+  return {
+    name,
+    kinds: listing ? [listing] : to,
+    ...(part ? { part } : {}),
+    places: things.flatMap(({ place }) => place ?? []),
+    at,
+  };
 }
 
 /** The part whose file lists a name, by the build that uses it or by the file itself. */
@@ -134,7 +141,8 @@ export function usesIn(view: Named, subject: Subject): Uses {
 }
 
 /** What a file knows under a subject’s name that is the subject. */
-function sameThings(view: Named, { name, part, places }: Subject, kinds: readonly Referent[]): NamedThing[] {
+function sameThings(view: Named, subject: Subject, kinds: readonly Referent[]): NamedThing[] {
+  const { name, part, places } = subject;
   const scope = view.build ?? view.doc;
   if (part === undefined) {
     const isSame = (a: Place, b: Place): boolean => a.doc.name === b.doc.name && a.span.start === b.span.start;
@@ -142,6 +150,7 @@ function sameThings(view: Named, { name, part, places }: Subject, kinds: readonl
   }
   if (!view.build && view.partName !== part) return [];
   return kinds
+    .filter((kind) => subject.kinds.includes(kind))
     .flatMap((kind) => thingLists(scope, kind))
     .filter(({ by }) => !by || by.used?.name === part)
     .flatMap(({ things = [] }) => things.filter((thing) => thing.name === name));

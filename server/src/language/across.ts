@@ -3,7 +3,7 @@ import { LSPErrorCodes, ResponseError, type WorkspaceEdit as ProtocolEdit } from
 import { referencesTo } from '../features/references';
 import { doubtful, refusal, renamedAt, renameEdits } from '../features/rename';
 import { documentEdit, type Location, type Position, type TextDocumentEdit } from '../features/shapes';
-import { subjectAt, wholeFile, type Named, type Subject } from '../features/subject';
+import { subjectAt, type Named, type Subject } from '../features/subject';
 import type { AddressedHost } from '../host/addressed';
 import { partNameAt, partPath } from '../core/parts/part-name';
 import { partsFolders } from '../session/loader';
@@ -160,57 +160,6 @@ export class Across {
       throw refused(`There is a part file of the name ${name} already.`);
     return { kind: 'rename', oldUri: holder.uri, newUri: host.uriOf(target.path) };
   }
-
-  /** What files that move bring with them: every name of a part whose file is among them. */
-  async filesMoved(moves: readonly { oldUri: string; newUri: string }[], asker: Asker): Promise<ProtocolEdit | null> {
-    const changes = new Map<string, TextDocumentEdit>();
-    for (const { here, from, to } of await this.renamedParts(moves, asker)) {
-      if (from === to) continue;
-      for await (const user of this.users(here, [from], asker)) {
-        // What cannot be changed safely stays, and is found when the builds are judged.
-        const edits = renameEdits(user, wholeFile(from), to) ?? [];
-        const edit = documentEdit(user, user.doc, edits);
-        const before = changes.get(user.uri);
-        if (edits.length > 0)
-          changes.set(user.uri, before ? { ...before, edits: [...before.edits, ...edit.edits] } : edit);
-      }
-    }
-    const documentChanges = [...changes.values()];
-    return documentChanges.length === 0 ? null : editForClient({ documentChanges }, this.shared.client.versionedEdits);
-  }
-
-  private async renamedParts(
-    moves: readonly { oldUri: string; newUri: string }[],
-    asker: Asker,
-  ): Promise<{ here: Here; from: string; to: string }[]> {
-    const found: { here: Here; from: string; to: string }[] = [];
-    for (const { oldUri, newUri } of moves) {
-      for (const uri of await this.partUrisIn(oldUri)) {
-        if (asker.stopped()) throw cancelled();
-        const file = await this.at(uri);
-        const path = this.shared.session.pathOf(newUri + uri.slice(oldUri.length));
-        const to = file && path !== undefined ? newPartName(file, path) : undefined;
-        if (file?.partName !== undefined && to !== undefined) found.push({ here: file, from: file.partName, to });
-      }
-    }
-    return found;
-  }
-
-  /** The part files at an address: the file itself, or those in a folder. */
-  private async partUrisIn(uri: string): Promise<string[]> {
-    if (uri.endsWith('.part.yaml')) return [uri];
-    const host = this.shared.session.hostFor(uri);
-    const path = host?.pathOf(uri);
-    const found = path === undefined ? undefined : await host!.find(path);
-    if (!host || !found || 'trouble' in found || found.kind !== 'folder') return [];
-    const files = await this.index.filesOf({ host, root: found.root, name: found.name, path: path! });
-    const below = found.name === '' ? '' : `${found.name}/`;
-    return files
-      .filter(({ name }) => name.startsWith(below) && name.endsWith('.part.yaml'))
-      .map(({ name }) =>
-        [uri.replace(/\/$/, ''), ...name.slice(below.length).split('/').map(encodeURIComponent)].join('/'),
-      );
-  }
 }
 
 const stretchMs = 12;
@@ -221,15 +170,4 @@ function partNameOf({ doc, place, house }: AddressedFile): { partName?: string }
   if (doc.kind !== 'part') return {};
   const name = partsFolders(house).flatMap((folder) => partNameAt(folder, place.name) ?? [])[0];
   return name === undefined ? {} : { partName: name };
-}
-
-/** The name of the part whose file comes to lie at a path; undefined where no build would find it there. */
-function newPartName({ place: { host, root }, house }: Here, path: string): string | undefined {
-  const base = host.pathIn(root, '');
-  if (!path.startsWith(base)) return undefined;
-  const name = path
-    .slice(base.length)
-    .replace(/^[\\/]/, '')
-    .replaceAll('\\', '/');
-  return partsFolders(house).flatMap((folder) => partNameAt(folder, name) ?? [])[0];
 }

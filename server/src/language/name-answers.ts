@@ -18,6 +18,7 @@ import type { Across } from './across';
 import type { Client } from './client';
 import type { Shared } from './findings';
 import { guarded } from './guard';
+import { filesMoved } from './moves';
 
 /** What is offered to a client. */
 export const namesOffered = ({ preparesRename }: Client): ServerCapabilities => ({
@@ -68,7 +69,7 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     WillRenameFilesRequest.type,
     guarded(WillRenameFilesRequest.method, log, ({ files }, token) =>
-      reported(shared, {}, token, 'Following moved part files', (asker) => across.filesMoved(files, asker)),
+      reported(shared, {}, token, 'Following moved part files', (asker) => filesMoved(shared, across, files, asker)),
     ),
   );
   connection.onNotification(DidRenameFilesNotification.type, moved);

@@ -34,6 +34,8 @@ const stretchMs = 8;
 export class UseIndex {
   private readonly listings = new Map<string, Promise<readonly Place[]>>();
   private readonly noted = new Map<string, Noted>();
+  /** Each word once, however many texts have it; a piece of a text would keep the whole text in memory. */
+  private readonly words = new Map<string, string>();
 
   constructor(
     private readonly texts: Texts,
@@ -53,6 +55,7 @@ export class UseIndex {
   changedAnywhere(): void {
     this.listings.clear();
     this.noted.clear();
+    this.words.clear();
   }
 
   /** The builds and part files of a place’s workspace, those that are only open included. */
@@ -126,7 +129,7 @@ export class UseIndex {
 
   private wordsOf(file: Place): Awaitable<Noted> {
     const open = this.texts.open.get(file.path);
-    if (open) return wordsIn(open.text);
+    if (open) return this.wordsIn(open.text);
     if (this.noted.has(file.path)) return this.noted.get(file.path);
     const read = this.texts.read(file);
     return read instanceof Promise ? read.then((one) => this.note(file, one)) : this.note(file, read);
@@ -134,21 +137,26 @@ export class UseIndex {
 
   private note(file: Place, read: Awaited<ReturnType<Texts['read']>>): Noted {
     if (isTrouble(read)) this.options.tell(troubleAt(file.host.shown(file.root, file.name), read.trouble));
-    const words = isTrouble(read) || !read ? new Set<string>() : wordsIn(read.text);
+    const words = isTrouble(read) || !read ? new Set<string>() : this.wordsIn(read.text);
     this.noted.set(file.path, words);
     return words;
+  }
+
+  private wordsIn(text: string): Noted {
+    if (text.includes('\\')) return undefined;
+    const found = Array.from(text.matchAll(wordLike), ([word]) => word).filter((word) => word.includes('/'));
+    return new Set(found.map((word) => this.words.get(word) ?? this.keep(word)));
+  }
+
+  private keep(word: string): string {
+    const copy = [...word].join('');
+    this.words.set(copy, copy);
+    return copy;
   }
 }
 
 /** Text with no blank or sign of YAML in it. */
 const wordLike = /[^\s"'{}[\],#:]+/g;
-
-function wordsIn(text: string): Noted {
-  if (text.includes('\\')) return undefined;
-  const words = Array.from(text.matchAll(wordLike), ([word]) => word).filter((word) => word.includes('/'));
-  // A copy of each word: a piece of a text would keep the whole text in memory.
-  return new Set(words.map((word) => [...word].join('')));
-}
 
 /** Whether a name is one of the words that are noted; one with a sign of YAML in it stands in the text in pieces. */
 const isWord = (name: string): boolean => name.includes('/') && !/[\s"'{}[\],#:]/.test(name);
