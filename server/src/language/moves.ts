@@ -26,7 +26,7 @@ interface RenamedPart {
   readonly to: string;
 }
 
-/** The change that moves bring with them: the names of parts whose files are among them, and parts folders in settings. */
+/** The change that moves bring with them: names of parts whose files are among them, parts folders in settings. */
 export async function filesMoved(
   shared: Shared,
   across: Across,
