@@ -6,7 +6,7 @@ import { line, pageWidth, path, picture, n, small, thing, words } from './draw';
 import { lacking, short, shorts } from './figures-said';
 import { markRow, Marks, type Belongs } from './marks';
 import { drawSlice, extentOf, type Slice } from './slices';
-import { broken } from './measure';
+import { boldly, broken } from './measure';
 import type { Drawer } from './picture';
 
 const belongs: Belongs = {
@@ -154,7 +154,7 @@ function drawItem(
     const lines = its
       .flatMap(linesOf)
       .flatMap(({ text, isStrong }) =>
-        broken(text, (pageWidth - textX) / (isStrong ? 1.16 : 1), small, 2).map((part) => ({ text: part, isStrong })),
+        broken(text, (pageWidth - textX) / (isStrong ? boldly : 1), small, 2).map((part) => ({ text: part, isStrong })),
       );
     texts.push(
       thing(

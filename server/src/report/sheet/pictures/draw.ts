@@ -1,6 +1,6 @@
 // The few elements that pictures are drawn with: numbers rounded, text escaped, things that can be reached by keyboard.
 import { visible } from '../../../core/text';
-import { boldWidth, cut, widthOf } from './measure';
+import { boldly, cut } from './measure';
 import type { Picture, PictureId } from './picture';
 
 /** Width of every picture in its own units; on paper and screen it is drawn as wide as there is room. */
@@ -34,12 +34,10 @@ export function words(
   y: number,
   { room = pageWidth, size = large, look = '', align = 'start' as 'start' | 'middle' | 'end' } = {},
 ): string {
-  const classes = ['p-text', size === small ? 'p-small' : '', look].filter((one) => one !== '').join(' ');
+  const classes = `p-text${size === small ? ' p-small' : ''}${look === '' ? '' : ` ${look}`}`;
   const anchor = align === 'start' ? '' : ` text-anchor="${align}"`;
   const shown = visible(text);
-  const narrower = look.includes('p-strong')
-    ? (room * widthOf(shown, size)) / Math.max(1, boldWidth(shown, size))
-    : room;
+  const narrower = look.includes('p-strong') ? room / boldly : room;
   return `<text class="${classes}" x="${n(x)}" y="${n(y)}"${anchor}>${escaped(cut(shown, narrower, size))}</text>`;
 }
 

@@ -2,40 +2,51 @@
 import { columns } from '../../layout';
 
 /** Widths in hundredths of the font size, for a wide sans serif: any usual one is as wide or narrower. */
-const widths: ReadonlyMap<string, number> = new Map(
-  (
-    [
-      [28, 'ijl'],
-      [30, "IJ|'"],
-      [34, ' .,:;/\\·'],
-      [39, 'ft()[]'],
-      [42, 'r-!"“”’'],
-      [52, 'sz'],
-      [56, 'cL?*_'],
-      [60, 'kvxyFPaeoTY'],
-      [64, '0123456789bdghnpquES$€°–'],
-      [70, 'ABCKRVXZ{}'],
-      [78, 'DGHNOQU&'],
-      [84, 'w+=<>~−×÷±→#'],
-      [87, 'M'],
-      [98, 'mW%@…—'],
-    ] as const
-  ).flatMap(([width, characters]) => [...characters].map((character) => [character, width] as const)),
-);
-
+const table = [
+  [28, 'ijl'],
+  [30, "IJ|'"],
+  [34, ' .,:;/\\·'],
+  [39, 'ft()[]'],
+  [42, 'r-!"“”’'],
+  [52, 'sz'],
+  [56, 'cL?*_'],
+  [60, 'kvxyFPaeoTY'],
+  [64, '0123456789bdghnpquES$€°–'],
+  [70, 'ABCKRVXZ{}'],
+  [78, 'DGHNOQU&'],
+  [84, 'w+=<>~−×÷±→#'],
+  [87, 'M'],
+  [98, 'mW%@…—'],
+] as const;
 const other = 75;
 const narrowest = 28;
 
+const widths: ReadonlyMap<string, number> = new Map(
+  table.flatMap(([width, characters]) => [...characters].map((character) => [character, width] as const)),
+);
+/** The same for plain letters, by their codes. */
+const plain: readonly number[] = Array.from({ length: 128 }, (_, code) => widths.get(String.fromCharCode(code)) ?? other);
+
 /** Bold letters are wider. */
-const boldly = 1.16;
+export const boldly = 1.16;
 
 export const boldWidth = (text: string, size: number): number => widthOf(text, size) * boldly;
 
 /** The width of a text set at a font size; no less than it takes on a page. */
 export function widthOf(text: string, size: number): number {
   let sum = 0;
-  for (const character of text) sum += widths.get(character) ?? other * Math.max(1, columns(character));
+  for (let i = 0; i < text.length; i++) {
+    const width = plain[text.charCodeAt(i)];
+    if (width === undefined) return ((sum + widthOfAny(text.slice(i))) / 100) * size;
+    sum += width;
+  }
   return (sum / 100) * size;
+}
+
+function widthOfAny(text: string): number {
+  let sum = 0;
+  for (const character of text) sum += widths.get(character) ?? other * Math.max(1, columns(character));
+  return sum;
 }
 
 /** The text, or as much of it as goes into a room, with three dots for what is left out. */

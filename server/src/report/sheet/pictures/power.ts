@@ -10,7 +10,7 @@ import { box, large, n, pageWidth, path, picture, small, thing, words } from './
 import { ends, isOpen, lacking, short } from './figures-said';
 import { drawGauge, gaugeWords } from './gauges';
 import { fitsInWords, markRow, Marks, type Belongs, type Mark } from './marks';
-import { broken, widthOf } from './measure';
+import { boldly, broken, widthOf } from './measure';
 import { powerGauges } from './power-gauges';
 import type { Drawer } from './picture';
 
@@ -264,7 +264,7 @@ function nodeAt(one: Node, y0: number, y1: number, marks: Marks): string {
 function headOf({ layer, power }: Node, x: number, own: readonly Mark[]): string[] {
   const room = columns[layer + 1]! - x - 8;
   // The unit stays with its number.
-  const lines = broken(short(power).replace(/ (?=\S+$)/, '\u00a0'), room / 1.16, small, 2);
+  const lines = broken(short(power).replace(/ (?=\S+$)/, '\u00a0'), room / boldly, small, 2);
   return [
     ...lines.map((text, i) => words(text, x, 28 + i * 15, { size: small, look: 'p-strong' })),
     markRow(own, x, 28 + lines.length * 15 + 2, room + 12).svg,
