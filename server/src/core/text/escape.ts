@@ -9,9 +9,14 @@
 const unseen =
   /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}\p{Noncharacter_Code_Point}\u2800\ufffc]/gu;
 
+/** Most texts by far: told much faster than by the classes above. */
+const plain = /^[ -~]*$/;
+
 /** Characters that cannot be seen are written as `\u{…}`; everything else stays. */
 export function visible(text: string): string {
-  return text.replace(unseen, (character) => `\\u{${character.codePointAt(0)!.toString(16)}}`);
+  return plain.test(text)
+    ? text
+    : text.replace(unseen, (character) => `\\u{${character.codePointAt(0)!.toString(16)}}`);
 }
 
 /** The same inside a text of JSON, where an escape stands for half a pair at most: the value stays as it was. */

@@ -1,5 +1,5 @@
 // The few elements that pictures are drawn with: numbers rounded, text escaped, things that can be reached by keyboard.
-import { visible } from '../../../core/text';
+import { htmlText, visible } from '../../../core/text';
 import { boldly, cut } from './measure';
 import type { Picture, PictureId } from './picture';
 
@@ -16,17 +16,6 @@ export function n(value: number): string {
   return String(rounded === 0 ? 0 : rounded);
 }
 
-const entities: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
-/** Text for markup: what cannot be seen is written out, and nothing of it is read as markup. */
-export const escaped = (text: string): string => visible(text).replace(/[&<>"']/g, (one) => entities[one]!);
-
 /** Text on one baseline, cut to its room. `align`: which end of it stands at `x`. */
 export function words(
   text: string,
@@ -38,7 +27,7 @@ export function words(
   const anchor = align === 'start' ? '' : ` text-anchor="${align}"`;
   const shown = visible(text);
   const narrower = look.includes('p-strong') ? room / boldly : room;
-  return `<text class="${classes}" x="${n(x)}" y="${n(y)}"${anchor}>${escaped(cut(shown, narrower, size))}</text>`;
+  return `<text class="${classes}" x="${n(x)}" y="${n(y)}"${anchor}>${htmlText(cut(shown, narrower, size))}</text>`;
 }
 
 export const box = (look: string, x: number, y: number, width: number, height: number): string =>
@@ -65,7 +54,7 @@ export function hatch(look: string, x: number, y: number, width: number, height:
  * out as `says`.
  */
 export const thing = (place: string, says: string, ...inner: readonly string[]): string =>
-  `<g class="p-thing" role="link" tabindex="0" data-place="${escaped(place)}"><title>${escaped(says)}</title>` +
+  `<g class="p-thing" role="link" tabindex="0" data-place="${htmlText(place)}"><title>${htmlText(says)}</title>` +
   `${inner.join('')}</g>`;
 
 interface Drawing {
@@ -87,7 +76,7 @@ export function picture({ id, title, key, words: said, height, inner, facts = {}
     .join('');
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="sheet-picture" data-picture="${id}"${more} role="group" ` +
-    `aria-label="${escaped(title)}" viewBox="0 0 ${pageWidth} ${n(Math.ceil(height))}">` +
-    `<title>${escaped(title)}</title><desc>${escaped(key)}</desc>${inner.join('')}</svg>`;
+    `aria-label="${htmlText(title)}" viewBox="0 0 ${pageWidth} ${n(Math.ceil(height))}">` +
+    `<title>${htmlText(title)}</title><desc>${htmlText(key)}</desc>${inner.join('')}</svg>`;
   return { id, title, words: said.map(visible), svg };
 }

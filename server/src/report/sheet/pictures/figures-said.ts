@@ -13,8 +13,13 @@ export const short = (one: Figure): string => show(one, one.unit, digits);
 export function shorts(figures: readonly Figure[]): string[] {
   const unit = figures.find((one) => one.unit !== undefined)?.unit;
   const texts = figures.map((one) => show(one, unit, digits));
-  return new Set(texts).size === texts.length ? texts : showAll(figures);
+  const isAlike = figures.some(
+    (one, i) => texts.indexOf(texts[i]!) !== i && !isSame(one, figures[texts.indexOf(texts[i]!)]!),
+  );
+  return isAlike ? showAll(figures) : texts;
 }
+
+const isSame = (a: Figure, b: Figure): boolean => a.lo === b.lo && a.hi === b.hi;
 
 /** Whether a figure has an end; one without is drawn dashed. */
 export const isOpen = ({ lo, hi }: Figure): boolean => !Number.isFinite(lo) || !Number.isFinite(hi);

@@ -102,9 +102,10 @@ function rowOf(link: LinkRow): Row {
   const { placed, at, reached, possible, lanes: own, from, fromLacks } = link;
   const [got, could] = shorts([reached, possible]);
   const less = isLess(reached, possible) ? `of ${could!} it is made for` : '';
-  const missing = [lacking(reached), from === undefined && fromLacks[0] ? `not stated: ${fromLacks[0].what}` : ''].find(
-    (one) => one !== '',
-  );
+  const missing = [
+    lacking(reached, own?.got),
+    from === undefined && fromLacks[0] ? `not stated: ${fromLacks[0].what}` : '',
+  ].find((one) => one !== '');
   const value = reached.hi <= 0 ? 'no link: not its bus' : `${pcie(own)}${got!}`;
   const notes = [less, missing ?? ''].filter((one) => one !== '');
   const strokes = strokesOf(own).all;

@@ -1,8 +1,8 @@
 // Findings on a picture: numbered, each with a mark of its grade’s own shape where it belongs, and listed below.
 import type { Finding } from '../../../core/judge/finding';
 import type { Grade } from '../../../core/manifest/house-file';
-import { visible } from '../../../core/text';
-import { box, escaped, n, pageWidth, path, small, thing, words } from './draw';
+import { htmlText, visible } from '../../../core/text';
+import { box, n, pageWidth, path, small, thing, words } from './draw';
 import { boldWidth, broken } from './measure';
 
 export interface Mark {
@@ -146,7 +146,7 @@ export function markRow(
     const text = wordsOf(mark, full);
     parts.push(
       shape(mark.finding.grade, at, baseline - 10.5),
-      `<text class="p-text p-small p-strong" x="${n(at + markSize + 3)}" y="${n(baseline)}">${escaped(text)}</text>`,
+      `<text class="p-text p-small p-strong" x="${n(at + markSize + 3)}" y="${n(baseline)}">${htmlText(text)}</text>`,
     );
     at += markSize + 3 + boldWidth(text, small) + markGap;
   }

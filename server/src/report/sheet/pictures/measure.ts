@@ -25,7 +25,10 @@ const widths: ReadonlyMap<string, number> = new Map(
   table.flatMap(([width, characters]) => [...characters].map((character) => [character, width] as const)),
 );
 /** The same for plain letters, by their codes. */
-const plain: readonly number[] = Array.from({ length: 128 }, (_, code) => widths.get(String.fromCharCode(code)) ?? other);
+const plain: readonly number[] = Array.from(
+  { length: 128 },
+  (_, code) => widths.get(String.fromCharCode(code)) ?? other,
+);
 
 /** Bold letters are wider. */
 export const boldly = 1.16;

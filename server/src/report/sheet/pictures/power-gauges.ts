@@ -15,6 +15,7 @@ import type { Gauge } from './gauges';
 
 /** More classes of peaks than these are not drawn: the longest matter most. */
 const mostPeaks = 4;
+const mostCards = 8;
 
 /** In the order in which a technician asks: from the wall inwards. */
 export function powerGauges(build: Build): readonly Gauge[] {
@@ -76,7 +77,7 @@ function throughCables(build: Build): Gauge[] {
     if (feed === 'processor')
       return [{ place: parts[0]!.placed.path, label: 'EPS cables', is: draw, limit: epsCapacity(build) }];
     if (feed !== 'cards') return [];
-    return parts.map(({ placed, draw: is }) => ({
+    return parts.slice(0, mostCards).map(({ placed, draw: is }) => ({
       place: placed.path,
       label: `slot and cables of ${placed.label}`,
       is,

@@ -41,7 +41,7 @@ const feedNames: Readonly<Record<Feed, string>> = {
 };
 
 /** More parts than these go into one row together. */
-const mostRows = 24;
+const mostRows = 16;
 const columns = [0, 98, 186, 270] as const;
 const barWidth = 9;
 const rowHeight = 38;
@@ -188,9 +188,10 @@ function drawFlow(nodes: Node[], links: Link[], marks: Marks): { svg: string; bo
   // Marks on the supply stand on a line of their own.
   const top = nodes.some(({ layer, place }) => layer < 2 && marks.at(place).length > 0) ? 68 : 52;
   const height = rows * rowHeight + 110;
+  const first = Math.min(...nodes.map(({ layer }) => layer));
   const layout = sankey<Node, Link>()
     .nodeId(({ key }) => key)
-    .nodeAlign(({ layer }) => layer)
+    .nodeAlign(({ layer }) => layer - first)
     .nodeSort(null)
     .linkSort(null)
     .nodeWidth(barWidth)
