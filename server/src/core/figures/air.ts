@@ -118,9 +118,30 @@ function flowing(build: Build, way: 'in' | 'out'): Figure {
  * Air through the case if nothing stood in the way: the greater of what is blown in and out; gaps let the rest
  * through.
  */
-export const freeAir = memo(
-  (build: Build): Figure => most('free-air flow', [flowing(build, 'in'), flowing(build, 'out')], { unit: 'm³/h' }),
-);
+export const freeAir = memo((build: Build): Figure => {
+  const one = most('free-air flow', [flowing(build, 'in'), flowing(build, 'out')], { unit: 'm³/h' });
+  return copyWith(one, { lo: Math.max(one.lo, leastAir(build)) });
+});
+
+/** What blows who knows where adds to the one or to the other: as much as flows at least, whichever each does. */
+function leastAir(build: Build): number {
+  const of = (way: 'in' | 'out' | undefined): number[] =>
+    streams(build)
+      .filter((one) => one.way === way)
+      .map((one) => Math.max(0, one.freeAir.lo));
+  const sum = (some: readonly number[]): number => some.reduce((a, b) => a + b, 0);
+  const [inwards, outwards, open] = [sum(of('in')), sum(of('out')), of(undefined)];
+  if (open.length > mostTried) return Math.max(inwards, outwards, (inwards + outwards + sum(open)) / 2);
+  let least = Infinity;
+  for (let ways = 0; ways < 2 ** open.length; ways++) {
+    const entering = inwards + sum(open.filter((_, i) => ways & (1 << i)));
+    least = Math.min(least, Math.max(entering, inwards + outwards + sum(open) - entering));
+  }
+  return least;
+}
+
+/** So many streams of unknown direction are tried in every combination. */
+const mostTried = 6;
 
 /** Air that really flows, behind grilles and filters and in a filled case. */
 export const deliveredAir = memo((build: Build): Figure => {

@@ -199,7 +199,11 @@ export function derive(
     lo = Math.min(lo, Number.isNaN(value) ? -Infinity : value);
     hi = Math.max(hi, Number.isNaN(value) ? Infinity : value);
   }
-  return make(label, dimension, lo, hi, uniqueMissing(inputs), look, undefined, inputs, work, formula);
+  // What comes out the same at all corners waits for none: nothing times anything. Of an input that nothing bounds
+  // the corners do not tell: divided by it, all give nothing.
+  const isSure = lo === hi && !inputs.some((one) => one.lo === -Infinity);
+  const missingFacts = isSure ? noneMissing : uniqueMissing(inputs);
+  return make(label, dimension, lo, hi, missingFacts, look, undefined, inputs, work, formula);
 }
 
 /** The sum of figures none of which can be negative: what is unknown leaves the sum open upwards only. */

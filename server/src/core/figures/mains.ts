@@ -72,15 +72,14 @@ function measuredAt(supply: Supply, load: Figure): Figure {
       { unit: '%' },
     );
   }
+  const points = low.map((point) => point.loadPercent);
+  // At loads outside the measured ones a measurement there would tell.
+  const isOutside = !inReach(load) || load.lo < Math.min(...points) || load.hi > Math.max(...points);
   return bounded(
     label,
     load,
-    endsOver(
-      load,
-      low.map((point) => point.loadPercent),
-      at,
-    ),
-    [],
+    endsOver(load, points, at),
+    isOutside ? [missing(supply.part.efficiency, `efficiency of ${supply.label} at this load`)] : [],
     'measured points, and straight lines between them',
   );
 }

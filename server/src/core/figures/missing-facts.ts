@@ -3,7 +3,7 @@ import type { Missing } from './figure';
 
 export const noneMissing: readonly Missing[] = [];
 
-/** Missing facts of several figures, each once. */
+/** Missing facts of several figures, each once; each list by itself names a fact once. */
 export function uniqueMissing(of: readonly { readonly missing: readonly Missing[] }[]): readonly Missing[] {
   let first = noneMissing;
   let later: (readonly Missing[])[] | undefined;
@@ -12,7 +12,6 @@ export function uniqueMissing(of: readonly { readonly missing: readonly Missing[
     if (first.length === 0) first = missingFacts;
     else (later ??= []).push(missingFacts);
   }
-  // Each list by itself names a fact once.
   return later ? merged(first, later) : first;
 }
 
@@ -39,3 +38,8 @@ function merged(first: readonly Missing[], later: readonly (readonly Missing[])[
 /** Up to so many pairs it is quicker to compare one by one than to make keys. */
 const shortPairs = 1_000;
 const keyOf = ({ doc, path }: Missing): string => `${doc.name}\n${path}`;
+
+/** A list in which each fact stands once. */
+export function eachOnce(all: readonly Missing[]): readonly Missing[] {
+  return all.length < 2 ? all : uniqueMissing(all.map((lack) => ({ missing: [lack] })));
+}

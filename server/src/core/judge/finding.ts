@@ -4,6 +4,7 @@ import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { writtenAt, type Missing } from '../figures/figure';
 import type { Measure } from '../figures/measure';
+import { eachOnce } from '../figures/missing-facts';
 import type { Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
@@ -94,7 +95,7 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
     subject,
     underline,
     said,
-    missing: truth.missing,
+    missing: eachOnce(truth.missing),
     uses: truth.uses,
     caution: isBroken ? caution : undefined,
     measure: isBroken ? outcome.measure : undefined,

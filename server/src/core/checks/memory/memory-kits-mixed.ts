@@ -54,8 +54,10 @@ parts:
       const inKit = counted(kit.part['modules-in-kit'], `modules in one kit of ${kit.label}`);
       // Modules sold singly are all of one bin; nobody sells them tested together. Source: common practice.
       const singly = atMost(inKit, number(1, 'one module', 'common practice'));
+      // A kit is of two at least: two modules are singles or one kit, whichever it is.
+      const pair = atMost(count, number(2, 'the smallest kit', 'common practice'));
       report(
-        outcome(at(kit, kit.at.count), any(atMost(count, inKit), singly), {
+        outcome(at(kit, kit.at.count), any(pair, atMost(count, inKit), singly), {
           broken: () =>
             sentence`${many(count, 'module')} of ${kit.label} come from kits of ${inKit} that were not tested together;
               take one kit of them all.`,

@@ -1,6 +1,7 @@
 // Short peaks of the parts, by how long they last, and the start of disks, against what the supply rides out.
 import type { Build, Placed } from '../../build/build';
 import { startTogether } from '../../figures/drive-power';
+import { uniqueMissing } from '../../figures/missing-facts';
 import { drawFor, peakTimes, riddenOut } from '../../figures/peaks';
 import { sentence } from '../../figures/sentence';
 import { ratingOf } from '../../figures/supply-rating';
@@ -44,15 +45,24 @@ parts:
       const ridden = riddenOut(build, supply, lasts.lo);
       return { lasts, drawn, ridden, truth: atMost(drawn, ridden) };
     });
-    const truths = held.map(({ truth }) => truth);
+    // All peaks together, against what the supply delivers for as long as anyone likes: then no time matters.
+    const together = drawFor(build, 0);
+    const ever = atMost(together, ratingOf(build, supply));
+    const open = lacking(uniqueMissing([{ missing: missingFacts }, together, riddenOut(build, supply, 0)]));
     report(
-      outcome(at(supply), all(...truths, missingFacts.length > 0 ? lacking(missingFacts) : sure(true)), {
-        broken: () => {
-          const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
-          return sentence`For ${lasts} the parts may draw ${drawn} together; the supply rides out ${ridden}.`;
+      outcome(
+        at(supply),
+        missingFacts.length > 0 && ever.is === true
+          ? ever
+          : all(...held.map(({ truth }) => truth), missingFacts.length > 0 ? open : sure(true)),
+        {
+          broken: () => {
+            const { lasts, drawn, ridden } = held.find(({ truth }) => truth.is === false)!;
+            return sentence`For ${lasts} the parts may draw ${drawn} together; the supply rides out ${ridden}.`;
+          },
+          fixes: () => [swap(supply)],
         },
-        fixes: () => [swap(supply)],
-      }),
+      ),
     );
   },
 });

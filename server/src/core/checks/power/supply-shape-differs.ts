@@ -38,7 +38,7 @@ parts:
       list.some(({ value }) => value === has || (value !== undefined && shorterThan[value] === has)),
     );
     const plate = takesBracket(supply, box);
-    const truth = fits.is === false && plate ? any(fits, hasBracket(build, supply, box)) : fits;
+    const truth = fits.is !== true && plate ? any(fits, hasBracket(build, supply, box)) : fits;
     report(
       outcome(at(supply), truth, {
         broken: () =>
@@ -55,8 +55,8 @@ const shorterThan: Readonly<Record<string, string>> = { 'SFX-L': 'SFX' };
 
 /** A supply of the smaller outline goes into the larger opening with a plate. */
 const takesBracket = ({ part }: Placed<'supply'>, box: Placed<'case'>): boolean =>
-  (part.form.value === 'SFX' || part.form.value === 'SFX-L') &&
-  (box.part['supply-forms'].value ?? []).some(({ value }) => value === 'ATX');
+  (part.form.value === undefined || part.form.value === 'SFX' || part.form.value === 'SFX-L') &&
+  (box.part['supply-forms'].value?.some(({ value }) => value === 'ATX') ?? true);
 
 /** A plate lies in the supply’s or the case’s box, or is bought beside them. */
 function hasBracket(build: Build, supply: Placed<'supply'>, box: Placed<'case'>): Truth {

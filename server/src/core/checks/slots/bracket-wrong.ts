@@ -5,7 +5,7 @@ import type { Fact } from '../../parts/fact';
 import { figure, type Figure } from '../../figures/figure';
 import { cardRoom } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
-import { agree, any, given, sure, type Truth } from '../../figures/truth';
+import { agree, all, any, given, sure, type Truth } from '../../figures/truth';
 import { FULL_HEIGHT_MM, LOW_PROFILE_MM } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
@@ -38,8 +38,10 @@ parts:
       const on = bothFull(card, box)
         ? sure(true, own, card.part.height, wants, box.part['card-height'], box.part['cooler-height'])
         : agree(own, `bracket of ${card.label}`, wants, `bracket height of ${box.label}`, (a, b) => a === b);
+      // The height that another bracket in the card’s box would have to have.
+      const other = wants.value ?? (own.value && heights.find((height) => height !== own.value));
       report(
-        outcome(at(card), given(on.is === false ? any(on, inBox(card, wants.value!)) : on, card.part.edge), {
+        outcome(at(card), given(on.is === true ? on : any(on, inBox(card, other)), card.part.edge), {
           broken: () =>
             sentence`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are
               ${wants}.`,
@@ -61,7 +63,10 @@ const bothFull = (card: Card, box: Placed<'case'>): boolean =>
 const isFull = (stated: Fact<string>, height: Figure, aboveMm: number): boolean =>
   stated.node ? stated.value === 'full height' : height.lo > aboveMm;
 
-/** Whether the card’s box holds a bracket of this height. */
-function inBox(card: Card, height: string): Truth {
+const heights = ['full height', 'low profile'] as const;
+
+/** Whether the card’s box holds a bracket of this height; where none is known, of either. */
+function inBox(card: Card, height: string | undefined): Truth {
+  if (height === undefined) return all(...heights.map((one) => inBox(card, one)));
   return boxHas(card, height === 'full height' ? 'full-height bracket' : 'low-profile bracket');
 }

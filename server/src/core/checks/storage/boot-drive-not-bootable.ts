@@ -49,7 +49,11 @@ parts:
         const starts = board.part.firmware['boots-from'];
         const listed =
           bus.value === undefined
-            ? lacking([missing(bus, `bus of ${drive.label}`)])
+            ? lacking([
+                missing(bus, `bus of ${drive.label}`),
+                // From some buses it starts anyway, from others only where its list says so.
+                ...(starts.value ? [] : [missing(starts, `buses ${board.label} starts from`)]),
+              ])
             : starts.node === undefined && startsUsually(build, drive)
               ? sure(true, bus)
               : fits(starts, `buses ${board.label} starts from`, (list) => list.some((one) => one.value === bus.value));
