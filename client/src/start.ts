@@ -14,6 +14,7 @@ import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languagec
 import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src/language/requests';
 import { answerFiles } from './files';
 import { checkScheme, ExplainPages } from './explain';
+import { writeAt } from './write-at';
 import { worstGrade } from './views/status';
 
 export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
@@ -26,6 +27,7 @@ const own: ClientOptions = {
   pages: checkScheme,
   suggest: 'editor.action.triggerSuggest',
   wholeOnRequest: true,
+  writesAt: true,
 };
 
 /** Makes a client for a transport: a process on the desktop, a worker in a browser. */
@@ -72,6 +74,7 @@ function register(
     commands.registerCommand('fettle.explain', (check?: unknown) => reported(() => pages.show(check))),
     commands.registerCommand('fettle.restart', () => run(status, () => restart(client))),
     commands.registerCommand('fettle.showLog', showLog),
+    commands.registerCommand('fettle.writeAt', (uri: unknown, at: unknown) => reported(() => writeAt(uri, at))),
   ];
 }
 

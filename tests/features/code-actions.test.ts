@@ -8,7 +8,8 @@ import {
   type CodeAction,
 } from '../../server/src/features/code-actions';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
-import type { Diagnostic } from '../../server/src/features/shapes';
+import { Lines } from '../../server/src/core/text';
+import type { Diagnostic, Position } from '../../server/src/features/shapes';
 import { editedFile, view } from '../support/view';
 import { codeActions } from '../support/code-actions';
 
@@ -46,7 +47,7 @@ describe('fixes', () => {
     const caution =
       'caution: { word: N¦OTICE, hazard: H., consequence: You could get an electric shock., avoidance: A. }';
     const { all } = actions(`steps:\n  - equalise\n  - { do: fit supply, ${caution} }\n`);
-    const raise = all.find(({ title }) => title === 'Write CAUTION');
+    const raise = all.find(({ title }) => title.startsWith('Write CAUTION'));
     expect(raise).toBeDefined();
     expect(raise!.isPreferred).toBeUndefined();
   });
@@ -87,6 +88,66 @@ acceptan¦ce:
   });
 });
 
+describe('a fix that is preferred', () => {
+  const preferred = (marked: string): string[] =>
+    actions(marked).all.flatMap(({ isPreferred, title }) => (isPreferred ? [title] : []));
+
+  test.each([
+    ['buys another part', tall],
+    ['takes a name for another', 'parts:\n  cooler: { use: boreas/tow¦er-156 }\n'],
+    [
+      'lowers a promise',
+      'parts:\n  drives: [{ name: a, shape: 2.5 in, capacity: 1 TB }]\nexpect: { drives: { a: { capa¦city: 2 TB } } }\n',
+    ],
+    ['is about what could hurt', 'bench:\n  strap: { worn: true, clipped-to: pai¦nted case }\n'],
+    [
+      'takes out what was weighed',
+      'accept:\n  - { finding: cooler-too-tall, at: parts.cooler, because: It i¦s so., until: 2020-01-01 }\n',
+    ],
+  ])('never %s', (_, marked) => expect(preferred(marked)).toEqual([]));
+
+  test('tells what it costs beside what it changes', () => {
+    const priced = {
+      'parts/boreas/tower-155.part.yaml': 'kind: cooler\nheight: 155 mm\nprice: 60 EUR\n',
+      'parts/boreas/low-90.part.yaml': 'kind: cooler\nheight: 90 mm\nprice: 45 EUR\n',
+      'parts/tarn/mid-3.part.yaml': 'kind: case\ncooler-height: 150 mm\n',
+    };
+    const { view: judged, position, candidates } = view(tall, priced);
+    const all = codeActions(judged, { start: position, end: position }, { candidates });
+    expect(all.map(({ title }) => title)).toContain('Use boreas/low-90 as cooler; −15 EUR');
+  });
+
+  test('names no part of another purpose', () => {
+    const cables = {
+      'parts/tether/a-dp.part.yaml': 'kind: cable\nconnector: display\nadapter: false\n',
+      'parts/tether/b-sata.part.yaml': 'kind: cable\nconnector: SATA power\nadapter: false\n',
+      'parts/tether/old.part.yaml':
+        'kind: cable\nconnector: SATA power\nfrom: peripheral 4-pin\nadapter: true\nmoulded: true\n',
+    };
+    const { view: judged, position, candidates } = view('parts:\n  cables: [{ use: tether/o¦ld }]\n', cables);
+    const all = codeActions(judged, { start: position, end: position }, { candidates });
+    expect(all.map(({ title }) => title)).toContain('Use tether/b-sata as cable');
+    expect(all.filter(({ title }) => title.includes('a-dp'))).toEqual([]);
+  });
+});
+
+describe('one change that mends two findings', () => {
+  test('is offered once, for both', () => {
+    const { view: judged, candidates } = view(
+      'parts:\n  cooler: { use: boreas/tower-155 }\n  case: { use: tarn/mid-3 }\n',
+      {
+        ...parts,
+        'parts/boreas/tower-155.part.yaml': 'kind: cooler\nheight: 155 mm\nsockets: [AM5]\n',
+        'parts/boreas/low-90.part.yaml': 'kind: cooler\nheight: 90 mm\nsockets: [AM5]\n',
+      },
+    );
+    const whole = judged.doc.lines.rangeOf({ start: 0, end: judged.doc.text.length });
+    const all = codeActions(judged, whole, { candidates, only: ['quickfix'] });
+    const edits = all.flatMap(({ edit }) => (edit ? [JSON.stringify(edit)] : []));
+    expect(new Set(edits).size).toBe(edits.length);
+  });
+});
+
 describe('accepting', () => {
   const accept = (marked: string): { action: CodeAction | undefined; text: string } => {
     const { all, text } = actions(marked);
@@ -99,6 +160,17 @@ describe('accepting', () => {
     expect(after).toBe(
       `${text}accept:\n  - finding: cooler-too-tall\n    at: parts.cooler\n    at-most: 5 mm\n    because: ""\n`,
     );
+  });
+
+  test('puts the cursor between the quotes of the reason, where the client can', () => {
+    const { all, text } = actions(tall, { selects: true });
+    const accept = all.find(({ title }) => title.startsWith('Accept'))!;
+    const [uri, at] = accept.command!.arguments as [string, Position];
+    expect([accept.command!.command, uri]).toEqual(['fettle.writeAt', desk]);
+    const after = editedFile(text, accept.edit, desk);
+    const offset = new Lines(after).offsetAt(at);
+    expect(after.slice(offset - 'because: "'.length, offset + 1)).toBe('because: ""');
+    expect(actions(tall).all.find(({ title }) => title.startsWith('Accept'))!.command).toBeUndefined();
   });
 
   test('weighs one anew that got worse, without the old reason', () => {

@@ -1,9 +1,10 @@
 // Accepting a finding: an item under `accept:` whose reason is left for a person to write.
 import { weighedValue } from '../core/figures/measure';
 import type { Finding } from '../core/judge/finding';
-import { editsOverlap, type Edit } from '../core/text';
+import { Doc } from '../core/parts/doc';
+import { applyEdits, editsOverlap, type Edit } from '../core/text';
 import { appendItem, insertEntry, insertTopLevel, setValue, type MapNode, type Node, type Value } from '../core/yaml';
-import type { View } from './shapes';
+import type { Position, View } from './shapes';
 
 /**
  * The edits that add the item; undefined where the file is no build, or where they would not be safe. The reason, and
@@ -27,6 +28,16 @@ export function acceptEdits(view: View, finding: Finding): readonly Edit[] | und
   if (entry.value.type === 'list' && entry.value.items.length > 0) return appendItem(doc.parsed, entry.value, line);
   const isEmpty = entry.value.type === 'list' || (entry.value.type === 'scalar' && entry.value.style === 'empty');
   return isEmpty ? setValue(doc.parsed, entry.value, [line]) : undefined;
+}
+
+/** Where the reason is to be written once the edits are made. */
+export function reasonAfter({ doc }: View, finding: Finding, edits: readonly Edit[]): Position | undefined {
+  const after = new Doc(doc.name, doc.kind, applyEdits(doc.text, edits));
+  const { root } = after.parsed;
+  const list = root?.type === 'map' ? root.get('accept')?.value : undefined;
+  const reason = list?.type === 'list' ? lineOf(list.items, finding)?.get('because')?.value : undefined;
+  // Between its two quotes.
+  return reason && after.lines.positionAt(Math.min(reason.span.start + 1, reason.span.end));
 }
 
 /** The line that accepted the finding before it got worse. */

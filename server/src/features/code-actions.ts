@@ -2,15 +2,24 @@
 // is certain.
 import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
-import { isPlain, provenFileFixes, provenFixes } from '../core/judge/prove';
+import { mayBePreferred, provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
 import type { Candidates } from '../core/judge/swaps';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
-import { acceptEdits } from './accept';
+import { acceptEdits, reasonAfter } from './accept';
 import { dataOfFindings, sameAs } from './diagnostic-data';
 import { diagnosticOf, diagnosticOfHint, hintsOf, type Hint } from './diagnostics';
+import { changedBy } from './fit';
 import { fixAllEdits } from './fix-all';
-import { documentEdit, type Command, type Diagnostic, type Range, type View, type WorkspaceEdit } from './shapes';
+import {
+  documentEdit,
+  type Command,
+  type Diagnostic,
+  type Position,
+  type Range,
+  type View,
+  type WorkspaceEdit,
+} from './shapes';
 
 /** Each fix is proven by judging a copy, so a selection of a whole faulty file must not ask for all of them. */
 const mostFindings = 20;
@@ -39,6 +48,8 @@ export interface ActionOptions {
   readonly automatic?: boolean;
   /** The client can show a page on a check. */
   readonly explains?: boolean;
+  /** The client can put the cursor somewhere. */
+  readonly selects?: boolean;
   /** The client’s own diagnostics in the range; an action names those it belongs to. */
   readonly diagnostics?: readonly Diagnostic[];
   /** Asked before each proof but the first: whether no more time is to be spent on proving. Never, when undefined. */
@@ -69,7 +80,24 @@ export function* codeActionSteps(view: View, range: Range, options: ActionOption
     if (options.explains) for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id));
   }
   if (wants(options, fixAllKind) && !options.automatic && (options.only || !isSpent())) actions.push(...fixAll(view));
-  return actions;
+  return merged(actions);
+}
+
+/** Two findings that one and the same change mends are offered it once. */
+function merged(actions: readonly CodeAction[]): CodeAction[] {
+  const met = new Map<string, CodeAction>();
+  for (const action of actions) {
+    const key = JSON.stringify([action.kind, action.edit, action.command]);
+    const before = met.get(key);
+    if (!before) met.set(key, action);
+    else {
+      const diagnostics = [...(before.diagnostics ?? []), ...(action.diagnostics ?? [])];
+      if (diagnostics.length > 0) before.diagnostics = [...new Set(diagnostics)];
+      // One of the findings may have a fix of its own that is preferred: each has one at most.
+      if (!action.isPreferred) delete before.isPreferred;
+    }
+  }
+  return [...met.values()];
 }
 
 /** A kind is wanted when it, or one above it, is asked for. */
@@ -120,16 +148,22 @@ function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction
     ? provenFixes(view.build, view.judgement, finding, options.candidates)
     : provenFileFixes(view.doc, view.judgement, finding);
   return proven.map((fix, i) => ({
-    title: fix.title,
+    title: titleOf(view, fix),
     kind: 'quickfix',
     ...belongingTo(finding, view, options),
-    ...(i === 0 && isPlain(fix) && !isSafetyText(finding) ? { isPreferred: true } : {}),
+    ...(i === 0 && mayBePreferred(view.doc, finding, fix) ? { isPreferred: true } : {}),
     edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
   }));
 }
 
-/** The words of a caution or a note are their writer’s: no fix of them is taken without a look. */
-const isSafetyText = ({ subject }: Finding): boolean => /\.(?:caution|note)(?:\.|$)/.test(subject);
+const longestTitle = 160;
+
+/** What it changes, what it brings, and what it costs: in money and power, or in what was settled. */
+function titleOf(view: View, { title, swap, gives }: ProvenFix): string {
+  const costs = [swap ? changedBy(view, swap.placed, swap.name) : '', gives ?? ''].filter((one) => one !== '');
+  const whole = visible([title, ...costs].join('; ')).replace(/\s+/g, ' ');
+  return whole.length > longestTitle ? `${whole.slice(0, longestTitle - 1)}…` : whole;
+}
 
 function accepting(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
   const edits = acceptEdits(view, finding);
@@ -140,8 +174,15 @@ function accepting(view: View, finding: Finding, options: ActionOptions): CodeAc
       kind: 'quickfix',
       ...belongingTo(finding, view, options),
       edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
+      ...(options.selects ? selecting(view, reasonAfter(view, finding, edits)) : {}),
     },
   ];
+}
+
+/** Puts the cursor where someone is to write, once the edit is made. */
+function selecting(view: View, at: Position | undefined): Pick<CodeAction, 'command'> {
+  const title = 'Write the reason';
+  return at ? { command: { title, command: 'fettle.writeAt', arguments: [view.uriOf(view.doc), at] } } : {};
 }
 
 function explaining(id: string): CodeAction {

@@ -190,6 +190,18 @@ function teller(view: View, place: Place, taken: ReadonlyMap<string, string>, al
 const isOpen = ({ grade, atWorst, missing }: Finding, { used }: Placed): boolean =>
   grade === 'unknown' && (atWorst === 'harm' || atWorst === 'stop') && missing.some(({ doc }) => doc === used?.file);
 
+/** What another part in a place changes of price and power; empty where that is not known. */
+export function changedBy(view: View, placed: Placed, name: string): string {
+  const build = view.build!.withPart(placed, name);
+  const there = build.of(placed.role).find(({ index }) => index === placed.index);
+  if (!there) return '';
+  const words = [
+    changed(priceOf(view, placed), priceOf(view, there), false),
+    changed(partDraw(view.build!, placed), partDraw(build, there), false),
+  ];
+  return words.filter((word) => word !== undefined).join(', ');
+}
+
 /** How a number changes, or what it is where it takes the place of nothing known. */
 function changed(before: Figure | undefined, after: Figure | undefined, isNow: boolean): string | undefined {
   if (!after || !isExact(after) || after.lo === 0) return undefined;

@@ -22,6 +22,8 @@ export interface Client {
   readonly tellsOfMoves: boolean;
   readonly preparesRename: boolean;
   readonly actionLiterals: boolean;
+  /** An action’s edit is asked for once the action is chosen. */
+  readonly resolvesEdits: boolean;
   readonly configuration: boolean;
   /** It asks for the tooltip of a hint once that is looked at. */
   readonly resolvesTips: boolean;
@@ -56,6 +58,9 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
     tellsOfMoves: workspace.fileOperations?.willRename === true || workspace.fileOperations?.didRename === true,
     preparesRename: textDocument.rename?.prepareSupport === true,
     actionLiterals: textDocument.codeAction?.codeActionLiteralSupport !== undefined,
+    resolvesEdits:
+      textDocument.codeAction?.resolveSupport?.properties.includes('edit') === true &&
+      textDocument.codeAction.dataSupport === true,
     configuration: workspace.configuration === true,
     resolvesTips: (textDocument.inlayHint?.resolveSupport?.properties ?? []).includes('tooltip'),
     refreshesHints: workspace.inlayHint?.refreshSupport === true,

@@ -9,6 +9,8 @@ export interface ClientOptions {
   readonly explains?: boolean;
   /** It opens pages on checks under this scheme: `fettle-check:/cooler-too-tall.md`. */
   readonly pages?: string;
+  /** It runs `fettle.writeAt` itself: the cursor goes to a place of a file once an edit is made. */
+  readonly writesAt?: boolean;
   /** Its command that asks for completion once more: run after a key is taken over whose values are listed. */
   readonly suggest?: string;
   /** It polls `workspace/diagnostic`, and says with `fettle/checkWorkspace` when that is to answer for all files. */

@@ -203,7 +203,9 @@ class Server {
       ...numbersOffered(client),
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'], resolveProvider: true },
-      codeActionProvider: client.actionLiterals ? { codeActionKinds: ['quickfix', fixAllKind] } : true,
+      codeActionProvider: client.actionLiterals
+        ? { codeActionKinds: ['quickfix', fixAllKind], resolveProvider: client.resolvesEdits }
+        : true,
       ...(client.pullsDiagnostics
         ? { diagnosticProvider: { identifier: 'fettle', interFileDependencies: true, workspaceDiagnostics: true } }
         : {}),

@@ -39,6 +39,7 @@ export declare const textDocumentCompletion: Validator;
 export declare const completionItemResolve: Validator;
 export declare const textDocumentDocumentSymbol: Validator;
 export declare const textDocumentCodeAction: Validator;
+export declare const codeActionResolve: Validator;
 export declare const textDocumentDiagnostic: Validator;
 export declare const workspaceDiagnostic: Validator;
 export declare const workspaceExecuteCommand: Validator;

@@ -144,7 +144,7 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
 const pattern0 = new RegExp("^[a-z][a-z0-9-]*$", "u");
 const pattern1 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
 
@@ -223,12 +223,24 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.suggest !== undefined){
-let data5 = data.suggest;
+if(data.writesAt !== undefined){
 const _errs11 = errors;
-if(errors === _errs11){
-if(typeof data5 === "string"){
-if(!pattern1.test(data5)){
+if(typeof data.writesAt !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs11 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.suggest !== undefined){
+let data6 = data.suggest;
+const _errs13 = errors;
+if(errors === _errs13){
+if(typeof data6 === "string"){
+if(!pattern1.test(data6)){
 validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/properties/suggest/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9.]*$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9.]*$"+"\""}];
 return false;
 }
@@ -238,22 +250,23 @@ validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/propert
 return false;
 }
 }
-var valid0 = _errs11 === errors;
+var valid0 = _errs13 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.wholeOnRequest !== undefined){
-const _errs13 = errors;
+const _errs15 = errors;
 if(typeof data.wholeOnRequest !== "boolean"){
 validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
-var valid0 = _errs13 === errors;
+var valid0 = _errs15 === errors;
 }
 else {
 var valid0 = true;
+}
 }
 }
 }
@@ -4726,8 +4739,8 @@ validate48.errors = vErrors;
 return errors === 0;
 }
 
-export const textDocumentDiagnostic = validate49;
-const schema50 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
+export const codeActionResolve = validate49;
+const schema50 = {"type":"object","properties":{"title":{"type":"string"},"data":{"type":"object","properties":{"answer":{"type":"integer"},"at":{"type":"integer"}},"required":["answer","at"]}},"required":["title"]};
 
 function validate49(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -4735,8 +4748,95 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.textDocument === undefined) && (missing0 = "textDocument")){
+if((data.title === undefined) && (missing0 = "title")){
 validate49.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.title !== undefined){
+const _errs1 = errors;
+if(typeof data.title !== "string"){
+validate49.errors = [{instancePath:instancePath+"/title",schemaPath:"#/properties/title/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.data !== undefined){
+let data1 = data.data;
+const _errs3 = errors;
+if(errors === _errs3){
+if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
+let missing1;
+if(((data1.answer === undefined) && (missing1 = "answer")) || ((data1.at === undefined) && (missing1 = "at"))){
+validate49.errors = [{instancePath:instancePath+"/data",schemaPath:"#/properties/data/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+return false;
+}
+else {
+if(data1.answer !== undefined){
+let data2 = data1.answer;
+const _errs5 = errors;
+if(!(((typeof data2 == "number") && (!(data2 % 1) && !isNaN(data2))) && (isFinite(data2)))){
+validate49.errors = [{instancePath:instancePath+"/data/answer",schemaPath:"#/properties/data/properties/answer/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+var valid1 = _errs5 === errors;
+}
+else {
+var valid1 = true;
+}
+if(valid1){
+if(data1.at !== undefined){
+let data3 = data1.at;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate49.errors = [{instancePath:instancePath+"/data/at",schemaPath:"#/properties/data/properties/at/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+var valid1 = _errs7 === errors;
+}
+else {
+var valid1 = true;
+}
+}
+}
+}
+else {
+validate49.errors = [{instancePath:instancePath+"/data",schemaPath:"#/properties/data/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+var valid0 = _errs3 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+else {
+validate49.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate49.errors = vErrors;
+return errors === 0;
+}
+
+export const textDocumentDiagnostic = validate50;
+const schema51 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"previousResultId":{"anyOf":[{"type":"null"},{"type":"string"}]}},"required":["textDocument"]};
+
+function validate50(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if((data.textDocument === undefined) && (missing0 = "textDocument")){
+validate50.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -4747,20 +4847,20 @@ if(errors === _errs1){
 if(data0 && typeof data0 == "object" && !Array.isArray(data0)){
 let missing1;
 if((data0.uri === undefined) && (missing1 = "uri")){
-validate49.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate50.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data0.uri !== undefined){
 if(typeof data0.uri !== "string"){
-validate49.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate50.errors = [{instancePath:instancePath+"/textDocument/uri",schemaPath:"#/properties/textDocument/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
 }
 }
 else {
-validate49.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate50.errors = [{instancePath:instancePath+"/textDocument",schemaPath:"#/properties/textDocument/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -4812,7 +4912,7 @@ else {
 vErrors.push(err2);
 }
 errors++;
-validate49.errors = vErrors;
+validate50.errors = vErrors;
 return false;
 }
 else {
@@ -4835,25 +4935,25 @@ var valid0 = true;
 }
 }
 else {
-validate49.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate50.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate49.errors = vErrors;
+validate50.errors = vErrors;
 return errors === 0;
 }
 
-export const workspaceDiagnostic = validate50;
-const schema51 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
+export const workspaceDiagnostic = validate51;
+const schema52 = {"type":"object","properties":{"previousResultIds":{"type":"array","items":{"type":"object","properties":{"uri":{"type":"string"},"value":{"type":"string"}},"required":["uri","value"]}}},"required":["previousResultIds"]};
 
-function validate50(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate51(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
 if((data.previousResultIds === undefined) && (missing0 = "previousResultIds")){
-validate50.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+validate51.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
@@ -4871,14 +4971,14 @@ if(errors === _errs3){
 if(data1 && typeof data1 == "object" && !Array.isArray(data1)){
 let missing1;
 if(((data1.uri === undefined) && (missing1 = "uri")) || ((data1.value === undefined) && (missing1 = "value"))){
-validate50.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
+validate51.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/required",keyword:"required",params:{missingProperty: missing1},message:"must have required property '"+missing1+"'"}];
 return false;
 }
 else {
 if(data1.uri !== undefined){
 const _errs5 = errors;
 if(typeof data1.uri !== "string"){
-validate50.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate51.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/uri",schemaPath:"#/properties/previousResultIds/items/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs5 === errors;
@@ -4890,7 +4990,7 @@ if(valid2){
 if(data1.value !== undefined){
 const _errs7 = errors;
 if(typeof data1.value !== "string"){
-validate50.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate51.errors = [{instancePath:instancePath+"/previousResultIds/" + i0+"/value",schemaPath:"#/properties/previousResultIds/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid2 = _errs7 === errors;
@@ -4902,7 +5002,7 @@ var valid2 = true;
 }
 }
 else {
-validate50.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate51.errors = [{instancePath:instancePath+"/previousResultIds/" + i0,schemaPath:"#/properties/previousResultIds/items/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
@@ -4913,40 +5013,9 @@ break;
 }
 }
 else {
-validate50.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
+validate51.errors = [{instancePath:instancePath+"/previousResultIds",schemaPath:"#/properties/previousResultIds/type",keyword:"type",params:{type: "array"},message:"must be array"}];
 return false;
 }
-}
-}
-}
-}
-else {
-validate50.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
-return false;
-}
-}
-validate50.errors = vErrors;
-return errors === 0;
-}
-
-export const workspaceExecuteCommand = validate51;
-const schema52 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
-
-function validate51(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
-let vErrors = null;
-let errors = 0;
-if(errors === 0){
-if(data && typeof data == "object" && !Array.isArray(data)){
-let missing0;
-if((data.command === undefined) && (missing0 = "command")){
-validate51.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
-return false;
-}
-else {
-if(data.command !== undefined){
-if(typeof data.command !== "string"){
-validate51.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
-return false;
 }
 }
 }
@@ -4960,8 +5029,8 @@ validate51.errors = vErrors;
 return errors === 0;
 }
 
-export const fettleExplain = validate52;
-const schema53 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
+export const workspaceExecuteCommand = validate52;
+const schema53 = {"type":"object","properties":{"command":{"type":"string"}},"required":["command"]};
 
 function validate52(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -4969,14 +5038,14 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if((data.check === undefined) && (missing0 = "check")){
+if((data.command === undefined) && (missing0 = "command")){
 validate52.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
-if(data.check !== undefined){
-if(typeof data.check !== "string"){
-validate52.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+if(data.command !== undefined){
+if(typeof data.command !== "string"){
+validate52.errors = [{instancePath:instancePath+"/command",schemaPath:"#/properties/command/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 }
@@ -4991,8 +5060,8 @@ validate52.errors = vErrors;
 return errors === 0;
 }
 
-export const fettleCursor = validate53;
-const schema54 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+export const fettleExplain = validate53;
+const schema54 = {"type":"object","properties":{"check":{"type":"string"}},"required":["check"]};
 
 function validate53(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -5000,15 +5069,46 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+if((data.check === undefined) && (missing0 = "check")){
 validate53.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.check !== undefined){
+if(typeof data.check !== "string"){
+validate53.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+}
+}
+}
+else {
+validate53.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate53.errors = vErrors;
+return errors === 0;
+}
+
+export const fettleCursor = validate54;
+const schema55 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+
+function validate54(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+validate54.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
 if(data.uri !== undefined){
 const _errs1 = errors;
 if(typeof data.uri !== "string"){
-validate53.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate54.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid0 = _errs1 === errors;
@@ -5142,7 +5242,7 @@ else {
 vErrors.push(err7);
 }
 errors++;
-validate53.errors = vErrors;
+validate54.errors = vErrors;
 return false;
 }
 else {
@@ -5165,11 +5265,11 @@ var valid0 = true;
 }
 }
 else {
-validate53.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate54.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate53.errors = vErrors;
+validate54.errors = vErrors;
 return errors === 0;
 }
 
@@ -5209,6 +5309,7 @@ export const byMethod = {
   'completionItem/resolve': completionItemResolve,
   'textDocument/documentSymbol': textDocumentDocumentSymbol,
   'textDocument/codeAction': textDocumentCodeAction,
+  'codeAction/resolve': codeActionResolve,
   'textDocument/diagnostic': textDocumentDiagnostic,
   'workspace/diagnostic': workspaceDiagnostic,
   'workspace/executeCommand': workspaceExecuteCommand,

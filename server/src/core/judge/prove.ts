@@ -5,12 +5,14 @@ import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from 
 import { Doc } from '../parts/doc';
 import { applyEdits, editsOverlap, nearest, type Edit } from '../text';
 import { bestPlaces } from './assign';
+import { settlesTheSame } from './deal';
 import { judgeEdited } from './edited';
 import type { Finding, Judgement } from './finding';
 import { judgeBuild, judgeFile, type GoOn } from './judge';
 import type { Kind } from '../parts/kinds';
+import { servesAs } from './purpose';
 import { newIn, trySwaps, type Candidate, type Candidates, type Swapped } from './swaps';
-import { givesWay } from './weakening';
+import { givenUp } from './weakening';
 
 export interface ProvenFix {
   readonly title: string;
@@ -22,6 +24,10 @@ export interface ProvenFix {
   readonly clears: readonly Finding[];
   /** It lowers a promise, writes a part’s stated fact otherwise, or replaces a safety text. */
   readonly givesWay: boolean;
+  /** Which of these, in words. */
+  readonly gives?: string;
+  /** The part that it puts in another’s place. */
+  readonly swap?: { readonly placed: Placed; readonly name: string };
 }
 
 /** How many swaps are offered for one finding. */
@@ -58,6 +64,21 @@ const mostTried = 8;
 /** A fix that brings nothing but open questions, and gives way in nothing, may be taken without a look at others. */
 export const isPlain = (fix: ProvenFix): boolean => !fix.givesWay && cost(fix) === 0;
 
+/**
+ * Whether a fix may be taken by whoever does not look: it is plain, it settles nothing anew, and nobody’s safety hangs
+ * on it.
+ */
+export function mayBePreferred(before: Doc, finding: Finding, fix: ProvenFix): boolean {
+  const { check, grade, caution } = finding;
+  if (!isPlain(fix) || fix.doc !== before || isSafety(finding)) return false;
+  if (grade === 'harm' || caution !== undefined || check.area === 'handling') return false;
+  const after = new Doc(before.name, before.kind, applyEdits(before.text, fix.edits));
+  return before.kind !== 'build' || settlesTheSame(before, after, check.area === 'text');
+}
+
+/** The words of a caution or a note are their writer’s. */
+const isSafety = ({ subject }: Finding): boolean => /\.(?:caution|note)(?:\.|$)/.test(subject);
+
 const cost = ({ brings }: ProvenFix): number => weight(brings.filter(({ grade }) => grade !== 'unknown'));
 
 /** Those that give way last, then by what they bring; of alike ones as the check gives them. */
@@ -91,7 +112,7 @@ export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): 
 /** What the check offers; what gives way is tried last. */
 function ideasOf(finding: Finding): FixIdea[] {
   const ideas = [...(finding.fixes?.() ?? [])].filter((idea): idea is FixIdea => idea !== undefined);
-  const last = new Set(ideas.filter((idea) => idea.type === 'text' && givesWay(idea, finding.check)));
+  const last = new Set(ideas.filter((idea) => idea.type === 'text' && givenUp(idea, finding.check) !== undefined));
   return [...ideas.filter((idea) => !last.has(idea)), ...last];
 }
 
@@ -142,13 +163,15 @@ function weigh(
   if (bringsAsBad(brings, finding)) return undefined;
   const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
   const cost = worst.length > 0 ? ` (brings ${[...new Set(worst)].join(', ')})` : '';
+  const gives = givenUp({ doc, edits }, finding.check);
   return {
     title: title + cost,
     doc,
     edits,
     brings,
     clears: newIn(before.findings, after.findings),
-    givesWay: givesWay({ doc, edits }, finding.check),
+    givesWay: gives !== undefined,
+    ...(gives === undefined ? {} : { gives }),
   };
 }
 
@@ -183,11 +206,12 @@ function* proveSwaps(
   candidates: readonly Candidate[],
 ): Iterable<ProvenFix> {
   const current = idea.placed.used?.name;
-  const content = candidates.filter(
+  const clearing = candidates.filter(
     (candidate) => candidate.name !== current && contents(build, finding, idea.placed, candidate),
   );
+  const near = slipOf(idea.placed, clearing);
+  const content = clearing.filter(({ name, doc }) => name === near || servesAs(idea.placed, doc));
   const mayBeProven: GoOn = (found) => !bringsAsBad(newIn(found, before.findings), finding);
-  const near = slipOf(idea.placed, content);
   const ranked = [...trySwaps(build, before, idea.placed, content, mayBeProven)]
     .filter((swapped) => !stillFound(swapped.after.findings, finding))
     .sort((a, b) => Number(b.candidate.name === near) - Number(a.candidate.name === near) || bySwapWorth(a, b));
@@ -198,7 +222,7 @@ function* proveSwaps(
     const proven = fix && proveText(build, before, finding, fix);
     if (!proven) continue;
     offered++;
-    yield proven;
+    yield { ...proven, swap: { placed: idea.placed, name: candidate.name } };
   }
 }
 

@@ -21,18 +21,23 @@ const read: ReadonlySet<string | number | undefined> = new Set([
   'avoidance',
 ]);
 
-/** Whether a fix gives way. What puts a slip of the pen right does not: checks of the text itself find those. */
-export function givesWay({ doc, edits }: Pick<TextFix, 'doc' | 'edits'>, { area }: Check): boolean {
-  return area !== 'text' && edits.some((edit) => edit.span.end > edit.span.start && losesSomething(doc, edit));
+/** What a fix gives up, in words. What puts a slip of the pen right gives up nothing: checks of the text find those. */
+export function givenUp({ doc, edits }: Pick<TextFix, 'doc' | 'edits'>, { area }: Check): string | undefined {
+  if (area === 'text') return undefined;
+  for (const edit of edits) {
+    const lost = edit.span.end > edit.span.start ? lostBy(doc, edit) : undefined;
+    if (lost !== undefined) return lost;
+  }
+  return undefined;
 }
 
-function losesSomething(doc: Doc, { span, text }: Edit): boolean {
-  if (doc.kind !== 'build') return true;
+function lostBy(doc: Doc, { span, text }: Edit): string | undefined {
+  if (doc.kind !== 'build') return `rewrites what ${doc.name} states`;
   const path = pathAround(doc, span);
   const last = path.at(-1);
-  if (path[0] === 'expect') return !whereMeant.has(last);
-  if (path[0] === 'parts') return text.trim() !== '' && isFactOfPart(path);
-  return path[0] === 'steps' && read.has(last);
+  if (path[0] === 'expect') return whereMeant.has(last) ? undefined : 'changes what is promised';
+  if (path[0] === 'parts') return text.trim() !== '' && isFactOfPart(path) ? 'rewrites what a part is' : undefined;
+  return path[0] === 'steps' && read.has(last) ? 'replaces words of a step' : undefined;
 }
 
 /** The path of the innermost value around a place. */
