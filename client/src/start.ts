@@ -13,11 +13,11 @@ import {
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src/language/requests';
 import { answerFiles } from './files';
+import { tellOfCursor } from './cursor';
 import { checkScheme, ExplainPages } from './explain';
 import { writeAt } from './write-at';
+import { languageIds } from './languages';
 import { worstGrade } from './views/status';
-
-export const languageIds = ['fettle-build', 'fettle-part', 'fettle-settings'];
 
 /** What the server is told of this client. */
 const own: ClientOptions = {
@@ -57,6 +57,7 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     pages,
     answerFiles(client),
     ...worstGrade(languageIds),
+    tellOfCursor(client),
     ...register(client, status, pages, () => log.show()),
     client,
   );

@@ -102,6 +102,17 @@ describe('pushed to a client that does not pull', () => {
     expect(codes(await client.findings(desk))).toContain('cooler-too-tall');
   });
 
+  test('a file that was not saved yet is checked by its language, with the parts of the workspace', async () => {
+    await client.open('untitled:Untitled-1', build);
+    expect(codes(await client.findings('untitled:Untitled-1'))).toContain('cooler-too-tall');
+    await client.type('untitled:Untitled-1', 'tower-155', 'tower-15');
+    expect(codes(await client.findings('untitled:Untitled-1'))).toContain('part-not-found');
+    await client.open('untitled:Untitled-2', 'hieght: 155 mm\nkind: cooler\n', 'fettle-part');
+    expect(codes(await client.findings('untitled:Untitled-2'))).toContain('unknown-key');
+    await client.open('untitled:Untitled-3', 'hieght: 1\n', 'yaml');
+    expect(await client.findings('untitled:Untitled-3')).toEqual([]);
+  });
+
   test('a closed file shows nothing any more', async () => {
     await client.open(desk);
     await client.findings(desk);

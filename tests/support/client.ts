@@ -96,13 +96,14 @@ export class TestClient {
   }
 
   uri(name: string): string {
+    if (name.startsWith('untitled:')) return name;
     return `${this.base}/${name}`;
   }
 
-  async open(name: string, text = this.files.get(`ws/${name}`) ?? ''): Promise<void> {
+  async open(name: string, text = this.files.get(`ws/${name}`) ?? '', languageId = 'fettle-build'): Promise<void> {
     this.texts.set(name, { version: 1, text });
     await this.connection.sendNotification(DidOpenTextDocumentNotification.type, {
-      textDocument: { uri: this.uri(name), languageId: 'fettle-build', version: 1, text },
+      textDocument: { uri: this.uri(name), languageId, version: 1, text },
     });
   }
 

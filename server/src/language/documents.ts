@@ -5,12 +5,19 @@ import type {
   DidCloseTextDocumentParams,
   DidOpenTextDocumentParams,
 } from 'vscode-languageserver/node';
-import { Doc, kindOfFile } from '../core/parts/doc';
+import { Doc } from '../core/parts/doc';
 import { changeBetween, Lines, type Change } from '../core/text';
 import type { Findings, Shared } from './findings';
 import type { Grace } from './grace';
+import type { Hosts } from './hosts';
 import type { CursorWent } from './requests';
 import type { WorkspaceDiagnostics } from './workspace-diagnostics';
+
+/** How the name of a file ends, by its language. */
+const endings: ReadonlyMap<string, string> = new Map([
+  ['fettle-build', '.pcbuild.yaml'],
+  ['fettle-part', '.part.yaml'],
+]);
 
 export class Documents {
   private readonly open = new Map<string, TextDocument>();
@@ -22,10 +29,25 @@ export class Documents {
     private readonly findings: Findings,
     private readonly whole: WorkspaceDiagnostics,
     private readonly grace: Grace,
+    private readonly hosts: Hosts,
   ) {}
 
   opened({ textDocument: { uri, languageId, version, text } }: DidOpenTextDocumentParams): void {
+    const as = this.addressFor(uri, languageId);
+    if (as !== undefined) this.shared.session.name(uri, as);
     this.take(TextDocument.create(uri, languageId, version, text));
+  }
+
+  /**
+   * Where a file that was not saved yet may be taken to lie: in the first folder of the workspace, whose parts it
+   * then finds. Undefined for any other file.
+   */
+  private addressFor(uri: string, languageId: string): string | undefined {
+    const ending = endings.get(languageId);
+    if (!uri.startsWith('untitled:') || ending === undefined || this.shared.session.kindAt(uri)) return undefined;
+    const [folder = 'untitled:'] = this.hosts.folderUris;
+    const name = uri.slice(uri.lastIndexOf('/') + 1).replace('untitled:', '');
+    return `${folder.replace(/\/$/, '')}/${name}${ending}`;
   }
 
   changed({ textDocument: { uri, version }, contentChanges }: DidChangeTextDocumentParams): void {
@@ -50,7 +72,7 @@ export class Documents {
   }
 
   private docOf(uri: string): Doc | undefined {
-    const kind = kindOfFile(uri);
+    const kind = this.shared.session.kindAt(uri);
     const text = this.open.get(uri)?.getText();
     return kind && text !== undefined ? (this.shared.session.docOf(uri) ?? new Doc(uri, kind, text)) : undefined;
   }

@@ -2,7 +2,6 @@
 import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver/node';
 import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
-import { kindOfFile } from '../core/parts/doc';
 import type { AnalyzedFile, Session } from '../session/session';
 import type { Client } from './client';
 import type { Grace } from './grace';
@@ -37,7 +36,7 @@ export class Findings {
 
   /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */
   refresh(uri: string): void {
-    if (kindOfFile(uri) === undefined || this.shared.client.pullsDiagnostics) return;
+    if (this.shared.session.kindAt(uri) === undefined || this.shared.client.pullsDiagnostics) return;
     try {
       const judged = this.shared.session.judge(uri);
       if (judged instanceof Promise)
@@ -80,7 +79,7 @@ export class Findings {
    */
   note(uri: string): void {
     const { client, session } = this.shared;
-    if (!client.pullsDiagnostics || kindOfFile(uri) === undefined) return;
+    if (!client.pullsDiagnostics || session.kindAt(uri) === undefined) return;
     const judged = session.judge(uri);
     if (judged && !(judged instanceof Promise)) this.steady(uri, judged);
   }
@@ -129,7 +128,8 @@ export class Findings {
 
   /** The answer to a pull. */
   async pull(uri: string, previous: string | undefined): Promise<DocumentDiagnosticReport> {
-    const judged = kindOfFile(uri) === undefined ? undefined : await this.shared.session.judge(uri);
+    const { session } = this.shared;
+    const judged = session.kindAt(uri) === undefined ? undefined : await session.judge(uri);
     if (!judged) return { kind: 'full', items: [] };
     const { shown, id } = this.answered(uri, judged);
     return id === previous ? { kind: 'unchanged', resultId: id } : { kind: 'full', resultId: id, items: shown };

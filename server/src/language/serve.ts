@@ -100,7 +100,7 @@ class Server {
     );
     this.findings = new Findings(this.shared, this.grace);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
-    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace);
+    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts);
   }
 
   register(): void {

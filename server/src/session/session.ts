@@ -1,5 +1,5 @@
 // One editor's session: its open files, what they are judged to be, and which files each judgement rests on.
-import { Doc, kindOfFile } from '../core/parts/doc';
+import { Doc, kindOfFile, type DocKind } from '../core/parts/doc';
 import type { AddressedHost } from '../host/addressed';
 import { isTrouble, type Awaitable } from '../host/host';
 import { Loader, type FileRead, type LoadedFile } from './loader';
@@ -41,6 +41,9 @@ export class Session {
   private readonly places = new Map<string, Place>();
   private readonly judged = new Map<string, AnalyzedFile>();
 
+  /** Addresses under which files without a name of their own are read, by the editor’s. */
+  private readonly readAs = new Map<string, string>();
+
   constructor(private readonly options: SessionOptions) {
     this.loader = new Loader(options.today);
   }
@@ -54,6 +57,20 @@ export class Session {
     if (path !== undefined) this.texts.open.set(path, { uri, version, text });
   }
 
+  /** A file that is not saved yet is read as if it had this address. */
+  name(uri: string, as: string): void {
+    this.readAs.set(uri, as);
+  }
+
+  /** What an address holds by its name: one of ours or none. */
+  kindAt(uri: string): DocKind | undefined {
+    return kindOfFile(this.addressOf(uri));
+  }
+
+  private addressOf(uri: string): string {
+    return this.readAs.get(uri) ?? uri;
+  }
+
   /** A closed file is what lies on disk again. */
   close(uri: string): void {
     const path = this.pathOf(uri);
@@ -62,6 +79,7 @@ export class Session {
     this.texts.forget(path);
     this.judged.delete(path);
     this.places.delete(path);
+    this.readAs.delete(uri);
   }
 
   /** A file on disk came, went or changed; the roots of files, and where links lead, may be others now. */
@@ -97,7 +115,7 @@ export class Session {
 
   /** The addresses of all open files of ours. */
   openUris(): string[] {
-    return [...this.texts.open.values()].map(({ uri }) => uri).filter((uri) => kindOfFile(uri) !== undefined);
+    return [...this.texts.open.values()].map(({ uri }) => uri).filter((uri) => this.kindAt(uri) !== undefined);
   }
 
   hostFor(uri: string): AddressedHost | undefined {
@@ -112,7 +130,8 @@ export class Session {
 
   /** A path by which a file is known; an address that no host reads stands for itself. */
   pathOf(uri: string): string | undefined {
-    return this.options.hostFor(uri)?.pathOf(uri);
+    const address = this.addressOf(uri);
+    return this.options.hostFor(address)?.pathOf(address);
   }
 
   /**
@@ -135,8 +154,9 @@ export class Session {
 
   /** Where a file lies, whether it is there or not; undefined for one that is none of ours. */
   placeOf(uri: string): Awaitable<Place | undefined> {
-    const host = this.options.hostFor(uri);
-    const path = host?.pathOf(uri);
+    const address = this.addressOf(uri);
+    const host = this.options.hostFor(address);
+    const path = host?.pathOf(address);
     if (!host || path === undefined || !kindOfFile(path)) return undefined;
     const known = this.places.get(path);
     if (known) return known;
