@@ -11,6 +11,8 @@ import { missingJson } from './json';
 
 export interface Wanted {
   readonly lack: Missing;
+  /** The same fact under other names of one map, as of other slots: one look tells all. */
+  readonly alike: readonly Missing[];
   /** The worst grade of what it could bring. */
   readonly atWorst: Grade;
   /** Checks that this fact alone leaves open, and those that wait for others too; as `id` and place. */
@@ -18,15 +20,18 @@ export interface Wanted {
   readonly helps: readonly Finding[];
 }
 
-/** Missing facts: the one that decides most of the heaviest first. */
+/** Missing facts, alike ones together: the one that decides most of the heaviest first. */
 export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
-  return waiting(findings)
-    .map(({ lack, findings: own }) => ({
-      lack,
-      atWorst: worstOf(own),
-      decides: own.filter(({ missing }) => missing.length === 1),
-      helps: own.filter(({ missing }) => missing.length > 1),
-    }))
+  const looks = new Map<string, { readonly lacks: Missing[]; readonly own: Set<Finding> }>();
+  for (const { lack, findings: own } of waiting(findings)) {
+    const look = lookOf(lack);
+    const has = looks.get(look) ?? { lacks: [], own: new Set<Finding>() };
+    has.lacks.push(lack);
+    for (const one of own) has.own.add(one);
+    looks.set(look, has);
+  }
+  return [...looks.values()]
+    .map(wantedFrom)
     .sort(
       (a, b) =>
         grades.indexOf(a.atWorst) - grades.indexOf(b.atWorst) ||
@@ -34,6 +39,38 @@ export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
         b.helps.length - a.helps.length ||
         (factKey(a.lack) < factKey(b.lack) ? -1 : 1),
     );
+}
+
+function wantedFrom({
+  lacks,
+  own: set,
+}: {
+  readonly lacks: readonly Missing[];
+  readonly own: ReadonlySet<Finding>;
+}): Wanted {
+  const own = [...set];
+  const [lack, ...alike] = [...lacks].sort((a, b) => (factKey(a) < factKey(b) ? -1 : 1)) as [Missing, ...Missing[]];
+  const keys = new Set(lacks.map(factKey));
+  const decided = (finding: Finding): boolean => finding.missing.every((one) => keys.has(factKey(one)));
+  return {
+    lack,
+    alike,
+    atWorst: worstOf(own),
+    decides: own.filter(decided),
+    helps: own.filter((finding) => !decided(finding)),
+  };
+}
+
+/** Maps whose names stand in one table or drawing of a handbook. */
+const namedMaps: ReadonlySet<string> = new Set(['slots', 'headers', 'fan-places', 'radiator-places']);
+
+/** What is found at one look: the same key under every name of a map, as `slots.*.takes-from`; else the fact itself. */
+function lookOf(lack: Missing): string {
+  const steps = lack.path.split('.');
+  const key = steps.at(-1)!;
+  return lack.fact?.path === lack.path && steps.length === 3 && namedMaps.has(steps[0]!)
+    ? `${lack.doc.name}\n${steps[0]}.*.${key}`
+    : factKey(lack);
 }
 
 const margin = 6;
@@ -81,10 +118,11 @@ function unaskedText(all: readonly Unasked[]): string[] {
   ];
 }
 
-function wantedText({ lack, atWorst, decides, helps }: Wanted, number: number, look: FormatOptions): string {
+function wantedText({ lack, alike, atWorst, decides, helps }: Wanted, number: number, look: FormatOptions): string {
   const head = `${padded(`  ${number}.`, margin)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
   const lines = [
     ...factWords(lack),
+    ...(alike.length > 0 ? [`At the same look: ${alike.map(({ what }) => what).join(', ')}.`] : []),
     `Could bring ${atWorst === 'harm' ? 'harm' : `a ${atWorst}`}.`,
     ...(decides.length > 0 ? [`Decides ${checksIn(decides)}`] : []),
     ...(helps.length > 0 ? [`Helps with ${checksIn(helps)}`] : []),
@@ -119,8 +157,9 @@ export function missingReport(section: Section, look: FormatOptions): object {
     version: 1,
     file: look.shown(section.doc),
     ...(section.title === undefined ? {} : { name: section.title }),
-    missing: wantedOf(section.judgement.findings).map(({ lack, atWorst, decides, helps }) => ({
+    missing: wantedOf(section.judgement.findings).map(({ lack, alike, atWorst, decides, helps }) => ({
       ...missingJson(lack, look),
+      alike: alike.map((one) => missingJson(one, look)),
       ...(lack.fact
         ? {
             meaning: lack.fact.field.what,

@@ -3,8 +3,8 @@ import type { Build, Placed } from '../build/build';
 import { isLiquid } from './coolers';
 import { copyWith, decidedBy, missing, number, total, type Figure } from './figure';
 import { notNegative } from './guard';
+import { askingWidest } from './widest';
 import { memo } from './memo';
-import { uniqueMissing } from './missing-facts';
 import { partDraws } from './power';
 
 /** Of a build in an open frame nothing is judged that needs walls. */
@@ -18,13 +18,6 @@ export const heatInCase = memo((build: Build): Figure => {
   const inputs = [...partDraws(build)].map(([placed, draw]) => inside(build, placed, notNegative(draw)));
   return askingWidest(total('heat in the case', 'power', inputs, { unit: 'W' }), inputs);
 });
-
-/** Of a sum of ranges, the facts worth a look first: those of the widest, and of all that are half as wide. */
-function askingWidest(sum: Figure, inputs: readonly Figure[]): Figure {
-  const widest = Math.max(0, ...inputs.map(({ lo, hi }) => hi - lo));
-  if (!Number.isFinite(widest)) return sum;
-  return copyWith(sum, { missing: uniqueMissing(inputs.filter(({ lo, hi }) => (hi - lo) * 2 >= widest)) });
-}
 
 function inside({ parts: { cooler, graphics } }: Build, placed: Placed, draw: Figure): Figure {
   if (placed.role === 'processor' && cooler && isLiquid(cooler)) {

@@ -192,7 +192,7 @@ function loadOf(build: Build, board: Placed<'board'>, name: string, connectors: 
 /** What a header supplies: as stated, else at least what every one does. */
 function headerCurrent(header: Header, name: string): Figure {
   const read = figure(header.current, `current of ${name}`);
-  if (header.current.node || header.kind.value !== 'fan') return read;
+  if (header.current.node || (header.kind.value !== 'fan' && header.kind.value !== 'pump')) return read;
   return copyWith(read, { lo: HEADER_CURRENT_A, unit: 'A', source: HEADER_SOURCE });
 }
 

@@ -22,6 +22,7 @@ import { CARD_PEAK, PROCESSOR_PEAK, type UsualPeak } from '../trade/draw-limits'
 import { cardDraw, type Card } from './card-power';
 import { howMany, partDraws, processorDraw } from './power';
 import { memo, memoOf } from './memo';
+import { askingWidest } from './widest';
 import { ratingOf } from './supply-rating';
 
 export interface Peak {
@@ -127,15 +128,10 @@ export const peakTimes = memo(
 );
 
 /** What the parts draw together for `seconds`, all peaks that last as long coming at once. */
-export const drawFor = memoOf(
-  (build: Build, seconds: number): Figure =>
-    total(
-      'draw in peaks',
-      'power',
-      [...partDraws(build)].flatMap(([placed, sustained]) => partDrawFor(build, placed, sustained, seconds)),
-      { unit: 'W' },
-    ),
-);
+export const drawFor = memoOf((build: Build, seconds: number): Figure => {
+  const inputs = [...partDraws(build)].flatMap(([placed, own]) => partDrawFor(build, placed, own, seconds));
+  return askingWidest(total('draw in peaks', 'power', inputs, { unit: 'W' }), inputs);
+});
 
 function partDrawFor(build: Build, placed: Placed, sustained: Figure, seconds: number): Figure[] {
   const has = likelyPeaks(build, placed);

@@ -91,3 +91,10 @@ export function thicknessWithFans({ facts, label, fan }: Radiator): Figure {
     { unit: 'mm' },
   );
 }
+
+/** Whether the case’s place lists the radiator’s class: such radiators are made for it. */
+export const listsClass = ({ facts, place }: Radiator): boolean =>
+  facts.class.value !== undefined && (place?.classes.value ?? []).some(({ value }) => value === facts.class.value);
+
+/** Whether radiator and fans are no thicker than most of its class. Source: common practice. */
+export const isUsuallyThick = (radiator: Radiator): boolean => thicknessWithFans(radiator).hi <= 55;

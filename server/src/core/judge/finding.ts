@@ -107,9 +107,8 @@ export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding
  * Whether an open answer is a question to anyone: not where custom stands for the fact, nor where all that the missing
  * facts could bring is a note.
  */
-export const isAsked = (check: Check, { truth, usual }: Outcome, grade: Grade): boolean =>
-  truth.is !== undefined ||
-  (usual === undefined && (check.grade !== 'note' || grade !== 'note' || truth.missing.length === 0));
+export const isAsked = ({ truth, usual }: Outcome, grade: Grade): boolean =>
+  truth.is !== undefined || (usual === undefined && (grade !== 'note' || truth.missing.length === 0));
 
 /** A line that a finding rests on, with what stands there. */
 export interface Related extends StatedAt {

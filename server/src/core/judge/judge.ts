@@ -107,7 +107,7 @@ class Run {
     const grade = this.build ? this.build.house.grade(check.id, own, own === 'harm' || isFirm(check)) : own;
     if (grade === 'off') this.off += outcome.truth.is === true ? 0 : 1;
     else {
-      const finding = isAsked(check, outcome, grade) ? findingOf(check, outcome, grade) : undefined;
+      const finding = isAsked(outcome, grade) ? findingOf(check, outcome, grade) : undefined;
       this.taken.push({ outcome, finding });
     }
   };

@@ -114,6 +114,10 @@ export const SLOT_POSITIONS: Readonly<Record<BoardSize, number>> = {
 /** The first slot for cards sits at one of this many first places. Source: common practice. */
 export const FIRST_SLOT_AT_MOST = 2;
 
+/** How deep a case for supplies of a form is at the least, mm. Source: form factor design guides of ATX and SFX. */
+export const SUPPLY_DEPTH_MM: Readonly<Record<string, number>> = { ATX: 140, SFX: 100, TFX: 175, 'Flex ATX': 150 };
+export const SUPPLY_DEPTH_SOURCE = 'power supply design guides: ATX 140 mm, SFX 100 mm, TFX 175 mm, Flex ATX 150 mm';
+
 /**
  * From one expansion slot to the next. Source: ATX Specification 2.2; PCI Express Card Electromechanical
  * Specification.

@@ -23,7 +23,11 @@ export const LIGHT_PARTS_AT_MOST_G = {
   graphics: 2700,
   cards: 1500,
   fans: 400,
+  supply: 3500,
 } as const;
+
+/** Drives, by shape. Source: common practice. */
+export const DRIVES_AT_MOST_G: Readonly<Record<string, number>> = { 'M.2': 150, '2.5 in': 200 };
 
 /** Length at which a house states the mass that may hang. Source: common practice; a full-length card is 312 mm. */
 const HANGING_REFERENCE_MM = 300;

@@ -87,3 +87,9 @@ export function channelFill(channels: ReadonlyMap<string, readonly string[]>, fi
     strangers: [...slots].filter((slot) => !known.has(slot)),
   };
 }
+
+/** Height of a DIMM without a spreader, with its tolerance, mm. Source: JEDEC MO-309, 31.25 mm. */
+export const BARE_MODULE_MM = 31.4;
+
+/** No SO-DIMM is taller, mm. Source: JEDEC MO-310, 30 mm. */
+export const SO_DIMM_MM = 30.2;

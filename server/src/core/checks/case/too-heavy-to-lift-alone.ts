@@ -6,7 +6,12 @@ import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { all, atMost } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
-import { LIFT_FROM_FLOOR_KG, LIGHT_PARTS_AT_MOST_G, NIOSH_LOAD_CONSTANT_KG } from '../../trade/lifting';
+import {
+  DRIVES_AT_MOST_G,
+  LIFT_FROM_FLOOR_KG,
+  LIGHT_PARTS_AT_MOST_G,
+  NIOSH_LOAD_CONSTANT_KG,
+} from '../../trade/lifting';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 
@@ -87,7 +92,11 @@ const machineMass = memo(
 /** A part’s mass; where a light part states none, it lies between nothing and what such parts weigh at most. */
 function massOf(placed: Placed<'board'>): Figure {
   const mass = figure(placed.part.mass, `mass of ${placed.label}`);
-  const most = LIGHT_PARTS_AT_MOST_G[placed.role as string as keyof typeof LIGHT_PARTS_AT_MOST_G] as number | undefined;
+  const shape =
+    placed.role === ('drives' as string) ? (placed as Placed as Placed<'drives'>).part.shape.value : undefined;
+  const most =
+    DRIVES_AT_MOST_G[shape ?? ''] ??
+    (LIGHT_PARTS_AT_MOST_G[placed.role as string as keyof typeof LIGHT_PARTS_AT_MOST_G] as number | undefined);
   return mass.missing.length === 0 || most === undefined
     ? mass
     : copyWith(mass, { lo: 0, hi: most, unit: 'g', source: 'common practice: such parts weigh no more' });

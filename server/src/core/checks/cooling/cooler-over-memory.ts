@@ -3,6 +3,7 @@ import { isLiquid } from '../../figures/coolers';
 import { figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, atMost } from '../../figures/truth';
+import { BARE_MODULE_MM } from '../../trade/memory';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -40,6 +41,9 @@ parts:
             sentence`The cooler reaches ${reach} over memory that begins at ${distance}, and leaves ${room} under it;
               ${kit.label} is ${height} tall.`,
           fixes: () => [swap(kit), swap(cooler)],
+          ...(!cooler.part['memory-room'].node && height.hi <= BARE_MODULE_MM
+            ? { usual: () => `${kit.label}, no taller than a bare module, stands under ${cooler.label}` }
+            : {}),
         }),
       );
     }

@@ -1,5 +1,6 @@
 // The cooler’s height against the room the case leaves above the processor.
-import { figure } from '../../figures/figure';
+import type { Placed } from '../../build/build';
+import { copyWith, figure, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -27,7 +28,7 @@ parts:
   ],
   test({ parts: { cooler, case: box } }, report) {
     if (!cooler || !box) return;
-    const height = figure(cooler.part.height, `height of ${cooler.label}`);
+    const height = heightOf(cooler);
     const room = figure(box.part['cooler-height'], `room for a cooler in ${box.label}`);
     report(
       outcome(at(cooler), atMost(height, room), {
@@ -37,3 +38,19 @@ parts:
     );
   },
 });
+
+/** How tall a cooler stands on the processor: as stated, else a liquid one’s block as tall as they get. */
+function heightOf(cooler: Placed<'cooler'>): Figure {
+  const { height, radiator } = cooler.part;
+  const read = figure(height, `height of ${cooler.label}`);
+  if (height.node || !radiator.$.stated) return read;
+  return copyWith(read, {
+    lo: 0,
+    hi: blockMm,
+    unit: 'mm',
+    source: `common practice: a block of at most ${blockMm} mm`,
+  });
+}
+
+/** The tallest block, fan and all. Source: common practice. */
+const blockMm = 90;

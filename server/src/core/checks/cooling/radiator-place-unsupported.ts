@@ -1,6 +1,6 @@
 // A radiator's fans and width against what its place in the case takes.
 import { figure, type Figure } from '../../figures/figure';
-import { radiators, type Radiator, type RadiatorPlace } from '../../figures/radiators';
+import { listsClass, radiators, type Radiator, type RadiatorPlace } from '../../figures/radiators';
 import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { agree, all, atMost, lacking, type Truth } from '../../figures/truth';
@@ -42,6 +42,9 @@ parts:
                 ${spoken(place!['fan-sizes'].value!)} at ${mount}.`
               : sentence`${label} is ${width} wide; the case leaves ${widthOf(radiator, place!)} at ${mount}.`,
           fixes: () => elsewhere(build, radiator),
+          ...(listsClass(radiator) && !place!['fan-sizes'].node && !place!.width.node
+            ? { usual: () => `the place ${mount.value} takes radiators of the class it lists, as ${label}` }
+            : {}),
         }),
       );
     }

@@ -1,7 +1,7 @@
 // A radiator with its fans against the depth of its place, and a front radiator against the cards behind it.
 import type { Build } from '../../build/build';
 import { derive, figure, type Figure } from '../../figures/figure';
-import { radiators, thicknessWithFans, type Radiator } from '../../figures/radiators';
+import { isUsuallyThick, listsClass, radiators, thicknessWithFans, type Radiator } from '../../figures/radiators';
 import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -38,6 +38,9 @@ parts:
         outcome(at(placed, mount), room ? atMost(thickness, room) : lacking(missingFacts), {
           broken: () => sentence`${label} is ${thickness} thick with its fans; the case leaves ${room!} at ${mount}.`,
           fixes: () => elsewhere(build, radiator),
+          ...(listsClass(radiator) && isUsuallyThick(radiator) && !place!.thickness.node
+            ? { usual: () => `the place ${mount.value} has the depth for ${label}, which is no thicker than most` }
+            : {}),
         }),
       );
       if (mount.value === 'front') cardsBehind(build, radiator, report);

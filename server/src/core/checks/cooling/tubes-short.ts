@@ -1,6 +1,6 @@
 // A liquid cooler's tubes against the path to its radiator.
 import { figure } from '../../figures/figure';
-import { radiators } from '../../figures/radiators';
+import { listsClass, radiators } from '../../figures/radiators';
 import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -36,8 +36,14 @@ parts:
           broken: () =>
             sentence`The tubes of ${placed.label} are ${tubes} long; to ${label} at ${mount} they need ${path!}.`,
           fixes: () => elsewhere(build, radiator),
+          ...(listsClass(radiator) && tubes.lo >= usualTubesMm && !place!['tube-path'].node
+            ? { usual: () => `tubes of ${usualTubesMm} mm and more reach ${mount.value}` }
+            : {}),
         }),
       );
     }
   },
 });
+
+/** Tubes of this length reach every place that a case lists for a radiator of their class. Source: common practice. */
+const usualTubesMm = 350;

@@ -40,6 +40,9 @@ parts:
         outcome(at(kit), takenBy(board, kit), {
           broken: () => sentence`${kit.label} is of class ${own}; ${board.label} takes ${taken(board)}.`,
           fixes: () => [swap(kit), swap(board)],
+          ...(!own.node && board.part.memory.module.value === 'UDIMM'
+            ? { usual: () => `${kit.label} is plain memory, since its sheet names no class` }
+            : {}),
         }),
       );
       const unused = any(not(fits(kit.part.ecc, `error correction of ${kit.label}`, (ecc) => ecc)), corrects(build));

@@ -1,6 +1,7 @@
 // The shape of the modules against the board’s memory slots.
 import { sentence } from '../../figures/sentence';
-import { agree } from '../../figures/truth';
+import { agree, sure } from '../../figures/truth';
+import { SO_DIMM_MM } from '../../trade/memory';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -30,13 +31,15 @@ parts:
       report(
         outcome(
           at(kit),
-          agree(
-            shape,
-            `shape of ${kit.label}`,
-            slots,
-            `shape of the memory slots of ${board.label}`,
-            (a, b) => a === b,
-          ),
+          !shape.node && slots.value === 'DIMM' && (kit.part.height.value?.lo ?? 0) > SO_DIMM_MM
+            ? sure(true, kit.part.height, slots)
+            : agree(
+                shape,
+                `shape of ${kit.label}`,
+                slots,
+                `shape of the memory slots of ${board.label}`,
+                (a, b) => a === b,
+              ),
           {
             broken: () =>
               sentence`${kit.label} comes as ${shape}; the memory slots of ${board.label} are for ${slots}.`,

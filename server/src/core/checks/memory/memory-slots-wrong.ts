@@ -49,10 +49,20 @@ parts:
       outcome(at(naming, naming.at.slots), all(order, spread), {
         broken: () => (spread.is === false ? uneven(board, filled, named) : wrongOrder(board, named)),
         fixes: () => [moveMemory(build)],
+        ...(isByLetters(board, filled)
+          ? { usual: () => `the letters of ${filled.join(' and ')} are channels, the last slot of each comes first` }
+          : {}),
       }),
     );
   },
 });
+
+/** One module in the last slot of each letter, while the board says nothing of channels. Source: common practice. */
+function isByLetters({ part: { memory } }: Board, filled: readonly string[]): boolean {
+  if (memory.channels.node || memory['fill-first'].node) return false;
+  const last = new Map((valuesOf(memory.slots) ?? []).map((name) => [name.charAt(0), name] as const));
+  return last.size > 1 && filled.length === last.size && filled.every((name) => last.get(name.charAt(0)) === name);
+}
 
 const wrongOrder = (board: Board, named: readonly Fact<string>[]): Sentence =>
   sentence`The modules sit in ${spoken(named)}; ${board.label} wants
@@ -107,6 +117,9 @@ function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
 function evenly(board: Board, filled: readonly string[]): Truth {
   const fact = board.part.memory.channels;
   const by = channelsOf(board);
+  const full = boardSlots(board);
+  // A board whose slots are all filled leaves nothing to spread.
+  if (!by && full.missing.length === 0 && filled.length >= full.hi) return sure(true, fact, full);
   if (!by) return lacking([missing(fact, `memory channels of ${board.label}`)], fact);
   const { modules: each } = channelFill(by, filled);
   return sure(Math.max(...each) - Math.min(...each) <= 1, fact);

@@ -1,7 +1,9 @@
 // The supply’s depth against the case’s room for it.
-import { figure } from '../../figures/figure';
+import type { Placed } from '../../build/build';
+import { copyWith, decidedBy, figure, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { atMost, sure } from '../../figures/truth';
+import { SUPPLY_DEPTH_MM, SUPPLY_DEPTH_SOURCE } from '../../trade/forms';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -30,7 +32,7 @@ parts:
     const { form } = supply.part;
     const isOutside = form.value === 'external';
     const depth = figure(supply.part.depth, `depth of ${supply.label}`);
-    const room = figure(box.part['supply-depth'], `room for a supply in ${box.label}`);
+    const room = supplyRoom(box);
     report(
       outcome(at(supply), isOutside ? sure(true, form) : atMost(depth, room), {
         broken: () => sentence`The supply is ${depth} deep; the case leaves ${room}.`,
@@ -39,3 +41,13 @@ parts:
     );
   },
 });
+
+/** Room for a supply: as stated, else at least the standard’s depth of the deepest form that the case takes. */
+function supplyRoom({ part, label }: Placed<'case'>): Figure {
+  const stated = part['supply-depth'];
+  const room = figure(stated, `room for a supply in ${label}`);
+  const forms = part['supply-forms'].value ?? [];
+  const lo = Math.max(0, ...forms.map(({ value }) => SUPPLY_DEPTH_MM[value ?? ''] ?? 0));
+  if (stated.node || lo === 0) return room;
+  return decidedBy(copyWith(room, { lo, unit: 'mm', source: SUPPLY_DEPTH_SOURCE }), part['supply-forms']);
+}

@@ -81,7 +81,7 @@ function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome 
     ${isSqueezed ? 'compressed' : 'uncompressed'}`;
   const through = sentence`${promise.port}${ends.map(({ label }) => ` with ${label}`).join('')}`;
   return outcome(place, given(truth, ...which, ...ends.map(({ at }) => at.port)), {
-    ...(marginal ? { grade: 'note' as const } : {}),
+    ...(marginal && truth.is === false ? { grade: 'note' as const } : {}),
     broken: () => sentence`${asks}; ${through} carries ${link}${marginal ? ': marginal' : ''}.`,
     ...opening(asks, through, link),
     fixes: () => fixes(build, promise, mode, output, carried),

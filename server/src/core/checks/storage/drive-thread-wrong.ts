@@ -49,6 +49,9 @@ parts:
             sentence`${own.entry ? 'The screws are' : sentence`The screws of ${box!.label} for its shape are`}
               ${screw as Fact<string>}; ${drive.label} takes ${wants!}.`,
           fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
+          ...(own.entry || box!.part['bay-thread'].node || drive.part.thread.node
+            ? {}
+            : { usual: () => `the screws that ${box!.label} brings fit ${drive.label}` }),
         }),
       );
     }

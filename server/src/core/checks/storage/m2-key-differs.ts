@@ -30,7 +30,7 @@ parts:
       seat: { name, slot, missingFacts },
     } of modulesOf(build)) {
       const own = placed.part.key;
-      const truth = slot ? keyFits(slot, name!, own, placed.label) : lacking(missingFacts);
+      const truth = slot ? keyFits(slot, name!, own, placed.label, placed.part.link) : lacking(missingFacts);
       report(
         outcome(at(placed, placed.at.slot), given(truth, formOf(placed), slot?.kind), {
           broken: () =>

@@ -52,6 +52,9 @@ parts:
             ),
             swap(drive),
           ],
+          ...(own.entry || box!.part['bay-screw-length'].node || drive.part['screw-depth'].node
+            ? {}
+            : { usual: () => `the screws that ${box!.label} brings are no longer than ${drive.label} allows` }),
         }),
       );
     }

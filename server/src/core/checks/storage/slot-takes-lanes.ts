@@ -1,7 +1,7 @@
 // A filled slot that halves the lanes of another, whose card or drive then has fewer than it can use.
 import { derive, missing, unknown, type Figure, type Missing } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
-import { sharesNothing } from '../../figures/sharing';
+import { halvesNone, sharesNothing } from '../../figures/sharing';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
 import { all, any, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
@@ -54,7 +54,12 @@ parts:
               sentence`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} there keeps
                 ${hit!.half} of its ${hit!.own} lanes, ${rates(build, hit!)}.`,
             fixes: () => moves(build, placed),
-            ...(losers.every((loser) => loser.truth.is === true || sharesNothing(build, seat.slot, loser.slot))
+            ...(losers.every(
+              (loser) =>
+                loser.truth.is === true ||
+                sharesNothing(build, seat.slot, loser.slot) ||
+                halvesNone(seat.slot, loser.slot),
+            )
               ? { usual: () => `filling ${seat.name} costs the other slots in use no lanes` }
               : {}),
           },

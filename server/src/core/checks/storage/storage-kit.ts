@@ -6,6 +6,7 @@ import type { Drive } from '../../figures/storage';
 import { agree, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { inUnit } from '../../quantity';
+import type { Link } from '../../trade/links';
 import { m2KeyFits, m2SizeCode, parseM2Keys, parseM2Size, type M2Size } from '../../trade/m2';
 import { assign, putOn, type FixIdea } from '../kit';
 
@@ -48,8 +49,19 @@ export function sizeOf({ part }: Module['placed']): Fact<M2Size> {
   return beside ? { ...part.shape, value: beside, replaced: undefined } : part.size;
 }
 
-/** Whether a module’s notches meet the key of a socket. */
-export function keyFits(slot: Slot, name: string, key: Module['placed']['part']['key'], label: string): Truth {
+/**
+ * Whether a module’s notches meet the key of a socket. A module on four lanes is cut for key M, the only one that has
+ * them.
+ */
+export function keyFits(
+  slot: Slot,
+  name: string,
+  key: Module['placed']['part']['key'],
+  label: string,
+  link?: Fact<Link>,
+): Truth {
+  const lanes = link?.value?.bus === 'PCIe' ? link.value.lanes : 0;
+  if (!key.node && lanes >= 4 && parseM2Keys(slot.key.value ?? '')?.includes('M')) return sure(true, slot.key, link!);
   return agree(key, `key of ${label}`, slot.key, `key of ${name}`, (module, socket) =>
     (parseM2Keys(socket) ?? []).some((one) => m2KeyFits(parseM2Keys(module) ?? [], one)),
   );
