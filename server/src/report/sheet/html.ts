@@ -38,13 +38,16 @@ export function sheetPage(sheet: Sheet, { paper }: PageOptions): string {
     '</head>',
     '<body>',
     '<main class="sheet">',
-    ...sheetBlocks(sheet).map(({ html }) => html),
+    ...sheetBlocks(sheet).map(({ html }) => html.replaceAll(linked, '')),
     '</main>',
     '</body>',
     '</html>',
     '',
   ].join('\n');
 }
+
+/** Things in pictures lead to the text where there is one; a page by itself has none to lead to. */
+const linked = ' role="link" tabindex="0"';
 
 /** Ids of elements hold no blanks. */
 const idOf = (id: string): string => safe(`sheet-${id.replace(/\s+/g, '-')}`);

@@ -11,6 +11,7 @@ import { firmwareBlock } from './firmware';
 import { firstStartBlock } from './first-start';
 import { handOverBlock } from './hand-over';
 import { lines, oneLine, type Block, type Line, type Sheet, type SheetStep } from './model';
+import { pictures } from './pictures';
 import type { Picture } from './pictures/picture';
 import { promisesBlock, promisesOf } from './promises';
 import { testsBlock } from './tests';
@@ -22,7 +23,6 @@ export interface SheetOptions {
   readonly date: string;
   /** How the build’s file is called where no name stands in it. */
   readonly fileName: string;
-  readonly pictures?: readonly Picture[];
   readonly fixes?: Context['fixes'];
 }
 
@@ -36,7 +36,7 @@ export function sheetOf(build: Build, judgement: Judgement, options: SheetOption
     blocks: [
       promisesBlock(promises),
       shortBlock(context),
-      ...(options.pictures ?? []).map(pictureBlock),
+      ...pictures(build, context.findings).map(pictureBlock),
       atHandBlock(context, work.kinds),
       ...(firmware ? [firmware] : []),
       ...workBlocks(work),

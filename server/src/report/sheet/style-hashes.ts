@@ -2,6 +2,6 @@
 import type { Paper } from './style';
 
 export const styleHashes: Readonly<Record<Paper, string>> = {
-  a4: 'w2vn2Dzx9SSU5mCWN20jqzTGX+PqKS6348DM50lD30Y=',
-  letter: '1PAdh3X4JAbRYGUKuAavGRks5nGQUSkrdpVKMN9ULTE=',
+  a4: 'fCfgPxuP2NtWtrQy6XsCjsa6UHvoRHNcINZJkYocL7w=',
+  letter: '/PFAmoUJEMi7amsFiqHRMYnaIcX+yQExLklKbexdSxE=',
 };

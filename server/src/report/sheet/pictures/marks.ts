@@ -6,6 +6,7 @@ import { box, n, pageWidth, path, small, thing, words } from './draw';
 import { boldWidth, broken } from './measure';
 
 export interface Mark {
+  /** Its place among all findings that the sheet numbers. */
   readonly number: number;
   readonly finding: Finding;
   /** The thing on the picture that it sits on; undefined where none is drawn. */
@@ -30,9 +31,11 @@ export class Marks {
     const places = new Set(drawn);
     const own = findings.filter(({ id }) => Object.hasOwn(belongs, id));
     this.more = Math.max(0, own.length - mostListed);
-    this.all = own
-      .slice(0, mostListed)
-      .map((finding, i) => ({ number: i + 1, finding, place: placeOf(finding, places, belongs[finding.id]) }));
+    this.all = own.slice(0, mostListed).map((finding) => ({
+      number: findings.indexOf(finding) + 1,
+      finding,
+      place: placeOf(finding, places, belongs[finding.id]),
+    }));
   }
 
   /** The marks that sit on a place; of some checks alone, or of all others. */
