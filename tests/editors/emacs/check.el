@@ -85,6 +85,43 @@
     (wait "the finding goes" (lambda () (not (finding))))
     (let ((inhibit-message t)) (save-buffer))))
 
+(defun whole () (buffer-substring-no-properties (point-min) (point-max)))
+
+(defun go-to-name ()
+  (let ((at (plist-get job :nameAt)))
+    (goto-char (point-min))
+    (forward-line (plist-get at :line))
+    (forward-char (plist-get at :character))))
+
+(defun rename ()
+  (let ((before (whole)))
+    (go-to-name)
+    (note :uses (vconcat (sort (mapcar (lambda (use) (xref-location-line (xref-item-location use)))
+                                       (xref-backend-references 'eglot (xref-backend-identifier-at-point 'eglot)))
+                               #'<)))
+    (go-to-name)
+    (buffer-enable-undo)
+    (undo-boundary)
+    (eglot-rename (plist-get job :newName))
+    (note :renamed (whole))
+    (undo-boundary)
+    (setq last-command 'ignore)
+    (undo)
+    (note :undone (if (equal (whole) before) t :false))
+    (eglot--signal-textDocument/didChange)))
+
+(defun hints ()
+  "What later versions of Eglot show behind values."
+  (when (fboundp 'eglot-inlay-hints-mode)
+    (let (labels)
+      (setq labels
+            (mapcar (lambda (hint) (plist-get hint :label))
+                    (jsonrpc-request (eglot-current-server) :textDocument/inlayHint
+                                     (list :textDocument (eglot--TextDocumentIdentifier)
+                                           :range (list :start (eglot--pos-to-lsp-position (point-min))
+                                                        :end (eglot--pos-to-lsp-position (point-max)))))))
+      (note :hints (vconcat labels)))))
+
 (condition-case problem
     (let (server)
       (start)
@@ -92,6 +129,8 @@
       (type-mistake)
       (hover)
       (mend)
+      (hints)
+      (rename)
       (eglot-shutdown server nil 5))
   (error
    (note :problem (format "%s\nFindings shown: %s" (error-message-string problem)

@@ -93,11 +93,49 @@ local function mend()
   vim.cmd('write')
 end
 
+local function whole()
+  return table.concat(vim.api.nvim_buf_get_lines(0, 0, -1, false), '\n') .. '\n'
+end
+
+local function rename()
+  local before = whole()
+  vim.api.nvim_win_set_cursor(0, { job.nameAt.line + 1, job.nameAt.character })
+  vim.lsp.buf.references(nil, {
+    on_list = function(list) vim.fn.setqflist({}, ' ', list) end,
+  })
+  wait('the uses come', function() return #vim.fn.getqflist() > 0 end)
+  outcome.uses = {}
+  for _, item in ipairs(vim.fn.getqflist()) do
+    table.insert(outcome.uses, item.lnum)
+  end
+  table.sort(outcome.uses)
+  vim.cmd('cclose')
+  vim.api.nvim_win_set_cursor(0, { job.nameAt.line + 1, job.nameAt.character })
+  vim.lsp.buf.rename(job.newName)
+  wait('the name is changed', function() return whole() ~= before end)
+  outcome.renamed = whole()
+  vim.cmd('undo')
+  outcome.undone = whole() == before
+end
+
+-- 0.10 and later show them.
+local function hints()
+  if not vim.lsp.inlay_hint then return end
+  vim.lsp.inlay_hint.enable(true, { bufnr = 0 })
+  outcome.hints = {}
+  wait('the hints come', function() return #vim.lsp.inlay_hint.get({ bufnr = 0 }) > 0 end)
+  for _, shown in ipairs(vim.lsp.inlay_hint.get({ bufnr = 0 })) do
+    table.insert(outcome.hints, shown.inlay_hint.label)
+  end
+end
+
 local ok, problem = pcall(function()
   local client = start()
   type_mistake()
   hover()
   mend()
+  hints()
+  rename()
   vim.lsp.stop_client(client)
   wait('the server ends when asked to', function() return vim.lsp.client_is_stopped(client) end)
 end)

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { provide, reportMissing } from './needs';
 import { runPlainEditor, type Outcome } from './plain';
-import { mendedText, mistakenText, scenario, serverPath } from './scenario';
+import { mendedText, mistakenText, renamedText, scenario, serverPath } from './scenario';
 
 /** An editor by its name, what brings it, and how it is started on its script. */
 export interface PlainEditor {
@@ -33,6 +33,19 @@ export async function describePlainEditor({ name, packages, program, args }: Pla
 
     test('explains the key on hover', () => {
       for (const text of scenario.hoverSays) expect(outcome.hover).toContain(text);
+    });
+
+    test('finds every use of a name, and changes it everywhere as one undo', () => {
+      const lines = mendedText().split('\n');
+      const uses = lines.flatMap((line, i) => (line.includes(scenario.rename.name) ? [i + 1] : []));
+      expect(outcome.uses).toEqual(uses);
+      expect(outcome.renamed).toBe(renamedText());
+      expect(outcome.undone).toBe(true);
+    });
+
+    test('shows hints behind values, where it can', () => {
+      if (outcome.hints) expect(outcome.hints.map((hint) => hint.trim())).toContain(scenario.hint);
+      else process.stderr.write(`${name}: this version shows no hints\n`);
     });
 
     test('mends the text with one quick fix', () => {

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { runGroup } from '../../tools/group.mjs';
-import { places, removeFolder, scenario, serverPath, temporaryFolder, workspaceCopy } from './scenario';
+import { placeOfName, places, removeFolder, scenario, serverPath, temporaryFolder, workspaceCopy } from './scenario';
 
 /** What the editor's script wrote down. */
 export interface Outcome {
@@ -18,6 +18,13 @@ export interface Outcome {
   fix?: string;
   /** The saved text after the fix. */
   mended: string;
+  /** The lines, counted from 1, on which the editor finds the name that is changed. */
+  uses?: number[];
+  /** The text once the name is changed, and whether one undo brought the text before. */
+  renamed?: string;
+  undone?: boolean;
+  /** The hints that the editor shows; absent where its version shows none. */
+  hints?: string[];
 }
 
 const RUN_LIMIT_MS = 45_000;
@@ -38,6 +45,8 @@ export async function runPlainEditor(program: string, args: string[]): Promise<O
     valueEnd: value + scenario.value.length,
     typed: scenario.typed,
     finding: scenario.finding,
+    nameAt: placeOfName(),
+    newName: scenario.rename.to,
     languageId: 'fettle-build',
     command: [process.execPath, serverPath, '--stdio'],
     limitMs: STEP_LIMIT_MS,

@@ -21,6 +21,10 @@ export interface Scenario {
   finding: string;
   /** The whole line that the quick fix changes, and what it makes of it. */
   mended: { line: string; becomes: string };
+  /** A name that the build gives, the line that gives it, and what it becomes everywhere. */
+  rename: { line: string; name: string; to: string };
+  /** What is shown behind a value of the build, in an editor that shows such hints. */
+  hint: string;
   /** A slip with one reading: the line that is spoilt, what it becomes, and the finding that this brings. */
   slip: { line: string; becomes: string; finding: string };
   /** What completion must offer, at the start of a text on a line of the good build. */
@@ -92,6 +96,17 @@ function replaceLine(text: string, line: string, by: string): string {
   const count = lines.filter((each) => each === line).length;
   if (count !== 1) throw new Error(`${scenario.build}: the line "${line}" must occur once, found ${count}`);
   return lines.map((each) => (each === line ? by : each)).join('\n');
+}
+
+/** The mended text with the name changed wherever it stands. */
+export const renamedText = (): string => mendedText().replaceAll(scenario.rename.name, scenario.rename.to);
+
+/** Where the name stands that is changed: line and character counted from 0. */
+export function placeOfName(): { line: number; character: number } {
+  const { line, name } = scenario.rename;
+  const at = goodText().split('\n').indexOf(line);
+  if (at < 0) throw new Error(`${scenario.build}: no line "${line}"`);
+  return { line: at, character: line.indexOf(name) };
 }
 
 /** Where key and value stand in the build: line and characters counted from 0. */
