@@ -14,8 +14,8 @@ const change = (before: string, after: string): Change => changeBetween(judged(b
 
 describe('above a build', () => {
   test('stands the worst grade, the power and the price, at least as far as they are known', () => {
-    expect(titleOf(desk)).toBe('stop: 1 finding · at least 60 EUR');
-    expect(titleOf(desk, '')).toBe('note: 1 finding · at least 60 EUR');
+    expect(titleOf(desk)).toBe('worst: stop (1) · at least 60 EUR');
+    expect(titleOf(desk, '')).toBe('worst: note (1) · at least 60 EUR');
     const { view: bare } = view(desk, parts(''));
     const findings = bare.judgement.findings.filter(({ grade }) => grade === 'unknown');
     expect(buildTitle({ ...bare, judgement: { ...bare.judgement, findings } })).toMatch(

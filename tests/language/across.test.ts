@@ -189,6 +189,14 @@ describe('files moved by the editor', () => {
     expect(client.applied('other.pcbuild.yaml', folder!)).toContain('use: norvik/b5-quay,');
   });
 
+  test('bring nothing more where a rename has just asked for the move', async () => {
+    await client.start(whole);
+    await client.open(desk);
+    await rename(desk, 'norrvik/b7-forge', 'norrvik/b7-anvil');
+    expect(await moved(board, 'parts/norrvik/b7-anvil.part.yaml')).toBeNull();
+    expect(await moved(board, 'parts/norrvik/b7-other.part.yaml')).not.toBeNull();
+  });
+
   test('take along the settings that name a parts folder, and then no name of a part', async () => {
     await client.start(whole);
     const edit = await moved('parts', 'stock');

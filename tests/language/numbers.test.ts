@@ -110,7 +110,7 @@ describe('lenses', () => {
     await client.open(desk);
     expect((await lens(desk)).range.start).toEqual({ line: 1, character: 0 });
     expect((await lens(desk)).command).toMatchObject({
-      title: expect.stringMatching(/finding|nothing/),
+      title: expect.stringMatching(/worst|nothing/),
       command: 'fettle.showFindings',
     });
   });

@@ -32,7 +32,7 @@ export function worstGrade(languageIds: readonly string[]): Disposable[] {
     if (!document || !languageIds.includes(document.languageId)) return item.hide();
     const counts = countsOf(languages.getDiagnostics(document.uri));
     const worst = grades.find((grade) => counts[grade] > 0);
-    item.text = worst === undefined ? 'Fettle: nothing found' : `Fettle: ${worst} ${counts[worst]}`;
+    item.text = worst === undefined ? 'Fettle: nothing found' : `Fettle: ${worst} (${counts[worst]})`;
     item.tooltip = grades
       .filter((grade) => counts[grade] > 0)
       .map((grade) => `${grade}: ${counts[grade]}`)

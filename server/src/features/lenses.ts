@@ -16,6 +16,7 @@ export function lensRange({ kind, parsed: { root }, lines }: Doc): Range | undef
 }
 
 const digits = 4;
+const powerDigits = 3;
 
 /** What a build comes to: the worst that was found, power from the wall, the price. */
 export function buildTitle({ build, judgement }: View): string {
@@ -23,7 +24,7 @@ export function buildTitle({ build, judgement }: View): string {
   const cost = build && statedCost(build);
   return [
     worstWords(judgement),
-    ...(watts ? [`${isBounded(watts) ? show(watts, 'W', digits) : '? W'} from the wall`] : []),
+    ...(watts ? [`${isBounded(watts) ? show(watts, 'W', powerDigits) : '? W'} from the wall`] : []),
     ...(cost && isBounded(cost) ? [show(cost, cost.unit, digits)] : []),
   ].join(' · ');
 }
@@ -35,7 +36,7 @@ function worstWords({ findings }: Judgement): string {
   if (!worst) return 'nothing found';
   const { length } = open.filter(({ grade }) => grade === worst.grade);
   if (worst.grade === 'unknown') return `nothing broken, ${length} unknown`;
-  return `${worst.grade}: ${counted(length, 'finding')}`;
+  return `worst: ${worst.grade} (${length})`;
 }
 
 /** What a change of a part does to the builds that use it. */

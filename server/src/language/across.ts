@@ -20,11 +20,24 @@ type Place = FileRef<AddressedHost>;
 export type Here = Pick<AddressedFile, 'place' | 'house'>;
 
 export class Across {
+  /** The move that the last rename asked for, for as long as the editor may still be about it. */
+  private own?: { readonly oldUri: string; readonly newUri: string; readonly until: number };
+
   constructor(
     private readonly shared: Shared,
     readonly index: UseIndex,
     private readonly pause: () => Promise<void>,
   ) {}
+
+  /**
+   * Whether a move is part of a rename that was just answered: its edits came with it, and the editor asks once more
+   * what the move brings.
+   */
+  isOwn({ oldUri, newUri }: { readonly oldUri: string; readonly newUri: string }): boolean {
+    const { own } = this;
+    const isSame = (a: string, b: string): boolean => this.shared.session.pathOf(a) === this.shared.session.pathOf(b);
+    return !!own && performance.now() < own.until && isSame(own.oldUri, oldUri) && isSame(own.newUri, newUri);
+  }
 
   /** Reads a file by its address; undefined for one that is none of ours or is not there. */
   async at(uri: string): Promise<(AddressedFile & Named) | undefined> {
@@ -124,6 +137,7 @@ export class Across {
     const edits = await this.edits(file, subject, name, asker);
     const { versionedEdits } = this.shared.client;
     if (!move) return editForClient({ documentChanges: edits }, versionedEdits);
+    this.own = { ...move, until: performance.now() + ownMs };
     return { documentChanges: [...edits, move] };
   }
 
@@ -163,6 +177,7 @@ export class Across {
 }
 
 const stretchMs = 12;
+const ownMs = 10_000;
 
 const refused = (why: string): ResponseError<void> => new ResponseError(LSPErrorCodes.RequestFailed, why);
 

@@ -42,6 +42,7 @@ export async function filesMoved(
     changes.set(file.uri, before ? { ...before, edits: [...before.edits, ...edit.edits] } : edit);
   };
   for (const move of moves) {
+    if (across.isOwn(move)) continue;
     const [house, from, to] = (await movedFolder(shared, across, move)) ?? [];
     if (house && from !== undefined && to !== undefined) add(house, movedFolders(house.doc, from, to));
     for (const part of await renamedParts(shared, across, move, asker))

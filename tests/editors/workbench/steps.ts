@@ -3,6 +3,7 @@ import { deepStrictEqual, ok, strictEqual } from 'node:assert';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as vscode from 'vscode';
+import { followsMoves, leadsToUsers, renames, showsNumbers, type Hands } from './across';
 import type { HostResults, Job } from './host';
 import { codeOf, coded, until, WAIT_LIMIT_MS } from './looking';
 import { serverProcesses } from './processes';
@@ -10,6 +11,8 @@ import { serverProcesses } from './processes';
 const job = JSON.parse(readFileSync(join(__dirname, 'job.json'), 'utf8')) as Job;
 const { scenario } = job;
 const STEP_LIMIT_MS = 15_000;
+
+const hands: Hands = { scenario, fileUri: (path) => fileUri(path), showBuild: () => showBuild() };
 
 type Measured = Record<string, number> | void;
 
@@ -19,6 +22,10 @@ const steps: Record<string, () => Promise<Measured>> = {
   'offers what may stand at a place': offersWhatMayStand,
   'mends on request all that has one reading': mendsAll,
   'puts the key of a missing fact into the part’s own file': fillsIn,
+  'renames a name and a part file with every use': () => renames(hands),
+  'follows a part file that is moved': () => followsMoves(hands),
+  'shows numbers behind values and above files': () => showsNumbers(hands),
+  'leads from a part to the builds that use it': () => leadsToUsers(hands),
   'finds the mistake as it is typed': findsMistake,
   'explains the key on hover': explainsOnHover,
   'mends it with one quick fix, undone in one step': mendsIt,
