@@ -77,7 +77,11 @@ async function check(paths: readonly string[], options: Options, world: World): 
   };
   const printer = printers[options.format](look, on);
   const tally = new Tally();
-  const mending = new Mending(loader, options.allFixes ? 'all' : 'first');
+  const mending = new Mending(
+    loader,
+    options.allFixes ? 'all' : 'first',
+    files.filter(({ kind }) => kind === 'build').length,
+  );
   const withFixes = async ({ section, file }: CheckRun): Promise<Section> => {
     const fixes = await mending.fixesOf(section, file, listed(section, look));
     tally.notMended += fixes.notSought;

@@ -4,14 +4,18 @@ import { bestFix, kindsSought, provenFileFixes, provenFixes, type ProvenFix } fr
 import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
 import type { Fixes, Section } from '../report/section';
+import type { Doc } from '../core/parts/doc';
 import type { LoadedFile, Loader } from '../session/loader';
 import { PartIndex } from '../session/part-index';
 
 /** Which fixes of a finding are looked for. */
 export type Wanted = 'first' | 'all';
 
-/** So many findings of a run have fixes looked for, unless all fixes are wanted. */
-const mostMended = 40;
+/** So many findings of a run have fixes looked for, unless all fixes are wanted; more where its builds are many. */
+const mostMended = 34;
+const mostOfLargeRun = 200;
+/** Each build has this many of its findings looked into, however many builds a run has, up to the most above. */
+const leastOfBuild = 2;
 /** No fix is looked for in a longer text, in UTF-16 units: each proof judges all of it again. */
 const longestMended = 20_000;
 /** Trying the parts of a folder in a place is left to `fettle swap` where there are more. */
@@ -21,22 +25,34 @@ export class Mending {
   private left: number;
   private readonly index: PartIndex;
 
+  /** @param builds how many builds are still to come: what is left is shared among them. */
   constructor(
     loader: Loader,
     private readonly wanted: Wanted,
+    private builds: number,
   ) {
-    this.left = wanted === 'all' ? Infinity : mostMended;
+    this.left =
+      wanted === 'all' ? Infinity : Math.max(mostMended, Math.min(mostOfLargeRun, this.builds * leastOfBuild));
     // What cannot be read in a parts folder is told where it is judged.
     this.index = new PartIndex(loader.texts, { tell: () => undefined });
+  }
+
+  /** The share of one file: of a build its part of what is left, of any other file what the builds can spare. */
+  private shareOf(doc: Doc): number {
+    if (doc.kind !== 'build') return Math.min(this.left - this.builds * leastOfBuild, mostMended / 4);
+    const share = Math.max(leastOfBuild, Math.ceil(this.left / Math.max(1, this.builds)));
+    this.builds = Math.max(0, this.builds - 1);
+    return Math.min(share, this.left);
   }
 
   /** The fixes of the findings that are listed of a file, worst findings first. */
   async fixesOf({ doc, judgement }: Section, file: LoadedFile | undefined, listed: readonly Finding[]): Promise<Fixes> {
     const fixes = new Map<Finding, readonly ProvenFix[]>();
     let notSought = 0;
+    const share = this.shareOf(doc);
     for (const finding of listed) {
       if (!finding.fixes || finding.accepted) continue;
-      if (this.left <= 0 || (this.wanted === 'first' && doc.text.length > longestMended)) {
+      if (fixes.size >= share || (this.wanted === 'first' && doc.text.length > longestMended)) {
         notSought++;
         continue;
       }

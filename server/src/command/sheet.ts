@@ -41,7 +41,7 @@ async function sheet(path: string, options: Options, world: World): Promise<Stat
   const opened = await openBuild(path, { ...world, today: date });
   const { build, judgement, loader, loaded, section, shown } = opened;
   const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
-  const { of: fixes } = await new Mending(loader, 'first').fixesOf(section, loaded, listed);
+  const { of: fixes } = await new Mending(loader, 'first', 1).fixesOf(section, loaded, listed);
   const made = sheetOf(build, judgement, { date, fileName: shown(section.doc), fixes });
   const output = openOutput(world, options.to);
   try {

@@ -240,7 +240,7 @@ class Inspection {
       );
     if (node.style === 'empty') return;
     const { slip } = readNode(this.doc, field, node);
-    if (!slip) return;
+    if (!slip || (field.type === 'choice' && field.refersTo === 'step' && this.isOwnStep(node.text))) return;
     const plain = node.style === 'plain' && node.span.end - node.span.start === node.text.length;
     const span = plain ? { start: node.span.start + slip.start, end: node.span.start + slip.end } : node.span;
     const mends = slip.instead.flatMap((text) => {
@@ -248,6 +248,17 @@ class Inspection {
       return edits ? [{ title: `Write ${quoted(text)}`, edits }] : [];
     });
     this.report(slip.code, slip.message, span, path, mends);
+  }
+
+  /** Whether a text names a step that the list has in words of the writer’s own. */
+  private isOwnStep(text: string): boolean {
+    const { root } = this.doc.parsed;
+    const steps = root?.type === 'map' ? root.get('steps')?.value : undefined;
+    if (steps?.type !== 'list') return false;
+    return steps.items.some((item) => {
+      const does = item.type === 'map' ? item.get('do')?.value : item;
+      return does?.type === 'scalar' && does.text.trim().toLowerCase() === text.trim().toLowerCase();
+    });
   }
 
   /** Nothing written yet is no more than a fact not stated; anything else is of the wrong kind. */

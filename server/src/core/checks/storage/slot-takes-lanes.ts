@@ -1,24 +1,28 @@
 // A filled slot that halves the lanes of another, whose card or drive then has fewer than it can use.
-import { derive, missing, unknown, type Figure, type Missing } from '../../figures/figure';
+import { derive, figure, missing, unknown, type Figure, type Missing } from '../../figures/figure';
 import { endOf, linkRate, wiringOf } from '../../figures/lanes';
 import { halvesNone, sharesNothing } from '../../figures/sharing';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, seated, type Seated, type Slot } from '../../figures/slots';
-import { all, any, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
+import { all, any, atLeast, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
+import type { Fact } from '../../parts/fact';
+import type { Quantity } from '../../quantity';
 import { check } from '../check';
 import { at, outcome, putOn, type FixIdea } from '../kit';
 
 export default check({
   id: 'slot-takes-lanes',
   area: 'storage',
-  grade: 'shortfall',
+  grade: 'note',
   what: 'No filled slot halves the lanes of another whose card or drive can use more than half.',
   why:
     'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s ' +
     'handbook.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; the board’s handbook, page on shared lanes',
   limits: [
+    'It is a shortfall where half the link is less than the card says it needs, or than the drive is promised to read ' +
+      'or write at; else a note, since most cards lose little by it.',
     'Only what filling a slot does to others is judged; how a slot is wired is judged by ' + '`card-lanes-fewer`.',
   ],
   examples: [
@@ -44,12 +48,15 @@ parts:
       const seat = seatOf(build, placed);
       if (seat.name === undefined) continue;
       const losers = others(build, seats, seat).map((other) => ({ ...other, truth: unharmed(seat, other) }));
-      const hit = losers.find(({ truth }) => truth.is === false);
+      const broken = losers.filter(({ truth }) => truth.is === false);
+      const needy = broken.find((loser) => needsMore(build, loser));
+      const hit = needy ?? broken[0];
       report(
         outcome(
           at(placed, placed.at.slot),
           losers.length === 0 ? sure(true) : all(...losers.map(({ truth }) => truth)),
           {
+            ...(needy ? { grade: 'shortfall' as const } : {}),
             broken: () =>
               sentence`${placed.label} in ${placed.at.slot} halves ${hit!.name}: ${hit!.placed.label} there keeps
                 ${hit!.half} of its ${hit!.own} lanes, ${rates(build, hit!)}.`,
@@ -122,6 +129,22 @@ function unharmed(seat: ReturnType<typeof seatOf>, other: Other): Truth {
   const enough = given(atMost(other.own, other.half), seat.slot?.halves, other.placed.at.slot);
   if (mayHalve(seat, other.name)) return enough;
   return any(enough, lacking(seat.slot ? [missing(seat.slot.halves, `what ${seat.name} halves`)] : seat.missingFacts));
+}
+
+/** Whether half the link is less than what a card says it needs, or a drive is promised to move. */
+function needsMore(build: Build, { placed, slot, half }: Other): boolean {
+  const now = linkRate(`halved link of ${placed.label}`, [
+    endOf(placed.part.link, placed.label),
+    { ...wiringOf(build, slot!), lanes: half },
+  ]);
+  return needsOf(build, placed).some((need) => need.value && atLeast(now, figure(need, 'rate needed')).is === false);
+}
+
+function needsOf(build: Build, placed: Seated): readonly Fact<Quantity>[] {
+  if ('rate-needed' in placed.part) return [placed.part['rate-needed']];
+  const name = 'name' in placed.at ? placed.at.name.value : undefined;
+  const promise = build.file.expect.drives.value?.get(name ?? '');
+  return promise ? [promise.read, promise.write] : [];
 }
 
 function rates(build: Build, { placed, name, slot, half }: Other): Sentence {
