@@ -9,6 +9,7 @@ const slips = {
   'bag-as-mat': 'bag as mat',
   'hot-part-touched': 'hot part touched',
   'supply-opened': 'supply opened',
+  'earth-lifted': 'earth lifted',
 } as const;
 
 describe.each(Object.entries(slips))('%s', (file, slip) => {

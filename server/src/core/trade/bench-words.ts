@@ -12,6 +12,7 @@ import {
 import { findPressing } from './processor-pressed';
 import type { PressedWhere } from './processor-said';
 import type { StepKind } from './steps';
+import { earthLifted } from './earth-words';
 import { supplyOpened } from './supply-words';
 
 export type HandlingMistake =
@@ -21,7 +22,8 @@ export type HandlingMistake =
   | 'vacuum cleaner'
   | 'bag as mat'
   | 'hot part touched'
-  | 'supply opened';
+  | 'supply opened'
+  | 'earth lifted';
 
 export interface SlipFound {
   /** The words that say it. */
@@ -39,6 +41,7 @@ const READERS: Readonly<Record<Exclude<HandlingMistake, 'processor pressed'>, Sl
   'bag as mat': bagAsMat,
   'hot part touched': hotTouched,
   'supply opened': supplyOpened,
+  'earth lifted': earthLifted,
 };
 
 /** A word without which a text cannot say the slip: most notes are done with here. */
@@ -50,6 +53,7 @@ const KEYS: Readonly<Record<HandlingMistake, RegExp>> = {
   'bag as mat': /bags?\b|pouch/i,
   'hot part touched': /hot\b|stress|load|running|test|burn-in|benchmark/i,
   'supply opened': /supply|psu\b/i,
+  'earth lifted': /earth|ground/i,
 };
 
 const ANY_KEY = new RegExp(

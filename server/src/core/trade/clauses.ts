@@ -68,8 +68,8 @@ const ORDERS =
   cover cut do drain draw drop fasten feel fit fix fold force get give go grab grip hammer hit hold hook insert
   install jam keep knock latch lay lean leave let lift line lock look loosen lower make mask measure mount move
   nudge open peel pick place plug poke power press pull push put raise ram read release remove replace rest
-  return rock rub run screw seat secure see set shove shut sit slam slide snap spread squeeze stand start swap
-  swing switch take tap tear test thread tighten tilt touch try turn twist undo unplug unscrew use wait watch
+  return rock rub run screw seat secure see set shove shut sit slam slide snap spread squeeze stand start stroke
+  brush swap swing switch take tap tear test thread tighten tilt touch try turn twist undo unplug unscrew use wait watch
   wedge wiggle wipe work write`);
 
 const isOrder = (word: string | undefined): boolean =>

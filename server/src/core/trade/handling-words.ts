@@ -60,10 +60,12 @@ const isContact = (tokens: readonly Token[], at: number): boolean => {
   return /^(?:pads?|springs?)$/.test(word) && (GILDED.has(before) || before === 'socket');
 };
 
-export const contactsTouched: SlipReader = ({ tokens }) => {
+export const contactsTouched: SlipReader = ({ tokens }, before) => {
   if (has(tokens, CLEANED)) return undefined;
   if (has(tokens, CLOTHS) && !tokens.some(({ word }) => word === 'socket')) return undefined;
   const contact = (at: number): boolean => isContact(tokens, at);
+  const them = before ? wipedByHand(tokens, before.tokens) : undefined;
+  if (them) return them;
   for (const [i, { word }] of tokens.entries()) {
     const touched = TOUCH.has(word) && !withContacts(tokens, i) ? reach(tokens, i + 1, contact, SOCKET) : -1;
     if (touched >= 0) return [i, touched];
@@ -80,6 +82,17 @@ export const contactsTouched: SlipReader = ({ tokens }) => {
   }
   return undefined;
 };
+/** “Look at the contacts, then wipe them with a thumb”: what the clause before named last. */
+function wipedByHand(tokens: readonly Token[], before: readonly Token[]): Place {
+  const verb = tokens.findIndex(({ word }) => WIPE.has(word));
+  const finger = tokens.findIndex(({ word }, at) => at > verb && names(FINGER, word));
+  if (verb < 0 || finger < 0 || !/^(?:them|these)$/.test(tokens[verb + 1]?.word ?? '')) return undefined;
+  const named = before.findLastIndex((_, at) => isContact(before, at));
+  const other = before.findLastIndex(({ word }) => /[^s]s$/.test(word));
+  return named >= 0 && named >= other ? [verb, finger] : undefined;
+}
+const WIPE = verbForms('wipe rub stroke brush clean');
+
 /** “The pins touch the lands”, “hold it with the contacts down”: nobody touches them. */
 const withContacts = (tokens: readonly Token[], verb: number): boolean => {
   const contact = tokens.findIndex((_, at) => isContact(tokens, at));
@@ -227,6 +240,8 @@ export const hotTouched: SlipReader = (clause, before, next) => {
     (clause.opener === undefined && asLongAsHot(tokens));
   for (const [i, { word }] of tokens.entries()) {
     if (/^reach(?:es|ing)?$/.test(word) && /^in/.test(tokens[i + 1]?.word ?? '') && when) return [i, i + 1];
+    const asked = next?.opener === 'if' ? [] : tokens.slice(i + 1);
+    if (isByHand(tokens, i) && asksHowHot(asked, next)) return [i, tokens.length - 1];
     if (!HANDLES.has(word)) continue;
     const thing = reach(tokens, i + 1, (at) => names(HOT_THING, tokens[at]!.word), WARM);
     if (thing >= 0 && (when || tokens.slice(i, thing).some((token) => token.word === 'hot'))) return [i, thing];
@@ -234,6 +249,15 @@ export const hotTouched: SlipReader = (clause, before, next) => {
   }
   return undefined;
 };
+/** “Check by hand”, “see with a finger”. */
+const isByHand = (tokens: readonly Token[], verb: number): boolean =>
+  CHECKS.has(tokens[verb]!.word) &&
+  tokens
+    .slice(verb + 1, verb + 5)
+    .some(({ word }, i, all) => names(BARE_HAND, word) && /^(?:by|with|your|a|the)$/.test(all[i - 1]?.word ?? ''));
+const CHECKS = verbForms('check test see find try');
+const BARE_HAND = wordSet('hand finger fingertip palm');
+
 const WARM = wordSet('of hot still off out m.2 graphics memory power up');
 
 const asLongAsHot = (tokens: readonly Token[]): boolean => {

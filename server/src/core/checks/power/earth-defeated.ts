@@ -3,6 +3,7 @@ import { sentence } from '../../figures/sentence';
 import { fits } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
+import { slipsIn } from '../work/steps-kit';
 
 export default check({
   id: 'earth-defeated',
@@ -11,6 +12,9 @@ export default check({
   what: 'The earth contact is connected.',
   why: 'Without earth the supply’s filter puts half the mains voltage on the case, and a fault puts all of it there.',
   source: 'common practice; the local electrical code',
+  limits: [
+    'It is judged from `place.mains.earth` and from the notes of steps, which are read by word lists, in English only.',
+  ],
   caution: 'no-earth',
   examples: [
     {
@@ -25,6 +29,13 @@ place: { mains: { earth: connected } }
   ],
   test(build, report) {
     const { earth } = build.file.place.mains;
+    slipsIn(build, report, {
+      'earth lifted': {
+        done: 'take the earth contact away, and a fault puts mains voltage on the case',
+        rather: 'keep it connected, and look for what hums elsewhere',
+        instead: 'Keep the earth contact connected.',
+      },
+    });
     if (!earth.entry) return;
     report(
       outcome(
