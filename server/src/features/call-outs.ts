@@ -16,11 +16,6 @@ export interface CallItem {
   selectionRange: Range;
 }
 
-export interface Call {
-  readonly item: CallItem;
-  readonly ranges: Range[];
-}
-
 /** A file as an item: a part by its name, a build by its title. */
 export function itemOf(file: Named): CallItem {
   const { doc, partName } = file;

@@ -34,11 +34,6 @@ export interface TextDocumentEdit {
   textDocument: { uri: string; version: number | null };
   edits: TextEdit[];
 }
-export interface RenameFile {
-  kind: 'rename';
-  oldUri: string;
-  newUri: string;
-}
 /** Always with versions, so that a client refuses an edit made for an older text. */
 export interface WorkspaceEdit {
   documentChanges: TextDocumentEdit[];

@@ -116,8 +116,10 @@ function nameBelow({ place: { host, root } }: Here, path: string): string | unde
   const base = host.pathIn(root, '').replace(/[\\/]$/, '');
   const isBelow = base === '' || (path.startsWith(base) && /[\\/]/.test(path.charAt(base.length)));
   if (!isBelow) return undefined;
-  return path
+  const name = path
     .slice(base.length)
     .replace(/^[\\/]/, '')
     .replaceAll('\\', '/');
+  // Where paths are addresses, names are encoded in them.
+  return /^[a-z][\w+.-]+:/i.test(base) ? decodeURIComponent(name) : name;
 }
