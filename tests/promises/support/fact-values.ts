@@ -1,6 +1,7 @@
 // What a fact may be that no file states: the ends of its range, every word of its vocabulary, names of its build.
 import type { Build } from '../../../server/src/core/build/build';
 import { thingLists } from '../../../server/src/core/build/named-things';
+import type { Doc } from '../../../server/src/core/parts/doc';
 import type {
   Field,
   FormField,
@@ -12,7 +13,7 @@ import type {
 } from '../../../server/src/core/parts/field';
 import { readScalar } from '../../../server/src/core/parts/scalar';
 import { inUnit, plainNumber } from '../../../server/src/core/quantity';
-import type { Tree } from './fact-trees';
+import { treeOf, type Tree } from './fact-trees';
 import { scalarsOf } from './scalars';
 
 /** Chance that is the same in every run. */
@@ -35,6 +36,18 @@ export class Chance {
 
 /** Texts and maps that stand under a key in any file: what people write there. */
 export type Seen = ReadonlyMap<string, readonly Tree[]>;
+
+/** What stands under each key in some files; under `key[]` and `key.*` the items of lists and what names stand for. */
+export function seenIn(docs: readonly Doc[]): Seen {
+  const seen = new Map<string, Tree[]>();
+  const visit = (tree: Tree, keys: readonly string[]): void => {
+    for (const key of keys) seen.set(key, [...(seen.get(key) ?? []), tree]);
+    if (tree instanceof Map) for (const [key, value] of tree) visit(value, [key, `${keys[0] ?? ''}.*`]);
+    else if (Array.isArray(tree)) for (const item of tree) visit(item, [`${keys[0] ?? ''}[]`]);
+  };
+  for (const { parsed } of docs) visit(treeOf(parsed.root), []);
+  return seen;
+}
 
 const mostOfAKind = 40;
 

@@ -10,6 +10,32 @@ import type { Field } from '../../../server/src/core/parts/field';
 import { today } from '../../support/bench';
 import { at, pathIn, put, treeOf, written, type Tree } from './fact-trees';
 
+/**
+ * Keys that make a build or a part another one (a cooler with tubes is liquid), set it otherwise, or say
+ * nothing of it.
+ */
+const structural = new Set([
+  'use',
+  'kind',
+  'count',
+  'name',
+  'format',
+  'build',
+  'steps',
+  'accept',
+  'expect',
+  'source',
+  'maker',
+  'model',
+  'tubes',
+  'mount',
+  'pump-header',
+  'flow',
+  'tube-length',
+  'power-limit',
+  'applied-compound',
+]);
+
 export interface Place {
   readonly file: string;
   readonly path: Path;
@@ -71,6 +97,23 @@ export class Workspace {
 
   fieldAt({ file, path }: Place): Field | undefined {
     return meaningOf(this.files.get(file)!.doc, path)?.field;
+  }
+
+  /** The facts that a file could state beside those it states: at its top and in its groups. */
+  absentIn(file: string): readonly Place[] {
+    const found: Place[] = [];
+    const visit = (path: Path): void => {
+      const meaning = meaningOf(this.files.get(file)!.doc, path);
+      const tree = at(this.tree(file), path);
+      if (!(tree instanceof Map)) return;
+      for (const [key, field] of Object.entries((meaning?.table ?? {}) as Record<string, Field>)) {
+        const below = [...path, key];
+        if (!tree.has(key) && field.type !== 'group' && !structural.has(key)) found.push({ file, path: below });
+      }
+      for (const key of tree.keys()) visit([...path, key]);
+    };
+    visit([]);
+    return found;
   }
 
   /** The answers of some checks by id and subject. */

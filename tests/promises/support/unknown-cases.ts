@@ -4,6 +4,7 @@ import { checks } from '../../../server/src/core/checks/all';
 import type { Check } from '../../../server/src/core/checks/check';
 import type { Outcome } from '../../../server/src/core/checks/kit';
 import type { Missing } from '../../../server/src/core/figures/figure';
+import { eachOnce } from '../../../server/src/core/figures/missing-facts';
 import type { Gap } from '../../../server/src/core/parts/fact';
 import type { Tree } from './fact-trees';
 import { Values, type Chance, type Seen } from './fact-values';
@@ -33,7 +34,7 @@ export function casesOf(workspace: Workspace, without: string): Case[] {
       check: ofBuilds.find(({ id }) => key.startsWith(`${id} at `))!,
       key,
       subjects,
-      missing: truth.missing,
+      missing: eachOnce(truth.missing),
     }));
 }
 
@@ -97,6 +98,9 @@ export interface Trial {
   readonly tries: number;
 }
 
+/** Where some fact has turned nothing yet, so many times as much is tried. */
+const patience = 4;
+
 /** Puts the named facts in, at the ends of what they may be and at others. */
 export function tried(one: Case, slots: readonly Slot[], chance: Chance, most: number): Trial {
   const verdicts = new Map<string, readonly number[]>();
@@ -148,7 +152,7 @@ export function tried(one: Case, slots: readonly Slot[], chance: Chance, most: n
       const base = slots.map(({ values }) => Math.min(end, values.length - 1));
       if (tries < most && !needed.has(i)) walk(base, base.with(i, Math.min(1 - end, slots[i]!.values.length - 1)));
     }
-  while (tries < most && needed.size < slots.length) {
+  while (tries < most * patience && needed.size < slots.length) {
     walk(random(), random());
     const idle = slots.findIndex((_, i) => !needed.has(i));
     if (idle < 0) break;
@@ -174,3 +178,38 @@ function keyOf({ path }: Place, isNamed: boolean): string {
   const last = path.at(-1);
   return typeof last === 'number' ? `${path.at(-2)}[]` : isNamed ? `${path.at(-2)}.*` : String(last);
 }
+
+/**
+ * Facts that are stated nowhere and that the answer does not name, though one of them alone decides it. So many are
+ * drawn and tried at a few values each.
+ */
+export function strangersOf(one: Case, seen: Seen, chance: Chance, many: number): readonly string[] {
+  const { workspace, missing } = one;
+  const { build } = workspace;
+  const values = new Values(build, seen, chance);
+  const files = [build.doc.name, ...[...build.dependsOn].map((name) => `parts/${name}.part.yaml`)];
+  const absent = files.flatMap((file) => workspace.absentIn(file).map((place) => ({ place, file })));
+  return chance
+    .some(absent, many)
+    .filter(({ place, file }) => {
+      const path = place.path.join('.');
+      const isNamed = missing.some((lack) =>
+        lack.doc.name === file
+          ? isWithin(lack.path, path)
+          : file === build.doc.name && isWithin(lack.path, ofPart(path)),
+      );
+      if (isNamed) return false;
+      const some = chance.some(values.of(workspace.fieldAt(place)!, String(place.path.at(-1))), 3);
+      return some.some((value) => verdictOf(one, workspace.with(place, value)).is !== 'unknown');
+    })
+    .map(({ place, file }) => `${file}:${place.path.join('.')}`);
+}
+
+/** Whether one path is the other, or lies above or below it; a fact that the build spells out is the part’s. */
+const isWithin = (named: string, path: string): boolean => {
+  const plain = named.replace(/\[(\d+)\]/g, '.$1');
+  return plain === path || plain.startsWith(`${path}.`) || path.startsWith(`${plain}.`);
+};
+
+/** The path of a fact below its part, where the build spells it out. */
+const ofPart = (path: string): string => path.replace(/^parts\.\w+\.(?:\d+\.)?/, '');
