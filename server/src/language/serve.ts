@@ -25,6 +25,7 @@ import { Grace, type After } from './grace';
 import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
+import { answerLayout, layoutOffered } from './layout-answers';
 import { answerNames, movesOffered, namesOffered } from './name-answers';
 import { answerHints, answerLenses, numbersOffered } from './number-answers';
 import { answerOutline, answerWorkspace, outlineOffered } from './outline-answers';
@@ -142,6 +143,7 @@ class Server {
     );
     answer(shared, this.shelf, this.environment.pause);
     answerNames(shared, this.across, () => this.anew());
+    answerLayout(shared);
     answerOutline(shared, this.across);
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
     answerHints(shared, this.perFile.hintsFor);
@@ -200,6 +202,7 @@ class Server {
       definitionProvider: true,
       ...namesOffered(client),
       ...outlineOffered,
+      ...layoutOffered,
       ...numbersOffered(client),
       documentSymbolProvider: { label: 'Fettle' },
       completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'], resolveProvider: true },

@@ -35,6 +35,8 @@ export declare const textDocumentCodeLens: Validator;
 export declare const codeLensResolve: Validator;
 export declare const workspaceWillRenameFiles: Validator;
 export declare const workspaceDidRenameFiles: Validator;
+export declare const textDocumentFormatting: Validator;
+export declare const textDocumentOnTypeFormatting: Validator;
 export declare const textDocumentCompletion: Validator;
 export declare const completionItemResolve: Validator;
 export declare const textDocumentDocumentSymbol: Validator;

@@ -85,6 +85,8 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'codeLens/resolve': object({ range, data: object({ uri: text }) }),
   'workspace/willRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
   'workspace/didRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
+  'textDocument/formatting': object(document),
+  'textDocument/onTypeFormatting': object({ ...document, position: object(at), ch: text }),
   'textDocument/completion': object({ ...document, position: object(at) }),
   'completionItem/resolve': object({ label: text, data: object({ uri: text, path: text, part: text }) }, ['label']),
   'textDocument/documentSymbol': object(document),

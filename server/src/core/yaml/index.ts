@@ -15,5 +15,6 @@ export {
 export type { Value } from './edits';
 export { nodeAt } from './at';
 export type { At } from './at';
-export { writingAt } from './writing';
+export { relayout } from './relayout';
+export { columnOfNew, writingAt } from './writing';
 export type { Writing } from './writing';

@@ -35,6 +35,22 @@ export function writingAt(doc: Parsed, offset: number): Writing {
   };
 }
 
+/**
+ * The column in which a new line at an offset begins: below a key that waits for its value two further in, else where
+ * the line above begins. Undefined where that is not ours to say: the line says something, or stands within a value.
+ */
+export function columnOfNew(doc: Parsed, offset: number): number | undefined {
+  const { text } = doc;
+  const own = lineAt(text, offset);
+  const before = previousLineAt(text, own.start);
+  if (text.slice(own.start, own.end).trim() !== '' || before < 0 || valueAround(doc, offset)) return undefined;
+  const above = lineAt(text, before);
+  if (above.isBlank || /[,{[]$/.test(above.content)) return undefined;
+  const { column, dashes, content } = above;
+  if (isOpening(above)) return content === '' ? dashes.at(-1)! + 2 : column + 2;
+  return dashes.length > 0 && !/^[^\s{["']+: /.test(content) ? dashes.at(-1) : column;
+}
+
 interface Line extends Span {
   readonly isBlank: boolean;
   /** Where its own text begins, dashes left out. */
