@@ -202,7 +202,7 @@ class Pass {
     return lines;
   }
 
-  /** The column of a line’s text: its own, as its value’s first line moved, or as the line that a comment stands over. */
+  /** The column of a line’s text: its own, as its value’s first line moved, or as the line below a comment. */
   private columnOf(line: Line, held: Held | undefined, below: Line | undefined): number | undefined {
     if (held && held.span.start < line.start && held.span.end > line.start) {
       if (!line.isBlank) return line.column + held.by;
