@@ -100,6 +100,6 @@ describe('a fact taken out of a part file', () => {
         }
       }
       expect(wrong).toEqual([]);
-    }, 60_000);
+    }, 120_000);
   }
 });

@@ -44,7 +44,10 @@ export const roles = {
     what: 'The board.',
     fields: {
       ...use,
-      firmware: version('The firmware version it arrives with.', '"1.08"', { refersTo: 'firmware version' }),
+      firmware: version('The firmware version it arrives with.', '"1.08"', {
+        refersTo: 'firmware version',
+        printed: 'A sticker on the board or its box; the seller can look.',
+      }),
     },
   },
   processor: {

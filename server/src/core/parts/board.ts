@@ -70,6 +70,7 @@ const slot = group(
     'component-room': length(
       'Room above the module’s board, under the board’s heat sink or what lies over it.',
       '1.5 mm',
+      onM2Page,
     ),
     'room-below': length('Room between the module’s board and the board, for components on its back.', '1.5 mm'),
     cover: flag('Whether the board brings a heat sink of its own for an M.2 socket.', onM2Page),
@@ -115,7 +116,9 @@ export const board = {
     '[A, C, F, G, H, J, K, L, M]',
     inDrawing,
   ),
-  underside: length('How far pins and parts stand out below the board.', '3 mm'),
+  underside: length('How far pins and parts stand out below the board.', '3 mm', {
+    printed: 'Nobody: measure the board.',
+  }),
   'shield-fitted': flag('Whether the I/O shield is fixed to the board.', {
     printed: 'The handbook’s page on the contents of the package.',
   }),
@@ -258,5 +261,7 @@ export const board = {
     names: BOARD_CONNECTOR_WORDS,
     printed: 'The handbook’s page on power connectors.',
   }),
-  draw: draw('What the board itself draws.'),
+  draw: draw('What the board itself draws.', {
+    printed: 'Published measurements of the board; data sheets seldom have it.',
+  }),
 } as const;

@@ -100,6 +100,7 @@ export const peaks = list(
   ),
   'Short peaks over the sustained draw, by how long they last.',
   '[{ power: 520 W, lasts: 10 ms }]',
+  { printed: 'Published measurements of the card; data sheets seldom have it.' },
 );
 
 /** Connectors by kind; `more.names` where the part decides what a bare number of pins means. */

@@ -119,6 +119,7 @@ export const drive = {
     'K',
     'How much warmer than the air around it the drive gets at work.',
     '18 K',
+    { printed: 'Nobody: measure it at work, or take a published measurement.' },
   ),
   thread: choice(['M3', '6-32'], 'Thread of its fixing holes.', { spellings: THREAD_WORDS, ...inDimensions }),
   'screw-depth': length('Deepest that a screw may go.', '3 mm', inDimensions),

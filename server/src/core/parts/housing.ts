@@ -36,7 +36,7 @@ export const pcCase = {
         ...onTrayPage,
       }),
       removable: flag('Whether single standoffs come out.', onTrayPage),
-      height: length('Height of the standoffs.', '6.5 mm'),
+      height: length('Height of the standoffs.', '6.5 mm', onTrayPage),
     },
     'The standoffs on the tray.',
     '{ pattern: ATX, removable: true, height: 6.5 mm }',
