@@ -182,6 +182,19 @@ describe('the order of work', () => {
     ).toContain('Hot glue.');
   });
 
+  it('warns before what the build alone lists, as before any work of its kind', () => {
+    const cell = stepsOf(sheetFor(named('sonar-lab'))).find(({ title }) => title === 'Change coin cell')!;
+    expect(cell.cautions.map(({ word }) => word)).toEqual(['WARNING']);
+    expect(cell.notes).toContain('Listed by the build; its parts do not ask for it.');
+  });
+
+  it('prints no words of the build that would do harm', () => {
+    const sheet = sheetFor(named('sonar-lab'));
+    const { notes } = stepsOf(sheet).find(({ title }) => title === 'Fit processor')!;
+    expect(notes).toEqual(['The build’s own words for it would do harm, and are left out: see finding 7.']);
+    expect(JSON.stringify(stepsOf(sheet))).not.toContain('both thumbs');
+  });
+
   it('never prints a weaker word in place of ours', () => {
     const sheet = sheetOfText(
       [

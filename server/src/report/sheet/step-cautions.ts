@@ -4,6 +4,7 @@ import type { Step } from '../../core/figures/steps';
 import { weaker } from '../../core/trade/caution-words';
 import { CAUTIONS, type CautionId } from '../../core/trade/cautions';
 import { deferral, type SignalWord } from '../../core/trade/signal-words';
+import { STEP_CAUTIONS } from '../../core/trade/steps';
 import type { MergedStep } from './merged-steps';
 import { oneLine, type SheetCaution } from './model';
 
@@ -29,10 +30,11 @@ export class StepCautions {
   private readonly said = new Map<CautionId, number>();
   private readonly stated: (Stated & { readonly number: number })[] = [];
 
-  before({ derived, stated, before }: MergedStep, number: number): readonly SheetCaution[] {
+  before({ kind, derived, stated, before }: MergedStep, number: number): readonly SheetCaution[] {
     const own = [...before, ...(stated ? [stated] : [])].flatMap((step) => statedIn(step));
     for (const one of own) this.stated.push({ ...one, number });
-    const ids = derived?.cautions ?? [];
+    // What the build alone lists has the cautions of its kind of work.
+    const ids = derived?.cautions ?? (kind && STEP_CAUTIONS[kind]) ?? [];
     const covered = new Set(ids.filter((id) => own.some((one) => covers(one, id))));
     for (const id of covered) this.said.set(id, this.said.get(id) ?? number);
     return [

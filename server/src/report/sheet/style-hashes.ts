@@ -2,6 +2,6 @@
 import type { Paper } from './style';
 
 export const styleHashes: Readonly<Record<Paper, string>> = {
-  a4: 'fCfgPxuP2NtWtrQy6XsCjsa6UHvoRHNcINZJkYocL7w=',
-  letter: '/PFAmoUJEMi7amsFiqHRMYnaIcX+yQExLklKbexdSxE=',
+  a4: 'IqqgGCwlxsA7YzxEFvBzDseM/DApQ9LuKNfuzUHRsuw=',
+  letter: 'dvscSSS3QD+ONrvaUbAy6Wf+O7NjiFCsJhJ6AwL4+Lg=',
 };

@@ -163,5 +163,6 @@ export const sheetStyle = [text, ticks, tables, steps, media, pictureStyle].join
 /** The whole style of a page of its own; the left margin is for punching. */
 export const pageStyle = (paper: Paper): string =>
   `@page { size: ${sizes[paper]}; margin: 13mm 13mm 15mm 20mm; ` +
+  '@bottom-left { content: "Bench sheet"; font: 8pt Arial, sans-serif; } ' +
   '@bottom-right { content: counter(page) " of " counter(pages); font: 8pt Arial, sans-serif; } }\n' +
   `body { margin: 0; }\n${colours}\n${sheetStyle}\n`;

@@ -1,5 +1,6 @@
 // The order of work on the sheet, in its stretches: on the bench, in the case, running, handed over.
 import { listed } from '../../core/text';
+import type { Step } from '../../core/figures/steps';
 import { HANDLING, RUNNING, type StepKind } from '../../core/trade/steps';
 import { reasonsOf, type SharedReason } from '../order';
 import type { Context } from './context';
@@ -98,7 +99,7 @@ function sheetStep(context: Context, step: MergedStep, number: number, cautions:
   const place = stated ? `steps.${stated.index}` : undefined;
   const notes = [
     ...(derived?.note ? [`${upperFirst(derived.note)}.`] : []),
-    ...(stated && stated.group.note.text !== '' ? [oneLine(stated.group.note.text)] : []),
+    ...(stated ? ownNote(context, stated) : []),
     ...(stated && !derived && kind ? ['Listed by the build; its parts do not ask for it.'] : []),
   ];
   return {
@@ -120,6 +121,19 @@ function sheetStep(context: Context, step: MergedStep, number: number, cautions:
 /** That a machine has to run before it is tested goes without saying. */
 const isPlain = (kind: StepKind, after: readonly StepKind[]): boolean =>
   RUNNING.includes(kind) && after.length === 1 && after[0] === 'first start';
+
+/** What the build says of a step; words that would do harm are not printed where someone might follow them. */
+function ownNote({ findings, places }: Context, { index, path, group }: Step): readonly string[] {
+  const text = oneLine(group.note.text);
+  if (text === '') return [];
+  const harms = findings.some(({ grade, subject }) => grade === 'harm' && subject === `${path}.note`);
+  const numbers = places.findingsAt(`steps.${index}.note`);
+  return [
+    harms
+      ? `The build’s own words for it would do harm, and are left out: see finding ${listed(numbers.map(String))}.`
+      : text,
+  ];
+}
 
 /** So many steps are named in a reason; more of them are all that came before. */
 const mostNamed = 5;
