@@ -159,6 +159,16 @@ describe('rename', () => {
     await expect(rename(desk, 'norrvik/b7-forge', 'norrvik/x')).rejects.toThrow('alias.pcbuild.yaml names');
   });
 
+  test('fits what lies on disk now, though the client does not tell of changes there', async () => {
+    await client.start(whole);
+    await client.open(desk);
+    await rename(desk, 'norrvik/b7-forge', 'norrvik/x');
+    const changed = `# A line more.\n${build('Counter')}`;
+    client.files.set('ws/shed/counter.pcbuild.yaml', changed);
+    const edit = await rename(desk, 'norrvik/b7-forge', 'norrvik/x');
+    expect(client.applied('shed/counter.pcbuild.yaml', edit)).toBe(changed.replace('b7-forge', 'x'));
+  });
+
   test('takes no name that another file has, and moves no file in an editor that does not', async () => {
     await client.start(whole);
     await client.open(desk);

@@ -37,13 +37,13 @@ describe('hints', () => {
     const { capabilities } = await client.start();
     expect(capabilities.inlayHintProvider).toEqual({ resolveProvider: false });
     await client.open(desk);
-    expect(await labels()).toEqual(['4 W', '5 mm to spare']);
-    expect((await hints())[1]).toMatchObject({ tooltip: { value: expect.stringContaining('155 mm') } });
+    expect(await labels()).toEqual(['4 W · 5 mm to spare']);
+    expect((await hints())[0]).toMatchObject({ tooltip: { value: expect.stringContaining('155 mm') } });
     client.dispose();
     client = new TestClient(files);
     await client.start({ textDocument: { inlayHint: { resolveSupport: { properties: ['tooltip'] } } } });
     await client.open(desk);
-    const [, gap] = await hints();
+    const [gap] = await hints();
     expect(gap!.tooltip).toBeUndefined();
     expect(await client.connection.sendRequest('inlayHint/resolve', gap)).toMatchObject({
       tooltip: { value: expect.stringContaining('155 mm') },
@@ -70,7 +70,7 @@ describe('hints', () => {
     expect(asked).toHaveLength(length);
     power = true;
     await client.connection.sendNotification('workspace/didChangeConfiguration', { settings: null });
-    await expect.poll(labels).toEqual(['4 W', '5 mm to spare']);
+    await expect.poll(labels).toEqual(['4 W · 5 mm to spare']);
     client.dispose();
     client = new TestClient(files);
     await client.start({}, { initializationOptions: { settings: { hints: { clearance: false } } } });
@@ -79,7 +79,7 @@ describe('hints', () => {
     await client.connection.sendNotification('workspace/didChangeConfiguration', {
       settings: { fettle: { hints: { power: 'yes' } } },
     });
-    expect(await labels()).toEqual(['4 W', '5 mm to spare']);
+    expect(await labels()).toEqual(['4 W · 5 mm to spare']);
     expect(client.logged.join('\n')).toContain('fettle.hints.power');
   });
 
@@ -99,7 +99,7 @@ describe('hints', () => {
     expect(asked).toHaveLength(before);
     await client.open(cooler);
     await client.type(cooler, '150 mm', '152 mm');
-    expect(await labels()).toEqual(['4 W', '3 mm to spare']);
+    expect(await labels()).toEqual(['4 W · 3 mm to spare']);
     await expect.poll(() => asked.slice(before)).toEqual(expect.arrayContaining(['hints', 'lenses']));
   });
 });

@@ -6,7 +6,6 @@ import {
   Position,
   Range,
   StatusBarAlignment,
-  ThemeColor,
   Uri,
   window,
   type Diagnostic,
@@ -37,8 +36,6 @@ export function worstGrade(languageIds: readonly string[]): Disposable[] {
       .filter((grade) => counts[grade] > 0)
       .map((grade) => `${grade}: ${counts[grade]}`)
       .join('\n');
-    const isError = worst === 'harm' || worst === 'stop';
-    item.backgroundColor = isError ? new ThemeColor('statusBarItem.errorBackground') : undefined;
     item.show();
   };
   show();

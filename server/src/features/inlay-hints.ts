@@ -31,22 +31,33 @@ export interface InlayHint {
 
 /** A hint before it is printed: where, in what words, and what they rest on. */
 export interface Told {
-  readonly kind: HintKind;
   readonly at: Span;
   readonly label: string;
   readonly uses: readonly Used[];
 }
 
-/** The hints of a range of a file, in order, without their tooltips; none where the file is no build. */
+/**
+ * The hints of a range of a file, in order, without their tooltips; what stands at one place is one hint. None where
+ * the file is no build.
+ */
 export function hintsIn({ doc, build }: Reading, range: Range, shows: (kind: HintKind) => boolean): Told[] {
   if (!build) return [];
   const [start, end] = [doc.lines.offsetAt(range.start), doc.lines.offsetAt(range.end)];
-  return hintKinds
-    .filter(shows)
-    .flatMap((kind) => makers[kind](build).map((told) => ({ kind, ...told })))
-    .filter(({ at }) => at.end >= start && at.end <= end)
-    .sort((a, b) => a.at.end - b.at.end);
+  const byPlace = new Map<number, Told>();
+  for (const told of hintKinds.filter(shows).flatMap((kind) => makers[kind](build))) {
+    const { end: place } = told.at;
+    if (place < start || place > end) continue;
+    const before = byPlace.get(place);
+    byPlace.set(place, before ? joined(before, told) : told);
+  }
+  return [...byPlace.values()].sort((a, b) => a.at.end - b.at.end);
 }
+
+const joined = (a: Told, b: Told): Told => ({
+  at: a.at,
+  label: `${a.label} · ${b.label}`,
+  uses: [...a.uses, ...b.uses],
+});
 
 /** A hint as editors take it. */
 export const printed = ({ doc }: Reading, { at, label }: Told): InlayHint => ({
@@ -62,7 +73,7 @@ export function tooltipOf({ doc }: Reading, { uses }: Told, kind: MarkupContent[
   return markup([...workingBlocks(stepsOf(uses), doc), ...lacks], kind);
 }
 
-type Maker = (build: Build) => Omit<Told, 'kind'>[];
+type Maker = (build: Build) => Told[];
 
 const makers: Readonly<Record<HintKind, Maker>> = {
   link: (build) => [
@@ -116,7 +127,7 @@ function inWords(one: Figure, unit: UnitName, most: number): string {
 const isUnknown = ({ hi, missing }: Figure): boolean => hi === Infinity && missing.length > 0;
 
 /** Behind the slot or port that a part names; where it names none, there is no link to speak of. */
-function linkHint(placed: Seated, rate: Figure): Omit<Told, 'kind'>[] {
+function linkHint(placed: Seated, rate: Figure): Told[] {
   const { slot, port } = placed.at as { slot: { node?: Node }; port?: { node?: Node } };
   const node = slot.node ?? port?.node;
   if (!node || node.span.end === node.span.start) return [];
@@ -124,7 +135,7 @@ function linkHint(placed: Seated, rate: Figure): Omit<Told, 'kind'>[] {
 }
 
 /** Behind the part’s name; of a part that is spelled out, behind its model, its name or its bare key. */
-function hintAt(placed: Placed, label: string, uses: readonly Used[]): Omit<Told, 'kind'>[] {
+function hintAt(placed: Placed, label: string, uses: readonly Used[]): Told[] {
   const { used, map, doc } = placed;
   if (used && used.file === undefined) return [];
   const own = ['model', 'name', 'maker'].flatMap((key) => map?.get(key) ?? []).find(({ merged }) => !merged)?.value;

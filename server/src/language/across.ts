@@ -122,8 +122,16 @@ export class Across {
     }
   }
 
+  /** Edits of files that are not open must fit what lies on disk now; a client that watches them tells what changes. */
+  readAnew(): void {
+    if (this.shared.client.watches) return;
+    this.shared.session.changedAnywhere();
+    this.index.changedAnywhere();
+  }
+
   /** The change that renames what is named at a position, everywhere. */
   async rename(uri: string, position: Position, newName: string, asker: Asker): Promise<ProtocolEdit | null> {
+    this.readAnew();
     const file = await this.at(uri);
     if (!file) return null;
     const subject = renamedAt(file, position);

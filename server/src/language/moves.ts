@@ -33,6 +33,7 @@ export async function filesMoved(
   moves: readonly Move[],
   asker: Asker,
 ): Promise<ProtocolEdit | null> {
+  across.readAnew();
   const changes = new Map<string, TextDocumentEdit>();
   // What cannot be changed safely stays, and is found when the builds are judged.
   const add = (file: AddressedFile, edits: readonly Edit[] = []): void => {

@@ -8,7 +8,7 @@ import {
   type InlayHint,
   type ServerCapabilities,
 } from 'vscode-languageserver/node';
-import { hintsIn, printed, tooltipOf, type HintKind, type Told } from '../features/inlay-hints';
+import { hintsIn, printed, tooltipOf, type Told } from '../features/inlay-hints';
 import { buildTitle, lensRange, partTitle } from '../features/lenses';
 import type { Location } from '../features/shapes';
 import { wholeFile } from '../features/subject';
@@ -29,7 +29,6 @@ export const numbersOffered = ({ resolvesTips }: Client): ServerCapabilities => 
 
 interface HintData {
   readonly uri: string;
-  readonly kind: HintKind;
 }
 
 /** Registers the answers; `settingsFor` gives the hints that are wished for a file. */
@@ -44,7 +43,7 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
       if (!judged?.build) return null;
       const whole = (told: Told): Partial<InlayHint> =>
         shared.client.resolvesTips
-          ? { data: { uri, kind: told.kind } satisfies HintData }
+          ? { data: { uri } satisfies HintData }
           : { tooltip: tooltipOf(judged, told, markupKind()) };
       return hintsIn(judged, range, (kind) => shown[kind]).map((told) => ({
         ...printed(judged, told),
@@ -55,11 +54,12 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
   connection.onRequest(
     InlayHintResolveRequest.type,
     guarded(InlayHintResolveRequest.method, log, async (hint): Promise<InlayHint> => {
-      const { uri, kind } = hint.data as HintData;
+      const { uri } = hint.data as HintData;
+      const shown = await settingsFor(uri);
       const judged = await session.judge(uri);
       if (!judged?.build) return hint;
       // Where the text has moved on, the client asks for hints anew; no tooltip is better than another’s.
-      const told = hintsIn(judged, { start: hint.position, end: hint.position }, (one) => one === kind);
+      const told = hintsIn(judged, { start: hint.position, end: hint.position }, (kind) => shown[kind]);
       const same = told.find((one) => printed(judged, one).label === hint.label);
       return same ? { ...hint, tooltip: tooltipOf(judged, same, markupKind()) } : hint;
     }),

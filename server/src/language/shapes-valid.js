@@ -3544,7 +3544,7 @@ return errors === 0;
 }
 
 export const inlayHintResolve = validate40;
-const schema41 = {"type":"object","properties":{"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"data":{"type":"object","properties":{"uri":{"type":"string"},"kind":{"enum":["link","power","clearance","endurance","firmware"]}},"required":["uri","kind"]}},"required":["position","data"]};
+const schema41 = {"type":"object","properties":{"position":{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]},"data":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]}},"required":["position","data"]};
 
 function validate40(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -3629,34 +3629,15 @@ const _errs7 = errors;
 if(errors === _errs7){
 if(data3 && typeof data3 == "object" && !Array.isArray(data3)){
 let missing2;
-if(((data3.uri === undefined) && (missing2 = "uri")) || ((data3.kind === undefined) && (missing2 = "kind"))){
+if((data3.uri === undefined) && (missing2 = "uri")){
 validate40.errors = [{instancePath:instancePath+"/data",schemaPath:"#/properties/data/required",keyword:"required",params:{missingProperty: missing2},message:"must have required property '"+missing2+"'"}];
 return false;
 }
 else {
 if(data3.uri !== undefined){
-const _errs9 = errors;
 if(typeof data3.uri !== "string"){
 validate40.errors = [{instancePath:instancePath+"/data/uri",schemaPath:"#/properties/data/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
-}
-var valid2 = _errs9 === errors;
-}
-else {
-var valid2 = true;
-}
-if(valid2){
-if(data3.kind !== undefined){
-let data5 = data3.kind;
-const _errs11 = errors;
-if(!(((((data5 === "link") || (data5 === "power")) || (data5 === "clearance")) || (data5 === "endurance")) || (data5 === "firmware"))){
-validate40.errors = [{instancePath:instancePath+"/data/kind",schemaPath:"#/properties/data/properties/kind/enum",keyword:"enum",params:{allowedValues: schema41.properties.data.properties.kind.enum},message:"must be equal to one of the allowed values"}];
-return false;
-}
-var valid2 = _errs11 === errors;
-}
-else {
-var valid2 = true;
 }
 }
 }

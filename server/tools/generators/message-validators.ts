@@ -1,7 +1,6 @@
 // Validators of what an editor sends: settings as client/package.json declares them, our own messages, and of the
 // protocol’s messages what the server reads of them.
 import Ajv from 'ajv';
-import { hintKinds } from '../../src/features/inlay-hints';
 import standalone from 'ajv/dist/standalone';
 import type { Generator } from './index';
 
@@ -77,10 +76,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'callHierarchy/outgoingCalls': object({ item: object({ uri: text }) }),
   'workspace/symbol': object({ query: text }),
   'textDocument/inlayHint': object({ ...document, range }),
-  'inlayHint/resolve': object({
-    position: object(at),
-    data: object({ uri: text, kind: { enum: hintKinds } }),
-  }),
+  'inlayHint/resolve': object({ position: object(at), data: object({ uri: text }) }),
   'textDocument/codeLens': object(document),
   'codeLens/resolve': object({ range, data: object({ uri: text }) }),
   'workspace/willRenameFiles': object({ files: list(object({ oldUri: text, newUri: text })) }),
