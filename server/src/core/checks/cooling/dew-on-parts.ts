@@ -53,10 +53,10 @@ place: { ambient: 25 °C, humidity: 50 %, brought-from: 5 °C, warm-up: 24 h }
       outcome(atKey(build, cold), any(lessThan(dew, from), rest.entry ? atLeast(rested, enough) : sure(false)), {
         broken: () =>
           rest.entry
-            ? sentence`Parts from ${from} come into air with a dew point of ${dew}, and lie sealed for ${rested} only;
-              ${enough} are wanted.`
-            : sentence`Parts from ${from} come into air with a dew point of ${dew}: water settles on them when they are
-              unpacked.`,
+            ? sentence`Parts from ${from} come into air with a dew point of ${dew}, and lie sealed for ${rested} only.
+              Leave them sealed for ${enough}.`
+            : sentence`Parts from ${from} come into air with a dew point of ${dew}: water settles on them as they are
+              unpacked. Leave them sealed until they are as warm as the room.`,
         fixes: () => [
           put(
             build.doc,

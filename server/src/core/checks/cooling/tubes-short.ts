@@ -34,7 +34,7 @@ parts:
       report(
         outcome(at(placed, mount), path ? atMost(path, tubes) : lacking(missingFacts), {
           broken: () =>
-            sentence`The tubes of ${placed.label} are ${tubes} long; to ${label} at ${mount} they need ${path!}.`,
+            sentence`The tubes of ${placed.label} are ${tubes} long; the way to ${label} at ${mount} takes ${path!}.`,
           fixes: () => elsewhere(build, radiator),
           ...(listsClass(radiator) && tubes.lo >= usualTubesMm && !place!['tube-path'].node
             ? { usual: () => `tubes of ${usualTubesMm} mm and more reach ${mount.value}` }

@@ -38,8 +38,8 @@ expect:
     report(
       outcome(atKey(build, promise), all(...truths), {
         broken: () =>
-          sentence`${odd[0]!.label} is priced at ${odd[0]!.part.price}; the cost is promised as ${promise}, and prices
-            are not converted.`,
+          sentence`${odd[0]!.label} is priced at ${odd[0]!.part.price}; the cost is promised as ${promise}. Prices are
+            not converted: state both in one currency.`,
       }),
     );
   },

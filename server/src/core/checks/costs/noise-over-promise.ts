@@ -47,9 +47,9 @@ expect:
       outcome(atKey(build, promise), atMost(reached, wanted), {
         broken: () =>
           loudest.length === 1
-            ? sentence`The build promises ${wanted} at ${distance}; its parts reach ${reached}.`
-            : sentence`The build promises ${wanted} at ${distance}; its parts reach ${reached} together,
-              ${loudest[0]!.placed.label} alone ${loudest[0]!.level}.`,
+            ? sentence`The parts reach ${reached} at ${distance}; ${wanted} is promised.`
+            : sentence`The parts reach ${reached} at ${distance} together, ${loudest[0]!.placed.label} alone
+              ${loudest[0]!.level}; ${wanted} is promised.`,
         *fixes() {
           for (const placed of new Set(loudest.map((source) => source.placed))) yield swap(placed);
           const level = `${Math.ceil(reached.hi - 1e-9)} dBA`;

@@ -43,8 +43,8 @@ parts:
       report(
         outcome(at(card), given(on.is === true ? on : any(on, inBox(card, other)), card.part.edge), {
           broken: () =>
-            sentence`${card.label} has a ${own} bracket and no other in its box; the openings of ${box.label} are
-              ${wants}.`,
+            sentence`${card.label} has a ${own} bracket; the openings of ${box.label} take ${wants}, and no such
+              bracket is in its box. Order one, or take another card.`,
           fixes: () => [swap(card), swap(box)],
         }),
       );

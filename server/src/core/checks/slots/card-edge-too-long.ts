@@ -46,7 +46,8 @@ parts:
       report(
         outcome(at(card, card.at.slot), slot ? given(short(slot), slot.kind, card.part.edge) : lacking(missingFacts), {
           broken: () =>
-            sentence`${card.label} has an edge of ${edge}; ${card.at.slot} is ${slot!.length} long and closed.`,
+            sentence`${card.label} has an edge of ${edge}; ${card.at.slot} is ${slot!.length} long and closed.
+              Use a longer slot.`,
           fixes: () => cardMoves(build, card, (other) => short(other).is === true),
         }),
       );

@@ -45,8 +45,9 @@ parts:
           ),
           {
             broken: () =>
-              sentence`${card.label} weighs ${mass} and hangs without support; at ${figure(card.part.length, 'length')}
-                long the house lets ${limit} hang.`,
+              sentence`${card.label} weighs ${mass} and hangs without support; at
+                ${figure(card.part.length, 'length')} of length the house lets ${limit} hang. Put a support under its
+                end.`,
             fixes: () => [putOn(card, 'support', true, 'Put a support under its end')],
           },
         ),
