@@ -88,12 +88,12 @@ describe('missing', () => {
   it('lists each fact once, where it belongs, with an example and the checks it decides', async () => {
     const { status, out } = await fettle(waiting, 'missing', 'desk.pcbuild.yaml');
     expect(status).toBe(1);
-    expect(out).toMatch(/^Survey desk: \d+ facts are missing\.$/m);
+    expect(out).toMatch(/^Survey desk: \d+ facts are missing\. Look up first: \S.*\.$/m);
     expect(out).toMatch(
       /^ {2}\d+\. +parts\/tarn\/mid\.part\.yaml:1 {3}cooler-height\n {6}Not stated: room for a cooler in tarn\/mid\.\n {6}\S.* Written as `\d+ mm`\./m,
     );
     expect(out.match(/ cooler-height$/gm)).toHaveLength(1);
-    expect(out).toMatch(/Could bring a stop\.\n +Decides \d+ checks?: .*cooler-too-tall/);
+    expect(out).toMatch(/Could bring a stop\.\n +Decides \d+ checks?: .*cooler-too-tall \(turns at \d+ mm\)/);
   });
 
   it('puts the fact that decides most of the heaviest first', async () => {

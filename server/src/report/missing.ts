@@ -1,6 +1,7 @@
 // The facts that a build waits for: where each belongs, where it is usually printed, what it would decide.
-import type { Missing } from '../core/figures/figure';
-import { worstOf, type Finding } from '../core/judge/finding';
+import { isExact, type Figure, type Missing } from '../core/figures/figure';
+import { show } from '../core/figures/sentence';
+import { compareRows, worstOf, type Finding } from '../core/judge/finding';
 import { factKey, waiting } from '../core/judge/waiting';
 import { grades, type Grade } from '../core/manifest/house-file';
 import { block, padded, safe } from './layout';
@@ -20,7 +21,10 @@ export interface Wanted {
   readonly helps: readonly Finding[];
 }
 
-/** Missing facts, alike ones together: the one that decides most of the heaviest first. */
+/**
+ * Missing facts, alike ones together: the one that decides most of the heaviest first. Of what waits for several facts
+ * each has its part.
+ */
 export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
   const looks = new Map<string, { readonly lacks: Missing[]; readonly own: Set<Finding> }>();
   for (const { lack, findings: own } of waiting(findings)) {
@@ -32,13 +36,30 @@ export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
   }
   return [...looks.values()]
     .map(wantedFrom)
-    .sort(
-      (a, b) =>
-        grades.indexOf(a.atWorst) - grades.indexOf(b.atWorst) ||
-        b.decides.length - a.decides.length ||
-        b.helps.length - a.helps.length ||
-        (factKey(a.lack) < factKey(b.lack) ? -1 : 1),
-    );
+    .map((wanted) => ({ wanted, weights: weightsOf(wanted) }))
+    .sort((a, b) => compareRows(a.weights, b.weights) || (factKey(a.wanted.lack) < factKey(b.wanted.lack) ? -1 : 1))
+    .map(({ wanted }) => wanted);
+}
+
+/** What a fact decides of each grade, the heaviest first; below zero, so that most comes first. */
+function weightsOf({ decides, helps }: Wanted): readonly number[] {
+  const of = (grade: Grade, findings: readonly Finding[]): readonly Finding[] =>
+    findings.filter(({ atWorst }) => atWorst === grade);
+  return grades.flatMap((grade) => [
+    -Math.sign(of(grade, decides).length + of(grade, helps).length),
+    -of(grade, decides).length,
+    -of(grade, helps).reduce((sum, { missing }) => sum + 1 / missing.length, 0),
+  ]);
+}
+
+/** The value at which a fact turns an answer that waits for it alone; undefined where it is no number on its own. */
+function turnsAt({ uses }: Finding, lack: Missing): string | undefined {
+  const [one, other] = uses;
+  if (uses.length !== 2 || one?.type !== 'figure' || other?.type !== 'figure') return undefined;
+  const isIt = (figure: Figure): boolean =>
+    figure.inputs.length === 0 && figure.missing.some((each) => factKey(each) === factKey(lack));
+  const limit = isIt(one) ? other : isIt(other) ? one : undefined;
+  return limit && isExact(limit) && Number.isFinite(limit.lo) ? show(limit) : undefined;
 }
 
 function wantedFrom({
@@ -78,10 +99,11 @@ const margin = 6;
 export function missingText(section: Section, look: FormatOptions): string {
   const wanted = wantedOf(section.judgement.findings);
   const title = safe(section.title ?? look.shown(section.doc));
+  const first = wanted.length > 1 ? ` Look up first: ${safe(wanted[0]!.lack.what)}.` : '';
   const heading =
     wanted.length === 0
       ? `${title}: every fact that a check asks for is stated.`
-      : `${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.`;
+      : `${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.${first}`;
   const blocks = wanted.map((one, i) => wantedText(one, i + 1, look));
   return `${[heading, ...blocks, ...unaskedText(unaskedIn(section))].join('\n\n')}\n`;
 }
@@ -124,7 +146,7 @@ function wantedText({ lack, alike, atWorst, decides, helps }: Wanted, number: nu
     ...factWords(lack),
     ...(alike.length > 0 ? [`At the same look: ${alike.map(({ what }) => what).join(', ')}.`] : []),
     `Could bring ${atWorst === 'harm' ? 'harm' : `a ${atWorst}`}.`,
-    ...(decides.length > 0 ? [`Decides ${checksIn(decides)}`] : []),
+    ...(decides.length > 0 ? [`Decides ${checksIn(decides, lack)}`] : []),
     ...(helps.length > 0 ? [`Helps with ${checksIn(helps)}`] : []),
   ];
   return [head, ...lines.flatMap((line) => block(line, margin))].join('\n');
@@ -143,11 +165,17 @@ function factWords({ fact, path, what }: Missing): string[] {
   ];
 }
 
-/** `2 checks in 3 places: card-too-long, card-too-tall`. */
-function checksIn(findings: readonly Finding[]): string {
+/** `2 checks in 3 places: card-too-long, card-too-tall (turns at 158 mm)`. */
+function checksIn(findings: readonly Finding[], lack?: Missing): string {
   const ids = [...new Set(findings.map((finding) => finding.id))].sort();
   const places = findings.length > ids.length ? ` in ${findings.length} places` : '';
-  return `${plural(ids.length, 'check', 'checks')}${places}: ${ids.join(', ')}`;
+  return `${plural(ids.length, 'check', 'checks')}${places}: ${ids.map(withTurn).join(', ')}`;
+
+  function withTurn(id: string): string {
+    const own = lack ? findings.filter((finding) => finding.id === id) : [];
+    const turns = [...new Set(own.flatMap((finding) => turnsAt(finding, lack!) ?? []))];
+    return turns.length > 0 ? `${id} (turns at ${turns.join(', ')})` : id;
+  }
 }
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

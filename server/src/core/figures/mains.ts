@@ -73,8 +73,9 @@ function measuredAt(supply: Supply, load: Figure): Figure {
     );
   }
   const points = low.map((point) => point.loadPercent);
-  // At loads outside the measured ones a measurement there would tell.
-  const isOutside = !inReach(load) || load.lo < Math.min(...points) || load.hi > Math.max(...points);
+  // At loads outside the measured ones a measurement there would tell; past its rating nobody measures a supply.
+  const [lowest, highest] = [Math.min(...points), Math.max(...points)];
+  const isOutside = inReach(load) && (load.lo < lowest || (load.hi > highest && highest < 100 && load.lo <= 100));
   return bounded(
     label,
     load,
