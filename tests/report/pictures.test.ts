@@ -28,7 +28,9 @@ function pictureOf(build: Build, id: PictureId): Picture {
   return found;
 }
 
-const three = (one: Figure): string => show(one, one.unit, 3);
+/** What stands for a figure; one of which nothing is known but that it is not below nothing is not known. */
+const three = (one: Figure): string =>
+  one.lo === 0 && one.hi === Infinity && one.dimension !== 'temperature' ? 'not known' : show(one, one.unit, 3);
 const isBounded = ({ lo, hi }: Figure): boolean => Number.isFinite(lo) && Number.isFinite(hi);
 
 /** Whether some line begins with a label and has a value behind it. */
@@ -150,7 +152,9 @@ describe('what is drawn', () => {
     const build = samples.builds.find(({ doc }) => doc.name.startsWith('survey-desk'))!;
     const svg = readXml(pictureOf(build, 'heat').svg);
     const ticks = ofClass(svg, 'p-rule').map(({ attributes }) => Number(attributes.x1));
-    const degrees = ofClass(svg, 'p-faint').map(({ children }) => Number.parseFloat(String(children[0])));
+    const degrees = ofClass(svg, 'p-faint')
+      .map(({ children }) => Number.parseFloat(String(children[0])))
+      .filter(Number.isFinite);
     const at = (celsius: number): number =>
       ticks[0]! + ((celsius - degrees[0]!) / (degrees.at(-1)! - degrees[0]!)) * (ticks.at(-1)! - ticks[0]!);
     const limits = ofClass(svg, 'p-limit')

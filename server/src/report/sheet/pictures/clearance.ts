@@ -3,7 +3,7 @@ import type { Build, Placed } from '../../../core/build/build';
 import { copyWith, figure } from '../../../core/figures/figure';
 import { rooms, type Room, type RoomKind } from '../../../core/figures/rooms';
 import { line, pageWidth, path, picture, n, small, thing, words } from './draw';
-import { lacking, short, shorts } from './figures-said';
+import { lacking, saysNothing, short, shorts } from './figures-said';
 import { markRow, Marks, type Belongs } from './marks';
 import { drawSlice, extentOf, type Slice } from './slices';
 import { boldly, broken } from './measure';
@@ -187,7 +187,7 @@ interface TextLine {
 function linesOf(room: Room): TextLine[] {
   const [need, space] = shorts([room.need, room.room]);
   const missing = lacking(room.need, room.room);
-  const size = { text: `${sizeWords[room.kind]} ${need!} of ${space!}` };
+  const size = { text: `${sizeWords[room.kind]} ${need!}${saysNothing(room.room) ? '' : ` of ${space!}`}` };
   return missing === '' ? [size, { text: gapWords(room), isStrong: true }] : [size, { text: missing }];
 }
 

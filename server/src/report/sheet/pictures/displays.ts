@@ -21,6 +21,7 @@ const mostLinks = 16;
 const mostNamed = 12;
 const rowGap = 16;
 const markHeight = 18;
+const lineHeight = 15;
 const blockHeight = 56;
 const leftWidth = 134;
 const rightX = 322;
@@ -50,7 +51,7 @@ export const displays: Drawer = (build, findings) => {
   for (const row of rows) {
     inner.push(drawRow(row, y, marks));
     const isMarked = [row.place, row.display.place].some((place) => marks.at(place).length > 0);
-    y += blockHeight + rowGap + (isMarked ? markHeight : 0);
+    y += blockHeight + rowGap + (isMarked ? markHeight : 0) + (belowLines(row).length - 1) * lineHeight;
   }
   const beside = besideWords(build, all.length - rows.length);
   for (const text of beside.flatMap((one) => broken(one, pageWidth, small, 3))) {
@@ -91,7 +92,7 @@ function rowOf(build: Build, link: DisplayLink): Row {
     place,
     output: {
       place: from?.path ?? 'parts',
-      lines: [named, output?.on.label ?? 'not known'],
+      lines: [port === '' ? 'not named' : port, output?.on.label ?? 'not known'],
     },
     display: {
       place: display?.path ?? place,
@@ -109,6 +110,8 @@ function rowOf(build: Build, link: DisplayLink): Row {
 const many = (labels: readonly string[]): string =>
   labels.length > 1 ? `${labels[0]!} and ${labels.length - 1} more` : labels[0]!;
 
+const belowLines = (row: Row): readonly string[] => broken(row.below, rightX - leftWidth - 12, small, 2);
+
 function drawRow(row: Row, top: number, marks: Marks): string {
   const own = marks.at(row.place);
   const beside = row.display.place === row.place ? [] : marks.at(row.display.place);
@@ -118,6 +121,7 @@ function drawRow(row: Row, top: number, marks: Marks): string {
   const width = rightX - from;
   const text = from + 8;
   const room = width - 12;
+  const below = belowLines(row);
   return (
     thing(
       row.output.place,
@@ -129,8 +133,8 @@ function drawRow(row: Row, top: number, marks: Marks): string {
       marks.said(row.says, own),
       words(row.above, text, middle - 13, { room, size: small }),
       drawBar(link, from, middle - barHeight / 2, width),
-      words(row.below, text, middle + 24, { room, size: small }),
-      markRow(own, text, top + blockHeight + 15, room).svg,
+      ...below.map((part, i) => words(part, text, middle + 24 + i * lineHeight, { room, size: small })),
+      markRow(own, text, top + blockHeight + 15 + (below.length - 1) * lineHeight, room).svg,
     ) +
     thing(
       row.display.place,

@@ -69,14 +69,30 @@ interface Drawing {
   readonly facts?: Readonly<Record<string, number>>;
 }
 
+const looks = [
+  ['p-band', 'pale: a range'],
+  ['p-open', 'dashed: not known'],
+  ['p-over', 'hatched: past the limit'],
+  ['p-lane-idle', 'broken strokes: not in use'],
+] as const;
+
+/** What the looks mean that a picture makes use of. */
+const legendOf = (drawn: string): string =>
+  looks
+    .filter(([look]) => drawn.includes(`"${look}"`))
+    .map(([, meaning]) => meaning)
+    .join(' · ');
+
 /** The finished picture. */
 export function picture({ id, title, key, words: said, height, inner, facts = {} }: Drawing): Picture {
   const more = Object.entries(facts)
     .map(([name, value]) => ` data-${name}="${value}"`)
     .join('');
+  const legend = legendOf(inner.join(''));
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" class="sheet-picture" data-picture="${id}"${more} role="group" ` +
-    `aria-label="${htmlText(title)}" viewBox="0 0 ${pageWidth} ${n(Math.ceil(height))}">` +
-    `<title>${htmlText(title)}</title><desc>${htmlText(key)}</desc>${inner.join('')}</svg>`;
+    `aria-label="${htmlText(title)}" viewBox="0 0 ${pageWidth} ${n(Math.ceil(height + (legend === '' ? 0 : 20)))}">` +
+    `<title>${htmlText(title)}</title><desc>${htmlText(key)}</desc>${inner.join('')}` +
+    `${legend === '' ? '' : words(legend, 0, height + 14, { size: small, look: 'p-faint' })}</svg>`;
   return { id, title, words: said.map(visible), svg };
 }

@@ -7,12 +7,22 @@ const mostNamed = 2;
 const digits = 3;
 
 /** A figure in three digits: a picture is read, and its numbers stand in full in the working. */
-export const short = (one: Figure): string => show(one, one.unit, digits);
+export const short = (one: Figure): string => shown(one, one.unit);
+
+/** The same where there is little room. */
+export const tight = (one: Figure): string => short(one).replace('at least ', '≥ ').replace('at most ', '≤ ');
+
+/** That something is no less than nothing says nothing of it. */
+const shown = (one: Figure, unit: Figure['unit']): string => (saysNothing(one) ? 'not known' : show(one, unit, digits));
+
+/** Whether nothing is known of a figure but that it is none below nothing. */
+export const saysNothing = ({ lo, hi, dimension }: Figure): boolean =>
+  hi === Infinity && (lo === -Infinity || (lo === 0 && dimension !== 'temperature'));
 
 /** Several figures of one dimension in one unit; with more digits where different ones would look alike. */
 export function shorts(figures: readonly Figure[]): string[] {
   const unit = figures.find((one) => one.unit !== undefined)?.unit;
-  const texts = figures.map((one) => show(one, unit, digits));
+  const texts = figures.map((one) => shown(one, unit));
   const isAlike = figures.some(
     (one, i) => texts.indexOf(texts[i]!) !== i && !isSame(one, figures[texts.indexOf(texts[i]!)]!),
   );

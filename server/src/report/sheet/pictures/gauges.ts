@@ -1,7 +1,7 @@
 // One quantity against its limit, as a bar to scale: known as a solid bar, a range as a band, open ends dashed.
 import type { Figure } from '../../../core/figures/figure';
 import { box, hatch, line, pageWidth, path, small, thing, words, n } from './draw';
-import { ends, isOpen, lacking, shorts } from './figures-said';
+import { ends, isOpen, lacking, saysNothing, shorts } from './figures-said';
 import { markRow, type Mark, type Marks } from './marks';
 import { boldWidth, widthOf } from './measure';
 
@@ -31,6 +31,8 @@ export function gaugeWords(gauge: Gauge): string {
 
 function valueWords({ is, limit, of = 'of', after = '' }: Gauge): string {
   const [value, most] = shorts(limit ? [is, limit] : [is]);
+  if (limit && saysNothing(limit)) return `${value!}; limit not known`;
+  if (limit && saysNothing(is)) return `${value!}; ${after === '' ? 'limit ' : ''}${most!}${after}`;
   return limit ? `${value!} ${of} ${most!}${after}` : value!;
 }
 
@@ -66,7 +68,7 @@ function drawBar({ is, limit, isLeast }: Gauge, y: number): string {
   const most = limit && !isOpen(limit) ? ends(limit) : undefined;
   const full = Math.max(value.hi, most?.hi ?? 0, Number.MIN_VALUE) * 1.06;
   const at = (x: number): number => (Math.max(0, x) / full) * pageWidth;
-  const parts = [box('p-track', 0, y, pageWidth, barHeight)];
+  const parts = [box(limit && isOpen(limit) ? 'p-open' : 'p-track', 0, y, pageWidth, barHeight)];
   if (value.hi > value.lo) parts.push(box('p-band', at(value.lo), y, at(value.hi) - at(value.lo), barHeight));
   if (value.lo > 0) parts.push(box('p-solid', 0, y, at(value.lo), barHeight));
   if (isOpen(is)) parts.push(box('p-open', at(value.lo), y, pageWidth - at(value.lo), barHeight));

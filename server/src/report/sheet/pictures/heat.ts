@@ -1,5 +1,5 @@
 // The way of the heat on one scale of temperature: room, inlet, air in the case, cooler, lid and die, drives.
-import type { Build } from '../../../core/build/build';
+import type { Build, Placed } from '../../../core/build/build';
 import {
   airNeeded,
   caseTemperature,
@@ -15,7 +15,7 @@ import { airAtCooler, driveTemperature, heatSteps } from '../../../core/figures/
 import { heatOf } from '../../../core/figures/heat';
 import { marginFigure } from '../../../core/figures/margins';
 import { heatLeft, stillHeat } from '../../../core/figures/still-air';
-import { box, line, n, pageWidth, path, picture, small, thing, words } from './draw';
+import { box, hatch, line, n, pageWidth, path, picture, small, thing, words } from './draw';
 import { ends, isOpen, lacking, short, shorts } from './figures-said';
 import { drawGauge, gaugeWords, limitMarks, type Gauge } from './gauges';
 import { markRow, Marks, type Belongs } from './marks';
@@ -35,6 +35,8 @@ const belongs: Belongs = {
 const mostDrives = 16;
 const rowHeight = 42;
 const barHeight = 10;
+/** A bar without an end holds the words of what is missing. */
+const openHeight = 16;
 
 interface Row {
   readonly place: string;
@@ -124,7 +126,7 @@ function chainOf(build: Build): Row[] {
       name: isDie ? processor.label : name === 'lid' ? 'lid, behind the paste' : `base of ${cooler.label}`,
       is: reached,
       from,
-      limit: isDie ? figure(processor.part.hottest, `temperature limit of ${processor.label}`) : undefined,
+      limit: isDie ? processorLimit(build, processor) : undefined,
       more: isDie ? `at ${power}` : '',
       isStep: !isDie,
     });
@@ -133,7 +135,15 @@ function chainOf(build: Build): Row[] {
   return rows;
 }
 
-function driveRow(build: Build, drive: Build['parts']['drives'][number], air: Figure): Row {
+/** What is promised of the processor, else where it slows itself down. */
+function processorLimit(build: Build, { part, label }: Placed<'processor'>): Figure {
+  const promise = build.file.expect.temperature.processor;
+  return promise.entry
+    ? figure(promise, 'promised temperature of the processor')
+    : figure(part.hottest, `temperature limit of ${label}`);
+}
+
+function driveRow(build: Build, drive: Placed<'drives'>, air: Figure): Row {
   return {
     place: drive.path,
     name: drive.label,
@@ -220,12 +230,18 @@ function drawRow(row: Row, next: Row | undefined, { at }: Scale, top: number, ma
       : '',
     missing === ''
       ? ''
-      : words(missing, isOpen(row.is) ? 12 : 0, bar + 9, { size: small, look: 'p-faint p-halo', room: pageWidth - 16 }),
+      : words(missing, isOpen(row.is) ? Math.min(openFrom(row.is, at) + 6, pageWidth / 2) : 0, bar + 12, {
+          size: small,
+          look: 'p-faint p-halo',
+          room: pageWidth - 16,
+        }),
   );
 }
 
+const openFrom = ({ lo }: Figure, at: Scale['at']): number => (Number.isFinite(lo) ? at(lo) : 6);
+
 function drawBar({ is, from, limit }: Row, at: Scale['at'], y: number): string {
-  if (isOpen(is)) return box('p-open', 6, y, pageWidth - 12, barHeight + 2);
+  if (isOpen(is)) return box('p-open', openFrom(is, at), y, pageWidth - 6 - openFrom(is, at), openHeight);
   const { lo, hi } = ends(is);
   const start = from && !isOpen(from) ? Math.min(from.lo, lo) : lo;
   const parts: string[] = [];
@@ -234,6 +250,10 @@ function drawBar({ is, from, limit }: Row, at: Scale['at'], y: number): string {
   if (lo <= start && hi <= lo) parts.push(path('p-dot', `M${n(at(lo))} ${n(y)}l5 5l-5 5l-5 -5Z`));
   if (limit && !isOpen(limit)) {
     const most = ends(limit);
+    if (hi > most.lo) {
+      const past = Math.max(start, most.lo);
+      parts.push(hatch('p-over', at(past), y, at(hi) - at(past), barHeight));
+    }
     parts.push(limitMarks({ lo: at(most.lo), hi: at(most.hi) }, y, barHeight));
   }
   return parts.join('');

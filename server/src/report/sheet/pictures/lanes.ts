@@ -10,6 +10,7 @@ import { box, large, line, pageWidth, picture, small, thing, words } from './dra
 import { isOpen, lacking, short, shorts } from './figures-said';
 import { drawGauge, gaugeWords, type Gauge } from './gauges';
 import { fitsInWords, markRow, Marks, type Belongs } from './marks';
+import { bundle, pitch, strokesOf } from './lane-strokes';
 import { broken, widthOf } from './measure';
 import type { Drawer } from './picture';
 
@@ -33,13 +34,13 @@ const belongs: Belongs = {
 
 const mostRows = 24;
 const mostFree = 12;
-const pitch = 2.4;
-/** Lanes past these are words alone. */
-const mostStrokes = 16;
 const blockWidth = 84;
+const leastBlock = 80;
 const chipsetX = 116;
 const partX = 262;
 const textX = partX + 8;
+const textRoom = pageWidth - textX;
+const lineHeight = 16;
 
 type Source = 'processor' | 'chipset' | 'not known';
 const sources: readonly Source[] = ['processor', 'chipset', 'not known'];
@@ -50,7 +51,7 @@ interface Row {
   readonly place: string;
   readonly lines: readonly string[];
   readonly says: string;
-  readonly height: number;
+  readonly name: string;
 }
 
 interface Block {
@@ -108,17 +109,18 @@ function rowOf(link: LinkRow): Row {
   ].find((one) => one !== '');
   const value = reached.hi <= 0 ? 'no link: not its bus' : `${pcie(own)}${got!}`;
   const notes = [less, missing ?? ''].filter((one) => one !== '');
-  const strokes = strokesOf(own).all;
+  const count = placed.at.count.value ?? 1;
+  const name = count > 1 ? `${count} × ${placed.label}` : placed.label;
   return {
     link,
     source: from ?? 'not known',
     place: placed.path,
-    lines: [value, ...notes],
+    lines: [value, ...notes.flatMap((note) => broken(note, textRoom, small, 2))],
     says: [
       `${placed.label} in ${at ?? 'no slot named'}, from ${sourceWords[from ?? 'not known']}: ${value}`,
       ...notes,
     ].join('; '),
-    height: Math.max(28 + 16 * (1 + notes.length), strokes * pitch + 34),
+    name,
   };
 }
 
@@ -161,7 +163,7 @@ function blocksOf(build: Build, rows: readonly Row[]): readonly Block[] {
   if (rows.some(({ source }) => source === 'not known'))
     blocks.push({
       source: 'not known',
-      place: board?.path ?? 'parts',
+      place: board ? `${board.path}.slots` : 'parts',
       lines: ['from which', 'side'],
       says: 'lanes from a side not known',
     });
@@ -185,10 +187,11 @@ function drawRows(
   for (const { source } of sources.flatMap((one) => blocks.filter((block) => block.source === one))) {
     const top = y;
     for (const row of rows.filter((one) => one.source === source)) {
-      parts.push(drawRow(row, source === 'processor' ? blockWidth : chipsetX + blockWidth, y, marks));
-      y += row.height;
+      const high = heightOf(row, marks);
+      parts.push(drawRow(row, source === 'processor' ? blockWidth : chipsetX + blockWidth, y, high, marks));
+      y += high;
     }
-    y = Math.max(y, top + 62);
+    y = Math.max(y, top + leastBlock);
     bands.set(source, { top, bottom: y });
     y += 14;
   }
@@ -205,71 +208,51 @@ function drawRows(
 function drawBlock({ source, place, lines, says }: Block, { top, bottom }: Band, marks: Marks): string {
   const x = source === 'processor' ? 0 : chipsetX;
   const own = marks.at(place);
+  const wrapped = lines.flatMap((text) => broken(text, blockWidth - 8, small, 2));
   return thing(
     place,
     marks.said(says, own),
     box(source === 'not known' ? 'p-open' : 'p-block', x, top, blockWidth, bottom - top),
-    words(source, x + 6, top + 18, { room: blockWidth - 10, size: small, look: 'p-strong' }),
-    ...lines.map((text, i) => words(text, x + 6, top + 35 + i * 16, { room: blockWidth - 8, size: small })),
-    markRow(own, x + 6, top + 35 + lines.length * 16, blockWidth - 10).svg,
+    words(source, x + 6, top + 18, {
+      room: blockWidth - 10,
+      size: small,
+      look: source === 'not known' ? '' : 'p-strong',
+    }),
+    ...wrapped.map((text, i) => words(text, x + 6, top + 35 + i * 16, { room: blockWidth - 8, size: small })),
+    markRow(own, x + 6, top + 35 + wrapped.length * 16, blockWidth - 10).svg,
   );
 }
 
-function drawRow({ link, place, lines, says, height }: Row, from: number, top: number, marks: Marks): string {
+/** Marks stand beside the name where they fit, else on a line of their own. */
+const fitBeside = ({ name, place }: Row, marks: Marks): boolean =>
+  fitsInWords(marks.at(place), textRoom - widthOf(name, large) - 12);
+
+function heightOf(row: Row, marks: Marks): number {
+  const lines = row.lines.length + (fitBeside(row, marks) ? 0 : 1);
+  return Math.max(28 + lineHeight * lines, strokesOf(row.link.lanes).all * pitch + 34);
+}
+
+function drawRow(row: Row, from: number, top: number, height: number, marks: Marks): string {
+  const { link, place, lines, name } = row;
   const own = marks.at(place);
+  const isBeside = fitBeside(row, marks);
   const middle = top + height / 2;
-  const count = link.placed.at.count.value ?? 1;
-  const name = count > 1 ? `${count} × ${link.placed.label}` : link.placed.label;
-  const room = pageWidth - textX;
-  const first = middle - lines.length * 8 + 4;
-  const beside = room - widthOf(name, large) - 12;
-  const isBeside = fitsInWords(own, beside);
-  const marked = markRow(own, pageWidth, isBeside ? first : first + 16, isBeside ? beside : 70, 'end');
+  const first = middle - (lines.length + (isBeside ? 0 : 1)) * (lineHeight / 2) + 4;
+  const marked = isBeside
+    ? markRow(own, pageWidth, first, textRoom, 'end')
+    : markRow(own, textX, first + lineHeight * (lines.length + 1), textRoom);
   const high = strokesOf(link.lanes).all * pitch;
+  const caption = { room: partX - from - 8, size: small, look: 'p-faint', align: 'end' } as const;
   return thing(
     place,
-    marks.said(says, own),
+    marks.said(row.says, own),
     bundle(link.lanes, link.reached, from, partX, middle),
-    words(link.at ?? 'no slot named', partX - 6, middle - high / 2 - 5, {
-      room: partX - from - 8,
-      size: small,
-      look: 'p-faint',
-      align: 'end',
-    }),
+    words(link.at ?? 'no slot', partX - 6, middle - high / 2 - 5, caption),
     line('p-thick', partX + 1, top + 7, partX + 1, top + height - 7),
-    words(name, textX, first, { room }),
-    ...lines.map((text, i) =>
-      words(text, textX, first + 16 + i * 16, {
-        room: !isBeside && i === 0 ? room - marked.width - 4 : room,
-        size: small,
-      }),
-    ),
+    words(name, textX, first, { room: textRoom }),
+    ...lines.map((text, i) => words(text, textX, first + lineHeight * (i + 1), { room: textRoom, size: small })),
     marked.svg,
   );
-}
-
-/** How many strokes stand for lanes: those it surely gets, those it may get, and all that its own end has. */
-function strokesOf(own: Lanes | undefined): { readonly sure: number; readonly may: number; readonly all: number } {
-  if (!own) return { sure: 1, may: 1, all: 1 };
-  const strokes = (count: number): number => Math.min(mostStrokes, Math.max(0, Math.ceil(count)));
-  if (isOpen(own.got)) return { sure: 0, may: 0, all: 4 };
-  return {
-    sure: strokes(own.got.lo),
-    may: strokes(own.got.hi),
-    all: Math.max(strokes(own.got.hi), isOpen(own.own) ? 0 : strokes(own.own.hi), 1),
-  };
-}
-
-/** A link: a stroke a lane, or a dashed outline where it is not known. */
-function bundle(own: Lanes | undefined, rate: Figure, from: number, to: number, middle: number): string {
-  const { sure, may, all } = strokesOf(own);
-  if (isOpen(rate) || (own && isOpen(own.got))) return box('p-open', from, middle - 5, to - from, 10);
-  const first = middle - ((all - 1) * pitch) / 2;
-  const isDead = rate.hi <= 0;
-  return Array.from({ length: all }, (_, i) => {
-    const look = isDead || i >= may ? 'p-lane-idle' : i >= sure ? 'p-lane-maybe' : 'p-lane';
-    return line(look, from, first + i * pitch, to, first + i * pitch);
-  }).join('');
 }
 
 function gaugesOf(build: Build): readonly Gauge[] {
@@ -278,7 +261,7 @@ function gaugesOf(build: Build): readonly Gauge[] {
   if (!board || !through) return [];
   return (['read', 'write'] as const).flatMap((way) => {
     const demand = chipsetDemand(build, way);
-    const label = `all behind the chipset, to ${way} at once`;
+    const label = `chipset, all to ${way} at once`;
     return demand ? [{ place: `${board.path}.slots`, label, is: demand.all, limit: through, checks: [] }] : [];
   });
 }

@@ -18,6 +18,7 @@ export type Belongs = Readonly<Record<string, string | undefined>>;
 
 /** More than these are counted and not listed. */
 const mostListed = 12;
+const mostOpen = 4;
 const mostLines = 4;
 const lineHeight = 16;
 const markSize = 12;
@@ -30,9 +31,15 @@ export class Marks {
   constructor(findings: readonly Finding[], belongs: Belongs, drawn: Iterable<string>) {
     const places = new Set(drawn);
     const own = findings.filter(({ id }) => Object.hasOwn(belongs, id));
-    this.more = Math.max(0, own.length - mostListed);
-    this.all = own.slice(0, mostListed).map((finding) => ({
+    const open = own.filter(({ grade }) => grade === 'unknown');
+    // What is not known is drawn as such; of the answers that wait for it a few are enough.
+    const listed = [...own.filter((one) => !open.includes(one)), ...open.slice(0, mostOpen)].slice(0, mostListed);
+    this.more = own.length - listed.length;
+    this.all = listed.map((finding) => ({
       number: findings.indexOf(finding) + 1,
+      finding,
+      place: placeOf(finding, places, belongs[finding.id]),
+    }));
       finding,
       place: placeOf(finding, places, belongs[finding.id]),
     }));

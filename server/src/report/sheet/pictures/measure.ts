@@ -64,9 +64,12 @@ export function cut(text: string, room: number, size: number): string {
 
 /** Lines of at most a room; a word that is longer is cut, and what does not go into the last line too. */
 export function broken(text: string, room: number, size: number, most: number): string[] {
+  // A unit stays with its number.
+  const pieces = text.replace(/(\d) (?=[A-Za-z°%µΩ])/g, '$1\u00a0').split(' ');
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  for (const piece of pieces) {
+    const word = piece.replace('\u00a0', ' ');
     const next = line === '' ? word : `${line} ${word}`;
     if (line === '' || widthOf(next, size) <= room) line = next;
     else if (lines.length === most - 1) return [...lines, cut(`${line} ${word} …`, room, size)];

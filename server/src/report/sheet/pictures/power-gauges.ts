@@ -10,7 +10,7 @@ import { sustainedDraw } from '../../../core/figures/power';
 import { powerFlows } from '../../../core/figures/power-flows';
 import { fiveVoltDraw, fiveVoltLimit, twelveVoltDraw, twelveVoltLimit } from '../../../core/figures/rails';
 import { ratingOf } from '../../../core/figures/supply-rating';
-import { short } from './figures-said';
+import { isOpen, short } from './figures-said';
 import type { Gauge } from './gauges';
 
 /** More classes of peaks than these are not drawn: the longest matter most. */
@@ -58,8 +58,9 @@ function ofTheSupply(build: Build, supply: Placed<'supply'>): Gauge[] {
   const five = fiveVoltDraw(build);
   return [
     of('supply, for hours', sustainedDraw(build), ratingOf(build, supply), 'supply-overloaded', 'supply-headroom-thin'),
-    ...times.map((lasts) => {
+    ...times.flatMap((lasts) => {
       const [drawn, borne] = [drawFor(build, lasts.lo), riddenOut(build, supply, lasts.lo)];
+      if (isOpen(drawn) && isOpen(borne)) return [];
       return of(
         `supply, for ${short(lasts)}`,
         drawn,

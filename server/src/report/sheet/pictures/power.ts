@@ -1,17 +1,14 @@
 // Power as flows: from the wall through the supply and its cables to the parts, as wide as the watts; then the limits.
-import { sankey } from 'd3-sankey';
-import type { Build, Placed } from '../../../core/build/build';
+import { sankey, type SankeyNode } from 'd3-sankey';
 import type { Figure } from '../../../core/figures/figure';
-import { wallPower } from '../../../core/figures/mains';
-import { peaksOf } from '../../../core/figures/peaks';
-import { sustainedDraw, howMany } from '../../../core/figures/power';
-import { powerFlows, supplyLoss, together, type Feed, type Flow } from '../../../core/figures/power-flows';
+import { powerFlows } from '../../../core/figures/power-flows';
 import { box, large, n, pageWidth, path, picture, small, thing, words } from './draw';
-import { ends, isOpen, lacking, short } from './figures-said';
+import { ends, isOpen, short, tight } from './figures-said';
 import { drawGauge, gaugeWords } from './gauges';
 import { fitsInWords, markRow, Marks, type Belongs, type Mark } from './marks';
 import { boldly, broken, widthOf } from './measure';
 import { powerGauges } from './power-gauges';
+import { graphOf, type Link, type Node } from './power-graph';
 import type { Drawer } from './picture';
 
 const belongs: Belongs = {
@@ -32,36 +29,9 @@ const belongs: Belongs = {
   'drive-power-short': 'parts.supply',
 };
 
-const feedNames: Readonly<Record<Feed, string>> = {
-  processor: 'processor',
-  cards: 'cards',
-  board: 'board',
-  drives: 'drives',
-  'not known': 'not known',
-};
-
-/** More parts than these go into one row together. */
-const mostRows = 16;
 const columns = [0, 98, 186, 270] as const;
 const barWidth = 9;
 const rowHeight = 38;
-
-interface Node {
-  readonly key: string;
-  readonly layer: number;
-  readonly place: string;
-  readonly name: string;
-  readonly power: Figure;
-  /** Words behind the value. */
-  readonly more: string;
-  readonly says: string;
-}
-interface Link {
-  readonly source: string;
-  readonly target: string;
-  readonly value: number;
-  readonly power: Figure;
-}
 
 export const power: Drawer = (build, findings) => {
   const flows = powerFlows(build);
@@ -94,99 +64,10 @@ export const power: Drawer = (build, findings) => {
   });
 };
 
-/** What is drawn: every part, the cables that feed it, the supply with its own heat, the wall. */
-function graphOf(build: Build, flows: readonly Flow[]): { nodes: Node[]; links: Link[] } {
-  const { supply } = build.parts;
-  const weigh = weightOf(sustainedDraw(build));
-  const nodes: Node[] = [];
-  const links: Link[] = [];
-  for (const flow of flows) {
-    const feed = `feed ${flow.feed}`;
-    const place = supply?.path ?? 'parts';
-    nodes.push(node(feed, 2, place, feedNames[flow.feed], flow.draw, 'through the cables to: '));
-    const rows = rowsOf(flow);
-    for (const row of rows) {
-      nodes.push(row);
-      links.push({ source: feed, target: row.key, value: weigh(row.power), power: row.power });
-    }
-    const value = links.filter(({ source }) => source === feed).reduce((sum, link) => sum + link.value, 0);
-    if (supply) links.push({ source: 'supply', target: feed, value, power: flow.draw });
-  }
-  if (supply) addSupply(build, supply, nodes, links, weigh);
-  return { nodes, links };
-}
-
-function addSupply(
-  build: Build,
-  supply: Placed<'supply'>,
-  nodes: Node[],
-  links: Link[],
-  weigh: (power: Figure) => number,
-): void {
-  const out = links.filter(({ source }) => source === 'supply').reduce((sum, link) => sum + link.value, 0);
-  const loss = supplyLoss(build)!;
-  const wall = wallPower(build)!;
-  nodes.unshift(
-    node('wall', 0, 'place.mains', 'wall', wall, 'from the '),
-    node('supply', 1, supply.path, 'supply', sustainedDraw(build), 'out of the '),
-  );
-  nodes.push(node('loss', 3, supply.path, 'heat of the supply', loss, ''));
-  links.push({ source: 'supply', target: 'loss', value: weigh(loss), power: loss });
-  links.push({ source: 'wall', target: 'supply', value: out + weigh(loss), power: wall });
-}
-
-function node(key: string, layer: number, place: string, name: string, power: Figure, before: string): Node {
-  const missing = lacking(power);
-  return {
-    key,
-    layer,
-    place,
-    name,
-    power,
-    more: '',
-    says: `${before}${name}: ${short(power)}${missing === '' ? '' : `; ${missing}`}`,
-  };
-}
-
-/** A row a part; what is too much for a picture in one row. */
-function rowsOf({ feed, parts }: Flow): Node[] {
-  const own = parts
-    .slice(0, mostRows)
-    .map(({ placed, draw }, i) => ({ ...partRow(placed, draw), key: `${feed} ${i}` }));
-  const rest = parts.slice(mostRows);
-  if (rest.length === 0) return own;
-  const name = `${rest.length} more`;
-  const draw = together(
-    name,
-    rest.map((part) => part.draw),
-  );
-  return [...own, node(`${feed} rest`, 3, rest[0]!.placed.path, name, draw, '')];
-}
-
-function partRow(placed: Placed, draw: Figure): Node {
-  const count = howMany(placed).lo;
-  const name = count > 1 ? `${count} × ${placed.label}` : placed.label;
-  const stated = (peaksOf(placed)?.peaks ?? []).filter(({ power: peak }) => !isOpen(peak));
-  const highest = stated.toSorted((a, b) => b.power.hi - a.power.hi)[0];
-  const base = node(placed.path, 3, placed.path, name, draw, '');
-  const peaks = stated.map(({ power: peak, lasts }) => `, peak ${short(peak)} for ${short(lasts)}`).join('');
-  return {
-    ...base,
-    more: highest ? `, peak ${short(highest.power)}` : '',
-    says: `${base.says}${peaks}`,
-  };
-}
-
-/** How wide a flow is laid out: by its upper end, never too thin to be seen; one without an end by a small share. */
-function weightOf(all: Figure): (power: Figure) => number {
-  const whole = Math.max(ends(all).hi, 1);
-  return (one) => Math.max(isOpen(one) ? ends(one).lo + whole * 0.06 : one.hi, whole * 0.004);
-}
-
 function drawFlow(nodes: Node[], links: Link[], marks: Marks): { svg: string; bottom: number } {
   const rows = nodes.filter(({ layer }) => layer === 3).length;
   // Marks on the supply stand on a line of their own.
-  const top = nodes.some(({ layer, place }) => layer < 2 && marks.at(place).length > 0) ? 68 : 52;
+  const top = nodes.some(({ layer, place }) => layer < 2 && marks.at(place).length > 0) ? 76 : 52;
   const height = rows * rowHeight + 110;
   const first = Math.min(...nodes.map(({ layer }) => layer));
   const layout = sankey<Node, Link>()
@@ -202,12 +83,19 @@ function drawFlow(nodes: Node[], links: Link[], marks: Marks): { svg: string; bo
       [columns[3] + barWidth, top + height],
     ]);
   const graph = layout({ nodes: nodes.map((one) => ({ ...one })), links: links.map((one) => ({ ...one })) });
+  straighten(graph.nodes);
+  layout.update(graph);
   const parts: string[] = heads(nodes);
   for (const link of graph.links) {
-    const [from, to] = [link.source as Node, link.target as Node];
-    parts.push(
-      ribbon(columns[from.layer]! + barWidth, link.y0!, columns[to.layer]!, link.y1!, link.width!, link.power),
-    );
+    const [from, to] = [(link.source as Node).layer, (link.target as Node).layer];
+    const way = {
+      x0: columns[from]! + barWidth,
+      y0: link.y0!,
+      turn: columns[from + 1]!,
+      x1: columns[to]!,
+      y1: link.y1!,
+    };
+    parts.push(ribbon(way, link.width!, link.power));
   }
   let bottom = 0;
   const drawn = graph.nodes.map((one) => {
@@ -215,6 +103,19 @@ function drawFlow(nodes: Node[], links: Link[], marks: Marks): { svg: string; bo
     return nodeAt(one, one.y0!, one.y1!, marks);
   });
   return { svg: [...parts, ...drawn].join(''), bottom };
+}
+
+/** Puts each feed beside the parts that it feeds, below the one before: flows to the parts then run side by side. */
+function straighten(nodes: readonly SankeyNode<Node, Link>[]): void {
+  let free = 0;
+  for (const feed of nodes.filter(({ layer }) => layer === 2)) {
+    const parts = (feed.sourceLinks ?? []).map(({ target }) => target as SankeyNode<Node, Link>);
+    const [first, last] = [parts[0]!, parts.at(-1)!];
+    const height = feed.y1! - feed.y0!;
+    feed.y0 = Math.max(free, (first.y0! + last.y1! - height) / 2);
+    feed.y1 = feed.y0 + height;
+    free = feed.y1 + rowHeight;
+  }
 }
 
 function heads(nodes: readonly Node[]): string[] {
@@ -226,25 +127,33 @@ function heads(nodes: readonly Node[]): string[] {
   );
 }
 
-/** A flow as an area: solid as far as it is sure, pale up to its upper end, dashed where it has none. */
-function ribbon(x0: number, y0: number, x1: number, y1: number, width: number, power: Figure): string {
-  const { lo, hi } = ends(power);
-  if (isOpen(power)) return area('p-open', x0, y0, x1, y1, width);
-  const sure = hi > 0 ? width * (lo / hi) : width;
-  return (
-    (sure < width ? area('p-band', x0, y0, x1, y1, width) : '') + (sure > 0 ? area('p-flow', x0, y0, x1, y1, sure) : '')
-  );
+/** The way of a flow: it has come to its height where the next column stands, and goes straight on from there. */
+interface Way {
+  readonly x0: number;
+  readonly y0: number;
+  readonly turn: number;
+  readonly x1: number;
+  readonly y1: number;
 }
 
-function area(look: string, x0: number, y0: number, x1: number, y1: number, width: number): string {
+/** A flow as an area: solid as far as it is sure, pale up to its upper end, dashed where it has none. */
+function ribbon(way: Way, width: number, power: Figure): string {
+  const { lo, hi } = ends(power);
+  if (isOpen(power)) return area('p-open', way, width);
+  const sure = hi > 0 ? width * (lo / hi) : width;
+  return (sure < width ? area('p-band', way, width) : '') + (sure > 0 ? area('p-flow', way, sure) : '');
+}
+
+function area(look: string, { x0, y0, turn, x1, y1 }: Way, width: number): string {
   const half = width / 2;
-  const middle = n((x0 + x1) / 2);
+  const middle = n((x0 + turn) / 2);
   const along = (from: number, to: number, end: number): string =>
     `C${middle} ${n(from)} ${middle} ${n(to)} ${n(end)} ${n(to)}`;
+  const straight = turn === x1 ? ['', ''] : [`H${n(x1)}`, `H${n(turn)}`];
   return path(
     look,
-    `M${n(x0)} ${n(y0 - half)}${along(y0 - half, y1 - half, x1)}` +
-      `L${n(x1)} ${n(y1 + half)}${along(y1 + half, y0 + half, x0)}Z`,
+    `M${n(x0)} ${n(y0 - half)}${along(y0 - half, y1 - half, turn)}${straight[0]}` +
+      `V${n(y1 + half)}${straight[1]}${along(y1 + half, y0 + half, x0)}Z`,
   );
 }
 
@@ -264,8 +173,7 @@ function nodeAt(one: Node, y0: number, y1: number, marks: Marks): string {
 /** Wall and supply say what they give on top of their column. */
 function headOf({ layer, power }: Node, x: number, own: readonly Mark[]): string[] {
   const room = columns[layer + 1]! - x - 8;
-  // The unit stays with its number.
-  const lines = broken(short(power).replace(/ (?=\S+$)/, '\u00a0'), room / boldly, small, 2);
+  const lines = broken(tight(power), room / boldly, small, 2);
   return [
     ...lines.map((text, i) => words(text, x, 28 + i * 15, { size: small, look: 'p-strong' })),
     markRow(own, x, 28 + lines.length * 15 + 2, room + 12).svg,
@@ -274,13 +182,14 @@ function headOf({ layer, power }: Node, x: number, own: readonly Mark[]): string
 
 /** The name of the cables: in the flow where it is wide enough, else above it. */
 function feedLabel({ name, power }: Node, x: number, y0: number, y1: number): string[] {
-  const isWide = y1 - y0 >= 34;
+  const inside = columns[3] - x - barWidth - 7;
+  const isWide = y1 - y0 >= 34 && widthOf(tight(power), small) <= inside;
   const from = isWide ? x + barWidth + 5 : x;
   const room = columns[3] - from - 2;
   const baseline = isWide ? (y0 + y1) / 2 - 2 : y0 - 19;
   return [
     words(name, from, baseline, { room, size: small, look: 'p-halo' }),
-    words(short(power), from, baseline + 15, { room, size: small, look: 'p-halo' }),
+    words(tight(power), from, baseline + 15, { room, size: small, look: 'p-halo' }),
   ];
 }
 
@@ -293,7 +202,7 @@ function rowOf({ name, power, more }: Node, x: number, middle: number, own: read
   const isBeside = fitsInWords(own, beside);
   const row = markRow(own, pageWidth, isBeside ? middle - 2 : middle + 14, isBeside ? beside : 110, 'end');
   return [
-    words(name, from, middle - 2, { room, look: 'p-halo' }),
+    words(name, from, middle - 2, { room, size: widthOf(name, large) <= room ? large : small, look: 'p-halo' }),
     words(value, from, middle + 14, { room: isBeside ? room : room - row.width, size: small, look: 'p-halo' }),
     row.svg,
   ];

@@ -107,7 +107,7 @@ function drawTower({ across, reach, distance, memory = [] }: Slice, scale: numbe
     limits.push(...level(panel, left, right, base, scale));
     limits.push(words('side panel', right + 8, base - panel.lo * scale + 4, caption));
     parts.push(marginUp(across as Required<Span>, high, panel, middle - farSide / 2, base, scale));
-    parts.push(overUp(high, panel, middle - farSide, farSide + out, base, scale));
+    parts.push(overTower(high, panel, middle, out, under, base, scale));
   }
   memory.forEach((kit, i) => parts.push(module(kit, first + i * moduleGap, base, scale)));
   return { thing: parts.join(''), limits: limits.join(''), bottom: base + 8 };
@@ -116,6 +116,7 @@ function drawTower({ across, reach, distance, memory = [] }: Slice, scale: numbe
 const caption = { size: small, look: 'p-faint', room: 80 };
 /** In units, for what no file states: how far the side of a cooler away from the memory is drawn, left open. */
 const farSide = 34;
+const stemHalf = 14;
 const moduleGap = 14;
 const moduleWidth = 7;
 const usualModuleMm = 30;
@@ -124,7 +125,7 @@ const usualModuleMm = 30;
 function tower(high: Extent, middle: number, out: number, underMm: number, base: number, scale: number): string {
   const [head, foot] = [base - high.lo * scale, base - Math.max(0, underMm) * scale];
   const back = middle - farSide;
-  const stem = underMm < high.lo ? Math.min(14, out) : undefined;
+  const stem = underMm < high.lo ? Math.min(stemHalf, out) : undefined;
   const under =
     stem === undefined
       ? `V${n(base)}H${n(back)}`
@@ -136,6 +137,23 @@ function tower(high: Extent, middle: number, out: number, underMm: number, base:
     band +
     path('p-link', `M${n(middle)} ${n(head)}V${n(base)}`)
   );
+}
+
+/** What of a cooler stands higher than the panel: of what reaches out, and of the stem below it. */
+function overTower(
+  high: Extent,
+  panel: Extent,
+  middle: number,
+  out: number,
+  underMm: number,
+  base: number,
+  scale: number,
+): string {
+  const stem = Math.min(stemHalf, out);
+  const head = { ...panel, lo: Math.max(panel.lo, underMm < high.lo ? underMm : 0) };
+  const above = overUp(high, head, middle - farSide, farSide + out, base, scale);
+  if (head.lo <= panel.lo || panel.isOpen) return above;
+  return above + hatch('p-over', middle - stem, base - head.lo * scale, 2 * stem, (head.lo - panel.lo) * scale);
 }
 
 /** A memory module; hatched where it stands higher than the cooler leaves. */
