@@ -2,6 +2,6 @@
 import type { Paper } from './style';
 
 export const styleHashes: Readonly<Record<Paper, string>> = {
-  a4: 'IqqgGCwlxsA7YzxEFvBzDseM/DApQ9LuKNfuzUHRsuw=',
-  letter: 'dvscSSS3QD+ONrvaUbAy6Wf+O7NjiFCsJhJ6AwL4+Lg=',
+  a4: 'ukKG5JRosVrAmI2kchGX9Bb/KVGxzU6LkryS/MpoZ0E=',
+  letter: 'ZJhSmcZKLhCRbI+3VzKFKsyBr6HoChSpvLabRuH6QRI=',
 };

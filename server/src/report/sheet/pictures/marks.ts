@@ -40,9 +40,6 @@ export class Marks {
       finding,
       place: placeOf(finding, places, belongs[finding.id]),
     }));
-      finding,
-      place: placeOf(finding, places, belongs[finding.id]),
-    }));
   }
 
   /** The marks that sit on a place; of some checks alone, or of all others. */
