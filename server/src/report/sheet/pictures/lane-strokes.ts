@@ -1,4 +1,4 @@
-// A link as strokes, one a lane: full where it is in use, broken where it may be or is not, an outline where nothing tells.
+// A link as strokes, one a lane: full where it is in use, broken where it is not, an outline where nothing tells.
 import type { Figure } from '../../../core/figures/figure';
 import type { Lanes } from '../../../core/figures/link-rows';
 import { box, line } from './draw';

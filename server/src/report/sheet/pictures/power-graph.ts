@@ -17,7 +17,7 @@ const feedNames: Readonly<Record<Feed, string>> = {
 
 /** More parts than these go into one row together. */
 const mostRows = 16;
-/** One bar of the picture: the wall, the supply, cables to some parts, a part. `layer`: its column, from the wall on. */
+/** One bar: the wall, the supply, cables to some parts, a part. `layer`: its column, from the wall on. */
 export interface Node {
   readonly key: string;
   readonly layer: number;

@@ -1,8 +1,9 @@
 // The style of the pictures: shapes and strokes carry the meaning, colour only repeats it.
 
 /**
- * Goes into the style sheet of whatever shows the pictures. Colours come from the sheet’s own properties (`--sheet-ink`,
- * `--sheet-faint`, `--sheet-paper`, `--sheet-flow` and one a grade); without them all is drawn in the text’s colour.
+ * Goes into the style sheet of whatever shows the pictures. Colours come from the sheet’s own properties
+ * (`--sheet-ink`, `--sheet-faint`, `--sheet-paper`, `--sheet-flow` and one a grade); without them all is drawn in the
+ * colour of the text.
  */
 export const pictureStyle = `
 .sheet-picture { display: block; width: 100%; max-width: 36rem; height: auto; overflow: visible; break-inside: avoid;
