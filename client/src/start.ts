@@ -15,6 +15,7 @@ import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src
 import { answerFiles } from './files';
 import { tellOfCursor } from './cursor';
 import { checkScheme, ExplainPages } from './explain';
+import { WorkingPages, workingScheme } from './workings';
 import { writeAt } from './write-at';
 import { languageIds } from './languages';
 import { worstGrade } from './views/status';
@@ -27,6 +28,7 @@ const own: ClientOptions = {
   pages: checkScheme,
   suggest: 'editor.action.triggerSuggest',
   wholeOnRequest: true,
+  workings: workingScheme,
   writesAt: true,
 };
 
@@ -55,6 +57,7 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     log,
     status,
     pages,
+    new WorkingPages(client),
     answerFiles(client),
     ...worstGrade(languageIds),
     tellOfCursor(client),

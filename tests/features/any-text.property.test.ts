@@ -94,7 +94,7 @@ function everything(judged: View, offset: number): void {
   const position = doc.lines.positionAt(offset);
   for (const { range } of diagnosticsOf(judged, { from: 'unknown', related: true })) inside(doc.text, range);
   for (const item of completions(judged, position)) inside(doc.text, item.textEdit.range);
-  const said = hover(judged, position, 'markdown');
+  const said = hover(judged, position, { kind: 'markdown' });
   if (said?.range) inside(doc.text, said.range);
   definition(judged, position);
   across(judged, position, offset);

@@ -2,7 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import { relatedTo } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
+import type { DiagnosticData } from '../../server/src/features/diagnostic-data';
+import { diagnosticOf } from '../../server/src/features/diagnostics';
 import { hover } from '../../server/src/features/hover';
+import { wholeWorking } from '../../server/src/features/hover-working';
 import { view } from '../support/view';
 
 const parts = {
@@ -14,7 +17,7 @@ const parts = {
 
 function words(marked: string, kind: 'markdown' | 'plaintext' = 'plaintext', name?: string): string | undefined {
   const { view: judged, position } = view(marked, parts, name);
-  return hover(judged, position, kind)?.contents.value;
+  return hover(judged, position, { kind })?.contents.value;
 }
 
 describe('on a key', () => {
@@ -97,6 +100,67 @@ test('on a finding: grade, sentence, reason, check and source', () => {
   expect(said).toMatch(/^stop .*155 mm/m);
   expect(said).toContain('keeps the case from closing');
   expect(said).toMatch(/^cooler-too-tall; source: /m);
+});
+
+describe('in its order', () => {
+  const marked = 'parts:\n  cooler: { use: boreas/tow¦er-155 }\n  case: { use: tarn/mid-3 }\n';
+
+  test('the finding comes first, then the meaning, then the working', () => {
+    const said = words(marked)!;
+    const at = ['stop ', 'Boreas Tower 155 (cooler)', 'mid-3.part.yaml, line 4'].map((text) => said.indexOf(text));
+    expect(said.startsWith('stop ')).toBe(true);
+    expect([...at].sort((a, b) => a - b)).toEqual(at);
+    expect(at).not.toContain(-1);
+  });
+
+  test('the working links each line to its file, and only where links are followed', () => {
+    expect(words(marked, 'markdown')).toContain(
+      '[parts/tarn/mid-3\\.part\\.yaml, line 4](file:///ws/parts/tarn/mid-3.part.yaml#L4)',
+    );
+    expect(words(marked)).toContain('(parts/tarn/mid-3.part.yaml, line 4)');
+  });
+});
+
+describe('a long working', () => {
+  const drives = Array.from(
+    { length: 30 },
+    (_, i) => `    - { name: d${i}, draw: { peak: ${i + 10} W, running: ${i + 5} W } }\n`,
+  );
+  const marked = `parts:\n  processor: { power: 65 W }\n  sup¦ply: { rating: 100 W }\n  drives:\n${drives.join('')}`;
+  const { view: judged, position } = view(marked);
+  const lines = (said: string): number => said.split('\n').filter((line) => /^ *- /.test(line)).length;
+  const said = (kind: 'markdown' | 'plaintext', workings?: string): string =>
+    hover(judged, position, { kind, ...(workings ? { workings } : {}) })!.contents.value;
+
+  test('ends after twelve lines, and says how many are left and where they are', () => {
+    expect(said('plaintext')).toMatch(/^harm /);
+    expect(said('plaintext')).toContain('- rating of supply: 100 W (line 3)');
+    expect(lines(said('plaintext'))).toBe(12);
+    expect(said('plaintext')).toMatch(/\d+ lines more: fettle check --working shows the whole working\./);
+    expect(said('markdown')).toContain('`fettle check --working` shows the whole working');
+  });
+
+  test('leads to a page with all of it, where the client opens such pages', () => {
+    const [, id, query] = /\[the whole working\]\(own:\/([a-z-]+)\.md\?([^)]+)\)/.exec(said('markdown', 'own'))!;
+    const { uri, ...asked } = JSON.parse(decodeURIComponent(query!)) as DiagnosticData & { uri: string };
+    expect([uri, asked.check]).toEqual(['file:///ws/desk.pcbuild.yaml', id]);
+    const page = wholeWorking(judged, asked)!;
+    expect(lines(page)).toBeGreaterThan(30);
+    expect(page).toContain('d29');
+    expect(wholeWorking(judged, { ...asked, subject: 'parts.none' })).toBeUndefined();
+  });
+
+  test('a finding shows five related lines at most, those that decide first', () => {
+    const found = judged.judgement.findings.find(({ id }) => id === 'supply-overloaded')!;
+    const { relatedInformation: related } = diagnosticOf(judged, found, true);
+    expect(related).toHaveLength(5);
+    expect(
+      related!
+        .slice(0, 3)
+        .map(({ message }) => message)
+        .join('\n'),
+    ).toMatch(/d29/);
+  });
 });
 
 test('in a comment, in a gap and past the end, nothing', () => {

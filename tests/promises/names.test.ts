@@ -98,7 +98,7 @@ describe.each(owned)('%s', (name) => {
     expect(shown.view.judgement.failed).toEqual([]);
     for (let offset = 0; offset < text!.length; offset += 7) {
       const position = shown.view.doc.lines.positionAt(offset);
-      hover(shown.view, position, 'markdown');
+      hover(shown.view, position, { kind: 'markdown' });
       definition(shown.view, position);
       completions(shown.view, position, { parts: () => partsNamed(`${name}/${name}`) });
     }

@@ -60,7 +60,7 @@ function holdAll(view: Judged): void {
 }
 
 function holdFeatures(view: Judged, position: Position): void {
-  const shown = hover(view, position, 'markdown');
+  const shown = hover(view, position, { kind: 'markdown' });
   if (shown?.range) holdRange(view.doc, shown.range, 'hover');
   definition(view, position);
   for (const item of completions(view, position)) {

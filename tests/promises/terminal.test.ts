@@ -216,7 +216,9 @@ describe('in an editor', () => {
         for (const { message } of diagnosticsOf(shown.view, { from: 'unknown', related: true }))
           hold(message, 'message');
         for (let step = 0; step < 12; step++) {
-          const said = hover(shown.view, shown.view.doc.lines.positionAt((at + step * 53) % desk!.length), 'markdown');
+          const said = hover(shown.view, shown.view.doc.lines.positionAt((at + step * 53) % desk!.length), {
+            kind: 'markdown',
+          });
           if (!said) continue;
           hold(said.contents.value, 'hover');
           const kinds = markdown

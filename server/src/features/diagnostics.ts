@@ -22,7 +22,8 @@ export interface DiagnosticOptions {
 
 /** The code of a hint that names a missing fact. */
 const notStated = 'fact-not-stated';
-const mostRelated = 20;
+/** Those that decide come first. */
+const mostRelated = 5;
 const mostNamed = 4;
 
 const severityOf: Record<Grade, Diagnostic['severity']> = {

@@ -17,7 +17,7 @@ import { visible, type Span } from '../core/text';
 import type { Node } from '../core/yaml';
 import { item, markup, type Block } from './prose';
 import type { MarkupContent, Position, Range, Reading } from './shapes';
-import { workingBlocks } from './working-markdown';
+import { atMost, workingBlocks } from './working-markdown';
 
 export const hintKinds = ['link', 'power', 'clearance', 'endurance', 'firmware'] as const;
 export type HintKind = (typeof hintKinds)[number];
@@ -66,11 +66,13 @@ export const printed = ({ doc }: Reading, { at, label }: Told): InlayHint => ({
   paddingLeft: true,
 });
 
+const mostLines = 12;
+
 /** Its working. */
 export function tooltipOf({ doc }: Reading, { uses }: Told, kind: MarkupContent['kind']): MarkupContent {
   const missing = uses.flatMap((used) => (used.type === 'figure' ? used.missing : []));
   const lacks: Block[] = [...new Set(missing.map(({ what }) => what))].map((what) => item(0, `Not stated: ${what}`));
-  return markup([...workingBlocks(stepsOf(uses), doc), ...lacks], kind);
+  return markup([...atMost(workingBlocks(stepsOf(uses), { home: doc }), mostLines), ...lacks], kind);
 }
 
 type Maker = (build: Build) => Told[];

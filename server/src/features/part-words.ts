@@ -1,6 +1,7 @@
 // A used part in words: maker, model, the key facts its file states, and where that file is.
 import type { Placed } from '../core/build/build';
 import { kinds } from '../core/parts/kinds';
+import type { Doc } from '../core/parts/doc';
 import type { Fact } from '../core/parts/fact';
 import type { Field, Table } from '../core/parts/field';
 import { code, item, paragraph, strong, type Block, type Piece } from './prose';
@@ -10,7 +11,7 @@ const mostFacts = 10;
 const told = new Set(['kind', 'maker', 'model', 'source', 'in-the-box', 'price-read']);
 
 /** What a build uses at a place. */
-export function partBlocks(placed: Placed): Block[] {
+export function partBlocks(placed: Placed, uriOf?: (doc: Doc) => string): Block[] {
   const { used } = placed;
   if (!used) return [];
   if (!used.file) return [paragraph('No part file of the name ', code(used.name), ' is in the parts folders.')];
@@ -19,7 +20,12 @@ export function partBlocks(placed: Placed): Block[] {
   return [
     paragraph(...(name.length > 0 ? name : [strong(used.name), ' ']), `(${placed.kind})`),
     ...keyFacts(placed),
-    paragraph('From ', code(used.file.name), ...sourceOf(placed), '.'),
+    paragraph(
+      'From ',
+      uriOf ? { text: used.file.name, href: uriOf(used.file) } : code(used.file.name),
+      ...sourceOf(placed),
+      '.',
+    ),
   ];
 }
 

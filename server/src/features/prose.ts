@@ -3,7 +3,12 @@ import { markdownCode, markdownFence, markdownLine, markdownText, visible } from
 import type { MarkupContent } from './shapes';
 
 /** A piece of a line. A bare string is prose; whatever it holds, it is shown as text and never read as Markdown. */
-export type Piece = string | { readonly code: string } | { readonly strong: string };
+export type Piece = string | { readonly code: string } | { readonly strong: string } | Link;
+/** A way to a place in a file, or to a page; where nothing follows links, its text alone. */
+export interface Link {
+  readonly text: string;
+  readonly href: string;
+}
 export type Line = readonly Piece[];
 export type Block =
   | { readonly type: 'paragraph'; readonly line: Line }
@@ -23,7 +28,7 @@ export function markup(blocks: readonly Block[], kind: MarkupContent['kind']): M
   return { kind, value: kind === 'markdown' ? markdown(blocks) : plain(blocks) };
 }
 
-/** Markdown without HTML, links or images: every character that could mean something is escaped. */
+/** Markdown without HTML or images, and no link but our own: every character that could mean something is escaped. */
 export function markdown(blocks: readonly Block[]): string {
   return joined(blocks, (block) => {
     switch (block.type) {
@@ -70,16 +75,28 @@ function inline(line: Line): string {
     line
       .map((piece) => {
         if (typeof piece === 'string') return markdownText(piece);
+        if ('href' in piece) return `[${markdownText(piece.text)}](${plainAddress(piece.href)})`;
         return 'code' in piece ? markdownCode(piece.code) : `**${markdownText(piece.strong.trim())}**`;
       })
       .join(''),
   );
 }
 
+/** An address that ends nothing around it: what Markdown could read otherwise stands in its encoded form. */
+const plainAddress = (href: string): string =>
+  href
+    .replace(/\p{Surrogate}/gu, '\ufffd')
+    .replace(/[^\w\-.~:/?#@!$&+,;=%]/gu, (one) =>
+      one < '\x80' ? `%${one.charCodeAt(0).toString(16).toUpperCase().padStart(2, '0')}` : encodeURIComponent(one),
+    );
+
 function plainLine(line: Line): string {
-  return line
-    .map((piece) => visible(typeof piece === 'string' ? piece : 'code' in piece ? piece.code : piece.strong))
-    .join('');
+  return line.map((piece) => visible(textOf(piece))).join('');
+}
+
+function textOf(piece: Piece): string {
+  if (typeof piece === 'string') return piece;
+  return 'href' in piece ? piece.text : 'code' in piece ? piece.code : piece.strong;
 }
 
 const lines = (text: string): string[] => text.replace(/^\n|\n$/g, '').split(/\r\n|\r|\n/);

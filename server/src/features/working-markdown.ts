@@ -5,35 +5,73 @@ import type { Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
 import { code, item, type Block, type Piece } from './prose';
+import type { MarkupContent } from './shapes';
 
 const deepest = 4;
-const mostLines = 24;
 
-/** A working as a list; steps within steps stand below them. `home` is the file that is looked at. */
-export function workingBlocks(steps: readonly Step[], home: Doc, depth = 0): Block[] {
-  const blocks = steps.flatMap((step) => blocksOf(step, home, depth));
-  if (blocks.length <= mostLines) return blocks;
-  return [...blocks.slice(0, mostLines), item(depth, `… and ${blocks.length - mostLines} lines more.`)];
+export interface HoverOptions {
+  readonly kind: MarkupContent['kind'];
+  /** The scheme under which the client opens workings, where it does. */
+  readonly workings?: string;
 }
 
-function blocksOf(step: Step, home: Doc, depth: number): Block[] {
-  if (depth > deepest) return [];
-  return [item(depth, ...lineOf(step, home)), ...step.inputs.flatMap((input) => blocksOf(input, home, depth + 1))];
+/** Where a working is shown: the file that is looked at, and the way to a line of any. */
+export interface Shown {
+  readonly home: Doc;
+  /** The address of a file; undefined where links are of no use. */
+  readonly uriOf?: (doc: Doc) => string;
+  /** So many characters of a formula are shown; all where nothing is said. */
+  readonly longest?: number;
 }
 
-function lineOf({ label, value, figure, formula, repeated, from, source }: Step, home: Doc): Piece[] {
+/** A working as a list; steps within steps stand below them. */
+export function workingBlocks(steps: readonly Step[], shown: Shown, depth = 0, most = deepest): Block[] {
+  return steps.flatMap((step) => blocksOf(step, shown, depth, most));
+}
+
+function blocksOf(step: Step, shown: Shown, depth: number, most: number): Block[] {
+  if (depth > most) return [];
+  return [
+    item(depth, ...lineOf(step, shown)),
+    ...step.inputs.flatMap((input) => blocksOf(input, shown, depth + 1, most)),
+  ];
+}
+
+function lineOf({ label, value, figure, formula, repeated, from, source }: Step, shown: Shown): Piece[] {
   return [
     ...(figure ? [label, ': ', { strong: value }] : [code(label), ': ', ...(from ? [code(value)] : [value])]),
-    ...(formula ? [' = ', formula] : []),
+    ...(formula ? [' = ', cut(formula, shown.longest)] : []),
     ...(repeated ? [' (as above)'] : []),
-    ...(from ? written(from.doc, from.span, home) : []),
+    ...(from ? written(from.doc, from.span, shown) : []),
     ...(source && !from ? [` (${source})`] : []),
   ];
 }
 
-function written(doc: Doc, span: Span, home: Doc): Piece[] {
+const cut = (formula: string, longest = formula.length): string =>
+  formula.length > longest ? `${formula.slice(0, longest).replace(/\S*$/, '')}…` : formula;
+
+function written(doc: Doc, span: Span, { home, uriOf }: Shown): Piece[] {
   const line = doc.lines.positionAt(span.start).line + 1;
-  return doc === home ? [` (line ${line})`] : [' (', code(doc.name), `, line ${line})`];
+  const text = doc === home ? `line ${line}` : `${doc.name}, line ${line}`;
+  return [' (', uriOf ? { text, href: `${uriOf(doc)}#L${line}` } : text, ')'];
+}
+
+/**
+ * So many lines of a working, in their order: what is held against each other before what it was worked out from. The
+ * last line says how many there are besides, and where.
+ */
+export function atMost(blocks: readonly Block[], most: number, depth = 0, where?: Piece): readonly Block[] {
+  if (blocks.length <= most) return blocks;
+  const more = `… and ${blocks.length - most + 1} lines more`;
+  return [...uppermost(blocks, most - 1), where ? item(depth, more, ': ', where) : item(depth, `${more}.`)];
+}
+
+/** The lines that stand highest, in their order. */
+export function uppermost(blocks: readonly Block[], most: number): readonly Block[] {
+  const depths = blocks.map((block) => (block.type === 'item' ? block.depth : 0));
+  const highest = depths.map((_, i) => i).sort((a, b) => depths[a]! - depths[b]! || a - b);
+  const kept = new Set(highest.slice(0, most));
+  return blocks.filter((_, i) => kept.has(i));
 }
 
 /** Whether a fact, or a figure with all that it was worked out from and decided by, stands at a place in a file. */

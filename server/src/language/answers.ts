@@ -16,6 +16,7 @@ import { describePart } from '../features/completion-resolve';
 import { definition } from '../features/definition';
 import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
+import { wholeWorking } from '../features/hover-working';
 import { flatSymbols, symbols } from '../features/symbols';
 import type { PartIndex } from '../session/part-index';
 import type { AnalyzedFile } from '../session/session';
@@ -37,7 +38,9 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     HoverRequest.type,
     guarded(HoverRequest.method, log, async ({ textDocument, position }) => {
       const judged = await judge(textDocument.uri);
-      return (judged && hover(judged, position, markupKind())) ?? null;
+      const { workings } = shared.client.own;
+      const options = { kind: markupKind(), ...(workings === undefined ? {} : { workings }) };
+      return (judged && hover(judged, position, options)) ?? null;
     }),
   );
   connection.onRequest(
@@ -84,6 +87,14 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
   connection.onRequest(
     CodeActionResolveRequest.type,
     guarded(CodeActionResolveRequest.method, log, (action) => actions.resolve(action)),
+  );
+  connection.onRequest(
+    'fettle/working',
+    guarded('fettle/working', log, async ({ uri, ...finding }: ToServer['fettle/working']['params']) => {
+      const judged = await judge(uri);
+      const markdown = judged && wholeWorking(judged, finding);
+      return markdown === undefined ? null : { markdown };
+    }),
   );
   connection.onRequest(
     'fettle/explain',

@@ -9,6 +9,8 @@ export interface ClientOptions {
   readonly explains?: boolean;
   /** It opens pages on checks under this scheme: `fettle-check:/cooler-too-tall.md`. */
   readonly pages?: string;
+  /** It opens workings under this scheme: `fettle-working:/cooler-too-tall.md?…`. */
+  readonly workings?: string;
   /** It runs `fettle.writeAt` itself: the cursor goes to a place of a file once an edit is made. */
   readonly writesAt?: boolean;
   /** Its command that asks for completion once more: run after a key is taken over whose values are listed. */
@@ -37,6 +39,11 @@ export interface Settings {
 /** Answers to a request that the client sends. */
 export interface ToServer {
   'fettle/explain': { params: { readonly check: string }; result: { readonly markdown: string } | null };
+  /** The whole working of a finding: of the check, about the subject, and which of several such. */
+  'fettle/working': {
+    params: { readonly uri: string; readonly check: string; readonly subject: string; readonly ordinal: number };
+    result: { readonly markdown: string } | null;
+  };
   'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };
 }
 

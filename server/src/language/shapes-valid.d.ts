@@ -46,6 +46,7 @@ export declare const textDocumentDiagnostic: Validator;
 export declare const workspaceDiagnostic: Validator;
 export declare const workspaceExecuteCommand: Validator;
 export declare const fettleExplain: Validator;
+export declare const fettleWorking: Validator;
 export declare const fettleCursor: Validator;
 /** Validators of the protocol’s parameters by method. */
 export declare const byMethod: Readonly<Record<string, Validator | undefined>>;

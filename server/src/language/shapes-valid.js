@@ -144,9 +144,9 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
 const pattern0 = new RegExp("^[a-z][a-z0-9-]*$", "u");
-const pattern1 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
+const pattern2 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
 
 function validate11(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -223,11 +223,20 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.writesAt !== undefined){
+if(data.workings !== undefined){
+let data5 = data.workings;
 const _errs11 = errors;
-if(typeof data.writesAt !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+if(errors === _errs11){
+if(typeof data5 === "string"){
+if(!pattern0.test(data5)){
+validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/properties/workings/pattern",keyword:"pattern",params:{pattern: "^[a-z][a-z0-9-]*$"},message:"must match pattern \""+"^[a-z][a-z0-9-]*$"+"\""}];
 return false;
+}
+}
+else {
+validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/properties/workings/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
 }
 var valid0 = _errs11 === errors;
 }
@@ -235,12 +244,24 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.suggest !== undefined){
-let data6 = data.suggest;
+if(data.writesAt !== undefined){
 const _errs13 = errors;
-if(errors === _errs13){
-if(typeof data6 === "string"){
-if(!pattern1.test(data6)){
+if(typeof data.writesAt !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs13 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.suggest !== undefined){
+let data7 = data.suggest;
+const _errs15 = errors;
+if(errors === _errs15){
+if(typeof data7 === "string"){
+if(!pattern2.test(data7)){
 validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/properties/suggest/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9.]*$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9.]*$"+"\""}];
 return false;
 }
@@ -250,22 +271,23 @@ validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/propert
 return false;
 }
 }
-var valid0 = _errs13 === errors;
+var valid0 = _errs15 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.wholeOnRequest !== undefined){
-const _errs15 = errors;
+const _errs17 = errors;
 if(typeof data.wholeOnRequest !== "boolean"){
 validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
-var valid0 = _errs15 === errors;
+var valid0 = _errs17 === errors;
 }
 else {
 var valid0 = true;
+}
 }
 }
 }
@@ -5256,8 +5278,8 @@ validate55.errors = vErrors;
 return errors === 0;
 }
 
-export const fettleCursor = validate56;
-const schema57 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+export const fettleWorking = validate56;
+const schema57 = {"type":"object","properties":{"uri":{"type":"string"},"check":{"type":"string"},"subject":{"type":"string"},"ordinal":{"type":"integer"}},"required":["uri","check","subject","ordinal"]};
 
 function validate56(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -5265,7 +5287,7 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+if(((((data.uri === undefined) && (missing0 = "uri")) || ((data.check === undefined) && (missing0 = "check"))) || ((data.subject === undefined) && (missing0 = "subject"))) || ((data.ordinal === undefined) && (missing0 = "ordinal"))){
 validate56.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
@@ -5274,6 +5296,82 @@ if(data.uri !== undefined){
 const _errs1 = errors;
 if(typeof data.uri !== "string"){
 validate56.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.check !== undefined){
+const _errs3 = errors;
+if(typeof data.check !== "string"){
+validate56.errors = [{instancePath:instancePath+"/check",schemaPath:"#/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs3 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.subject !== undefined){
+const _errs5 = errors;
+if(typeof data.subject !== "string"){
+validate56.errors = [{instancePath:instancePath+"/subject",schemaPath:"#/properties/subject/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.ordinal !== undefined){
+let data3 = data.ordinal;
+const _errs7 = errors;
+if(!(((typeof data3 == "number") && (!(data3 % 1) && !isNaN(data3))) && (isFinite(data3)))){
+validate56.errors = [{instancePath:instancePath+"/ordinal",schemaPath:"#/properties/ordinal/type",keyword:"type",params:{type: "integer"},message:"must be integer"}];
+return false;
+}
+var valid0 = _errs7 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+}
+}
+else {
+validate56.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate56.errors = vErrors;
+return errors === 0;
+}
+
+export const fettleCursor = validate57;
+const schema58 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+
+function validate57(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+validate57.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.uri !== undefined){
+const _errs1 = errors;
+if(typeof data.uri !== "string"){
+validate57.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid0 = _errs1 === errors;
@@ -5407,7 +5505,7 @@ else {
 vErrors.push(err7);
 }
 errors++;
-validate56.errors = vErrors;
+validate57.errors = vErrors;
 return false;
 }
 else {
@@ -5430,11 +5528,11 @@ var valid0 = true;
 }
 }
 else {
-validate56.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate57.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate56.errors = vErrors;
+validate57.errors = vErrors;
 return errors === 0;
 }
 
@@ -5481,5 +5579,6 @@ export const byMethod = {
   'workspace/diagnostic': workspaceDiagnostic,
   'workspace/executeCommand': workspaceExecuteCommand,
   'fettle/explain': fettleExplain,
+  'fettle/working': fettleWorking,
   'fettle/cursor': fettleCursor,
 };

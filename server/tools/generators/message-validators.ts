@@ -96,6 +96,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'workspace/diagnostic': object({ previousResultIds: list(object({ uri: text, value: text })) }),
   'workspace/executeCommand': object({ command: text }),
   'fettle/explain': object({ check: text }),
+  'fettle/working': object({ uri: text, check: text, subject: text, ordinal: whole }),
   'fettle/cursor': object({ uri: text, position: orNull(object(at)) }),
 };
 
@@ -113,6 +114,7 @@ export function messageSchemas(settings: object): Record<string, object> {
         lenses: { type: 'boolean' },
         settings: { type: 'object' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
+        workings: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
         writesAt: { type: 'boolean' },
         suggest: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9.]*$' },
         wholeOnRequest: { type: 'boolean' },

@@ -115,30 +115,46 @@ export interface Related extends StatedAt {
   readonly what: string;
 }
 
-/** The lines that a finding rests on beside its own: what its figures and facts were read from. */
-export function relatedTo({ underline, uses, said }: Finding): readonly Related[] {
-  const related = new Map<string, Related>();
-  const add = ({ doc, span, path }: StatedAt, what: string): void => {
-    if (doc !== underline.doc || span.start !== underline.span.start)
-      related.set(`${doc.name}\n${span.start}`, { doc, span, path, what });
-  };
+/**
+ * The lines that a finding rests on beside its own, those that decide first: the numbers that are held against each
+ * other and what the sentence names, of a sum its largest parts, each in turn.
+ */
+export function relatedTo({ underline, uses, said, measure }: Finding): readonly Related[] {
+  const roots = [...(measure ? [measure.figure, measure.limit] : []), ...said.facts, ...said.figures, ...uses];
   // The same figures enter many sums: each is looked at once.
   const seen = new Set<Used>();
-  const visit = (used: Used): void => {
-    if (seen.has(used)) return;
-    seen.add(used);
-    if (used.type === 'fact') {
-      const from = writtenAt(used);
-      if (from) add(from, `${used.path}: ${shownText(used)}`);
-      return;
+  const lines = roots.map((root) => linesOf(root, seen)).filter((of) => of.length > 0);
+  const related = new Map<string, Related>();
+  const longest = Math.max(0, ...lines.map(({ length }) => length));
+  for (let i = 0; i < longest; i++)
+    for (const line of lines.flatMap((of) => of[i] ?? [])) {
+      const { doc, span } = line;
+      const key = `${doc.name}\n${span.start}`;
+      if ((doc !== underline.doc || span.start !== underline.span.start) && !related.has(key)) related.set(key, line);
     }
-    if (used.from) add(used.from, used.label);
-    else used.inputs.forEach(visit);
-    used.decidedBy.forEach(visit);
-  };
-  [uses, said.figures, said.facts].forEach((some) => some.forEach(visit));
   return [...related.values()];
 }
+
+function linesOf(used: Used, seen: Set<Used>): Related[] {
+  if (seen.has(used)) return [];
+  seen.add(used);
+  if (used.type === 'fact') {
+    const from = writtenAt(used);
+    return from ? [{ ...placeOf(from), what: `${used.path}: ${shownText(used)}` }] : [];
+  }
+  const own = used.from
+    ? [{ ...placeOf(used.from), what: used.label }]
+    : byWeight(used.inputs).flatMap((one) => linesOf(one, seen));
+  return [...own, ...used.decidedBy.flatMap((one) => linesOf(one, seen))];
+}
+
+const placeOf = ({ doc, span, path }: StatedAt): StatedAt => ({ doc, span, path });
+
+/** Largest first; what is not known comes last. */
+const byWeight = (inputs: readonly Used[]): readonly Used[] =>
+  inputs.length < 3 ? inputs : [...inputs].sort((a, b) => weightOf(b) - weightOf(a));
+
+const weightOf = (used: Used): number => (used.type === 'figure' && Number.isFinite(used.hi) ? Math.abs(used.hi) : -1);
 
 /** How many findings there are of each grade, worst first. */
 export function countsByGrade(findings: readonly Finding[]): number[] {

@@ -1,0 +1,121 @@
+// The working in a hover: a few lines with the way to each file, then where all of it is to be seen.
+import type { Truth, Used } from '../core/figures/truth';
+import type { Finding } from '../core/judge/finding';
+import { stepsOf, workingOf } from '../core/judge/working-steps';
+import type { Doc } from '../core/parts/doc';
+import type { Span } from '../core/text';
+import { dataOfFindings, type DiagnosticData } from './diagnostic-data';
+import { code, heading, item, markdown, paragraph, strong, type Block, type Piece } from './prose';
+import type { View } from './shapes';
+import { atMost, readFrom, uppermost, workingBlocks, type HoverOptions, type Shown } from './working-markdown';
+
+const mostLines = 12;
+/** A sum of many parts is not spelled out here. */
+const longestFormula = 120;
+const mostChecks = 3;
+/** So deep goes a working on a page of its own. */
+const deepestOnPage = 64;
+const mostOnPage = 2_000;
+
+const shownIn = (view: View, { kind }: HoverOptions): Shown => ({
+  home: view.doc,
+  ...(kind === 'markdown' ? { uriOf: view.uriOf } : {}),
+  longest: longestFormula,
+});
+
+/** The lines are shared out: what the first finding leaves, the next may have. */
+export function workingOfFindings(view: View, found: readonly Finding[], options: HoverOptions): Block[] {
+  let left = mostLines;
+  return found.flatMap((finding) => {
+    const whole = workingBlocks(workingOf(finding), shownIn(view, options));
+    const blocks = uppermost(whole, left);
+    left -= blocks.length;
+    const named = found.length > 1 && blocks.length > 0 ? [paragraph('Working of ', code(finding.id), ':')] : [];
+    const cut = whole.length - blocks.length;
+    return [...named, ...blocks, ...(cut > 0 ? [theRest(view, finding, cut, options)] : [])];
+  });
+}
+
+/** Where all of a working is to be seen. */
+function theRest(view: View, finding: Finding, cut: number, options: HoverOptions): Block {
+  const more = `${cut} ${cut === 1 ? 'line' : 'lines'} more: `;
+  const page = pageOf(view, finding, options);
+  return page ? paragraph(more, page) : paragraph(more, code('fettle check --working'), ' shows the whole working.');
+}
+
+/** The page with the whole working of a finding, where the client opens it. */
+function pageOf(view: View, finding: Finding, { kind, workings }: HoverOptions): Piece | undefined {
+  const data = dataOfFindings(view.judgement.findings).get(finding);
+  if (kind !== 'markdown' || workings === undefined || !data) return undefined;
+  const query = encodeURIComponent(JSON.stringify({ uri: view.uriOf(view.doc), ...data }));
+  return { text: 'the whole working', href: `${workings}:/${finding.id}.md?${query}` };
+}
+
+/** A finding of a judged file with all of its working, as a page; undefined where it is not found any more. */
+export function wholeWorking(view: View, { check, subject, ordinal }: DiagnosticData): string | undefined {
+  const data = [...dataOfFindings(view.judgement.findings)].find(
+    ([, one]) => one.check === check && one.subject === subject && one.ordinal === ordinal,
+  );
+  if (!data) return undefined;
+  const [finding] = data;
+  const whole = workingBlocks(workingOf(finding), { home: view.doc, uriOf: view.uriOf }, 0, deepestOnPage);
+  const cut = whole.length - mostOnPage;
+  return markdown([
+    heading(finding.id),
+    paragraph(strong(finding.grade), ` ${finding.said.text}`),
+    ...whole.slice(0, mostOnPage),
+    ...(cut > 0 ? [paragraph(`… and ${cut} lines more.`)] : []),
+  ]);
+}
+
+/** A check that a value enters. */
+interface Entered {
+  readonly words: string;
+  readonly uses: readonly Used[];
+  readonly rank: number;
+  readonly finding: Finding | undefined;
+}
+
+/** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
+export function workingOfValue(view: View, span: Span, options: HoverOptions): Block[] {
+  const entered = enteredBy(view, span).sort((a, b) => a.rank - b.rank || sizeOf(a.uses) - sizeOf(b.uses));
+  if (entered.length === 0) return [];
+  const checks = entered.slice(0, mostChecks);
+  const share = Math.floor(mostLines / checks.length);
+  return [
+    paragraph('Goes into:'),
+    ...checks.flatMap(({ words, uses, finding }) => [
+      item(0, words),
+      ...atMost(
+        workingBlocks(stepsOf(uses), shownIn(view, options), 1),
+        share - 1,
+        1,
+        finding && pageOf(view, finding, options),
+      ),
+    ]),
+  ];
+}
+
+function enteredBy(view: View, span: Span): Entered[] {
+  const entered = new Map<string, Entered>();
+  for (const { check, taken } of view.judgement.answers)
+    for (const { outcome, finding } of taken) {
+      const { truth, subject } = outcome;
+      if (!truth.uses.some((one) => readFrom(one, view.doc, span))) continue;
+      const [words, rank] = [answerWords(check.id, truth.is), rankOf(truth, view.doc, span)];
+      entered.set(`${check.id}\n${subject}`, { words, uses: truth.uses, rank, finding });
+    }
+  return [...entered.values()];
+}
+
+/** What a value moves a number of comes before what only asks for it; of those, what is broken comes first. */
+function rankOf({ is, uses }: Truth, doc: Doc, span: Span): number {
+  const inFigure = uses.some((one) => one.type === 'figure' && readFrom(one, doc, span));
+  return (inFigure ? 0 : 2) + (is === false ? 0 : 1);
+}
+
+const answerWords = (id: string, is: boolean | undefined): string =>
+  `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
+
+const sizeOf = (uses: readonly Used[]): number =>
+  uses.reduce((sum, used) => sum + 1 + (used.type === 'fact' ? 0 : sizeOf(used.inputs)), 0);
