@@ -44,6 +44,7 @@ const reasons: readonly {
       'lanes-oversubscribed',
       'link-generation-lower',
       'm2-heat-sink-wrong',
+      'm2-key-differs',
       'm2-length-unsupported',
       'm2-too-thick',
       'slot-takes-lanes',
@@ -97,6 +98,21 @@ const reasons: readonly {
     because: 'a number of fans and what each draws bound each other: some values of the one leave the other idle',
     checks: ['airflow-one-way', 'header-overloaded', 'fan-places-short', 'step-missing'],
     from: ['one way', 'idle'],
+  },
+  {
+    because: 'any of several boxes may hold what is looked for, and a list of classes may stand for the one',
+    checks: ['box-leaves-short', 'm2-screw-missing', 'memory-class-unsupported'],
+    from: ['idle', 'more'],
+  },
+  {
+    because: 'how long a peak lasts says which draws it meets: those are asked for once it is known',
+    checks: ['excursion-beyond-supply'],
+    from: ['idle', 'more'],
+  },
+  {
+    because: 'a support, an open side or a thickness that is stated puts the question otherwise',
+    checks: ['airflow-one-way', 'card-too-thick', 'card-unsupported'],
+    from: ['one way', 'idle', 'other'],
   },
 ];
 
