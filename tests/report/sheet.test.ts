@@ -6,6 +6,8 @@ import { weaker } from '../../server/src/core/trade/caution-words';
 import { FIRMWARE_ROUTES, UPDATE_ROUTES } from '../../server/src/core/trade/firmware-route';
 import { FIRST_PICTURE, NO_START } from '../../server/src/core/trade/first-start';
 import { STEP_KINDS } from '../../server/src/core/trade/steps';
+import { sheetPage } from '../../server/src/report/sheet/html';
+import { sheetMarkdown } from '../../server/src/report/sheet/markdown';
 import type { Body, Sheet } from '../../server/src/report/sheet/model';
 import { readSamples } from '../support/samples';
 import { sheetFor, sheetOfText, stepsOf, withText } from '../support/sheets';
@@ -271,5 +273,40 @@ describe('what a person must look at', () => {
     const said = JSON.stringify(block(sheetFor(named('survey-desk')), 'unchecked'));
     expect(said).toContain('What the cable between them is certified for is not seen.');
     expect(said).not.toMatch(/judged by “[a-z]+-/);
+  });
+});
+
+describe('any text', () => {
+  it.each([
+    '',
+    'parts:',
+    'parts: []',
+    'steps: x',
+    '- a',
+    '[[[',
+    'build: { a: b }\npurpose: [x]\n',
+    'expect: { drives: [1], displays: { a: b }, memory: 3 }\n',
+    'acceptance: 3\nhand-over: []\nbench: { firmware-update: yes }\nparts: { board: {} }\n',
+    'parts: { board: {}, board: {}, memory: {}, drives: { slot: [x] } }\n',
+    'steps:\n  - {}\n  - caution: {}\n  - do: hand over\n  - 3\n  - [a]\nparts: { board: {} }\n',
+  ])('gives a sheet: %j', (text) => {
+    const sheet = sheetOfText(text);
+    expect(sheet.title).toBe('a.pcbuild.yaml');
+    expect(sheetPage(sheet, { paper: 'letter' })).toContain('</html>');
+    expect(sheetMarkdown(sheet)).toContain('## Order of work');
+  });
+
+  it('prints no more than a bounded number of findings, and counts the rest', () => {
+    const names = Array.from({ length: 150 }, (_, i) => `d${i}`);
+    const drives = names.map(
+      (name) => `    - { name: ${name}, bus: SATA, port: SATA_1, bay: 3.5 in, capacity: 1 TB }\n`,
+    );
+    const promises = names.map((name) => `    ${name}: { read: 9 GB/s, capacity: 2 TB }\n`);
+    const sheet = sheetOfText(
+      `parts:\n  board: {}\n  drives:\n${drives.join('')}expect:\n  drives:\n${promises.join('')}`,
+    );
+    expect(sheet.blocks.filter(({ id }) => id.startsWith('finding:'))).toHaveLength(100);
+    expect(JSON.stringify(block(sheet, 'working').bodies)).toMatch(/\d+ more, listed by fettle check\./);
+    expect(table(block(sheet, 'findings').bodies).rows).toHaveLength(200);
   });
 });

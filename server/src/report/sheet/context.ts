@@ -14,8 +14,11 @@ export interface Context {
   readonly fixes: ReadonlyMap<Finding, readonly Pick<ProvenFix, 'title' | 'givesWay'>[]>;
 }
 
+/** So many findings are printed in full, and so many are spoken of elsewhere on the sheet by their numbers. */
+export const mostInFull = 100;
+
 export function contextOf(build: Build, judgement: Judgement, fixes: Context['fixes'] = new Map()): Context {
   const broken = judgement.findings.filter(({ grade }) => grade !== 'unknown');
   const findings = [...broken.filter(({ accepted }) => !accepted), ...broken.filter(({ accepted }) => accepted)];
-  return { build, judgement, findings, places: new Places(build, findings), fixes };
+  return { build, judgement, findings, places: new Places(build, findings.slice(0, mostInFull)), fixes };
 }

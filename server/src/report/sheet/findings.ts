@@ -3,15 +3,31 @@ import { cautionWords } from '../../core/checks/page';
 import type { Finding } from '../../core/judge/finding';
 import { workingOf, type Step } from '../../core/judge/working-steps';
 import { visible } from '../../core/text';
-import type { Context } from './context';
-import { lines, oneLine, table, upperFirst, type Block, type Row, type SheetFinding, type WorkingRow } from './model';
+import { mostInFull, type Context } from './context';
+import {
+  lines,
+  oneLine,
+  table,
+  upperFirst,
+  type Block,
+  type Body,
+  type Row,
+  type SheetFinding,
+  type WorkingRow,
+} from './model';
 import { cautionOf } from './step-cautions';
+
+/** So many findings are listed in short; the rest are counted, and `fettle check` lists them. */
+const mostShort = 200;
+
+const restOf = (count: number, most: number): Body[] =>
+  count > most ? [lines({ text: `${count - most} more, listed by fettle check.` })] : [];
 
 /** Worst first, a line each. */
 export function shortBlock({ findings, places }: Context): Block {
   const open = findings.filter(({ accepted }) => !accepted);
   const accepted = findings.length - open.length;
-  const rows = open.map(
+  const rows = open.slice(0, mostShort).map(
     ({ grade, said, subject }, i): Row => ({
       place: places.ofSubject(subject),
       tick: true,
@@ -22,12 +38,12 @@ export function shortBlock({ findings, places }: Context): Block {
     rows.length > 0
       ? table('Findings, worst first', ['Finding', 'Grade', 'What it is, and what to do'], rows)
       : lines({ text: 'Nothing that harms, stops, falls short or is worth a note.' });
-  const more = `Accepted by the build, and listed at the end: ${accepted}.`;
+  const more = accepted > 0 ? [lines({ text: `Accepted by the build, and listed at the end: ${accepted}.` })] : [];
   return {
     id: 'findings',
     heading: 'What was found',
     level: 2,
-    bodies: accepted > 0 ? [shown, lines({ text: more })] : [shown],
+    bodies: [shown, ...restOf(open.length, mostShort), ...more],
   };
 }
 
@@ -36,8 +52,8 @@ export function fullBlocks(context: Context): readonly Block[] {
   const { findings } = context;
   if (findings.length === 0) return [];
   return [
-    { id: 'working', heading: 'Findings in full', level: 2, bodies: [] },
-    ...findings.map(
+    { id: 'working', heading: 'Findings in full', level: 2, bodies: restOf(findings.length, mostInFull) },
+    ...findings.slice(0, mostInFull).map(
       (finding, i): Block => ({
         id: `finding:${finding.id}:${finding.subject}`,
         heading: `${i + 1}. ${upperFirst(finding.grade)}: ${finding.id}`,

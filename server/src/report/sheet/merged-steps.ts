@@ -89,7 +89,11 @@ function inserted(derived: readonly WorkStep[], stated: readonly Listed[], { of,
   for (const one of stated) {
     const match = by.get(one);
     if (match) last = match;
-    else behind.set(last, [...(behind.get(last) ?? []), one]);
+    else {
+      const own = behind.get(last) ?? [];
+      own.push(one);
+      behind.set(last, own);
+    }
   }
   const own = (step: WorkStep | undefined): MergedStep[] =>
     (behind.get(step) ?? []).map((one) => mergedOf(undefined, one));

@@ -35,9 +35,8 @@ export class Places {
 
   /** A finding’s subject: an aspect of a place is found at that place, a step by its number. */
   ofSubject(subject: string): PlaceKey {
-    const [step] = statedSteps(this.build)
-      .filter(({ path }) => isWithin(subject, path))
-      .sort((a, b) => b.path.length - a.path.length);
+    const steps = subject.startsWith('steps.') ? statedSteps(this.build) : [];
+    const [step] = steps.filter(({ path }) => isWithin(subject, path)).sort((a, b) => b.path.length - a.path.length);
     if (step) return `steps.${step.index}${subject.slice(step.path.length)}`;
     const aspect = subject.indexOf(':');
     return aspect < 0 ? subject : subject.slice(0, aspect);

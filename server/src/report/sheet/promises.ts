@@ -37,7 +37,10 @@ export function promisesBlock(promises: readonly Promised[]): Block {
 /** Every promise that the build states, in the order of the fields. */
 export function promisesOf(context: Context): readonly Promised[] {
   const { expect } = context.build.file;
-  return stated(expect as unknown as Group<Fields>, '').map((one) => judged(context, one));
+  const results = context.judgement.answers
+    .filter(({ check }) => check.area !== 'text')
+    .flatMap(({ taken }) => taken.filter(({ outcome }) => outcome.subject.startsWith('expect.')));
+  return stated(expect as unknown as Group<Fields>, '').map((one) => judged(context, results, one));
 }
 
 interface Stated extends Pick<Promised, 'place' | 'label' | 'limit'> {
@@ -127,11 +130,8 @@ function named(name: string, what: string): string {
 const short: ReadonlySet<Finding['grade']> = new Set(['harm', 'stop', 'shortfall']);
 
 /** What the checks of this promise said; how it is written is another matter. */
-function judged({ judgement, places }: Context, { dimension, ...own }: Stated): Promised {
-  const results = judgement.answers
-    .filter(({ check }) => check.area !== 'text')
-    .flatMap(({ taken }) => taken)
-    .filter(({ outcome: { subject } }) => isOf(subject, own.place));
+function judged({ places }: Context, all: readonly Result[], { dimension, ...own }: Stated): Promised {
+  const results = all.filter(({ outcome: { subject } }) => isOf(subject, own.place));
   const worse = results.find(({ finding }) => finding && short.has(finding.grade));
   const open = results.find(({ outcome }) => outcome.truth.is === undefined);
   const held = results.find(({ outcome }) => outcome.truth.is === true && outcome.measure);

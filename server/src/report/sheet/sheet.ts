@@ -62,8 +62,8 @@ function headOf({ build, judgement, findings }: Context, { date, fileName }: She
         ? `Nothing harms or stops it: ${listed(told)}.`
         : 'Nothing was found against it.';
   return {
-    title: oneLine(build.file.build.text) || fileName,
-    purpose: oneLine(build.file.purpose.text),
+    title: oneLine(build.file.build.value ?? '') || fileName,
+    purpose: oneLine(build.file.purpose.value ?? ''),
     verdict: `${first} ${plural(waits, 'answer waits', 'answers wait')} for facts.`,
     ...(worst ? { worst } : {}),
     facts: [{ text: `As of ${date}.` }, ...placeLines(build)],
