@@ -76,6 +76,31 @@ describe('pushed to a client that does not pull', () => {
     expect(hints[0]!.message).toMatch(/^Not stated: .*waits? for it: .*cooler-too-tall/);
   });
 
+  test('everything about a part that is not found, or not named yet, is one hint', async () => {
+    const hints = async (): Promise<string[]> =>
+      (await client.findings(desk)).flatMap(({ code, message }) =>
+        code === 'fact-not-stated' ? [String(message)] : [],
+      );
+    await client.open(desk);
+    await client.type(desk, 'boreas/tower-155', 'boreas/none');
+    const unfound = (await hints()).filter((message) => message.includes('boreas/none'));
+    expect(unfound).toEqual([
+      expect.stringMatching(/^Not stated: everything about boreas\/none, .* checks? waits? for it/),
+    ]);
+    await client.type(desk, '{ use: boreas/none }', '{ use: }');
+    const unnamed = (await hints()).filter((message) => message.includes('cooler'));
+    expect(unnamed).toEqual([expect.stringContaining('everything about the cooler, which is not named yet')]);
+  });
+
+  test('what a merge left is one finding, and nothing else is said of the file', async () => {
+    await client.open(desk);
+    await client.type(desk, '  cooler', '<<<<<<< ours\n  cooler: {}\n=======\n  cooler');
+    await client.type(desk, '  case', '>>>>>>> theirs\n  case');
+    const found = await client.findings(desk);
+    expect(codes(found)).toEqual(['yaml-syntax']);
+    expect(found[0]!.range.start).toEqual(client.at(desk, '<<<<<<<'));
+  });
+
   test('part files and house settings have findings of their own', async () => {
     await client.open(cooler, 'kind: cooler\nhieght: 155 mm\n');
     await client.open('fettle.yaml', 'format: 1\npatrs: [parts]\n');

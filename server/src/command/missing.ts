@@ -39,5 +39,5 @@ async function missing(path: string, options: Options, world: World): Promise<St
   const { findings } = section.judgement;
   const unread = findings.find(({ check }) => check.unread);
   if (unread) world.err(`fettle: ${safe(`${shown(section.doc)}: not everything was read: ${unread.said.text}`)}\n`);
-  return unread || wantedOf(findings).length > 0 ? 1 : 0;
+  return unread || wantedOf(section).length > 0 ? 1 : 0;
 }

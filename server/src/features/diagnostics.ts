@@ -1,12 +1,10 @@
 // Findings as diagnostics: broken checks one each, open checks gathered into one hint per missing fact.
-import type { Placed } from '../core/build/build';
 import { atLeastAsBad } from '../core/build/workspace-config';
 import { cautionWords } from '../core/checks/page';
 import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing, waiting, type Waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
-import type { Doc } from '../core/parts/doc';
 import { visible, type Span } from '../core/text';
 import { dataOfFindings, dataOfHint } from './diagnostic-data';
 import { emptyRange, severities, type Diagnostic, type View } from './shapes';
@@ -99,7 +97,7 @@ export interface Hint extends Waiting {
 export function hintsOf(view: View, from: Grade): Hint[] {
   if (from !== 'unknown') return [];
   const open = view.judgement.findings.filter((finding) => !finding.accepted && isOpen(finding));
-  return waiting(open).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
+  return waiting(open, view.build).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
 }
 
 export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, withRelated: boolean): Diagnostic {
@@ -136,12 +134,10 @@ function placeFor(lack: Missing): Diagnostic['range'] {
  * needed.
  */
 function placeOf(view: View, lack: Missing, findings: readonly Finding[]): Span {
-  const user = lack.doc === view.doc ? undefined : userOf(view, lack.doc);
+  const user = view.build
+    ?.all()
+    .find(({ used, at }) => (lack.doc === view.doc ? at.use === lack.fact : used?.file === lack.doc));
   return user?.used?.span ?? findings[0]!.underline.span;
-}
-
-function userOf(view: View, file: Doc): Placed | undefined {
-  return view.build?.all().find((placed) => placed.used?.file === file);
 }
 
 /**

@@ -25,9 +25,9 @@ export interface Wanted {
  * Missing facts, alike ones together: the one that decides most of the heaviest first. Of what waits for several facts
  * each has its part.
  */
-export function wantedOf(findings: readonly Finding[]): readonly Wanted[] {
+export function wantedOf({ judgement, build }: Pick<Section, 'judgement' | 'build'>): readonly Wanted[] {
   const looks = new Map<string, { readonly lacks: Missing[]; readonly own: Set<Finding> }>();
-  for (const { lack, findings: own } of waiting(findings)) {
+  for (const { lack, findings: own } of waiting(judgement.findings, build)) {
     const look = lookOf(lack);
     const has = looks.get(look) ?? { lacks: [], own: new Set<Finding>() };
     has.lacks.push(lack);
@@ -97,7 +97,7 @@ function lookOf(lack: Missing): string {
 const margin = 6;
 
 export function missingText(section: Section, look: FormatOptions): string {
-  const wanted = wantedOf(section.judgement.findings);
+  const wanted = wantedOf(section);
   const title = safe(section.title ?? look.shown(section.doc));
   const first = wanted.length > 1 ? ` Look up first: ${safe(wanted[0]!.lack.what)}.` : '';
   const heading =
@@ -185,7 +185,7 @@ export function missingReport(section: Section, look: FormatOptions): object {
     version: 1,
     file: look.shown(section.doc),
     ...(section.title === undefined ? {} : { name: section.title }),
-    missing: wantedOf(section.judgement.findings).map(({ lack, alike, atWorst, decides, helps }) => ({
+    missing: wantedOf(section).map(({ lack, alike, atWorst, decides, helps }) => ({
       ...missingJson(lack, look),
       alike: alike.map((one) => missingJson(one, look)),
       ...(lack.fact

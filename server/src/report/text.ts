@@ -1,4 +1,5 @@
 // Findings as text for a terminal: grade, place, sentence, the check’s id last; then the working.
+import type { Build } from '../core/build/build';
 import { cautionWords, type CautionWords } from '../core/checks/page';
 import type { Finding } from '../core/judge/finding';
 import { workingOf } from '../core/judge/working-steps';
@@ -32,7 +33,7 @@ export function sectionText(section: Section, look: TextFormatOptions): string {
     .map((finding) => findingText(finding, section.fixes, look, cautioned));
   const waiting = findings.filter((finding) => !isPlain(finding, look));
   const heading = toned(safe(section.title ?? look.shown(section.doc)), '1', look);
-  return `${[heading, ...blocks, ...waitingText(waiting, look)].join('\n\n')}\n\n`;
+  return `${[heading, ...blocks, ...waitingText(waiting, section.build, look)].join('\n\n')}\n\n`;
 }
 
 /** Findings that wait for facts are listed by fact, unless the working of each is asked for. */
@@ -90,8 +91,8 @@ export function cautionText({ word, sentences: [hazard, ...rest] }: CautionWords
 }
 
 /** Unknown answers by the fact they wait for, the one that decides most first. */
-function waitingText(findings: readonly Finding[], look: TextFormatOptions): string[] {
-  return byMissing(findings).map(({ lack, ids }) => {
+function waitingText(findings: readonly Finding[], build: Build | undefined, look: TextFormatOptions): string[] {
+  return byMissing(findings, build).map(({ lack, ids }) => {
     const head =
       `  ${toned(padded('unknown', sentences - 2), tones.unknown, look)}${safe(placeOfMissing(lack, look))}  ` +
       ` ${safe(lack.path)}`;
@@ -112,8 +113,8 @@ interface ByMissing {
 }
 
 /** Missing facts with the checks that each would help to decide, most first; ties by file and place. */
-function byMissing(findings: readonly Finding[]): readonly ByMissing[] {
-  return waiting(findings)
+function byMissing(findings: readonly Finding[], build: Build | undefined): readonly ByMissing[] {
+  return waiting(findings, build)
     .map(({ lack, findings: own }) => ({ lack, ids: [...new Set(own.map(({ id }) => id))].sort() }))
     .sort((a, b) => b.ids.length - a.ids.length || (factKey(a.lack) < factKey(b.lack) ? -1 : 1));
 }

@@ -18,6 +18,8 @@ const mostErrors = limits.syntaxProblems * 10;
  * several documents is read. Problems come in order of place, their spans inside the text.
  */
 export function parse(text: string): Parsed {
+  const conflict = conflictIn(text);
+  if (conflict) return { text, root: undefined, problems: [conflict] };
   const { tokens, extra, refused } = readTokens(text);
   if (refused) return { text, root: undefined, problems: [clamped(text, refused)] };
   const problems: Problem[] = [];
@@ -34,6 +36,29 @@ export function parse(text: string): Parsed {
   const root = document && buildNodes(document, text, broken, problems);
   const placed = problems.map((problem) => clamped(text, problem)).sort((a, b) => a.span.start - b.span.start);
   return { text, root, problems: placed };
+}
+
+const conflictMarks = [/^<{7}(?: |\r?$)/m, /^={7}\r?$/m, /^>{7}(?: |\r?$)/m] as const;
+
+/** Two versions that a merge left beside each other: which holds is nobody’s to guess, so nothing is read. */
+function conflictIn(text: string): Problem | undefined {
+  if (!text.includes('<<<<<<<')) return undefined;
+  let at = 0;
+  const starts = conflictMarks.map((mark) => {
+    const found = text.slice(at).search(mark);
+    at += Math.max(found, 0);
+    return found < 0 ? -1 : at;
+  });
+  if (starts.includes(-1)) return undefined;
+  const [start] = starts as [number];
+  const ends = /\r|\n|$/.exec(text.slice(start))!.index;
+  return {
+    code: 'yaml-syntax',
+    message:
+      'A merge left two versions of this text beside each other here, and nothing of the file is read; keep one of ' +
+      'them, and take the lines with <<<<<<<, ======= and >>>>>>> out.',
+    span: { start, end: start + ends },
+  };
 }
 
 function clamped(text: string, problem: Problem): Problem {

@@ -18,8 +18,8 @@ export function uncheckedBlock(context: Context): Block {
 }
 
 /** Facts that no file states, with what each would decide, and a blank to write it in. */
-function missingFacts({ judgement, places }: Context): readonly Body[] {
-  const items = waiting(judgement.findings).map(({ lack, findings }): Tick => {
+function missingFacts({ judgement, build, places }: Context): readonly Body[] {
+  const items = waiting(judgement.findings, build).map(({ lack, findings }): Tick => {
     const worst = worstOf(findings);
     const waits = [...new Set(findings.map(({ id }) => id))];
     return {
