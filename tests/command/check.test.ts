@@ -111,7 +111,9 @@ describe('what a finding looks like', () => {
 
   it('lists unknown answers by the fact they wait for', async () => {
     const { out } = await fettle(
-      { 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: {}\n  case: { cooler-height: 155 mm }\n' },
+      {
+        'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: { mass: 1 kg }\n  case: { cooler-height: 155 mm }\n',
+      },
       'check',
       '--from',
       'unknown',
@@ -120,9 +122,23 @@ describe('what a finding looks like', () => {
     expect(out).toMatch(/waits? for height of /);
   });
 
+  it('says everything about a part that is not found in one line', async () => {
+    const { out } = await fettle(
+      { 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: { use: a/b }\n  case: { cooler-height: 155 mm }\n' },
+      'check',
+      '--from',
+      'unknown',
+    );
+    expect(out.match(/about a\/b/g)).toHaveLength(1);
+    expect(out).toMatch(/^ {2}unknown {4}a\.pcbuild\.yaml:4 {3}parts\.cooler\.use$/m);
+    expect(out).not.toContain('height of');
+  });
+
   it('only counts them otherwise, and says how to list them', async () => {
     const { out } = await fettle(
-      { 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: {}\n  case: { cooler-height: 155 mm }\n' },
+      {
+        'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: { mass: 1 kg }\n  case: { cooler-height: 155 mm }\n',
+      },
       'check',
     );
     expect(out).not.toContain('parts.cooler.height');
@@ -160,7 +176,9 @@ describe('how it ends', () => {
     ],
     [
       '1 with an unknown answer, where that is chosen',
-      { 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: {}\n  case: { cooler-height: 155 mm }\n' },
+      {
+        'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts:\n  cooler: { mass: 1 kg }\n  case: { cooler-height: 155 mm }\n',
+      },
       ['--from', 'unknown'],
       1,
     ],
