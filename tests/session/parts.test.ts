@@ -81,11 +81,11 @@ describe('every part that is listed is found by its name, and only such', () => 
     await client.open('a.pcbuild.yaml');
     const { uri } = { uri: client.uri('a.pcbuild.yaml') };
     const position = client.at('a.pcbuild.yaml', 'boreas/low-48', 1);
-    const offered: { label: string }[] = await client.connection.sendRequest('textDocument/completion', {
+    const offered: { items: { label: string }[] } = await client.connection.sendRequest('textDocument/completion', {
       textDocument: { uri },
       position,
     });
-    expect(offered.map(({ label }) => label).sort()).toEqual(names);
+    expect(offered.items.map(({ label }) => label).sort()).toEqual(names);
     client.dispose();
   });
 
