@@ -59,6 +59,20 @@ describe('a client that offers its files', () => {
     expect(asked.filter((name) => name.startsWith('parts/tarn/mid-3'))).toHaveLength(1);
   });
 
+  test('has its part files followed to the builds that use them, and its moves', async () => {
+    const cooler = 'parts/boreas/tower-155.part.yaml';
+    await client.open(cooler, files[cooler]);
+    const textDocument = { uri: client.uri(cooler) };
+    const [lens] = await client.connection.sendRequest<object[]>('textDocument/codeLens', { textDocument });
+    expect(await client.connection.sendRequest('codeLens/resolve', lens)).toMatchObject({
+      command: { title: 'used by 1 build' },
+    });
+    const edit = await client.connection.sendRequest<{ changes: object }>('workspace/willRenameFiles', {
+      files: [{ oldUri: client.uri('parts/boreas'), newUri: client.uri('parts/boréas') }],
+    });
+    expect(edit.changes).toEqual({ [client.uri(desk)]: [expect.objectContaining({ newText: 'boréas/tower-155' })] });
+  });
+
   test('has its whole workspace checked', async () => {
     expect(await client.connection.sendRequest('fettle/checkWorkspace')).toMatchObject({
       files: 4,

@@ -12,7 +12,12 @@ const job = JSON.parse(readFileSync(join(__dirname, 'job.json'), 'utf8')) as Job
 const { scenario } = job;
 const STEP_LIMIT_MS = 15_000;
 
-const hands: Hands = { scenario, fileUri: (path) => fileUri(path), showBuild: () => showBuild() };
+const hands: Hands = {
+  scenario,
+  fileUri: (path) => fileUri(path),
+  showBuild: () => showBuild(),
+  isSameHost: job.mode.host === 'process',
+};
 
 type Measured = Record<string, number> | void;
 
