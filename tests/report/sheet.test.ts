@@ -88,6 +88,7 @@ describe('instructions', () => {
     for (const sentence of sentences) {
       expect(wordsIn(sentence), sentence).toBeLessThanOrEqual(20);
       expect(sentence.match(/[.!?](?:\s|$)/g), sentence).toHaveLength(1);
+      expect(sentence, 'two instructions').not.toMatch(/,? and (?:start|pull|put|press|equalise|open|choose|copy)\b/);
     }
   });
 

@@ -2,11 +2,13 @@
 
 /** Before anything of it: the mains out. Source: common practice; makers’ handbooks. */
 export const NO_START: readonly string[] = [
-  'Switch the supply off, and pull its cable out.',
-  'Press the power button once, and equalise before hands go in.',
+  'Switch the supply off.',
+  'Pull its cable out.',
+  'Press the power button once.',
+  'Equalise before hands go in.',
   'Push the 24-pin and EPS connectors in until they latch.',
   'Check the two contacts of the power button against the board’s handbook.',
-  'Take the memory out, and put one module into the slot to be filled first.',
+  'Take out all memory but one module, which stands in the slot to be filled first.',
   'Read the board’s lights or beeps in its handbook.',
   'Start again with nothing connected that a start does not need.',
 ];
