@@ -213,7 +213,7 @@ function changed(before: Figure | undefined, after: Figure | undefined, isNow: b
 }
 
 /** `14 mm too tall`; the thing that a check’s name begins with is left out where it is the part itself. */
-export function reasonOf({ id, measure }: Finding, kind: string): string {
+function reasonOf({ id, measure }: Finding, kind: string): string {
   const words = id.replace(/^m2-/, 'M.2-').split('-');
   const own = words[0] === kind ? words.slice(1) : words;
   const amount = measure && amountOf(excessOf(measure), amountPast(measure));

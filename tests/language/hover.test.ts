@@ -1,0 +1,41 @@
+// Hover over the wire: the whole working of a finding, where the client opens pages of it.
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { Hover, MarkupContent } from 'vscode-languageserver-protocol/node';
+import { TestClient } from '../support/client';
+
+const drives = Array.from({ length: 20 }, (_, i) => `    - { name: d${i}, draw: { running: ${i + 5} W } }\n`);
+const files = {
+  'ws/fettle.yaml': 'format: 1\nparts: [parts]\n',
+  'ws/desk.pcbuild.yaml': `parts:\n  processor: { power: 65 W }\n  supply: { rating: 100 W }\n  drives:\n${drives.join('')}`,
+};
+const desk = 'desk.pcbuild.yaml';
+
+let client: TestClient;
+beforeEach(() => void (client = new TestClient(files)));
+afterEach(() => client.dispose());
+
+async function hovered(initializationOptions: object): Promise<string> {
+  await client.start({ textDocument: { hover: { contentFormat: ['markdown'] } } }, { initializationOptions });
+  await client.open(desk);
+  const hover = await client.connection.sendRequest<Hover>('textDocument/hover', {
+    textDocument: { uri: client.uri(desk) },
+    position: client.at(desk, 'supply', 2),
+  });
+  return (hover.contents as MarkupContent).value;
+}
+
+describe('the whole working', () => {
+  test('is a page that the link asks for; gone once its finding is', async () => {
+    const said = await hovered({ workings: 'fettle-working' });
+    const [, query] = /\(fettle-working:\/supply-overloaded\.md\?([^)]+)\)/.exec(said)!;
+    const asked = JSON.parse(decodeURIComponent(query!)) as object;
+    const page = await client.connection.sendRequest<{ markdown: string }>('fettle/working', asked);
+    expect(page.markdown).toContain('d19');
+    await client.type(desk, 'supply: { rating: 100 W }', 'cooler: { height: 100 mm }');
+    expect(await client.connection.sendRequest('fettle/working', asked)).toBeNull();
+  });
+
+  test('is named by its command to a client that opens no pages, or names no scheme', async () => {
+    expect(await hovered({ workings: 'java script:' })).toContain('`fettle check --working` shows the whole working');
+  });
+});
