@@ -173,6 +173,26 @@ export function riddenOut(build: Build, supply: Placed<'supply'>, seconds: numbe
   );
 }
 
+/** What is drawn for a time, and what the supply rides out for as long. */
+export interface PeakLoad {
+  readonly lasts: Figure;
+  readonly drawn: Figure;
+  readonly borne: Figure;
+}
+
+/** The peaks that come nearest to what the supply rides out, or go past it, as many as asked for; shortest first. */
+export function tightestPeaks(build: Build, supply: Placed<'supply'>, most: number): readonly PeakLoad[] {
+  const all = peakTimes(build).times.map((lasts) => ({
+    lasts,
+    drawn: drawFor(build, lasts.lo),
+    borne: riddenOut(build, supply, lasts.lo),
+  }));
+  const known = all.filter(({ drawn, borne }) => Number.isFinite(drawn.hi) || Number.isFinite(borne.hi));
+  const share = ({ drawn, borne }: PeakLoad): number => drawn.hi / Math.max(borne.lo, Number.MIN_VALUE);
+  const tightest = new Set(known.toSorted((a, b) => share(b) - share(a)).slice(0, most));
+  return known.filter((one) => tightest.has(one));
+}
+
 function riddenOutPercent(supply: Placed<'supply'>, rating: Figure, seconds: number): Figure {
   const { excursions, standard, connectors } = supply.part;
   const label = `load that ${supply.label} rides out`;

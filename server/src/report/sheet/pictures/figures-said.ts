@@ -6,14 +6,20 @@ import { listed } from '../../../core/text';
 const mostNamed = 2;
 const digits = 3;
 
-/** A figure in three digits: a picture is read, and its numbers stand in full in the working. */
+/** In three digits, and whole watts: a picture is read, and its numbers stand in full in the working. */
+const digitsOf = ({ dimension, lo, hi }: Figure): number =>
+  (dimension === 'power' || dimension === 'apparent-power') && Math.max(lo, Number.isFinite(hi) ? hi : lo) >= 1000
+    ? digits + 1
+    : digits;
+
 export const short = (one: Figure): string => shown(one, one.unit);
 
 /** The same where there is little room. */
 export const tight = (one: Figure): string => short(one).replace('at least ', '≥ ').replace('at most ', '≤ ');
 
 /** That something is no less than nothing says nothing of it. */
-const shown = (one: Figure, unit: Figure['unit']): string => (saysNothing(one) ? 'not known' : show(one, unit, digits));
+const shown = (one: Figure, unit: Figure['unit']): string =>
+  saysNothing(one) ? 'not known' : show(one, unit, digitsOf(one));
 
 /** Whether nothing is known of a figure but that it is none below nothing. */
 export const saysNothing = ({ lo, hi, dimension }: Figure): boolean =>

@@ -5,16 +5,18 @@ import { circuitLimit, circuitLoad } from '../../../core/figures/circuit';
 import { epsCapacity } from '../../../core/figures/connector-loads';
 import { figure, type Figure } from '../../../core/figures/figure';
 import { wallPower } from '../../../core/figures/mains';
-import { drawFor, peakTimes, riddenOut } from '../../../core/figures/peaks';
+import { startTogether } from '../../../core/figures/drive-power';
+import { tightestPeaks } from '../../../core/figures/peaks';
 import { sustainedDraw } from '../../../core/figures/power';
 import { powerFlows } from '../../../core/figures/power-flows';
 import { fiveVoltDraw, fiveVoltLimit, twelveVoltDraw, twelveVoltLimit } from '../../../core/figures/rails';
 import { ratingOf } from '../../../core/figures/supply-rating';
-import { isOpen, short } from './figures-said';
+import { short } from './figures-said';
 import type { Gauge } from './gauges';
 
-/** More classes of peaks than these are not drawn: the longest matter most. */
-const mostPeaks = 4;
+/** More peaks than these are not drawn: the tightest are. */
+const mostPeaks = 2;
+const pastPeaks = 'excursion-beyond-supply';
 const mostCards = 8;
 
 /** In the order in which a technician asks: from the wall inwards. */
@@ -54,20 +56,15 @@ function ofTheSupply(build: Build, supply: Placed<'supply'>): Gauge[] {
     checks,
   });
   const rails = `${supply.path}.rails`;
-  const times = peakTimes(build).times.slice(-mostPeaks);
+  const rating = ratingOf(build, supply);
+  const disks = startTogether(build);
   const five = fiveVoltDraw(build);
   return [
-    of('supply, for hours', sustainedDraw(build), ratingOf(build, supply), 'supply-overloaded', 'supply-headroom-thin'),
-    ...times.flatMap((lasts) => {
-      const [drawn, borne] = [drawFor(build, lasts.lo), riddenOut(build, supply, lasts.lo)];
-      if (isOpen(drawn) && isOpen(borne)) return [];
-      return of(
-        `supply, for ${short(lasts)}`,
-        drawn,
-        borne,
-        ...(drawn.hi > borne.lo ? ['excursion-beyond-supply'] : []),
-      );
-    }),
+    of('supply, for hours', sustainedDraw(build), rating, 'supply-overloaded', 'supply-headroom-thin'),
+    ...tightestPeaks(build, supply, mostPeaks).map(({ lasts, drawn, borne }) =>
+      of(`supply, for ${short(lasts)}`, drawn, borne, ...(drawn.hi > borne.lo ? [pastPeaks] : [])),
+    ),
+    ...(disks ? [of('supply, all disks starting', disks, rating, ...(disks.hi > rating.lo ? [pastPeaks] : []))] : []),
     { place: rails, label: '12 V rails', is: twelveVoltDraw(build), limit: twelveVoltLimit(build, supply) },
     ...(five ? [{ place: rails, label: '5 V rail', is: five, limit: fiveVoltLimit(supply), checks: [] }] : []),
   ];

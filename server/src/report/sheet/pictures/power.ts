@@ -31,7 +31,7 @@ const belongs: Belongs = {
 
 const columns = [0, 98, 186, 270] as const;
 const barWidth = 9;
-const rowHeight = 38;
+const rowHeight = 36;
 
 export const power: Drawer = (build, findings) => {
   const flows = powerFlows(build);
@@ -68,7 +68,7 @@ function drawFlow(nodes: Node[], links: Link[], marks: Marks): { svg: string; bo
   const rows = nodes.filter(({ layer }) => layer === 3).length;
   // Marks on the supply stand on a line of their own.
   const top = nodes.some(({ layer, place }) => layer < 2 && marks.at(place).length > 0) ? 76 : 52;
-  const height = rows * rowHeight + 110;
+  const height = rows * rowHeight + 90;
   const first = Math.min(...nodes.map(({ layer }) => layer));
   const layout = sankey<Node, Link>()
     .nodeId(({ key }) => key)
