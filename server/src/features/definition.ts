@@ -3,8 +3,7 @@
 import { thingsNamed } from '../core/build/named-things';
 import { referenceAt } from '../core/build/references';
 import { checks } from '../core/checks/all';
-import type { Span } from '../core/text';
-import type { Node } from '../core/yaml';
+import { placeAt } from '../core/build/path-places';
 import { emptyRange, type Location, type Position, type View } from './shapes';
 import { subjectAt } from './subject';
 
@@ -42,47 +41,7 @@ function pageOf(id: string, pages: string | undefined): Location | undefined {
 /** The place of a finding, as an acceptance names it; where nothing is found there any more, what stands there. */
 function placeOfFinding({ doc, judgement, uriOf }: View, path: string): Location | undefined {
   const found = judgement.findings.find(({ subject, underline }) => subject === path && underline.doc === doc);
-  const span = found?.underline.span ?? (doc.parsed.root && spanAt(doc.parsed.root, path));
+  const place = found || !doc.parsed.root ? undefined : placeAt(doc.parsed.root, path);
+  const span = found?.underline.span ?? (place?.rest === '' ? place.span : undefined);
   return span && { uri: uriOf(doc), range: doc.lines.rangeOf(span) };
-}
-
-/** Where the value of a path stands: `parts.drives.scratch`, `parts.drives[1].slot`. Keys may hold dots themselves. */
-function spanAt(root: Node, path: string): Span | undefined {
-  let [node, rest, span]: [Node, string, Span | undefined] = [root, path, undefined];
-  while (rest !== '') {
-    const step =
-      node.type === 'map' ? stepInMap(node, rest) : node.type === 'list' ? stepInList(node, rest) : undefined;
-    if (!step) return undefined;
-    rest = rest.slice(step.length).replace(/^\./, '');
-    ({ node, span } = step);
-  }
-  return span;
-}
-
-interface PathStep {
-  readonly length: number;
-  readonly node: Node;
-  readonly span: Span;
-}
-
-const begins = (path: string, key: string): boolean =>
-  path.startsWith(key) && /^(?:$|[.[])/.test(path.slice(key.length));
-
-function stepInMap(map: Node & { type: 'map' }, path: string): PathStep | undefined {
-  const entry = map.entries.find(({ key, merged }) => !merged && key !== '' && begins(path, key));
-  return entry && { length: entry.key.length, node: entry.value, span: entry.keySpan };
-}
-
-function stepInList({ items }: Node & { type: 'list' }, path: string): PathStep | undefined {
-  const [number, index] = /^\[(\d{1,6})\]/.exec(path) ?? [];
-  if (number !== undefined) {
-    const node = items[Number(index)];
-    return node && { length: number.length, node, span: node.span };
-  }
-  for (const node of items) {
-    const name = node.type === 'map' ? node.get('name')?.value : undefined;
-    if (name?.type === 'scalar' && name.text !== '' && begins(path, name.text))
-      return { length: name.text.length, node, span: name.span };
-  }
-  return undefined;
 }

@@ -10,6 +10,9 @@ export interface DiagnosticData {
   readonly ordinal: number;
 }
 
+/** The same for the same finding. */
+export const keyOfData = ({ check, subject, ordinal }: DiagnosticData): string => `${check}\n${subject}\n${ordinal}`;
+
 /** The data of each finding of a judgement. */
 export function dataOfFindings(findings: readonly Finding[]): ReadonlyMap<Finding, DiagnosticData> {
   const met = new Map<string, number>();

@@ -1,5 +1,6 @@
 // Findings to the client: pulled where it pulls, pushed otherwise; never both for one file.
 import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver/node';
+import { keyOfData, type DiagnosticData } from '../features/diagnostic-data';
 import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
 import type { AnalyzedFile, Session } from '../session/session';
@@ -86,6 +87,14 @@ export class Findings {
 
   private steady(uri: string, judged: AnalyzedFile): ReturnType<Grace['take']> {
     return this.grace.take(uri, judged, () => this.shown(judged));
+  }
+
+  /** What holds of an open file and is not shown yet, since its writer is still at it. */
+  waiting(uri: string, judged: AnalyzedFile): readonly DiagnosticData[] {
+    if (judged.version === null || judged.version !== this.shared.session.versionAt(uri)) return [];
+    const { shown, fresh } = this.steady(uri, judged);
+    const known = new Set(shown.flatMap(({ data }) => (data ? [keyOfData(data)] : [])));
+    return fresh.flatMap(({ data }) => (data && !known.has(keyOfData(data)) ? [data] : []));
   }
 
   askToPull(): void {

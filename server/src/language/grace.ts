@@ -20,6 +20,14 @@ interface Shown {
   readonly id?: string;
 }
 
+export interface Taken {
+  readonly shown: Diagnostic[];
+  /** What holds. */
+  readonly fresh: readonly Diagnostic[];
+  /** Names what is shown. */
+  readonly id: string;
+}
+
 interface Typing {
   readonly uri: string;
   readonly writing: WritingRanges;
@@ -81,14 +89,15 @@ export class Grace {
   }
 
   /** What is shown of a file as it was judged now. */
-  take(uri: string, judged: AnalyzedFile, diagnostics: () => Diagnostic[]): { shown: Diagnostic[]; id: string } {
+  take(uri: string, judged: AnalyzedFile, diagnostics: () => Diagnostic[]): Taken {
     const before = this.files.get(uri);
-    if (before?.judged === judged && before.id !== undefined) return { shown: before.shown, id: before.id };
+    if (before?.judged === judged && before.id !== undefined)
+      return { shown: before.shown, fresh: before.fresh, id: before.id };
     const fresh = before?.judged === judged ? before.fresh : diagnostics();
     const id = `${++this.count}`;
     const now = this.steadied(uri, before?.shown, fresh);
     this.files.set(uri, { judged, fresh, ...now, id });
-    return { shown: now.shown, id };
+    return { shown: now.shown, fresh, id };
   }
 
   private steadied(uri: string, before: readonly Diagnostic[] | undefined, fresh: readonly Diagnostic[]): Steadied {

@@ -1,5 +1,8 @@
 // The shapes of Fettle’s own requests and options: all that a client shares with the server.
 import type { HintKind } from '../features/inlay-hints';
+import type { Location, Position } from '../features/shapes';
+import type { SheetPlaces } from '../features/sheet-places';
+import type { Paper } from '../report/sheet/style';
 import type { Grade } from '../core/manifest/house-file';
 import type { Listed } from '../host/host';
 
@@ -45,6 +48,49 @@ export interface ToServer {
     result: { readonly markdown: string } | null;
   };
   'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };
+  /** The bench sheet of a build. `have`: the sheet that is shown, so that only what changed is sent. */
+  'fettle/sheet': { params: OfDocument & { readonly have?: string }; result: SheetAnswer | null };
+  /** How sheets look; colours are properties that whoever shows one gives. */
+  'fettle/sheetStyle': { params: null; result: { readonly css: string } };
+  /** Where the thing of a key (`data-place`) stands in the build; with `definition`, where it is described. */
+  'fettle/sheetPlace': {
+    params: OfDocument & { readonly place: string; readonly definition?: boolean };
+    result: Location | null;
+  };
+  /** The keys of a line, in a build or in a file that `build` rests on. */
+  'fettle/sheetPlaces': {
+    params: OfDocument & { readonly position: Position; readonly build?: string };
+    result: SheetPlaces;
+  };
+  /** The sheet as a file of its own. */
+  'fettle/sheetFile': {
+    params: OfDocument & { readonly form: 'html' | 'markdown'; readonly paper?: Paper };
+    result: { readonly text: string } | null;
+  };
+}
+
+interface OfDocument {
+  readonly textDocument: { readonly uri: string };
+}
+
+export interface SheetAnswer {
+  /** Names this sheet among those of the build. */
+  readonly id: string;
+  /** The version of the text it was made from; null for a text on disk. */
+  readonly version: number | null;
+  readonly title: string;
+  /** Whether it is the last good one, since the text cannot be read now or a name in it is only begun. */
+  readonly old: boolean;
+  /** All blocks in their order. */
+  readonly order: readonly string[];
+  /** Those that are new or changed; all of them where `whole`. */
+  readonly blocks: readonly { readonly id: string; readonly html: string }[];
+  readonly whole: boolean;
+}
+
+/** `fettle/sheetChanged`, which the server sends once after each sheet it was asked for: it is to be asked for anew. */
+export interface SheetChanged {
+  readonly uri: string;
 }
 
 /** `fettle/cursor`, which a client may send: where the cursor went without a change; null for out of the file. */

@@ -5,19 +5,16 @@ import {
   DidChangeWatchedFilesNotification,
   FileChangeType,
   ProposedFeatures,
-  TextDocumentSyncKind,
   type Connection,
-  type InitializeResult,
   type MessageReader,
   type MessageWriter,
-  type ServerCapabilities,
 } from 'vscode-languageserver/node';
-import { fixAllKind } from '../features/code-actions';
 import { PartIndex } from '../session/part-index';
 import type { RunTrouble } from '../session/run-trouble';
 import { Session } from '../session/session';
 import { answer } from './answers';
-import { clientOf, type Client } from './client';
+import { checkCommand, offered } from './capabilities';
+import { clientOf } from './client';
 import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
 import { GatedReader } from './gate';
@@ -25,13 +22,14 @@ import { Grace, type After } from './grace';
 import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
-import { answerLayout, layoutOffered } from './layout-answers';
-import { answerNames, movesOffered, namesOffered } from './name-answers';
-import { answerHints, answerLenses, numbersOffered } from './number-answers';
-import { answerOutline, answerWorkspace, outlineOffered } from './outline-answers';
+import { answerLayout } from './layout-answers';
+import { answerNames } from './name-answers';
+import { answerHints, answerLenses } from './number-answers';
+import { answerOutline, answerWorkspace } from './outline-answers';
 import { Hosts, type MakeHost } from './hosts';
 import { PerFile } from './per-file';
 import { Refreshes } from './refreshes';
+import { Sheets } from './sheets';
 import type { CursorWent } from './requests';
 import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
@@ -47,7 +45,6 @@ export interface Environment {
 
 /** The files whose changes on disk are of interest. */
 const watched = ['**/*.pcbuild.yaml', '**/*.part.yaml', '**/fettle.yaml'];
-const checkCommand = 'fettle.checkWorkspace';
 
 /** Serves a client until it ends the connection. */
 export function serve(reader: MessageReader, writer: MessageWriter, environment: Environment): Connection {
@@ -66,6 +63,7 @@ class Server {
   private readonly refreshes: Refreshes;
   private readonly grace: Grace;
   private readonly findings: Findings;
+  private readonly sheets: Sheets;
   private readonly whole: WorkspaceDiagnostics;
   private readonly documents: Documents;
 
@@ -97,9 +95,10 @@ class Server {
     this.grace = new Grace(
       environment.after,
       () => this.shared.settings.pause,
-      (uris) => this.documents.settled(uris),
+      (uris) => this.settled(uris),
     );
     this.findings = new Findings(this.shared, this.grace);
+    this.sheets = new Sheets(this.shared, this.findings, environment.today);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
     this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts);
   }
@@ -112,7 +111,10 @@ class Server {
       const { settings, problem } = settingsOf(shared.client.own.settings);
       if (problem) shared.log(problem);
       shared.settings = settings;
-      return this.introduce(shared.client);
+      return {
+        capabilities: offered(shared.client),
+        serverInfo: { name: 'fettle', version: this.environment.version },
+      };
     });
     connection.onInitialized(this.step('initialized', () => this.begin()));
     connection.onShutdown(() => undefined);
@@ -148,6 +150,7 @@ class Server {
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
     answerHints(shared, this.perFile.hintsFor);
     answerLenses(shared, this.across, this.environment.pause);
+    this.sheets.register();
     this.registerFindings();
   }
 
@@ -192,34 +195,12 @@ class Server {
   private touched({ textDocument: { uri } }: { textDocument: { uri: string } }, take: () => void): void {
     take();
     this.refreshes.changed(uri);
+    this.sheets.changed();
   }
 
-  private introduce(client: Client): InitializeResult {
-    const capabilities: ServerCapabilities = {
-      positionEncoding: 'utf-16',
-      textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
-      hoverProvider: true,
-      definitionProvider: true,
-      ...namesOffered(client),
-      ...outlineOffered,
-      ...layoutOffered,
-      ...numbersOffered(client),
-      documentSymbolProvider: { label: 'Fettle' },
-      completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'], resolveProvider: true },
-      codeActionProvider: client.actionLiterals
-        ? { codeActionKinds: ['quickfix', fixAllKind], resolveProvider: client.resolvesEdits }
-        : true,
-      ...(client.pullsDiagnostics
-        ? { diagnosticProvider: { identifier: 'fettle', interFileDependencies: true, workspaceDiagnostics: true } }
-        : {}),
-      // Our own client registers its commands itself.
-      ...(client.own.explains ? {} : { executeCommandProvider: { commands: [checkCommand] } }),
-      workspace: {
-        workspaceFolders: { supported: true, changeNotifications: true },
-        ...(client.tellsOfMoves ? { fileOperations: movesOffered } : {}),
-      },
-    };
-    return { capabilities, serverInfo: { name: 'fettle', version: this.environment.version } };
+  private settled(uris: readonly string[]): void {
+    this.documents.settled(uris);
+    this.sheets.settled();
   }
 
   private async begin(): Promise<void> {
@@ -282,6 +263,7 @@ class Server {
     this.across.index.changedAnywhere();
     this.refreshes.all();
     this.findings.refreshAll();
+    this.sheets.changed();
   }
 
   private onDisk(changes: readonly { uri: string; type: FileChangeType }[]): void {
@@ -296,5 +278,6 @@ class Server {
     this.findings.refreshAll();
     for (const { uri } of changes) this.whole.changed(uri);
     this.refreshes.all();
+    this.sheets.changed();
   }
 }

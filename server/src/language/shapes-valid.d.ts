@@ -47,6 +47,10 @@ export declare const workspaceDiagnostic: Validator;
 export declare const workspaceExecuteCommand: Validator;
 export declare const fettleExplain: Validator;
 export declare const fettleWorking: Validator;
+export declare const fettleSheet: Validator;
+export declare const fettleSheetPlace: Validator;
+export declare const fettleSheetPlaces: Validator;
+export declare const fettleSheetFile: Validator;
 export declare const fettleCursor: Validator;
 /** Validators of the protocol’s parameters by method. */
 export declare const byMethod: Readonly<Record<string, Validator | undefined>>;

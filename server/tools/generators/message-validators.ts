@@ -1,6 +1,7 @@
 // Validators of what an editor sends: settings as client/package.json declares them, our own messages, and of the
 // protocol’s messages what the server reads of them.
 import Ajv from 'ajv';
+import { papers } from '../../src/report/sheet/style';
 import standalone from 'ajv/dist/standalone';
 import type { Generator } from './index';
 
@@ -97,6 +98,13 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'workspace/executeCommand': object({ command: text }),
   'fettle/explain': object({ check: text }),
   'fettle/working': object({ uri: text, check: text, subject: text, ordinal: whole }),
+  'fettle/sheet': object({ ...document, have: text }, ['textDocument']),
+  'fettle/sheetPlace': object({ ...document, place: text, definition: { type: 'boolean' } }, ['textDocument', 'place']),
+  'fettle/sheetPlaces': object({ ...document, position: object(at), build: text }, ['textDocument', 'position']),
+  'fettle/sheetFile': object({ ...document, form: { enum: ['html', 'markdown'] }, paper: { enum: papers } }, [
+    'textDocument',
+    'form',
+  ]),
   'fettle/cursor': object({ uri: text, position: orNull(object(at)) }),
 };
 

@@ -1,0 +1,200 @@
+// Bench sheets of builds for as long as somebody looks at them: blocks that changed, places both ways, whole files.
+import type { CancellationToken } from 'vscode-languageserver/node';
+import type { Judgement } from '../core/judge/finding';
+import type { Doc } from '../core/parts/doc';
+import { dataOfFindings, keyOfData, type DiagnosticData } from '../features/diagnostic-data';
+import { placeOfKey, placesOfLine } from '../features/sheet-places';
+import type { Location } from '../features/shapes';
+import { sheetBlocks, sheetPage, type HtmlBlock } from '../report/sheet/html';
+import { sheetMarkdown } from '../report/sheet/markdown';
+import { sheetOf } from '../report/sheet/sheet';
+import { sheetStyle } from '../report/sheet/style';
+import type { Sheet } from '../report/sheet/model';
+import type { AnalyzedFile } from '../session/session';
+import type { Findings, Shared } from './findings';
+import { guarded } from './guard';
+import type { ToServer } from './requests';
+
+type Answer<M extends keyof ToServer> = ToServer[M]['result'];
+type Params<M extends keyof ToServer> = ToServer[M]['params'];
+type JudgedBuild = AnalyzedFile & Required<Pick<AnalyzedFile, 'build'>>;
+
+/** A sheet as it was last made. */
+interface Made {
+  readonly id: string;
+  readonly version: number | null;
+  readonly title: string;
+  readonly blocks: readonly HtmlBlock[];
+  /** The sheet before, so that whoever has that one is sent what is new alone. */
+  readonly before?: { readonly id: string; readonly html: ReadonlyMap<string, string> };
+  /** Files that could not be read as YAML when it was made. */
+  readonly broken: ReadonlySet<string>;
+}
+
+/** What was asked for last, and what it rests on. */
+interface Watched {
+  readonly judged: JudgedBuild;
+  /** Whether it leaves out what its writer is still at. */
+  readonly waits: boolean;
+}
+
+/** So many sheets are kept; a panel shows one. */
+const mostKept = 4;
+
+export class Sheets {
+  private readonly made = new Map<string, Made>();
+  /** Sheets whose reader is to be told once when they are others. */
+  private readonly watched = new Map<string, Watched>();
+  private count = 0;
+
+  constructor(
+    private readonly shared: Shared,
+    private readonly findings: Findings,
+    private readonly today: () => string,
+  ) {}
+
+  /** Registers the answers. */
+  register(): void {
+    const { connection, log } = this.shared;
+    const on = <M extends keyof ToServer>(
+      method: M,
+      answer: (params: Params<M>, token: CancellationToken) => Answer<M> | Promise<Answer<M>>,
+    ): void =>
+      void connection.onRequest<unknown, void>(method, guarded<Params<M>, unknown>(method, log, answer) as never);
+    on('fettle/sheet', (params) => this.sheet(params));
+    on('fettle/sheetStyle', () => ({ css: sheetStyle }));
+    on('fettle/sheetPlace', (params) => this.place(params));
+    on('fettle/sheetPlaces', (params) => this.places(params));
+    on('fettle/sheetFile', (params) => this.file(params));
+  }
+
+  /** Something changed: readers of sheets that it touches are told, once until they ask again. */
+  changed(): void {
+    for (const [uri, { judged }] of this.watched) if (!this.shared.session.holds(judged)) this.tell(uri);
+  }
+
+  /** Writers paused: what sheets left out is put in. */
+  settled(): void {
+    for (const [uri, { waits }] of this.watched) if (waits) this.tell(uri);
+  }
+
+  private tell(uri: string): void {
+    this.watched.delete(uri);
+    void this.shared.connection.sendNotification('fettle/sheetChanged', { uri });
+  }
+
+  private async judge(uri: string): Promise<JudgedBuild | undefined> {
+    const judged = await this.shared.session.judge(uri);
+    return judged?.build && (judged as JudgedBuild);
+  }
+
+  private async sheet({ textDocument: { uri }, have }: Params<'fettle/sheet'>): Promise<Answer<'fettle/sheet'>> {
+    const judged = await this.judge(uri);
+    if (!judged) return null;
+    const waiting = this.findings.waiting(uri, judged);
+    this.watched.set(uri, { judged, waits: waiting.length > 0 });
+    // A file that was waited for may be another by now.
+    if (!this.shared.session.holds(judged)) this.tell(uri);
+    const before = this.made.get(uri);
+    const broken = brokenIn(judged);
+    const isOld =
+      before !== undefined && (isNewIn(broken, before.broken) || waiting.some(({ check }) => check === nameBegun));
+    if (isOld) return answerOf(before, have, true);
+    const made = this.make(judged, waiting, broken, before);
+    this.keep(uri, made);
+    return answerOf(made, have, false);
+  }
+
+  private make(
+    judged: JudgedBuild,
+    waiting: readonly DiagnosticData[],
+    broken: ReadonlySet<string>,
+    before: Made | undefined,
+  ): Made {
+    const sheet = this.sheetOf(judged, without(judged.judgement, waiting));
+    const blocks = sheetBlocks(sheet);
+    const html = before && new Map(before.blocks.map((block) => [block.id, block.html]));
+    const isSame = before?.blocks.length === blocks.length && blocks.every((one) => html?.get(one.id) === one.html);
+    if (before && isSame) return { ...before, version: judged.version, broken };
+    return {
+      id: String(++this.count),
+      version: judged.version,
+      title: sheet.title,
+      blocks,
+      broken,
+      ...(before && html ? { before: { id: before.id, html } } : {}),
+    };
+  }
+
+  private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement): Sheet {
+    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name });
+  }
+
+  private keep(uri: string, made: Made): void {
+    this.made.delete(uri);
+    this.made.set(uri, made);
+    const [oldest] = this.made.keys();
+    if (this.made.size > mostKept && oldest !== undefined) this.made.delete(oldest);
+  }
+
+  private async place(params: Params<'fettle/sheetPlace'>): Promise<Location | null> {
+    const judged = await this.judge(params.textDocument.uri);
+    return (judged && placeOfKey(judged, params.place, params.definition === true)) ?? null;
+  }
+
+  private async places(params: Params<'fettle/sheetPlaces'>): Promise<Answer<'fettle/sheetPlaces'>> {
+    const { textDocument, position, build = textDocument.uri } = params;
+    const judged = await this.judge(build);
+    const doc = judged && docAt(this.shared, judged, textDocument.uri);
+    return doc ? placesOfLine(judged, doc, position.line) : { on: [], around: [] };
+  }
+
+  private async file({ textDocument, form, paper }: Params<'fettle/sheetFile'>): Promise<Answer<'fettle/sheetFile'>> {
+    const judged = await this.judge(textDocument.uri);
+    if (!judged) return null;
+    const sheet = this.sheetOf(judged, judged.judgement);
+    return { text: form === 'markdown' ? sheetMarkdown(sheet) : sheetPage(sheet, { paper: paper ?? 'a4' }) };
+  }
+}
+
+/** What a name is that names no part yet: while it is written, all that rests on the part would come and go. */
+const nameBegun = 'part-not-found';
+
+/** Files under a build that cannot be read as YAML. */
+function brokenIn({ reads }: AnalyzedFile): ReadonlySet<string> {
+  const isBroken = (doc: Doc): boolean => doc.parsed.problems.some(({ code }) => code === 'yaml-syntax');
+  return new Set([...reads].flatMap(([path, doc]) => (doc && isBroken(doc) ? [path] : [])));
+}
+
+const isNewIn = (now: ReadonlySet<string>, before: ReadonlySet<string>): boolean =>
+  [...now].some((path) => !before.has(path));
+
+/** A judgement without what its writer is still at. */
+function without(judgement: Judgement, waiting: readonly DiagnosticData[]): Judgement {
+  if (waiting.length === 0) return judgement;
+  const left = new Set(waiting.map(keyOfData));
+  const data = dataOfFindings(judgement.findings);
+  return { ...judgement, findings: judgement.findings.filter((finding) => !left.has(keyOfData(data.get(finding)!))) };
+}
+
+/** The file of an address among those that a build rests on. */
+function docAt({ session }: Shared, { doc, uri, reads }: AnalyzedFile, at: string): Doc | undefined {
+  if (at === uri) return doc;
+  const path = session.pathOf(at);
+  return path === undefined ? undefined : reads.get(path);
+}
+
+/** A sheet for whoever has another: one that has the sheet before is sent what is new alone. */
+function answerOf(made: Made, have: string | undefined, old: boolean): Answer<'fettle/sheet'> {
+  const { id, version, title, blocks, before } = made;
+  const known = have === id ? new Map(blocks.map((one) => [one.id, one.html])) : before?.id === have && before?.html;
+  return {
+    id,
+    version,
+    title,
+    old,
+    order: blocks.map((block) => block.id),
+    blocks: known ? blocks.filter((block) => known.get(block.id) !== block.html) : blocks,
+    whole: !known,
+  };
+}
