@@ -1,5 +1,5 @@
-// Places of the bench sheet: from a thing on it to its line in the build, then to where it is described; and from a line
-// to what stands for it on the sheet.
+// Places of the bench sheet: from a thing on it to its line in the build, then to where it is described; and from a
+// line to what stands for it on the sheet.
 import type { Build } from '../core/build/build';
 import { pathsOfLine, placeAt, type PathPlace } from '../core/build/path-places';
 import { nameOfPath } from '../core/parts/part-name';
