@@ -83,8 +83,6 @@ export class Grace {
 
   /** What was shown counts no more: it was made under other settings. */
   forget(): void {
-    this.takeBack();
-    this.typing = undefined;
     this.files.clear();
   }
 
