@@ -68,12 +68,17 @@ export class Grace {
     else if (!this.write(uri, position, doc, [])) this.changed(this.holding());
   }
 
-  /** Everything is shown as it is: a pause was made, a file saved or closed. */
+  /** Everything is shown as it is: a pause was made, the file saved or closed. */
   settle(): void {
     this.takeBack();
     if (!this.typing) return;
     this.typing = undefined;
     this.changed(this.holding());
+  }
+
+  /** A save ends the writing in that file; others are saved by themselves, by editors that do so after a while. */
+  saved(uri: string): void {
+    if (this.typing?.uri === uri) this.settle();
   }
 
   closed(uri: string): void {

@@ -134,7 +134,9 @@ class Server {
       'fettle/cursor',
       this.step('fettle/cursor', (params: CursorWent) => documents.went(params)),
     );
-    connection.onDidSaveTextDocument(this.step('textDocument/didSave', () => this.saved()));
+    connection.onDidSaveTextDocument(
+      this.step('textDocument/didSave', ({ textDocument }) => this.saved(textDocument.uri)),
+    );
     connection.onDidChangeWatchedFiles(
       this.step('workspace/didChangeWatchedFiles', ({ changes }) => this.onDisk(changes)),
     );
@@ -251,8 +253,8 @@ class Server {
   }
 
   /** A save ends the writing. Without watching, it is also the time at which files on disk may have changed. */
-  private saved(): void {
-    this.grace.settle();
+  private saved(uri: string): void {
+    this.grace.saved(uri);
     if (!this.shared.client.watches) this.anew();
   }
 
