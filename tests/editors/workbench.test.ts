@@ -20,6 +20,7 @@ const hostSteps = [
   'follows a part file that is moved',
   'shows numbers behind values and above files',
   'leads from a part to the builds that use it',
+  'is calm while a build is typed key by key',
   'finds the mistake as it is typed',
   'explains the key on hover',
   'mends it with one quick fix, undone in one step',
