@@ -23,7 +23,7 @@ const core: Record<string, readonly string[]> = {
 const around: Record<string, readonly string[]> = {
   host: ['core'],
   features: ['core'],
-  report: ['core'],
+  report: ['core', 'review'],
   review: ['core'],
   session: ['core', 'host'],
   language: ['core', 'host', 'session', 'features', 'report', 'review'],
