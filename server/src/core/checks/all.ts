@@ -111,8 +111,10 @@ import heatIntoRoom from './power/heat-into-room';
 import powerCablesMissing from './power/power-cables-missing';
 import runningCostOver from './power/running-cost-over';
 import sixteenPinPowerLevel from './power/sixteen-pin-power-level';
+import standbyRailOverloaded from './power/standby-rail-overloaded';
 import stripsChained from './power/strips-chained';
 import supplyHeadroomThin from './power/supply-headroom-thin';
+import supplyNotRedundant from './power/supply-not-redundant';
 import supplyOpened from './power/supply-opened';
 import supplyOverloaded from './power/supply-overloaded';
 import supplyShapeDiffers from './power/supply-shape-differs';
@@ -329,8 +331,10 @@ export const checks: readonly Check[] = [
   powerCablesMissing,
   runningCostOver,
   sixteenPinPowerLevel,
+  standbyRailOverloaded,
   stripsChained,
   supplyHeadroomThin,
+  supplyNotRedundant,
   supplyOpened,
   supplyOverloaded,
   supplyShapeDiffers,

@@ -12,6 +12,7 @@ import { notNegative } from './guard';
 import { connectorOf } from './cables';
 import { memo } from './memo';
 import { howMany } from './power';
+import { modulesOf } from './redundancy';
 import { any, atLeast, sure, type Truth } from './truth';
 
 /** One kind of thing that the build needs. */
@@ -66,7 +67,7 @@ export const needs = memo((build: Build): readonly Need[] => {
         displays.map((display) => howMany(display)),
       ),
     );
-  if (supply) add('power cord', supply, number(1, 'supplies'));
+  if (supply) add('power cord', supply, modulesOf(supply) ?? number(1, 'supplies'));
   if (box && board) add('board screw', box, boardScrews(board));
   if (box) add('drive screw', box, driveScrews(build, box));
   if (fans[0])

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { badgeMains } from '../trade/efficiency';
 import { lowMainsOutputW, MARKED_VOLTAGE_TOLERANCE_PERCENT } from '../trade/mains';
-import { copyWith, decidedBy, derive, figure, least, most, type Figure } from './figure';
+import { copyWith, counted, decidedBy, derive, figure, least, most, times, type Figure } from './figure';
 import { allowed } from './guard';
 import { uniqueMissing } from './missing-facts';
 
@@ -10,8 +10,20 @@ type Supply = Placed<'supply'>;
 
 const share = MARKED_VOLTAGE_TOLERANCE_PERCENT / 100;
 
-/** The supply’s rating: that of the mains it stands on where its label states several. */
+/**
+ * The supply’s rating: that of the mains it stands on where its label states several, and no more than the modules
+ * that are fitted deliver.
+ */
 export function ratingOf(build: Build, supply: Supply): Figure {
+  const rating = labelRating(build, supply);
+  const { modules } = supply.at;
+  const one = supply.part['module-rating'];
+  if (!modules.entry || !one.value) return rating;
+  const fitted = times(figure(one, `rating of a module of ${supply.label}`), counted(modules, 'modules fitted'));
+  return least(rating.label, [rating, fitted]);
+}
+
+function labelRating(build: Build, supply: Supply): Figure {
   const label = `rating of ${supply.label}`;
   const { rating, ratings } = supply.part;
   if (!ratings.value || ratings.value.length === 0) return figure(rating, label);

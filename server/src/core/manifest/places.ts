@@ -158,6 +158,9 @@ export const roles = {
         besides: ['own'],
         usual: ['own'],
       }),
+      modules: count('Of a redundant supply: how many modules are fitted, where it is not all of them.', '2', {
+        least: 1,
+      }),
       selector: quantity('voltage', 'V', 'Where its voltage switch stands.', '230 V', { range: mainsV }),
     },
   },

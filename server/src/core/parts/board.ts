@@ -29,6 +29,8 @@ const onUpdatePage = { printed: 'The handbook’s page on updating the firmware.
 const inSupportList = { printed: 'The maker’s processor support list.' } as const;
 const onConnectors = { printed: 'The handbook’s page on internal connectors.' } as const;
 
+const measured = { printed: 'Published measurements of the board; data sheets seldom have it.' } as const;
+
 export const slotKinds = ['PCIe', 'M.2'] as const;
 export const slotLengths = ['x1', 'x4', 'x8', 'x16'] as const;
 export const m2Keys = ['A', 'B', 'E', 'M', 'B+M', 'A+E'] as const;
@@ -261,7 +263,13 @@ export const board = {
     names: BOARD_CONNECTOR_WORDS,
     printed: 'The handbook’s page on power connectors.',
   }),
-  draw: draw('What the board itself draws.', {
-    printed: 'Published measurements of the board; data sheets seldom have it.',
-  }),
+  draw: group(
+    {
+      ...draw('What the board itself draws.', measured).fields,
+      standby: power('What it draws from the standby rail while the machine is off.', '5 W', measured),
+    },
+    'What the board itself draws.',
+    '{ typical: 35 W, peak: 60 W }',
+    measured,
+  ),
 } as const;

@@ -206,6 +206,9 @@ export const card = {
     '{ sustained: 200 W }',
     { printed: 'The data sheet, under board power.' },
   ),
+  'standby-draw': power('What it draws from the standby rail, to wake the machine or to watch over it.', '2 W', {
+    printed: 'The data sheet, under auxiliary or standby power.',
+  }),
   connectors: connectors('Power connectors it wants, by kind.', {
     names: CARD_CONNECTOR_WORDS,
     printed: 'The data sheet, under power connectors.',

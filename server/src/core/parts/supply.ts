@@ -8,6 +8,7 @@ import {
   SUPPLY_FORM_WORDS,
   SUPPLY_STANDARD_WORDS,
 } from '../trade/supply-sheet-words';
+import { parseRedundancy } from '../trade/power';
 import { sheetPowerFactor, sheetSupplyDepth } from '../trade/sheet-forms';
 import { common, inSoundNote, inDimensions, inAcoustics, connectors } from './common';
 import { text, count, flag, length, power, form, quantity, named, list, group, choice } from './field';
@@ -41,6 +42,16 @@ export const supply = {
     '[{ lowest: 100 V, highest: 127 V, rating: 1300 W }, { lowest: 200 V, highest: 240 V, rating: 1600 W }]',
     onSupply,
   ),
+  redundancy: form(
+    'modules that must work, a plus, modules that may fail',
+    parseRedundancy,
+    'Of a supply of several modules: how many must work, and how many may fail.',
+    '1+1',
+    { usual: ['1+1', '2+1', '2+2', '3+1'], printed: 'The data sheet, under redundancy.' },
+  ),
+  'module-rating': power('Of a supply of several modules: what one of them delivers.', '800 W', {
+    printed: 'The label on a module.',
+  }),
   form: choice(supplyForms, 'Outline of its housing; external for a brick outside the case.', {
     spellings: SUPPLY_FORM_WORDS,
     printed: 'The data sheet, under form factor.',

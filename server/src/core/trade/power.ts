@@ -80,3 +80,24 @@ export function excursionAllowedPercent(ratingW: number, has16Pin: boolean, dura
   const rows = has16Pin && ratingW > EXCURSION_CLASS_ABOVE_W ? EXCURSIONS.large : EXCURSIONS.other;
   return rows.find((row) => durationMs <= row.durationMs)?.percentOfRating ?? 100;
 }
+
+/** How a redundant supply is built: modules that must work, and modules that may fail. */
+export interface Redundancy {
+  readonly needed: number;
+  readonly spare: number;
+}
+
+/** `1+1`, `2 + 1`, `1+1 redundant`. `N+1` tells nothing while nobody says what N is. */
+export function parseRedundancy(text: string): Redundancy | undefined {
+  const [, needed, spare] = /^([1-9]) ?\+ ?([1-9])(?: ?-?redundan(?:t|cy))?$/i.exec(text.trim()) ?? [];
+  return needed && spare ? { needed: Number(needed), spare: Number(spare) } : undefined;
+}
+
+/**
+ * What the standby rail delivers at least, W, without its label: 2 A at 5 V. Source: ATX12V Power Supply Design Guide
+ * 2.0, tables 4 and 6; version 3 (doc. 336521) recommends 3 A.
+ */
+export const STANDBY_LEAST_W = 10;
+
+/** Whether a rail is the one that stays on while the machine is off, by its name. */
+export const isStandbyRail = (name: string): boolean => /SB\b|STAND-?BY/i.test(name.replace(/[\s_]/g, ''));
