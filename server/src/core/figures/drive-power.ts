@@ -1,14 +1,13 @@
 // Figures of the power that drives take through one cable or splitter: how many hang on it, and what they draw.
 import type { Build, Placed } from '../build/build';
 import { CONNECTORS, CONTACT_18_AWG_A, isPowerConnector, type Connector } from '../trade/connectors';
-import { DRIVE_START } from '../trade/draw-limits';
 import { connectorCount, connectorOf, connectorsOn, startOf, type Cable } from './cables';
 import { housed } from './drive-places';
+import { startDraw } from './drive-start';
 import {
   between,
   copyWith,
   derive,
-  figure,
   known,
   missing,
   most,
@@ -19,11 +18,11 @@ import {
   type Missing,
 } from './figure';
 import { memo } from './memo';
-import { driveDraw, howMany, partDraw } from './power';
+import { driveDraw, howMany } from './power';
 import type { Drive } from './storage';
 
 /** The drives with a housing of their own, which a SATA power connector feeds; one that only may be is among them. */
-const fedDrives = memo((build: Build): readonly Drive[] =>
+export const fedDrives = memo((build: Build): readonly Drive[] =>
   build.parts.drives.filter((drive) => housed(drive) !== false),
 );
 
@@ -45,14 +44,6 @@ export const fedCount = memo(
       ),
     ),
 );
-
-/** What one drive draws while it starts: as stated, else by its class. */
-function startDraw({ part: { draw, shape }, label }: Drive): Figure {
-  const read = figure(draw.peak, `peak draw of ${label}`);
-  if (draw.peak.value) return read;
-  const ofClass = DRIVE_START[shape.value ?? ''];
-  return copyWith(read, { lo: 0, hi: ofClass?.mostW ?? Infinity, unit: 'W', source: ofClass?.source });
-}
 
 export interface DriveLoad {
   readonly count: Figure;
@@ -187,26 +178,4 @@ export function drivesOnOwnCable(
     (drives, of) => Math.min(Math.ceil(drives / of), longest),
   );
   return { count };
-}
-
-/** What the disks draw while all of them start at once, with board, memory and fans; undefined where none spins. */
-export const startTogether = memo((build: Build): Figure | undefined => {
-  const disks = fedDrives(build).filter(({ part: { shape } }) => (shape.value ?? '3.5 in') === '3.5 in');
-  if (disks.length === 0) return undefined;
-  const beside = build.of('board', 'memory', 'fans').flatMap((placed) => partDraw(build, placed) ?? []);
-  return total(
-    'draw while all disks start',
-    'power',
-    [...disks.map((disk) => times(diskStart(disk), howMany(disk))), ...beside],
-    { unit: 'W' },
-  );
-});
-
-/** One that does not say its shape may be a disk, or not. */
-function diskStart(disk: Drive): Figure {
-  const { shape } = disk.part;
-  const draw = startDraw(disk);
-  return shape.value === undefined
-    ? copyWith(draw, { lo: 0, missing: [...draw.missing, missing(shape, `shape of ${disk.label}`)] })
-    : draw;
 }

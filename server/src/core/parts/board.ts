@@ -15,7 +15,7 @@ import {
 } from '../trade/board-words';
 import { sheetBoardSize, sheetGeneration, sheetLanes, sheetPins, sheetSocket } from '../trade/sheet-forms';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
-import { common, draw, link, connectors } from './common';
+import { common, draw, link, connectors, startsAtOnce } from './common';
 
 const inTable = { printed: 'The handbook’s specification table.' } as const;
 const inFormFactor = { printed: 'The handbook’s specification table, under form factor.' } as const;
@@ -225,6 +225,7 @@ export const board = {
     '{ SATA_1: {}, SATA_2: {} }',
     inDrawing,
   ),
+  'starts-at-once': startsAtOnce,
   'display-outputs': named(
     group(
       {

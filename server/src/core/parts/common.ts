@@ -110,6 +110,13 @@ export const connectors = (what: string, more: Words & { names?: Vocabulary } = 
     ...more,
   });
 
+/** Of a part with ports for drives. */
+export const startsAtOnce = count(
+  'How many disks that wait for their host it starts at once; the others follow by turns.',
+  '2',
+  { least: 1, printed: 'The handbook, under staggered spin-up.' },
+);
+
 /** The kinds of connector, spelled as the trade spells them. */
 export const connectorKinds = [
   '24-pin',

@@ -11,7 +11,18 @@ import { DISPLAY_LINKS, parseMode } from '../trade/display';
 import { BRACKET_WORDS, EDGE_WORDS, M2_KEY_WORDS } from '../trade/board-words';
 import { THREAD_WORDS } from '../trade/paste-words';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
-import { common, draw, inAcoustics, inDimensions, inPower, inSoundNote, link, peaks, connectors } from './common';
+import {
+  common,
+  draw,
+  inAcoustics,
+  inDimensions,
+  inPower,
+  inSoundNote,
+  link,
+  peaks,
+  connectors,
+  startsAtOnce,
+} from './common';
 import { m2Keys, slotLengths } from './board';
 
 const displayLinks = DISPLAY_LINKS.map((link) => link.name);
@@ -175,6 +186,7 @@ export const card = {
     spellings: PORT_WORDS,
     printed: 'The data sheet, under ports.',
   }),
+  'starts-at-once': startsAtOnce,
   link: link('The fastest link it can run.', 'PCIe 4 x8', inInterface),
   length: length('Length from the bracket to the far end, connectors not counted.', '245 mm', inDimensions),
   height: length('Height above the slot’s edge of the board.', '120 mm', inDimensions),

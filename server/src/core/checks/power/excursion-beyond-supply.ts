@@ -1,11 +1,11 @@
 // Short peaks of the parts, by how long they last, and the start of disks, against what the supply rides out.
 import type { Build, Placed } from '../../build/build';
-import { startTogether } from '../../figures/drive-power';
+import { allWait, startLasts, startTogether } from '../../figures/drive-start';
 import { uniqueMissing } from '../../figures/missing-facts';
 import { drawFor, peakTimes, riddenOut } from '../../figures/peaks';
 import { sentence } from '../../figures/sentence';
 import { ratingOf } from '../../figures/supply-rating';
-import { all, atMost, lacking, sure } from '../../figures/truth';
+import { all, atMost, given, lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap, type Reporter } from '../kit';
 
@@ -67,17 +67,30 @@ parts:
   },
 });
 
-/** All disks start at once unless their controller holds them back: for seconds, so that no excursion covers it. */
+/**
+ * All disks start at once unless they wait for their host: for seconds, which no excursion covers that the supply does
+ * not state itself.
+ */
 function diskStart(build: Build, supply: Placed<'supply'>, report: Reporter): void {
   const drawn = startTogether(build);
   if (!drawn) return;
-  const rating = ratingOf(build, supply);
+  const lasts = startLasts(build);
+  const stated = supply.part.excursions;
+  const borne = lasts && stated.value ? riddenOut(build, supply, lasts.hi) : ratingOf(build, supply);
+  const [disks, advice] = allWait(build)
+    ? (['the disks start by turns', ''] as const)
+    : (['all disks start', ' Let the disks start one after another.'] as const);
   report(
-    outcome(at(supply, undefined, 'start of disks'), atMost(drawn, rating), {
-      broken: () =>
-        sentence`While all disks start the parts draw ${drawn}; the supply delivers ${rating}. Let the disks start one
-          after another.`,
-      fixes: () => [swap(supply)],
-    }),
+    outcome(
+      at(supply, undefined, 'start of disks'),
+      lasts ? given(atMost(drawn, borne), stated) : atMost(drawn, borne),
+      {
+        broken: () =>
+          lasts
+            ? sentence`While ${disks} the parts draw ${drawn} for ${lasts}; the supply delivers ${borne}.${advice}`
+            : sentence`While ${disks} the parts draw ${drawn}; the supply delivers ${borne}.${advice}`,
+        fixes: () => [swap(supply)],
+      },
+    ),
   );
 }

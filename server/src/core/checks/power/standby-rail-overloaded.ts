@@ -40,7 +40,8 @@ parts:
     report(
       outcome(at(supply, undefined, 'standby'), atMost(drawn, limit), {
         broken: () =>
-          sentence`Board and cards draw ${drawn} while the machine is off; the supply’s standby rail delivers ${limit}.`,
+          sentence`Board and cards draw ${drawn} while the machine is off; the supply’s standby rail delivers
+            ${limit}.`,
         fixes: () => [swap(supply)],
         ...(board && !board.part.draw.standby.entry
           ? { usual: () => `${board.label} draws little while the machine is off` }

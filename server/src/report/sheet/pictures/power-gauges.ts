@@ -5,7 +5,7 @@ import { circuitLimit, circuitLoad } from '../../../core/figures/circuit';
 import { epsCapacity } from '../../../core/figures/connector-loads';
 import { figure, type Figure } from '../../../core/figures/figure';
 import { wallPower } from '../../../core/figures/mains';
-import { startTogether } from '../../../core/figures/drive-power';
+import { startTogether } from '../../../core/figures/drive-start';
 import { tightestPeaks } from '../../../core/figures/peaks';
 import { sustainedDraw } from '../../../core/figures/power';
 import { powerFlows } from '../../../core/figures/power-flows';
