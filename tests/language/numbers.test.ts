@@ -1,4 +1,4 @@
-// Hints and lenses over the wire: settings by file, tooltips when they are looked at, and what an unsaved part file does.
+// Hints and lenses over the wire: settings by folder, tooltips when they are looked at, and what an unsaved part file does.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { ClientCapabilities, CodeLens, InlayHint } from 'vscode-languageserver-protocol/node';
 import { TestClient } from '../support/client';
@@ -52,12 +52,12 @@ describe('hints', () => {
     expect(await client.connection.sendRequest('inlayHint/resolve', gap)).toEqual(gap);
   });
 
-  test('are switched off kind by kind: by the settings of each file, or by those at the start', async () => {
+  test('are switched off kind by kind: by the settings of each folder, or by those at the start', async () => {
     const asked: unknown[] = [];
     let power = false;
     client.connection.onRequest('workspace/configuration', ({ items }: { items: { scopeUri?: string }[] }) => {
-      asked.push(items[0]!.scopeUri);
-      return [{ hints: { power } }];
+      asked.push(...items.map(({ scopeUri }) => scopeUri));
+      return items.map(({ scopeUri }) => (scopeUri === undefined ? null : { hints: { power } }));
     });
     await client.start({ workspace: { configuration: true } });
     await client.open(desk);
@@ -65,7 +65,7 @@ describe('hints', () => {
     await expect.poll(() => asked).toContain(undefined);
     expect(await labels()).toEqual(['5 mm to spare']);
     const { length } = asked;
-    expect(asked).toContain(client.uri(desk));
+    expect(asked).toContain(client.base);
     expect(await labels()).toEqual(['5 mm to spare']);
     expect(asked).toHaveLength(length);
     power = true;

@@ -61,7 +61,7 @@ export class Actions {
     const options: Omit<ActionOptions, 'candidates'> = {
       ...(only ? { only } : {}),
       automatic,
-      from: shared.settings.from,
+      from: shared.settings.of(judged.uri).from,
       explains: shared.client.own.explains === true,
       selects: shared.client.own.writesAt === true,
       diagnostics: diagnostics as unknown as Diagnostic[],

@@ -5,9 +5,9 @@ import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
 import type { AnalyzedFile, Session } from '../session/session';
 import type { Client } from './client';
+import type { FolderSettings } from './folder-settings';
 import type { Grace } from './grace';
 import { wordsOf } from './guard';
-import type { Settings } from './requests';
 
 /** What the connection’s parts share. */
 export interface Shared {
@@ -15,7 +15,7 @@ export interface Shared {
   readonly session: Session;
   readonly log: (message: string) => void;
   client: Client;
-  settings: Settings;
+  readonly settings: FolderSettings;
 }
 
 export class Findings {
@@ -32,7 +32,11 @@ export class Findings {
   /** The diagnostics of a judged file under the settings that hold. */
   shown(judged: AnalyzedFile): Diagnostic[] {
     const { settings, client } = this.shared;
-    return diagnosticsOf(judged, { from: settings.from, related: client.related, pages: client.own.pages });
+    return diagnosticsOf(judged, {
+      from: settings.of(judged.uri).from,
+      related: client.related,
+      pages: client.own.pages,
+    });
   }
 
   /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */
@@ -150,7 +154,7 @@ export class Findings {
     if (version !== undefined && version === judged.version) return this.steady(uri, judged);
     let id = this.results.get(judged);
     if (id === undefined) this.results.set(judged, (id = `closed ${++this.count}`));
-    return { shown: this.shown(judged), id: `${id}:${this.shared.settings.from}` };
+    return { shown: this.shown(judged), id: `${id}:${this.shared.settings.of(uri).from}` };
   }
 }
 

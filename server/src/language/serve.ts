@@ -17,6 +17,7 @@ import { checkCommand, offered } from './capabilities';
 import { clientOf } from './client';
 import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
+import { FolderSettings } from './folder-settings';
 import { GatedReader } from './gate';
 import { Grace, type After } from './grace';
 import { guarded, wordsOf } from './guard';
@@ -27,11 +28,9 @@ import { answerNames } from './name-answers';
 import { answerHints, answerLenses } from './number-answers';
 import { answerOutline, answerWorkspace } from './outline-answers';
 import { Hosts, type MakeHost } from './hosts';
-import { PerFile } from './per-file';
 import { Refreshes } from './refreshes';
 import { Sheets } from './sheets';
 import type { CursorWent } from './requests';
-import { defaultSettings, settingsOf } from './shapes';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
 
 export interface Environment {
@@ -59,7 +58,6 @@ class Server {
   private readonly hosts: Hosts;
   private readonly shelf: PartIndex;
   private readonly across: Across;
-  private readonly perFile: PerFile;
   private readonly refreshes: Refreshes;
   private readonly grace: Grace;
   private readonly findings: Findings;
@@ -79,7 +77,10 @@ class Server {
       session,
       log: (message) => connection.console.error(message),
       client,
-      settings: defaultSettings,
+      settings: new FolderSettings(
+        () => this.shared,
+        () => this.hosts.folderUris,
+      ),
     };
     const tell = ({ path, trouble }: RunTrouble): void => this.shared.log(path === '' ? trouble : `${path} ${trouble}`);
     this.shelf = new PartIndex(session.texts, { pause: environment.pause, tell });
@@ -90,7 +91,6 @@ class Server {
       evict: () => session.evict(),
     });
     this.across = new Across(this.shared, uses, environment.pause);
-    this.perFile = new PerFile(this.shared);
     this.refreshes = new Refreshes(this.shared);
     this.grace = new Grace(
       environment.after,
@@ -108,9 +108,7 @@ class Server {
     connection.onInitialize((params) => {
       shared.client = clientOf(params);
       this.hosts.setFolders(shared.client.folders);
-      const { settings, problem } = settingsOf(shared.client.own.settings);
-      if (problem) shared.log(problem);
-      shared.settings = settings;
+      shared.settings.begin(shared.client.own.settings);
       return {
         capabilities: offered(shared.client),
         serverInfo: { name: 'fettle', version: this.environment.version },
@@ -125,10 +123,7 @@ class Server {
       this.step('textDocument/didChange', (params) => this.touched(params, () => documents.changed(params))),
     );
     connection.onDidCloseTextDocument(
-      this.step('textDocument/didClose', (params) => {
-        this.touched(params, () => documents.closed(params));
-        this.perFile.forget(params.textDocument.uri);
-      }),
+      this.step('textDocument/didClose', (params) => this.touched(params, () => documents.closed(params))),
     );
     connection.onNotification(
       'fettle/cursor',
@@ -150,7 +145,7 @@ class Server {
     answerLayout(shared);
     answerOutline(shared, this.across);
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
-    answerHints(shared, this.perFile.hintsFor);
+    answerHints(shared, shared.settings.hintsFor);
     answerLenses(shared, this.across, this.environment.pause);
     this.sheets.register();
     this.registerFindings();
@@ -232,24 +227,18 @@ class Server {
 
   /** Takes settings as they were sent, or asks for them where the client answers that. */
   private async configure(sent: unknown): Promise<void> {
-    const { client, connection, log } = { ...this.shared, connection: this.connection };
-    const value: unknown = client.configuration ? await connection.workspace.getConfiguration('fettle') : sent;
-    const { settings, problem } = settingsOf(value);
-    if (problem) log(problem);
-    this.perFile.forget();
-    this.shared.settings = { ...this.shared.settings, hints: settings.hints };
+    const isOther = await this.shared.settings.configure(sent);
     this.refreshes.all();
-    const { from, pause } = this.shared.settings;
-    if (settings.from === from && settings.pause === pause) return;
-    this.shared.settings = settings;
+    if (!isOther) return;
     this.findings.forgetSent();
     this.findings.refreshAll();
     await this.whole.again();
   }
 
-  private folders(added: readonly string[], removed: readonly string[]): void {
+  private async folders(added: readonly string[], removed: readonly string[]): Promise<void> {
     this.hosts.setFolders([...this.hosts.folderUris.filter((uri) => !removed.includes(uri)), ...added]);
     this.anew();
+    if (this.shared.client.configuration) await this.configure(undefined);
   }
 
   /** A save ends the writing. Without watching, it is also the time at which files on disk may have changed. */
