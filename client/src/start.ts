@@ -15,6 +15,8 @@ import type { ClientOptions, ToServer, WorkspaceChecked } from '../../server/src
 import { answerFiles } from './files';
 import { tellOfCursor } from './cursor';
 import { checkScheme, ExplainPages } from './explain';
+import { offerFirstSteps } from './first-steps';
+import { offerNewFiles } from './new-files';
 import { WorkingPages, workingScheme } from './workings';
 import { writeAt } from './write-at';
 import { languageIds } from './languages';
@@ -62,6 +64,8 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     ...worstGrade(languageIds),
     tellOfCursor(client),
     ...register(client, status, pages, () => log.show()),
+    ...offerNewFiles(client, reported),
+    ...offerFirstSteps(context, reported),
     client,
   );
   await run(status, () => client.start());

@@ -19,6 +19,11 @@ const copied = {
   'client/icon.png': 'icon.png',
   'client/language-configuration.json': 'language-configuration.json',
   'client/fettle.tmLanguage.json': 'fettle.tmLanguage.json',
+  'client/icons': 'icons',
+  'client/snippets': 'snippets',
+  'client/walkthrough': 'walkthrough',
+  schemas: 'schemas',
+  samples: 'samples',
   'dist/client.js': 'dist/client.js',
   'dist/client.web.js': 'dist/client.web.js',
   'dist/server.js': 'dist/server.js',
@@ -47,7 +52,7 @@ function detailsPage() {
 function layOut() {
   rmSync(stage, { recursive: true, force: true });
   mkdirSync(join(stage, 'dist'), { recursive: true });
-  for (const [from, to] of Object.entries(copied)) cpSync(join(root, from), join(stage, to));
+  for (const [from, to] of Object.entries(copied)) cpSync(join(root, from), join(stage, to), { recursive: true });
   writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest(), undefined, 2)}\n`);
   writeFileSync(join(stage, 'README.md'), detailsPage());
   // All that is laid out is packed; the packer asks for a file that says so.

@@ -3,6 +3,10 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { judgeFile } from '../../server/src/core/judge/judge';
+import { Doc } from '../../server/src/core/parts/doc';
+import { kindNames } from '../../server/src/core/parts/kinds';
+import { newPart } from '../../server/src/features/first-part';
 import { createFiles } from '../../server/src/host/create';
 import { fettle } from '../support/command';
 
@@ -39,6 +43,43 @@ describe('a first build', () => {
 
   it.each(['../desk', 'a/b', '.desk', 'a\nb', ''])('is not called %j', async (name) => {
     const { status, files } = await fettle({}, 'new', name);
+    expect(status).toBe(2);
+    expect(files.size).toBe(0);
+  });
+});
+
+describe('a part file', () => {
+  const workspace = { 'fettle.yaml': 'format: 1\nparts: [shelf]\n' };
+
+  it.each(kindNames)('of kind %s names facts to look up, states none, and is clean', async (kind) => {
+    const { status, files, out } = await fettle(workspace, 'new', '--part', kind, 'holm/one');
+    expect(status).toBe(0);
+    expect([...files.keys()]).toEqual(['shelf/holm/one.part.yaml']);
+    expect(out).toContain('use: holm/one');
+    const text = files.get('shelf/holm/one.part.yaml')!;
+    expect(
+      text.split('\n').every((line) => line.length <= 120 && /^(#.*|kind: \w+|[\w -]+: *(#.*)?|)$/.test(line)),
+    ).toBe(true);
+    const judged = judgeFile(new Doc('shelf/holm/one.part.yaml', 'part', text));
+    expect(judged.findings.filter(({ grade }) => grade !== 'unknown')).toEqual([]);
+    expect(text.slice(0, newPart(kind).at)).toMatch(/\nmaker: $/);
+  });
+
+  it.each([
+    ['bord', 'holm/one'],
+    ['board', 'one'],
+    ['board', '../one/two'],
+    ['board', 'a b/c'],
+  ])('of kind %s is not called %s', async (kind, name) => {
+    const { status, err, files } = await fettle(workspace, 'new', '--part', kind, name);
+    expect(status).toBe(2);
+    expect(err).toMatch(/maker\/model|the kinds are board/);
+    expect(files.size).toBe(0);
+  });
+
+  it('is not written over another', async () => {
+    const held = { ...workspace, 'shelf/holm/one.part.yaml': 'kind: fan\n' };
+    const { status, files } = await fettle(held, 'new', '--part', 'fan', 'holm/one');
     expect(status).toBe(2);
     expect(files.size).toBe(0);
   });

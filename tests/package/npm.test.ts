@@ -46,7 +46,7 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('the npm package', () => {
-  it('holds what runs, its licences and nothing else', () => {
+  it('holds what runs, the schemas that other tools read, its licences and nothing else', () => {
     expect(packed.files.map(({ path }) => path).sort()).toEqual([
       'LICENSE',
       'README.md',
@@ -55,6 +55,7 @@ describe('the npm package', () => {
       'dist/fettle.js',
       'dist/server.js',
       'package.json',
+      ...['build', 'findings', 'house', 'part'].map((name) => `schemas/${name}.schema.json`),
     ]);
   });
 

@@ -1,52 +1,66 @@
-// `fettle new`: a first build in the current folder, with the settings and the parts folder where there are none yet.
+// `fettle new`: a first build in the current folder, with the settings and the parts folder where there are none yet;
+// or a part file to be filled in, in the workspace’s parts folder.
 import type { Command } from 'commander';
-import { houseName, isTrouble } from '../host/host';
+import { isKind, kindNames } from '../core/parts/kinds';
+import { newBuild, type NewFiles } from '../features/first-files';
+import { newPart } from '../features/first-part';
+import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
+import { placeOfPart } from '../session/new-part';
 import { shortPath } from '../session/run-trouble';
-import { firstBuild, firstHouse, firstPart, firstPartName } from './first-build';
+import { Texts } from '../session/texts';
 import { Refusal, type Status, type World } from './world';
-
-const ending = '.pcbuild.yaml';
 
 export function addNew(program: Command, world: World, end: (status: Status) => void): void {
   program
     .command('new')
-    .summary('write a first build to go on from')
+    .summary('write a first build, or a part file to fill in')
     .description(
       'Writes a first build with comments into the current folder, and beside it the house settings and a parts ' +
-        'folder, unless the folder lies in a workspace that has them. No file is ever written over.',
+        'folder, unless the folder lies in a workspace that has them. With --part it writes a part file instead: ' +
+        'the keys that are asked for most, each to be filled in. No file is ever written over.',
     )
-    .argument('<build>', 'what the build is called; its file gets that name with .pcbuild.yaml')
-    .action(async (name: string) => end(await newBuild(name, world)));
+    .argument('<name>', 'what the build is called; or the part, as maker/model')
+    .option('--part <kind>', `a part of this kind: ${kindNames.join(', ')}`)
+    .action(async (name: string, { part }: { part?: string }) => {
+      const files = part === undefined ? await buildFiles(name, world) : await partFile(name, part, world);
+      write(files, world);
+      const [file] = [...files.keys()];
+      const next =
+        part === undefined ? `fettle check ${safe(file!)}` : `look its facts up, and name it: use: ${safe(name)}`;
+      world.out(`Wrote ${[...files.keys()].map(safe).join(', ')}.\nNext: ${next}\n`);
+      end(0);
+    });
 }
 
-async function newBuild(given: string, world: World): Promise<Status> {
-  const name = given.endsWith(ending) ? given.slice(0, -ending.length) : given;
-  if (!isFileName(name))
-    throw new Refusal(`${shortPath(given)}: a build is called by letters, digits, blanks, - and _ here.`);
+async function buildFiles(name: string, world: World): Promise<NewFiles> {
   const found = await world.host.find('.');
   if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
-  const file = `${name.replaceAll(' ', '-')}${ending}`;
-  const house: [string, string][] = found.isMarked
-    ? []
-    : [
-        [houseName, firstHouse],
-        [`parts/${firstPartName}.part.yaml`, firstPart],
-      ];
-  const files = new Map([[file, firstBuild(JSON.stringify(name), file, !found.isMarked)], ...house]);
+  const files = newBuild(name, found.isMarked);
+  if (!files) throw new Refusal(`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`);
+  return files;
+}
+
+async function partFile(name: string, kind: string, { host }: World): Promise<NewFiles> {
+  if (!isKind(kind)) throw new Refusal(`${shortPath(kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`);
+  const found = await host.find('.');
+  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  const place = await placeOfPart(new Texts(), host, found.root, name);
+  if (!place) throw new Refusal(`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`);
+  return new Map([[host.shown(place.root, place.name), newPart(kind).text]]);
+}
+
+/** All of them or none. */
+function write(files: NewFiles, world: World): void {
+  const [file] = files.keys();
   try {
     world.create(files);
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
     throw new Refusal(
       code === 'EEXIST'
-        ? `${file}: it stands there already, or a file beside it; nothing was written.`
-        : `${file}: cannot be written: ${message}`,
+        ? `${file!}: it stands there already, or a file beside it; nothing was written.`
+        : `${file!}: cannot be written: ${message}`,
     );
   }
-  world.out(`Wrote ${[...files.keys()].map(safe).join(', ')}.\nNext: fettle check ${safe(file)}\n`);
-  return 0;
 }
-
-/** A name that is a file’s on every platform, and no path. */
-const isFileName = (name: string): boolean => /^[\p{L}\p{N}_][\p{L}\p{M}\p{N} _-]{0,79}$/u.test(name);

@@ -47,6 +47,21 @@ export interface ToServer {
     params: { readonly uri: string; readonly check: string; readonly subject: string; readonly ordinal: number };
     result: { readonly markdown: string } | null;
   };
+  /**
+   * A new file: a build, or a part of a kind, by the name that people give it. `near`: an open file or a folder, which
+   * says where. The client writes the files, none over another, and puts the cursor into the first.
+   */
+  'fettle/new': {
+    params: { readonly near: string; readonly what: string; readonly name: string };
+    result:
+      | {
+          readonly files: readonly { readonly uri: string; readonly text: string }[];
+          readonly at: { readonly line: number; readonly character: number };
+        }
+      | { readonly problem: string };
+  };
+  /** The kinds of part, in the order in which people choose. */
+  'fettle/kinds': { params: null; result: readonly string[] };
   'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };
   /** The bench sheet of a build. `have`: the sheet that is shown, so that only what changed is sent. */
   'fettle/sheet': { params: OfDocument & { readonly have?: string }; result: SheetAnswer | null };

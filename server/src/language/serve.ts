@@ -24,6 +24,7 @@ import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
 import { answerLayout } from './layout-answers';
+import { answerNew } from './new-answers';
 import { answerNames } from './name-answers';
 import { answerHints, answerLenses } from './number-answers';
 import { answerOutline, answerWorkspace } from './outline-answers';
@@ -143,6 +144,7 @@ class Server {
     answer(shared, this.shelf, this.environment.pause);
     answerNames(shared, this.across, () => this.anew());
     answerLayout(shared);
+    answerNew(shared);
     answerOutline(shared, this.across);
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
     answerHints(shared, shared.settings.hintsFor);

@@ -51,6 +51,7 @@ export declare const fettleSheet: Validator;
 export declare const fettleSheetPlace: Validator;
 export declare const fettleSheetPlaces: Validator;
 export declare const fettleSheetFile: Validator;
+export declare const fettleNew: Validator;
 export declare const fettleCursor: Validator;
 /** Validators of the protocol’s parameters by method. */
 export declare const byMethod: Readonly<Record<string, Validator | undefined>>;

@@ -5717,8 +5717,8 @@ validate60.errors = vErrors;
 return errors === 0;
 }
 
-export const fettleCursor = validate61;
-const schema62 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+export const fettleNew = validate61;
+const schema62 = {"type":"object","properties":{"near":{"type":"string"},"what":{"type":"string"},"name":{"type":"string"}},"required":["near","what","name"]};
 
 function validate61(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -5726,15 +5726,77 @@ let errors = 0;
 if(errors === 0){
 if(data && typeof data == "object" && !Array.isArray(data)){
 let missing0;
-if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+if((((data.near === undefined) && (missing0 = "near")) || ((data.what === undefined) && (missing0 = "what"))) || ((data.name === undefined) && (missing0 = "name"))){
 validate61.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
+return false;
+}
+else {
+if(data.near !== undefined){
+const _errs1 = errors;
+if(typeof data.near !== "string"){
+validate61.errors = [{instancePath:instancePath+"/near",schemaPath:"#/properties/near/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs1 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.what !== undefined){
+const _errs3 = errors;
+if(typeof data.what !== "string"){
+validate61.errors = [{instancePath:instancePath+"/what",schemaPath:"#/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs3 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.name !== undefined){
+const _errs5 = errors;
+if(typeof data.name !== "string"){
+validate61.errors = [{instancePath:instancePath+"/name",schemaPath:"#/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
+var valid0 = _errs5 === errors;
+}
+else {
+var valid0 = true;
+}
+}
+}
+}
+}
+else {
+validate61.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+}
+validate61.errors = vErrors;
+return errors === 0;
+}
+
+export const fettleCursor = validate62;
+const schema63 = {"type":"object","properties":{"uri":{"type":"string"},"position":{"anyOf":[{"type":"null"},{"type":"object","properties":{"line":{"type":"integer","minimum":0},"character":{"type":"integer","minimum":0}},"required":["line","character"]}]}},"required":["uri","position"]};
+
+function validate62(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(errors === 0){
+if(data && typeof data == "object" && !Array.isArray(data)){
+let missing0;
+if(((data.uri === undefined) && (missing0 = "uri")) || ((data.position === undefined) && (missing0 = "position"))){
+validate62.errors = [{instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: missing0},message:"must have required property '"+missing0+"'"}];
 return false;
 }
 else {
 if(data.uri !== undefined){
 const _errs1 = errors;
 if(typeof data.uri !== "string"){
-validate61.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+validate62.errors = [{instancePath:instancePath+"/uri",schemaPath:"#/properties/uri/type",keyword:"type",params:{type: "string"},message:"must be string"}];
 return false;
 }
 var valid0 = _errs1 === errors;
@@ -5868,7 +5930,7 @@ else {
 vErrors.push(err7);
 }
 errors++;
-validate61.errors = vErrors;
+validate62.errors = vErrors;
 return false;
 }
 else {
@@ -5891,11 +5953,11 @@ var valid0 = true;
 }
 }
 else {
-validate61.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+validate62.errors = [{instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"}];
 return false;
 }
 }
-validate61.errors = vErrors;
+validate62.errors = vErrors;
 return errors === 0;
 }
 
@@ -5947,5 +6009,6 @@ export const byMethod = {
   'fettle/sheetPlace': fettleSheetPlace,
   'fettle/sheetPlaces': fettleSheetPlaces,
   'fettle/sheetFile': fettleSheetFile,
+  'fettle/new': fettleNew,
   'fettle/cursor': fettleCursor,
 };

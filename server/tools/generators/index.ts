@@ -13,15 +13,24 @@ export const first: readonly Generator[] = [allChecks];
 
 /** Loaded only when the list of checks is written, so that they see it as it is. */
 export async function others(): Promise<readonly Generator[]> {
-  const [{ schemas }, { messageValidators }, { checkPages }, { fieldPages }, { notices }, { readme }, { styleHashes }] =
-    await Promise.all([
-      import('./schemas'),
-      import('./message-validators'),
-      import('./check-pages'),
-      import('./field-pages'),
-      import('./notices'),
-      import('./readme'),
-      import('./style-hashes'),
-    ]);
-  return [styleHashes, schemas, messageValidators, checkPages, fieldPages, notices, readme];
+  const [
+    { schemas },
+    { messageValidators },
+    { checkPages },
+    { fieldPages },
+    { notices },
+    { readme },
+    { styleHashes },
+    { snippets },
+  ] = await Promise.all([
+    import('./schemas'),
+    import('./message-validators'),
+    import('./check-pages'),
+    import('./field-pages'),
+    import('./notices'),
+    import('./readme'),
+    import('./style-hashes'),
+    import('./snippets'),
+  ]);
+  return [styleHashes, snippets, schemas, messageValidators, checkPages, fieldPages, notices, readme];
 }

@@ -105,6 +105,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
     'textDocument',
     'form',
   ]),
+  'fettle/new': object({ near: text, what: text, name: text }),
   'fettle/cursor': object({ uri: text, position: orNull(object(at)) }),
 };
 
