@@ -1,4 +1,4 @@
-// A new part file: the keys that the checks ask for most, each with nothing after it yet, and where its value is printed.
+// A new part file: the keys that the checks ask for most, each with nothing after it yet, and what belongs there.
 import type { Field } from '../core/parts/field';
 import { kinds, type Kind, type Kinds } from '../core/parts/kinds';
 
