@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checks } from '../../server/src/core/checks/all';
 import { areas, type Check, type Example } from '../../server/src/core/checks/check';
-import { judgeBuild, judgeFile } from '../../server/src/core/judge/judge';
-import { provenFileFixes, provenFixes } from '../../server/src/core/judge/prove';
+import { judgeBuild, judgeFile, judgeGuide } from '../../server/src/core/judge/judge';
+import { provenFileFixes, provenFixes, provenGuideFixes } from '../../server/src/core/judge/prove';
 import { CAUTIONS } from '../../server/src/core/trade/cautions';
 import { applyEdits } from '../../server/src/core/text';
 import { bench } from '../support/bench';
@@ -21,7 +21,11 @@ function runExample(check: Check, example: Example): void {
   }));
   const set = bench([{ name: example.file ?? buildName, text }, ...beside]);
   const doc = [...set.docs.values()][0]!;
-  const judgement = set.build ? judgeBuild(set.build, { throwOn: true }) : judgeFile(doc, { throwOn: true });
+  const judgement = set.guide
+    ? judgeGuide(set.guide, { throwOn: true })
+    : set.build
+      ? judgeBuild(set.build, { throwOn: true })
+      : judgeFile(doc, { throwOn: true });
   const own = judgement.findings.filter((finding) => finding.id === check.id);
   const at = own.map(
     (finding) =>
@@ -31,13 +35,17 @@ function runExample(check: Check, example: Example): void {
   expect(own.every((finding) => finding.grade !== 'unknown' || check.grade === 'unknown')).toBe(true);
   if (example.mended === undefined) return expect(example.instead ?? '').not.toBe('');
   const proven = own.flatMap((finding) =>
-    set.build ? provenFixes(set.build, judgement, finding, set.candidates) : provenFileFixes(doc, judgement, finding),
+    set.guide
+      ? provenGuideFixes(set.guide, judgement, finding)
+      : set.build
+        ? provenFixes(set.build, judgement, finding, set.candidates)
+        : provenFileFixes(doc, judgement, finding),
   );
   expect(proven.map((fix) => applyEdits(doc.text, fix.edits))).toContain(example.mended.replace(/^\n/, ''));
 }
 
 /** Harm about a caution itself: what it warns of depends on the step, and so does the caution shown. */
-const takesTheSteps = new Set(['caution-after-step', 'caution-incomplete']);
+const takesTheSteps = new Set(['caution-after-step', 'caution-incomplete', 'guide-caution-missing']);
 
 for (const check of checks) {
   describe(check.id, () => {

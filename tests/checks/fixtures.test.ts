@@ -5,8 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { checks } from '../../server/src/core/checks/all';
 import type { Check } from '../../server/src/core/checks/check';
 import { findingOf, type Answer } from '../../server/src/core/judge/finding';
-import { judgeBuild, judgeFile } from '../../server/src/core/judge/judge';
-import { provenFileFixes, provenFixes, type ProvenFix } from '../../server/src/core/judge/prove';
+import { judgeBuild, judgeFile, judgeGuide } from '../../server/src/core/judge/judge';
+import { provenFileFixes, provenFixes, provenGuideFixes, type ProvenFix } from '../../server/src/core/judge/prove';
 import type { Doc } from '../../server/src/core/parts/doc';
 import { applyEdits } from '../../server/src/core/text';
 import { bench } from '../support/bench';
@@ -60,12 +60,16 @@ function judgeCase(check: Check, one: Case): void {
   const set = bench(one.files);
   for (const file of one.files) {
     const doc = set.docs.get(file.name)!;
-    const isBuild = set.build?.doc === doc;
-    if (!isBuild && check.on !== 'file' && check.on !== 'settings') continue;
+    const isBuild = set.build?.doc === doc && check.on !== 'guide';
+    if (check.on === 'guide' && doc !== set.guide?.doc) continue;
+    if (!isBuild && check.on !== 'guide' && check.on !== 'file' && check.on !== 'settings') continue;
     const judged = check.on === 'accept' ? checks : [check];
-    const judgement = isBuild
-      ? judgeBuild(set.build!, { checks: judged, throwOn: true })
-      : judgeFile(doc, { checks: judged, throwOn: true });
+    const judgement =
+      check.on === 'guide'
+        ? judgeGuide(set.guide!, { checks: judged, throwOn: true })
+        : isBuild
+          ? judgeBuild(set.build!, { checks: judged, throwOn: true })
+          : judgeFile(doc, { checks: judged, throwOn: true });
     const want = expected(file);
     expect(lines(doc, judgement.answers, check, (at) => want.said.has(at))).toEqual(want.lines);
   }
@@ -75,7 +79,11 @@ function judgeCase(check: Check, one: Case): void {
 function compareFixes(check: Check, one: Case): void {
   const set = bench(one.files);
   const proven: ProvenFix[] = [];
-  if (set.build) {
+  if (set.guide) {
+    const before = judgeGuide(set.guide, { throwOn: true });
+    for (const finding of before.findings.filter((found) => found.id === check.id))
+      proven.push(...provenGuideFixes(set.guide, before, finding));
+  } else if (set.build) {
     const before = judgeBuild(set.build, { throwOn: true });
     for (const finding of before.findings.filter((found) => found.id === check.id))
       proven.push(...provenFixes(set.build, before, finding, set.candidates));

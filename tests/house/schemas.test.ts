@@ -38,7 +38,7 @@ describe('the published schemas', () => {
   for (const path of samples) {
     it(`accept samples/${path}`, () => {
       const text = readFileSync(join(root, 'samples', path), 'utf8');
-      const validate = validators[kindOfFile(path.replaceAll('\\', '/'))!];
+      const validate = validators[kindOfFile(path.replaceAll('\\', '/')) as keyof typeof validators];
       validate(parse(text));
       expect(validate.errors ?? []).toEqual([]);
     });

@@ -3,6 +3,8 @@ import { Build } from '../../server/src/core/build/build';
 import { kindOfPart } from '../../server/src/core/build/placed';
 import { WorkspaceConfig } from '../../server/src/core/build/workspace-config';
 import type { Candidates } from '../../server/src/core/judge/swaps';
+import { Guide } from '../../server/src/core/guide/guide';
+import { tiesOf } from '../../server/src/core/guide/ties';
 import { Doc, kindOfFile } from '../../server/src/core/parts/doc';
 
 /** The day on which every test takes place. */
@@ -12,6 +14,8 @@ export interface Bench {
   readonly docs: ReadonlyMap<string, Doc>;
   readonly house: WorkspaceConfig;
   readonly build?: Build;
+  /** The first guide, where there is one: what is judged then. */
+  readonly guide?: Guide;
   readonly candidates: Candidates;
 }
 
@@ -25,10 +29,14 @@ export function bench(files: Iterable<{ readonly name: string; readonly text: st
   const parts = [...docs.values()]
     .filter((doc) => doc.kind === 'part')
     .map((doc) => ({ name: doc.name.replace(/^parts\//, '').replace(/\.part\.yaml$/, ''), doc }));
+  const build = own && new Build(own, find, house, today);
+  const guide = [...docs.values()].find((doc) => doc.kind === 'guide');
+  const isNamed = guide && own && tiesOf(guide).build?.path === own.name;
   return {
     docs,
     house,
-    ...(own ? { build: new Build(own, find, house, today) } : {}),
+    ...(build ? { build } : {}),
+    ...(guide ? { guide: new Guide(guide, find, house, today, isNamed ? build : undefined) } : {}),
     candidates: (kind) => parts.filter((part) => kindOfPart(part.doc) === kind),
   };
 }

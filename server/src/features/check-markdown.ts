@@ -33,7 +33,9 @@ function blocksOf({
     ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
     ...examples.flatMap(exampleBlocks),
     ...(accept === undefined
-      ? [paragraph(unread ?? '')]
+      ? unread === undefined
+        ? []
+        : [paragraph(unread)]
       : [paragraph('To live with such a finding, accept it in the build with a reason:'), verbatim(accept, 'yaml')]),
     ...(regrade === undefined
       ? []

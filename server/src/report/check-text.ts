@@ -40,15 +40,17 @@ function exampleText({ marked, mended, instead, file, beside }: ExamplePage): st
 
 /** How to live with such a finding: in one build, or in a whole house. */
 function settledText({ accept, regrade, grade, unread }: CheckPage): string[] {
-  if (accept === undefined) return block(unread ?? '', 2);
+  const house =
+    regrade === undefined
+      ? []
+      : ['', ...block('For a whole house, set another grade in fettle.yaml:', 2), '', ...quote(regrade)];
+  if (accept === undefined) return [...(unread === undefined ? [] : block(unread, 2)), ...house];
   const who = grade === 'harm' ? ', and who answers for it' : '';
   return [
     ...block(`To live with such a finding, write into the build why, until when${who}:`, 2),
     '',
     ...quote(accept),
-    ...(regrade === undefined
-      ? []
-      : ['', ...block('For a whole house, set another grade in fettle.yaml:', 2), '', ...quote(regrade)]),
+    ...house,
   ];
 }
 

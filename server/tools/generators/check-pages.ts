@@ -24,7 +24,9 @@ function page(check: Check): string {
     ...(caution ? [`> **${caution.word}** ${caution.sentences.join(' ')}`, ''] : []),
     ...examples.flatMap((example, i) => exampleLines(check, i, example)),
     ...(accept === undefined
-      ? ['## Never lighter', '', unread ?? '', '']
+      ? unread === undefined
+        ? []
+        : ['## Never lighter', '', unread, '']
       : [
           '## To live with it',
           '',

@@ -4,8 +4,9 @@ import { kindOfPart } from '../../src/core/build/placed';
 import { WorkspaceConfig } from '../../src/core/build/workspace-config';
 import type { Check, Example } from '../../src/core/checks/check';
 import { unmarked, withoutFirstBreak } from '../../src/core/checks/page';
-import { judgeBuild, judgeFile } from '../../src/core/judge/judge';
-import { provenFileFixes, provenFixes } from '../../src/core/judge/prove';
+import { Guide } from '../../src/core/guide/guide';
+import { judgeBuild, judgeFile, judgeGuide } from '../../src/core/judge/judge';
+import { provenFileFixes, provenFixes, provenGuideFixes } from '../../src/core/judge/prove';
 import { Doc, kindOfFile } from '../../src/core/parts/doc';
 import { applyEdits } from '../../src/core/text';
 
@@ -26,24 +27,21 @@ export function runExample(check: Check, example: Example): ExampleRun {
       new Doc(path, kindOfFile(path) ?? 'part', withoutFirstBreak(text)),
     ]),
   );
-  const build =
-    doc.kind === 'build'
-      ? new Build(
-          doc,
-          (part) => beside.get(`parts/${part}.part.yaml`),
-          new WorkspaceConfig(beside.get('fettle.yaml')),
-          exampleDay,
-        )
-      : undefined;
-  const judgement = build ? judgeBuild(build) : judgeFile(doc);
+  const find = (part: string): Doc | undefined => beside.get(`parts/${part}.part.yaml`);
+  const house = new WorkspaceConfig(beside.get('fettle.yaml'));
+  const guide = doc.kind === 'guide' ? new Guide(doc, find, house, exampleDay) : undefined;
+  const build = doc.kind === 'build' ? new Build(doc, find, house, exampleDay) : undefined;
+  const judgement = guide ? judgeGuide(guide) : build ? judgeBuild(build) : judgeFile(doc);
   const own = judgement.findings.filter((finding) => finding.id === check.id);
   const candidates = [...beside.values()]
     .filter((part) => part.kind === 'part')
     .map((part) => ({ name: part.name.replace(/^parts\/|\.part\.yaml$/g, ''), doc: part }));
   const fixes = own.flatMap((finding) =>
-    build
-      ? provenFixes(build, judgement, finding, (kind) => candidates.filter((part) => kindOfPart(part.doc) === kind))
-      : provenFileFixes(doc, judgement, finding),
+    guide
+      ? provenGuideFixes(guide, judgement, finding)
+      : build
+        ? provenFixes(build, judgement, finding, (kind) => candidates.filter((part) => kindOfPart(part.doc) === kind))
+        : provenFileFixes(doc, judgement, finding),
   );
   const fix = fixes.find(
     (one) => example.mended !== undefined && applyEdits(doc.text, one.edits) === withoutFirstBreak(example.mended),

@@ -64,6 +64,16 @@ import noiseDistanceMissing from './costs/noise-distance-missing';
 import noiseKindsMixed from './costs/noise-kinds-mixed';
 import noiseOverPromise from './costs/noise-over-promise';
 import priceOld from './costs/price-old';
+import guideBuildMissing from './guide/guide-build-missing';
+import guideCautionMissing from './guide/guide-caution-missing';
+import guideFigureUnknown from './guide/guide-figure-unknown';
+import guideMarkerLoose from './guide/guide-marker-loose';
+import guideStepMissing from './guide/guide-step-missing';
+import guideStepNeedless from './guide/guide-step-needless';
+import guideStepOutOfOrder from './guide/guide-step-out-of-order';
+import guideStepUnknown from './guide/guide-step-unknown';
+import guideUnitMissing from './guide/guide-unit-missing';
+import guideValueStale from './guide/guide-value-stale';
 import bagAsMat from './handling/bag-as-mat';
 import bagOpenEarly from './handling/bag-open-early';
 import coinCellCautionMissing from './handling/coin-cell-caution-missing';
@@ -284,6 +294,16 @@ export const checks: readonly Check[] = [
   noiseKindsMixed,
   noiseOverPromise,
   priceOld,
+  guideBuildMissing,
+  guideCautionMissing,
+  guideFigureUnknown,
+  guideMarkerLoose,
+  guideStepMissing,
+  guideStepNeedless,
+  guideStepOutOfOrder,
+  guideStepUnknown,
+  guideUnitMissing,
+  guideValueStale,
   bagAsMat,
   bagOpenEarly,
   coinCellCautionMissing,

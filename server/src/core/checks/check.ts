@@ -4,7 +4,8 @@ import type { FileReading } from '../build/inspect';
 import type { WorkspaceConfig } from '../build/workspace-config';
 import type { Measure } from '../figures/measure';
 import type { Grade } from '../manifest/house-file';
-import type { Reporter } from './kit';
+import type { Guide } from '../guide/guide';
+import type { Outcome, Reporter } from './kit';
 
 export const areas = {
   board: 'Processor, board, firmware',
@@ -18,6 +19,7 @@ export const areas = {
   work: 'Order of work, start, acceptance, hand-over',
   costs: 'Noise, cost, ordering',
   text: 'The text itself',
+  guide: 'Guides',
 } as const;
 
 export type Area = keyof typeof areas;
@@ -90,7 +92,16 @@ export interface SettingsCheck extends CheckBase {
   readonly test: (settings: WorkspaceConfig, checkNamed: (id: string) => Check | undefined, report: Reporter) => void;
 }
 
-export type Check = BuildCheck | FileCheck | AcceptCheck | SettingsCheck;
+/** What a check of builds answers of a guide’s steps, taken for the steps of its build; by the check’s id. */
+export type AskOfSteps = (id: string) => readonly Outcome[];
+
+/** A check of a Markdown text that is tied to a build. */
+export interface GuideCheck extends CheckBase {
+  readonly on: 'guide';
+  readonly test: (guide: Guide, report: Reporter, ask: AskOfSteps) => void;
+}
+
+export type Check = BuildCheck | FileCheck | AcceptCheck | SettingsCheck | GuideCheck;
 
 /** Whether settings may give a check no lighter grade: what could hurt someone, and what was not read. */
 export const isFirm = ({ grade, unread }: Pick<Check, 'grade' | 'unread'>): boolean =>
@@ -100,3 +111,4 @@ export const check = (facts: Omit<BuildCheck, 'on'>): BuildCheck => ({ on: 'buil
 export const fileCheck = (facts: Omit<FileCheck, 'on'>): FileCheck => ({ on: 'file', ...facts });
 export const settingsCheck = (facts: Omit<SettingsCheck, 'on'>): SettingsCheck => ({ on: 'settings', ...facts });
 export const acceptCheck = (facts: Omit<AcceptCheck, 'on'>): AcceptCheck => ({ on: 'accept', ...facts });
+export const guideCheck = (facts: Omit<GuideCheck, 'on'>): GuideCheck => ({ on: 'guide', ...facts });

@@ -73,7 +73,9 @@ export function pageOf(check: Check): CheckPage {
     area: areas[check.area],
     ...(caution ? { caution } : {}),
     examples: check.examples.map(exampleOf),
-    ...(check.unread ? { unread: unreadWords } : { accept: acceptLines(check) }),
+    ...(check.unread ? { unread: unreadWords } : {}),
+    // A guide accepts nothing: it has no place for it.
+    ...(check.unread || check.on === 'guide' ? {} : { accept: acceptLines(check) }),
     ...(isFirm(check) ? {} : { regrade: `grades: { ${id}: ${grade === 'note' ? 'off' : 'note'} }\n` }),
   };
 }

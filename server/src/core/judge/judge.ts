@@ -7,6 +7,7 @@ import { checks as allChecks } from '../checks/all';
 import { isFirm, type Check, type FoundFinding } from '../checks/check';
 import type { Outcome } from '../checks/kit';
 import type { Doc } from '../parts/doc';
+import type { Guide } from '../guide/guide';
 import { acceptedFor } from './accept';
 import { findingOf, inOrder, isAsked, type Answer, type Finding, type Judgement, type Result } from './finding';
 
@@ -36,7 +37,7 @@ export function judgeWhile(
   if (!goOn(run.findings)) return {};
   const checks = options.checks ?? allChecks;
   for (const check of checks) {
-    if (check.on === 'accept' || check.on === 'settings') continue;
+    if (check.on !== 'file' && check.on !== 'build') continue;
     const before = run.findings.length;
     run.ask(check);
     if (run.findings.length > before && !goOn(run.findings)) return { last: check };
@@ -60,6 +61,22 @@ export function judgeFile(doc: Doc, options: JudgeOptions = {}): Judgement {
   return run.done();
 }
 
+/** What can be said of a guide beside its fenced blocks, each of which is judged as a file of its own. */
+export function judgeGuide(guide: Guide, options: JudgeOptions = {}): Judgement {
+  const run = new Run(guide.doc, undefined, options, guide);
+  for (const check of options.checks ?? allChecks) if (check.on === 'guide') run.ask(check);
+  return run.done();
+}
+
+/** What a check of builds answers of the steps of a guide. */
+function askOfSteps(guide: Guide, id: string): readonly Outcome[] {
+  const made = guide.stepsBuild;
+  const check = checkNamed(id);
+  const taken: Outcome[] = [];
+  if (made && check?.on === 'build') check.test(made.build, (outcome) => taken.push(outcome));
+  return taken;
+}
+
 class Run {
   readonly findings: Finding[] = [];
   private readonly answers: Answer[] = [];
@@ -74,6 +91,7 @@ class Run {
     private readonly doc: Doc,
     private readonly build: Build | undefined,
     private readonly options: JudgeOptions,
+    private readonly guide?: Guide,
   ) {
     for (const answer of options.known ?? []) this.add(answer);
   }
@@ -87,6 +105,7 @@ class Run {
     try {
       if (check.on === 'file') check.test(inspect(this.doc), this.report);
       else if (check.on === 'settings') check.test(new WorkspaceConfig(this.doc), checkNamed, this.report);
+      else if (check.on === 'guide') check.test(this.guide!, this.report, (id) => askOfSteps(this.guide!, id));
       else if (!view) return;
       else if (check.on === 'build') check.test(view, this.report);
       else check.test(view, found, this.report);
@@ -104,7 +123,8 @@ class Run {
   private readonly report = (outcome: Outcome): void => {
     const check = this.asked;
     const own = outcome.grade ?? check.grade;
-    const grade = this.build ? this.build.house.grade(check.id, own, own === 'harm' || isFirm(check)) : own;
+    const house = (this.build ?? this.guide)?.house;
+    const grade = house ? house.grade(check.id, own, own === 'harm' || isFirm(check)) : own;
     if (grade === 'off') this.off += outcome.truth.is === true ? 0 : 1;
     else {
       const finding = isAsked(outcome, grade) ? findingOf(check, outcome, grade) : undefined;

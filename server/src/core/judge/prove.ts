@@ -2,13 +2,14 @@
 import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/workspace-config';
 import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
+import type { Guide } from '../guide/guide';
 import { Doc } from '../parts/doc';
 import { applyEdits, editsOverlap, nearest, type Edit } from '../text';
 import { bestPlaces } from './assign';
 import { settlesTheSame } from './deal';
 import { judgeEdited } from './edited';
 import type { Finding, Judgement } from './finding';
-import { judgeBuild, judgeFile, type GoOn } from './judge';
+import { judgeBuild, judgeFile, judgeGuide, type GoOn } from './judge';
 import type { Kind } from '../parts/kinds';
 import { servesAs } from './purpose';
 import { newIn, trySwaps, type Candidate, type Candidates, type Swapped } from './swaps';
@@ -104,6 +105,19 @@ export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): 
   const proven = ideasOf(finding).flatMap((idea) => {
     if (idea.type !== 'text' || idea.doc !== doc || editsOverlap(idea.edits)) return [];
     const after = judgeFile(new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits)));
+    return some(weigh(before, after, finding, idea.title, doc, idea.edits));
+  });
+  return bestFirst(distinct(proven));
+}
+
+/** The proven fixes of a finding in a guide, beside its fenced blocks. */
+export function provenGuideFixes(guide: Guide, before: Judgement, finding: Finding): ProvenFix[] {
+  const { doc } = guide;
+  const proven = ideasOf(finding).flatMap((idea) => {
+    if (idea.type !== 'text' || idea.doc !== doc || editsOverlap(idea.edits)) return [];
+    const text = applyEdits(doc.text, idea.edits);
+    if (text === doc.text) return [];
+    const after = judgeGuide(guide.withText(new Doc(doc.name, doc.kind, text)));
     return some(weigh(before, after, finding, idea.title, doc, idea.edits));
   });
   return bestFirst(distinct(proven));

@@ -23,7 +23,7 @@ const read: ReadonlySet<string | number | undefined> = new Set([
 
 /** What a fix gives up, in words. What puts a slip of the pen right gives up nothing: checks of the text find those. */
 export function givenUp({ doc, edits }: Pick<TextFix, 'doc' | 'edits'>, { area }: Check): string | undefined {
-  if (area === 'text') return undefined;
+  if (area === 'text' || area === 'guide') return undefined;
   for (const edit of edits) {
     const lost = edit.span.end > edit.span.start ? lostBy(doc, edit) : undefined;
     if (lost !== undefined) return lost;

@@ -2,7 +2,7 @@
 import { Lines, type Span } from '../text';
 import { parse, type Parsed } from '../yaml';
 
-export type DocKind = 'build' | 'part' | 'house';
+export type DocKind = 'build' | 'part' | 'house' | 'guide';
 
 export class Doc {
   private linesRead?: Lines;
@@ -17,12 +17,18 @@ export class Doc {
     readonly text: string,
   ) {}
 
+  /** A guide is no YAML: what stands in it is read by `core/guide`. */
   get parsed(): Parsed {
-    return (this.parsedRead ??= parse(this.text));
+    return (this.parsedRead ??= parse(this.kind === 'guide' ? '' : this.text));
   }
 
   get lines(): Lines {
     return (this.linesRead ??= new Lines(this.text));
+  }
+
+  /** How a text is written that is put into this one. */
+  written(text: string): string {
+    return text;
   }
 }
 
@@ -42,5 +48,6 @@ export function kindOfFile(path: string): DocKind | undefined {
   const file = path.slice(path.lastIndexOf('/') + 1);
   if (file.endsWith('.pcbuild.yaml')) return 'build';
   if (file.endsWith('.part.yaml')) return 'part';
+  if (/\.(?:md|markdown)$/i.test(file)) return 'guide';
   return file === 'fettle.yaml' ? 'house' : undefined;
 }

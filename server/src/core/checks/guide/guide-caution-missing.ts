@@ -1,0 +1,85 @@
+// Cautions that belong before a marked step and do not stand there.
+import type { Guide } from '../../guide/guide';
+import type { MarkedCaution, MarkedStep } from '../../guide/ties';
+import { sentence } from '../../figures/sentence';
+import { sure } from '../../figures/truth';
+import { workOrder } from '../../figures/work-order';
+import { CAUTIONS, type CautionId } from '../../trade/cautions';
+import { weaker } from '../../trade/caution-words';
+import { STEP_CAUTIONS } from '../../trade/steps';
+import type { SignalWord } from '../../trade/signal-words';
+import { guideCheck } from '../check';
+import { outcome } from '../kit';
+import { inGuide, numbered } from './guide-kit';
+
+export default guideCheck({
+  id: 'guide-caution-missing',
+  area: 'guide',
+  grade: 'harm',
+  what:
+    'Before a marked step stands each caution that belongs to it, with its mark and with a signal word that is no ' +
+    'weaker than its own.',
+  why: 'A caution that is read behind its step, or under too weak a word, comes too late for whoever works by the guide.',
+  source: 'ANSI Z535.6: before the step; ANSI Z535.4 for the words',
+  limits: [
+    'A caution is found by its mark, `<!-- fettle: caution coin-cell -->`; of its words the signal word alone is read.',
+  ],
+  examples: [
+    {
+      file: 'guide.md',
+      faulty: `
+~~~pcbuild
+parts:
+  board: {}
+~~~
+
+1. <!-- fettle: step change coin cell -->Change the cell of the clock.
+#                    ^^^^^^^^^^^^^^^^
+2. <!-- fettle: step first start -->Start it.
+`,
+      instead: 'Write the caution before the step, with its mark: `<!-- fettle: caution coin-cell -->**WARNING** …`.',
+    },
+  ],
+  test(guide, report) {
+    const { build, doc, ties } = guide;
+    if (!build) return;
+    const subject = numbered();
+    const needed = cautionsOf(guide);
+    const done = new Set<CautionId>();
+    for (const step of ties.steps) {
+      for (const id of (step.kind && needed(step)) ?? []) {
+        if (done.has(id)) continue;
+        done.add(id);
+        const { word, hazard } = CAUTIONS[id];
+        const before = ties.cautions.filter((one) => one.id === id && one.marker.span.start < step.marker.span.start);
+        const said = before.map((one) => signalWordIn(doc.text, one)).find((one) => one !== undefined);
+        report(
+          outcome(inGuide(guide, subject(`steps.${step.says}.${id}`), step.span), sure(holds(said, word)), {
+            broken: () =>
+              before.length > 0
+                ? sentence`The caution ${id} before ${step.says} stands under ${said ?? 'no signal word'}; its word is
+                    ${word}.`
+                : sentence`Before ${step.says} belongs the caution ${id}, ${word}: ${hazard}`,
+            caution: id,
+            ...(word === 'NOTICE' ? { grade: 'shortfall' as const } : {}),
+          }),
+        );
+      }
+    }
+  },
+});
+
+const holds = (said: SignalWord | undefined, word: SignalWord): boolean => said !== undefined && !weaker(said, word);
+
+const signalWord = /\b(DANGER|WARNING|CAUTION|NOTICE)\b/i;
+
+/** The signal word that a caution begins with. */
+const signalWordIn = (text: string, { prose }: MarkedCaution): SignalWord | undefined =>
+  signalWord.exec(text.slice(prose.start, prose.end))?.[1]?.toUpperCase() as SignalWord | undefined;
+
+/** The cautions of a step: those of the derived order, or of its kind where the order has no such step. */
+function cautionsOf({ build }: Guide): (step: MarkedStep) => readonly CautionId[] {
+  const order = workOrder(build!);
+  return ({ kind }) =>
+    order.find(({ step, cautions }) => step === kind && cautions.length > 0)?.cautions ?? STEP_CAUTIONS[kind!] ?? [];
+}
