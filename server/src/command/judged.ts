@@ -85,11 +85,15 @@ export class Judging {
   /** Undefined for what cannot be read, which is told, and for a build that rests on nothing it is checked for. */
   private async load(file: Ours, place: FileRef): Promise<LoadedFile | undefined> {
     const { loader } = this.options;
-    if (file.restsOn) {
+    if (file.restsOn && file.kind === 'build') {
       const doc = await loader.texts.read(place);
       if (doc && !isTrouble(doc) && !mayRestOn(doc.text, file.restsOn)) return undefined;
     }
     const loaded = await loader.load(place);
+    if (!loaded && file.kind === 'guide' && !loader.texts.troubleAt(place.path)) {
+      if (file.named) this.tell(file, 'is a text that nothing ties to a build.');
+      return undefined;
+    }
     if (!loaded) this.tell(file, loader.texts.troubleAt(place.path) ?? 'there is no such file.');
     return loaded && file.restsOn?.every(({ path }) => !loaded.reads.get(path)) ? undefined : loaded;
   }
@@ -97,6 +101,7 @@ export class Judging {
   private async *loaded(file: LoadedFile, named: boolean): AsyncGenerator<CheckRun> {
     const { place, doc, build, judgement } = file;
     for (const { name, trouble } of file.troubles) this.tell({ root: place.root, name }, trouble);
+    if (file.guide) return void (yield* this.guide(file));
     const title = build?.file.build.value;
     yield this.noted(
       { doc, judgement, ...(build ? { build, settings: build.house } : {}), ...(title ? { title } : {}) },
@@ -106,6 +111,17 @@ export class Judging {
     if (!build) return;
     this.options.loader.texts.forget(place.path);
     yield* this.filesOf(file, named && !this.options.alone);
+  }
+
+  /** A guide, then each of its fenced blocks. */
+  private *guide({ blocks = [], guide, ...file }: LoadedFile): Generator<CheckRun> {
+    const { place, doc, judgement } = file;
+    yield this.noted({ doc, judgement, settings: file.house }, place.root, { ...file, guide });
+    for (const block of blocks) {
+      const title = block.build?.file.build.value;
+      const section = { ...block, settings: file.house, ...(title ? { title } : {}) };
+      yield this.noted(section, place.root, { ...file, ...block });
+    }
   }
 
   /**

@@ -1,6 +1,14 @@
 // Proves fixes of what a run lists: each costs some judging, so that a run looks for no more than a certain number.
 import type { Finding } from '../core/judge/finding';
-import { bestFix, kindsSought, provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
+import {
+  bestFix,
+  kindsSought,
+  provenFileFixes,
+  provenFixes,
+  provenGuideFixes,
+  staysWithin,
+  type ProvenFix,
+} from '../core/judge/prove';
 import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
 import type { Fixes, Section } from '../report/section';
@@ -59,7 +67,11 @@ export class Mending {
       this.left--;
       fixes.set(
         finding,
-        file?.build ? await this.inBuild(file, finding) : this.some(provenFileFixes(doc, judgement, finding)),
+        file?.build
+          ? (await this.inBuild(file, finding)).filter((fix) => staysWithin(doc, fix))
+          : this.some(
+              file?.guide ? provenGuideFixes(file.guide, judgement, finding) : provenFileFixes(doc, judgement, finding),
+            ),
       );
     }
     return { of: fixes, notSought };

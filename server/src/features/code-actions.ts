@@ -1,8 +1,16 @@
 // Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that
 // is certain.
+import { FencedDoc } from '../core/guide/fenced';
 import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
-import { mayBePreferred, provenFileFixes, provenFixes, type ProvenFix } from '../core/judge/prove';
+import {
+  mayBePreferred,
+  provenFileFixes,
+  provenFixes,
+  provenGuideFixes,
+  staysWithin,
+  type ProvenFix,
+} from '../core/judge/prove';
 import type { Candidates } from '../core/judge/swaps';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
@@ -132,7 +140,7 @@ function hintsIn(view: View, range: Range, options: ActionOptions): Hint[] {
 /** For a fact that is hinted at, its key put in where it belongs, to be filled in. */
 function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[] {
   const filled = view.build && fillIn(view.build, view.judgement, hint.lack);
-  if (!filled) return [];
+  if (!filled || (filled.doc !== view.doc && view.doc instanceof FencedDoc)) return [];
   return [
     {
       title: visible(filled.title),
@@ -144,16 +152,20 @@ function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[]
 }
 
 function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
-  const proven = view.build
-    ? provenFixes(view.build, view.judgement, finding, options.candidates)
-    : provenFileFixes(view.doc, view.judgement, finding);
-  return proven.map((fix, i) => ({
-    title: titleOf(view, fix),
-    kind: 'quickfix',
-    ...belongingTo(finding, view, options),
-    ...(i === 0 && mayBePreferred(view.doc, finding, fix) ? { isPreferred: true } : {}),
-    edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
-  }));
+  const proven = view.guide
+    ? provenGuideFixes(view.guide, view.judgement, finding)
+    : view.build
+      ? provenFixes(view.build, view.judgement, finding, options.candidates)
+      : provenFileFixes(view.doc, view.judgement, finding);
+  return proven
+    .filter((fix) => staysWithin(view.doc, fix))
+    .map((fix, i) => ({
+      title: titleOf(view, fix),
+      kind: 'quickfix',
+      ...belongingTo(finding, view, options),
+      ...(i === 0 && mayBePreferred(view.doc, finding, fix) ? { isPreferred: true } : {}),
+      edit: { documentChanges: [documentEdit(view, fix.doc, fix.edits)] },
+    }));
 }
 
 const longestTitle = 160;

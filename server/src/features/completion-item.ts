@@ -73,5 +73,5 @@ export const sorted = (order: number): string => String(order).padStart(4, '0');
 export function edit({ view, at, offset }: Spot, newText: string): TextEdit {
   const { start } = at.replace;
   const end = at.where === 'gap' ? offset : at.replace.end;
-  return { range: view.doc.lines.rangeOf({ start, end: Math.max(start, end) }), newText };
+  return { range: view.doc.lines.rangeOf({ start, end: Math.max(start, end) }), newText: view.doc.written(newText) };
 }

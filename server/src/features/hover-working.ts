@@ -1,4 +1,5 @@
 // The working in a hover: a few lines with the way to each file, then where all of it is to be seen.
+import type { Figure } from '../core/figures/figure';
 import type { Truth, Used } from '../core/figures/truth';
 import type { Finding } from '../core/judge/finding';
 import { stepsOf, workingOf } from '../core/judge/working-steps';
@@ -35,6 +36,10 @@ export function workingOfFindings(view: View, found: readonly Finding[], options
     return [...named, ...blocks, ...(cut > 0 ? [theRest(view, finding, cut, options)] : [])];
   });
 }
+
+/** The first lines of how a figure was worked out. */
+export const workingOfFigure = (view: View, figure: Figure, options: HoverOptions): readonly Block[] =>
+  uppermost(workingBlocks(stepsOf([figure]), shownIn(view, options)), mostLines);
 
 /** Where all of a working is to be seen. */
 function theRest(view: View, finding: Finding, cut: number, options: HoverOptions): Block {

@@ -120,7 +120,7 @@ function acceptedWords({ accepted, measure }: Finding): string {
 }
 
 /** A finding with its reason and its caution. */
-function aboutFinding(finding: Finding): Block[] {
+export function aboutFinding(finding: Finding): Block[] {
   const caution = cautionWords(finding.caution);
   return [
     paragraph(strong(finding.grade), ` ${finding.said.text}`),

@@ -1,5 +1,6 @@
 // Plain shapes of what features take and give: structurally those of the Language Server Protocol.
 import type { Build } from '../core/build/build';
+import type { Guide } from '../core/guide/guide';
 import type { Judgement } from '../core/judge/finding';
 import type { Doc } from '../core/parts/doc';
 import type { Edit, Position, Range } from '../core/text';
@@ -12,6 +13,8 @@ export interface View {
   readonly doc: Doc;
   /** Present when the file is a build. */
   readonly build?: Build;
+  /** Present when the file is a guide. */
+  readonly guide?: Guide;
   readonly judgement: Judgement;
   /** The address of a file, as the client spells it where it has it open. */
   readonly uriOf: (doc: Doc) => string;
@@ -70,6 +73,6 @@ export const emptyRange: Range = { start: { line: 0, character: 0 }, end: { line
 export function documentEdit(view: Reading, doc: Doc, edits: readonly Edit[]): TextDocumentEdit {
   return {
     textDocument: { uri: view.uriOf(doc), version: view.versionOf(doc) },
-    edits: edits.map(({ span, text }) => ({ range: doc.lines.rangeOf(span), newText: text })),
+    edits: edits.map(({ span, text }) => ({ range: doc.lines.rangeOf(span), newText: doc.written(text) })),
   };
 }

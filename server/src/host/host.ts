@@ -60,6 +60,17 @@ export function staysBelow(name: string): boolean {
   );
 }
 
+/** The name below its root of a file that another names by a path from its own folder; undefined where it leads out. */
+export function nameFrom(file: string, path: string): string | undefined {
+  const steps = file.split('/').slice(0, -1);
+  for (const step of path.split('/')) {
+    if (step === '..' && steps.pop() === undefined) return undefined;
+    if (step !== '..' && step !== '.') steps.push(step);
+  }
+  const name = steps.join('/');
+  return staysBelow(name) ? name : undefined;
+}
+
 /** A folder, and what in it makes a root. */
 export interface FolderMarks {
   readonly folder: string;

@@ -5,10 +5,11 @@ import {
   type CodeAction as ProtocolAction,
   type CodeActionParams,
 } from 'vscode-languageserver/node';
-import { codeActionSteps, findingsIn, type ActionOptions, type CodeAction } from '../features/code-actions';
+import { codeActionSteps, findingsIn, fixAllKind, type ActionOptions, type CodeAction } from '../features/code-actions';
+import { meet } from '../core/text';
 import type { Diagnostic, WorkspaceEdit } from '../features/shapes';
 import type { PartIndex } from '../session/part-index';
-import type { AnalyzedFile } from '../session/session';
+import { Session, type AnalyzedFile } from '../session/session';
 import { editForClient } from './client';
 import type { Shared } from './findings';
 import { overtaken } from './guard';
@@ -36,8 +37,14 @@ export class Actions {
     const { client } = this.shared;
     // Without literals a client knows commands only, and ours are edits.
     if (!client.actionLiterals) return [];
-    const found = await this.actions(judged, params, token);
-    return client.resolvesEdits ? this.listed(judged, found) : found.map((action) => this.whole(action));
+    const { start, end } = params.range;
+    const blocks = Session.blocksOf(judged).filter(({ doc }) =>
+      meet(doc.lines.rangeOf({ start: 0, end: doc.text.length }), { start, end }),
+    );
+    const found: CodeAction[] = [];
+    for (const one of [judged, ...blocks]) found.push(...(await this.actions(one, params, token)));
+    const merged = oneFixAll(found);
+    return client.resolvesEdits ? this.listed(judged, merged) : merged.map((action) => this.whole(action));
   }
 
   /** The edit of an action that was listed; refused where the text it was made for has changed. */
@@ -96,4 +103,18 @@ export class Actions {
     const edit = action.edit && editForClient(action.edit, this.shared.client.versionedEdits);
     return { ...action, ...(edit ? { edit } : {}) } as ProtocolAction;
   }
+}
+
+/** What the blocks of one guide have mended at once is one change: a second would be for an older text. */
+function oneFixAll(found: readonly CodeAction[]): CodeAction[] {
+  const [first, ...others] = found.filter(({ kind }) => kind === fixAllKind);
+  if (!first?.edit || others.length === 0) return [...found];
+  const documentChanges = first.edit.documentChanges.map((change) => ({
+    ...change,
+    edits: [
+      ...change.edits,
+      ...others.flatMap(({ edit }) => edit?.documentChanges.flatMap(({ edits }) => edits) ?? []),
+    ],
+  }));
+  return [...found.filter(({ kind }) => kind !== fixAllKind), { ...first, edit: { documentChanges } }];
 }

@@ -19,7 +19,9 @@ import { hover } from '../features/hover';
 import { wholeWorking } from '../features/hover-working';
 import { flatSymbols, symbols } from '../features/symbols';
 import type { PartIndex } from '../session/part-index';
-import type { AnalyzedFile } from '../session/session';
+import type { Position } from '../features/shapes';
+import { guideCompletion, guideDefinition, guideHover } from '../features/guide-marks';
+import { Session, type AnalyzedFile } from '../session/session';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 import { Actions } from './actions';
@@ -32,21 +34,27 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
   const actions = new Actions(shared, shelf, pause);
   const completions = new Completions(shared, shelf, pause);
   const judge = async (uri: string): Promise<AnalyzedFile | undefined> => session.judge(uri);
+  const judgeAt = async (uri: string, position: Position): Promise<AnalyzedFile | undefined> => {
+    const judged = await judge(uri);
+    return judged && Session.at(judged, position);
+  };
   const markupKind = (): 'markdown' | 'plaintext' => (shared.client.markdown ? 'markdown' : 'plaintext');
 
   connection.onRequest(
     HoverRequest.type,
     guarded(HoverRequest.method, log, async ({ textDocument, position }) => {
-      const judged = await judge(textDocument.uri);
+      const judged = await judgeAt(textDocument.uri, position);
       const { workings } = shared.client.own;
       const options = { kind: markupKind(), ...(workings === undefined ? {} : { workings }) };
+      if (judged?.guide) return guideHover(judged, judged.guide, position, options) ?? null;
       return (judged && hover(judged, position, options)) ?? null;
     }),
   );
   connection.onRequest(
     DefinitionRequest.type,
     guarded(DefinitionRequest.method, log, async ({ textDocument, position }) => {
-      const judged = await judge(textDocument.uri);
+      const judged = await judgeAt(textDocument.uri, position);
+      if (judged?.guide) return guideDefinition(judged, judged.guide, position) ?? null;
       return (judged && definition(judged, position, shared.client.own.pages)) ?? null;
     }),
   );
@@ -54,7 +62,8 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     DocumentSymbolRequest.type,
     guarded(DocumentSymbolRequest.method, log, async ({ textDocument }) => {
       const judged = await judge(textDocument.uri);
-      if (!judged) return null;
+      // A guide's outline is its headings, which every editor has.
+      if (!judged || judged.guide) return null;
       return (shared.client.treeSymbols ? symbols(judged.doc) : flatSymbols(judged.doc, textDocument.uri)) as
         | DocumentSymbol[]
         | SymbolInformation[];
@@ -63,8 +72,9 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
   connection.onRequest(
     CompletionRequest.type,
     guarded(CompletionRequest.method, log, async ({ textDocument, position }, token) => {
-      const judged = await judge(textDocument.uri);
+      const judged = await judgeAt(textDocument.uri, position);
       if (!judged) return null;
+      if (judged.guide) return guideCompletion(judged, judged.guide, position, markupKind()) as ProtocolList;
       return (await completions.answer(judged, position, token)) as ProtocolList;
     }),
   );

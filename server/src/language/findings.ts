@@ -3,7 +3,7 @@ import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver
 import { keyOfData, type DiagnosticData } from '../features/diagnostic-data';
 import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
-import type { AnalyzedFile, Session } from '../session/session';
+import { Session, type AnalyzedFile } from '../session/session';
 import type { Client } from './client';
 import type { FolderSettings } from './folder-settings';
 import type { Grace } from './grace';
@@ -32,11 +32,8 @@ export class Findings {
   /** The diagnostics of a judged file under the settings that hold. */
   shown(judged: AnalyzedFile): Diagnostic[] {
     const { settings, client } = this.shared;
-    return diagnosticsOf(judged, {
-      from: settings.of(judged.uri).from,
-      related: client.related,
-      pages: client.own.pages,
-    });
+    const options = { from: settings.of(judged.uri).from, related: client.related, pages: client.own.pages };
+    return [judged, ...Session.blocksOf(judged)].flatMap((one) => diagnosticsOf(one, options));
   }
 
   /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */
@@ -111,6 +108,8 @@ export class Findings {
 
   private push(uri: string, judged: AnalyzedFile | undefined): void {
     const { session } = this.shared;
+    // A text that nothing ties to a build any more.
+    if (!judged && this.pushed.delete(uri)) this.send(uri, [], session.versionAt(uri) ?? null);
     if (!judged || !session.isOpen(uri)) return;
     // A judging that was waited for may have been overtaken by the next.
     if (judged.version !== session.versionAt(uri)) return;

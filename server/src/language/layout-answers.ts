@@ -21,7 +21,7 @@ export function answerLayout({ connection, log, session }: Shared): void {
     DocumentFormattingRequest.type,
     guarded(DocumentFormattingRequest.method, log, async ({ textDocument }) => {
       const judged = await session.judge(textDocument.uri);
-      if (!judged) return null;
+      if (!judged || judged.guide) return null;
       const laid = formatted(judged.doc);
       if ('edits' in laid) return laid.edits;
       const message = `This file is left as it is: ${laid.refused}`;
@@ -33,7 +33,7 @@ export function answerLayout({ connection, log, session }: Shared): void {
     DocumentOnTypeFormattingRequest.type,
     guarded(DocumentOnTypeFormattingRequest.method, log, async ({ textDocument, position }) => {
       const judged = await session.judge(textDocument.uri);
-      return judged ? indented(judged.doc, position) : null;
+      return judged && !judged.guide ? indented(judged.doc, position) : null;
     }),
   );
 }

@@ -44,7 +44,7 @@ export interface Environment {
 }
 
 /** The files whose changes on disk are of interest. */
-const watched = ['**/*.pcbuild.yaml', '**/*.part.yaml', '**/fettle.yaml'];
+const watched = ['**/*.pcbuild.yaml', '**/*.part.yaml', '**/fettle.yaml', '**/*.{md,markdown}'];
 
 /** Serves a client until it ends the connection. */
 export function serve(reader: MessageReader, writer: MessageWriter, environment: Environment): Connection {

@@ -1,11 +1,14 @@
 // Loads one file with every file that it rests on, and judges it: the one way in, for the server and the command alike.
-import { Build } from '../core/build/build';
+import { Build, type FindPart } from '../core/build/build';
 import { WorkspaceConfig } from '../core/build/workspace-config';
+import { Guide } from '../core/guide/guide';
+import { isTied, tiesOf } from '../core/guide/ties';
 import type { Judgement } from '../core/judge/finding';
-import { judgeBuild, judgeFile } from '../core/judge/judge';
-import type { Doc } from '../core/parts/doc';
+import { judgeBuild, judgeFile, judgeGuide } from '../core/judge/judge';
+import type { FencedDoc } from '../core/guide/fenced';
+import { kindOfFile, type Doc } from '../core/parts/doc';
 import { partPath } from '../core/parts/part-name';
-import { houseName, isTrouble, staysBelow, type Awaitable, type Host } from '../host/host';
+import { houseName, isTrouble, nameFrom, staysBelow, type Awaitable, type Host } from '../host/host';
 import { fileRef, Texts, type FileRef } from './texts';
 
 /** A file that was read with every file it names. */
@@ -13,6 +16,8 @@ export interface FileRead<H extends Host = Host> {
   readonly place: FileRef<H>;
   readonly doc: Doc;
   readonly build?: Build;
+  /** Present where the file is a guide. */
+  readonly guide?: Guide;
   readonly house: WorkspaceConfig;
   /** Every path that was looked at, with what stood there. */
   readonly reads: ReadonlyMap<string, Doc | undefined>;
@@ -24,6 +29,15 @@ export interface FileRead<H extends Host = Host> {
 
 /** A judged file, with what its judgement rests on. */
 export interface LoadedFile<H extends Host = Host> extends FileRead<H> {
+  readonly judgement: Judgement;
+  /** The fenced blocks of a guide, each judged as a file of its own. */
+  readonly blocks?: readonly JudgedBlock[];
+}
+
+/** A fenced block of a guide; its places are the guide’s. */
+export interface JudgedBlock {
+  readonly doc: FencedDoc;
+  readonly build?: Build;
   readonly judgement: Judgement;
 }
 
@@ -71,20 +85,34 @@ class LoadPass<H extends Host> {
   read(plainHouse: WorkspaceConfig, today: string): FileRead<H> | undefined {
     const doc = this.textOf(this.place.name);
     const houseDoc = this.place.name === houseName ? doc : this.textOf(houseName);
-    if (!doc || this.pending.length > 0) return undefined;
+    if (!doc || this.pending.length > 0 || (doc.kind === 'guide' && !isTied(doc))) return undefined;
     const house = houseOf(houseDoc, plainHouse);
     for (const folder of house.folders) if (!staysBelow(folder)) this.refuseFolder(folder);
     const folders = partsFolders(house);
-    const build = doc.kind === 'build' ? new Build(doc, (name) => this.part(folders, name), house, today) : undefined;
+    const find = (name: string): Doc | undefined => this.part(folders, name);
+    const build = doc.kind === 'build' ? new Build(doc, find, house, today) : undefined;
+    const guide = doc.kind === 'guide' ? this.guide(doc, find, house, today) : undefined;
     if (this.pending.length > 0) return undefined;
     const { place, paths } = this;
     const pathOf = (of: Doc): string => paths.get(of) ?? place.host.pathIn(place.root, of.name);
-    return { place, doc, ...(build ? { build } : {}), house, ...this.restsOn(), pathOf };
+    return { place, doc, ...(build ? { build } : {}), ...(guide ? { guide } : {}), house, ...this.restsOn(), pathOf };
   }
 
   judge(read: FileRead<H>): LoadedFile<H> {
-    const judgement = read.build ? judgeBuild(read.build) : judgeFile(read.doc);
-    return { ...read, judgement, ...this.restsOn() };
+    const { guide, build, doc } = read;
+    if (!guide) return { ...read, judgement: build ? judgeBuild(build) : judgeFile(doc), ...this.restsOn() };
+    const blocks = guide.blocks.map((block) => ({
+      ...block,
+      judgement: block.build ? judgeBuild(block.build) : judgeFile(block.doc),
+    }));
+    return { ...read, judgement: judgeGuide(guide), blocks, ...this.restsOn() };
+  }
+
+  /** A guide with the build that its front matter names by its path from the guide’s own folder. */
+  private guide(doc: Doc, find: FindPart, house: WorkspaceConfig, today: string): Guide {
+    const path = nameFrom(doc.name, tiesOf(doc).build?.path ?? '');
+    const named = path !== undefined && kindOfFile(path) === 'build' ? this.textOf(path) : undefined;
+    return new Guide(doc, find, house, today, named && new Build(named, find, house, today));
   }
 
   /** Copies: a build that is tried with another part looks for it here later, and does not rest on it. */

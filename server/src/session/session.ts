@@ -1,4 +1,6 @@
 // One editor's session: its open files, what they are judged to be, and which files each judgement rests on.
+import { FencedDoc } from '../core/guide/fenced';
+import type { Position } from '../core/text';
 import { Doc, kindOfFile, type DocKind } from '../core/parts/doc';
 import type { AddressedHost } from '../host/addressed';
 import { isTrouble, type Awaitable } from '../host/host';
@@ -192,13 +194,24 @@ export class Session {
   private analyzed<F extends FileRead<AddressedHost>>(loaded: F): F & Addressed {
     const { host, path } = loaded.place;
     const { open } = this.texts;
-    return {
-      ...loaded,
+    const addressed: Addressed = {
       uri: open.get(path)?.uri ?? host.uriOf(path),
       version: open.get(path)?.version ?? null,
       uriOf: (doc) => open.get(loaded.pathOf(doc))?.uri ?? this.closedUri(host, doc, loaded.pathOf(doc)),
       versionOf: (doc) => open.get(loaded.pathOf(doc))?.version ?? null,
     };
+    return { ...loaded, ...addressed };
+  }
+
+  /** What a place of a file belongs to: in a guide, the fenced block there, if one is. */
+  static at(file: AnalyzedFile, position: Position): AnalyzedFile {
+    return Session.blocksOf(file).find(({ doc }) => doc instanceof FencedDoc && doc.holds(position)) ?? file;
+  }
+
+  /** The fenced blocks of a guide, each as a file of its own whose places are the guide’s. */
+  static blocksOf({ blocks = [], ...file }: AnalyzedFile): readonly AnalyzedFile[] {
+    const { guide: _, build: __, ...shared } = file;
+    return blocks.map((block) => ({ ...shared, troubles: [], ...block }));
   }
 
   private closedUri(host: AddressedHost, doc: Doc, path: string): string {

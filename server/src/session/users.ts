@@ -20,7 +20,8 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
     troubles.push(...all.troubles);
     for (const file of all.files) {
       const path = host.pathIn(file.root, file.name);
-      if (file.kind === 'build' && file.root === root && !files.has(path)) files.set(path, { ...file, restsOn });
+      if ((file.kind === 'build' || file.kind === 'guide') && file.root === root && !files.has(path))
+        files.set(path, { ...file, restsOn });
     }
   }
   const shown = (file: Ours): string => host.shown(file.root, file.name);
@@ -31,7 +32,7 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
 async function usedAs(host: Host, loader: Loader, { root, name, kind }: Ours): Promise<RestsOn | undefined> {
   const path = host.pathIn(root, name);
   if (kind === 'house') return { path };
-  if (kind === 'build') return undefined;
+  if (kind !== 'part') return undefined;
   const loaded = await loader.load(fileRef(host, root, name));
   const folder = loaded && partsFolders(loaded.house).find((one) => partNameAt(one, name) !== undefined);
   return folder === undefined ? undefined : { path, partName: partNameAt(folder, name)! };

@@ -2,6 +2,7 @@
 import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/workspace-config';
 import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
+import { FencedDoc } from '../guide/fenced';
 import type { Guide } from '../guide/guide';
 import { Doc } from '../parts/doc';
 import { applyEdits, editsOverlap, nearest, type Edit } from '../text';
@@ -109,6 +110,10 @@ export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): 
   });
   return bestFirst(distinct(proven));
 }
+
+/** Whether a fix changes nothing outside of the fence, where a file is a fenced block: another fence closes it early. */
+export const staysWithin = (doc: Doc, fix: ProvenFix): boolean =>
+  !(doc instanceof FencedDoc) || (fix.doc === doc && !fix.edits.some(({ text }) => /`{3}|~{3}/.test(text)));
 
 /** The proven fixes of a finding in a guide, beside its fenced blocks. */
 export function provenGuideFixes(guide: Guide, before: Judgement, finding: Finding): ProvenFix[] {

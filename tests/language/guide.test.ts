@@ -1,0 +1,126 @@
+// Guides over the wire: findings in Markdown, their fixes, completion and hover, and files that are left alone.
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { TestClient } from '../support/client';
+import type { CodeAction, CompletionList, Hover, Location } from 'vscode-languageserver-protocol';
+
+const guide = `---
+build: ../desk.pcbuild.yaml
+---
+# Desk
+
+It takes <!-- fettle: power.draw -->900 W<!-- /fettle -->.
+
+- > ~~~pcbuild
+  > build: Other
+  > parts:
+  >   processor: { use: calder/c7 }
+  >   bord: {}
+  > ~~~
+`;
+const files = {
+  'ws/fettle.yaml': 'format: 1\n',
+  'ws/desk.pcbuild.yaml': 'build: Desk\nparts:\n  processor: { use: calder/c7 }\n',
+  'ws/parts/calder/c7.part.yaml': 'kind: processor\npower: { sustained: 120 W }\n',
+  'ws/guides/desk.md': guide,
+  'ws/README.md': '# Nothing of ours\n\n```yaml\nbuild: x\n```\n',
+};
+const name = 'guides/desk.md';
+
+let client: TestClient;
+beforeEach(async () => {
+  client = new TestClient(files);
+  await client.start({
+    textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
+    workspace: { workspaceEdit: { documentChanges: true } },
+  });
+});
+afterEach(() => client.dispose());
+
+const ask = <R>(method: string, more: object, of = name): Promise<R> =>
+  client.connection.sendRequest<R>(method, { textDocument: { uri: client.uri(of) }, ...more });
+const codes = async (of = name): Promise<string[]> =>
+  (await client.findings(of)).filter(({ severity }) => severity !== 4).map(({ code }) => String(code));
+
+describe('a guide', () => {
+  test('shows what is stale and what its blocks hold, at their places', async () => {
+    await client.open(name, guide, 'markdown');
+    const found = await client.findings(name);
+    const at = (code: string): unknown => found.find((one) => one.code === code)?.range.start;
+    expect(at('guide-value-stale')).toEqual(client.at(name, '900 W'));
+    expect(at('unknown-key')).toEqual(client.at(name, 'bord'));
+  });
+
+  test('follows its build and its parts, unsaved', async () => {
+    await client.open(name, guide, 'markdown');
+    expect(await codes()).toContain('guide-value-stale');
+    await client.open('parts/calder/c7.part.yaml');
+    await client.type('parts/calder/c7.part.yaml', '120 W', '900 W');
+    expect(await codes()).not.toContain('guide-value-stale');
+    await client.open('desk.pcbuild.yaml');
+    await client.type('desk.pcbuild.yaml', '{ use: calder/c7 }', '{ use: calder/c7, power-limit: 95 W }');
+    expect(await codes()).toContain('guide-value-stale');
+  });
+
+  test('is mended in its value alone, and in a block within its fence', async () => {
+    await client.open(name, guide, 'markdown');
+    const fixed = async (text: string, title: string): Promise<string> => {
+      const start = client.at(name, text);
+      const found = await ask<CodeAction[]>('textDocument/codeAction', {
+        range: { start, end: start },
+        context: { diagnostics: [] },
+      });
+      return client.applied(name, found.find((one) => one.title.startsWith(title))!.edit!);
+    };
+    expect(await fixed('900 W', 'Write 120 W')).toBe(guide.replace('900 W', '120 W'));
+    expect(await fixed('bord', 'Write `board`')).toBe(guide.replace('bord', 'board'));
+  });
+
+  test('completes names in a mark, and keys and parts in a block', async () => {
+    const begun = guide
+      .replace('It takes', 'It takes <!-- fettle: power and')
+      .replace('  >   bord: {}', '  >   processor: { use:  }');
+    await client.open(name, begun, 'markdown');
+    const labels = async (text: string, into: number): Promise<string[]> =>
+      (await ask<CompletionList>('textDocument/completion', { position: client.at(name, text, into) })).items.map(
+        ({ label }) => label,
+      );
+    expect(await labels('fettle: power and', 13)).toEqual(expect.arrayContaining(['power.draw', 'step fit processor']));
+    expect(await labels('use:  }', 5)).toContain('calder/c7');
+    expect(await labels('# Desk', 3)).toEqual([]);
+  });
+
+  test('says what a mark means, and what stands in a block', async () => {
+    await client.open(name, guide, 'markdown');
+    const said = async (text: string): Promise<string> =>
+      JSON.stringify(await ask<Hover | null>('textDocument/hover', { position: client.at(name, text, 1) }));
+    expect(await said('power.draw')).toContain('120 W');
+    expect(await said('use: calder/c7 }')).toContain('use');
+    expect(await said('# Desk')).toBe('null');
+  });
+
+  test('leads to its build, and from a block to a part', async () => {
+    await client.open(name, guide, 'markdown');
+    const to = async (text: string): Promise<unknown> =>
+      (await ask<Location | null>('textDocument/definition', { position: client.at(name, text, 2) }))?.uri;
+    expect(await to('../desk')).toBe(client.uri('desk.pcbuild.yaml'));
+    expect(await to('calder/c7')).toBe(client.uri('parts/calder/c7.part.yaml'));
+  });
+});
+
+describe('a Markdown text that nothing ties to a build', () => {
+  test('is left alone', async () => {
+    await client.open('README.md', undefined, 'markdown');
+    expect(await client.findings('README.md')).toEqual([]);
+    expect(client.published).toEqual([]);
+    const position = { line: 0, character: 1 };
+    for (const method of ['hover', 'completion', 'definition', 'formatting', 'foldingRange', 'documentSymbol'])
+      expect(await ask(`textDocument/${method}`, { position, options: { tabSize: 2 } }, 'README.md')).toBeNull();
+  });
+
+  test('shows nothing any more once its ties are gone', async () => {
+    await client.open(name, guide, 'markdown');
+    expect(await codes()).not.toEqual([]);
+    await client.put(name, 0, 'Plain words.', guide.length);
+    expect(await codes()).toEqual([]);
+  });
+});
