@@ -111,7 +111,7 @@ export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): 
   return bestFirst(distinct(proven));
 }
 
-/** Whether a fix changes nothing outside of the fence, where a file is a fenced block: another fence closes it early. */
+/** Whether a fix of a fenced block changes nothing outside of it, and puts no fence in, which would close it. */
 export const staysWithin = (doc: Doc, fix: ProvenFix): boolean =>
   !(doc instanceof FencedDoc) || (fix.doc === doc && !fix.edits.some(({ text }) => /`{3}|~{3}/.test(text)));
 

@@ -19,7 +19,7 @@ export default guideCheck({
   what:
     'Before a marked step stands each caution that belongs to it, with its mark and with a signal word that is no ' +
     'weaker than its own.',
-  why: 'A caution that is read behind its step, or under too weak a word, comes too late for whoever works by the guide.',
+  why: 'A caution that stands behind its step, or under too weak a word, comes too late for whoever works by it.',
   source: 'ANSI Z535.6: before the step; ANSI Z535.4 for the words',
   limits: [
     'A caution is found by its mark, `<!-- fettle: caution coin-cell -->`; of its words the signal word alone is read.',
