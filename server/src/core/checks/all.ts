@@ -40,6 +40,7 @@ import driveTooHot from './cooling/drive-too-hot';
 import fanHolesDiffer from './cooling/fan-holes-differ';
 import fanPinsDiffer from './cooling/fan-pins-differ';
 import fanPlacesShort from './cooling/fan-places-short';
+import fanTooThick from './cooling/fan-too-thick';
 import filmLeft from './cooling/film-left';
 import headerOverloaded from './cooling/header-overloaded';
 import headersShort from './cooling/headers-short';
@@ -53,6 +54,7 @@ import pasteDoseVague from './cooling/paste-dose-vague';
 import pasteDoubled from './cooling/paste-doubled';
 import pasteMissing from './cooling/paste-missing';
 import pumpHighest from './cooling/pump-highest';
+import radiatorPlaceCrowded from './cooling/radiator-place-crowded';
 import radiatorPlaceUnsupported from './cooling/radiator-place-unsupported';
 import radiatorTooLong from './cooling/radiator-too-long';
 import radiatorTooThick from './cooling/radiator-too-thick';
@@ -270,6 +272,7 @@ export const checks: readonly Check[] = [
   fanHolesDiffer,
   fanPinsDiffer,
   fanPlacesShort,
+  fanTooThick,
   filmLeft,
   headerOverloaded,
   headersShort,
@@ -283,6 +286,7 @@ export const checks: readonly Check[] = [
   pasteDoubled,
   pasteMissing,
   pumpHighest,
+  radiatorPlaceCrowded,
   radiatorPlaceUnsupported,
   radiatorTooLong,
   radiatorTooThick,

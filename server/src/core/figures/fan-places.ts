@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { pcCase } from '../parts/housing';
 import type { Group } from '../parts/fact';
-import { missing, type Missing } from './figure';
+import { copyWith, counted, derive, figure, missing, most, unknown, type Figure, type Missing } from './figure';
 import { memo } from './memo';
 
 export type FanPlace = Group<(typeof pcCase)['fan-places']['of']['fields']>;
@@ -34,3 +34,34 @@ export const fanSeats = memo((build: Build): readonly FanSeat[] => {
     ];
   });
 });
+
+/** The largest fan that a place takes. */
+export function largestFan(name: string, { sizes }: FanPlace): Figure {
+  const label = `largest fan at ${name}`;
+  return sizes.value && sizes.value.length > 0
+    ? most(
+        label,
+        sizes.value.map((size) => figure(size, 'a fan size of the place')),
+      )
+    : unknown('length', label, [missing(sizes, `fan sizes at ${name}`)]);
+}
+
+/**
+ * As stated; else as many of its largest fans as it holds, which says how long it is at least where smaller ones go
+ * in.
+ */
+export function rowLength(name: string, place: FanPlace, sizes: readonly Figure[]): Figure {
+  const label = `row for fans at ${name}`;
+  if (place.length.entry) return figure(place.length, label);
+  const size = largestFan(name, place);
+  const row = inRow(label, counted(place.count, `how many fans ${name} holds`), size);
+  return sizes.every((one) => one.lo === size.lo && one.hi === size.hi)
+    ? row
+    : copyWith(row, { hi: Infinity, missing: [...row.missing, missing(place.length, label)] });
+}
+
+/** So many fans of a size, in a row. */
+export const inRow = (label: string, count: Figure, size: Figure): Figure =>
+  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n * mm), {
+    unit: 'mm',
+  });

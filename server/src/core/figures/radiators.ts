@@ -6,9 +6,11 @@ import type { Fact, Group } from '../parts/fact';
 import { RADIATOR_TANKS_MM, radiatorClassMm } from '../trade/air';
 import { radiatorClass } from '../trade/forms';
 import { isLiquid } from './coolers';
-import { copyWith, figure, known, missing, total, type Figure, type Missing } from './figure';
+import { copyWith, figure, known, missing, most, total, type Figure, type Missing } from './figure';
 import { notNegative } from './guard';
 import { memo } from './memo';
+import { besideIt, countOf, fansAt, perSide, secondLayer } from './radiator-fans';
+import { given, lessThan, not } from './truth';
 
 export type RadiatorPlace = Group<(typeof pcCase)['radiator-places']['of']['fields']>;
 
@@ -27,7 +29,7 @@ export interface Radiator {
 
 /** All radiators of a build that has a case. */
 export const radiators = memo((build: Build): readonly Radiator[] => {
-  const { case: box, cooler, radiators: loop, fans } = build.parts;
+  const { case: box, cooler, radiators: loop } = build.parts;
   if (!box) return [];
   const all: Radiator[] = [];
   if (cooler && isLiquid(cooler)) {
@@ -37,15 +39,12 @@ export const radiators = memo((build: Build): readonly Radiator[] => {
       label,
       facts: cooler.part.radiator,
       mount: cooler.at.mount,
-      fan: figure(cooler.part.fans.thickness, `thickness of the fans of ${cooler.label}`),
+      fan: coolerFans(build, cooler, label),
       ...seat(box, cooler.at.mount, label),
     });
   }
   for (const one of loop) {
-    const own = fans.find((fan) => fan.at.mount.value !== undefined && fan.at.mount.value === one.at.mount.value);
-    const fan = own
-      ? figure(own.part.thickness, `thickness of ${own.label}`)
-      : known(0, 'length', 'thickness of its fans', { unit: 'mm', source: 'the build lists no fan at that place' });
+    const fan = loopFans(build, one);
     all.push({
       placed: one,
       label: one.label,
@@ -57,6 +56,39 @@ export const radiators = memo((build: Build): readonly Radiator[] => {
   }
   return all;
 });
+
+/** A cooler’s own fans, on both sides where it brings more than one side takes, and fans of the build behind it. */
+function coolerFans(build: Build, cooler: Placed<'cooler'>, label: string): Figure {
+  const { fans, radiator } = cooler.part;
+  const own = figure(fans.thickness, `thickness of the fans of ${cooler.label}`);
+  const more = fansAt(build, cooler.at.mount.value);
+  const doubled = fans.count.value !== undefined && fans.count.value > perSide(radiator, label).hi;
+  if (doubled) return both(own, own);
+  if (more.length === 0) return own;
+  const behind = given(not(besideIt(build, radiator, label, cooler.at.mount.value!)), more[0]!.at.mount);
+  return both(own, secondLayer(behind, thickest(more)));
+}
+
+/** The fans that a loop’s radiator shares its place with; more than one side takes stand on both. */
+function loopFans(build: Build, radiator: Placed<'radiators'>): Figure {
+  const fans = fansAt(build, radiator.at.mount.value);
+  if (fans.length === 0)
+    return known(0, 'length', 'thickness of its fans', { unit: 'mm', source: 'the build lists no fan at that place' });
+  const fan = thickest(fans);
+  const count = countOf(fans);
+  // One side of any radiator takes one fan.
+  return count.hi <= 1 ? fan : both(fan, secondLayer(lessThan(perSide(radiator.part, radiator.label), count), fan));
+}
+
+const thickest = (fans: readonly Placed<'fans'>[]): Figure => {
+  const each = fans.map((fan) => figure(fan.part.thickness, `thickness of ${fan.label}`));
+  return each.length === 1 ? each[0]! : most('thickness of the fans at the place', each, { unit: 'mm' });
+};
+
+const both = (front: Figure, back: Figure): Figure =>
+  back.lo === 0 && back.hi === 0
+    ? front
+    : total('thickness of the fans on both sides', 'length', [notNegative(front), notNegative(back)], { unit: 'mm' });
 
 function seat(box: Placed<'case'>, mount: Fact<string>, label: string): Pick<Radiator, 'place' | 'missingFacts'> {
   if (mount.value === undefined) return { missingFacts: [missing(mount, `place of ${label}`)] };

@@ -113,6 +113,10 @@ export const pcCase = {
         ),
         count: count('How many fans of its largest size.', '3', { least: 1, sheet: sheetCount, ...inFans }),
         length: length('Room for a row of fans, where smaller ones than its largest go in.', '360 mm', onFanPage),
+        thickness: length('Thickest fan that goes in, where the case states it.', '25 mm', {
+          room: true,
+          ...inFans,
+        }),
         fitted: count('Fans of the case’s own that are already there.', '0', {
           printed: 'The data sheet, under fans included.',
         }),

@@ -1,7 +1,7 @@
 // How many fans go into one place of the case, its own among them.
 import type { Build } from '../../build/build';
-import { copyWith, counted, derive, figure, missing, most, total, unknown, type Figure } from '../../figures/figure';
-import { fanSeats, type FanPlace, type FanSeat } from '../../figures/fan-places';
+import { counted, figure, total, type Figure } from '../../figures/figure';
+import { fanSeats, inRow, largestFan, rowLength, type FanPlace, type FanSeat } from '../../figures/fan-places';
 import { notNegative } from '../../figures/guard';
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
@@ -59,7 +59,7 @@ const rows = memo((build: Build) =>
       last,
       mounts: seats.map(({ fan }) => fan.at.mount),
       taken: place && lengthTaken(name, place, seats, sizes),
-      room: place && lengthOf(name, place, sizes),
+      room: place && rowLength(name, place, sizes),
     };
   }),
 );
@@ -73,42 +73,13 @@ function byPlace(seats: readonly FanSeat[]): ReadonlyMap<string, readonly FanSea
 const fittedAt = (name: string, place: FanPlace): Figure =>
   notNegative(counted(place.fitted, `fans already at ${name}`));
 
-function largest(name: string, { sizes }: FanPlace): Figure {
-  const label = `largest fan at ${name}`;
-  return sizes.value && sizes.value.length > 0
-    ? most(
-        label,
-        sizes.value.map((size) => figure(size, 'a fan size of the place')),
-      )
-    : unknown('length', label, [missing(sizes, `fan sizes at ${name}`)]);
-}
-
-/**
- * As stated; else as many of its largest fans as it holds, which says how long it is at least where smaller ones go
- * in.
- */
-function lengthOf(name: string, place: FanPlace, sizes: readonly Figure[]): Figure {
-  const label = `row for fans at ${name}`;
-  if (place.length.entry) return figure(place.length, label);
-  const size = largest(name, place);
-  const row = product(label, counted(place.count, `how many fans ${name} holds`), size);
-  return sizes.every((one) => one.lo === size.lo && one.hi === size.hi)
-    ? row
-    : copyWith(row, { hi: Infinity, missing: [...row.missing, missing(place.length, label)] });
-}
-
 /** The fans in a row; the case's own are taken to be of the place's largest size. */
 function lengthTaken(name: string, place: FanPlace, seats: readonly FanSeat[], sizes: readonly Figure[]): Figure {
-  const own = product(`fans of the case at ${name}`, fittedAt(name, place), notNegative(largest(name, place)));
+  const own = inRow(`fans of the case at ${name}`, fittedAt(name, place), notNegative(largestFan(name, place)));
   return total(
     `fans at ${name}`,
     'length',
-    [own, ...seats.map(({ fan }, i) => product(fan.label, howMany(fan), notNegative(sizes[i]!)))],
+    [own, ...seats.map(({ fan }, i) => inRow(fan.label, howMany(fan), notNegative(sizes[i]!)))],
     { unit: 'mm' },
   );
 }
-
-const product = (label: string, count: Figure, size: Figure): Figure =>
-  derive(label, 'length', [count, size], `${count.label} × ${size.label}`, (n, mm) => (n === 0 ? 0 : n * mm), {
-    unit: 'mm',
-  });
