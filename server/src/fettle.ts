@@ -1,12 +1,13 @@
 // The command `fettle`: gives a run the real world, and its status to the shell.
 import { version } from '../../package.json';
 import { run } from './command/run';
+import { languageFor } from './core/words/languages';
 import { createFiles } from './host/create';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
 
 const here = process.cwd();
-const { NO_COLOR, FORCE_COLOR } = process.env;
+const { NO_COLOR, FORCE_COLOR, LC_ALL, LC_MESSAGES, LANG } = process.env;
 
 // A reader that closes early, such as `head`, ends the writing and nothing else.
 for (const stream of [process.stdout, process.stderr]) stream.on('error', () => undefined);
@@ -17,6 +18,7 @@ void run(process.argv.slice(2), {
   // In UTC, so that the same files give the same findings wherever they are checked.
   today: new Date().toISOString().slice(0, 10),
   colour: !NO_COLOR && (FORCE_COLOR ? FORCE_COLOR !== '0' : process.stdout.isTTY === true),
+  language: () => languageFor(LC_ALL || LC_MESSAGES || LANG),
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   sink: (path) => fileSink(here, path),

@@ -1,5 +1,6 @@
 // Entry of the language server on this machine.
 import { setImmediate } from 'node:timers/promises';
+import { languageFor } from './core/words/languages';
 import { version } from '../../package.json';
 import { NodeAddresses } from './host/node-addresses';
 import { serveProcess } from './language/process';
@@ -13,6 +14,7 @@ process.on('unhandledRejection', tell);
 serveProcess({
   makeHost: (here) => new NodeAddresses(here),
   version,
+  languageFor,
   today: () => new Date().toISOString().slice(0, 10),
   pause: () => setImmediate(),
   after: (ms, done) => {

@@ -1,4 +1,5 @@
 // Hover: meaning of keys, values and where they come from, parts, findings with reason and working.
+import { english } from '../../server/src/core/words/languages';
 import { describe, expect, test } from 'vitest';
 import { relatedTo } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
@@ -152,7 +153,7 @@ describe('a long working', () => {
 
   test('a finding shows five related lines at most, those that decide first', () => {
     const found = judged.judgement.findings.find(({ id }) => id === 'supply-overloaded')!;
-    const { relatedInformation: related } = diagnosticOf(judged, found, true);
+    const { relatedInformation: related } = diagnosticOf(judged, found, { related: true, language: english() });
     expect(related).toHaveLength(5);
     expect(
       related!

@@ -17,6 +17,7 @@ const core: Record<string, readonly string[]> = {
   figures: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build'],
   guide: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build', 'figures'],
   checks: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build', 'figures', 'guide'],
+  words: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build', 'figures'],
   judge: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build', 'figures', 'guide', 'checks'],
 };
 

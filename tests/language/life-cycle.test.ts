@@ -1,4 +1,5 @@
 // The life of a connection: refusals before and after it, one answer a request, cancelling, faults that are told.
+import { languageFor } from '../../server/src/core/words/languages';
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { PassThrough } from 'node:stream';
@@ -33,6 +34,7 @@ class Wire {
     const up = new PassThrough();
     const down = new PassThrough();
     serve(new StreamMessageReader(up), new StreamMessageWriter(down), {
+      languageFor,
       makeHost: () => new MemoryAddresses(new Map(Object.entries(files))),
       version: '0',
       today: () => today,

@@ -1,4 +1,5 @@
 // A language client in memory: speaks to the server’s own code over streams, and remembers what it was sent.
+import { languageFor } from '../../server/src/core/words/languages';
 import { PassThrough } from 'node:stream';
 import { setImmediate } from 'node:timers/promises';
 import {
@@ -59,11 +60,16 @@ export class TestClient {
   private readonly texts = new Map<string, { version: number; text: string }>();
 
   /** `after`: the server’s clock; without one, no finding waits for its writer. */
-  constructor(files: Record<string, string>, after?: Environment['after']) {
+  constructor(
+    files: Record<string, string>,
+    after?: Environment['after'],
+    speaks: Environment['languageFor'] = languageFor,
+  ) {
     this.files = new Map(Object.entries(files));
     const up = new PassThrough();
     const down = new PassThrough();
     serve(new StreamMessageReader(up), new StreamMessageWriter(down), {
+      languageFor: speaks,
       makeHost: () => new MemoryAddresses(this.files),
       version: '0',
       today: () => today,

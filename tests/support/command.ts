@@ -2,6 +2,8 @@
 import { run } from '../../server/src/command/run';
 import type { World } from '../../server/src/command/world';
 import { isTrouble, type Host } from '../../server/src/host/host';
+import type { Language } from '../../server/src/core/words/language';
+import { english } from '../../server/src/core/words/languages';
 import { MemoryHost } from './memory-host';
 import { today } from './bench';
 
@@ -12,8 +14,19 @@ export interface Ran {
   readonly files: ReadonlyMap<string, string>;
 }
 
+/** As the command, its messages in a language of one’s own. */
+export const fettleIn = (language: Language, files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
+  ran(files, words, () => language);
+
 /** `files` by path, or a host of one’s own. `words` are what follows `fettle` on the command line. */
-export async function fettle(files: Record<string, string> | Host, ...words: string[]): Promise<Ran> {
+export const fettle = (files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
+  ran(files, words, english);
+
+async function ran(
+  files: Record<string, string> | Host,
+  words: readonly string[],
+  language: () => Language,
+): Promise<Ran> {
   const host: Host =
     typeof files.read === 'function'
       ? (files as Host)
@@ -26,6 +39,7 @@ export async function fettle(files: Record<string, string> | Host, ...words: str
     version: '1.2.3',
     today,
     colour: false,
+    language,
     out: (text) => void (out += text),
     err: (text) => void (err += text),
     create(files) {

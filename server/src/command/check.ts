@@ -73,6 +73,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     from: options.from ?? 'note',
     working: options.working ?? false,
     accepted: options.accepted ?? false,
+    language: world.language(),
     colour: world.colour && options.output === undefined,
   };
   const printer = printers[options.format](look, on);

@@ -2,6 +2,7 @@
 import type { Command } from 'commander';
 import { checks } from '../core/checks/all';
 import { nearest, quoted } from '../core/text';
+import type { Language } from '../core/words/language';
 import { checkListText, explainText } from '../report/check-text';
 import { Refusal, type Status, type World } from './world';
 
@@ -15,15 +16,15 @@ export function addExplain(program: Command, world: World, end: (status: Status)
     )
     .argument('[check]', 'the id of a check, as a finding names it')
     .action((id: string | undefined) => {
-      world.out(explain(id));
+      world.out(explain(id, world.language()));
       end(0);
     });
 }
 
-function explain(id: string | undefined): string {
+function explain(id: string | undefined, language: Language): string {
   if (id === undefined) return checkListText(checks);
   const check = checks.find((one) => one.id === id);
-  if (check) return explainText(check);
+  if (check) return explainText(check, language);
   const near = nearIds(id);
   throw new Refusal(
     `there is no check ${quoted(id)}; ` +

@@ -27,6 +27,6 @@ async function order(path: string, { format }: Options, world: World): Promise<S
   const opened = await openBuild(path, world);
   const { build, section, shown } = opened;
   const title = section.title ?? shown(section.doc);
-  world.out(format === 'json' ? `${toJson(orderReport(build, title))}\n` : orderText(build, title));
+  world.out(format === 'json' ? `${toJson(orderReport(build, title))}\n` : orderText(build, title, world.language()));
   return reportTroubles(opened, world) ? 2 : 0;
 }

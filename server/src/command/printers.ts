@@ -3,7 +3,8 @@ import type { RunTrouble } from '../session/run-trouble';
 import { closingJson, openingJson, sectionJson, toJson } from '../report/json';
 import type { Section } from '../report/section';
 import type { Tally } from '../report/tally';
-import { closingText, sectionText, type TextFormatOptions } from '../report/text';
+import { closingText } from '../report/closing-text';
+import { sectionText, type TextFormatOptions } from '../report/text';
 
 export interface Printer {
   readonly open: () => string;

@@ -1,6 +1,8 @@
 // The command as a whole: its sub-commands, and how every run ends in status 0, 1 or 2.
-import { Command, CommanderError } from 'commander';
+import { Command, CommanderError, Option } from 'commander';
 import { visible } from '../core/text';
+import type { Language } from '../core/words/language';
+import { languageIn, type Tag, tags } from '../core/words/languages';
 import { safe } from '../report/layout';
 import { addCheck } from './check';
 import { addExplain } from './explain';
@@ -20,6 +22,7 @@ export async function run(words: readonly string[], world: World): Promise<Statu
     .description('Checks the builds of personal computers as they are written.')
     .version(world.version, '--version', 'Print the version.')
     .helpOption('--help', 'Print this help.')
+    .addOption(new Option('--language <language>', 'the language of messages').choices(tags))
     .exitOverride()
     .configureOutput({
       writeOut: world.out,
@@ -29,7 +32,8 @@ export async function run(words: readonly string[], world: World): Promise<Statu
       outputError: (text, write) => write(refusal(text)),
     })
     .showSuggestionAfterError();
-  for (const add of subCommands) add(program, world, (end) => (status = end));
+  const told: World = { ...world, language: () => asked(program) ?? world.language() };
+  for (const add of subCommands) add(program, told, (end) => (status = end));
   for (const command of program.commands) command.exitOverride().copyInheritedSettings(program);
   try {
     await program.parseAsync([...words], { from: 'user' });
@@ -37,6 +41,12 @@ export async function run(words: readonly string[], world: World): Promise<Statu
   } catch (error) {
     return failed(error, world);
   }
+}
+
+/** The language that the command line asks for. */
+function asked(program: Command): Language | undefined {
+  const { language } = program.opts<{ language?: Tag }>();
+  return language && languageIn(language);
 }
 
 /**

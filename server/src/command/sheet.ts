@@ -51,6 +51,9 @@ async function sheet(path: string, options: Options, world: World): Promise<Stat
     output.drop();
   }
   const unread = judgement.findings.find(({ check }) => check.unread);
-  if (unread) world.err(`fettle: ${safe(`${shown(section.doc)}: not everything was read: ${unread.said.text}`)}\n`);
+  if (unread)
+    world.err(
+      `fettle: ${safe(`${shown(section.doc)}: not everything was read: ${world.language().said(unread.said)}`)}\n`,
+    );
   return reportTroubles(opened, world) || unread ? 2 : 0;
 }

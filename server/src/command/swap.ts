@@ -45,6 +45,7 @@ async function swap(path: string, place: string, options: Options, world: World)
     ranked,
     others: others.length,
     shown: opened.shown,
+    language: world.language(),
   };
   world.out(options.format === 'json' ? `${toJson(swapReport(report))}\n` : swapText(report));
   return reportTroubles(opened, world) ? 2 : 0;

@@ -1,6 +1,7 @@
 // What a command is given of the world: files, a day, a place to write.
 import type { Host } from '../host/host';
 import type { Sink } from '../host/output';
+import type { Language } from '../core/words/language';
 
 export interface World {
   readonly host: Host;
@@ -10,6 +11,8 @@ export interface World {
   readonly today: string;
   /** Whether what is written to `out` may be coloured. */
   readonly colour: boolean;
+  /** The language that messages are put into. */
+  readonly language: () => Language;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   readonly sink: (path: string) => Sink;

@@ -16,7 +16,9 @@ import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
 import { acceptEdits, reasonAfter } from './accept';
 import { dataOfFindings, sameAs } from './diagnostic-data';
-import { diagnosticOf, diagnosticOfHint, hintsOf, type Hint } from './diagnostics';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
+import { diagnosticOf, diagnosticOfHint, hintsOf, type Hint, type How } from './diagnostics';
 import { changedBy } from './fit';
 import { fixAllEdits } from './fix-all';
 import {
@@ -58,6 +60,8 @@ export interface ActionOptions {
   readonly explains?: boolean;
   /** The client can put the cursor somewhere. */
   readonly selects?: boolean;
+  /** The language of the client; absent: English. */
+  readonly language?: Language;
   /** The client’s own diagnostics in the range; an action names those it belongs to. */
   readonly diagnostics?: readonly Diagnostic[];
   /** Asked before each proof but the first: whether no more time is to be spent on proving. Never, when undefined. */
@@ -218,10 +222,12 @@ function fixAll(view: View): CodeAction[] {
 function belongingTo(finding: Finding, view: View, options: ActionOptions): Pick<CodeAction, 'diagnostics'> {
   if (!options.diagnostics?.length) return {};
   const data = dataOfFindings(view.judgement.findings).get(finding);
-  return named(sameAs({ ...diagnosticOf(view, finding, false), data }, options.diagnostics));
+  return named(sameAs({ ...diagnosticOf(view, finding, howIn(options)), data }, options.diagnostics));
 }
 
-const ofHint = (hint: Hint, view: View, { diagnostics = [] }: ActionOptions): Pick<CodeAction, 'diagnostics'> =>
-  named(sameAs(diagnosticOfHint(view, hint, false), diagnostics));
+const ofHint = (hint: Hint, view: View, options: ActionOptions): Pick<CodeAction, 'diagnostics'> =>
+  named(sameAs(diagnosticOfHint(view, hint, howIn(options)), options.diagnostics ?? []));
+
+const howIn = ({ language = english() }: ActionOptions): How => ({ related: false, language });
 
 const named = (own: Diagnostic | undefined): Pick<CodeAction, 'diagnostics'> => (own ? { diagnostics: [own] } : {});

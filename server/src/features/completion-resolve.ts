@@ -1,6 +1,8 @@
 // What is said of a part once it is looked at in a list: what it is, and what the build would be with it.
 import type { Build } from '../core/build/build';
 import { trySwaps } from '../core/judge/swaps';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
 import type { PartData } from './completion-item';
 import { partBlocks } from './part-words';
 import { item, markup, paragraph, strong, type Block } from './prose';
@@ -13,6 +15,7 @@ export function describePart(
   view: View & { readonly build: Build },
   { path, part }: PartData,
   kind: MarkupContent['kind'],
+  language: Language = english(),
 ): MarkupContent | undefined {
   const { build, judgement } = view;
   const placed = build.all().find((one) => one.path === path);
@@ -30,7 +33,7 @@ export function describePart(
     [
       ...listed(
         'It would bring:',
-        told.map(({ grade, said }) => item(0, strong(grade), ` ${said.text}`)),
+        told.map(({ grade, said }) => item(0, strong(grade), ` ${language.said(said)}`)),
       ),
       ...(cleared > 0 ? [paragraph(`It would clear ${counted(cleared, 'finding')} of this build.`)] : []),
       ...(open > 0

@@ -6,6 +6,8 @@ import { relatedTo, type Finding } from '../core/judge/finding';
 import { spanOfMissing, waiting, type Waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
 import { dataOfFindings, dataOfHint } from './diagnostic-data';
 import { emptyRange, severities, type Diagnostic, type View } from './shapes';
 
@@ -16,6 +18,8 @@ export interface DiagnosticOptions {
   readonly related: boolean;
   /** The scheme under which the client opens pages on checks, where it does. */
   readonly pages?: string;
+  /** Absent: English. */
+  readonly language?: Language;
 }
 
 /** The code of a hint that names a missing fact. */
@@ -38,16 +42,17 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
     (finding) => !finding.accepted && (finding.check.unread || atLeastAsBad(finding.grade, options.from)),
   );
   const data = dataOfFindings(view.judgement.findings);
+  const how = { related: options.related, language: options.language ?? english() };
   return [
     ...shown
       .filter((finding) => !isOpen(finding))
       .map((finding) => ({
-        ...diagnosticOf(view, finding, options.related),
+        ...diagnosticOf(view, finding, how),
         ...pageOf(finding, options),
         data: data.get(finding),
       })),
-    ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, options.related)),
-    ...troublesOf(view),
+    ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, how)),
+    ...troublesOf(view, how.language),
   ];
 }
 
@@ -60,8 +65,14 @@ function pageOf(finding: Finding, { pages }: DiagnosticOptions): Pick<Diagnostic
   return pages ? { codeDescription: { href: `${pages}:/${finding.id}.md` } } : {};
 }
 
+/** With related lines or without, and in which words. */
+export interface How {
+  readonly related: boolean;
+  readonly language: Language;
+}
+
 /** A finding as a diagnostic, without the data that tells it from the others of its file. */
-export function diagnosticOf(view: View, finding: Finding, withRelated: boolean): Diagnostic {
+export function diagnosticOf(view: View, finding: Finding, { related: withRelated, language }: How): Diagnostic {
   const related = !withRelated
     ? []
     : relatedTo(finding)
@@ -75,15 +86,17 @@ export function diagnosticOf(view: View, finding: Finding, withRelated: boolean)
     severity: severityOf[finding.grade],
     code: finding.id,
     source: `fettle · ${finding.grade}`,
-    message: visible(finding.said.text) + cautionBelow(finding),
+    message: visible(language.said(finding.said)) + cautionBelow(finding, language),
     ...(related.length > 0 ? { relatedInformation: related } : {}),
   };
 }
 
 /** The caution of a finding in the standard’s order: signal word, hazard, consequence, avoidance. */
-function cautionBelow({ caution }: Finding): string {
+function cautionBelow({ caution }: Finding, language: Language): string {
   const words = cautionWords(caution);
-  return words ? `\n${words.word}: ${words.sentences.slice(0, 3).join(' ')}` : '';
+  if (!words) return '';
+  const sentences = words.sentences.slice(0, 3).map((one) => language.word(one));
+  return `\n${language.word(words.word)}: ${sentences.join(' ')}`;
 }
 
 const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;
@@ -100,28 +113,33 @@ export function hintsOf(view: View, from: Grade): Hint[] {
   return waiting(open, view.build).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
 }
 
-export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, withRelated: boolean): Diagnostic {
+export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, how: How): Diagnostic {
+  const { language } = how;
   const ids = [...new Set(findings.map((finding) => finding.id))];
   const names =
     ids.length > mostNamed
-      ? `${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more`
+      ? language.words`${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more`
       : ids.join(', ');
-  const wait = ids.length === 1 ? '1 check waits for it' : `${ids.length} checks wait for it`;
   const elsewhere = lack.doc !== view.doc;
   const at = {
     location: { uri: view.uriOf(lack.doc), range: elsewhere ? placeFor(lack) : emptyRange },
-    message: `${lack.path} belongs into this file`,
+    message: language.words`${lack.path} belongs into this file`,
   };
   return {
     range: view.doc.lines.rangeOf(span),
     severity: severities.hint,
     code: notStated,
     source: 'fettle · unknown',
-    message: `${visible(`Not stated: ${lack.what}.`)} ${wait}: ${names}.`,
+    message: waitingFor(visible(language.word(lack.what)), ids.length, names, language),
     data: dataOfHint(notStated, lack),
-    ...(withRelated && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
+    ...(how.related && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
   };
 }
+
+const waitingFor = (what: string, count: number, names: string, language: Language): string =>
+  count === 1
+    ? language.words`Not stated: ${what}. 1 check waits for it: ${names}.`
+    : language.words`Not stated: ${what}. ${count} checks wait for it: ${names}.`;
 
 /** Where the missing fact would stand in its own file: at the map that would hold it. */
 function placeFor(lack: Missing): Diagnostic['range'] {
@@ -144,7 +162,7 @@ function placeOf(view: View, lack: Missing, findings: readonly Finding[]): Span 
  * A file that a build asks for and that cannot be read, and a check that failed by itself, are said at the file’s
  * start.
  */
-function troublesOf(view: View & Troubled): Diagnostic[] {
+function troublesOf(view: View & Troubled, language: Language): Diagnostic[] {
   const range = view.doc.lines.rangeOf(view.doc.lines.lineSpan(0));
   const plain = (code: string, message: string): Diagnostic => ({
     range,
@@ -154,9 +172,9 @@ function troublesOf(view: View & Troubled): Diagnostic[] {
     message: visible(message),
   });
   return [
-    ...(view.troubles ?? []).map(({ name, trouble }) => plain('file-not-read', `${name} ${trouble}`)),
+    ...(view.troubles ?? []).map(({ name, trouble }) => plain('file-not-read', `${name} ${language.word(trouble)}`)),
     ...view.judgement.failed.map(({ id, error }) =>
-      plain(id, `This check failed by a fault of its own and says nothing of this file: ${error}`),
+      plain(id, language.words`This check failed by a fault of its own and says nothing of this file: ${error}`),
     ),
   ];
 }

@@ -9,6 +9,7 @@ import { isBounded } from '../core/figures/figure';
 import { show } from '../core/figures/sentence';
 import { workOrder } from '../core/figures/work-order';
 import { touches, visible, type Span } from '../core/text';
+import { english } from '../core/words/languages';
 import { itemKinds, sorted, type CompletionItem, type CompletionList } from './completion-item';
 import { aboutFinding } from './hover';
 import { workingOfFigure, workingOfFindings } from './hover-working';
@@ -30,7 +31,7 @@ export function guideHover(view: View, guide: Guide, position: Position, options
   const caution = guide.ties.cautions.find(({ span }) => on(span));
   const figure = value && guide.figures.get(value.name);
   const blocks: Block[] = [
-    ...found.slice(0, 3).flatMap(aboutFinding),
+    ...found.slice(0, 3).flatMap((finding) => aboutFinding(finding, options.language ?? english())),
     ...(value ? nameBlocks(value.name) : []),
     ...(figure ? [paragraph('This build: ', strong(show(figure)), '.')] : []),
     ...(caution ? cautionBlocks(caution.id) : []),

@@ -5,6 +5,8 @@ import type { Finding } from '../core/judge/finding';
 import { stepsOf, workingOf } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
 import { dataOfFindings, type DiagnosticData } from './diagnostic-data';
 import { code, heading, item, markdown, paragraph, strong, type Block, type Piece } from './prose';
 import type { View } from './shapes';
@@ -57,7 +59,11 @@ function pageOf(view: View, finding: Finding, { kind, workings }: HoverOptions):
 }
 
 /** A finding of a judged file with all of its working, as a page; undefined where it is not found any more. */
-export function wholeWorking(view: View, { check, subject, ordinal }: DiagnosticData): string | undefined {
+export function wholeWorking(
+  view: View,
+  { check, subject, ordinal }: DiagnosticData,
+  language: Language = english(),
+): string | undefined {
   const data = [...dataOfFindings(view.judgement.findings)].find(
     ([, one]) => one.check === check && one.subject === subject && one.ordinal === ordinal,
   );
@@ -67,7 +73,7 @@ export function wholeWorking(view: View, { check, subject, ordinal }: Diagnostic
   const cut = whole.length - mostOnPage;
   return markdown([
     heading(finding.id),
-    paragraph(strong(finding.grade), ` ${finding.said.text}`),
+    paragraph(strong(finding.grade), ` ${language.said(finding.said)}`),
     ...whole.slice(0, mostOnPage),
     ...(cut > 0 ? [paragraph(`… and ${cut} lines more.`)] : []),
   ]);

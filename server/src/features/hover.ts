@@ -1,6 +1,6 @@
 // Hover: what a key means, what a value comes to and which figures it enters; what a part is; why a finding stands.
 import type { Placed } from '../core/build/build';
-import { cautionWords } from '../core/checks/page';
+import { cautionWords, type CautionWords } from '../core/checks/page';
 import { weighedValue } from '../core/figures/measure';
 import type { Finding } from '../core/judge/finding';
 import { roles } from '../core/manifest/places';
@@ -11,6 +11,8 @@ import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
 import { describeField, readAs } from './field-words';
 import { partBlocks } from './part-words';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
 import { code, markup, paragraph, strong, type Block } from './prose';
 import type { MarkupContent, Position, Range, View } from './shapes';
 import { workingOfFindings, workingOfValue } from './hover-working';
@@ -32,7 +34,7 @@ export function hover(
   const onText = at && at.where !== 'gap' ? at : undefined;
   const found = findingsAt(view, offset, onText);
   const blocks = [
-    ...found.flatMap(aboutFinding),
+    ...found.flatMap((finding) => aboutFinding(finding, options.language ?? english())),
     ...(onText ? keyBlocks(view, onText, options) : []),
     ...(found.length > 0
       ? workingOfFindings(view, found, options)
@@ -111,22 +113,25 @@ function findingsAt(view: View, offset: number, at: At | undefined): Finding[] {
 }
 
 /** Up to what it was weighed, and what it comes to now. */
-function acceptedWords({ accepted, measure }: Finding): string {
-  if (!measure) return 'Accepted';
-  const now = weighedValue(measure);
+function acceptedWords({ accepted, measure }: Finding, language: Language): string {
+  if (!measure) return language.word('Accepted');
+  const now = String(weighedValue(measure));
   return accepted?.atMost
-    ? `Accepted up to ${accepted.atMost} past its limit; it is ${now} past it`
-    : `Accepted however bad it gets, since the line says no \`at-most\`; it is ${now} past its limit`;
+    ? language.words`Accepted up to ${accepted.atMost} past its limit; it is ${now} past it`
+    : language.words`Accepted however bad it gets, since the line says no \`at-most\`; it is ${now} past its limit`;
 }
 
+const cautionParagraph = ({ word, sentences }: CautionWords, language: Language): Block =>
+  paragraph(strong(language.word(word)), ` ${sentences.map((one) => language.word(one)).join(' ')}`);
+
 /** A finding with its reason and its caution. */
-export function aboutFinding(finding: Finding): Block[] {
+export function aboutFinding(finding: Finding, language: Language): Block[] {
   const caution = cautionWords(finding.caution);
   return [
-    paragraph(strong(finding.grade), ` ${finding.said.text}`),
-    paragraph(finding.check.why),
-    ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
-    ...(finding.accepted ? [paragraph(`${acceptedWords(finding)}: ${finding.accepted.because}`)] : []),
-    paragraph(code(finding.id), `; source: ${finding.check.source}.`),
+    paragraph(strong(finding.grade), ` ${language.said(finding.said)}`),
+    paragraph(language.word(finding.check.why)),
+    ...(caution ? [cautionParagraph(caution, language)] : []),
+    ...(finding.accepted ? [paragraph(`${acceptedWords(finding, language)}: ${finding.accepted.because}`)] : []),
+    paragraph(code(finding.id), language.words`; source: ${finding.check.source}.`),
   ];
 }

@@ -4,6 +4,7 @@ import type { Used } from '../core/figures/truth';
 import type { Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
+import type { Language } from '../core/words/language';
 import { code, item, type Block, type Piece } from './prose';
 import type { MarkupContent } from './shapes';
 
@@ -11,6 +12,8 @@ const deepest = 4;
 
 export interface HoverOptions {
   readonly kind: MarkupContent['kind'];
+  /** Absent: English. */
+  readonly language?: Language;
   /** The scheme under which the client opens workings, where it does. */
   readonly workings?: string;
 }

@@ -69,6 +69,7 @@ export class Actions {
       ...(only ? { only } : {}),
       automatic,
       from: shared.settings.of(judged.uri).from,
+      language: shared.language,
       explains: shared.client.own.explains === true,
       selects: shared.client.own.writesAt === true,
       diagnostics: diagnostics as unknown as Diagnostic[],

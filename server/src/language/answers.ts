@@ -45,7 +45,11 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     guarded(HoverRequest.method, log, async ({ textDocument, position }) => {
       const judged = await judgeAt(textDocument.uri, position);
       const { workings } = shared.client.own;
-      const options = { kind: markupKind(), ...(workings === undefined ? {} : { workings }) };
+      const options = {
+        kind: markupKind(),
+        language: shared.language,
+        ...(workings === undefined ? {} : { workings }),
+      };
       if (judged?.guide) return guideHover(judged, judged.guide, position, options) ?? null;
       return (judged && hover(judged, position, options)) ?? null;
     }),
@@ -83,7 +87,7 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     guarded(CompletionResolveRequest.method, log, async (item) => {
       const data = item.data as PartData | undefined;
       const judged = data && (await judge(data.uri));
-      const documentation = judged && hasBuild(judged) && describePart(judged, data, markupKind());
+      const documentation = judged && hasBuild(judged) && describePart(judged, data, markupKind(), shared.language);
       return documentation ? { ...item, documentation } : item;
     }),
   );
@@ -102,7 +106,7 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     'fettle/working',
     guarded('fettle/working', log, async ({ uri, ...finding }: ToServer['fettle/working']['params']) => {
       const judged = await judge(uri);
-      const markdown = judged && wholeWorking(judged, finding);
+      const markdown = judged && wholeWorking(judged, finding, shared.language);
       return markdown === undefined ? null : { markdown };
     }),
   );

@@ -3,6 +3,7 @@ import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver
 import { keyOfData, type DiagnosticData } from '../features/diagnostic-data';
 import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
+import type { Language } from '../core/words/language';
 import { Session, type AnalyzedFile } from '../session/session';
 import type { Client } from './client';
 import type { FolderSettings } from './folder-settings';
@@ -15,6 +16,7 @@ export interface Shared {
   readonly session: Session;
   readonly log: (message: string) => void;
   client: Client;
+  language: Language;
   readonly settings: FolderSettings;
 }
 
@@ -31,8 +33,9 @@ export class Findings {
 
   /** The diagnostics of a judged file under the settings that hold. */
   shown(judged: AnalyzedFile): Diagnostic[] {
-    const { settings, client } = this.shared;
-    const options = { from: settings.of(judged.uri).from, related: client.related, pages: client.own.pages };
+    const { settings, client, language } = this.shared;
+    const { from } = settings.of(judged.uri);
+    const options = { from, related: client.related, pages: client.own.pages, language };
     return [judged, ...Session.blocksOf(judged)].flatMap((one) => diagnosticsOf(one, options));
   }
 

@@ -24,6 +24,8 @@ export interface ClientOptions {
   readonly files?: boolean;
   /** It runs `fettle.showFindings` and `fettle.showUses`, to which lenses lead. */
   readonly lenses?: boolean;
+  /** The language of messages, as `de`; without it, the one of `locale`. */
+  readonly language?: string;
   /** Settings as under `fettle`, of a client that does not answer `workspace/configuration`. */
   readonly settings?: object;
 }

@@ -9,6 +9,7 @@ import {
   type MessageReader,
   type MessageWriter,
 } from 'vscode-languageserver/node';
+import type { Language } from '../core/words/language';
 import { PartIndex } from '../session/part-index';
 import type { RunTrouble } from '../session/run-trouble';
 import { Session } from '../session/session';
@@ -37,6 +38,8 @@ import { WorkspaceDiagnostics } from './workspace-diagnostics';
 export interface Environment {
   readonly makeHost: MakeHost;
   readonly version: string;
+  /** The language that a tag of the client asks for. */
+  readonly languageFor: (tag: string | undefined) => Language;
   readonly today: () => string;
   /** Lets everything else that waits have its turn. */
   readonly pause: () => Promise<void>;
@@ -78,6 +81,7 @@ class Server {
       session,
       log: (message) => connection.console.error(message),
       client,
+      language: environment.languageFor(undefined),
       settings: new FolderSettings(
         () => this.shared,
         () => this.hosts.folderUris,
@@ -108,6 +112,7 @@ class Server {
     const { connection, shared, documents } = this;
     connection.onInitialize((params) => {
       shared.client = clientOf(params);
+      shared.language = this.environment.languageFor(shared.client.own.language ?? params.locale);
       this.hosts.setFolders(shared.client.folders);
       shared.settings.begin(shared.client.own.settings);
       return {

@@ -144,9 +144,10 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
-const pattern0 = new RegExp("^[a-z][a-z0-9-]*$", "u");
-const pattern2 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const pattern0 = new RegExp("^[A-Za-z][A-Za-z0-9_.@-]*$", "u");
+const pattern1 = new RegExp("^[a-z][a-z0-9-]*$", "u");
+const pattern3 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
 
 function validate11(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -177,11 +178,20 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.lenses !== undefined){
+if(data.language !== undefined){
+let data2 = data.language;
 const _errs5 = errors;
-if(typeof data.lenses !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/lenses",schemaPath:"#/properties/lenses/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+if(errors === _errs5){
+if(typeof data2 === "string"){
+if(!pattern0.test(data2)){
+validate11.errors = [{instancePath:instancePath+"/language",schemaPath:"#/properties/language/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9_.@-]*$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9_.@-]*$"+"\""}];
 return false;
+}
+}
+else {
+validate11.errors = [{instancePath:instancePath+"/language",schemaPath:"#/properties/language/type",keyword:"type",params:{type: "string"},message:"must be string"}];
+return false;
+}
 }
 var valid0 = _errs5 === errors;
 }
@@ -189,11 +199,10 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.settings !== undefined){
-let data3 = data.settings;
+if(data.lenses !== undefined){
 const _errs7 = errors;
-if(!(data3 && typeof data3 == "object" && !Array.isArray(data3))){
-validate11.errors = [{instancePath:instancePath+"/settings",schemaPath:"#/properties/settings/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+if(typeof data.lenses !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/lenses",schemaPath:"#/properties/lenses/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
 var valid0 = _errs7 === errors;
@@ -202,12 +211,25 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.pages !== undefined){
-let data4 = data.pages;
+if(data.settings !== undefined){
+let data4 = data.settings;
 const _errs9 = errors;
-if(errors === _errs9){
-if(typeof data4 === "string"){
-if(!pattern0.test(data4)){
+if(!(data4 && typeof data4 == "object" && !Array.isArray(data4))){
+validate11.errors = [{instancePath:instancePath+"/settings",schemaPath:"#/properties/settings/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+var valid0 = _errs9 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.pages !== undefined){
+let data5 = data.pages;
+const _errs11 = errors;
+if(errors === _errs11){
+if(typeof data5 === "string"){
+if(!pattern1.test(data5)){
 validate11.errors = [{instancePath:instancePath+"/pages",schemaPath:"#/properties/pages/pattern",keyword:"pattern",params:{pattern: "^[a-z][a-z0-9-]*$"},message:"must match pattern \""+"^[a-z][a-z0-9-]*$"+"\""}];
 return false;
 }
@@ -217,18 +239,18 @@ validate11.errors = [{instancePath:instancePath+"/pages",schemaPath:"#/propertie
 return false;
 }
 }
-var valid0 = _errs9 === errors;
+var valid0 = _errs11 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.workings !== undefined){
-let data5 = data.workings;
-const _errs11 = errors;
-if(errors === _errs11){
-if(typeof data5 === "string"){
-if(!pattern0.test(data5)){
+let data6 = data.workings;
+const _errs13 = errors;
+if(errors === _errs13){
+if(typeof data6 === "string"){
+if(!pattern1.test(data6)){
 validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/properties/workings/pattern",keyword:"pattern",params:{pattern: "^[a-z][a-z0-9-]*$"},message:"must match pattern \""+"^[a-z][a-z0-9-]*$"+"\""}];
 return false;
 }
@@ -238,30 +260,30 @@ validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/proper
 return false;
 }
 }
-var valid0 = _errs11 === errors;
-}
-else {
-var valid0 = true;
-}
-if(valid0){
-if(data.writesAt !== undefined){
-const _errs13 = errors;
-if(typeof data.writesAt !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
-return false;
-}
 var valid0 = _errs13 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
-if(data.suggest !== undefined){
-let data7 = data.suggest;
+if(data.writesAt !== undefined){
 const _errs15 = errors;
-if(errors === _errs15){
-if(typeof data7 === "string"){
-if(!pattern2.test(data7)){
+if(typeof data.writesAt !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs15 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.suggest !== undefined){
+let data8 = data.suggest;
+const _errs17 = errors;
+if(errors === _errs17){
+if(typeof data8 === "string"){
+if(!pattern3.test(data8)){
 validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/properties/suggest/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9.]*$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9.]*$"+"\""}];
 return false;
 }
@@ -271,22 +293,23 @@ validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/propert
 return false;
 }
 }
-var valid0 = _errs15 === errors;
+var valid0 = _errs17 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.wholeOnRequest !== undefined){
-const _errs17 = errors;
+const _errs19 = errors;
 if(typeof data.wholeOnRequest !== "boolean"){
 validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
-var valid0 = _errs17 === errors;
+var valid0 = _errs19 === errors;
 }
 else {
 var valid0 = true;
+}
 }
 }
 }

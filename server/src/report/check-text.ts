@@ -2,6 +2,7 @@
 import { areas, type Check } from '../core/checks/check';
 import { grades } from '../core/manifest/house-file';
 import { pageOf, type CheckPage, type ExamplePage } from '../core/checks/page';
+import type { Language } from '../core/words/language';
 import { block, padded, safe } from './layout';
 import { cautionText } from './text';
 
@@ -10,18 +11,18 @@ const margin = 11;
 const gradeColumn = Math.max(...grades.map((grade) => grade.length)) + 2;
 
 /** One check in full. */
-export function explainText(check: Check): string {
+export function explainText(check: Check, language: Language): string {
   const page = pageOf(check);
   const rows: [string, string][] = [
-    ['judges', page.what],
-    ['because', page.why],
-    ['grade', `${page.grade}: ${page.meaning}`],
-    ['area', page.area],
+    ['judges', language.word(page.what)],
+    ['because', language.word(page.why)],
+    ['grade', `${page.grade}: ${language.word(page.meaning)}`],
+    ['area', language.word(page.area)],
     ['source', page.source],
     ...page.limits.map((limit, i): [string, string] => [i === 0 ? 'limits' : '', limit]),
   ];
-  const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
-  if (page.caution) lines.push(...cautionText(page.caution, 2), '');
+  const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${language.word(name)}`)), ''];
+  if (page.caution) lines.push(...cautionText(page.caution, 2, language), '');
   for (const example of page.examples) lines.push(...exampleText(example), '');
   return [...lines, ...settledText(page), ''].join('\n');
 }

@@ -104,7 +104,7 @@ export function findingJson(finding: Finding, look: FormatOptions): object {
     id: finding.id,
     grade: finding.grade,
     ...placed(finding.underline, finding.subject, look),
-    message: finding.said.text,
+    message: look.language.said(finding.said),
     missing: finding.missing.map((lack) => missingJson(lack, look)),
     related: relatedTo(finding).map((line) => ({ ...placed(line, line.path, look), what: line.what })),
     ...(caution

@@ -59,8 +59,9 @@ function pieces(word: string, width: number): string[] {
   return [...parts, part];
 }
 
-/** Text in a column that starts at `from`; the first line is `first`, or blank up to there. */
-export function block(text: string, from: number, first = '', width = pageWidth): string[] {
+/** Text in a column that starts at `least`, or behind `first` where that is longer; it begins the first line. */
+export function block(text: string, least: number, first = '', width = pageWidth): string[] {
+  const from = Math.max(least, first === '' ? 0 : columns(first.trimEnd()) + 1);
   return wrapped(text, width - from).map((line, i) => (padded(i === 0 ? first : '', from) + line).trimEnd());
 }
 

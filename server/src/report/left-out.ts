@@ -3,8 +3,7 @@ import type { WorkspaceConfig } from '../core/build/workspace-config';
 import { checks } from '../core/checks/all';
 import { isFirm } from '../core/checks/check';
 import type { Grade } from '../core/manifest/house-file';
-import { listed } from '../core/text';
-import { plural } from './layout';
+import type { Language } from '../core/words/language';
 
 /** Checks by id that settings switch off, or give another grade. */
 export interface SettingsUsed {
@@ -27,23 +26,23 @@ export function addSettings(used: SettingsUsed, settings: WorkspaceConfig): void
 
 const mostNamed = 6;
 
-const named = (names: readonly string[]): string =>
+const named = (names: readonly string[], language: Language): string =>
   names.length > mostNamed
-    ? `${names.slice(0, mostNamed).join(', ')} and ${names.length - mostNamed} more`
-    : listed(names, 'and');
+    ? language.words`${names.slice(0, mostNamed).join(', ')} and ${names.length - mostNamed} more`
+    : language.listed(names);
 
 /** The settings in a sentence each, for the end of a report. */
-export function settingsText({ off, regraded }: SettingsUsed, offFindings: number): string[] {
+export function settingsText({ off, regraded }: SettingsUsed, offFindings: number, language: Language): string[] {
   const lines: string[] = [];
-  if (off.size > 0)
-    lines.push(
-      `${plural(off.size, 'check is', 'checks are')} switched off by fettle.yaml, with ` +
-        `${plural(offFindings, 'finding', 'findings')}: ${named([...off].sort())}.`,
-    );
-  if (regraded.size > 0)
-    lines.push(
-      `${plural(regraded.size, 'check has', 'checks have')} another grade by fettle.yaml: ` +
-        `${named([...regraded].sort().map(([id, grade]) => `${id} (${grade})`))}.`,
-    );
+  const offNames = named([...off].sort(), language);
+  const findings = offFindings === 1 ? language.word('1 finding') : language.words`${offFindings} findings`;
+  if (off.size === 1)
+    lines.push(language.words`1 check is switched off by fettle.yaml, with ${findings}: ${offNames}.`);
+  if (off.size > 1)
+    lines.push(language.words`${off.size} checks are switched off by fettle.yaml, with ${findings}: ${offNames}.`);
+  const own = [...regraded].sort().map(([id, grade]) => `${id} (${grade})`);
+  if (own.length === 1) lines.push(language.words`1 check has another grade by fettle.yaml: ${own[0]!}.`);
+  if (own.length > 1)
+    lines.push(language.words`${own.length} checks have another grade by fettle.yaml: ${named(own, language)}.`);
   return lines;
 }

@@ -5,6 +5,7 @@ import type { ProvenFix } from '../core/judge/prove';
 import type { Grade } from '../core/manifest/house-file';
 import { atLeastAsBad, type WorkspaceConfig } from '../core/build/workspace-config';
 import type { Doc, SourceLocation } from '../core/parts/doc';
+import type { Language } from '../core/words/language';
 
 /** Proven fixes of the findings that a report lists, best first. */
 export interface Fixes {
@@ -35,6 +36,7 @@ export interface FormatOptions {
   readonly working: boolean;
   /** With the findings that a build accepts. */
   readonly accepted: boolean;
+  readonly language: Language;
 }
 
 /** Findings of one file past this many are counted and not listed. */

@@ -20,6 +20,7 @@ export interface SwapRanking {
   /** How many there are beside the one that stands there. */
   readonly others: number;
   readonly shown: FormatOptions['shown'];
+  readonly language: FormatOptions['language'];
 }
 
 const heads = ['part', 'brings', 'clears', 'price', 'draw'] as const;
@@ -108,8 +109,8 @@ function minus(label: string, a: Figure, b: Figure): Figure | undefined {
 /** With its sign, as it is a difference. */
 const signed = (one: Figure): string => (one.lo > 0 ? `+${show(one)}` : show(one).replace(/^-/, '−'));
 
-export function swapReport({ build, section, placed, ranked, others, shown }: SwapRanking): object {
-  const look = { shown, from: 'unknown', working: false, accepted: true } as const;
+export function swapReport({ build, section, placed, ranked, others, shown, language }: SwapRanking): object {
+  const look = { shown, from: 'unknown', working: false, accepted: true, language } as const;
   return {
     version: 1,
     file: shown(section.doc),

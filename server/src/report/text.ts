@@ -6,11 +6,10 @@ import { workingOf } from '../core/judge/working-steps';
 import type { Missing } from '../core/figures/figure';
 import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
-import { block, padded, plural, safe, withRight } from './layout';
-import { settingsText } from './left-out';
+import type { Language } from '../core/words/language';
+import { block, columns, padded, safe, withRight } from './layout';
 import { lineOf, listed, type Fixes, type FormatOptions, type Section } from './section';
 import { workingText } from './working-text';
-import type { Tally, Worst } from './tally';
 
 export interface TextFormatOptions extends FormatOptions {
   readonly colour: boolean;
@@ -53,41 +52,58 @@ function findingText(
   const head =
     `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(underline, look))} ` +
     `  ${safe(subject)}`;
-  const sentence = withRight(block(finding.said.text, sentences), finding.id);
+  const sentence = withRight(block(look.language.said(finding.said), sentences), finding.id);
   const lines = [head.trimEnd(), ...sentence];
   // What gives way, as a promise lowered, mends nothing.
   for (const { title, givesWay } of fixes?.of.get(finding) ?? [])
-    lines.push(...block(title, sentences, givesWay ? '  give way' : '  mend'));
-  if (finding.accepted) lines.push(...acceptedText(finding, grade));
-  if (finding.caution && !finding.accepted) lines.push(...cautionOnce(finding.caution, finding.id, cautioned));
+    lines.push(
+      ...block(look.language.word(title), sentences, `  ${look.language.word(givesWay ? 'give way' : 'mend')}`),
+    );
+  if (finding.accepted) lines.push(...acceptedText(finding, grade, look.language));
+  if (finding.caution && !finding.accepted)
+    lines.push(...cautionOnce(finding.caution, finding.id, cautioned, look.language));
   const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
   if (working.length > 0) lines.push('', ...working);
   return lines.join('\n');
 }
 
-function acceptedText({ accepted }: Finding, grade: Grade): string[] {
-  const until = accepted?.until ? ` Until ${accepted.until}.` : '';
-  const upTo = accepted?.atMost ? ` up to ${accepted.atMost}` : '';
-  const by = accepted?.by ? ` By ${accepted.by}.` : '';
-  return block(`A ${grade} finding, accepted${upTo} because: ${accepted!.because}${by}${until}`, sentences);
+function acceptedText({ accepted }: Finding, grade: Grade, language: Language): string[] {
+  const until = accepted?.until ? language.words` Until ${accepted.until}.` : '';
+  const upTo = accepted?.atMost ? language.words` up to ${accepted.atMost}` : '';
+  const by = accepted?.by ? language.words` By ${accepted.by}.` : '';
+  return block(
+    language.words`A ${grade} finding, accepted${upTo} because: ${accepted!.because}${by}${until}`,
+    sentences,
+  );
 }
 
 /** A caution in full at its first finding in a section; at the others its signal word and where to read it. */
-function cautionOnce(id: string, check: string, cautioned: Cautioned): string[] {
+function cautionOnce(id: string, check: string, cautioned: Cautioned, language: Language): string[] {
   const words = cautionWords(id);
   if (!words) return [];
   const first = cautioned.get(id);
   if (first === undefined) {
     cautioned.set(id, check);
-    return cautionText(words, sentences);
+    return cautionText(words, sentences, language);
   }
-  return block(`The caution under ${first} above holds here too.`, sentences + 10, padded('', sentences) + words.word);
+  return block(
+    language.words`The caution under ${first} above holds here too.`,
+    sentences + 10,
+    padded('', sentences) + language.word(words.word),
+  );
 }
 
 /** A safety message: signal word, hazard, consequence, avoidance, and to whom it defers. */
-export function cautionText({ word, sentences: [hazard, ...rest] }: CautionWords, from: number): string[] {
-  const margin = from + 10;
-  return [...block(hazard, margin, padded('', from) + word), ...rest.flatMap((line) => block(line, margin))];
+export function cautionText(
+  { word, sentences: [hazard, ...rest] }: CautionWords,
+  from: number,
+  language: Language,
+): string[] {
+  const margin = from + Math.max(10, columns(language.word(word)) + 2);
+  return [
+    ...block(language.word(hazard), margin, padded('', from) + language.word(word)),
+    ...rest.flatMap((line) => block(language.word(line), margin)),
+  ];
 }
 
 /** Unknown answers by the fact they wait for, the one that decides most first. */
@@ -96,10 +112,14 @@ function waitingText(findings: readonly Finding[], build: Build | undefined, loo
     const head =
       `  ${toned(padded('unknown', sentences - 2), tones.unknown, look)}${safe(placeOfMissing(lack, look))}  ` +
       ` ${safe(lack.path)}`;
-    const waits = ids.length === 1 ? 'One check waits' : `${ids.length} checks wait`;
+    const what = look.language.word(lack.what);
+    const waits =
+      ids.length === 1
+        ? look.language.words`One check waits for ${what}.`
+        : look.language.words`${ids.length} checks wait for ${what}.`;
     return [
       head,
-      ...withRight(block(`${waits} for ${lack.what}.`, sentences), ids.length === 1 ? ids[0]! : ''),
+      ...withRight(block(waits, sentences), ids.length === 1 ? ids[0]! : ''),
       ...(ids.length > 1 ? block(ids.join(', '), sentences) : []),
     ]
       .map((line) => line.trimEnd())
@@ -123,48 +143,4 @@ function byMissing(findings: readonly Finding[], build: Build | undefined): read
 export function placeOfMissing(lack: Missing, look: Pick<FormatOptions, 'shown'>): string {
   const span = spanOfMissing(lack);
   return span ? lineOf({ doc: lack.doc, span }, look) : look.shown(lack.doc);
-}
-
-const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];
-
-/** The closing lines: what was left out, then findings by grade, builds by worst grade, and what waits for facts. */
-export function closingText(tally: Tally, look: FormatOptions, notRead = 0): string {
-  const hints = settingsText(tally.settings, tally.off);
-  const { unknown } = tally.findings;
-  const lighter = tally.lighterThan(look.from);
-  if (notRead > 0) hints.push(`${plural(notRead, 'file or check', 'files or checks')} could not be read or run.`);
-  if (lighter > 0)
-    hints.push(`${plural(lighter, 'finding is', 'findings are')} lighter than ${look.from}; --from note lists them.`);
-  if (unknown > 0 && look.from !== 'unknown')
-    hints.push(
-      `${plural(unknown, 'answer waits', 'answers wait')} for facts that no file states; --from unknown ` +
-        'lists them by fact.',
-    );
-  if (tally.accepted > 0 && !look.accepted)
-    hints.push(
-      `${plural(tally.accepted, 'finding is', 'findings are')} accepted; --accepted shows ` +
-        `${tally.accepted === 1 ? 'it' : 'them'}.`,
-    );
-  if (tally.notMended > 0)
-    hints.push(
-      `Fixes of ${plural(tally.notMended, 'finding', 'findings')} were not looked for; --all-fixes looks for all.`,
-    );
-  if (tally.cut > 0)
-    hints.push(`${plural(tally.cut, 'finding is', 'findings are')} past the most that is listed of one file.`);
-  const worst = worstOrder
-    .filter((grade) => tally.builds[grade] > 0)
-    .map((grade) => `${tally.builds[grade]} ${grade}`)
-    .join(', ');
-  const builds = tally.buildCount > 0 ? `${plural(tally.buildCount, 'build', 'builds')}: ${worst}.` : 'No builds.';
-  return `${[
-    ...hints.flatMap((hint) => block(hint, 0)),
-    ...block(`${findingsText(tally)} ${builds} ${plural(unknown, 'answer waits', 'answers wait')} for facts.`, 0),
-  ].join('\n')}\n`;
-}
-
-function findingsText({ findings }: Tally): string {
-  const counted = worstOrder.flatMap((grade) =>
-    grade === 'clear' || grade === 'unknown' || findings[grade] === 0 ? [] : [`${findings[grade]} ${grade}`],
-  );
-  return counted.length > 0 ? `Findings: ${counted.join(', ')}.` : 'No findings.';
 }

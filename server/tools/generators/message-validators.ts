@@ -120,6 +120,7 @@ export function messageSchemas(settings: object): Record<string, object> {
       {
         explains: { type: 'boolean' },
         files: { type: 'boolean' },
+        language: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9_.@-]*$' },
         lenses: { type: 'boolean' },
         settings: { type: 'object' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },

@@ -10,9 +10,13 @@ export interface Sentence {
   readonly facts: readonly Fact<unknown>[];
   /** What stands in the text for each of `figures`. */
   readonly shown: readonly string[];
+  /** The words around the pieces, as they are written, one more than there are pieces. */
+  readonly words: readonly string[];
+  /** What was put in between, from which the sentence is made in another language. */
+  readonly pieces: readonly Piece[];
 }
 
-type Piece = Figure | Fact<unknown> | Sentence | string;
+export type Piece = Figure | Fact<unknown> | Sentence | string;
 
 /**
  * A sentence as a template: figures print with their unit, facts as they are written in their file.
@@ -42,11 +46,11 @@ export function sentence(words: TemplateStringsArray, ...pieces: readonly Piece[
     }
     text += unfolded(words[i + 1]!);
   }
-  return { text, figures, facts, shown };
+  return { text, figures, facts, shown, words, pieces };
 }
 
 /** A line break in the template, with the blanks that indent the next line, is one blank in the sentence. */
-const unfolded = (words: string): string => (words.includes('\n') ? words.replace(/\n */g, ' ') : words);
+export const unfolded = (words: string): string => (words.includes('\n') ? words.replace(/\n */g, ' ') : words);
 
 const isFigure = (piece: Piece): piece is Figure =>
   typeof piece === 'object' && 'type' in piece && piece.type === 'figure';
@@ -58,6 +62,8 @@ export function join(...said: readonly Sentence[]): Sentence {
     figures: said.flatMap((one) => one.figures),
     facts: said.flatMap((one) => one.facts),
     shown: said.flatMap((one) => one.shown),
+    words: ['', ...said.slice(1).map(() => ' '), ''],
+    pieces: said,
   };
 }
 

@@ -1,0 +1,115 @@
+// A language that messages are put into: they are written in English, and looked up by their English words.
+import type { Piece, Sentence } from '../figures/sentence';
+import { unfolded } from '../figures/sentence';
+
+/**
+ * The words of a language for English ones, `{0}` and so on standing for what is put in, in any order; undefined where
+ * it has none.
+ */
+export type Catalogue = (english: string) => string | undefined;
+
+/** Literal words and numbers of pieces by turns, as they follow each other in a language. */
+type Template = readonly (string | number)[];
+
+/** Handed in with a run, so that one process may speak several. Names, ids, keys and numbers are the same in all. */
+export class Language {
+  private readonly templates = new Map<string, Template>();
+
+  constructor(
+    /** As `de`, in the spelling of BCP 47. */
+    readonly tag: string,
+    private readonly catalogue: Catalogue,
+  ) {}
+
+  /** A sentence, with its figures and facts as the English one shows them. */
+  said({ words, pieces, shown }: Sentence): string {
+    let next = 0;
+    const told = pieces.map((piece) => {
+      const own = typeof piece === 'object' && 'type' in piece && piece.type === 'figure' ? shown[next]! : '';
+      next += figuresIn(piece);
+      return this.piece(piece, own);
+    });
+    return this.filled(words, told);
+  }
+
+  /** Words of a message that are said as they stand. */
+  word(english: string): string {
+    return this.catalogue(english) ?? english;
+  }
+
+  /** Words around texts and counts, which are put in as they are. */
+  words(words: TemplateStringsArray, ...pieces: readonly (string | number)[]): string {
+    return this.filled(
+      words,
+      pieces.map((piece) => String(piece)),
+    );
+  }
+
+  /** `a, b and c`. */
+  listed(items: readonly string[]): string {
+    return items.length > 1 ? this.words`${items.slice(0, -1).join(', ')} and ${items.at(-1)!}` : items.join('');
+  }
+
+  /** A text that is put in: words that are known, or labels such as `height of cooler` made of them; names stay. */
+  label(english: string): string {
+    const known = this.catalogue(english);
+    if (known !== undefined) return known;
+    for (const [joint, joined] of Object.entries(joints)) {
+      const at = english.indexOf(joint);
+      if (at < 1) continue;
+      const [head, rest] = [english.slice(0, at), english.slice(at + joint.length)];
+      if (joint !== ' of ' || this.catalogue(head) !== undefined)
+        return joined(this, this.label(head), this.label(rest));
+    }
+    return english;
+  }
+
+  private piece(piece: Piece, shown: string): string {
+    if (typeof piece === 'string') return this.label(piece);
+    if (!('type' in piece)) return this.said(piece);
+    if (piece.type === 'fact') return piece.text === '' ? this.word('not stated') : piece.text;
+    return this.figure(shown);
+  }
+
+  /** A figure’s own words: nothing but these ever stands around its numbers and units. */
+  private figure(shown: string): string {
+    if (shown.startsWith('at least ')) return this.words`at least ${shown.slice('at least '.length)}`;
+    if (shown.startsWith('at most ')) return this.words`at most ${shown.slice('at most '.length)}`;
+    const at = shown.indexOf(' to ');
+    return at < 0 ? this.word(shown) : this.words`${shown.slice(0, at)} to ${shown.slice(at + ' to '.length)}`;
+  }
+
+  private filled(words: readonly string[], pieces: readonly string[]): string {
+    let text = '';
+    for (const part of this.template(keyOf(words))) text += typeof part === 'string' ? part : (pieces[part] ?? '');
+    return text;
+  }
+
+  private template(key: string): Template {
+    const known = this.templates.get(key);
+    if (known) return known;
+    const parts = this.word(key)
+      .split(/\{(\d+)\}/)
+      .map((part, i) => (i % 2 === 0 ? part : Number(part)));
+    this.templates.set(key, parts);
+    return parts;
+  }
+}
+
+/** What stands between the words of a label, the loosest first. */
+const joints: Readonly<Record<string, (language: Language, head: string, rest: string) => string>> = {
+  ', ': (_, head, rest) => `${head}, ${rest}`,
+  ' or ': (language, head, rest) => language.words`${head} or ${rest}`,
+  ' and ': (language, head, rest) => language.words`${head} and ${rest}`,
+  ' of ': (language, head, rest) => language.words`${head} of ${rest}`,
+};
+
+/** What a message is looked up by: its words, with `{0}` and so on where something is put in. */
+export const keyOf = (words: readonly string[]): string =>
+  words.reduce((key, own, i) => `${key}${i === 0 ? '' : `{${i - 1}}`}${unfolded(own)}`, '');
+
+function figuresIn(piece: Piece): number {
+  if (typeof piece === 'string') return 0;
+  if (!('type' in piece)) return piece.shown.length;
+  return piece.type === 'figure' ? 1 : 0;
+}

@@ -1,0 +1,40 @@
+// The language of the server’s messages: by the client’s locale, or by what the client says of itself.
+import { expect, it } from 'vitest';
+import { TestClient } from '../support/client';
+import { pseudo } from '../support/pseudo';
+
+const name = 'desk.pcbuild.yaml';
+const files = {
+  [`ws/${name}`]: 'format: 1\nbuild: Desk\nparts:\n  board: { socket: LGA1851 }\n  processor: { socket: AM5 }\n',
+};
+
+async function messages(client: TestClient, more: object): Promise<readonly string[]> {
+  await client.start({}, more);
+  await client.open(name);
+  const diagnostics = await client.findings(name);
+  return diagnostics.filter(({ code }) => code === 'socket-differs').map(({ message }) => String(message));
+}
+
+const inGerman = ['Der Prozessor passt in AM5; das Mainboard hat LGA1851.'];
+
+it('follows the locale of the client', async () => {
+  expect(await messages(new TestClient(files), { locale: 'de-CH' })).toEqual(inGerman);
+  expect(await messages(new TestClient(files), { locale: 'en' })).toEqual([
+    'The processor fits AM5; the board has LGA1851.',
+  ]);
+});
+
+it('follows what the client asks for by itself, before its locale', async () => {
+  expect(await messages(new TestClient(files), { locale: 'en', initializationOptions: { language: 'de' } })).toEqual(
+    inGerman,
+  );
+});
+
+it('says everything through the catalogue', async () => {
+  const client = new TestClient(files, undefined, () => pseudo());
+  await client.start();
+  await client.open(name);
+  const diagnostics = await client.findings(name);
+  expect(diagnostics.length).toBeGreaterThan(1);
+  expect(diagnostics.filter(({ message }) => !String(message).includes('⟦'))).toEqual([]);
+});
