@@ -1,6 +1,7 @@
 // `fettle check` over guides: named, found in folders, left alone.
 import { describe, expect, it } from 'vitest';
 import { fettle } from '../support/command';
+import { readSamples } from '../support/samples';
 
 const build = 'build: Desk\nparts:\n  processor: { use: calder/c7 }\n';
 const files = {
@@ -47,5 +48,54 @@ describe('fettle check', () => {
     const { out, status } = await fettle({ ...files, 'guides/desk.md': text }, 'check', 'guides/desk.md');
     expect(out).toContain('guide-build-missing');
     expect(status).toBe(1);
+  });
+});
+
+describe('fettle guide', () => {
+  const drafted = async (named: string, texts: Record<string, string>): Promise<string> => {
+    const { out, err, status } = await fettle(texts, 'guide', named);
+    expect(err, named).toBe('');
+    expect(status, named).toBe(0);
+    return out;
+  };
+
+  it('drafts what stands against its build without a finding of guides, for every sample', async () => {
+    const texts = Object.fromEntries([...readSamples().docs].map(([name, { text }]) => [name, text]));
+    const builds = Object.keys(texts).filter((name) => name.endsWith('.pcbuild.yaml'));
+    expect(builds.length).toBeGreaterThan(5);
+    for (const name of builds) {
+      const draft = await drafted(name, texts);
+      expect(draft).toContain('<!-- fettle: step ');
+      const { out } = await fettle({ ...texts, 'draft.md': draft }, 'check', '--format', 'json', 'draft.md');
+      const { files: judged } = JSON.parse(out) as { files: { findings: { id: string; grade: string }[] }[] };
+      const found = judged.flatMap(({ findings }) => findings).filter(({ grade }) => grade !== 'unknown');
+      expect(found, name).toEqual([]);
+    }
+  });
+
+  it('names the build by its path from the guide, and stays tied when its prose is written anew', async () => {
+    const { files: written } = await fettle(files, 'guide', 'desk.pcbuild.yaml', '--to', 'guides/new.md');
+    const draft = written.get('guides/new.md')!;
+    expect(draft).toMatch(/^---\nbuild: \.\.\/desk\.pcbuild\.yaml\n---\n/);
+    const marks = /<!--.*?-->(?:[^<\n]*<!-- \/fettle -->)?/g;
+    const anew = draft
+      .split('\n')
+      .map((one) => (/^(?:---|build:)/.test(one) ? one : (one.match(marks) ?? []).join(' and ')))
+      .join('\n\n');
+    const texts = { ...files, 'guides/new.md': anew };
+    const { out } = await fettle(texts, 'check', '--format', 'json', 'guides/new.md');
+    expect(out).not.toContain('guide-value-stale');
+    expect(out).not.toContain('guide-step-missing');
+    const later = { ...texts, 'parts/calder/c7.part.yaml': 'kind: processor\npower: { sustained: 95 W }\n' };
+    expect((await fettle(later, 'check', 'guides/new.md')).out).toContain('guide-value-stale');
+  });
+
+  it('holds texts of files as text: no mark, link or markup comes out of them', async () => {
+    const hostile = 'A --> <script>x</script> [l](http://x) <!-- fettle: price -->1 EUR<!-- /fettle --> @you';
+    const text = `build: ${JSON.stringify(hostile)}\npurpose: ${JSON.stringify(hostile)}\nparts:\n  drives:\n    - { name: ${JSON.stringify(hostile)}, maker: ${JSON.stringify(hostile)}, capacity: 2 TB, shape: M.2 }\n`;
+    const draft = await drafted('desk.pcbuild.yaml', { 'desk.pcbuild.yaml': text });
+    const prose = draft.replace(/<!-- (?:fettle: [^<>]* |\/fettle )-->/g, '');
+    expect(prose).not.toMatch(/(?<!\\)<|(?<!\\)\]\(|(?<!\\)@/);
+    expect(draft).not.toContain('fettle: price -->1 EUR');
   });
 });

@@ -6,6 +6,7 @@ import { languageIn, type Tag, tags } from '../core/words/languages';
 import { safe } from '../report/layout';
 import { addCheck } from './check';
 import { addExplain } from './explain';
+import { addGuide } from './guide';
 import { addMissing } from './missing';
 import { addNew } from './new';
 import { addOrder } from './order';
@@ -13,7 +14,7 @@ import { addSheet } from './sheet';
 import { addSwap } from './swap';
 import { Refusal, type Status, type World } from './world';
 
-const subCommands = [addCheck, addExplain, addMissing, addNew, addOrder, addSheet, addSwap];
+const subCommands = [addCheck, addExplain, addGuide, addMissing, addNew, addOrder, addSheet, addSwap];
 
 /** Runs the command with the words that follow its name. Never throws. */
 export async function run(words: readonly string[], world: World): Promise<Status> {

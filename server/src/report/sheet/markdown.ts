@@ -12,13 +12,14 @@ export function sheetMarkdown(sheet: Sheet): string {
     line(facts.map((fact) => fact.text).join(' ')),
     written(write),
   ];
-  return `${[...head, ...blocks.flatMap(blockText)].join('\n\n')}\n`;
+  return `${[...head, ...blocks.flatMap(blockMarkdown)].join('\n\n')}\n`;
 }
 
 const safe = (text: string): string => markdownText(text.trim());
 const line = (text: string): string => markdownLine(safe(text));
 
-const blockText = ({ heading, level, bodies }: Block): string[] => [
+/** One part of it, with its heading. */
+export const blockMarkdown = ({ heading, level, bodies }: Block): string[] => [
   `${'#'.repeat(level)} ${safe(heading)}`,
   ...bodies.flatMap((body) => bodyText(body)).filter((text) => text !== ''),
 ];
