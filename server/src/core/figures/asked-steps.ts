@@ -7,6 +7,7 @@ import { carriedIn, pinsOn } from '../trade/names';
 import { boxHas } from './box-contents';
 import { figure, missing } from './figure';
 import { memo } from './memo';
+import { pasteOnBase } from './paste';
 import { all, any, atMost, fits, given, lacking, lessThan, not, sure, type Truth } from './truth';
 
 /** A step that the parts ask for. `truth` is undecided where the fact that asks for it is missing. */
@@ -163,11 +164,7 @@ export const askedSteps = memo((build: Build): readonly AskedStep[] => {
       fits(cooler.part['back-plate'], `back plate of ${cooler.label}`, (has) => has),
     );
   if (paste) ask('apply paste', yes);
-  else if (cooler)
-    ask(
-      'apply paste',
-      fits(cooler.part.paste, `paste of ${cooler.label}`, (has) => has === 'none' || has === 'tube in the box'),
-    );
+  else if (cooler) ask('apply paste', not(pasteOnBase(cooler)));
   if (cooler) ask('fit cooler', yes);
   if (supply && box) ask('fit supply', yes);
   if (fans.length > 0) {

@@ -1,6 +1,6 @@
 // Figures of what the box of one part holds: a line that nobody understands may be any of the things asked for.
 import type { Placed } from '../build/build';
-import type { BoxWord } from '../trade/box-things';
+import { mayBeThing, type BoxWord } from '../trade/box-things';
 import { copyWith, between, missing, number, writtenAt, type Figure, type Missing } from './figure';
 import { lacking, sure, type Truth } from './truth';
 
@@ -8,7 +8,7 @@ import { lacking, sure, type Truth } from './truth';
 export function boxed(placed: Placed, thing: BoxWord, serves: (line: string) => boolean = () => true): Figure {
   const box = placed.part['in-the-box'];
   const label = `${thing}s in the box of ${placed.label}`;
-  const unread = unreadIn(placed);
+  const unread = unreadIn(placed, thing);
   const found = (box.value ?? []).reduce(
     (sum, { value }) => sum + (value?.word === thing && serves(value.thing) ? value.count : 0),
     0,
@@ -29,10 +29,12 @@ export function boxHas(placed: Placed, thing: BoxWord): Truth {
  * The contents while they are not stated, else each line of them that is not understood. The mounting kit of a cooler
  * is its own; that of another part may hold screws of any kind.
  */
-function unreadIn({ part, label, role }: Placed): readonly Missing[] {
+function unreadIn({ part, label, role }: Placed, thing: BoxWord): readonly Missing[] {
   const box = part['in-the-box'];
   if (!box.value) return [missing(box, `what the box of ${label} holds`)];
   return box.value
-    .filter(({ value }) => value?.word === undefined || (value.word === 'mounting kit' && role !== 'cooler'))
+    .filter(({ value, text }) =>
+      value?.word === undefined ? mayBeThing(text ?? '', thing) : value.word === 'mounting kit' && role !== 'cooler',
+    )
     .map((line) => missing(line, `what “${line.text}” in the box of ${label} is`));
 }

@@ -29,6 +29,15 @@ import { memo, memoOf } from './memo';
 
 type Supply = Placed<'supply'>;
 
+/** Whether the board states its power connectors, and no EPS connector among them. */
+export function isWithoutEps(build: Build): boolean {
+  const { board } = build.parts;
+  if (!board?.part['power-connectors'].value) return false;
+  return (['EPS 8-pin', 'EPS 4-pin'] as const).every(
+    (kind) => connectorCount(board.part['power-connectors'], kind, board.label).hi === 0,
+  );
+}
+
 /** What the EPS cables between supply and board carry together: as many as the board has inlets for. */
 export const epsCapacity = memo((build: Build): Figure => {
   const wanted = connectorsWanted(build);

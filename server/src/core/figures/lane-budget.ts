@@ -105,8 +105,17 @@ function promiseOf(build: Build, drive: Drive, way: Direction): Figure | undefin
   return promise?.value && decidedBy(figure(promise, `promised ${way} rate of ${drive.label}`), drive.at.name);
 }
 
-function driveDemand(build: Build, drive: Drive, way: Direction, wanted: Figure | undefined): Figure {
+/**
+ * The most that the uplink may let through. What several are to move together is over what it carries at every width
+ * it may have, when it is at the widest: the narrower it is, the less is left beside the first.
+ */
+function widestUplink(build: Build): Figure {
   const through = uplink(build)!;
+  return copyWith(through, { lo: through.hi, missing: [] });
+}
+
+function driveDemand(build: Build, drive: Drive, way: Direction, wanted: Figure | undefined): Figure {
+  const through = widestUplink(build);
   return wanted
     ? least(`${way} rate wanted of ${drive.label}`, [wanted, through])
     : least(`${way} rate of ${drive.label}`, [driveRate(build, drive, way), through]);
@@ -114,7 +123,7 @@ function driveDemand(build: Build, drive: Drive, way: Direction, wanted: Figure 
 
 function cardDemand(build: Build, placed: Seated): Figure {
   const need = 'rate-needed' in placed.part ? placed.part['rate-needed'] : undefined;
-  const link = least(`rate of ${placed.label}`, [reached(build, placed).link, uplink(build)!]);
+  const link = least(`rate of ${placed.label}`, [reached(build, placed).link, widestUplink(build)]);
   if (need?.value) return least(`rate of ${placed.label}`, [figure(need, `rate needed by ${placed.label}`), link]);
   return copyWith(link, {
     lo: 0,

@@ -12,6 +12,7 @@ import {
 import { copyWith, between, decidedBy, derive, missing, number, type Figure } from './figure';
 import { aboveZero, guarded } from './guard';
 import { sentence, type Sentence } from './sentence';
+import { fits, lacking, type Truth } from './truth';
 
 const umPerMm = 1000;
 
@@ -45,6 +46,14 @@ export const usualBondLine = (label: string): Figure =>
     source:
       'from memory, the upper end; a heat sink maker’s tutorial on interface materials: grease fills gaps below 50 µm',
   });
+
+/** Whether the paste that a cooler brings lies on its base; open where a sheet says only that some is included. */
+export function pasteOnBase(cooler: Placed<'cooler'>): Truth {
+  const brings = cooler.part.paste;
+  const what = `paste that ${cooler.label} brings`;
+  if (brings.value === 'included') return lacking([missing(brings, what)], brings);
+  return fits(brings, what, (word) => word !== 'none' && word !== 'tube in the box');
+}
 
 /** Volume between lid and cooler, with nothing pressed out. */
 export function gapVolume(processor: Placed<'processor'>, paste: Placed<'paste'>): Figure {

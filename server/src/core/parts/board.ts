@@ -9,6 +9,7 @@ import { parseM2Size } from '../trade/m2';
 import {
   BOARD_SIZE_WORDS,
   LANES_FROM_WORDS,
+  OUTPUT_SOURCE_WORDS,
   M2_KEY_WORDS,
   SLOT_KIND_WORDS,
   SLOT_LENGTH_WORDS,
@@ -231,10 +232,14 @@ export const board = {
       {
         link: text('The link it drives.', 'HDMI 2.0', inTable),
         compression: flag('Whether it can compress the picture on the link (DSC).', inTable),
+        from: choice(['processor', 'management controller'], 'What drives it; without it, the processor’s graphics.', {
+          spellings: OUTPUT_SOURCE_WORDS,
+          ...inTable,
+        }),
       },
       'One display output.',
     ),
-    'Display outputs on the rear, fed by the processor’s graphics.',
+    'Display outputs on the rear, fed by the processor’s graphics or by a management controller.',
     '{ HDMI: { link: HDMI 2.0 } }',
     inTable,
   ),

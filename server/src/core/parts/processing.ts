@@ -108,7 +108,7 @@ export const processor = {
   }),
 } as const;
 
-export const coolerPastes = ['pad applied', 'paste applied', 'tube in the box', 'none'] as const;
+export const coolerPastes = ['pad applied', 'paste applied', 'applied', 'tube in the box', 'included', 'none'] as const;
 export const baseMetals = [
   'copper',
   'nickel-plated copper',

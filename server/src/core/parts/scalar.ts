@@ -17,6 +17,7 @@ export type ScalarProblemCode =
   | 'number-out-of-range'
   | 'wrong-kind-of-value'
   | 'choice-unknown'
+  | 'choice-open'
   | 'own-words';
 
 /** What is wrong with a text, in a sentence; `start` and `end` are offsets within the text. */
@@ -205,7 +206,8 @@ export function nameSlip(of: Vocabulary, text: string): ScalarProblem | undefine
       : `${quoted(text)} is not ${of.what} that is known ` +
         `here${near === undefined ? '' : `; ${quoted(near)} is the nearest`}.`;
   const instead = near === undefined ? meant : [near];
-  return { code: 'choice-unknown', message, start: 0, end: text.length, instead };
+  const code = meant.length > 1 ? 'choice-open' : 'choice-unknown';
+  return { code, message, start: 0, end: text.length, instead };
 }
 
 /** The word that a text is plausibly a slip of, by any of its spellings. */

@@ -126,8 +126,11 @@ export const handlesCell = (text: string): boolean =>
 const wordsOf = (text: string, { tokens }: Clause): string =>
   tokens.length === 0 ? '' : text.slice(tokens[0]!.start, tokens.at(-1)!.end);
 
+/** What is read about a cell handles none. */
+const READ_ABOUT = /^(?:read|reads|pages?|chapters?|sections?|handbooks?|manuals?|leaflets?)$/;
+
 const leavesAlone = ({ tokens }: Clause): boolean =>
-  denials(tokens, 0, tokens.length) > 0 || tokens.some(({ word }) => LEFT.test(word));
+  denials(tokens, 0, tokens.length) > 0 || tokens.some(({ word }) => LEFT.test(word) || READ_ABOUT.test(word));
 
 export type Hazard = keyof typeof HAZARD_WORDS;
 

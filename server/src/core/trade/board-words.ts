@@ -58,6 +58,11 @@ export const EDGE_WORDS: Vocabulary<'x1' | 'x4' | 'x8' | 'x16' | 'M.2'> = vocabu
   'M.2': SLOT_KIND_WORDS.spellings['M.2'],
 });
 
+export const OUTPUT_SOURCE_WORDS = vocabulary('a source of pictures', {
+  processor: ['CPU', 'integrated graphics', 'processor graphics', 'onboard graphics'],
+  'management controller': ['BMC', 'IPMI', 'baseboard management controller', 'controller'],
+});
+
 export const LANES_FROM_WORDS: Vocabulary<'processor' | 'chipset'> = vocabulary('a source of lanes', {
   processor: ['CPU', 'from CPU', 'by CPU', 'CPU lanes', 'from the processor'],
   chipset: ['PCH', 'from chipset', 'from PCH', 'chipset lanes', 'from the chipset'],

@@ -37,6 +37,7 @@ const VERSION = ['1.2', '1.3', '1.4', '1.4a', '2.0', '2.0a', '2.0b', '2.1', '2.1
 const SPEED = ['high', 'ultra', 'speed', 'to', 'video', 'monitor', 'display'];
 const SATA = ['sata', 'sata3', 'serial', 'ata', 's-ata', 'iii', '3', '6gb/s', '6.0gb/s', '6gbps', '6', 'gb/s'];
 const SATA_MORE = ['data', 'signal', '7-pin', 'straight', 'angled', 'right-angle', 'right-angled', 'locking'];
+const WAYS = ['2-way', '3-way', '4-way', '1-to-2', '1-to-3', '1-to-4', 'dual', 'triple'];
 const SIXTEEN = ['16-pin', '12vhpwr', '12v-2x6', '12+4-pin'];
 const EIGHT = [
   'pcie',
@@ -129,9 +130,9 @@ const RULES: readonly Rule[] = [
   {
     word: 'fan splitter',
     needs: [['splitter', 'splitters', 'y-cable', 'y-cables', 'y-lead', 'y-splitter', 'ycable']],
-    may: ['fan', 'pwm', '3-pin', '4-pin', ...CABLE],
+    may: ['fan', 'pwm', '3-pin', '4-pin', ...CABLE, ...WAYS],
   },
-  { word: 'fan splitter', needs: [['y'], CABLE], may: ['fan', 'pwm', '3-pin', '4-pin'] },
+  { word: 'fan splitter', needs: [['y'], CABLE], may: ['fan', 'pwm', '3-pin', '4-pin', ...WAYS] },
   { word: '16-pin adapter', needs: [SIXTEEN, ['adapter', 'adaptor']], may: [...SIXTEEN, ...EIGHT, 'cable'] },
   {
     word: 'supply bracket',
@@ -214,6 +215,20 @@ export function boxWord(line: string): BoxWord | undefined {
   if (rule) return rule.word;
   const counted = tokens.some((token) => SCREW.includes(token) || token === 'splitter');
   return !counted && tokens.some((token) => UNCOUNTED.has(token)) ? 'other' : undefined;
+}
+
+/** Which of the things that checks count are screws: a line that speaks of screws is one of these, or none. */
+const SCREW_THINGS: ReadonlySet<BoxWord> = new Set([
+  'drive screw',
+  'board screw',
+  'fan screw',
+  'M.2 screw',
+  'screw set',
+]);
+
+/** Whether a line that is not understood may be a thing: screws of no stated kind are no cord and no cable. */
+export function mayBeThing(line: string, thing: BoxWord): boolean {
+  return !tokensOf(line).some((token) => SCREW.includes(token)) || SCREW_THINGS.has(thing);
 }
 
 const ENDS: readonly (readonly [string, RegExp])[] = [

@@ -245,7 +245,11 @@ export const hotTouched: SlipReader = (clause, before, next) => {
     if (!HANDLES.has(word)) continue;
     const thing = reach(tokens, i + 1, (at) => names(HOT_THING, tokens[at]!.word), WARM);
     if (thing >= 0 && (when || tokens.slice(i, thing).some((token) => token.word === 'hot'))) return [i, thing];
-    if (/^(?:feel|touch)/.test(word) && asksHowHot(tokens.slice(i + 1), next)) return [i, tokens.length - 1];
+    if (
+      /^(?:feel|touch)/.test(word) &&
+      (asksHowHot(tokens.slice(i + 1), next) || asksOfIt(tokens.slice(i + 1), before))
+    )
+      return [i, tokens.length - 1];
   }
   return undefined;
 };
@@ -273,3 +277,10 @@ function asksHowHot(rest: readonly Token[], next: Clause | undefined): boolean {
   const asks = words === rest ? rest.some(({ word }) => /^(?:whether|how)$/.test(word)) : true;
   return asks && words.some(({ word }) => word === 'hot') && has(words, HOT_THING);
 }
+
+/** “The heat sink gets hot: touch it to see how hot.” */
+const asksOfIt = (rest: readonly Token[], before: Clause | undefined): boolean =>
+  /^(?:it|them)$/.test(rest[0]?.word ?? '') &&
+  rest.some(({ word }, i) => word === 'how' && rest[i + 1]?.word === 'hot') &&
+  before !== undefined &&
+  has(before.tokens, HOT_THING);

@@ -49,30 +49,23 @@ export const TEST_METHOD_WORDS = vocabulary('a method of testing', {
   other: ['hot wire', 'hot-wire', 'ASTM D7896', 'in-house'],
 });
 
-export const COOLER_PASTE_WORDS = vocabulary(
-  'a state of paste',
-  {
-    'pad applied': ['pre-applied pad', 'thermal pad applied', 'pad pre-applied'],
-    'paste applied': ['pre-applied paste', 'paste pre-applied', 'pre-printed paste', 'pre-applied thermal paste'],
-    'tube in the box': [
-      'tube',
-      'syringe',
-      'tube included',
-      'syringe included',
-      'tube of paste',
-      'separate tube',
-      'in the box',
-    ],
-    none: ['no', 'not included', 'without', 'without paste'],
-  },
-  {
-    'pre-applied': ['pad applied', 'paste applied'],
-    preapplied: ['pad applied', 'paste applied'],
-    applied: ['pad applied', 'paste applied'],
-    included: ['paste applied', 'tube in the box'],
-    yes: ['paste applied', 'tube in the box'],
-  },
-);
+export const COOLER_PASTE_WORDS = vocabulary('a state of paste', {
+  'pad applied': ['pre-applied pad', 'thermal pad applied', 'pad pre-applied'],
+  'paste applied': ['pre-applied paste', 'paste pre-applied', 'pre-printed paste', 'pre-applied thermal paste'],
+  'tube in the box': [
+    'tube',
+    'syringe',
+    'tube included',
+    'syringe included',
+    'tube of paste',
+    'separate tube',
+    'in the box',
+  ],
+  none: ['no', 'not included', 'without', 'without paste'],
+  // What a sheet leaves open: on the base, as a pad or as paste; or somewhere in the box.
+  applied: ['pre-applied', 'preapplied', 'factory applied', 'factory-applied', 'pre-applied compound'],
+  included: ['yes', 'included in the box', 'paste included', 'thermal paste included', 'comes with paste'],
+});
 
 export const THREAD_WORDS = vocabulary('a thread', {
   M3: ['M3x0.5', 'M 3', 'metric M3'],

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../../build/build';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { any, fits, given, lacking, sure } from '../../figures/truth';
+import { any, fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 
@@ -39,7 +39,7 @@ parts:
     if (!processor) return;
     const drives = fits(processor.part.graphics, `graphics of ${processor.label}`, (has) => has);
     report(
-      outcome(at(processor, undefined, 'graphics'), any(sure(graphics.length > 0), drives), {
+      outcome(at(processor, undefined, 'graphics'), any(sure(graphics.length > 0), drives, drivenByController(board)), {
         broken: () => sentence`${processor.label} drives no display and the build has no graphics card.`,
         fixes: () => [swap(processor)],
       }),
@@ -53,7 +53,9 @@ parts:
         outcome(
           at(display, port),
           given(
-            onBoard.value ? drives : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])),
+            onBoard.value
+              ? any(drives, drivenByController(board, port.value))
+              : any(drives, lacking([missing(onBoard, `display outputs of ${board!.label}`)])),
             port,
             onBoard,
           ),
@@ -66,6 +68,29 @@ parts:
     }
   },
 });
+
+/**
+ * Whether the board’s management controller drives a picture: on an output said to be its own, on the one output that
+ * is named or on any, or over the network. Processors for boards that take registered modules alone have no graphics,
+ * so that an output of such a board is its controller’s. Source: common practice.
+ */
+function drivenByController(board: Placed<'board'> | undefined, port?: string): Truth {
+  if (!board) return sure(false);
+  const { 'display-outputs': outputs, firmware, memory } = board.part;
+  const own = [...(outputs.value ?? [])].filter(([name]) => port === undefined || name === port);
+  const said = own.find(([, output]) => output.from.value === 'management controller');
+  if (said) return sure(true, said[1].from);
+  const unsaid = own.some(([, output]) => output.from.value === undefined);
+  if (unsaid && isForServers(memory)) return sure(true, outputs, memory.module, memory['module-classes']);
+  return port === undefined && firmware['update-by-controller'].value === true
+    ? sure(true, firmware['update-by-controller'])
+    : sure(false);
+}
+
+function isForServers({ module, 'module-classes': classes }: Placed<'board'>['part']['memory']): boolean {
+  const taken = classes.value?.map(({ value }) => value) ?? (module.value === undefined ? [] : [module.value]);
+  return taken.length > 0 && taken.every((one) => one === 'RDIMM' || one === 'LRDIMM' || one === 'MRDIMM');
+}
 
 function onCard(build: Build, port: string): boolean {
   return build.parts.graphics.some((card) => card.part.outputs.value?.has(port));

@@ -101,5 +101,9 @@ function headersOf(board: Placed<'board'>, kind: string): Figure {
         })
       : decidedBy(number(header.kind.value === kind ? 1 : 0, name), header.kind),
   );
-  return total(label, 'count', ones);
+  const listed = total(label, 'count', ones);
+  // Where a list leaves it out, nobody thought of it: without one no case’s power button starts the board.
+  return kind === 'front panel' && listed.hi === 0
+    ? decidedBy(number(1, label, 'common practice: every board has one'), headers)
+    : listed;
 }

@@ -1,6 +1,7 @@
 // Paste that is on the cooler's base already, and paste on top of it.
+import { pasteOnBase } from '../../figures/paste';
 import { sentence } from '../../figures/sentence';
-import { any, fits, sure } from '../../figures/truth';
+import { any, not, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 import { takePartOut } from './cooling-kit';
@@ -31,14 +32,9 @@ parts:
     const { cooler, paste } = build.parts;
     if (!cooler || !paste) return;
     const brings = cooler.part.paste;
-    const bare = fits(
-      brings,
-      `paste that ${cooler.label} brings`,
-      (what) => what === 'tube in the box' || what === 'none',
-    );
     const wiped = cooler.at['applied-compound'];
     report(
-      outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), bare), {
+      outcome(at(paste), any(sure(wiped.value === 'wiped off', wiped), not(pasteOnBase(cooler))), {
         broken: () =>
           sentence`${cooler.label} comes with its paste on the base (${brings}), and ${paste.label} is put on as well.`,
         fixes: () => [

@@ -1,6 +1,7 @@
 // Paste between processor and cooler: listed, or brought by the cooler.
+import { pasteOnBase } from '../../figures/paste';
 import { sentence } from '../../figures/sentence';
-import { all, any, fits, sure } from '../../figures/truth';
+import { all, any, fits, not, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 
@@ -29,7 +30,7 @@ parts:
     const applied = cooler.at['applied-compound'];
     const wiped = applied.value === 'wiped off';
     const brought = fits(brings, `paste that ${cooler.label} brings`, (what) => what !== 'none');
-    const kept = fits(brings, `paste that ${cooler.label} brings`, (what) => what === 'tube in the box' || !wiped);
+    const kept = any(sure(!wiped, applied), not(pasteOnBase(cooler)));
     report(
       outcome(at(cooler, wiped ? applied : brings), any(sure(paste !== undefined), all(brought, kept)), {
         broken: () =>

@@ -1,5 +1,5 @@
 // The memory bandwidth promised against channels, modules and the speed they reach.
-import { figure } from '../../figures/figure';
+import { copyWith, figure } from '../../figures/figure';
 import { channelsUsed } from '../../figures/memory';
 import { memoryBandwidth, memorySpeed } from '../../figures/memory-speed';
 import { many } from '../../figures/lists';
@@ -55,8 +55,11 @@ expect:
     report(
       outcome(atKey(build, promise), atLeast(reached, wanted), {
         broken: () =>
-          sentence`The build promises memory at ${wanted}; it reaches ${reached} on ${many(channels, 'channel')} at
-            ${memorySpeed(build)!}.`,
+          reached.lo > 0
+            ? sentence`The build promises memory at ${wanted}; it reaches ${reached} on ${many(channels, 'channel')} at
+                ${memorySpeed(build)!}.`
+            : sentence`The build promises memory at ${wanted}; it reaches ${copyWith(reached, { lo: -Infinity })} on
+                ${many(channels, 'channel')}.`,
         *fixes() {
           yield moveMemory(build);
           yield* fasterSetting(build);

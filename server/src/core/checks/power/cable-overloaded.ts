@@ -4,7 +4,7 @@ import type { Build, Placed } from '../../build/build';
 import { adapterLoads } from '../../figures/adapter-loads';
 import { connectorOf, startOf, type Cable } from '../../figures/cables';
 import { cardCapacity, cardDraw, connectorPower, type Card } from '../../figures/card-power';
-import { cardCableLoads, epsCapacity, unlistedLoads } from '../../figures/connector-loads';
+import { cardCableLoads, epsCapacity, isWithoutEps, unlistedLoads } from '../../figures/connector-loads';
 import {
   driveLoad,
   drivesOn,
@@ -66,7 +66,8 @@ parts:
     }
     for (const cable of cables) splitter(build, cable, report);
     if (supply) ownDriveCables(build, supply, report);
-    if (!processor || !board || !supply) return;
+    // A board fed by a barrel or by the 24-pin connector alone has no EPS cable to judge.
+    if (!processor || !board || !supply || isWithoutEps(build)) return;
     const draw = processorDraw(processor);
     const carried = epsCapacity(build);
     report(

@@ -91,10 +91,12 @@ function beyond(marked: Figure, way: 1 | -1): Figure {
  * for, finds the range by itself.
  */
 function selectorTruth(supply: Placed<'supply'>, range: ReturnType<typeof badgeMains>): Truth {
-  const { inlet, badge, 'power-factor': correction } = supply.part;
+  const { inlet, badge, form, 'power-factor': correction } = supply.part;
   const has = inlet.selector;
   const { selector } = supply.at;
   if (has.value === false) return sure(true, has);
+  // Source: common practice: a brick takes its whole range by itself.
+  if (has.value === undefined && form.value === 'external') return sure(true, has, form);
   if (selector.value)
     return sure(range !== undefined && badgeMains(Math.max(0, selector.value.lo)) === range, selector);
   const stands = missing(selector, `where the selector of ${supply.label} stands`);

@@ -1,6 +1,6 @@
 // What shares the processor's lanes, and what shares the chipset's link, against what there is.
 import type { Build } from '../../build/build';
-import { counted, figure, least } from '../../figures/figure';
+import { copyWith, counted, figure, least } from '../../figures/figure';
 import { chipsetDemand, processorLanes } from '../../figures/lane-budget';
 import { reached, uplink } from '../../figures/lanes';
 import { sentence } from '../../figures/sentence';
@@ -93,6 +93,7 @@ function judgeUplink(build: Build, way: Direction, report: Reporter): void {
   const place = at(build.parts.board!);
   const promised = atMost(demand.promised, through);
   const isPromised = promised.is === false;
+  const shown = through.lo > 0 ? through : copyWith(through, { lo: -Infinity });
   if (way === 'write' && !isPromised) return;
   report(
     outcome(way === 'read' ? place : aspectOf(place, way), isPromised ? promised : atMost(demand.all, through), {
@@ -100,9 +101,9 @@ function judgeUplink(build: Build, way: Direction, report: Reporter): void {
       broken: () =>
         isPromised
           ? sentence`Behind the chipset the build is to ${way} ${demand.promised} at once; the chipset’s link to the
-            processor carries ${through}. Move one of them to a slot on the processor.`
+            processor carries ${shown}. Move one of them to a slot on the processor.`
           : sentence`Behind the chipset drives and cards can move ${demand.all} at once; the chipset’s link to the
-            processor carries ${through}, which they share.`,
+            processor carries ${shown}, which they share.`,
       *fixes(): Iterable<FixIdea | undefined> {
         for (const placed of demand.movable) {
           for (const [name, slot] of freeSlots(build))

@@ -1,14 +1,14 @@
 // Two parts in one slot, port, header or output.
 import type { Build } from '../../build/build';
 import { partsToPlace } from '../../figures/assigning';
-import { number, type Figure } from '../../figures/figure';
+import { counted, number, total, type Figure } from '../../figures/figure';
 import { takenPlaces, type NamedPlace } from '../../figures/places';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { carrierIn } from '../../figures/slots';
 import { all, atMost, given, sure } from '../../figures/truth';
 import { check } from '../check';
-import { atFact, change, outcome, type FixIdea } from '../kit';
+import { atFact, change, outcome, type FixIdea, type Outcome } from '../kit';
 import { moveMemory } from '../memory/memory-kit';
 
 const one = number(1, 'parts that a place takes', 'common practice');
@@ -41,6 +41,11 @@ parts:
       if (shared.has(taken.kind) || !taken.fact.node) continue;
       if (isCarried(build, taken)) continue;
       const key = `${taken.kind} ${taken.name}`;
+      const limit = joinedTo(build, taken);
+      if (limit) {
+        report(joined(build, taken, limit));
+        continue;
+      }
       const other = first.get(key);
       report(
         outcome(
@@ -66,6 +71,25 @@ const isCarried = (build: Build, { kind, placed, name }: NamedPlace): boolean =>
 
 /** How many of a part go into one place; a kit of memory names a slot for each module. */
 const many = ({ kind, placed }: NamedPlace): Figure => (kind === 'memory slot' ? one : howMany(placed));
+
+/** How many drives a port joins by a breakout cable, where it says so. */
+function joinedTo(build: Build, { kind, name }: NamedPlace): Figure | undefined {
+  const joins = kind === 'port' ? build.parts.board?.part.ports.value?.get(name)?.drives : undefined;
+  return joins?.value === undefined ? undefined : counted(joins, `drives on ${name}`);
+}
+
+/** All drives on such a port together. */
+function joined(build: Build, { kind, name, fact, placed }: NamedPlace, limit: Figure): Outcome {
+  const there = takenPlaces(build).filter((one) => one.kind === kind && one.name === name);
+  const drives = total(
+    `drives named for ${name}`,
+    'count',
+    there.map((one) => howMany(one.placed)),
+  );
+  return outcome(atFact(fact, `${placed.path}.${fact.key}:${name}`), given(atMost(drives, limit), fact), {
+    broken: () => sentence`${fact} joins ${limit} drives; the build lists ${drives} there.`,
+  });
+}
 
 /** For how many free places a move is tried. */
 const movesTried = 3;

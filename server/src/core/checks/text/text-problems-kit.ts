@@ -12,6 +12,8 @@ export function reportProblems(file: FileReading, report: Reporter, ...codes: re
   for (const problem of problems) {
     report(
       outcome(target(problem.path, file.doc, problem.span), sure(false), {
+        // Such a word is understood: it leaves open which of a few is meant, and what needs it waits for that.
+        ...(problem.code === 'choice-open' ? { grade: 'note' as const } : {}),
         broken: () => sentence`${problem.message}`,
         fixes: () =>
           problem.mends.map((mend) => ({ type: 'text', title: mend.title, doc: file.doc, edits: mend.edits })),

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../../../core/build/build';
 import { cardCapacity, type Card } from '../../../core/figures/card-power';
 import { circuitLimit, circuitLoad } from '../../../core/figures/circuit';
-import { epsCapacity } from '../../../core/figures/connector-loads';
+import { epsCapacity, isWithoutEps } from '../../../core/figures/connector-loads';
 import { figure, type Figure } from '../../../core/figures/figure';
 import { wallPower } from '../../../core/figures/mains';
 import { startTogether } from '../../../core/figures/drive-start';
@@ -73,7 +73,9 @@ function ofTheSupply(build: Build, supply: Placed<'supply'>): Gauge[] {
 function throughCables(build: Build): Gauge[] {
   return powerFlows(build).flatMap(({ feed, parts, draw }): Gauge[] => {
     if (feed === 'processor')
-      return [{ place: parts[0]!.placed.path, label: 'EPS cables', is: draw, limit: epsCapacity(build) }];
+      return isWithoutEps(build)
+        ? []
+        : [{ place: parts[0]!.placed.path, label: 'EPS cables', is: draw, limit: epsCapacity(build) }];
     if (feed !== 'cards') return [];
     return parts.slice(0, mostCards).map(({ placed, draw: is }) => ({
       place: placed.path,
