@@ -53,6 +53,7 @@ if (process.argv[2] === 'fast') suite('the fast part', 'vitest.config.mts', ...f
 else {
   step('types', 'node_modules/typescript/bin/tsc', '-p', '.');
   step('types of the core, without Node and DOM', 'node_modules/typescript/bin/tsc', '-p', 'server/src/core');
+  step('types of the panel, with a DOM', 'node_modules/typescript/bin/tsc', '-p', 'client/src/views/panel');
   suite('the fast part', 'vitest.config.mts', ...fast);
   step('what the tests need', 'tests/provide.mjs');
   step('the extension', 'server/tools/package.mjs');

@@ -20,6 +20,7 @@ import { offerNewFiles } from './new-files';
 import { WorkingPages, workingScheme } from './workings';
 import { writeAt } from './write-at';
 import { languageIds } from './languages';
+import { benchSheet } from './views/bench-sheet';
 import { worstGrade } from './views/status';
 
 /** What the server is told of this client. */
@@ -63,6 +64,7 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     answerFiles(client),
     ...worstGrade(languageIds),
     tellOfCursor(client),
+    ...benchSheet(client, context.extensionUri),
     ...register(client, status, pages, () => log.show()),
     ...offerNewFiles(client, reported),
     ...offerFirstSteps(context, reported),

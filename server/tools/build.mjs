@@ -35,6 +35,11 @@ export const bundles = [
   { entry: 'client/src/desktop.ts', out: 'dist/client.js', more: { external: ['vscode'] } },
   { entry: 'server/src/server-worker.ts', out: 'dist/server.worker.js', more: { ...browser, format: 'iife' } },
   { entry: 'client/src/web.ts', out: 'dist/client.web.js', more: { ...browser, external: ['vscode'] } },
+  {
+    entry: 'client/src/views/panel/sheet-script.ts',
+    out: 'dist/sheet-script.js',
+    more: { platform: 'browser', target: 'es2022', format: 'iife' },
+  },
 ].filter(({ entry }) => existsSync(join(root, entry)));
 
 /** The options with which esbuild makes a bundle. */

@@ -28,6 +28,7 @@ const copied = {
   'dist/client.web.js': 'dist/client.web.js',
   'dist/server.js': 'dist/server.js',
   'dist/server.worker.js': 'dist/server.worker.js',
+  'dist/sheet-script.js': 'dist/sheet-script.js',
 };
 
 /** The extension’s manifest; what both packages say, the npm package’s says for both. */

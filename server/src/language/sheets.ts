@@ -46,6 +46,8 @@ export class Sheets {
   /** Sheets whose reader is to be told once when they are others. */
   private readonly watched = new Map<string, Watched>();
   private count = 0;
+  /** A client may know names that another run of the server gave. */
+  private readonly run = Math.random().toString(36).slice(2);
 
   constructor(
     private readonly shared: Shared,
@@ -117,7 +119,7 @@ export class Sheets {
     const isSame = before?.blocks.length === blocks.length && blocks.every((one) => html?.get(one.id) === one.html);
     if (before && isSame) return { ...before, version: judged.version, broken };
     return {
-      id: String(++this.count),
+      id: `${this.run}-${++this.count}`,
       version: judged.version,
       title: sheet.title,
       blocks,

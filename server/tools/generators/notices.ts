@@ -12,6 +12,7 @@ const uses: Record<string, string> = {
   'dist/client.js': 'the extension',
   'dist/server.worker.js': 'the extension in a browser',
   'dist/client.web.js': 'the extension in a browser',
+  'dist/sheet-script.js': 'the extension',
 };
 
 /** The folders of the packages from which bytes went into a bundle. */
