@@ -2,7 +2,9 @@
 
 /** What a page may hold is written here alone; blocks come later, as messages. */
 export function sheetPage({ css, script, nonce }: { css: string; script: string; nonce: string }): string {
-  const policy = `default-src 'none'; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'; base-uri 'none'; form-action 'none'`;
+  const policy =
+    `default-src 'none'; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'; ` +
+    "base-uri 'none'; form-action 'none'";
   return [
     '<!DOCTYPE html>',
     '<html lang="en">',
@@ -47,17 +49,20 @@ body { margin: 0; padding: 0; background: var(--vscode-editor-background); color
   font-family: var(--vscode-font-family); font-size: 13px; line-height: 1.45;
 }
 .sheet h1 { font-size: 26px; font-weight: 600; }
-.sheet h2 { font-size: 16px; font-weight: 600; margin-top: 34px; padding-top: 10px; border-top: 1px solid var(--sheet-hair); }
+.sheet h2 {
+  font-size: 16px; font-weight: 600; margin-top: 34px; padding-top: 10px; border-top: 1px solid var(--sheet-hair);
+}
 .sheet h3 { font-size: 13px; font-weight: 600; }
 .sheet table, .sheet .caution { font-size: 12.5px; }
 .sheet .quiet, .sheet .reasons, .sheet thead th, .sheet .working, .sheet .working caption { font-size: 12px; }
 .sheet .reference { font-size: 11px; border-color: var(--sheet-hair); }
-.sheet .kind { display: none; }
+.sheet .kind, .sheet .head .blanks { display: none; }
 .sheet input[type="checkbox"] { width: 16px; height: 16px; margin-top: 1px; cursor: pointer; }
 .sheet [data-place] { cursor: pointer; }
-.sheet .here:not(g) { box-shadow: inset 3px 0 var(--sheet-ink); }
+.sheet .p-thing :is(rect, path, circle) { pointer-events: all; }
+.sheet .here:not(g) { box-shadow: -4px 0 var(--sheet-ink); }
 .sheet :focus-visible { outline: 2px solid var(--sheet-focus); outline-offset: 2px; }
-.sheet[data-old] { opacity: 0.7; }
+.sheet[data-old] .sheet-picture { filter: grayscale(1); }
 .sheet-status { margin: 0; position: sticky; top: 0; z-index: 1; }
 .sheet-status:not(:empty) {
   padding: 8px 24px; font: 13px/1.4 var(--vscode-font-family); color: var(--vscode-editor-foreground);
@@ -67,11 +72,12 @@ body.vscode-high-contrast .sheet {
   --sheet-quiet: var(--vscode-editor-foreground); --sheet-hair: var(--vscode-contrastBorder);
   --sheet-lit: var(--vscode-editor-background); --sheet-focus: var(--vscode-contrastActiveBorder);
 }
-body.vscode-high-contrast .sheet .here:not(g) { outline: 2px dashed var(--vscode-contrastActiveBorder); }
-body.vscode-high-contrast .sheet[data-old] { opacity: 1; }
+body.vscode-high-contrast .sheet .here:not(g) {
+  box-shadow: none; outline: 2px dashed var(--vscode-contrastActiveBorder); outline-offset: 1px;
+}
 @media (forced-colors: active) {
-  .sheet .here:not(g) { outline: 2px dashed Highlight; }
+  .sheet .here:not(g) { box-shadow: none; outline: 2px dashed Highlight; outline-offset: 1px; }
   .sheet input[type="checkbox"] { appearance: auto; }
 }
-@media (max-width: 520px) { .sheet { padding: 14px 14px 40px; } .sheet-status:not(:empty) { padding: 8px 14px; } }
-@media (prefers-reduced-motion: no-preference) { .sheet[data-old] { transition: opacity 0.15s; } }`;
+@media (max-width: 34em) { .sheet .reasons { margin-left: 14mm; } }
+@media (max-width: 520px) { .sheet { padding: 14px 14px 40px; } .sheet-status:not(:empty) { padding: 8px 14px; } }`;
