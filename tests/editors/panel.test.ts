@@ -1,5 +1,5 @@
-// The bench sheet’s panel in a real browser: what it shows, keeps and says, in every theme, and what no text of a build
-// makes it do.
+// The bench sheet’s panel in a real browser: what it shows, keeps and says, in every theme, and what no text of a
+// build makes it do.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
@@ -173,7 +173,8 @@ describe.skipIf(missing)('the panel', () => {
     const outline = 'getComputedStyle(document.activeElement).outlineStyle';
     expect(await page.evaluate(outline)).toBe('solid');
     const stops =
-      "[...document.querySelectorAll('main > *')].map((one) => one.querySelectorAll('[data-place][tabindex=\"0\"]').length)";
+      "[...document.querySelectorAll('main > *')].map((one) => " +
+      'one.querySelectorAll(\'[data-place][tabindex="0"]\').length)';
     expect(Math.max(...(await page.evaluate<number[]>(stops)))).toBe(1);
     const box = page.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).locator('input');
     await box.focus();
@@ -228,7 +229,8 @@ describe.skipIf(missing)('the panel', () => {
     const page = await show();
     const html =
       '<div><img src="http://example.org/a.png" onerror="window.ran = 1"><script>window.ran = 2</script>' +
-      '<svg onload="window.ran = 3"></svg><p style="color: red">red</p><iframe src="http://example.org/"></iframe></div>';
+      '<svg onload="window.ran = 3"></svg><p style="color: red">red</p>' +
+      '<iframe src="http://example.org/"></iframe></div>';
     await panel.send({ ...(whole(sheet) as object), order: ['x'], blocks: [{ id: 'x', html }] });
     await page.waitForTimeout(200);
     expect(await page.evaluate('window.ran')).toBeUndefined();
