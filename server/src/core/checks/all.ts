@@ -150,6 +150,7 @@ import lanesOversubscribed from './slots/lanes-oversubscribed';
 import linkGenerationLower from './slots/link-generation-lower';
 import riserSlower from './slots/riser-slower';
 import slotNotSplit from './slots/slot-not-split';
+import slotOffWithProcessor from './slots/slot-off-with-processor';
 import arrayCapacityShort from './storage/array-capacity-short';
 import arrayDriveShingled from './storage/array-drive-shingled';
 import arrayRebuildRisky from './storage/array-rebuild-risky';
@@ -382,6 +383,7 @@ export const checks: readonly Check[] = [
   linkGenerationLower,
   riserSlower,
   slotNotSplit,
+  slotOffWithProcessor,
   arrayCapacityShort,
   arrayDriveShingled,
   arrayRebuildRisky,

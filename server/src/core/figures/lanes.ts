@@ -16,15 +16,11 @@ import {
   type Missing,
 } from './figure';
 import { memo, memoOf } from './memo';
+import { withProcessor } from './processor-slots';
+import type { End } from './processor-slots';
 import { effectsOn, seatOf, type Effect, type Seat, type Seated, type Slot } from './slots';
 
 const linkSource = 'PCI Express Base Specification: line rate × coding ÷ 8';
-
-/** One end of a PCIe link. */
-export interface End {
-  readonly lanes: Figure;
-  readonly generation: Figure;
-}
 
 /** What a stated PCIe link says; unknown where it is absent or of another bus. */
 export function endOf(link: Fact<Link>, of: string, words = `link of ${of}`): End {
@@ -45,7 +41,7 @@ export function endOf(link: Fact<Link>, of: string, words = `link of ${of}`): En
  * What a slot is wired for; an M.2 socket that carries no PCIe has no lanes. Worked out once, for all parts that
  * might go in.
  */
-export const wiringOf = memoOf((_: Build, slot: Slot): End => wired(slot, slot.$.name));
+export const wiringOf = memoOf((build: Build, slot: Slot): End => withProcessor(build, slot, wired(slot, slot.$.name)));
 
 function wired(slot: Slot, name: string): End {
   const { carries } = slot;

@@ -1,8 +1,9 @@
 // Figures of every link of a part, side by side: where its lanes come from, what it reaches, what it could use.
 import type { Build } from '../build/build';
 import { linkRateBytesPerSecond } from '../trade/links';
+import type { End } from './processor-slots';
 import { known, least, missing, unknown, copyWith, writtenAt, type Figure, type Missing } from './figure';
-import { endOf, endsOf, linkRate, reached, uplinkEnds, type End } from './lanes';
+import { endOf, endsOf, linkRate, reached, uplinkEnds } from './lanes';
 import { memo } from './memo';
 import { seatOf, seated, type Seated } from './slots';
 import { driveLinkRate, type Drive } from './storage';

@@ -150,6 +150,7 @@ export const CHECK_IDS: readonly string[] = [
   'link-generation-lower',
   'riser-slower',
   'slot-not-split',
+  'slot-off-with-processor',
   'array-capacity-short',
   'array-drive-shingled',
   'array-rebuild-risky',

@@ -52,6 +52,19 @@ const slot = group(
       '[4x4, 8+8]',
       { printed: 'The handbook’s page on firmware settings, under bifurcation.' },
     ),
+    'by-processor': list(
+      group(
+        {
+          family: text('The processor family.', 'Calder C6', inSupportList),
+          lanes: count('Lanes that the slot has with it; 0 where it is switched off.', '8', inTable),
+          generation: count('PCIe generation that it runs at most with it.', '4', { least: 1, ...inTable }),
+        },
+        'The slot with one processor family.',
+      ),
+      'What the slot has with processor families that give it something else.',
+      '[{ family: Calder C6, lanes: 8, generation: 4 }]',
+      onSharing,
+    ),
     from: choice(['processor', 'chipset'], 'Where its lanes come from.', { spellings: LANES_FROM_WORDS, ...inDiagram }),
     position: count('Which expansion opening of the case it lines up with, from the processor down.', '1', {
       least: 1,

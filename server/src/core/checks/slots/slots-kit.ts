@@ -1,7 +1,8 @@
 // What checks of cards share: the cards themselves, their slots, and moves to free ones.
 import type { Build, Placed } from '../../build/build';
 import { figure, least, type Figure } from '../../figures/figure';
-import { endOf, linkRate, reached, riserOf, sourceGeneration, wiringOf, type End } from '../../figures/lanes';
+import type { End } from '../../figures/processor-slots';
+import { endOf, linkRate, reached, riserOf, sourceGeneration, wiringOf } from '../../figures/lanes';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { freeSlots, seatOf, type Slot } from '../../figures/slots';
 import { atLeast, atMost } from '../../figures/truth';
