@@ -31,7 +31,7 @@ export function lineFor({ parts: { processor } }: Build, slot: Slot): Line | und
   return { ...(row ? { row } : {}), missingFacts: [], decidedBy: [family, slot['by-processor']] };
 }
 
-/** A slot’s wiring with the build’s processor: as its line says, or what any line may say while the family is unknown. */
+/** A slot’s wiring with the build’s processor: as its line says; while the family is unknown, what any line may say. */
 export function withProcessor(build: Build, slot: Slot, end: End): End {
   const line = lineFor(build, slot);
   if (!line) return end;
