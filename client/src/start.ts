@@ -19,6 +19,7 @@ import { offerFirstSteps } from './first-steps';
 import { offerNewFiles } from './new-files';
 import { WorkingPages, workingScheme } from './workings';
 import { writeAt } from './write-at';
+import { indentAsSet } from './indentation';
 import { languageIds } from './languages';
 import { benchSheet } from './views/bench-sheet';
 import { worstGrade } from './views/status';
@@ -46,6 +47,7 @@ function selector(): { language: string; scheme: string }[] {
 
 /** Starts everything; what is made here ends with the extension. */
 export async function start(context: ExtensionContext, make: MakeClient): Promise<void> {
+  indentAsSet();
   const log = window.createOutputChannel('Fettle', { log: true });
   const client = make({
     documentSelector: selector(),

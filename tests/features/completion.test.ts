@@ -365,6 +365,24 @@ describe('as someone writes', () => {
     expect(offered('¦').labels.slice(0, 5)).toEqual(['format', 'build', 'purpose', 'place', 'parts']);
   });
 
+  test('what is written on behind a blank is still the same value', () => {
+    const climate = (value: string) => offered(`place:\n  ambient: ${value}\n`, undefined, true);
+    for (const value of ['26 ¦', '26 °¦', '26 °C¦']) {
+      expect(climate(value).labels).toContain('26 °C');
+      expect(climate(value).take('26 °C')).toBe('place:\n  ambient: 26 °C\n');
+    }
+    expect(
+      offered('parts:\n  fans:\n    - { mount: front ¦ }\n').items.map(({ textEdit }) => textEdit.range.start),
+    ).toEqual(offered('parts:\n  fans:\n    - { mount: front¦ }\n').items.map(({ textEdit }) => textEdit.range.start));
+    const steps = offered('steps:\n  - fit M.2 ¦\n');
+    expect(steps.take('fit M.2 drive')).toBe('steps:\n  - fit M.2 drive\n');
+  });
+
+  test('beside a value that is whole stands no other', () => {
+    expect(offered('place:\n  ambient: ¦ 26 °C\n', undefined, true).labels).toEqual([]);
+    expect(offered('parts:\n  board: { use: norrvik/b7-forge, firmware: "1.08" ¦ }\n').labels).toEqual([]);
+  });
+
   test('a number is offered with its unit; an empty value has the unit with room for the number', () => {
     expect(offered('parts:\n  cooler: { height: 158¦ }\n').take('158 mm')).toBe(
       'parts:\n  cooler: { height: 158 mm }\n',

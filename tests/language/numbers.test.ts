@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { ClientCapabilities, CodeLens, InlayHint } from 'vscode-languageserver-protocol/node';
 import { TestClient } from '../support/client';
+import { Clock } from '../support/clock';
 
 const build = (name: string): string =>
   `format: 1\nbuild: ${name}\nparts:\n  cooler: { use: boreas/tower }\n  case: { use: tarn/mid }\n`;
@@ -113,6 +114,24 @@ describe('lenses', () => {
       title: expect.stringMatching(/worst|nothing/),
       command: 'fettle.showFindings',
     });
+  });
+
+  test('above a build are as calm as its findings while someone writes', async () => {
+    client.dispose();
+    const clock = new Clock();
+    client = new TestClient(files, clock.after);
+    let asked = 0;
+    client.connection.onRequest('workspace/codeLens/refresh', () => void asked++);
+    await client.start({ workspace: { codeLens: { refreshSupport: true } } });
+    await client.open(desk);
+    const before = (await lens(desk)).command!.title;
+    await client.type(desk, 'cooler:', 'coolr:');
+    expect(before).toBe('worst: note (1)');
+    expect((await lens(desk)).command!.title).toBe(before);
+    expect(asked).toBe(0);
+    clock.pass();
+    await expect.poll(() => asked).toBe(1);
+    expect((await lens(desk)).command!.title).toMatch(/^worst: stop/);
   });
 
   test('above a part file say who uses it, and what its unsaved text does to them', async () => {

@@ -29,6 +29,8 @@ export function values(spot: Spot): CompletionList {
   const { at, view } = spot;
   const nothing: CompletionList = { isIncomplete: false, items: [] };
   if (at.where === 'key' || (at.where === 'gap' && at.map && !at.entry && !at.list)) return nothing;
+  // Beside a value that is whole, another would make two of it.
+  if (at.where === 'gap' && at.node?.type === 'scalar' && at.node.style !== 'empty') return nothing;
   const meaning = meaningOf(view.doc, at.path);
   const field = meaning?.field && scalarAt(at, meaning.field);
   if (!meaning || !field) return nothing;

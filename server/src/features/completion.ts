@@ -26,9 +26,18 @@ export function completion(view: View, position: Position, options: CompletionOp
   const offset = view.doc.lines.offsetAt(position);
   const at = nodeAt(view.doc.parsed, offset);
   if (!at) return { isIncomplete: false, items: [] };
-  const spot: Spot = { view, at, offset, options };
+  const spot: Spot = { view, at: writtenOn(at, view.doc.text, offset), offset, options };
   const { isIncomplete, items } = values(spot);
   return { isIncomplete, items: [...keys(spot), ...items] };
+}
+
+/** Behind a plain value and a blank stands more of that value: a unit behind its number, a name of several words. */
+function writtenOn(at: At, text: string, offset: number): At {
+  const { node } = at;
+  if (at.where !== 'gap' || node?.type !== 'scalar' || node.style !== 'plain') return at;
+  const { start, end } = node.span;
+  if (end > offset || !/^[ \t]*$/.test(text.slice(end, offset))) return at;
+  return { ...at, where: 'value', prefix: text.slice(start, offset), replace: { start, end: offset } };
 }
 
 /** Where a key would stand: on a key, in a gap of a map, or on a line of its own below a key without value. */

@@ -6,6 +6,7 @@ import { wallPower } from '../core/figures/mains';
 import { show } from '../core/figures/sentence';
 import type { Finding, Judgement } from '../core/judge/finding';
 import type { Doc } from '../core/parts/doc';
+import { dataOfFindings, keyOfData, type DiagnosticData } from './diagnostic-data';
 import type { Range, View } from './shapes';
 
 /** Where the lens of a file stands: above what says what it is. */
@@ -18,20 +19,21 @@ export function lensRange({ kind, parsed: { root }, lines }: Doc): Range | undef
 const digits = 4;
 const powerDigits = 3;
 
-/** What a build comes to: the worst that was found, power from the wall, the price. */
-export function buildTitle({ build, judgement }: View): string {
+/** What a build comes to: the worst that was found and is not held back, power from the wall, the price. */
+export function buildTitle({ build, judgement }: View, waiting: readonly DiagnosticData[] = []): string {
   const watts = build && wallPower(build);
   const cost = build && statedCost(build);
   return [
-    worstWords(judgement),
+    worstWords(judgement, new Set(waiting.map(keyOfData))),
     ...(watts ? [`${isBounded(watts) ? show(watts, 'W', powerDigits) : '? W'} from the wall`] : []),
     ...(cost && isBounded(cost) ? [show(cost, cost.unit, digits)] : []),
   ].join(' · ');
 }
 
 /** Grades are few words; what was accepted is not counted. */
-function worstWords({ findings }: Judgement): string {
-  const open = findings.filter(({ accepted }) => !accepted);
+function worstWords({ findings }: Judgement, waiting: ReadonlySet<string>): string {
+  const data = dataOfFindings(findings);
+  const open = findings.filter((one) => !one.accepted && !waiting.has(keyOfData(data.get(one)!)));
   const [worst] = open;
   if (!worst) return 'nothing found';
   const { length } = open.filter(({ grade }) => grade === worst.grade);

@@ -8,6 +8,7 @@ import {
   type InlayHint,
   type ServerCapabilities,
 } from 'vscode-languageserver/node';
+import type { DiagnosticData } from '../features/diagnostic-data';
 import { hintsIn, printed, tooltipOf, type Told } from '../features/inlay-hints';
 import { buildTitle, lensRange, partTitle } from '../features/lenses';
 import type { Location } from '../features/shapes';
@@ -16,7 +17,7 @@ import type { AnalyzedFile } from '../session/session';
 import type { Asker } from '../session/use-index';
 import type { Across } from './across';
 import type { Client } from './client';
-import type { Shared } from './findings';
+import type { Findings, Shared } from './findings';
 import { guarded } from './guard';
 import type { HintSettings } from './requests';
 import { unsavedChanges } from './unsaved';
@@ -67,7 +68,7 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
 }
 
 /** Registers the lenses. What they say is worked out when they are looked at. */
-export function answerLenses(shared: Shared, across: Across, pause: () => Promise<void>): void {
+export function answerLenses(shared: Shared, findings: Findings, across: Across, pause: () => Promise<void>): void {
   const { connection, log, session } = shared;
   connection.onRequest(
     CodeLensRequest.type,
@@ -84,11 +85,20 @@ export function answerLenses(shared: Shared, across: Across, pause: () => Promis
       const { uri } = lens.data as { uri: string };
       const judged = await session.judge(uri);
       if (!judged) return lens;
+      if (judged.build) return { ...lens, command: commandAbove(shared, judged, findings.waiting(uri, judged)) };
       const asker: Asker = { stopped: () => token.isCancellationRequested };
       return { ...lens, command: await commandFor(shared, across, judged, asker, pause) };
     }),
   );
 }
+
+type Command = NonNullable<CodeLens['command']>;
+
+/** Above a build: as calm as its findings, which wait while someone writes. */
+const commandAbove = ({ client }: Shared, judged: AnalyzedFile, waiting: readonly DiagnosticData[]): Command => ({
+  title: buildTitle(judged, waiting),
+  command: client.own.lenses === true ? 'fettle.showFindings' : '',
+});
 
 async function commandFor(
   shared: Shared,
@@ -96,9 +106,8 @@ async function commandFor(
   judged: AnalyzedFile,
   asker: Asker,
   pause: () => Promise<void>,
-): Promise<NonNullable<CodeLens['command']>> {
+): Promise<Command> {
   const leads = shared.client.own.lenses === true;
-  if (judged.build) return { title: buildTitle(judged), command: leads ? 'fettle.showFindings' : '' };
   const { title, uses } = await partLens(shared, across, judged, asker, pause);
   const position = lensRange(judged.doc)?.start;
   return leads && uses.length > 0

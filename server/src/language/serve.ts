@@ -153,7 +153,7 @@ class Server {
     answerOutline(shared, this.across);
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
     answerHints(shared, shared.settings.hintsFor);
-    answerLenses(shared, this.across, this.environment.pause);
+    answerLenses(shared, this.findings, this.across, this.environment.pause);
     this.sheets.register();
     this.registerFindings();
   }
@@ -204,6 +204,7 @@ class Server {
 
   private settled(uris: readonly string[]): void {
     this.documents.settled(uris);
+    if (uris.length > 0) this.refreshes.all();
     this.sheets.settled();
   }
 
