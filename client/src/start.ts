@@ -54,6 +54,12 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     initializationOptions: own,
     outputChannel: log,
     markdown: { isTrusted: false, supportHtml: false },
+    // Names of parts lead to their files as definitions do. The line that the editor draws under each link looks like a
+    // finding, so only addresses are links here.
+    middleware: {
+      provideDocumentLinks: async (document, token, next) =>
+        (await next(document, token))?.filter(({ target }) => target?.scheme === 'https'),
+    },
     diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },
   });
   const status = statusItem();

@@ -4,11 +4,22 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { provide, reportMissing } from './support/needs';
-import { mendedText, removeFolder, repository, scenario, vsixPath, workspaceCopy } from './support/scenario';
+import {
+  mendedText,
+  removeFolder,
+  repository,
+  samplesCopy,
+  scenario,
+  tideWindow,
+  vsixPath,
+  workspaceCopy,
+} from './support/scenario';
 import { runInHost, type HostResults, type Mode } from './workbench/host';
 import { startBrowser, type Browser } from './workbench/page';
 import { lookAtScreen, type Screen } from './workbench/screen';
 import { startWorkbench, type Workbench } from './workbench/server';
+
+const WHOLE_LIMIT_MS = 300_000;
 
 const hostSteps = [
   'starts with a build and knows its kinds of file',
@@ -29,6 +40,12 @@ const hostSteps = [
   'checks files on request that nobody has open',
   'finds the mistake again after a restart',
 ];
+
+/** Has a misspelled key on its last line. */
+const shortBuild = {
+  text: 'format: 1\nbuild: Typed\nplace:\n  ambient: 24 °C\n  flor: vinyl',
+  finding: 'unknown-key 4',
+};
 
 /** The extension runs in a browser without a server only when its manifest names an entry for that. */
 const { browser: workerEntry } = JSON.parse(readFileSync(join(repository, 'client/package.json'), 'utf8')) as {
@@ -67,7 +84,9 @@ describe.skipIf(missing)('VS Code', () => {
           scenario,
           mode,
           mended: mendedText(),
+          typed: shortBuild,
           steps: hostSteps,
+          stepLimitMs: 15_000,
         });
       } finally {
         removeFolder(workspace);
@@ -80,6 +99,26 @@ describe.skipIf(missing)('VS Code', () => {
       expect(results[step], 'the step did not run').toBeDefined();
       expect(results[step]?.error ?? '').toBe('');
     });
+  });
+
+  test('a whole build is typed in calm, with a list wherever something fits', { timeout: WHOLE_LIMIT_MS }, async () => {
+    const step = 'is calm while a build is typed key by key';
+    const workspace = samplesCopy();
+    try {
+      const { [step]: result } = await runInHost(workbench, browser, workspace, {
+        scenario,
+        mode: { name: 'a whole build', trusted: true, host: 'process' },
+        mended: '',
+        typed: { text: tideWindow, finding: 'cooler-too-tall 13' },
+        steps: [step],
+        stepLimitMs: WHOLE_LIMIT_MS - 60_000,
+      });
+      process.stderr.write(`VS Code, a whole build: ${JSON.stringify(result)}\n`);
+      expect(result?.error ?? '').toBe('');
+      expect(result?.measured?.keysTyped).toBeGreaterThan(600);
+    } finally {
+      removeFolder(workspace);
+    }
   });
 
   describe('on the screen', () => {

@@ -76,6 +76,17 @@ export function workspaceCopy({ mistaken = false } = {}): string {
   return folder;
 }
 
+/** A copy of the sample workspace, with further texts in it by their paths. */
+export function samplesCopy(more: Readonly<Record<string, string>> = {}): string {
+  const folder = temporaryFolder('samples');
+  cpSync(join(repository, 'samples'), folder, { recursive: true });
+  for (const [path, text] of Object.entries(more)) writeFileSync(join(folder, path), text);
+  return folder;
+}
+
+/** A whole small build of the samples' parts, which is typed key by key. */
+export const tideWindow = readFileSync(join(here, 'tide-window.pcbuild.yaml'), 'utf8').trimEnd();
+
 function goodText(): string {
   return readFileSync(join(here, 'workspace', scenario.build), 'utf8');
 }

@@ -1,12 +1,15 @@
-// Two pictures of the workbench at work: a build with a mistake, its hover and the Problems list; then its fixes.
-import { cpSync, mkdirSync, renameSync } from 'node:fs';
+// Draws pictures of the workbench at work: each scene in a window of its own, made small, and put in place when whole.
+import { mkdirSync, renameSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import type { Page } from 'playwright-core';
-import { providePackages, provideWorkbench } from '../../provide.mjs';
-import { places, removeFolder, scenario, temporaryFolder, vsixPath, workspaceCopy } from '../support/scenario';
-import { openFile, startBrowser } from './page';
-import { showHover, showMenu, showProblems } from './screen';
+import { runGroup } from '../../tools/group.mjs';
+import { programPath, providePackages, provideWorkbench } from '../../provide.mjs';
+import { removeFolder, samplesCopy, vsixPath } from '../support/scenario';
+import { openFile, startBrowser, type Browser } from './page';
+import { scenes, themes, type Scene } from './scenes';
 import { startWorkbench, type Workbench } from './server';
+
+const SIZE = { width: 1200, height: 750 };
+const MOST_BYTES = 150_000;
 
 /** Only what the picture is about is on it. */
 const settings = {
@@ -18,65 +21,60 @@ const settings = {
   'breadcrumbs.enabled': false,
   'editor.minimap.enabled': false,
   'editor.fontSize': 15,
+  'editor.cursorBlinking': 'solid',
   'editor.hover.above': false,
   'editor.occurrencesHighlight': 'off',
-  'workbench.colorTheme': 'Default Light Modern',
+  'remote.autoForwardPorts': false,
 };
 
-/** What is on the picture: a file, and where in it the hover opens. */
-export interface Shown {
-  workspace: string;
-  file: { path: string; line: number; column: number };
-}
-
-/** Where the two pictures go: the one with the hover, and the one with the fixes. */
-export interface Targets {
-  hover: string;
-  fixes: string;
-}
-
-/** Draws the pictures; each replaces an older one only when it is whole. Throws when something is not there. */
-export async function drawPictures(targets: Targets, shown?: Shown): Promise<void> {
+/** Draws the scenes of these names, or all, into `folder`. Throws when something is not there. */
+export async function drawPictures(folder: string, names: readonly string[]): Promise<void> {
+  const unknown = names.filter((name) => !scenes.some((scene) => scene.name === name));
+  if (unknown.length > 0) throw new Error(`There is no scene ${unknown.join(', ')}.`);
   const say = (text: string) => process.stderr.write(`${text}\n`);
-  const { message } = await providePackages(['chromium'], say);
+  const { message } = await providePackages(['chromium', 'pngquant'], say);
   if (message) throw new Error(message);
   const workbench = await startWorkbench(await provideWorkbench(say), vsixPath);
-  const workspace = shown ? temporaryFolder('workspace') : workspaceCopy({ mistaken: true });
-  if (shown) cpSync(shown.workspace, workspace, { recursive: true });
-  try {
-    workbench.configure(settings);
-    await draw(workbench, workspace, shown?.file ?? mistakenPlace(), targets);
-  } finally {
-    removeFolder(workspace);
-    await workbench.end();
-  }
-  say(`Drawn: ${targets.hover}, ${targets.fixes}`);
-}
-
-function mistakenPlace(): Shown['file'] {
-  const { line, key } = places();
-  return { path: scenario.build, line: line + 1, column: key + 1 };
-}
-
-async function draw(workbench: Workbench, workspace: string, file: Shown['file'], targets: Targets): Promise<void> {
   const browser = await startBrowser();
   try {
-    const page = await browser.context.newPage();
-    await openFile(page, workbench, workspace, file);
-    await page.keyboard.press('Control+KeyB'); // closes the side bar
-    await showProblems(page, file.path.split('/').at(-1)!);
-    await showHover(page, '');
-    await shoot(page, targets.hover);
-    await showMenu(page);
-    await shoot(page, targets.fixes);
+    for (const scene of scenes.filter(({ name }) => names.length === 0 || names.includes(name))) {
+      const target = resolve(folder, `${scene.name}.png`);
+      await draw(workbench, browser, scene, target);
+      say(`Drawn: ${target}, ${statSync(target).size} bytes`);
+    }
   } finally {
     await browser.close();
+    await workbench.end();
   }
 }
 
-async function shoot(page: Page, target: string): Promise<void> {
-  const unfinished = `${resolve(target)}.unfinished.png`;
-  mkdirSync(dirname(unfinished), { recursive: true });
-  await page.screenshot({ path: unfinished });
-  renameSync(unfinished, target);
+async function draw(workbench: Workbench, browser: Browser, scene: Scene, target: string): Promise<void> {
+  const workspace = samplesCopy(scene.more);
+  workbench.configure({ ...settings, 'workbench.colorTheme': themes[scene.theme], ...scene.settings });
+  const page = await browser.context.newPage();
+  mkdirSync(dirname(target), { recursive: true });
+  try {
+    await page.setViewportSize(SIZE);
+    await openFile(page, workbench, workspace, scene.file);
+    await page.keyboard.press('Control+KeyB'); // closes the side bar
+    await scene.act(page);
+    if ((await page.locator('.notification-toast').count()) > 0) throw new Error(`${scene.name}: a notice is shown`);
+    await page.screenshot({ path: `${target}.unfinished.png` });
+    await makeSmall(`${target}.unfinished.png`, target);
+  } catch (error) {
+    await page.screenshot({ path: `${target}.failed.png` });
+    throw error;
+  } finally {
+    await page.close();
+    removeFolder(workspace);
+  }
+}
+
+/** A screen has few colours: 256 of them are enough. */
+async function makeSmall(picture: string, target: string): Promise<void> {
+  const words = ['--force', '--strip', '--speed', '1', '--output', picture, '256', '--', picture];
+  const { status, output } = await runGroup(programPath('pngquant')!, words, { limitMs: 60_000 });
+  if (status !== 0) throw new Error(`pngquant: ${output}`);
+  if (statSync(picture).size > MOST_BYTES) throw new Error(`${target} would hold more than ${MOST_BYTES} bytes`);
+  renameSync(picture, target);
 }

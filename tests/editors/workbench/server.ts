@@ -18,7 +18,7 @@ export interface Workbench {
 
 const INSTALL_LIMIT_MS = 60_000;
 const START_LIMIT_MS = 30_000;
-const LIFE_LIMIT_MS = 300_000;
+const LIFE_LIMIT_MS = 600_000;
 
 const quiet = {
   'telemetry.telemetryLevel': 'off',
