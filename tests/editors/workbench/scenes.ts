@@ -51,7 +51,10 @@ async function typeUntilListed(page: Page, typed: string, text: string): Promise
 
 /** The server has answered with its numbers. */
 async function settled(page: Page): Promise<void> {
-  await page.locator('.codelens-decoration', { hasText: /worst|nothing/ }).first().waitFor({ timeout: LOOK_LIMIT_MS });
+  await page
+    .locator('.codelens-decoration', { hasText: /worst|nothing/ })
+    .first()
+    .waitFor({ timeout: LOOK_LIMIT_MS });
   await page.waitForTimeout(1_000);
 }
 
