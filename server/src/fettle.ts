@@ -3,6 +3,7 @@ import { version } from '../../package.json';
 import { run } from './command/run';
 import { languageFor } from './core/words/languages';
 import { createFiles } from './host/create';
+import { openRevision } from './host/git';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
 
@@ -21,6 +22,7 @@ void run(process.argv.slice(2), {
   language: () => languageFor(LC_ALL || LC_MESSAGES || LANG),
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
+  revision: (revision) => openRevision(here, revision, process.env),
   sink: (path) => fileSink(here, path),
   create: (files) => createFiles(here, files),
 }).then((status) => (process.exitCode = status));

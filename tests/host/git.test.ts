@@ -35,8 +35,8 @@ describe('a revision', () => {
 
   it('says what was committed, whatever lies in the folder now', () => {
     const host = open('HEAD');
-    expect(host.read('', 'benches/desk.pcbuild.yaml')).toBe(desk);
-    expect(host.read('', 'benches/none.pcbuild.yaml')).toBeUndefined();
+    expect(host.read(repository.folder, 'benches/desk.pcbuild.yaml')).toBe(desk);
+    expect(host.read(repository.folder, 'benches/none.pcbuild.yaml')).toBeUndefined();
   });
 
   it('finds and lists as the folder does', () => {
@@ -52,18 +52,20 @@ describe('a revision', () => {
       ]);
     }
     const listed = node.list(repository.folder, '');
-    expect(host.list('', '')).toEqual(Array.isArray(listed) && listed.filter(({ name }) => name !== '.git'));
-    expect(host.list('', 'none')).toBeUndefined();
+    expect(host.list(repository.folder, '')).toEqual(
+      Array.isArray(listed) && listed.filter(({ name }) => name !== '.git'),
+    );
+    expect(host.list(repository.folder, 'none')).toBeUndefined();
   });
 
   it('is named from a folder below the repository’s top', () => {
     const host = open('HEAD', join(repository.folder, 'benches'));
     const found = host.find('desk.pcbuild.yaml');
-    expect(found).toEqual({ kind: 'file', root: '', name: 'benches/desk.pcbuild.yaml', isMarked: true });
-    expect([host.shown('', 'benches/desk.pcbuild.yaml'), host.shown('', 'fettle.yaml')]).toEqual([
-      'desk.pcbuild.yaml',
-      '../fettle.yaml',
-    ]);
+    expect(found).toEqual({ kind: 'file', root: repository.folder, name: 'benches/desk.pcbuild.yaml', isMarked: true });
+    expect([
+      host.shown(repository.folder, 'benches/desk.pcbuild.yaml'),
+      host.shown(repository.folder, 'fettle.yaml'),
+    ]).toEqual(['desk.pcbuild.yaml', '../fettle.yaml']);
     expect(host.find('../../else')).toEqual({ trouble: 'leads out of the workspace, so it is not read.' });
   });
 
@@ -98,14 +100,14 @@ describe('what a tree holds', () => {
     for (const [name, target] of links) symlinkSync(target, join(repository.folder, name));
     repository.commit('links');
     const host = open('HEAD');
-    expect(host.read('', 'inside.pcbuild.yaml')).toBe(desk);
-    expect(host.read('', 'folder/desk.pcbuild.yaml')).toBe(desk);
+    expect(host.read(repository.folder, 'inside.pcbuild.yaml')).toBe(desk);
+    expect(host.read(repository.folder, 'folder/desk.pcbuild.yaml')).toBe(desk);
     for (const name of ['absolute', 'above', 'circle'])
-      expect(host.read('', `${name}.pcbuild.yaml`), name).toEqual({
+      expect(host.read(repository.folder, `${name}.pcbuild.yaml`), name).toEqual({
         trouble: 'leads out of the workspace, so it is not read.',
       });
-    expect(host.read('', 'dangling.pcbuild.yaml')).toBeUndefined();
-    const listed = host.list('', '');
+    expect(host.read(repository.folder, 'dangling.pcbuild.yaml')).toBeUndefined();
+    const listed = host.list(repository.folder, '');
     expect(Array.isArray(listed) && listed.filter(({ kind }) => kind === 'link').map(({ target }) => target)).toEqual([
       undefined,
       undefined,
@@ -129,7 +131,7 @@ describe('what a tree holds', () => {
     repository.git('commit', '-q', '-m', 'submodule');
     const host = open('HEAD');
     const why = (name: string): string => {
-      const read = host.read('', name);
+      const read = host.read(repository.folder, name);
       return isTrouble(read) ? read.trouble : 'read';
     };
     expect(why('huge.pcbuild.yaml')).toContain('is larger than');
@@ -151,8 +153,9 @@ describe('what a tree holds', () => {
     for (const name of names) repository.write(name, desk);
     repository.commit('odd');
     const host = open('HEAD');
-    for (const name of names) expect(host.read('', name), name).toBe(desk);
-    expect((host.list('', '') as { name: string }[]).map(({ name }) => name).sort()).toEqual([...names].sort());
+    for (const name of names) expect(host.read(repository.folder, name), name).toBe(desk);
+    const listed = host.list(repository.folder, '');
+    expect(Array.isArray(listed) && listed.map(({ name }) => name).sort()).toEqual([...names].sort());
   });
 
   it('is read by its own ids, whatever stands in for an object', () => {
@@ -161,7 +164,7 @@ describe('what a tree holds', () => {
     repository.write('desk.pcbuild.yaml', 'format: 1\nbuild: Other\n');
     const second = repository.commit('second');
     repository.git('replace', first, second);
-    expect(open(first).read('', 'desk.pcbuild.yaml')).toBe(desk);
+    expect(open(first).read(repository.folder, 'desk.pcbuild.yaml')).toBe(desk);
   });
 });
 
@@ -231,8 +234,8 @@ describe('a hostile repository', () => {
   it('has nothing run while a revision is read', () => {
     laid();
     const host = open('main');
-    expect(host.read('', 'desk.pcbuild.yaml')).toBe(desk);
-    expect(host.list('', '')).toHaveLength(3);
+    expect(host.read(repository.folder, 'desk.pcbuild.yaml')).toBe(desk);
+    expect(host.list(repository.folder, '')).toHaveLength(3);
     expect(existsSync(canary())).toBe(false);
   });
 
@@ -265,7 +268,7 @@ describe('a hostile repository', () => {
       GIT_CONFIG_VALUE_0: program,
       GIT_TRACE: canary(),
     };
-    expect(open('main', repository.folder, env).read('', 'desk.pcbuild.yaml')).toBe(desk);
+    expect(open('main', repository.folder, env).read(repository.folder, 'desk.pcbuild.yaml')).toBe(desk);
     expect(existsSync(canary())).toBe(false);
   });
 
@@ -285,7 +288,7 @@ describe('a hostile repository', () => {
     for (const url of [`ext::${program}`, repository.folder, 'ssh://nowhere.invalid/x', 'trap::x']) {
       set('remote.far.url', url);
       const host = openRevision(repository.folder, 'main', process.env);
-      const read = isTrouble(host) ? host : host.read('', 'other.pcbuild.yaml');
+      const read = isTrouble(host) ? host : host.read(repository.folder, 'other.pcbuild.yaml');
       expect(isTrouble(read), url).toBe(true);
     }
     expect(existsSync(canary())).toBe(false);

@@ -16,21 +16,26 @@ export interface Ran {
 
 /** As the command, its messages in a language of one’s own. */
 export const fettleIn = (language: Language, files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
-  ran(files, words, () => language);
+  ran({}, files, words, () => language);
 
 /** `files` by path, or a host of one’s own. `words` are what follows `fettle` on the command line. */
 export const fettle = (files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
-  ran(files, words, english);
+  ran({}, files, words, english);
+
+/** The same where the repository has revisions. */
+export const fettleAmong = (revisions: Revisions, files: Files, ...words: string[]): Promise<Ran> =>
+  ran(revisions, files, words, english);
+
+type Files = Record<string, string> | Host;
+type Revisions = Readonly<Record<string, Files>>;
 
 async function ran(
-  files: Record<string, string> | Host,
+  revisions: Revisions,
+  files: Files,
   words: readonly string[],
   language: () => Language,
 ): Promise<Ran> {
-  const host: Host =
-    typeof files.read === 'function'
-      ? (files as Host)
-      : new MemoryHost(Object.entries(files as Record<string, string>));
+  const host = hostOf(files);
   const written = new Map<string, string>();
   let out = '';
   let err = '';
@@ -48,6 +53,10 @@ async function ran(
         written.set(path, text);
       }
     },
+    revision: (name) =>
+      Object.hasOwn(revisions, name)
+        ? Object.assign(hostOf(revisions[name]!), { id: '0123456789'.repeat(4) })
+        : { trouble: 'names no commit of this repository.' },
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };
@@ -56,3 +65,6 @@ async function ran(
   const status = await run(words, world);
   return { status, out, err, files: written };
 }
+
+const hostOf = (files: Record<string, string> | Host): Host =>
+  typeof files.read === 'function' ? (files as Host) : new MemoryHost(Object.entries(files as Record<string, string>));

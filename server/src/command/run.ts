@@ -5,6 +5,7 @@ import type { Language } from '../core/words/language';
 import { languageIn, type Tag, tags } from '../core/words/languages';
 import { safe } from '../report/layout';
 import { addCheck } from './check';
+import { addCompare } from './compare';
 import { addExplain } from './explain';
 import { addGuide } from './guide';
 import { addMissing } from './missing';
@@ -14,7 +15,7 @@ import { addSheet } from './sheet';
 import { addSwap } from './swap';
 import { Refusal, type Status, type World } from './world';
 
-const subCommands = [addCheck, addExplain, addGuide, addMissing, addNew, addOrder, addSheet, addSwap];
+const subCommands = [addCheck, addCompare, addExplain, addGuide, addMissing, addNew, addOrder, addSheet, addSwap];
 
 /** Runs the command with the words that follow its name. Never throws. */
 export async function run(words: readonly string[], world: World): Promise<Status> {

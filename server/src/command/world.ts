@@ -1,5 +1,5 @@
 // What a command is given of the world: files, a day, a place to write.
-import type { Host } from '../host/host';
+import type { Host, ReadError } from '../host/host';
 import type { Sink } from '../host/output';
 import type { Language } from '../core/words/language';
 
@@ -15,6 +15,8 @@ export interface World {
   readonly language: () => Language;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** A revision of the repository that the current folder lies in, read as a host; or why it cannot be. */
+  readonly revision: (revision: string) => (Host & { readonly id: string }) | ReadError;
   readonly sink: (path: string) => Sink;
   /** Writes new files below the current folder, all or none, none over another. */
   readonly create: (files: ReadonlyMap<string, string>) => void;

@@ -1,7 +1,7 @@
 // One revision of a git repository, read as a workspace: its tree is listed once, and files are read from git’s object
 // store by their ids. No working tree, index, hook, filter or text converter has a part in it.
 import { realpathSync } from 'node:fs';
-import { isAbsolute, relative, sep } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
 import { kindOfFile } from '../core/parts/doc';
 import { decode } from './decode';
 import { gitFor, type Git } from './git-run';
@@ -31,10 +31,10 @@ const pointer: ReadError = {
 const pointerText = /^version https:\/\/\S{1,200}\/spec\/v1\r?\noid sha256:[0-9a-f]{64}\r?\nsize \d+/;
 const hexId = /^(?:[0-9a-f]{40}|[0-9a-f]{64})$/;
 
-/** Where in the repository a run stands: its top, and the folders from there down. */
+/** Where in the repository a run stands: real paths of its top, and of the folder from there down. */
 interface Standing {
   readonly top: string;
-  readonly steps: readonly string[];
+  readonly here: string;
 }
 
 /** Opens a revision of the repository that a folder lies in; `env` says where git and the user’s settings are. */
@@ -62,7 +62,7 @@ function standingOf(git: Git, here: string): Standing | ReadError {
     .split('/')
     .filter((step) => step === '..').length;
   const all = here.split(sep);
-  return { top: all.slice(0, all.length - count).join(sep) || sep, steps: count === 0 ? [] : all.slice(-count) };
+  return { top: all.slice(0, all.length - count).join(sep) || sep, here };
 }
 
 export class GitHost implements Host {
@@ -96,25 +96,32 @@ export class GitHost implements Host {
     const folder = entry ? parentOf(full) : full;
     const marked = this.tree.rootOf(folder);
     const root = marked ?? folder;
-    return { kind: entry ? 'file' : 'folder', root, name: below(root, full), isMarked: marked !== undefined };
+    const name = root === '' ? full : full.slice(root.length + 1);
+    return { kind: entry ? 'file' : 'folder', root: this.outer(root), name, isMarked: marked !== undefined };
   }
 
-  /** A path that someone named, from the repository’s top; undefined where it leads out of it. */
+  /** A path from the repository’s top, with `/`; undefined for one outside. */
   private named(path: string): string | undefined {
-    const { top, steps } = this.standing;
-    const from = isAbsolute(path) ? relative(top, path) : [...steps, path].join(sep);
-    const at: string[] = [];
-    for (const step of from.split(sep).flatMap((one) => one.split('/'))) {
-      if (step === '..' && at.pop() === undefined) return undefined;
-      if (step !== '' && step !== '.' && step !== '..') at.push(step);
-    }
-    return at.join('/');
+    const { top, here } = this.standing;
+    const below = slashed(relative(top, resolve(here, path)));
+    return below === '..' || below.startsWith('../') || resolve(top, below) !== resolve(here, path) ? undefined : below;
+  }
+
+  /** Where a path of the tree would lie in the working tree: roots are called so, as on the folder’s own host. */
+  private outer(path: string): string {
+    return path === '' ? this.standing.top : join(this.standing.top, path);
+  }
+
+  /** A name below a root as a path of the tree. */
+  private inner(root: string, name: string): string {
+    const folder = slashed(relative(this.standing.top, root));
+    return folder === '' || name === '' ? folder + name : within(folder, name);
   }
 
   list(root: string, folder: string): readonly Listed[] | ReadError | undefined {
-    const real = this.tree.real(this.pathIn(root, folder));
+    const real = this.tree.real(this.inner(root, folder));
     if (real === undefined) return undefined;
-    if (!isIn(root, real)) return leadsOut;
+    if (!this.isIn(root, real)) return leadsOut;
     const entries = this.tree.folder(real);
     if (entries && entries.length > limits.folderEntries) return tooFull;
     return entries?.map(({ name, kind }) =>
@@ -123,16 +130,23 @@ export class GitHost implements Host {
   }
 
   private listedLink(root: string, at: string, name: string): Listed {
-    const real = this.tree.real(this.pathIn(root, at));
+    const real = this.tree.real(this.inner(root, at));
     const entry = real === undefined ? undefined : this.tree.entry(real);
-    if (real === undefined || !isIn(root, real) || entry?.kind === 'other') return { name, kind: 'link' };
-    return { name, kind: 'link', target: { kind: entry ? 'file' : 'folder', name: below(root, real) } };
+    if (real === undefined || !this.isIn(root, real) || entry?.kind === 'other') return { name, kind: 'link' };
+    const bound = this.inner(root, '');
+    const below = bound === '' ? real : real.slice(bound.length + 1);
+    return { name, kind: 'link', target: { kind: entry ? 'file' : 'folder', name: below } };
+  }
+
+  private isIn(root: string, path: string): boolean {
+    const bound = this.inner(root, '');
+    return path !== outside && (bound === '' || path === bound || path.startsWith(`${bound}/`));
   }
 
   read(root: string, name: string): string | ReadError | undefined {
-    const real = this.tree.real(this.pathIn(root, name));
+    const real = this.tree.real(this.inner(root, name));
     if (real === undefined) return undefined;
-    if (!isIn(root, real)) return leadsOut;
+    if (!this.isIn(root, real)) return leadsOut;
     const entry = this.tree.entry(real);
     if (entry?.kind !== 'file') return entry ? notRegular : isFolder;
     const bytes = this.bytesOf(entry);
@@ -142,17 +156,12 @@ export class GitHost implements Host {
   }
 
   pathIn(root: string, name: string): string {
-    return root === '' || name === '' ? root + name : within(root, name);
+    return name === '' ? root : join(root, name);
   }
 
   /** From the folder of the run, as the same file is shown in the working tree. */
   shown(root: string, name: string): string {
-    const path = this.pathIn(root, name);
-    const parts = path === '' ? [] : path.split('/');
-    const { steps } = this.standing;
-    let same = 0;
-    while (same < steps.length && steps[same] === parts[same]) same++;
-    return [...steps.slice(same).map(() => '..'), ...parts.slice(same)].join('/') || '.';
+    return slashed(relative(this.standing.here, join(root, name))) || '.';
   }
 
   private linkText(entry: TreeEntry): string | undefined {
@@ -199,6 +208,4 @@ export class GitHost implements Host {
 }
 
 const parentOf = (name: string): string => name.slice(0, Math.max(0, name.lastIndexOf('/')));
-const isIn = (root: string, path: string): boolean =>
-  path !== outside && (root === '' || path === root || path.startsWith(`${root}/`));
-const below = (root: string, path: string): string => (root === '' ? path : path.slice(root.length + 1));
+const slashed = (path: string): string => (sep === '/' ? path : path.replaceAll(sep, '/'));

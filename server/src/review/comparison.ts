@@ -1,5 +1,6 @@
 // What a comparison of two workspaces says, as plain data: nothing in it holds a file’s text or a build.
 import type { Grade } from '../core/manifest/house-file';
+import type { DocKind } from '../core/parts/doc';
 
 /** A finding on one of the two sides. */
 export interface ComparedFinding {
@@ -69,7 +70,7 @@ export type FileState = 'added' | 'removed' | 'moved' | 'changed' | 'touched';
 
 /** One file on both sides: a build with what it rests on, or a part file or settings by themselves. */
 export interface FileComparison {
-  readonly kind: 'build' | 'part' | 'house';
+  readonly kind: DocKind;
   readonly state: FileState;
   /** As it is called on the later side, else on the earlier. */
   readonly file: string;

@@ -62,7 +62,7 @@ function withoutNames(subject: string, called: readonly Called[]): string {
   return text;
 }
 
-const ends = (character: string | undefined): boolean => character === undefined || /[.:\s[\]]/.test(character);
+const ends = (character: string | undefined): boolean => character === undefined || /[.,:;’\s()[\]]/.test(character);
 
 /** Each part by its role and where it goes; those that stand alike are counted in the order of the file. */
 export function identities(build: Build): ReadonlyMap<Placed, string> {

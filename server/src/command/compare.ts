@@ -1,0 +1,111 @@
+// `fettle compare`: what a change does to the builds, between two revisions, a revision and the files here, or folders.
+import { Option, type Command } from 'commander';
+import { isTrouble } from '../host/host';
+import type { Grade } from '../core/manifest/house-file';
+import { brings, comparisonText } from '../report/compare-text';
+import { toJson } from '../report/json';
+import { safe } from '../report/layout';
+import type { Comparison } from '../review/comparison';
+import { compareSides } from './comparing';
+import { readDay, readGrade } from './options';
+import { openOutput } from './output';
+import { folderSide, revisionSide, type Side } from './sides';
+import { Refusal, type Status, type World } from './world';
+
+interface Options {
+  readonly format: CompareFormat;
+  readonly from?: Grade;
+  readonly in: string;
+  readonly on?: string;
+  readonly working?: true;
+  readonly output?: string;
+}
+
+interface Look {
+  readonly from: Grade;
+  readonly working: boolean;
+}
+
+const comparePrinters = {
+  text: (comparison: Comparison, look: Look): string => comparisonText(comparison, look),
+  json: (comparison: Comparison): string => `${toJson(comparison)}\n`,
+} as const;
+
+type CompareFormat = keyof typeof comparePrinters;
+
+export function addCompare(program: Command, world: World, end: (status: Status) => void): void {
+  program
+    .command('compare')
+    .summary('say what a change does to the builds')
+    .description(
+      'Judges every build that a change touches, by itself or through a part file or settings, before and after it: ' +
+        'findings that come, go, grow or shrink, and the figures that move.',
+    )
+    .argument('<base>', 'a revision of git, or with a second folder a folder')
+    .argument('[head]', 'a revision or a folder; without it the files as they lie here')
+    .addOption(new Option('--format <format>', 'how to write').choices(Object.keys(comparePrinters)).default('text'))
+    .option('--in <path>', 'compare what lies under this path only', '.')
+    .option('--working', 'show the changed lines behind every figure that moved')
+    .option(
+      '--from <grade>',
+      'the lightest grade to list, and to end with status 1 for (without it: lists from note, status 1 from shortfall)',
+      readGrade,
+    )
+    .option('--on <date>', 'the day that counts as today on both sides, as 2027-06-30', readDay)
+    .option('--output <file>', 'write into a file, whole or not at all')
+    .addHelpText(
+      'after',
+      '\nExit status: 0 the change brings nothing at or above the grade; 1 it does; 2 the run itself failed, or not ' +
+        'everything could be read.',
+    )
+    .action(async (base: string, head: string | undefined, options: Options) =>
+      end(await compare(base, head, options, world)),
+    );
+}
+
+async function compare(base: string, head: string | undefined, options: Options, world: World): Promise<Status> {
+  const on = options.on ?? world.today;
+  const [before, after] = await sidesOf(base, head, options.in, on, world);
+  const comparison = await compareSides(before, after, on);
+  const look = { from: options.from ?? 'note', working: options.working ?? false };
+  for (const { side, path, trouble } of comparison.troubles)
+    world.err(`fettle: ${safe(`${side === 'before' ? before.label : after.label}: ${path}: ${trouble}`)}\n`);
+  const output = openOutput(world, options.output);
+  try {
+    output.write(comparePrinters[options.format](comparison, look));
+    output.done();
+  } finally {
+    output.drop();
+  }
+  return statusOf(comparison, options.from ?? 'shortfall');
+}
+
+/** What was not read before the change hides nothing: all that its files hold now counts as new. */
+function statusOf(comparison: Comparison, limit: Grade): Status {
+  if (comparison.troubles.some(({ side }) => side === 'after')) return 2;
+  return brings(comparison, limit) ? 1 : 0;
+}
+
+/** Two folders where both are; else revisions, and without a second one the files here. */
+async function sidesOf(
+  base: string,
+  head: string | undefined,
+  path: string,
+  on: string,
+  world: World,
+): Promise<readonly [Side, Side]> {
+  if (head !== undefined && (await isFolder(base, world)) && (await isFolder(head, world)))
+    return [folderSide(world, base, base, on), folderSide(world, head, head, on)];
+  const here = await world.host.find(path);
+  const sides = [
+    revisionSide(world, base, path, on),
+    head === undefined ? folderSide(world, path, 'working tree', on) : revisionSide(world, head, path, on),
+  ] as const;
+  if (head === undefined && isTrouble(here)) throw new Refusal(`${path}: ${here.trouble}`);
+  return sides;
+}
+
+async function isFolder(path: string, world: World): Promise<boolean> {
+  const found = await world.host.find(path);
+  return !isTrouble(found) && found.kind === 'folder';
+}

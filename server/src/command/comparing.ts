@@ -1,0 +1,169 @@
+// Compares two sides: finds the builds that the change touches, judges them on both, and hands both to the comparison.
+import { isTrouble } from '../host/host';
+import { compareFile, lackCount, type JudgedSide } from '../review/compare';
+import { alters, changeKinds, type Comparison, type FileComparison, type Trouble } from '../review/comparison';
+import type { LoadedFile } from '../session/loader';
+import { troubleAt, type RunTrouble } from '../session/run-trouble';
+import { fileRef } from '../session/texts';
+import { mayRestOn } from '../session/users';
+import type { RestsOn } from '../session/walk';
+import { pairsOf, type Pair } from './pairing';
+import { filesOf, isAsked, type Side, type SideFile, type SideFiles } from './sides';
+
+/** Texts held at once on each side, in UTF-16 units. */
+const heldText = 1_000_000;
+
+export async function compareSides(before: Side, after: Side, on: string): Promise<Comparison> {
+  return new Comparing(before, after, await filesOf(before), await filesOf(after)).run(on);
+}
+
+/** One side at work: what it holds, and what of it could not be read. */
+interface Work {
+  readonly side: Side;
+  readonly all: SideFiles;
+  readonly troubles: Map<string, RunTrouble>;
+}
+
+const workOn = (side: Side, all: SideFiles): Work => ({
+  side,
+  all,
+  troubles: new Map(all.troubles.map((one) => [`${one.path}\n${one.trouble}`, one])),
+});
+
+class Comparing {
+  private readonly before: Work;
+  private readonly after: Work;
+  private readonly files: FileComparison[] = [];
+  private builds = 0;
+  private touched = 0;
+  private unknown = 0;
+
+  constructor(before: Side, after: Side, old: SideFiles, now: SideFiles) {
+    this.before = workOn(before, old);
+    this.after = workOn(after, now);
+  }
+
+  async run(on: string): Promise<Comparison> {
+    const { before, after } = this;
+    const pairs = await pairsOf(before.side, after.side, before.all, after.all);
+    const changed = await this.changedAmong(pairs);
+    const restsOn = [...changed].flatMap((pair) =>
+      [pair.before, pair.after].flatMap((file) => (file ? use(file) : [])),
+    );
+    for (const pair of pairs) {
+      const { kind } = (pair.after ?? pair.before)!;
+      if (![pair.before, pair.after].some((file) => file && isAsked(file))) continue;
+      if (kind === 'build') this.builds++;
+      if (changed.has(pair) || (kind === 'build' && (await this.mentions(pair, restsOn)))) await this.compare(pair);
+      for (const { side } of [before, after]) side.loader.texts.evict(heldText);
+    }
+    return {
+      before: before.side.label,
+      after: after.side.label,
+      on,
+      files: this.files.sort(byWeight),
+      covers: { builds: this.builds, touched: this.touched, unknown: this.unknown },
+      troubles: [...told('before', before), ...told('after', after)],
+    };
+  }
+
+  /** Pairs whose text is not the same, or that stand on one side alone or elsewhere. */
+  private async changedAmong(pairs: readonly Pair[]): Promise<ReadonlySet<Pair>> {
+    const changed = new Set<Pair>();
+    for (const pair of pairs) {
+      const [was, now] = [await textOf(this.before, pair.before), await textOf(this.after, pair.after)];
+      if (was !== now || pair.before?.key !== pair.after?.key) changed.add(pair);
+      for (const { side } of [this.before, this.after]) side.loader.texts.evict(heldText);
+    }
+    return changed;
+  }
+
+  private async mentions({ after }: Pair, restsOn: readonly RestsOn[]): Promise<boolean> {
+    const text = restsOn.length > 0 ? await textOf(this.after, after) : undefined;
+    return text !== undefined && mayRestOn(text, restsOn);
+  }
+
+  private async compare({ before, after }: Pair): Promise<void> {
+    const [was, now] = [await load(this.before, before), await load(this.after, after)];
+    if (!was && !now) return;
+    const because = restDiffering(this.before, was, this.after, now);
+    const isSame = was && now && was.doc.text === now.doc.text && before?.key === after?.key;
+    if (isSame && because.length === 0) return;
+    const sides = [was && judged(this.before, was), now && judged(this.after, now)] as const;
+    const compared = compareFile(...sides, because);
+    this.files.push(compared);
+    if (compared.kind !== 'build') return;
+    this.touched++;
+    this.unknown += sides[1] ? lackCount(sides[1]) : 0;
+  }
+}
+
+const told = (side: Trouble['side'], { troubles }: Work): Trouble[] =>
+  [...troubles.values()].map((one) => ({ side, ...one }));
+
+/** How builds may come to rest on a file: on settings all do, on a part those that hold the end of its name. */
+function use({ kind, name }: SideFile): RestsOn[] {
+  if (kind === 'house') return [{ path: name }];
+  if (kind !== 'part') return [];
+  return [{ path: name, partName: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];
+}
+
+async function textOf({ side }: Work, file: SideFile | undefined): Promise<string | undefined> {
+  const read = file && (await side.loader.texts.read(fileRef(side.host, file.root, file.name)));
+  if (read === undefined) return undefined;
+  // What cannot be read differs from any text, and from nothing.
+  return isTrouble(read) ? `\0${read.trouble}` : read.text;
+}
+
+async function load({ side, troubles }: Work, file: SideFile | undefined): Promise<LoadedFile | undefined> {
+  if (!file) return undefined;
+  const { host, loader } = side;
+  const place = fileRef(host, file.root, file.name);
+  const loaded = await loader.load(place);
+  const tell = (name: string, trouble: string): void => {
+    const one = troubleAt(host.shown(file.root, name), trouble);
+    troubles.set(`${one.path}\n${trouble}`, one);
+  };
+  if (!loaded) tell(file.name, loader.texts.troubleAt(place.path) ?? 'there is no such file.');
+  for (const { name, trouble } of loaded?.troubles ?? []) tell(name, trouble);
+  for (const { id, error } of loaded?.judgement.failed ?? [])
+    tell(file.name, `the check ${id} failed by a fault of its own: ${error}`);
+  return loaded;
+}
+
+export const judged = ({ all }: Pick<Work, 'all'>, { place, doc, judgement, build }: LoadedFile): JudgedSide => ({
+  doc,
+  judgement,
+  ...(build ? { build } : {}),
+  shown: (one) => all.keyOf(place.root, one.name),
+});
+
+/** The files that a build rests on, on either side, and that are not the same on both; itself left out. */
+function restDiffering(old: Work, was: LoadedFile | undefined, now: Work, is: LoadedFile | undefined): string[] {
+  if (!was?.build || !is?.build) return [];
+  const [a, b] = [restOf(old, was), restOf(now, is)];
+  return [...new Set([...a.keys(), ...b.keys()])].filter((key) => a.get(key) !== b.get(key)).sort();
+}
+
+function restOf({ all, side }: Work, { place, reads, doc }: LoadedFile): Map<string, string> {
+  const rest = new Map<string, string>();
+  const start = side.host.pathIn(place.root, '').length;
+  for (const [path, read] of reads) {
+    if (!read || read === doc) continue;
+    const name = path.slice(start).replaceAll('\\', '/').replace(/^\//, '');
+    rest.set(all.keyOf(place.root, name), read.text);
+  }
+  return rest;
+}
+
+/** Files with the worst changes first, then by path. */
+function byWeight(a: FileComparison, b: FileComparison): number {
+  return weight(a) - weight(b) || (a.file < b.file ? -1 : 1);
+}
+
+function weight(file: FileComparison): number {
+  const first = file.findings[0];
+  if (!alters(file) || !first) return 1000;
+  const grades = ['harm', 'stop', 'shortfall', 'note', 'unknown'];
+  return changeKinds.indexOf(first.kind) * 10 + grades.indexOf((first.after ?? first.before)!.grade);
+}

@@ -1,0 +1,193 @@
+// A comparison as text for a terminal: what it comes to in one line, then file by file what came, went and moved.
+import { atLeastAsBad } from '../core/build/workspace-config';
+import { grades, type Grade } from '../core/manifest/house-file';
+import {
+  alters,
+  changeKinds,
+  isBrought,
+  type ChangedFact,
+  type ChangeKind,
+  type Comparison,
+  type FileComparison,
+  type FindingChange,
+  type Movement,
+} from '../review/comparison';
+import { block, padded, plural, safe, withRight } from './layout';
+
+export interface CompareLook {
+  /** The lightest grade to list; what comes and goes of lighter ones is counted. */
+  readonly from: Grade;
+  /** With the changed lines behind what moved. */
+  readonly working: boolean;
+}
+
+/** Kinds and grades stand in two columns; sentences begin where they end. */
+const kindWidth = 11;
+const sentences = 2 + kindWidth + 11;
+
+const words: Record<Exclude<ChangeKind, 'unchanged'>, string> = {
+  new: 'new',
+  worse: 'worse',
+  cleared: 'cleared',
+  better: 'better',
+  undecided: 'undecided',
+  accepted: 'accepted',
+};
+
+export function comparisonText(comparison: Comparison, look: CompareLook): string {
+  const { before, after, files } = comparison;
+  const altered = files.filter(alters);
+  const head = block(`${before} → ${after}: ${verdict(comparison, look)}`, 0);
+  const sections = altered.map((file) => sectionText(file, look)).filter((text) => text !== '');
+  return `${[head.join('\n'), ...sections, closing(comparison, altered, look)].join('\n\n')}\n`;
+}
+
+/** `1 stop and 2 shortfall new, 1 stop cleared.`; the worst first. */
+function verdict({ files }: Comparison, look: CompareLook): string {
+  const changes = files.flatMap(({ findings }) => findings).filter((change) => isListed(change, look));
+  const counted = changeKinds.flatMap((kind) => {
+    const own = changes.filter((change) => change.kind === kind);
+    const byGrade = grades.flatMap((grade) => {
+      const count = own.filter((change) => gradeOf(change) === grade).length;
+      return count > 0 ? [`${count} ${grade}`] : [];
+    });
+    return byGrade.length > 0 ? [`${byGrade.join(', ')} ${words[kind as keyof typeof words]}`] : [];
+  });
+  if (counted.length > 0) return `${counted.join('; ')}.`;
+  return files.some(alters) ? 'no finding comes or goes, figures move.' : 'no finding and no figure changes.';
+}
+
+const gradeOf = ({ before, after }: FindingChange): Grade => (after ?? before)!.grade;
+
+/** What stayed is not listed; of what was not read nothing is left out. */
+function isListed({ kind, before, after }: FindingChange, { from }: CompareLook): boolean {
+  if (after?.unread) return true;
+  return kind !== 'unchanged' && [before, after].some((one) => one && atLeastAsBad(one.grade, from));
+}
+
+function sectionText(file: FileComparison, look: CompareLook): string {
+  const { title, because } = file;
+  const heading = safe(title ? `${title} (${file.file})` : file.file);
+  const through = because.length > 0 ? [`  through ${namesOf(because)}`] : [];
+  const findings = file.findings.filter((change) => isListed(change, look)).flatMap(findingText);
+  const rest = [...movedText(file.moved, look), ...listsText(file)];
+  if (findings.length + rest.length === 0) return '';
+  const top = [heading + stateText(file), ...through.flatMap((line) => block(line.trim(), 2))];
+  return [...top, ...findings, ...rest].join('\n');
+}
+
+function stateText({ state, movedFrom }: FileComparison): string {
+  if (state === 'moved') return safe(`, moved from ${movedFrom ?? 'elsewhere'}`);
+  return state === 'changed' || state === 'touched' ? '' : `, ${state}`;
+}
+
+const mostNames = 4;
+const namesOf = (names: readonly string[]): string =>
+  safe(
+    [...names.slice(0, mostNames), ...(names.length > mostNames ? [`${names.length - mostNames} more`] : [])].join(
+      ', ',
+    ),
+  );
+
+function findingText(change: FindingChange): string[] {
+  const { kind, before, after } = change;
+  const one = (after ?? before)!;
+  const word = kind === 'unchanged' ? 'not read' : words[kind];
+  const place = after ? `${after.file}:${after.line}` : one.file;
+  const head = `  ${padded(word, kindWidth)}${padded(gradeWords(change), 11)}${safe(place)}   ${safe(one.subject)}`;
+  return [head, ...withRight(block(sentenceOf(change), sentences), one.id)];
+}
+
+function gradeWords({ before, after }: FindingChange): string {
+  return before && after && before.grade !== after.grade
+    ? `${before.grade} → ${after.grade}`
+    : (after ?? before)!.grade;
+}
+
+/** What it says now; of what grew or shrank also by how much it was broken before. */
+function sentenceOf({ kind, before, after }: FindingChange): string {
+  const one = (after ?? before)!;
+  const waits = one.missing.length > 0 ? ` Waits for ${one.missing.slice(0, 3).join(', ')}.` : '';
+  if ((kind === 'worse' || kind === 'better') && before?.excess && after?.excess && before.excess !== after.excess)
+    return `${one.text} Past its limit by ${before.excess} → ${after.excess}.`;
+  if (kind === 'worse' && before?.accepted && !after?.accepted) return `${one.text} It was accepted before.`;
+  if (kind === 'accepted') return `${one.text} Accepted because: ${one.accepted ?? ''}`;
+  return one.text + waits;
+}
+
+function movedText(moved: readonly Movement[], { working }: CompareLook): string[] {
+  if (moved.length === 0) return [];
+  const width = Math.min(44, Math.max(...moved.map(({ what }) => what.length)));
+  return moved.flatMap(({ what, before, after, difference, isBetter, why }) => {
+    const judged = isBetter === undefined ? '' : isBetter ? ', better' : ', worse';
+    const by = difference ? `   (${difference}${judged})` : judged === '' ? '' : `   (${judged.slice(2)})`;
+    const value = `${before ?? 'none'} → ${after ?? 'none'}${by}`;
+    return [
+      ...block(value, 4 + width, `  ${safe(padded(what, width))}`),
+      ...(working ? why.flatMap((fact) => block(factWords(fact), 8, '      ·')) : []),
+    ];
+  });
+}
+
+function factWords({ what, before, after }: ChangedFact): string {
+  const at = (side: ChangedFact['before'], none: string): string =>
+    side ? `${side.text} (${side.file}:${side.line})` : none;
+  return `${what}: ${at(before, 'not stated')} → ${at(after, 'not stated any more')}`;
+}
+
+/** So many of a list are named; the rest are counted. */
+const mostListed = 5;
+
+function listsText({ newlyUnknown, newlyKnown, steps }: FileComparison): string[] {
+  const list = (lead: string, of: readonly string[]): string[] => {
+    const more = of.length > mostListed ? [`and ${of.length - mostListed} more`] : [];
+    return of.length > 0 ? block(`${lead}: ${[...of.slice(0, mostListed), ...more].join('; ')}`, 4, '') : [];
+  };
+  const stepsOf = (kind: string): string[] => steps.filter((one) => one.kind === kind).map(({ step }) => step);
+  return [
+    ...list('not known any more', newlyUnknown),
+    ...list('known now', newlyKnown),
+    ...list('steps added', stepsOf('added')),
+    ...list('steps no longer needed', stepsOf('removed')),
+    ...list('steps moved', stepsOf('moved')),
+  ].map((line) => line.replace(/^ {4}/, '  '));
+}
+
+/** What the comparison covers, and what it leaves out. */
+function closing(
+  { files, covers, troubles }: Comparison,
+  altered: readonly FileComparison[],
+  look: CompareLook,
+): string {
+  const telling = new Set(altered.flatMap(({ because }) => because));
+  const quiet = files.filter((file) => !altered.includes(file) && !telling.has(file.file)).length;
+  const changes = files.flatMap(({ findings }) => findings);
+  const lighter = changes.filter((change) => change.kind !== 'unchanged' && !isListed(change, look)).length;
+  const unchanged = changes.filter(({ kind }) => kind === 'unchanged').length;
+  const lines = [
+    `${plural(covers.builds, 'build', 'builds')}, ${covers.touched} touched. ` +
+      `${plural(unchanged, 'finding', 'findings')} unchanged in what changed; ` +
+      `${plural(covers.unknown, 'fact', 'facts')} asked for there.`,
+    ...(quiet > 0 ? [`${plural(quiet, 'file differs', 'files differ')} in nothing that is judged or reckoned.`] : []),
+    ...(lighter > 0
+      ? [`${plural(lighter, 'change', 'changes')} lighter than ${look.from}; --from unknown lists all.`]
+      : []),
+    ...(troubles.length > 0
+      ? [`${plural(troubles.length, 'file', 'files')} could not be read: the comparison is not whole.`]
+      : []),
+  ];
+  return lines.flatMap((line) => block(line, 0)).join('\n');
+}
+
+/** Whether a change brings anything at or above a grade, or leaves something unread. */
+export const brings = ({ files }: Comparison, limit: Grade): boolean =>
+  files.some(({ findings }) =>
+    findings.some(
+      (change) =>
+        change.after?.unread ||
+        (isBrought(change) &&
+          change.after !== undefined &&
+          change.after.accepted === undefined &&
+          atLeastAsBad(change.after.grade, limit)),
+    ),
+  );

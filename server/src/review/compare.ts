@@ -1,0 +1,171 @@
+// Compares one file on two sides, judged: its findings by what they are about, and for a build what moved.
+import type { Build } from '../core/build/build';
+import { amountPast, weighedValue, type Measure } from '../core/figures/measure';
+import type { Finding, Judgement } from '../core/judge/finding';
+import { waiting } from '../core/judge/waiting';
+import { grades, type Grade } from '../core/manifest/house-file';
+import type { Doc } from '../core/parts/doc';
+import {
+  changeKinds,
+  type ChangeKind,
+  type ComparedFinding,
+  type FileComparison,
+  type FindingChange,
+} from './comparison';
+import { fingerprints, plainNames } from './fingerprint';
+import { matchFindings } from './match';
+import { movements } from './movements';
+import { stepChanges } from './steps-moved';
+
+/** A judged file of one side. */
+export interface JudgedSide {
+  readonly doc: Doc;
+  readonly judgement: Judgement;
+  readonly build?: Build;
+  /** A file’s path as people see it. */
+  readonly shown: (doc: Doc) => string;
+}
+
+/** A finding as plain data, and the numbers by which it can get worse. */
+interface Weighed extends ComparedFinding {
+  readonly measure?: Measure;
+}
+
+export function comparedFindings({ judgement, build, shown }: JudgedSide): readonly Weighed[] {
+  const prints = fingerprints(judgement.findings, build);
+  return judgement.findings.map((finding) => weighed(finding, prints.get(finding)!, shown));
+}
+
+function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown']): Weighed {
+  const { doc, span } = finding.underline;
+  const { measure, accepted } = finding;
+  return {
+    id: finding.id,
+    grade: finding.grade,
+    subject: finding.subject,
+    text: finding.said.text,
+    file: shown(doc),
+    line: doc.lines.positionAt(span.start).line + 1,
+    fingerprint,
+    missing: [...new Set(finding.missing.map(({ what }) => what))],
+    ...(measure ? { excess: String(weighedValue(measure)), measure } : {}),
+    ...(accepted ? { accepted: accepted.because } : {}),
+    unread: finding.check.unread === true,
+  };
+}
+
+const plainOf = ({ measure: _, ...plain }: Weighed): ComparedFinding => plain;
+
+/** Findings of both sides, those that matter most first. */
+export function findingChanges(before: JudgedSide | undefined, after: JudgedSide | undefined): FindingChange[] {
+  const { pairs, gone, come } = matchFindings(
+    before ? comparedFindings(before) : [],
+    after ? comparedFindings(after) : [],
+  );
+  const all: FindingChange[] = [
+    ...come.map((one) => ({ kind: 'new' as const, after: plainOf(one) })),
+    ...gone.map((one) => ({ kind: 'cleared' as const, before: plainOf(one) })),
+    ...pairs.map(([was, now]) => ({ kind: kindOf(was, now), before: plainOf(was), after: plainOf(now) })),
+  ];
+  return all.sort(
+    (a, b) =>
+      changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) ||
+      rank(gradeOf(a)) - rank(gradeOf(b)) ||
+      compareTexts(keyOf(a), keyOf(b)),
+  );
+}
+
+const rank = (grade: Grade): number => grades.indexOf(grade);
+const gradeOf = ({ before, after }: FindingChange): Grade => (after ?? before)!.grade;
+const keyOf = ({ before, after }: FindingChange): string => {
+  const { file, subject, id } = (after ?? before)!;
+  return `${file}\n${subject}\n${id}`;
+};
+const compareTexts = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** What became of a finding that stands on both sides. */
+export function kindOf(was: Weighed, now: Weighed): ChangeKind {
+  if (was.accepted !== undefined && now.accepted === undefined) return 'worse';
+  if (rank(now.grade) < rank(was.grade)) return 'worse';
+  if (now.grade === 'unknown' && was.grade !== 'unknown') return 'undecided';
+  const more = past(was.measure, now.measure);
+  if (rank(now.grade) === rank(was.grade) && more > 0) return 'worse';
+  if (was.accepted === undefined && now.accepted !== undefined) return 'accepted';
+  return rank(now.grade) > rank(was.grade) || more < 0 ? 'better' : 'unchanged';
+}
+
+/** Amounts closer than this share read alike. */
+const alike = 1e-6;
+
+/** By how much farther past its limit: above nothing where worse; nothing where no number tells. */
+function past(was: Measure | undefined, now: Measure | undefined): number {
+  if (!was || !now || was.figure.dimension !== now.figure.dimension || was.figure.currency !== now.figure.currency)
+    return 0;
+  const [a, b] = [amountPast(was), amountPast(now)];
+  return Math.abs(b - a) <= alike * Math.max(Math.abs(a), Math.abs(b)) ? 0 : b - a;
+}
+
+/** One file on both sides, of which one may be absent; `because`: what it rests on that differs. */
+export function compareFile(
+  before: JudgedSide | undefined,
+  after: JudgedSide | undefined,
+  because: readonly string[] = [],
+): FileComparison {
+  const { doc, build, shown } = (after ?? before)!;
+  const title = build?.file.build.value;
+  const from = before && after && before.shown(before.doc) !== after.shown(after.doc) && before.shown(before.doc);
+  const [worstBefore, worstAfter] = [worst(before), worst(after)];
+  const both =
+    before?.build && after?.build
+      ? ([
+          { build: before.build, shown: before.shown },
+          { build: after.build, shown: after.shown },
+        ] as const)
+      : undefined;
+  const { lost, found } = both ? lackChanges(before!, after!) : { lost: [], found: [] };
+  return {
+    kind: doc.kind,
+    state: stateOf(before, after, from !== undefined && from !== false),
+    file: shown(doc),
+    ...(from ? { movedFrom: from } : {}),
+    ...(title ? { title } : {}),
+    because,
+    ...(worstBefore ? { worstBefore } : {}),
+    ...(worstAfter ? { worstAfter } : {}),
+    findings: findingChanges(before, after),
+    moved: both ? movements(...both) : [],
+    newlyUnknown: lost,
+    newlyKnown: found,
+    steps: both ? stepChanges(both[0].build, both[1].build) : [],
+  };
+}
+
+function stateOf(
+  before: JudgedSide | undefined,
+  after: JudgedSide | undefined,
+  moved: boolean,
+): FileComparison['state'] {
+  if (!before) return 'added';
+  if (!after) return 'removed';
+  if (moved) return 'moved';
+  return before.doc.text === after.doc.text ? 'touched' : 'changed';
+}
+
+const worst = (side: JudgedSide | undefined): Grade | undefined =>
+  side?.judgement.findings.find(({ accepted }) => !accepted)?.grade;
+
+/** Facts that answers wait for on one side alone; a renamed part’s are the same. */
+function lackChanges(before: JudgedSide, after: JudgedSide): { lost: readonly string[]; found: readonly string[] } {
+  const [old, now] = [lacksOf(before), lacksOf(after)];
+  const only = (these: ReadonlyMap<string, string>, those: ReadonlyMap<string, string>): string[] =>
+    [...these].filter(([key]) => !those.has(key)).map(([, what]) => what);
+  return { lost: only(now, old), found: only(old, now) };
+}
+
+/** How many facts the answers of a side wait for. */
+export const lackCount = (side: JudgedSide): number => lacksOf(side).size;
+
+function lacksOf({ judgement, build }: JudgedSide): ReadonlyMap<string, string> {
+  const plain = build ? plainNames(build) : (what: string): string => what;
+  return new Map(waiting(judgement.findings, build).map(({ lack: { what } }) => [plain(what), what]));
+}

@@ -1,0 +1,196 @@
+// What a change does to the builds: between revisions, a revision and the files here, two folders.
+import { describe, expect, it } from 'vitest';
+import type { Comparison, FileComparison } from '../../server/src/review/comparison';
+import { MemoryHost } from '../support/memory-host';
+import { fettle, fettleAmong } from '../support/command';
+
+const desk = (cooler: string, more = ''): string =>
+  `format: 1\nbuild: Desk\nparts:\n  cooler: { use: ${cooler} }\n  case: { use: tarn/mid-3 }\n${more}`;
+
+const base: Record<string, string> = {
+  'fettle.yaml': 'format: 1\n',
+  'parts/tarn/mid-3.part.yaml': 'kind: case\ncooler-height: 160 mm\n',
+  'parts/boreas/tower-155.part.yaml': 'kind: cooler\nheight: 155 mm\nprice: 48.00 EUR\n',
+  'parts/boreas/low-48.part.yaml': 'kind: cooler\nheight: 48 mm\nprice: 31.00 EUR\n',
+  'desk.pcbuild.yaml': desk('boreas/tower-155'),
+  'benches/low.pcbuild.yaml': desk('boreas/low-48').replace('Desk', 'Low'),
+};
+const tower = 'parts/boreas/tower-155.part.yaml';
+const taller: Record<string, string> = { ...base, [tower]: base[tower]!.replace('155 mm', '172 mm') };
+
+const compared = async (
+  before: Record<string, string>,
+  after: Record<string, string>,
+  ...words: string[]
+): Promise<{ comparison: Comparison; status: number; err: string }> => {
+  const { out, status, err } = await fettleAmong(
+    { main: before },
+    after,
+    'compare',
+    'main',
+    '--format',
+    'json',
+    ...words,
+  );
+  return { comparison: JSON.parse(out) as Comparison, status, err };
+};
+const fileIn = ({ files }: Comparison, name: string): FileComparison => files.find(({ file }) => file === name)!;
+const told = ({ files }: Comparison): string[] =>
+  files.flatMap(({ file, findings }) =>
+    findings
+      .filter(({ kind, before, after }) => kind !== 'unchanged' && (after ?? before)!.grade !== 'unknown')
+      .map(({ kind, before, after }) => `${file} ${kind} ${(after ?? before)!.id}`),
+  );
+
+describe('a part file', () => {
+  it('shows every build that its change breaks, with what moved and the changed line', async () => {
+    const { comparison, status } = await compared(base, taller);
+    expect([told(comparison), status]).toEqual([['desk.pcbuild.yaml new cooler-too-tall'], 1]);
+    const file = fileIn(comparison, 'desk.pcbuild.yaml');
+    expect([file.state, file.because, file.worstAfter]).toEqual(['touched', [tower], 'stop']);
+    expect(file.moved).toEqual([
+      {
+        what: 'room left, cooler height of boreas/tower-155',
+        before: '5 mm',
+        after: '−12 mm',
+        difference: '−17 mm',
+        isBetter: false,
+        why: [
+          {
+            what: 'height',
+            before: { file: tower, line: 2, text: '155 mm' },
+            after: { file: tower, line: 2, text: '172 mm' },
+          },
+        ],
+      },
+    ]);
+    expect(comparison.covers).toMatchObject({ builds: 2, touched: 1 });
+  });
+
+  it('shows what its change heals, and ends green', async () => {
+    const { comparison, status } = await compared(taller, base);
+    expect([told(comparison), status]).toEqual([['desk.pcbuild.yaml cleared cooler-too-tall'], 0]);
+  });
+
+  it('that makes a finding worse says by how much', async () => {
+    const tallest = { ...base, [tower]: base[tower]!.replace('155 mm', '190 mm') };
+    const { comparison, status } = await compared(taller, tallest);
+    const [change] = fileIn(comparison, 'desk.pcbuild.yaml').findings;
+    expect([change!.kind, change!.before!.excess, change!.after!.excess, status]).toEqual([
+      'worse',
+      '12 mm',
+      '30 mm',
+      1,
+    ]);
+  });
+});
+
+describe('changes that cancel out', () => {
+  it('are shown all the same', async () => {
+    const after = {
+      ...base,
+      'desk.pcbuild.yaml': desk('boreas/low-48'),
+      [tower]: base[tower]!.replace('48.00', '31.00'),
+    };
+    const { comparison } = await compared({ ...base, 'desk.pcbuild.yaml': desk('boreas/tower-155') }, after);
+    expect(
+      fileIn(comparison, 'desk.pcbuild.yaml').moved.map(({ what, before, after: now }) => [what, before, now]),
+    ).toContainEqual(['price', expect.stringContaining('48'), expect.stringContaining('31')]);
+  });
+});
+
+describe('a change of layout, order, names of files or line ends', () => {
+  const cases: Record<string, Record<string, string>> = {
+    'other order': {
+      ...base,
+      'desk.pcbuild.yaml':
+        'build: Desk\nformat: 1\nparts:\n  case: { use: tarn/mid-3 }\n  cooler: { use: boreas/tower-155 }\n',
+    },
+    'other layout': {
+      ...base,
+      'desk.pcbuild.yaml': desk('boreas/tower-155').replace('{ use: tarn/mid-3 }', '\n    use: tarn/mid-3'),
+    },
+    CRLF: Object.fromEntries(Object.entries(base).map(([name, text]) => [name, text.replaceAll('\n', '\r\n')])),
+    comments: { ...base, 'desk.pcbuild.yaml': `# Moved down.\n\n${desk('boreas/tower-155')}` },
+  };
+  it.each(Object.entries(cases))('compares as empty: %s', async (_, after) => {
+    const { out, status } = await fettleAmong({ main: base }, after, 'compare', 'main');
+    expect([out.split('\n')[0], status]).toEqual([
+      'main (0123456789) → working tree: no finding and no figure changes.',
+      0,
+    ]);
+  });
+
+  it('follows a build that was moved', async () => {
+    const { 'desk.pcbuild.yaml': text = '', ...rest } = taller;
+    const { comparison, status } = await compared(taller, { ...rest, 'benches/desk.pcbuild.yaml': text });
+    const file = fileIn(comparison, 'benches/desk.pcbuild.yaml');
+    expect([file.state, file.movedFrom, told(comparison), status]).toEqual(['moved', 'desk.pcbuild.yaml', [], 0]);
+  });
+});
+
+describe('sides', () => {
+  it('are two revisions, or two folders', async () => {
+    const revisions = await fettleAmong({ a: base, b: taller }, {}, 'compare', 'a', 'b');
+    expect([revisions.out.split('\n')[0], revisions.status]).toEqual([
+      'a (0123456789) → b (0123456789): 1 stop new.',
+      1,
+    ]);
+    const folders = Object.fromEntries(
+      [['old', base] as const, ['new', taller] as const].flatMap(([folder, files]) =>
+        Object.entries(files).map(([name, text]) => [`${folder}/${name}`, text]),
+      ),
+    );
+    const { out, status } = await fettle(folders, 'compare', 'old', 'new');
+    expect([out.split('\n')[0], status]).toEqual(['old → new: 1 stop new.', 1]);
+  });
+
+  it('that are not there end the run in one line', async () => {
+    const { err, status } = await fettle(base, 'compare', 'nowhere');
+    expect([err, status]).toEqual(['fettle: nowhere: names no commit of this repository.\n', 2]);
+  });
+
+  it('are narrowed to a folder, with what stands beside it', async () => {
+    const low = { ...taller, 'parts/boreas/low-48.part.yaml': 'kind: cooler\nheight: 200 mm\n' };
+    const { comparison } = await compared(base, low, '--in', 'benches');
+    expect(told(comparison)).toEqual(['low.pcbuild.yaml new cooler-too-tall']);
+    expect(comparison.covers.builds).toBe(1);
+  });
+});
+
+describe('what was not read', () => {
+  const denied = { trouble: 'may not be read: the system denies it.' };
+  const host = (files: Record<string, string>): MemoryHost =>
+    new MemoryHost([...Object.entries(files), ['desk.pcbuild.yaml', denied]]);
+
+  it('after the change ends the run with status 2', async () => {
+    const { err, status, out } = await fettleAmong({ main: base }, host(base), 'compare', 'main');
+    expect([err, status]).toEqual([
+      'fettle: working tree: desk.pcbuild.yaml: may not be read: the system denies it.\n',
+      2,
+    ]);
+    expect(out).toContain('could not be read');
+  });
+
+  it('before it makes everything new', async () => {
+    const { status, out } = await fettleAmong({ main: host(base) }, taller, 'compare', 'main');
+    expect(out).toContain('1 stop, 1 note new');
+    expect(status).toBe(1);
+  });
+});
+
+it('says in text what moved, and with --working why', async () => {
+  const { out } = await fettleAmong({ main: base }, taller, 'compare', 'main', '--working');
+  expect(out).toBe(`main (0123456789) → working tree: 1 stop new.
+
+Desk (desk.pcbuild.yaml)
+  through parts/boreas/tower-155.part.yaml
+  new        stop       desk.pcbuild.yaml:4   parts.cooler
+                        The cooler stands 172 mm tall; the case leaves 160 mm.       cooler-too-tall
+  room left, cooler height of boreas/tower-155  5 mm → −12 mm   (−17 mm, worse)
+      · height: 155 mm (parts/boreas/tower-155.part.yaml:2) → 172 mm
+        (parts/boreas/tower-155.part.yaml:2)
+
+2 builds, 1 touched. 3 findings unchanged in what changed; 6 facts asked for there.
+`);
+});
