@@ -140,7 +140,7 @@ function failure(code: string | undefined): string {
 /** Git’s own refusals that a user can do something about, in our words. */
 function refusal(said: string): string {
   if (said.includes('dubious ownership'))
-    return 'is not read: the repository belongs to somebody else; if you trust it, git’s safe.directory setting says so.';
+    return 'is not read: the repository belongs to somebody else; git’s safe.directory says whom you trust.';
   if (/not a git repository|must be run in a work tree|cannot use bare repository/i.test(said))
     return 'is not read: this folder lies in no git repository; name two folders instead.';
   return `is not read: git says “${said.trim().split('\n')[0]?.slice(0, 200) ?? ''}”.`;

@@ -72,8 +72,8 @@ export class GitTree {
   }
 
   /**
-   * What a path leads to once links are followed: the path of a file, folder or submodule. `outside` where a link leads out
-   * of the repository or in a circle; undefined where there is nothing.
+   * What a path leads to once links are followed: the path of a file, folder or submodule. `outside` where a link leads
+   * out of the repository or in a circle; undefined where there is nothing.
    */
   real(path: string): string | undefined {
     let left = path.split('/').filter((step) => step !== '');

@@ -1,4 +1,5 @@
-// What a build comes to in figures that people compare: power, temperatures, rates, memory, displays, room, noise, price.
+// What a build comes to in figures that people compare: power, temperatures, rates, memory, displays, room, noise
+// and price.
 import type { Build, Placed } from '../core/build/build';
 import { caseTemperature } from '../core/figures/air';
 import { statedCost } from '../core/figures/cost';
