@@ -285,6 +285,19 @@ describe.skipIf(!existsSync(built))('the built server as a process', () => {
     expect(await done).toBe(0);
   });
 
+  test.each(['stays', 'goes'])(
+    'answers `shutdown` with `exit` right behind it, though its client %s',
+    async (client) => {
+      const done = ended();
+      send({ id: 1, method: 'initialize', params: initialize });
+      send({ id: 2, method: 'shutdown' });
+      send({ method: 'exit' });
+      if (client === 'goes') server.stdin!.end();
+      expect(await done).toBe(0);
+      await expect.poll(() => answers.find(({ id }) => id === 2), patience).toMatchObject({ result: null });
+    },
+  );
+
   test('exits with 1 on `exit` without `shutdown`, even before `initialize`', async () => {
     const done = ended();
     send({ method: 'exit' });

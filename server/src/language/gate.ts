@@ -23,6 +23,42 @@ const isRequest = (message: Message): message is RequestMessage => 'method' in m
 const methodOf = (message: Message): string | undefined =>
   'method' in message ? (message as RequestMessage).method : undefined;
 
+/** Wraps a writer, and tells when the answer to a request has been written. */
+export class AnswerWriter implements MessageWriter {
+  private readonly awaited = new Map<string | number | null, () => void>();
+
+  constructor(private readonly writer: MessageWriter) {}
+
+  get onError(): MessageWriter['onError'] {
+    return this.writer.onError;
+  }
+
+  get onClose(): MessageWriter['onClose'] {
+    return this.writer.onClose;
+  }
+
+  answered(id: string | number | null): Promise<void> {
+    return new Promise((resolve) => this.awaited.set(id, resolve));
+  }
+
+  async write(message: Message): Promise<void> {
+    try {
+      await this.writer.write(message);
+    } finally {
+      const { id } = message as Partial<RequestMessage>;
+      if (id !== undefined && methodOf(message) === undefined) this.awaited.get(id)?.();
+    }
+  }
+
+  end(): void {
+    this.writer.end();
+  }
+
+  dispose(): void {
+    this.writer.dispose();
+  }
+}
+
 /**
  * Wraps a reader. Until `initialize` is seen, and once `shutdown` is, a request is answered with an error and a
  * notification other than `exit` is dropped. A request of the wrong shape is answered with an error, a notification
@@ -31,10 +67,12 @@ const methodOf = (message: Message): string | undefined =>
 export class GatedReader implements MessageReader {
   private initialized = false;
   private ended = false;
+  /** Pending while a request to shut down has no answer yet. */
+  left: Promise<void> = Promise.resolve();
 
   constructor(
     private readonly reader: MessageReader,
-    private readonly writer: MessageWriter,
+    private readonly writer: AnswerWriter,
   ) {}
 
   get onError(): Event<Error> {
@@ -52,7 +90,9 @@ export class GatedReader implements MessageReader {
   listen(callback: DataCallback): Disposable {
     return this.reader.listen((message) => {
       const refusal = this.refusalOf(message);
-      if (refusal === undefined) callback(message);
+      // `exit` ends the process at once; sent right behind `shutdown`, it waits until that is answered.
+      if (methodOf(message) === 'exit') void this.left.then(() => callback(message));
+      else if (refusal === undefined) callback(message);
       else if (isRequest(message)) void this.write({ id: message.id, error: refusal });
       else if (refusal.code === refusals.invalidParams) void this.log(refusal.message);
     });
@@ -67,7 +107,9 @@ export class GatedReader implements MessageReader {
     const method = methodOf(message);
     // A response to a request of ours, or `exit`, is never refused.
     if (method === undefined || method === 'exit') return undefined;
-    return this.lifeCycle(method) ?? this.shape(method, (message as RequestMessage).params);
+    const refusal = this.lifeCycle(method) ?? this.shape(method, (message as RequestMessage).params);
+    if (method === 'shutdown' && !refusal && isRequest(message)) this.left = this.writer.answered(message.id);
+    return refusal;
   }
 
   private lifeCycle(method: string): Refusal | undefined {

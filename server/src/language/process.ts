@@ -7,14 +7,17 @@ import {
 } from 'vscode-languageserver/node';
 import { serve, type Environment } from './serve';
 
+/** How long what was read before the end, an `exit` among it, may take to be carried out. */
+const graceMs = 1000;
+
 /** Serves this process’s client; the process ends with it. */
 export function serveProcess(environment: Environment): void {
   if (process.argv.includes('--node-ipc')) {
     serve(new IPCMessageReader(process), new IPCMessageWriter(process), environment);
     return;
   }
-  serve(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout), environment);
-  // A client that went without `exit` has left nobody to serve.
-  process.stdin.on('end', () => process.exit(1));
+  const served = serve(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout), environment);
+  // A client that went without `exit` has left nobody to serve; one that sent it has its turn first.
+  process.stdin.on('end', () => setTimeout(() => void served.left().then(() => process.exit(1)), graceMs));
   process.stdout.on('error', () => process.exit(1));
 }

@@ -19,7 +19,7 @@ import { clientOf } from './client';
 import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
 import { FolderSettings } from './folder-settings';
-import { GatedReader } from './gate';
+import { AnswerWriter, GatedReader } from './gate';
 import { Grace, type After } from './grace';
 import { guarded, wordsOf } from './guard';
 import { Across } from './across';
@@ -49,12 +49,18 @@ export interface Environment {
 /** The files whose changes on disk are of interest. */
 const watched = ['**/*.pcbuild.yaml', '**/*.part.yaml', '**/fettle.yaml', '**/*.{md,markdown}'];
 
-/** Serves a client until it ends the connection. */
-export function serve(reader: MessageReader, writer: MessageWriter, environment: Environment): Connection {
-  const connection = createConnection(ProposedFeatures.all, new GatedReader(reader, writer), writer);
+/** Serves a client until it ends the connection; `left` comes once nothing is owed any more to one that goes. */
+export function serve(
+  reader: MessageReader,
+  writer: MessageWriter,
+  environment: Environment,
+): { readonly left: () => Promise<void> } {
+  const answers = new AnswerWriter(writer);
+  const gate = new GatedReader(reader, answers);
+  const connection = createConnection(ProposedFeatures.all, gate, answers);
   new Server(connection, environment).register();
   connection.listen();
-  return connection;
+  return { left: () => gate.left };
 }
 
 class Server {

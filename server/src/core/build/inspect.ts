@@ -10,11 +10,12 @@ import { nameSlip, readNode, type ScalarProblemCode } from '../parts/scalar';
 import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
+import { isOfAnotherTool } from './another-tool';
 import { asListOfParts, isMapOfParts } from './map-of-parts';
 import { withoutTabs } from './tabs';
 import { tableOf, tableOfEntry } from './tables';
 
-export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown';
+export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown' | 'of-another-tool';
 
 /** One thing that is wrong with a file's text by itself. */
 export interface TextProblem {
@@ -45,6 +46,12 @@ class Inspection {
 
   run(): readonly TextProblem[] {
     const { root, problems } = this.doc.parsed;
+    if (isOfAnotherTool(this.doc)) {
+      const [first] = root?.type === 'map' ? root.entries : [];
+      const span = first?.keySpan ?? root!.span;
+      this.report('of-another-tool', 'This file is not one of Fettle’s part files, and is left alone.', span, '');
+      return this.problems;
+    }
     for (const problem of problems) {
       const mends = problem.tabs ? withoutTabs(this.doc.text) : [];
       this.report(problem.code, problem.message, problem.span, '', mends);

@@ -191,6 +191,7 @@ import nameTwice from './text/name-twice';
 import numberOdd from './text/number-odd';
 import numberOutOfRange from './text/number-out-of-range';
 import overrideNeedless from './text/override-needless';
+import partFileOfAnotherTool from './text/part-file-of-another-tool';
 import partKindWrongHere from './text/part-kind-wrong-here';
 import partNotFound from './text/part-not-found';
 import partsLeftOut from './text/parts-left-out';
@@ -424,6 +425,7 @@ export const checks: readonly Check[] = [
   numberOdd,
   numberOutOfRange,
   overrideNeedless,
+  partFileOfAnotherTool,
   partKindWrongHere,
   partNotFound,
   partsLeftOut,

@@ -191,6 +191,7 @@ export const CHECK_IDS: readonly string[] = [
   'number-odd',
   'number-out-of-range',
   'override-needless',
+  'part-file-of-another-tool',
   'part-kind-wrong-here',
   'part-not-found',
   'parts-left-out',
