@@ -13,10 +13,11 @@ const source = join(__dirname, '../../server/src');
 
 /** Every message, in the order of its letters. */
 export function allMessages(): string[] {
-  const found = new Set([...wordsOfTables(), 'at least {0}', 'at most {0}', '{0} to {1}', 'not stated', 'not known']);
+  const all = new Set([...wordsOfTables(), 'at least {0}', 'at most {0}', '{0} to {1}', 'not stated', 'not known']);
   for (const path of readdirSync(source, { recursive: true, encoding: 'utf8' }))
-    if (path.endsWith('.ts')) for (const one of messagesIn(readFileSync(join(source, path), 'utf8'))) found.add(one);
-  return [...found].filter(saysSomething).sort();
+    if (path.endsWith('.ts'))
+      for (const one of messagesIn(path, readFileSync(join(source, path), 'utf8'))) all.add(one);
+  return [...all].filter(saysSomething).sort();
 }
 
 const saysSomething = (message: string): boolean => /\p{L}/u.test(message.replace(/\{\d+\}/g, ''));
@@ -33,7 +34,7 @@ function* wordsOfTables(): Iterable<string> {
 }
 
 /** Templates behind `sentence` and `.words`, the texts put into them, and what `.word`, `many` and `some` are given. */
-function messagesIn(text: string): string[] {
+function messagesIn(path: string, text: string): string[] {
   const found: string[] = [];
   for (const { index, 0: tag } of text.matchAll(/(?:\bsentence|\.words)`/g))
     found.push(...new Scan(text, index + tag.length).message());
@@ -41,6 +42,9 @@ function messagesIn(text: string): string[] {
     const own = new Scan(text, index + call.length).literals(')');
     found.push(...own, ...(name === 'many' && own.length === 1 ? [`${own[0]!}s`] : []));
   }
+  for (const { 1: own } of text.matchAll(/\b(?:done|rather|perhaps|because): '([^'\n]+)'/g)) found.push(own!);
+  if (/^core.checks./.test(path))
+    for (const { 1: own } of text.matchAll(/(?:\? | : |return )'([^'\n]* [^'\n]*)'/g)) found.push(own!);
   return found;
 }
 

@@ -44,7 +44,7 @@ steps:
       report,
       {
         'processor pressed': {
-          done: `have the processor pressed, which bends ${whatBends(build)}`,
+          done: whatBends(build),
           rather: 'lay it in by its marks, without force',
           instead: 'Lift the lever, lay the processor in by its marks without force, close the lever.',
           perhaps: 'the processor were pressed',
@@ -61,6 +61,8 @@ steps:
 function whatBends(build: Build): string {
   const { board, processor } = build.parts;
   const pins = pinsOn(board?.part.socket.value ?? processor?.part.socket.value ?? '');
-  if (pins === 'board') return 'the contacts on the board';
-  return pins === 'processor' ? 'the processor’s own pins' : 'pins or contacts';
+  if (pins === 'board') return 'have the processor pressed, which bends the contacts on the board';
+  return pins === 'processor'
+    ? 'have the processor pressed, which bends the processor’s own pins'
+    : 'have the processor pressed, which bends pins or contacts';
 }
