@@ -9,11 +9,13 @@ import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
 import { walk } from '../session/walk';
-import { Judging, type CheckRun } from './judged';
+import type { CheckRun } from './judged';
 import { Mending } from './mending';
 import { readDay, readGrade } from './options';
+import { sinceRevision } from './only-new';
 import { openOutput } from './output';
 import { formats, printers, type Format } from './printers';
+import { hostFor, judgingOf } from './settings-from';
 import type { Status, World } from './world';
 
 interface Options {
@@ -25,6 +27,8 @@ interface Options {
   readonly alone?: true;
   readonly allFixes?: true;
   readonly output?: string;
+  readonly onlyNew?: string;
+  readonly settingsFrom?: string;
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
@@ -48,6 +52,8 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--accepted', 'list findings that a build accepts, too')
     .option('--all-fixes', 'list all proven fixes of each finding, not the best alone')
     .option('--alone', 'check the named files only: no files of a build, no builds that use a part')
+    .option('--only-new <revision>', 'list what is new or worse since this revision of git only')
+    .option('--settings-from <revision>', 'judge by the settings as they stand in this revision of git')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
@@ -58,13 +64,14 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
 }
 
 async function check(paths: readonly string[], options: Options, world: World): Promise<Status> {
-  const { host } = world;
   const on = options.on ?? world.today;
+  const host = hostFor(options.settingsFrom, world);
   const loader = new Loader(() => on);
+  const onlyNew = options.onlyNew === undefined ? undefined : sinceRevision(options.onlyNew, on, world);
   const alone = options.alone ?? false;
   const walked = await walk(host, paths);
   const { files, troubles: walkTroubles } = alone ? walked : await withUsers(host, loader, walked);
-  const judging = new Judging({ host, loader, files, alone });
+  const judging = judgingOf({ host, loader, files, alone }, world);
   const roots = new WeakMap<Doc, string>();
   let root = '';
   const look = {
@@ -91,7 +98,8 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const output = openOutput(world, options.output);
   try {
     output.write(printer.open());
-    for await (const judged of judging.sections()) {
+    for await (const found of judging.sections()) {
+      const judged = onlyNew ? { ...found, section: await onlyNew.narrowed(found) } : found;
       root = judged.root;
       tally.add(judged.section);
       output.write((await judging.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '');
@@ -103,6 +111,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     ];
     for (const { path, trouble } of troubles)
       world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
+    tally.known = onlyNew?.known ?? 0;
     output.write(printer.close(tally, troubles));
     output.done();
     if (troubles.length > 0 || tally.cut > 0) return 2;

@@ -37,11 +37,16 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
   };
   const { unknown } = tally.findings;
   const lighter = tally.lighterThan(from);
-  const { accepted: weighed, notMended, cut } = tally;
+  const { accepted: weighed, notMended, cut, known } = tally;
   hint(
     notRead,
     () => language.word('1 file or check could not be read or run.'),
     () => language.words`${notRead} files or checks could not be read or run.`,
+  );
+  hint(
+    known,
+    () => language.word('1 finding stood before and is not listed.'),
+    () => language.words`${known} findings stood before and are not listed.`,
   );
   hint(
     lighter,

@@ -15,6 +15,8 @@ export class Tally {
   accepted = 0;
   /** Findings past the most that are listed of one file. */
   cut = 0;
+  /** Findings left out, since they stood before the change that is looked at. */
+  known = 0;
   otherFiles = 0;
   /** The checks that found something. */
   readonly found = new Set<Check>();

@@ -28,10 +28,11 @@ export interface JudgedSide {
 
 /** A finding as plain data, and the numbers by which it can get worse. */
 interface Weighed extends ComparedFinding {
+  readonly finding: Finding;
   readonly measure?: Measure;
 }
 
-export function comparedFindings({ judgement, build, shown }: JudgedSide): readonly Weighed[] {
+function comparedFindings({ judgement, build, shown }: JudgedSide): readonly Weighed[] {
   const prints = fingerprints(judgement.findings, build);
   return judgement.findings.map((finding) => weighed(finding, prints.get(finding)!, shown));
 }
@@ -40,6 +41,7 @@ function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown
   const { doc, span } = finding.underline;
   const { measure, accepted } = finding;
   return {
+    finding,
     id: finding.id,
     grade: finding.grade,
     subject: finding.subject,
@@ -54,7 +56,7 @@ function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown
   };
 }
 
-const plainOf = ({ measure: _, ...plain }: Weighed): ComparedFinding => plain;
+const plainOf = ({ measure: _, finding: __, ...plain }: Weighed): ComparedFinding => plain;
 
 /** Findings of both sides, those that matter most first. */
 export function findingChanges(before: JudgedSide | undefined, after: JudgedSide | undefined): FindingChange[] {
@@ -75,6 +77,14 @@ export function findingChanges(before: JudgedSide | undefined, after: JudgedSide
   );
 }
 
+/** The findings that stand after a change and did not before, or less bad. */
+export function broughtTo(before: JudgedSide | undefined, after: JudgedSide): readonly Finding[] {
+  if (!before) return after.judgement.findings;
+  const { pairs, come } = matchFindings(comparedFindings(before), comparedFindings(after));
+  const worse = pairs.filter(([was, now]) => kindOf(was, now) === 'worse').map(([, now]) => now);
+  return [...come, ...worse].map(({ finding }) => finding);
+}
+
 const rank = (grade: Grade): number => grades.indexOf(grade);
 const gradeOf = ({ before, after }: FindingChange): Grade => (after ?? before)!.grade;
 const keyOf = ({ before, after }: FindingChange): string => {
@@ -84,7 +94,7 @@ const keyOf = ({ before, after }: FindingChange): string => {
 const compareTexts = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What became of a finding that stands on both sides. */
-export function kindOf(was: Weighed, now: Weighed): ChangeKind {
+function kindOf(was: Weighed, now: Weighed): ChangeKind {
   if (was.accepted !== undefined && now.accepted === undefined) return 'worse';
   if (rank(now.grade) < rank(was.grade)) return 'worse';
   if (now.grade === 'unknown' && was.grade !== 'unknown') return 'undecided';

@@ -1,0 +1,65 @@
+// Of what a check finds, what a change brings: what a revision before it did not find, or found less bad.
+import { isTrouble } from '../host/host';
+import type { Section } from '../report/section';
+import { broughtTo, type JudgedSide } from '../review/compare';
+import { fileRef } from '../session/texts';
+import { pairsOf } from './pairing';
+import type { CheckRun } from './judged';
+import { filesOf, folderSide, revisionSide, type Side, type SideFile } from './sides';
+import type { World } from './world';
+
+export class OnlyNew {
+  /** Where files stood before that stand elsewhere now; looked for on first need. */
+  private moved?: Promise<ReadonlyMap<string, SideFile>>;
+  /** Findings left out, since they stood before. */
+  known = 0;
+
+  constructor(
+    private readonly before: Side,
+    private readonly after: Side,
+  ) {}
+
+  /** The section with what the change brings alone; what was not read stays. */
+  async narrowed({ section, root }: CheckRun): Promise<Section> {
+    const { doc, judgement, build } = section;
+    const shown = this.after.host.shown(root, doc.name);
+    const side: JudgedSide = { doc, judgement, ...(build ? { build } : {}), shown: ({ name }) => name };
+    const brought = new Set(broughtTo(await this.judgedBefore(shown), side));
+    const findings = judgement.findings.filter((finding) => brought.has(finding) || finding.check.unread);
+    this.known += judgement.findings.length - findings.length;
+    return { ...section, judgement: { ...judgement, findings } };
+  }
+
+  private async judgedBefore(path: string): Promise<JudgedSide | undefined> {
+    const { host, loader } = this.before;
+    const found = await host.find(path);
+    const there = isTrouble(found) || found.kind !== 'file' ? (await this.movedFiles()).get(path) : found;
+    const loaded = there && (await loader.load(fileRef(host, there.root, there.name)));
+    loader.texts.evict(heldText);
+    if (!loaded) return undefined;
+    const { doc, judgement, build } = loaded;
+    return { doc, judgement, ...(build ? { build } : {}), shown: ({ name }) => name };
+  }
+
+  private movedFiles(): Promise<ReadonlyMap<string, SideFile>> {
+    this.moved ??= this.findMoved();
+    return this.moved;
+  }
+
+  private async findMoved(): Promise<ReadonlyMap<string, SideFile>> {
+    const { before, after } = this;
+    const pairs = await pairsOf(before, after, await filesOf(before), await filesOf(after));
+    return new Map(
+      pairs.flatMap(({ before: from, after: to }) =>
+        from && to && from.key !== to.key ? [[after.host.shown(to.root, to.name), from] as const] : [],
+      ),
+    );
+  }
+}
+
+/** @throws Refusal where there is no such revision. */
+export const sinceRevision = (revision: string, on: string, world: World): OnlyNew =>
+  new OnlyNew(revisionSide(world, revision, '.', on), folderSide(world, '.', 'working tree', on));
+
+/** Texts held at once, in UTF-16 units. */
+const heldText = 1_000_000;
