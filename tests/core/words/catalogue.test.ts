@@ -8,7 +8,7 @@ const table: Readonly<Record<string, string>> = german;
 const piecesOf = (words: string): string[] => (words.match(/\{\d+\}/g) ?? []).sort();
 
 /** So many messages have no German words yet: fall-back is English. This number may only become less. */
-const untranslated = 472;
+const untranslated = 363;
 
 it('has German words for nothing but messages', () => {
   const all = new Set(messages);
