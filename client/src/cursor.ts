@@ -2,13 +2,13 @@
 import { Disposable, window, type TextEditor } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { CursorWent } from '../../server/src/language/requests';
-import { languageIds } from './languages';
+import { guideLanguage, languageIds } from './languages';
 
 /** Every change of line in files of ours, and every change to another editor. */
 export function tellOfCursor(client: BaseLanguageClient): Disposable {
   let last: CursorWent | undefined;
   const tell = (editor: TextEditor | undefined): void => {
-    const isOurs = editor !== undefined && languageIds.includes(editor.document.languageId);
+    const isOurs = editor !== undefined && [guideLanguage, ...languageIds].includes(editor.document.languageId);
     const now = isOurs ? wentTo(editor) : last && { uri: last.uri, position: null };
     if (!now || (last && isSame(now, last)) || !client.isRunning()) return;
     last = now;

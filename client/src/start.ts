@@ -20,7 +20,7 @@ import { offerNewFiles } from './new-files';
 import { WorkingPages, workingScheme } from './workings';
 import { writeAt } from './write-at';
 import { indentAsSet } from './indentation';
-import { languageIds } from './languages';
+import { guideLanguage, languageIds } from './languages';
 import { benchSheet } from './views/bench-sheet';
 import { worstGrade } from './views/status';
 
@@ -28,6 +28,7 @@ import { worstGrade } from './views/status';
 const own: ClientOptions = {
   explains: true,
   files: true,
+  guides: true,
   lenses: true,
   pages: checkScheme,
   suggest: 'editor.action.triggerSuggest',
@@ -42,7 +43,9 @@ export type MakeClient = (options: LanguageClientOptions) => BaseLanguageClient;
 /** Files where they live: not the older texts that a comparison shows under schemes of its own. */
 function selector(): { language: string; scheme: string }[] {
   const schemes = new Set(['file', 'untitled', ...(workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme)]);
-  return languageIds.flatMap((language) => [...schemes].map((scheme) => ({ language, scheme })));
+  const ours = languageIds.flatMap((language) => [...schemes].map((scheme) => ({ language, scheme })));
+  schemes.delete('untitled');
+  return [...ours, ...[...schemes].map((scheme) => ({ language: guideLanguage, scheme }))];
 }
 
 /** Starts everything; what is made here ends with the extension. */

@@ -19,6 +19,7 @@ const copied = {
   'client/icon.png': 'icon.png',
   'client/language-configuration.json': 'language-configuration.json',
   'client/fettle.tmLanguage.json': 'fettle.tmLanguage.json',
+  'client/guides.tmLanguage.json': 'guides.tmLanguage.json',
   'client/icons': 'icons',
   'client/snippets': 'snippets',
   'client/walkthrough': 'walkthrough',

@@ -46,3 +46,27 @@ test('a new line below a key is indented', async () => {
   });
   expect(edited(client.text(desk), edits)).toBe('format: 1\nplace:\n  ');
 });
+
+test('a client that sends Markdown has texts of our own languages laid out, and no others', async () => {
+  const markdown = new TestClient({});
+  const registered: { method: string; registerOptions: { documentSelector?: { language: string }[] } }[] = [];
+  const all = new Promise<void>((resolve) =>
+    markdown.connection.onRequest('client/registerCapability', ({ registrations }: { registrations: never[] }) => {
+      registered.push(...registrations);
+      if (registered.some(({ method }) => method === 'textDocument/onTypeFormatting')) resolve();
+      return null;
+    }),
+  );
+  const { capabilities } = await markdown.start({}, { initializationOptions: { guides: true } });
+  expect(capabilities.documentFormattingProvider).toBeUndefined();
+  await all;
+  for (const method of ['textDocument/formatting', 'textDocument/onTypeFormatting']) {
+    const found = registered.find((one) => one.method === method);
+    expect(found?.registerOptions.documentSelector?.map(({ language }) => language)).toEqual([
+      'fettle-build',
+      'fettle-part',
+      'fettle-settings',
+    ]);
+  }
+  markdown.dispose();
+});

@@ -17,7 +17,7 @@ export function offered(client: Client): ServerCapabilities {
     definitionProvider: true,
     ...namesOffered(client),
     ...outlineOffered,
-    ...layoutOffered,
+    ...layoutOffered(client),
     ...numbersOffered(client),
     documentSymbolProvider: { label: 'Fettle' },
     completionProvider: { triggerCharacters: [':', ' ', '-', '{', '[', ',', '/'], resolveProvider: true },

@@ -8,12 +8,25 @@ import {
 } from 'vscode-languageserver/node';
 import { formatted, indented } from '../features/formatting';
 import type { Shared } from './findings';
-import { guarded } from './guard';
+import { guarded, wordsOf } from './guard';
+import type { Client } from './client';
 
-export const layoutOffered: ServerCapabilities = {
-  documentFormattingProvider: true,
-  documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
-};
+const newLine = { firstTriggerCharacter: '\n' };
+
+/** A client that sends Markdown has other formatters for it, and would ask which to take. */
+export const layoutOffered = ({ own }: Client): ServerCapabilities =>
+  own.guides ? {} : { documentFormattingProvider: true, documentOnTypeFormattingProvider: newLine };
+
+/** For such a client: the same, for our own languages. */
+export async function registerLayout({ connection, client, log }: Shared): Promise<void> {
+  if (!client.own.guides) return;
+  const documentSelector = ['fettle-build', 'fettle-part', 'fettle-settings'].map((language) => ({ language }));
+  const failed = (error: unknown): void => log(`client/registerCapability: ${wordsOf(error)}`);
+  await connection.client.register(DocumentFormattingRequest.type, { documentSelector }).catch(failed);
+  await connection.client
+    .register(DocumentOnTypeFormattingRequest.type, { documentSelector, ...newLine })
+    .catch(failed);
+}
 
 /** Registers the answers. */
 export function answerLayout({ connection, log, session }: Shared): void {

@@ -22,6 +22,8 @@ export interface ClientOptions {
   readonly wholeOnRequest?: boolean;
   /** It answers `fettle/readFile`, `fettle/listFolder` and `fettle/findPath` for addresses other than `file:`. */
   readonly files?: boolean;
+  /** It sends Markdown too: what lays texts out is to be registered for our own languages alone. */
+  readonly guides?: boolean;
   /** It runs `fettle.showFindings` and `fettle.showUses`, to which lenses lead. */
   readonly lenses?: boolean;
   /** The language of messages, as `de`; without it, the one of `locale`. */

@@ -24,7 +24,7 @@ import { Grace, type After } from './grace';
 import { guarded, wordsOf } from './guard';
 import { Across } from './across';
 import { UseIndex } from '../session/use-index';
-import { answerLayout } from './layout-answers';
+import { answerLayout, registerLayout } from './layout-answers';
 import { answerNew } from './new-answers';
 import { answerNames } from './name-answers';
 import { answerHints, answerLenses } from './number-answers';
@@ -223,6 +223,7 @@ class Server {
       await connection.client.register(DidChangeWatchedFilesNotification.type, {
         watchers: watched.map((globPattern) => ({ globPattern })),
       });
+    await registerLayout(this.shared);
     if (client.workspaceFolders)
       connection.workspace.onDidChangeWorkspaceFolders(
         this.step('workspace/didChangeWorkspaceFolders', ({ added, removed }) =>

@@ -144,7 +144,7 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
 const pattern0 = new RegExp("^[A-Za-z][A-Za-z0-9_.@-]*$", "u");
 const pattern1 = new RegExp("^[a-z][a-z0-9-]*$", "u");
 const pattern3 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
@@ -278,12 +278,24 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.suggest !== undefined){
-let data8 = data.suggest;
+if(data.guides !== undefined){
 const _errs17 = errors;
-if(errors === _errs17){
-if(typeof data8 === "string"){
-if(!pattern3.test(data8)){
+if(typeof data.guides !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/guides",schemaPath:"#/properties/guides/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs17 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.suggest !== undefined){
+let data9 = data.suggest;
+const _errs19 = errors;
+if(errors === _errs19){
+if(typeof data9 === "string"){
+if(!pattern3.test(data9)){
 validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/properties/suggest/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9.]*$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9.]*$"+"\""}];
 return false;
 }
@@ -293,22 +305,23 @@ validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/propert
 return false;
 }
 }
-var valid0 = _errs17 === errors;
+var valid0 = _errs19 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.wholeOnRequest !== undefined){
-const _errs19 = errors;
+const _errs21 = errors;
 if(typeof data.wholeOnRequest !== "boolean"){
 validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
-var valid0 = _errs19 === errors;
+var valid0 = _errs21 === errors;
 }
 else {
 var valid0 = true;
+}
 }
 }
 }

@@ -126,6 +126,7 @@ export function messageSchemas(settings: object): Record<string, object> {
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
         workings: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
         writesAt: { type: 'boolean' },
+        guides: { type: 'boolean' },
         suggest: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9.]*$' },
         wholeOnRequest: { type: 'boolean' },
       },
