@@ -36,9 +36,10 @@ describe('explain', () => {
       for (const line of out.split('\n').filter((one) => !one.startsWith('    ')))
         expect(line.length, line).toBeLessThanOrEqual(100);
       for (const line of check.examples[0].faulty.trim().split('\n')) expect(out).toContain(line.trimEnd());
-      expect(out.replace(/\s+/g, ' ')).toContain(
-        check.unread ? 'no setting, option or acceptance' : `- finding: ${check.id}`,
-      );
+      if (check.unread || check.on !== 'guide')
+        expect(out.replace(/\s+/g, ' ')).toContain(
+          check.unread ? 'no setting, option or acceptance' : `- finding: ${check.id}`,
+        );
     }
   });
 

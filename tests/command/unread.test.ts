@@ -19,11 +19,16 @@ const unread: Record<string, string> = {
   'part-kind-wrong-here': 'format: 1\nbuild: A\nparts: { cooler: { kind: fan } }\n',
 };
 
+/** A guide that is not held against anything. */
+const guide = '---\nbuild: gone.pcbuild.yaml\n---\n';
+
 const allOff = `format: 1\ngrades:\n${checks.map(({ id }) => `  ${id}: off\n`).join('')}`;
 
 describe('what was not read', () => {
   it('is what the checks say of themselves, and no other', () => {
-    expect(Object.keys(unread).sort()).toEqual(checks.flatMap((check) => (check.unread ? [check.id] : [])).sort());
+    expect([...Object.keys(unread), 'guide-build-missing'].sort()).toEqual(
+      checks.flatMap((check) => (check.unread ? [check.id] : [])).sort(),
+    );
   });
 
   it.each(Object.entries(unread))('%s stays whatever is switched off or chosen', async (id, text) => {
@@ -34,6 +39,13 @@ describe('what was not read', () => {
       expect(status).toBe(1);
     }
     expect((await fettle(files, 'missing', 'a.pcbuild.yaml')).status).toBe(1);
+  });
+
+  it('stays in a guide, too', async () => {
+    const files = { 'a.md': guide, 'fettle.yaml': allOff };
+    const { out, status } = await fettle(files, 'check', 'a.md', '--from', 'harm');
+    expect(out).toContain('guide-build-missing');
+    expect(status).toBe(1);
   });
 
   it('is accepted by no build', async () => {

@@ -1,7 +1,7 @@
 // Guides over the wire: findings in Markdown, their fixes, completion and hover, and files that are left alone.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { TestClient } from '../support/client';
-import type { CodeAction, CompletionList, Hover, Location } from 'vscode-languageserver-protocol';
+import type { CodeAction, CompletionList, Hover, Location, WorkspaceEdit } from 'vscode-languageserver-protocol';
 
 const guide = `---
 build: ../desk.pcbuild.yaml
@@ -31,7 +31,7 @@ beforeEach(async () => {
   client = new TestClient(files);
   await client.start({
     textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
-    workspace: { workspaceEdit: { documentChanges: true } },
+    workspace: { workspaceEdit: { documentChanges: true, resourceOperations: ['rename'] } },
   });
 });
 afterEach(() => client.dispose());
@@ -122,5 +122,37 @@ describe('a Markdown text that nothing ties to a build', () => {
     expect(await codes()).not.toEqual([]);
     await client.put(name, 0, 'Plain words.', guide.length);
     expect(await codes()).toEqual([]);
+  });
+});
+
+describe('a rename', () => {
+  const renamed = async (of: string, text: string, newName: string, into = 1): Promise<(name: string) => string> => {
+    const edit = await ask<WorkspaceEdit>('textDocument/rename', { position: client.at(of, text, into), newName }, of);
+    return (name) => client.applied(name, edit);
+  };
+
+  test('of a part goes through the blocks of guides, whichever file it begins in', async () => {
+    await client.open(name, guide, 'markdown');
+    await client.open('desk.pcbuild.yaml');
+    for (const of of [name, 'desk.pcbuild.yaml']) {
+      const edited = await renamed(of, 'calder/c7 }', 'calder/c8');
+      expect(edited(name)).toBe(guide.replace('calder/c7', 'calder/c8'));
+      expect(edited('desk.pcbuild.yaml')).toContain('calder/c8');
+    }
+  });
+
+  test('of a drive goes through the marks of guides', async () => {
+    const build = 'build: Desk\nparts:\n  drives:\n    - { name: scratch, capacity: 2 TB }\n';
+    const text =
+      '---\nbuild: desk.pcbuild.yaml\n---\n<!-- fettle: drives.scratch.capacity -->2 TB<!-- /fettle --> scratch\n\n' +
+      '1. <!-- fettle: step fit M.2 drive scratch -->Put it in.\n';
+    client.files.set('ws/desk.pcbuild.yaml', build);
+    client.files.set('ws/drives.md', text);
+    await client.open('desk.pcbuild.yaml');
+    await client.open('drives.md', text, 'markdown');
+    const edited = await renamed('desk.pcbuild.yaml', 'scratch', 'store');
+    expect(edited('drives.md')).toBe(
+      text.replace('drives.scratch', 'drives.store').replace('drive scratch', 'drive store'),
+    );
   });
 });

@@ -63,8 +63,10 @@ export function guideCompletion(
   const offset = doc.lines.offsetAt(position);
   const { start } = doc.lines.lineSpan(position.line);
   const before = doc.text.slice(start, offset);
-  const begun = /<!--\s*fettle\s*:\s*((?:(?!-->).)*)$/.exec(before)?.[1];
-  if (begun === undefined) return { isIncomplete: false, items: [] };
+  const mark = before.slice(Math.max(0, before.lastIndexOf('<!--')));
+  const head = /^<!--\s*fettle\s*:\s*/.exec(mark)?.[0];
+  const begun = head === undefined ? undefined : mark.slice(head.length);
+  if (begun === undefined || begun.includes('-->')) return { isIncomplete: false, items: [] };
   const { end } = doc.lines.lineSpan(position.line);
   const rest = /^[\w.-]*(?: (?!-->)[\w.-]+)*/.exec(doc.text.slice(offset, end))![0];
   const range = doc.lines.rangeOf({ start: offset - begun.length, end: offset + rest.length });

@@ -1,10 +1,11 @@
 // What lies across files: which of a workspace’s files name a subject, and the change that renames it in all of them.
 import { LSPErrorCodes, ResponseError, type WorkspaceEdit as ProtocolEdit } from 'vscode-languageserver/node';
-import { referencesTo } from '../features/references';
-import { doubtful, refusal, renamedAt, renameEdits } from '../features/rename';
+import { fileAt, markEdits, referencesWithin, renameWithin, type EditsOfDoc } from '../features/guide-uses';
+import { doubtful, refusal, renamedAt } from '../features/rename';
 import { documentEdit, type Location, type Position, type TextDocumentEdit } from '../features/shapes';
 import { subjectAt, type Named, type Subject } from '../features/subject';
 import type { AddressedHost } from '../host/addressed';
+import { kindOfFile } from '../core/parts/doc';
 import { partNameAt, partPath } from '../core/parts/part-name';
 import { partsFolders } from '../session/loader';
 import type { AddressedFile } from '../session/session';
@@ -15,6 +16,9 @@ import type { Shared } from './findings';
 import { cancelled } from './guard';
 
 type Place = FileRef<AddressedHost>;
+
+/** A file with what it names; of a fenced block, the guide around it. */
+export type NamedFile = AddressedFile & Named & { readonly within?: AddressedFile & Named };
 
 /** A file and the workspace it lies in. */
 export type Here = Pick<AddressedFile, 'place' | 'house'>;
@@ -45,6 +49,13 @@ export class Across {
     return place && this.read(place);
   }
 
+  /** The file that a position lies in: the fenced block there, or the file itself. */
+  async fileAt(uri: string, position: Position): Promise<NamedFile | undefined> {
+    const file = await this.at(uri);
+    const found = file && fileAt(file, position);
+    return found && (found === file ? file : { ...found, within: file! });
+  }
+
   /** Reads a file without judging it. */
   async read(place: Place): Promise<(AddressedFile & Named) | undefined> {
     const file = await this.shared.session.read(place);
@@ -53,7 +64,7 @@ export class Across {
 
   /** All places that name what is named at a position of a file. */
   async references(uri: string, position: Position, declares: boolean, asker: Asker): Promise<Location[] | null> {
-    const file = await this.at(uri);
+    const file = await this.fileAt(uri, position);
     const subject = file && subjectAt(file, file.doc.lines.offsetAt(position));
     return file && subject ? this.referencesTo(file, subject, declares, asker) : null;
   }
@@ -67,7 +78,8 @@ export class Across {
     const found: Location[] = [];
     const isFile = subject.kinds.includes('part file');
     if (declares && isFile) found.push(...(await this.fileOf(file, subject.name)));
-    for await (const user of this.naming(file, subject, asker)) found.push(...referencesTo(user, subject, declares));
+    for await (const user of this.naming(file, subject, asker))
+      found.push(...referencesWithin(user, subject, declares));
     return found;
   }
 
@@ -88,8 +100,8 @@ export class Across {
   }
 
   /** The files that may name a subject, the one at hand first; each is read, and others have their turn. */
-  async *naming(file: AddressedFile & Named, subject: Subject, asker: Asker): AsyncGenerator<AddressedFile & Named> {
-    yield file;
+  async *naming(file: NamedFile, subject: Subject, asker: Asker): AsyncGenerator<AddressedFile & Named> {
+    yield subject.part === undefined ? file : (file.within ?? file);
     const words = subject.part ?? (subject.isOwnStep ? subject.name : undefined);
     if (words === undefined) return;
     const seen = new Set([file.place.path]);
@@ -132,7 +144,7 @@ export class Across {
   /** The change that renames what is named at a position, everywhere. */
   async rename(uri: string, position: Position, newName: string, asker: Asker): Promise<ProtocolEdit | null> {
     this.readAnew();
-    const file = await this.at(uri);
+    const file = await this.fileAt(uri, position);
     if (!file) return null;
     const subject = renamedAt(file, position);
     if (!subject) throw refused('Nothing that can be renamed is named here.');
@@ -150,20 +162,28 @@ export class Across {
   }
 
   /** The edits of all files that name a subject. Throws where one of them would not be safe: all of it, or nothing. */
-  private async edits(
-    file: AddressedFile & Named,
-    subject: Subject,
-    name: string,
-    asker: Asker,
-  ): Promise<TextDocumentEdit[]> {
-    const changes: TextDocumentEdit[] = [];
-    for await (const user of this.naming(file, subject, asker)) {
-      const edits = renameEdits(user, subject, name);
-      if (!edits) throw refused(doubtful(user, subject));
-      if (edits.length > 0) changes.push(documentEdit(user, user.doc, edits));
+  private async edits(file: NamedFile, subject: Subject, name: string, asker: Asker): Promise<TextDocumentEdit[]> {
+    const changes = new Map<string, TextDocumentEdit>();
+    const add = (user: AddressedFile & Named, found: readonly EditsOfDoc[] | undefined): void => {
+      if (!found) throw refused(doubtful(user, subject));
+      for (const { doc, edits } of found) addEdit(changes, documentEdit(user, doc, edits));
+    };
+    for await (const user of this.naming(file, subject, asker)) add(user, renameWithin(user, subject, name));
+    for await (const { guide, ...user } of this.guidesTo(file, subject, asker)) {
+      const edits = markEdits(guide!, subject, name);
+      add(user, edits && [{ doc: user.doc, edits }]);
     }
     if (asker.stopped()) throw cancelled();
-    return changes;
+    return [...changes.values()];
+  }
+
+  /** The guides whose marks may name what a build alone knows. */
+  private async *guidesTo(file: NamedFile, subject: Subject, asker: Asker): AsyncGenerator<AddressedFile & Named> {
+    if (subject.part !== undefined || !subject.kinds.includes('drive')) return;
+    if (file.within?.guide?.build?.doc.name === file.doc.name) yield file.within;
+    if (file.within) return;
+    const places = (await this.index.filesOf(file.place)).filter(({ name }) => kindOfFile(name) === 'guide');
+    for await (const user of this.readAll(places, asker)) if (user.guide?.build?.doc.name === file.doc.name) yield user;
   }
 
   /** The move of a part’s file to where another name looks for it. */
@@ -182,6 +202,13 @@ export class Across {
       throw refused(`There is a part file of the name ${name} already.`);
     return { kind: 'rename', oldUri: holder.uri, newUri: host.uriOf(target.path) };
   }
+}
+
+/** Edits of one file are one edit, whichever of its blocks they are for. */
+export function addEdit(changes: Map<string, TextDocumentEdit>, edit: TextDocumentEdit): void {
+  if (edit.edits.length === 0) return;
+  const before = changes.get(edit.textDocument.uri);
+  changes.set(edit.textDocument.uri, before ? { ...before, edits: [...before.edits, ...edit.edits] } : edit);
 }
 
 const stretchMs = 12;

@@ -2,7 +2,8 @@
 import type { WorkspaceEdit as ProtocolEdit } from 'vscode-languageserver/node';
 import { partNameAt } from '../core/parts/part-name';
 import type { Edit } from '../core/text';
-import { movedFolders, renameEdits } from '../features/rename';
+import { renameWithin } from '../features/guide-uses';
+import { movedFolders } from '../features/rename';
 import { documentEdit, type TextDocumentEdit } from '../features/shapes';
 import { wholeFile, type Named } from '../features/subject';
 import { houseName, isTrouble } from '../host/host';
@@ -10,7 +11,7 @@ import { partsFolders } from '../session/loader';
 import type { AddressedFile } from '../session/session';
 import { fileRef } from '../session/texts';
 import type { Asker } from '../session/use-index';
-import type { Across, Here } from './across';
+import { addEdit, type Across, type Here } from './across';
 import { editForClient } from './client';
 import type { Shared } from './findings';
 import { cancelled } from './guard';
@@ -37,10 +38,7 @@ export async function filesMoved(
   const changes = new Map<string, TextDocumentEdit>();
   // What cannot be changed safely stays, and is found when the builds are judged.
   const add = (file: AddressedFile, edits: readonly Edit[] = []): void => {
-    if (edits.length === 0) return;
-    const edit = documentEdit(file, file.doc, edits);
-    const before = changes.get(file.uri);
-    changes.set(file.uri, before ? { ...before, edits: [...before.edits, ...edit.edits] } : edit);
+    addEdit(changes, documentEdit(file, file.doc, edits));
   };
   for (const move of moves) {
     if (across.isOwn(move)) continue;
@@ -48,7 +46,8 @@ export async function filesMoved(
     if (house && from !== undefined && to !== undefined) add(house, movedFolders(house.doc, from, to));
     for (const part of await renamedParts(shared, across, move, asker))
       for await (const user of across.users(part.here, [part.from], asker))
-        add(user, renameEdits(user, wholeFile(part.from), part.to));
+        for (const { doc, edits } of renameWithin(user, wholeFile(part.from), part.to) ?? [])
+          addEdit(changes, documentEdit(user, doc, edits));
   }
   const documentChanges = [...changes.values()];
   return documentChanges.length === 0 ? null : editForClient({ documentChanges }, shared.client.versionedEdits);

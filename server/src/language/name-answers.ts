@@ -47,14 +47,14 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     DocumentHighlightRequest.type,
     guarded(DocumentHighlightRequest.method, log, async ({ textDocument, position }) => {
-      const file = await across.at(textDocument.uri);
+      const file = await across.fileAt(textDocument.uri, position);
       return file ? highlights(file, position) : null;
     }),
   );
   connection.onRequest(
     PrepareRenameRequest.type,
     guarded(PrepareRenameRequest.method, log, async ({ textDocument, position }) => {
-      const file = await across.at(textDocument.uri);
+      const file = await across.fileAt(textDocument.uri, position);
       return (file && prepareRename(file, position)) ?? null;
     }),
   );

@@ -5,7 +5,7 @@ import type { Span } from '../text';
 const speaksOfOne = /\b(?:torques?|tighten(?:ed|ing)?|dose|amount|squeeze|apply|dispense|spread|fill)\b/i;
 
 /** What stands right before such a number. */
-const leadsTo = /(?:\b(?:to|of|with|about|is|at|exactly|torque|amount|dose|apply|squeeze|dispense)|[:=≈~])[ \t]*$/i;
+const leadsTo = /(?:\b(?:to|of|with|about|is|at|exactly|torque|amount|dose|apply|squeeze|dispense)|[:=≈~])$/i;
 
 /** What may stand behind a number that has no unit: the end of a clause, or a word that is none and counts nothing. */
 const noUnit =
@@ -18,7 +18,10 @@ export function bareAmounts(text: string, { start, end }: Span): { readonly text
   const prose = text.slice(start, end);
   return [...prose.matchAll(/\d+(?:[.,]\d+)?/g)].flatMap(({ 0: number, index }) => {
     const before = prose.slice(Math.max(0, index - furthest), index);
-    const clause = before.slice(before.search(/[^.;!?\n]*$/));
+    const clause = before
+      .split(/[.;!?\n]/)
+      .at(-1)!
+      .trimEnd();
     const after = prose.slice(index + number.length, index + number.length + 12).split(/[\r\n]/, 1)[0]!;
     if (!speaksOfOne.test(clause) || !leadsTo.test(clause) || !noUnit.test(after)) return [];
     return [{ text: number, span: { start: start + index, end: start + index + number.length } }];

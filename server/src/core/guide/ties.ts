@@ -58,13 +58,16 @@ export interface Ties {
 
 const none: Ties = { fences: [], values: [], steps: [], cautions: [], loose: [], markers: [] };
 
-/** Words without which nothing ties a text to a build. */
-const mayTie = /<!--\s*\/?\s*fettle\b|(?:`{3}|~{3})[ \t]*(?:pcbuild|part)(?![\w-])|\.pcbuild\.yaml/;
+/** Whether a text has words without which nothing ties it to a build. */
+const mayTie = (text: string): boolean =>
+  text.includes('.pcbuild.yaml') ||
+  /<!--\s*(?:\/\s*)?fettle/.test(text) ||
+  /(?:```|~~~)[ \t]*(?:pcbuild|part)/.test(text);
 
 /** Worked out once for a text. */
 export function tiesOf(doc: Doc): Ties {
   let ties = doc.memo.get(tiesOf) as Ties | undefined;
-  if (!ties) doc.memo.set(tiesOf, (ties = mayTie.test(doc.text) ? read(doc) : none));
+  if (!ties) doc.memo.set(tiesOf, (ties = mayTie(doc.text) ? read(doc) : none));
   return ties;
 }
 

@@ -34,9 +34,15 @@ export function readPrinted(text: string, figure: Figure): PrintedValue {
 function withinOf(text: string, { unit, dimension }: Quantity, isRough: boolean): number {
   const digits = /\d[\d\s,.]*/.exec(text)?.[0].trim() ?? '';
   const decimals = /[.,](\d+)$/.exec(digits)?.[1]?.length ?? 0;
-  const noughts = isRough && decimals === 0 ? (/0*$/.exec(digits.replace(/\D/g, ''))?.[0].length ?? 0) : 0;
+  const noughts = isRough && decimals === 0 ? noughtsBehind(digits.replace(/\D/g, '')) : 0;
   const half = 0.5 * 10 ** (decimals === 3 && /,\d{3}$/.test(digits) ? 0 : noughts - decimals);
   return dimension === 'money' ? half : Math.abs(toBase(half, unit) - toBase(0, unit));
+}
+
+function noughtsBehind(digits: string): number {
+  let count = 0;
+  while (count < digits.length - 1 && digits[digits.length - 1 - count] === '0') count++;
+  return count;
 }
 
 /** Whether a printed value says what the figure says; open where facts are missing that could make it so. */
