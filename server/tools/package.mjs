@@ -16,6 +16,8 @@ const copied = {
   LICENSE: 'LICENSE',
   'CHANGELOG.md': 'CHANGELOG.md',
   'THIRD-PARTY-NOTICES.md': 'THIRD-PARTY-NOTICES.md',
+  'client/package.nls.json': 'package.nls.json',
+  'client/package.nls.de.json': 'package.nls.de.json',
   'client/icon.png': 'icon.png',
   'client/language-configuration.json': 'language-configuration.json',
   'client/fettle.tmLanguage.json': 'fettle.tmLanguage.json',
