@@ -143,12 +143,14 @@ import cardTooTall from './slots/card-too-tall';
 import cardTooThick from './slots/card-too-thick';
 import cardUnsupported from './slots/card-unsupported';
 import cardsOverlap from './slots/cards-overlap';
+import displayAdapterWrong from './slots/display-adapter-wrong';
 import displayModeBeyondLink from './slots/display-mode-beyond-link';
 import displayOnBoard from './slots/display-on-board';
 import displayPortsShort from './slots/display-ports-short';
 import lanesOversubscribed from './slots/lanes-oversubscribed';
 import linkGenerationLower from './slots/link-generation-lower';
 import riserSlower from './slots/riser-slower';
+import sharedOutputShort from './slots/shared-output-short';
 import slotNotSplit from './slots/slot-not-split';
 import slotOffWithProcessor from './slots/slot-off-with-processor';
 import arrayCapacityShort from './storage/array-capacity-short';
@@ -377,12 +379,14 @@ export const checks: readonly Check[] = [
   cardTooThick,
   cardUnsupported,
   cardsOverlap,
+  displayAdapterWrong,
   displayModeBeyondLink,
   displayOnBoard,
   displayPortsShort,
   lanesOversubscribed,
   linkGenerationLower,
   riserSlower,
+  sharedOutputShort,
   slotNotSplit,
   slotOffWithProcessor,
   arrayCapacityShort,

@@ -1,5 +1,5 @@
 // Figures of display links: what a promised mode needs, and what outputs and inputs carry.
-import type { Build } from '../build/build';
+import type { Build, Placed } from '../build/build';
 import type { Fact, Group } from '../parts/fact';
 import type { expect } from '../manifest/build-file';
 import {
@@ -13,8 +13,10 @@ import {
   type LinkBounds,
   type Sampling,
 } from '../trade/display';
+import { DUAL_MODE_CLOCK_MHZ, STREAMS_SHARE } from '../trade/display-connectors';
 import { clockBoundsMHz } from '../trade/mode-clocks';
 import { connectorOf, displaysOn, type outputNamed, reaches, type Display, type Output } from './display';
+import { adapterOf } from './display-paths';
 import { between, copyWith, decidedBy, derive, known, least, missing, unknown, writtenAt, type Figure } from './figure';
 import { uniqueMissing } from './missing-facts';
 
@@ -59,6 +61,21 @@ export function comfortable(of: Figure): Figure {
     `${of.label} less the margin`,
     'data-rate',
     [of, share],
+    'payload × share',
+    (rate, part) => rate * part,
+    { unit: 'Gb/s' },
+  );
+}
+
+/** What an output carries of several pictures together, each in time slots of its own. */
+export function streamsPayload(output: Output): Figure {
+  const share = known(STREAMS_SHARE, 'count', 'share of time slots for pictures', {
+    source: 'VESA DisplayPort Standard 1.2: 63 of 64',
+  });
+  return derive(
+    `payload of ${output.name} for several pictures`,
+    'data-rate',
+    [payload(output.link, output.name), share],
     'payload × share',
     (rate, part) => rate * part,
     { unit: 'Gb/s' },
@@ -124,13 +141,14 @@ function rateOf(mode: DisplayMode, promise: PromisedMode, label: string, bits: F
 }
 
 /** What a display takes from an output: the payload of its inputs with that connector; of several, one of them. */
-function inputPayload(display: Display, output: Output, carries: Carries): Figure {
+function inputPayload(build: Build, display: Display, output: Output, carries: Carries): Figure {
   const { inputs } = display.part;
   const label = `payload that ${display.label} takes`;
   if (!inputs.value) return unknown('data-rate', label, [missing(inputs, `inputs of ${display.label}`)]);
+  const from = adapterOf(build, display)?.part['display-adapter'].to.value?.toLowerCase() ?? output.connector;
   const fitting = [...inputs.value].filter(([name, { link }]) => {
     const connector = connectorOf(name, link.value);
-    return connector === undefined || output.connector === undefined || reaches(output.connector, connector);
+    return connector === undefined || from === undefined || reaches(from, connector);
   });
   const each = fitting.map(([name, { link }]) => carries(link, `${name} of ${display.label}`));
   if (each.length < 2)
@@ -148,8 +166,38 @@ function inputPayload(display: Display, output: Output, carries: Carries): Figur
 export function carriedThrough(build: Build, output: ReturnType<typeof outputNamed>, carries: Carries): Figure {
   if ('missingFacts' in output) return unknown('data-rate', 'payload of the output', output.missingFacts);
   const own = carries(output.link, output.name);
-  const inputs = displaysOn(build, output.name).map((display) => inputPayload(display, output, carries));
+  const plugged = displaysOn(build, output.name);
+  const inputs = [
+    ...plugged.map((display) => inputPayload(build, display, output, carries)),
+    ...new Set(plugged.flatMap((display) => adapterOf(build, display) ?? [])),
+  ].map((one) => ('type' in one ? one : adapterPayload(one, carries)));
   return inputs.length === 0
     ? own
     : least(`payload between ${output.name} and its display`, [own, ...inputs], { unit: 'Gb/s' });
+}
+
+/**
+ * What an adapter carries: as stated; one without a chip from DisplayPort what the output speaks of the other signal;
+ * else nobody knows.
+ */
+function adapterPayload({ part, label }: Placed<'cables'>, carries: Carries): Figure {
+  const { from, to, active } = part['display-adapter'];
+  if (part.link.entry) return carries(part.link, label);
+  const words = `payload of ${label}`;
+  if (from.value !== undefined && from.value === to.value)
+    return between(0, Infinity, 'data-rate', words, { unit: 'Gb/s', source: 'the same signal on both sides' });
+  if (active.value === false && from.value === 'DisplayPort' && to.value !== 'VGA')
+    return decidedBy(
+      between(
+        requiredGbps(DUAL_MODE_CLOCK_MHZ.low, 24) * bytesPerGbit,
+        requiredGbps(DUAL_MODE_CLOCK_MHZ.high, 24) * bytesPerGbit,
+        'data-rate',
+        words,
+        { unit: 'Gb/s', source: 'VESA DisplayPort Dual-Mode Standard 1.1: 165 MHz, or 300 MHz of type 2' },
+      ),
+      active,
+      from,
+      to,
+    );
+  return unknown('data-rate', words, [missing(part.link, `link of ${label}`)]);
 }

@@ -130,7 +130,9 @@ const matching = memo((build: Build): Matching => {
     ...missingFacts,
     ...free.flatMap(({ connector, link, name }) => (connector === undefined ? [missing(link, `link of ${name}`)] : [])),
   ];
-  const waiting = build.parts.displays.filter((one) => one.at.port.value === undefined);
+  const waiting = build.parts.displays.filter(
+    (one) => one.at.port.value === undefined && one.at.through.value === undefined,
+  );
   const vague = waiting.flatMap((display) => connectorsOf(display).missingFacts);
   const all = waiting.reduce((sum, display) => sum + wantedBy(display, free), 0);
   const holder = new Map<Output, Display>();

@@ -208,6 +208,10 @@ export const roles = {
     fields: {
       ...many,
       port: text('The output it plugs into.', 'DP_1', { refersTo: 'display output' }),
+      through: text(
+        'What it hangs on instead: by its name a display before it in a chain, or an adapter or hub among the cables.',
+        'left',
+      ),
     },
   },
   cables: {

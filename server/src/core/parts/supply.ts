@@ -1,5 +1,6 @@
 // The facts of a supply and of a cable.
 import { CABLE_WORDS, POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { DISPLAY_CONNECTOR_WORDS } from '../trade/display-connectors';
 import { BADGE_WORDS, MODULAR_WORDS, POWER_FACTOR_WORDS } from '../trade/sheet-words';
 import {
   BADGE_MAINS_WORDS,
@@ -20,6 +21,7 @@ const inCables = { printed: 'The handbook’s table of cables.' } as const;
 const onWires = { printed: 'The print along the wires.' } as const;
 const onPackaging = { printed: 'The cable’s packaging or data sheet.' } as const;
 
+export const displayConnectors = ['DisplayPort', 'HDMI', 'DVI', 'VGA', 'USB-C'] as const;
 export const supplyForms = ['ATX', 'SFX', 'SFX-L', 'TFX', 'Flex ATX', 'external'] as const;
 export const badges = ['white', 'bronze', 'silver', 'gold', 'platinum', 'titanium'] as const;
 
@@ -220,6 +222,24 @@ export const cable = {
   link: text('For a display cable: the link it is certified for.', 'DisplayPort HBR3', {
     printed: 'The certification label on the cable or its box.',
   }),
+  'display-adapter': group(
+    {
+      from: choice(displayConnectors, 'The connector it takes from the machine.', {
+        spellings: DISPLAY_CONNECTOR_WORDS,
+        ...onPackaging,
+      }),
+      to: choice(displayConnectors, 'The connector it offers to displays.', {
+        example: 'HDMI',
+        spellings: DISPLAY_CONNECTOR_WORDS,
+        ...onPackaging,
+      }),
+      active: flag('Whether a chip in it makes one signal of the other.', onPackaging),
+      outputs: count('How many displays it feeds: more than one for a hub.', '2', { least: 1, ...onPackaging }),
+    },
+    'For an adapter or a hub between an output and displays.',
+    '{ from: DisplayPort, to: HDMI, active: true }',
+    onPackaging,
+  ),
   'made-for': form(
     'the name of a part file',
     (name) => (/^[^/\s]+\/\S+$/.test(name) ? name : undefined),

@@ -27,7 +27,7 @@ export default check({
   source: 'common practice',
   limits: [
     'USB-C sends DisplayPort through a plain cable; a display that takes USB-C alone needs more than one.',
-    'Adapters are not seen.',
+    'A display that names what it hangs on, an adapter or another display, is judged by `display-adapter-wrong`.',
   ],
   examples: [
     {
@@ -44,6 +44,7 @@ parts:
   ],
   test(build, report) {
     for (const display of build.parts.displays) {
+      if (display.at.through.value !== undefined) continue;
       report(
         outcome(
           at(display, display.at.port),

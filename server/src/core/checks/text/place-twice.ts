@@ -1,7 +1,8 @@
 // Two parts in one slot, port, header or output.
-import type { Build } from '../../build/build';
+import type { Build, Placed } from '../../build/build';
 import { partsToPlace } from '../../figures/assigning';
 import { counted, number, total, type Figure } from '../../figures/figure';
+import { sharesOutput } from '../../figures/display-paths';
 import { takenPlaces, type NamedPlace } from '../../figures/places';
 import { howMany } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
@@ -39,7 +40,7 @@ parts:
     for (const taken of takenPlaces(build)) {
       // A header feeds several fans through a splitter; what that comes to is judged by current.
       if (shared.has(taken.kind) || !taken.fact.node) continue;
-      if (isCarried(build, taken)) continue;
+      if (isCarried(build, taken) || isShared(build, taken)) continue;
       const key = `${taken.kind} ${taken.name}`;
       const limit = joinedTo(build, taken);
       if (limit) {
@@ -64,6 +65,10 @@ parts:
     }
   },
 });
+
+/** Displays in a chain or on a hub share an output; what that comes to is judged by its link. */
+const isShared = (build: Build, { placed }: NamedPlace): boolean =>
+  placed.role === 'displays' && sharesOutput(build, placed as Placed<'displays'>);
 
 /** A drive on a carrier names the carrier’s slot; how many it takes is judged by its links. */
 const isCarried = (build: Build, { kind, placed, name }: NamedPlace): boolean =>
