@@ -14,7 +14,8 @@ export const DISPLAY_CONNECTOR_WORDS: Vocabulary<DisplayConnector> = vocabulary(
 
 /**
  * Whether an adapter without a chip of its own can lead from one connector to another: HDMI and DVI are one signal, and
- * an output of DisplayPort or USB-C may speak both. Source: VESA DisplayPort Dual-Mode Standard 1.1; HDMI Specification.
+ * outputs of DisplayPort or USB-C may speak both. Source: VESA DisplayPort Dual-Mode Standard 1.1; HDMI Specification;
+ * from memory: that some of USB-C do.
  */
 export function worksPassive(from: DisplayConnector, to: DisplayConnector): boolean {
   if (from === to || (from === 'USB-C' && to === 'DisplayPort')) return true;
