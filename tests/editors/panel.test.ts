@@ -133,6 +133,9 @@ describe.skipIf(missing)('the panel', () => {
     await panel.send({ type: 'lit', on: ['parts.case.no-such-fact'], around: ['parts.case', 'parts'] });
     expect(new Set(await lit())).toEqual(new Set(['parts.case']));
     expect(await page.locator('.here').first().getAttribute('aria-current')).toBe('true');
+    await panel.send({ type: 'lit', on: ['parts.drives.scratch.slot'], around: ['parts.drives.scratch', 'parts'] });
+    expect(new Set(await lit())).toEqual(new Set(['parts.drives.scratch.slot', 'parts.drives.scratch']));
+    expect(await page.locator('.p-thing.here').count()).toBeGreaterThan(0);
     const tops = "[...document.querySelectorAll('.here')].map((one) => one.getBoundingClientRect().top)";
     expect((await page.evaluate<number[]>(tops)).some((top) => top >= 0 && top < 500)).toBe(true);
     await panel.send({ type: 'lit', on: [], around: [] });

@@ -17,6 +17,7 @@ import {
 import { runInHost, type HostResults, type Mode } from './workbench/host';
 import { startBrowser, type Browser } from './workbench/page';
 import { lookAtScreen, type Screen } from './workbench/screen';
+import { workWithPanel, type PanelSeen } from './workbench/panel';
 import { startWorkbench, type Workbench } from './workbench/server';
 
 const WHOLE_LIMIT_MS = 300_000;
@@ -119,6 +120,38 @@ describe.skipIf(missing)('VS Code', () => {
     } finally {
       removeFolder(workspace);
     }
+  });
+
+  describe('with the bench sheet beside the text', () => {
+    let seen: PanelSeen;
+
+    beforeAll(async () => {
+      workbench.configure({});
+      const workspace = samplesCopy();
+      try {
+        seen = await workWithPanel(workbench, browser, workspace);
+      } finally {
+        removeFolder(workspace);
+      }
+    });
+
+    test('a click lands on the line of the build, another where it is described', () => {
+      expect(seen).toMatchObject({ clicked: 'survey-desk.pcbuild.yaml Ln 33', again: 's750.part.yaml Ln 1' });
+    });
+
+    test('so does Enter, and the cursor’s line lights up', () => {
+      expect(seen.byKey).toBe('survey-desk.pcbuild.yaml Ln 16');
+      expect(seen.lit).toContain('parts.paste');
+    });
+
+    test('what is typed is shown, and a broken text keeps the last good sheet', () => {
+      expect(seen).toMatchObject({ heading: 'Survey desk two', mended: '' });
+      expect(seen.broken).toContain('last text that could');
+    });
+
+    test('it is back after a reload, with its boxes ticked', () => {
+      expect(seen).toMatchObject({ back: 'Survey desk two', isTicked: true });
+    });
   });
 
   describe('on the screen', () => {

@@ -1,7 +1,6 @@
 // The bench sheet’s panel in the workbench: opened, found among the frames, clicked, and looked at.
-import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
-import { LOOK_LIMIT_MS, openFile, type Opened } from './page';
+import { address, LOOK_LIMIT_MS, openFile, type Browser, type Opened } from './page';
 import type { Workbench } from './server';
 
 /** Opens a build and its bench sheet beside it; gives the frame that shows the sheet. */
@@ -12,6 +11,10 @@ export async function openPanel(
   file: NonNullable<Opened['file']>,
 ): Promise<Frame> {
   await openFile(page, workbench, workspace, file);
+  return openBeside(page);
+}
+
+async function openBeside(page: Page): Promise<Frame> {
   await page.locator('.editor-actions .action-label[aria-label^="Open Bench Sheet Beside"]').first().click();
   return sheetFrame(page);
 }
@@ -30,5 +33,117 @@ export async function sheetFrame(page: Page): Promise<Frame> {
   throw new Error('No frame shows a bench sheet.');
 }
 
-export const shoot = (page: Page, pictures: string, name: string): Promise<Buffer> =>
-  page.screenshot({ path: join(pictures, `${name}.png`) });
+/** What is seen of a build and its sheet, worked with by pointer and keys. */
+export interface PanelSeen {
+  /** The file and line at the cursor: after a click on the supply, after another on it, after Enter on the cooler. */
+  readonly clicked: string;
+  readonly again: string;
+  readonly byKey: string;
+  /** Keys lit after the cursor went a line down. */
+  readonly lit: readonly string[];
+  /** The heading once a word is typed; what is said while the text is broken, and once it is mended. */
+  readonly heading: string;
+  readonly broken: string;
+  readonly mended: string;
+  /** After a reload of the window: the heading, and whether the box is still ticked. */
+  readonly back: string;
+  readonly isTicked: boolean;
+}
+
+const build = 'survey-desk.pcbuild.yaml';
+const nameLine = { path: build, line: 3, column: 19 };
+
+/** Works with the sample desk’s sheet. */
+export async function workWithPanel(workbench: Workbench, browser: Browser, workspace: string): Promise<PanelSeen> {
+  const page = await browser.context.newPage();
+  try {
+    let frame = await openPanel(page, workbench, workspace, nameLine);
+    const box = () => frame.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).locator('input');
+    await box().check();
+    const supply = frame.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).getByText('Supply');
+    const start = await movedFrom(page, '');
+    await supply.click();
+    const clicked = await movedFrom(page, start);
+    await supply.click();
+    const again = await movedFrom(page, clicked);
+    await page.locator('.tab', { hasText: build }).first().click();
+    await frame.locator('tr[data-place="parts.cooler"]').first().focus();
+    const before = await cursor(page);
+    await page.keyboard.press('Enter');
+    const byKey = await movedFrom(page, before);
+    await page.locator('.monaco-editor.focused').first().waitFor();
+    await page.keyboard.press('ArrowDown');
+    const lit = await until(
+      page,
+      () => litKeys(frame),
+      (keys) => keys.includes('parts.paste'),
+    );
+    const typed = await typeInName(page, frame);
+    await page.keyboard.press('Control+KeyS');
+    await page.locator('.tab.dirty').waitFor({ state: 'detached' });
+    // Opened anew as it was left; no file is asked for.
+    await page.goto(address(workbench, { workspace }), { waitUntil: 'domcontentloaded' });
+    frame = await sheetFrame(page);
+    const back = await frame.locator('h1').innerText();
+    return { clicked, again, byKey, lit, ...typed, back, isTicked: await box().isChecked() };
+  } finally {
+    await page.close();
+  }
+}
+
+async function typeInName(page: Page, frame: Frame): Promise<Pick<PanelSeen, 'heading' | 'broken' | 'mended'>> {
+  await page.keyboard.press('Control+KeyG');
+  await page.keyboard.type('3');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('End');
+  await page.keyboard.type(' two');
+  const heading = await until(
+    page,
+    () => frame.locator('h1').innerText(),
+    (text) => text.endsWith('two'),
+  );
+  const status = (): Promise<string> => frame.locator('[role=status]').innerText();
+  await page.keyboard.type(': x');
+  const broken = await until(page, status, (text) => text !== '');
+  for (let i = 0; i < 3; i++) await page.keyboard.press('Backspace');
+  return { heading, broken, mended: await until(page, status, (text) => text === '') };
+}
+
+const litKeys = (frame: Frame): Promise<string[]> =>
+  frame.evaluate<string[]>("[...document.querySelectorAll('.here')].map((one) => one.dataset.place)");
+
+/** The file that is written in, and the line of its cursor. */
+async function cursor(page: Page): Promise<string> {
+  const tab = await page.locator('.editor-group-container .tab.active').allInnerTexts();
+  const place = await page.locator('#status\\.editor\\.selection').allInnerTexts();
+  const file = tab.find((text) => text.includes('.yaml')) ?? '';
+  return `${/[\w.-]+\.yaml/.exec(file)?.[0] ?? ''} ${/Ln \d+/.exec(place.join(' '))?.[0] ?? ''}`;
+}
+
+const movedFrom = (page: Page, from: string): Promise<string> =>
+  until(
+    page,
+    () => cursor(page),
+    (now) => now !== from && /yaml Ln/.test(now),
+  );
+
+async function until<T>(page: Page, look: () => Promise<T>, isIt: (seen: T) => boolean): Promise<T> {
+  let seen = await look();
+  for (const start = Date.now(); !isIt(seen); seen = await look()) {
+    if (Date.now() - start > LOOK_LIMIT_MS) throw new Error(`Waited in vain; last seen: ${JSON.stringify(seen)}`);
+    await page.waitForTimeout(50);
+  }
+  return seen;
+}
+
+/** Opens the sheet of the build at hand, and scrolls to one of its blocks once the cursor’s line is lit up in it. */
+export async function showSheet(page: Page, block: string): Promise<void> {
+  const frame = await openBeside(page);
+  await until(
+    page,
+    () => litKeys(frame),
+    (keys) => keys.length > 0,
+  );
+  await frame.evaluate(`document.getElementById(${JSON.stringify(block)}).scrollIntoView()`);
+  await page.waitForTimeout(500);
+}

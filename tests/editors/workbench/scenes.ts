@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { tideWindow } from '../support/scenario';
 import { actUntilShown, LOOK_LIMIT_MS } from './page';
+import { showSheet } from './panel';
 import { showHover, showMenu, showProblems } from './screen';
 
 /** The themes of the editor, by what a picture calls them. */
@@ -93,4 +94,13 @@ export const scenes: readonly Scene[] = [
       await page.waitForTimeout(500);
     },
   },
+  ...(['light', 'dark', 'contrast'] as const).map(
+    (theme): Scene => ({
+      name: `bench-sheet-${theme}`,
+      theme,
+      file: { path: survey, line: 23, column: 13 },
+      settings: { 'editor.fontSize': 13 },
+      act: (page) => showSheet(page, 'sheet-picture-lanes'),
+    }),
+  ),
 ];

@@ -23,21 +23,32 @@ export class Lights {
     return shown;
   }
 
+  /** What stands for the line itself, else for the innermost that it lies in; in a picture at any rate. */
   private found(): readonly Element[] {
-    const all = [...this.main.querySelectorAll('[data-place]')];
-    const of = (keys: readonly string[]): Element[] => {
-      const wanted = new Set(keys);
-      return all.filter((one) => wanted.has(one.getAttribute('data-place')!));
-    };
-    const on = of(this.last.on);
-    if (on.length > 0) return on;
-    for (const key of this.last.around) {
-      const around = of([key]);
-      if (around.length > 0) return around;
+    const { on, around } = this.last;
+    const shown = this.of('', on);
+    if (shown.length === 0) shown.push(...this.firstOf('', around));
+    if (!shown.some((one) => one.matches(drawn))) shown.push(...this.firstOf(drawn, around));
+    return shown;
+  }
+
+  private of(kind: string, keys: readonly string[]): Element[] {
+    const wanted = new Set(keys);
+    const all = [...this.main.querySelectorAll(`${kind}[data-place]`)];
+    return all.filter((one) => wanted.has(one.getAttribute('data-place')!));
+  }
+
+  private firstOf(kind: string, keys: readonly string[]): Element[] {
+    for (const key of keys) {
+      const found = this.of(kind, [key]);
+      if (found.length > 0) return found;
     }
     return [];
   }
 }
+
+/** A thing in a picture. */
+const drawn = '.p-thing';
 
 function mark(one: Element, isHere: boolean): void {
   one.classList.toggle('here', isHere);
