@@ -51,6 +51,12 @@ export interface PanelSeen {
 }
 
 const build = 'survey-desk.pcbuild.yaml';
+/** Where the sample says what the sheet’s things lead to. */
+export const lands = {
+  clicked: `${build} Ln 33`,
+  again: 's750.part.yaml Ln 1',
+  byKey: `${build} Ln 16`,
+};
 const nameLine = { path: build, line: 3, column: 19 };
 
 /** Works with the sample desk’s sheet. */
@@ -61,16 +67,15 @@ export async function workWithPanel(workbench: Workbench, browser: Browser, work
     const box = () => frame.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).locator('input');
     await box().check();
     const supply = frame.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).getByText('Supply');
-    const start = await movedFrom(page, '');
     await supply.click();
-    const clicked = await movedFrom(page, start);
+    const clicked = await landed(page, lands.clicked);
     await supply.click();
-    const again = await movedFrom(page, clicked);
+    const again = await landed(page, lands.again);
     await page.locator('.tab', { hasText: build }).first().click();
+    await landed(page, lands.clicked);
     await frame.locator('tr[data-place="parts.cooler"]').first().focus();
-    const before = await cursor(page);
     await page.keyboard.press('Enter');
-    const byKey = await movedFrom(page, before);
+    const byKey = await landed(page, lands.byKey);
     await page.locator('.monaco-editor.focused').first().waitFor();
     await page.keyboard.press('ArrowDown');
     const lit = await until(
@@ -84,7 +89,11 @@ export async function workWithPanel(workbench: Workbench, browser: Browser, work
     // Opened anew as it was left; no file is asked for.
     await page.goto(address(workbench, { workspace }), { waitUntil: 'domcontentloaded' });
     frame = await sheetFrame(page);
-    const back = await frame.locator('h1').innerText();
+    const back = await until(
+      page,
+      () => frame.locator('h1').innerText(),
+      (text) => text.endsWith('two'),
+    );
     return { clicked, again, byKey, lit, ...typed, back, isTicked: await box().isChecked() };
   } finally {
     await page.close();
@@ -120,11 +129,12 @@ async function cursor(page: Page): Promise<string> {
   return `${/[\w.-]+\.yaml/.exec(file)?.[0] ?? ''} ${/Ln \d+/.exec(place.join(' '))?.[0] ?? ''}`;
 }
 
-const movedFrom = (page: Page, from: string): Promise<string> =>
+/** Waits until the cursor is where it is expected; gives where it is. */
+const landed = (page: Page, where: string): Promise<string> =>
   until(
     page,
     () => cursor(page),
-    (now) => now !== from && /yaml Ln/.test(now),
+    (now) => now === where,
   );
 
 async function until<T>(page: Page, look: () => Promise<T>, isIt: (seen: T) => boolean): Promise<T> {
