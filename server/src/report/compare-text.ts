@@ -31,6 +31,7 @@ const words: Record<Exclude<ChangeKind, 'unchanged'>, string> = {
   cleared: 'cleared',
   better: 'better',
   undecided: 'undecided',
+  silenced: 'silenced',
   accepted: 'accepted',
 };
 
@@ -111,6 +112,8 @@ function sentenceOf({ kind, before, after }: FindingChange): string {
   if ((kind === 'worse' || kind === 'better') && before?.excess && after?.excess && before.excess !== after.excess)
     return `${one.text} Past its limit by ${before.excess} → ${after.excess}.`;
   if (kind === 'worse' && before?.accepted && !after?.accepted) return `${one.text} It was accepted before.`;
+  if (kind === 'silenced') return `${one.text} Settings make less of it now.`;
+  if (kind === 'undecided' && !after) return `${one.text} It cannot be judged any more.`;
   if (kind === 'accepted') return `${one.text} Accepted because: ${one.accepted ?? ''}`;
   return one.text + waits;
 }
@@ -118,10 +121,12 @@ function sentenceOf({ kind, before, after }: FindingChange): string {
 function movedText(moved: readonly Movement[], { working }: CompareLook): string[] {
   if (moved.length === 0) return [];
   const width = Math.min(44, Math.max(...moved.map(({ what }) => what.length)));
-  return moved.flatMap(({ what, before, after, difference, isBetter, why }) => {
+  return moved.flatMap(({ what, before, after, difference, isBetter, cancels, why }) => {
     const judged = isBetter === undefined ? '' : isBetter ? ', better' : ', worse';
     const by = difference ? `   (${difference}${judged})` : judged === '' ? '' : `   (${judged.slice(2)})`;
-    const value = `${before ?? 'none'} → ${after ?? 'none'}${by}`;
+    const value = cancels
+      ? `${after ?? ''}, as before: what changed cancels out`
+      : `${before ?? 'none'} → ${after ?? 'none'}${by}`;
     return [
       ...block(value, 4 + width, `  ${safe(padded(what, width))}`),
       ...(working ? why.flatMap((fact) => block(factWords(fact), 8, '      ·')) : []),

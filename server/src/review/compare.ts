@@ -66,8 +66,12 @@ export function findingChanges(before: JudgedSide | undefined, after: JudgedSide
   );
   const all: FindingChange[] = [
     ...come.map((one) => ({ kind: 'new' as const, after: plainOf(one) })),
-    ...gone.map((one) => ({ kind: 'cleared' as const, before: plainOf(one) })),
-    ...pairs.map(([was, now]) => ({ kind: kindOf(was, now), before: plainOf(was), after: plainOf(now) })),
+    ...gone.map((one) => ({ kind: goneAs(one, before, after), before: plainOf(one) })),
+    ...pairs.map(([was, now]) => ({
+      kind: isSilenced(was, before, after) && kindOf(was, now) === 'better' ? ('silenced' as const) : kindOf(was, now),
+      before: plainOf(was),
+      after: plainOf(now),
+    })),
   ];
   return all.sort(
     (a, b) =>
@@ -76,6 +80,30 @@ export function findingChanges(before: JudgedSide | undefined, after: JudgedSide
       compareTexts(keyOf(a), keyOf(b)),
   );
 }
+
+/** What is not found any more is cleared only where it was looked for. */
+function goneAs(was: Weighed, before: JudgedSide | undefined, after: JudgedSide | undefined): ChangeKind {
+  if (isSilenced(was, before, after)) return 'silenced';
+  return after && isLessRead(before, after) && !was.unread ? 'undecided' : 'cleared';
+}
+
+/** Whether the settings of both sides differ on a check, and those after it make less of it. */
+function isSilenced({ id }: Weighed, before: JudgedSide | undefined, after: JudgedSide | undefined): boolean {
+  const [old, now] = [settingOf(before, id), settingOf(after, id)];
+  if (old === now || now === undefined) return false;
+  return now === 'off' || old === undefined || (old !== 'off' && rank(now) > rank(old));
+}
+
+const settingOf = (side: JudgedSide | undefined, id: string): Grade | 'off' | undefined =>
+  [...(side?.build?.house.regraded ?? [])].find(([of]) => of === id)?.[1];
+
+/** Whether less can be read than before: what is silent then has not been mended. */
+const isLessRead = (before: JudgedSide | undefined, after: JudgedSide): boolean =>
+  unreadIn(after) > (before ? unreadIn(before) : 0);
+const unreadIn = ({ judgement }: JudgedSide): number => judgement.findings.filter(({ check }) => check.unread).length;
+
+/** Behind the place where a text breaks off nothing is known. */
+const isBroken = ({ judgement }: JudgedSide): boolean => judgement.findings.some(({ id }) => id === 'yaml-syntax');
 
 /** The findings that stand after a change and did not before, or less bad. */
 export function broughtTo(before: JudgedSide | undefined, after: JudgedSide): readonly Finding[] {
@@ -126,7 +154,7 @@ export function compareFile(
   const from = before && after && before.shown(before.doc) !== after.shown(after.doc) && before.shown(before.doc);
   const [worstBefore, worstAfter] = [worst(before), worst(after)];
   const both =
-    before?.build && after?.build
+    before?.build && after?.build && !isBroken(before) && !isBroken(after)
       ? ([
           { build: before.build, shown: before.shown },
           { build: after.build, shown: after.shown },
@@ -145,7 +173,7 @@ export function compareFile(
     findings: findingChanges(before, after),
     moved: both ? movements(...both) : [],
     newlyUnknown: lost,
-    newlyKnown: found,
+    newlyKnown: before && after && isLessRead(before, after) ? [] : found,
     steps: both ? stepChanges(both[0].build, both[1].build) : [],
   };
 }
@@ -167,8 +195,10 @@ const worst = (side: JudgedSide | undefined): Grade | undefined =>
 /** Facts that answers wait for on one side alone; a renamed part’s are the same. */
 function lackChanges(before: JudgedSide, after: JudgedSide): { lost: readonly string[]; found: readonly string[] } {
   const [old, now] = [lacksOf(before), lacksOf(after)];
-  const only = (these: ReadonlyMap<string, string>, those: ReadonlyMap<string, string>): string[] =>
-    [...these].filter(([key]) => !those.has(key)).map(([, what]) => what);
+  const only = (these: ReadonlyMap<string, string>, those: ReadonlyMap<string, string>): string[] => {
+    const said = new Set(those.values());
+    return [...these].filter(([key, what]) => !those.has(key) && !said.has(what)).map(([, what]) => what);
+  };
   return { lost: only(now, old), found: only(old, now) };
 }
 

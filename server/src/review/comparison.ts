@@ -25,10 +25,20 @@ export interface ComparedFinding {
 }
 
 /**
- * `worse`, `better`: the same subject with another grade or number. `undecided`: it was broken, and waits for facts
- * now. `accepted`: the build accepts now what it did not.
+ * `worse`, `better`: the same subject with another grade or number. `undecided`: it was broken, and waits for facts now
+ * or cannot be judged. `silenced`: settings switch its check off or make it lighter. `accepted`: the build accepts now
+ * what it did not.
  */
-export const changeKinds = ['new', 'worse', 'cleared', 'better', 'undecided', 'accepted', 'unchanged'] as const;
+export const changeKinds = [
+  'new',
+  'worse',
+  'undecided',
+  'silenced',
+  'accepted',
+  'cleared',
+  'better',
+  'unchanged',
+] as const;
 export type ChangeKind = (typeof changeKinds)[number];
 
 export interface FindingChange {
@@ -55,6 +65,8 @@ export interface Movement {
   readonly difference?: string;
   /** Whether that is for the better; absent where it depends. */
   readonly isBetter?: boolean;
+  /** The figure is the same, though several of the facts behind it are others. */
+  readonly cancels?: true;
   /** The changed lines it rests on. */
   readonly why: readonly ChangedFact[];
 }

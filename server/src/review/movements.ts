@@ -43,7 +43,7 @@ export function movements(before: BuildSide, after: BuildSide): Movement[] {
 }
 
 function moved(was: Quantity | undefined, now: Quantity | undefined, before: BuildSide, after: BuildSide): Movement[] {
-  if (was && now && isSame(was.figure, now.figure)) return [];
+  if (was && now && isSame(was.figure, now.figure)) return cancelled(was, now, before, after);
   const [a, b] = [was && said(was.figure), now && said(now.figure)];
   // What is not there on one side and not known on the other has not moved.
   if ((a ?? unknownWord) === unknownWord && (b ?? unknownWord) === unknownWord) return [];
@@ -60,6 +60,39 @@ function moved(was: Quantity | undefined, now: Quantity | undefined, before: Bui
   ];
 }
 
+/** A figure that stayed though at least two of its operands are others: shown, as what cancels out hides a change. */
+function cancelled(was: Quantity, now: Quantity, before: BuildSide, after: BuildSide): Movement[] {
+  const [old, anew] = [operandsOf(was.figure), operandsOf(now.figure)];
+  const value = said(now.figure);
+  if (value === unknownWord || apart(old, anew) + apart(anew, old) < 4) return [];
+  const why = changedFacts(was.figure, now.figure, before, after);
+  return [{ what: now.what, before: value, after: value, cancels: true, why }];
+}
+
+/** How many of these values the others lack. */
+function apart(these: readonly string[], those: readonly string[]): number {
+  const left = [...those];
+  return these.filter((one) => {
+    const at = left.indexOf(one);
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  }).length;
+}
+
+/** The stated numbers behind a figure, by path and value: not by file, which a renamed part changes. */
+function operandsOf(figure: Figure): string[] {
+  const operands: string[] = [];
+  const seen = new Set<Figure>();
+  const waiting = [figure];
+  for (let one = waiting.pop(); one; one = waiting.pop()) {
+    if (seen.has(one)) continue;
+    seen.add(one);
+    waiting.push(...one.inputs);
+    if (one.from) operands.push(`${one.from.path} ${one.lo} ${one.hi}`);
+  }
+  return operands;
+}
+
 const unknownWord = 'not known';
 /** So little is lost in adding up in another order. */
 const lostInSums = 1e-9;
@@ -67,7 +100,8 @@ const lostInSums = 1e-9;
 const isSame = (a: Figure, b: Figure): boolean =>
   a.dimension === b.dimension && a.currency === b.currency && isNear(a.lo, b.lo) && isNear(a.hi, b.hi);
 const isNear = (a: number, b: number): boolean =>
-  a === b || Math.abs(a - b) <= lostInSums * Math.max(Math.abs(a), Math.abs(b));
+  a === b ||
+  (Number.isFinite(a) && Number.isFinite(b) && Math.abs(a - b) <= lostInSums * Math.max(Math.abs(a), Math.abs(b)));
 
 /** That something is no less than nothing says nothing of it. */
 const said = (one: Figure): string =>
