@@ -158,6 +158,22 @@ describe('sides', () => {
   });
 });
 
+describe('settings that a change brings', () => {
+  const after = { ...taller, 'fettle.yaml': 'format: 1\ngrades: { cooler-too-tall: off }\n' };
+
+  it('are told where they silence what stood before', async () => {
+    const { out } = await fettleAmong({ main: taller }, after, 'compare', 'main');
+    expect(out).toContain('1 stop silenced');
+    expect(out).not.toContain('cleared');
+  });
+
+  it('decide nothing where those before the change are to', async () => {
+    expect((await compared(base, after)).status).toBe(0);
+    const { comparison, status } = await compared(base, after, '--settings-from', 'main');
+    expect([told(comparison), status]).toEqual([['desk.pcbuild.yaml new cooler-too-tall'], 1]);
+  });
+});
+
 describe('what was not read', () => {
   const denied = { trouble: 'may not be read: the system denies it.' };
   const host = (files: Record<string, string>): MemoryHost =>

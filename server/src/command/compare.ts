@@ -1,6 +1,7 @@
 // `fettle compare`: what a change does to the builds, between two revisions, a revision and the files here, or folders.
 import { Option, type Command } from 'commander';
 import { isTrouble } from '../host/host';
+import { SettingsFrom } from '../host/settings-from';
 import type { Grade } from '../core/manifest/house-file';
 import { brings, comparisonText } from '../report/compare-text';
 import { toJson } from '../report/json';
@@ -19,6 +20,7 @@ interface Options {
   readonly on?: string;
   readonly working?: true;
   readonly output?: string;
+  readonly settingsFrom?: string;
 }
 
 interface Look {
@@ -45,6 +47,7 @@ export function addCompare(program: Command, world: World, end: (status: Status)
     .argument('[head]', 'a revision or a folder; without it the files as they lie here')
     .addOption(new Option('--format <format>', 'how to write').choices(Object.keys(comparePrinters)).default('text'))
     .option('--in <path>', 'compare what lies under this path only', '.')
+    .option('--settings-from <revision>', 'judge both sides by the settings of this revision')
     .option('--working', 'show the changed lines behind every figure that moved')
     .option(
       '--from <grade>',
@@ -65,7 +68,9 @@ export function addCompare(program: Command, world: World, end: (status: Status)
 
 async function compare(base: string, head: string | undefined, options: Options, world: World): Promise<Status> {
   const on = options.on ?? world.today;
-  const [before, after] = await sidesOf(base, head, options.in, on, world);
+  const sides = await sidesOf(base, head, options.in, on, world);
+  const { settingsFrom } = options;
+  const [before, after] = settingsFrom === undefined ? sides : settled(settingsFrom, sides, world);
   const comparison = await compareSides(before, after, on);
   const look = { from: options.from ?? 'note', working: options.working ?? false };
   for (const { side, path, trouble } of comparison.troubles)
@@ -84,6 +89,13 @@ async function compare(base: string, head: string | undefined, options: Options,
 function statusOf(comparison: Comparison, limit: Grade): Status {
   if (comparison.troubles.some(({ side }) => side === 'after')) return 2;
   return brings(comparison, limit) ? 1 : 0;
+}
+
+/** Both sides under the settings of a revision. @throws Refusal where there is no such revision. */
+function settled(revision: string, [before, after]: readonly [Side, Side], world: World): readonly [Side, Side] {
+  const { host } = revisionSide(world, revision, before.path, world.today);
+  const under = (side: Side): Side => ({ ...side, host: new SettingsFrom(side.host, host) });
+  return [under(before), under(after)];
 }
 
 /** Two folders where both are; else revisions, and without a second one the files here. */
