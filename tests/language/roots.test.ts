@@ -88,3 +88,31 @@ describe('a workspace inside a workspace', () => {
     await expect.poll(() => found('file:///ws', 'annex/desk.pcbuild.yaml')).toContain('cooler-too-tall');
   });
 });
+
+describe('what is left alone', () => {
+  test('the older side of a comparison is neither checked nor explained', async () => {
+    await client.start();
+    const uri = 'git:/ws/desk.pcbuild.yaml?%7B%22path%22%3A%22%2Fws%2Fdesk.pcbuild.yaml%22%2C%22ref%22%3A%22~%22%7D';
+    await client.connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri, languageId: 'fettle-build', version: 1, text: build('Desk').replace('parts:', 'prats:') },
+    });
+    await open('file:///ws', 'desk.pcbuild.yaml');
+    expect(await found('file:///ws', 'desk.pcbuild.yaml')).toContain('cooler-too-tall');
+    expect(client.published.map((one) => one.uri)).not.toContain(uri);
+    const position = { line: 3, character: 4 };
+    expect(await client.connection.sendRequest('textDocument/hover', { textDocument: { uri }, position })).toBeNull();
+  });
+
+  test('what a version control ignores is checked all the same: nothing unread may pass for checked', async () => {
+    client.files.set('ws/.gitignore', '*.pcbuild.yaml\n');
+    await client.start();
+    const checked = await client.connection.sendRequest('fettle/checkWorkspace');
+    expect(checked).toMatchObject({ files: 6 });
+  });
+
+  test('another tool’s part file has one note and nothing else', async () => {
+    await client.start();
+    await client.open('parts/blinds.part.yaml', 'layers: [front]\nlayers: *nope\nmaterial: linen\n', 'fettle-part');
+    expect(await found('file:///ws', 'parts/blinds.part.yaml')).toEqual(['part-file-of-another-tool']);
+  });
+});
