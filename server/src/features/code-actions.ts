@@ -89,9 +89,11 @@ export function* codeActionSteps(view: View, range: Range, options: ActionOption
       yield;
     }
     for (const finding of found) actions.push(...accepting(view, finding, options));
-    if (options.explains) for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id));
+    if (options.explains)
+      for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id, options));
   }
-  if (wants(options, fixAllKind) && !options.automatic && (options.only || !isSpent())) actions.push(...fixAll(view));
+  if (wants(options, fixAllKind) && !options.automatic && (options.only || !isSpent()))
+    actions.push(...fixAll(view, options));
   return merged(actions);
 }
 
@@ -147,7 +149,7 @@ function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[]
   if (!filled || (filled.doc !== view.doc && view.doc instanceof FencedDoc)) return [];
   return [
     {
-      title: visible(filled.title),
+      title: visible((options.language ?? english()).word(filled.title)),
       kind: 'quickfix',
       ...ofHint(hint, view, options),
       edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] },
@@ -164,7 +166,7 @@ function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction
   return proven
     .filter((fix) => staysWithin(view.doc, fix))
     .map((fix, i) => ({
-      title: titleOf(view, fix),
+      title: titleOf(view, fix, options.language ?? english()),
       kind: 'quickfix',
       ...belongingTo(finding, view, options),
       ...(i === 0 && mayBePreferred(view.doc, finding, fix) ? { isPreferred: true } : {}),
@@ -175,9 +177,11 @@ function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction
 const longestTitle = 160;
 
 /** What it changes, what it brings, and what it costs: in money and power, or in what was settled. */
-function titleOf(view: View, { title, swap, gives }: ProvenFix): string {
-  const costs = [swap ? changedBy(view, swap.placed, swap.name) : '', gives ?? ''].filter((one) => one !== '');
-  const whole = visible([title, ...costs].join('; ')).replace(/\s+/g, ' ');
+function titleOf(view: View, { title, swap, gives }: ProvenFix, language: Language): string {
+  const costs = [swap ? changedBy(view, swap.placed, swap.name) : '', gives ? language.word(gives) : ''].filter(
+    (one) => one !== '',
+  );
+  const whole = visible([language.word(title), ...costs].join('; ')).replace(/\s+/g, ' ');
   return whole.length > longestTitle ? `${whole.slice(0, longestTitle - 1)}…` : whole;
 }
 
@@ -186,32 +190,36 @@ function accepting(view: View, finding: Finding, options: ActionOptions): CodeAc
   if (!edits) return [];
   return [
     {
-      title: `Accept this finding, with a reason to fill in (${finding.id})`,
+      title: (options.language ?? english()).words`Accept this finding, with a reason to fill in (${finding.id})`,
       kind: 'quickfix',
       ...belongingTo(finding, view, options),
       edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
-      ...(options.selects ? selecting(view, reasonAfter(view, finding, edits)) : {}),
+      ...(options.selects ? selecting(view, reasonAfter(view, finding, edits), options) : {}),
     },
   ];
 }
 
 /** Puts the cursor where someone is to write, once the edit is made. */
-function selecting(view: View, at: Position | undefined): Pick<CodeAction, 'command'> {
-  const title = 'Write the reason';
+function selecting(
+  view: View,
+  at: Position | undefined,
+  { language = english() }: ActionOptions,
+): Pick<CodeAction, 'command'> {
+  const title = language.word('Write the reason');
   return at ? { command: { title, command: 'fettle.writeAt', arguments: [view.uriOf(view.doc), at] } } : {};
 }
 
-function explaining(id: string): CodeAction {
-  const title = `Explain ${id}`;
+function explaining(id: string, { language = english() }: ActionOptions): CodeAction {
+  const title = language.words`Explain ${id}`;
   return { title, kind: 'quickfix', command: { title, command: 'fettle.explain', arguments: [id] } };
 }
 
-function fixAll(view: View): CodeAction[] {
+function fixAll(view: View, { language = english() }: ActionOptions): CodeAction[] {
   const edits = fixAllEdits(view);
   if (edits.length === 0) return [];
   return [
     {
-      title: 'Mend everything in this file that has one reading',
+      title: language.word('Mend everything in this file that has one reading'),
       kind: fixAllKind,
       edit: { documentChanges: [documentEdit(view, view.doc, edits)] },
     },
