@@ -37,6 +37,12 @@ describe('fettle check', () => {
     expect(status).toBe(2);
   });
 
+  it('finds nothing to check where nothing is tied to a build', async () => {
+    const { err, status } = await fettle({ 'README.md': '# Nothing of ours\n' }, 'check', '.');
+    expect(err).toContain('there are no builds here');
+    expect(status).toBe(2);
+  });
+
   it('ends well where all is true', async () => {
     const text = files['guides/desk.md'].replace('90 W', '120 W').replace('bord: {}', '');
     const { out, status } = await fettle({ ...files, 'guides/desk.md': text }, 'check', '--from', 'shortfall', '.');

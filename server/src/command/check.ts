@@ -96,17 +96,21 @@ async function check(paths: readonly string[], options: Options, world: World): 
     return { ...section, fixes };
   };
   const output = openOutput(world, options.output);
+  let isEmpty = true;
   try {
     output.write(printer.open());
     for await (const found of judging.sections()) {
       const judged = onlyNew ? { ...found, section: await onlyNew.narrowed(found) } : found;
       root = judged.root;
+      isEmpty = false;
       tally.add(judged.section);
       output.write((await judging.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '');
     }
     const troubles = [
       ...walkTroubles,
-      ...(files.length === 0 && walkTroubles.length === 0 ? [nothingUnder(paths)] : []),
+      ...(isEmpty && walkTroubles.length + judging.troubles.length === 0 && files.every(({ kind }) => kind === 'guide')
+        ? [nothingUnder(paths)]
+        : []),
       ...judging.troubles,
     ];
     for (const { path, trouble } of troubles)

@@ -22,6 +22,7 @@ export async function others(): Promise<readonly Generator[]> {
     { readme },
     { styleHashes },
     { snippets },
+    { guidePage },
   ] = await Promise.all([
     import('./schemas'),
     import('./message-validators'),
@@ -31,6 +32,7 @@ export async function others(): Promise<readonly Generator[]> {
     import('./readme'),
     import('./style-hashes'),
     import('./snippets'),
+    import('./guide-page'),
   ]);
-  return [styleHashes, snippets, schemas, messageValidators, checkPages, fieldPages, notices, readme];
+  return [styleHashes, snippets, schemas, messageValidators, checkPages, fieldPages, guidePage, notices, readme];
 }
