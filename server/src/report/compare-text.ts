@@ -3,6 +3,7 @@ import { atLeastAsBad } from '../core/build/workspace-config';
 import { grades, type Grade } from '../core/manifest/house-file';
 import {
   alters,
+  altersAnything,
   changeKinds,
   isBrought,
   type ChangedFact,
@@ -44,7 +45,8 @@ export function comparisonText(comparison: Comparison, look: CompareLook): strin
 }
 
 /** `1 stop and 2 shortfall new, 1 stop cleared.`; the worst first. */
-function verdict({ files }: Comparison, look: CompareLook): string {
+function verdict(comparison: Comparison, look: CompareLook): string {
+  const { files } = comparison;
   const changes = files.flatMap(({ findings }) => findings).filter((change) => isListed(change, look));
   const counted = changeKinds.flatMap((kind) => {
     const own = changes.filter((change) => change.kind === kind);
@@ -55,7 +57,7 @@ function verdict({ files }: Comparison, look: CompareLook): string {
     return byGrade.length > 0 ? [`${byGrade.join(', ')} ${words[kind as keyof typeof words]}`] : [];
   });
   if (counted.length > 0) return `${counted.join('; ')}.`;
-  return files.some(alters) ? 'no finding comes or goes, figures move.' : 'no finding and no figure changes.';
+  return altersAnything(comparison) ? 'no finding comes or goes, figures move.' : 'no finding and no figure changes.';
 }
 
 const gradeOf = ({ before, after }: FindingChange): Grade => (after ?? before)!.grade;

@@ -128,15 +128,12 @@ export interface Comparison {
 }
 
 /** Whether the change alters what is judged or any figure: false for one of layout and names alone. */
-export const altersAnything = ({ files, troubles }: Comparison): boolean => troubles.length > 0 || files.some(alters);
+export const altersAnything = ({ files }: Comparison): boolean => files.some(alters);
 
 /** Whether a file’s change shows in anything but its text. */
 export const alters = (file: FileComparison): boolean =>
   file.findings.some(({ kind }) => kind !== 'unchanged') ||
   file.moved.length + file.newlyUnknown.length + file.newlyKnown.length + file.steps.length > 0;
 
-/** What a change brings: new findings and those that got worse. */
-export const brought = ({ files }: Comparison): readonly FindingChange[] =>
-  files.flatMap(({ findings }) => findings.filter(isBrought));
-
+/** What a change brings is new, or got worse. */
 export const isBrought = ({ kind }: FindingChange): boolean => kind === 'new' || kind === 'worse';
