@@ -6,7 +6,7 @@ import type { Fact, Group } from '../parts/fact';
 import { RADIATOR_TANKS_MM, radiatorClassMm } from '../trade/air';
 import { radiatorClass } from '../trade/forms';
 import { isLiquid } from './coolers';
-import { copyWith, figure, known, missing, most, total, type Figure, type Missing } from './figure';
+import { copyWith, decidedBy, figure, known, missing, most, total, type Figure, type Missing } from './figure';
 import { notNegative } from './guard';
 import { memo } from './memo';
 import { besideIt, countOf, fansAt, perSide, secondLayer } from './radiator-fans';
@@ -60,7 +60,8 @@ export const radiators = memo((build: Build): readonly Radiator[] => {
 /** A cooler’s own fans, on both sides where it brings more than one side takes, and fans of the build behind it. */
 function coolerFans(build: Build, cooler: Placed<'cooler'>, label: string): Figure {
   const { fans, radiator } = cooler.part;
-  const own = figure(fans.thickness, `thickness of the fans of ${cooler.label}`);
+  const thickness = figure(fans.thickness, `thickness of the fans of ${cooler.label}`);
+  const own = decidedBy(thickness, fans.count, radiator.class, radiator.fans);
   const more = fansAt(build, cooler.at.mount.value);
   const doubled = fans.count.value !== undefined && fans.count.value > perSide(radiator, label).hi;
   if (doubled) return both(own, own);
