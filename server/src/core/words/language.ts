@@ -14,6 +14,7 @@ type Template = readonly (string | number)[];
 /** Handed in with a run, so that one process may speak several. Names, ids, keys and numbers are the same in all. */
 export class Language {
   private readonly templates = new Map<string, Template>();
+  private readonly own = new WeakMap<readonly string[], Template>();
 
   constructor(
     /** As `de`, in the spelling of BCP 47. */
@@ -81,8 +82,17 @@ export class Language {
 
   private filled(words: readonly string[], pieces: readonly string[]): string {
     let text = '';
-    for (const part of this.template(keyOf(words))) text += typeof part === 'string' ? part : (pieces[part] ?? '');
+    for (const part of this.templateOf(words)) text += typeof part === 'string' ? part : (pieces[part] ?? '');
     return text;
+  }
+
+  /** A template in the source is one object for good: it is looked up once. */
+  private templateOf(words: readonly string[]): Template {
+    const known = this.own.get(words);
+    if (known) return known;
+    const template = this.template(keyOf(words));
+    this.own.set(words, template);
+    return template;
   }
 
   private template(key: string): Template {
