@@ -18,7 +18,7 @@ import {
   type Figure,
   type Missing,
 } from './figure';
-import { connectorOf, connectorsBrought } from './cables';
+import { connectorCount, connectorOf, connectorsBrought } from './cables';
 import { memo } from './memo';
 import { howMany } from './power';
 import { effectsOn } from './slots';
@@ -54,6 +54,12 @@ export type PortKind = (typeof portOfBus)[keyof typeof portOfBus];
 /** Whether a port of a kind carries a bus: those of SAS take SATA drives as well. */
 export const portTakes = (kind: PortKind, bus: keyof typeof portOfBus): boolean =>
   portOfBus[bus] === kind || (kind === 'SAS' && bus === 'SATA');
+
+/** The card that a drive’s `port` names: a host adapter, to one of whose ports its cable goes. */
+export function hostOf(build: Build, port: string | undefined): Placed<'cards'> | undefined {
+  if (port === undefined || build.parts.board?.part.ports.value?.has(port)) return undefined;
+  return build.parts.cards.find((card) => card.at.name.value === port);
+}
 
 /** Whether a drive plugs into a port for drives inside the case. */
 export const wantsPort = (drive: Drive): Belongs => wantsPortOf(drive, 'SATA');
@@ -200,9 +206,18 @@ function boardPorts(
   });
 }
 
-/** SATA power connectors of supply and cables, less those that adapters take up; undefined without a supply. */
-export const driveConnectors = (build: Build): Figure | undefined =>
-  build.parts.supply && connectorsBrought(build).get('SATA power');
+/**
+ * SATA power connectors of supply and cables, less those that adapters take up; undefined without a supply. A board
+ * that no 24-pin cable feeds makes 5 V itself, and powers drives by cables out of its own box.
+ */
+export const driveConnectors = memo((build: Build): Figure | undefined => {
+  const { supply, board } = build.parts;
+  const brought = supply && connectorsBrought(build).get('SATA power');
+  const inlets = board?.part['power-connectors'];
+  if (!brought || !board || !inlets?.value || connectorCount(inlets, '24-pin', board.label).hi > 0) return brought;
+  const own = decidedBy(boxed(board, 'SATA power cable'), inlets);
+  return total('SATA power connectors of supply, cables and board', 'count', [brought, own]);
+});
 
 /** A count under a name in a map of counts. A map that is stated is complete: what it leaves out is none. */
 export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {

@@ -1,5 +1,6 @@
 // Figures of drives: the link each one gets, the rates it reaches, and what arrays of them hold.
 import type { Build, Placed } from '../build/build';
+import { hostOf } from './drive-places';
 import { ERROR_RATES, LARGEST_USUAL_SSD_BYTES } from '../trade/storage';
 import { arrayNeeds, arrayUnits, levelOfKind, type ArrayKind } from '../trade/arrays';
 import {
@@ -136,6 +137,7 @@ function portGeneration(build: Build, drive: Drive): Figure[] {
   const { board } = build.parts;
   const port = drive.at.port.value;
   if (!board) return [];
+  if (hostOf(build, port)) return [];
   if (port !== undefined) {
     const stated = board.part.ports.value?.get(port)?.generation;
     const label = `SATA generation of ${port}`;

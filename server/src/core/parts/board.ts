@@ -14,7 +14,14 @@ import {
   SLOT_KIND_WORDS,
   SLOT_LENGTH_WORDS,
 } from '../trade/board-words';
-import { sheetBoardSize, sheetGeneration, sheetLanes, sheetPins, sheetSocket } from '../trade/sheet-forms';
+import {
+  sheetBoardSize,
+  sheetGeneration,
+  sheetLanes,
+  sheetPins,
+  sheetSataGeneration,
+  sheetSocket,
+} from '../trade/sheet-forms';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors, startsAtOnce } from './common';
 
@@ -225,7 +232,7 @@ export const board = {
   ports: named(
     group(
       {
-        generation: count('SATA generation.', '3', { least: 1, sheet: sheetGeneration, ...inStorageTable }),
+        generation: count('SATA generation.', '3', { least: 1, sheet: sheetSataGeneration, ...inStorageTable }),
         kind: choice(['SATA', 'SAS', 'U.2', 'USB'], 'What it is; without it, it is SATA.', {
           spellings: PORT_WORDS,
           ...inStorageTable,

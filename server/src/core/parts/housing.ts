@@ -4,7 +4,14 @@ import { CABLE_WORDS } from '../trade/connector-words';
 import { HEADER_WORDS } from '../trade/header-words';
 import { parseCaseOpenings } from '../trade/slot-words';
 import { BOARD_SIZE_WORDS, BRACKET_WORDS, STANDOFF_WORDS } from '../trade/board-words';
-import { sheetBoardSize, sheetCount, sheetFrontCable, sheetGlass, sheetRadiator } from '../trade/sheet-forms';
+import {
+  sheetBoardSize,
+  sheetCount,
+  sheetFrontCable,
+  sheetGlass,
+  sheetOneOfSizes,
+  sheetRadiator,
+} from '../trade/sheet-forms';
 import { SUPPLY_FORM_WORDS } from '../trade/supply-sheet-words';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import { common, fanFields, inPower, inSoundNote, radiatorFields } from './common';
@@ -106,7 +113,7 @@ export const pcCase = {
     group(
       {
         sizes: list(
-          quantity('length', 'mm', 'A fan size.', '120 mm'),
+          quantity('length', 'mm', 'A fan size.', '120 mm', { sheet: sheetOneOfSizes }),
           'Fan sizes it takes.',
           '[120 mm, 140 mm]',
           inFans,

@@ -71,7 +71,7 @@ function inOurWords(text: string, dimension: Dimension): string {
   let plain = text
     .trim()
     .replace(/^=\s?/, '')
-    .replace(/\s?\((?:typ(?:\.|ical)?)\)$/i, '')
+    .replace(/\s?\((?:typ(?:\.|ical)?|[hwdl]|height|width|depth|length)\)$/i, '')
     .replace(/^(\d[\d.]{0,6}) ?°C ?(?=[~-])/, '$1 ');
   let limit = '';
   for (const [pattern, word] of before) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];

@@ -40,12 +40,13 @@ export const M2_KEY_WORDS: Vocabulary<'A' | 'B' | 'E' | 'M' | 'B+M' | 'A+E'> = v
 const PCIE = ['PCIe', 'PCI Express', 'PCI-E'];
 export const SLOT_KIND_WORDS: Vocabulary<'PCIe' | 'M.2'> = vocabulary('a kind of slot', {
   PCIe: PCIE.flatMap((one) => [one, `${one} slot`, `${one} expansion slot`]),
-  'M.2': ['M2', 'NGFF', 'M.2 slot', 'M.2 socket', 'M.2 connector'],
+  'M.2': ['M2', 'NGFF', 'M.2 slot', 'M.2 socket', 'M.2 connector', 'M.2 socket 3', 'M.2 (key M)', 'M.2 key M'],
 });
 
 const long = (lanes: number): string[] => [
   `${lanes}x`,
   ...PCIE.flatMap((one) => [`${one} x${lanes}`, `${one} x${lanes} slot`]),
+  ...PCIE.flatMap((one) => ['3.0', '4.0', '5.0', '3', '4', '5'].map((version) => `${one} ${version} x${lanes}`)),
 ];
 export const SLOT_LENGTH_WORDS: Vocabulary<'x1' | 'x4' | 'x8' | 'x16'> = vocabulary('a length of slots', {
   x1: long(1),

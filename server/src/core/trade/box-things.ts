@@ -5,6 +5,7 @@ export type BoxWord =
   | 'display cable'
   | 'power cord'
   | 'SATA data cable'
+  | 'SATA power cable'
   | 'drive screw'
   | 'board screw'
   | 'fan screw'
@@ -80,6 +81,7 @@ const RULES: readonly Rule[] = [
     ],
     may: SATA,
   },
+  { word: 'SATA power cable', needs: [['sata', 's-ata'], ['power'], CABLE], may: ['dual', 'hdd', 'ssd', 'drive'] },
   {
     word: 'M.2 screw',
     needs: [

@@ -104,6 +104,7 @@ const SPELLINGS: Readonly<Record<PowerConnectorWord, readonly string[]>> = {
     ),
     ...eitherWay(['DC', 'barrel', 'DC barrel'], ['jacks', 'plugs', 'inlets', 'sockets', 'connectors']),
     'barrel',
+    'DC',
     'DC-in',
     'DC in',
     'DC input',

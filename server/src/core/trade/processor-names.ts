@@ -35,9 +35,22 @@ const CLASSES: ReadonlyMap<string, readonly string[]> = new Map([
   ['20xx', ['LGA2011', 'LGA2011-3', 'LGA2066']],
 ]);
 
-/** Does a line of a cooler's list, `LGA1700`, `AM4/AM5` or `LGA115x`, name this socket? */
+/** A maker's name before a socket: `Calder LGA 1851`. */
+const MAKER = /^\s?[a-z]{2,12} (?=(?:socket |fc)?(?:lga|am|fm|sp|str|tr) ?-?\d)/i;
+
+/** The sockets of one line; a bare number behind another, as in `LGA 1851/1700`, is of the same kind. */
+function socketsIn(line: string): string[] {
+  let kind = '';
+  return line.split(/[/,&]/).map((one) => {
+    const name = one.replace(MAKER, '').trim();
+    kind = /^[a-z]{2,4}(?=[ -]?\d)/i.exec(name)?.[0] ?? kind;
+    return /^\d{3,4}x?$/i.test(name) ? kind + name : name;
+  });
+}
+
+/** Does a line of a cooler's list, `LGA1700`, `AM4/AM5`, `LGA 1851/1700` or `LGA115x`, name this socket? */
 export function listsSocket(line: string, socket: string): boolean {
-  return line.split(/[/,&]/).some((one) => {
+  return socketsIn(line).some((one) => {
     const letters = socketLetters(one);
     const classed = CLASSES.get(letters.replace(/^(?:socket)?(?:fc)?(?:lga)?/, ''));
     return letters === socketLetters(socket) || (classed?.some((name) => sameSocket(name, socket)) ?? false);

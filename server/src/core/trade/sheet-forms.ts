@@ -52,6 +52,24 @@ export const sheetLanes = (text: string): string | undefined =>
 export const sheetGeneration = (text: string): string | undefined =>
   firstOf(text, [/^(?:(?:pcie|pci-e|pci[ -]express)[ -]?)?(?:gen[ -]?)?([1-7])(?:\.0)?$/], NONE);
 
+/** `SATA 6 Gb/s`, `SATA III`, `3.0`: the generation of a SATA port. Source: Serial ATA revision 3.0, its rates. */
+export const sheetSataGeneration = (text: string): string | undefined =>
+  firstOf(text, [/^(?:(?:sata|serial ata)[ -]?)?(1\.5|3(?:\.0)?|6(?:\.0)?) ?gb(?:\/s|ps)$/], SATA_RATES) ??
+  firstOf(text, [/^(?:sata|serial ata)[ -]?([1-3]|i{1,3})$/], SATA_NUMERALS) ??
+  sheetGeneration(text);
+const SATA_RATES = new Map([
+  ['1.5', '1'],
+  ['3', '2'],
+  ['3.0', '2'],
+  ['6', '3'],
+  ['6.0', '3'],
+]);
+const SATA_NUMERALS = new Map([
+  ['i', '1'],
+  ['ii', '2'],
+  ['iii', '3'],
+]);
+
 /** `3 x 120 mm`, `120mm x 3`, `up to 3`: how many. */
 export const sheetCount = (text: string): string | undefined =>
   firstOf(
@@ -124,6 +142,7 @@ export const sheetFrontCable = (text: string): string | undefined => {
 export const sheetBoardSize = (text: string): string | undefined => {
   const name = text
     .trim()
+    .replace(/^\d[\d.]{0,5} ?(?:mm|cm|in|")? ?[x×] ?\d[\d.]{0,5} ?(?:mm|cm|in|") (?=[a-z])/i, '')
     .replace(/ ?\(?(?:up to )?\d[\d.]{0,5}(?: ?mm)?(?: ?[x×] ?\d[\d.]{0,5})? ?(?:mm|cm|in|")\)?$/i, '');
   return name === text.trim() ? undefined : name;
 };
@@ -134,6 +153,7 @@ export const sheetSocket = (text: string): string | undefined =>
 
 /** A power factor as a number: from 0.9 on it is corrected actively. */
 export const sheetPowerFactor = (text: string): string | undefined => {
+  if (/^active(?: pfc| power factor correction)? ?\([^()a-z]{1,12}\)$/.test(plain(text))) return 'active';
   const [, figure, percent] = /^(?:pf ?)?(?:[>≥] ?)?(\d{1,2}(?:\.\d{1,3})?) ?(%?)$/.exec(plain(text)) ?? [];
   if (figure === undefined) return undefined;
   const factor = percent ? Number(figure) / 100 : Number(figure);
@@ -149,6 +169,12 @@ function measuresOf(text: string): readonly number[] {
     .sort((a, b) => a - b);
 }
 const inMm = (value: number | undefined): string | undefined => (value === undefined ? undefined : `${value} mm`);
+
+/** `3x 120 mm`: the size, where how many has a field of its own. */
+export const sheetOneOfSizes = (text: string): string | undefined => {
+  const [, size] = /^[1-9] ?x ?(\d{2,3}) ?mm$/.exec(plain(text)) ?? [];
+  return size === undefined ? undefined : `${size} mm`;
+};
 
 /** A fan’s frame and its depth, and a radiator’s three measures, are told apart by their size. */
 export const sheetLargest = (text: string): string | undefined => inMm(measuresOf(text).at(-1));

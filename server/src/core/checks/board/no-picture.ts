@@ -88,7 +88,7 @@ function drivenByController(board: Placed<'board'> | undefined, port?: string): 
 }
 
 function isForServers({ module, 'module-classes': classes }: Placed<'board'>['part']['memory']): boolean {
-  const taken = classes.value?.map(({ value }) => value) ?? (module.value === undefined ? [] : [module.value]);
+  const taken = [module, ...(classes.value ?? [])].flatMap(({ value }) => (value === undefined ? [] : [value]));
   return taken.length > 0 && taken.every((one) => one === 'RDIMM' || one === 'LRDIMM' || one === 'MRDIMM');
 }
 

@@ -70,6 +70,8 @@ parts:
     if (!processor || !board || !supply || isWithoutEps(build)) return;
     const draw = processorDraw(processor);
     const carried = epsCapacity(build);
+    // Cables that are not there are judged as missing.
+    if (carried.hi <= 0) return;
     report(
       outcome(at(processor), atMost(draw, carried), {
         broken: () => sentence`The processor draws ${draw}; the EPS cables in use carry ${carried}.`,

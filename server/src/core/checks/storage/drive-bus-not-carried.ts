@@ -4,7 +4,7 @@ import { missing } from '../../figures/figure';
 import { spoken } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { carriesBus, linkBuses, seatOf, type Seat, type Slot } from '../../figures/slots';
-import { portTakes } from '../../figures/drive-places';
+import { hostOf, portTakes } from '../../figures/drive-places';
 import { portMissing, type Drive } from '../../figures/storage';
 import { fits, given, lacking, sure, type Truth } from '../../figures/truth';
 import { driveBuses } from '../../parts/devices';
@@ -91,13 +91,18 @@ function onPort(build: Build, drive: Drive): Outcome {
   const { port } = drive.at;
   const board = build.parts.board!;
   const there = board.part.ports.value?.get(port.value!);
-  const kind = there?.kind.value ?? 'SATA';
-  const truth = there
-    ? given(
-        fits(drive.part.bus, `bus of ${drive.label}`, (bus) => portTakes(kind, bus)),
-        there.kind,
-      )
-    : lacking([portMissing(board, port.value!)]);
+  const host = hostOf(build, port.value);
+  const kind = (host ? host.part['port-kind'].value : there?.kind.value) ?? 'SATA';
+  const stated = host ? host.part['port-kind'] : there?.kind;
+  const truth =
+    host && kind === 'SATA' && stated?.value === undefined && drive.part.bus.value !== 'SATA'
+      ? lacking([missing(host.part['port-kind'], `kind of the ports of ${host.label}`)])
+      : stated
+        ? given(
+            fits(drive.part.bus, `bus of ${drive.label}`, (bus) => portTakes(kind, bus)),
+            stated,
+          )
+        : lacking([portMissing(board, port.value!)]);
   return outcome(at(drive, port), truth, {
     broken: () => sentence`${drive.label} speaks ${drive.part.bus}; ${port} is a ${kind} port and does not carry it.`,
     fixes: () => [

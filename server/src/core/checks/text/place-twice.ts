@@ -1,6 +1,7 @@
 // Two parts in one slot, port, header or output.
 import type { Build, Placed } from '../../build/build';
 import { partsToPlace } from '../../figures/assigning';
+import { hostOf } from '../../figures/drive-places';
 import { counted, number, total, type Figure } from '../../figures/figure';
 import { sharesOutput } from '../../figures/display-paths';
 import { takenPlaces, type NamedPlace } from '../../figures/places';
@@ -77,9 +78,12 @@ const isCarried = (build: Build, { kind, placed, name }: NamedPlace): boolean =>
 /** How many of a part go into one place; a kit of memory names a slot for each module. */
 const many = ({ kind, placed }: NamedPlace): Figure => (kind === 'memory slot' ? one : howMany(placed));
 
-/** How many drives a port joins by a breakout cable, where it says so. */
+/** How many drives a port joins by a breakout cable, or a host adapter that is named for it, where it says so. */
 function joinedTo(build: Build, { kind, name }: NamedPlace): Figure | undefined {
-  const joins = kind === 'port' ? build.parts.board?.part.ports.value?.get(name)?.drives : undefined;
+  if (kind !== 'port') return undefined;
+  const host = hostOf(build, name);
+  if (host) return counted(host.part['drive-ports'], `drives on ${name}`);
+  const joins = build.parts.board?.part.ports.value?.get(name)?.drives;
   return joins?.value === undefined ? undefined : counted(joins, `drives on ${name}`);
 }
 

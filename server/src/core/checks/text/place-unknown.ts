@@ -1,6 +1,7 @@
 // Slots, ports, headers and mounts that the board or the case does not have.
 import type { Build, Placed } from '../../build/build';
 import { referencesIn } from '../../build/references';
+import { hostOf } from '../../figures/drive-places';
 import { offered, takenPlaces } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
 import { board } from '../../parts/board';
@@ -39,6 +40,7 @@ parts:
     for (const { kind, name, fact, placed } of takenPlaces(build)) {
       const place = offered(build, kind);
       if (!place || !fact.node || isUsbOfRear(build, placed, kind)) continue;
+      if (kind === 'port' && hostOf(build, name)) continue;
       report(
         outcome(atFact(fact, `${placed.path}.${fact.key}:${name}`), isListed(fact, place), {
           broken: () =>
