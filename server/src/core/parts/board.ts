@@ -252,7 +252,7 @@ export const board = {
       {
         link: text('The link it drives.', 'HDMI 2.0', inTable),
         compression: flag('Whether it can compress the picture on the link (DSC).', inTable),
-        from: choice(['processor', 'management controller'], 'What drives it; without it, the processor’s graphics.', {
+        from: choice(OUTPUT_SOURCE_WORDS.words, 'What drives it; unsaid, the processor.', {
           spellings: OUTPUT_SOURCE_WORDS,
           ...inTable,
         }),
