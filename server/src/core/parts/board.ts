@@ -252,10 +252,7 @@ export const board = {
       {
         link: text('The link it drives.', 'HDMI 2.0', inTable),
         compression: flag('Whether it can compress the picture on the link (DSC).', inTable),
-        from: choice(OUTPUT_SOURCE_WORDS.words, 'What drives it; unsaid, the processor.', {
-          spellings: OUTPUT_SOURCE_WORDS,
-          ...inTable,
-        }),
+        from: choice(OUTPUT_SOURCE_WORDS.words, 'What drives it.', { spellings: OUTPUT_SOURCE_WORDS, ...inTable }),
       },
       'One display output.',
     ),
