@@ -31,6 +31,7 @@ const own: ClientOptions = {
   guides: true,
   lenses: true,
   pages: checkScheme,
+  showsFindings: true,
   suggest: 'editor.action.triggerSuggest',
   wholeOnRequest: true,
   workings: workingScheme,

@@ -39,3 +39,24 @@ describe('the whole working', () => {
     expect(await hovered({ workings: 'java script:' })).toContain('`fettle check --working` shows the whole working');
   });
 });
+
+test('what the client shows above a hover is not said once more, but where nothing is underlined', async () => {
+  await client.start({}, { initializationOptions: { showsFindings: true } });
+  await client.open(desk);
+  const found = (await client.findings(desk)).find(({ code }) => code === 'supply-overloaded')!;
+  const above = async (line: number, character: number): Promise<string> => {
+    const hover = await client.connection.sendRequest<Hover>('textDocument/hover', {
+      textDocument: { uri: client.uri(desk) },
+      position: { line, character },
+    });
+    return (hover.contents as MarkupContent).value;
+  };
+  const { start } = found.range;
+  expect(await above(start.line, start.character)).not.toContain(String(found.message).split('\n')[0]);
+  expect(await above(start.line, start.character)).toContain('supply-overloaded');
+  client.dispose();
+  client = new TestClient(files);
+  await client.start();
+  await client.open(desk);
+  expect(await above(start.line, start.character)).toContain(String(found.message).split('\n')[0]);
+});

@@ -1,4 +1,5 @@
 // Hover: what a key means, what a value comes to and which figures it enters; what a part is; why a finding stands.
+import { atLeastAsBad } from '../core/build/workspace-config';
 import type { Placed } from '../core/build/build';
 import { cautionWords, type CautionWords } from '../core/checks/page';
 import { weighedValue } from '../core/figures/measure';
@@ -34,7 +35,10 @@ export function hover(
   const onText = at && at.where !== 'gap' ? at : undefined;
   const found = findingsAt(view, offset, onText);
   const blocks = [
-    ...found.flatMap((finding) => aboutFinding(finding, options.language ?? english())),
+    ...found.flatMap((finding) => {
+      const [said, ...reasons] = aboutFinding(finding, options.language ?? english());
+      return isShownAbove(finding, offset, options) ? reasons : [said!, ...reasons];
+    }),
     ...(onText ? keyBlocks(view, onText, options) : []),
     ...(found.length > 0
       ? workingOfFindings(view, found, options)
@@ -111,6 +115,10 @@ function findingsAt(view: View, offset: number, at: At | undefined): Finding[] {
   );
   return found.slice(0, mostFindings);
 }
+
+/** Whether the client shows the same sentence above this one: it does so where the finding is underlined. */
+const isShownAbove = ({ grade, accepted, underline }: Finding, offset: number, { shownFrom }: HoverOptions): boolean =>
+  shownFrom !== undefined && !accepted && atLeastAsBad(grade, shownFrom) && touches(underline.span, offset);
 
 /** Up to what it was weighed, and what it comes to now. */
 function acceptedWords({ accepted, measure }: Finding, language: Language): string {

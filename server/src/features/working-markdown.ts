@@ -1,6 +1,7 @@
 // The working of an answer as lines of a list: its value, its formula or source, and what went into it.
 import { writtenAt } from '../core/figures/figure';
 import type { Used } from '../core/figures/truth';
+import type { Grade } from '../core/manifest/house-file';
 import type { Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
@@ -16,6 +17,8 @@ export interface HoverOptions {
   readonly language?: Language;
   /** The scheme under which the client opens workings, where it does. */
   readonly workings?: string;
+  /** The lightest grade of finding that the client shows by itself above a hover, where it does. */
+  readonly shownFrom?: Grade;
 }
 
 /** Where a working is shown: the file that is looked at, and the way to a line of any. */

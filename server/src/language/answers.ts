@@ -44,11 +44,13 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     HoverRequest.type,
     guarded(HoverRequest.method, log, async ({ textDocument, position }) => {
       const judged = await judgeAt(textDocument.uri, position);
-      const { workings } = shared.client.own;
+      const { workings, showsFindings } = shared.client.own;
+      const { from } = shared.settings.of(textDocument.uri);
       const options = {
         kind: markupKind(),
         language: shared.language,
         ...(workings === undefined ? {} : { workings }),
+        ...(showsFindings ? { shownFrom: from } : {}),
       };
       if (judged?.guide) return guideHover(judged, judged.guide, position, options) ?? null;
       return (judged && hover(judged, position, options)) ?? null;

@@ -26,6 +26,8 @@ export interface ClientOptions {
   readonly guides?: boolean;
   /** It runs `fettle.showFindings` and `fettle.showUses`, to which lenses lead. */
   readonly lenses?: boolean;
+  /** It shows findings above a hover where they are underlined; a hover there does not say them once more. */
+  readonly showsFindings?: boolean;
   /** The language of messages, as `de`; without it, the one of `locale`. */
   readonly language?: string;
   /** Settings as under `fettle`, of a client that does not answer `workspace/configuration`. */

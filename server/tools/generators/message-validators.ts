@@ -122,6 +122,7 @@ export function messageSchemas(settings: object): Record<string, object> {
         files: { type: 'boolean' },
         language: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9_.@-]*$' },
         lenses: { type: 'boolean' },
+        showsFindings: { type: 'boolean' },
         settings: { type: 'object' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
         workings: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
