@@ -1,8 +1,8 @@
 // What is on the pictures of the README and the details page: which file, in which theme, and what someone does there.
 import type { Page } from 'playwright-core';
 import { tideWindow } from '../support/scenario';
-import { actUntilShown, LOOK_LIMIT_MS } from './page';
-import { showSheet } from './panel';
+import { LOOK_LIMIT_MS } from './page';
+import { sheetFrame } from './panel';
 import { showHover, showMenu, showProblems } from './screen';
 
 /** The themes of the editor, by what a picture calls them. */
@@ -29,12 +29,14 @@ const LIST = '.suggest-widget.visible';
 const keyMs = 110;
 const build = 'tide-window.pcbuild.yaml';
 
-/** The build as far as `line`, which is begun and written on: everything before `begun` stands there. */
-function writing(line: string, begun: string): Pick<Scene, 'file' | 'more'> {
-  const lines = tideWindow.replace('boreas/tower-155', 'boreas/low-48').split('\n');
-  const at = lines.findIndex((one) => one.startsWith(line));
-  if (at < 0) throw new Error(`${build}: no line begins with "${line}"`);
-  const text = [...lines.slice(0, at), begun].join('\n');
+/** The build without its drives and what follows, then the lines that begin with `these`, then one that is begun. */
+function writing(these: readonly string[], begun: string): Pick<Scene, 'file' | 'more'> {
+  const all = tideWindow.split('\n');
+  const before = all.slice(0, all.indexOf('  drives:'));
+  const isNext = begun.startsWith('  cooler:');
+  const first = before.filter((line) => !(isNext && line.startsWith('  cooler:')));
+  const more = these.map((start) => all.find((line) => line.startsWith(start))!);
+  const text = [...first, ...more, begun].join('\n').replace('boreas/tower-155', 'boreas/low-48');
   return { file: { path: build, line: 1, column: 1 }, more: { [build]: text } };
 }
 
@@ -43,21 +45,55 @@ async function typeUntilListed(page: Page, typed: string, text: string): Promise
   await settled(page);
   await page.keyboard.press('Control+End');
   await page.keyboard.type(typed, { delay: keyMs });
-  await actUntilShown(page, LIST, text, async () => {
-    if (!(await page.locator(LIST).isVisible())) await page.keyboard.press('Control+Space');
-  });
+  await page.locator(LIST, { hasText: text }).waitFor({ timeout: LOOK_LIMIT_MS });
+  await page.waitForTimeout(300);
   if (!(await page.locator('.suggest-details-container').isVisible())) await page.keyboard.press('Control+Space');
-  await page.waitForTimeout(600);
+  await page.waitForTimeout(900);
 }
 
-/** The server has answered with its numbers. */
+/** The server has answered, with its numbers too. */
 async function settled(page: Page): Promise<void> {
   await page
-    .locator('.codelens-decoration', { hasText: /worst|nothing/ })
+    .locator('.statusbar-item', { hasText: /Fettle: / })
     .first()
     .waitFor({ timeout: LOOK_LIMIT_MS });
-  await page.waitForTimeout(1_000);
+  await page.waitForTimeout(2_500);
 }
+
+/** Opens the bench sheet beside the text and shows its picture of power. */
+async function showSheet(page: Page): Promise<void> {
+  await settled(page);
+  await page.locator('.editor-actions .action-label[aria-label^="Open Bench Sheet Beside"]').first().click();
+  const frame = await sheetFrame(page);
+  await page.waitForTimeout(1_500);
+  await frame.locator('svg').first().scrollIntoViewIfNeeded();
+  await page.waitForTimeout(500);
+}
+
+/** A guide whose build has changed since one value was written. */
+const guide = `---
+build: counter-pc.pcbuild.yaml
+---
+
+# The counter PC
+
+It sells tickets and prints the tide tables at the visitors’ door.
+
+It takes <!-- fettle: power.wall -->118 W<!-- /fettle --> from the wall and holds
+<!-- fettle: memory.capacity -->32 GB<!-- /fettle --> of memory. Its drive reads
+<!-- fettle: drives.system.rate -->3.2 GB/s<!-- /fettle -->.
+
+## One day, a second drive
+
+\`\`\`pcbuild
+format: 1
+build: Counter PC with room for pictures
+parts:
+  board: { use: norrvik/b5-quay, firmware: "2.14" }
+  drives:
+    - { name: pictures, use: lumen/vault-4t, port: SATA_1 }
+\`\`\`
+`;
 
 const survey = 'survey-desk.pcbuild.yaml';
 
@@ -65,22 +101,25 @@ export const scenes: readonly Scene[] = [
   {
     name: 'typing',
     theme: 'light',
-    ...writing('      slot: M2_1', '      '),
-    act: (page) => typeUntilListed(page, 'slot: ', 'M2_1'),
+    settings: { 'fettle.pause': 30_000 },
+    ...writing(['  drives:', '    - name: system', '      use: lumen/steady-500g'], '      '),
+    act: (page) => typeUntilListed(page, 'sl', 'slot'),
   },
   {
     name: 'completion',
     theme: 'light',
-    ...writing('  cooler:', '  cooler: '),
+    ...writing(['  supply:', '  case:'], '  cooler: '),
     act: (page) => typeUntilListed(page, '{ use: ', 'boreas/'),
   },
   {
     name: 'hover',
     theme: 'light',
-    file: { path: survey, line: 16, column: 26 },
+    file: { path: survey, line: 48, column: 20 },
     act: async (page) => {
       await settled(page);
-      await showHover(page, 'cooler-too-tall');
+      await showProblems(page, survey);
+      await page.waitForTimeout(500);
+      await showHover(page, 'Working');
     },
   },
   {
@@ -89,18 +128,29 @@ export const scenes: readonly Scene[] = [
     file: { path: survey, line: 16, column: 26 },
     act: async (page) => {
       await settled(page);
-      await showProblems(page, survey);
       await showMenu(page);
       await page.waitForTimeout(500);
     },
   },
   ...(['light', 'dark', 'contrast'] as const).map(
     (theme): Scene => ({
-      name: `bench-sheet-${theme}`,
+      name: `sheet-${theme}`,
       theme,
-      file: { path: survey, line: 23, column: 13 },
+      file: { path: survey, line: 23, column: 14 },
       settings: { 'editor.fontSize': 13 },
-      act: (page) => showSheet(page, 'sheet-picture-lanes'),
+      act: showSheet,
     }),
   ),
+  {
+    name: 'guide',
+    theme: 'light',
+    file: { path: 'counter-pc.md', line: guide.slice(0, guide.indexOf('118 W')).split('\n').length, column: 40 },
+    more: { 'counter-pc.md': guide },
+    settings: { 'editor.wordWrap': 'on' },
+    act: async (page) => {
+      await page.locator('.squiggly-warning').first().waitFor({ state: 'attached', timeout: LOOK_LIMIT_MS });
+      await page.waitForTimeout(2_000);
+      await showHover(page, 'guide-value-stale');
+    },
+  },
 ];
