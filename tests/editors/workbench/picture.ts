@@ -24,6 +24,7 @@ const settings = {
   'editor.cursorBlinking': 'solid',
   'editor.hover.above': false,
   'editor.occurrencesHighlight': 'off',
+  'files.autoSave': 'off',
   'remote.autoForwardPorts': false,
 };
 

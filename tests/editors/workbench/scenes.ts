@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { tideWindow } from '../support/scenario';
 import { LOOK_LIMIT_MS } from './page';
 import { sheetFrame } from './panel';
-import { showHover, showMenu, showProblems } from './screen';
+import { showHover, showMenu } from './screen';
 
 /** The themes of the editor, by what a picture calls them. */
 export const themes = {
@@ -60,13 +60,27 @@ async function settled(page: Page): Promise<void> {
   await page.waitForTimeout(2_500);
 }
 
+/** Draws the hover’s lower edge down, as far as there is room. */
+async function makeTall(page: Page): Promise<void> {
+  const box = await page.locator('.monaco-hover:not(.hidden)').first().boundingBox();
+  if (!box) throw new Error('No hover is shown.');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height];
+  await page.mouse.move(x, y - 20);
+  await page.mouse.move(x, y, { steps: 4 });
+  await page.mouse.down();
+  await page.mouse.move(x, 715, { steps: 10 });
+  await page.mouse.up();
+  await page.mouse.move(600, 5);
+  await page.waitForTimeout(500);
+}
+
 /** Opens the bench sheet beside the text and shows its picture of power. */
 async function showSheet(page: Page): Promise<void> {
   await settled(page);
   await page.locator('.editor-actions .action-label[aria-label^="Open Bench Sheet Beside"]').first().click();
   const frame = await sheetFrame(page);
   await page.waitForTimeout(1_500);
-  await frame.locator('svg').first().scrollIntoViewIfNeeded();
+  await frame.evaluate("document.querySelector('svg').scrollIntoView({ block: 'start' }); scrollBy(0, -60)");
   await page.waitForTimeout(500);
 }
 
@@ -117,9 +131,9 @@ export const scenes: readonly Scene[] = [
     file: { path: survey, line: 48, column: 20 },
     act: async (page) => {
       await settled(page);
-      await showProblems(page, survey);
-      await page.waitForTimeout(500);
-      await showHover(page, 'Working');
+      for (let line = 0; line < 14; line++) await page.keyboard.press('Control+ArrowDown');
+      await showHover(page, 'the whole working');
+      await makeTall(page);
     },
   },
   {
