@@ -9,7 +9,6 @@ import { isBounded } from '../core/figures/figure';
 import { show } from '../core/figures/sentence';
 import { workOrder } from '../core/figures/work-order';
 import { touches, visible, type Span } from '../core/text';
-import { english } from '../core/words/languages';
 import { itemKinds, sorted, type CompletionItem, type CompletionList } from './completion-item';
 import { aboutFinding } from './hover';
 import { workingOfFigure, workingOfFindings } from './hover-working';
@@ -31,7 +30,7 @@ export function guideHover(view: View, guide: Guide, position: Position, options
   const caution = guide.ties.cautions.find(({ span }) => on(span));
   const figure = value && guide.figures.get(value.name);
   const blocks: Block[] = [
-    ...found.slice(0, 3).flatMap((finding) => aboutFinding(finding, options.language ?? english())),
+    ...found.slice(0, 3).flatMap((finding) => aboutFinding(finding, offset, options)),
     ...(value ? nameBlocks(value.name) : []),
     ...(figure ? [paragraph('This build: ', strong(show(figure)), '.')] : []),
     ...(caution ? cautionBlocks(caution.id) : []),

@@ -35,10 +35,7 @@ export function hover(
   const onText = at && at.where !== 'gap' ? at : undefined;
   const found = findingsAt(view, offset, onText);
   const blocks = [
-    ...found.flatMap((finding) => {
-      const [said, ...reasons] = aboutFinding(finding, options.language ?? english());
-      return isShownAbove(finding, offset, options) ? reasons : [said!, ...reasons];
-    }),
+    ...found.flatMap((finding) => aboutFinding(finding, offset, options)),
     ...(onText ? keyBlocks(view, onText, options) : []),
     ...(found.length > 0
       ? workingOfFindings(view, found, options)
@@ -132,11 +129,14 @@ function acceptedWords({ accepted, measure }: Finding, language: Language): stri
 const cautionParagraph = ({ word, sentences }: CautionWords, language: Language): Block =>
   paragraph(strong(language.word(word)), ` ${sentences.map((one) => language.word(one)).join(' ')}`);
 
-/** A finding with its reason and its caution. */
-export function aboutFinding(finding: Finding, language: Language): Block[] {
+/** A finding with its reason and its caution, for a hover at `offset`. */
+export function aboutFinding(finding: Finding, offset: number, options: HoverOptions): Block[] {
+  const language = options.language ?? english();
   const caution = cautionWords(finding.caution);
   return [
-    paragraph(strong(finding.grade), ` ${language.said(finding.said)}`),
+    ...(isShownAbove(finding, offset, options)
+      ? []
+      : [paragraph(strong(finding.grade), ` ${language.said(finding.said)}`)]),
     paragraph(language.word(finding.check.why)),
     ...(caution ? [cautionParagraph(caution, language)] : []),
     ...(finding.accepted ? [paragraph(`${acceptedWords(finding, language)}: ${finding.accepted.because}`)] : []),

@@ -70,7 +70,7 @@ async function makeTall(page: Page): Promise<void> {
   await page.mouse.down();
   await page.mouse.move(x, 715, { steps: 10 });
   await page.mouse.up();
-  await page.mouse.move(600, 5);
+  await page.mouse.move(x, y - 60, { steps: 4 }); // off the edge, which would be drawn thick
   await page.waitForTimeout(500);
 }
 
@@ -150,7 +150,7 @@ export const scenes: readonly Scene[] = [
     (theme): Scene => ({
       name: `sheet-${theme}`,
       theme,
-      file: { path: survey, line: 23, column: 14 },
+      file: { path: survey, line: 32, column: 20 },
       settings: { 'editor.fontSize': 13 },
       act: showSheet,
     }),
