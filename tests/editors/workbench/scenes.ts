@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { tideWindow } from '../support/scenario';
 import { LOOK_LIMIT_MS } from './page';
-import { sheetFrame } from './panel';
+import { showSheet } from './panel';
 import { showHover, showMenu } from './screen';
 
 /** The themes of the editor, by what a picture calls them. */
@@ -74,16 +74,6 @@ async function makeTall(page: Page): Promise<void> {
   await page.waitForTimeout(500);
 }
 
-/** Opens the bench sheet beside the text and shows its picture of power. */
-async function showSheet(page: Page): Promise<void> {
-  await settled(page);
-  await page.locator('.editor-actions .action-label[aria-label^="Open Bench Sheet Beside"]').first().click();
-  const frame = await sheetFrame(page);
-  await page.waitForTimeout(1_500);
-  await frame.evaluate("document.querySelector('svg').scrollIntoView({ block: 'start' }); scrollBy(0, -60)");
-  await page.waitForTimeout(500);
-}
-
 /** A guide whose build has changed since one value was written. */
 const guide = `---
 build: counter-pc.pcbuild.yaml
@@ -152,7 +142,10 @@ export const scenes: readonly Scene[] = [
       theme,
       file: { path: survey, line: 32, column: 20 },
       settings: { 'editor.fontSize': 13 },
-      act: showSheet,
+      act: async (page) => {
+        await settled(page);
+        await showSheet(page, 'sheet-picture-power');
+      },
     }),
   ),
   {
