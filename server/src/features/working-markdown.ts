@@ -54,7 +54,7 @@ function lineOf({ label, value, figure, formula, repeated, from, source }: Step,
 }
 
 const cut = (formula: string, longest = formula.length): string =>
-  formula.length > longest ? `${formula.slice(0, longest).replace(/\S*$/, '')}…` : formula;
+  formula.length > longest ? `${formula.slice(0, formula.lastIndexOf(' ', longest - 1) + 1)}…` : formula;
 
 function written(doc: Doc, span: Span, { home, uriOf }: Shown): Piece[] {
   const line = doc.lines.positionAt(span.start).line + 1;

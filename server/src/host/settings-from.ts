@@ -45,7 +45,8 @@ export class SettingsFrom implements Host {
   }
 }
 
-const parentOf = (path: string): string => path.replace(/[\\/]?[^\\/]*$/, '') || (path.startsWith('/') ? '/' : '');
+const parentOf = (path: string): string =>
+  path.slice(0, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'), 0)) || (path.startsWith('/') ? '/' : '');
 const isBelow = (path: string, root: string): boolean =>
   root === '' ||
   path === root ||

@@ -44,9 +44,7 @@ function stepInMap(map: Node & { type: 'map' }, path: string): PathStep | undefi
 
 /** Where a list may stand, its only item may stand by itself. */
 function asOnlyItem(map: Node & { type: 'map' }, path: string): PathStep | undefined {
-  const name = nameOf(map);
-  const length = path.startsWith('[0]') ? 3 : name !== undefined && begins(path, name) ? name.length : undefined;
-  return length === undefined ? undefined : { length, node: map, span: map.span };
+  return path.startsWith('[0]') ? { length: 3, node: map, span: map.span } : byName(map, path);
 }
 
 function stepInList({ items }: Node & { type: 'list' }, path: string): PathStep | undefined {
@@ -56,16 +54,22 @@ function stepInList({ items }: Node & { type: 'list' }, path: string): PathStep 
     if (node) return { length: number.length, node, span: node.span };
   }
   for (const node of items) {
-    const name = nameOf(node);
-    if (name !== undefined && begins(path, name)) return { length: name.length, node, span: node.span };
+    const step = byName(node, path);
+    if (step) return step;
   }
   return undefined;
 }
 
+/** An item led to by its own name stands where it gives that name. */
+function byName(node: Node, path: string): PathStep | undefined {
+  const name = nameOf(node);
+  return name && begins(path, name.text) ? { length: name.text.length, node, span: name.span } : undefined;
+}
+
 /** The name that an item of a list gives itself. */
-function nameOf(node: Node): string | undefined {
+function nameOf(node: Node): (Node & { type: 'scalar' }) | undefined {
   const name = node.type === 'map' ? node.get('name')?.value : undefined;
-  return name?.type === 'scalar' && name.text !== '' ? name.text : undefined;
+  return name?.type === 'scalar' && name.text !== '' ? name : undefined;
 }
 
 export interface PathsOfLine {
@@ -114,6 +118,6 @@ function itemPaths(item: Node, index: number, paths: readonly string[]): readonl
   const name = nameOf(item);
   return paths.flatMap((path) => [
     path === 'steps' ? `${path}.${index}` : `${path}[${index}]`,
-    ...(name === undefined ? [] : [`${path}.${name}`]),
+    ...(name === undefined ? [] : [`${path}.${name.text}`]),
   ]);
 }

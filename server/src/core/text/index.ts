@@ -5,7 +5,7 @@ export { Lines } from './lines';
 export type { Position, Range } from './lines';
 export { applyEdits, editsOverlap } from './edit';
 export type { Edit } from './edit';
-export { changeBetween, endOf, meet, shifted, shiftedRange } from './shift';
+export { changeBetween, endOf, meet, shiftedRange } from './shift';
 export type { Change } from './shift';
 export { listed } from './listed';
 export { nearest } from './nearest';

@@ -17,4 +17,3 @@ export { nodeAt } from './at';
 export type { At } from './at';
 export { relayout } from './relayout';
 export { columnOfNew, writingAt } from './writing';
-export type { Writing } from './writing';
