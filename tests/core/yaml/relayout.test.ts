@@ -55,7 +55,7 @@ describe('lays out', () => {
   });
 
   test('every sample is laid out already', () => {
-    for (const [name, { text }] of docs) expect(laid(text), name).toBe(text);
+    for (const [name, { kind, text }] of docs) if (kind !== 'guide') expect(laid(text), name).toBe(text);
   });
 });
 
