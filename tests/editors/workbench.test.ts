@@ -46,6 +46,7 @@ const hostSteps = [
 const shortBuild = {
   text: 'format: 1\nbuild: Typed\nplace:\n  ambient: 24 °C\n  flor: vinyl',
   finding: 'unknown-key 4',
+  slip: 'flor',
 };
 
 /** The extension runs in a browser without a server only when its manifest names an entry for that. */

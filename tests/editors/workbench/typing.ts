@@ -10,12 +10,14 @@ const keyMs = 110;
 export interface Typed {
   readonly text: string;
   readonly finding: string;
+  /** A key that means nothing, and is therefore in no list. */
+  readonly slip?: string;
 }
 
 const codesOf = ({ uri }: vscode.TextDocument): string[] =>
   vscode.languages.getDiagnostics(uri).map((one) => `${String(codeOf(one))} ${one.range.start.line}`);
 
-export async function typesBuild({ text, finding }: Typed): Promise<Record<string, number>> {
+export async function typesBuild({ text, finding, slip }: Typed): Promise<Record<string, number>> {
   // A busy machine may pause where no typist does.
   const settings = vscode.workspace.getConfiguration('fettle');
   await settings.update('pause', 30_000, vscode.ConfigurationTarget.Global);
@@ -25,7 +27,7 @@ export async function typesBuild({ text, finding }: Typed): Promise<Record<strin
     await typist.begin();
     for (const [i, line] of text.split('\n').entries()) {
       if (i > 0) await typist.key('\n');
-      await typist.line(line);
+      await typist.line(line, slip);
     }
     strictEqual(document.getText(), text, 'the text as it was typed');
     ok(typist.lists > 0);
@@ -44,7 +46,7 @@ class Typist {
   constructor(readonly editor: vscode.TextEditor) {}
 
   /** The editor indents; a person takes back or adds what is left. */
-  async line(line: string): Promise<void> {
+  async line(line: string, slip?: string): Promise<void> {
     const rest = line.trimStart();
     const wanted = line.length - rest.length;
     if (rest !== '') {
@@ -54,7 +56,7 @@ class Typist {
     const asked = offersIn(line);
     for (let i = wanted; i < line.length; i++) {
       const word = asked.get(i);
-      if (word !== undefined) await this.isOffered(word);
+      if (word !== undefined && word !== slip) await this.isOffered(word);
       await this.key(line[i]!);
     }
   }
