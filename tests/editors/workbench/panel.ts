@@ -1,4 +1,6 @@
 // The bench sheet’s panel in the workbench: opened, found among the frames, clicked, and looked at.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
 import { address, LOOK_LIMIT_MS, openFile, type Browser, type Opened } from './page';
 import type { Workbench } from './server';
@@ -85,7 +87,12 @@ export async function workWithPanel(workbench: Workbench, browser: Browser, work
     );
     const typed = await typeInName(page, frame);
     await page.keyboard.press('Control+KeyS');
-    await page.locator('.tab.dirty').waitFor({ state: 'detached' });
+    // A tab that is saved by itself after a while shows no sign of it.
+    await until(
+      page,
+      async () => readFileSync(join(workspace, build), 'utf8'),
+      (text) => text.includes(' two\n'),
+    );
     // Opened anew as it was left; no file is asked for.
     await page.goto(address(workbench, { workspace }), { waitUntil: 'domcontentloaded' });
     frame = await sheetFrame(page);

@@ -53,10 +53,10 @@ class Typist {
       while (this.at.character > wanted) await vscode.commands.executeCommand('deleteLeft');
       while (this.at.character < wanted) await this.key(' ');
     }
-    const asked = offersIn(line);
+    const asked = line.trimStart().startsWith(`${slip}:`) ? new Map<number, string>() : offersIn(line);
     for (let i = wanted; i < line.length; i++) {
       const word = asked.get(i);
-      if (word !== undefined && word !== slip) await this.isOffered(word);
+      if (word !== undefined) await this.isOffered(word);
       await this.key(line[i]!);
     }
   }
