@@ -1,14 +1,14 @@
 // The command `fettle`: gives a run the real world, and its status to the shell.
 import { version } from '../../package.json';
 import { run } from './command/run';
-import { languageFor } from './core/words/languages';
+import { english } from './core/words/languages';
 import { createFiles } from './host/create';
 import { openRevision } from './host/git';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
 
 const here = process.cwd();
-const { NO_COLOR, FORCE_COLOR, LC_ALL, LC_MESSAGES, LANG } = process.env;
+const { NO_COLOR, FORCE_COLOR } = process.env;
 
 // A reader that closes early, such as `head`, ends the writing and nothing else.
 for (const stream of [process.stdout, process.stderr]) stream.on('error', () => undefined);
@@ -19,7 +19,8 @@ void run(process.argv.slice(2), {
   // In UTC, so that the same files give the same findings wherever they are checked.
   today: new Date().toISOString().slice(0, 10),
   colour: !NO_COLOR && (FORCE_COLOR ? FORCE_COLOR !== '0' : process.stdout.isTTY === true),
-  language: () => languageFor(LC_ALL || LC_MESSAGES || LANG),
+  // Whatever the terminal speaks: the same text gives the same output until --language asks for another.
+  language: english,
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   revision: (revision) => openRevision(here, revision, process.env),

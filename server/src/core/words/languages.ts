@@ -1,4 +1,4 @@
-// The languages that Fettle speaks, and which of them a tag of a client or of a terminal asks for.
+// The languages that Fettle speaks, and which of them a tag asks for.
 import german from './de.json';
 import { Language } from './language';
 
