@@ -77,6 +77,7 @@ describe('hosts', () => {
       'one|b.pcbuild.yaml',
       'one|deep/c.pcbuild.yaml',
       'one|fettle.yaml',
+      '|notes.md',
       '|parts/x/y.part.yaml',
     ]);
   });

@@ -110,6 +110,11 @@ const reasons: readonly {
     from: ['idle', 'more'],
   },
   {
+    because: 'what the build states by itself stands before what the part file states, which is not missing',
+    checks: ['airflow-short', 'paste-claim-implausible'],
+    from: ['other'],
+  },
+  {
     because: 'a support, an open side or a thickness that is stated puts the question otherwise',
     checks: ['airflow-one-way', 'card-too-thick', 'card-unsupported'],
     from: ['one way', 'idle', 'other'],
