@@ -74,10 +74,10 @@ describe('hosts', () => {
     const { files: found } = await walk(memory, ['.']);
     expect(found.map(({ root, name }) => `${root}|${name}`)).toEqual([
       '|a.pcbuild.yaml',
+      '|notes.md',
       'one|b.pcbuild.yaml',
       'one|deep/c.pcbuild.yaml',
       'one|fettle.yaml',
-      '|notes.md',
       '|parts/x/y.part.yaml',
     ]);
   });
