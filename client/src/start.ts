@@ -17,7 +17,7 @@ import { tellOfCursor } from './cursor';
 import { checkScheme, ExplainPages } from './explain';
 import { offerFirstSteps } from './first-steps';
 import { offerNewFiles } from './new-files';
-import { WorkingPages, workingScheme } from './workings';
+import { WorkingPages } from './workings';
 import { writeAt } from './write-at';
 import { indentAsSet } from './indentation';
 import { guideLanguage, languageIds } from './languages';
@@ -34,7 +34,6 @@ const own: ClientOptions = {
   showsFindings: true,
   suggest: 'editor.action.triggerSuggest',
   wholeOnRequest: true,
-  workings: workingScheme,
   writesAt: true,
 };
 
@@ -49,13 +48,19 @@ function selector(): { language: string; scheme: string }[] {
   return [...ours, ...[...schemes].map((scheme) => ({ language: guideLanguage, scheme }))];
 }
 
+/** A command as people find it, in the editor’s language. */
+function titleOf({ extension }: ExtensionContext, command: string): string {
+  const { contributes } = extension.packageJSON as { contributes: { commands: { command: string; title: string }[] } };
+  return `Fettle: ${contributes.commands.find((one) => one.command === command)?.title ?? command}`;
+}
+
 /** Starts everything; what is made here ends with the extension. */
 export async function start(context: ExtensionContext, make: MakeClient): Promise<void> {
   indentAsSet();
   const log = window.createOutputChannel('Fettle', { log: true });
   const client = make({
     documentSelector: selector(),
-    initializationOptions: own,
+    initializationOptions: { ...own, workings: titleOf(context, 'fettle.showWorking') } satisfies ClientOptions,
     outputChannel: log,
     markdown: { isTrusted: false, supportHtml: false },
     // Names of parts lead to their files as definitions do. The line that the editor draws under each link looks like a
@@ -68,16 +73,17 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
   });
   const status = statusItem();
   const pages = new ExplainPages(client);
+  const workings = new WorkingPages(client);
   context.subscriptions.push(
     log,
     status,
     pages,
-    new WorkingPages(client),
+    workings,
     answerFiles(client),
     ...worstGrade(languageIds),
     tellOfCursor(client),
     ...benchSheet(client, context.extensionUri),
-    ...register(client, status, pages, () => log.show()),
+    ...register(client, status, pages, workings, () => log.show()),
     ...offerNewFiles(client, reported),
     ...offerFirstSteps(context, reported),
     client,
@@ -89,11 +95,13 @@ function register(
   client: BaseLanguageClient,
   status: LanguageStatusItem,
   pages: ExplainPages,
+  workings: WorkingPages,
   showLog: () => void,
 ): Disposable[] {
   return [
     commands.registerCommand('fettle.checkWorkspace', () => reported(() => checkWorkspace(client))),
     commands.registerCommand('fettle.explain', (check?: unknown) => reported(() => pages.show(check))),
+    commands.registerCommand('fettle.showWorking', () => reported(() => workings.show())),
     commands.registerCommand('fettle.restart', () => run(status, () => restart(client))),
     commands.registerCommand('fettle.showLog', showLog),
     commands.registerCommand('fettle.writeAt', (uri: unknown, at: unknown) => reported(() => writeAt(uri, at))),

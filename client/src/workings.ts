@@ -1,10 +1,19 @@
-// The whole working of a finding: a read-only page that the server writes, opened from a hover.
-import { type Uri, workspace, type Disposable, type TextDocumentContentProvider } from 'vscode';
+// The whole working of a finding: a read-only page that the server writes, opened at the cursor.
+import {
+  commands,
+  languages,
+  Uri,
+  window,
+  workspace,
+  type Diagnostic,
+  type Disposable,
+  type TextDocumentContentProvider,
+} from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
 
 /** Workings stand under this scheme; which finding is meant is in the query. */
-export const workingScheme = 'fettle-working';
+const workingScheme = 'fettle-working';
 
 type Asked = ToServer['fettle/working']['params'];
 
@@ -13,6 +22,25 @@ export class WorkingPages implements TextDocumentContentProvider, Disposable {
 
   constructor(private readonly client: BaseLanguageClient) {
     this.registration = workspace.registerTextDocumentContentProvider(workingScheme, this);
+  }
+
+  /** Shows the working of the finding at the cursor, or of the one that is chosen of several. */
+  async show(): Promise<void> {
+    const editor = window.activeTextEditor;
+    if (!editor) return;
+    const found = languages.getDiagnostics(editor.document.uri).flatMap((one) => {
+      const data = one.range.contains(editor.selection.active) ? dataOf(one) : undefined;
+      return data ? [{ label: data.check, detail: one.message, data }] : [];
+    });
+    if (found.length === 0) {
+      void window.showInformationMessage('Put the cursor on a finding first.');
+      return;
+    }
+    const chosen = found.length === 1 ? found[0] : await window.showQuickPick(found, { title: 'Which working?' });
+    if (!chosen) return;
+    const asked: Asked = { uri: editor.document.uri.toString(), ...chosen.data };
+    const page = Uri.from({ scheme: workingScheme, path: `/${asked.check}.md`, query: JSON.stringify(asked) });
+    await commands.executeCommand('markdown.showPreview', page);
   }
 
   async provideTextDocumentContent({ query }: Uri): Promise<string> {
@@ -25,6 +53,12 @@ export class WorkingPages implements TextDocumentContentProvider, Disposable {
   dispose(): void {
     this.registration.dispose();
   }
+}
+
+/** What tells a finding of ours from the others of its file; a missing fact has no working. */
+function dataOf(found: Diagnostic): Omit<Asked, 'uri'> | undefined {
+  const { data } = found as Diagnostic & { readonly data?: Omit<Asked, 'uri'> };
+  return data && found.source?.startsWith('fettle') && data.check !== 'fact-not-stated' ? data : undefined;
 }
 
 function readQuery(query: string): Asked | undefined {

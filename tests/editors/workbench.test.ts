@@ -38,6 +38,7 @@ const hostSteps = [
   'mends it with one quick fix, undone in one step',
   'registers its commands',
   'explains a check on a page of its own',
+  'shows the whole working of a finding',
   'checks files on request that nobody has open',
   'finds the mistake again after a restart',
 ];

@@ -3,7 +3,7 @@ import { english } from '../../server/src/core/words/languages';
 import { describe, expect, test } from 'vitest';
 import { relatedTo } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
-import type { DiagnosticData } from '../../server/src/features/diagnostic-data';
+import { dataOfFindings } from '../../server/src/features/diagnostic-data';
 import { diagnosticOf } from '../../server/src/features/diagnostics';
 import { hover } from '../../server/src/features/hover';
 import { wholeWorking } from '../../server/src/features/hover-working';
@@ -141,10 +141,10 @@ describe('a long working', () => {
     expect(said('markdown')).toContain('`fettle check --working` shows the whole working');
   });
 
-  test('leads to a page with all of it, where the client opens such pages', () => {
-    const [, id, query] = /\[the whole working\]\(own:\/([a-z-]+)\.md\?([^)]+)\)/.exec(said('markdown', 'own'))!;
-    const { uri, ...asked } = JSON.parse(decodeURIComponent(query!)) as DiagnosticData & { uri: string };
-    expect([uri, asked.check]).toEqual(['file:///ws/desk.pcbuild.yaml', id]);
+  test('leads to a page with all of it, where the client shows such pages', () => {
+    expect(said('markdown', 'Show It')).toContain('lines more: `Show It` shows the whole working.');
+    const found = judged.judgement.findings.find(({ id }) => id === 'supply-overloaded')!;
+    const asked = dataOfFindings(judged.judgement.findings).get(found)!;
     const page = wholeWorking(judged, asked)!;
     expect(lines(page)).toBeGreaterThan(30);
     expect(page).toContain('d29');

@@ -25,18 +25,19 @@ async function hovered(initializationOptions: object): Promise<string> {
 }
 
 describe('the whole working', () => {
-  test('is a page that the link asks for; gone once its finding is', async () => {
-    const said = await hovered({ workings: 'fettle-working' });
-    const [, query] = /\(fettle-working:\/supply-overloaded\.md\?([^)]+)\)/.exec(said)!;
-    const asked = JSON.parse(decodeURIComponent(query!)) as object;
+  test('is a page that the client asks for by what a finding carries; gone once its finding is', async () => {
+    const said = await hovered({ workings: 'Fettle: Show the Whole Working' });
+    expect(said).toContain('more: `Fettle: Show the Whole Working` shows the whole working.');
+    const found = (await client.findings(desk)).find(({ code }) => code === 'supply-overloaded')!;
+    const asked = { uri: client.uri(desk), ...(found.data as object) };
     const page = await client.connection.sendRequest<{ markdown: string }>('fettle/working', asked);
     expect(page.markdown).toContain('d19');
     await client.type(desk, 'supply: { rating: 100 W }', 'cooler: { height: 100 mm }');
     expect(await client.connection.sendRequest('fettle/working', asked)).toBeNull();
   });
 
-  test('is named by its command to a client that opens no pages, or names no scheme', async () => {
-    expect(await hovered({ workings: 'java script:' })).toContain('`fettle check --working` shows the whole working');
+  test('is named by its command line to a client that shows none, or names none', async () => {
+    expect(await hovered({ workings: '`x` <b>' })).toContain('`fettle check --working` shows the whole working');
   });
 });
 

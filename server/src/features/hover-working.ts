@@ -8,7 +8,7 @@ import type { Span } from '../core/text';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
 import { dataOfFindings, type DiagnosticData } from './diagnostic-data';
-import { code, heading, item, markdown, paragraph, strong, type Block, type Piece } from './prose';
+import { code, heading, item, markdown, paragraph, strong, type Block } from './prose';
 import type { View } from './shapes';
 import { atMost, readFrom, uppermost, workingBlocks, type HoverOptions, type Shown } from './working-markdown';
 
@@ -35,7 +35,7 @@ export function workingOfFindings(view: View, found: readonly Finding[], options
     left -= blocks.length;
     const named = found.length > 1 && blocks.length > 0 ? [paragraph('Working of ', code(finding.id), ':')] : [];
     const cut = whole.length - blocks.length;
-    return [...named, ...blocks, ...(cut > 0 ? [theRest(view, finding, cut, options)] : [])];
+    return [...named, ...blocks, ...(cut > 0 ? [theRest(cut, options)] : [])];
   });
 }
 
@@ -44,18 +44,9 @@ export const workingOfFigure = (view: View, figure: Figure, options: HoverOption
   uppermost(workingBlocks(stepsOf([figure]), shownIn(view, options)), mostLines);
 
 /** Where all of a working is to be seen. */
-function theRest(view: View, finding: Finding, cut: number, options: HoverOptions): Block {
+function theRest(cut: number, { workings = 'fettle check --working' }: HoverOptions): Block {
   const more = `${cut} ${cut === 1 ? 'line' : 'lines'} more: `;
-  const page = pageOf(view, finding, options);
-  return page ? paragraph(more, page) : paragraph(more, code('fettle check --working'), ' shows the whole working.');
-}
-
-/** The page with the whole working of a finding, where the client opens it. */
-function pageOf(view: View, finding: Finding, { kind, workings }: HoverOptions): Piece | undefined {
-  const data = dataOfFindings(view.judgement.findings).get(finding);
-  if (kind !== 'markdown' || workings === undefined || !data) return undefined;
-  const query = encodeURIComponent(JSON.stringify({ uri: view.uriOf(view.doc), ...data }));
-  return { text: 'the whole working', href: `${workings}:/${finding.id}.md?${query}` };
+  return paragraph(more, code(workings), ' shows the whole working.');
 }
 
 /** A finding of a judged file with all of its working, as a page; undefined where it is not found any more. */
@@ -84,7 +75,6 @@ interface Entered {
   readonly words: string;
   readonly uses: readonly Used[];
   readonly rank: number;
-  readonly finding: Finding | undefined;
 }
 
 /** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
@@ -95,14 +85,9 @@ export function workingOfValue(view: View, span: Span, options: HoverOptions): B
   const share = Math.floor(mostLines / checks.length);
   return [
     paragraph('Goes into:'),
-    ...checks.flatMap(({ words, uses, finding }) => [
+    ...checks.flatMap(({ words, uses }) => [
       item(0, words),
-      ...atMost(
-        workingBlocks(stepsOf(uses), shownIn(view, options), 1),
-        share - 1,
-        1,
-        finding && pageOf(view, finding, options),
-      ),
+      ...atMost(workingBlocks(stepsOf(uses), shownIn(view, options), 1), share - 1, 1),
     ]),
   ];
 }
@@ -110,11 +95,11 @@ export function workingOfValue(view: View, span: Span, options: HoverOptions): B
 function enteredBy(view: View, span: Span): Entered[] {
   const entered = new Map<string, Entered>();
   for (const { check, taken } of view.judgement.answers)
-    for (const { outcome, finding } of taken) {
+    for (const { outcome } of taken) {
       const { truth, subject } = outcome;
       if (!truth.uses.some((one) => readFrom(one, view.doc, span))) continue;
       const [words, rank] = [answerWords(check.id, truth.is), rankOf(truth, view.doc, span)];
-      entered.set(`${check.id}\n${subject}`, { words, uses: truth.uses, rank, finding });
+      entered.set(`${check.id}\n${subject}`, { words, uses: truth.uses, rank });
     }
   return [...entered.values()];
 }

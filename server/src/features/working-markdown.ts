@@ -15,7 +15,7 @@ export interface HoverOptions {
   readonly kind: MarkupContent['kind'];
   /** Absent: English. */
   readonly language?: Language;
-  /** The scheme under which the client opens workings, where it does. */
+  /** What shows the whole working of a finding, as people find it; else the command line. */
   readonly workings?: string;
   /** The lightest grade of finding that the client shows by itself above a hover, where it does. */
   readonly shownFrom?: Grade;
@@ -64,12 +64,12 @@ function written(doc: Doc, span: Span, { home, uriOf }: Shown): Piece[] {
 
 /**
  * So many lines of a working, in their order: what is held against each other before what it was worked out from. The
- * last line says how many there are besides, and where.
+ * last line says how many there are besides.
  */
-export function atMost(blocks: readonly Block[], most: number, depth = 0, where?: Piece): readonly Block[] {
+export function atMost(blocks: readonly Block[], most: number, depth = 0): readonly Block[] {
   if (blocks.length <= most) return blocks;
   const more = `… and ${blocks.length - most + 1} lines more`;
-  return [...uppermost(blocks, most - 1), where ? item(depth, more, ': ', where) : item(depth, `${more}.`)];
+  return [...uppermost(blocks, most - 1), item(depth, `${more}.`)];
 }
 
 /** The lines that stand highest, in their order. */

@@ -12,7 +12,10 @@ export interface ClientOptions {
   readonly explains?: boolean;
   /** It opens pages on checks under this scheme: `fettle-check:/cooler-too-tall.md`. */
   readonly pages?: string;
-  /** It opens workings under this scheme: `fettle-working:/cooler-too-tall.md?…`. */
+  /**
+   * The title of its command that shows the whole working of the finding at the cursor. It is named, not linked to:
+   * editors follow only well-known schemes out of a hover that they do not trust.
+   */
   readonly workings?: string;
   /** It runs `fettle.writeAt` itself: the cursor goes to a place of a file once an edit is made. */
   readonly writesAt?: boolean;

@@ -144,9 +144,10 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"showsFindings":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"showsFindings":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[^`\\\\\\p{Cc}]{1,80}$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
 const pattern0 = new RegExp("^[A-Za-z][A-Za-z0-9_.@-]*$", "u");
 const pattern1 = new RegExp("^[a-z][a-z0-9-]*$", "u");
+const pattern2 = new RegExp("^[^`\\\\\\p{Cc}]{1,80}$", "u");
 const pattern3 = new RegExp("^[A-Za-z][A-Za-z0-9.]*$", "u");
 
 function validate11(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
@@ -262,8 +263,8 @@ let data7 = data.workings;
 const _errs15 = errors;
 if(errors === _errs15){
 if(typeof data7 === "string"){
-if(!pattern1.test(data7)){
-validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/properties/workings/pattern",keyword:"pattern",params:{pattern: "^[a-z][a-z0-9-]*$"},message:"must match pattern \""+"^[a-z][a-z0-9-]*$"+"\""}];
+if(!pattern2.test(data7)){
+validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/properties/workings/pattern",keyword:"pattern",params:{pattern: "^[^`\\\\\\p{Cc}]{1,80}$"},message:"must match pattern \""+"^[^`\\\\\\p{Cc}]{1,80}$"+"\""}];
 return false;
 }
 }

@@ -125,7 +125,7 @@ export function messageSchemas(settings: object): Record<string, object> {
         showsFindings: { type: 'boolean' },
         settings: { type: 'object' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
-        workings: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },
+        workings: { type: 'string', pattern: '^[^`\\\\\\p{Cc}]{1,80}$' },
         writesAt: { type: 'boolean' },
         guides: { type: 'boolean' },
         suggest: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9.]*$' },

@@ -122,7 +122,7 @@ export const scenes: readonly Scene[] = [
     act: async (page) => {
       await settled(page);
       for (let line = 0; line < 14; line++) await page.keyboard.press('Control+ArrowDown');
-      await showHover(page, 'the whole working');
+      await showHover(page, 'shows the whole working');
       await makeTall(page);
     },
   },

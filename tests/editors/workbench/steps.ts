@@ -37,6 +37,7 @@ const steps: Record<string, () => Promise<Measured>> = {
   'mends it with one quick fix, undone in one step': mendsIt,
   'registers its commands': registersCommands,
   'explains a check on a page of its own': explainsCheck,
+  'shows the whole working of a finding': showsWorking,
   'checks files on request that nobody has open': checksWorkspace,
   'finds the mistake again after a restart': findsAfterRestart,
 };
@@ -211,6 +212,18 @@ async function explainsCheck(): Promise<void> {
     await vscode.window.tabGroups.close(tab);
     await showBuild();
   }
+}
+
+/** Of the finding at the cursor, on a page of its own. */
+async function showsWorking(): Promise<void> {
+  const editor = await showBuild();
+  await findingComes(editor.document);
+  const { start } = findings(editor.document)[0]!.range;
+  editor.selection = new vscode.Selection(start, start);
+  await vscode.commands.executeCommand('fettle.showWorking');
+  const tab = await until('the working is shown', previewTab);
+  await vscode.window.tabGroups.close(tab);
+  await showBuild();
 }
 
 function previewTab(): vscode.Tab | undefined {
