@@ -93,6 +93,8 @@ export async function workWithPanel(workbench: Workbench, browser: Browser, work
       async () => readFileSync(join(workspace, build), 'utf8'),
       (text) => text.includes(' two\n'),
     );
+    // In a browser the editor writes down what it keeps every five seconds, when idle, and not on leaving.
+    await page.waitForTimeout(8_000);
     // Opened anew as it was left; no file is asked for.
     await page.goto(address(workbench, { workspace }), { waitUntil: 'domcontentloaded' });
     frame = await sheetFrame(page);
@@ -101,7 +103,13 @@ export async function workWithPanel(workbench: Workbench, browser: Browser, work
       () => frame.locator('h1').innerText(),
       (text) => text.endsWith('two'),
     );
-    return { clicked, again, byKey, lit, ...typed, back, isTicked: await box().isChecked() };
+    // Ticks follow the blocks, which come one by one.
+    const isTicked = await until(
+      page,
+      () => box().isChecked(),
+      (ticked) => ticked,
+    );
+    return { clicked, again, byKey, lit, ...typed, back, isTicked };
   } finally {
     await page.close();
   }
