@@ -11,6 +11,7 @@ const core: Record<string, readonly string[]> = {
   trade: [],
   yaml: ['text'],
   quantity: ['text'],
+  machine: ['text', 'yaml', 'trade'],
   parts: ['text', 'yaml', 'quantity', 'trade'],
   manifest: ['text', 'yaml', 'quantity', 'trade', 'parts'],
   build: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest'],

@@ -8,6 +8,7 @@ import {
   requiredGbps,
 } from '../../server/src/core/trade/display';
 import { BLANKINGS, clockBoundsMHz, CTA_CLOCKS } from '../../server/src/core/trade/mode-clocks';
+import { CTA_MODES } from '../../server/src/core/trade/cta-modes';
 import { cvtTiming, rb3ClockMHz } from '../../server/src/core/trade/timing';
 import type { CvtBlanking } from '../../server/src/core/trade/timing';
 import { expectNear } from './near';
@@ -220,6 +221,19 @@ describe('the clocks of CTA-861', () => {
     );
     expect(own.length).toBeGreaterThan(60);
     expect(new Map(own)).toEqual(new Map([...printed].map(([key, clocks]) => [key, [...clocks]])));
+  });
+
+  itWithOracle('edid-decode', 'stand under the numbers of the table', () => {
+    const printed = [
+      ...runOracle('edid-decode', ['--list-vics']).stdout.matchAll(/VIC +(\d+): +(\d+)x(\d+) +([\d.]+) Hz/g),
+    ];
+    const rows = printed
+      .filter(([, , width, height]) => !(/^(?:1440|2880)$/.test(width!) && Number(height) < 600))
+      .map(([, code, width, height, hz]): [number, string] => [
+        Number(code),
+        `${width}x${height}@${Number(Number(hz).toFixed(2))}`,
+      ]);
+    expect(CTA_MODES).toEqual(new Map(rows));
   });
 
   it('stand for the rates of films and of colour television too', () => {

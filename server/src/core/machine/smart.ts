@@ -1,0 +1,85 @@
+// What `smartctl -x -j` prints of one drive. Serial numbers and world-wide names are never read.
+import { Lines } from '../text';
+import { parse } from '../yaml';
+import { JsonReader, type Reading } from './reading';
+
+export interface SmartDrive {
+  readonly model?: Reading<string>;
+  /** `Vendor Client SSDs`: the family that the tool’s own table names. */
+  readonly family?: Reading<string>;
+  readonly firmware?: Reading<string>;
+  /** `ATA`, `NVMe`, `SCSI`: how it is spoken to. */
+  readonly protocol?: Reading<string>;
+  /** `sat`, `nvme`, `usbjmicron`: a bridge in between shows here. */
+  readonly deviceType?: Reading<string>;
+  /** `/dev/sda`. */
+  readonly device?: Reading<string>;
+  readonly capacityBytes?: Reading<number>;
+  /** 0 for a drive without platters. */
+  readonly rotationRpm?: Reading<number>;
+  /** `M.2`, `2.5 inches`, `3.5 inches`. */
+  readonly shape?: Reading<string>;
+  /** The fastest link it can run, Gb/s. */
+  readonly linkGbps?: Reading<number>;
+  /** The link that it runs, Gb/s. */
+  readonly linkNowGbps?: Reading<number>;
+  readonly hours?: Reading<number>;
+  readonly passed?: Reading<boolean>;
+  readonly criticalWarning?: Reading<number>;
+  readonly percentUsed?: Reading<number>;
+  readonly mediaErrors?: Reading<number>;
+  readonly temperatureC?: Reading<number>;
+  /** The temperature at which it warns, °C. */
+  readonly warnsAtC?: Reading<number>;
+}
+
+export const isSmartPrint = (text: string): boolean => /^\s*\{/.test(text) && /"smartctl"\s*:\s*\{/.test(text);
+
+/** A drive’s print; undefined where the text is no whole JSON of this tool. */
+export function readSmart(text: string): SmartDrive | undefined {
+  if (!isSmartPrint(text)) return undefined;
+  const { root, problems } = parse(text);
+  if (root?.type !== 'map' || problems.length > 0 || !text.trimEnd().endsWith('}')) return undefined;
+  const json = new JsonReader(root, new Lines(text));
+  const drive = { ...identityOf(json), ...stateOf(json) };
+  return Object.fromEntries(Object.entries(drive).filter(([, value]) => value !== undefined));
+}
+
+type Found = { [K in keyof SmartDrive]: SmartDrive[K] | undefined };
+
+function identityOf(json: JsonReader): Found {
+  return {
+    model: json.text('model_name') ?? json.text('scsi_model_name'),
+    family: json.text('model_family'),
+    firmware: json.text('firmware_version'),
+    protocol: json.text('device', 'protocol'),
+    deviceType: json.text('device', 'type'),
+    device: json.text('device', 'name'),
+    capacityBytes: positive(json.number('user_capacity', 'bytes') ?? json.number('nvme_total_capacity')),
+    rotationRpm: json.number('rotation_rate'),
+    shape: json.text('form_factor', 'name'),
+    linkGbps: rate(json.text('interface_speed', 'max', 'string')),
+    linkNowGbps: rate(json.text('interface_speed', 'current', 'string')),
+  };
+}
+
+function stateOf(json: JsonReader): Found {
+  const nvme = 'nvme_smart_health_information_log';
+  return {
+    hours: json.number('power_on_time', 'hours'),
+    passed: json.flag('smart_status', 'passed'),
+    criticalWarning: json.number(nvme, 'critical_warning'),
+    percentUsed: json.number(nvme, 'percentage_used') ?? json.number('endurance_used', 'current_percent'),
+    mediaErrors: json.number(nvme, 'media_errors'),
+    temperatureC: json.number('temperature', 'current'),
+    warnsAtC: positive(json.number('nvme_composite_temperature_threshold', 'warning')),
+  };
+}
+
+const positive = (read: Reading<number> | undefined): Reading<number> | undefined =>
+  read && read.value > 0 ? read : undefined;
+
+function rate(read: Reading<string> | undefined): Reading<number> | undefined {
+  const [, gbps] = /^(\d{1,2}(?:\.\d)?) Gb\/s$/.exec(read?.value ?? '') ?? [];
+  return read && gbps !== undefined ? { ...read, value: Number(gbps) } : undefined;
+}
