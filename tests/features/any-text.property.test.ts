@@ -127,7 +127,7 @@ function across(judged: View, position: Position, offset: number): void {
   }
   for (const { range } of highlights(judged, position)) inside(doc.text, range);
   if (judged.build) expect(buildTitle(judged)).not.toBe('');
-  const subject = renamedAt(judged, position);
+  const subject = renamedAt(judged, judged.doc.lines.offsetAt(position));
   const edits = subject && renameEdits(judged, subject, 'norrvik/other');
   if (!edits) return;
   expect(editsOverlap(edits), `renaming at ${offset}`).toBe(false);

@@ -132,7 +132,7 @@ describe('outline', () => {
   });
 
   test('is a flat list for clients that know no tree', () => {
-    const flat = flatSymbols(judged.doc, 'file:///ws/desk.pcbuild.yaml');
+    const flat = flatSymbols(symbols(judged.doc), 'file:///ws/desk.pcbuild.yaml');
     expect(flat.find(({ name }) => name === 'scratch')).toMatchObject({
       containerName: 'drives',
       location: { uri: 'file:///ws/desk.pcbuild.yaml' },

@@ -25,7 +25,7 @@ accept:
 
 function renamed(marked: string, name: string): string {
   const { view: judged, position, text: plain } = view(marked);
-  const subject = renamedAt(judged, position);
+  const subject = renamedAt(judged, judged.doc.lines.offsetAt(position));
   if (!subject) return 'nothing to rename';
   const why = refusal(judged, subject, name);
   if (why !== undefined) return why;
@@ -87,7 +87,7 @@ describe('rename', () => {
   test('is offered on names that are given somewhere, and on no word of the format', () => {
     const placeholder = (marked: string): string | undefined => {
       const { view: judged, position } = view(marked);
-      return prepareRename(judged, position)?.placeholder;
+      return prepareRename(judged, judged.doc.lines.offsetAt(position))?.placeholder;
     };
     expect(placeholder(text)).toBe('scratch');
     expect(placeholder('parts:\n  board: { use: norr¦vik/b7-forge }\n')).toBe('norrvik/b7-forge');

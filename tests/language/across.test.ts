@@ -189,7 +189,7 @@ describe('files moved by the editor', () => {
 
   test('take along every use of the parts in them', async () => {
     const { capabilities } = await client.start(whole);
-    expect(capabilities.workspace?.fileOperations?.willRename?.filters).toHaveLength(2);
+    expect(capabilities.workspace?.fileOperations?.willRename?.filters).toHaveLength(4);
     await client.open(desk);
     const edit = await moved(board, 'parts/norrvik/boards/b7.part.yaml');
     expect(touched(edit!)).toEqual([desk, 'shed/counter.pcbuild.yaml']);

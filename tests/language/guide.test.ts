@@ -1,7 +1,18 @@
 // Guides over the wire: findings in Markdown, their fixes, completion and hover, and files that are left alone.
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { TestClient } from '../support/client';
-import type { CodeAction, CompletionList, Hover, Location, WorkspaceEdit } from 'vscode-languageserver-protocol';
+import type {
+  CodeAction,
+  CodeLens,
+  CompletionList,
+  DocumentLink,
+  DocumentSymbol,
+  FoldingRange,
+  Hover,
+  InlayHint,
+  Location,
+  WorkspaceEdit,
+} from 'vscode-languageserver-protocol';
 
 const guide = `---
 build: ../desk.pcbuild.yaml
@@ -30,7 +41,11 @@ let client: TestClient;
 beforeEach(async () => {
   client = new TestClient(files);
   await client.start({
-    textDocument: { codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } } },
+    textDocument: {
+      codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ['quickfix'] } } },
+      documentSymbol: { hierarchicalDocumentSymbolSupport: true },
+      rename: { prepareSupport: true },
+    },
     workspace: { workspaceEdit: { documentChanges: true, resourceOperations: ['rename'] } },
   });
 });
@@ -107,6 +122,58 @@ describe('a guide', () => {
   });
 });
 
+describe('a fenced block', () => {
+  test('has its own outline, hints, lens, folds and links, at its places', async () => {
+    await client.open(name, guide, 'markdown');
+    const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+    const [block] = await ask<DocumentSymbol[]>('textDocument/documentSymbol', {});
+    expect(block).toMatchObject({ name: 'Other', detail: 'build', range: { start: client.at(name, 'build: Other') } });
+    expect(block!.children!.map((one) => one.name)).toEqual(['build', 'parts']);
+    const [hint] = await ask<InlayHint[]>('textDocument/inlayHint', { range });
+    expect(hint).toMatchObject({ label: '120 W', position: client.at(name, ' }\n  >   bord') });
+    const [lens, none] = await ask<CodeLens[]>('textDocument/codeLens', {});
+    expect([lens!.range.start, none]).toEqual([client.at(name, 'build: Other'), undefined]);
+    const { command } = await client.connection.sendRequest<CodeLens>('codeLens/resolve', lens);
+    expect(command!.title).toMatch(/^worst: stop/);
+    expect(await ask<FoldingRange[]>('textDocument/foldingRange', {})).toEqual([{ startLine: 9, endLine: 11 }]);
+    const links = await ask<DocumentLink[]>('textDocument/documentLink', {});
+    expect(links.map(({ target, range: { start } }) => [target, start.line])).toEqual([
+      [client.uri('desk.pcbuild.yaml'), 1],
+      [client.uri('parts/calder/c7.part.yaml'), 10],
+    ]);
+  });
+});
+
+describe('files moved by the editor', () => {
+  const moved = async (...moves: [string, string][]): Promise<WorkspaceEdit | null> =>
+    client.connection.sendRequest('workspace/willRenameFiles', {
+      files: moves.map(([from, to]) => ({ oldUri: client.uri(from), newUri: client.uri(to) })),
+    });
+  const named = async (...moves: [string, string][]): Promise<string | undefined> => {
+    const edit = await moved(...moves);
+    return edit ? /build: (.*)/.exec(client.applied(name, edit))![1] : undefined;
+  };
+
+  test('keep a guide at its build, whichever of them moves', async () => {
+    await client.open(name, guide, 'markdown');
+    expect(await named(['desk.pcbuild.yaml', 'builds/desk 2.pcbuild.yaml'])).toBe('../builds/desk 2.pcbuild.yaml');
+    expect(await named(['guides/desk.md', 'desk.md'])).toBe('desk.pcbuild.yaml');
+    expect(await named(['guides', 'texts/bench'])).toBe('../../desk.pcbuild.yaml');
+    expect(await named(['guides', 'texts'])).toBeUndefined();
+    expect(await named(['desk.pcbuild.yaml', 'guides/desk.pcbuild.yaml'], ['guides/desk.md', 'desk.md'])).toBe(
+      'guides/desk.pcbuild.yaml',
+    );
+  });
+
+  test('bring nothing where the build is none any more or leaves the workspace', async () => {
+    await client.open(name, guide, 'markdown');
+    expect(await moved(['desk.pcbuild.yaml', 'desk.txt'])).toBeNull();
+    const files = [{ oldUri: client.uri('desk.pcbuild.yaml'), newUri: 'file:///apart/desk.pcbuild.yaml' }];
+    expect(await client.connection.sendRequest('workspace/willRenameFiles', { files })).toBeNull();
+    expect(await moved(['README.md', 'guides/README.md'])).toBeNull();
+  });
+});
+
 describe('a Markdown text that nothing ties to a build', () => {
   test('is left alone', async () => {
     await client.open('README.md', undefined, 'markdown');
@@ -154,5 +221,41 @@ describe('a rename', () => {
     expect(edited('drives.md')).toBe(
       text.replace('drives.scratch', 'drives.store').replace('drive scratch', 'drive store'),
     );
+  });
+
+  test('of a step in words of one’s own goes through the marks of guides, and may begin in one', async () => {
+    const build = 'build: Desk\nparts:\n  drives:\n    - { name: scratch, capacity: 2 TB }\nsteps: [label the case]\n';
+    const text =
+      '---\nbuild: desk.pcbuild.yaml\n---\n1. <!-- fettle: step label the case -->Put it on.\n' +
+      '2. <!-- fettle: step fit drive scratch -->Put it in.\n';
+    client.files.set('ws/desk.pcbuild.yaml', build);
+    client.files.set('ws/steps.md', text);
+    await client.open('steps.md', text, 'markdown');
+    expect(await codes('steps.md')).not.toContain('guide-step-unknown');
+    for (const [of, from, to] of [
+      ['steps.md', 'label the case', 'mark the case'],
+      ['desk.pcbuild.yaml', 'label the case', 'mark the case'],
+      ['steps.md', 'scratch', 'store'],
+    ] as const) {
+      await client.open(of);
+      const edited = await renamed(of, from, to);
+      expect(edited('steps.md')).toBe(text.replace(from, to));
+      expect(edited('desk.pcbuild.yaml')).toBe(build.replace(from, to));
+      const uses = await ask<Location[]>(
+        'textDocument/references',
+        { position: client.at(of, from, 1), context: { includeDeclaration: true } },
+        of,
+      );
+      expect(uses.map(({ uri }) => uri).sort()).toEqual([client.uri('desk.pcbuild.yaml'), client.uri('steps.md')]);
+    }
+    const position = client.at('steps.md', 'scratch', 2);
+    expect(await ask('textDocument/prepareRename', { position }, 'steps.md')).toMatchObject({
+      placeholder: 'scratch',
+      range: { start: client.at('steps.md', 'scratch') },
+    });
+    expect(await ask<Location>('textDocument/definition', { position }, 'steps.md')).toMatchObject({
+      uri: client.uri('desk.pcbuild.yaml'),
+      range: { start: client.at('desk.pcbuild.yaml', 'scratch') },
+    });
   });
 });

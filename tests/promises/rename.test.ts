@@ -49,7 +49,7 @@ function subjects({ docs }: Samples): { subject: Subject; home: string }[] {
   for (const doc of docs.values()) {
     const view = named(docs, doc);
     for (const offset of offsetsIn(doc.parsed.root)) {
-      const subject = renamedAt(view, doc.lines.positionAt(offset));
+      const subject = renamedAt(view, offset);
       const key = subject && [subject.kinds[0], subject.name, subject.part ?? doc.name].join(' ');
       if (key && !found.has(key)) found.set(key, { subject, home: doc.name });
     }
@@ -110,7 +110,7 @@ function moved(subject: Subject, docs: Docs): Subject {
     const at = docs.get(doc.name)!;
     const view = named(docs, at);
     const offsets = offsetsIn(at.parsed.root);
-    const met = offsets.flatMap((offset) => renamedAt(view, at.lines.positionAt(offset)) ?? []);
+    const met = offsets.flatMap((offset) => renamedAt(view, offset) ?? []);
     return met.find(({ name }) => name === subject.name)?.places ?? [];
   });
   return { ...subject, places };

@@ -7,9 +7,11 @@ import { STEP_KINDS } from '../core/trade/steps';
 import { cautionWords } from '../core/checks/page';
 import { isBounded } from '../core/figures/figure';
 import { show } from '../core/figures/sentence';
+import { ownSteps } from '../core/figures/steps';
 import { workOrder } from '../core/figures/work-order';
 import { touches, visible, type Span } from '../core/text';
 import { itemKinds, sorted, type CompletionItem, type CompletionList } from './completion-item';
+import { namedByMark } from './guide-uses';
 import { aboutFinding } from './hover';
 import { workingOfFigure, workingOfFindings } from './hover-working';
 import { code, markup, paragraph, strong, type Block } from './prose';
@@ -89,8 +91,12 @@ function offersOf(guide: Guide): { text: string; detail?: string; closes: string
     const value = isBounded(figure) ? printed(figure) : '';
     return { text, detail: value === '' ? 'not known yet' : value, closes: `${value}<!-- /fettle -->` };
   });
-  const steps = guide.build
-    ? workOrder(guide.build).map(({ step, part }) => `step ${step}${part ? ` ${part.label}` : ''}`)
+  const { build } = guide;
+  const steps = build
+    ? [
+        ...workOrder(build).map(({ step, part }) => `step ${step}${part ? ` ${part.label}` : ''}`),
+        ...ownSteps(build).map(({ text }) => `step ${text}`),
+      ]
     : STEP_KINDS.map((step) => `step ${step}`);
   return [
     ...figures,
@@ -104,10 +110,11 @@ function offersOf(guide: Guide): { text: string; detail?: string; closes: string
   ];
 }
 
-/** The build that the front matter names. */
-export function guideDefinition(view: View, { ties, named }: Guide, position: Position): Location | undefined {
+/** The build that the front matter names; from a name in a mark, where the build gives it. */
+export function guideDefinition(view: View, guide: Guide, position: Position): Location | undefined {
   const offset = view.doc.lines.offsetAt(position);
-  return ties.build && named && touches(ties.build.span, offset)
-    ? { uri: view.uriOf(named.doc), range: emptyRange }
-    : undefined;
+  const { ties, named } = guide;
+  if (ties.build && named && touches(ties.build.span, offset)) return { uri: view.uriOf(named.doc), range: emptyRange };
+  const given = namedByMark(guide, offset)?.given;
+  return given && { uri: view.uriOf(given.doc), range: given.doc.lines.rangeOf(given.span) };
 }

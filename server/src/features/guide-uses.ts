@@ -1,7 +1,11 @@
 // Names in guides: in their fenced blocks, each as in a file of its own, and in the marks of drives and steps.
+import type { Build } from '../core/build/build';
+import { partNamed } from '../core/build/named-things';
+import { ownSteps } from '../core/figures/steps';
 import type { Guide } from '../core/guide/guide';
-import type { Doc } from '../core/parts/doc';
-import type { Edit, Position } from '../core/text';
+import type { Doc, SourceLocation } from '../core/parts/doc';
+import type { Fact } from '../core/parts/fact';
+import { touches, type Edit, type Position, type Span } from '../core/text';
 import { referencesTo } from './references';
 import { renameEdits } from './rename';
 import type { Location } from './shapes';
@@ -17,9 +21,15 @@ export function fileAt<F extends Named>(file: F, position: Position): F {
   return at < 0 ? file : filesIn(file)[at]!;
 }
 
-/** Every place of a file, or of the blocks of a guide, that names a subject. */
-export const referencesWithin = (file: Named, subject: Subject, declares: boolean): Location[] =>
-  filesIn(file).flatMap((one) => referencesTo(one, subject, declares));
+/** Every place of a file, or of the blocks and marks of a guide, that names a subject. */
+export const referencesWithin = (file: Named, subject: Subject, declares: boolean): Location[] => [
+  ...filesIn(file).flatMap((one) => referencesTo(one, subject, declares)),
+  ...marksNaming(file, subject),
+];
+
+/** The places of a guide’s marks that name a subject. */
+export const marksNaming = ({ guide, doc, uriOf }: Named, subject: Subject): Location[] =>
+  guide ? markSpans(guide, subject).map((span) => ({ uri: uriOf(doc), range: doc.lines.rangeOf(span) })) : [];
 
 export interface EditsOfDoc {
   readonly doc: Doc;
@@ -39,18 +49,61 @@ export function renameWithin(file: Named, subject: Subject, name: string): reado
   return [...found, { doc: file.doc, edits: marked }];
 }
 
-/** The edits of a guide’s marks where a drive or a part of its build is renamed; undefined where no mark can say it. */
-export function markEdits({ doc, ties, build }: Guide, subject: Subject, name: string): readonly Edit[] | undefined {
-  const isOwn = subject.places.some(({ doc: at }) => at.name === build?.doc.name);
-  const isDrive = isOwn && subject.kinds.includes('drive');
-  if (!isDrive && !subject.kinds.includes('part file')) return [];
-  const old = subject.name;
-  const spans = [
-    ...ties.values.flatMap(({ name: figure, marker: { words } }) =>
-      isDrive && figure.startsWith(`drives.${old}.`) ? [words.start + 'drives.'.length] : [],
-    ),
-    ...ties.steps.flatMap(({ part, span }) => (part === old ? [span.end - old.length] : [])),
-  ].map((start) => ({ start, end: start + old.length }));
+/** The edits of a guide’s marks that name a subject which is renamed; undefined where no mark can say it. */
+export function markEdits(guide: Guide, subject: Subject, name: string): readonly Edit[] | undefined {
+  const spans = markSpans(guide, subject);
   if (spans.length > 0 && (/[<>\p{Cc}]/u.test(name) || name.includes('--') || name.trim() !== name)) return undefined;
-  return spans.filter(({ start, end }) => doc.text.slice(start, end) === old).map((span) => ({ span, text: name }));
+  return spans.map((span) => ({ span, text: name }));
+}
+
+/** Where the marks of a guide name a drive or a part of its build, or a step in a writer’s own words. */
+function markSpans(guide: Guide, { name, places, kinds, isOwnStep }: Subject): Span[] {
+  const isOwn = places.some(({ doc: at }) => at.name === guide.build?.doc.name);
+  const isDrive = isOwn && kinds.includes('drive');
+  if (!isDrive && !isOwnStep && !kinds.includes('part file')) return [];
+  return namesInMarks(guide).flatMap((one) =>
+    one.name === name && (isOwnStep ? one.what === 'step' : one.what === 'part' || (isDrive && one.what === 'drive'))
+      ? [one.at]
+      : [],
+  );
+}
+
+interface NameInMark {
+  readonly what: 'drive' | 'part' | 'step';
+  readonly name: string;
+  readonly at: Span;
+}
+
+/** The drives that marked values name, the parts of marked steps, and the steps in a writer’s own words. */
+const namesInMarks = ({ ties: { values, steps } }: Guide): NameInMark[] => [
+  ...values.flatMap(({ name, marker: { words } }): NameInMark[] => {
+    const own = /^drives\.(.+)\.[^.]+$/.exec(name)?.[1];
+    const start = words.start + 'drives.'.length;
+    return own === undefined ? [] : [{ what: 'drive', name: own, at: { start, end: start + own.length } }];
+  }),
+  ...steps.flatMap(({ kind, says, part, span }): NameInMark[] => {
+    const name = kind ? part : says;
+    const at = { start: span.end - name.length, end: span.end };
+    return name === '' ? [] : [{ what: kind ? 'part' : 'step', name, at }];
+  }),
+];
+
+/** What a mark names at an offset, and where its build gives that the name. */
+export function namedByMark(
+  guide: Guide,
+  offset: number,
+): (NameInMark & { readonly given: SourceLocation }) | undefined {
+  const named = namesInMarks(guide).find(({ at }) => touches(at, offset));
+  const given = named && guide.build && givenIn(guide.build, named);
+  return given && { ...named, given };
+}
+
+function givenIn(build: Build, { what, name }: NameInMark): SourceLocation | undefined {
+  if (what === 'step') {
+    const step = ownSteps(build).find(({ text }) => text === name);
+    return step && { doc: build.doc, span: step.span };
+  }
+  const at = partNamed(build, name)?.at as { name?: Fact<string>; use?: Fact<string> } | undefined;
+  const by = [at?.name, at?.use].find((fact) => fact?.value === name);
+  return by?.node && { doc: by.doc, span: by.node.span };
 }

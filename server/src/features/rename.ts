@@ -4,21 +4,21 @@ import type { Reference } from '../core/build/references';
 import type { Doc } from '../core/parts/doc';
 import { isPartName } from '../core/parts/part-name';
 import type { Referent } from '../core/parts/field';
-import type { Edit, Position, Range, Span } from '../core/text';
+import type { Edit, Range, Span } from '../core/text';
 import { nodeAt, renameKey, setValue } from '../core/yaml';
 import { STEP_KINDS } from '../core/trade/steps';
 import type { Build } from '../core/build/build';
 import { namedParts, subjectAt, usesIn, type Named, type Subject } from './subject';
 
 /** What would be renamed at a place; undefined where nothing stands there that can be. */
-export function prepareRename(view: Named, position: Position): { range: Range; placeholder: string } | undefined {
-  const subject = renamedAt(view, position);
+export function prepareRename(view: Named, offset: number): { range: Range; placeholder: string } | undefined {
+  const subject = renamedAt(view, offset);
   return subject?.at && { range: view.doc.lines.rangeOf(subject.at), placeholder: subject.name };
 }
 
 /** What can be renamed at a place: a part file, a part’s own name, what a part file lists, a step of one’s own. */
-export function renamedAt(view: Named, position: Position): Subject | undefined {
-  const subject = subjectAt(view, view.doc.lines.offsetAt(position));
+export function renamedAt(view: Named, offset: number): Subject | undefined {
+  const subject = subjectAt(view, offset);
   // A bay goes by a word of the format, which no house can change.
   if (!subject?.at || subject.kinds.includes('bay')) return undefined;
   if (subject.part !== undefined) return subject;

@@ -3,12 +3,12 @@
 import type { Build, Placed } from '../core/build/build';
 import { thingLists, thingsNamed, type NamedThing, type Scope } from '../core/build/named-things';
 import { referenceAt, referencesIn, type Reference } from '../core/build/references';
+import { ownSteps } from '../core/figures/steps';
 import { roleNames } from '../core/manifest/places';
 import type { Doc } from '../core/parts/doc';
 import type { Fact } from '../core/parts/fact';
 import type { Referent } from '../core/parts/field';
 import { touches, type Span } from '../core/text';
-import type { ScalarNode } from '../core/yaml';
 import type { Reading } from './shapes';
 
 type Place = NonNullable<NamedThing['place']>;
@@ -107,13 +107,6 @@ function listedAt(view: Named, scope: Scope, offset: number): Subject | undefine
 function ownStepAt({ build }: Named, offset: number): Subject | undefined {
   const node = (build ? ownSteps(build) : []).find(({ span }) => touches(span, offset));
   return node && { name: node.text, kinds: ['step'], places: [], isOwnStep: true, at: node.span };
-}
-
-/** The steps that a build says in words of its own. */
-function ownSteps({ file: { steps } }: Build): ScalarNode[] {
-  return (steps.value ?? []).flatMap(({ do: { value, node } }) =>
-    value === undefined && node?.type === 'scalar' && node.text !== '' ? [node] : [],
-  );
 }
 
 /** A part file is named by what says what it is: its kind, its maker, its model. */

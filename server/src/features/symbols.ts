@@ -1,5 +1,6 @@
 // The outline of a file: its keys, its parts by role, their names.
-import type { Doc } from '../core/parts/doc';
+import type { Guide } from '../core/guide/guide';
+import type { Doc, DocKind } from '../core/parts/doc';
 import { visible } from '../core/text';
 import type { Entry, MapNode, Node } from '../core/yaml';
 import type { Location, Range } from './shapes';
@@ -31,8 +32,26 @@ export function symbols(doc: Doc): DocumentSymbol[] {
   return root?.type === 'map' ? ofMap(doc, root, 1) : [];
 }
 
-/** The same as a list, for clients that know no tree. */
-export function flatSymbols(doc: Doc, uri: string): SymbolInformation[] {
+/** The fenced blocks of a guide, each with its own outline below what it calls itself. */
+export const blockSymbols = ({ blocks }: Guide): DocumentSymbol[] =>
+  blocks.map(({ doc }) => {
+    const { root } = doc.parsed;
+    const own = root?.type === 'map' ? root.get(doc.kind === 'build' ? 'build' : 'model')?.value : undefined;
+    const range = doc.lines.rangeOf({ start: 0, end: doc.text.length });
+    return {
+      name: own?.type === 'scalar' && own.text !== '' ? visible(own.text) : wordOf[doc.kind],
+      detail: wordOf[doc.kind],
+      kind: symbolKinds.object,
+      range,
+      selectionRange: { start: range.start, end: range.start },
+      children: symbols(doc),
+    };
+  });
+
+const wordOf: Readonly<Record<DocKind, string>> = { build: 'build', part: 'part', house: 'settings', guide: 'guide' };
+
+/** Symbols as a list, for clients that know no tree. */
+export function flatSymbols(these: readonly DocumentSymbol[], uri: string): SymbolInformation[] {
   const flat: SymbolInformation[] = [];
   const add = (these: readonly DocumentSymbol[], containerName?: string): void => {
     for (const { name, kind, range, children } of these) {
@@ -40,7 +59,7 @@ export function flatSymbols(doc: Doc, uri: string): SymbolInformation[] {
       add(children ?? [], name);
     }
   };
-  add(symbols(doc));
+  add(these);
   return flat;
 }
 

@@ -71,6 +71,14 @@ export function nameFrom(file: string, path: string): string | undefined {
   return staysBelow(name) ? name : undefined;
 }
 
+/** The path from a file’s own folder to another below the same root. */
+export function pathBetween(file: string, other: string): string {
+  const [from, to] = [file.split('/').slice(0, -1), other.split('/')];
+  const shared = from.findIndex((step, i) => i === to.length - 1 || step !== to[i]);
+  const common = shared < 0 ? from.length : shared;
+  return [...from.slice(common).map(() => '..'), ...to.slice(common)].join('/');
+}
+
 /** A folder, and what in it makes a root. */
 export interface FolderMarks {
   readonly folder: string;

@@ -1,6 +1,16 @@
 // What lies across files: which of a workspace’s files name a subject, and the change that renames it in all of them.
 import { LSPErrorCodes, ResponseError, type WorkspaceEdit as ProtocolEdit } from 'vscode-languageserver/node';
-import { fileAt, markEdits, referencesWithin, renameWithin, type EditsOfDoc } from '../features/guide-uses';
+import { FencedDoc } from '../core/guide/fenced';
+import type { Span } from '../core/text';
+import {
+  fileAt,
+  markEdits,
+  marksNaming,
+  namedByMark,
+  referencesWithin,
+  renameWithin,
+  type EditsOfDoc,
+} from '../features/guide-uses';
 import { doubtful, refusal, renamedAt } from '../features/rename';
 import { documentEdit, type Location, type Position, type TextDocumentEdit } from '../features/shapes';
 import { subjectAt, type Named, type Subject } from '../features/subject';
@@ -19,6 +29,13 @@ type Place = FileRef<AddressedHost>;
 
 /** A file with what it names; of a fenced block, the guide around it. */
 export type NamedFile = AddressedFile & Named & { readonly within?: AddressedFile & Named };
+
+export interface NamedAt {
+  readonly file: NamedFile;
+  readonly offset: number;
+  /** The name in a guide’s mark that stands for it. */
+  readonly mark?: { readonly file: NamedFile; readonly at: Span };
+}
 
 /** A file and the workspace it lies in. */
 export type Here = Pick<AddressedFile, 'place' | 'house'>;
@@ -56,6 +73,21 @@ export class Across {
     return found && (found === file ? file : { ...found, within: file! });
   }
 
+  /** What is named at a position is named at an offset of a file: of a guide’s mark, where its build gives the name. */
+  async namedAt(uri: string, position: Position): Promise<NamedAt | undefined> {
+    const file = await this.fileAt(uri, position);
+    if (!file) return undefined;
+    const offset = file.doc.lines.offsetAt(position);
+    const mark = file.guide && namedByMark(file.guide, offset);
+    if (!mark) return { file, offset };
+    const { doc, span } = mark.given;
+    const named =
+      doc instanceof FencedDoc
+        ? await this.fileAt(uri, doc.lines.positionAt(span.start))
+        : await this.read(fileRef(file.place.host, file.place.root, doc.name));
+    return named && { file: named, offset: span.start, mark: { file, at: mark.at } };
+  }
+
   /** Reads a file without judging it. */
   async read(place: Place): Promise<(AddressedFile & Named) | undefined> {
     const file = await this.shared.session.read(place);
@@ -64,22 +96,18 @@ export class Across {
 
   /** All places that name what is named at a position of a file. */
   async references(uri: string, position: Position, declares: boolean, asker: Asker): Promise<Location[] | null> {
-    const file = await this.fileAt(uri, position);
-    const subject = file && subjectAt(file, file.doc.lines.offsetAt(position));
-    return file && subject ? this.referencesTo(file, subject, declares, asker) : null;
+    const named = await this.namedAt(uri, position);
+    const subject = named && subjectAt(named.file, named.offset);
+    return subject ? this.referencesTo(named.file, subject, declares, asker) : null;
   }
 
-  async referencesTo(
-    file: AddressedFile & Named,
-    subject: Subject,
-    declares: boolean,
-    asker: Asker,
-  ): Promise<Location[]> {
+  async referencesTo(file: NamedFile, subject: Subject, declares: boolean, asker: Asker): Promise<Location[]> {
     const found: Location[] = [];
     const isFile = subject.kinds.includes('part file');
     if (declares && isFile) found.push(...(await this.fileOf(file, subject.name)));
     for await (const user of this.naming(file, subject, asker))
       found.push(...referencesWithin(user, subject, declares));
+    for await (const guide of this.guidesTo(file, subject, asker)) found.push(...marksNaming(guide, subject));
     return found;
   }
 
@@ -144,9 +172,10 @@ export class Across {
   /** The change that renames what is named at a position, everywhere. */
   async rename(uri: string, position: Position, newName: string, asker: Asker): Promise<ProtocolEdit | null> {
     this.readAnew();
-    const file = await this.fileAt(uri, position);
-    if (!file) return null;
-    const subject = renamedAt(file, position);
+    const named = await this.namedAt(uri, position);
+    if (!named) return null;
+    const { file } = named;
+    const subject = renamedAt(file, named.offset);
     if (!subject) throw refused('Nothing that can be renamed is named here.');
     const name = newName.trim();
     if (name === subject.name) return { changes: {} };

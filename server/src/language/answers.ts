@@ -17,7 +17,7 @@ import { definition } from '../features/definition';
 import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
 import { wholeWorking } from '../features/hover-working';
-import { flatSymbols, symbols } from '../features/symbols';
+import { blockSymbols, flatSymbols, symbols } from '../features/symbols';
 import type { PartIndex } from '../session/part-index';
 import type { Position } from '../features/shapes';
 import { guideCompletion, guideDefinition, guideHover } from '../features/guide-marks';
@@ -68,9 +68,10 @@ export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<vo
     DocumentSymbolRequest.type,
     guarded(DocumentSymbolRequest.method, log, async ({ textDocument }) => {
       const judged = await judge(textDocument.uri);
-      // A guide's outline is its headings, which every editor has.
-      if (!judged || judged.guide) return null;
-      return (shared.client.treeSymbols ? symbols(judged.doc) : flatSymbols(judged.doc, textDocument.uri)) as
+      if (!judged) return null;
+      // Of a guide its fenced blocks: its headings every editor has.
+      const found = judged.guide ? blockSymbols(judged.guide) : symbols(judged.doc);
+      return (shared.client.treeSymbols ? found : flatSymbols(found, textDocument.uri)) as
         | DocumentSymbol[]
         | SymbolInformation[];
     }),

@@ -13,6 +13,7 @@ import { fileRef } from '../session/texts';
 import type { Asker } from '../session/use-index';
 import { addEdit, type Across, type Here } from './across';
 import { editForClient } from './client';
+import { guidesLeft } from './guide-moves';
 import type { Shared } from './findings';
 import { cancelled } from './guard';
 
@@ -49,6 +50,8 @@ export async function filesMoved(
         for (const { doc, edits } of renameWithin(user, wholeFile(part.from), part.to) ?? [])
           addEdit(changes, documentEdit(user, doc, edits));
   }
+  for await (const { guide, path } of guidesLeft(shared, across, moves, asker))
+    add(guide, guide.guide!.ties.build?.renamed(path));
   const documentChanges = [...changes.values()];
   return documentChanges.length === 0 ? null : editForClient({ documentChanges }, shared.client.versionedEdits);
 }
@@ -112,7 +115,7 @@ function newPartName(here: Here, path: string): string | undefined {
 }
 
 /** A path as a name below the root of a file’s workspace; undefined where it lies elsewhere. */
-function nameBelow({ place: { host, root } }: Here, path: string): string | undefined {
+export function nameBelow({ place: { host, root } }: Pick<Here, 'place'>, path: string): string | undefined {
   const base = host.pathIn(root, '').replace(/[\\/]$/, '');
   const isBelow = base === '' || (path.startsWith(base) && /[\\/]/.test(path.charAt(base.length)));
   if (!isBelow) return undefined;

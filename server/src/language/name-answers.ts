@@ -27,11 +27,16 @@ export const namesOffered = ({ preparesRename }: Client): ServerCapabilities => 
   renameProvider: preparesRename ? { prepareProvider: true, workDoneProgress: true } : true,
 });
 
-/** The moves that are followed: of part files, and of folders that may hold some. */
-const partMoves: FileOperationRegistrationOptions = {
-  filters: [{ pattern: { glob: '**/*.part.yaml', matches: 'file' } }, { pattern: { glob: '**', matches: 'folder' } }],
+/** The moves that are followed: of part files, builds and guides, and of folders that may hold some. */
+const ourMoves: FileOperationRegistrationOptions = {
+  filters: [
+    { pattern: { glob: '**/*.part.yaml', matches: 'file' } },
+    { pattern: { glob: '**/*.pcbuild.yaml', matches: 'file' } },
+    { pattern: { glob: '**/*.{md,markdown}', matches: 'file' } },
+    { pattern: { glob: '**', matches: 'folder' } },
+  ],
 };
-export const movesOffered = { willRename: partMoves, didRename: partMoves };
+export const movesOffered = { willRename: ourMoves, didRename: ourMoves };
 
 /** Registers the answers. `moved` is told once files have another name. */
 export function answerNames(shared: Shared, across: Across, moved: () => void): void {
@@ -54,8 +59,10 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     PrepareRenameRequest.type,
     guarded(PrepareRenameRequest.method, log, async ({ textDocument, position }) => {
-      const file = await across.fileAt(textDocument.uri, position);
-      return (file && prepareRename(file, position)) ?? null;
+      const named = await across.namedAt(textDocument.uri, position);
+      const found = named && prepareRename(named.file, named.offset);
+      const { file, at } = named?.mark ?? {};
+      return (found && (file && at ? { ...found, range: file.doc.lines.rangeOf(at) } : found)) ?? null;
     }),
   );
   connection.onRequest(
@@ -69,7 +76,7 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     WillRenameFilesRequest.type,
     guarded(WillRenameFilesRequest.method, log, ({ files }, token) =>
-      reported(shared, {}, token, 'Following moved part files', (asker) => filesMoved(shared, across, files, asker)),
+      reported(shared, {}, token, 'Following moved files', (asker) => filesMoved(shared, across, files, asker)),
     ),
   );
   connection.onNotification(DidRenameFilesNotification.type, moved);

@@ -12,8 +12,9 @@ import type { DiagnosticData } from '../features/diagnostic-data';
 import { hintsIn, printed, tooltipOf, type Told } from '../features/inlay-hints';
 import { buildTitle, lensRange, partTitle } from '../features/lenses';
 import type { Location } from '../features/shapes';
-import { wholeFile } from '../features/subject';
-import type { AnalyzedFile } from '../session/session';
+import { filesIn } from '../features/guide-uses';
+import { wholeFile, type Named } from '../features/subject';
+import { Session, type AnalyzedFile } from '../session/session';
 import type { Asker } from '../session/use-index';
 import type { Across } from './across';
 import type { Client } from './client';
@@ -41,15 +42,13 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
     guarded(InlayHintRequest.method, log, async ({ textDocument: { uri }, range }): Promise<InlayHint[] | null> => {
       const shown = await settingsFor(uri);
       const judged = await session.judge(uri);
-      if (!judged?.build) return null;
-      const whole = (told: Told): Partial<InlayHint> =>
+      const whole = (file: AnalyzedFile, told: Told): Partial<InlayHint> =>
         shared.client.resolvesTips
           ? { data: { uri } satisfies HintData }
-          : { tooltip: tooltipOf(judged, told, markupKind()) };
-      return hintsIn(judged, range, (kind) => shown[kind]).map((told) => ({
-        ...printed(judged, told),
-        ...whole(told),
-      }));
+          : { tooltip: tooltipOf(file, told, markupKind()) };
+      return Session.filesOf(judged).flatMap((file) =>
+        hintsIn(file, range, (kind) => shown[kind]).map((told) => ({ ...printed(file, told), ...whole(file, told) })),
+      );
     }),
   );
   connection.onRequest(
@@ -57,7 +56,8 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
     guarded(InlayHintResolveRequest.method, log, async (hint): Promise<InlayHint> => {
       const { uri } = hint.data as HintData;
       const shown = await settingsFor(uri);
-      const judged = await session.judge(uri);
+      const whole = await session.judge(uri);
+      const judged = whole && Session.at(whole, hint.position);
       if (!judged?.build) return hint;
       // Where the text has moved on, the client asks for hints anew; no tooltip is better than another’s.
       const told = hintsIn(judged, { start: hint.position, end: hint.position }, (kind) => shown[kind]);
@@ -74,22 +74,32 @@ export function answerLenses(shared: Shared, findings: Findings, across: Across,
     CodeLensRequest.type,
     guarded(CodeLensRequest.method, log, async ({ textDocument: { uri } }): Promise<CodeLens[] | null> => {
       const file = await across.at(uri);
-      const range =
-        file && (file.doc.kind === 'build' || file.partName !== undefined) ? lensRange(file.doc) : undefined;
-      return range ? [{ range, data: { uri } }] : null;
+      const lenses = file ? filesIn(file).flatMap((one, block) => lensesOf(one, { uri, block })) : [];
+      return lenses.length > 0 ? lenses : null;
     }),
   );
   connection.onRequest(
     CodeLensResolveRequest.type,
     guarded(CodeLensResolveRequest.method, log, async (lens, token): Promise<CodeLens> => {
-      const { uri } = lens.data as { uri: string };
-      const judged = await session.judge(uri);
+      const { uri, block } = lens.data as LensData;
+      const judged = Session.filesOf(await session.judge(uri))[block];
       if (!judged) return lens;
       if (judged.build) return { ...lens, command: commandAbove(shared, judged, findings.waiting(uri, judged)) };
       const asker: Asker = { stopped: () => token.isCancellationRequested };
       return { ...lens, command: await commandFor(shared, across, judged, asker, pause) };
     }),
   );
+}
+
+interface LensData {
+  readonly uri: string;
+  /** Which fenced block of a guide; 0 of any other file. */
+  readonly block: number;
+}
+
+function lensesOf({ doc, partName }: Named, data: LensData): CodeLens[] {
+  const range = doc.kind === 'build' || partName !== undefined ? lensRange(doc) : undefined;
+  return range ? [{ range, data }] : [];
 }
 
 type Command = NonNullable<CodeLens['command']>;

@@ -13,6 +13,7 @@ import {
   type SymbolKind,
 } from 'vscode-languageserver/node';
 import { callsOf, itemOf, partNamedAt, type CallItem } from '../features/call-outs';
+import { fileAt, filesIn } from '../features/guide-uses';
 import { foldingRanges } from '../features/folding';
 import { addressLinks, partLinks } from '../features/links';
 import { selectionRange } from '../features/selection-ranges';
@@ -41,14 +42,14 @@ export function answerOutline({ connection, log }: Shared, across: Across): void
     FoldingRangeRequest.type,
     guarded(FoldingRangeRequest.method, log, async ({ textDocument }) => {
       const file = await across.at(textDocument.uri);
-      return file ? foldingRanges(file.doc, mostFolds) : null;
+      return file ? filesIn(file).flatMap(({ doc }) => foldingRanges(doc, mostFolds)) : null;
     }),
   );
   connection.onRequest(
     SelectionRangeRequest.type,
     guarded(SelectionRangeRequest.method, log, async ({ textDocument, positions }) => {
       const file = await across.at(textDocument.uri);
-      return file ? positions.map((position) => selectionRange(file.doc, position)) : null;
+      return file ? positions.map((position) => selectionRange(fileAt(file, position).doc, position)) : null;
     }),
   );
   connection.onRequest(
@@ -60,14 +61,20 @@ export function answerOutline({ connection, log }: Shared, across: Across): void
 async function linksOf(across: Across, uri: string): Promise<DocumentLink[] | null> {
   const file = await across.at(uri);
   if (!file) return null;
-  const range = file.doc.lines.rangeOf.bind(file.doc.lines);
-  const links: DocumentLink[] = addressLinks(file.doc).map(({ address, span }) => ({
-    range: range(span),
-    target: address,
-  }));
-  for (const { name, span } of partLinks(file.doc)) {
-    const part = await across.partFile(file, name);
-    if (part) links.push({ range: range(span), target: part.uri, tooltip: part.place.name });
+  const links: DocumentLink[] = [];
+  const { named, ties } = file.guide ?? {};
+  if (named && ties?.build)
+    links.push({
+      range: file.doc.lines.rangeOf(ties.build.span),
+      target: file.uriOf(named.doc),
+      tooltip: named.doc.name,
+    });
+  for (const { doc } of filesIn(file)) {
+    for (const { address, span } of addressLinks(doc)) links.push({ range: doc.lines.rangeOf(span), target: address });
+    for (const { name, span } of partLinks(doc)) {
+      const part = await across.partFile(file, name);
+      if (part) links.push({ range: doc.lines.rangeOf(span), target: part.uri, tooltip: part.place.name });
+    }
   }
   return links;
 }
@@ -88,7 +95,8 @@ export function answerWorkspace(shared: Shared, across: Across, folders: () => r
     guarded(CallHierarchyPrepareRequest.method, log, async ({ textDocument, position }) => {
       const file = await across.at(textDocument.uri);
       if (!file) return null;
-      const part = partNamedAt(file, file.doc.lines.offsetAt(position));
+      const at = fileAt(file, position);
+      const part = partNamedAt(at, at.doc.lines.offsetAt(position));
       const named = part === undefined ? file : await across.partFile(file, part);
       return named ? [protocolItem(itemOf(named))] : null;
     }),
@@ -101,7 +109,7 @@ export function answerWorkspace(shared: Shared, across: Across, folders: () => r
         if (file?.partName === undefined) return [];
         const calls = [];
         for await (const user of across.users(file, [file.partName], asker)) {
-          const fromRanges = callsOf(user, file.partName);
+          const fromRanges = filesIn(user).flatMap((one) => callsOf(one, file.partName!));
           if (fromRanges.length > 0) calls.push({ from: protocolItem(itemOf(user)), fromRanges });
         }
         return calls;
@@ -114,9 +122,11 @@ export function answerWorkspace(shared: Shared, across: Across, folders: () => r
       const file = await across.at(item.uri);
       if (!file) return null;
       const calls = [];
-      for (const name of new Set(partLinks(file.doc).map((link) => link.name))) {
+      const files = filesIn(file);
+      for (const name of new Set(files.flatMap(({ doc }) => partLinks(doc).map((link) => link.name)))) {
         const part = await across.partFile(file, name);
-        if (part) calls.push({ to: protocolItem(itemOf(part)), fromRanges: callsOf(file, name) });
+        const fromRanges = files.flatMap((one) => callsOf(one, name));
+        if (part) calls.push({ to: protocolItem(itemOf(part)), fromRanges });
       }
       return calls;
     }),
@@ -150,7 +160,7 @@ async function symbolsOf(
       asker,
     );
     for await (const file of across.readAll(files, asker)) {
-      symbols.push(...(symbolsMatching(file, query) as SymbolInformation[]));
+      symbols.push(...(filesIn(file).flatMap((one) => symbolsMatching(one, query)) as SymbolInformation[]));
       if (symbols.length >= mostSymbols) return symbols.slice(0, mostSymbols);
     }
   }

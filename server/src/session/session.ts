@@ -214,6 +214,11 @@ export class Session {
     return blocks.map((block) => ({ ...shared, troubles: [], ...block }));
   }
 
+  /** What of a file is judged as a file: itself, or the fenced blocks of a guide. */
+  static filesOf(file: AnalyzedFile | undefined): readonly AnalyzedFile[] {
+    return !file ? [] : file.guide ? Session.blocksOf(file) : [file];
+  }
+
   private closedUri(host: AddressedHost, doc: Doc, path: string): string {
     let uri = this.uris.get(doc);
     if (uri === undefined) this.uris.set(doc, (uri = host.uriOf(path)));

@@ -5,7 +5,7 @@ import type { Fact, Group } from '../parts/fact';
 import type { step as stepField } from '../manifest/steps';
 import { mayHoldSlip } from '../trade/bench-words';
 import { ENERGISING, type StepKind } from '../trade/steps';
-import type { ListNode, Node } from '../yaml';
+import type { ListNode, Node, ScalarNode } from '../yaml';
 import { memo } from './memo';
 
 type StepGroup = Group<(typeof stepField)['fields']>;
@@ -54,6 +54,13 @@ export const statedSteps = memo((build: Build): readonly Step[] => {
     };
   });
 });
+
+/** The steps that a build says in words of its own. */
+export const ownSteps = memo((build: Build): readonly ScalarNode[] =>
+  (build.file.steps.value ?? []).flatMap(({ do: { value, node } }) =>
+    value === undefined && node?.type === 'scalar' && node.text !== '' ? [node] : [],
+  ),
+);
 
 /** The first step of one of these kinds, from a number on. */
 export function firstStep(build: Build, kinds: ReadonlySet<StepKind>, from = 0): Step | undefined {

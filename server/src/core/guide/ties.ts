@@ -3,8 +3,8 @@ import type { Doc } from '../parts/doc';
 import { CAUTIONS, type CautionId } from '../trade/cautions';
 import { STEP_KINDS, type StepKind } from '../trade/steps';
 import type { Span } from '../text';
-import { parse } from '../yaml';
 import { FencedDoc } from './fenced';
+import { buildIn, headOf, type NamedBuild } from './front-matter';
 import { blocksOf, type Blocks, type Prose } from './markdown';
 import { markersIn, type Marker } from './markers';
 
@@ -46,7 +46,7 @@ export interface LooseMarker {
 
 export interface Ties {
   /** The build that the front matter names. */
-  readonly build?: { readonly path: string; readonly span: Span };
+  readonly build?: NamedBuild;
   readonly fences: readonly FencedDoc[];
   readonly values: readonly MarkedValue[];
   readonly steps: readonly MarkedStep[];
@@ -102,19 +102,6 @@ function read(doc: Doc): Ties {
     ...markedIn(doc, markers, blocks, spanOf),
     markers,
   };
-}
-
-/** How many lines the front matter takes, its rules included; 0 where there is none. */
-function headOf(lines: readonly string[]): number {
-  if (!/^\uFEFF?---[ \t]*$/.test(lines[0] ?? '')) return 0;
-  return lines.findIndex((line, i) => i > 0 && /^(?:---|\.\.\.)[ \t]*$/.test(line)) + 1;
-}
-
-function buildIn(text: string, { start, end }: Span): Ties['build'] {
-  const { root } = parse(text.slice(start, end));
-  const value = root?.type === 'map' ? root.get('build')?.value : undefined;
-  if (value?.type !== 'scalar' || value.text === '') return undefined;
-  return { path: value.text, span: { start: start + value.span.start, end: start + value.span.end } };
 }
 
 function kindOfInfo(info: string): 'build' | 'part' | undefined {

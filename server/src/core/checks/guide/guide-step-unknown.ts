@@ -1,6 +1,7 @@
 // Marks of steps and cautions whose words are none.
 import type { MarkedCaution, MarkedStep } from '../../guide/ties';
 import { sentence, type Sentence } from '../../figures/sentence';
+import { ownSteps } from '../../figures/steps';
 import { sure } from '../../figures/truth';
 import { CAUTIONS } from '../../trade/cautions';
 import { STEP_KINDS } from '../../trade/steps';
@@ -15,7 +16,9 @@ export default guideCheck({
   id: 'guide-step-unknown',
   area: 'guide',
   grade: 'shortfall',
-  what: 'Each marked step, and each marked caution, bears a name that there is.',
+  what:
+    'Each marked step, and each marked caution, bears a name that there is; a step may also be one that its build ' +
+    'says in words of its own.',
   why: 'Under a misspelled name a step is held against nothing, and a caution warns of nothing.',
   source: 'the format’s own rule',
   examples: [
@@ -59,8 +62,15 @@ parts:
           },
         }),
       );
+    const own = guide.build ? ownSteps(guide.build).map(({ text }) => text) : [];
+    const known = [...STEP_KINDS, ...own];
     for (const step of guide.ties.steps)
-      tell(step, step.kind !== undefined, STEP_KINDS, () => sentence`No step is called ${quoted(step.says)}.`);
+      tell(
+        step,
+        step.kind !== undefined || own.includes(step.says),
+        known,
+        () => sentence`No step is called ${quoted(step.says)}.`,
+      );
     for (const caution of guide.ties.cautions)
       tell(caution, caution.id !== undefined, cautions, () => sentence`No caution is called ${quoted(caution.says)}.`);
     tellOfSteps(guide, ask('step-part-unknown'), report, () => ({}));
