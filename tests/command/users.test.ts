@@ -65,3 +65,37 @@ it('a build named alone is checked without the files it is made of on request', 
   expect((await checked('--alone', 'tall.pcbuild.yaml')).files).toEqual(['tall.pcbuild.yaml']);
   expect((await checked('tall.pcbuild.yaml')).files).toHaveLength(4);
 });
+
+describe('a build named alone', () => {
+  const guide = (build: string): string =>
+    `---\nbuild: ${build}\n---\nIt has <!-- fettle: memory.capacity -->1 GB<!-- /fettle -->.\n`;
+  const plain = 'format: 1\nbuild: Bench\nparts:\n  memory: [{ capacity: 8 GB }]\n';
+  const guides: Record<string, string> = {
+    'fettle.yaml': 'format: 1\n',
+    'memory.pcbuild.yaml': plain,
+    'guides/memory.md': guide('../memory.pcbuild.yaml'),
+    'guides/other.md': guide('../other.pcbuild.yaml'),
+    'notes.md': 'memory.pcbuild.yaml is the first one.\n',
+    'other/fettle.yaml': 'format: 1\n',
+    'other/memory.md': guide('memory.pcbuild.yaml'),
+  };
+  const named = async (of: Record<string, string>, ...words: string[]): Promise<string[]> =>
+    (JSON.parse((await fettle(of, 'check', '--format', 'json', ...words)).out) as { files: { file: string }[] }).files
+      .map(({ file }) => file)
+      .filter((file) => !file.endsWith('fettle.yaml'));
+
+  it('is checked with the guides of its workspace that name it', async () => {
+    expect(await named(guides, 'memory.pcbuild.yaml')).toEqual(['guides/memory.md', 'memory.pcbuild.yaml']);
+    expect((await fettle(guides, 'check', 'memory.pcbuild.yaml')).out).toContain('guide-value-stale');
+    expect(await named(guides, '--alone', 'memory.pcbuild.yaml')).toEqual(['memory.pcbuild.yaml']);
+  });
+
+  it('outside of a workspace is checked with those beside it', async () => {
+    const loose = {
+      'a/memory.pcbuild.yaml': plain,
+      'a/memory.md': guide('memory.pcbuild.yaml'),
+      'a/b/m.md': guide('../memory.pcbuild.yaml'),
+    };
+    expect(await named(loose, 'a/memory.pcbuild.yaml')).toEqual(['a/memory.md', 'a/memory.pcbuild.yaml']);
+  });
+});

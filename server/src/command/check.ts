@@ -37,8 +37,8 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .summary('check builds, and say what does not hold')
     .description(
       'Checks the builds, part files and house settings under the named paths. A build named by itself is ' +
-        'checked together with the files it is made of, and a part file or settings with the builds of its ' +
-        'workspace that use it.',
+        'checked together with the files it is made of and the guides that name it, and a part file or settings ' +
+        'with the builds and guides of its workspace that use it.',
     )
     .argument('[paths...]', 'files or folders', ['.'])
     .addOption(new Option('--format <format>', 'how to write').choices(formats).default('text'))
@@ -51,7 +51,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     )
     .option('--accepted', 'list findings that a build accepts, too')
     .option('--all-fixes', 'list all proven fixes of each finding, not the best alone')
-    .option('--alone', 'check the named files only: no files of a build, no builds that use a part')
+    .option('--alone', 'check the named files only: no files or guides of a build, no builds that use a part')
     .option('--only-new <revision>', 'list what is new or worse since this revision of git only')
     .option('--settings-from <revision>', 'judge by the settings as they stand in this revision of git')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)

@@ -105,7 +105,7 @@ const told = (side: Trouble['side'], { troubles }: Work): Trouble[] =>
 function use({ kind, name }: SideFile): RestsOn[] {
   if (kind === 'house') return [{ path: name }];
   if (kind !== 'part') return [];
-  return [{ path: name, partName: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];
+  return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];
 }
 
 async function textOf({ side }: Work, file: SideFile | undefined): Promise<string | undefined> {

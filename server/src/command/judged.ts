@@ -82,10 +82,10 @@ export class Judging {
     loader.texts.evict(heldText);
   }
 
-  /** Undefined for what cannot be read, which is told, and for a build that rests on nothing it is checked for. */
+  /** Undefined for what cannot be read, which is told, and for what rests on nothing that it is checked for. */
   private async load(file: Ours, place: FileRef): Promise<LoadedFile | undefined> {
     const { loader } = this.options;
-    if (file.restsOn && file.kind === 'build') {
+    if (file.restsOn && (file.kind === 'build' || file.restsOn.every(({ isBuild }) => isBuild))) {
       const doc = await loader.texts.read(place);
       if (doc && !isTrouble(doc) && !mayRestOn(doc.text, file.restsOn)) return undefined;
     }

@@ -1,45 +1,63 @@
-// The builds that rest on part files or settings which someone named: changed alone, such a file is judged by what it
-// makes of the builds that use it.
+// The builds and guides that rest on files which someone named: a part file or settings are judged by what they make of
+// the builds that use them, and a build comes with the guides that name it.
 import { partNameAt } from '../core/parts/part-name';
-import type { Host } from '../host/host';
+import { isTrouble, type Host } from '../host/host';
 import { partsFolders, type Loader } from './loader';
 import { fileRef } from './texts';
 import { walk, type Ours, type RestsOn, type Walked } from './walk';
 
-/** What was walked, and the builds of the same workspaces that may rest on the part files and settings among it. */
+/** What was walked, and the builds and guides of the same workspaces that may rest on the named files among it. */
 export async function withUsers(host: Host, loader: Loader, walked: Walked): Promise<Walked> {
-  const byRoot = new Map<string, RestsOn[]>();
+  const byFolder = new Map<string, { file: Ours; restsOn: RestsOn[] }>();
   for (const file of walked.files) {
     const rest = file.named ? await usedAs(host, loader, file) : undefined;
-    if (rest) byRoot.set(file.root, [...(byRoot.get(file.root) ?? []), rest]);
+    const folder = rest && (await folderOf(host, file));
+    if (!rest || folder === undefined) continue;
+    byFolder.set(folder, { file, restsOn: [...(byFolder.get(folder)?.restsOn ?? []), rest] });
   }
   const files = new Map(walked.files.map((file) => [host.pathIn(file.root, file.name), file]));
   const troubles = [...walked.troubles];
-  for (const [root, restsOn] of byRoot) {
-    const all = await walk(host, [host.pathIn(root, '')]);
+  for (const [folder, { file: of, restsOn }] of byFolder) {
+    const isRoot = folder === host.pathIn(of.root, '');
+    const all = await walk(host, [folder], undefined, isRoot);
     troubles.push(...all.troubles);
-    for (const file of all.files) {
+    const ofBuilds = restsOn.filter(({ isBuild }) => !isBuild);
+    for (const { named: _, ...file } of all.files) {
       const path = host.pathIn(file.root, file.name);
-      if ((file.kind === 'build' || file.kind === 'guide') && file.root === root && !files.has(path))
-        files.set(path, { ...file, restsOn });
+      const own = file.kind === 'guide' ? restsOn : file.kind === 'build' ? ofBuilds : [];
+      if (own.length > 0 && (!isRoot || file.root === of.root) && !files.has(path))
+        files.set(path, { ...file, named: false, restsOn: own });
     }
   }
   const shown = (file: Ours): string => host.shown(file.root, file.name);
   return { files: [...files.values()].sort((a, b) => (shown(a) < shown(b) ? -1 : 1)), troubles };
 }
 
-/** How builds come to rest on a file: on settings all do, on a part those that name it. */
+/** How others come to rest on a file: on settings all do, on a part or a build those that name it. */
 async function usedAs(host: Host, loader: Loader, { root, name, kind }: Ours): Promise<RestsOn | undefined> {
   const path = host.pathIn(root, name);
   if (kind === 'house') return { path };
+  if (kind === 'build') return { path, word: name.slice(name.lastIndexOf('/') + 1), isBuild: true };
   if (kind !== 'part') return undefined;
   const loaded = await loader.load(fileRef(host, root, name));
   const folder = loaded && partsFolders(loaded.house).find((one) => partNameAt(one, name) !== undefined);
-  return folder === undefined ? undefined : { path, partName: partNameAt(folder, name)! };
+  return folder === undefined ? undefined : { path, word: partNameAt(folder, name)! };
 }
 
-/** Whether a text can name one of the files: read over, so that few builds need be judged to know it. */
+/**
+ * Where to look for what rests on a file: in its whole workspace; for a build that lies in none, only beside it, since
+ * the folder above may be anybody’s.
+ */
+async function folderOf(host: Host, { root, name, kind }: Ours): Promise<string | undefined> {
+  const whole = host.pathIn(root, '');
+  if (kind !== 'build') return whole;
+  const found = await host.find(host.pathIn(root, name));
+  if (isTrouble(found)) return undefined;
+  return found.isMarked ? whole : host.pathIn(root, name.slice(0, Math.max(0, name.lastIndexOf('/'))));
+}
+
+/** Whether a text can name one of the files: read over, so that few need be judged to know it. */
 export function mayRestOn(text: string, restsOn: readonly RestsOn[]): boolean {
   // What is written with escapes is not seen as text.
-  return text.includes('\\') || restsOn.some(({ partName }) => partName === undefined || text.includes(partName));
+  return text.includes('\\') || restsOn.some(({ word }) => word === undefined || text.includes(word));
 }

@@ -12,14 +12,17 @@ export interface Ours {
   readonly kind: DocKind;
   /** Whether the file itself was named, not a folder above it. */
   readonly named: boolean;
-  /** A build that is of interest only if it rests on one of these. */
+  /** A build or a guide that is of interest only if it rests on one of these. */
   readonly restsOn?: readonly RestsOn[];
 }
 
-/** A file that builds rest on, by its path; a part’s file by the part’s name, too. */
+/** A file that others rest on, by its path. */
 export interface RestsOn {
   readonly path: string;
-  readonly partName?: string;
+  /** What a text that names it has to hold: a part’s name, of a build the file’s. Undefined: any may rest on it. */
+  readonly word?: string;
+  /** Whether it is a build, on which guides alone rest. */
+  readonly isBuild?: true;
 }
 
 export interface Walked {
@@ -32,10 +35,15 @@ const isPassed = (name: string): boolean => name === 'node_modules' || name.star
 
 /**
  * Walks all named paths; files come in order of their place, each once. A link to a folder is not followed. `pause`
- * lets others have their turn.
+ * lets others have their turn; `deep`: whether folders in a named folder are looked into.
  */
-export async function walk(host: Host, paths: readonly string[], pause?: () => Promise<void>): Promise<Walked> {
-  const walk = new Walk(host, pause);
+export async function walk(
+  host: Host,
+  paths: readonly string[],
+  pause?: () => Promise<void>,
+  deep = true,
+): Promise<Walked> {
+  const walk = new Walk(host, pause, deep);
   for (const path of paths) await walk.named(path);
   return walk.done();
 }
@@ -47,7 +55,8 @@ class Walk {
 
   constructor(
     private readonly host: Host,
-    pause?: () => Promise<void>,
+    pause: (() => Promise<void>) | undefined,
+    private readonly deep: boolean,
   ) {
     this.lister = new Lister(host, pause);
   }
@@ -65,7 +74,7 @@ class Walk {
 
   /** Looks through a folder and those in it. */
   private async folders(root: string, folder: string): Promise<void> {
-    const enters = (name: string): boolean => !isPassed(name.slice(name.lastIndexOf('/') + 1));
+    const enters = (name: string): boolean => this.deep && !isPassed(name.slice(name.lastIndexOf('/') + 1));
     for await (const at of this.lister.below(root, folder, { enters, followsLinks: false }))
       if (!(await this.takeFrom(root, at.folder, at.entries))) return;
   }
