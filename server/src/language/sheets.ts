@@ -6,6 +6,7 @@ import { dataOfFindings, keyOfData, type DiagnosticData } from '../features/diag
 import { placeOfKey, placesOfLine } from '../features/sheet-places';
 import type { Location } from '../features/shapes';
 import { sheetBlocks, sheetPage, type HtmlBlock } from '../report/sheet/html';
+import { Kept } from '../report/sheet/kept';
 import { sheetMarkdown } from '../report/sheet/markdown';
 import { sheetOf } from '../report/sheet/sheet';
 import { sheetStyle } from '../report/sheet/style';
@@ -25,6 +26,7 @@ interface Made {
   readonly version: number | null;
   readonly title: string;
   readonly blocks: readonly HtmlBlock[];
+  readonly kept: Kept;
   /** The sheet before, so that whoever has that one is sent what is new alone. */
   readonly before?: { readonly id: string; readonly html: ReadonlyMap<string, string> };
   /** Files that could not be read as YAML when it was made. */
@@ -113,8 +115,9 @@ export class Sheets {
     broken: ReadonlySet<string>,
     before: Made | undefined,
   ): Made {
-    const sheet = this.sheetOf(judged, without(judged.judgement, waiting));
-    const blocks = sheetBlocks(sheet);
+    const kept = before?.kept ?? new Kept();
+    const sheet = this.sheetOf(judged, without(judged.judgement, waiting), kept);
+    const blocks = sheetBlocks(sheet, kept);
     const html = before && new Map(before.blocks.map((block) => [block.id, block.html]));
     const isSame = before?.blocks.length === blocks.length && blocks.every((one) => html?.get(one.id) === one.html);
     if (before && isSame) return { ...before, version: judged.version, broken };
@@ -123,13 +126,14 @@ export class Sheets {
       version: judged.version,
       title: sheet.title,
       blocks,
+      kept,
       broken,
       ...(before && html ? { before: { id: before.id, html } } : {}),
     };
   }
 
-  private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement): Sheet {
-    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name });
+  private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement, kept = new Kept()): Sheet {
+    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, kept });
   }
 
   private keep(uri: string, made: Made): void {

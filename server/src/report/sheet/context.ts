@@ -2,6 +2,7 @@
 import type { Build } from '../../core/build/build';
 import type { Finding, Judgement } from '../../core/judge/finding';
 import type { ProvenFix } from '../../core/judge/prove';
+import { Kept } from './kept';
 import { Places } from './places';
 
 export interface Context {
@@ -12,13 +13,37 @@ export interface Context {
   readonly places: Places;
   /** Proven fixes, where they were looked for. */
   readonly fixes: ReadonlyMap<Finding, readonly Pick<ProvenFix, 'title' | 'givesWay'>[]>;
+  readonly kept: Kept;
 }
 
 /** So many findings are printed in full, and so many are spoken of elsewhere on the sheet by their numbers. */
 export const mostInFull = 100;
 
-export function contextOf(build: Build, judgement: Judgement, fixes: Context['fixes'] = new Map()): Context {
+export function contextOf(
+  build: Build,
+  judgement: Judgement,
+  fixes: Context['fixes'] = new Map(),
+  kept = new Kept(),
+): Context {
   const broken = judgement.findings.filter(({ grade }) => grade !== 'unknown');
   const findings = [...broken.filter(({ accepted }) => !accepted), ...broken.filter(({ accepted }) => accepted)];
-  return { build, judgement, findings, places: new Places(build, findings.slice(0, mostInFull)), fixes };
+  const places = Places.of(build, findings.slice(0, mostInFull));
+  return { build, judgement, findings, places, fixes, kept: kept.begin(build) };
+}
+
+/** A part of the sheet that depends on the build, on which findings there are, and on what it is told; see `Kept`. */
+export function part<T>(
+  context: Context,
+  name: string,
+  told: readonly string[],
+  make: (context: Context) => T,
+  roles?: number,
+): T {
+  const { kept, places } = context;
+  return kept.part(
+    name,
+    [places.told, ...told],
+    (build) => make({ ...context, build, places: places.seenIn(build) }),
+    roles,
+  );
 }

@@ -1,9 +1,10 @@
 // Findings on the sheet: in short at its beginning, in full with their working at its end.
+import type { RoleSet } from '../../core/build/reads';
 import { cautionWords } from '../../core/checks/page';
 import type { Finding } from '../../core/judge/finding';
 import { workingOf, type Step } from '../../core/judge/working-steps';
 import { visible } from '../../core/text';
-import { mostInFull, type Context } from './context';
+import { mostInFull, part, type Context } from './context';
 import {
   lines,
   oneLine,
@@ -49,19 +50,32 @@ export function shortBlock({ findings, places }: Context): Block {
 
 /** Each in full, in a block of its own: one that changes leaves the others as they are. */
 export function fullBlocks(context: Context): readonly Block[] {
-  const { findings } = context;
+  const { findings, judgement } = context;
   if (findings.length === 0) return [];
+  const read = new Map(judgement.answers.map(({ check, roles }) => [check.id, roles]));
   return [
     { id: 'working', heading: 'Findings in full', level: 2, bodies: restOf(findings.length, mostInFull) },
-    ...findings.slice(0, mostInFull).map(
-      (finding, i): Block => ({
-        id: `finding:${finding.id}:${finding.subject}`,
-        heading: `${i + 1}. ${upperFirst(finding.grade)}: ${finding.id}`,
-        level: 3,
-        bodies: [{ type: 'finding', finding: inFull(context, finding, i + 1) }],
-      }),
-    ),
+    ...findings.slice(0, mostInFull).map((finding, i) => fullBlock(context, finding, i + 1, read.get(finding.id))),
   ];
+}
+
+/** `roles`: what the finding’s check read of the build; its working rests on nothing else. */
+function fullBlock(context: Context, finding: Finding, number: number, roles: RoleSet | undefined): Block {
+  const { id, subject, grade, said, accepted, check } = finding;
+  const name = `finding:${id}:${subject}`;
+  const make = (own: Context): Block => ({
+    id: name,
+    heading: `${number}. ${upperFirst(grade)}: ${id}`,
+    level: 3,
+    bodies: [{ type: 'finding', finding: inFull(own, finding, number) }],
+  });
+  // What is found in the text itself rests on no role.
+  if (check.on !== 'build' || roles === undefined) return make(context);
+  const mends = (context.fixes.get(finding) ?? []).map(
+    ({ title, givesWay }) => `${givesWay ? 'gives way ' : ''}${title}`,
+  );
+  const told = [`${number} ${grade}`, said.text, accepted ? acceptedWords(accepted) : '', ...mends];
+  return part(context, name, told, make, roles);
 }
 
 function inFull({ places, fixes }: Context, finding: Finding, number: number): SheetFinding {

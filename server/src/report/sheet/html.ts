@@ -1,5 +1,6 @@
 // The bench sheet as HTML: blocks that can be put in one by one, and a whole page of the same blocks.
 import { htmlText as safe } from '../../core/text';
+import { Kept } from './kept';
 import type { Block, Body, Cell, Line, Row, Sheet, Table, Tick } from './model';
 import { blanks, caution, findingHtml, place, references, stepHtml } from './html-pieces';
 import { pageStyle, type Paper } from './style';
@@ -12,10 +13,10 @@ export interface HtmlBlock {
 }
 
 /** The sheet’s blocks in their order, its head first; each is one element that bears the block’s id. */
-export function sheetBlocks(sheet: Sheet): readonly HtmlBlock[] {
+export function sheetBlocks(sheet: Sheet, kept = new Kept()): readonly HtmlBlock[] {
   return [
     { id: 'head', html: head(sheet) },
-    ...sheet.blocks.map((block) => ({ id: block.id, html: blockHtml(block) })),
+    ...sheet.blocks.map((block) => ({ id: block.id, html: kept.of(block, blockHtml) })),
   ];
 }
 

@@ -7,16 +7,26 @@ import { nameOfPath } from '../../core/parts/part-name';
 import type { PlaceKey } from './model';
 
 export class Places {
-  private readonly names: ReadonlyMap<Doc, string>;
-  private readonly subjects: readonly PlaceKey[];
+  private constructor(
+    private readonly build: Build,
+    private readonly names: ReadonlyMap<Doc, string>,
+    private readonly subjects: readonly PlaceKey[],
+    /** All that its answers depend on beside the build, as text. */
+    readonly told: string,
+  ) {}
 
   /** `findings`: those that bear numbers on the sheet, in their order from one. */
-  constructor(
-    private readonly build: Build,
-    findings: readonly Finding[],
-  ) {
-    this.names = new Map(build.all().flatMap(({ used }) => (used?.file ? [[used.file, used.name] as const] : [])));
-    this.subjects = findings.map(({ subject }) => this.ofSubject(subject));
+  static of(build: Build, findings: readonly Finding[]): Places {
+    const names = new Map(build.all().flatMap(({ used }) => (used?.file ? [[used.file, used.name] as const] : [])));
+    const own = new Places(build, names, [], '');
+    const subjects = findings.map(({ subject }) => own.ofSubject(subject));
+    const files = [...names].map(([{ name }, as]) => `${name}\n${as}`);
+    return new Places(build, names, subjects, [...files, '', ...subjects].join('\n'));
+  }
+
+  /** The same for a part of the sheet that notes what is read of the build. */
+  seenIn(build: Build): Places {
+    return new Places(build, this.names, this.subjects, this.told);
   }
 
   /** A path in a file: the build’s own as it is, another file’s behind that file’s name. */

@@ -5,11 +5,12 @@ import { grades } from '../../core/manifest/house-file';
 import { listed } from '../../core/text';
 import { plural } from '../layout';
 import { atHandBlock } from './at-hand';
-import { contextOf, type Context } from './context';
+import { contextOf, part, type Context } from './context';
 import { fullBlocks, shortBlock } from './findings';
 import { firmwareBlock } from './firmware';
 import { firstStartBlock } from './first-start';
 import { handOverBlock } from './hand-over';
+import type { Kept } from './kept';
 import { lines, oneLine, type Block, type Line, type Sheet, type SheetStep } from './model';
 import { pictures } from './pictures';
 import type { Picture } from './pictures/picture';
@@ -24,29 +25,48 @@ export interface SheetOptions {
   /** How the build’s file is called where no name stands in it. */
   readonly fileName: string;
   readonly fixes?: Context['fixes'];
+  /** What was kept of the sheet of an earlier state of the same build. */
+  readonly kept?: Kept;
 }
 
 export function sheetOf(build: Build, judgement: Judgement, options: SheetOptions): Sheet {
-  const context = contextOf(build, judgement, options.fixes);
-  const work = workOf(context);
+  const context = contextOf(build, judgement, options.fixes, options.kept);
+  const { findings, kept } = context;
+  const work = keptWork(context);
   const promises = promisesOf(context);
-  const firmware = firmwareBlock(context, work.numberOf('update firmware'));
+  const firmware = firmwarePart(context, work);
   return {
     ...headOf(context, options),
     blocks: [
-      promisesBlock(promises),
-      shortBlock(context),
-      ...pictures(build, context.findings).map(pictureBlock),
-      atHandBlock(context, work.kinds),
+      asBefore(context, promisesBlock(promises)),
+      asBefore(context, shortBlock(context)),
+      ...pictures(build, findings, kept).map((picture) => kept.of(picture, pictureBlock)),
+      part(context, 'at hand', work.kinds, (own) => atHandBlock(own, work.kinds)),
       ...(firmware ? [firmware] : []),
-      ...workBlocks(work),
-      firstStartBlock(context, work.start),
-      testsBlock(context, promises, work.tests),
-      handOverBlock(context, work.handOver),
-      uncheckedBlock(context),
+      ...workBlocks(work).map((block) => asBefore(context, block)),
+      part(context, 'first start', [JSON.stringify(work.start)], (own) => firstStartBlock(own, work.start)),
+      asBefore(context, testsBlock(context, promises, work.tests)),
+      part(context, 'hand-over', [JSON.stringify(work.handOver)], (own) => handOverBlock(own, work.handOver)),
+      asBefore(context, uncheckedBlock(context)),
       ...fullBlocks(context),
     ],
   };
+}
+
+/** The order of work depends on which findings harm or stop, not on what they say. */
+function keptWork(context: Context): Work {
+  const told = context.findings.map(({ grade, id, subject }) => `${grade} ${id} ${subject}`);
+  return part(context, 'work', told, workOf);
+}
+
+function firmwarePart(context: Context, work: Work): Block | undefined {
+  const number = work.numberOf('update firmware');
+  return part(context, 'firmware', [`${number}`], (own) => firmwareBlock(own, number));
+}
+
+/** A block that says what it said before is the same one: it is not printed again. */
+function asBefore({ kept }: Context, block: Block): Block {
+  return kept.ofText(block.id, [JSON.stringify(block)], () => block);
 }
 
 function headOf({ build, judgement, findings }: Context, { date, fileName }: SheetOptions): Omit<Sheet, 'blocks'> {

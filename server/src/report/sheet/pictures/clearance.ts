@@ -1,4 +1,5 @@
 // Clearance to scale: slices through the case as it lies on its side, with what goes in and its margins.
+import type { Finding } from '../../../core/judge/finding';
 import type { Build, Placed } from '../../../core/build/build';
 import { copyWith, figure } from '../../../core/figures/figure';
 import { rooms, type Room, type RoomKind } from '../../../core/figures/rooms';
@@ -7,7 +8,7 @@ import { lacking, saysNothing, short, shorts } from './figures-said';
 import { markRow, Marks, type Belongs } from './marks';
 import { drawSlice, extentOf, type Slice } from './slices';
 import { boldly, broken } from './measure';
-import type { Drawer } from './picture';
+import type { Drawer, Picture } from './picture';
 
 const belongs: Belongs = {
   'cooler-too-tall': 'parts.cooler',
@@ -50,7 +51,9 @@ interface Item {
   readonly rooms: readonly Room[];
 }
 
-export const clearance: Drawer = (build, findings) => {
+export const clearance: Drawer = { belongs, draw };
+
+function draw(build: Build, findings: readonly Finding[]): Picture | undefined {
   const items = itemsOf(build);
   if (items.length === 0) return undefined;
   const shown = items.slice(0, mostSlices);
@@ -85,7 +88,7 @@ export const clearance: Drawer = (build, findings) => {
     inner: [...inner, list.svg],
     facts: { scale },
   });
-};
+}
 
 /** What is drawn in one slice: the cooler with the memory, each card, the supply, the board, each radiator. */
 function itemsOf(build: Build): readonly Item[] {

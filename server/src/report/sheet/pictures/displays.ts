@@ -1,4 +1,5 @@
 // Display links: each output, what its mode needs against what goes through, and the display at the other end.
+import type { Finding } from '../../../core/judge/finding';
 import type { Build } from '../../../core/build/build';
 import { outputs } from '../../../core/figures/display';
 import { displayLinks, type DisplayLink } from '../../../core/figures/display-links';
@@ -8,7 +9,7 @@ import { ends, isOpen, lacking, shorts } from './figures-said';
 import { limitMarks } from './gauges';
 import { markRow, Marks, type Belongs } from './marks';
 import { broken } from './measure';
-import type { Drawer } from './picture';
+import type { Drawer, Picture } from './picture';
 
 const belongs: Belongs = {
   'display-mode-beyond-link': undefined,
@@ -37,7 +38,9 @@ interface Row {
   readonly says: string;
 }
 
-export const displays: Drawer = (build, findings) => {
+export const displays: Drawer = { belongs, draw };
+
+function draw(build: Build, findings: readonly Finding[]): Picture | undefined {
   const all = displayLinks(build);
   if (all.length === 0) return undefined;
   const rows = all.slice(0, mostLinks).map((link) => rowOf(build, link));
@@ -69,7 +72,7 @@ export const displays: Drawer = (build, findings) => {
     height: list.bottom,
     inner: [...inner, list.svg],
   });
-};
+}
 
 function rowOf(build: Build, link: DisplayLink): Row {
   const { promise, displays: shown, output } = link;

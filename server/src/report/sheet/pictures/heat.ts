@@ -1,4 +1,5 @@
 // The way of the heat on one scale of temperature: room, inlet, air in the case, cooler, lid and die, drives.
+import type { Finding } from '../../../core/judge/finding';
 import type { Build, Placed } from '../../../core/build/build';
 import {
   airNeeded,
@@ -20,7 +21,7 @@ import { ends, isOpen, lacking, short, shorts } from './figures-said';
 import { drawGauge, gaugeWords, limitMarks, type Gauge } from './gauges';
 import { markRow, Marks, type Belongs } from './marks';
 import { boldWidth, widthOf } from './measure';
-import type { Drawer } from './picture';
+import type { Drawer, Picture } from './picture';
 
 const belongs: Belongs = {
   'cooler-capacity-short': 'parts.processor',
@@ -50,7 +51,9 @@ interface Row {
   readonly isStep?: boolean;
 }
 
-export const heat: Drawer = (build, findings) => {
+export const heat: Drawer = { belongs, draw };
+
+function draw(build: Build, findings: readonly Finding[]): Picture | undefined {
   const rows = rowsOf(build);
   if (rows.length === 0) return undefined;
   const gauges = gaugesOf(build);
@@ -83,7 +86,7 @@ export const heat: Drawer = (build, findings) => {
     height: list.bottom,
     inner: [...inner, list.svg],
   });
-};
+}
 
 function rowsOf(build: Build): readonly Row[] {
   const { place } = build.file;

@@ -1,4 +1,5 @@
 // Lanes: processor and chipset on the left, what sits in their slots on the right, one stroke a lane between them.
+import type { Finding } from '../../../core/judge/finding';
 import type { Build } from '../../../core/build/build';
 import { counted, type Figure } from '../../../core/figures/figure';
 import { chipsetDemand, processorLanes } from '../../../core/figures/lane-budget';
@@ -12,7 +13,7 @@ import { drawGauge, gaugeWords, type Gauge } from './gauges';
 import { fitsInWords, markRow, Marks, type Belongs } from './marks';
 import { bundle, pitch, strokesOf } from './lane-strokes';
 import { broken, widthOf } from './measure';
-import type { Drawer } from './picture';
+import type { Drawer, Picture } from './picture';
 
 const belongs: Belongs = {
   'drive-in-slow-slot': undefined,
@@ -63,7 +64,9 @@ interface Block {
   readonly says: string;
 }
 
-export const lanes: Drawer = (build, findings) => {
+export const lanes: Drawer = { belongs, draw };
+
+function draw(build: Build, findings: readonly Finding[]): Picture | undefined {
   const all = linkRows(build);
   if (all.length === 0 && !build.parts.board) return undefined;
   const rows = all.slice(0, mostRows).map(rowOf);
@@ -99,7 +102,7 @@ export const lanes: Drawer = (build, findings) => {
     height: list.bottom,
     inner: [...inner, list.svg],
   });
-};
+}
 
 function rowOf(link: LinkRow): Row {
   const { placed, at, reached, possible, lanes: own, from, fromLacks } = link;

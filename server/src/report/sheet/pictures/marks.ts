@@ -16,6 +16,12 @@ export interface Mark {
 /** Which checks a picture shows the findings of, each with the place for those whose own is not drawn. */
 export type Belongs = Readonly<Record<string, string | undefined>>;
 
+/** All that a picture shows of findings, as text. */
+export const toldOf = (findings: readonly Finding[], belongs: Belongs): readonly string[] =>
+  findings.flatMap(({ id, grade, accepted, subject, said }, i) =>
+    Object.hasOwn(belongs, id) ? [`${i} ${id} ${grade}${accepted ? ', accepted' : ''} ${subject}\n${said.text}`] : [],
+  );
+
 /** More than these are counted and not listed. */
 const mostListed = 12;
 const mostOpen = 4;

@@ -1,6 +1,8 @@
 // What a picture of the bench sheet is, and what each one is drawn from.
 import type { Build } from '../../../core/build/build';
 import type { Finding } from '../../../core/judge/finding';
+import type { Kept } from '../kept';
+import type { Belongs } from './marks';
 
 export type PictureId = 'power' | 'lanes' | 'clearance' | 'heat' | 'displays';
 
@@ -12,5 +14,9 @@ export interface Picture {
   readonly svg: string;
 }
 
-/** Draws one picture; undefined where the build has nothing of what it shows. */
-export type Drawer = (build: Build, findings: readonly Finding[]) => Picture | undefined;
+export interface Drawer {
+  /** The checks of which it shows findings. */
+  readonly belongs: Belongs;
+  /** Draws one picture; undefined where the build has nothing of what it shows. */
+  readonly draw: (build: Build, findings: readonly Finding[], kept: Kept) => Picture | undefined;
+}

@@ -1,15 +1,18 @@
 // Power as flows: from the wall through the supply and its cables to the parts, as wide as the watts; then the limits.
 import { sankey, type SankeyNode } from 'd3-sankey';
+import type { Build } from '../../../core/build/build';
 import type { Figure } from '../../../core/figures/figure';
 import { powerFlows } from '../../../core/figures/power-flows';
+import type { Finding } from '../../../core/judge/finding';
+import type { Kept } from '../kept';
 import { box, large, n, pageWidth, path, picture, small, thing, words } from './draw';
 import { ends, isOpen, short, tight } from './figures-said';
 import { drawGauge, gaugeWords } from './gauges';
-import { fitsInWords, markRow, Marks, type Belongs, type Mark } from './marks';
+import { fitsInWords, markRow, Marks, toldOf, type Belongs, type Mark } from './marks';
 import { boldly, broken, widthOf } from './measure';
 import { powerGauges } from './power-gauges';
 import { graphOf, type Link, type Node } from './power-graph';
-import type { Drawer } from './picture';
+import type { Drawer, Picture } from './picture';
 
 const belongs: Belongs = {
   'supply-overloaded': 'parts.supply',
@@ -33,7 +36,9 @@ const columns = [0, 98, 186, 270] as const;
 const barWidth = 9;
 const rowHeight = 36;
 
-export const power: Drawer = (build, findings) => {
+export const power: Drawer = { belongs, draw };
+
+function draw(build: Build, findings: readonly Finding[], kept: Kept): Picture | undefined {
   const flows = powerFlows(build);
   if (flows.length === 0) return undefined;
   const { nodes, links } = graphOf(build, flows);
@@ -43,7 +48,8 @@ export const power: Drawer = (build, findings) => {
     belongs,
     [...nodes, ...gauges].map(({ place }) => place),
   );
-  const flow = drawFlow(nodes, links, marks);
+  const told = [...toldOfFlow(nodes, links), ...toldOf(findings, belongs)];
+  const flow = kept.ofText('flows of power', told, () => drawFlow(nodes, links, marks));
   const inner = [flow.svg];
   let y = flow.bottom + 16;
   for (const gauge of gauges) {
@@ -62,7 +68,15 @@ export const power: Drawer = (build, findings) => {
     height: list.bottom,
     inner: [...inner, list.svg],
   });
-};
+}
+
+/** All that the flows are drawn from, as text. */
+const toldOfFlow = (nodes: readonly Node[], links: readonly Link[]): readonly string[] => [
+  ...nodes.map(({ key, place, name, says, more, power: { lo, hi } }) =>
+    [key, place, name, says, more, lo, hi].join('\n'),
+  ),
+  ...links.map(({ source, target, value, power: { lo, hi } }) => [source, target, value, lo, hi].join('\n')),
+];
 
 function drawFlow(nodes: Node[], links: Link[], marks: Marks): { svg: string; bottom: number } {
   const rows = nodes.filter(({ layer }) => layer === 3).length;

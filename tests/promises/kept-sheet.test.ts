@@ -1,0 +1,108 @@
+// What a bench sheet keeps between edits is never stale: it is, byte for byte, the sheet made of that text from anew.
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { Build } from '../../server/src/core/build/build';
+import { judgeBuild } from '../../server/src/core/judge/judge';
+import { Doc } from '../../server/src/core/parts/doc';
+import { applyEdits } from '../../server/src/core/text';
+import { removeEntry, type Entry, type MapNode, type Node } from '../../server/src/core/yaml';
+import { sheetBlocks, type HtmlBlock } from '../../server/src/report/sheet/html';
+import { Kept } from '../../server/src/report/sheet/kept';
+import { sheetOf } from '../../server/src/report/sheet/sheet';
+import { today } from '../support/bench';
+import { findIn, readSamples } from '../support/samples';
+
+const { docs, house, builds } = readSamples();
+const names = builds.map(({ doc }) => doc.name);
+
+/** Every entry of a text with the map that it stands in. */
+function* entriesIn(node: Node | undefined): Iterable<readonly [MapNode, Entry]> {
+  if (node?.type === 'list') for (const item of node.items) yield* entriesIn(item);
+  if (node?.type !== 'map') return;
+  for (const entry of node.entries) {
+    yield [node, entry];
+    yield* entriesIn(entry.value);
+  }
+}
+
+/** An edit such as someone makes: an entry taken out, another digit, another word, a line that says nothing. */
+interface Edit {
+  readonly kind: 'remove' | 'digit' | 'word' | 'comment' | 'back';
+  readonly at: number;
+  /** In the build’s own text, or in the file of one of its parts. */
+  readonly inPart: boolean;
+}
+
+const edits = fc.record({
+  kind: fc.constantFrom<Edit['kind']>('remove', 'digit', 'digit', 'digit', 'word', 'comment', 'back'),
+  at: fc.nat({ max: 100_000 }),
+  inPart: fc.boolean(),
+});
+
+function edited(doc: Doc, { kind, at }: Edit): string {
+  const { text, parsed } = doc;
+  const all = [...entriesIn(parsed.root)];
+  if (kind === 'comment' || all.length === 0) return `# ${at}\n${text}`;
+  const [map, entry] = all[at % all.length]!;
+  if (kind === 'remove') return applyEdits(text, removeEntry(parsed, map, entry.key) ?? []);
+  const scalars = all.filter(([, { value }]) => value.type === 'scalar' && (kind === 'word' || /\d/.test(value.text)));
+  if (scalars.length === 0) return text;
+  const { start, end } = scalars[at % scalars.length]![1].value.span;
+  const own = text.slice(start, end);
+  const other = kind === 'word' ? 'other' : own.replace(/\d/, (digit) => String((Number(digit) + 1 + (at % 8)) % 10));
+  return text.slice(0, start) + other + text.slice(end);
+}
+
+/** A workspace in which files change. */
+class Bench {
+  private readonly docs = new Map(docs);
+
+  constructor(private readonly name: string) {}
+
+  get build(): Build {
+    const now = new Map(this.docs);
+    return new Build(now.get(this.name)!, findIn(now), house, today);
+  }
+
+  /** The file that an edit is made in, with its text afterwards. */
+  change(edit: Edit): void {
+    const used = this.build.all().flatMap((placed) => placed.used?.file ?? []);
+    const { name } = edit.inPart && used.length > 0 ? used[edit.at % used.length]! : this.build.doc;
+    const doc = this.docs.get(name)!;
+    this.docs.set(name, edit.kind === 'back' ? docs.get(name)! : new Doc(name, doc.kind, edited(doc, edit)));
+  }
+}
+
+function blocksOf(build: Build, kept: Kept): readonly HtmlBlock[] {
+  const judgement = judgeBuild(build, { throwOn: true });
+  return sheetBlocks(sheetOf(build, judgement, { date: today, fileName: build.doc.name, kept }), kept);
+}
+
+it('is what the text says, whatever was edited before', () => {
+  fc.assert(
+    fc.property(fc.constantFrom(...names), fc.array(edits, { minLength: 4, maxLength: 8 }), (name, chain) => {
+      const bench = new Bench(name);
+      const kept = new Kept();
+      blocksOf(bench.build, kept);
+      for (const edit of chain) {
+        bench.change(edit);
+        const { build } = bench;
+        expect(blocksOf(build, kept), JSON.stringify(edit)).toEqual(blocksOf(build, new Kept()));
+      }
+    }),
+    { numRuns: Number(process.env.FETTLE_KEPT ?? 8) },
+  );
+}, 120_000);
+
+it('keeps pictures that an edit leaves alone', () => {
+  const doc = docs.get('flood-gauge.pcbuild.yaml')!;
+  const kept = new Kept();
+  const sheet = (text: string): ReturnType<typeof sheetOf> => {
+    const build = new Build(new Doc(doc.name, 'build', text), findIn(docs), house, today);
+    return sheetOf(build, judgeBuild(build), { date: today, fileName: doc.name, kept });
+  };
+  const [before, after] = [sheet(doc.text), sheet(doc.text.replace(/ambient: \d+/, 'ambient: 17'))];
+  const same = after.blocks.filter((block) => before.blocks.includes(block)).map(({ id }) => id);
+  expect(same).toEqual(expect.arrayContaining(['picture-lanes', 'picture-clearance', 'hand-over']));
+  expect(same).not.toContain('picture-heat');
+});
