@@ -33,7 +33,7 @@ export function readXml(text: string): Element {
   const root: { children: (Element | string)[] } = { children: [] };
   const open: { name: string; children: (Element | string)[] }[] = [{ name: '', ...root }];
   let at = 0;
-  for (const match of text.matchAll(/<(\/?)([A-Za-z]\w*)((?:\s[^<>]*?)?)(\/?)>/g)) {
+  for (const match of text.matchAll(/<(\/?)([A-Za-z][\w-]*)((?:\s[^<>]*?)?)(\/?)>/g)) {
     const [whole, end, name, attributes, empty] = match;
     const before = text.slice(at, match.index);
     if (before !== '') open.at(-1)!.children.push(plain(before));

@@ -83,7 +83,8 @@ async function check(paths: readonly string[], options: Options, world: World): 
     language: world.language(),
     colour: world.colour && options.output === undefined,
   };
-  const printer = printers[options.format](look, on);
+  const fails = options.from ?? 'shortfall';
+  const printer = printers[options.format](look, { on, version: world.version, fails });
   const tally = new Tally();
   const mending = new Mending(
     loader,
@@ -119,7 +120,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     output.write(printer.close(tally, troubles));
     output.done();
     if (troubles.length > 0 || tally.cut > 0) return 2;
-    return tally.reaches(options.from ?? 'shortfall') ? 1 : 0;
+    return tally.reaches(fails) ? 1 : 0;
   } finally {
     output.drop();
   }

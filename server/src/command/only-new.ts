@@ -24,10 +24,12 @@ export class OnlyNew {
     const { doc, judgement, build } = section;
     const shown = this.after.host.shown(root, doc.name);
     const side: JudgedSide = { doc, judgement, ...(build ? { build } : {}), shown: ({ name }) => name };
-    const brought = new Set(broughtTo(await this.judgedBefore(shown), side));
-    const findings = judgement.findings.filter((finding) => brought.has(finding) || finding.check.unread);
+    const { come, worse } = broughtTo(await this.judgedBefore(shown), side);
+    const findings = judgement.findings.filter(
+      (finding) => come.has(finding) || worse.has(finding) || finding.check.unread,
+    );
     this.known += judgement.findings.length - findings.length;
-    return { ...section, judgement: { ...judgement, findings } };
+    return { ...section, judgement: { ...judgement, findings }, since: { all: judgement.findings, worse } };
   }
 
   private async judgedBefore(path: string): Promise<JudgedSide | undefined> {

@@ -1,6 +1,14 @@
 // The formats that `check` writes: each turns sections into text as they come.
+import type { Grade } from '../core/manifest/house-file';
+import { explain } from '../features/check-markdown';
+import { Annotations, annotate } from '../report/annotations';
+import { CodeQuality } from '../report/code-quality';
 import type { RunTrouble } from '../session/run-trouble';
 import { closingJson, openingJson, sectionJson, toJson } from '../report/json';
+import { JunitXml } from '../report/junit-xml';
+import { runJson } from '../report/json';
+import { addSection } from '../report/sarif';
+import { SarifLog } from '../report/sarif-log';
 import type { Section } from '../report/section';
 import type { Tally } from '../report/tally';
 import { closingText } from '../report/closing-text';
@@ -12,6 +20,16 @@ export interface Printer {
   readonly close: (tally: Tally, troubles: readonly RunTrouble[]) => string;
 }
 
+export interface PrintedRun {
+  /** The day that counts as today. */
+  readonly on: string;
+  /** The version of Fettle. */
+  readonly version: string;
+  /** The lightest grade that the run fails by. */
+  readonly fails: Grade;
+}
+
+/** What is capped for its reader is held back until the worst of it is known; the rest is written as it comes. */
 export const printers = {
   text: (look: TextFormatOptions): Printer => ({
     open: () => '',
@@ -19,7 +37,7 @@ export const printers = {
     close: (tally, troubles) =>
       tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look, troubles.length) : '',
   }),
-  json(look: TextFormatOptions, on: string): Printer {
+  json(look: TextFormatOptions, { on }: PrintedRun): Printer {
     let between = '\n';
     return {
       open: () => openingJson({ on, from: look.from }),
@@ -29,6 +47,48 @@ export const printers = {
         return text;
       },
       close: (tally, troubles) => `\n${closingJson(tally, troubles, look)}`,
+    };
+  },
+  sarif(look: TextFormatOptions, { on, version }: PrintedRun): Printer {
+    const log = new SarifLog({ version, language: look.language.tag, page: explain });
+    return {
+      open: () => '',
+      section(section) {
+        addSection(log, section, look);
+        return '';
+      },
+      close: (tally, troubles) =>
+        log.text({ on, from: look.from, ...runJson(tally, troubles, look) }, troubles, tally.cut),
+    };
+  },
+  annotations(look: TextFormatOptions): Printer {
+    const annotations = new Annotations();
+    return {
+      open: () => '',
+      section(section) {
+        annotate(annotations, section, look);
+        return '';
+      },
+      close(tally, troubles) {
+        for (const { path, trouble } of troubles) annotations.notRead(path, trouble);
+        return annotations.text(tally.cut);
+      },
+    };
+  },
+  'code-quality'(look: TextFormatOptions): Printer {
+    const report = new CodeQuality();
+    return {
+      open: () => '[',
+      section: (section) => report.section(section, look),
+      close: (tally, troubles) => report.closing(troubles, tally.cut),
+    };
+  },
+  'junit-xml'(look: TextFormatOptions, { fails }: PrintedRun): Printer {
+    const report = new JunitXml(fails);
+    return {
+      open: () => report.opening,
+      section: (section) => report.section(section, look),
+      close: (tally, troubles) => report.closing(troubles, tally.cut),
     };
   },
 } as const;

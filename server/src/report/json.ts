@@ -15,6 +15,7 @@ import { spanOfMissing } from '../core/judge/waiting';
 import { workingOf, type Step } from '../core/judge/working-steps';
 import type { SourceLocation } from '../core/parts/doc';
 import { visibleInJson, type Range } from '../core/text';
+import { fingerprints } from '../review/fingerprint';
 import { listed, type FormatOptions, type Section } from './section';
 import type { Tally } from './tally';
 
@@ -42,6 +43,7 @@ export function toJson(value: unknown): string {
 export function sectionJson(section: Section, look: FormatOptions): object {
   const { doc, title, judgement, build } = section;
   const findings = listed(section, { from: look.from, accepted: true });
+  const prints = fingerprints(section.since?.all ?? judgement.findings, build);
   return {
     file: look.shown(doc),
     kind: doc.kind,
@@ -51,6 +53,7 @@ export function sectionJson(section: Section, look: FormatOptions): object {
     ...(build ? { totals: totalsJson(build) } : {}),
     findings: findings.map((finding) => ({
       ...findingJson(finding, look),
+      fingerprint: prints.get(finding)!,
       fixes: (section.fixes?.of.get(finding) ?? []).map((fix) => fixJson(fix, look)),
     })),
   };
@@ -158,11 +161,25 @@ export function openingJson(run: { readonly on: string; readonly from: string })
   return `{\n"version": ${shapeVersion},\n"on": ${toJson(run.on)},\n"from": ${toJson(run.from)},\n"files": [`;
 }
 
-export function closingJson(
+interface NotRead {
+  readonly path: string;
+  readonly trouble: string;
+}
+
+export function closingJson(tally: Tally, troubles: readonly NotRead[], look: Pick<FormatOptions, 'from'>): string {
+  const { leftOut, counts } = runJson(tally, troubles, look);
+  return (
+    `],\n"explained": ${toJson(explainedJson(tally.found))},\n"leftOut": ${toJson(leftOut)},\n"troubles": ` +
+    `${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`
+  );
+}
+
+/** What a run comes to, and what its report leaves out. */
+export function runJson(
   tally: Tally,
-  troubles: readonly { readonly path: string; readonly trouble: string }[],
+  troubles: readonly NotRead[],
   look: Pick<FormatOptions, 'from'>,
-): string {
+): { readonly leftOut: object; readonly counts: object } {
   const counts = {
     builds: tally.builds,
     checks: tally.checks,
@@ -175,13 +192,11 @@ export function closingJson(
     offFindings: tally.off,
     regraded: [...tally.settings.regraded].sort().map(([id, grade]) => ({ id, grade })),
     accepted: tally.accepted,
+    known: tally.known,
     lighter: tally.lighterThan(look.from),
     pastMost: tally.cut,
     fixesNotSought: tally.notMended,
     notRead: troubles.map(({ path }) => path),
   };
-  return (
-    `],\n"explained": ${toJson(explainedJson(tally.found))},\n"leftOut": ${toJson(leftOut)},\n"troubles": ` +
-    `${toJson(troubles)},\n"counts": ${toJson(counts)}\n}\n`
-  );
+  return { leftOut, counts };
 }

@@ -25,6 +25,13 @@ export interface Section {
   readonly build?: Build;
   /** Absent where no fixes were looked for. */
   readonly fixes?: Fixes;
+  /** Where only what a change brings is listed: all that was found, and what of it stood before, less bad. */
+  readonly since?: Since;
+}
+
+export interface Since {
+  readonly all: readonly Finding[];
+  readonly worse: ReadonlySet<Finding>;
 }
 
 export interface FormatOptions {

@@ -105,12 +105,17 @@ const unreadIn = ({ judgement }: JudgedSide): number => judgement.findings.filte
 /** Behind the place where a text breaks off nothing is known. */
 const isBroken = ({ judgement }: JudgedSide): boolean => judgement.findings.some(({ id }) => id === 'yaml-syntax');
 
-/** The findings that stand after a change and did not before, or less bad. */
-export function broughtTo(before: JudgedSide | undefined, after: JudgedSide): readonly Finding[] {
-  if (!before) return after.judgement.findings;
+/** The findings that stand after a change and did not before, and those that were less bad. */
+export interface Brought {
+  readonly come: ReadonlySet<Finding>;
+  readonly worse: ReadonlySet<Finding>;
+}
+
+export function broughtTo(before: JudgedSide | undefined, after: JudgedSide): Brought {
+  if (!before) return { come: new Set(after.judgement.findings), worse: new Set() };
   const { pairs, come } = matchFindings(comparedFindings(before), comparedFindings(after));
   const worse = pairs.filter(([was, now]) => kindOf(was, now) === 'worse').map(([, now]) => now);
-  return [...come, ...worse].map(({ finding }) => finding);
+  return { come: new Set(come.map(({ finding }) => finding)), worse: new Set(worse.map(({ finding }) => finding)) };
 }
 
 const rank = (grade: Grade): number => grades.indexOf(grade);

@@ -24,6 +24,9 @@ export function fingerprints(findings: readonly Finding[], build?: Build): Reado
   );
 }
 
+/** A fingerprint that no finding of another file has. */
+export const fingerprintIn = (file: string, fingerprint: string): string => digest(`${file}\n${fingerprint}`);
+
 /** A subject with what each part of the build is called replaced by what it is: its role and its place. */
 export function plainNames(build: Build): (subject: string) => string {
   const tokens = identities(build);

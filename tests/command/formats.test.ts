@@ -1,0 +1,97 @@
+// What `check` writes for other programs, over a workspace whose texts try to be something else, and after a base.
+import { error, notice, warning } from '@actions/core';
+import { describe, expect, it, vi } from 'vitest';
+import { fettle, fettleAmong } from '../support/command';
+import { hostileFiles } from '../support/hostile';
+import { commandsIn, readJunit, readQuality, readSarif, type LogCommand } from '../support/readers';
+
+const hostile = hostileFiles();
+const among = (format: string) => fettle(hostile, 'check', '--format', format, '--from', 'unknown');
+
+describe('hostile texts', () => {
+  it.each(['text', 'json', 'sarif', 'code-quality', 'junit-xml'])('start no command of a log: %s', async (format) => {
+    const { out, err, status } = await among(format);
+    expect(commandsIn(`${out}\n${err}`)).toEqual([]);
+    expect(status).toBe(1);
+  });
+
+  it('are annotations and nothing else: what the runner’s own package writes for the same', async () => {
+    const { out } = await among('annotations');
+    const commands = commandsIn(out);
+    expect(commands).toHaveLength(out.trimEnd().split('\n').length);
+    for (const command of commands.slice(0, -1)) expect(command).toEqual(anew(command));
+    expect(out).not.toMatch(/[^\x20-\x7e\n]*[\x00-\x09\x0b-\x1f\x7f\u202e\u2028]/);
+  });
+
+  it('are read as texts by the readers of SARIF, JUnit XML and code quality', async () => {
+    const [run] = readSarif((await among('sarif')).out).runs;
+    const uris = run!.results!.flatMap(({ locations }) => locations!.map(({ physicalLocation }) => physicalLocation!));
+    for (const { artifactLocation } of uris)
+      expect(artifactLocation!.uri).toMatch(/^[\w.~!*'()%-]+(\/[\w.~!*'()%-]+)*$/);
+    expect(run!.results!.filter(({ message }) => /\]\(/.test(message.text!))).toEqual([]);
+    const reasons = run!.results!.flatMap(({ suppressions }) =>
+      suppressions!.map(({ justification }) => justification),
+    );
+    expect(reasons.some((reason) => reason!.includes('javascript:boom'))).toBe(true);
+    expect(readJunit((await among('junit-xml')).out).every(({ name }) => name !== 'x')).toBe(true);
+    expect(readQuality((await among('code-quality')).out).length).toBeGreaterThan(Object.keys(hostile).length);
+  });
+});
+
+/** A command as the runner’s own package writes it, read again. */
+function anew({ name, properties, data }: LogCommand): LogCommand {
+  let line = '';
+  const spy = vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
+    line += String(text);
+    return true;
+  });
+  try {
+    const { file, title, line: startLine, endLine, col, endColumn } = properties;
+    const at = { file, title, startLine, endLine, startColumn: col, endColumn } as object;
+    ({ error, warning, notice })[name as 'error'](data, at);
+  } finally {
+    spy.mockRestore();
+  }
+  return commandsIn(line)[0]!;
+}
+
+describe('what was not read', () => {
+  const files = { 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts: {\n' };
+  it.each(['sarif', 'annotations', 'code-quality', 'junit-xml'])('is said and fails: %s', async (format) => {
+    const { out, status } = await fettle(files, 'check', 'a.pcbuild.yaml', 'nowhere', '--format', format);
+    expect(out).toContain('there is no such file or folder.');
+    expect(status).toBe(2);
+    if (format === 'sarif') expect(readSarif(out).runs[0]!.invocations![0]!.executionSuccessful).toBe(false);
+    if (format === 'annotations')
+      expect(commandsIn(out)[0]).toMatchObject({ name: 'error', data: expect.stringContaining('no such file') });
+    if (format === 'junit-xml') expect(readJunit(out).filter(({ end }) => end === 'error')).toHaveLength(2);
+    if (format === 'code-quality') expect(readQuality(out).at(-1)!.severity).toBe('blocker');
+  });
+});
+
+describe('after a base', () => {
+  const desk = (height: string, more = ''): Record<string, string> => ({
+    'desk.pcbuild.yaml': `format: 1\nbuild: Desk\nparts:\n  cooler: { height: ${height}${more} }\n  case: { cooler-height: 160 mm }\n`,
+  });
+  const sarif = async (before: Record<string, string>, after: Record<string, string>) => {
+    const { out } = await fettleAmong({ main: before }, after, 'check', '--only-new', 'main', '--format', 'sarif');
+    return readSarif(out).runs[0]!.results!;
+  };
+
+  it('each result says whether it is new or grew', async () => {
+    expect((await sarif(desk('155 mm'), desk('170 mm'))).map(({ baselineState }) => baselineState)).toEqual(['new']);
+    expect((await sarif(desk('165 mm'), desk('170 mm'))).map(({ baselineState }) => baselineState)).toEqual([
+      'updated',
+    ]);
+  });
+
+  it('keeps the fingerprints that a run over everything gives', async () => {
+    const two = desk('155 mm', ', odd: 1, odder: 2');
+    const { out } = await fettle(two, 'check', '--format', 'sarif');
+    const prints = (results: readonly { partialFingerprints?: Record<string, string> }[]) =>
+      results.map(({ partialFingerprints }) => partialFingerprints!['finding/v1']);
+    const news = prints(await sarif(desk('155 mm', ', odd: 1'), two));
+    expect(news).toHaveLength(1);
+    expect(prints(readSarif(out).runs[0]!.results!)).toContain(news[0]);
+  });
+});
