@@ -1,9 +1,15 @@
 // Entry of the language server on this machine.
 import { setImmediate } from 'node:timers/promises';
+import { setFlagsFromString } from 'node:v8';
 import { languageFor } from './core/words/languages';
 import { version } from '../../package.json';
 import { NodeAddresses } from './host/node-addresses';
 import { serveProcess } from './language/process';
+
+// The engine would let the heap grow fourfold over the 30 MB that live; after thousands of edits that is 200 MB for
+// nothing. By a third it stays near 120 MB, at a seventh more of processor time (tests/bench/memory.mjs).
+setFlagsFromString('--heap-growing-percent=30');
+setFlagsFromString('--semi-space-growth-factor=1');
 
 // A fault in a step nobody waits for is told, and the server serves on.
 const tell = (error: unknown): void =>

@@ -156,6 +156,13 @@ function keystrokes(): void {
   }
 }
 
+function memory(): void {
+  const edits = 10_000 / scale;
+  const { stdout } = spawnSync(process.execPath, [join(__dirname, 'memory.mjs'), String(edits)], { encoding: 'utf8' });
+  const most = /edits: (\d+) MB/.exec(stdout)?.[1];
+  add(`server after ${edits} edits, memory`, `${most ?? '?'} MB`, '120 MB', Number(most) <= 120);
+}
+
 function cold(): void {
   const [all, one, node] = inTurns(15, 2, [
     () => run([command, 'check', 'samples'], root),
@@ -293,7 +300,7 @@ async function sharedPart(): Promise<void> {
 }
 
 async function main(): Promise<void> {
-  const all = { checksOnOne, swaps, cold, keystrokes, whole, sharedPart };
+  const all = { checksOnOne, swaps, cold, keystrokes, memory, whole, sharedPart };
   const only = process.argv.slice(2).filter((word) => word in all);
   for (const [name, measure] of Object.entries(all).filter(([name]) => only.length === 0 || only.includes(name))) {
     process.stderr.write(`${name}…\n`);
