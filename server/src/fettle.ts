@@ -6,6 +6,8 @@ import { createFiles } from './host/create';
 import { openRevision } from './host/git';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
+import { rewriteFile } from './host/rewrite';
+import { readInput } from './host/standard-input';
 
 const here = process.cwd();
 const { NO_COLOR, FORCE_COLOR } = process.env;
@@ -24,6 +26,8 @@ void run(process.argv.slice(2), {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   revision: (revision) => openRevision(here, revision, process.env),
+  input: () => readInput(process.stdin),
+  rewrite: rewriteFile,
   sink: (path) => fileSink(here, path),
   create: (files) => createFiles(here, files),
 }).then((status) => (process.exitCode = status));

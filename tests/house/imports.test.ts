@@ -39,6 +39,8 @@ const packages: Record<string, RegExp> = {
   'fastest-levenshtein': /^core\/text\//,
   'markdown-it': /^core\/guide\//,
   commander: /^command\//,
+  diff: /^report\//,
+  chokidar: /^host\//,
   'd3-sankey': /^report\/sheet\//,
   'vscode-languageserver': /^language\//,
   'vscode-languageserver-textdocument': /^language\//,

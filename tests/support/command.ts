@@ -22,6 +22,10 @@ export const fettleIn = (language: Language, files: Record<string, string> | Hos
 export const fettle = (files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
   ran({}, files, words, english);
 
+/** The same with a text on standard input. */
+export const fettleGiven = (input: string, files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
+  ran({}, files, words, english, input);
+
 /** The same where the repository has revisions. */
 export const fettleAmong = (revisions: Revisions, files: Files, ...words: string[]): Promise<Ran> =>
   ran(revisions, files, words, english);
@@ -34,6 +38,7 @@ async function ran(
   files: Files,
   words: readonly string[],
   language: () => Language,
+  input = '',
 ): Promise<Ran> {
   const host = hostOf(files);
   const written = new Map<string, string>();
@@ -57,6 +62,13 @@ async function ran(
       Object.hasOwn(revisions, name)
         ? Object.assign(hostOf(revisions[name]!), { id: '0123456789'.repeat(4) })
         : { trouble: 'names no commit of this repository.' },
+    input: async () => input,
+    rewrite(_root, path, before, after) {
+      if (host.read('', path) !== before) return { trouble: 'has changed since it was read; nothing was written.' };
+      written.set(path, after);
+      if (host instanceof MemoryHost) host.write(path, after);
+      return undefined;
+    },
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };

@@ -2,7 +2,6 @@
 import { Option, type Command } from 'commander';
 import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
-import { safe } from '../report/layout';
 import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
 import { Loader } from '../session/loader';
@@ -10,12 +9,14 @@ import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
 import { walk } from '../session/walk';
 import type { CheckRun } from './judged';
+import { Mend, showMended } from './mend';
 import { Mending } from './mending';
 import { readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
-import { openOutput } from './output';
+import { openOutput, tellTroubles } from './output';
 import { formats, printers, type Format } from './printers';
 import { hostFor, judgingOf } from './settings-from';
+import { refuseAtOdds, withInput } from './standard-input';
 import type { Status, World } from './world';
 
 interface Options {
@@ -29,6 +30,11 @@ interface Options {
   readonly output?: string;
   readonly onlyNew?: string;
   readonly settingsFrom?: string;
+  readonly quiet?: true;
+  readonly stdin?: true;
+  readonly as?: string;
+  readonly mend?: true;
+  readonly show?: true;
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
@@ -54,13 +60,24 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--alone', 'check the named files only: no files or guides of a build, no builds that use a part')
     .option('--only-new <revision>', 'list what is new or worse since this revision of git only')
     .option('--settings-from <revision>', 'judge by the settings as they stand in this revision of git')
+    .option('--quiet', 'list only what ends the run with status 1, and write nothing where there is nothing')
+    .option('--stdin', 'check the text on standard input, as if it stood at the path that --as names')
+    .option('--as <path>', 'where the text on standard input is to stand; the file need not be there')
+    .option('--mend', 'make the fixes that need nobody’s judgement in the named files, then check; says what is left')
+    .option('--show', 'with --mend: write the changes as a unified diff and change no file')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
       'after',
-      '\nExit status: 0 nothing at or above the grade; 1 findings, or something was not read; 2 the run itself failed.',
+      '\nExit status: 0 nothing at or above the grade; 1 findings, or something was not read; 2 the run itself ' +
+        'failed. With --mend --show: 0 nothing to mend; 1 there is, or something was not read.\n' +
+        'A path that begins with - stands behind --, which ends the options.',
     )
-    .action(async (paths: string[], options: Options) => end(await check(paths, options, world)));
+    .action(async (paths: string[], options: Options, command: Command) => {
+      refuseAtOdds(options, command.args);
+      const { as } = options;
+      end(await (as === undefined ? check(paths, options, world) : check([as], options, await withInput(as, world))));
+    });
 }
 
 async function check(paths: readonly string[], options: Options, world: World): Promise<Status> {
@@ -71,13 +88,18 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const alone = options.alone ?? false;
   const walked = await walk(host, paths);
   const { files, troubles: walkTroubles } = alone ? walked : await withUsers(host, loader, walked);
+  const mend = options.mend && new Mend(host, world, on);
+  await mend?.workOut(walked.files);
+  if (mend && options.show) return showMended(mend, walkTroubles, options.output, world);
+  mend?.write();
   const judging = judgingOf({ host, loader, files, alone }, world);
   const roots = new WeakMap<Doc, string>();
   let root = '';
   const look = {
     // A file that a finding speaks of lies in the workspace being judged.
     shown: (doc: Doc) => host.shown(roots.get(doc) ?? root, doc.name),
-    from: options.from ?? 'note',
+    from: options.from ?? (options.quiet ? 'shortfall' : 'note'),
+    quiet: options.quiet ?? false,
     working: options.working ?? false,
     accepted: options.accepted ?? false,
     language: world.language(),
@@ -113,9 +135,9 @@ async function check(paths: readonly string[], options: Options, world: World): 
         ? [nothingUnder(paths)]
         : []),
       ...judging.troubles,
+      ...(mend?.troubles ?? []),
     ];
-    for (const { path, trouble } of troubles)
-      world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
+    tellTroubles(troubles, world);
     tally.known = onlyNew?.known ?? 0;
     output.write(printer.close(tally, troubles));
     output.done();

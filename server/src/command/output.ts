@@ -1,5 +1,7 @@
-// Where a sub-command writes to: standard output, or a file that is written whole or not at all.
-import { shortPath } from '../session/run-trouble';
+// Where a sub-command writes to: standard output, or a file that is written whole or not at all; and what it could not
+// read, on standard error.
+import { safe } from '../report/layout';
+import { shortPath, type RunTrouble } from '../session/run-trouble';
 import { Refusal, type World } from './world';
 
 /** @throws Refusal when the file cannot be written. */
@@ -10,4 +12,8 @@ export function openOutput(world: World, path: string | undefined): ReturnType<W
   } catch (error) {
     throw new Refusal(`${shortPath(path)}: cannot be written: ${(error as Error).message}`);
   }
+}
+
+export function tellTroubles(troubles: readonly RunTrouble[], { err }: World): void {
+  for (const { path, trouble } of troubles) err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
 }

@@ -35,7 +35,7 @@ export const printers = {
     open: () => '',
     section: (section) => sectionText(section, look),
     close: (tally, troubles) =>
-      tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look, troubles.length) : '',
+      !look.quiet && tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look, troubles.length) : '',
   }),
   json(look: TextFormatOptions, { on }: PrintedRun): Printer {
     let between = '\n';

@@ -11,11 +11,23 @@ import { addGuide } from './guide';
 import { addMissing } from './missing';
 import { addNew } from './new';
 import { addOrder } from './order';
+import { addSettings } from './settings';
 import { addSheet } from './sheet';
 import { addSwap } from './swap';
 import { Refusal, type Status, type World } from './world';
 
-const subCommands = [addCheck, addCompare, addExplain, addGuide, addMissing, addNew, addOrder, addSheet, addSwap];
+const subCommands = [
+  addCheck,
+  addCompare,
+  addExplain,
+  addGuide,
+  addMissing,
+  addNew,
+  addOrder,
+  addSettings,
+  addSheet,
+  addSwap,
+];
 
 /** Runs the command with the words that follow its name. Never throws. */
 export async function run(words: readonly string[], world: World): Promise<Status> {

@@ -17,6 +17,10 @@ export interface World {
   readonly err: (text: string) => void;
   /** A revision of the repository that the current folder lies in, read as a host; or why it cannot be. */
   readonly revision: (revision: string) => (Host & { readonly id: string }) | ReadError;
+  /** What stands on standard input; or why it cannot be read. */
+  readonly input: () => Promise<string | ReadError>;
+  /** Puts another text in the place of a file’s, below a root; or says why it does not. */
+  readonly rewrite: (root: string, path: string, before: string, after: string) => ReadError | undefined;
   readonly sink: (path: string) => Sink;
   /** Writes new files below the current folder, all or none, none over another. */
   readonly create: (files: ReadonlyMap<string, string>) => void;

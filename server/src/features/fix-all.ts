@@ -2,7 +2,7 @@
 import { Build } from '../core/build/build';
 import { atLeastAsBad } from '../core/build/workspace-config';
 import type { TextFix } from '../core/checks/kit';
-import type { Judgement } from '../core/judge/finding';
+import type { Finding, Judgement } from '../core/judge/finding';
 import { judgeBuild, judgeFile } from '../core/judge/judge';
 import { newIn } from '../core/judge/swaps';
 import { Doc } from '../core/parts/doc';
@@ -29,12 +29,15 @@ interface Certain {
   readonly key: string;
 }
 
+/** Whether a certain fix of a finding is made. */
+export type Takes = (doc: Doc, finding: Finding, fix: TextFix) => boolean;
+
 /**
  * Edits for the text as it stands; none where nothing certain is left to mend. They never overlap, and their order
  * does not matter.
  */
-export function fixAllEdits(view: View): readonly Edit[] {
-  return new FixAll(view).run();
+export function fixAllEdits(view: View, takes: Takes = () => true): readonly Edit[] {
+  return new FixAll(view, takes).run();
 }
 
 class FixAll {
@@ -42,7 +45,10 @@ class FixAll {
   private readonly refused = new Set<string>();
   private trials: number;
 
-  constructor(private readonly view: View) {
+  constructor(
+    private readonly view: View,
+    private readonly takes: Takes,
+  ) {
     this.rewrite = new Rewrite(view.doc.text);
     this.trials = trialsFor(view.doc.text);
   }
@@ -50,7 +56,7 @@ class FixAll {
   run(): readonly Edit[] {
     let state: State = this.view;
     for (let pass = 0; pass < mostPasses; pass++) {
-      const fixes = apart(certainFixes(state).filter(({ key }) => !this.refused.has(key)));
+      const fixes = apart(certainFixes(state, this.takes).filter(({ key }) => !this.refused.has(key)));
       const next = fixes.length === 0 ? undefined : (this.together(state, fixes) ?? this.oneByOne(state, fixes));
       if (!next) break;
       state = next;
@@ -101,16 +107,21 @@ function judged(view: View, text: string): State {
 }
 
 /** Fixes of the text itself where there is exactly one reading, in order of place. */
-function certainFixes({ doc, judgement }: State): Certain[] {
+function certainFixes({ doc, judgement }: State, takes: Takes): Certain[] {
   const fixes: Certain[] = [];
   for (const finding of judgement.findings) {
-    if (finding.check.on !== 'file' || finding.accepted) continue;
-    const ideas = [...(finding.fixes?.() ?? [])];
-    const [only] = ideas;
-    if (ideas.length !== 1 || only?.type !== 'text' || only.doc !== doc || only.edits.length === 0) continue;
-    fixes.push({ fix: only, key: `${finding.id}\n${finding.subject}\n${only.title}` });
+    const fix = onlyFix(doc, finding);
+    if (fix && takes(doc, finding, fix)) fixes.push({ fix, key: `${finding.id}\n${finding.subject}\n${fix.title}` });
   }
   return fixes.sort((a, b) => startOf(a) - startOf(b));
+}
+
+/** The fix of a finding in a file’s own text, where it has exactly one reading. */
+export function onlyFix(doc: Doc, { check, accepted, fixes }: Finding): TextFix | undefined {
+  if (check.on !== 'file' || accepted) return undefined;
+  const ideas = [...(fixes?.() ?? [])];
+  const [only] = ideas;
+  return ideas.length === 1 && only?.type === 'text' && only.doc === doc && only.edits.length > 0 ? only : undefined;
 }
 
 /** Those that lie apart from one another; of two that do not, the first. */

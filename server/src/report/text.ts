@@ -13,6 +13,8 @@ import { workingText } from './working-text';
 
 export interface TextFormatOptions extends FormatOptions {
   readonly colour: boolean;
+  /** Without the closing lines. */
+  readonly quiet: boolean;
 }
 
 /** Grades stand in a column of their own; sentences begin where it ends. */

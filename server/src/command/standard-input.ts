@@ -1,0 +1,30 @@
+// The text on standard input, judged as if it stood in the workspace; and options that do not go together.
+import { isTrouble } from '../host/host';
+import { WithText } from '../host/with-text';
+import { shortPath } from '../session/run-trouble';
+import { Refusal, type World } from './world';
+
+/** The world with the text on standard input laid over a path. @throws Refusal where that cannot be. */
+export async function withInput(path: string, world: World): Promise<World> {
+  const text = await world.input();
+  if (isTrouble(text)) throw new Refusal(`standard input ${text.trouble}`);
+  const host = await WithText.over(world.host, path, text);
+  if (isTrouble(host)) throw new Refusal(`${shortPath(path)}: ${host.trouble}`);
+  return { ...world, host };
+}
+
+interface Together {
+  readonly stdin?: true;
+  readonly as?: string;
+  readonly mend?: true;
+  readonly show?: true;
+}
+
+/** @throws Refusal where options were given that do not go together. */
+export function refuseAtOdds({ stdin, as, mend, show }: Together, paths: readonly string[]): void {
+  if (stdin && as === undefined) throw new Refusal('--stdin asks where the text is to stand: --as desk.pcbuild.yaml.');
+  if (as !== undefined && !stdin) throw new Refusal('--as says where a text on standard input stands; add --stdin.');
+  if (stdin && paths.length > 0) throw new Refusal('--stdin checks one text; name no other paths.');
+  if (show && !mend) throw new Refusal('--show shows what --mend would change; add --mend.');
+  if (stdin && mend && !show) throw new Refusal('--mend changes files, not standard input; add --show for a diff.');
+}
