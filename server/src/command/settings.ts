@@ -19,7 +19,7 @@ export function addSettings(program: Command, world: World, end: (status: Status
     .command('settings')
     .summary('show which settings hold for a file, and where each stands')
     .description(
-      'Shows the house settings that hold for a file or folder: its workspace, the parts folders, margins and grades, ' +
+      'Shows the settings that hold for a file or folder: its workspace, the parts folders, margins and grades, ' +
         'each with the line that states it, or as the default.',
     )
     .argument('[path]', 'a file or folder', '.')
