@@ -14,7 +14,7 @@ import { workingText } from './working-text';
 export interface TextFormatOptions extends FormatOptions {
   readonly colour: boolean;
   /** Without the closing lines. */
-  readonly quiet: boolean;
+  readonly quiet?: boolean;
 }
 
 /** Grades stand in a column of their own; sentences begin where it ends. */
