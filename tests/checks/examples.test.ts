@@ -8,7 +8,7 @@ import { judgeBuild, judgeFile, judgeGuide } from '../../server/src/core/judge/j
 import { provenFileFixes, provenFixes, provenGuideFixes } from '../../server/src/core/judge/prove';
 import { CAUTIONS } from '../../server/src/core/trade/cautions';
 import { applyEdits } from '../../server/src/core/text';
-import { bench } from '../support/bench';
+import { bench, today } from '../support/bench';
 import { buildName, readFixture } from '../support/fixture';
 import { readMarks } from '../support/marks';
 
@@ -25,7 +25,7 @@ function runExample(check: Check, example: Example): void {
     ? judgeGuide(set.guide, { throwOn: true })
     : set.build
       ? judgeBuild(set.build, { throwOn: true })
-      : judgeFile(doc, { throwOn: true });
+      : judgeFile(doc, { throwOn: true, today });
   const own = judgement.findings.filter((finding) => finding.id === check.id);
   const at = own.map(
     (finding) =>

@@ -9,7 +9,7 @@ import { judgeBuild, judgeFile, judgeGuide } from '../../server/src/core/judge/j
 import { provenFileFixes, provenFixes, provenGuideFixes, type ProvenFix } from '../../server/src/core/judge/prove';
 import type { Doc } from '../../server/src/core/parts/doc';
 import { applyEdits } from '../../server/src/core/text';
-import { bench } from '../support/bench';
+import { bench, today } from '../support/bench';
 import { buildName, readFixture, type Case, type FixtureFile } from '../support/fixture';
 
 const only = process.env.CHECK;
@@ -62,14 +62,14 @@ function judgeCase(check: Check, one: Case): void {
     const doc = set.docs.get(file.name)!;
     const isBuild = set.build?.doc === doc && check.on !== 'guide';
     if (check.on === 'guide' && doc !== set.guide?.doc) continue;
-    if (!isBuild && check.on !== 'guide' && check.on !== 'file' && check.on !== 'settings') continue;
+    if (!isBuild && !['guide', 'file', 'settings', 'known'].includes(check.on)) continue;
     const judged = check.on === 'accept' ? checks : [check];
     const judgement =
       check.on === 'guide'
         ? judgeGuide(set.guide!, { checks: judged, throwOn: true })
         : isBuild
           ? judgeBuild(set.build!, { checks: judged, throwOn: true })
-          : judgeFile(doc, { checks: judged, throwOn: true });
+          : judgeFile(doc, { checks: judged, throwOn: true, today });
     const want = expected(file);
     expect(lines(doc, judgement.answers, check, (at) => want.said.has(at))).toEqual(want.lines);
   }

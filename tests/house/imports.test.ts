@@ -28,7 +28,7 @@ const around: Record<string, readonly string[]> = {
   features: ['core'],
   report: ['core', 'review'],
   review: ['core'],
-  session: ['core', 'host'],
+  session: ['core', 'host', 'review'],
   language: ['core', 'host', 'session', 'features', 'report', 'review'],
   command: ['core', 'host', 'session', 'features', 'report', 'review'],
 };

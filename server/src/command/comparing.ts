@@ -103,7 +103,7 @@ const told = (side: Trouble['side'], { troubles }: Work): Trouble[] =>
 
 /** How builds may come to rest on a file: on settings all do, on a part those that hold the end of its name. */
 function use({ kind, name }: SideFile): RestsOn[] {
-  if (kind === 'house') return [{ path: name }];
+  if (kind === 'house' || kind === 'known') return [{ path: name }];
   if (kind !== 'part') return [];
   return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];
 }

@@ -75,7 +75,7 @@ export class Judging {
     const place = fileRef(host, file.root, file.name);
     const before = this.early.get(place.path);
     this.early.delete(place.path);
-    if (before) yield this.noted(before, file.root);
+    if (before) yield this.noted(await this.marked(before, place), file.root);
     if (before || (file.kind === 'part' && !this.unread.delete(place.path))) return;
     const loaded = await this.load(file, place);
     if (loaded) yield* this.loaded(loaded, file.named);
@@ -128,17 +128,24 @@ export class Judging {
    * A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. Any other
    * brings those of them that could not be read.
    */
-  private *filesOf({ place, house, reads, pathOf }: LoadedFile, brings: boolean): Generator<CheckRun> {
-    const parts = [...reads.values()].flatMap((doc) => (doc?.kind === 'part' ? [doc] : []));
+  private async *filesOf(
+    { place, house, reads, pathOf }: LoadedFile,
+    brings: boolean,
+  ): AsyncGenerator<CheckRun> {
+    const parts = [...reads.values()].flatMap((doc) => (doc?.kind === 'part' || doc?.kind === 'known' ? [doc] : []));
     const used = parts.sort((a, b) => (a.name < b.name ? -1 : 1));
     for (const doc of house.doc ? [house.doc, ...used] : used) {
       const path = pathOf(doc);
       if (this.seen.has(path)) continue;
       this.seen.add(path);
-      const judgement = judgeFile(doc);
+      const judgement = judgeFile(doc, { today: this.options.loader.today() });
       if (brings || judgement.findings.some(({ check }) => check.unread))
-        yield this.noted({ doc, judgement }, place.root);
+        yield this.noted(await this.marked({ doc, judgement }, { ...place, name: doc.name, path }), place.root);
     }
+  }
+
+  private async marked<S extends Section>(section: S, place: FileRef): Promise<S> {
+    return { ...section, judgement: await this.options.loader.withKnown(place, section.judgement) };
   }
 
   /** A part with nothing to find is kept as its text alone. */

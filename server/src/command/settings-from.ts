@@ -3,6 +3,7 @@ import type { Host } from '../host/host';
 import { SettingsFrom } from '../host/settings-from';
 import { Loader } from '../session/loader';
 import { Judging, type JudgingOptions } from './judged';
+import type { Ours } from '../session/walk';
 import { revisionSide } from './sides';
 import type { World } from './world';
 
@@ -12,14 +13,16 @@ export const hostFor = (revision: string | undefined, world: World): Host =>
     ? world.host
     : new SettingsFrom(world.host, revisionSide(world, revision, '.', world.today).host);
 
+const isSettings = ({ kind }: Ours): boolean => kind === 'house' || kind === 'known';
+
 type Judgings = Pick<Judging, 'sections' | 'troubles' | 'guarded'>;
 
 /** Settings that decide nothing this time are checked as they lie here all the same. */
 export function judgingOf(options: JudgingOptions, world: World): Judgings {
   if (options.host === world.host) return new Judging(options);
   const { files, loader } = options;
-  const plain = new Judging({ ...options, files: files.filter(({ kind }) => kind !== 'house') });
-  const houses = files.filter(({ kind }) => kind === 'house');
+  const plain = new Judging({ ...options, files: files.filter((file) => !isSettings(file)) });
+  const houses = files.filter(isSettings);
   const apart = new Judging({ host: world.host, loader: new Loader(loader.today), files: houses, alone: true });
   return {
     async *sections() {

@@ -1,4 +1,6 @@
-// Files of one host under the settings of another: what a change says of settings decides nothing while it is judged.
+// Files of one host under the settings and known findings of another: what a change says of them decides nothing while
+// it is judged.
+import { kindOfFile } from '../core/parts/doc';
 import { houseName, isTrouble, type Awaitable, type FoundPath, type Host, type Listed, type ReadError } from './host';
 
 /** Both hosts name roots alike, as a folder and a revision of it do. */
@@ -33,7 +35,8 @@ export class SettingsFrom implements Host {
   }
 
   read(root: string, name: string): Awaitable<string | ReadError | undefined> {
-    return (name === houseName ? this.settings : this.files).read(root, name);
+    const isSettings = name === houseName || kindOfFile(name) === 'known';
+    return (isSettings ? this.settings : this.files).read(root, name);
   }
 
   pathIn(root: string, name: string): string {

@@ -1,6 +1,6 @@
 // Compares one file on two sides, judged: its findings by what they are about, and for a build what moved.
 import type { Build } from '../core/build/build';
-import { amountPast, weighedValue, type Measure } from '../core/figures/measure';
+import { weighedValue, type Measure } from '../core/figures/measure';
 import type { Finding, Judgement } from '../core/judge/finding';
 import { waiting } from '../core/judge/waiting';
 import { grades, type Grade } from '../core/manifest/house-file';
@@ -15,6 +15,7 @@ import {
 import { fingerprints, plainNames } from './fingerprint';
 import { matchFindings } from './match';
 import { movements } from './movements';
+import { amountsOf, growth } from './growth';
 import { stepChanges } from './steps-moved';
 
 /** A judged file of one side. */
@@ -131,21 +132,10 @@ function kindOf(was: Weighed, now: Weighed): ChangeKind {
   if (was.accepted !== undefined && now.accepted === undefined) return 'worse';
   if (rank(now.grade) < rank(was.grade)) return 'worse';
   if (now.grade === 'unknown' && was.grade !== 'unknown') return 'undecided';
-  const more = past(was.measure, now.measure);
+  const more = growth(amountsOf(was.measure), amountsOf(now.measure));
   if (rank(now.grade) === rank(was.grade) && more > 0) return 'worse';
   if (was.accepted === undefined && now.accepted !== undefined) return 'accepted';
   return rank(now.grade) > rank(was.grade) || more < 0 ? 'better' : 'unchanged';
-}
-
-/** Amounts closer than this share read alike. */
-const alike = 1e-6;
-
-/** By how much farther past its limit: above nothing where worse; nothing where no number tells. */
-function past(was: Measure | undefined, now: Measure | undefined): number {
-  if (!was || !now || was.figure.dimension !== now.figure.dimension || was.figure.currency !== now.figure.currency)
-    return 0;
-  const [a, b] = [amountPast(was), amountPast(now)];
-  return Math.abs(b - a) <= alike * Math.max(Math.abs(a), Math.abs(b)) ? 0 : b - a;
 }
 
 /** One file on both sides, of which one may be absent; `because`: what it rests on that differs. */

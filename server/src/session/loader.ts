@@ -1,5 +1,6 @@
 // Loads one file with every file that it rests on, and judges it: the one way in, for the server and the command alike.
 import { Build, type FindPart } from '../core/build/build';
+import type { KnownFinding } from '../core/build/known-findings';
 import { WorkspaceConfig } from '../core/build/workspace-config';
 import { Guide } from '../core/guide/guide';
 import { isTied, tiesOf } from '../core/guide/ties';
@@ -9,6 +10,8 @@ import type { FencedDoc } from '../core/guide/fenced';
 import { kindOfFile, type Doc } from '../core/parts/doc';
 import { partPath } from '../core/parts/part-name';
 import { houseName, isTrouble, nameFrom, staysBelow, type Awaitable, type Host } from '../host/host';
+import { withKnown } from '../review/known';
+import { recordsOf } from './known-records';
 import { fileRef, Texts, type FileRef } from './texts';
 
 /** A file that was read with every file it names. */
@@ -19,6 +22,8 @@ export interface FileRead<H extends Host = Host> {
   /** Present where the file is a guide. */
   readonly guide?: Guide;
   readonly house: WorkspaceConfig;
+  /** What the house’s files of known findings say of it. */
+  readonly known: readonly KnownFinding[];
   /** Every path that was looked at, with what stood there. */
   readonly reads: ReadonlyMap<string, Doc | undefined>;
   /** Files that could not be read, by name, and why. */
@@ -30,6 +35,8 @@ export interface FileRead<H extends Host = Host> {
 /** A judged file, with what its judgement rests on. */
 export interface LoadedFile<H extends Host = Host> extends FileRead<H> {
   readonly judgement: Judgement;
+  /** The day that counted as today. */
+  readonly judgedOn: string;
   /** The fenced blocks of a guide, each judged as a file of its own. */
   readonly blocks?: readonly JudgedBlock[];
 }
@@ -48,25 +55,45 @@ export class Loader {
   readonly texts = new Texts();
   private readonly plainHouse = new WorkspaceConfig();
 
-  /** `today` gives the day that counts as today, as `2026-11-25`. */
-  constructor(readonly today: () => string) {}
+  /**
+   * `today` gives the day that counts as today, as `2026-11-25`; `alsoKnown` a file of known findings that counts though
+   * no settings name it, by its path.
+   */
+  constructor(
+    readonly today: () => string,
+    private readonly alsoKnown?: string,
+  ) {}
 
   /**
    * Judges a file as it stands now. At once where its host reads at once. Undefined where it is not there or cannot be
    * read, which `texts.troubleAt` then tells.
    */
   load<H extends Host>(place: FileRef<H>): Awaitable<LoadedFile<H> | undefined> {
-    const pass = new LoadPass(this.texts, place);
-    const read = pass.read(this.plainHouse, this.today());
+    const pass = this.pass(place);
+    const read = pass.read(this.plainHouse);
     const result = read && pass.judge(read);
     return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.load(place)) : result;
   }
 
   /** The same without judging it, for whoever asks what a file names. */
   read<H extends Host>(place: FileRef<H>): Awaitable<FileRead<H> | undefined> {
-    const pass = new LoadPass(this.texts, place);
-    const result = pass.read(this.plainHouse, this.today());
+    const pass = this.pass(place);
+    const result = pass.read(this.plainHouse);
     return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.read(place)) : result;
+  }
+
+  /** The judgement of a file by itself, with what is known of it. */
+  withKnown(place: FileRef, judgement: Judgement): Awaitable<Judgement> {
+    if (judgement.findings.length === 0) return judgement;
+    const pass = this.pass(place);
+    const known = pass.knownAlone(this.plainHouse);
+    return pass.pending.length > 0
+      ? Promise.all(pass.pending).then(() => this.withKnown(place, judgement))
+      : withKnown(judgement, undefined, known, this.today());
+  }
+
+  private pass<H extends Host>(place: FileRef<H>): LoadPass<H> {
+    return new LoadPass(this.texts, place, this.today(), this.alsoKnown);
   }
 }
 
@@ -80,9 +107,12 @@ class LoadPass<H extends Host> {
   constructor(
     private readonly texts: Texts,
     private readonly place: FileRef<H>,
+    private readonly today: string,
+    private readonly alsoKnown: string | undefined,
   ) {}
 
-  read(plainHouse: WorkspaceConfig, today: string): FileRead<H> | undefined {
+  read(plainHouse: WorkspaceConfig): FileRead<H> | undefined {
+    const { today } = this;
     const doc = this.textOf(this.place.name);
     const houseDoc = this.place.name === houseName ? doc : this.textOf(houseName);
     if (!doc || this.pending.length > 0 || (doc.kind === 'guide' && !isTied(doc))) return undefined;
@@ -92,20 +122,60 @@ class LoadPass<H extends Host> {
     const find = (name: string): Doc | undefined => this.part(folders, name);
     const build = doc.kind === 'build' ? new Build(doc, find, house, today) : undefined;
     const guide = doc.kind === 'guide' ? this.guide(doc, find, house, today) : undefined;
+    const known = this.known(house, doc, build?.file.build.value);
     if (this.pending.length > 0) return undefined;
     const { place, paths } = this;
     const pathOf = (of: Doc): string => paths.get(of) ?? place.host.pathIn(place.root, of.name);
-    return { place, doc, ...(build ? { build } : {}), ...(guide ? { guide } : {}), house, ...this.restsOn(), pathOf };
+    return {
+      place,
+      doc,
+      ...(build ? { build } : {}),
+      ...(guide ? { guide } : {}),
+      house,
+      known,
+      ...this.restsOn(),
+      pathOf,
+    };
   }
 
   judge(read: FileRead<H>): LoadedFile<H> {
     const { guide, build, doc } = read;
-    if (!guide) return { ...read, judgement: build ? judgeBuild(build) : judgeFile(doc), ...this.restsOn() };
-    const blocks = guide.blocks.map((block) => ({
+    const judged = guide ? judgeGuide(guide) : this.judged(doc, build);
+    const judgement = this.marked(read, judged, build);
+    const judgedOn = this.today;
+    if (!guide) return { ...read, judgement, judgedOn, ...this.restsOn() };
+    const blocks = guide.blocks.map((block, i) => ({
       ...block,
-      judgement: block.build ? judgeBuild(block.build) : judgeFile(block.doc),
+      judgement: this.marked(read, this.judged(block.doc, block.build), block.build, i + 1),
     }));
-    return { ...read, judgement: judgeGuide(guide), blocks, ...this.restsOn() };
+    return { ...read, judgement, judgedOn, blocks, ...this.restsOn() };
+  }
+
+  private judged(doc: Doc, build: Build | undefined): Judgement {
+    return build ? judgeBuild(build) : judgeFile(doc, { today: this.today });
+  }
+
+  private marked({ known }: FileRead<H>, judgement: Judgement, build?: Build, block?: number): Judgement {
+    const records = known.filter((one) => one.block === block);
+    return withKnown(judgement, build, records, this.today);
+  }
+
+  /** What is known of a file, read without the rest. */
+  knownAlone(plainHouse: WorkspaceConfig): readonly KnownFinding[] {
+    const doc = this.textOf(this.place.name);
+    return doc ? this.known(houseOf(this.textOf(houseName), plainHouse), doc, undefined) : [];
+  }
+
+  private known(house: WorkspaceConfig, doc: Doc, title: string | undefined): readonly KnownFinding[] {
+    const { place, alsoKnown } = this;
+    return recordsOf(doc, title, house.knownFiles, {
+      place,
+      alsoKnown,
+      textOf: (name) => this.textOf(name),
+      isPending: () => this.pending.length > 0,
+      isTroubled: (name) => this.troubles.some((one) => one.name === name),
+      tell: (trouble) => this.troubles.push({ name: houseName, trouble }),
+    });
   }
 
   /** A guide with the build that its front matter names by its path from the guide’s own folder. */

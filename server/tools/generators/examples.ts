@@ -31,7 +31,7 @@ export function runExample(check: Check, example: Example): ExampleRun {
   const house = new WorkspaceConfig(beside.get('fettle.yaml'));
   const guide = doc.kind === 'guide' ? new Guide(doc, find, house, exampleDay) : undefined;
   const build = doc.kind === 'build' ? new Build(doc, find, house, exampleDay) : undefined;
-  const judgement = guide ? judgeGuide(guide) : build ? judgeBuild(build) : judgeFile(doc);
+  const judgement = guide ? judgeGuide(guide) : build ? judgeBuild(build) : judgeFile(doc, { today: exampleDay });
   const own = judgement.findings.filter((finding) => finding.id === check.id);
   const candidates = [...beside.values()]
     .filter((part) => part.kind === 'part')

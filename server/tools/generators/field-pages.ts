@@ -1,5 +1,6 @@
 // The reference of all fields, server/docs/fields.md: made from the tables that the reader itself uses.
 import { buildFile } from '../../src/core/manifest/build-file';
+import { knownFile } from '../../src/core/manifest/known-file';
 import { houseFile } from '../../src/core/manifest/house-file';
 import { roles } from '../../src/core/manifest/places';
 import type { Field, NamedField, Table } from '../../src/core/parts/field';
@@ -129,6 +130,7 @@ function fieldsPage(): string {
     ...section('The parts of a build', roleLines()),
     ...kindNames.flatMap((kind) => section(`Facts of a ${kind}`, [...head, ...rowsIn(kinds[kind] as Table)])),
     ...section('House settings: fettle.yaml', [...head, ...rowsIn(houseFile as Table)]),
+    ...section('Known findings: NAME.known.yaml', [...head, ...rowsIn(knownFile as Table)]),
     ...section('Units', ['What is read, by what is measured; the first spelling of a unit is the one written.', '']),
     ...dimensionLines(),
   ];

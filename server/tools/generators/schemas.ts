@@ -1,6 +1,7 @@
 // The JSON Schemas under schemas/, made from the tables of fields that the reader itself uses.
 import { roles, type Role } from '../../src/core/manifest/places';
 import { buildFile } from '../../src/core/manifest/build-file';
+import { knownFile } from '../../src/core/manifest/known-file';
 import { houseFile } from '../../src/core/manifest/house-file';
 import type { ChoiceField, Field, Table } from '../../src/core/parts/field';
 import { kindNames, kinds } from '../../src/core/parts/kinds';
@@ -64,7 +65,7 @@ const collect = (field: Field): void => {
   if (field.type === 'list' || field.type === 'named') collect(field.of as Field);
   if (field.type === 'group') for (const one of Object.values(field.fields)) collect(one as Field);
 };
-for (const table of [buildFile, houseFile, ...Object.values(kinds), ...Object.values(roles).map((role) => role.fields)])
+for (const table of [buildFile, houseFile, knownFile, ...Object.values(kinds), ...Object.values(roles).map((role) => role.fields)])
   for (const field of Object.values(table)) collect(field as Field);
 
 /** A word of the writer’s own, or another spelling of one of the choices. */
@@ -216,5 +217,6 @@ export const schemas: Generator = {
       file('build.schema.json', 'A build of a personal computer', buildSchema()),
       file('part.schema.json', 'The facts of one part', partSchema()),
       file('house.schema.json', 'House settings', objectOf(houseFile)),
+      file('known.schema.json', 'Known findings', objectOf(knownFile)),
     ]),
 };

@@ -185,7 +185,7 @@ class Inspection {
 
   private named(field: NamedField, node: Node, path: string): void {
     if (node.type !== 'map') return this.emptyOrWrong(node, path, `names with values, such as \`${field.example}\``);
-    for (const entry of this.within(node.entries, limits.items, path)) {
+    for (const entry of this.within(node.entries, field.most ?? limits.items, path)) {
       if (field.names) this.name(field.names, node, entry, `${path}.${entry.key}`);
       this.field(field.of, entry.value, `${path}.${entry.key}`);
     }
@@ -213,7 +213,7 @@ class Inspection {
 
   private list(field: ListField, node: Node, path: string): void {
     if (node.type === 'list')
-      return this.within(node.items, limits.items, path).forEach((item, i) =>
+      return this.within(node.items, field.most ?? limits.items, path).forEach((item, i) =>
         this.field(field.of, item, `${path}[${i}]`),
       );
     if (node.type !== 'scalar' || node.style === 'empty')

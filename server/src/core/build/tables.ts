@@ -1,6 +1,7 @@
 // The table of fields that a file, a role or an entry of a build is read by.
 import { buildFile } from '../manifest/build-file';
 import { houseFile } from '../manifest/house-file';
+import { knownFile } from '../manifest/known-file';
 import type { Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Table, Field } from '../parts/field';
@@ -14,6 +15,7 @@ import { kindOfPart } from './placed';
 export function tableOf(doc: Doc): Table | undefined {
   if (doc.kind === 'build') return buildFile;
   if (doc.kind === 'house') return houseFile;
+  if (doc.kind === 'known') return knownFile;
   const kind = kindOfPart(doc);
   return kind && kinds[kind];
 }

@@ -36,6 +36,11 @@ export class WorkspaceConfig {
     return stated ?? ['parts'];
   }
 
+  /** The files of known findings that it names, whether they can be read or not. */
+  get knownFiles(): readonly string[] {
+    return this.file?.known.value?.flatMap((fact) => (fact.value === undefined ? [] : [fact.value])) ?? [];
+  }
+
   /** A margin: the fact that states it, or the default in the base unit of its dimension. */
   margin(name: MarginName): { fact: Fact<Quantity> } | { standard: number; dimension: Dimension; unit: UnitName } {
     const fact = this.file?.margins[name];

@@ -188,6 +188,8 @@ import checkUnknown from './text/check-unknown';
 import choiceUnknown from './text/choice-unknown';
 import formatNewer from './text/format-newer';
 import keyTwice from './text/key-twice';
+import knownOutOfDate from './text/known-out-of-date';
+import knownWithoutEffect from './text/known-without-effect';
 import limitsReached from './text/limits-reached';
 import nameTwice from './text/name-twice';
 import numberOdd from './text/number-odd';
@@ -424,6 +426,8 @@ export const checks: readonly Check[] = [
   choiceUnknown,
   formatNewer,
   keyTwice,
+  knownOutOfDate,
+  knownWithoutEffect,
   limitsReached,
   nameTwice,
   numberOdd,

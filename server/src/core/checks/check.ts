@@ -1,6 +1,7 @@
 // What a check is: its identity, its documentation, its test. One file a check says all of this.
 import type { Build } from '../build/build';
 import type { FileReading } from '../build/inspect';
+import type { KnownFinding } from '../build/known-findings';
 import type { WorkspaceConfig } from '../build/workspace-config';
 import type { Measure } from '../figures/measure';
 import type { Grade } from '../manifest/house-file';
@@ -92,6 +93,12 @@ export interface SettingsCheck extends CheckBase {
   readonly test: (settings: WorkspaceConfig, checkNamed: (id: string) => Check | undefined, report: Reporter) => void;
 }
 
+/** A check of a file of known findings; without a day none of them is held to be past its own. */
+export interface KnownCheck extends CheckBase {
+  readonly on: 'known';
+  readonly test: (known: readonly KnownFinding[], today: string | undefined, report: Reporter) => void;
+}
+
 /** What a check of builds answers of a guide’s steps, taken for the steps of its build; by the check’s id. */
 export type AskOfSteps = (id: string) => readonly Outcome[];
 
@@ -101,7 +108,7 @@ export interface GuideCheck extends CheckBase {
   readonly test: (guide: Guide, report: Reporter, ask: AskOfSteps) => void;
 }
 
-export type Check = BuildCheck | FileCheck | AcceptCheck | SettingsCheck | GuideCheck;
+export type Check = BuildCheck | FileCheck | AcceptCheck | SettingsCheck | KnownCheck | GuideCheck;
 
 /** Whether settings may give a check no lighter grade: what could hurt someone, and what was not read. */
 export const isFirm = ({ grade, unread }: Pick<Check, 'grade' | 'unread'>): boolean =>
@@ -111,4 +118,5 @@ export const check = (facts: Omit<BuildCheck, 'on'>): BuildCheck => ({ on: 'buil
 export const fileCheck = (facts: Omit<FileCheck, 'on'>): FileCheck => ({ on: 'file', ...facts });
 export const settingsCheck = (facts: Omit<SettingsCheck, 'on'>): SettingsCheck => ({ on: 'settings', ...facts });
 export const acceptCheck = (facts: Omit<AcceptCheck, 'on'>): AcceptCheck => ({ on: 'accept', ...facts });
+export const knownCheck = (facts: Omit<KnownCheck, 'on'>): KnownCheck => ({ on: 'known', ...facts });
 export const guideCheck = (facts: Omit<GuideCheck, 'on'>): GuideCheck => ({ on: 'guide', ...facts });

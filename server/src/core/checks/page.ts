@@ -74,8 +74,8 @@ export function pageOf(check: Check): CheckPage {
     ...(caution ? { caution } : {}),
     examples: check.examples.map(exampleOf),
     ...(check.unread ? { unread: unreadWords } : {}),
-    // A guide accepts nothing: it has no place for it.
-    ...(check.unread || check.on === 'guide' ? {} : { accept: acceptLines(check) }),
+    // A guide accepts nothing: it has no place for it; nor do settings and known findings.
+    ...(check.unread || check.on === 'guide' || check.on === 'known' ? {} : { accept: acceptLines(check) }),
     ...(isFirm(check) ? {} : { regrade: `grades: { ${id}: ${grade === 'note' ? 'off' : 'note'} }\n` }),
   };
 }

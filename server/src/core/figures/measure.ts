@@ -42,7 +42,7 @@ export function excessOf(measure: Measure): Figure {
 }
 
 /** What the difference of two values of a dimension is measured in. */
-const differenceOf = (dimension: FigureDimension): FigureDimension =>
+export const differenceOf = (dimension: FigureDimension): FigureDimension =>
   dimension === 'temperature' ? 'temperature-difference' : dimension;
 
 const digitsWritten = 7;

@@ -1,4 +1,5 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
+import type { KnownFinding } from '../build/known-findings';
 import { haveCommon, rolesOf, type RoleSet, type SectionName } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
@@ -22,6 +23,15 @@ export interface Accepted {
   readonly by?: string;
 }
 
+/**
+ * A record that speaks of the finding: it `counts`, and the finding is accepted by it; or its day is `past`; or the
+ * finding is `worse` than what was recorded.
+ */
+export interface KnownBy {
+  readonly record: KnownFinding;
+  readonly state: 'counts' | 'past' | 'worse';
+}
+
 export interface Finding extends Target {
   readonly id: string;
   readonly check: Check;
@@ -37,6 +47,7 @@ export interface Finding extends Target {
   /** By how much it is broken, where a number decides. */
   readonly measure?: Measure;
   readonly accepted?: Accepted;
+  readonly known?: KnownBy;
   readonly fixes?: () => Iterable<FixIdea | undefined>;
 }
 
@@ -66,6 +77,8 @@ export interface Judgement {
   readonly findings: readonly Finding[];
   readonly counts: Counts;
   readonly answers: readonly Answer[];
+  /** Records of known findings that nothing found answers to any more. */
+  readonly cleared?: readonly KnownFinding[];
   /** Findings left out, since the settings switch their checks off. */
   readonly off: number;
   /** Checks that failed by a fault of their own. */

@@ -1,12 +1,13 @@
 // Runs checks: on a file by itself, on a build with its parts, and on what the build accepts.
 import type { Build } from '../build/build';
 import { inspect } from '../build/inspect';
+import { knownFindings } from '../build/known-findings';
 import { Reads } from '../build/reads';
 import { WorkspaceConfig } from '../build/workspace-config';
 import { checks as allChecks } from '../checks/all';
 import { isFirm, type Check, type FoundFinding } from '../checks/check';
 import type { Outcome } from '../checks/kit';
-import type { Doc } from '../parts/doc';
+import type { Doc, DocKind } from '../parts/doc';
 import type { Guide } from '../guide/guide';
 import { acceptedFor } from './accept';
 import { findingOf, inOrder, isAsked, type Answer, type Finding, type Judgement, type Result } from './finding';
@@ -17,6 +18,8 @@ export interface JudgeOptions {
   readonly throwOn?: boolean;
   /** Answers already known, of checks that are not among `checks`: see `checksBeside`. */
   readonly known?: readonly Answer[];
+  /** The day that counts as today, for what depends on it in a file by itself. */
+  readonly today?: string;
 }
 
 /** Asked whenever findings have come, which only ever grow in number: false where the rest need not be known. */
@@ -53,13 +56,16 @@ export function checksBeside(known: readonly Answer[]): Check[] {
   return allChecks.filter((check) => !answered.has(check));
 }
 
-/** What can be said of a file by itself: for part files and house settings. */
+/** What can be said of a file by itself: for part files, house settings and known findings. */
 export function judgeFile(doc: Doc, options: JudgeOptions = {}): Judgement {
   const run = new Run(doc, undefined, options);
   for (const check of options.checks ?? allChecks)
-    if (check.on === 'file' || (check.on === 'settings' && doc.kind === 'house')) run.ask(check);
+    if (check.on === 'file' || standsIn[check.on] === doc.kind) run.ask(check);
   return run.done();
 }
+
+/** The checks that are asked of one kind of file alone. */
+const standsIn: Partial<Record<Check['on'], DocKind>> = { settings: 'house', known: 'known' };
 
 /** What can be said of a guide beside its fenced blocks, each of which is judged as a file of its own. */
 export function judgeGuide(guide: Guide, options: JudgeOptions = {}): Judgement {
@@ -105,6 +111,7 @@ class Run {
     try {
       if (check.on === 'file') check.test(inspect(this.doc), this.report);
       else if (check.on === 'settings') check.test(new WorkspaceConfig(this.doc), checkNamed, this.report);
+      else if (check.on === 'known') check.test(knownFindings(this.doc), this.options.today, this.report);
       else if (check.on === 'guide') check.test(this.guide!, this.report, (id) => askOfSteps(this.guide!, id));
       else if (!view) return;
       else if (check.on === 'build') check.test(view, this.report);

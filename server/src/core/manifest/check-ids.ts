@@ -188,6 +188,8 @@ export const CHECK_IDS: readonly string[] = [
   'choice-unknown',
   'format-newer',
   'key-twice',
+  'known-out-of-date',
+  'known-without-effect',
   'limits-reached',
   'name-twice',
   'number-odd',

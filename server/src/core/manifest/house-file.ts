@@ -43,4 +43,10 @@ export const houseFile = {
     { refersTo: 'check' },
   ),
   currency: text('The currency of the house.', 'EUR'),
+  known: list(
+    text('A file whose name ends in `.known.yaml`, by its path below this one.', 'old.known.yaml'),
+    'Files of known findings, as `fettle check --record-known` writes them: what stands in them is let stand until its ' +
+      'day, harm never.',
+    '[old.known.yaml]',
+  ),
 } as const;

@@ -2,7 +2,7 @@
 import { Lines, type Span } from '../text';
 import { parse, type Parsed } from '../yaml';
 
-export type DocKind = 'build' | 'part' | 'house' | 'guide';
+export type DocKind = 'build' | 'part' | 'house' | 'known' | 'guide';
 
 export class Doc {
   private linesRead?: Lines;
@@ -48,6 +48,7 @@ export function kindOfFile(path: string): DocKind | undefined {
   const file = path.slice(path.lastIndexOf('/') + 1);
   if (file.endsWith('.pcbuild.yaml')) return 'build';
   if (file.endsWith('.part.yaml')) return 'part';
+  if (file.endsWith('.known.yaml')) return 'known';
   if (/\.(?:md|markdown)$/i.test(file)) return 'guide';
   return file === 'fettle.yaml' ? 'house' : undefined;
 }

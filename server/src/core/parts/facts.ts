@@ -199,7 +199,7 @@ function readValue(
 
 function readItems(list: ListField, key: string, items: readonly Node[], source: Source, path: string): unknown[] {
   const field: Field = list.of;
-  return items.slice(0, limits.items).map((node, i) => {
+  return items.slice(0, list.most ?? limits.items).map((node, i) => {
     const at = `${path}[${i}]`;
     if (field.type === 'group') {
       const map =
@@ -240,7 +240,7 @@ function readNamed(field: NamedField, key: string, sources: readonly Source[]): 
   if (!first) return { ...absent(field, key, home), ...(stated ? { entry: stated, node: stated.value } : {}) };
   const value = new Map<string, unknown>();
   const plain = (name: string): string => (field.names && wordOf(field.names, name)) ?? name;
-  for (const name of namesOf(children, plain)) {
+  for (const name of namesOf(children, plain, field.most ?? limits.items)) {
     const having = children.filter((child) => entryIn(child, name));
     const one = readField(field.of, name, having);
     value.set(name, isTwice(having[0]!, name) ? { ...(one as Fact<unknown>), value: undefined } : one);
@@ -248,8 +248,8 @@ function readNamed(field: NamedField, key: string, sources: readonly Source[]): 
   return make(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
 }
 
-const namesOf = (children: readonly Source[], plain: (name: string) => string): Set<string> =>
-  new Set(children.flatMap(({ map }) => map?.entries.slice(0, limits.items).map((one) => plain(one.key)) ?? []));
+const namesOf = (children: readonly Source[], plain: (name: string) => string, most: number): Set<string> =>
+  new Set(children.flatMap(({ map }) => map?.entries.slice(0, most).map((one) => plain(one.key)) ?? []));
 
 /** Whether a map states a word under two spellings: which of them holds, or whether both add up, nobody knows. */
 function isTwice({ map, names }: Source, word: string): boolean {

@@ -97,6 +97,8 @@ export interface FormField<T = unknown> extends About, Refers {
 export interface ListField<E extends Field = Field> extends About {
   readonly type: 'list';
   readonly of: E;
+  /** How many are read, where that is not the number set for any list. */
+  readonly most?: number;
 }
 /**
  * A map whose keys are names of someone's own, such as a board's slots, or words of a vocabulary, such as kinds of
@@ -106,6 +108,8 @@ export interface NamedField<F = Field> extends About, Refers {
   readonly type: 'named';
   readonly of: F;
   readonly names?: Vocabulary;
+  /** How many are read, where that is not the number set for any map of names. */
+  readonly most?: number;
 }
 export interface GroupField<T extends Table = Table> extends About {
   readonly type: 'group';
@@ -199,7 +203,12 @@ export const form = <T>(
   example: string,
   more: Words & Refers & Pick<FormField, 'usual' | 'meant'> = {},
 ): FormField<T> => ({ type: 'form', form: name, parse, what, example, ...more });
-export const list = <E extends Field>(of: E, what: string, example: string, more: Words = {}): ListField<E> => ({
+export const list = <E extends Field>(
+  of: E,
+  what: string,
+  example: string,
+  more: Words & { most?: number } = {},
+): ListField<E> => ({
   type: 'list',
   of,
   what,
@@ -216,7 +225,7 @@ export const named = <F extends Field>(
   of: F,
   what: string,
   example: string,
-  more: Words & Refers & { names?: Vocabulary } = {},
+  more: Words & Refers & { names?: Vocabulary; most?: number } = {},
 ): NamedField<F> => ({
   type: 'named',
   of,
