@@ -14,6 +14,8 @@ import { Mending } from './mending';
 import { readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
 import { openOutput, tellTroubles } from './output';
+import { recordingFor } from './recording';
+import { Stale } from './stale';
 import { formats, printers, type Format } from './printers';
 import { hostFor, judgingOf } from './settings-from';
 import { refuseAtOdds, withInput } from './standard-input';
@@ -29,6 +31,9 @@ interface Options {
   readonly allFixes?: true;
   readonly output?: string;
   readonly onlyNew?: string;
+  readonly recordKnown?: string;
+  readonly by?: string;
+  readonly until?: string;
   readonly settingsFrom?: string;
   readonly quiet?: true;
   readonly stdin?: true;
@@ -59,6 +64,13 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--all-fixes', 'list all proven fixes of each finding, not the best alone')
     .option('--alone', 'check the named files only: no files or guides of a build, no builds that use a part')
     .option('--only-new <revision>', 'list what is new or worse since this revision of git only')
+    .option(
+      '--record-known <file>',
+      'record what stands as known in this file, NAME.known.yaml: drops what is found no more, and with --by and ' +
+        '--until takes in what is found; harm never',
+    )
+    .option('--by <who>', 'who lets stand what is recorded')
+    .option('--until <date>', 'the day from which it counts again, as 2027-06-30', readDay)
     .option('--settings-from <revision>', 'judge by the settings as they stand in this revision of git')
     .option('--quiet', 'list only what ends the run with status 1, and write nothing where there is nothing')
     .option('--stdin', 'check the text on standard input, as if it stood at the path that --as names')
@@ -83,7 +95,8 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
 async function check(paths: readonly string[], options: Options, world: World): Promise<Status> {
   const on = options.on ?? world.today;
   const host = hostFor(options.settingsFrom, world);
-  const loader = new Loader(() => on);
+  const recording = await recordingFor(options, on, world);
+  const loader = new Loader(() => on, recording?.path);
   const onlyNew = options.onlyNew === undefined ? undefined : sinceRevision(options.onlyNew, on, world);
   const alone = options.alone ?? false;
   const walked = await walk(host, paths);
@@ -108,6 +121,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const fails = options.from ?? 'shortfall';
   const printer = printers[options.format](look, { on, version: world.version, fails });
   const tally = new Tally();
+  const stale = new Stale();
   const mending = new Mending(
     loader,
     options.allFixes ? 'all' : 'first',
@@ -123,8 +137,11 @@ async function check(paths: readonly string[], options: Options, world: World): 
   try {
     output.write(printer.open());
     for await (const found of judging.sections()) {
-      const judged = onlyNew ? { ...found, section: await onlyNew.narrowed(found) } : found;
+      const judged = onlyNew
+        ? { ...found, section: await onlyNew.narrowed(found) }
+        : (recording?.taken(found) ?? found);
       root = judged.root;
+      stale.add(judged);
       isEmpty = false;
       tally.add(judged.section);
       output.write((await judging.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '');
@@ -139,8 +156,10 @@ async function check(paths: readonly string[], options: Options, world: World): 
     ];
     tellTroubles(troubles, world);
     tally.known = onlyNew?.known ?? 0;
+    tally.cleared = recording ? 0 : tally.cleared + (await stale.count(host));
     output.write(printer.close(tally, troubles));
     output.done();
+    await recording?.done(paths, troubles.length > 0);
     if (troubles.length > 0 || tally.cut > 0) return 2;
     return tally.reaches(fails) ? 1 : 0;
   } finally {

@@ -117,9 +117,9 @@ export class Judging {
   private *guide({ blocks = [], guide, ...file }: LoadedFile): Generator<CheckRun> {
     const { place, doc, judgement } = file;
     yield this.noted({ doc, judgement, settings: file.house }, place.root, { ...file, guide });
-    for (const block of blocks) {
+    for (const [i, block] of blocks.entries()) {
       const title = block.build?.file.build.value;
-      const section = { ...block, settings: file.house, ...(title ? { title } : {}) };
+      const section = { ...block, block: i + 1, settings: file.house, ...(title ? { title } : {}) };
       yield this.noted(section, place.root, { ...file, ...block });
     }
   }
@@ -128,10 +128,7 @@ export class Judging {
    * A build that was named by itself brings the files it is made of: a slip in them is a slip of the build. Any other
    * brings those of them that could not be read.
    */
-  private async *filesOf(
-    { place, house, reads, pathOf }: LoadedFile,
-    brings: boolean,
-  ): AsyncGenerator<CheckRun> {
+  private async *filesOf({ place, house, reads, pathOf }: LoadedFile, brings: boolean): AsyncGenerator<CheckRun> {
     const parts = [...reads.values()].flatMap((doc) => (doc?.kind === 'part' || doc?.kind === 'known' ? [doc] : []));
     const used = parts.sort((a, b) => (a.name < b.name ? -1 : 1));
     for (const doc of house.doc ? [house.doc, ...used] : used) {

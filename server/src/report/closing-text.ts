@@ -37,7 +37,7 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
   };
   const { unknown } = tally.findings;
   const lighter = tally.lighterThan(from);
-  const { accepted: weighed, notMended, cut, known } = tally;
+  const { accepted: weighed, notMended, cut, known, recorded, cleared } = tally;
   hint(
     notRead,
     () => language.word('1 file or check could not be read or run.'),
@@ -62,6 +62,16 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
     accepted ? 0 : weighed,
     () => language.word('1 finding is accepted; --accepted shows it.'),
     () => language.words`${weighed} findings are accepted; --accepted shows them.`,
+  );
+  hint(
+    accepted ? 0 : recorded,
+    () => language.word('1 finding is known and let stand; --accepted shows it.'),
+    () => language.words`${recorded} findings are known and let stand; --accepted shows them.`,
+  );
+  hint(
+    cleared,
+    () => language.word('1 known finding is found no more; recording anew drops it.'),
+    () => language.words`${cleared} known findings are found no more; recording anew drops them.`,
   );
   hint(
     notMended,

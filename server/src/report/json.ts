@@ -10,7 +10,7 @@ import type { ProvenFix } from '../core/judge/prove';
 import { CAUTIONS, type CautionId } from '../core/trade/cautions';
 import { isBounded, type Figure, type Missing } from '../core/figures/figure';
 import { excessOf, weighedValue, type Measure } from '../core/figures/measure';
-import { relatedTo, type Finding } from '../core/judge/finding';
+import { relatedTo, type Finding, type KnownBy } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
 import { workingOf, type Step } from '../core/judge/working-steps';
 import type { SourceLocation } from '../core/parts/doc';
@@ -123,9 +123,12 @@ export function findingJson(finding: Finding, look: FormatOptions): object {
       : {}),
     ...(finding.measure ? { excess: excessJson(finding.measure) } : {}),
     ...(finding.accepted ? { accepted: finding.accepted } : {}),
+    ...(finding.known ? { known: knownJson(finding.known) } : {}),
     ...(look.working ? { working: workingOf(finding).map((step) => stepJson(step, look)) } : {}),
   };
 }
+
+const knownJson = ({ state, by, until }: KnownBy): object => ({ state, by, until });
 
 /** By how much a finding is broken: the amount that an acceptance weighs. */
 function excessJson(measure: Measure): object {
@@ -193,6 +196,8 @@ export function runJson(
     regraded: [...tally.settings.regraded].sort().map(([id, grade]) => ({ id, grade })),
     accepted: tally.accepted,
     known: tally.known,
+    recorded: tally.recorded,
+    recordedCleared: tally.cleared,
     lighter: tally.lighterThan(look.from),
     pastMost: tally.cut,
     fixesNotSought: tally.notMended,

@@ -19,6 +19,8 @@ export interface Section {
   readonly doc: Doc;
   /** What the build is called. */
   readonly title?: string;
+  /** Of a guide’s fenced block: which it is, from one. */
+  readonly block?: number;
   readonly judgement: Judgement;
   /** For a build: the settings it was judged by. */
   readonly settings?: WorkspaceConfig;

@@ -13,6 +13,9 @@ export class Tally {
   /** Findings by grade, those left out that a build accepts. */
   readonly findings: Record<Grade, number> = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0 };
   accepted = 0;
+  /** Findings let stand by a file of known findings, and records there that nothing found answers to any more. */
+  recorded = 0;
+  cleared = 0;
   /** Findings past the most that are listed of one file. */
   cut = 0;
   /** Findings left out, since they stood before the change that is looked at. */
@@ -37,7 +40,10 @@ export class Tally {
       this.found.add(finding.check);
       if (finding.check.unread) this.unread++;
     }
-    this.accepted += judgement.findings.length - open.length;
+    const recorded = judgement.findings.filter(({ known, accepted }) => known && accepted).length;
+    this.recorded += recorded;
+    this.cleared += judgement.cleared?.length ?? 0;
+    this.accepted += judgement.findings.length - open.length - recorded;
     this.cut += Math.max(0, judgement.findings.length - mostListed);
     for (const answer of ['held', 'broken', 'unknown', 'unasked'] as const)
       this.checks[answer] += judgement.counts[answer];

@@ -8,6 +8,7 @@ import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import type { Language } from '../core/words/language';
 import { block, columns, padded, safe, withRight } from './layout';
+import { knownWords } from './known-words';
 import { lineOf, listed, type Fixes, type FormatOptions, type Section } from './section';
 import { workingText } from './working-text';
 
@@ -50,7 +51,7 @@ function findingText(
   cautioned: Cautioned,
 ): string {
   const { subject, underline, grade } = finding;
-  const word = finding.accepted ? 'accepted' : grade;
+  const word = finding.accepted ? (finding.known ? 'known' : 'accepted') : grade;
   const head =
     `  ${toned(padded(word, sentences - 2), tones[grade], look)}${safe(lineOf(underline, look))} ` +
     `  ${safe(subject)}`;
@@ -62,6 +63,7 @@ function findingText(
       ...block(look.language.word(title), sentences, `  ${look.language.word(givesWay ? 'give way' : 'mend')}`),
     );
   if (finding.accepted) lines.push(...acceptedText(finding, grade, look.language));
+  else if (finding.known) lines.push(...block(knownWords(finding.known, look.language), sentences));
   if (finding.caution && !finding.accepted)
     lines.push(...cautionOnce(finding.caution, finding.id, cautioned, look.language));
   const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
@@ -69,12 +71,15 @@ function findingText(
   return lines.join('\n');
 }
 
-function acceptedText({ accepted }: Finding, grade: Grade, language: Language): string[] {
+function acceptedText({ accepted, known }: Finding, grade: Grade, language: Language): string[] {
   const until = accepted?.until ? language.words` Until ${accepted.until}.` : '';
   const upTo = accepted?.atMost ? language.words` up to ${accepted.atMost}` : '';
   const by = accepted?.by ? language.words` By ${accepted.by}.` : '';
+  const { because } = accepted!;
   return block(
-    language.words`A ${grade} finding, accepted${upTo} because: ${accepted!.because}${by}${until}`,
+    known
+      ? language.words`A ${grade} finding, known${upTo}. ${because}${by}${until}`
+      : language.words`A ${grade} finding, accepted${upTo} because: ${because}${by}${until}`,
     sentences,
   );
 }

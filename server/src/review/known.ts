@@ -28,7 +28,7 @@ export function withKnown(
     fingerprint: prints.get(finding)!,
   }));
   const { pairs, gone } = matchFindings(counting, found);
-  const by = new Map(pairs.map(([record, { finding }]) => [finding, { record, state: stateOf(record, finding, today) }]));
+  const by = new Map(pairs.map(([record, { finding }]) => [finding, knownBy(record, finding, today)]));
   return {
     ...judgement,
     findings: judgement.findings.map((finding) => marked(finding, by.get(finding))),
@@ -38,8 +38,15 @@ export function withKnown(
 
 function marked(finding: Finding, known: KnownBy | undefined): Finding {
   if (!known || finding.grade === 'harm' || finding.check.unread || finding.accepted) return finding;
-  return known.state === 'counts' ? { ...finding, known, accepted: asAccepted(known.record) } : { ...finding, known };
+  return known.state === 'counts' ? { ...finding, known, accepted: asAccepted(known.record!) } : { ...finding, known };
 }
+
+const knownBy = (record: KnownFinding, finding: Finding, today: string): KnownBy => ({
+  state: stateOf(record, finding, today),
+  by: record.by,
+  until: record.until,
+  record,
+});
 
 function stateOf(record: KnownFinding, { grade, measure }: Finding, today: string): KnownBy['state'] {
   const isWorse = grades.indexOf(grade) < grades.indexOf(record.grade);

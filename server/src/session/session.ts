@@ -228,7 +228,10 @@ export class Session {
   /** Whether nothing has changed that a judgement rests on. */
   holds(judged: AnalyzedFile): boolean {
     const open = this.texts.open.get(judged.place.path);
-    if (judged.version !== (open?.version ?? null) || ((judged.build || judged.known.length > 0) && judged.judgedOn !== this.options.today()))
+    if (
+      judged.version !== (open?.version ?? null) ||
+      ((judged.build || judged.known.length > 0) && judged.judgedOn !== this.options.today())
+    )
       return false;
     for (const [path, doc] of judged.reads) if (!this.texts.isCurrent(path, doc)) return false;
     return true;

@@ -68,8 +68,10 @@ class Walk {
     const kind = kindOfFile(found.name);
     if (kind) return void this.take({ root: found.root, name: found.name, kind, named: true });
     this.troubles.push(
-      troubleAt(path, 'is none of the files that are checked: NAME.pcbuild.yaml, MODEL.part.yaml, fettle.yaml, ' +
-          'NAME.known.yaml.'),
+      troubleAt(
+        path,
+        'is none of the files that are checked: NAME.pcbuild.yaml, MODEL.part.yaml, fettle.yaml, ' + 'NAME.known.yaml.',
+      ),
     );
   }
 

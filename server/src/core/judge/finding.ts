@@ -28,8 +28,11 @@ export interface Accepted {
  * finding is `worse` than what was recorded.
  */
 export interface KnownBy {
-  readonly record: KnownFinding;
   readonly state: 'counts' | 'past' | 'worse';
+  readonly by: string;
+  readonly until: string;
+  /** Absent where it was recorded just now. */
+  readonly record?: KnownFinding;
 }
 
 export interface Finding extends Target {

@@ -1,0 +1,165 @@
+// `fettle check --record-known`: what a run finds, written down as known.
+import { knownFindings, type KnownFinding } from '../core/build/known-findings';
+import { WorkspaceConfig } from '../core/build/workspace-config';
+import type { Grade } from '../core/manifest/house-file';
+import { Doc, kindOfFile } from '../core/parts/doc';
+import { houseName, isTrouble, staysBelow, within } from '../host/host';
+import { knownFileText } from '../report/known-file';
+import { plural, safe } from '../report/layout';
+import { Recording, type Answering } from '../review/recording';
+import type { CheckRun } from './judged';
+import { openOutput } from './output';
+import { Refusal, type World } from './world';
+
+interface Options {
+  readonly recordKnown?: string;
+  readonly by?: string;
+  readonly until?: string;
+  readonly from?: Grade;
+  readonly onlyNew?: string;
+  readonly settingsFrom?: string;
+}
+
+/** Where the record lies: its workspace’s root, its name below that, and what it says so far. */
+interface Place {
+  readonly root: string;
+  readonly name: string;
+  readonly before: readonly KnownFinding[];
+  readonly isNew: boolean;
+}
+
+/** @throws Refusal where the options do not go together, or the file cannot be one of known findings. */
+export async function recordingFor(options: Options, on: string, world: World): Promise<KnownRun | undefined> {
+  const { recordKnown: file, by, until } = options;
+  if (file === undefined) {
+    if (by !== undefined || until !== undefined) throw new Refusal('--by and --until go with --record-known.');
+    return undefined;
+  }
+  if (options.onlyNew !== undefined || options.settingsFrom !== undefined)
+    throw new Refusal('--record-known records all that stands here: leave out --only-new and --settings-from.');
+  const place = await placeOf(file, world);
+  const answering = answeringOf(by, until, on);
+  if (place.isNew && !answering)
+    throw new Refusal(
+      `${file}: nothing is recorded yet; say by --by WHO and --until DAY who lets it stand until when.`,
+    );
+  return new KnownRun(file, place, new Recording(place.before, answering, options.from ?? 'note', on), world);
+}
+
+function answeringOf(by: string | undefined, until: string | undefined, on: string): Answering | undefined {
+  if (by === undefined && until === undefined) return undefined;
+  if (!by?.trim()) throw new Refusal('--until goes with --by WHO: nothing is let stand without a name.');
+  if (until === undefined) throw new Refusal('--by goes with --until DAY: nothing is let stand for ever.');
+  if (until <= on) throw new Refusal(`--until ${until}: that day has come; name a later one.`);
+  return { by: by.trim(), until };
+}
+
+async function placeOf(file: string, { host }: World): Promise<Place> {
+  if (kindOfFile(file) !== 'known') throw new Refusal(`${file}: expected a name that ends in .known.yaml.`);
+  const path = file.replaceAll('\\', '/');
+  const found = await host.find(file);
+  const folder = isTrouble(found)
+    ? await host.find(path.includes('/') ? path.slice(0, path.lastIndexOf('/')) || '/' : '.')
+    : found;
+  if (isTrouble(folder)) throw new Refusal(`${file}: ${folder.trouble}`);
+  const name = isTrouble(found) ? within(folder.name, path.slice(path.lastIndexOf('/') + 1)) : found.name;
+  if (!staysBelow(name)) throw new Refusal(`${file}: expected a path of a file in the workspace.`);
+  const text = isTrouble(found) ? undefined : await host.read(folder.root, name);
+  if (isTrouble(text)) throw new Refusal(`${file}: ${text.trouble}`);
+  const doc = new Doc(name, 'known', text ?? '');
+  if (doc.parsed.problems.length > 0)
+    throw new Refusal(`${file}: cannot be read whole, so recording would lose what it says; mend it first.`);
+  return { root: folder.root, name, before: knownFindings(doc), isNew: text === undefined };
+}
+
+export class KnownRun {
+  private elsewhere = 0;
+  private harm = 0;
+
+  constructor(
+    private readonly file: string,
+    private readonly place: Place,
+    private readonly recording: Recording,
+    private readonly world: World,
+  ) {}
+
+  /** The record’s path, as hosts name it. */
+  get path(): string {
+    return this.world.host.pathIn(this.place.root, this.place.name);
+  }
+
+  /** The run with what is known of it by now. */
+  taken(run: CheckRun): CheckRun {
+    const { section, root } = run;
+    const { doc, block, build, judgement } = section;
+    if (doc.kind === 'known') return run;
+    if (root !== this.place.root) {
+      this.elsewhere++;
+      return run;
+    }
+    this.harm += judgement.findings.filter(({ grade, accepted }) => grade === 'harm' && !accepted).length;
+    return {
+      ...run,
+      section: { ...section, judgement: this.recording.take({ file: doc.name, block, build, judgement }) },
+    };
+  }
+
+  /** Writes the record, unless something was not read: what was not looked at would be lost. */
+  async done(paths: readonly string[], isTroubled: boolean): Promise<void> {
+    const { file, world, recording } = this;
+    if (isTroubled)
+      return void world.err(`fettle: ${safe(file)}: nothing is recorded, since not everything was read.\n`);
+    const gone = await this.gone(paths);
+    const text = knownFileText(recording.records((name) => gone.has(name)));
+    if (new Doc(this.place.name, 'known', text).parsed.problems.length > 0)
+      throw new Refusal(
+        `${file}: so many findings are more than one file holds; record each folder in one of its own.`,
+      );
+    const output = openOutput(world, file);
+    try {
+      output.write(text);
+      output.done();
+    } finally {
+      output.drop();
+    }
+    world.err(
+      this.summary()
+        .map((line) => `fettle: ${safe(line)}\n`)
+        .join(''),
+    );
+    if (!(await this.isNamed()))
+      world.err(`fettle: ${safe(`so that it counts, fettle.yaml is to say: known: [${this.place.name}]`)}\n`);
+  }
+
+  private summary(): string[] {
+    const { taken, kept, dropped, open } = this.recording.counts;
+    const counts = `${plural(taken, 'finding', 'findings')} taken in, ${kept} kept, ${dropped} dropped`;
+    return [
+      `${this.file}: ${counts}.`,
+      ...(open > 0 ? [`${plural(open, 'finding stays', 'findings stay')} open: not recorded.`] : []),
+      ...(this.harm > 0 ? [`${plural(this.harm, 'finding', 'findings')} of harm: never recorded.`] : []),
+      ...(this.elsewhere > 0
+        ? [`${plural(this.elsewhere, 'file', 'files')} of other workspaces: record each in a file of its own.`]
+        : []),
+    ];
+  }
+
+  /** The recorded files that are there no more, where the run went over the whole workspace. */
+  private async gone(paths: readonly string[]): Promise<ReadonlySet<string>> {
+    const { host } = this.world;
+    const { root, before } = this.place;
+    const gone = new Set<string>();
+    for (const path of paths) {
+      const found = await host.find(path);
+      if (isTrouble(found) || found.kind !== 'folder' || found.root !== root || found.name !== '') continue;
+      for (const { file } of before) if (isTrouble(await host.find(host.pathIn(root, file)))) gone.add(file);
+    }
+    return gone;
+  }
+
+  private async isNamed(): Promise<boolean> {
+    const { root, name } = this.place;
+    const text = await this.world.host.read(root, houseName);
+    return typeof text === 'string' && new WorkspaceConfig(new Doc(houseName, 'house', text)).knownFiles.includes(name);
+  }
+}
