@@ -1,8 +1,19 @@
 // A history of commits as a workshop makes them, and what each is said to do to the builds.
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openRevision } from '../../server/src/host/git';
-import { isTrouble, type Host } from '../../server/src/host/host';
-import { altersAnything, type Comparison } from '../../server/src/review/comparison';
+import type { AddressedHost } from '../../server/src/host/addressed';
+import {
+  isTrouble,
+  type Awaitable,
+  type FoundPath,
+  type Host,
+  type Listed,
+  type ReadError,
+} from '../../server/src/host/host';
+import { altersAnything, isBrought, type Comparison } from '../../server/src/review/comparison';
+import { Session } from '../../server/src/session/session';
+import { walk } from '../../server/src/session/walk';
+import { today } from '../support/bench';
 import { fettleAmong } from '../support/command';
 import { Repository } from '../support/repository';
 
@@ -307,4 +318,111 @@ it.each(commits.map(({ says, told }, i) => ({ says, told, i })))('$says', async 
 it('holds at least 25 commits, and says nothing of a commit against itself', async () => {
   expect(commits.length).toBeGreaterThanOrEqual(25);
   expect(altersAnything(await compared(ids[3]!, ids[3]!))).toBe(false);
+});
+
+/** A revision with a few texts of our own laid over it. */
+class Overlaid implements AddressedHost {
+  constructor(
+    private readonly under: Host,
+    private readonly over: ReadonlyMap<string, (text: string) => string>,
+  ) {}
+  find(path: string): Awaitable<FoundPath | ReadError> {
+    return this.under.find(path);
+  }
+  list(root: string, folder: string): Awaitable<readonly Listed[] | ReadError | undefined> {
+    return this.under.list(root, folder);
+  }
+  read(root: string, name: string): Awaitable<string | ReadError | undefined> {
+    const text = this.under.read(root, name) as string | ReadError | undefined;
+    const own = this.over.get(name);
+    return own ? own(typeof text === 'string' ? text : '') : text;
+  }
+  pathIn(root: string, name: string): string {
+    return this.under.pathIn(root, name);
+  }
+  shown(root: string, name: string): string {
+    return this.under.shown(root, name);
+  }
+  pathOf(uri: string): string {
+    return uri.replace('git:', '');
+  }
+  uriOf(path: string): string {
+    return `git:${path}`;
+  }
+}
+
+interface Checked {
+  readonly files: readonly {
+    readonly file: string;
+    readonly findings: readonly { readonly id: string; readonly path: string; readonly accepted?: object }[];
+  }[];
+}
+const everything = ['--from', 'unknown'];
+const openIn = ({ files }: Checked): string[] =>
+  files
+    .flatMap(({ file, findings }) =>
+      findings.filter(({ accepted }) => !accepted).map(({ id, path }) => `${file} ${id} ${path}`),
+    )
+    .sort();
+const checkedAt = async (files: Host, ...words: string[]): Promise<string[]> =>
+  openIn(
+    JSON.parse(
+      (await fettleAmong(revisions, files, 'check', '--format', 'json', ...everything, ...words)).out,
+    ) as Checked,
+  );
+
+/** A revision as it stands with what another left as known. */
+async function withRecordOf(from: string, to: string): Promise<Overlaid> {
+  const named = (text: string): string => `${text}known: [old.known.yaml]\n`;
+  const words = ['check', '--record-known', 'old.known.yaml', '--by', 'bench', '--until', '2099-01-01'];
+  const { files } = await fettleAmong({}, revisions[from]!, ...words, ...everything);
+  const record = files.get('old.known.yaml')!;
+  return new Overlaid(
+    revisions[to]!,
+    new Map([
+      ['fettle.yaml', named],
+      ['old.known.yaml', () => record],
+    ]),
+  );
+}
+
+/** What an editor shows of every file, each opened in turn. */
+async function editorView(host: Overlaid): Promise<string[]> {
+  const session = new Session({ hostFor: () => host, today: () => today });
+  const { files } = await walk(host, ['.']);
+  const shown = await Promise.all(
+    files.map(async ({ root, name }) => {
+      const judged = await session.judge(host.uriOf(host.pathIn(root, name)));
+      const open = judged?.judgement.findings.filter(({ accepted }) => !accepted) ?? [];
+      return open.map(({ id, subject }) => `${host.shown(root, name)} ${id} ${subject}`);
+    }),
+  );
+  return shown.flat().sort();
+}
+
+/** Changes of one commit and of several at once. */
+const spans = [
+  [1, 2],
+  [9, 10],
+  [13, 14],
+  [23, 24],
+  [0, 3],
+  [5, 24],
+];
+
+it.each(spans)('the same is new to a check, a comparison and an editor, from commit %i to %i', async (i, j) => {
+  const [from, to] = [ids[i]!, ids[j]!];
+  const brought = (await compared(from, to)).files
+    .flatMap(({ file, findings }) =>
+      findings
+        .filter((change) => isBrought(change) && !change.after!.accepted)
+        .map(({ after }) => `${file} ${after!.id} ${after!.subject}`),
+    )
+    .sort();
+  const known = await withRecordOf(from, to);
+  expect(await checkedAt(revisions[to]!, '--only-new', from)).toEqual(brought);
+  expect(await checkedAt(known)).toEqual(brought);
+  expect(await editorView(known)).toEqual(brought);
+  if (['a part renamed', 'a drive renamed', 'a build moved'].includes(commits[i]!.says) && j === i! + 1)
+    expect(brought).toEqual([]);
 });

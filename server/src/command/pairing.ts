@@ -1,4 +1,5 @@
-// Pairs the files of two sides: by path, and what stands on one side alone with what was moved or renamed.
+// Pairs the files of two sides: by path, and what stands on one side alone with what was moved or renamed: what keeps
+// most lines, else its name or what its build is called.
 import { isTrouble } from '../host/host';
 import { fileRef } from '../session/texts';
 import type { Side, SideFile, SideFiles } from './sides';
@@ -49,7 +50,12 @@ async function movedAmong(
     gone
       .filter(({ kind }) => kind === file.kind && kind !== 'house')
       .map((from) => ({ file, from, share: shareOf(linesBefore.get(from)!, linesAfter.get(file)!) }))
-      .filter(({ share }) => share >= leastAlike),
+      .filter(
+        ({ from, share }) =>
+          share >= leastAlike ||
+          lastOf(from) === lastOf(file) ||
+          isCalledAlike(file, linesBefore.get(from)!, linesAfter.get(file)!),
+      ),
   );
   likely.sort((a, b) => b.share - a.share);
   const moved = new Map<SideFile, SideFile>();
@@ -73,6 +79,14 @@ async function linesIn({ host, loader }: Side, files: readonly SideFile[]): Prom
     all.set(file, new Set(lines.filter((line) => line !== '')));
   }
   return all;
+}
+
+const lastOf = ({ key }: SideFile): string => key.slice(key.lastIndexOf('/') + 1);
+
+/** Whether two builds bear one name, as a whole line says it. */
+function isCalledAlike({ kind }: SideFile, before: Lines, after: Lines): boolean {
+  const title = kind === 'build' ? [...before].find((line) => line.startsWith('build:')) : undefined;
+  return title !== undefined && after.has(title);
 }
 
 /** The lines in common as a share of the longer. */

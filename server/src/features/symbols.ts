@@ -48,7 +48,13 @@ export const blockSymbols = ({ blocks }: Guide): DocumentSymbol[] =>
     };
   });
 
-const wordOf: Readonly<Record<DocKind, string>> = { build: 'build', part: 'part', house: 'settings', guide: 'guide' };
+const wordOf: Readonly<Record<DocKind, string>> = {
+  build: 'build',
+  part: 'part',
+  house: 'settings',
+  known: 'known findings',
+  guide: 'guide',
+};
 
 /** Symbols as a list, for clients that know no tree. */
 export function flatSymbols(these: readonly DocumentSymbol[], uri: string): SymbolInformation[] {

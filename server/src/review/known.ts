@@ -8,8 +8,8 @@ import { amountsOf, growth } from './growth';
 import { matchFindings } from './match';
 
 /**
- * The judgement with what is known of it: such a finding is accepted by the record that speaks of it, unless it is worse
- * than that, the record’s day is past, it could hurt someone, or it says that something was not read.
+ * The judgement with what is known of it: such a finding is accepted by the record that speaks of it, unless it is
+ * worse than that, the record’s day is past, it could hurt someone, or it says that something was not read.
  */
 export function withKnown(
   judgement: Judgement,

@@ -76,8 +76,8 @@ function docAt(name: string, { place, alsoKnown, textOf, isPending, isTroubled, 
 function isKnownFile(name: string, { tell }: RecordReader): boolean {
   if (staysBelow(name) && kindOfFile(name) === 'known') return true;
   tell(
-    `names ${JSON.stringify(name)} as a file of known findings, which is not read; expected a path below it that ends ` +
-      'in .known.yaml.',
+    `names ${JSON.stringify(name)} as a file of known findings, which is not read; expected a path below it that ` +
+      'ends in .known.yaml.',
   );
   return false;
 }

@@ -56,8 +56,8 @@ export class Loader {
   private readonly plainHouse = new WorkspaceConfig();
 
   /**
-   * `today` gives the day that counts as today, as `2026-11-25`; `alsoKnown` a file of known findings that counts though
-   * no settings name it, by its path.
+   * `today` gives the day that counts as today, as `2026-11-25`; `alsoKnown` a file of known findings that counts
+   * though no settings name it, by its path.
    */
   constructor(
     readonly today: () => string,

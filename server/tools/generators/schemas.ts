@@ -65,7 +65,8 @@ const collect = (field: Field): void => {
   if (field.type === 'list' || field.type === 'named') collect(field.of as Field);
   if (field.type === 'group') for (const one of Object.values(field.fields)) collect(one as Field);
 };
-for (const table of [buildFile, houseFile, knownFile, ...Object.values(kinds), ...Object.values(roles).map((role) => role.fields)])
+const tables = [buildFile, houseFile, knownFile, ...Object.values(kinds)];
+for (const table of [...tables, ...Object.values(roles).map((role) => role.fields)])
   for (const field of Object.values(table)) collect(field as Field);
 
 /** A word of the writer’s own, or another spelling of one of the choices. */

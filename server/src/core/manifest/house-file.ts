@@ -45,8 +45,8 @@ export const houseFile = {
   currency: text('The currency of the house.', 'EUR'),
   known: list(
     text('A file whose name ends in `.known.yaml`, by its path below this one.', 'old.known.yaml'),
-    'Files of known findings, as `fettle check --record-known` writes them: what stands in them is let stand until its ' +
-      'day, harm never.',
+    'Files of known findings, as `fettle check --record-known` writes them: what stands in them is let stand until ' +
+      'its day, harm never.',
     '[old.known.yaml]',
   ),
 } as const;

@@ -25,8 +25,8 @@ export default knownCheck({
   grade: 'shortfall',
   what: 'Every known finding says what it is, who lets it stand and until when, and none is of grade harm.',
   why:
-    'An entry that lacks any of these lets nothing stand: what nobody answers for and no day ends would stay for ever, ' +
-    'and harm is weighed in its build, by a name.',
+    'An entry that lacks any of these lets nothing stand: what nobody answers for and no day ends would stay for ' +
+    'ever, and harm is weighed in its build, by a name.',
   source: 'the format’s own rule',
   examples: [
     {
