@@ -18,6 +18,7 @@ interface Options {
   readonly from?: Grade;
   readonly onlyNew?: string;
   readonly settingsFrom?: string;
+  readonly stdin?: true;
 }
 
 /** Where the record lies: its workspace’s root, its name below that, and what it says so far. */
@@ -35,8 +36,10 @@ export async function recordingFor(options: Options, on: string, world: World): 
     if (by !== undefined || until !== undefined) throw new Refusal('--by and --until go with --record-known.');
     return undefined;
   }
-  if (options.onlyNew !== undefined || options.settingsFrom !== undefined)
-    throw new Refusal('--record-known records all that stands here: leave out --only-new and --settings-from.');
+  if (options.onlyNew !== undefined || options.settingsFrom !== undefined || options.stdin)
+    throw new Refusal(
+      '--record-known records all that stands here: leave out --only-new, --settings-from and --stdin.',
+    );
   const place = await placeOf(file, world);
   const answering = answeringOf(by, until, on);
   if (place.isNew && !answering)
