@@ -7,6 +7,7 @@ import { houseName, isTrouble, staysBelow, within } from '../host/host';
 import { knownFileText } from '../report/known-file';
 import { plural, safe } from '../report/layout';
 import { Recording, type Answering } from '../review/recording';
+import { fileRef, Texts } from '../session/texts';
 import type { CheckRun } from './judged';
 import { openOutput } from './output';
 import { Refusal, type World } from './world';
@@ -67,12 +68,11 @@ async function placeOf(file: string, { host }: World): Promise<Place> {
   if (isTrouble(folder)) throw new Refusal(`${file}: ${folder.trouble}`);
   const name = isTrouble(found) ? within(folder.name, path.slice(path.lastIndexOf('/') + 1)) : found.name;
   if (!staysBelow(name)) throw new Refusal(`${file}: expected a path of a file in the workspace.`);
-  const text = isTrouble(found) ? undefined : await host.read(folder.root, name);
-  if (isTrouble(text)) throw new Refusal(`${file}: ${text.trouble}`);
-  const doc = new Doc(name, 'known', text ?? '');
-  if (doc.parsed.problems.length > 0)
+  const doc = isTrouble(found) ? undefined : await new Texts().read(fileRef(host, folder.root, name));
+  if (isTrouble(doc)) throw new Refusal(`${file}: ${doc.trouble}`);
+  if (doc && doc.parsed.problems.length > 0)
     throw new Refusal(`${file}: cannot be read whole, so recording would lose what it says; mend it first.`);
-  return { root: folder.root, name, before: knownFindings(doc), isNew: text === undefined };
+  return { root: folder.root, name, before: doc ? knownFindings(doc) : [], isNew: doc === undefined };
 }
 
 export class KnownRun {
@@ -162,7 +162,7 @@ export class KnownRun {
 
   private async isNamed(): Promise<boolean> {
     const { root, name } = this.place;
-    const text = await this.world.host.read(root, houseName);
-    return typeof text === 'string' && new WorkspaceConfig(new Doc(houseName, 'house', text)).knownFiles.includes(name);
+    const house = await new Texts().read(fileRef(this.world.host, root, houseName));
+    return house instanceof Doc && new WorkspaceConfig(house).knownFiles.includes(name);
   }
 }

@@ -33,7 +33,7 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
   return { files: [...files.values()].sort((a, b) => (shown(a) < shown(b) ? -1 : 1)), troubles };
 }
 
-/** How others come to rest on a file: on settings and what they name all do, on a part or a build those that name it. */
+/** How others come to rest on a file: on settings and records all do, on a part or a build those that name it. */
 async function usedAs(host: Host, loader: Loader, { root, name, kind }: Ours): Promise<RestsOn | undefined> {
   const path = host.pathIn(root, name);
   if (kind === 'house' || kind === 'known') return { path };
