@@ -1,7 +1,7 @@
 // The builds and guides that rest on files which someone named: a part file or settings are judged by what they make of
 // the builds that use them, and a build comes with the guides that name it.
 import { partNameAt } from '../core/parts/part-name';
-import { isTrouble, type Host } from '../host/host';
+import { isTrouble, within, type Host } from '../host/host';
 import { partsFolders, type Loader } from './loader';
 import { fileRef } from './texts';
 import { walk, type Ours, type RestsOn, type Walked } from './walk';
@@ -22,11 +22,13 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
     const all = await walk(host, [folder], undefined, isRoot);
     troubles.push(...all.troubles);
     const ofBuilds = restsOn.filter(({ isBuild }) => !isBuild);
-    for (const { named: _, ...file } of all.files) {
-      const path = host.pathIn(file.root, file.name);
+    for (const found of all.files) {
+      // Beside a file that lies in no workspace, all goes by the root that the file goes by.
+      const name = isRoot ? found.name : within(folderIn(of.name), found.name);
+      const file = isRoot ? found : { ...found, root: of.root, name };
+      const path = host.pathIn(file.root, name);
       const own = file.kind === 'guide' ? restsOn : file.kind === 'build' ? ofBuilds : [];
-      if (own.length > 0 && (!isRoot || file.root === of.root) && !files.has(path))
-        files.set(path, { ...file, named: false, restsOn: own });
+      if (own.length > 0 && file.root === of.root && !files.has(path)) files.set(path, { ...file, restsOn: own });
     }
   }
   const shown = (file: Ours): string => host.shown(file.root, file.name);
@@ -53,8 +55,10 @@ async function folderOf(host: Host, { root, name, kind }: Ours): Promise<string 
   if (kind !== 'build') return whole;
   const found = await host.find(host.pathIn(root, name));
   if (isTrouble(found)) return undefined;
-  return found.isMarked ? whole : host.pathIn(root, name.slice(0, Math.max(0, name.lastIndexOf('/'))));
+  return found.isMarked ? whole : host.pathIn(root, folderIn(name));
 }
+
+const folderIn = (name: string): string => name.slice(0, Math.max(0, name.lastIndexOf('/')));
 
 /** Whether a text can name one of the files: read over, so that few need be judged to know it. */
 export function mayRestOn(text: string, restsOn: readonly RestsOn[]): boolean {

@@ -1,5 +1,6 @@
 // Cautions that belong before a marked step and do not stand there.
 import type { Guide } from '../../guide/guide';
+import { cautionMoved, cautionPut } from '../../guide/step-blocks';
 import type { MarkedCaution, MarkedStep } from '../../guide/ties';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
@@ -9,8 +10,15 @@ import { weaker } from '../../trade/caution-words';
 import { STEP_CAUTIONS } from '../../trade/steps';
 import type { SignalWord } from '../../trade/signal-words';
 import { guideCheck } from '../check';
-import { outcome } from '../kit';
+import { outcome, type TextFix } from '../kit';
+import { cautionWords } from '../page';
 import { inGuide, numbered } from './guide-kit';
+
+/** A caution under its word, in the standard’s order. */
+function inFull(id: CautionId): string {
+  const { word, sentences } = cautionWords(id)!;
+  return `**${word}** ${sentences.join(' ')}`;
+}
 
 export default guideCheck({
   id: 'guide-caution-missing',
@@ -37,7 +45,18 @@ parts:
 #                    ^^^^^^^^^^^^^^^^
 2. <!-- fettle: step first start -->Start it.
 `,
-      instead: 'Write the caution before the step, with its mark: `<!-- fettle: caution coin-cell -->**WARNING** …`.',
+      mended: `
+~~~pcbuild
+parts:
+  board: {}
+~~~
+
+> <!-- fettle: caution coin-cell -->
+> ${inFull('coin-cell')}
+
+1. <!-- fettle: step change coin cell -->Change the cell of the clock.
+2. <!-- fettle: step first start -->Start it.
+`,
     },
   ],
   test(guide, report) {
@@ -61,6 +80,7 @@ parts:
                     ${word}.`
                 : sentence`Before ${step.says} belongs the caution ${id}, ${word}: ${hazard}`,
             caution: id,
+            fixes: () => [before.length > 0 ? raised(guide, before[0]!, id) : brought(guide, step, id)],
             ...(word === 'NOTICE' ? { grade: 'shortfall' as const } : {}),
           }),
         );
@@ -68,6 +88,36 @@ parts:
     }
   },
 });
+
+/** The signal word of a caution as it has to be. */
+function raised({ doc }: Guide, { prose }: MarkedCaution, id: CautionId): TextFix | undefined {
+  const text = doc.text.slice(prose.start, prose.end);
+  const { word } = CAUTIONS[id];
+  const said = signalWord.exec(text);
+  const first = /[^\s>]/.exec(text);
+  if (!first) return undefined;
+  const start = prose.start + (said ?? first).index;
+  const edit = said
+    ? { span: { start, end: start + said[0].length }, text: word }
+    : { span: { start, end: start }, text: `**${word}** ` };
+  return { type: 'text', title: `Write ${word}`, doc, edits: [edit] };
+}
+
+/** The caution from behind its step, or written out in the words of the standard’s order. */
+function brought(guide: Guide, step: MarkedStep, id: CautionId): TextFix | undefined {
+  const late = guide.ties.cautions.find((one) => one.id === id);
+  const edits = late
+    ? cautionMoved(guide, late, step)
+    : cautionPut(guide, step, [`<!-- fettle: caution ${id} -->`, inFull(id)]);
+  return (
+    edits && {
+      type: 'text',
+      title: `${late ? 'Move' : 'Write'} the caution ${id} before ${step.says}`,
+      doc: guide.doc,
+      edits,
+    }
+  );
+}
 
 const holds = (said: SignalWord | undefined, word: SignalWord): boolean => said !== undefined && !weaker(said, word);
 

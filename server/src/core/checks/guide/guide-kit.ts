@@ -1,8 +1,11 @@
 // Places and changes in a guide, for checks that judge them.
+import type { Build } from '../../build/build';
+import { statedSteps } from '../../figures/steps';
 import type { Guide } from '../../guide/guide';
 import type { Marker } from '../../guide/markers';
-import type { Doc } from '../../parts/doc';
-import type { Span } from '../../text';
+import { stepMoved } from '../../guide/step-blocks';
+import { Doc } from '../../parts/doc';
+import { applyEdits, type Edit, type Span } from '../../text';
 import { outcome, target, type Outcome, type Reporter, type Target, type TextFix, type Words } from '../kit';
 
 /** A place of the guide; what it speaks of, told from others of its name by number. */
@@ -41,6 +44,7 @@ export function tellOfSteps(
     report(
       outcome(inGuide(guide, one.subject, step.span), one.truth, {
         broken: one.broken,
+        fixes: () => movesOf(guide, one),
         ...(one.open ? { open: one.open } : {}),
         ...(own ? { grade: own } : {}),
         ...(caution === undefined ? {} : { caution }),
@@ -48,3 +52,36 @@ export function tellOfSteps(
     );
   }
 }
+
+/** What moves a step in a build that has the guide’s steps, as moves of their lines in the guide. */
+function movesOf(guide: Guide, { fixes }: Outcome): TextFix[] {
+  const found = new Map<string, TextFix>();
+  for (const idea of fixes?.() ?? []) {
+    if (idea?.type !== 'text') continue;
+    const edits = moveOf(guide, idea);
+    const key = JSON.stringify(edits);
+    if (edits && !found.has(key)) found.set(key, { type: 'text', title: idea.title, doc: guide.doc, edits });
+  }
+  return [...found.values()];
+}
+
+function moveOf(guide: Guide, { doc, edits }: TextFix): readonly Edit[] | undefined {
+  const made = guide.stepsBuild;
+  if (!made || doc !== made.build.doc) return undefined;
+  const after = made.build.withText(new Doc(doc.name, doc.kind, applyEdits(doc.text, edits)), ['steps']);
+  const labels = (build: Build): Order => statedSteps(build).map(({ label }) => label);
+  const [old, now] = [labels(made.build), labels(after)];
+  const first = old.findIndex((label, i) => label !== now[i]);
+  const last = old.findLastIndex((label, i) => label !== now[i]);
+  if (first < 0 || old.length !== now.length) return undefined;
+  const [a, b] = [made.steps[first]!, made.steps[last]!];
+  if (isSame([old[last]!, ...old.slice(first, last)], now.slice(first, last + 1)))
+    return stepMoved(guide, b, 'before', a);
+  if (isSame([...old.slice(first + 1, last + 1), old[first]!], now.slice(first, last + 1)))
+    return stepMoved(guide, a, 'behind', b);
+  return undefined;
+}
+
+type Order = readonly string[];
+
+const isSame = (a: Order, b: Order): boolean => a.every((label, i) => label === b[i]);

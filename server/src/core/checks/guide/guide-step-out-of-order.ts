@@ -26,7 +26,18 @@ parts:
 #                    ^^^^^^^^^^^^^
 3. <!-- fettle: step first start -->Start it.
 `,
-      instead: 'Move the step, with its mark, before the one that needs it.',
+      mended: `
+~~~pcbuild
+parts:
+  board: {}
+  case: {}
+  supply: {}
+~~~
+
+1. <!-- fettle: step set standoffs -->Set the standoffs.
+2. <!-- fettle: step fit board -->Screw the board down.
+3. <!-- fettle: step first start -->Start it.
+`,
     },
   ],
   test(guide, report, ask) {
