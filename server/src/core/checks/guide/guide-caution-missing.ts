@@ -12,7 +12,7 @@ import type { SignalWord } from '../../trade/signal-words';
 import { guideCheck } from '../check';
 import { outcome, type TextFix } from '../kit';
 import { cautionWords } from '../page';
-import { inGuide, numbered } from './guide-kit';
+import { inGuide } from './guide-kit';
 
 /** A caution under its word, in the standard’s order. */
 function inFull(id: CautionId): string {
@@ -62,7 +62,6 @@ parts:
   test(guide, report) {
     const { build, doc, ties } = guide;
     if (!build) return;
-    const subject = numbered();
     const needed = cautionsOf(guide);
     const done = new Set<CautionId>();
     for (const step of ties.steps) {
@@ -73,7 +72,7 @@ parts:
         const before = ties.cautions.filter((one) => one.id === id && one.marker.span.start < step.marker.span.start);
         const said = before.map((one) => signalWordIn(doc.text, one)).find((one) => one !== undefined);
         report(
-          outcome(inGuide(guide, subject(`steps.${step.says}.${id}`), step.span), sure(holds(said, word)), {
+          outcome(inGuide(guide, `cautions.${id}`, step.span), sure(holds(said, word)), {
             broken: () =>
               before.length > 0
                 ? sentence`The caution ${id} before ${step.says} stands under ${said ?? 'no signal word'}; its word is
