@@ -7,6 +7,7 @@ import { buildNodes } from './build';
 import { inWords, limits, readTokens } from './limits';
 import { plainMessage } from './messages';
 import type { Parsed, Problem } from './nodes';
+import { readPlain } from './plain';
 
 // Reported by us in our own words, with the tag's node.
 const tagCodes = new Set(['TAG_RESOLVE_FAILED', 'BAD_COLLECTION_TYPE']);
@@ -18,6 +19,12 @@ const mostErrors = limits.syntaxProblems * 10;
  * several documents is read. Problems come in order of place, their spans inside the text.
  */
 export function parse(text: string): Parsed {
+  const root = readPlain(text);
+  return root ? { text, root, problems: [] } : parseAny(text);
+}
+
+/** The same by the library, whatever stands in the text. */
+export function parseAny(text: string): Parsed {
   const conflict = conflictIn(text);
   if (conflict) return { text, root: undefined, problems: [conflict] };
   const { tokens, extra, refused } = readTokens(text);
