@@ -5,6 +5,7 @@ import { WorkspaceConfig } from '../../server/src/core/build/workspace-config';
 import type { Candidates } from '../../server/src/core/judge/swaps';
 import { Guide } from '../../server/src/core/guide/guide';
 import { tiesOf } from '../../server/src/core/guide/ties';
+import { recordOf } from '../../server/src/core/machine/as-built';
 import { Doc, kindOfFile } from '../../server/src/core/parts/doc';
 
 /** The day on which every test takes place. */
@@ -29,7 +30,8 @@ export function bench(files: Iterable<{ readonly name: string; readonly text: st
   const parts = [...docs.values()]
     .filter((doc) => doc.kind === 'part')
     .map((doc) => ({ name: doc.name.replace(/^parts\//, '').replace(/\.part\.yaml$/, ''), doc }));
-  const build = own && new Build(own, find, house, today);
+  const record = [...docs.values()].find((doc) => doc.kind === 'asbuilt');
+  const build = own && new Build(own, find, house, today, record && recordOf(record));
   const guide = [...docs.values()].find((doc) => doc.kind === 'guide');
   const isNamed = guide && own && tiesOf(guide).build?.path === own.name;
   return {

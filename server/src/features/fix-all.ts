@@ -102,7 +102,7 @@ class FixAll {
 function judged(view: View, text: string): State {
   const doc = new Doc(view.doc.name, view.doc.kind, text);
   if (!view.build) return { doc, judgement: judgeFile(doc) };
-  const build = new Build(doc, view.build.find, view.build.house, view.build.today);
+  const build = new Build(doc, view.build.find, view.build.house, view.build.today, view.build.machine);
   return { doc, build, judgement: judgeBuild(build) };
 }
 

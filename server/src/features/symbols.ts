@@ -53,7 +53,9 @@ const wordOf: Readonly<Record<DocKind, string>> = {
   part: 'part',
   house: 'settings',
   known: 'known findings',
+  asbuilt: 'machine',
   guide: 'guide',
+  output: 'output',
 };
 
 /** Symbols as a list, for clients that know no tree. */

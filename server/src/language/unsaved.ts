@@ -31,7 +31,7 @@ export async function unsavedChanges(
     if (judged?.build) {
       const { build } = judged;
       const find = (name: string): Doc | undefined => (name === partName ? saved : build.find(name));
-      const before = judgeBuild(new Build(build.doc, find, build.house, build.today));
+      const before = judgeBuild(new Build(build.doc, find, build.house, build.today, build.machine));
       changes.push(changeBetween(before, judged.judgement));
     }
     await pause();

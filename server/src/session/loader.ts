@@ -1,13 +1,15 @@
 // Loads one file with every file that it rests on, and judges it: the one way in, for the server and the command alike.
 import { Build, type FindPart } from '../core/build/build';
 import type { KnownFinding } from '../core/build/known-findings';
+import { recordOf } from '../core/machine/as-built';
+import type { AsBuilt } from '../core/manifest/as-built';
 import { WorkspaceConfig } from '../core/build/workspace-config';
 import { Guide } from '../core/guide/guide';
 import { isTied, tiesOf } from '../core/guide/ties';
 import type { Judgement } from '../core/judge/finding';
 import { judgeBuild, judgeFile, judgeGuide } from '../core/judge/judge';
 import type { FencedDoc } from '../core/guide/fenced';
-import { kindOfFile, type Doc } from '../core/parts/doc';
+import { kindOfFile, recordName, type Doc } from '../core/parts/doc';
 import { partPath } from '../core/parts/part-name';
 import { houseName, isTrouble, nameFrom, staysBelow, type Awaitable, type Host } from '../host/host';
 import { withKnown } from '../review/known';
@@ -120,7 +122,7 @@ class LoadPass<H extends Host> {
     for (const folder of house.folders) if (!staysBelow(folder)) this.refuseFolder(folder);
     const folders = partsFolders(house);
     const find = (name: string): Doc | undefined => this.part(folders, name);
-    const build = doc.kind === 'build' ? new Build(doc, find, house, today) : undefined;
+    const build = doc.kind === 'build' ? new Build(doc, find, house, today, this.machine()) : undefined;
     const guide = doc.kind === 'guide' ? this.guide(doc, find, house, today) : undefined;
     const known = this.known(house, doc, build?.file.build.value);
     if (this.pending.length > 0) return undefined;
@@ -176,6 +178,13 @@ class LoadPass<H extends Host> {
       isTroubled: (name) => this.troubles.some((one) => one.name === name),
       tell: (trouble) => this.troubles.push({ name: houseName, trouble }),
     });
+  }
+
+  /** What the finished machine said of itself, where its record lies beside the build. */
+  private machine(): AsBuilt | undefined {
+    const name = recordName(this.place.name);
+    const record = name === undefined ? undefined : this.textOf(name);
+    return record && recordOf(record);
   }
 
   /** A guide with the build that its front matter names by its path from the guide’s own folder. */

@@ -7,6 +7,7 @@ import { unmarked, withoutFirstBreak } from '../../src/core/checks/page';
 import { Guide } from '../../src/core/guide/guide';
 import { judgeBuild, judgeFile, judgeGuide } from '../../src/core/judge/judge';
 import { provenFileFixes, provenFixes, provenGuideFixes } from '../../src/core/judge/prove';
+import { recordOf } from '../../src/core/machine/as-built';
 import { Doc, kindOfFile } from '../../src/core/parts/doc';
 import { applyEdits } from '../../src/core/text';
 
@@ -29,8 +30,9 @@ export function runExample(check: Check, example: Example): ExampleRun {
   );
   const find = (part: string): Doc | undefined => beside.get(`parts/${part}.part.yaml`);
   const house = new WorkspaceConfig(beside.get('fettle.yaml'));
+  const record = [...beside.values()].find((one) => one.kind === 'asbuilt');
   const guide = doc.kind === 'guide' ? new Guide(doc, find, house, exampleDay) : undefined;
-  const build = doc.kind === 'build' ? new Build(doc, find, house, exampleDay) : undefined;
+  const build = doc.kind === 'build' ? new Build(doc, find, house, exampleDay, record && recordOf(record)) : undefined;
   const judgement = guide ? judgeGuide(guide) : build ? judgeBuild(build) : judgeFile(doc, { today: exampleDay });
   const own = judgement.findings.filter((finding) => finding.id === check.id);
   const candidates = [...beside.values()]

@@ -1,6 +1,7 @@
 // A build: its file, the part files it uses, and both read together; and the views of it that note what is read.
 import { buildFile } from '../manifest/build-file';
 import { roleNames, type RoleName } from '../manifest/places';
+import type { AsBuilt } from '../manifest/as-built';
 import type { Doc } from '../parts/doc';
 import { readGroup } from '../parts/facts';
 import {
@@ -53,6 +54,8 @@ export class Build {
     readonly find: FindPart,
     readonly house: WorkspaceConfig,
     readonly today: string,
+    /** What the finished machine says of itself; undefined while nobody has asked it. */
+    readonly machine?: AsBuilt,
     private readonly content: Content = readContent(doc, find),
     readonly reads?: Reads,
   ) {
@@ -84,7 +87,7 @@ export class Build {
 
   /** The same build, as one figure or one check sees it: the roles that are looked at are noted in `reads`. */
   viewedBy(reads: Reads): Build {
-    return new Build(this.doc, this.find, this.house, this.today, this.content, reads);
+    return new Build(this.doc, this.find, this.house, this.today, this.machine, this.content, reads);
   }
 
   /** The same build with another part at one place, or with none: nothing is read again but that part. */
@@ -103,7 +106,7 @@ export class Build {
   private withPlaced(instead: ReadonlyMap<Placed, Placed>): Build {
     const { parts, memo, memoOf, dependsOn } = this.content;
     const changed = rolesOf([...instead.keys()].map(({ role }) => role));
-    return new Build(this.doc, this.find, this.house, this.today, {
+    return new Build(this.doc, this.find, this.house, this.today, this.machine, {
       parts: partsFrom((role) => partsAs(role, parts).map((one) => instead.get(one) ?? one)),
       dependsOn,
       memo: keptApart(memo, changed),
@@ -116,12 +119,17 @@ export class Build {
     const { parts, memo, memoOf } = this.content;
     const anew = readContent(doc, this.find);
     const changed = rolesOf(names);
-    return new Build(doc, this.find, this.house, this.today, {
+    return new Build(doc, this.find, this.house, this.today, this.machine, {
       parts: partsFrom((role) => partsAs(role, names.includes(role) ? anew.parts : parts)),
       dependsOn: anew.dependsOn,
       memo: keptApart(memo, changed),
       memoOf: new Map([...memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
     });
+  }
+
+  /** The same build, held against a machine. */
+  heldAgainst(machine: AsBuilt | undefined): Build {
+    return new Build(this.doc, this.find, this.house, this.today, machine);
   }
 
   /** All parts in the order of the roles. */

@@ -1,4 +1,5 @@
 // The table of fields that a file, a role or an entry of a build is read by.
+import { asBuiltFile } from '../manifest/as-built';
 import { buildFile } from '../manifest/build-file';
 import { houseFile } from '../manifest/house-file';
 import { knownFile } from '../manifest/known-file';
@@ -16,6 +17,7 @@ export function tableOf(doc: Doc): Table | undefined {
   if (doc.kind === 'build') return buildFile;
   if (doc.kind === 'house') return houseFile;
   if (doc.kind === 'known') return knownFile;
+  if (doc.kind === 'asbuilt') return asBuiltFile;
   const kind = kindOfPart(doc);
   return kind && kinds[kind];
 }

@@ -16,6 +16,24 @@ import processorPressed from './board/processor-pressed';
 import socketCoverEarly from './board/socket-cover-early';
 import socketDiffers from './board/socket-differs';
 import updateRisky from './board/update-risky';
+import builtBoardDiffers from './built/built-board-differs';
+import builtDisplayMode from './built/built-display-mode';
+import builtDriveFailing from './built/built-drive-failing';
+import builtDriveUsed from './built/built-drive-used';
+import builtEccOff from './built/built-ecc-off';
+import builtFansStill from './built/built-fans-still';
+import builtFirmwareDiffers from './built/built-firmware-differs';
+import builtLinkSlower from './built/built-link-slower';
+import builtMemoryMisplaced from './built/built-memory-misplaced';
+import builtMemoryShort from './built/built-memory-short';
+import builtMemorySlower from './built/built-memory-slower';
+import builtPartDiffers from './built/built-part-differs';
+import builtPartElsewhere from './built/built-part-elsewhere';
+import builtPartMissing from './built/built-part-missing';
+import builtPartUnlisted from './built/built-part-unlisted';
+import builtProcessorDiffers from './built/built-processor-differs';
+import builtTooHot from './built/built-too-hot';
+import builtUplinkSlower from './built/built-uplink-slower';
 import boardTooBig from './case/board-too-big';
 import cableTooShort from './case/cable-too-short';
 import frontCableWithoutHeader from './case/front-cable-without-header';
@@ -254,6 +272,24 @@ export const checks: readonly Check[] = [
   socketCoverEarly,
   socketDiffers,
   updateRisky,
+  builtBoardDiffers,
+  builtDisplayMode,
+  builtDriveFailing,
+  builtDriveUsed,
+  builtEccOff,
+  builtFansStill,
+  builtFirmwareDiffers,
+  builtLinkSlower,
+  builtMemoryMisplaced,
+  builtMemoryShort,
+  builtMemorySlower,
+  builtPartDiffers,
+  builtPartElsewhere,
+  builtPartMissing,
+  builtPartUnlisted,
+  builtProcessorDiffers,
+  builtTooHot,
+  builtUplinkSlower,
   boardTooBig,
   cableTooShort,
   frontCableWithoutHeader,

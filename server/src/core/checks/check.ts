@@ -20,6 +20,7 @@ export const areas = {
   work: 'Order of work, start, acceptance, hand-over',
   costs: 'Noise, cost, ordering',
   text: 'The text itself',
+  built: 'The machine as built',
   guide: 'Guides',
 } as const;
 

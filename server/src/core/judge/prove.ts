@@ -156,7 +156,7 @@ function proveText(build: Build, before: Judgement, finding: Finding, idea: Text
 
 /** The build as it would be with one of its files changed. */
 export function withDoc(build: Build, doc: Doc, changed: Doc): Build {
-  if (doc === build.doc) return new Build(changed, build.find, build.house, build.today);
+  if (doc === build.doc) return new Build(changed, build.find, build.house, build.today, build.machine);
   return new Build(
     build.doc,
     (name) => {
@@ -165,6 +165,7 @@ export function withDoc(build: Build, doc: Doc, changed: Doc): Build {
     },
     build.house,
     build.today,
+    build.machine,
   );
 }
 

@@ -44,6 +44,12 @@ export const boardMemory = group(
       '{ A: [A1, A2], B: [B1, B2] }',
       onMemoryPage,
     ),
+    locators: named(
+      text('What the firmware calls it.', 'P0 CHANNEL A / DIMM 1'),
+      'What the firmware calls each slot, where that is not its name.',
+      '{ A2: P0 CHANNEL A / DIMM 1 }',
+      { refersTo: 'memory slot', printed: 'dmidecode, type 17: Bank Locator and Locator.' },
+    ),
     'fill-first': list(
       text('A slot.', 'A2', { refersTo: 'memory slot' }),
       'The slots to fill first.',

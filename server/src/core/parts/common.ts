@@ -64,6 +64,13 @@ export const common = {
     },
     'Where the facts of this file were read.',
   ),
+  'identified-by': list(
+    text('One whole name or number under which a machine reports it.', '"1a2b:7480"'),
+    'Under which names and numbers a machine reports it: the board’s or processor’s string, part numbers, the PCI ' +
+      'numbers as `vendor:device`, a display’s three letters and product code.',
+    '[RAPID-2T, "1a2b:7480"]',
+    { printed: 'The outputs of dmidecode, lspci -nn, smartctl and edid-decode on a machine that has it.' },
+  ),
   mass: quantity('mass', 'g', 'Mass of the part as fitted.', '1150 g', { printed: 'The data sheet, under weight.' }),
   price: quantity('money', 'EUR', 'Price of one, with its currency.', '189 EUR', {
     printed: 'The shop’s offer or the invoice.',

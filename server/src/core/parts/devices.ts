@@ -23,7 +23,7 @@ import {
   connectors,
   startsAtOnce,
 } from './common';
-import { m2Keys, slotLengths } from './board';
+import { m2Keys, slotLengths } from './board-slots';
 
 const displayLinks = DISPLAY_LINKS.map((link) => link.name);
 

@@ -2,7 +2,8 @@
 import { Lines, type Span } from '../text';
 import { parse, type Parsed } from '../yaml';
 
-export type DocKind = 'build' | 'part' | 'house' | 'known' | 'guide';
+/** `output`: what a tool printed of a machine, which is read by `core/machine` and never written. */
+export type DocKind = 'build' | 'part' | 'house' | 'known' | 'asbuilt' | 'guide' | 'output';
 
 export class Doc {
   private linesRead?: Lines;
@@ -17,7 +18,7 @@ export class Doc {
     readonly text: string,
   ) {}
 
-  /** A guide is no YAML: what stands in it is read by `core/guide`. */
+  /** A guide is no YAML: what stands in it is read by `core/guide`. An output may be JSON, which YAML holds. */
   get parsed(): Parsed {
     return (this.parsedRead ??= parse(this.kind === 'guide' ? '' : this.text));
   }
@@ -49,6 +50,11 @@ export function kindOfFile(path: string): DocKind | undefined {
   if (file.endsWith('.pcbuild.yaml')) return 'build';
   if (file.endsWith('.part.yaml')) return 'part';
   if (file.endsWith('.known.yaml')) return 'known';
+  if (file.endsWith('.asbuilt.yaml')) return 'asbuilt';
   if (/\.(?:md|markdown)$/i.test(file)) return 'guide';
   return file === 'fettle.yaml' ? 'house' : undefined;
 }
+
+/** The record of the finished machine lies beside its build. */
+export const recordName = (build: string): string | undefined =>
+  build.endsWith('.pcbuild.yaml') ? build.replace(/\.pcbuild\.yaml$/, '.asbuilt.yaml') : undefined;

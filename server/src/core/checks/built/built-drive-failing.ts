@@ -1,0 +1,55 @@
+// Drives of a finished machine that say they fail, warn, or could not read what they hold.
+import { drivePairs } from '../../figures/built-pairs';
+import { counted } from '../../figures/figure';
+import { sentence, type Sentence } from '../../figures/sentence';
+import type { Drive } from '../../figures/storage';
+import { all, given, sure, type Truth } from '../../figures/truth';
+import type { BuiltDrive } from '../../manifest/as-built';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { notShown } from './built-kit';
+
+export default check({
+  id: 'built-drive-failing',
+  area: 'built',
+  grade: 'stop',
+  what: 'No drive of the machine reports a failure, a warning, or sectors that it could not read.',
+  why: 'What fails before the hand-over does not last; “passed” alone stands beside sectors that are already lost.',
+  source: 'NVM Express Base Specification: SMART / Health Information; ATA Command Set: SMART',
+  examples: [
+    {
+      faulty: `
+parts:
+  drives: [{ name: archive, bus: SATA, capacity: 12 TB }]
+#          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+      instead: 'Save what is on it, and exchange the drive.',
+      beside: {
+        'example.asbuilt.yaml':
+          '\nfrom: [smartctl]\ndrives: [{ bus: SATA, capacity: 12 TB, health: passed, media-errors: 8 }]\n',
+      },
+    },
+  ],
+  test(build, report) {
+    for (const { placed, found } of drivePairs(build).pairs)
+      for (const drive of found) {
+        const { health, warning, 'media-errors': errors } = drive;
+        const broken = (): Sentence => words(placed, drive);
+        const known: Truth[] = [
+          ...(health.value === undefined ? [] : [sure(health.value === 'passed', health)]),
+          ...(warning.value === undefined ? [] : [sure(!warning.value, warning)]),
+          ...(errors.value === undefined ? [] : [sure(errors.value === 0, errors)]),
+        ];
+        if (health.value === undefined && known.every(({ is }) => is))
+          report(notShown(at(placed), health, `the health of ${placed.label}`, { broken }));
+        else report(outcome(at(placed), given(all(...known), placed.at.name), { broken }));
+      }
+  },
+});
+
+function words({ label }: Drive, { health, warning, 'media-errors': errors }: BuiltDrive): Sentence {
+  if (health.value === 'failed') return sentence`${label} says that it fails. Save what is on it, and exchange it.`;
+  if (warning.value === true) return sentence`${label} raises a critical warning. Save what is on it, and exchange it.`;
+  const many = counted(errors, `sectors or blocks of ${label} that failed`);
+  return sentence`${label} counts ${many} sectors or blocks that it could not read or had to replace. Exchange it.`;
+}

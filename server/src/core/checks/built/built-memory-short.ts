@@ -1,0 +1,47 @@
+// The modules and the memory of a finished machine against those of its build.
+import type { Build } from '../../build/build';
+import { builtCapacity, builtCount, builtModules } from '../../figures/built-memory';
+import { memoryCapacity, modules } from '../../figures/memory';
+import { alike } from '../../figures/memory-sizes';
+import { sentence } from '../../figures/sentence';
+import { all, atLeast } from '../../figures/truth';
+import { check } from '../check';
+import { at, outcome } from '../kit';
+import { notShown } from './built-kit';
+
+export default check({
+  id: 'built-memory-short',
+  area: 'built',
+  grade: 'shortfall',
+  what: 'The machine has as many modules as the build, and as much memory.',
+  why: 'A module that is missing, or not found since it does not sit right, takes its channel with it.',
+  source: 'DMTF DSP0134, SMBIOS: type 17',
+  examples: [
+    {
+      faulty: `
+parts:
+  memory: [{ capacity: 32 GB, count: 2 }]
+#          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+`,
+      instead: 'Switch off, unplug, and seat the modules until both latches click.',
+      beside: { 'example.asbuilt.yaml': '\nfrom: [dmidecode]\nmemory: [{ slot: A2, capacity: 32 GiB }]\n' },
+    },
+  ],
+  test(build, report) {
+    const kit = build.parts.memory.find(({ at: { soldered } }) => soldered.value !== true);
+    if (!build.machine || !kit) return;
+    const found = builtModules(build);
+    const what = 'its memory modules';
+    const broken = () => words(build);
+    if (!found || found.length === 0) return report(notShown(at(kit), build.machine.memory, what, { broken }));
+    const [wanted, has] = alike([memoryCapacity(build), builtCapacity(build)!]);
+    report(outcome(at(kit), all(atLeast(builtCount(found), modules(build)), atLeast(has!, wanted!)), { broken }));
+  },
+});
+
+function words(build: Build): ReturnType<typeof sentence> {
+  const found = builtModules(build) ?? [];
+  const [wanted, has] = alike([memoryCapacity(build), builtCapacity(build)!]);
+  return sentence`The machine finds ${builtCount(found)} modules with ${has!} in all; ${modules(build)} with ${wanted!}
+    are to be in it.`;
+}

@@ -1,0 +1,79 @@
+// The rate that the memory of a finished machine runs at, against the rate that the build sets and the modules’ own.
+import type { Build } from '../../build/build';
+import { builtModules, slowest } from '../../figures/built-memory';
+import { figure, type Figure } from '../../figures/figure';
+import { isSet, memorySpeed, ratedSpeed } from '../../figures/memory-speed';
+import { sentence } from '../../figures/sentence';
+import { atLeast, sure, type Truth } from '../../figures/truth';
+import { ROUNDED_MTS } from '../../trade/reported';
+import { toBase } from '../../quantity';
+import { check } from '../check';
+import { aspectOf, at, atKey, outcome, type Reporter } from '../kit';
+import { notShown } from './built-kit';
+
+export default check({
+  id: 'built-memory-slower',
+  area: 'built',
+  grade: 'shortfall',
+  what: 'The memory runs at the rate that the build sets and promises.',
+  why: 'Until the profile is switched on, modules run at the rate of their standard, however fast they were sold.',
+  source: 'DMTF DSP0134, SMBIOS: type 17, Configured Memory Speed; JEDEC JESD79-4, JESD79-5',
+  limits: ['Rates that two standards round differently, such as 2666 and 2667 MT/s, are one.'],
+  examples: [
+    {
+      faulty: `
+parts:
+  memory: [{ rated-speed: 6000 MT/s, count: 2, speed: 6000 MT/s }]
+#                                                     ^^^^^^^^^
+`,
+      instead: 'Switch the profile on in the firmware, and read again.',
+      beside: { 'example.asbuilt.yaml': '\nfrom: [dmidecode]\nmemory: [{ capacity: 32 GiB, running: 4800 MT/s }]\n' },
+    },
+  ],
+  test(build, report) {
+    const { memory } = build.parts;
+    const found = builtModules(build);
+    const kit = memory[0];
+    if (!build.machine || !found || !kit) return;
+    const module = slowest(found) ?? found[0];
+    const planned = memorySpeed(build);
+    if (!module || !planned) return;
+    const running = figure(module.running, 'rate that the memory runs at');
+    const { speed } = build.file.expect.memory;
+    const target = at(kit, kit.at.speed);
+    const broken = () =>
+      sentence`The memory runs at ${running}; ${planned} is planned. Switch its profile on, and read again.`;
+    if (module.running.value === undefined)
+      return report(notShown(target, module.running, 'the rate that the memory runs at', { broken }));
+    report(outcome(target, reaches(running, planned), { broken }));
+    if (speed.node) {
+      const promised = figure(speed, 'memory speed promised');
+      report(
+        outcome(atKey(build, speed), reaches(running, promised), {
+          broken: () => sentence`The memory runs at ${running}; ${promised} is promised.`,
+        }),
+      );
+    }
+    unused(build, running, report);
+  },
+});
+
+/** At least as fast, but for rounding. */
+function reaches(running: Figure, wanted: Figure): Truth {
+  const isRounded = Math.abs(wanted.lo - running.hi) <= toBase(ROUNDED_MTS, 'MT/s');
+  return isRounded ? sure(true, running, wanted) : atLeast(running, wanted);
+}
+
+/** Modules that could run faster, where the build does not say at what rate they are to run. */
+function unused(build: Build, running: Figure, report: Reporter): void {
+  const kit = build.parts.memory[0]!;
+  const rated = ratedSpeed(kit);
+  if (isSet(kit) || rated.missing.length > 0) return;
+  report(
+    outcome(aspectOf(at(kit), 'rated'), reaches(running, rated), {
+      grade: 'note',
+      broken: () =>
+        sentence`The memory runs at ${running}; ${kit.label} is rated for ${rated}, and no rate is planned.`,
+    }),
+  );
+}

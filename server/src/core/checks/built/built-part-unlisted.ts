@@ -1,0 +1,73 @@
+// What a finished machine finds and its build does not list.
+import type { Build } from '../../build/build';
+import { cardPairs, displayPairs, drivePairs, slotBuilt } from '../../figures/built-pairs';
+import { builtModules, kitsOf } from '../../figures/built-memory';
+import { sentence, type Sentence } from '../../figures/sentence';
+import { sure } from '../../figures/truth';
+import type { Fact } from '../../parts/fact';
+import { check } from '../check';
+import { atBuild, outcome } from '../kit';
+import { described } from './built-kit';
+
+export default check({
+  id: 'built-part-unlisted',
+  area: 'built',
+  grade: 'note',
+  what: 'The build lists each drive, display, module and card in a slot that the machine finds.',
+  why: 'What nobody listed was counted in no sum of power, lanes or cost, and may be somebody else’s.',
+  source: 'common practice',
+  limits: ['Devices of the processor and the board are none; one counts as a card where it sits in a slot.'],
+  examples: [
+    {
+      faulty: `
+build: Desk
+#      ^^^^
+parts:
+  drives: [{ name: scratch, bus: NVMe, capacity: 2 TB }]
+`,
+      instead: 'List it in the build, or take it out of the machine.',
+      beside: {
+        'example.asbuilt.yaml':
+          '\nfrom: [lsblk]\ndrives: [{ bus: NVMe, capacity: 2 TB }, { reports: SLAB-2T, bus: SATA, capacity: 2 TB }]\n',
+      },
+    },
+  ],
+  test(build, report) {
+    if (!build.machine) return;
+    const told = new Map<string, number>();
+    for (const { what, fact, said } of strangers(build)) {
+      const count = (told.get(what) ?? 0) + 1;
+      told.set(what, count);
+      report(
+        outcome(atBuild(build, `built.${what}.${count}`), sure(false, fact), {
+          broken: () => sentence`The machine has a ${what} that the build does not list: ${said}.`,
+        }),
+      );
+    }
+  },
+});
+
+interface Stranger {
+  readonly what: string;
+  readonly fact: Fact<unknown>;
+  readonly said: Sentence;
+}
+
+function* strangers(build: Build): Iterable<Stranger> {
+  for (const drive of drivePairs(build).left)
+    yield { what: 'drive', fact: stated(drive.reports, drive.capacity), said: described(drive) };
+  for (const card of cardPairs(build).left) {
+    const slot = slotBuilt(build, card);
+    const where = slot?.by ?? (card.at.node ? card.at : undefined);
+    if (where)
+      yield { what: 'card', fact: stated(card.id, card.reports), said: sentence`${described(card)} in ${where}` };
+  }
+  for (const display of displayPairs(build).left)
+    yield { what: 'display', fact: stated(display.reports, display.id), said: described(display) };
+  if (build.parts.memory.length === 0) return;
+  for (const module of builtModules(build) ?? [])
+    if (kitsOf(build, module).length === 0 && module.capacity.value)
+      yield { what: 'memory module', fact: stated(module.reports, module.capacity), said: described(module) };
+}
+
+const stated = (...facts: readonly Fact<unknown>[]): Fact<unknown> => facts.find(({ node }) => node) ?? facts[0]!;

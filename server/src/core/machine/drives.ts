@@ -1,0 +1,165 @@
+// The drives of a machine: what smartctl, lsblk, the system’s paths and lspci say of one drive, put together.
+import type { Doc } from '../parts/doc';
+import type { Told, Said } from './as-built';
+import type { Disk } from './json-outputs';
+import { decimalSize } from './json-outputs';
+import type { Device } from './lspci';
+import type { Reading } from './reading';
+import { below, linesOf, mapsOf, printedAt, said, saidAs, wholeNumber, type Printed } from './said';
+import type { SmartDrive } from './smart';
+
+/** Where a drive hangs, by the system’s own path of it. */
+export interface DrivePath {
+  /** `nvme0n1`. */
+  readonly name: string;
+  /** The PCI address of its controller. */
+  readonly address: Printed;
+}
+
+/** `ls -l /sys/block`: each name is a link along the ports to the drive. */
+export function drivePaths(doc: Doc): readonly DrivePath[] {
+  const found: DrivePath[] = [];
+  for (const { text, start } of linesOf(doc.text)) {
+    const [, name, path = ''] = /(?:^|\s)([a-z][a-z0-9]{2,15}) -> (?:\.\.\/)*devices\/(pci\S*)$/.exec(text) ?? [];
+    const steps = [...path.matchAll(/(?:^|\/)((?:[0-9a-f]{4,8}:)[0-9a-f]{2}:[0-9a-f]{2}\.[0-7])(?=\/)/gi)];
+    const last = steps.at(-1);
+    if (name === undefined || !last) continue;
+    const at = start + text.length - path.length + last.index + last[0].length - last[1]!.length;
+    const address = last[1]!.toLowerCase().replace(/^0000:/, '');
+    found.push({ name, address: { text: address, doc, span: { start: at, end: at + last[1]!.length } } });
+  }
+  return found;
+}
+
+/** One print of smartctl, with the text that it was read from. */
+export interface SmartPrint {
+  readonly doc: Doc;
+  readonly drive: SmartDrive;
+}
+
+export interface DriveOutputs {
+  readonly smart: readonly SmartPrint[];
+  readonly disks: readonly Disk[];
+  readonly paths: readonly DrivePath[];
+  readonly devices: readonly Device[];
+}
+
+/** A drive with the controller it hangs on, where that is known. */
+export interface FoundDrive {
+  readonly told: Told;
+  readonly device?: Device;
+}
+
+export function drivesOf(outputs: DriveOutputs): readonly FoundDrive[] {
+  const { smart, disks, devices } = outputs;
+  const controllers = devices.filter(({ classCode }) => classCode === '0108');
+  const rest = [...disks];
+  const joined = smart.map((print) => {
+    const at = rest.findIndex(({ name }) => controllerName(name) === controllerName(deviceName(print) ?? '?'));
+    return { print, disk: at < 0 ? undefined : rest.splice(at, 1)[0] };
+  });
+  const all = [...joined, ...rest.map((disk) => ({ print: undefined, disk }))].map(({ print, disk }) => ({
+    name: (print && deviceName(print)) ?? disk?.name,
+    told: toldOf(print, disk),
+  }));
+  const nvme = all.filter(({ told }) => (told.bus as Said | undefined)?.text === 'NVMe');
+  const found = all.map(({ name, told }) => {
+    const path = outputs.paths.find((one) => name !== undefined && controllerName(one.name) === controllerName(name));
+    // One drive and one controller need no path.
+    const only = nvme.length === 1 && nvme[0]!.told === told && controllers.length === 1 ? controllers[0] : undefined;
+    const device = (path && controllers.find(({ address }) => address === path.address.text)) ?? only;
+    const address = path?.address ?? only?.at;
+    return {
+      told: { ...told, address: address && saidAs(address, address.text, 'its path') },
+      ...(device ? { device } : {}),
+    };
+  });
+  const unread = smart.length + disks.length === 0 ? controllers.map(byController) : [];
+  return [...found, ...unread];
+}
+
+/** Where neither smartctl nor lsblk was read, a controller of an NVMe drive is one all the same. */
+const byController = (device: Device): FoundDrive => ({
+  told: {
+    bus: saidAs(device.at, 'NVMe', 'lspci, class 0108'),
+    address: saidAs(device.at, device.address, 'lspci'),
+  },
+  device,
+});
+
+/** `nvme0` of `nvme0n1`; other names are as they are. */
+const controllerName = (name: string): string => /^nvme\d+/.exec(name)?.[0] ?? name;
+
+const deviceName = ({ drive }: SmartPrint): string | undefined => drive.device?.value.replace(/^.*\//, '');
+
+function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
+  const { bus, capacity, model } = disk ?? {};
+  if (!print) return { reports: model, capacity, bus };
+  const { doc, drive } = print;
+  const of = <T>(
+    read: Reading<T> | undefined,
+    what: string,
+    put: (value: T) => string | undefined,
+  ): Said | undefined => {
+    const text = read && put(read.value);
+    return read && text !== undefined ? { text, what, ...lineAt(doc, read.line) } : undefined;
+  };
+  return {
+    reports: of(drive.model, 'smartctl, model_name', (text) => text) ?? model,
+    // A bridge of a USB housing speaks SATA to the drive: the bus of the machine is what the system says.
+    bus: bus ?? of(drive.protocol, 'smartctl, device protocol', (text) => busOf(text, drive)),
+    capacity: of(drive.capacityBytes, 'smartctl, user_capacity', decimalSize) ?? capacity,
+    link: of(drive.linkNowGbps, 'smartctl, interface_speed current', sataLink),
+    able: of(drive.linkGbps, 'smartctl, interface_speed max', sataLink),
+    hours: of(drive.hours, 'smartctl, power_on_time', (hours) => `${hours} h`),
+    worn: of(drive.percentUsed, 'smartctl, percentage_used', (used) => `${used} %`),
+    health: of(drive.passed, 'smartctl, smart_status', (passed) => (passed ? 'passed' : 'failed')),
+    'media-errors': mediaErrors(print),
+    warning: of(drive.criticalWarning, 'smartctl, critical_warning', (bits) => String(bits !== 0)),
+    key: keyAt(doc),
+  };
+}
+
+export function lineAt(doc: Doc, line: number | undefined): { doc: Doc; span: { start: number; end: number } } {
+  return { doc, span: line === undefined ? { start: 0, end: 0 } : doc.lines.lineSpan(line - 1) };
+}
+
+const isBridge = ({ deviceType }: SmartDrive): boolean => /^(?:usb|sntj|sntr|snta)/.test(deviceType?.value ?? '');
+
+const busOf = (protocol: string, drive: SmartDrive): string | undefined =>
+  isBridge(drive) ? 'USB' : ({ NVMe: 'NVMe', ATA: 'SATA' } as Record<string, string>)[protocol];
+
+/** Source: Serial ATA Specification: 1.5, 3 and 6 Gb/s. */
+const sataLink = (gbps: number): string | undefined => {
+  const generation = { 1.5: 1, 3: 2, 6: 3 }[gbps];
+  return generation === undefined ? undefined : `SATA ${generation}`;
+};
+
+/** Sectors that were replaced, wait to be, or could not be read. Source: smartctl’s names of attributes 5, 197, 198. */
+const SECTORS = new Set(['5', '197', '198']);
+
+function mediaErrors({ doc, drive }: SmartPrint): Said | undefined {
+  if (drive.mediaErrors)
+    return {
+      text: String(drive.mediaErrors.value),
+      what: 'smartctl, media_errors',
+      ...lineAt(doc, drive.mediaErrors.line),
+    };
+  const rows = mapsOf(below(doc.parsed.root, 'ata_smart_attributes', 'table')).flatMap((row) => {
+    const raw = printedAt(doc, row, 'raw', 'string') ?? printedAt(doc, row, 'raw', 'value');
+    const count = wholeNumber(/^\d+/.exec(raw?.text ?? '')?.[0] ?? '');
+    return raw && count !== undefined && SECTORS.has(printedAt(doc, row, 'id')?.text ?? '') ? [{ raw, count }] : [];
+  });
+  const worst = rows.reduce<(typeof rows)[number] | undefined>((a, b) => (a && a.count >= b.count ? a : b), undefined);
+  const sum = rows.reduce((total, { count }) => total + count, 0);
+  return worst && saidAs(worst.raw, String(sum), 'smartctl, attributes 5, 197 and 198');
+}
+
+/** What the collecting script leaves of a serial number: six letters, which tell a swap and nothing else. */
+function keyAt(doc: Doc): Said | undefined {
+  return said(
+    printedAt(doc, doc.parsed.root, 'serial_number'),
+    'masked',
+    (text) => /^masked-([0-9a-f]{6})$/.exec(text)?.[1],
+  );
+}
