@@ -2,7 +2,6 @@
 import {
   commands,
   EventEmitter,
-  languages,
   Uri,
   window,
   workspace,
@@ -12,7 +11,7 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
-import { gradeOf } from './views/status';
+import { findingsAtCursor } from './views/status';
 
 /** Pages stand under this scheme, by the check’s id: `fettle-check:/cooler-too-tall.md`. */
 export const checkScheme = 'fettle-check';
@@ -41,13 +40,7 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
   }
 
   private async atCursor(): Promise<string | undefined> {
-    const editor = window.activeTextEditor;
-    const found = editor
-      ? languages
-          .getDiagnostics(editor.document.uri)
-          .filter(({ source, range }) => gradeOf(source) !== undefined && range.contains(editor.selection.active))
-      : [];
-    const ids = [...new Set(found.flatMap(({ code }) => idOf(code)))];
+    const ids = [...new Set(findingsAtCursor().flatMap(({ code }) => idOf(code)))];
     if (ids.length === 1) return ids[0];
     return ids.length > 1
       ? window.showQuickPick(ids, { title: 'Which check?' })

@@ -1,7 +1,6 @@
 // The whole working of a finding: a read-only page that the server writes, opened at the cursor.
 import {
   commands,
-  languages,
   Uri,
   window,
   workspace,
@@ -11,6 +10,7 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
+import { findingsAtCursor } from './views/status';
 
 /** Workings stand under this scheme; which finding is meant is in the query. */
 const workingScheme = 'fettle-working';
@@ -28,8 +28,8 @@ export class WorkingPages implements TextDocumentContentProvider, Disposable {
   async show(): Promise<void> {
     const editor = window.activeTextEditor;
     if (!editor) return;
-    const found = languages.getDiagnostics(editor.document.uri).flatMap((one) => {
-      const data = one.range.contains(editor.selection.active) ? dataOf(one) : undefined;
+    const found = findingsAtCursor().flatMap((one) => {
+      const data = dataOf(one);
       return data ? [{ label: data.check, detail: one.message, data }] : [];
     });
     if (found.length === 0) {
@@ -55,10 +55,10 @@ export class WorkingPages implements TextDocumentContentProvider, Disposable {
   }
 }
 
-/** What tells a finding of ours from the others of its file; a missing fact has no working. */
+/** What tells a finding from the others of its file; a missing fact has no working. */
 function dataOf(found: Diagnostic): Omit<Asked, 'uri'> | undefined {
   const { data } = found as Diagnostic & { readonly data?: Omit<Asked, 'uri'> };
-  return data && found.source?.startsWith('fettle') && data.check !== 'fact-not-stated' ? data : undefined;
+  return data && data.check !== 'fact-not-stated' ? data : undefined;
 }
 
 function readQuery(query: string): Asked | undefined {

@@ -1,55 +1,21 @@
 // Completion over the standard streams, in a workspace of many part files: the first answer of a server, and the answers after it.
 // Run: npm run build && node tests/bench/completion.mjs [part files]. Prints a line a place.
-import { spawn } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
+import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fettleServer, greet, manyParts, startServer } from './server.mjs';
 
-const require = createRequire(import.meta.url);
-const {
-  createProtocolConnection,
-  StreamMessageReader,
-  StreamMessageWriter,
-} = require('vscode-languageserver-protocol/node');
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const partFiles = Number(process.argv[2] ?? 2000);
 const warm = Number(process.argv[3] ?? 15);
 
-/** The samples, with copies of their parts. */
-function workspace() {
-  const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'));
-  cpSync(join(root, 'samples'), folder, { recursive: true });
-  const parts = readdirSync(join(folder, 'parts'), { recursive: true, encoding: 'utf8' }).filter((name) =>
-    name.endsWith('.part.yaml'),
-  );
-  mkdirSync(join(folder, 'parts/store'));
-  for (let i = 0; i < partFiles; i++)
-    cpSync(join(folder, 'parts', parts[i % parts.length]), join(folder, `parts/store/part-${i}.part.yaml`));
-  return folder;
-}
-
 async function measure(folder, place) {
-  const server = spawn(process.execPath, [join(root, 'dist/server.js'), '--stdio'], {
-    stdio: ['pipe', 'pipe', 'inherit'],
-  });
-  const connection = createProtocolConnection(
-    new StreamMessageReader(server.stdout),
-    new StreamMessageWriter(server.stdin),
-  );
+  const { connection, end } = startServer(fettleServer);
   connection.listen();
   try {
-    await connection.sendRequest('initialize', {
-      processId: process.pid,
-      rootUri: null,
-      workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'bench' }],
-      capabilities: { textDocument: { completion: { completionItem: { snippetSupport: true } } } },
+    const base = await greet(connection, folder, {
+      textDocument: { completion: { completionItem: { snippetSupport: true } } },
     });
-    await connection.sendNotification('initialized', {});
     const text = readFileSync(join(folder, 'survey-desk.pcbuild.yaml'), 'utf8');
-    const uri = pathToFileURL(join(folder, 'survey-desk.pcbuild.yaml')).href;
+    const uri = `${base}/survey-desk.pcbuild.yaml`;
     await connection.sendNotification('textDocument/didOpen', {
       textDocument: { uri, languageId: 'fettle-build', version: 1, text },
     });
@@ -79,12 +45,11 @@ async function measure(folder, place) {
     }
     return { first: times[0], times: times.slice(1).sort((a, b) => a - b), count };
   } finally {
-    connection.dispose();
-    server.kill();
+    end();
   }
 }
 
-const folder = workspace();
+const folder = manyParts(partFiles);
 try {
   for (const place of ['cooler:    { use: ', 'processor: { use: ', 'use: lumen/', 'supply:    { use: ']) {
     const { first, times, count } = await measure(folder, place);

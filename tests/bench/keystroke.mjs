@@ -1,20 +1,10 @@
 // Keystroke to findings over the standard streams: the built server against the floor, taking turns in one run.
 // Run: npm run build && node tests/bench/keystroke.mjs [keystrokes]. Prints medians, 95th percentiles and their ratio.
-import { spawn } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
+import { fettleServer, greet, manyParts, root, startServer } from './server.mjs';
 
-const require = createRequire(import.meta.url);
-const {
-  createProtocolConnection,
-  StreamMessageReader,
-  StreamMessageWriter,
-} = require('vscode-languageserver-protocol/node');
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const strokes = Number(process.argv[2] ?? 300);
 const warmUp = 60;
 const partFiles = 2000;
@@ -39,14 +29,7 @@ function buildOf(lines) {
 
 /** The sample workspace with the build, and part files enough that looking through them all would show. */
 function workspaceOf(text) {
-  const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'));
-  cpSync(join(root, 'samples'), folder, { recursive: true });
-  const parts = readdirSync(join(folder, 'parts'), { recursive: true, encoding: 'utf8' }).filter((name) =>
-    name.endsWith('.part.yaml'),
-  );
-  mkdirSync(join(folder, 'parts/store'));
-  for (let i = 0; i < partFiles; i++)
-    cpSync(join(folder, 'parts', parts[i % parts.length]), join(folder, `parts/store/part-${i}.part.yaml`));
+  const folder = manyParts(partFiles);
   writeFileSync(join(folder, 'bench.pcbuild.yaml'), text);
   return folder;
 }
@@ -56,13 +39,9 @@ class Contestant {
   times = [];
   count = 0;
 
-  constructor(name, script, args) {
+  constructor(name, command) {
     this.name = name;
-    this.process = spawn(process.execPath, [script, ...args], { stdio: ['pipe', 'pipe', 'inherit'] });
-    this.connection = createProtocolConnection(
-      new StreamMessageReader(this.process.stdout),
-      new StreamMessageWriter(this.process.stdin),
-    );
+    Object.assign(this, startServer(command));
     this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, version, diagnostics }) =>
       this.arrived?.(uri, version, diagnostics),
     );
@@ -70,14 +49,7 @@ class Contestant {
   }
 
   async open(folder, text) {
-    const uri = pathToFileURL(folder).href;
-    await this.connection.sendRequest('initialize', {
-      processId: process.pid,
-      rootUri: uri,
-      workspaceFolders: [{ uri, name: 'bench' }],
-      capabilities: {},
-    });
-    await this.connection.sendNotification('initialized', {});
+    const uri = await greet(this.connection, folder);
     this.uri = `${uri}/bench.pcbuild.yaml`;
     this.version = 1;
     const line = text.split('\n').findIndex((each) => each.includes('ambient:'));
@@ -114,19 +86,14 @@ class Contestant {
     const sorted = [...this.times].sort((a, b) => a - b);
     return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * part))];
   }
-
-  end() {
-    this.connection.dispose();
-    this.process.kill();
-  }
 }
 
 async function race(lines) {
   const text = buildOf(lines);
   const folder = workspaceOf(text);
   const contestants = [
-    new Contestant('floor', fileURLToPath(new URL('floor.mjs', import.meta.url)), []),
-    new Contestant('fettle', join(root, 'dist/server.js'), ['--stdio']),
+    new Contestant('floor', [fileURLToPath(new URL('floor.mjs', import.meta.url))]),
+    new Contestant('fettle', fettleServer),
   ];
   try {
     for (const one of contestants) await one.open(folder, text);

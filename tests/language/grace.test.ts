@@ -67,6 +67,17 @@ describe('pushed', () => {
     expect(await shown()).toContain('unknown-key');
   });
 
+  test('a save by the editor itself, after a delay, ends nothing; the next one by hand does', async () => {
+    const textDocument = { uri: client.uri(desk) };
+    await misspell();
+    await client.connection.sendNotification('textDocument/willSave', { textDocument, reason: 2 });
+    await save(desk);
+    expect(await shown()).not.toContain('unknown-key');
+    await client.connection.sendNotification('textDocument/willSave', { textDocument, reason: 1 });
+    await save(desk);
+    expect(await shown()).toContain('unknown-key');
+  });
+
   test('it waits for a save', async () => {
     await misspell();
     await save(desk);

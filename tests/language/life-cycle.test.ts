@@ -94,6 +94,7 @@ describe('messages that have not their shape', () => {
     ['textDocument/didChange', { textDocument: { uri: 'file:///ws/a.part.yaml', version: 2 }, contentChanges: [null] }],
     ['textDocument/didClose', {}],
     ['textDocument/didSave', { textDocument: null }],
+    ['textDocument/willSave', { textDocument: { uri: 'file:///a.md' }, reason: 'by hand' }],
     ['workspace/didChangeConfiguration', [7]],
     ['$/cancelRequest', { id: {} }],
   ])('as notification %s %j are told and change nothing', async (method, params) => {

@@ -21,6 +21,15 @@ export function gradeOf(source: string | undefined): Grade | undefined {
   return grades.find((grade) => source === `fettle · ${grade}`);
 }
 
+/** The findings of ours at the cursor of the editor at hand. */
+export function findingsAtCursor(): readonly Diagnostic[] {
+  const editor = window.activeTextEditor;
+  if (!editor) return [];
+  return languages
+    .getDiagnostics(editor.document.uri)
+    .filter(({ source, range }) => gradeOf(source) !== undefined && range.contains(editor.selection.active));
+}
+
 /** Shows the worst grade while a file of one of our languages is at hand. */
 export function worstGrade(languageIds: readonly string[]): Disposable[] {
   const item = window.createStatusBarItem('fettle.worst', StatusBarAlignment.Left, 0);

@@ -12,7 +12,12 @@ export const checkCommand = 'fettle.checkWorkspace';
 export function offered(client: Client): ServerCapabilities {
   return {
     positionEncoding: 'utf-16',
-    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
+    textDocumentSync: {
+      openClose: true,
+      change: TextDocumentSyncKind.Incremental,
+      willSave: client.tellsWhySaved,
+      save: { includeText: false },
+    },
     hoverProvider: true,
     definitionProvider: true,
     ...namesOffered(client),

@@ -20,6 +20,8 @@ export interface Client {
   readonly renamesFiles: boolean;
   /** It tells of files that are moved in it. */
   readonly tellsOfMoves: boolean;
+  /** It says before a save whether a person or a delay asks for it. */
+  readonly tellsWhySaved: boolean;
   readonly preparesRename: boolean;
   readonly actionLiterals: boolean;
   /** An action’s edit is asked for once the action is chosen. */
@@ -56,6 +58,7 @@ export function clientOf({ capabilities, initializationOptions, workspaceFolders
       workspace.workspaceEdit?.documentChanges === true &&
       (workspace.workspaceEdit.resourceOperations ?? []).includes('rename'),
     tellsOfMoves: workspace.fileOperations?.willRename === true || workspace.fileOperations?.didRename === true,
+    tellsWhySaved: textDocument.synchronization?.willSave === true,
     preparesRename: textDocument.rename?.prepareSupport === true,
     actionLiterals: textDocument.codeAction?.codeActionLiteralSupport !== undefined,
     resolvesEdits:

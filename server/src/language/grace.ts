@@ -1,4 +1,5 @@
 // Grace: findings of what someone is just writing wait until the place is left, a pause is made, or the file is saved.
+import { TextDocumentSaveReason } from 'vscode-languageserver/node';
 import type { Doc } from '../core/parts/doc';
 import { endOf, meet, shiftedRange, type Change, type Span } from '../core/text';
 import { writingAt } from '../core/yaml';
@@ -38,6 +39,8 @@ export class Grace {
   private readonly files = new Map<string, Shown>();
   private takeBack: () => void = () => undefined;
   private count = 0;
+  /** Files that are being saved because some time has passed. */
+  private readonly byDelay = new Set<string>();
 
   constructor(
     private readonly after: After,
@@ -76,13 +79,20 @@ export class Grace {
     this.changed(this.holding());
   }
 
-  /** A save ends the writing in that file; others are saved by themselves, by editors that do so after a while. */
+  /** A file is about to be saved; a client that tells so says why. */
+  willSave(uri: string, reason: TextDocumentSaveReason): void {
+    if (reason === TextDocumentSaveReason.AfterDelay) this.byDelay.add(uri);
+    else this.byDelay.delete(uri);
+  }
+
+  /** A save ends the writing in that file, unless the editor saves by itself after a while: nobody asked for that. */
   saved(uri: string): void {
-    if (this.typing?.uri === uri) this.settle();
+    if (!this.byDelay.delete(uri) && this.typing?.uri === uri) this.settle();
   }
 
   closed(uri: string): void {
     this.files.delete(uri);
+    this.byDelay.delete(uri);
     if (this.typing?.uri === uri) this.settle();
   }
 

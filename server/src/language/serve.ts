@@ -141,6 +141,9 @@ class Server {
       'fettle/cursor',
       this.step('fettle/cursor', (params: CursorWent) => documents.went(params)),
     );
+    connection.onWillSaveTextDocument(
+      this.step('textDocument/willSave', ({ textDocument, reason }) => this.grace.willSave(textDocument.uri, reason)),
+    );
     connection.onDidSaveTextDocument(
       this.step('textDocument/didSave', ({ textDocument }) => this.saved(textDocument.uri)),
     );

@@ -9,6 +9,7 @@ export declare const initialize: Validator;
 export declare const textDocumentDidOpen: Validator;
 export declare const textDocumentDidChange: Validator;
 export declare const textDocumentDidClose: Validator;
+export declare const textDocumentWillSave: Validator;
 export declare const textDocumentDidSave: Validator;
 export declare const workspaceDidChangeWatchedFiles: Validator;
 export declare const workspaceDidChangeConfiguration: Validator;

@@ -52,6 +52,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
     contentChanges: list(object({ range, text }, ['text'])),
   }),
   'textDocument/didClose': object(document),
+  'textDocument/willSave': object({ ...document, reason: whole }),
   'textDocument/didSave': object(document),
   'workspace/didChangeWatchedFiles': object({ changes: list(object({ uri: text, type: whole })) }),
   'workspace/didChangeConfiguration': anything,
