@@ -14,7 +14,7 @@ const unseen =
  * line may be cut anywhere also `::` within one; `##[error]` and `##word[…]` anywhere. Source: actions/runner,
  * src/Runner.Common/ActionCommand.cs.
  */
-const command = /::(?=[a-z])|##(?=[a-z]*\[)/gi;
+const command = /::(?=[a-z])|##(?=[a-z]{0,40}\[)/gi;
 
 /** Most texts by far: told much faster than by the classes above. */
 const plain = /^[ -~]*$/;
@@ -35,7 +35,7 @@ export function visible(text: string): string {
  * our lines of JSON begins with a value, so that `::` starts nothing there.
  */
 export function visibleInJson(json: string): string {
-  const inert = json.includes('##') ? json.replace(/##(?=[a-z]*\[)/gi, '\\u0023#') : json;
+  const inert = json.includes('##') ? json.replace(/##(?=[a-z]{0,40}\[)/gi, '\\u0023#') : json;
   if (plain.test(inert)) return inert;
   return inert.replace(unseen, (character) =>
     Array.from(
