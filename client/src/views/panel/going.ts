@@ -55,12 +55,12 @@ function step(main: HTMLElement, from: Element, isDown: boolean): boolean {
   return next !== undefined;
 }
 
-/** The tab key stops at one place of each block: where a reader was last, or at the first. */
-export function settleStops(main: HTMLElement): void {
-  for (const block of main.children) {
+/** The tab key stops at one place of each block: of blocks that are put in, at the first. */
+export function settleStops(blocks: Iterable<Element>): void {
+  for (const block of blocks) {
     const all = [...(block.matches(places) ? [block] : []), ...block.querySelectorAll(places)];
     const [first] = all;
-    if (!first || all.some((one) => one.getAttribute('data-stop') === 'true')) continue;
+    if (!first) continue;
     for (const one of all) one.setAttribute('tabindex', '-1');
     stopAt(first);
   }

@@ -23,7 +23,7 @@ export class ShownSheet {
     const putBack = [keepScroll(this.main), keepFocus(this.main), this.keepOpened()];
     this.put(sheet);
     if (sheet.blocks.length > 0) {
-      settleStops(this.main);
+      settleStops(sheet.blocks.flatMap(({ id }) => this.blocks.get(id) ?? []));
       this.ticks.restore(sheet.uri);
     }
     for (const back of putBack) back();
