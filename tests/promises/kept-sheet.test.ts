@@ -1,7 +1,11 @@
-// What a bench sheet keeps between edits is never stale: it is, byte for byte, the sheet made of that text from anew.
+// What is kept between edits is never stale: findings and answers, and the bench sheet byte for byte, are those of that
+// text from anew.
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { Build } from '../../server/src/core/build/build';
+import type { Target } from '../../server/src/core/checks/kit';
+import { judgeAgain, type Judged } from '../../server/src/core/judge/again';
+import { relatedTo, type Judgement } from '../../server/src/core/judge/finding';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import { Doc } from '../../server/src/core/parts/doc';
 import { applyEdits } from '../../server/src/core/text';
@@ -73,26 +77,52 @@ class Bench {
   }
 }
 
-function blocksOf(build: Build, kept: Kept): readonly HtmlBlock[] {
-  const judgement = judgeBuild(build, { throwOn: true });
-  return sheetBlocks(sheetOf(build, judgement, { date: today, fileName: build.doc.name, kept }), kept);
-}
+const blocksOf = ({ build, judgement }: Judged, kept: Kept): readonly HtmlBlock[] =>
+  sheetBlocks(sheetOf(build, judgement, { date: today, fileName: build.doc.name, kept }), kept);
+
+const place = ({ subject, underline: { doc, span } }: Target): string =>
+  `${subject} ${doc.name} ${span.start}-${span.end}`;
+
+/** All that a judgement says, and where. */
+const told = ({ findings, answers, counts, off, failed }: Judgement): unknown => ({
+  findings: findings.map((one) => [
+    one.id,
+    one.grade,
+    one.said.text,
+    place(one),
+    relatedTo(one).map(({ span }) => span),
+  ]),
+  answers: answers.map(({ check, taken, counts: own }) => [
+    check.id,
+    own,
+    taken.map(({ outcome }) => [outcome.truth.is, place(outcome)]),
+  ]),
+  counts,
+  off,
+  failed,
+});
+
+const judged = (build: Build): Judged => ({ build, judgement: judgeBuild(build, { throwOn: true }) });
 
 it('is what the text says, whatever was edited before', () => {
   fc.assert(
     fc.property(fc.constantFrom(...names), fc.array(edits, { minLength: 4, maxLength: 8 }), (name, chain) => {
       const bench = new Bench(name);
       const kept = new Kept();
-      blocksOf(bench.build, kept);
+      let before = judged(bench.build);
+      blocksOf(before, kept);
       for (const edit of chain) {
         bench.change(edit);
         const { build } = bench;
-        expect(blocksOf(build, kept), JSON.stringify(edit)).toEqual(blocksOf(build, new Kept()));
+        const [again, anew] = [{ build, judgement: judgeAgain(build, before) }, judged(bench.build)];
+        expect(blocksOf(again, kept), JSON.stringify(edit)).toEqual(blocksOf(anew, new Kept()));
+        if (edit.at % 4 === 0) expect(told(again.judgement), JSON.stringify(edit)).toEqual(told(anew.judgement));
+        before = again;
       }
     }),
-    { numRuns: Number(process.env.FETTLE_KEPT ?? 8) },
+    { numRuns: Number(process.env.FETTLE_KEPT ?? 6) },
   );
-}, 120_000);
+}, 900_000);
 
 it('keeps pictures that an edit leaves alone', () => {
   const doc = docs.get('flood-gauge.pcbuild.yaml')!;

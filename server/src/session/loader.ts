@@ -6,6 +6,7 @@ import type { AsBuilt } from '../core/manifest/as-built';
 import { WorkspaceConfig } from '../core/build/workspace-config';
 import { Guide } from '../core/guide/guide';
 import { isTied, tiesOf } from '../core/guide/ties';
+import { judgeAgain } from '../core/judge/again';
 import type { Judgement } from '../core/judge/finding';
 import { judgeBuild, judgeFile, judgeGuide } from '../core/judge/judge';
 import type { FencedDoc } from '../core/guide/fenced';
@@ -68,13 +69,13 @@ export class Loader {
 
   /**
    * Judges a file as it stands now. At once where its host reads at once. Undefined where it is not there or cannot be
-   * read, which `texts.troubleAt` then tells.
+   * read, which `texts.troubleAt` then tells. `before`: the same file as it was judged last.
    */
-  load<H extends Host>(place: FileRef<H>): Awaitable<LoadedFile<H> | undefined> {
+  load<H extends Host>(place: FileRef<H>, before?: LoadedFile<H>): Awaitable<LoadedFile<H> | undefined> {
     const pass = this.pass(place);
     const read = pass.read(this.plainHouse);
-    const result = read && pass.judge(read);
-    return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.load(place)) : result;
+    const result = read && pass.judge(read, before);
+    return pass.pending.length > 0 ? Promise.all(pass.pending).then(() => this.load(place, before)) : result;
   }
 
   /** The same without judging it, for whoever asks what a file names. */
@@ -140,9 +141,9 @@ class LoadPass<H extends Host> {
     };
   }
 
-  judge(read: FileRead<H>): LoadedFile<H> {
+  judge(read: FileRead<H>, before?: LoadedFile<H>): LoadedFile<H> {
     const { guide, build, doc } = read;
-    const judged = guide ? judgeGuide(guide) : this.judged(doc, build);
+    const judged = guide ? judgeGuide(guide) : this.judged(doc, build, before);
     const judgement = this.marked(read, judged, build);
     const judgedOn = this.today;
     if (!guide) return { ...read, judgement, judgedOn, ...this.restsOn() };
@@ -153,7 +154,8 @@ class LoadPass<H extends Host> {
     return { ...read, judgement, judgedOn, blocks, ...this.restsOn() };
   }
 
-  private judged(doc: Doc, build: Build | undefined): Judgement {
+  private judged(doc: Doc, build: Build | undefined, before?: LoadedFile<H>): Judgement {
+    if (build && before?.build) return judgeAgain(build, { build: before.build, judgement: before.judgement });
     return build ? judgeBuild(build) : judgeFile(doc, { today: this.today });
   }
 

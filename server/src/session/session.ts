@@ -173,7 +173,7 @@ export class Session {
   private judgeAt(place: Place): Awaitable<AnalyzedFile | undefined> {
     const before = this.judged.get(place.path);
     if (before && before.place.root === place.root && this.holds(before)) return before;
-    const loaded = this.loader.load(place);
+    const loaded = this.loader.load(place, before);
     return loaded instanceof Promise
       ? loaded.then((one) => one && this.keep(this.analyzed(one)))
       : loaded && this.keep(this.analyzed(loaded));

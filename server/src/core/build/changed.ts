@@ -23,7 +23,8 @@ export function changedIn(before: Doc, after: Doc): Changed | undefined {
 
 /** The same of two builds, the files of their parts too; undefined where anything may be another. */
 export function changedOf(before: Build, after: Build): RoleSet | undefined {
-  if (before.house !== after.house || before.today !== after.today) return undefined;
+  const isSame = before.house === after.house && before.today === after.today && before.machine === after.machine;
+  if (!isSame) return undefined;
   const names = before.doc === after.doc ? [] : changedIn(before.doc, after.doc);
   return names && rolesOf([...names, ...roleNames.filter((role) => !sameFiles(role, before, after))]);
 }

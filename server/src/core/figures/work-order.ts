@@ -42,12 +42,17 @@ interface RuleEdge {
 class Graph {
   readonly edges: RuleEdge[] = [];
   private readonly later: number[][];
+  /** The nodes that rules of order speak of, by their kind. */
+  private readonly ruled = new Map<StepKind, number[]>();
 
   constructor(
     private readonly build: Build,
     private readonly nodes: readonly WorkNode[],
   ) {
     this.later = nodes.map(() => []);
+    nodes.forEach(({ kind, before, after }, i) => {
+      if (!before && !after) this.ruled.set(kind, [...(this.ruled.get(kind) ?? []), i]);
+    });
     for (const start of ['update firmware', 'bench start'] as const) this.addStart(start);
     for (const strength of strengths)
       for (const sure of [true, false])
@@ -133,14 +138,18 @@ class Graph {
 
   /** What is known to bind comes before what may. */
   private addRule(rule: OrderRule, sure: boolean): void {
-    this.nodes.forEach((after, j) => {
-      if (after.kind !== rule.after || after.before || after.after) return;
-      this.nodes.forEach((before, i) => {
-        if (before.kind !== rule.before || before.before || before.after) return;
-        const { is } = binds(this.build, rule.when, before.part, after.part);
+    for (const j of this.ruled.get(rule.after) ?? [])
+      for (const i of this.ruled.get(rule.before) ?? []) {
+        const { is } = binds(this.build, rule.when, this.nodes[i]!.part, this.nodes[j]!.part);
         if (is !== false && (is === true) === sure) this.add(i, j, rule, sure && rule.strength === 'needed');
-      });
-    });
+      }
+  }
+
+  /** The rules by which something comes before each node. */
+  rulesBefore(): readonly (readonly OrderRule[])[] {
+    const rules = this.nodes.map((): OrderRule[] => []);
+    for (const { edge, rule } of this.edges) rules[edge[1]]!.push(rule);
+    return rules;
   }
 }
 
@@ -151,16 +160,17 @@ class Graph {
  */
 export const workOrder = memo((build: Build): readonly WorkStep[] => {
   const nodes = workNodes(build);
-  const { edges } = new Graph(build, nodes);
+  const graph = new Graph(build, nodes);
+  const rules = graph.rulesBefore();
   const warned = new Set<StepKind>();
   return topologicalOrder(
     nodes.length,
-    edges.map(({ edge }) => edge),
+    graph.edges.map(({ edge }) => edge),
   ).map((i) => {
     const { kind, part, note } = nodes[i]!;
-    const reasons = edges
-      .filter(({ edge, rule }) => edge[1] === i && rule.strength !== 'usual' && rule.before !== 'read handbooks')
-      .map(({ rule }) => ({ after: rule.before, because: rule.because }));
+    const reasons = rules[i]!.filter(({ strength, before }) => strength !== 'usual' && before !== 'read handbooks').map(
+      ({ before, because }) => ({ after: before, because }),
+    );
     // A step that comes again repeats no caution: what is read three times is not read.
     const cautions = warned.has(kind) ? [] : cautionsOf(build, kind);
     warned.add(kind);

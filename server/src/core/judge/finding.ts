@@ -71,7 +71,10 @@ export interface Result {
 /** What one check answered, what that comes to in this house, and which roles of the build it read. */
 export interface Answer {
   readonly check: Check;
+  /** Every outcome; of an answer that was carried over from another text, worked out when it is asked for. */
   readonly taken: readonly Result[];
+  readonly findings: readonly Finding[];
+  readonly counts: Counts;
   readonly roles: RoleSet;
 }
 

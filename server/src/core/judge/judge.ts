@@ -2,7 +2,7 @@
 import type { Build } from '../build/build';
 import { inspect } from '../build/inspect';
 import { knownFindings } from '../build/known-findings';
-import { Reads } from '../build/reads';
+import { Reads, type RoleSet } from '../build/reads';
 import { WorkspaceConfig } from '../build/workspace-config';
 import { checks as allChecks } from '../checks/all';
 import { isFirm, type Check, type FoundFinding } from '../checks/check';
@@ -10,7 +10,16 @@ import type { Outcome } from '../checks/kit';
 import type { Doc, DocKind } from '../parts/doc';
 import type { Guide } from '../guide/guide';
 import { acceptedFor } from './accept';
-import { findingOf, inOrder, isAsked, type Answer, type Finding, type Judgement, type Result } from './finding';
+import {
+  findingOf,
+  inOrder,
+  isAsked,
+  type Answer,
+  type Counts,
+  type Finding,
+  type Judgement,
+  type Result,
+} from './finding';
 
 export interface JudgeOptions {
   readonly checks?: readonly Check[];
@@ -116,7 +125,7 @@ class Run {
       else if (!view) return;
       else if (check.on === 'build') check.test(view, this.report);
       else check.test(view, found, this.report);
-      this.add({ check, taken: this.taken, roles: reads.roles });
+      this.add(answerOf(check, this.taken, reads.roles));
     } catch (error) {
       if (this.options.throwOn) throw error;
       this.failed.push({ id: check.id, error: error instanceof Error ? error.message : String(error) });
@@ -140,27 +149,43 @@ class Run {
   };
 
   private add(answer: Answer): void {
+    const { counts, findings } = answer;
     this.answers.push(answer);
-    for (const { outcome, finding } of answer.taken) this.count(outcome, finding);
-  }
-
-  private count(outcome: Outcome, finding: Finding | undefined): void {
-    if (!finding) this.counts[outcome.truth.is === true ? 'held' : 'unasked']++;
-    else if (finding.grade === 'unknown' && outcome.truth.is === undefined) this.counts.unknown++;
-    else this.counts.broken++;
-    if (finding) this.findings.push(this.build ? withAcceptance(this.build, finding) : finding);
+    for (const end of ends) this.counts[end] += counts[end];
+    for (const finding of findings) this.findings.push(this.build ? withAcceptance(this.build, finding) : finding);
   }
 
   done(): Judgement {
     return {
       findings: inOrder(this.findings),
-      answers: this.answers,
+      answers: this.options.known ? this.answers.sort((a, b) => placeOf(a) - placeOf(b)) : this.answers,
       failed: this.failed,
       off: this.off,
       counts: this.counts,
     };
   }
 }
+
+const ends = ['held', 'broken', 'unknown', 'unasked'] as const satisfies readonly (keyof Counts)[];
+
+function answerOf(check: Check, taken: readonly Result[], roles: RoleSet): Answer {
+  const counts = { held: 0, broken: 0, unknown: 0, unasked: 0 };
+  for (const result of taken) counts[endOf(result)]++;
+  return { check, taken, findings: taken.flatMap(({ finding }) => finding ?? []), counts, roles };
+}
+
+function endOf({ outcome: { truth }, finding }: Result): keyof Counts {
+  if (!finding) return truth.is === true ? 'held' : 'unasked';
+  return finding.grade === 'unknown' && truth.is === undefined ? 'unknown' : 'broken';
+}
+
+/** Checks in the order in which they are asked. */
+const places: ReadonlyMap<Check, number> = new Map(
+  [...allChecks.filter(({ on }) => on !== 'accept'), ...allChecks.filter(({ on }) => on === 'accept')].map(
+    (check, i) => [check, i],
+  ),
+);
+const placeOf = ({ check }: Answer): number => places.get(check) ?? places.size;
 
 const checkNamed = (id: string): Check | undefined => allChecks.find((check) => check.id === id);
 

@@ -1,6 +1,6 @@
 // What the build promises, line by line, with what comes out of its parts and whether that is enough.
 import { show } from '../../core/figures/sentence';
-import type { Finding, Result } from '../../core/judge/finding';
+import type { Answer, Finding, Result } from '../../core/judge/finding';
 import type { Fact, Group } from '../../core/parts/fact';
 import type { Table as Fields } from '../../core/parts/field';
 import { listed } from '../../core/text';
@@ -39,9 +39,16 @@ export function promisesOf(context: Context): readonly Promised[] {
   const { expect } = context.build.file;
   const results = context.judgement.answers
     .filter(({ check }) => check.area !== 'text')
-    .flatMap(({ taken }) => taken.filter(({ outcome }) => outcome.subject.startsWith('expect.')));
+    .flatMap((answer) => (answer.check.on === 'build' ? keptResults(context, answer) : ofPromises(answer)));
   return stated(expect as unknown as Group<Fields>, '').map((one) => judged(context, results, one));
 }
+
+/** What a check answers of promises stands while what it reads does: an answer that was carried over is not asked. */
+const keptResults = ({ kept }: Context, answer: Answer): readonly Result[] =>
+  kept.part(`answers of ${answer.check.id}`, [], () => ofPromises(answer), answer.roles);
+
+const ofPromises = ({ taken }: Answer): readonly Result[] =>
+  taken.filter(({ outcome }) => outcome.subject.startsWith('expect.'));
 
 interface Stated extends Pick<Promised, 'place' | 'label' | 'limit'> {
   readonly dimension: string | undefined;

@@ -58,8 +58,8 @@ function failed({ judgement: { off, failed: broken } }: Context): readonly Body[
 /** What the checks that were asked do not see, area by area; what another check sees is not for a person. */
 function limitsOf({ judgement }: Context): readonly Body[] {
   const byArea = new Map<Area, Map<string, string[]>>();
-  for (const { check, taken } of judgement.answers)
-    for (const limit of taken.length > 0 ? (check.limits ?? []) : []) {
+  for (const { check, counts } of judgement.answers)
+    for (const limit of Object.values(counts).some((count) => count > 0) ? (check.limits ?? []) : []) {
       if (isLeftToCheck(limit) || grading.test(limit)) continue;
       const limits = byArea.get(check.area) ?? new Map<string, string[]>();
       byArea.set(check.area, limits.set(limit, [...(limits.get(limit) ?? []), check.id]));

@@ -39,7 +39,7 @@ parts:
   ],
   test(build, report) {
     // Of a text that is not read at all, nothing can be said to be left out.
-    const { root, problems } = build.doc.parsed;
+    const { root, problems } = build.whole.parsed;
     if (!root && problems.length > 0) return;
     const without = needed.filter((role) => build.of(role).length === 0);
     report(
