@@ -1,4 +1,7 @@
 // What a change does to the builds: between revisions, a revision and the files here, two folders.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Ajv2020 from 'ajv/dist/2020';
 import { describe, expect, it } from 'vitest';
 import type { Comparison, FileComparison } from '../../server/src/review/comparison';
 import { MemoryHost } from '../support/memory-host';
@@ -18,6 +21,10 @@ const base: Record<string, string> = {
 const tower = 'parts/boreas/tower-155.part.yaml';
 const taller: Record<string, string> = { ...base, [tower]: base[tower]!.replace('155 mm', '172 mm') };
 
+const schema = readFileSync(join(__dirname, '../../schemas/comparison.schema.json'), 'utf8');
+const valid = new Ajv2020({ strict: true, strictRequired: false }).compile(JSON.parse(schema) as object);
+
+/** Held to the published schema each time. */
 const compared = async (
   before: Record<string, string>,
   after: Record<string, string>,
@@ -32,7 +39,9 @@ const compared = async (
     'json',
     ...words,
   );
-  return { comparison: JSON.parse(out) as Comparison, status, err };
+  const comparison = JSON.parse(out) as Comparison;
+  expect(valid(comparison), JSON.stringify(valid.errors)).toBe(true);
+  return { comparison, status, err };
 };
 const fileIn = ({ files }: Comparison, name: string): FileComparison => files.find(({ file }) => file === name)!;
 const told = ({ files }: Comparison): string[] =>

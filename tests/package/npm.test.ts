@@ -55,7 +55,7 @@ describe('the npm package', () => {
       'dist/fettle.js',
       'dist/server.js',
       'package.json',
-      ...['build', 'findings', 'house', 'part'].map((name) => `schemas/${name}.schema.json`),
+      ...['build', 'comparison', 'findings', 'house', 'part'].map((name) => `schemas/${name}.schema.json`),
     ]);
   });
 

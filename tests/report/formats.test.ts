@@ -25,7 +25,7 @@ const look: TextFormatOptions = {
 
 function written(format: Format, sections: readonly Section[], given: Partial<TextFormatOptions> = {}): string {
   const own = { ...look, ...given };
-  const printer = printers[format](own, { on: today, version: '1.2.3', fails: own.from });
+  const printer = printers[format](own, { on: today, version: '1.2.3', fails: own.from, isSince: false });
   const tally = new Tally();
   const body = sections.map((section) => {
     tally.add(section);
@@ -111,7 +111,10 @@ describe('100,000 findings', () => {
   const shown = (): string => `desk-${nth}.pcbuild.yaml`;
   const all = (format: Format): string => {
     nth = 0;
-    const printer = printers[format]({ ...look, shown }, { on: today, version: '1', fails: 'shortfall' });
+    const printer = printers[format](
+      { ...look, shown },
+      { on: today, version: '1', fails: 'shortfall', isSince: false },
+    );
     const tally = new Tally();
     const parts = many.map((section) => {
       nth++;

@@ -119,7 +119,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     colour: world.colour && options.output === undefined,
   };
   const fails = options.from ?? 'shortfall';
-  const printer = printers[options.format](look, { on, version: world.version, fails });
+  const printer = printers[options.format](look, { on, version: world.version, fails, isSince: onlyNew !== undefined });
   const tally = new Tally();
   const stale = new Stale();
   const mending = new Mending(

@@ -3,6 +3,9 @@ import { Option, type Command } from 'commander';
 import { isTrouble } from '../host/host';
 import { SettingsFrom } from '../host/settings-from';
 import type { Grade } from '../core/manifest/house-file';
+import { explain } from '../features/check-markdown';
+import { comparisonComment } from '../report/comment';
+import { comparisonAnnotations, comparisonSarif } from '../report/compare-formats';
 import { brings, comparisonText } from '../report/compare-text';
 import { toJson } from '../report/json';
 import { safe } from '../report/layout';
@@ -28,10 +31,17 @@ interface Look {
   readonly working: boolean;
 }
 
+/** Raised when a field of `schemas/comparison.schema.json` changes its meaning or goes. */
+const comparisonShape = 1;
+
 const comparePrinters = {
-  text: (comparison: Comparison, look: Look): string => comparisonText(comparison, look),
-  json: (comparison: Comparison): string => `${toJson(comparison)}\n`,
-} as const;
+  text: comparisonText,
+  json: (comparison: Comparison): string => `${toJson({ version: comparisonShape, ...comparison })}\n`,
+  sarif: (comparison: Comparison, look: Look, version: string): string =>
+    comparisonSarif(comparison, look, { version, language: 'en', page: explain }),
+  annotations: comparisonAnnotations,
+  comment: comparisonComment,
+} as const satisfies Record<string, (comparison: Comparison, look: Look, version: string) => string>;
 
 type CompareFormat = keyof typeof comparePrinters;
 
@@ -77,7 +87,7 @@ async function compare(base: string, head: string | undefined, options: Options,
     world.err(`fettle: ${safe(`${side === 'before' ? before.label : after.label}: ${path}: ${trouble}`)}\n`);
   const output = openOutput(world, options.output);
   try {
-    output.write(comparePrinters[options.format](comparison, look));
+    output.write(comparePrinters[options.format](comparison, look, world.version));
     output.done();
   } finally {
     output.drop();

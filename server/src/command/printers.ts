@@ -5,6 +5,7 @@ import { Annotations, annotate } from '../report/annotations';
 import { CodeQuality } from '../report/code-quality';
 import type { RunTrouble } from '../session/run-trouble';
 import { closingJson, openingJson, sectionJson, toJson } from '../report/json';
+import { FindingsComment } from '../report/comment-findings';
 import { JunitXml } from '../report/junit-xml';
 import { runJson } from '../report/json';
 import { addSection } from '../report/sarif';
@@ -27,6 +28,8 @@ export interface PrintedRun {
   readonly version: string;
   /** The lightest grade that the run fails by. */
   readonly fails: Grade;
+  /** Whether only what a change brings is listed. */
+  readonly isSince: boolean;
 }
 
 /** What is capped for its reader is held back until the worst of it is known; the rest is written as it comes. */
@@ -89,6 +92,17 @@ export const printers = {
       open: () => report.opening,
       section: (section) => report.section(section, look),
       close: (tally, troubles) => report.closing(troubles, tally.cut),
+    };
+  },
+  comment(look: TextFormatOptions, { isSince }: PrintedRun): Printer {
+    const comment = new FindingsComment(look);
+    return {
+      open: () => '',
+      section(section) {
+        comment.add(section);
+        return '';
+      },
+      close: (tally, troubles) => comment.text(tally, troubles, isSince),
     };
   },
 } as const;

@@ -8,7 +8,13 @@ import type { Tally, Worst } from './tally';
 const worstOrder: readonly Worst[] = ['harm', 'stop', 'shortfall', 'note', 'unknown', 'clear'];
 
 /** The closing lines: what was left out, then findings by grade, builds by worst grade, and what waits for facts. */
-export function closingText(tally: Tally, look: FormatOptions, notRead = 0): string {
+export const closingText = (tally: Tally, look: FormatOptions, notRead = 0): string =>
+  `${closingLines(tally, look, notRead)
+    .flatMap((line) => block(line, 0))
+    .join('\n')}\n`;
+
+/** Each as it is, however long. */
+export function closingLines(tally: Tally, look: FormatOptions, notRead: number): string[] {
   const hints = [...settingsText(tally.settings, tally.off, look.language), ...hintsOf(tally, look, notRead)];
   const { language } = look;
   const worst = worstOrder
@@ -24,10 +30,7 @@ export function closingText(tally: Tally, look: FormatOptions, notRead = 0): str
   const { unknown } = tally.findings;
   const waits =
     unknown === 1 ? language.word('1 answer waits for facts.') : language.words`${unknown} answers wait for facts.`;
-  return `${[
-    ...hints.flatMap((hint) => block(hint, 0)),
-    ...block(`${findingsText(tally, language)} ${builds} ${waits}`, 0),
-  ].join('\n')}\n`;
+  return [...hints, `${findingsText(tally, language)} ${builds} ${waits}`];
 }
 
 function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notRead: number): string[] {
@@ -86,7 +89,7 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
   return hints;
 }
 
-function findingsText({ findings }: Tally, language: Language): string {
+export function findingsText({ findings }: Tally, language: Language): string {
   const counted = worstOrder.flatMap((grade) =>
     grade === 'clear' || grade === 'unknown' || findings[grade] === 0 ? [] : [`${findings[grade]} ${grade}`],
   );

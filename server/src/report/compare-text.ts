@@ -26,26 +26,20 @@ export interface CompareLook {
 const kindWidth = 11;
 const sentences = 2 + kindWidth + 11;
 
-const words: Record<Exclude<ChangeKind, 'unchanged'>, string> = {
-  new: 'new',
-  worse: 'worse',
-  cleared: 'cleared',
-  better: 'better',
-  undecided: 'undecided',
-  silenced: 'silenced',
-  accepted: 'accepted',
-};
+/** What stayed is listed only where it says that something was not read. */
+export const changeWord = (kind: ChangeKind): string => (kind === 'unchanged' ? 'not read' : kind);
 
 export function comparisonText(comparison: Comparison, look: CompareLook): string {
   const { before, after, files } = comparison;
   const altered = files.filter(alters);
   const head = block(`${before} → ${after}: ${verdict(comparison, look)}`, 0);
   const sections = altered.map((file) => sectionText(file, look)).filter((text) => text !== '');
-  return `${[head.join('\n'), ...sections, closing(comparison, altered, look)].join('\n\n')}\n`;
+  const closing = coverage(comparison, look).flatMap((line) => block(line, 0));
+  return `${[head.join('\n'), ...sections, closing.join('\n')].join('\n\n')}\n`;
 }
 
 /** `1 stop and 2 shortfall new, 1 stop cleared.`; the worst first. */
-function verdict(comparison: Comparison, look: CompareLook): string {
+export function verdict(comparison: Comparison, look: CompareLook): string {
   const { files } = comparison;
   const changes = files.flatMap(({ findings }) => findings).filter((change) => isListed(change, look));
   const counted = changeKinds.flatMap((kind) => {
@@ -54,7 +48,7 @@ function verdict(comparison: Comparison, look: CompareLook): string {
       const count = own.filter((change) => gradeOf(change) === grade).length;
       return count > 0 ? [`${count} ${grade}`] : [];
     });
-    return byGrade.length > 0 ? [`${byGrade.join(', ')} ${words[kind as keyof typeof words]}`] : [];
+    return byGrade.length > 0 ? [`${byGrade.join(', ')} ${changeWord(kind)}`] : [];
   });
   if (counted.length > 0) return `${counted.join('; ')}.`;
   return altersAnything(comparison) ? 'no finding comes or goes, figures move.' : 'no finding and no figure changes.';
@@ -63,7 +57,7 @@ function verdict(comparison: Comparison, look: CompareLook): string {
 const gradeOf = ({ before, after }: FindingChange): Grade => (after ?? before)!.grade;
 
 /** What stayed is not listed; of what was not read nothing is left out. */
-function isListed({ kind, before, after }: FindingChange, { from }: CompareLook): boolean {
+export function isListed({ kind, before, after }: FindingChange, { from }: CompareLook): boolean {
   if (after?.unread) return true;
   return kind !== 'unchanged' && [before, after].some((one) => one && atLeastAsBad(one.grade, from));
 }
@@ -79,7 +73,7 @@ function sectionText(file: FileComparison, look: CompareLook): string {
   return [...top, ...findings, ...rest].join('\n');
 }
 
-function stateText({ state, movedFrom }: FileComparison): string {
+export function stateText({ state, movedFrom }: FileComparison): string {
   if (state === 'moved') return safe(`, moved from ${movedFrom ?? 'elsewhere'}`);
   return state === 'changed' || state === 'touched' ? '' : `, ${state}`;
 }
@@ -95,20 +89,20 @@ const namesOf = (names: readonly string[]): string =>
 function findingText(change: FindingChange): string[] {
   const { kind, before, after } = change;
   const one = (after ?? before)!;
-  const word = kind === 'unchanged' ? 'not read' : words[kind];
   const place = after ? `${after.file}:${after.line}` : one.file;
-  const head = `  ${padded(word, kindWidth)}${padded(gradeWords(change), 11)}${safe(place)}   ${safe(one.subject)}`;
+  const words = padded(changeWord(kind), kindWidth) + padded(gradeWords(change), 11);
+  const head = `  ${words}${safe(place)}   ${safe(one.subject)}`;
   return [head, ...withRight(block(sentenceOf(change), sentences), one.id)];
 }
 
-function gradeWords({ before, after }: FindingChange): string {
+export function gradeWords({ before, after }: FindingChange): string {
   return before && after && before.grade !== after.grade
     ? `${before.grade} → ${after.grade}`
     : (after ?? before)!.grade;
 }
 
 /** What it says now; of what grew or shrank also by how much it was broken before. */
-function sentenceOf({ kind, before, after }: FindingChange): string {
+export function sentenceOf({ kind, before, after }: FindingChange): string {
   const one = (after ?? before)!;
   const waits = one.missing.length > 0 ? ` Waits for ${one.missing.slice(0, 3).join(', ')}.` : '';
   if ((kind === 'worse' || kind === 'better') && before?.excess && after?.excess && before.excess !== after.excess)
@@ -136,7 +130,7 @@ function movedText(moved: readonly Movement[], { working }: CompareLook): string
   });
 }
 
-function factWords({ what, before, after }: ChangedFact): string {
+export function factWords({ what, before, after }: ChangedFact): string {
   const at = (side: ChangedFact['before'], none: string): string =>
     side ? `${side.text} (${side.file}:${side.line})` : none;
   return `${what}: ${at(before, 'not stated')} → ${at(after, 'not stated any more')}`;
@@ -160,18 +154,15 @@ function listsText({ newlyUnknown, newlyKnown, steps }: FileComparison): string[
   ].map((line) => line.replace(/^ {4}/, '  '));
 }
 
-/** What the comparison covers, and what it leaves out. */
-function closing(
-  { files, covers, troubles }: Comparison,
-  altered: readonly FileComparison[],
-  look: CompareLook,
-): string {
+/** What the comparison covers, and what it leaves out, a sentence or two each. */
+export function coverage({ files, covers, troubles }: Comparison, look: CompareLook): string[] {
+  const altered = files.filter(alters);
   const telling = new Set(altered.flatMap(({ because }) => because));
   const quiet = files.filter((file) => !altered.includes(file) && !telling.has(file.file)).length;
   const changes = files.flatMap(({ findings }) => findings);
   const lighter = changes.filter((change) => change.kind !== 'unchanged' && !isListed(change, look)).length;
   const unchanged = changes.filter(({ kind }) => kind === 'unchanged').length;
-  const lines = [
+  return [
     `${plural(covers.builds, 'build', 'builds')}, ${covers.touched} touched. ` +
       `${plural(unchanged, 'finding', 'findings')} unchanged in what changed; ` +
       `${plural(covers.unknown, 'fact', 'facts')} asked for there.`,
@@ -183,7 +174,6 @@ function closing(
       ? [`${plural(troubles.length, 'file', 'files')} could not be read: the comparison is not whole.`]
       : []),
   ];
-  return lines.flatMap((line) => block(line, 0)).join('\n');
 }
 
 /** Whether a change brings anything at or above a grade, or leaves something unread. */

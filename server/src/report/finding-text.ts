@@ -14,11 +14,13 @@ export function findingLines(finding: Finding, fixes: Fixes | undefined, languag
   return [
     language.said(said),
     ...(words ? [[words.word, ...words.sentences].map((one) => language.word(one)).join(' ')] : []),
-    ...(lacks.length > 0 ? [language.words`Waits for: ${named}.`] : []),
+    ...(lacks.length > namedInSentence ? [language.words`Waits for: ${named}.`] : []),
     ...(fix ? [`${language.word(fix.givesWay ? 'give way' : 'mend')}: ${language.word(fix.title)}`] : []),
   ];
 }
 
+/** The sentence of an open answer names so many facts itself. */
+const namedInSentence = 3;
 const mostLacks = 8;
 
 /** Why a finding is accepted, with what was weighed and by whom. */

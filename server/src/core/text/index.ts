@@ -11,4 +11,4 @@ export { listed } from './listed';
 export { nearest } from './nearest';
 export { quoted, visible, visibleInJson } from './escape';
 export { htmlText } from './html';
-export { markdownCode, markdownFence, markdownLine, markdownText } from './markdown';
+export { markdownCode, markdownFence, markdownLine, markdownQuiet, markdownText } from './markdown';

@@ -9,6 +9,23 @@ export function markdownText(text: string): string {
     .replace(/(www)\.|\.(?=\p{L})/giu, '$1\\.');
 }
 
+/** Stands between two characters and is not seen. As an entity, since text that cannot be seen is otherwise refused. */
+const between = '&#8203;';
+
+/**
+ * The same in which a forge finds nobody to notify and nothing to refer to. These are looked for in what is shown,
+ * where an escape is gone: something stands inside each. Source: GitHub Docs, “Autolinked references and URLs”; GitLab
+ * Docs, “GitLab Flavored Markdown”, references.
+ */
+export function markdownQuiet(text: string): string {
+  return markdownText(text)
+    .replace(/[@#!$&~%^](?=[\p{L}\p{N}_"])/gu, `$&${between}`)
+    .replace(/\b(G[HL]-)(?=\d)/gi, `$1${between}`)
+    .replace(/(?<![\p{L}\p{N}])[0-9a-f]{7,64}(?![\p{L}\p{N}])/giu, (id) => id.replace(/....(?=.)/g, `$&${between}`))
+    .replace(/\\:(?=\/\/)/g, `:${between}`)
+    .replace(/www(?=\\\.)/gi, `$&${between}`);
+}
+
 /** A line of escaped prose: what begins a list, heading or rule only at the start of a line is escaped only there. */
 export function markdownLine(escaped: string): string {
   return escaped

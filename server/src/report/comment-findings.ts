@@ -1,0 +1,81 @@
+// The findings of a run as the comment of a pull request, where nothing is compared: build by build, worst first.
+import { grades } from '../core/manifest/house-file';
+import type { Finding } from '../core/judge/finding';
+import { closingLines, findingsText } from './closing-text';
+import { code, commentText, firstOf, mostRows, prose, table } from './comment-parts';
+import { findingLines } from './finding-text';
+import { Kept } from './kept';
+import { lineOf, listed, type FormatOptions, type Section } from './section';
+import type { Tally } from './tally';
+
+interface Part {
+  readonly row: readonly string[];
+  readonly block: string;
+}
+
+/** A comment holds no more files than these, each with a finding. */
+const mostFiles = 200;
+const mostFindings = 25;
+
+export class FindingsComment {
+  private readonly parts = new Kept<Part>(mostFiles);
+
+  constructor(private readonly look: FormatOptions) {}
+
+  add(section: Section): void {
+    const findings = listed(section, { from: this.look.from, accepted: false });
+    const [first] = findings;
+    if (!first) return;
+    this.parts.add(grades.indexOf(first.grade) * 1e6 - findings.length, () => this.partOf(section, findings));
+  }
+
+  /** @param isSince whether only what a change brings is listed: then it is empty where it brings nothing. */
+  text(
+    tally: Tally,
+    troubles: readonly { readonly path: string; readonly trouble: string }[],
+    isSince: boolean,
+  ): string {
+    const { look } = this;
+    const parts = this.parts.all;
+    if (isSince && parts.length + troubles.length === 0) return '';
+    const rows = parts.slice(0, mostRows).map(({ row }) => row);
+    const more = this.parts.offered - rows.length;
+    const told = troubles.map(({ path, trouble }) => `- ${path === '' ? '' : `${code(path)}: `}${prose(trouble)}`);
+    return commentText({
+      heading: `Fettle: ${prose(findingsText(tally, look.language))}`,
+      seen: [
+        ...(rows.length > 0 ? [table(['Build or file', 'Findings', 'The worst'], rows)] : []),
+        ...(more > 0 ? [`${more} more ${more === 1 ? 'file is' : 'files are'} folded below.`] : []),
+        closingLines(tally, look, troubles.length).map(prose).join(' '),
+      ],
+      summary: 'Findings, file by file',
+      folded: [
+        ...(told.length > 0 ? [`#### Not read\n\n${firstOf(told, mostFindings).join('\n')}`] : []),
+        ...parts.map(({ block }) => block),
+      ],
+      alsoCut: this.parts.cut,
+    });
+  }
+
+  private partOf(section: Section, findings: readonly Finding[]): Part {
+    const file = this.look.shown(section.doc);
+    const name = prose(section.title ?? file);
+    const byGrade = grades.flatMap((grade) => {
+      const count = findings.filter((finding) => finding.grade === grade).length;
+      return count > 0 ? [`${count} ${grade}`] : [];
+    });
+    const lines = findings.slice(0, mostFindings + 1).map((finding) => this.lineOf(finding, section));
+    const more = findings.length > mostFindings ? [`- … and ${findings.length - mostFindings} more`] : [];
+    const heading = `${section.title ? `${prose(section.title)}, ` : ''}${code(file)}`;
+    return {
+      row: [`**${name}**`, byGrade.join(', '), prose(this.look.language.said(findings[0]!.said))],
+      block: `#### ${heading}\n\n${[...lines.slice(0, mostFindings), ...more].join('\n')}`,
+    };
+  }
+
+  private lineOf(finding: Finding, section: Section): string {
+    const { grade, id, subject, underline } = finding;
+    const head = `- **${grade}** ${code(lineOf(underline, this.look))}, ${code(subject)}`;
+    return `${head}: ${findingLines(finding, section.fixes, this.look.language).map(prose).join(' · ')} (${id})`;
+  }
+}
