@@ -11,10 +11,17 @@ const plain = /^[\x20-\x7e]*$/;
 
 /** How many columns a text takes. */
 export function columns(text: string): number {
-  if (plain.test(text)) return text.length;
+  if (text.length === 0 || plain.test(text)) return text.length;
   let sum = 0;
   for (const character of text)
-    sum += none.test(character) ? 0 : wideScript.test(character) || wideMark.test(character) ? 2 : 1;
+    sum +=
+      character < '\u0300'
+        ? 1
+        : none.test(character)
+          ? 0
+          : wideScript.test(character) || wideMark.test(character)
+            ? 2
+            : 1;
   return sum;
 }
 
@@ -31,21 +38,24 @@ export const safe = (text: string): string => visible(text);
 export function wrapped(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of safe(text)
-    .split(' ')
-    .flatMap((word) => pieces(word, width))) {
-    const next = line === '' ? word : `${line} ${word}`;
-    if (columns(next) <= width) line = next;
-    else {
-      lines.push(line);
-      line = word;
+  let taken = 0;
+  for (const word of safe(text).split(' ')) {
+    const long = columns(word);
+    for (const piece of long <= width ? [word] : pieces(word, width)) {
+      const own = long <= width ? long : columns(piece);
+      if (line === '') [line, taken] = [piece, own];
+      else if (taken + 1 + own <= width) [line, taken] = [`${line} ${piece}`, taken + 1 + own];
+      else {
+        lines.push(line);
+        [line, taken] = [piece, own];
+      }
     }
   }
   return [...lines, line];
 }
 
+/** A word that is too long for a line, in pieces that are not. */
 function pieces(word: string, width: number): string[] {
-  if (columns(word) <= width) return [word];
   const parts: string[] = [];
   let part = '';
   for (const character of word) {

@@ -1,5 +1,5 @@
 // The texts of a session: what the editor has open stands before what lies on disk; each text is read once.
-import { Doc, kindOfFile } from '../core/parts/doc';
+import { Doc, kindOfFile, type KnownScalars } from '../core/parts/doc';
 import { isTrouble, type Awaitable, type Host, type ReadError } from '../host/host';
 
 /** Where a file lies: its host, the root that bounds it, its name below that root, and its whole path. */
@@ -30,6 +30,8 @@ export class Texts {
   private readonly disk = new Map<string, Read>();
   /** UTF-16 units of text read from disk and held. */
   private held = 0;
+  /** What scalars were read as, for all documents. */
+  private readonly scalars: KnownScalars = new Map();
   private readonly coming = new Map<string, Promise<void>>();
   /** Told of each text when it is read from disk: whoever wants it for another purpose need not read it again. */
   onRead: (doc: Doc, file: FileRef) => void = () => undefined;
@@ -37,7 +39,7 @@ export class Texts {
   /** What stands in a file. A promise where it is still to be read. */
   read(file: FileRef): Awaitable<Read> {
     const open = this.open.get(file.path);
-    if (open) return (open.doc ??= docOf(file, open.text));
+    if (open) return (open.doc ??= this.docOf(file, open.text));
     if (this.disk.has(file.path)) return this.used(file.path);
     const coming = this.coming.get(file.path);
     if (coming) return coming.then(() => this.disk.get(file.path));
@@ -49,7 +51,11 @@ export class Texts {
   async saved(file: FileRef): Promise<Doc | undefined> {
     const open = this.open.get(file.path);
     const text = open && (await file.host.read(file.root, file.name));
-    return typeof text === 'string' && text !== open!.text ? docOf(file, text) : undefined;
+    return typeof text === 'string' && text !== open!.text ? this.docOf(file, text) : undefined;
+  }
+
+  private docOf(file: FileRef, text: string): Doc {
+    return new Doc(file.name, kindOfFile(file.name) ?? 'build', text, this.scalars);
   }
 
   private used(path: string): Read {
@@ -72,7 +78,7 @@ export class Texts {
   }
 
   private keep(file: FileRef, text: string | ReadError | undefined): Read {
-    const read = typeof text === 'string' ? docOf(file, text) : text;
+    const read = typeof text === 'string' ? this.docOf(file, text) : text;
     this.forget(file.path);
     this.disk.set(file.path, read);
     this.held += lengthOf(read);
@@ -114,7 +120,3 @@ export class Texts {
 }
 
 const lengthOf = (read: Read): number => (read === undefined || isTrouble(read) ? 0 : read.text.length);
-
-function docOf(file: FileRef, text: string): Doc {
-  return new Doc(file.name, kindOfFile(file.name) ?? 'build', text);
-}

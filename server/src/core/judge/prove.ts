@@ -74,7 +74,7 @@ export function mayBePreferred(before: Doc, finding: Finding, fix: ProvenFix): b
   const { check, grade, caution } = finding;
   if (!isPlain(fix) || fix.doc !== before || isSafety(finding)) return false;
   if (grade === 'harm' || caution !== undefined || check.area === 'handling') return false;
-  const after = new Doc(before.name, before.kind, applyEdits(before.text, fix.edits));
+  const after = new Doc(before.name, before.kind, applyEdits(before.text, fix.edits), before.scalars);
   return before.kind !== 'build' || settlesTheSame(before, after, check.area === 'text');
 }
 
@@ -105,7 +105,7 @@ function* proofs(
 export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): ProvenFix[] {
   const proven = ideasOf(finding).flatMap((idea) => {
     if (idea.type !== 'text' || idea.doc !== doc || editsOverlap(idea.edits)) return [];
-    const after = judgeFile(new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits)));
+    const after = judgeFile(new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits), doc.scalars));
     return some(weigh(before, after, finding, idea.title, doc, idea.edits));
   });
   return bestFirst(distinct(proven));
@@ -147,7 +147,7 @@ function proveAssignment(build: Build, before: Judgement, finding: Finding, idea
 
 function proveText(build: Build, before: Judgement, finding: Finding, idea: TextFix): ProvenFix | undefined {
   if (idea.edits.length === 0 || editsOverlap(idea.edits)) return undefined;
-  const changed = new Doc(idea.doc.name, idea.doc.kind, applyEdits(idea.doc.text, idea.edits));
+  const changed = new Doc(idea.doc.name, idea.doc.kind, applyEdits(idea.doc.text, idea.edits), idea.doc.scalars);
   if (changed.text === idea.doc.text) return undefined;
   const after =
     idea.doc === build.doc ? judgeEdited(build, before, changed) : judgeBuild(withDoc(build, idea.doc, changed));

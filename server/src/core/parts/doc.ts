@@ -5,17 +5,24 @@ import { parse, type Parsed } from '../yaml';
 /** `output`: what a tool printed of a machine, which is read by `core/machine` and never written. */
 export type DocKind = 'build' | 'part' | 'house' | 'known' | 'asbuilt' | 'guide' | 'output';
 
+/** By field, then by text: see `readNode`. */
+export type KnownScalars = Map<unknown, Map<string, unknown>>;
+
 export class Doc {
   private linesRead?: Lines;
   private parsedRead?: Parsed;
   /** What was worked out from this text, by the function that did; it lives and dies with the text. */
   readonly memo = new Map<unknown, unknown>();
 
-  /** `name` is the path below the workspace's root, with `/` between folders on every platform. */
+  /**
+   * `scalars`: what texts of scalars were read as, by field; a session hands one to all its documents, since the same
+   * words stand in many. `name` is the path below the workspace's root, with `/` between folders on every platform.
+   */
   constructor(
     readonly name: string,
     readonly kind: DocKind,
     readonly text: string,
+    readonly scalars: KnownScalars = new Map(),
   ) {}
 
   /** A guide is no YAML: what stands in it is read by `core/guide`. An output may be JSON, which YAML holds. */

@@ -35,19 +35,23 @@ export interface ScalarRead {
   readonly slip?: ScalarProblem;
 }
 
-interface CachedRead {
-  readonly field: ScalarField;
-  readonly read: ScalarRead;
-}
+/** Longer texts are seldom written twice. */
+const longestKept = 40;
+/** Past so many texts of a field, what is kept of it is forgotten. */
+const mostKept = 1_000;
 
-/**
- * Reads a scalar of a document as the field says, once for all who ask: inspection and facts look at the same values.
- */
-export function readNode(doc: Doc, field: ScalarField, node: ScalarNode): ScalarRead {
-  const kept = doc.memo.get(node) as CachedRead | undefined;
-  if (kept?.field === field) return kept.read;
-  const read = readScalar(field, node.text);
-  doc.memo.set(node, { field, read } satisfies CachedRead);
+/** Reads a scalar of a document as the field says, once for all who ask, in this document and those it shares with. */
+export function readNode({ scalars }: Doc, field: ScalarField, { text }: ScalarNode): ScalarRead {
+  if (text.length > longestKept) return readScalar(field, text);
+  let kept = scalars.get(field) as Map<string, ScalarRead> | undefined;
+  if (!kept) scalars.set(field, (kept = new Map<string, ScalarRead>()));
+  const known = kept.get(text);
+  if (known) return known;
+  if (kept.size >= mostKept) kept.clear();
+  // A copy: a piece of a text would keep the whole text in memory.
+  const copy = [...text].join('');
+  const read = readScalar(field, copy);
+  kept.set(copy, read);
   return read;
 }
 
