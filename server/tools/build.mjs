@@ -1,6 +1,6 @@
 // Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node
 // server/tools/build.mjs
-import { existsSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -32,6 +32,7 @@ export const bundles = [
   { entry: 'server/src/fettle.ts', out: 'dist/fettle.bundle.js' },
   { entry: 'server/tools/loader.cjs', out: 'dist/fettle.js', more: { ...program, external: ['./fettle.bundle.js'] } },
   { entry: 'server/src/server.ts', out: 'dist/server.js', more: program },
+  { entry: 'server/src/api.ts', out: 'dist/api.js' },
   { entry: 'client/src/desktop.ts', out: 'dist/client.js', more: { external: ['vscode'] } },
   { entry: 'server/src/server-worker.ts', out: 'dist/server.worker.js', more: { ...browser, format: 'iife' } },
   { entry: 'client/src/web.ts', out: 'dist/client.web.js', more: { ...browser, external: ['vscode'] } },
@@ -47,10 +48,21 @@ export function optionsOf({ entry, out, more }) {
   return { ...common, ...more, entryPoints: [entry], outfile: out };
 }
 
+/** The types of the library in one file, which imports none: the plain shapes, then the functions over them. */
+function declarations() {
+  const texts = ['server/src/report/plain.ts', 'server/src/library/face.ts'].map((path) =>
+    readFileSync(join(root, path), 'utf8')
+      .replace(/^(?:\/\/[^\n]*\n)+/, '')
+      .replace(/^(?:import|export) type [^;]* from '[^']*';\n/gm, ''),
+  );
+  return texts.map((text) => text.trim()).join('\n\n') + '\n';
+}
+
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */
 export async function buildAll() {
   const begun = new Date();
   await Promise.all(bundles.map((bundle) => build(optionsOf(bundle))));
+  writeFileSync(join(root, 'dist/api.d.ts'), declarations());
   // Its time tells the setup that everything up to then is built.
   writeFileSync(join(root, 'dist/.built'), '');
   utimesSync(join(root, 'dist/.built'), begun, begun);

@@ -7,7 +7,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const root = join(__dirname, '../..');
-const mostBytes = 1_250_000;
+/** Command, server and library each bring the whole engine in a bundle of their own. */
+const mostBytes = 1_700_000;
 const isWindows = process.platform === 'win32';
 
 interface Packed {
@@ -51,6 +52,8 @@ describe('the npm package', () => {
       'LICENSE',
       'README.md',
       'THIRD-PARTY-NOTICES.md',
+      'dist/api.d.ts',
+      'dist/api.js',
       'dist/fettle.bundle.js',
       'dist/fettle.js',
       'dist/server.js',
@@ -80,6 +83,34 @@ describe('the npm package', () => {
     const here = run(process.execPath, [join(root, 'dist/fettle.js'), 'check', 'samples']);
     expect(installed).toEqual(here);
     expect(installed.out).toContain('survey-desk.pcbuild.yaml');
+  });
+
+  it('is a library with types, for modules of both kinds: the documented example compiles strictly, and runs', () => {
+    const page = readFileSync(join(root, 'server/docs/library.md'), 'utf8');
+    const example = /```ts\n([^]*?)```/.exec(page)![1]!;
+    writeFileSync(join(folder, 'example.mts'), example);
+    const options = [
+      '--strict',
+      '--noEmit',
+      'false',
+      '--module',
+      'nodenext',
+      '--target',
+      'es2022',
+      '--lib',
+      'es2022,dom',
+    ];
+    const tsc = join(root, 'node_modules/typescript/bin/tsc');
+    const compiled = run(process.execPath, [tsc, ...options, '--ignoreConfig', '--types', '', 'example.mts']);
+    expect(compiled).toEqual({ status: 0, out: '', err: '' });
+    const { status, out, err } = run(process.execPath, ['example.mjs']);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toContain('Survey desk: ');
+    expect(out).toContain('desk.pcbuild.yaml: new: The cooler stands 168 mm tall');
+    const words = 'console.log(Object.keys(require("fettle")).join())';
+    expect(run(process.execPath, ['-e', isWindows ? `"${words}"` : words]).out).toBe(
+      'compare,judgeBuild,readWorkspace,version\n',
+    );
   });
 
   it('answers an editor over the standard streams', async () => {

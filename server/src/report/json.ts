@@ -14,21 +14,16 @@ import { relatedTo, type Finding, type KnownBy } from '../core/judge/finding';
 import { spanOfMissing } from '../core/judge/waiting';
 import { workingOf, type Step } from '../core/judge/working-steps';
 import type { SourceLocation } from '../core/parts/doc';
-import { visibleInJson, type Range } from '../core/text';
+import { visibleInJson } from '../core/text';
 import { fingerprints } from '../review/fingerprint';
+import type * as Plain from './plain';
 import { listed, type FormatOptions, type Section } from './section';
 import type { Tally } from './tally';
 
 /** Raised when a field changes its meaning or goes; new fields leave it as it is. */
 export const shapeVersion = 1;
 
-export interface PlaceJson {
-  readonly file: string;
-  readonly range: Range;
-  readonly path: string;
-}
-
-const placed = ({ doc, span }: SourceLocation, path: string, look: FormatOptions): PlaceJson => ({
+const placed = ({ doc, span }: SourceLocation, path: string, look: FormatOptions): Plain.Place => ({
   file: look.shown(doc),
   range: doc.lines.rangeOf(span),
   path,
@@ -40,7 +35,7 @@ export function toJson(value: unknown): string {
 }
 
 /** One file with its findings. */
-export function sectionJson(section: Section, look: FormatOptions): object {
+export function sectionJson(section: Section, look: FormatOptions): Plain.JudgedFile {
   const { doc, title, judgement, build } = section;
   const findings = listed(section, { from: look.from, accepted: true });
   const prints = fingerprints(section.since?.all ?? judgement.findings, build);
@@ -60,8 +55,8 @@ export function sectionJson(section: Section, look: FormatOptions): object {
 }
 
 /** What a build comes to in all; a total of which nothing is known is left out. */
-function totalsJson(build: Build): object {
-  const totals: [string, Figure | undefined][] = [
+function totalsJson(build: Build): NonNullable<Plain.JudgedFile['totals']> {
+  const totals: [keyof NonNullable<Plain.JudgedFile['totals']>, Figure | undefined][] = [
     ['cost', totalCost(build)],
     ['sustainedDraw', sustainedDraw(build)],
     ['wallPower', wallPower(build)],
@@ -71,7 +66,7 @@ function totalsJson(build: Build): object {
   );
 }
 
-const totalJson = (figure: Figure): object => ({
+const totalJson = (figure: Figure): Plain.Total => ({
   value: show(figure),
   dimension: figure.dimension,
   ...(figure.currency ? { currency: figure.currency } : {}),
@@ -80,8 +75,8 @@ const totalJson = (figure: Figure): object => ({
 });
 
 /** A proven fix, as edits of one file. */
-function fixJson({ title, doc, edits, brings, clears, givesWay }: ProvenFix, look: FormatOptions): object {
-  const named = (findings: readonly Finding[]): object[] =>
+function fixJson({ title, doc, edits, brings, clears, givesWay }: ProvenFix, look: FormatOptions): Plain.Fix {
+  const named = (findings: readonly Finding[]): Plain.NamedFinding[] =>
     findings.map(({ id, grade, subject }) => ({ id, grade, path: subject }));
   return {
     title,
@@ -94,14 +89,14 @@ function fixJson({ title, doc, edits, brings, clears, givesWay }: ProvenFix, loo
 }
 
 /** What the checks that found something are about, by their ids. */
-export function explainedJson(checks: ReadonlySet<Check>): object {
+export function explainedJson(checks: ReadonlySet<Check>): Readonly<Record<string, Plain.Explained>> {
   const pages = [...checks].map(pageOf).sort((a, b) => (a.id < b.id ? -1 : 1));
   return Object.fromEntries(
     pages.map(({ id, what, why, grade, area, source, limits }) => [id, { what, why, grade, area, source, limits }]),
   );
 }
 
-export function findingJson(finding: Finding, look: FormatOptions): object {
+export function findingJson(finding: Finding, look: FormatOptions): Omit<Plain.Finding, 'fingerprint' | 'fixes'> {
   const caution = finding.caution && CAUTIONS[finding.caution as CautionId];
   return {
     id: finding.id,
@@ -131,18 +126,18 @@ export function findingJson(finding: Finding, look: FormatOptions): object {
 const knownJson = ({ state, by, until }: KnownBy): object => ({ state, by, until });
 
 /** By how much a finding is broken: the amount that an acceptance weighs. */
-function excessJson(measure: Measure): object {
+function excessJson(measure: Measure): NonNullable<Plain.Finding['excess']> {
   const excess = excessOf(measure);
   return { value: String(weighedValue(measure)), dimension: excess.dimension, amount: excess.hi };
 }
 
-export function missingJson(lack: Missing, look: FormatOptions): object {
+export function missingJson(lack: Missing, look: FormatOptions): Plain.MissingFact {
   const { doc, path, what } = lack;
   const span = spanOfMissing(lack);
   return { file: look.shown(doc), ...(span ? { line: doc.lines.positionAt(span.start).line } : {}), path, what };
 }
 
-function stepJson(step: Step, look: FormatOptions): object {
+function stepJson(step: Step, look: FormatOptions): Plain.WorkingStep {
   const { figure, from } = step;
   return {
     label: step.label,
@@ -157,19 +152,19 @@ function stepJson(step: Step, look: FormatOptions): object {
 }
 
 /** A bound in the dimension’s base unit; left out where the value is open on that side. */
-const bound = (name: 'low' | 'high', value: number): object => (Number.isFinite(value) ? { [name]: value } : {});
+const bound = (name: 'low' | 'high', value: number): { readonly low?: number; readonly high?: number } =>
+  Number.isFinite(value) ? { [name]: value } : {};
 
 /** What stands before and after the list of files. */
 export function openingJson(run: { readonly on: string; readonly from: string }): string {
   return `{\n"version": ${shapeVersion},\n"on": ${toJson(run.on)},\n"from": ${toJson(run.from)},\n"files": [`;
 }
 
-interface NotRead {
-  readonly path: string;
-  readonly trouble: string;
-}
-
-export function closingJson(tally: Tally, troubles: readonly NotRead[], look: Pick<FormatOptions, 'from'>): string {
+export function closingJson(
+  tally: Tally,
+  troubles: readonly Plain.NotRead[],
+  look: Pick<FormatOptions, 'from'>,
+): string {
   const { leftOut, counts } = runJson(tally, troubles, look);
   return (
     `],\n"explained": ${toJson(explainedJson(tally.found))},\n"leftOut": ${toJson(leftOut)},\n"troubles": ` +
@@ -180,7 +175,7 @@ export function closingJson(tally: Tally, troubles: readonly NotRead[], look: Pi
 /** What a run comes to, and what its report leaves out. */
 export function runJson(
   tally: Tally,
-  troubles: readonly NotRead[],
+  troubles: readonly Plain.NotRead[],
   look: Pick<FormatOptions, 'from'>,
 ): { readonly leftOut: object; readonly counts: object } {
   const counts = {
