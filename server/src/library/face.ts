@@ -107,7 +107,7 @@ export interface Movement {
 
 /** One file on both sides: a build with what it rests on, or a part file or settings by themselves. */
 export interface FileComparison {
-  readonly kind: JudgedFile['kind'] | 'known';
+  readonly kind: JudgedFile['kind'];
   /** `touched`: its text is the same, files that it rests on differ. */
   readonly state: 'added' | 'removed' | 'moved' | 'changed' | 'touched';
   readonly file: string;

@@ -5,10 +5,12 @@ import { applyEdits, type Edit } from '../text';
 import type { Node } from '../yaml';
 import type { Finding } from './finding';
 
+const ofHouse = 'it would change what the house decided';
+
 /** Sections that settle something, by the kind of file, and what a change there would touch. */
 const settled: Partial<Record<Doc['kind'], Readonly<Record<string, string>>>> = {
   build: { expect: 'it stands in what is promised', accept: 'it stands in what was weighed and accepted' },
-  house: { grades: 'it would change what the house decided', margins: 'it would change what the house decided' },
+  house: { grades: ofHouse, margins: ofHouse, known: ofHouse },
 };
 
 const ofSafety = 'somebody’s safety hangs on it';
