@@ -118,7 +118,7 @@ export interface Total {
 /** What is judged of one file. */
 export interface JudgedFile {
   readonly file: string;
-  readonly kind: 'build' | 'part' | 'house' | 'known' | 'guide';
+  readonly kind: 'build' | 'part' | 'house' | 'known' | 'asbuilt' | 'guide' | 'output';
   /** What the build is called. */
   readonly name?: string;
   /** The worst grade among findings that are not accepted; null where there are none. */
