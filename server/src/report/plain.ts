@@ -1,7 +1,7 @@
 // The plain shapes in which findings leave the program: JSON of `fettle check`, and the library. Nothing is imported
 // here, so that the package can publish this file as it stands. Lines and characters count from zero.
 
-/** From worst to lightest: hurts someone or ruins a part; will not go together; falls short; worth knowing; undecided. */
+/** From worst to lightest: could hurt someone or ruin a part; will not go together; falls short; worth knowing; open. */
 export type Grade = 'harm' | 'stop' | 'shortfall' | 'note' | 'unknown';
 
 /** A place in a text: both count from zero, characters in UTF-16 units. */
