@@ -123,7 +123,7 @@ export function findingJson(finding: Finding, look: FormatOptions): Omit<Plain.F
   };
 }
 
-const knownJson = ({ state, by, until }: KnownBy): object => ({ state, by, until });
+const knownJson = ({ state, by, until }: KnownBy): NonNullable<Plain.Finding['known']> => ({ state, by, until });
 
 /** By how much a finding is broken: the amount that an acceptance weighs. */
 function excessJson(measure: Measure): NonNullable<Plain.Finding['excess']> {

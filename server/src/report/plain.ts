@@ -1,7 +1,7 @@
 // The plain shapes in which findings leave the program: JSON of `fettle check`, and the library. Nothing is imported
 // here, so that the package can publish this file as it stands. Lines and characters count from zero.
 
-/** From worst to lightest: could hurt someone or ruin a part; will not go together; falls short; worth knowing; open. */
+/** Worst first: could hurt someone or ruin a part; will not go together; falls short; worth knowing; open. */
 export type Grade = 'harm' | 'stop' | 'shortfall' | 'note' | 'unknown';
 
 /** A place in a text: both count from zero, characters in UTF-16 units. */
@@ -98,6 +98,8 @@ export interface Finding extends Place {
     readonly until?: string;
     readonly by?: string;
   };
+  /** Present where it is recorded as known: by whom, until when, and whether it still is let stand. */
+  readonly known?: { readonly state: string; readonly by: string; readonly until: string };
   readonly working?: readonly WorkingStep[];
   /** Stays the same when lines move, keys are reordered or parts are renamed; no two of a file are alike. */
   readonly fingerprint: string;
