@@ -98,7 +98,7 @@ describe('findings without a comparison', () => {
     const { out } = await fettle(taller, 'check', '--format', 'comment');
     const { seen, text } = readComment(out);
     expect(seen.length).toBeLessThanOrEqual(25);
-    expect(seen[1]).toMatch(/^### Fettle: Findings: 2 stop/);
+    expect(seen[1]).toMatch(/^### Fettle: 2 stop, 2 note$/);
     expect(text).toContain('2 builds: 2 stop.');
   });
 

@@ -55,6 +55,18 @@ function anew({ name, properties, data }: LogCommand): LogCommand {
   return commandsIn(line)[0]!;
 }
 
+it('tells blocks of a guide apart that say the same', async () => {
+  const block = '```pcbuild\nformat: 1\nbuild: Desk\nparts:\n  cooler: { odd: 1 }\n```\n';
+  const guide = { 'desk.md': `# Desk\n\n${block}\n${block}` };
+  const [run] = readSarif((await fettle(guide, 'check', '--format', 'sarif')).out).runs;
+  const odd = run!.results!.filter(({ ruleId }) => ruleId === 'unknown-key');
+  expect(odd).toHaveLength(2);
+  expect(new Set(odd.map(({ partialFingerprints }) => partialFingerprints!.primaryLocationLineHash)).size).toBe(2);
+  expect(readQuality((await fettle(guide, 'check', '--format', 'code-quality')).out).length).toBeGreaterThan(1);
+  const names = readJunit((await fettle(guide, 'check', '--format', 'junit-xml')).out).map(({ name }) => name);
+  expect(new Set(names).size).toBe(names.length);
+});
+
 describe('what was not read', () => {
   const files = { 'a.pcbuild.yaml': 'format: 1\nbuild: A\nparts: {\n' };
   it.each(['sarif', 'annotations', 'code-quality', 'junit-xml'])('is said and fails: %s', async (format) => {

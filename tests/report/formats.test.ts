@@ -7,10 +7,14 @@ import { provenFixes } from '../../server/src/core/judge/prove';
 import { Doc } from '../../server/src/core/parts/doc';
 import { english } from '../../server/src/core/words/languages';
 import { readerLimits } from '../../server/src/report/reader-limits';
+import { comparisonComment } from '../../server/src/report/comment';
+import { comparisonAnnotations, comparisonSarif } from '../../server/src/report/compare-formats';
 import type { Section } from '../../server/src/report/section';
 import { Tally } from '../../server/src/report/tally';
+import type { FileComparison, FindingChange } from '../../server/src/review/comparison';
 import type { TextFormatOptions } from '../../server/src/report/text';
 import { bench, today } from '../support/bench';
+import { readComment } from '../support/comments';
 import { commandsIn, readJunit, readQuality, readSarif } from '../support/readers';
 import { readSamples } from '../support/samples';
 
@@ -123,6 +127,37 @@ describe('100,000 findings', () => {
     });
     return [printer.open(), ...parts, printer.close(tally, [])].join('');
   };
+
+  it('that a change brings keep to them too, the new before those that stayed', () => {
+    const one = (i: number): FindingChange => {
+      const finding = { id: 'unknown-key', subject: `parts.odd-key-${i}`, text: `The key ${i} means nothing here.` };
+      const rest = { file: 'desk.pcbuild.yaml', line: i + 1, fingerprint: `${i}`.padStart(16, '0'), missing: [] };
+      const stop = { ...finding, ...rest, grade: 'stop' as const, unread: false };
+      return i % 2 === 0 ? { kind: 'unchanged', before: stop, after: stop } : { kind: 'new', after: stop };
+    };
+    const file: FileComparison = {
+      kind: 'build',
+      state: 'changed',
+      file: 'desk.pcbuild.yaml',
+      because: [],
+      findings: Array.from({ length: 100_000 }, (_, i) => one(i)),
+      moved: [],
+      newlyUnknown: [],
+      newlyKnown: [],
+      steps: [],
+    };
+    const covers = { builds: 1, touched: 1, unknown: 0 };
+    const comparison = { before: 'main', after: 'working tree', on: today, files: [file], covers, troubles: [] };
+    const given = { from: 'note', working: false } as const;
+    const log = comparisonSarif(comparison, given, { version: '1', language: 'en', page: () => undefined });
+    const [run] = (JSON.parse(log) as Log).runs;
+    expect(run!.results!.length).toBe(readerLimits.sarifResults.most);
+    expect(new Set(run!.results!.map(({ baselineState }) => baselineState))).toEqual(new Set(['new']));
+    expect(commandsIn(comparisonAnnotations(comparison, given)).at(-1)!.data).toContain('49990 more of kind error');
+    const { seen, text } = readComment(comparisonComment(comparison, given));
+    expect(seen.length).toBeLessThanOrEqual(25);
+    expect(text).toContain('… and 49975 more');
+  });
 
   it('keep to what readers take, and say what was cut', () => {
     expect(judgement.findings).toHaveLength(2_000);

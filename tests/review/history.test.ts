@@ -10,11 +10,13 @@ import {
   type Listed,
   type ReadError,
 } from '../../server/src/host/host';
+import { comparisonComment } from '../../server/src/report/comment';
 import { altersAnything, isBrought, type Comparison } from '../../server/src/review/comparison';
 import { Session } from '../../server/src/session/session';
 import { walk } from '../../server/src/session/walk';
 import { today } from '../support/bench';
 import { fettleAmong } from '../support/command';
+import { readComment } from '../support/comments';
 import { Repository } from '../support/repository';
 
 const repository = new Repository();
@@ -313,6 +315,9 @@ it.each(commits.map(({ says, told }, i) => ({ says, told, i })))('$says', async 
   const comparison = await compared(ids[i]!, ids[i + 1]!);
   expect(tell(comparison)).toEqual(told);
   expect(comparison.troubles).toEqual([]);
+  const comment = comparisonComment(comparison, { from: 'note', working: true });
+  expect(comment === '').toBe(!altersAnything(comparison));
+  expect(readComment(comment).seen.length).toBeLessThanOrEqual(25);
 });
 
 it('holds at least 25 commits, and says nothing of a commit against itself', async () => {

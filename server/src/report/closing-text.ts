@@ -89,9 +89,15 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
   return hints;
 }
 
-export function findingsText({ findings }: Tally, language: Language): string {
-  const counted = worstOrder.flatMap((grade) =>
-    grade === 'clear' || grade === 'unknown' || findings[grade] === 0 ? [] : [`${findings[grade]} ${grade}`],
-  );
-  return counted.length > 0 ? language.words`Findings: ${counted.join(', ')}.` : language.word('No findings.');
+function findingsText(tally: Tally, language: Language): string {
+  const counted = countedFindings(tally);
+  return counted === '' ? language.word('No findings.') : language.words`Findings: ${counted}.`;
 }
+
+/** `1 stop, 2 note`; what waits for facts is not among them. */
+export const countedFindings = ({ findings }: Tally): string =>
+  worstOrder
+    .flatMap((grade) =>
+      grade === 'clear' || grade === 'unknown' || findings[grade] === 0 ? [] : [`${findings[grade]} ${grade}`],
+    )
+    .join(', ');

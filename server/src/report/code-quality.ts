@@ -8,7 +8,7 @@ import { toJson } from './json';
 import { Room, utf8Bytes } from './kept';
 import { plural } from './layout';
 import { readerLimits } from './reader-limits';
-import { listed, type FormatOptions, type Section } from './section';
+import { keyOf, listed, type FormatOptions, type Section } from './section';
 
 type Severity = 'info' | 'minor' | 'major' | 'critical' | 'blocker';
 
@@ -35,9 +35,9 @@ export class CodeQuality {
   private between = '\n';
 
   section(section: Section, look: FormatOptions): string {
-    const { doc, judgement, build, since } = section;
+    const { judgement, build, since } = section;
     const prints = fingerprints(since?.all ?? judgement.findings, build);
-    const path = look.shown(doc);
+    const key = keyOf(section, look);
     return listed(section, { from: look.from, accepted: false })
       .map((finding) => {
         const { underline, id, grade } = finding;
@@ -47,7 +47,7 @@ export class CodeQuality {
           text: findingLines(finding, section.fixes, look.language).join(' '),
           path: look.shown(underline.doc),
           line: underline.doc.lines.positionAt(underline.span.start).line + 1,
-          fingerprint: fingerprintIn(path, prints.get(finding)!),
+          fingerprint: fingerprintIn(key, prints.get(finding)!),
         };
         return this.entry(entry, grade === 'harm' || grade === 'stop');
       })

@@ -1,7 +1,7 @@
 // The findings of a run as the comment of a pull request, where nothing is compared: build by build, worst first.
 import { grades } from '../core/manifest/house-file';
 import type { Finding } from '../core/judge/finding';
-import { closingLines, findingsText } from './closing-text';
+import { closingLines, countedFindings } from './closing-text';
 import { code, commentText, firstOf, mostRows, prose, table } from './comment-parts';
 import { findingLines } from './finding-text';
 import { Kept } from './kept';
@@ -42,7 +42,7 @@ export class FindingsComment {
     const more = this.parts.offered - rows.length;
     const told = troubles.map(({ path, trouble }) => `- ${path === '' ? '' : `${code(path)}: `}${prose(trouble)}`);
     return commentText({
-      heading: `Fettle: ${prose(findingsText(tally, look.language))}`,
+      heading: `Fettle: ${prose(countedFindings(tally) || look.language.word('No findings.'))}`,
       seen: [
         ...(rows.length > 0 ? [table(['Build or file', 'Findings', 'The worst'], rows)] : []),
         ...(more > 0 ? [`${more} more ${more === 1 ? 'file is' : 'files are'} folded below.`] : []),
@@ -64,18 +64,20 @@ export class FindingsComment {
       const count = findings.filter((finding) => finding.grade === grade).length;
       return count > 0 ? [`${count} ${grade}`] : [];
     });
-    const lines = findings.slice(0, mostFindings + 1).map((finding) => this.lineOf(finding, section));
+    const cautioned = new Map<string, string>();
+    const lines = findings.slice(0, mostFindings).map((finding) => this.lineOf(finding, section, cautioned));
     const more = findings.length > mostFindings ? [`- … and ${findings.length - mostFindings} more`] : [];
     const heading = `${section.title ? `${prose(section.title)}, ` : ''}${code(file)}`;
     return {
       row: [`**${name}**`, byGrade.join(', '), prose(this.look.language.said(findings[0]!.said))],
-      block: `#### ${heading}\n\n${[...lines.slice(0, mostFindings), ...more].join('\n')}`,
+      block: `#### ${heading}\n\n${[...lines, ...more].join('\n')}`,
     };
   }
 
-  private lineOf(finding: Finding, section: Section): string {
+  private lineOf(finding: Finding, section: Section, cautioned: Map<string, string>): string {
     const { grade, id, subject, underline } = finding;
     const head = `- **${grade}** ${code(lineOf(underline, this.look))}, ${code(subject)}`;
-    return `${head}: ${findingLines(finding, section.fixes, this.look.language).map(prose).join(' · ')} (${id})`;
+    const lines = findingLines(finding, section.fixes, this.look.language, cautioned);
+    return `${head}: ${lines.map(prose).join(' · ')} (${id})`;
   }
 }

@@ -4,7 +4,7 @@ import type { Finding } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
 import { htmlText } from '../core/text';
-import { acceptedText, findingLines } from './finding-text';
+import { acceptedWords, findingLines } from './finding-text';
 import { Room, utf8Bytes } from './kept';
 import { plural } from './layout';
 import { readerLimits } from './reader-limits';
@@ -31,11 +31,13 @@ export class JunitXml {
   readonly opening = '<?xml version="1.0" encoding="UTF-8"?>\n<testsuites name="fettle">\n';
 
   section(section: Section, look: FormatOptions): string {
-    const { doc, title, judgement } = section;
+    const { doc, title, judgement, block } = section;
     const file = look.shown(doc);
+    // Blocks of a guide share a file.
+    const of = block === undefined ? '' : `, block ${block}`;
     const names = new Map<string, number>();
     const cases = listed(section, { from: look.from, accepted: true }).map((finding) => {
-      const name = `${finding.id}: ${finding.subject}`;
+      const name = `${finding.id}: ${finding.subject}${of}`;
       const nth = (names.get(name) ?? 0) + 1;
       names.set(name, nth);
       // Of two cases of one name readers see the first alone.
@@ -43,8 +45,8 @@ export class JunitXml {
     });
     const { held, unknown } = judgement.counts;
     const rest = `${plural(held, 'answer holds', 'answers hold')}, ${plural(unknown, 'waits', 'wait')} for facts.`;
-    cases.push({ name: 'everything else', file, end: 'passed', said: rest });
-    return this.suite(title === undefined ? file : `${title} (${file})`, cases);
+    cases.push({ name: `everything else${of}`, file, end: 'passed', said: rest });
+    return this.suite(title === undefined ? `${file}${of}` : `${title} (${file}${of})`, cases);
   }
 
   /** What was not read, and what did not find room. */
@@ -78,7 +80,7 @@ export class JunitXml {
           : fails
             ? 'failure'
             : 'passed',
-      said: accepted ? acceptedText(finding, look.language) : said!,
+      said: accepted ? acceptedWords(finding, look.language) : said!,
       more: [place, ...(accepted ? [said!] : []), ...more].join('\n'),
     };
   }

@@ -5,15 +5,15 @@ import type { ProvenFix } from '../core/judge/prove';
 import { workingOf, type Step } from '../core/judge/working-steps';
 import type { SourceLocation } from '../core/parts/doc';
 import { fingerprintIn, fingerprints } from '../review/fingerprint';
-import { acceptedText, findingLines } from './finding-text';
+import { acceptedWords, findingLines } from './finding-text';
 import { toJson } from './json';
 import { readerLimits } from './reader-limits';
 import { artifact, levelOf, plainText, rankOf, type SarifLog } from './sarif-log';
-import { listed, type FormatOptions, type Section } from './section';
+import { keyOf, listed, type FormatOptions, type Section } from './section';
 
 /** Adds what a section lists. */
 export function addSection(log: SarifLog, section: Section, look: FormatOptions): void {
-  const { doc, judgement, build, since } = section;
+  const { judgement, build, since } = section;
   const prints = fingerprints(since?.all ?? judgement.findings, build);
   for (const finding of listed(section, { from: look.from, accepted: true })) {
     const print = prints.get(finding)!;
@@ -21,7 +21,7 @@ export function addSection(log: SarifLog, section: Section, look: FormatOptions)
     log.add(finding.id, rankOf(finding), (isWhole) =>
       toJson({
         ...resultOf(finding, look),
-        partialFingerprints: partialFingerprints(look.shown(doc), print),
+        partialFingerprints: partialFingerprints(keyOf(section, look), print),
         ...(since ? { baselineState: isWorse ? 'updated' : 'new' } : {}),
         ...(isWhole ? detailsOf(finding, section, look) : {}),
       }),
@@ -29,21 +29,23 @@ export function addSection(log: SarifLog, section: Section, look: FormatOptions)
   }
 }
 
-/** The second is what forges match alerts by; it is made unlike in every file. */
+/** The second is what forges match alerts by: no other finding of a report has it. */
 export const partialFingerprints = (file: string, print: string): object => ({
   'finding/v1': print,
   primaryLocationLineHash: `${fingerprintIn(file, print)}:1`,
 });
 
 function resultOf(finding: Finding, look: FormatOptions): object {
-  const { id, grade, subject, underline, accepted } = finding;
-  const justification = accepted ? plainText(acceptedText(finding, look.language)) : '';
+  const { id, grade, subject, underline, accepted, known } = finding;
+  const justification = accepted ? plainText(acceptedWords(finding, look.language)) : '';
+  // What is known stands in a file of its own; what is accepted stands in the build.
+  const kind = known ? 'external' : 'inSource';
   return {
     ruleId: id,
     // What waits for facts is open, and has no level.
     ...(grade === 'unknown' ? { kind: 'open', level: 'none' } : { level: levelOf(grade) }),
     locations: [{ ...located(underline, look), logicalLocations: [{ fullyQualifiedName: subject, kind: 'member' }] }],
-    suppressions: accepted ? [{ kind: 'inSource', status: 'accepted', justification }] : [],
+    suppressions: accepted ? [{ kind, status: 'accepted', justification }] : [],
     properties: { grade, subject },
     message: { text: plainText(findingLines(finding, undefined, look.language).join('\n\n')) },
   };

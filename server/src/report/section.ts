@@ -48,6 +48,10 @@ export interface FormatOptions {
   readonly language: Language;
 }
 
+/** What tells a section from all others, beside fingerprints: blocks of a guide share a file. */
+export const keyOf = ({ doc, block }: Section, look: Pick<FormatOptions, 'shown'>): string =>
+  block === undefined ? look.shown(doc) : `${look.shown(doc)} (${block})`;
+
 /** Findings of one file past this many are counted and not listed. */
 export const mostListed = 2_000;
 

@@ -7,6 +7,7 @@ import type { Missing } from '../core/figures/figure';
 import { factKey, spanOfMissing, waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import type { Language } from '../core/words/language';
+import { acceptedWords } from './finding-text';
 import { block, columns, padded, safe, withRight } from './layout';
 import { knownWords } from './known-words';
 import { lineOf, listed, type Fixes, type FormatOptions, type Section } from './section';
@@ -62,26 +63,13 @@ function findingText(
     lines.push(
       ...block(look.language.word(title), sentences, `  ${look.language.word(givesWay ? 'give way' : 'mend')}`),
     );
-  if (finding.accepted) lines.push(...acceptedText(finding, grade, look.language));
+  if (finding.accepted) lines.push(...block(acceptedWords(finding, look.language), sentences));
   else if (finding.known) lines.push(...block(knownWords(finding.known, look.language), sentences));
   if (finding.caution && !finding.accepted)
     lines.push(...cautionOnce(finding.caution, finding.id, cautioned, look.language));
   const working = look.working ? workingText(workingOf(finding), sentences, look) : [];
   if (working.length > 0) lines.push('', ...working);
   return lines.join('\n');
-}
-
-function acceptedText({ accepted, known }: Finding, grade: Grade, language: Language): string[] {
-  const until = accepted?.until ? language.words` Until ${accepted.until}.` : '';
-  const upTo = accepted?.atMost ? language.words` up to ${accepted.atMost}` : '';
-  const by = accepted?.by ? language.words` By ${accepted.by}.` : '';
-  const { because } = accepted!;
-  return block(
-    known
-      ? language.words`A ${grade} finding, known${upTo}. ${because}${by}${until}`
-      : language.words`A ${grade} finding, accepted${upTo} because: ${because}${by}${until}`,
-    sentences,
-  );
 }
 
 /** A caution in full at its first finding in a section; at the others its signal word and where to read it. */
