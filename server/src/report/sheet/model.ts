@@ -127,7 +127,7 @@ export const table = (caption: string, columns: readonly string[], rows: readonl
 });
 
 /** A text of a file on one line. */
-export const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+export const oneLine = (text: string): string => (/[^\S ]| {2}/.test(text) ? text.replace(/\s+/g, ' ') : text).trim();
 
 export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
