@@ -5,6 +5,7 @@ import type { Language } from '../core/words/language';
 import { languageIn, type Tag, tags } from '../core/words/languages';
 import { safe } from '../report/layout';
 import { addCheck } from './check';
+import { addCollect } from './collect';
 import { addCompare } from './compare';
 import { addExplain } from './explain';
 import { addGuide } from './guide';
@@ -14,10 +15,12 @@ import { addOrder } from './order';
 import { addSettings } from './settings';
 import { addSheet } from './sheet';
 import { addSwap } from './swap';
+import { addVerify } from './verify';
 import { Refusal, type Status, type World } from './world';
 
 const subCommands = [
   addCheck,
+  addCollect,
   addCompare,
   addExplain,
   addGuide,
@@ -27,6 +30,7 @@ const subCommands = [
   addSettings,
   addSheet,
   addSwap,
+  addVerify,
 ];
 
 /** Runs the command with the words that follow its name. Never throws. */

@@ -19,6 +19,9 @@ export interface ReadError {
   readonly trouble: string;
 }
 
+/** How a text may be written: ours is UTF-8, what tools of Windows write may be UTF-16. */
+export type Encodings = 'UTF-8' | 'any';
+
 export interface Listed {
   readonly name: string;
   readonly kind: 'file' | 'folder' | 'link' | 'other';
@@ -32,7 +35,7 @@ export interface Host {
   /** The entries of a folder below the root, links followed, in code unit order; undefined where there is none. */
   list(root: string, folder: string): Awaitable<readonly Listed[] | ReadError | undefined>;
   /** The text of a regular file that lies below the root, links followed; undefined where there is none. */
-  read(root: string, name: string): Awaitable<string | ReadError | undefined>;
+  read(root: string, name: string, encodings?: Encodings): Awaitable<string | ReadError | undefined>;
   /** The path of a file below a root: one file has one, and `find` takes it. */
   pathIn(root: string, name: string): string;
   /** A name below a root as people see it: from the current folder, with `/`. */

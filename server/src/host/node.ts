@@ -13,7 +13,7 @@ import {
 } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { decode } from './decode';
-import { rootAmong, type FoundPath, type Host, type Listed, type ReadError } from './host';
+import { rootAmong, type Encodings, type FoundPath, type Host, type Listed, type ReadError } from './host';
 import { limits } from './limits';
 import { isBelow, readFolder } from './node-folder';
 import { marksAbove } from './node-roots';
@@ -69,7 +69,7 @@ export class NodeHost implements Host {
     }
   }
 
-  read(root: string, name: string): string | ReadError | undefined {
+  read(root: string, name: string, encodings?: Encodings): string | ReadError | undefined {
     const path = this.pathIn(root, name);
     let file: number | undefined;
     try {
@@ -79,7 +79,7 @@ export class NodeHost implements Host {
       const unfit = refused(lstatSync(real));
       if (unfit) return unfit;
       file = openSync(real, openFlags);
-      return readWhole(file);
+      return readWhole(file, encodings);
     } catch (error) {
       return isAbsent(error) ? undefined : plainError(error);
     } finally {
@@ -125,7 +125,7 @@ function refused(stat: Stats): ReadError | undefined {
  * Reads an open file to its end; a file that grows past the limit meanwhile is refused like a large one. What it is, is
  * asked once more: something else may have been put in its place before it was opened.
  */
-function readWhole(file: number): string | ReadError {
+function readWhole(file: number, encodings?: Encodings): string | ReadError {
   const stat = fstatSync(file);
   const unfit = refused(stat);
   if (unfit) return unfit;
@@ -134,7 +134,7 @@ function readWhole(file: number): string | ReadError {
   for (let got = -1; got !== 0 && held < bytes.length; held += got)
     got = readSync(file, bytes, held, bytes.length - held, null);
   if (held > limits.fileBytes || held > stat.size) return tooLarge;
-  return decode(bytes.subarray(0, held));
+  return decode(bytes.subarray(0, held), encodings);
 }
 
 function isAbsent(error: unknown): boolean {

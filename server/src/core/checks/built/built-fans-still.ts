@@ -5,7 +5,7 @@ import { sentence } from '../../figures/sentence';
 import { atLeast, given, sure } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
 import { check } from '../check';
-import { atBuild, outcome } from '../kit';
+import { atBuild, outcome, some } from '../kit';
 import { undecided } from './built-kit';
 
 export default check({
@@ -40,15 +40,14 @@ parts:
     const wanted = number(headers.length, 'headers that fans are plugged into');
     const speeds = logged.map(({ speed }) => speed);
     const target = atBuild(build, 'built.fans');
-    const broken =
-      () => sentence`No fan that the board measures turns under load; ${wanted} headers have one. Look at their
-      leads.`;
+    const broken = () => sentence`No fan that the board measures turns under load; ${wanted}
+      ${some(wanted, 'header has', 'headers have')} one. Look at their leads.`;
     if (turning.length === 0) return report(outcome(target, sure(false, ...speeds, wanted), { broken }));
     const enough = atLeast(found, wanted);
     report(
       outcome(target, enough.is ? given(enough, ...speeds) : undecided(...speeds), {
         broken,
-        open: () => sentence`${found} fans that the board measures turn under load, and ${wanted} headers have
+        open: () => sentence`${found} of the fans that the board measures turn under load, and ${wanted} headers have
           one; look which stands still.`,
       }),
     );

@@ -37,8 +37,10 @@ bench: { firmware-update: { to: "1.20", by: service } }
     if (!build.machine || !board) return;
     const update = plannedUpdate(build)?.to;
     const planned = update?.node ? update : arriving(board);
-    if (planned.value !== undefined) compare(build, board, planned, 'planned', report);
     const since = processorListed(build)?.line?.since;
+    const isOutgrown = !update?.node && since?.value !== undefined && isOlder(board, planned, since.value);
+    // A board that arrives with what does not start its processor is updated, whether the build plans it or not.
+    if (planned.value !== undefined && !isOutgrown) compare(build, board, planned, 'planned', report);
     if (since?.value !== undefined && since.value !== planned.value) compare(build, board, since, 'needed', report);
   },
 });
@@ -79,6 +81,9 @@ function compare(build: Build, board: Board, wanted: Fact<string>, why: Why, rep
     }),
   );
 }
+
+const isOlder = (board: Board, { value }: Fact<string>, than: string): boolean =>
+  value !== undefined && compareVersions(value, than, versionList(board)) === -1;
 
 /** A version may be one word of what the firmware prints, as in `B7FORGE 1.20`. */
 function orderOf(printed: string, wanted: string, list: readonly string[]): Order | undefined {

@@ -6,7 +6,7 @@ import { alike } from '../../figures/memory-sizes';
 import { sentence } from '../../figures/sentence';
 import { all, atLeast } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome } from '../kit';
+import { at, outcome, some } from '../kit';
 import { notShown } from './built-kit';
 
 export default check({
@@ -42,6 +42,7 @@ parts:
 function words(build: Build): ReturnType<typeof sentence> {
   const found = builtModules(build) ?? [];
   const [wanted, has] = alike([memoryCapacity(build), builtCapacity(build)!]);
-  return sentence`The machine finds ${builtCount(found)} modules with ${has!} in all; ${modules(build)} with ${wanted!}
-    are to be in it.`;
+  const count = builtCount(found);
+  return sentence`The machine finds ${count} ${some(count, 'module', 'modules')} with ${has!} in all; ${modules(build)}
+    with ${wanted!} are to be in it.`;
 }

@@ -42,7 +42,7 @@ parts:
     const { speed } = build.file.expect.memory;
     const target = at(kit, kit.at.speed);
     const broken = () =>
-      sentence`The memory runs at ${running}; ${planned} is planned. Switch its profile on, and read again.`;
+      sentence`The memory runs at ${running}; ${planned} is planned. ${isSet(kit) ? profile : settings}`;
     if (module.running.value === undefined)
       return report(notShown(target, module.running, 'the rate that the memory runs at', { broken }));
     report(outcome(target, reaches(running, planned), { broken }));
@@ -57,6 +57,9 @@ parts:
     unused(build, running, report);
   },
 });
+
+const profile = sentence`Switch its profile on, and read again.`;
+const settings = sentence`Look at the firmware’s settings of the memory.`;
 
 /** At least as fast, but for rounding. */
 function reaches(running: Figure, wanted: Figure): Truth {

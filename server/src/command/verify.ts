@@ -1,0 +1,103 @@
+// `fettle verify`: a finished machine, by the outputs of common tools, held against its build.
+import { Option, type Command } from 'commander';
+import type { Build } from '../core/build/build';
+import { judgeBuild } from '../core/judge/judge';
+import { ofTheMachine } from '../core/judge/machine';
+import { distil, type Distilled } from '../core/machine/distill';
+import type { Grade } from '../core/manifest/house-file';
+import { isTrouble } from '../host/host';
+import { closingText } from '../report/closing-text';
+import { listed, type Section } from '../report/section';
+import { sectionJson, toJson } from '../report/json';
+import { Tally } from '../report/tally';
+import { sectionText } from '../report/text';
+import { readText, unreadText } from '../report/verify-text';
+import { readOutputs } from '../session/outputs';
+import { shortPath } from '../session/run-trouble';
+import { Mending } from './mending';
+import { openBuild, reportTroubles, type OneBuild } from './one-build';
+import { readDay, readGrade } from './options';
+import { Refusal, type Status, type World } from './world';
+
+interface Options {
+  readonly format: 'text' | 'json';
+  readonly from?: Grade;
+  readonly on?: string;
+  readonly working?: true;
+  readonly accepted?: true;
+}
+
+export function addVerify(program: Command, world: World, end: (status: Status) => void): void {
+  program
+    .command('verify')
+    .summary('hold a finished machine against its build')
+    .description(
+      'Reads a folder of outputs, as the script that `fettle collect` prints writes it, and holds each promise and ' +
+        'place of the build against what is there. What no output shows is unknown, and says which tool would show it.',
+    )
+    .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
+    .argument('<folder>', 'the folder that holds the outputs')
+    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .option('--working', 'show the figures behind every finding, down to the line of the output')
+    .option(
+      '--from <grade>',
+      'the lightest grade to list, and to end with status 1 for: harm, stop, shortfall, note or unknown ' +
+        '(without it: lists all, status 1 from shortfall)',
+      readGrade,
+    )
+    .option('--accepted', 'list findings that the build accepts, too')
+    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addHelpText(
+      'after',
+      '\nExit status: 0 nothing at or above the grade; 1 findings; 2 the run itself failed, or not all was read.',
+    )
+    .action(async (path: string, folder: string, options: Options) => end(await verify(path, folder, options, world)));
+}
+
+async function verify(path: string, folder: string, options: Options, world: World): Promise<Status> {
+  const today = options.on ?? world.today;
+  const opened = await openBuild(path, { ...world, today });
+  const { distilled, troubles } = await machineIn(folder, today, world);
+  opened.troubles.push(...troubles);
+  const held = opened.build.heldAgainst(distilled.machine);
+  const section = await judged(opened, held, options);
+  const look = {
+    shown: opened.shown,
+    from: options.from ?? ('unknown' as const),
+    working: options.working ?? false,
+    accepted: options.accepted ?? false,
+    language: world.language(),
+    colour: world.colour,
+  };
+  const tally = new Tally();
+  tally.add(section);
+  if (options.format === 'json') world.out(`${toJson({ on: today, ...sectionJson(section, look) })}\n`);
+  else world.out(`${sectionText(section, look)}${readText(distilled, look)}${closingText(tally, look)}`);
+  for (const line of unreadText(distilled.unknown)) world.err(`fettle: ${line}\n`);
+  if (reportTroubles(opened, world)) return 2;
+  return tally.reaches(options.from ?? 'shortfall') ? 1 : 0;
+}
+
+async function machineIn(
+  folder: string,
+  today: string,
+  { host }: World,
+): Promise<{ distilled: Distilled; troubles: OneBuild['troubles'] }> {
+  const read = await readOutputs(host, folder);
+  if (isTrouble(read)) throw new Refusal(`${shortPath(folder)}: ${read.trouble}`);
+  const distilled = distil(read.docs, read.shown, today);
+  if (distilled.unknown.length === read.docs.length)
+    throw new Refusal(
+      `${shortPath(folder)}: holds no output that is known; \`fettle collect linux\` prints a script for them.`,
+    );
+  return { distilled, troubles: [...read.troubles] };
+}
+
+/** Fixes are proven against all that is said of the build; what is listed is of the machine. */
+async function judged({ loader, loaded, section }: OneBuild, build: Build, options: Options): Promise<Section> {
+  const whole = judgeBuild(build);
+  const own = { ...section, judgement: ofTheMachine(whole), settings: build.house };
+  const wanted = listed(own, { from: options.from ?? 'note', accepted: false });
+  const fixes = await new Mending(loader, 'first', 1).fixesOf(own, { ...loaded, build, judgement: whole }, wanted);
+  return { ...own, fixes };
+}

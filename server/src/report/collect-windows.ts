@@ -1,0 +1,30 @@
+// The script that collects what a machine says of itself under Windows: of each class the fields that are needed alone.
+
+export const collectOnWindows = String.raw`
+# What this machine says of itself, for "fettle verify": one JSON file a class.
+# Read this script, then run it in PowerShell:  .\collect.ps1 machine
+# Nothing leaves the machine. Only the fields below are taken: no serial numbers, UUIDs or MACs are among them.
+# Links and hours of drives show nowhere here; "fettle collect linux" from a live system reads those.
+param([string]$Folder = 'machine')
+New-Item -ItemType Directory -Force -Path $Folder | Out-Null
+
+function Take($Class, $Fields, $Namespace = 'root/cimv2') {
+  try {
+    Get-CimInstance -Namespace $Namespace -ClassName $Class -ErrorAction Stop |
+      Select-Object $Fields | ConvertTo-Json -Depth 3 |
+      Out-File -Encoding utf8 -FilePath (Join-Path $Folder "$Class.json")
+  } catch { Write-Warning "$Class cannot be read: what it shows stays unknown." }
+}
+
+Take Win32_BaseBoard @('Manufacturer', 'Product')
+Take Win32_BIOS @('SMBIOSBIOSVersion', 'ReleaseDate')
+Take Win32_Processor @('Name')
+Take Win32_PhysicalMemory @('BankLabel', 'DeviceLocator', 'Capacity', 'PartNumber', 'Speed', 'ConfiguredClockSpeed')
+Take Win32_PhysicalMemoryArray @('MemoryErrorCorrection')
+# Behind the last backslash stands what tells this very card from another.
+Take Win32_VideoController @('Name', @{ n = 'PNPDeviceID'; e = { $_.PNPDeviceID -replace '\\[^\\]*$', '' } })
+Take Win32_DiskDrive @('Model', 'Size')
+Take MSFT_PhysicalDisk @('Model', 'FriendlyName', 'Size', 'BusType', 'HealthStatus') 'root/Microsoft/Windows/Storage'
+Take WmiMonitorID @('UserFriendlyName', 'ManufacturerName', 'ProductCodeID') 'root/wmi'
+Write-Host "Written into $Folder. Look through it, then: fettle verify BUILD $Folder"
+`.trimStart();

@@ -1,0 +1,100 @@
+// The command that prints the collecting scripts, and the one that holds a finished machine against its build.
+import { spawnSync } from 'node:child_process';
+import { describe, expect, it } from 'vitest';
+import { desk, gauge, wrongDesk, wrongGauge } from '../machines/made';
+import { fettle } from '../support/command';
+import { outputsOf, secrets, type MadeMachine } from '../support/machines';
+import { readSamples } from '../support/samples';
+
+const samples = Object.fromEntries([...readSamples().docs].map(([name, { text }]) => [name, text]));
+const withMachine = (machine: MadeMachine, more: Record<string, string> = {}): Record<string, string> => ({
+  ...samples,
+  ...Object.fromEntries(Object.entries(outputsOf(machine)).map(([name, text]) => [`out/${name}`, text])),
+  ...more,
+});
+
+describe('verify', () => {
+  it('says nothing of a machine that is as it should be, and ends with 0', async () => {
+    const { out, err, status } = await fettle(withMachine(gauge), 'verify', 'flood-gauge.pcbuild.yaml', 'out');
+    expect(err).toBe('');
+    expect(out).toContain(
+      'Read: EDID, dmidecode 3.5, lscpu, lsblk, lspci under load, sensors under load, smartctl 7.4.',
+    );
+    expect(out).toContain('No findings.');
+    expect(status).toBe(0);
+  });
+
+  it('shows each difference down to the line of the output', async () => {
+    const { out, status } = await fettle(
+      withMachine(wrongDesk),
+      'verify',
+      'survey-desk.pcbuild.yaml',
+      'out',
+      '--working',
+    );
+    expect(status).toBe(1);
+    expect(out).toContain('out/dmidecode.txt:');
+    expect(out).toMatch(
+      /type 17, Configured Memory Speed|rate that the memory runs at +4800 MT\/s +out\/dmidecode\.txt:\d+/,
+    );
+    expect(out).toContain('out/lspci-load.txt:');
+    expect(out).toContain('out/smartctl-sda.json:');
+    for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(100);
+  });
+
+  it('lets no serial number, identifier or address through, in any format', async () => {
+    for (const machine of [desk, wrongDesk, wrongGauge])
+      for (const words of [[], ['--working'], ['--format', 'json', '--working']]) {
+        const build = machine === wrongGauge ? 'flood-gauge.pcbuild.yaml' : 'survey-desk.pcbuild.yaml';
+        const { out, err } = await fettle(withMachine(machine), 'verify', build, 'out', ...words);
+        for (const secret of [...Object.values(secrets), 'SECRET', '52-54-00', 'someone', '2712847316'])
+          expect(out + err).not.toContain(secret);
+      }
+  });
+
+  it('names what it does not read, and refuses a folder without outputs', async () => {
+    const more = await fettle(
+      withMachine(gauge, { 'out/notes.txt': 'The pump house, on Monday.\n' }),
+      'verify',
+      'flood-gauge.pcbuild.yaml',
+      'out',
+    );
+    expect(more.err).toBe('fettle: out/notes.txt: is the output of no tool that Fettle reads; it was left aside.\n');
+    const none = await fettle({ ...samples, 'out/notes.txt': '' }, 'verify', 'flood-gauge.pcbuild.yaml', 'out');
+    expect(none.err).toContain('holds no output that is known');
+    expect(none.status).toBe(2);
+    const absent = await fettle(samples, 'verify', 'flood-gauge.pcbuild.yaml', 'nowhere');
+    expect(absent.status).toBe(2);
+    const file = await fettle(samples, 'verify', 'flood-gauge.pcbuild.yaml', 'fettle.yaml');
+    expect(file.err).toContain('is no folder');
+  });
+});
+
+describe('collect', () => {
+  it('prints a script that a shell reads, and that masks what is private', async () => {
+    const { out, status } = await fettle({}, 'collect', 'linux');
+    expect(status).toBe(0);
+    expect(spawnSync('/bin/sh', ['-n'], { input: out }).status).toBe(0);
+    const mask = /mask\(\) \{\n([^]*?)\n\}/.exec(out)![1]!;
+    const machine = outputsOf(desk);
+    for (const name of [
+      'dmidecode.txt',
+      'lspci-load.txt',
+      'lsblk.json',
+      'smartctl-nvme0n1.json',
+      'smartctl-sda.json',
+    ]) {
+      const { stdout } = spawnSync('/bin/sh', ['-c', mask], { input: machine[name]!, encoding: 'utf8' });
+      expect(stdout.split('\n').length, name).toBe(machine[name]!.split('\n').length);
+      for (const secret of [...Object.values(secrets), 'SECRET', '52-54-00', 'someone', '2712847316'])
+        expect(stdout, name).not.toContain(secret);
+    }
+  });
+
+  it('prints one for Windows that takes no private field', async () => {
+    const { out } = await fettle({}, 'collect', 'windows');
+    expect(out).toMatch(/^# What this machine says/);
+    expect(out).not.toMatch(/SerialNumber|UUID\b(?!s)|MACAddress|UniqueId/);
+    expect((await fettle({}, 'collect', 'plan9')).status).toBe(2);
+  });
+});
