@@ -315,8 +315,25 @@ async function sharedPart(): Promise<void> {
   }
 }
 
+/** A part that 100 builds share, sought among all, and as if its file said otherwise; the floor reads all the same. */
+async function usesOfPart(): Promise<void> {
+  const builds = 10_000 / scale;
+  const folder = makeWorkspace(builds, 20_000 / scale, 100);
+  const uses = (...words: string[]): ReturnType<typeof timed> => timed([command, 'uses', ...words], folder);
+  try {
+    await uses('nobody/none');
+    const read = await uses('nobody/none');
+    const listed = (await uses('tarn-0/mid-3')).ms - read.ms;
+    const changed = (await uses('tarn-0/mid-3', '--if', 'cooler-height: 140 mm')).ms - read.ms;
+    add(`uses of a part in ${builds} builds, past reading them`, ms(listed), '2000 ms', listed <= 2_000);
+    add('  and what would come of another fact', ms(changed), '2000 ms', changed <= 2_000);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
 async function main(): Promise<void> {
-  const all = { checksOnOne, swaps, cold, keystrokes, sheet, memory, whole, sharedPart };
+  const all = { checksOnOne, swaps, cold, keystrokes, sheet, memory, whole, sharedPart, usesOfPart };
   const only = process.argv.slice(2).filter((word) => word in all);
   for (const [name, measure] of Object.entries(all).filter(([name]) => only.length === 0 || only.includes(name))) {
     process.stderr.write(`${name}…\n`);

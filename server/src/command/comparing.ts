@@ -157,7 +157,7 @@ function restOf({ all, side }: Work, { place, reads, doc }: LoadedFile): Map<str
 }
 
 /** Files with the worst changes first, then by path. */
-function byWeight(a: FileComparison, b: FileComparison): number {
+export function byWeight(a: FileComparison, b: FileComparison): number {
   return weight(a) - weight(b) || (a.file < b.file ? -1 : 1);
 }
 

@@ -15,6 +15,7 @@ import { addOrder } from './order';
 import { addSettings } from './settings';
 import { addSheet } from './sheet';
 import { addSwap } from './swap';
+import { addUses } from './uses';
 import { addVerify } from './verify';
 import { Refusal, type Status, type World } from './world';
 
@@ -30,6 +31,7 @@ const subCommands = [
   addSettings,
   addSheet,
   addSwap,
+  addUses,
   addVerify,
 ];
 

@@ -116,10 +116,23 @@ export class Build {
 
   /** The build of another text that differs in these roles and sections alone; only they are read again. */
   withText(doc: Doc, names: readonly (RoleName | SectionName)[]): Build {
+    return this.readAgain(doc, names, this.find);
+  }
+
+  /** The same build with another text of one part file; only the roles of that part are read again. */
+  withPartFile(file: Doc, instead: Doc): Build {
+    const names = roleNames.filter((role) => partsAs(role, this.content.parts).some(({ used }) => used?.file === file));
+    return this.readAgain(this.doc, names, (name) => {
+      const found = this.find(name);
+      return found === file ? instead : found;
+    });
+  }
+
+  private readAgain(doc: Doc, names: readonly (RoleName | SectionName)[], find: FindPart): Build {
     const { parts, memo, memoOf } = this.content;
-    const anew = readContent(doc, this.find);
+    const anew = readContent(doc, find);
     const changed = rolesOf(names);
-    return new Build(doc, this.find, this.house, this.today, this.machine, {
+    return new Build(doc, find, this.house, this.today, this.machine, {
       parts: partsFrom((role) => partsAs(role, names.includes(role) ? anew.parts : parts)),
       dependsOn: anew.dependsOn,
       memo: keptApart(memo, changed),
