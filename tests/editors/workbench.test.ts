@@ -15,6 +15,7 @@ import {
   workspaceCopy,
 } from './support/scenario';
 import { runInHost, type HostResults, type Mode } from './workbench/host';
+import { runInBrowser, type WebResults } from './web/window';
 import { startBrowser, type Browser } from './workbench/page';
 import { lookAtScreen, type Screen } from './workbench/screen';
 import { lands, workWithPanel, type PanelSeen } from './workbench/panel';
@@ -41,6 +42,13 @@ const hostSteps = [
   'shows the whole working of a finding',
   'checks files on request that nobody has open',
   'finds the mistake again after a restart',
+];
+
+const webSteps = [
+  'runs in the browser’s own host, and nowhere else',
+  'finds the mistake, with the facts of part files that lie on no disk',
+  'explains the key on hover',
+  'leads from the finding’s name to the page on its check, in the editor',
 ];
 
 /** Has a misspelled key on its last line. */
@@ -122,6 +130,24 @@ describe.skipIf(missing)('VS Code', () => {
     } finally {
       removeFolder(workspace);
     }
+  });
+
+  describe('in a browser alone, on a folder that lies on no disk', () => {
+    let results: WebResults;
+
+    beforeAll(async () => {
+      workbench.configure({});
+      const workspace = workspaceCopy();
+      try {
+        results = await runInBrowser(workbench, browser, workspace);
+      } finally {
+        removeFolder(workspace);
+      }
+    });
+
+    test.each(webSteps)('%s', (step) => {
+      expect(results[step]).toBe('');
+    });
   });
 
   describe('with the bench sheet beside the text', () => {

@@ -201,7 +201,7 @@ async function explainsCheck(): Promise<void> {
   const text = (await vscode.workspace.openTextDocument(page)).getText();
   for (const expected of scenario.pageSays) ok(text.includes(expected), `"${expected}" is not on the page: ${text}`);
   const [found] = findings(editor.document);
-  // In a browser worker the editor shows the name without its link; the command leads to the page all the same.
+  // Another extension host is told of the name without its link, which `tests/editors/web` sees from within.
   const { target } = found!.code as { target?: vscode.Uri };
   if (job.mode.host === 'process') strictEqual(target?.toString(), page.toString(), 'the name leads to the page');
   const { start } = found!.range;
