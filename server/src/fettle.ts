@@ -8,6 +8,7 @@ import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
 import { rewriteFile } from './host/rewrite';
 import { readInput } from './host/standard-input';
+import { openWatcher } from './host/watcher';
 
 const here = process.cwd();
 const { NO_COLOR, FORCE_COLOR } = process.env;
@@ -26,6 +27,8 @@ void run(process.argv.slice(2), {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   revision: (revision) => openRevision(here, revision, process.env),
+  anew: () => new NodeHost(here),
+  watch: (paths) => openWatcher(here, paths),
   input: () => readInput(process.stdin),
   rewrite: rewriteFile,
   sink: (path) => fileSink(here, path),

@@ -4,6 +4,7 @@ import type { World } from '../../server/src/command/world';
 import { isTrouble, type Host } from '../../server/src/host/host';
 import type { Language } from '../../server/src/core/words/language';
 import { english } from '../../server/src/core/words/languages';
+import type { Watcher } from '../../server/src/host/watcher';
 import { MemoryHost } from './memory-host';
 import { today } from './bench';
 
@@ -26,6 +27,17 @@ export const fettle = (files: Record<string, string> | Host, ...words: string[])
 export const fettleGiven = (input: string, files: Record<string, string> | Host, ...words: string[]): Promise<Ran> =>
   ran({}, files, words, english, input);
 
+/** The same while files change: each step changes them and says which. */
+export function fettleWatching(host: MemoryHost, steps: readonly (() => string[])[], ...words: string[]) {
+  const left = [...steps];
+  const added: string[] = [];
+  return ran({}, host, words, english, '', {
+    add: (paths) => void added.push(...paths),
+    next: async () => left.shift()?.(),
+    close: async () => undefined,
+  }).then((done) => ({ ...done, added }));
+}
+
 /** The same where the repository has revisions. */
 export const fettleAmong = (revisions: Revisions, files: Files, ...words: string[]): Promise<Ran> =>
   ran(revisions, files, words, english);
@@ -39,6 +51,7 @@ async function ran(
   words: readonly string[],
   language: () => Language,
   input = '',
+  watcher: Watcher = { add: () => undefined, next: async () => undefined, close: async () => undefined },
 ): Promise<Ran> {
   const host = hostOf(files);
   const written = new Map<string, string>();
@@ -62,6 +75,8 @@ async function ran(
       Object.hasOwn(revisions, name)
         ? Object.assign(hostOf(revisions[name]!), { id: '0123456789'.repeat(4) })
         : { trouble: 'names no commit of this repository.' },
+    anew: () => host,
+    watch: async () => watcher,
     input: async () => input,
     rewrite(_root, path, before, after) {
       if (host.read('', path) !== before) return { trouble: 'has changed since it was read; nothing was written.' };

@@ -5,4 +5,8 @@ export class MemoryHost extends Memory {
   write(path: string, text: string): void {
     this.files.set(path, text);
   }
+
+  remove(path: string): void {
+    this.files.delete(path);
+  }
 }

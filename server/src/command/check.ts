@@ -4,6 +4,7 @@ import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
 import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
+import type { TextFormatOptions } from '../report/text';
 import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
@@ -19,6 +20,7 @@ import { Stale } from './stale';
 import { formats, printers, type Format } from './printers';
 import { hostFor, judgingOf } from './settings-from';
 import { refuseAtOdds, withInput } from './standard-input';
+import { watchCheck, type WatchOptions } from './watch';
 import type { Status, World } from './world';
 
 interface Options {
@@ -40,6 +42,7 @@ interface Options {
   readonly as?: string;
   readonly mend?: true;
   readonly show?: true;
+  readonly watch?: true;
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
@@ -77,6 +80,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--as <path>', 'where the text on standard input is to stand; the file need not be there')
     .option('--mend', 'make the fixes that need nobody’s judgement in the named files, then check; says what is left')
     .option('--show', 'with --mend: write the changes as a unified diff and change no file')
+    .option('--watch', 'check again what a change of files touches, until ended; then with the status as of then')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
@@ -88,6 +92,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .action(async (paths: string[], options: Options, command: Command) => {
       refuseAtOdds(options, command.args);
       const { as } = options;
+      if (options.watch) return end(await watch(paths, options, world));
       end(await (as === undefined ? check(paths, options, world) : check([as], options, await withInput(as, world))));
     });
 }
@@ -108,16 +113,8 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const judging = judgingOf({ host, loader, files, alone }, world);
   const roots = new WeakMap<Doc, string>();
   let root = '';
-  const look = {
-    // A file that a finding speaks of lies in the workspace being judged.
-    shown: (doc: Doc) => host.shown(roots.get(doc) ?? root, doc.name),
-    from: options.from ?? (options.quiet ? 'shortfall' : 'note'),
-    quiet: options.quiet ?? false,
-    working: options.working ?? false,
-    accepted: options.accepted ?? false,
-    language: world.language(),
-    colour: world.colour && options.output === undefined,
-  };
+  // A file that a finding speaks of lies in the workspace being judged.
+  const look = lookOf(options, world, (doc) => host.shown(roots.get(doc) ?? root, doc.name));
   const fails = options.from ?? 'shortfall';
   const printer = printers[options.format](look, { on, version: world.version, fails, isSince: onlyNew !== undefined });
   const tally = new Tally();
@@ -160,11 +157,44 @@ async function check(paths: readonly string[], options: Options, world: World): 
     output.write(printer.close(tally, troubles));
     output.done();
     await recording?.done(paths, troubles.length > 0);
-    if (troubles.length > 0 || tally.cut > 0) return 2;
-    return tally.reaches(fails) ? 1 : 0;
+    return statusOf(tally, troubles, fails);
   } finally {
     output.drop();
   }
+}
+
+const lookOf = (options: Options, world: World, shown: (doc: Doc) => string): TextFormatOptions => ({
+  shown,
+  from: options.from ?? (options.quiet ? 'shortfall' : 'note'),
+  quiet: options.quiet ?? false,
+  working: options.working ?? false,
+  accepted: options.accepted ?? false,
+  language: world.language(),
+  colour: world.colour && options.output === undefined,
+});
+
+function statusOf(tally: Tally, troubles: readonly RunTrouble[], fails: Grade): Status {
+  if (troubles.length > 0 || tally.cut > 0) return 2;
+  return tally.reaches(fails) ? 1 : 0;
+}
+
+function watch(paths: readonly string[], options: Options, world: World): Promise<Status> {
+  const on = options.on ?? world.today;
+  const fails = options.from ?? 'shortfall';
+  const { onlyNew: since, settingsFrom } = options;
+  const watched: WatchOptions = {
+    on,
+    ...(settingsFrom === undefined ? {} : { settingsFrom }),
+    ...(since === undefined ? {} : { onlyNew: sinceRevision(since, on, world) }),
+    alone: options.alone ?? false,
+    allFixes: options.allFixes ?? false,
+    printer(shown) {
+      const look = lookOf(options, world, shown);
+      return { look, print: printers.text(look) };
+    },
+    status: (tally, troubles) => statusOf(tally, troubles, fails),
+  };
+  return watchCheck(paths, watched, world);
 }
 
 function nothingUnder(paths: readonly string[]): RunTrouble {

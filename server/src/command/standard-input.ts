@@ -18,13 +18,23 @@ interface Together {
   readonly as?: string;
   readonly mend?: true;
   readonly show?: true;
+  readonly watch?: true;
+  readonly format?: string;
+  readonly output?: string;
+  readonly recordKnown?: string;
 }
 
 /** @throws Refusal where options were given that do not go together. */
-export function refuseAtOdds({ stdin, as, mend, show }: Together, paths: readonly string[]): void {
+export function refuseAtOdds(options: Together, paths: readonly string[]): void {
+  const { stdin, as, mend, show, watch, recordKnown } = options;
   if (stdin && as === undefined) throw new Refusal('--stdin asks where the text is to stand: --as desk.pcbuild.yaml.');
   if (as !== undefined && !stdin) throw new Refusal('--as says where a text on standard input stands; add --stdin.');
   if (stdin && paths.length > 0) throw new Refusal('--stdin checks one text; name no other paths.');
   if (show && !mend) throw new Refusal('--show shows what --mend would change; add --mend.');
+  if (
+    watch &&
+    (stdin || mend || recordKnown !== undefined || options.output !== undefined || options.format !== 'text')
+  )
+    throw new Refusal('--watch writes text to the terminal as files change; leave the other option out.');
   if (stdin && mend && !show) throw new Refusal('--mend changes files, not standard input; add --show for a diff.');
 }

@@ -1,6 +1,7 @@
 // What a command is given of the world: files, a day, a place to write.
 import type { Host, ReadError } from '../host/host';
 import type { Sink } from '../host/output';
+import type { Watcher } from '../host/watcher';
 import type { Language } from '../core/words/language';
 
 export interface World {
@@ -17,6 +18,10 @@ export interface World {
   readonly err: (text: string) => void;
   /** A revision of the repository that the current folder lies in, read as a host; or why it cannot be. */
   readonly revision: (revision: string) => (Host & { readonly id: string }) | ReadError;
+  /** The same files with nothing kept of what was found before. */
+  readonly anew: () => Host;
+  /** Tells of changes below paths until the run is to end. */
+  readonly watch: (paths: readonly string[]) => Promise<Watcher>;
   /** What stands on standard input; or why it cannot be read. */
   readonly input: () => Promise<string | ReadError>;
   /** Puts another text in the place of a file’s, below a root; or says why it does not. */

@@ -99,7 +99,7 @@ export interface Finding extends Place {
     readonly by?: string;
   };
   /** Present where it is recorded as known: by whom, until when, and whether it still is let stand. */
-  readonly known?: { readonly state: string; readonly by: string; readonly until: string };
+  readonly known?: { readonly state: 'counts' | 'past' | 'worse'; readonly by: string; readonly until: string };
   readonly working?: readonly WorkingStep[];
   /** Stays the same when lines move, keys are reordered or parts are renamed; no two of a file are alike. */
   readonly fingerprint: string;

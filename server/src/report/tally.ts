@@ -5,6 +5,16 @@ import { atLeastAsBad } from '../core/build/workspace-config';
 import { addSettings, type SettingsUsed } from './left-out';
 import { mostListed, type Section } from './section';
 
+/** What is counted one by one. */
+const counts = [
+  ...(['accepted', 'recorded', 'cleared', 'cut', 'known'] as const),
+  ...(['otherFiles', 'notMended', 'off', 'unread'] as const),
+] as const;
+
+function addEach<K extends string>(to: Record<K, number>, from: Readonly<Record<K, number>>): void {
+  for (const name of Object.keys(from) as K[]) to[name] += from[name];
+}
+
 export type Worst = Grade | 'clear';
 
 export class Tally {
@@ -49,6 +59,17 @@ export class Tally {
       this.checks[answer] += judgement.counts[answer];
     if (doc.kind === 'build') this.builds[open[0]?.grade ?? 'clear']++;
     else this.otherFiles++;
+  }
+
+  /** Adds what another run comes to. */
+  join(other: Tally): void {
+    addEach(this.builds, other.builds);
+    addEach(this.checks, other.checks);
+    addEach(this.findings, other.findings);
+    for (const name of counts) this[name] += other[name];
+    for (const check of other.found) this.found.add(check);
+    for (const id of other.settings.off) this.settings.off.add(id);
+    for (const [id, grade] of other.settings.regraded) this.settings.regraded.set(id, grade);
   }
 
   get buildCount(): number {
