@@ -28,21 +28,21 @@ describe('--watch', () => {
     expect(await fettleWatching(host, [], 'check', '--watch')).toMatchObject({ status: 0 });
     const tall = await fettleWatching(
       host,
-      [() => (host.write(tower, 'kind: cooler\nheight: 172 mm\n'), [tower])],
+      [() => host.write(tower, 'kind: cooler\nheight: 172 mm\n')],
       'check',
       '--watch',
     );
     expect(tall.status).toBe(1);
     expect(rounds(tall.out)[0]!.split('\n').at(-2)).toBe(plain.out.split('\n').at(-2));
-    const mended = await fettleWatching(host, [() => (host.write(tower, files[tower]!), [tower])], 'check', '--watch');
+    const mended = await fettleWatching(host, [() => host.write(tower, files[tower]!)], 'check', '--watch');
     expect(mended.status).toBe(0);
   });
 
   it('judges again what changed and what rests on it, and nothing else', async () => {
     const host = fresh();
     const steps = [
-      () => (host.write(tower, 'kind: cooler\nheight: 172 mm\n'), [tower]),
-      () => (host.write('other.pcbuild.yaml', build('Other', '{ height: 151 mm }')), ['other.pcbuild.yaml']),
+      () => host.write(tower, 'kind: cooler\nheight: 172 mm\n'),
+      () => host.write('other.pcbuild.yaml', build('Other', '{ height: 151 mm }')),
     ];
     const [, second, third] = rounds((await fettleWatching(host, steps, 'check', '--watch')).out);
     expect(second).toContain('cooler-too-tall');
@@ -64,11 +64,8 @@ describe('--watch', () => {
       ['fettle.yaml', 'format: 1\nmargins: { clearance: 5 mm }\n'],
       ['new.pcbuild.yaml', ''],
     ];
-    const make = (host: MemoryHost, [path, text]: (typeof changes)[number]): string[] => {
-      if (text === undefined) host.remove(path);
-      else host.write(path, text);
-      return [path];
-    };
+    const make = (host: MemoryHost, [path, text]: (typeof changes)[number]): string[] =>
+      text === undefined ? host.remove(path) : host.write(path, text);
     for (let count = 1; count <= changes.length; count++) {
       const [now, there] = [fresh(), fresh()];
       for (const change of changes.slice(0, count)) make(now, change);

@@ -2,11 +2,14 @@
 import { MemoryHost as Memory } from '../../server/src/host/memory';
 
 export class MemoryHost extends Memory {
-  write(path: string, text: string): void {
+  /** Gives the path back, as what changed. */
+  write(path: string, text: string): string[] {
     this.files.set(path, text);
+    return [path];
   }
 
-  remove(path: string): void {
+  remove(path: string): string[] {
     this.files.delete(path);
+    return [path];
   }
 }
