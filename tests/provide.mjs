@@ -17,6 +17,7 @@ const packages = {
   units: () => Boolean(programPath('units')),
   'i2c-tools': () => Boolean(programPath('i2cdump')),
   dmidecode: () => Boolean(programPath('dmidecode')),
+  pciutils: () => Boolean(programPath('lspci')),
   fdisk: () => Boolean(programPath('sfdisk')),
   pngquant: () => Boolean(programPath('pngquant')),
 };

@@ -18,7 +18,7 @@ describe('verify', () => {
     const { out, err, status } = await fettle(withMachine(gauge), 'verify', 'flood-gauge.pcbuild.yaml', 'out');
     expect(err).toBe('');
     expect(out).toContain(
-      'Read: EDID, dmidecode 3.5, lscpu, lsblk, lspci under load, sensors under load, smartctl 7.4.',
+      'Read: EDID, dmidecode 3.5, lsblk, lscpu, lspci under load, sensors under load, smartctl 7.4.',
     );
     expect(out).toContain('No findings.');
     expect(status).toBe(0);
@@ -33,10 +33,7 @@ describe('verify', () => {
       '--working',
     );
     expect(status).toBe(1);
-    expect(out).toContain('out/dmidecode.txt:');
-    expect(out).toMatch(
-      /type 17, Configured Memory Speed|rate that the memory runs at +4800 MT\/s +out\/dmidecode\.txt:\d+/,
-    );
+    expect(out).toMatch(/rate that the memory runs at +4800 MT\/s\s+out\/dmidecode\.txt:52/);
     expect(out).toContain('out/lspci-load.txt:');
     expect(out).toContain('out/smartctl-sda.json:');
     for (const line of out.split('\n')) expect([...line].length).toBeLessThanOrEqual(100);

@@ -2,7 +2,7 @@
 import type { Doc } from '../parts/doc';
 import type { MapNode } from '../yaml';
 import { decimalSize } from './json-outputs';
-import { below, itemsOf, mapsOf, printedAt, said, saidAs, type Printed } from './said';
+import { below, coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
 import { sizeOf, slotOf } from './dmidecode';
 import type { Said, Told } from './as-built';
 
@@ -29,7 +29,7 @@ export interface CimPrint {
   readonly objects: readonly MapNode[];
 }
 
-export const cimPrint = (doc: Doc): CimPrint => ({ doc, objects: mapsOf(doc.parsed.root) });
+export const cimPrint = (doc: Doc): CimPrint => ({ doc, objects: mapsOf(jsonOf(doc)) });
 
 type Of = (name: CimClass) => CimPrint | undefined;
 
@@ -116,7 +116,7 @@ function disksOf(disks: CimPrint | undefined, drives: CimPrint | undefined): rea
       capacity: said(value(disks, 'Size', i), 'MSFT_PhysicalDisk, Size', bytes),
       bus: said(value(disks, 'BusType', i), 'MSFT_PhysicalDisk, BusType', (text) => BUS_TYPES[text] ?? word(text)),
       // A warning is no failure, and no pass either.
-      health: said(value(disks, 'HealthStatus', i), 'MSFT_PhysicalDisk, HealthStatus', (text) =>
+      health: coded(value(disks, 'HealthStatus', i), 'MSFT_PhysicalDisk, HealthStatus', (text) =>
         /^(?:0|Healthy)$/i.test(text) ? 'passed' : /^(?:2|Unhealthy)$/i.test(text) ? 'failed' : undefined,
       ),
     }));

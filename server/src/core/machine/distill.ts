@@ -20,7 +20,7 @@ import { disksOf, modelName, sensed } from './json-outputs';
 import { devicesOf } from './lspci';
 import { outputOf, type Output, type Tool } from './outputs';
 import { PciTree } from './pci-tree';
-import { printedAt, type Printed } from './said';
+import { jsonOf, type Printed, printedAt } from './said';
 import { readSmart } from './smart';
 
 /** A machine, and the outputs that no reader knows. */
@@ -127,7 +127,7 @@ function witnessOf(tool: Tool | CimClass, underLoad: boolean): string {
 function versionOf(tool: string, doc: Doc): string | undefined {
   if (tool === 'dmidecode') return dmidecodeVersion(doc.text);
   if (tool !== 'smartctl') return undefined;
-  const part = (at: number): Printed | undefined => printedAt(doc, doc.parsed.root, 'smartctl', 'version', at);
+  const part = (at: number): Printed | undefined => printedAt(doc, jsonOf(doc), 'smartctl', 'version', at);
   return part(0) && part(1) && `${part(0)!.text}.${part(1)!.text}`;
 }
 

@@ -5,7 +5,7 @@ import type { Disk } from './json-outputs';
 import { decimalSize } from './json-outputs';
 import type { Device } from './lspci';
 import type { Reading } from './reading';
-import { below, linesOf, mapsOf, printedAt, said, saidAs, wholeNumber, type Printed } from './said';
+import { below, jsonOf, linesOf, mapsOf, type Printed, printedAt, said, saidAs, wholeNumber } from './said';
 import type { SmartDrive } from './smart';
 
 /** Where a drive hangs, by the system’s own path of it. */
@@ -145,7 +145,7 @@ function mediaErrors({ doc, drive }: SmartPrint): Said | undefined {
       what: 'smartctl, media_errors',
       ...lineAt(doc, drive.mediaErrors.line),
     };
-  const rows = mapsOf(below(doc.parsed.root, 'ata_smart_attributes', 'table')).flatMap((row) => {
+  const rows = mapsOf(below(jsonOf(doc), 'ata_smart_attributes', 'table')).flatMap((row) => {
     const raw = printedAt(doc, row, 'raw', 'string') ?? printedAt(doc, row, 'raw', 'value');
     const count = wholeNumber(/^\d+/.exec(raw?.text ?? '')?.[0] ?? '');
     return raw && count !== undefined && SECTORS.has(printedAt(doc, row, 'id')?.text ?? '') ? [{ raw, count }] : [];
@@ -158,7 +158,7 @@ function mediaErrors({ doc, drive }: SmartPrint): Said | undefined {
 /** What the collecting script leaves of a serial number: six letters, which tell a swap and nothing else. */
 function keyAt(doc: Doc): Said | undefined {
   return said(
-    printedAt(doc, doc.parsed.root, 'serial_number'),
+    printedAt(doc, jsonOf(doc), 'serial_number'),
     'masked',
     (text) => /^masked-([0-9a-f]{6})$/.exec(text)?.[1],
   );

@@ -1,12 +1,12 @@
 // The JSON that `lscpu -J`, `lsblk -J -O` and `sensors -j` print. Serial numbers and world-wide names are not read.
 import type { Doc } from '../parts/doc';
 import type { MapNode, Node } from '../yaml';
-import { below, mapsOf, printedAt, said, saidAs, type Printed } from './said';
+import { below, jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
 import type { Said, Told } from './as-built';
 
 /** The processor’s own name; newer prints nest the fields. */
 export function modelName(doc: Doc): Said | undefined {
-  const waiting = [...mapsOf(below(doc.parsed.root, 'lscpu'))];
+  const waiting = [...mapsOf(below(jsonOf(doc), 'lscpu'))];
   for (let one = waiting.shift(); one; one = waiting.shift()) {
     if (printedAt(doc, one, 'field')?.text === 'Model name:') return said(printedAt(doc, one, 'data'), 'Model name');
     waiting.push(...mapsOf(one.get('children')?.value));
@@ -27,7 +27,7 @@ const BUSES: Readonly<Record<string, string>> = { nvme: 'NVMe', sata: 'SATA', us
 
 /** Disks that are fixed: what can be taken out, loops and memory are left out. */
 export function disksOf(doc: Doc): readonly Disk[] {
-  return mapsOf(below(doc.parsed.root, 'blockdevices')).flatMap((one) => {
+  return mapsOf(below(jsonOf(doc), 'blockdevices')).flatMap((one) => {
     const name = printedAt(doc, one, 'name');
     const isDisk = printedAt(doc, one, 'type')?.text === 'disk';
     const isFixed = !/^(?:true|1)$/.test(printedAt(doc, one, 'rm')?.text ?? '');
@@ -111,7 +111,7 @@ interface Reading {
 }
 
 function* inputsOf(doc: Doc): Iterable<Reading> {
-  const { root } = doc.parsed;
+  const root = jsonOf(doc);
   for (const chip of entriesOf(root))
     for (const feature of entriesOf(chip.value))
       for (const { key, value } of entriesOf(feature.value)) {

@@ -2,7 +2,7 @@
 import type { Doc } from '../parts/doc';
 import { cimClassOf, type CimClass } from './cim';
 import { edidBytes } from './edid';
-import { below } from './said';
+import { below, jsonOf } from './said';
 import { isSpdPrint } from './spd';
 
 export type Tool =
@@ -42,7 +42,7 @@ function toolOf(doc: Doc): Tool | undefined {
 }
 
 function jsonTool(doc: Doc): Tool | undefined {
-  const { root } = doc.parsed;
+  const root = jsonOf(doc);
   if (below(root, 'lscpu')) return 'lscpu';
   if (below(root, 'blockdevices')) return 'lsblk';
   if (below(root, 'smartctl')) return 'smartctl';

@@ -18,7 +18,7 @@ export interface Line {
   readonly start: number;
 }
 
-/** The lines of a text, whatever ends them. */
+/** The lines of a text, whatever ends them. A last line without an end may be cut off: it is none. */
 export function* linesOf(text: string): Iterable<Line> {
   const ends = /\r\n|\n|\r/g;
   let start = 0;
@@ -26,7 +26,6 @@ export function* linesOf(text: string): Iterable<Line> {
     yield { text: text.slice(start, index), start };
     start = index + end.length;
   }
-  if (start < text.length) yield { text: text.slice(start), start };
 }
 
 /** Values that a firmware’s maker left unfilled, or that were masked. Source: common practice. */
@@ -46,8 +45,26 @@ export function said(
   return own === undefined || own === '' ? undefined : { ...printed, text: own, what };
 }
 
+/** The same of a number that stands for a word: 0 is an answer there. */
+export function coded(
+  printed: Printed | undefined,
+  what: string,
+  word: (text: string) => string | undefined,
+): Said | undefined {
+  const text = printed && word(printed.text.trim());
+  return printed && text !== undefined ? saidAs(printed, text, what) : undefined;
+}
+
 /** The same place and words, for a value that a program worked out from them. */
 export const saidAs = ({ doc, span }: Printed, text: string, what: string): Said => ({ text, doc, span, what });
+
+/** The root of a JSON text that is whole; what is cut off or broken is not read at all. */
+export function jsonOf(doc: Doc): Node | undefined {
+  const { root, problems } = doc.parsed;
+  const isWhole = /[}\]]$/.test(doc.text.trimEnd());
+  // Some tools print a key twice: the first counts.
+  return isWhole && problems.every(({ code }) => code === 'key-twice') ? root : undefined;
+}
 
 /** The node at a path of keys and positions below another. */
 export function below(node: Node | undefined, ...path: readonly (string | number)[]): Node | undefined {
