@@ -156,14 +156,14 @@ function keystrokes(): void {
   }
 }
 
-/** From a key to the changed bench sheet as Chromium has painted it. */
+/** From a key to the changed pictures of a bench sheet as Chromium has painted it. */
 function sheet(): void {
   const { stdout } = spawnSync(process.execPath, [join(__dirname, 'sheet.mjs'), String(200 / scale)], {
     encoding: 'utf8',
   });
-  const line = /^(\S+) +(\d+) lines.*together ([\d.]+) \/ ([\d.]+) +floor ([\d.]+).* ([\d.]+) a key$/gm;
+  const line = /^(\S+) +(\d+) lines.*together ([\d.]+) \/ ([\d.]+) .*floor ([\d.]+).* ([\d.]+) a key$/gm;
   for (const [, name, lines, middle, high, floor, work] of stdout.matchAll(line)) {
-    add(`key to changed bench sheet, ${name}, median`, ms(Number(middle)), '');
+    add(`key to changed pictures of the bench sheet, ${name}, median`, ms(Number(middle)), '');
     add('  95th percentile', ms(Number(high)), '16 ms', Number(high) <= 16);
     add('  the server’s own work', ms(Number(work)), '');
     // The floor is stated for so many lines.

@@ -1,6 +1,7 @@
 // Keystroke to changed bench sheet: the built server over the standard streams, then the panel’s own page in Chromium.
-// Run: npm run build && node tests/bench/sheet.mjs [keystrokes]. Prints a line a build: server, page, both together,
-// and of the same run the floor, which is parsing the text once as `yaml` does.
+// Run: npm run build && node tests/bench/sheet.mjs [keystrokes]. Prints a line a build: server, page, both together until
+// the pictures have changed, then until the whole sheet has, and of the same run the floor, which is parsing the text once
+// as `yaml` does.
 import { spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -69,6 +70,7 @@ async function measure(context, name, place, digits) {
     });
     const put = ({ order, blocks, whole, old }) =>
       panel.page.evaluate(painted({ type: 'sheet', uri, order, blocks, whole, old }));
+    const ask = (have) => connection.sendRequest('fettle/sheet', { textDocument: { uri }, have, picturesFirst: true });
     let shown = await connection.sendRequest('fettle/sheet', { textDocument: { uri } });
     await put(shown);
     const line = text.split('\n').findIndex((one) => one.includes(place));
@@ -90,21 +92,29 @@ async function measure(context, name, place, digits) {
         ],
       });
       await changed;
-      shown = await connection.sendRequest('fettle/sheet', { textDocument: { uri }, have: shown.id });
+      shown = await ask(shown.id);
       const served = performance.now() - begun;
       const drawn = await put(shown);
+      let all = served + drawn;
+      let blocks = shown.blocks.length;
+      while (shown.more) {
+        const asked = performance.now();
+        shown = await ask(shown.id);
+        all += performance.now() - asked + (await put(shown));
+        blocks += shown.blocks.length;
+      }
       const parsing = performance.now();
       parseDocument(text);
       const floor = performance.now() - parsing;
       if (i < warmUp) continue;
-      count += shown.blocks.length;
-      times.push([served, drawn, served + drawn, floor]);
+      count += blocks;
+      times.push([served, drawn, served + drawn, floor, all]);
     }
     const share = (of, part) => times.map((one) => one[of]).sort((a, b) => a - b)[Math.floor(times.length * part)];
     const both = (of) => `${share(of, 0.5).toFixed(1)} / ${share(of, 0.95).toFixed(1)}`;
     console.log(
       `${name.padEnd(26)} ${text.split('\n').length} lines  ${(count / strokes).toFixed(1)} blocks  ` +
-        `median / p95 ms: server ${both(0)}  page ${both(1)}  together ${both(2)}  floor ${both(3)}  ` +
+        `median / p95 ms: server ${both(0)}  page ${both(1)}  together ${both(2)}  whole ${both(4)}  floor ${both(3)}  ` +
         `server’s own work ${((workOf(server.pid) - before) / strokes).toFixed(1)} a key`,
     );
   } finally {

@@ -93,6 +93,30 @@ describe('a sheet', () => {
     expect(html(await sheet())).toContain('159 mm');
   });
 
+  test('brings changed pictures before the rest, to whoever asks for it so', async () => {
+    await client.start();
+    await client.open(desk);
+    await client.open(tower, undefined, 'fettle-part');
+    const first = await sheet();
+    await client.type(tower, '150 mm', '154 mm');
+    const next = async (have: string): Promise<SheetAnswer> =>
+      (await ask('fettle/sheet', { have, picturesFirst: true }))!;
+    const pictures = await next(first.id);
+    expect(pictures).toMatchObject({ more: true, whole: false, order: first.order });
+    expect(pictures.blocks.map(({ id }) => id)).toEqual(['picture-clearance']);
+    const rest = await next(pictures.id);
+    expect(rest).toMatchObject({ more: false, whole: false });
+    const shown = new Map([first, pictures, rest].flatMap(({ blocks }) => blocks.map(({ id, html }) => [id, html])));
+    const whole = await sheet();
+    expect(whole.more).toBe(false);
+    expect(whole.blocks.map(({ html }) => html)).toEqual(whole.order.map((id) => shown.get(id)));
+    await client.type(tower, '154 mm', '150 mm');
+    expect((await next(whole.id)).more).toBe(true);
+    // A text that cannot be read has nothing more to come.
+    await client.type(desk, 'build: Desk', 'build: "Desk');
+    expect(await next(whole.id)).toMatchObject({ more: false, old: true });
+  });
+
   test('stays as it was while the text is broken, and says so', async () => {
     await client.start();
     await client.open(desk);

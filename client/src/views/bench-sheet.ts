@@ -167,6 +167,7 @@ class BenchSheet implements Disposable {
   private async ask(panel: WebviewPanel, uri: string): Promise<void> {
     const answer = await this.client.sendRequest<Answer<'fettle/sheet'>>('fettle/sheet', {
       textDocument: { uri },
+      picturesFirst: true,
       ...(this.have === undefined ? {} : { have: this.have }),
     });
     if (panel !== this.panel || uri !== this.build?.toString()) return;
@@ -175,11 +176,12 @@ class BenchSheet implements Disposable {
       this.send({ type: 'none', why: 'There is no build here any more.' });
       return;
     }
-    const { id, order, blocks, whole, old, title } = answer;
+    const { id, order, blocks, whole, old, title, more } = answer;
     this.have = id;
     panel.title = `Bench Sheet: ${title}`;
     this.send({ type: 'sheet', uri, order, blocks, whole, old });
-    await this.light();
+    if (more) this.isStale = true;
+    else await this.light();
   }
 
   private send(message: ToPanel): void {

@@ -72,8 +72,14 @@ export interface ToServer {
   /** The kinds of part, in the order in which people choose. */
   'fettle/kinds': { params: null; result: readonly string[] };
   'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };
-  /** The bench sheet of a build. `have`: the sheet that is shown, so that only what changed is sent. */
-  'fettle/sheet': { params: OfDocument & { readonly have?: string }; result: SheetAnswer | null };
+  /**
+   * The bench sheet of a build. `have`: the sheet that is shown, so that only what changed is sent. `picturesFirst`:
+   * where pictures changed, they may come before the rest is made.
+   */
+  'fettle/sheet': {
+    params: OfDocument & { readonly have?: string; readonly picturesFirst?: boolean };
+    result: SheetAnswer | null;
+  };
   /** How sheets look; colours are properties that whoever shows one gives. */
   'fettle/sheetStyle': { params: null; result: { readonly css: string } };
   /** Where the thing of a key (`data-place`) stands in the build; with `definition`, where it is described. */
@@ -110,6 +116,8 @@ export interface SheetAnswer {
   /** Those that are new or changed; all of them where `whole`. */
   readonly blocks: readonly { readonly id: string; readonly html: string }[];
   readonly whole: boolean;
+  /** Whether its pictures alone are of this text yet: the rest is there for whoever asks again. */
+  readonly more: boolean;
 }
 
 /** `fettle/sheetChanged`, which the server sends once after each sheet it was asked for: it is to be asked for anew. */

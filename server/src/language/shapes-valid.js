@@ -5473,7 +5473,7 @@ return errors === 0;
 }
 
 export const fettleSheet = validate58;
-const schema59 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"have":{"type":"string"}},"required":["textDocument"]};
+const schema59 = {"type":"object","properties":{"textDocument":{"type":"object","properties":{"uri":{"type":"string"}},"required":["uri"]},"have":{"type":"string"},"picturesFirst":{"type":"boolean"}},"required":["textDocument"]};
 
 function validate58(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
@@ -5526,6 +5526,19 @@ var valid0 = _errs5 === errors;
 }
 else {
 var valid0 = true;
+}
+if(valid0){
+if(data.picturesFirst !== undefined){
+const _errs7 = errors;
+if(typeof data.picturesFirst !== "boolean"){
+validate58.errors = [{instancePath:instancePath+"/picturesFirst",schemaPath:"#/properties/picturesFirst/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs7 === errors;
+}
+else {
+var valid0 = true;
+}
 }
 }
 }

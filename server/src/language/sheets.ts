@@ -5,10 +5,10 @@ import type { Doc } from '../core/parts/doc';
 import { dataOfFindings, keyOfData, type DiagnosticData } from '../features/diagnostic-data';
 import { placeOfKey, placesOfLine } from '../features/sheet-places';
 import type { Location } from '../features/shapes';
-import { sheetBlocks, sheetPage, type HtmlBlock } from '../report/sheet/html';
+import { printed, sheetBlocks, sheetPage, type HtmlBlock } from '../report/sheet/html';
 import { Kept } from '../report/sheet/kept';
 import { sheetMarkdown } from '../report/sheet/markdown';
-import { sheetOf } from '../report/sheet/sheet';
+import { pictureBlocks, sheetOf } from '../report/sheet/sheet';
 import { sheetStyle } from '../report/sheet/style';
 import type { Sheet } from '../report/sheet/model';
 import type { AnalyzedFile } from '../session/session';
@@ -27,6 +27,9 @@ interface Made {
   readonly title: string;
   readonly blocks: readonly HtmlBlock[];
   readonly kept: Kept;
+  /** What its pictures show; the rest may still be of an earlier text. */
+  readonly pictured: JudgedBuild;
+  readonly more: boolean;
   /** The sheet before, so that whoever has that one is sent what is new alone. */
   readonly before?: { readonly id: string; readonly html: ReadonlyMap<string, string> };
   /** Files that could not be read as YAML when it was made. */
@@ -92,7 +95,9 @@ export class Sheets {
     return judged?.build && (judged as JudgedBuild);
   }
 
-  private async sheet({ textDocument: { uri }, have }: Params<'fettle/sheet'>): Promise<Answer<'fettle/sheet'>> {
+  private async sheet(params: Params<'fettle/sheet'>): Promise<Answer<'fettle/sheet'>> {
+    const { textDocument, have, picturesFirst } = params;
+    const { uri } = textDocument;
     const judged = await this.judge(uri);
     if (!judged) return null;
     const waiting = this.findings.waiting(uri, judged);
@@ -104,29 +109,52 @@ export class Sheets {
     const isOld =
       before !== undefined && (isNewIn(broken, before.broken) || waiting.some(({ check }) => check === nameBegun));
     if (isOld) return answerOf(before, have, true);
-    const made = this.make(judged, waiting, broken, before);
+    const judgement = without(judged.judgement, waiting);
+    const pictured = picturesFirst && before && before.pictured !== judged;
+    const made =
+      (pictured && this.makePictures(judged, judgement, before)) || this.make(judged, judgement, broken, before);
     this.keep(uri, made);
     return answerOf(made, have, false);
   }
 
-  private make(
-    judged: JudgedBuild,
-    waiting: readonly DiagnosticData[],
-    broken: ReadonlySet<string>,
-    before: Made | undefined,
-  ): Made {
-    const kept = before?.kept ?? new Kept();
-    const sheet = this.sheetOf(judged, without(judged.judgement, waiting), kept);
-    const blocks = sheetBlocks(sheet, kept);
-    const html = before && new Map(before.blocks.map((block) => [block.id, block.html]));
-    const isSame = before?.blocks.length === blocks.length && blocks.every((one) => html?.get(one.id) === one.html);
-    if (before && isSame) return { ...before, version: judged.version, broken };
+  /** The sheet before with the pictures of now; undefined where they are the same, or others. */
+  private makePictures(judged: JudgedBuild, judgement: Judgement, before: Made): Made | undefined {
+    const { kept, blocks } = before;
+    const drawn = printed(pictureBlocks(judged.build, judgement, kept), kept);
+    const now = new Map(drawn.map((block) => [block.id, block]));
+    const old = blocks.filter(({ id }) => id.startsWith('picture-'));
+    const isAlike = old.length === drawn.length && old.every(({ id }, i) => id === drawn[i]!.id);
+    if (!isAlike || old.every(({ id, html }) => now.get(id)!.html === html)) return undefined;
     return {
-      id: `${this.run}-${++this.count}`,
+      ...before,
+      id: this.nextId(),
+      version: judged.version,
+      blocks: blocks.map((block) => now.get(block.id) ?? block),
+      pictured: judged,
+      more: true,
+      before: { id: before.id, html: htmlOf(blocks) },
+    };
+  }
+
+  private nextId(): string {
+    return `${this.run}-${++this.count}`;
+  }
+
+  private make(judged: JudgedBuild, judgement: Judgement, broken: ReadonlySet<string>, before: Made | undefined): Made {
+    const kept = before?.kept ?? new Kept();
+    const sheet = this.sheetOf(judged, judgement, kept);
+    const blocks = sheetBlocks(sheet, kept);
+    const html = before && htmlOf(before.blocks);
+    const isSame = before?.blocks.length === blocks.length && blocks.every((one) => html?.get(one.id) === one.html);
+    if (before && isSame) return { ...before, version: judged.version, broken, pictured: judged, more: false };
+    return {
+      id: this.nextId(),
       version: judged.version,
       title: sheet.title,
       blocks,
       kept,
+      pictured: judged,
+      more: false,
       broken,
       ...(before && html ? { before: { id: before.id, html } } : {}),
     };
@@ -163,6 +191,9 @@ export class Sheets {
   }
 }
 
+const htmlOf = (blocks: readonly HtmlBlock[]): ReadonlyMap<string, string> =>
+  new Map(blocks.map(({ id, html }) => [id, html]));
+
 /** What a name is that names no part yet: while it is written, all that rests on the part would come and go. */
 const nameBegun = 'part-not-found';
 
@@ -192,8 +223,8 @@ function docAt({ session }: Shared, { doc, uri, reads }: AnalyzedFile, at: strin
 
 /** A sheet for whoever has another: one that has the sheet before is sent what is new alone. */
 function answerOf(made: Made, have: string | undefined, old: boolean): Answer<'fettle/sheet'> {
-  const { id, version, title, blocks, before } = made;
-  const known = have === id ? new Map(blocks.map((one) => [one.id, one.html])) : before?.id === have && before?.html;
+  const { id, version, title, blocks, before, more } = made;
+  const known = have === id ? htmlOf(blocks) : before?.id === have && before?.html;
   return {
     id,
     version,
@@ -202,5 +233,7 @@ function answerOf(made: Made, have: string | undefined, old: boolean): Answer<'f
     order: blocks.map((block) => block.id),
     blocks: known ? blocks.filter((block) => known.get(block.id) !== block.html) : blocks,
     whole: !known,
+    // Of an old sheet nothing more is made.
+    more: more && !old,
   };
 }

@@ -99,7 +99,7 @@ export const protocolShapes: Readonly<Record<string, object>> = {
   'workspace/executeCommand': object({ command: text }),
   'fettle/explain': object({ check: text }),
   'fettle/working': object({ uri: text, check: text, subject: text, ordinal: whole }),
-  'fettle/sheet': object({ ...document, have: text }, ['textDocument']),
+  'fettle/sheet': object({ ...document, have: text, picturesFirst: { type: 'boolean' } }, ['textDocument']),
   'fettle/sheetPlace': object({ ...document, place: text, definition: { type: 'boolean' } }, ['textDocument', 'place']),
   'fettle/sheetPlaces': object({ ...document, position: object(at), build: text }, ['textDocument', 'position']),
   'fettle/sheetFile': object({ ...document, form: { enum: ['html', 'markdown'] }, paper: { enum: papers } }, [

@@ -14,11 +14,12 @@ export interface HtmlBlock {
 
 /** The sheet’s blocks in their order, its head first; each is one element that bears the block’s id. */
 export function sheetBlocks(sheet: Sheet, kept = new Kept()): readonly HtmlBlock[] {
-  return [
-    { id: 'head', html: head(sheet) },
-    ...sheet.blocks.map((block) => ({ id: block.id, html: kept.of(block, blockHtml) })),
-  ];
+  return [{ id: 'head', html: head(sheet) }, ...printed(sheet.blocks, kept)];
 }
+
+/** Some blocks of a sheet. */
+export const printed = (blocks: readonly Block[], kept: Kept): readonly HtmlBlock[] =>
+  blocks.map((block) => ({ id: block.id, html: kept.of(block, blockHtml) }));
 
 export interface PageOptions {
   readonly paper: Paper;

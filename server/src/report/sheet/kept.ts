@@ -8,23 +8,30 @@ interface Part {
   readonly value: unknown;
   readonly roles: RoleSet;
   readonly told: readonly string[];
+  /** What of the build has changed since it was made or found to stand. */
+  changed: RoleSet;
+  /** For how many states of the build nobody has asked for it. */
+  unasked: number;
 }
+
+/** A part that nobody asks for any more is forgotten after so many states. */
+const mostUnasked = 10;
 
 /** Belongs to whoever shows the sheet of one build again and again; nothing of it depends on lines. */
 export class Kept {
   private build: Build | undefined;
-  /** What is another in the build than before; undefined where that may be anything. */
-  private changed: RoleSet | undefined;
-  private before: ReadonlyMap<string, Part> = new Map();
-  private parts = new Map<string, Part>();
+  private readonly parts = new Map<string, Part>();
   private readonly made = new WeakMap<object, unknown>();
 
-  /** The sheet is to be made of this state of the build. What the sheet before did not make use of is forgotten. */
+  /** The sheet, or some of it, is to be made of this state of the build. */
   begin(build: Build): this {
-    this.changed = this.build && changedOf(this.build, build);
+    const changed = this.build && changedOf(this.build, build);
     this.build = build;
-    this.before = this.parts;
-    this.parts = new Map();
+    if (changed === undefined) this.parts.clear();
+    for (const [name, part] of this.parts) {
+      part.changed |= changed!;
+      if (++part.unasked > mostUnasked) this.parts.delete(name);
+    }
     return this;
   }
 
@@ -33,28 +40,21 @@ export class Kept {
    * it depends on, as text. `roles`: what that rests on where the text does not say all of it.
    */
   part<T>(name: string, told: readonly string[], make: (build: Build) => T, roles: RoleSet = 0): T {
-    const kept = this.before.get(name);
-    const stands =
-      kept && this.changed !== undefined && !haveCommon(kept.roles | roles, this.changed) && isSame(kept.told, told);
-    if (stands) return this.take(name, kept) as T;
+    const kept = this.parts.get(name);
+    if (kept && !haveCommon(kept.roles | roles, kept.changed) && isSame(kept.told, told)) return stands<T>(kept);
     const reads = new Reads();
     const value = make(this.build!.viewedBy(reads));
-    this.parts.set(name, { value, roles: reads.roles | roles, told });
+    this.parts.set(name, { value, roles: reads.roles | roles, told, changed: 0, unasked: 0 });
     return value;
   }
 
   /** A part that is made of what it is told alone. */
   ofText<T>(name: string, told: readonly string[], make: () => T): T {
-    const kept = this.before.get(name);
-    if (kept && isSame(kept.told, told)) return this.take(name, kept) as T;
+    const kept = this.parts.get(name);
+    if (kept && isSame(kept.told, told)) return stands<T>(kept);
     const value = make();
-    this.parts.set(name, { value, roles: 0, told });
+    this.parts.set(name, { value, roles: 0, told, changed: 0, unasked: 0 });
     return value;
-  }
-
-  private take(name: string, kept: Part): unknown {
-    this.parts.set(name, kept);
-    return kept.value;
   }
 
   /** What is made of a part alone: once for as long as the part is kept. */
@@ -62,6 +62,12 @@ export class Kept {
     if (!this.made.has(part)) this.made.set(part, make(part));
     return this.made.get(part) as T;
   }
+}
+
+function stands<T>(part: Part): T {
+  part.changed = 0;
+  part.unasked = 0;
+  return part.value as T;
 }
 
 const isSame = (some: readonly string[], others: readonly string[]): boolean =>

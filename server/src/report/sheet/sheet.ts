@@ -53,6 +53,12 @@ export function sheetOf(build: Build, judgement: Judgement, options: SheetOption
   };
 }
 
+/** The pictures of a build alone, as they are on its sheet. */
+export function pictureBlocks(build: Build, judgement: Judgement, kept: Kept): readonly Block[] {
+  const { findings } = contextOf(build, judgement, undefined, kept);
+  return pictures(build, findings, kept).map((picture) => kept.of(picture, pictureBlock));
+}
+
 /** The order of work depends on which findings harm or stop, not on what they say. */
 function keptWork(context: Context): Work {
   const told = context.findings.map(({ grade, id, subject }) => `${grade} ${id} ${subject}`);
