@@ -1,12 +1,13 @@
 // A revision read as a workspace: the same answers as the folder gives, and from a hostile repository nothing that
 // runs, fetches, leads out or passes for read.
-import { chmodSync, chownSync, existsSync, mkdirSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chownSync, existsSync, mkdirSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type GitHost, openRevision } from '../../server/src/host/git';
 import { isTrouble } from '../../server/src/host/host';
 import { NodeHost } from '../../server/src/host/node';
 import { Repository } from '../support/repository';
+import { canaryOf, clearCanary, setTraps, trapIn } from '../support/traps';
 
 let repository: Repository;
 beforeEach(() => void (repository = new Repository()));
@@ -169,26 +170,9 @@ describe('what a tree holds', () => {
 });
 
 describe('a hostile repository', () => {
-  const canary = (): string => join(repository.folder, '..', `${repository.folder.split('/').pop()}-ran`);
-  afterEach(() => rmSync(canary(), { force: true }));
-
-  /** A program that leaves a trace, by whichever name it is called. */
-  const trap = (name: string): string => {
-    const path = join(repository.folder, name);
-    mkdirSync(join(path, '..'), { recursive: true });
-    writeFileSync(path, `#!/bin/sh\necho "$0 $*" >> '${canary()}'\nexit 0\n`);
-    chmodSync(path, 0o755);
-    return path;
-  };
-
-  const hooks = [
-    'pre-commit',
-    'post-checkout',
-    'post-index-change',
-    'reference-transaction',
-    'pre-auto-gc',
-    'post-merge',
-  ];
+  const canary = (): string => canaryOf(repository);
+  afterEach(() => clearCanary(repository));
+  const trap = (name: string): string => trapIn(repository, name);
 
   const laid = (): void => {
     repository.write('desk.pcbuild.yaml', desk);
@@ -198,31 +182,7 @@ describe('a hostile repository', () => {
     repository.write('.gitattributes', '*.yaml filter=trap diff=trap ident text eol=crlf\n');
     repository.git('add', '.gitattributes');
     repository.git('commit', '-q', '-m', 'attributes');
-    const program = trap('trap.sh');
-    for (const hook of hooks) {
-      trap(`.git/hooks/${hook}`);
-      trap(`own-hooks/${hook}`);
-    }
-    writeFileSync(
-      join(repository.folder, 'more.config'),
-      ['core.fsmonitor', 'core.pager', 'core.editor', 'core.sshCommand', 'core.alternateRefsCommand', 'core.askPass']
-        .map((key) => `[${key.split('.')[0]}]\n\t${key.split('.')[1]} = ${program}\n`)
-        .join(''),
-    );
-    const set = (key: string, value: string): string => repository.git('config', key, value);
-    set('include.path', '../more.config');
-    set('core.hooksPath', join(repository.folder, 'own-hooks'));
-    set('filter.trap.smudge', program);
-    set('filter.trap.clean', program);
-    set('filter.trap.process', program);
-    set('filter.trap.required', 'true');
-    set('diff.trap.textconv', program);
-    set('diff.trap.command', program);
-    set('diff.external', program);
-    set('credential.helper', program);
-    set('gpg.program', program);
-    set('log.showSignature', 'true');
-    for (const word of ['rev-parse', 'ls-tree', 'cat-file']) set(`alias.${word}`, `!${program}`);
+    setTraps(repository);
   };
 
   it('would have something run by plain commands', () => {
