@@ -46,6 +46,8 @@ async function fettle(...words: string[]): Promise<{ status: number; text: strin
     err: (more) => void (text += more),
     revision: (revision) => openRevision(folder, revision, process.env),
     input: async () => ({ trouble: 'is empty.' }),
+    anew: () => new NodeHost(folder),
+    watch: refuse,
     rewrite: refuse,
     sink: refuse,
     create: refuse,
