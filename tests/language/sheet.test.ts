@@ -2,7 +2,9 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Location } from 'vscode-languageserver-protocol/node';
 import type { SheetAnswer, ToServer } from '../../server/src/language/requests';
+import { today } from '../support/bench';
 import { TestClient } from '../support/client';
+import { fettle } from '../support/command';
 import { hostile } from '../support/sheets';
 
 const files = {
@@ -258,6 +260,17 @@ describe('as a file', () => {
     await client.type(desk, 'build: Desk', `build: ${JSON.stringify(hostile[0])}`);
     expect((await ask('fettle/sheetFile', { form: 'html' }))!.text).not.toMatch(/<script|<img/);
     expect(html(await sheet())).not.toMatch(/<script|<img/);
+  });
+
+  test('it is what the command prints, with the fixes that are proven', async () => {
+    await client.start();
+    await client.open(desk);
+    await client.type(desk, 'slot: M2_1', 'slot: M2_2');
+    const files = Object.fromEntries([...client.files].map(([name, text]) => [name.replace(/^ws\//, ''), text]));
+    files[desk] = client.text(desk);
+    const { out } = await fettle(files, 'sheet', desk, '--on', today);
+    expect(out).toContain('<ul class="mends">');
+    expect((await ask('fettle/sheetFile', { form: 'html' }))!.text).toBe(out);
   });
 
   test('its look is sent by itself', async () => {

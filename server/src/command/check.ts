@@ -11,7 +11,7 @@ import { withUsers } from '../session/users';
 import { walk } from '../session/walk';
 import type { CheckRun } from './judged';
 import { Mend, showMended } from './mend';
-import { Mending } from './mending';
+import { Mending } from '../session/mending';
 import { readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
 import { openOutput, tellTroubles } from './output';

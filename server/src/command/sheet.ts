@@ -5,7 +5,7 @@ import { sheetPage } from '../report/sheet/html';
 import { sheetMarkdown } from '../report/sheet/markdown';
 import { sheetOf } from '../report/sheet/sheet';
 import { papers, type Paper } from '../report/sheet/style';
-import { Mending } from './mending';
+import { Mending } from '../session/mending';
 import { openBuild, reportTroubles } from './one-build';
 import { readDay } from './options';
 import { openOutput } from './output';

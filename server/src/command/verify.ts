@@ -14,7 +14,7 @@ import { sectionText } from '../report/text';
 import { readText, unreadText } from '../report/verify-text';
 import { readOutputs } from '../session/outputs';
 import { shortPath } from '../session/run-trouble';
-import { Mending } from './mending';
+import { Mending } from '../session/mending';
 import { openBuild, reportTroubles, type OneBuild } from './one-build';
 import { readDay, readGrade } from './options';
 import { Refusal, type Status, type World } from './world';

@@ -10,7 +10,7 @@ import type { RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
 import { walk, type Ours, type Walked } from '../session/walk';
 import type { CheckRun } from './judged';
-import { Mending } from './mending';
+import { Mending } from '../session/mending';
 import type { OnlyNew } from './only-new';
 import { tellTroubles } from './output';
 import { hostFor, judgingOf } from './settings-from';

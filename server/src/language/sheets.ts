@@ -11,6 +11,7 @@ import { sheetMarkdown } from '../report/sheet/markdown';
 import { pictureBlocks, sheetOf } from '../report/sheet/sheet';
 import { sheetStyle } from '../report/sheet/style';
 import type { Sheet } from '../report/sheet/model';
+import { Mending } from '../session/mending';
 import type { AnalyzedFile } from '../session/session';
 import type { Findings, Shared } from './findings';
 import { guarded } from './guard';
@@ -160,8 +161,16 @@ export class Sheets {
     };
   }
 
-  private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement, kept = new Kept()): Sheet {
+  private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement, kept: Kept): Sheet {
     return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, kept });
+  }
+
+  /** As `fettle sheet` prints it: with the fixes that are proven. */
+  private async wholeSheet(judged: JudgedBuild): Promise<Sheet> {
+    const { build, doc, judgement } = judged;
+    const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
+    const { of: fixes } = await new Mending(this.shared.session.loader, 'first', 1).fixesOf(judged, judged, listed);
+    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, fixes });
   }
 
   private keep(uri: string, made: Made): void {
@@ -186,7 +195,7 @@ export class Sheets {
   private async file({ textDocument, form, paper }: Params<'fettle/sheetFile'>): Promise<Answer<'fettle/sheetFile'>> {
     const judged = await this.judge(textDocument.uri);
     if (!judged) return null;
-    const sheet = this.sheetOf(judged, judged.judgement);
+    const sheet = await this.wholeSheet(judged);
     return { text: form === 'markdown' ? sheetMarkdown(sheet) : sheetPage(sheet, { paper: paper ?? 'a4' }) };
   }
 }

@@ -1,7 +1,7 @@
 // One build of a workspace, judged for a caller: findings as plain data, with their working and proven fixes.
 import type { Doc } from '../core/parts/doc';
 import { languageIn, tags } from '../core/words/languages';
-import { Mending } from '../command/mending';
+import { Mending } from '../session/mending';
 import { explainedJson, sectionJson } from '../report/json';
 import { listed, type FormatOptions, type Section } from '../report/section';
 import type { LoadedFile, Loader } from '../session/loader';

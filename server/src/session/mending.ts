@@ -1,5 +1,5 @@
 // Proves fixes of what a run lists: each costs some judging, so that a run looks for no more than a certain number.
-import type { Finding } from '../core/judge/finding';
+import type { Finding, Judgement } from '../core/judge/finding';
 import {
   bestFix,
   kindsSought,
@@ -11,10 +11,16 @@ import {
 } from '../core/judge/prove';
 import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
-import type { Fixes, Section } from '../report/section';
 import type { Doc } from '../core/parts/doc';
-import type { LoadedFile, Loader } from '../session/loader';
-import { PartIndex } from '../session/part-index';
+import type { LoadedFile, Loader } from './loader';
+import { PartIndex } from './part-index';
+
+/** Proven fixes of findings, best first. */
+interface Mended {
+  readonly of: ReadonlyMap<Finding, readonly ProvenFix[]>;
+  /** Findings whose fixes were not looked for. */
+  readonly notSought: number;
+}
 
 /** Which fixes of a finding are looked for. */
 export type Wanted = 'first' | 'all';
@@ -54,7 +60,11 @@ export class Mending {
   }
 
   /** The fixes of the findings that are listed of a file, worst findings first. */
-  async fixesOf({ doc, judgement }: Section, file: LoadedFile | undefined, listed: readonly Finding[]): Promise<Fixes> {
+  async fixesOf(
+    { doc, judgement }: { readonly doc: Doc; readonly judgement: Judgement },
+    file: LoadedFile | undefined,
+    listed: readonly Finding[],
+  ): Promise<Mended> {
     const fixes = new Map<Finding, readonly ProvenFix[]>();
     let notSought = 0;
     const share = this.shareOf(doc);
