@@ -1,6 +1,9 @@
 // The comment of a pull request: what is seen at once, what is folded, when it is silent, and that nothing in it lives.
+import fc from 'fast-check';
+import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
 import { comparisonComment } from '../../server/src/report/comment';
+import { code, prose, table } from '../../server/src/report/comment-parts';
 import { readerLimits } from '../../server/src/report/reader-limits';
 import type { Comparison } from '../../server/src/review/comparison';
 import { fettle, fettleAmong } from '../support/command';
@@ -114,6 +117,22 @@ describe('hostile texts', () => {
   it('live in no comment of findings', async () => {
     const { out } = await fettle(hostile, 'check', '--format', 'comment', '--from', 'unknown');
     expect(readComment(out).text).toContain(tricks[8]);
+  });
+
+  it('live in no prose, however they are put together', () => {
+    const pieces = fc.constantFrom(...tricks, ...'@#!$&~%^:/[]()<>|*_`\\-+. \n0a', 'www', 'http', 'GH-', 'abcdef1');
+    const texts = fc.array(fc.oneof(pieces, fc.string({ unit: 'grapheme', maxLength: 6 })), { maxLength: 8 });
+    fc.assert(
+      fc.property(texts, (of) => {
+        const text = of.join('');
+        readComment(
+          `#### ${prose(text)}\n\n- ${prose(text)}: ${code(text)}\n\n${table(['a', 'b'], [[prose(text), 'x']])}`,
+        );
+        const cells = new MarkdownIt().parse(table(['a', 'b'], [[prose(text), 'x']]), {});
+        expect(cells.filter(({ type }) => type === 'td_open')).toHaveLength(2);
+      }),
+      { numRuns: 150 },
+    );
   });
 
   it('live in no comparison: comment, SARIF, annotations, text, JSON', async () => {

@@ -23,6 +23,7 @@ const alive: readonly RegExp[] = [
   /[@#!$&~%^][\p{L}\p{N}_"]/u,
   /\bG[HL]-\d/i,
   /(?<![\p{L}\p{N}])[0-9a-f]{7,64}(?![\p{L}\p{N}])/iu,
+  /\[[a-z_]+:/i,
   /:\/\//,
   /www\./i,
 ];
@@ -45,6 +46,8 @@ export function readComment(comment: string): ReadComment {
     .join('\n');
   for (const one of alive)
     if (one.test(text)) throw new Error(`alive: ${text.slice(text.search(one) - 20).slice(0, 60)}`);
+  // A line that begins so is an order to some forges.
+  for (const line of comment.split('\n')) if (/^\s*\//.test(line)) throw new Error(`an order: ${line}`);
   if (comment.split(marker).length > 2) throw new Error('the marker stands more than once');
   const [before = ''] = comment.split('<details>');
   return { seen: before.split('\n').filter((line) => line.trim() !== ''), text: text.replaceAll('\u200b', '') };

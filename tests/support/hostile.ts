@@ -10,6 +10,7 @@ export const tricks = [
   '--><!-- fettle-comment -->',
   '@saltmarsh/all #12 GH-12 !7 0123456789abcdef',
   '![x](http://example.invalid/x.png) [y](javascript:boom) http://example.invalid www.example.invalid a@example.invalid',
+  '/close [vulnerability:1] [[_TOC_]]',
   '</details> | cell | `code` **bold** ~~gone~~ $x$',
   '{0} [x](0) %SRCROOT%',
 ] as const;

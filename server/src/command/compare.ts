@@ -43,7 +43,8 @@ const comparePrinters = {
   comment: comparisonComment,
 } as const satisfies Record<string, (comparison: Comparison, look: Look, version: string) => string>;
 
-type CompareFormat = keyof typeof comparePrinters;
+export type CompareFormat = keyof typeof comparePrinters;
+export const compareFormats = Object.keys(comparePrinters) as readonly CompareFormat[];
 
 export function addCompare(program: Command, world: World, end: (status: Status) => void): void {
   program
@@ -55,7 +56,7 @@ export function addCompare(program: Command, world: World, end: (status: Status)
     )
     .argument('<base>', 'a revision of git, or with a second folder a folder')
     .argument('[head]', 'a revision or a folder; without it the files as they lie here')
-    .addOption(new Option('--format <format>', 'how to write').choices(Object.keys(comparePrinters)).default('text'))
+    .addOption(new Option('--format <format>', 'how to write').choices(compareFormats).default('text'))
     .option('--in <path>', 'compare what lies under this path only', '.')
     .option('--settings-from <revision>', 'judge both sides by the settings of this revision')
     .option('--working', 'show the changed lines behind every figure that moved')

@@ -34,7 +34,7 @@ export function comparisonComment(comparison: Comparison, look: CompareLook): st
   return commentText({
     heading: `Fettle: ${prose(verdict(comparison, look))}`,
     seen: [
-      `${code(before)} → ${code(after)}`,
+      `Compared: ${code(before)} → ${code(after)}`,
       ...(rows.length > 0 ? [table(['Build or file', 'Findings', 'What changes', 'What moves'], rows)] : []),
       ...(more > 0 ? [`${plural(more, 'file', 'files')} more ${more === 1 ? 'is' : 'are'} folded below.`] : []),
       coverage(comparison, look).map(prose).join(' '),

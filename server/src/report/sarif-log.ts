@@ -156,5 +156,11 @@ export function artifact(path: string): object {
   return { uri: steps.join('/'), ...(path.startsWith('/') ? {} : { uriBaseId: base }) };
 }
 
-/** A text in which readers find no link: `[…](…)` is one in plain messages, too. */
-export const plainText = (text: string): string => text.split('\n').map(visible).join('\n').replaceAll('](', '] (');
+/** A text in which readers find no link, `[…](…)`, and no place to fill, `{0}`: plain messages have both. */
+export const plainText = (text: string): string =>
+  text
+    .split('\n')
+    .map(visible)
+    .join('\n')
+    .replaceAll('](', '] (')
+    .replace(/\{(?=\d)/g, '{ ');

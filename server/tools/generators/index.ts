@@ -23,6 +23,7 @@ export async function others(): Promise<readonly Generator[]> {
     { styleHashes },
     { snippets },
     { guidePage },
+    { formatsPage },
   ] = await Promise.all([
     import('./schemas'),
     import('./message-validators'),
@@ -33,6 +34,18 @@ export async function others(): Promise<readonly Generator[]> {
     import('./style-hashes'),
     import('./snippets'),
     import('./guide-page'),
+    import('./formats-page'),
   ]);
-  return [styleHashes, snippets, schemas, messageValidators, checkPages, fieldPages, guidePage, notices, readme];
+  return [
+    styleHashes,
+    snippets,
+    schemas,
+    messageValidators,
+    checkPages,
+    fieldPages,
+    guidePage,
+    formatsPage,
+    notices,
+    readme,
+  ];
 }

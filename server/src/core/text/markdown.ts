@@ -12,6 +12,9 @@ export function markdownText(text: string): string {
 /** Stands between two characters and is not seen. As an entity, since text that cannot be seen is otherwise refused. */
 const between = '&#8203;';
 
+/** What may be the start of a commit’s id. */
+const isRevision = /^[0-9a-f]{7,64}$/i;
+
 /**
  * The same in which a forge finds nobody to notify and nothing to refer to. These are looked for in what is shown,
  * where an escape is gone: something stands inside each. Source: GitHub Docs, “Autolinked references and URLs”; GitLab
@@ -19,9 +22,12 @@ const between = '&#8203;';
  */
 export function markdownQuiet(text: string): string {
   return markdownText(text)
-    .replace(/[@#!$&~%^](?=[\p{L}\p{N}_"])/gu, `$&${between}`)
+    .replace(/[@#!$&~%^](?=\\?[\p{L}\p{N}_"])/gu, `$&${between}`)
+    .replace(/\\\[(?=[a-z])/gi, `$&${between}`)
     .replace(/\b(G[HL]-)(?=\d)/gi, `$1${between}`)
-    .replace(/(?<![\p{L}\p{N}])[0-9a-f]{7,64}(?![\p{L}\p{N}])/giu, (id) => id.replace(/....(?=.)/g, `$&${between}`))
+    .replace(/[\p{L}\p{N}]{7,}/gu, (word) =>
+      isRevision.test(word) ? word.replace(/....(?=.)/g, `$&${between}`) : word,
+    )
     .replace(/\\:(?=\/\/)/g, `:${between}`)
     .replace(/www(?=\\\.)/gi, `$&${between}`);
 }
