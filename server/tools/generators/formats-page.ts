@@ -11,8 +11,8 @@ const holds: Record<Format | CompareFormat, string> = {
     '`schemas/comparison.schema.json`',
   sarif:
     'SARIF 2.1.0: the working as code flow, what it rests on as related places, proven fixes as replacements, ' +
-    'accepted and known findings as suppressions with their reasons, fingerprints that outlast moved lines, a page of ' +
-    'help for each check; after a base what became of each finding',
+    'accepted and known findings as suppressions with their reasons, fingerprints that outlast moved lines, a ' +
+    'page of help for each check; after a base what became of each finding',
   annotations: 'workflow commands that put the worst findings beside their lines',
   'code-quality': 'a code quality report, one entry a finding',
   'junit-xml': 'JUnit XML, one suite a file and one case a finding',
