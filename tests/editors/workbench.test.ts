@@ -14,6 +14,7 @@ import {
   vsixPath,
   workspaceCopy,
 } from './support/scenario';
+import { lookAtHostile } from './workbench/hostile';
 import { runInHost, type HostResults, type Mode } from './workbench/host';
 import { runInBrowser, type WebResults } from './web/window';
 import { startBrowser, type Browser } from './workbench/page';
@@ -33,6 +34,9 @@ const hostSteps = [
   'follows a part file that is moved',
   'shows numbers behind values and above files',
   'leads from a part to the builds that use it',
+  'writes new builds and part files where they belong',
+  'takes CRLF and a comment for other tools as any other text',
+  'leads addresses on, and underlines no name of a part',
   'is calm while a build is typed key by key',
   'finds the mistake as it is typed',
   'explains the key on hover',
@@ -180,6 +184,19 @@ describe.skipIf(missing)('VS Code', () => {
     test('it is back after a reload, with its boxes ticked', () => {
       expect(seen).toMatchObject({ back: 'Survey desk two', isTicked: true });
     });
+  });
+
+  test('texts of a build that would run something are shown as text', async () => {
+    workbench.configure({});
+    const workspace = workspaceCopy();
+    try {
+      const { live, ...shown } = await lookAtHostile(workbench, browser, workspace);
+      expect(live).toEqual([]);
+      for (const text of Object.values(shown)) expect(text).toContain('<img src=x onerror=alert(1)>');
+      expect(shown.hover).toContain('(command:workbench.action');
+    } finally {
+      removeFolder(workspace);
+    }
   });
 
   describe('on the screen', () => {

@@ -37,7 +37,7 @@ export interface StepResult {
 export type HostResults = Record<string, StepResult>;
 
 /** Beside the steps: until the window is there, and for the many short ones. */
-const RUN_LIMIT_MS = 45_000;
+const RUN_LIMIT_MS = 60_000;
 
 /** The user's settings that bring a mode about. */
 function modeSettings({ trusted, host }: Mode): Record<string, unknown> {

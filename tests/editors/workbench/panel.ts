@@ -16,7 +16,7 @@ export async function openPanel(
   return openBeside(page);
 }
 
-async function openBeside(page: Page): Promise<Frame> {
+export async function openBeside(page: Page): Promise<Frame> {
   await page.locator('.editor-actions .action-label[aria-label^="Open Bench Sheet Beside"]').first().click();
   return sheetFrame(page);
 }

@@ -22,8 +22,8 @@ export interface Screen {
   detailPictures: number[];
 }
 
-const PROBLEMS = '.markers-panel';
-const HOVER = '.monaco-hover:not(.hidden)';
+export const PROBLEMS = '.markers-panel';
+export const HOVER = '.monaco-hover:not(.hidden)';
 const MENU = '.action-widget';
 const FADE_MS = 300;
 const SQUIGGLES = '.monaco-editor .squiggly-error, .monaco-editor .squiggly-warning, .monaco-editor .squiggly-info';

@@ -7,6 +7,7 @@ import { followsMoves, leadsToUsers, renames, showsNumbers, type Hands } from '.
 import type { HostResults, Job } from './host';
 import { codeOf, coded, until, WAIT_LIMIT_MS } from './looking';
 import { serverProcesses } from './processes';
+import { leadsAddressesOn, readsAnyText, writesNewFiles } from './texts';
 import { typesBuild } from './typing';
 
 const job = JSON.parse(readFileSync(join(__dirname, 'job.json'), 'utf8')) as Job;
@@ -31,6 +32,9 @@ const steps: Record<string, () => Promise<Measured>> = {
   'follows a part file that is moved': () => followsMoves(hands),
   'shows numbers behind values and above files': () => showsNumbers(hands),
   'leads from a part to the builds that use it': () => leadsToUsers(hands),
+  'writes new builds and part files where they belong': () => writesNewFiles(hands),
+  'takes CRLF and a comment for other tools as any other text': () => readsAnyText(hands, job.mended),
+  'leads addresses on, and underlines no name of a part': () => leadsAddressesOn(hands),
   'is calm while a build is typed key by key': () => typesBuild(job.typed),
   'finds the mistake as it is typed': findsMistake,
   'explains the key on hover': explainsOnHover,
