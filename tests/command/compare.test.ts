@@ -219,3 +219,40 @@ Desk (desk.pcbuild.yaml)
 2 builds, 1 touched. 3 findings unchanged in what changed; 6 facts asked for there.
 `);
 });
+
+describe('guides', () => {
+  const fenced = (name: string, cooler: string): string =>
+    `\n\`\`\`pcbuild\n${desk(cooler).replace('Desk', name)}\`\`\`\n`;
+  const guided: Record<string, string> = {
+    ...base,
+    'README.md': 'First words.\n',
+    'guide.md': `# Two desks\n${fenced('One', 'boreas/tower-155')}${fenced('Two', 'boreas/low-48')}`,
+  };
+  const guide = (text: string): Record<string, string> => ({ ...guided, 'guide.md': text });
+
+  it('are compared block by block, with what their builds use', async () => {
+    const { comparison, status } = await compared(guided, { ...guided, [tower]: taller[tower]! });
+    expect([told(comparison), status]).toEqual([
+      ['desk.pcbuild.yaml new cooler-too-tall', 'guide.md new cooler-too-tall'],
+      1,
+    ]);
+    expect(comparison.files.find(({ file }) => file === 'guide.md')).toMatchObject({ title: 'One', state: 'touched' });
+  });
+
+  it('keep their blocks apart by what the builds are called, wherever they stand', async () => {
+    const before = guide(`${fenced('One', 'boreas/low-48')}${fenced('Two', 'boreas/tower-155')}`);
+    const put = { ...before, 'guide.md': `${fenced('New', 'boreas/low-48')}${before['guide.md']!}` };
+    const worse = { [tower]: taller[tower]! };
+    const { comparison } = await compared({ ...before, ...worse }, { ...put, ...worse });
+    expect(told(comparison)).toEqual(['guide.md new parts-left-out']);
+    const words = ['check', '--only-new', 'main', '--format', 'json'];
+    const { out } = await fettleAmong({ main: { ...before, ...worse } }, { ...put, ...worse }, ...words);
+    const { files } = JSON.parse(out) as { files: { findings: { id: string }[] }[] };
+    expect(files.flatMap(({ findings }) => findings.map(({ id }) => id))).toEqual(['parts-left-out']);
+  });
+
+  it('that nothing ties to a build change nothing', async () => {
+    const { comparison, status, err } = await compared(guided, { ...guided, 'README.md': 'Other words.\n' });
+    expect([comparison.troubles, told(comparison), status, err]).toEqual([[], [], 0, '']);
+  });
+});

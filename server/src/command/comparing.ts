@@ -1,5 +1,6 @@
 // Compares two sides: finds the builds that the change touches, judges them on both, and hands both to the comparison.
 import { isTrouble } from '../host/host';
+import { pairBlocks } from '../review/blocks';
 import { compareFile, lackCount, type JudgedSide } from '../review/compare';
 import { alters, changeKinds, type Comparison, type FileComparison, type Trouble } from '../review/comparison';
 import type { LoadedFile } from '../session/loader';
@@ -50,11 +51,13 @@ class Comparing {
     const restsOn = [...changed].flatMap((pair) =>
       [pair.before, pair.after].flatMap((file) => (file ? use(file) : [])),
     );
+    const ofBuilds = restsOn.filter(({ isBuild }) => !isBuild);
     for (const pair of pairs) {
       const { kind } = (pair.after ?? pair.before)!;
       if (![pair.before, pair.after].some((file) => file && isAsked(file))) continue;
       if (kind === 'build') this.builds++;
-      if (changed.has(pair) || (kind === 'build' && (await this.mentions(pair, restsOn)))) await this.compare(pair);
+      const mayRest = kind === 'guide' ? restsOn : kind === 'build' ? ofBuilds : [];
+      if (changed.has(pair) || (await this.mentions(pair, mayRest))) await this.compare(pair);
       for (const { side } of [before, after]) side.loader.texts.evict(heldText);
     }
     return {
@@ -89,21 +92,41 @@ class Comparing {
     const because = restDiffering(this.before, was, this.after, now);
     const isSame = was && now && was.doc.text === now.doc.text && before?.key === after?.key;
     if (isSame && because.length === 0) return;
-    const sides = [was && judged(this.before, was), now && judged(this.after, now)] as const;
-    const compared = compareFile(...sides, because);
+    this.compareSides(was && judged(this.before, was), now && judged(this.after, now), because);
+    for (const pair of pairBlocks(was?.blocks ?? [], now?.blocks ?? []))
+      this.compareSides(
+        pair.before && judged(this.before, { ...was!, ...pair.before }),
+        pair.after && judged(this.after, { ...now!, ...pair.after }),
+        because,
+        'block',
+      );
+  }
+
+  private compareSides(
+    was: JudgedSide | undefined,
+    now: JudgedSide | undefined,
+    because: readonly string[],
+    of: 'file' | 'block' = 'file',
+  ): void {
+    const compared = compareFile(was, now, because);
+    if (of === 'block') {
+      this.builds += compared.kind === 'build' ? 1 : 0;
+      if (compared.state === 'touched' && !alters(compared)) return;
+    }
     this.files.push(compared);
     if (compared.kind !== 'build') return;
     this.touched++;
-    this.unknown += sides[1] ? lackCount(sides[1]) : 0;
+    this.unknown += now ? lackCount(now) : 0;
   }
 }
 
 const told = (side: Trouble['side'], { troubles }: Work): Trouble[] =>
   [...troubles.values()].map((one) => ({ side, ...one }));
 
-/** How builds may come to rest on a file: on settings all do, on a part those that hold the end of its name. */
+/** How others may come to rest on a file: on settings all do, on a part or a build those that hold its name’s end. */
 function use({ kind, name }: SideFile): RestsOn[] {
   if (kind === 'house' || kind === 'known') return [{ path: name }];
+  if (kind === 'build') return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1), isBuild: true }];
   if (kind !== 'part') return [];
   return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];
 }
@@ -124,6 +147,8 @@ async function load({ side, troubles }: Work, file: SideFile | undefined): Promi
     const one = troubleAt(host.shown(file.root, name), trouble);
     troubles.set(`${one.path}\n${trouble}`, one);
   };
+  // Nothing ties such a text to a build.
+  if (!loaded && file.kind === 'guide' && loader.texts.troubleAt(place.path) === undefined) return undefined;
   if (!loaded) tell(file.name, loader.texts.troubleAt(place.path) ?? 'there is no such file.');
   for (const { name, trouble } of loaded?.troubles ?? []) tell(name, trouble);
   for (const { id, error } of loaded?.judgement.failed ?? [])
@@ -140,7 +165,7 @@ export const judged = ({ all }: Pick<Work, 'all'>, { place, doc, judgement, buil
 
 /** The files that a build rests on, on either side, and that are not the same on both; itself left out. */
 function restDiffering(old: Work, was: LoadedFile | undefined, now: Work, is: LoadedFile | undefined): string[] {
-  if (!was?.build || !is?.build) return [];
+  if (!(was?.build || was?.guide) || !(is?.build || is?.guide)) return [];
   const [a, b] = [restOf(old, was), restOf(now, is)];
   return [...new Set([...a.keys(), ...b.keys()])].filter((key) => a.get(key) !== b.get(key)).sort();
 }

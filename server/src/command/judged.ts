@@ -120,7 +120,7 @@ export class Judging {
     for (const [i, block] of blocks.entries()) {
       const title = block.build?.file.build.value;
       const section = { ...block, block: i + 1, settings: file.house, ...(title ? { title } : {}) };
-      yield this.noted(section, place.root, { ...file, ...block });
+      yield this.noted(section, place.root, { ...file, ...block, blocks });
     }
   }
 

@@ -1,6 +1,9 @@
 // Of what a check finds, what a change brings: what a revision before it did not find, or found less bad.
+import { FencedDoc } from '../core/guide/fenced';
+import type { Doc } from '../core/parts/doc';
 import { isTrouble } from '../host/host';
 import type { Section } from '../report/section';
+import { pairBlocks, type Block } from '../review/blocks';
 import { broughtTo, type JudgedSide } from '../review/compare';
 import { fileRef } from '../session/texts';
 import { pairsOf } from './pairing';
@@ -20,11 +23,11 @@ export class OnlyNew {
   ) {}
 
   /** The section with what the change brings alone; what was not read stays. */
-  async narrowed({ section, root }: CheckRun): Promise<Section> {
+  async narrowed({ section, root, file }: CheckRun): Promise<Section> {
     const { doc, judgement, build } = section;
     const shown = this.after.host.shown(root, doc.name);
     const side: JudgedSide = { doc, judgement, ...(build ? { build } : {}), shown: ({ name }) => name };
-    const { come, worse } = broughtTo(await this.judgedBefore(shown), side);
+    const { come, worse } = broughtTo(await this.judgedBefore(shown, doc, file?.blocks), side);
     const findings = judgement.findings.filter(
       (finding) => come.has(finding) || worse.has(finding) || finding.check.unread,
     );
@@ -32,14 +35,18 @@ export class OnlyNew {
     return { ...section, judgement: { ...judgement, findings }, since: { all: judgement.findings, worse } };
   }
 
-  private async judgedBefore(path: string): Promise<JudgedSide | undefined> {
+  /** As it was judged before; for one of a guide’s fenced `blocks`, the block that it was. */
+  private async judgedBefore(path: string, now: Doc, blocks?: readonly Block[]): Promise<JudgedSide | undefined> {
     const { host, loader } = this.before;
     const found = await host.find(path);
     const there = isTrouble(found) || found.kind !== 'file' ? (await this.movedFiles()).get(path) : found;
     const loaded = there && (await loader.load(fileRef(host, there.root, there.name)));
     loader.texts.evict(heldText);
     if (!loaded) return undefined;
-    const { doc, judgement, build } = loaded;
+    const inside = now instanceof FencedDoc ? pairBlocks(loaded.blocks ?? [], blocks ?? []) : undefined;
+    const was = inside ? inside.find(({ after }) => after?.doc === now)?.before : loaded;
+    if (!was) return undefined;
+    const { doc, judgement, build } = was;
     return { doc, judgement, ...(build ? { build } : {}), shown: ({ name }) => name };
   }
 
