@@ -48,6 +48,17 @@ describe('a comparison', () => {
     expect(status).toBe(1);
   });
 
+  it('says in every format the safety message of what could hurt, in full once a file', async () => {
+    const bench = 'bench:\n  surface: carpet\n  equalise-by: nothing\n';
+    const after = { ...base, 'desk.pcbuild.yaml': `${base['desk.pcbuild.yaml']}${bench}` };
+    for (const format of ['text', 'json', 'sarif', 'annotations', 'comment']) {
+      const { out } = await fettleAmong({ main: base }, after, 'compare', 'main', '--format', format);
+      expect(out.replace(/\s+/g, ' '), format).toContain('People carry charges that they do not feel.');
+      expect(out, format).toContain('NOTICE');
+      if (format === 'text' || format === 'comment') expect(out.match(/People carry charges/g), format).toHaveLength(1);
+    }
+  });
+
   it('is silent where the judgement did not change', async () => {
     const same = { ...base, 'desk.pcbuild.yaml': `# Moved.\n\n${base['desk.pcbuild.yaml']}` };
     expect(await comment(base, same)).toMatchObject({ out: '', status: 0 });

@@ -69,6 +69,8 @@ export interface ComparedFinding {
   readonly missing: readonly string[];
   /** Why the build accepts it. */
   readonly accepted?: string;
+  /** The safety message: signal word, then hazard, consequence, avoidance, and to whom it defers. */
+  readonly caution?: { readonly word: string; readonly sentences: readonly string[] };
   /** It says that something was not read. */
   readonly unread: boolean;
 }

@@ -12,6 +12,7 @@ import {
 } from '../review/comparison';
 import { code, commentText, firstOf, mostRows, prose, table } from './comment-parts';
 import {
+  cautionLines,
   changeWord,
   coverage,
   factWords,
@@ -20,6 +21,7 @@ import {
   sentenceOf,
   stateText,
   verdict,
+  type Cautioned,
   type CompareLook,
 } from './compare-text';
 import { plural } from './layout';
@@ -97,25 +99,29 @@ const mostFindings = 25;
 const mostNames = 12;
 
 function blockOf(file: FileComparison, look: CompareLook): string {
-  const changes = file.findings.filter((change) => isListed(change, look)).map(changeLine);
+  const cautioned: Cautioned = new Map();
+  const changes = file.findings.filter((change) => isListed(change, look));
+  const lines = changes.slice(0, mostFindings).map((change) => changeLine(change, cautioned));
+  const more = changes.length > mostFindings ? [`- … and ${changes.length - mostFindings} more`] : [];
   const through = firstOf(file.because.map(code), mostNames).join(', ');
   const facts = look.working ? file.moved.flatMap(({ why }) => why.map((fact) => `- ${prose(factWords(fact))}`)) : [];
   return [
     `#### ${file.title ? `${prose(file.title)}, ` : ''}${code(file.file)}${prose(stateText(file))}`,
     ...(through ? [`Through ${through}`] : []),
-    ...(changes.length > 0 ? [firstOf(changes, mostFindings).join('\n')] : []),
+    ...(lines.length > 0 ? [[...lines, ...more].join('\n')] : []),
     ...(file.moved.length > 0 ? [table(['Figure', 'Before', 'After', 'Change'], file.moved.map(movedRow))] : []),
     ...(facts.length > 0 ? [firstOf(facts, mostFindings).join('\n')] : []),
     ...listsOf(file),
   ].join('\n\n');
 }
 
-function changeLine(change: FindingChange): string {
+function changeLine(change: FindingChange, cautioned: Cautioned): string {
   const { kind, before, after } = change;
   const one = (after ?? before)!;
   const place = after ? `${after.file}:${after.line}` : one.file;
   const head = `- **${changeWord(kind)}** ${gradeWords(change)}, ${code(place)}, ${code(one.subject)}`;
-  return `${head}: ${prose(sentenceOf(change))} (${one.id})`;
+  const lines = [sentenceOf(change), ...cautionLines(change, cautioned)];
+  return `${head}: ${lines.map(prose).join(' · ')} (${one.id})`;
 }
 
 function movedRow({ what, before, after, difference, isBetter, cancels }: Movement): string[] {

@@ -8,7 +8,7 @@ import {
   type FindingChange,
 } from '../review/comparison';
 import { Annotations } from './annotations';
-import { changeWord, isListed, sentenceOf, type CompareLook } from './compare-text';
+import { cautionLines, changeWord, isListed, sentenceOf, type CompareLook } from './compare-text';
 import { toJson } from './json';
 import { partialFingerprints } from './sarif';
 import { artifact, levelOf, plainText, SarifLog, type LogFacts } from './sarif-log';
@@ -56,7 +56,7 @@ function resultOf({ change, one }: Placed): object {
         logicalLocations: [{ fullyQualifiedName: subject, kind: 'member' }],
       },
     ],
-    message: { text: plainText(sentenceOf(change)) },
+    message: { text: plainText([sentenceOf(change), ...cautionLines(change)].join('\n\n')) },
     partialFingerprints: partialFingerprints(file, fingerprint),
     suppressions:
       accepted === undefined ? [] : [{ kind: 'inSource', status: 'accepted', justification: plainText(accepted) }],
@@ -82,7 +82,7 @@ export function comparisonAnnotations(comparison: Comparison, look: CompareLook)
       file: after.file,
       range: { start: at, end: at },
       title: `${after.id} (${after.grade}, ${changeWord(change.kind)})`,
-      lines: [...(title ? [title] : []), sentenceOf(change)],
+      lines: [...(title ? [title] : []), sentenceOf(change), ...cautionLines(change)],
     }));
   }
   return annotations.text();

@@ -66,11 +66,13 @@ function sectionText(file: FileComparison, look: CompareLook): string {
   const { title, because } = file;
   const heading = safe(title ? `${title} (${file.file})` : file.file);
   const through = because.length > 0 ? [`  through ${namesOf(because)}`] : [];
-  const findings = file.findings.filter((change) => isListed(change, look)).flatMap(findingText);
+  const findings = file.findings.filter((change) => isListed(change, look));
+  const cautioned: Cautioned = new Map();
+  const told = findings.flatMap((change) => findingText(change, cautioned));
   const rest = [...movedText(file.moved, look), ...listsText(file)];
-  if (findings.length + rest.length === 0) return '';
+  if (told.length + rest.length === 0) return '';
   const top = [heading + stateText(file), ...through.flatMap((line) => block(line.trim(), 2))];
-  return [...top, ...findings, ...rest].join('\n');
+  return [...top, ...told, ...rest].join('\n');
 }
 
 export function stateText({ state, movedFrom }: FileComparison): string {
@@ -86,13 +88,28 @@ const namesOf = (names: readonly string[]): string =>
     ),
   );
 
-function findingText(change: FindingChange): string[] {
+function findingText(change: FindingChange, cautioned: Cautioned): string[] {
   const { kind, before, after } = change;
   const one = (after ?? before)!;
   const place = after ? `${after.file}:${after.line}` : one.file;
   const words = padded(changeWord(kind), kindWidth) + padded(gradeWords(change), 11);
   const head = `  ${words}${safe(place)}   ${safe(one.subject)}`;
-  return [head, ...withRight(block(sentenceOf(change), sentences), one.id)];
+  const caution = cautionLines(change, cautioned).flatMap((line) => block(line, sentences));
+  return [head, ...withRight(block(sentenceOf(change), sentences), one.id), ...caution];
+}
+
+/** The words of cautions that stand in full already, each with the check under whose finding. */
+export type Cautioned = Map<string, string>;
+
+/** The safety message of what a change brings: in full once, then its signal word and where to read it. */
+export function cautionLines(change: FindingChange, cautioned: Cautioned = new Map()): string[] {
+  const { id, caution } = (change.after ?? change.before)!;
+  if (!caution || !isBrought(change)) return [];
+  const [hazard] = caution.sentences;
+  const first = cautioned.get(hazard);
+  if (first !== undefined) return [`${caution.word} The caution under ${first} above holds here too.`];
+  cautioned.set(hazard, id);
+  return [[caution.word, ...caution.sentences].join(' ')];
 }
 
 export function gradeWords({ before, after }: FindingChange): string {

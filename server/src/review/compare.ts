@@ -1,5 +1,6 @@
 // Compares one file on two sides, judged: its findings by what they are about, and for a build what moved.
 import type { Build } from '../core/build/build';
+import { cautionWords } from '../core/checks/page';
 import { weighedValue, type Measure } from '../core/figures/measure';
 import type { Finding, Judgement } from '../core/judge/finding';
 import { waiting } from '../core/judge/waiting';
@@ -41,6 +42,7 @@ function comparedFindings({ judgement, build, shown }: JudgedSide): readonly Wei
 function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown']): Weighed {
   const { doc, span } = finding.underline;
   const { measure, accepted } = finding;
+  const caution = cautionWords(finding.caution);
   return {
     finding,
     id: finding.id,
@@ -53,6 +55,7 @@ function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown
     missing: [...new Set(finding.missing.map(({ what }) => what))],
     ...(measure ? { excess: String(weighedValue(measure)), measure } : {}),
     ...(accepted ? { accepted: accepted.because } : {}),
+    ...(caution ? { caution } : {}),
     unread: finding.check.unread === true,
   };
 }

@@ -1,4 +1,5 @@
 // What a comparison of two workspaces says, as plain data: nothing in it holds a file’s text or a build.
+import type { CautionWords } from '../core/checks/page';
 import type { Grade } from '../core/manifest/house-file';
 import type { DocKind } from '../core/parts/doc';
 
@@ -20,6 +21,8 @@ export interface ComparedFinding {
   readonly missing: readonly string[];
   /** Why the build accepts it. */
   readonly accepted?: string;
+  /** The safety message of what could hurt someone or ruin a part. */
+  readonly caution?: CautionWords;
   /** Says that something was not read: it stands whatever the other side says. */
   readonly unread: boolean;
 }
