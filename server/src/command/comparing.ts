@@ -125,7 +125,7 @@ const told = (side: Trouble['side'], { troubles }: Work): Trouble[] =>
 
 /** How others may come to rest on a file: on settings all do, on a part or a build those that hold its name’s end. */
 function use({ kind, name }: SideFile): RestsOn[] {
-  if (kind === 'house' || kind === 'known') return [{ path: name }];
+  if (kind === 'house' || kind === 'known' || kind === 'asbuilt') return [{ path: name }];
   if (kind === 'build') return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1), isBuild: true }];
   if (kind !== 'part') return [];
   return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];

@@ -129,7 +129,8 @@ export class Judging {
    * brings those of them that could not be read.
    */
   private async *filesOf({ place, house, reads, pathOf }: LoadedFile, brings: boolean): AsyncGenerator<CheckRun> {
-    const parts = [...reads.values()].flatMap((doc) => (doc?.kind === 'part' || doc?.kind === 'known' ? [doc] : []));
+    const brought = new Set<string>(['part', 'known', 'asbuilt']);
+    const parts = [...reads.values()].flatMap((doc) => (doc && brought.has(doc.kind) ? [doc] : []));
     const used = parts.sort((a, b) => (a.name < b.name ? -1 : 1));
     for (const doc of house.doc ? [house.doc, ...used] : used) {
       const path = pathOf(doc);

@@ -1,10 +1,12 @@
 // `fettle verify`: a finished machine, by the outputs of common tools, held against its build.
 import { Option, type Command } from 'commander';
 import type { Build } from '../core/build/build';
+import { recordText } from '../core/figures/built-record';
 import { judgeBuild } from '../core/judge/judge';
 import { ofTheMachine } from '../core/judge/machine';
 import { distil, type Distilled } from '../core/machine/distill';
 import type { Grade } from '../core/manifest/house-file';
+import { recordName } from '../core/parts/doc';
 import { isTrouble } from '../host/host';
 import { closingText } from '../report/closing-text';
 import { listed, type Section } from '../report/section';
@@ -17,6 +19,7 @@ import { shortPath } from '../session/run-trouble';
 import { Mending } from '../session/mending';
 import { openBuild, reportTroubles, type OneBuild } from './one-build';
 import { readDay, readGrade } from './options';
+import { openOutput } from './output';
 import { Refusal, type Status, type World } from './world';
 
 interface Options {
@@ -25,6 +28,7 @@ interface Options {
   readonly on?: string;
   readonly working?: true;
   readonly accepted?: true;
+  readonly record?: true;
 }
 
 export function addVerify(program: Command, world: World, end: (status: Status) => void): void {
@@ -46,6 +50,7 @@ export function addVerify(program: Command, world: World, end: (status: Status) 
       readGrade,
     )
     .option('--accepted', 'list findings that the build accepts, too')
+    .option('--record', 'keep what was read as NAME.asbuilt.yaml beside the build')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
     .addHelpText(
       'after',
@@ -69,6 +74,7 @@ async function verify(path: string, folder: string, options: Options, world: Wor
     language: world.language(),
     colour: world.colour,
   };
+  if (options.record) record(path, held, world);
   const tally = new Tally();
   tally.add(section);
   if (options.format === 'json') world.out(`${toJson({ on: today, ...sectionJson(section, look) })}\n`);
@@ -76,6 +82,18 @@ async function verify(path: string, folder: string, options: Options, world: Wor
   for (const line of unreadText(distilled.unknown)) world.err(`fettle: ${line}\n`);
   if (reportTroubles(opened, world)) return 2;
   return tally.reaches(options.from ?? 'shortfall') ? 1 : 0;
+}
+
+/** Beside the build; a record that stands there is replaced, and version control shows what changed. */
+function record(path: string, build: Build, world: World): void {
+  const name = path.slice(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+  const output = openOutput(world, recordName(path));
+  try {
+    output.write(recordText(build, name));
+    output.done();
+  } finally {
+    output.drop();
+  }
 }
 
 async function machineIn(

@@ -47,7 +47,14 @@ export interface Environment {
 }
 
 /** The files whose changes on disk are of interest. */
-const watched = ['**/*.pcbuild.yaml', '**/*.part.yaml', '**/fettle.yaml', '**/*.known.yaml', '**/*.{md,markdown}'];
+const watched = [
+  '**/*.pcbuild.yaml',
+  '**/*.part.yaml',
+  '**/fettle.yaml',
+  '**/*.known.yaml',
+  '**/*.asbuilt.yaml',
+  '**/*.{md,markdown}',
+];
 
 /** Serves a client until it ends the connection; `left` comes once nothing is owed any more to one that goes. */
 export function serve(

@@ -113,7 +113,7 @@ export class UseIndex {
     const { files, troubles } = await walk(host, [path], this.options.pause);
     for (const trouble of troubles) this.options.tell(trouble);
     return files
-      .filter((file) => file.kind !== 'house' && file.kind !== 'known')
+      .filter((file) => file.kind !== 'house' && file.kind !== 'known' && file.kind !== 'asbuilt')
       .map(({ root, name }) => ({ host, root, name, path: host.pathIn(root, name) }));
   }
 

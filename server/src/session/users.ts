@@ -38,7 +38,7 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
 /** How others come to rest on a file: on settings and records all do, on a part or a build those that name it. */
 async function usedAs(host: Host, loader: Loader, { root, name, kind }: Ours): Promise<RestsOn | undefined> {
   const path = host.pathIn(root, name);
-  if (kind === 'house' || kind === 'known') return { path };
+  if (kind === 'house' || kind === 'known' || kind === 'asbuilt') return { path };
   if (kind === 'build') return { path, word: name.slice(name.lastIndexOf('/') + 1), isBuild: true };
   if (kind !== 'part') return undefined;
   const loaded = await loader.load(fileRef(host, root, name));

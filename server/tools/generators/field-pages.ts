@@ -1,4 +1,5 @@
 // The reference of all fields, server/docs/fields.md: made from the tables that the reader itself uses.
+import { asBuiltFile } from '../../src/core/manifest/as-built';
 import { buildFile } from '../../src/core/manifest/build-file';
 import { knownFile } from '../../src/core/manifest/known-file';
 import { houseFile } from '../../src/core/manifest/house-file';
@@ -131,6 +132,7 @@ function fieldsPage(): string {
     ...kindNames.flatMap((kind) => section(`Facts of a ${kind}`, [...head, ...rowsIn(kinds[kind] as Table)])),
     ...section('House settings: fettle.yaml', [...head, ...rowsIn(houseFile as Table)]),
     ...section('Known findings: NAME.known.yaml', [...head, ...rowsIn(knownFile as Table)]),
+    ...section('A machine as built: NAME.asbuilt.yaml', [...head, ...rowsIn(asBuiltFile as Table)]),
     ...section('Units', ['What is read, by what is measured; the first spelling of a unit is the one written.', '']),
     ...dimensionLines(),
   ];

@@ -1,5 +1,6 @@
 // The JSON Schemas under schemas/, made from the tables of fields that the reader itself uses.
 import { roles, type Role } from '../../src/core/manifest/places';
+import { asBuiltFile } from '../../src/core/manifest/as-built';
 import { buildFile } from '../../src/core/manifest/build-file';
 import { knownFile } from '../../src/core/manifest/known-file';
 import { houseFile } from '../../src/core/manifest/house-file';
@@ -65,7 +66,7 @@ const collect = (field: Field): void => {
   if (field.type === 'list' || field.type === 'named') collect(field.of as Field);
   if (field.type === 'group') for (const one of Object.values(field.fields)) collect(one as Field);
 };
-const tables = [buildFile, houseFile, knownFile, ...Object.values(kinds)];
+const tables = [buildFile, houseFile, knownFile, asBuiltFile, ...Object.values(kinds)];
 for (const table of [...tables, ...Object.values(roles).map((role) => role.fields)])
   for (const field of Object.values(table)) collect(field as Field);
 
@@ -219,5 +220,6 @@ export const schemas: Generator = {
       file('part.schema.json', 'The facts of one part', partSchema()),
       file('house.schema.json', 'House settings', objectOf(houseFile)),
       file('known.schema.json', 'Known findings', objectOf(knownFile)),
+      file('asbuilt.schema.json', 'A machine as built', objectOf(asBuiltFile)),
     ]),
 };
