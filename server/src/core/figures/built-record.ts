@@ -6,7 +6,7 @@ import type { Field, Table } from '../parts/field';
 import { printFlow, type Value } from '../yaml';
 import { anyPairs } from './built-pairs';
 
-const HEAD = `# What the finished machine said of itself. Written by \`fettle verify --record\`; serial numbers are masked.
+const HEAD = `# What the finished machine said of itself, by \`fettle verify --record\`; serial numbers are masked.
 # A name set by hand decides which part of the build a thing is.
 `;
 
