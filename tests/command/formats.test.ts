@@ -1,18 +1,36 @@
-// What `check` writes for other programs, over a workspace whose texts try to be something else, and after a base.
+// What `check` writes for other programs, over a workspace whose texts try to be something else, and after a base; and
+// the matchers of the extension.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { error, notice, warning } from '@actions/core';
 import { describe, expect, it, vi } from 'vitest';
+import { kindOfFile } from '../../server/src/core/parts/doc';
 import { fettle, fettleAmong } from '../support/command';
 import { hostileFiles } from '../support/hostile';
 import { commandsIn, readJunit, readQuality, readSarif, type LogCommand } from '../support/readers';
 
+const root = join(__dirname, '../..');
+const read = (path: string): string => readFileSync(join(root, path), 'utf8');
 const hostile = hostileFiles();
 const among = (format: string) => fettle(hostile, 'check', '--format', format, '--from', 'unknown');
 
 describe('hostile texts', () => {
-  it.each(['text', 'json', 'sarif', 'code-quality', 'junit-xml'])('start no command of a log: %s', async (format) => {
-    const { out, err, status } = await among(format);
-    expect(commandsIn(`${out}\n${err}`)).toEqual([]);
-    expect(status).toBe(1);
+  it.each(['text', 'lines', 'json', 'sarif', 'code-quality', 'junit-xml'])(
+    'start no command of a log: %s',
+    async (format) => {
+      const { out, err, status } = await among(format);
+      expect(commandsIn(`${out}\n${err}`)).toEqual([]);
+      expect(status).toBe(1);
+    },
+  );
+
+  it('start no command of a log by the name of a file', async () => {
+    const odd = Object.fromEntries(
+      ['::error::a', ' ::error::b', '##[error]c'].map((name) => [`${name}.pcbuild.yaml`, '[']),
+    );
+    const { out } = await fettle(odd, 'check', '--format', 'lines');
+    expect(out.trimEnd().split('\n').length).toBeGreaterThan(3);
+    expect(commandsIn(out)).toEqual([]);
   });
 
   it('are annotations and nothing else: what the runner’s own package writes for the same', async () => {
@@ -105,5 +123,53 @@ describe('after a base', () => {
     const news = prints(await sarif(desk('155 mm', ', odd: 1'), two));
     expect(news).toHaveLength(1);
     expect(prints(readSarif(out).runs[0]!.results!)).toContain(news[0]);
+  });
+});
+
+describe('the matchers of the extension', () => {
+  interface Matcher {
+    readonly name: string;
+    readonly severity: string;
+    readonly pattern: {
+      readonly regexp: string;
+      readonly file: number;
+      readonly line: number;
+      readonly column: number;
+      readonly message: number;
+      readonly code: number;
+    };
+  }
+  const { problemMatchers } = (
+    JSON.parse(read('client/package.json')) as { contributes: { problemMatchers: Matcher[] } }
+  ).contributes;
+
+  it('read each finding of all samples from its line, once, with its place, sentence and check', async () => {
+    const samples: Record<string, string> = Object.fromEntries(
+      readdirSync(join(root, 'samples'), { recursive: true, encoding: 'utf8' })
+        .map((path) => path.replaceAll('\\', '/'))
+        .filter((path) => kindOfFile(path) !== undefined)
+        .map((path) => [path, read(`samples/${path}`)]),
+    );
+    const { out } = await fettle(samples, 'check', '--format', 'lines', '--from', 'note');
+    const lines = out.trimEnd().split('\n');
+    expect(lines.length).toBeGreaterThan(50);
+    const severities = new Set<string>();
+    for (const text of lines) {
+      const matched = problemMatchers.flatMap(({ severity, pattern }) => {
+        const match = new RegExp(pattern.regexp).exec(text);
+        return match ? [{ severity, pattern, match }] : [];
+      });
+      expect(matched, text).toHaveLength(1);
+      const { severity, pattern, match } = matched[0]!;
+      severities.add(severity);
+      expect(samples[match[pattern.file]!]!.split('\n')[Number(match[pattern.line]) - 1], text).toBeDefined();
+      expect(text).toContain(`${match[pattern.message]} (${match[pattern.code]})`);
+    }
+    expect([...severities].sort()).toEqual(['error', 'info', 'warning']);
+  });
+
+  it('are those that the task names', () => {
+    const named = [...read('client/src/task.ts').matchAll(/'\$([\w-]+)'/g)].map(([, name]) => name);
+    expect(named).toEqual(problemMatchers.map(({ name }) => name));
   });
 });

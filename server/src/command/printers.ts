@@ -10,6 +10,7 @@ import { JunitXml } from '../report/junit-xml';
 import { runJson } from '../report/json';
 import { addSection } from '../report/sarif';
 import { SarifLog } from '../report/sarif-log';
+import { sectionLines } from '../report/lines';
 import type { Section } from '../report/section';
 import type { Tally } from '../report/tally';
 import { closingText } from '../report/closing-text';
@@ -39,6 +40,12 @@ export const printers = {
     section: (section) => sectionText(section, look),
     close: (tally, troubles) =>
       !look.quiet && tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look, troubles.length) : '',
+  }),
+  lines: (look: TextFormatOptions): Printer => ({
+    open: () => '',
+    section: (section) => sectionLines(section, look),
+    // What was not read is said on standard error, in whole.
+    close: () => '',
   }),
   json(look: TextFormatOptions, { on }: PrintedRun): Printer {
     let between = '\n';
