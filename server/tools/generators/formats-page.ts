@@ -6,6 +6,7 @@ import type { Generator } from './index';
 
 const holds: Record<Format | CompareFormat, string> = {
   text: 'a report for people, on a terminal or in a log',
+  lines: 'a finding a line, `file:line:column: grade: sentence (id)`, for problem matchers of editors and for grep',
   json:
     'everything, for programs; its shape is published in `schemas/findings.schema.json` and ' +
     '`schemas/comparison.schema.json`',
