@@ -28,7 +28,10 @@ const tower = 'parts/boreas/tower-155.part.yaml';
 describe('a part file named alone', () => {
   it('is checked with the builds of its workspace that use it', async () => {
     expect(await checked(tower)).toEqual({ files: ['escaped.pcbuild.yaml', tower, 'tall.pcbuild.yaml'], status: 1 });
-    expect((await fettle(files, 'check', tower)).out).toContain('cooler-too-tall');
+    const { out } = await fettle(files, 'check', tower);
+    expect(out).toContain('cooler-too-tall');
+    expect(out).toContain('2 files rest on what was named, and are checked with it; --alone leaves them out.');
+    expect((await fettle(files, 'check', '.')).out).not.toContain('rest on');
   });
 
   it('is checked without them on request', async () => {

@@ -78,7 +78,7 @@ export class Judging {
     if (before) yield this.noted(await this.marked(before, place), file.root);
     if (before || (file.kind === 'part' && !this.unread.delete(place.path))) return;
     const loaded = await this.load(file, place);
-    if (loaded) yield* this.loaded(loaded, file.named);
+    if (loaded) yield* this.loaded(loaded, file);
     loader.texts.evict(heldText);
   }
 
@@ -98,13 +98,19 @@ export class Judging {
     return loaded && file.restsOn?.every(({ path }) => !loaded.reads.get(path)) ? undefined : loaded;
   }
 
-  private async *loaded(file: LoadedFile, named: boolean): AsyncGenerator<CheckRun> {
+  private async *loaded(file: LoadedFile, { named, restsOn }: Ours): AsyncGenerator<CheckRun> {
     const { place, doc, build, judgement } = file;
     for (const { name, trouble } of file.troubles) this.tell({ root: place.root, name }, trouble);
-    if (file.guide) return void (yield* this.guide(file));
+    if (file.guide) return void (yield* this.guide(file, restsOn !== undefined));
     const title = build?.file.build.value;
     yield this.noted(
-      { doc, judgement, ...(build ? { build, settings: build.house } : {}), ...(title ? { title } : {}) },
+      {
+        doc,
+        judgement,
+        ...(build ? { build, settings: build.house } : {}),
+        ...(title ? { title } : {}),
+        ...(restsOn ? { along: true } : {}),
+      },
       place.root,
       file,
     );
@@ -114,9 +120,10 @@ export class Judging {
   }
 
   /** A guide, then each of its fenced blocks. */
-  private *guide({ blocks = [], guide, ...file }: LoadedFile): Generator<CheckRun> {
+  private *guide({ blocks = [], guide, ...file }: LoadedFile, along: boolean): Generator<CheckRun> {
     const { place, doc, judgement } = file;
-    yield this.noted({ doc, judgement, settings: file.house }, place.root, { ...file, guide });
+    const own = { doc, judgement, settings: file.house, ...(along ? { along } : {}) };
+    yield this.noted(own, place.root, { ...file, guide });
     for (const [i, block] of blocks.entries()) {
       const title = block.build?.file.build.value;
       const section = { ...block, block: i + 1, settings: file.house, ...(title ? { title } : {}) };

@@ -40,7 +40,12 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
   };
   const { unknown } = tally.findings;
   const lighter = tally.lighterThan(from);
-  const { accepted: weighed, notMended, cut, known, recorded, cleared } = tally;
+  const { accepted: weighed, notMended, cut, known, recorded, cleared, along } = tally;
+  hint(
+    along,
+    () => language.word('1 file rests on what was named, and is checked with it; --alone leaves it out.'),
+    () => language.words`${along} files rest on what was named, and are checked with it; --alone leaves them out.`,
+  );
   hint(
     notRead,
     () => language.word('1 file or check could not be read or run.'),

@@ -19,6 +19,8 @@ export interface Section {
   readonly doc: Doc;
   /** What the build is called. */
   readonly title?: string;
+  /** Whether nobody named the file, and it rests on one that was named. */
+  readonly along?: boolean;
   /** Of a guide’s fenced block: which it is, from one. */
   readonly block?: number;
   readonly judgement: Judgement;

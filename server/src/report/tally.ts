@@ -7,7 +7,7 @@ import { mostListed, type Section } from './section';
 
 /** What is counted one by one. */
 const counts = [
-  ...(['accepted', 'recorded', 'cleared', 'cut', 'known'] as const),
+  ...(['accepted', 'recorded', 'cleared', 'cut', 'known', 'along'] as const),
   ...(['otherFiles', 'notMended', 'off', 'unread'] as const),
 ] as const;
 
@@ -26,6 +26,8 @@ export class Tally {
   /** Findings let stand by a file of known findings, and records there that nothing found answers to any more. */
   recorded = 0;
   cleared = 0;
+  /** Builds and guides that nobody named, and that rest on what was named. */
+  along = 0;
   /** Findings past the most that are listed of one file. */
   cut = 0;
   /** Findings left out, since they stood before the change that is looked at. */
@@ -41,7 +43,8 @@ export class Tally {
   /** Findings that say that something was not read. */
   unread = 0;
 
-  add({ doc, judgement, settings }: Section): void {
+  add({ doc, judgement, settings, along }: Section): void {
+    this.along += along ? 1 : 0;
     if (settings) addSettings(this.settings, settings);
     this.off += judgement.off;
     const open = judgement.findings.filter((finding) => !finding.accepted);
