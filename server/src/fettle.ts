@@ -1,6 +1,10 @@
 // The command `fettle`: gives a run the real world, and its status to the shell.
+import { availableParallelism } from 'node:os';
+import { isMainThread } from 'node:worker_threads';
 import { version } from '../../package.json';
 import { run } from './command/run';
+import type { World } from './command/world';
+import { stretchesOf, type Setup, type Stretch } from './command/stretch';
 import { english } from './core/words/languages';
 import { createFiles } from './host/create';
 import { openRevision } from './host/git';
@@ -9,6 +13,7 @@ import { fileSink } from './host/output';
 import { rewriteFile } from './host/rewrite';
 import { readInput } from './host/standard-input';
 import { openWatcher } from './host/watcher';
+import { openThreads, serveThread } from './host/threads';
 
 const here = process.cwd();
 const { NO_COLOR, FORCE_COLOR } = process.env;
@@ -16,7 +21,7 @@ const { NO_COLOR, FORCE_COLOR } = process.env;
 // A reader that closes early, such as `head`, ends the writing and nothing else.
 for (const stream of [process.stdout, process.stderr]) stream.on('error', () => undefined);
 
-void run(process.argv.slice(2), {
+const world: World = {
   host: new NodeHost(here),
   version,
   // In UTC, so that the same files give the same findings wherever they are checked.
@@ -24,6 +29,8 @@ void run(process.argv.slice(2), {
   colour: !NO_COLOR && (FORCE_COLOR ? FORCE_COLOR !== '0' : process.stdout.isTTY === true),
   // Whatever the terminal speaks: the same text gives the same output until --language asks for another.
   language: english,
+  cores: availableParallelism(),
+  threads: (count, setup) => openThreads(__filename, count, setup),
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   revision: (revision) => openRevision(here, revision, process.env),
@@ -33,4 +40,11 @@ void run(process.argv.slice(2), {
   rewrite: rewriteFile,
   sink: (path) => fileSink(here, path),
   create: (files) => createFiles(here, files),
-}).then((status) => (process.exitCode = status));
+};
+
+if (isMainThread) void run(process.argv.slice(2), world).then((status) => (process.exitCode = status));
+else
+  serveThread((setup) => {
+    const report = stretchesOf(world.host, setup as Setup);
+    return (stretch) => report(stretch as Stretch);
+  });

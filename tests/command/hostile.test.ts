@@ -42,6 +42,8 @@ async function fettle(...words: string[]): Promise<{ status: number; text: strin
     today,
     colour: false,
     language: english,
+    cores: 1,
+    threads: refuse,
     out: (more) => void (text += more),
     err: (more) => void (text += more),
     revision: (revision) => openRevision(folder, revision, process.env),

@@ -1,7 +1,9 @@
 // Runs the command over files in memory, and says what it wrote and how it ended.
 import { run } from '../../server/src/command/run';
+import { stretchesOf, type Setup, type Stretch } from '../../server/src/command/stretch';
 import type { World } from '../../server/src/command/world';
 import { isTrouble, type Host } from '../../server/src/host/host';
+import type { Threads } from '../../server/src/host/threads';
 import type { Language } from '../../server/src/core/words/language';
 import { english } from '../../server/src/core/words/languages';
 import type { Watcher } from '../../server/src/host/watcher';
@@ -63,6 +65,8 @@ async function ran(
     today,
     colour: false,
     language,
+    cores: 1,
+    threads: (_, setup) => threadsOver(host, setup),
     out: (text) => void (out += text),
     err: (text) => void (err += text),
     create(files) {
@@ -91,6 +95,21 @@ async function ran(
   };
   const status = await run(words, world);
   return { status, out, err, files: written };
+}
+
+/** Threads that are none: they get copies, as threads do, and answer in another order; every tenth fails. */
+function threadsOver(host: Host, setup: unknown): Threads {
+  const report = stretchesOf(host, structuredClone(setup) as Setup);
+  let count = 0;
+  return {
+    async run(work) {
+      const own = ++count;
+      for (let i = 0; i < (own % 3) * 5; i++) await Promise.resolve();
+      if (own % 10 === 0) throw new Error('a thread that failed');
+      return structuredClone(await report(work as Stretch));
+    },
+    end: async () => undefined,
+  };
 }
 
 const hostOf = (files: Record<string, string> | Host): Host =>

@@ -9,18 +9,20 @@ import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
 import { walk } from '../session/walk';
-import type { CheckRun } from './judged';
+import { Crew, threadsFor } from './crew';
+import { buildsAmong, type CheckRun } from './judged';
 import { Mend, showMended } from './mend';
 import { Mending } from '../session/mending';
-import { readDay, readGrade } from './options';
+import { readCount, readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
 import { openOutput, tellTroubles } from './output';
 import { recordingFor } from './recording';
 import { Stale } from './stale';
-import { formats, printers, type Format } from './printers';
-import { hostFor, judgingOf } from './settings-from';
+import { formats, isWhole, printers, type Format } from './printers';
+import { hostFor, judgingOf, type Judgings } from './settings-from';
 import { refuseAtOdds, withInput } from './standard-input';
 import { watchCheck, type WatchOptions } from './watch';
+import type { Setup } from './stretch';
 import type { Status, World } from './world';
 
 interface Options {
@@ -43,6 +45,7 @@ interface Options {
   readonly mend?: true;
   readonly show?: true;
   readonly watch?: true;
+  readonly workers?: number;
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
@@ -82,6 +85,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--show', 'with --mend: write the changes as a unified diff and change no file')
     .option('--watch', 'check again what a change of files touches, until ended; then with the status as of then')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .option('--workers <count>', 'judge on so many threads (without it: by cores, where files are many)', readCount)
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
       'after',
@@ -110,38 +114,43 @@ async function check(paths: readonly string[], options: Options, world: World): 
   await mend?.workOut(walked.files);
   if (mend && options.show) return showMended(mend, walkTroubles, options.output, world);
   mend?.write();
-  const judging = judgingOf({ host, loader, files, alone }, world);
-  const roots = new WeakMap<Doc, string>();
   let root = '';
   // A file that a finding speaks of lies in the workspace being judged.
-  const look = lookOf(options, world, (doc) => host.shown(roots.get(doc) ?? root, doc.name));
+  const look = lookOf(options, world, (doc) => host.shown(root, doc.name));
   const fails = options.from ?? 'shortfall';
-  const printer = printers[options.format](look, { on, version: world.version, fails, isSince: onlyNew !== undefined });
+  const run = { on, version: world.version, fails, isSince: onlyNew !== undefined };
   const tally = new Tally();
   const stale = new Stale();
-  const mending = new Mending(
-    loader,
-    options.allFixes ? 'all' : 'first',
-    files.filter(({ kind }) => kind === 'build').length,
-  );
+  const isPlain = !recording && !onlyNew && !mend && options.as === undefined && host === world.host;
+  const { shown: _, language, ...plain } = look;
+  const setup = { files, alone, allFixes: options.allFixes ?? false, look: plain, language: language.tag, run };
+  const crew = isPlain ? crewFor(options, setup, loader, world) : undefined;
+  const judging = crew ?? judgingOf({ host, loader, files, alone }, world);
+  const printer = printers[options.format](look, run);
+  const mending = new Mending(loader, setup.allFixes ? 'all' : 'first', buildsAmong(files));
   const withFixes = async ({ section, file }: CheckRun): Promise<Section> => {
     const fixes = await mending.fixesOf(section, file, listed(section, look));
     tally.notMended += fixes.notSought;
     return { ...section, fixes };
   };
-  const output = openOutput(world, options.output);
-  let isEmpty = true;
-  try {
-    output.write(printer.open());
-    for await (const found of judging.sections()) {
+  const oneByOne = async function* (from: Judgings): AsyncGenerator<string> {
+    for await (const found of from.sections()) {
       const judged = onlyNew
         ? { ...found, section: await onlyNew.narrowed(found) }
         : (recording?.taken(found) ?? found);
       root = judged.root;
       stale.add(judged);
-      isEmpty = false;
       tally.add(judged.section);
-      output.write((await judging.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '');
+      yield (await from.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '';
+    }
+  };
+  const output = openOutput(world, options.output);
+  let isEmpty = true;
+  try {
+    output.write(printer.open());
+    for await (const text of judging instanceof Crew ? judging.texts(tally, stale) : oneByOne(judging)) {
+      isEmpty = false;
+      output.write(text);
     }
     const troubles = [
       ...walkTroubles,
@@ -160,6 +169,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     return statusOf(tally, troubles, fails);
   } finally {
     output.drop();
+    await crew?.end();
   }
 }
 
@@ -172,6 +182,19 @@ const lookOf = (options: Options, world: World, shown: (doc: Doc) => string): Te
   language: world.language(),
   colour: world.colour && options.output === undefined,
 });
+
+/** Threads for a run, where its files are many and its format is written section by section. */
+function crewFor(
+  { format, workers }: Options,
+  setup: Omit<Setup, 'format'>,
+  loader: Loader,
+  world: World,
+): Crew | undefined {
+  const count = workers ?? threadsFor(setup.files.length, world.cores);
+  if (!isWhole(format) || count < 2) return undefined;
+  const all = { ...setup, format };
+  return new Crew({ host: world.host, loader, setup: all, threads: world.threads(count, all), count });
+}
 
 function statusOf(tally: Tally, troubles: readonly RunTrouble[], fails: Grade): Status {
   if (troubles.length > 0 || tally.cut > 0) return 2;

@@ -1,6 +1,5 @@
 // Goes through files and judges them one after the other, so that no more than one build is held at a time.
 import { judgeFile } from '../core/judge/judge';
-import { Doc } from '../core/parts/doc';
 import { isTrouble, type Host } from '../host/host';
 import type { LoadedFile, Loader } from '../session/loader';
 import { troubleAt, type RunTrouble } from '../session/run-trouble';
@@ -9,8 +8,17 @@ import { mayRestOn } from '../session/users';
 import type { Ours } from '../session/walk';
 import type { Section } from '../report/section';
 
-/** Texts held at once, in UTF-16 units; what is read from a text takes some forty times as much. */
-const heldText = 1_000_000;
+/**
+ * Texts held at once, in UTF-16 units; what is read from a text takes some forty times as much. Holding more saves
+ * little: most parts are read again by builds far apart, and reading is cheap.
+ */
+const heldText = 150_000;
+
+/** The paths of files. */
+export const pathsOf = (host: Host, files: readonly Ours[]): ReadonlySet<string> =>
+  new Set(files.map((file) => host.pathIn(file.root, file.name)));
+
+export const buildsAmong = (files: readonly Ours[]): number => files.filter(({ kind }) => kind === 'build').length;
 
 /** A section with the root its file lies under, since paths are shown from elsewhere. */
 export interface CheckRun {
@@ -18,31 +26,31 @@ export interface CheckRun {
   readonly root: string;
   /** A build with what it was judged from. */
   readonly file?: LoadedFile;
+  /** The path of a file that is not checked for itself: a build brought it, and it is reported once. */
+  readonly brought?: string;
 }
 
 export interface JudgingOptions {
   readonly host: Host;
   readonly loader: Loader;
   readonly files: readonly Ours[];
+  /** The paths of all files of the run, where these are some of them. */
+  readonly listed?: ReadonlySet<string>;
   /** Whether a named build is judged without the files it is made of. */
   readonly alone: boolean;
 }
 
 export class Judging {
-  private readonly seen: Set<string>;
+  /** The paths of files that have or had their turn. */
+  private readonly listed: ReadonlySet<string>;
+  private readonly brought = new Set<string>();
+  /** Files beside those listed that could be read, which only a build named by itself brings. */
+  private readonly sound = new Set<string>();
   private readonly told = new Map<string, RunTrouble>();
-  /** Parts that are listed and were judged when a build first read them; their turn comes later. */
-  private readonly early = new Map<string, Section>();
-  /** Part files whose turn has not come and that no build has read yet. */
-  private readonly unread: Set<string>;
 
   constructor(private readonly options: JudgingOptions) {
-    const { host, loader, files } = options;
-    this.seen = new Set(files.map((file) => host.pathIn(file.root, file.name)));
-    this.unread = new Set(
-      files.filter((file) => file.kind === 'part').map((file) => host.pathIn(file.root, file.name)),
-    );
-    loader.texts.onRead = (doc, { path }) => this.judgeEarly(path, doc);
+    const { host, files } = options;
+    this.listed = options.listed ?? pathsOf(host, files);
   }
 
   /** What kept files from being read and checks from being run, so far. */
@@ -73,10 +81,6 @@ export class Judging {
   private async *sectionsOf(file: Ours): AsyncGenerator<CheckRun> {
     const { host, loader } = this.options;
     const place = fileRef(host, file.root, file.name);
-    const before = this.early.get(place.path);
-    this.early.delete(place.path);
-    if (before) yield this.noted(await this.marked(before, place), file.root);
-    if (before || (file.kind === 'part' && !this.unread.delete(place.path))) return;
     const loaded = await this.load(file, place);
     if (loaded) yield* this.loaded(loaded, file);
     loader.texts.evict(heldText);
@@ -141,24 +145,18 @@ export class Judging {
     const used = parts.sort((a, b) => (a.name < b.name ? -1 : 1));
     for (const doc of house.doc ? [house.doc, ...used] : used) {
       const path = pathOf(doc);
-      if (this.seen.has(path)) continue;
-      this.seen.add(path);
+      if (this.listed.has(path) || this.brought.has(path) || (!brings && this.sound.has(path))) continue;
       const judgement = judgeFile(doc, { today: this.options.loader.today() });
-      if (brings || judgement.findings.some(({ check }) => check.unread))
-        yield this.noted(await this.marked({ doc, judgement }, { ...place, name: doc.name, path }), place.root);
+      if (brings || judgement.findings.some(({ check }) => check.unread)) {
+        this.brought.add(path);
+        const section = await this.marked({ doc, judgement }, { ...place, name: doc.name, path });
+        yield { ...this.noted(section, place.root), brought: path };
+      } else this.sound.add(path);
     }
   }
 
   private async marked<S extends Section>(section: S, place: FileRef): Promise<S> {
     return { ...section, judgement: await this.options.loader.withKnown(place, section.judgement) };
-  }
-
-  /** A part with nothing to find is kept as its text alone. */
-  private judgeEarly(path: string, doc: Doc): void {
-    if (!this.unread.delete(path)) return;
-    const judgement = judgeFile(doc);
-    const kept = judgement.findings.length === 0 ? new Doc(doc.name, doc.kind, doc.text) : doc;
-    this.early.set(path, { doc: kept, judgement: { ...judgement, answers: [] } });
   }
 
   private noted(section: Section, root: string, file?: LoadedFile): CheckRun {

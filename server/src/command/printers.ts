@@ -48,12 +48,12 @@ export const printers = {
     close: () => '',
   }),
   json(look: TextFormatOptions, { on }: PrintedRun): Printer {
-    let between = '\n';
+    let isFirst = true;
     return {
       open: () => openingJson({ on, from: look.from }),
       section(section) {
-        const text = between + toJson(sectionJson(section, look));
-        between = ',\n';
+        const text = `${isFirst ? '' : separators.json}\n${toJson(sectionJson(section, look))}`;
+        isFirst = false;
         return text;
       },
       close: (tally, troubles) => `\n${closingJson(tally, troubles, look)}`,
@@ -114,5 +114,10 @@ export const printers = {
   },
 } as const;
 
+/** Formats whose sections are whole by themselves, with what stands between two of them. */
+export const separators = { text: '', json: ',' } as const;
+export type WholeFormat = keyof typeof separators;
+
 export type Format = keyof typeof printers;
+export const isWhole = (format: Format): format is WholeFormat => Object.hasOwn(separators, format);
 export const formats = Object.keys(printers) as readonly Format[];

@@ -15,7 +15,7 @@ export const hostFor = (revision: string | undefined, world: World): Host =>
 
 const isSettings = ({ kind }: Ours): boolean => kind === 'house' || kind === 'known';
 
-type Judgings = Pick<Judging, 'sections' | 'troubles' | 'guarded'>;
+export type Judgings = Pick<Judging, 'sections' | 'troubles' | 'guarded'>;
 
 /** Settings that decide nothing this time are checked as they lie here all the same. */
 export function judgingOf(options: JudgingOptions, world: World): Judgings {

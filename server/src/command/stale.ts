@@ -9,10 +9,15 @@ export class Stale {
   /** Files whose records speak of a file that was moved. */
   private readonly moved = new Set<string>();
 
-  add({ section: { doc, judgement }, root }: CheckRun): void {
-    if (doc.kind === 'known') this.files.push({ root, doc });
-    for (const { known } of judgement.findings)
-      if (known?.record && known.record.file !== doc.name) this.moved.add(known.record.file);
+  add(run: CheckRun): void {
+    if (run.section.doc.kind === 'known') this.files.push({ root: run.root, doc: run.section.doc });
+    for (const file of movedIn(run)) this.moved.add(file);
+  }
+
+  /** What another thread found. */
+  take(root: string, known: Doc | undefined, moved: readonly string[]): void {
+    if (known) this.files.push({ root, doc: known });
+    for (const file of moved) this.moved.add(file);
   }
 
   async count(host: Host): Promise<number> {
@@ -23,3 +28,9 @@ export class Stale {
     return count;
   }
 }
+
+/** The files that records of known findings speak of, where a file was moved since. */
+export const movedIn = ({ section: { doc, judgement } }: CheckRun): readonly string[] =>
+  judgement.findings.flatMap(({ known }) =>
+    known?.record && known.record.file !== doc.name ? [known.record.file] : [],
+  );

@@ -2,6 +2,7 @@
 import type { Host, ReadError } from '../host/host';
 import type { Sink } from '../host/output';
 import type { Watcher } from '../host/watcher';
+import type { Threads } from '../host/threads';
 import type { Language } from '../core/words/language';
 
 export interface World {
@@ -14,6 +15,9 @@ export interface World {
   readonly colour: boolean;
   /** The language that messages are put into. */
   readonly language: () => Language;
+  /** How many threads this machine runs at once, and threads that judge stretches of files; see `stretch`. */
+  readonly cores: number;
+  readonly threads: (count: number, setup: unknown) => Threads;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   /** A revision of the repository that the current folder lies in, read as a host; or why it cannot be. */

@@ -1,4 +1,5 @@
 // What a run comes to: builds by their worst grade, checks by their answer.
+import { checks as allChecks } from '../core/checks/all';
 import type { Check } from '../core/checks/check';
 import { grades, type Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
@@ -16,6 +17,13 @@ function addEach<K extends string>(to: Record<K, number>, from: Readonly<Record<
 }
 
 export type Worst = Grade | 'clear';
+
+type Numbers = Omit<Tally, 'found' | 'add' | 'join' | 'data' | 'take' | 'buildCount' | 'lighterThan' | 'reaches'>;
+
+/** A tally as plain data, which can be handed from one thread to another: checks by their ids. */
+export interface TallyData extends Numbers {
+  readonly found: readonly string[];
+}
 
 export class Tally {
   readonly builds: Record<Worst, number> = { harm: 0, stop: 0, shortfall: 0, note: 0, unknown: 0, clear: 0 };
@@ -73,6 +81,16 @@ export class Tally {
     for (const check of other.found) this.found.add(check);
     for (const id of other.settings.off) this.settings.off.add(id);
     for (const [id, grade] of other.settings.regraded) this.settings.regraded.set(id, grade);
+  }
+
+  data(): TallyData {
+    return { ...this, found: [...this.found].map(({ id }) => id) };
+  }
+
+  /** Adds what another thread’s tally came to. */
+  take(data: TallyData): void {
+    const found = new Set(allChecks.filter(({ id }) => data.found.includes(id)));
+    this.join(Object.assign(new Tally(), data, { found }));
   }
 
   get buildCount(): number {

@@ -51,6 +51,21 @@ export class Mending {
     this.index = new PartIndex(loader.texts, { tell: () => undefined });
   }
 
+  /** Whether fixes are looked for in what comes. */
+  get isOpen(): boolean {
+    return this.left > 0;
+  }
+
+  /** So many builds were looked at elsewhere, and no fix was looked for in them. */
+  pass(builds: number): void {
+    this.builds = Math.max(0, this.builds - builds);
+  }
+
+  /** No more fixes are looked for, unless all are wanted. */
+  close(): void {
+    if (this.wanted === 'first') this.left = 0;
+  }
+
   /** The share of one file: of a build its part of what is left, of any other file what the builds can spare. */
   private shareOf(doc: Doc): number {
     if (doc.kind !== 'build') return Math.min(this.left - this.builds * leastOfBuild, mostMended / 4);

@@ -33,8 +33,6 @@ export class Texts {
   /** What scalars were read as, for all documents. */
   private readonly scalars: KnownScalars = new Map();
   private readonly coming = new Map<string, Promise<void>>();
-  /** Told of each text when it is read from disk: whoever wants it for another purpose need not read it again. */
-  onRead: (doc: Doc, file: FileRef) => void = () => undefined;
 
   /** What stands in a file. A promise where it is still to be read. */
   read(file: FileRef): Awaitable<Read> {
@@ -82,7 +80,6 @@ export class Texts {
     this.forget(file.path);
     this.disk.set(file.path, read);
     this.held += lengthOf(read);
-    if (read instanceof Doc) this.onRead(read, file);
     return read;
   }
 

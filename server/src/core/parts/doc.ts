@@ -8,9 +8,6 @@ export type DocKind = 'build' | 'part' | 'house' | 'known' | 'asbuilt' | 'guide'
 /** By field, then by text: see `readNode`. */
 export type KnownScalars = Map<unknown, Map<string, unknown>>;
 
-/** By field, then by text: see `readNode`. */
-export type KnownScalars = Map<unknown, Map<string, unknown>>;
-
 export class Doc {
   private linesRead?: Lines;
   private parsedRead?: Parsed;
