@@ -50,8 +50,12 @@ export class FindingsComment {
       ],
       summary: 'Findings, file by file',
       folded: [
-        ...(told.length > 0 ? [`#### Not read\n\n${firstOf(told, mostFindings).join('\n')}`] : []),
-        ...parts.map(({ block }) => block),
+        ...(told.length > 0 ? [() => `#### Not read\n\n${firstOf(told, mostFindings).join('\n')}`] : []),
+        ...parts.map(
+          ({ block }) =>
+            () =>
+              block,
+        ),
       ],
       alsoCut: this.parts.cut,
     });

@@ -39,8 +39,8 @@ export interface Comment {
   readonly seen: readonly string[];
   /** What the fold is called. */
   readonly summary: string;
-  /** What is folded, the worst first, as Markdown. */
-  readonly folded: readonly string[];
+  /** What is folded, the worst first, as Markdown; made only where it finds room. */
+  readonly folded: readonly (() => string)[];
   /** Things that were not even brought here. */
   readonly alsoCut?: number;
 }
@@ -51,10 +51,13 @@ export function commentText({ heading, seen, summary, folded, alsoCut = 0 }: Com
   const [before, after] = [`\n\n<details><summary>${summary}</summary>\n\n`, '\n\n</details>\n'];
   if (folded.length === 0) return `${head}\n`;
   let room = readerLimits.commentCharacters.most - [head, before, after].join('').length - keptFree;
-  const fitting = folded.filter((block) => {
+  const fitting: string[] = [];
+  for (const make of folded) {
+    const block = make();
     room -= block.length + 2;
-    return room >= 0;
-  });
+    if (room < 0) break;
+    fitting.push(block);
+  }
   const cut = folded.length - fitting.length + alsoCut;
   const more = cut > 0 ? [`${plural(cut, 'file', 'files')} more found no room in this comment.`] : [];
   return head + before + [...fitting, ...more].join('\n\n') + after;

@@ -42,7 +42,10 @@ export function comparisonComment(comparison: Comparison, look: CompareLook): st
       coverage(comparison, look).map(prose).join(' '),
     ],
     summary: 'Findings and figures, file by file',
-    folded: [...troubleBlocks(comparison), ...altered.map((file) => blockOf(file, look))],
+    folded: [
+      ...troubleBlocks(comparison).map((block) => () => block),
+      ...altered.map((file) => () => blockOf(file, look)),
+    ],
   });
 }
 

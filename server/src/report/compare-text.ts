@@ -40,13 +40,17 @@ export function comparisonText(comparison: Comparison, look: CompareLook): strin
 
 /** `1 stop and 2 shortfall new, 1 stop cleared.`; the worst first. */
 export function verdict(comparison: Comparison, look: CompareLook): string {
-  const { files } = comparison;
-  const changes = files.flatMap(({ findings }) => findings).filter((change) => isListed(change, look));
+  const counts = new Map<string, number>();
+  for (const { findings } of comparison.files)
+    for (const change of findings) {
+      if (!isListed(change, look)) continue;
+      const key = `${change.kind} ${gradeOf(change)}`;
+      counts.set(key, (counts.get(key) ?? 0) + 1);
+    }
   const counted = changeKinds.flatMap((kind) => {
-    const own = changes.filter((change) => change.kind === kind);
     const byGrade = grades.flatMap((grade) => {
-      const count = own.filter((change) => gradeOf(change) === grade).length;
-      return count > 0 ? [`${count} ${grade}`] : [];
+      const count = counts.get(`${kind} ${grade}`);
+      return count === undefined ? [] : [`${count} ${grade}`];
     });
     return byGrade.length > 0 ? [`${byGrade.join(', ')} ${changeWord(kind)}`] : [];
   });
