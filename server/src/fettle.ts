@@ -11,6 +11,7 @@ import { openRevision } from './host/git';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
 import { rewriteFile } from './host/rewrite';
+import { sheetText } from './host/sheet-file';
 import { readInput } from './host/standard-input';
 import { openWatcher } from './host/watcher';
 import { openThreads, serveThread } from './host/threads';
@@ -38,6 +39,7 @@ const world: World = {
   watch: (paths) => openWatcher(here, paths),
   input: () => readInput(process.stdin),
   rewrite: rewriteFile,
+  sheet: (path) => sheetText(here, path),
   sink: (path) => fileSink(here, path),
   create: (files) => createFiles(here, files),
 };

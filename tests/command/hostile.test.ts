@@ -51,6 +51,7 @@ async function fettle(...words: string[]): Promise<{ status: number; text: strin
     anew: () => new NodeHost(folder),
     watch: refuse,
     rewrite: refuse,
+    sheet: refuse,
     sink: refuse,
     create: refuse,
   });

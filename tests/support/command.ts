@@ -88,6 +88,10 @@ async function ran(
       if (host instanceof MemoryHost) host.write(path, after);
       return undefined;
     },
+    sheet(path) {
+      const text = host.read('', path) as ReturnType<MemoryHost['read']>;
+      return text ?? { trouble: 'there is no such file.' };
+    },
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };

@@ -7,6 +7,7 @@ import { safe } from '../report/layout';
 import { addCheck } from './check';
 import { addCollect } from './collect';
 import { addCompare } from './compare';
+import { addDraft } from './draft';
 import { addExplain } from './explain';
 import { addGuide } from './guide';
 import { addMissing } from './missing';
@@ -23,6 +24,7 @@ const subCommands = [
   addCheck,
   addCollect,
   addCompare,
+  addDraft,
   addExplain,
   addGuide,
   addMissing,
@@ -54,7 +56,8 @@ export async function run(words: readonly string[], world: World): Promise<Statu
     .showSuggestionAfterError();
   const told: World = { ...world, language: () => asked(program) ?? world.language() };
   for (const add of subCommands) add(program, told, (end) => (status = end));
-  for (const command of program.commands) command.exitOverride().copyInheritedSettings(program);
+  for (const command of program.commands)
+    for (const one of [command, ...command.commands]) one.exitOverride().copyInheritedSettings(program);
   try {
     await program.parseAsync([...words], { from: 'user' });
     return status;

@@ -30,6 +30,8 @@ export interface World {
   readonly input: () => Promise<string | ReadError>;
   /** Puts another text in the place of a file’s, below a root; or says why it does not. */
   readonly rewrite: (root: string, path: string, before: string, after: string) => ReadError | undefined;
+  /** The text of a data sheet that somebody names, wherever it lies; of a display’s data block, in hexadecimal. */
+  readonly sheet: (path: string) => string | ReadError;
   readonly sink: (path: string) => Sink;
   /** Writes new files below the current folder, all or none, none over another. */
   readonly create: (files: ReadonlyMap<string, string>) => void;

@@ -6,12 +6,20 @@ import { usualSpellings, type Vocabulary } from '../core/trade/vocabulary';
 import { code, paragraph, strong, type Block, type Piece } from './prose';
 
 const mostChoices = 24;
+/** How many labels of data sheets a hover names. */
+const mostLabels = 4;
 
 /** The meaning of a field, then how it is written and where it is usually printed. */
 export function describeField(key: string, field: Field): Block[] {
   const blocks = [paragraph(strong(key), `: ${field.what}`), paragraph(...howWritten(field))];
-  return field.printed ? [...blocks, paragraph(`Usually printed in: ${field.printed}`)] : blocks;
+  if (field.printed) blocks.push(paragraph(`Usually printed in: ${field.printed}`));
+  if (field.labels) blocks.push(paragraph('Data sheets call it ', ...calledBy(field.labels), '.'));
+  return blocks;
 }
+
+/** The labels that are met most, each once. */
+const calledBy = (labels: readonly string[]): Piece[] =>
+  labels.slice(0, mostLabels).flatMap((label, i) => [...(i === 0 ? [] : [', ']), code(label)]);
 
 /** As which word a spelling is read, where it is not the word itself. */
 export function readAs(field: Field, text: string): Block[] {

@@ -62,6 +62,9 @@ const spelled = (words: readonly string[], of: Vocabulary | undefined): string =
 /** Case, blanks and hyphens never matter; more spellings of one word than this help nobody. */
 const mostSpellings = 4;
 
+/** All labels of a field would fill the page. */
+const mostLabels = 8;
+
 const isScalar = (field: Field): boolean => field.type !== 'group' && field.type !== 'list' && field.type !== 'named';
 const unitOf = (field: Field): string =>
   field.type === 'quantity'
@@ -71,7 +74,10 @@ const unitOf = (field: Field): string =>
       : '';
 
 function rowOf(key: string, field: Field): string {
-  const what = cell(field.what) + (field.printed ? ` Usually printed: ${cell(field.printed)}` : '');
+  const what =
+    cell(field.what) +
+    (field.printed ? ` Usually printed: ${cell(field.printed)}` : '') +
+    (field.labels ? ` On data sheets: ${field.labels.slice(0, mostLabels).map(cell).join(', ')}.` : '');
   return `| ${code(key)} | ${what} | ${unitOf(field)} | ${spelling(field)} | ${code(field.example)} |`;
 }
 

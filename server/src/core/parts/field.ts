@@ -38,6 +38,8 @@ export interface About {
   readonly example: string;
   /** Where such a fact is usually printed, when that is not plain. */
   readonly printed?: string;
+  /** What data sheets call it, English and German. */
+  readonly labels?: readonly string[];
   /** A sheet’s text put into the words of this field, where it is one of those that such a field is printed in. */
   readonly sheet?: (text: string) => string | undefined;
 }

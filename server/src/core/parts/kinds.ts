@@ -4,25 +4,29 @@ import { card, display, drive, graphics, stick } from './devices';
 import { fan, fixing, pcCase, radiator } from './housing';
 import { supply } from './supply';
 import { cable } from './supply';
+import { labelled } from './labelled';
 import { cooler, memory, paste, processor } from './processing';
+import * as labels from './sheet-labels';
+import { cardLabels, displayLabels, driveLabels } from './sheet-labels-devices';
+import { boardLabels, caseLabels, supplyLabels } from './sheet-labels-large';
 
 export const kinds = {
-  board,
-  processor,
-  cooler,
-  paste,
-  memory,
-  drive,
-  graphics,
-  card,
-  supply,
-  case: pcCase,
-  fan,
-  radiator,
-  display,
-  cable,
-  fixing,
-  stick,
+  board: labelled(board, boardLabels),
+  processor: labelled(processor, labels.processorLabels),
+  cooler: labelled(cooler, labels.coolerLabels),
+  paste: labelled(paste, labels.pasteLabels),
+  memory: labelled(memory, labels.memoryLabels),
+  drive: labelled(drive, driveLabels),
+  graphics: labelled(graphics, cardLabels),
+  card: labelled(card, cardLabels),
+  supply: labelled(supply, supplyLabels),
+  case: labelled(pcCase, caseLabels),
+  fan: labelled(fan, labels.fanPartLabels),
+  radiator: labelled(radiator, labels.radiatorPartLabels),
+  display: labelled(display, displayLabels),
+  cable: labelled(cable, labels.cableLabels),
+  fixing: labelled(fixing, labels.fixingLabels),
+  stick: labelled(stick, labels.stickLabels),
 } as const;
 
 export type Kinds = typeof kinds;

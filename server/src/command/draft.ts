@@ -1,0 +1,151 @@
+// `fettle draft part`: the facts that data sheets print, as a part file; what is not plain stays a comment in it.
+import type { Command } from 'commander';
+import { isKind, kindNames, type Kind } from '../core/parts/kinds';
+import { addFacts } from '../core/sheets/add';
+import { drawFrom, partNameOf, partText, togetherOf, type Draft, type SheetReaders, type Unread } from '../core/sheets';
+import { isTrouble } from '../host/host';
+import { safe } from '../report/layout';
+import { placeOfPart, textOfPart } from '../session/new-part';
+import { shortPath } from '../session/run-trouble';
+import type { FileRef } from '../session/texts';
+import { Texts } from '../session/texts';
+import type { Host } from '../host/host';
+import { Refusal, type Status, type World } from './world';
+
+interface Asked {
+  readonly kind?: string;
+  readonly as?: string;
+  readonly add?: true;
+  readonly variant?: string;
+  readonly all?: true;
+}
+
+export function addDraft(program: Command, world: World, end: (status: Status) => void): void {
+  const draft = program
+    .command('draft')
+    .summary('draft a part file from data sheets')
+    .description('Drafts files from what others have written down; what is drafted is to be looked over.');
+  draft
+    .command('part')
+    .summary('draft a part file from data sheets')
+    .description(
+      'Reads data sheets, as they were copied or saved: text, HTML, CSV, TSV, JSON; the EDID of a display, binary or ' +
+        'in hexadecimal; what decode-dimms prints, or smartctl -x -j. Each fact that label and value say plainly is ' +
+        'written with the sheet’s own words behind it. No file is ever written over.',
+    )
+    .argument('<file...>', 'the sheets of one part; - is standard input')
+    .option('--kind <kind>', `what the part is, where the sheet does not say: ${kindNames.join(', ')}`)
+    .option('--as <maker/model>', 'what the part file is to be called')
+    .option('--add', 'add to the part file that stands the facts that it lacks')
+    .option('--variant <name>', 'which of several variants in one table, by its name or number')
+    .option('--all', 'list the lines that nothing was read from')
+    .addHelpText('after', '\nExit status: 0 written; 2 nothing was written, and why.')
+    .action(async (files: readonly string[], asked: Asked) => {
+      const read = await readAll(files, asked, world);
+      await write(read, asked, world);
+      end(0);
+    });
+}
+
+/** Brought in only where a sheet is read: a check needs none of it. */
+async function readers(): Promise<SheetReaders> {
+  const [{ isMarkup, markupSheet }, { separatedSheet }] = await Promise.all([
+    import('../core/sheets/markup'),
+    import('../core/sheets/separated'),
+  ]);
+  return { markup: { is: isMarkup, read: markupSheet }, separated: separatedSheet };
+}
+
+async function readAll(files: readonly string[], asked: Asked, world: World): Promise<Draft> {
+  if (asked.kind !== undefined && !isKind(asked.kind))
+    throw new Refusal(`${shortPath(asked.kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`);
+  const kind = asked.kind as Kind | undefined;
+  const ways = await readers();
+  const drafts: { name: string; draft: Draft }[] = [];
+  for (const name of files) {
+    const text = name === '-' ? await world.input() : world.sheet(name);
+    if (isTrouble(text)) throw new Refusal(`${shortPath(name)}: ${text.trouble}`);
+    const options = { ...ways, ...given('kind', kind), ...given('variant', asked.variant), ...given('name', asked.as) };
+    const drawn = drawFrom({ name, text }, options);
+    if (!('draft' in drawn)) throw new Refusal(unplain(name, drawn.candidates));
+    drafts.push({ name, draft: drawn.draft });
+  }
+  const draft = togetherOf(drafts);
+  const other = drafts.find((one) => one.draft.kind !== (kind ?? draft.kind));
+  if (other)
+    throw new Refusal(`${shortPath(other.name)}: it speaks of a ${other.draft.kind}, not of a ${kind ?? draft.kind}.`);
+  if (draft.variants.length > 0) throw new Refusal(variantsOf(draft.variants, asked.variant));
+  if (draft.facts.length === 0 && draft.perhaps.length === 0)
+    throw new Refusal('no fact could be read; nothing was written.');
+  return draft;
+}
+
+const given = <K extends string, T>(key: K, value: T | undefined): { readonly [one in K]?: T } =>
+  (value === undefined ? {} : { [key]: value }) as { readonly [one in K]?: T };
+
+const unplain = (name: string, candidates: readonly Kind[]): string =>
+  `${shortPath(name)}: of which kind of part it speaks is not plain` +
+  `${candidates.length > 0 ? `, perhaps ${candidates.join(' or ')}` : ''}; say it with --kind.`;
+
+const variantsOf = (names: readonly string[], asked: string | undefined): string =>
+  `${asked === undefined ? '' : `there is no variant ${safe(asked)}; `}the sheet tells several variants apart: ` +
+  `${[...new Set(names)].map(safe).join(', ')}; name one with --variant.`;
+
+async function write(draft: Draft, asked: Asked, world: World): Promise<void> {
+  const name = asked.as ?? partNameOf(draft.facts);
+  if (name === undefined) throw new Refusal('maker and model were not both read; name the part with --as maker/model.');
+  const found = await world.host.find('.');
+  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  const place = await placeOfPart(new Texts(), world.host, found.root, name);
+  if (!place) throw new Refusal(`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`);
+  const path = world.host.shown(place.root, place.name);
+  const facts = asked.add ? await addTo(place, path, draft, world) : create(path, draft, name, world);
+  world.out(summary(path, draft, facts, asked.all === true));
+}
+
+function create(path: string, draft: Draft, name: string, world: World): number {
+  const text = partText(draft, { today: world.today, title: draft.title ?? `Data sheet of ${name}` });
+  try {
+    world.create(new Map([[path, text]]));
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    throw new Refusal(
+      code === 'EEXIST'
+        ? `${shortPath(path)}: it stands there already; --add adds the facts that it lacks.`
+        : `${shortPath(path)}: cannot be written: ${message}`,
+    );
+  }
+  return draft.facts.length;
+}
+
+async function addTo(place: FileRef<Host>, path: string, draft: Draft, world: World): Promise<number> {
+  const before = await textOfPart(world.host, place);
+  if (before === undefined) return create(path, draft, path, world);
+  if (isTrouble(before)) throw new Refusal(`${shortPath(path)}: ${before.trouble}`);
+  const kind = /^kind: *(\S+)/m.exec(before)?.[1];
+  if (kind !== undefined && kind !== draft.kind)
+    throw new Refusal(`${shortPath(path)}: it holds a ${safe(kind)}, and the sheet speaks of a ${draft.kind}.`);
+  const { text, facts } = addFacts(before, draft);
+  const trouble =
+    text === before ? undefined : world.rewrite(place.root, world.host.pathIn(place.root, place.name), before, text);
+  if (trouble) throw new Refusal(`${shortPath(path)}: ${trouble.trouble}`);
+  return facts.length;
+}
+
+function summary(path: string, draft: Draft, facts: number, isAll: boolean): string {
+  const doubts = draft.perhaps.length + draft.disagreeing.length;
+  const unread = draft.unread.length;
+  const lines = [
+    `${safe(path)}: ${facts} ${facts === 1 ? 'fact' : 'facts'}` +
+      `${doubts > 0 ? `, ${doubts} in doubt, as comments` : ''}.`,
+    unread === 0
+      ? 'Every line was read.'
+      : `${unread} ${unread === 1 ? 'line was' : 'lines were'} not read${isAll ? ':' : '; --all lists them.'}`,
+    ...(isAll ? draft.unread.map(unreadLine) : []),
+    `Next: hold it against the sheet, then fettle check ${safe(path)}`,
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+const unreadLine = ({ line, text, file }: Unread): string =>
+  `  ${file === undefined ? '' : `${safe(file)}, `}line ${line}: ${safe(text.slice(0, 90))}`;

@@ -1,0 +1,91 @@
+// Labels and values of a data sheet without what a page puts around them: marks of notes, trade marks, odd blanks.
+
+const odd = /[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000\t]/g;
+const unseen =
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufeff]/g;
+
+/** One line with plain blanks, without characters that nobody sees and without trade marks. */
+export const plainLine = (text: string): string =>
+  text
+    .replace(odd, ' ')
+    .replace(unseen, '')
+    .replace(/[®™©]|\((?:R|TM|C)\)/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+/** A text without any of some characters at its ends; in time that grows with its length alone. */
+export function trimEnds(text: string, characters: string): string {
+  let [start, end] = [0, text.length];
+  while (start < end && characters.includes(text[start]!)) start++;
+  while (end > start && characters.includes(text[end - 1]!)) end--;
+  return text.slice(start, end);
+}
+
+/** A mark behind a word that leads to a note: a star, a dagger, a raised figure; the cube of a metre is none. */
+const mark = /(?:(?<![mt])[¹²³]|[⁴-⁹]|[*†‡§]|\[\d\]|⁾)$/;
+
+/** A text without the marks of notes at its end, and the marks. */
+export function withoutMarks(text: string): { readonly text: string; readonly marks: string } {
+  let rest = text.trim();
+  let marks = '';
+  while (mark.test(rest)) {
+    const [found] = mark.exec(rest)!;
+    marks = found + marks;
+    rest = rest.slice(0, -found.length).trimEnd();
+  }
+  return { text: rest, marks };
+}
+
+/** Letters and figures alone: as labels are compared. */
+export const labelKey = (text: string): string =>
+  plainLine(text)
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}+#]/gu, '');
+
+/** Words between bars, as a set. */
+export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split('|'));
+
+const saysNothing = new Set([
+  'na',
+  'n/a',
+  'tbd',
+  'tba',
+  'tbc',
+  'k.a.',
+  'k. a.',
+  'keine angabe',
+  'not specified',
+  'unspecified',
+  'unknown',
+  'unbekannt',
+  'see manual',
+  'see website',
+  '?',
+]);
+
+/** Whether a cell says that it says nothing. */
+export const isBlank = (text: string): boolean =>
+  /^[-–—./\s]*$/.test(text) || saysNothing.has(text.trim().toLowerCase());
+
+/** Labels and headings of what is not the part itself: its package, what is advised beside it, what it draws asleep. */
+const elsewhere: readonly RegExp[] = [
+  /\b(?:packag\w{0,14}|packing|carton|box(?:ed)?|gross|shipping|retail|pallet|versand\w{0,14}|brutto\w{0,14})\b/i,
+  /verpackung|karton/i,
+  /\b(?:recommended|suggested|required?|minimum|min|optional|empfohlen\w{0,14}|mindest\w{0,14}|minimal\w{0,14})\b/i,
+  /\b(?:standby|stand-by|sleep|off|idle|storage temperature|non-?operating|bereitschaft\w{0,14})\b/i,
+  /\b(?:tec|kwh|annual|yearly)\b/i,
+  /\b(?:warranty|garantie|without|ohne|excluding|excl)\b/i,
+];
+
+export const isElsewhere = (text: string): boolean =>
+  elsewhere.some((words) => words.test(text.replace(/package specifications?/i, '')));
+
+/** Words of a note or of brackets that take a value’s plainness away. */
+const hedges: readonly RegExp[] = [
+  /\b(?:optional\w{0,14}|sold separately|not included|depend\w{0,14}|only (?:with|for|when)|nur (?:mit|bei|für))\b/i,
+  /\b(?:je nach|abhängig|overclock\w{0,14}|oc|up to|bis zu|max\.?|maximum|recommended|empfohlen|other models?)\b/i,
+  /\b(?:varies|estimated|approx\w{0,14}|ca\.?|about|theoretical)\b/i,
+];
+
+export const isHedged = (text: string): boolean => hedges.some((words) => words.test(text));

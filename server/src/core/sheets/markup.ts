@@ -1,0 +1,203 @@
+// The rows of a sheet kept as a page: tables, definition lists, and the lines of all else.
+import { parse, type DefaultTreeAdapterTypes as Tree } from 'parse5';
+import { plainLine, trimEnds } from './clean';
+import { sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
+import { linesSheet } from './text-lines';
+
+type Node = Tree.ChildNode;
+type Element = Tree.Element;
+
+const SKIPPED = new Set([
+  'script',
+  'style',
+  'template',
+  'noscript',
+  'svg',
+  'iframe',
+  'nav',
+  'footer',
+  'form',
+  'select',
+  'head',
+]);
+const BLOCKS = new Set([
+  'p',
+  'div',
+  'li',
+  'ul',
+  'ol',
+  'section',
+  'article',
+  'h1',
+  'h2',
+  'h3',
+  'h4',
+  'h5',
+  'h6',
+  'br',
+  'tr',
+  'dd',
+  'dt',
+  'caption',
+  'header',
+  'main',
+  'pre',
+  'figcaption',
+]);
+
+export const isMarkup = (text: string): boolean =>
+  /^\s*(?:<!doctype html|<html|<table|<dl|<body|<div|<section|<h[1-6]|<ul|<article|<main|<p)\b/i.test(text);
+
+const isElement = (node: Node): node is Element => 'tagName' in node;
+const lineOf = (node: Element): number => node.sourceCodeLocation?.startLine ?? 1;
+const attribute = ({ attrs }: Element, name: string): string => attrs.find((one) => one.name === name)?.value ?? '';
+
+/** Figures that are raised are marks of notes, but behind a unit they are its power. */
+function raised(text: string, before: string): string {
+  const power = { 2: '²', 3: '³' }[text.trim()];
+  return power && /(?:m|ft|in)$/.test(before)
+    ? power
+    : text.trim() === ''
+      ? ''
+      : (RAISED[text.trim()] ?? `[${text.trim().charAt(0)}]`);
+}
+const RAISED: Readonly<Record<string, string>> = { 1: '¹', 2: '²', 3: '³', 4: '⁴', 5: '⁵', '*': '*', '†': '†' };
+
+/** The text of a node in one line; what stands on lines of its own is parted by commas. */
+function textOf(root: Node): string {
+  let text = '';
+  const stack: Node[] = [root];
+  while (stack.length > 0 && text.length < sheetLimits.cellCharacters) {
+    const node = stack.pop()!;
+    if ('value' in node) text += node.value;
+    if (!isElement(node) || SKIPPED.has(node.tagName)) continue;
+    if (node.tagName === 'sup') {
+      text += raised(node.childNodes.map((child) => ('value' in child ? child.value : '')).join(''), text.trimEnd());
+      continue;
+    }
+    if (BLOCKS.has(node.tagName) && text.trim() !== '' && !/[,;:]\s*$/.test(text)) text += ', ';
+    stack.push(...node.childNodes.toReversed());
+  }
+  return trimEnds(plainLine(text), ', ').replace(/(?: ?, ?){2,9}/g, ', ');
+}
+
+class PageReader {
+  readonly rows: SheetRow[] = [];
+  readonly lines: LooseLine[] = [];
+  title: string | undefined;
+  private heading = '';
+  private table = 1000;
+  private open: LooseLine | undefined;
+
+  /** Walks with a stack of its own: a page may be nested deeper than the engine’s. */
+  walk(roots: readonly Node[]): void {
+    const stack: Node[] = roots.toReversed();
+    while (stack.length > 0 && this.rows.length < sheetLimits.rows) {
+      const node = stack.pop()!;
+      if ('value' in node) this.inline(node.value, node.sourceCodeLocation?.startLine ?? 1);
+      if (!isElement(node)) continue;
+      if (node.tagName === 'title' && this.title === undefined) this.title = textOf(node);
+      if (SKIPPED.has(node.tagName) && node.tagName !== 'head') continue;
+      if (this.isTaken(node)) continue;
+      if (BLOCKS.has(node.tagName)) this.flush();
+      stack.push(...node.childNodes.toReversed());
+    }
+    this.flush();
+  }
+
+  private isTaken(node: Element): boolean {
+    if (/^h[1-6]$/.test(node.tagName)) this.headed(node);
+    else if (node.tagName === 'table') this.tableRows(node);
+    else if (node.tagName === 'dl') this.definitions(node);
+    else return false;
+    return true;
+  }
+
+  private headed(node: Element): void {
+    this.flush();
+    const text = textOf(node);
+    if (node.tagName === 'h1') this.title = text;
+    this.heading = node.tagName === 'h1' ? '' : text;
+  }
+
+  private inline(text: string, line: number): void {
+    const at = line + (/^\s*/.exec(text)![0].split('\n').length - 1);
+    if (this.open) this.open = { text: this.open.text + text, line: this.open.line };
+    else if (text.trim() !== '') this.open = { text, line: at };
+  }
+
+  private flush(): void {
+    if (this.open && this.open.text.trim() !== '')
+      this.lines.push({ ...this.open, text: this.open.text.replace(/\s+/g, ' ') });
+    this.open = undefined;
+  }
+
+  private definitions(list: Element): void {
+    this.flush();
+    this.table++;
+    let label: Element | undefined;
+    for (const node of elementsIn(list, ['dt', 'dd'])) {
+      if (node.tagName === 'dt') label = node;
+      else if (label) this.add(textOf(label), this.heading, [textOf(node)], lineOf(label));
+    }
+  }
+
+  private add(label: string, heading: string, cells: readonly string[], line: number): void {
+    const last = this.rows.at(-1);
+    if (last && last.line === line && last.label === label && last.table === this.table && cells.length === 1) {
+      this.rows[this.rows.length - 1] = { ...last, cells: [`${last.cells[0]}, ${cells[0]}`] };
+    } else this.rows.push({ label, heading, cells, line, table: this.table });
+  }
+
+  private tableRows(table: Element): void {
+    this.flush();
+    this.table++;
+    let heading = this.heading;
+    let spanning: { readonly text: string; rows: number } | undefined;
+    for (const row of elementsIn(table, ['tr'])) {
+      const cells = elementsIn(row, ['th', 'td']);
+      const texts = cells.flatMap((cell) => Array<string>(spanOf(cell, 'colspan')).fill(textOf(cell)));
+      const rowsSpanned = cells[0] ? spanOf(cells[0], 'rowspan') : 1;
+      if (cells.length === 1) {
+        heading = texts[0] ?? heading;
+        continue;
+      }
+      if (rowsSpanned > 1 && cells.length > 2) {
+        spanning = { text: texts[0]!, rows: rowsSpanned };
+        texts.shift();
+      }
+      const [label = '', ...rest] = texts;
+      if (rest.some((cell) => cell !== ''))
+        this.add(label, spanning?.text ?? heading, rest.slice(0, sheetLimits.cells), lineOf(row));
+      if (spanning && --spanning.rows <= 0) spanning = undefined;
+    }
+  }
+}
+
+const spanOf = (cell: Element, name: 'colspan' | 'rowspan'): number => {
+  const span = Number(attribute(cell, name));
+  return Number.isInteger(span) && span > 1 && span <= sheetLimits.cells ? span : 1;
+};
+
+/** Elements of some names below one, those of a table within a cell left out. */
+function elementsIn(root: Element, names: readonly string[]): Element[] {
+  const found: Element[] = [];
+  const stack: Node[] = root.childNodes.toReversed();
+  while (stack.length > 0) {
+    const node = stack.pop()!;
+    if (!isElement(node) || SKIPPED.has(node.tagName) || node.tagName === 'table') continue;
+    if (names.includes(node.tagName)) found.push(node);
+    else stack.push(...node.childNodes.toReversed());
+  }
+  return found;
+}
+
+/** Reads a page. */
+export function markupSheet(text: string, isLabel: IsLabel): Sheet {
+  const page = new PageReader();
+  page.walk(parse(text.slice(0, sheetLimits.characters), { sourceCodeLocationInfo: true }).childNodes);
+  const lines = linesSheet(page.lines, isLabel);
+  const title = page.title ?? lines.title;
+  const rows = [...page.rows, ...lines.rows].toSorted((a, b) => a.line - b.line);
+  return { ...(title === undefined || title === '' ? {} : { title }), rows, loose: lines.loose, notes: lines.notes };
+}

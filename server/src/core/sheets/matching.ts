@@ -1,0 +1,83 @@
+// Which fields a line of a sheet speaks of: by its label and heading, or by a label that is itself a name of something.
+import type { Field } from '../parts/field';
+import { kinds, type Kind } from '../parts/kinds';
+import { POWER_CONNECTOR_WORDS } from '../trade/connector-words';
+import { RAIL_WORDS } from '../trade/supply-sheet-words';
+import { wordOf } from '../trade/vocabulary';
+import { isElsewhere } from './clean';
+import type { Line } from './columns';
+import type { Indexes, LabelIndex, Match, Target } from './label-index';
+import { isHeaderLabel, isSlotLabel } from './takers/board';
+import { isBayLabel, placeOf } from './takers/case';
+import { connectorLine, isOutputLabel } from './takers/connectors';
+import { isLiquid } from './takers/processing';
+
+/** Matches lines of sheets of one kind of part. */
+export class Matcher {
+  readonly index: LabelIndex;
+
+  /** `whole` is all that the sheet says, in lower case. */
+  constructor(
+    readonly kind: Kind,
+    whole: string,
+    indexes: Indexes,
+  ) {
+    this.index = indexes.of(kind, kind === 'cooler' && !isLiquid(whole) ? ['pump', 'radiator'] : []);
+  }
+
+  /** Undefined where the line speaks of nothing that is known here. */
+  match(line: Line): Match | undefined {
+    const named = this.byName(line);
+    if (named) return named.length === 0 ? undefined : { isMost: false, isUnsure: false, marks: '', targets: named };
+    return this.index.match(line.label, line.heading) ?? this.ofHeading(line);
+  }
+
+  private target(key: string): Target {
+    return { path: [key], field: (kinds[this.kind] as Record<string, Field>)[key]! };
+  }
+
+  /** Targets of a label that is a slot, a header, a place, a connector, a rail; an empty list where it is elsewhere. */
+  private byName({ label, heading }: Line): readonly Target[] | undefined {
+    if (isElsewhere(label) || isElsewhere(heading)) return [];
+    switch (this.kind) {
+      case 'board':
+        return isSlotLabel(label)
+          ? [this.target('slots')]
+          : isHeaderLabel(label)
+            ? [this.target('headers')]
+            : undefined;
+      case 'supply':
+        if (wordOf(RAIL_WORDS, label) !== undefined && /\dV/.test(label)) return [this.target('rails')];
+        return connectorLine(POWER_CONNECTOR_WORDS, label) ? [this.target('connectors')] : undefined;
+      case 'case':
+        return this.ofCase(label, heading);
+      case 'graphics':
+      case 'card':
+        return isOutputLabel(label) ? [this.target('outputs')] : undefined;
+      case 'display':
+        return isOutputLabel(label) ? [this.target('inputs')] : undefined;
+      default:
+        return undefined;
+    }
+  }
+
+  private ofCase(label: string, heading: string): readonly Target[] | undefined {
+    if (isBayLabel(label)) return [this.target('bays')];
+    if (placeOf(label) === undefined) return undefined;
+    const said = `${label} ${heading}`;
+    if (/pre-?installed|included|vorinstalliert|mitgeliefert|installment/i.test(heading)) {
+      return this.index.match('Included fans', '')?.targets.filter(({ path }) => path.includes('fitted')) ?? [];
+    }
+    if (/radiator|liquid|water|wasser|flüssig/i.test(said)) return [this.target('radiator-places')];
+    return /fan|cooling|lüfter|kühlung/i.test(said) ? [this.target('fan-places')] : [];
+  }
+
+  /** A line below a heading that is a list’s own label: the makers above their sockets. */
+  private ofHeading({ label, heading }: Line): Match | undefined {
+    if (this.kind !== 'cooler' || heading === '' || !/^\p{L}{2,12}(?: (?:socket|sockets|sockel))?$/iu.test(label))
+      return undefined;
+    const match = this.index.match(heading, '');
+    const targets = match?.targets.filter(({ path }) => path.join() === 'sockets') ?? [];
+    return match && targets.length > 0 ? { ...match, targets } : undefined;
+  }
+}

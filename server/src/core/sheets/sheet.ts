@@ -1,0 +1,35 @@
+// A data sheet as rows: what every way of reading one gives, and what facts are drafted from.
+
+/** One line of a table: a label, and a cell for each of its columns. */
+export interface SheetRow {
+  readonly label: string;
+  /** The heading that it stands under; empty where there is none. */
+  readonly heading: string;
+  readonly cells: readonly string[];
+  /** From 1. */
+  readonly line: number;
+  /** Rows of one table share a number. */
+  readonly table: number;
+  /** Whether label and value were told apart by a known label alone: `Socket AM5`. */
+  readonly isLoose?: boolean;
+}
+
+/** A line that is no row of anything. */
+export interface LooseLine {
+  readonly text: string;
+  readonly line: number;
+}
+
+export interface Sheet {
+  readonly title?: string;
+  readonly rows: readonly SheetRow[];
+  readonly loose: readonly LooseLine[];
+  /** Notes below a table, by the mark that leads to them. */
+  readonly notes: ReadonlyMap<string, string>;
+}
+
+/** Whether a text is a label that some field has; what stands alone on a line is known by it. */
+export type IsLabel = (text: string) => boolean;
+
+/** No data sheet is longer; past it nothing is read. */
+export const sheetLimits = { characters: 1_000_000, rows: 5000, cells: 40, cellCharacters: 2000 } as const;

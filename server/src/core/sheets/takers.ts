@@ -1,0 +1,31 @@
+// The ways of reading that a kind of part has of its own, by the path of the field.
+import type { Kind } from '../parts/kinds';
+import type { Place, Taker } from './taken';
+import { boardTakers } from './takers/board';
+import { caseTakers } from './takers/case';
+import { anyTakers, fanTakers, radiatorTakers } from './takers/common';
+import { cardTakers, displayTakers, driveTakers, supplyTakers } from './takers/devices';
+import { pasteTakers } from './takers/small';
+import { coolerTakers, memoryTakers, processorTakers } from './takers/processing';
+
+const own: Readonly<Partial<Record<Kind, Readonly<Record<string, Taker>>>>> = {
+  board: boardTakers,
+  processor: processorTakers,
+  cooler: coolerTakers,
+  paste: pasteTakers,
+  memory: memoryTakers,
+  drive: driveTakers,
+  graphics: cardTakers,
+  card: cardTakers,
+  supply: supplyTakers,
+  case: caseTakers,
+  fan: { ...anyTakers, ...fanTakers },
+  radiator: { ...anyTakers, ...radiatorTakers },
+  display: displayTakers,
+};
+
+export const takerOf = ({ kind, path }: Place): Taker | undefined => {
+  const takers = own[kind] ?? anyTakers;
+  const key = path.join('.');
+  return Object.hasOwn(takers, key) ? takers[key] : undefined;
+};

@@ -1,0 +1,210 @@
+// How the values of cases are read: places for fans and radiators, bays, openings, what fits.
+import type { NamedField } from '../../parts/field';
+import { placeLabels } from '../../parts/sheet-labels-large';
+import { BOARD_SIZE_WORDS } from '../../trade/board-words';
+import { BAY_WORDS } from '../../trade/drive-words';
+import { HEADER_WORDS } from '../../trade/header-words';
+import { parseCaseOpenings } from '../../trade/slot-words';
+import { sheetFrontCable } from '../../trade/sheet-forms';
+import { SUPPLY_FORM_WORDS } from '../../trade/supply-sheet-words';
+import { meanings, wordOf, type Vocabulary } from '../../trade/vocabulary';
+import { labelKey } from '../clean';
+import { doubtful, nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
+import { withDots } from '../take-quantity';
+import { anyTakers } from './common';
+import { countedIn } from './connectors';
+
+const PLACES = new Map(
+  Object.entries(placeLabels).flatMap(([place, words]) =>
+    words.split(' | ').map((word): [string, string] => [labelKey(word), place]),
+  ),
+);
+export const placeOf = (label: string): string | undefined => PLACES.get(labelKey(label.replace(/\(.{0,20}\)/g, '')));
+
+/** `Front: 3 x 120 mm; Rear: 1 x 120 mm`: each place with what is said of it. */
+function placesIn(value: string, label: string): readonly (readonly [place: string, said: string])[] {
+  const own = placeOf(label);
+  if (own) return [[own, value]];
+  const found: [string, string][] = [];
+  for (const piece of value.split(/\s?[;•\n]\s?|,\s?(?=\p{L}{3,12}(?: \p{L}{3,8})?:)/u)) {
+    const [, word, said] = /^(\p{L}{3,12}(?: \p{L}{3,8})?) ?[:–-] ?(.{1,120})$/u.exec(piece.trim()) ?? [];
+    const place = word && placeOf(word);
+    if (!place || !said) return [];
+    found.push([place, said]);
+  }
+  return found;
+}
+
+const MOUNT =
+  /(?:(\d) ?[x×*] ?)?((?:\d{2,3}(?: ?mm)?(?: ?[/&] ?|(?: or | oder ))){0,4}\d{2,3}) ?mm(?: ?[x×*] ?(\d))?/gi;
+const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
+
+const FITTED =
+  /(\d) ?(?:pcs )?(?:x ?\d{3} ?mm )?(?:fans? )?(?:included|pre-?installed|vorinstalliert|enthalten|inklusive|fitted)/i;
+
+/** `3 x 120 mm / 2 x 140 mm`: the sizes, and how many of the largest. */
+function fanFacts(path: readonly string[], place: string, said: string): Take {
+  const own = (key: string, value: string | readonly string[]): Taken => ({ path: [...path, place, key], value });
+  const fitted = FITTED.exec(said)?.[1];
+  const bare = said.replace(/\([^)]{0,50}\)/g, ' ').replace(/\b(?:up to|bis zu|max\.?)\s/gi, '');
+  const mounts = [...bare.matchAll(MOUNT)];
+  const rest = bare
+    .replace(MOUNT, '')
+    .replace(/\b(?:or|oder|fans?|lüfter|and|und|mm|included|vorinstalliert)\b/gi, '')
+    .replace(/[\s,/|&+.-]/g, '');
+  if (mounts.length === 0 || rest !== '') return nothing;
+  const read = mounts.flatMap(([, ahead, sizes, behind]) =>
+    sizes!
+      .split(/\D+/)
+      .filter(Boolean)
+      .map((size) => ({ size: Number(size), count: Number(ahead ?? behind ?? 0) })),
+  );
+  if (read.some(({ size, count }) => !SIZES.includes(size) || count < 1)) return nothing;
+  const sizes = [...new Set(read.map(({ size }) => size))].sort((a, b) => a - b);
+  const counts = new Set(read.filter(({ size }) => size === sizes.at(-1)).map(({ count }) => count));
+  if (counts.size !== 1) return nothing;
+  return plain(
+    own(
+      'sizes',
+      sizes.map((size) => `${size} mm`),
+    ),
+    own('count', String([...counts][0])),
+    ...(fitted ? [own('fitted', fitted)] : []),
+  );
+}
+
+const fanPlaces: Taker = (value, place) =>
+  together(placesIn(value, place.label).map(([name, said]) => fanFacts(place.path, name, said)));
+
+/** Fans that are there already: `Rear: 1 x 120 mm`. */
+const fittedFans: Taker = (value, place) => {
+  const [root] = place.path;
+  const found = placesIn(value, place.label).flatMap(([name, said]): Taken[] => {
+    const count = /^(\d) ?(?:[x×*] ?\d{2,3} ?mm.{0,20})?$/i.exec(said.trim())?.[1];
+    return count === undefined ? [] : [{ path: [root!, name, 'fitted'], value: count }];
+  });
+  return found.length > 0 ? plain(...found) : nothing;
+};
+
+const CLASSES = new Set(['120', '140', '180', '200', '240', '280', '360', '400', '420', '480', '560']);
+
+/** `240 / 280 / 360 mm`: classes, which are no lengths. */
+function radiatorFacts(path: readonly string[], place: string, said: string): Take {
+  const isMost = /\b(?:up to|bis zu|max\.?|bis)\s/i.test(said);
+  const bare = said.replace(/\b(?:up to|bis zu|max\.?|bis|mm|radiators?|aio|or|oder|and|und)\b/gi, ' ');
+  const classes = bare.split(/[\s,/|&]+/).filter(Boolean);
+  if (classes.length === 0 || !classes.every((one) => CLASSES.has(one.replace(/mm$/i, '')))) return nothing;
+  const fact: Taken = { path: [...path, place, 'classes'], value: classes.map((one) => one.replace(/mm$/i, '')) };
+  return isMost ? doubtful(fact) : plain(fact);
+}
+const radiatorPlaces: Taker = (value, place) =>
+  together(placesIn(value, place.label).map(([name, said]) => radiatorFacts(place.path, name, said)));
+
+/** Every word of a list; none where one is not known. */
+const wordsOf =
+  (of: Vocabulary, tidy: (piece: string) => string = (piece) => piece): Taker =>
+  (value, { path }) => {
+    const pieces = value
+      .replace(/\([^()]{0,40}\)/g, ' ')
+      .split(/\s?[,;/|•\n]\s?|\s(?:and|und|&|\+|or|oder)\s/)
+      .map((piece) => tidy(piece.trim()));
+    const read = pieces.filter((piece) => piece !== '').map((piece) => wordOf(of, piece) ?? meanings(of, piece)[1]);
+    if (read.length === 0 || read.some((one) => one === undefined)) return nothing;
+    return /\b(?:up to|bis zu|max\.?) (?!\d)/i.test(value)
+      ? doubtful({ path, value: read as string[] })
+      : plain({ path, value: [...new Set(read as string[])] });
+  };
+
+const openings: Taker = (value, { path, label }) => {
+  if (/vertical|vertikal/i.test(label)) return nothing;
+  const text = value
+    .trim()
+    .replace(/\bhorizontal\b/i, '')
+    .replace(/\((vertical|vertikal)\)/i, '$1')
+    .replace(/\bvertikal\b/i, 'vertical')
+    .replace(/\s+/g, ' ')
+    .trim();
+  const [plainSlots, upright] = [
+    parseCaseOpenings(text.replace(/^(\d{1,2}) ?x$/, '$1')),
+    /^\d{1,2}(?: slots?)? ?\(?\+ ?(\d)/i.exec(text)?.[1],
+  ];
+  if (plainSlots === undefined) return nothing;
+  return plain(
+    { path, value: String(plainSlots) },
+    ...(upright && /vertical|vertikal/i.test(text) ? [{ path: ['vertical-openings'], value: upright }] : []),
+  );
+};
+
+/** `2 x 3.5", 4 x 2.5"`; a line whose label names the shape holds the number alone. */
+const bays: Taker = (value, { path, label, field }) => {
+  const { names } = field as NamedField;
+  const of = names ?? BAY_WORDS;
+  const alone = /^(\d{1,2}) ?x?$/.exec(value.trim())?.[1];
+  const pieces = alone
+    ? [{ count: Number(alone), name: label }]
+    : countedIn(withDots(value).replace(/\s?\([^()]{0,40}\)/g, ''));
+  const read = pieces.map(({ count, name }) => ({
+    count,
+    kind:
+      wordOf(of, name.replace(/\b(?:internal|intern|drive|bays?|schächte|einschübe)\b/gi, ' ').trim()) ??
+      wordOf(of, name),
+  }));
+  if (read.some(({ count, kind }) => count === undefined || kind === undefined)) return nothing;
+  return plain(...read.map(({ count, kind }): Taken => ({ path: [...path, kind!], value: String(count) })));
+};
+export const isBayLabel = (label: string): boolean =>
+  /\d/.test(label) &&
+  (wordOf(BAY_WORDS, label) ??
+    wordOf(BAY_WORDS, label.replace(/\b(?:internal|intern|drive|bays?|schächte)\b/gi, ' ').trim())) !== undefined;
+
+const GLASS = /tempered glass|hartglas|\btg\b|gehärtetes glas|sicherheitsglas/i;
+const glass: Taker = (value, { path, label }) => {
+  const text = value.trim();
+  if (/optional|front|version|oder|\bor\b/i.test(text)) return nothing;
+  const isOfSide = /side|seite|panel|window|fenster|glas/i.test(label);
+  if (GLASS.test(text) && isOfSide) return plain({ path, value: 'true' });
+  if (/glas/i.test(label) && /^(?:yes|ja|left|links|✓|right|rechts)(?: .{0,20})?$/i.test(text))
+    return plain({ path, value: 'true' });
+  if (/glas/i.test(label) && /^(?:no|nein)$/i.test(text)) return plain({ path, value: 'false' });
+  return /side|seite/i.test(label) &&
+    /^(?:solid )?(?:steel|stahl|mesh|metal|metall|aluminium|aluminum|acrylic|acryl)$/i.test(text)
+    ? plain({ path, value: 'false' })
+    : nothing;
+};
+
+/** Each as the header that it wants; two plugs of one kind share a cable. */
+const frontCables: Taker = (value, { path }) => {
+  const pieces = value
+    .split(/\s?[,;•\n]\s?|\s(?:and|und|&|\+)\s/)
+    .map((piece) => piece.trim())
+    .filter((piece) => piece !== '' && !/^(?:power|reset|led|power button|reset button|power\/reset)$/i.test(piece));
+  const read = pieces.map((piece) => {
+    const bare = piece
+      .replace(/^\d ?[x×] ?|(?: ?[x×] ?\d)$/g, '')
+      .replace(/ ?(?:ports?|anschlüsse?|jacks?|buchsen?)$/i, '')
+      .replace(/\s?\([^()]{0,20}\)/g, '')
+      .replace(/^USB ?(\d(?:\.\d)?)/i, 'USB $1')
+      .trim();
+    return (
+      wordOf(HEADER_WORDS, piece) ?? wordOf(HEADER_WORDS, sheetFrontCable(piece) ?? '') ?? wordOf(HEADER_WORDS, bare)
+    );
+  });
+  if (read.length === 0 || read.some((one) => one === undefined)) return nothing;
+  return plain({ path, value: [...new Set(read as string[])] });
+};
+
+export const caseTakers: Readonly<Record<string, Taker>> = {
+  ...anyTakers,
+  'board-sizes': wordsOf(BOARD_SIZE_WORDS),
+  'supply-forms': (value, place) =>
+    /\d{2,3} ?mm/.test(value)
+      ? wordsOf(SUPPLY_FORM_WORDS)(value.replace(/[,(]? ?(?:up to|max\.?|bis)? ?\d{2,3} ?mm.{0,20}$/i, ''), place)
+      : wordsOf(SUPPLY_FORM_WORDS)(value, place),
+  openings,
+  bays,
+  'fan-places': fanPlaces,
+  'fan-places.*.fitted': fittedFans,
+  'radiator-places': radiatorPlaces,
+  'front-cables': frontCables,
+  'glass-panel': glass,
+};

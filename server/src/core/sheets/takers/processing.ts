@@ -1,0 +1,194 @@
+// How the values of processors, coolers and memory are read.
+import { sheetGeneration } from '../../trade/sheet-forms';
+import { SOCKET_WORDS } from '../../trade/processor-names';
+import { wordOf } from '../../trade/vocabulary';
+import { wordSet } from '../clean';
+import { leftOver, onAxis } from '../measures';
+import { takeQuantity } from '../take-quantity';
+import { doubtful, nothing, plain, type Taker } from '../taken';
+import { anyTakers, counted, fanTakers, onlyOne, orNothing, radiatorTakers, sized, under } from './common';
+import { classIn, eccIn, kitIn, ranksIn, ratesIn, shapeIn, typesIn } from './memory-words';
+
+const SOCKET =
+  /(?<![\w-])((?:FC)?LGA[ -]?\d{3,4}(?:-\d)?|AM[2-6]\+?|FM[12]\+?|sTRX4|sWRX8|sTR5|TR4|SP[3-6])(?![\w-])/gi;
+
+/** The only socket that a text names. */
+export const socket: Taker = (value, { path }) => {
+  const found = new Set([...value.matchAll(SOCKET)].map(([one]) => wordOf(SOCKET_WORDS, one) ?? one));
+  const [only] = found;
+  if (found.size === 1) return plain({ path, value: only! });
+  return found.size === 0 ? orNothing(path, wordOf(SOCKET_WORDS, value)) : nothing;
+};
+
+const NO_GRAPHICS = wordSet(
+  'no|none|nein|keine|kein|without|ohne|not included|discrete graphics required|discrete graphics card required|' +
+    'nicht vorhanden|no integrated graphics|✗',
+);
+const HAS_GRAPHICS = /^(?:yes|ja|included|integrated|✓|vorhanden)$/i;
+
+/** Whether it draws pictures: yes, no, or what its graphics are called. */
+const graphics: Taker = (value, { path }) => {
+  const text = value.trim();
+  if (NO_GRAPHICS.has(text.toLowerCase())) return plain({ path, value: 'false' });
+  const isNamed =
+    text.length <= 60 &&
+    /^\p{L}/u.test(text) &&
+    /graphics|grafik|\d/i.test(text) &&
+    !/require|erforderlich|discrete|separat|dediziert/i.test(text);
+  return HAS_GRAPHICS.test(text) || isNamed ? plain({ path, value: 'true' }) : nothing;
+};
+
+const types: Taker = (value, { path }) => {
+  const found = typesIn(value);
+  return found.length > 0 ? plain({ path, value: found }) : nothing;
+};
+
+const fastest: Taker = (value, { path, whole }) => {
+  const rates = ratesIn(value, whole);
+  return rates && rates.length > 0 ? plain({ path, value: `${Math.max(...rates)} MT/s` }) : nothing;
+};
+
+const flagOfEcc = (path: readonly string[], value: string, label: string) => {
+  const said = eccIn(/\becc\b/i.test(value) ? value : `${/ecc|error|fehler/i.test(label) ? 'ECC: ' : ''}${value}`);
+  const bare = /^(?:yes|ja|supported|✓|true|unterstützt)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label);
+  return bare
+    ? plain({ path, value: 'true' })
+    : orNothing(path, said === undefined || (said && !/\becc\b/i.test(value)) ? undefined : String(said));
+};
+export const ecc: Taker = (value, { path, label }) => flagOfEcc(path, value, label);
+
+const channels: Taker = (value, place) => {
+  const own = counted(value, place);
+  if (own && own.facts.length > 0) return own;
+  const word = onlyOne(value.toLowerCase(), /\b(single|dual|triple|quad)[ -]?(?:channel|kanal)/g);
+  return word === undefined ? nothing : counted(word, place);
+};
+
+/** Beside other words of one line, only what is called the most. */
+const mostMemory: Taker = (value, place) => {
+  if (/max|most|size|ausbau|größe|kapazität/i.test(place.label)) return undefined;
+  const found = onlyOne(value, /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(\d{1,4} ?[GT]B)\b/gi);
+  return found === undefined ? nothing : takeQuantity(found, place);
+};
+
+const generation: Taker = (value, { path }) => orNothing(path, sheetGeneration(value));
+
+export const processorTakers: Readonly<Record<string, Taker>> = {
+  ...anyTakers,
+  socket,
+  graphics,
+  'memory.types': types,
+  'memory.fastest': fastest,
+  'memory.channels': channels,
+  'memory.most': mostMemory,
+  'memory.ecc': ecc,
+  lanes: counted,
+  generation,
+};
+
+export const isLiquid = (whole: string): boolean => /radiator|\baio\b|liquid|wasserkühl|all-in-one/.test(whole);
+
+/** Above the processor: a tower’s height; of a liquid cooler’s block no sheet says from where it is measured. */
+const coolerHeight: Taker = (value, place) => {
+  if (isLiquid(place.whole)) return nothing;
+  return sized(/height|höhe/i, (measures) => onAxis(measures, 'H'))(value, place);
+};
+
+/** Sockets in any list: `LGA1700/1200/115x`, `Calder: LGA1851; AM5, AM4`. */
+const sockets: Taker = (value, { path }) => {
+  const names: string[] = [];
+  let kind = '';
+  for (const piece of value.split(/\s?[,;/&|]\s?|\s(?:and|und)\s|\s-\s/)) {
+    const text = piece
+      .replace(/^[A-Z][A-Za-z]{1,12}:? (?=(?:socket |fc)?(?:lga|am|fm|s?tr|sp) ?-?\d)/i, '')
+      .replace(/^socket:? /i, '')
+      .trim();
+    if (text === '') continue;
+    kind = /^(?:FC)?(LGA|AM|FM)(?=[ -]?\d)/i.exec(text)?.[1]?.toUpperCase() ?? kind;
+    const full = /^\d{3,4}x?(?:-\d)?$/i.test(text) ? `${kind || 'LGA'}${text}` : text;
+    const word = wordOf(SOCKET_WORDS, full) ?? classOf(full);
+    if (word === undefined) return nothing;
+    names.push(word);
+  }
+  return names.length > 0 ? plain({ path, value: [...new Set(names)] }) : nothing;
+};
+/** Classes that a list names in one word. */
+const classOf = (text: string): string | undefined => {
+  const found = /^LGA ?-?(115x|20xx)$/i.exec(text)?.[1];
+  return found === undefined ? undefined : `LGA${found.toLowerCase()}`;
+};
+
+const fanCount: Taker = (value, place) => counted(value, place);
+
+export const coolerTakers: Readonly<Record<string, Taker>> = {
+  ...anyTakers,
+  sockets,
+  height: coolerHeight,
+  ...under('fans', { ...fanTakers, count: fanCount }),
+  ...under('radiator', radiatorTakers),
+  'pump.pins': fanTakers.pins!,
+};
+
+const module: Taker = (value, { path, whole, label }) => {
+  const own = kitIn(value);
+  const all = kitIn(whole);
+  if (/kit|gesamt|total/i.test(label) && own.eachGb === undefined) return kitShare(path, own.wholeGb, all.modules);
+  if (own.eachGb !== undefined) {
+    const agrees = own.wholeGb === undefined || own.wholeGb === own.eachGb * (own.modules ?? 1);
+    return agrees ? plain({ path, value: `${own.eachGb} GB` }) : nothing;
+  }
+  if (own.wholeGb === undefined) return nothing;
+  if (all.eachGb !== undefined && (own.wholeGb === all.eachGb || own.wholeGb === all.eachGb * (all.modules ?? 1)))
+    return plain({ path, value: `${all.eachGb} GB` });
+  if (/module|modul/i.test(label) || all.modules === undefined || all.modules === 1)
+    return plain({ path, value: `${own.wholeGb} GB` });
+  return doubtful({ path, value: `${own.wholeGb} GB` });
+};
+
+function kitShare(path: readonly string[], wholeGb: number | undefined, modules: number | undefined) {
+  const each = wholeGb !== undefined && modules !== undefined ? wholeGb / modules : Number.NaN;
+  return Number.isInteger(each) ? plain({ path, value: `${each} GB` }) : nothing;
+}
+
+const modules: Taker = (value, { path, label }) => {
+  const { modules: found } = kitIn(value);
+  if (found !== undefined) return plain({ path, value: String(found) });
+  const bare = /modul|quantity|anzahl|kit/i.test(label) ? /^([1-8]) ?x?(?: ?pcs)?$/.exec(value.trim())?.[1] : undefined;
+  return orNothing(path, bare);
+};
+
+const oneRate: Taker = (value, { path, whole }) => {
+  const rates = ratesIn(value, whole);
+  return rates?.length === 1 ? plain({ path, value: `${rates[0]} MT/s` }) : nothing;
+};
+
+/** 133.35 mm, or 69.6 mm, long; the lower of the rest is its thickness. Source: JEDEC MO-309, MO-310. */
+const moduleHeight: Taker = sized(/height|höhe/i, (measures) => {
+  const named = onAxis(measures, 'H');
+  const rest = leftOver({ ...measures, mm: measures.mm.toSorted((a, b) => b - a).slice(0, 2) }, [133.35], 1);
+  return rest !== undefined && rest >= 18 && (named === undefined || named === rest) ? rest : undefined;
+});
+
+const type: Taker = (value, { path }) => {
+  const found = typesIn(value);
+  return found.length === 1 ? plain({ path, value: found[0]! }) : nothing;
+};
+const voltage: Taker = (value, place) => {
+  const only = onlyOne(value.replace(',', '.'), /(?<![\d.])(\d\.\d{1,3}) ?V\b/gi);
+  return only === undefined ? takeQuantity(value, place) : plain({ path: place.path, value: `${Number(only)} V` });
+};
+
+export const memoryTakers: Readonly<Record<string, Taker>> = {
+  ...anyTakers,
+  type,
+  shape: (value, { path }) => orNothing(path, shapeIn(value)),
+  class: (value, { path }) => orNothing(path, classIn(value)),
+  ecc,
+  capacity: module,
+  'modules-in-kit': modules,
+  ranks: (value, { path }) => orNothing(path, ranksIn(value)),
+  'standard-speed': oneRate,
+  'rated-speed': oneRate,
+  voltage,
+  height: moduleHeight,
+};

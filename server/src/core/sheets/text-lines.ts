@@ -1,0 +1,224 @@
+// The rows of a plain text: a table’s pasted columns, `label: value`, a label with its value on the next line.
+import { isBlank, plainLine, trimEnds } from './clean';
+import { sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
+
+interface RawLine {
+  readonly cells: readonly string[];
+  /** Whether the cells were told apart by columns, and not by a colon. */
+  readonly hasColumns: boolean;
+  readonly indent: number;
+  readonly line: number;
+  readonly text: string;
+  /** The line with its bullet, if it has one. */
+  readonly start: string;
+}
+
+/** A line as it stands: its cells by tabs, bars, leaders or wide blanks, else by the first colon or equals sign. */
+function rawLine(text: string, line: number): RawLine {
+  const indent = text.length - text.trimStart().length;
+  const body = text
+    .trim()
+    .replace(/^[•▪●◦‣·○■□➤►✓✔*+-]\s+/, '')
+    .trim();
+  const columns = columnsOf(body);
+  const cells = columns.length > 1 ? splitHead(columns) : pairOf(body);
+  return {
+    cells: cells.map(plainLine),
+    hasColumns: columns.length > 1,
+    indent,
+    line,
+    text: plainLine(body),
+    start: text.trim().slice(0, 300),
+  };
+}
+
+function columnsOf(body: string): string[] {
+  if (body.includes('\t')) return trimmedEnds(body.split('\t'));
+  if (/^\|.*\|$/.test(body) || /\S \| \S/.test(body)) return barred(body);
+  if (/\.{4}|(?: \.){3}|…{2}/.test(body)) return body.split(/\s?(?:\.{4,}|(?: \.){3,}|…{2,})\s?/).filter(Boolean);
+  return body.split(/ {2,}/);
+}
+
+function barred(body: string): string[] {
+  if (/^[|+\-=:\s]+$/.test(body)) return [];
+  return trimmedEnds(body.replace(/^\|/, '').replace(/\|$/, '').split('|'));
+}
+
+/** A first cell that is empty carries a value on for the label above; empty ones at the end say nothing. */
+function trimmedEnds(cells: readonly string[]): string[] {
+  const last = cells.findLastIndex((cell) => cell.trim() !== '');
+  return cells.slice(0, Math.min(last + 1, sheetLimits.cells)).map((cell) => cell.trim());
+}
+
+/** `Label: value | other value`: the colon of the first column parts it too. */
+function splitHead(columns: readonly string[]): string[] {
+  const [first = '', ...rest] = columns;
+  if (first.endsWith(':')) return [first.slice(0, -1), ...rest];
+  const [label, value] = pairOf(first);
+  return value === undefined ? [first, ...rest] : [label!, value, ...rest];
+}
+
+/** At the first colon before a blank or at the end, or at ` = `, ` – `: a label is short, and no sentence. */
+function pairOf(body: string): string[] {
+  const at = [...body.matchAll(/ ?[:：](?=\s|$)| = | [–—] /g)][0];
+  if (!at || at.index === 0 || at.index > 70) return [body];
+  return [body.slice(0, at.index), body.slice(at.index + at[0].length).trim()];
+}
+
+/** Reads the lines of a text. */
+export function textSheet(text: string, isLabel: IsLabel): Sheet {
+  const lines = text
+    .slice(0, sheetLimits.characters)
+    .split(/\r\n?|\n|\f/)
+    .map((line, index) => rawLine(line, index + 1));
+  return new Assembly(lines.slice(0, sheetLimits.rows), isLabel).run();
+}
+
+/** Lines of other ways of reading, such as the paragraphs of a page. */
+export function linesSheet(lines: readonly LooseLine[], isLabel: IsLabel): Sheet {
+  return new Assembly(
+    lines.map(({ text, line }) => rawLine(text, line)),
+    isLabel,
+  ).run();
+}
+
+class Assembly {
+  private readonly rows: SheetRow[] = [];
+  private readonly loose: LooseLine[] = [];
+  private heading = '';
+  /** The indentation of a heading that ends with a colon: it ends where lines stand as far out. */
+  private headingIndent = -1;
+  private table = 0;
+  private title: string | undefined;
+
+  constructor(
+    private readonly lines: readonly RawLine[],
+    private readonly isLabel: IsLabel,
+  ) {}
+
+  run(): Sheet {
+    for (let at = 0; at < this.lines.length; at++) at += this.take(at);
+    return {
+      ...(this.title === undefined ? {} : { title: this.title }),
+      rows: this.rows,
+      loose: this.loose,
+      notes: notesOf(this.lines),
+    };
+  }
+
+  /** Takes the line at an index; gives how many lines behind it were taken with it. */
+  private take(at: number): number {
+    const raw = this.lines[at]!;
+    const [label = '', ...cells] = raw.cells;
+    if (raw.text === '') {
+      this.table++;
+      if (this.headingIndent >= 0) this.endHeading();
+      return 0;
+    }
+    if (this.headingIndent >= 0 && raw.indent < this.headingIndent) this.endHeading();
+    if (raw.hasColumns && label === '') {
+      this.carryOn(raw);
+      return 0;
+    }
+    if (cells.length > 0 && cells.some((cell) => cell !== '')) {
+      this.push(label, cells, raw.line);
+      return 0;
+    }
+    return this.alone(label, at, cells.length > 0);
+  }
+
+  private endHeading(): void {
+    this.heading = '';
+    this.headingIndent = -1;
+  }
+
+  private push(label: string, cells: readonly string[], line: number, isLoose = false): void {
+    const row = { label, heading: this.heading, cells, line, table: this.table, ...(isLoose ? { isLoose } : {}) };
+    this.rows.push(row);
+  }
+
+  /** A value without a label belongs to the label above. */
+  private carryOn(raw: RawLine): void {
+    const last = this.rows.at(-1);
+    const cells = raw.cells.slice(1);
+    if (!last || last.table !== this.table || cells.length !== last.cells.length) return this.tell(raw);
+    this.rows[this.rows.length - 1] = {
+      ...last,
+      cells: last.cells.map((cell, index) => (cells[index] === '' ? cell : `${cell}, ${cells[index]}`)),
+    };
+  }
+
+  /** A line of one piece: the label of the line below, a heading, a label and a value with one blank, or prose. */
+  private alone(text: string, at: number, hasColon: boolean): number {
+    const raw = this.lines[at]!;
+    const next = this.lines[at + 1];
+    if (this.isLabel(text) && next && this.isValue(next)) {
+      if (next.indent > raw.indent) this.heading = bareHeading(text);
+      this.push(text, [next.text], raw.line);
+      return 1;
+    }
+    const known = this.knownStart(text);
+    if (hasColon || this.isHeading(text, next)) {
+      if (known) this.push(known[0], [known[1]], raw.line, true);
+      this.heading = bareHeading(text);
+      this.headingIndent = hasColon && next && next.indent > raw.indent ? next.indent : hasColon ? 0 : -1;
+      if (this.title === undefined && this.rows.length === 0 && !hasColon) this.title = text;
+      return 0;
+    }
+    if (known) this.push(known[0], [known[1]], raw.line, true);
+    else this.tell(raw);
+    return 0;
+  }
+
+  private tell(raw: RawLine): void {
+    if (this.title === undefined && this.rows.length === 0 && raw.text.length <= 100) this.title = raw.text;
+    if (this.heading !== '' && this.isLabel(this.heading)) this.pushUnder(raw);
+    else this.loose.push({ text: raw.text, line: raw.line });
+  }
+
+  /** A line below a heading that is itself a label says more of it. */
+  private pushUnder({ text, line }: RawLine): void {
+    this.rows.push({ label: this.heading, heading: '', cells: [text], line, table: this.table, isLoose: true });
+  }
+
+  private isValue({ cells, text, hasColumns }: RawLine): boolean {
+    return (
+      text !== '' && !hasColumns && cells.length === 1 && (!this.isLabel(text) || /\d/.test(text)) && text.length <= 160
+    );
+  }
+
+  /** Short, no sentence, no figures, and something stands below it. */
+  private isHeading(text: string, next: RawLine | undefined): boolean {
+    const bare = bareHeading(text);
+    const isShort = bare !== '' && bare.length <= 50 && bare.split(' ').length <= 6;
+    return (
+      isShort &&
+      !/[.!?;]$|\d/.test(bare) &&
+      next !== undefined &&
+      (next.text === '' || next.cells.length > 1 || this.isLabel(next.text) || /\d/.test(next.text))
+    );
+  }
+
+  /** The longest known label that a line begins with, and the rest of the line. */
+  private knownStart(text: string): [string, string] | undefined {
+    const words = text.split(' ');
+    for (let count = Math.min(words.length - 1, 6); count > 0; count--) {
+      const label = words.slice(0, count).join(' ');
+      const rest = words.slice(count).join(' ');
+      if (this.isLabel(label) && !isBlank(rest)) return [label, rest];
+    }
+    return undefined;
+  }
+}
+
+/** `* Actual speeds vary`, `1) with an optional bracket`. */
+function notesOf(lines: readonly RawLine[]): Map<string, string> {
+  const notes = new Map<string, string>();
+  for (const { start } of lines) {
+    const [, mark, said] = /^(\*{1,3}|[†‡§¹²³⁴⁵]|\[\d\]|\d\))\s?(\S.{3,})$/.exec(start) ?? [];
+    if (mark && said) notes.set(mark, `${notes.get(mark) ?? ''} ${said}`.trim());
+  }
+  return notes;
+}
+
+const bareHeading = (text: string): string => trimEnds(text, '#=-*_: []').trim();
