@@ -72,7 +72,7 @@ describe('fettle guide', () => {
     for (const name of builds) {
       const draft = await drafted(name, texts);
       expect(draft).toContain('<!-- fettle: step ');
-      const { out } = await fettle({ ...texts, 'draft.md': draft }, 'check', '--format', 'json', 'draft.md');
+      const { out } = await fettle({ ...texts, 'draft.md': draft }, 'check', '--alone', '--format', 'json', 'draft.md');
       const { files: judged } = JSON.parse(out) as { files: { findings: { id: string; grade: string }[] }[] };
       const found = judged.flatMap(({ findings }) => findings).filter(({ grade }) => grade !== 'unknown');
       expect(found, name).toEqual([]);

@@ -30,8 +30,8 @@ describe('a part file named alone', () => {
     expect(await checked(tower)).toEqual({ files: ['escaped.pcbuild.yaml', tower, 'tall.pcbuild.yaml'], status: 1 });
     const { out } = await fettle(files, 'check', tower);
     expect(out).toContain('cooler-too-tall');
-    expect(out).toContain('2 files rest on what was named, and are checked with it; --alone leaves them out.');
-    expect((await fettle(files, 'check', '.')).out).not.toContain('rest on');
+    expect(out).toContain('2 files go with what was named, and are checked with it; --alone leaves them out.');
+    expect((await fettle(files, 'check', '.')).out).not.toContain('what was named');
   });
 
   it('is checked without them on request', async () => {
@@ -101,4 +101,19 @@ describe('a build named alone', () => {
     };
     expect(await named(loose, 'a/memory.pcbuild.yaml')).toEqual(['a/memory.md', 'a/memory.pcbuild.yaml']);
   });
+});
+
+it('a guide named alone is checked with its build, and one whose build is not there by itself', async () => {
+  const guided = {
+    ...files,
+    'guide.md': '---\nbuild: tall.pcbuild.yaml\n---\nText.\n',
+    'lost.md': '---\nbuild: x.pcbuild.yaml\n---\n',
+  };
+  const named = async (...words: string[]): Promise<unknown> => {
+    const { out, status } = await fettle(guided, 'check', '--format', 'json', ...words);
+    return [(JSON.parse(out) as { files: { file: string }[] }).files.map(({ file }) => file), status];
+  };
+  expect(await named('guide.md')).toEqual([['guide.md', 'tall.pcbuild.yaml'], 1]);
+  expect(await named('--alone', 'guide.md')).toEqual([['guide.md'], 0]);
+  expect(((await named('lost.md')) as [string[]])[0]).toEqual(['lost.md']);
 });

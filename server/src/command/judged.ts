@@ -102,7 +102,7 @@ export class Judging {
     return loaded && file.restsOn?.every(({ path }) => !loaded.reads.get(path)) ? undefined : loaded;
   }
 
-  private async *loaded(file: LoadedFile, { named, restsOn }: Ours): AsyncGenerator<CheckRun> {
+  private async *loaded(file: LoadedFile, { named, restsOn, along }: Ours): AsyncGenerator<CheckRun> {
     const { place, doc, build, judgement } = file;
     for (const { name, trouble } of file.troubles) this.tell({ root: place.root, name }, trouble);
     if (file.guide) return void (yield* this.guide(file, restsOn !== undefined));
@@ -113,7 +113,7 @@ export class Judging {
         judgement,
         ...(build ? { build, settings: build.house } : {}),
         ...(title ? { title } : {}),
-        ...(restsOn ? { along: true } : {}),
+        ...(restsOn || along ? { along: true } : {}),
       },
       place.root,
       file,

@@ -43,8 +43,8 @@ function hintsOf(tally: Tally, { language, from, accepted }: FormatOptions, notR
   const { accepted: weighed, notMended, cut, known, recorded, cleared, along } = tally;
   hint(
     along,
-    () => language.word('1 file rests on what was named, and is checked with it; --alone leaves it out.'),
-    () => language.words`${along} files rest on what was named, and are checked with it; --alone leaves them out.`,
+    () => language.word('1 file goes with what was named, and is checked with it; --alone leaves it out.'),
+    () => language.words`${along} files go with what was named, and are checked with it; --alone leaves them out.`,
   );
   hint(
     notRead,

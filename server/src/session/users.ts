@@ -1,7 +1,9 @@
 // The builds and guides that rest on files which someone named: a part file or settings are judged by what they make of
-// the builds that use them, and a build comes with the guides that name it.
+// the builds that use them, a build comes with the guides that name it, and a guide with its build.
+import { tiesOf } from '../core/guide/ties';
+import { kindOfFile } from '../core/parts/doc';
 import { partNameAt } from '../core/parts/part-name';
-import { isTrouble, within, type Host } from '../host/host';
+import { isTrouble, nameFrom, within, type Host } from '../host/host';
 import { partsFolders, type Loader } from './loader';
 import { fileRef } from './texts';
 import { walk, type Ours, type RestsOn, type Walked } from './walk';
@@ -31,8 +33,22 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
       if (own.length > 0 && file.root === of.root && !files.has(path)) files.set(path, { ...file, restsOn: own });
     }
   }
+  for (const guide of walked.files) {
+    const build = guide.named && guide.kind === 'guide' ? await buildOf(host, loader, guide) : undefined;
+    const path = build && host.pathIn(build.root, build.name);
+    if (path !== undefined && !files.has(path)) files.set(path, build!);
+  }
   const shown = (file: Ours): string => host.shown(file.root, file.name);
   return { files: [...files.values()].sort((a, b) => (shown(a) < shown(b) ? -1 : 1)), troubles };
+}
+
+/** The build that a guide is about, where it is there. */
+async function buildOf(host: Host, loader: Loader, { root, name }: Ours): Promise<Ours | undefined> {
+  const doc = await loader.texts.read(fileRef(host, root, name));
+  const path = doc && !isTrouble(doc) ? nameFrom(name, tiesOf(doc).build?.path ?? '') : undefined;
+  if (path === undefined || kindOfFile(path) !== 'build') return undefined;
+  const build = await loader.texts.read(fileRef(host, root, path));
+  return build ? { root, name: path, kind: 'build', named: false, along: true } : undefined;
 }
 
 /** How others come to rest on a file: on settings and records all do, on a part or a build those that name it. */

@@ -12,6 +12,8 @@ export interface Ours {
   readonly kind: DocKind;
   /** Whether the file itself was named, not a folder above it. */
   readonly named: boolean;
+  /** A build that nobody named, and that a named guide is about. */
+  readonly along?: true;
   /** A build or a guide that is of interest only if it rests on one of these. */
   readonly restsOn?: readonly RestsOn[];
 }
