@@ -66,6 +66,8 @@ it('finds each difference of a survey desk, at its line', () => {
     '27 shortfall built-drive-used',
     '27 shortfall built-link-slower',
     '32 shortfall built-link-slower',
+    '43 shortfall built-link-slower',
+    '45 shortfall built-memory-slower',
     '47 shortfall built-display-mode',
     '3 note built-part-unlisted',
     '39 note built-display-mode',

@@ -26,8 +26,11 @@ export function reportsAs(placed: Placed, ...reported: readonly Fact<string>[]):
   const own = identifiers(placed).flatMap(({ value }) => value ?? []);
   const told = reported.flatMap(({ value }) => value ?? []);
   const model = placed.part.model.value;
+  const [ids, numbers] = [own.filter(isPciId), told.filter(isPciId)];
+  // PCI numbers beat names: databases of names are older than the devices.
+  if (ids.length > 0 && numbers.length > 0)
+    return numbers.some((id) => ids.some((one) => sameReported(id, one))) ? 'same' : 'other';
   if (told.some((text) => own.some((one) => sameReported(text, one, maker)))) return 'same';
-  // PCI numbers beat names.
   const compared = told.filter((text) => own.some((one) => formOf(one) === formOf(text)));
   if (compared.length > 0) return 'other';
   if (model === undefined) return 'open';

@@ -131,15 +131,15 @@ export const memoryBandwidth = memo((build: Build): Figure | undefined => {
       unknown('data-rate', 'memory bandwidth', [missing(low.part.type, `width of the channels of ${low.label}`)]),
       low.part.type,
     );
-  return derive(
-    'memory bandwidth',
-    'data-rate',
-    [channelsUsed(build), speed],
-    'channels × 8 B × memory speed',
-    bandwidth,
-    { unit: 'GB/s', source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel' },
-  );
+  return bandwidthAt(build, speed);
 });
+
+/** What the channels in use carry at a speed. */
+export const bandwidthAt = (build: Build, speed: Figure): Figure =>
+  derive('memory bandwidth', 'data-rate', [channelsUsed(build), speed], 'channels × 8 B × memory speed', bandwidth, {
+    unit: 'GB/s',
+    source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel',
+  });
 /** Ends that are open stay open. */
 function bandwidth(channels: number, transfersPerSecond: number): number {
   if (!(channels >= 1) || !(transfersPerSecond > 0)) return 0;

@@ -9,19 +9,22 @@ import {
   eccOf,
   modulesOf,
   processorSaid,
+  sizeOf,
   slotRows,
   structuresOf,
   type Structure,
 } from './dmidecode';
 import { displaysOf } from './displays';
-import { drivePaths, drivesOf } from './drives';
+import { drivePaths, drivesOf, lineAt } from './drives';
 import { deviceTold, linkTold, outsideDevices, placeTold, uplinkTold, type Pci } from './pci-devices';
 import { disksOf, modelName, sensed } from './json-outputs';
 import { devicesOf } from './lspci';
 import { outputOf, type Output, type Tool } from './outputs';
 import { PciTree } from './pci-tree';
+import type { Reading } from './reading';
 import { jsonOf, type Printed, printedAt } from './said';
 import { readSmart } from './smart';
+import { readSpd, type SpdModule } from './spd';
 
 /** A machine, and the outputs that no reader knows. */
 export interface Distilled {
@@ -63,7 +66,7 @@ class Distillery {
           reports: this.docs('lscpu').flatMap((doc) => modelName(doc) ?? [])[0] ?? processorSaid(structures),
         },
         'memory-ecc': eccOf(structures),
-        memory: structures.length > 0 ? modulesOf(structures) : undefined,
+        memory: structures.length > 0 ? modulesOf(structures) : this.modulesBySpd(),
         devices: pci && outsideDevices(pci).map((device) => deviceTold(pci, device)),
         drives: this.drives(pci),
         uplink: pci && uplinkTold(pci),
@@ -72,6 +75,13 @@ class Distillery {
       },
       windows,
     );
+  }
+
+  /** Without the firmware’s tables the modules’ own data tell what they are, and not where they sit or how they run. */
+  private modulesBySpd(): readonly Told[] | undefined {
+    const docs = this.docs('decode-dimms');
+    const modules = docs.flatMap((doc) => readSpd(doc.text).flatMap((one) => (one.sound ? [spdTold(doc, one)] : [])));
+    return modules.length > 0 ? modules : undefined;
   }
 
   private pci(structures: readonly Structure[]): Pci | undefined {
@@ -116,6 +126,22 @@ class Distillery {
     }
     return [...seen.values()].sort((a, b) => (a.text < b.text ? -1 : 1));
   }
+}
+
+function spdTold(doc: Doc, { partNumber, capacityMB, standardMTs }: SpdModule): Told {
+  const said = <T>(
+    read: Reading<T> | undefined,
+    what: string,
+    put: (value: T) => string | undefined,
+  ): Said | undefined => {
+    const text = read && put(read.value);
+    return read && text !== undefined ? { text, what, ...lineAt(doc, read.line) } : undefined;
+  };
+  return {
+    reports: said(partNumber, 'decode-dimms, Part Number', (text) => text),
+    capacity: said(capacityMB, 'decode-dimms, Size', (size) => sizeOf(`${size} MB`)),
+    standard: said(standardMTs, 'decode-dimms, Maximum module speed', (rate) => `${rate} MT/s`),
+  };
 }
 
 function witnessOf(tool: Tool | CimClass, underLoad: boolean): string {

@@ -42,6 +42,22 @@ export function devicesOf(doc: Doc): readonly Device[] {
 
 type Draft = { -readonly [K in keyof Device]: Device[K] };
 
+/** Without `-nn` a class stands in words alone. Source: the PCI ID Repository’s names of classes. */
+const CLASS_WORDS: readonly (readonly [string, string])[] = [
+  ['VGA compatible controller', '0300'],
+  ['3D controller', '0302'],
+  ['Display controller', '0380'],
+  ['Non-Volatile memory controller', '0108'],
+  ['SATA controller', '0106'],
+  ['PCI bridge', '0604'],
+  ['Host bridge', '0600'],
+  ['ISA bridge', '0601'],
+  ['SMBus', '0c05'],
+];
+
+const classByWords = (rest: string): string | undefined =>
+  CLASS_WORDS.find(([words]) => rest.startsWith(`${words}:`))?.[1];
+
 const plainAddress = (address: string): string => address.toLowerCase().replace(/^0000:/, '');
 
 /** The domain and bus that an address lies on. */
@@ -50,7 +66,7 @@ export const busOf = (address: string): string => address.slice(0, address.lastI
 function headOf(doc: Doc, address: string, rest: string, start: number): Draft {
   const at = { text: plainAddress(address), doc, span: { start, end: start + address.length } };
   // The last number in brackets before a revision is the device’s own; the first is its class.
-  const classCode = /^[^[\]:]*\[([0-9a-f]{4})\]:/i.exec(rest)?.[1]?.toLowerCase();
+  const classCode = /^[^[\]:]*\[([0-9a-f]{4})\]:/i.exec(rest)?.[1]?.toLowerCase() ?? classByWords(rest);
   const numbers = [...rest.matchAll(/\[([0-9a-f]{4}:[0-9a-f]{4})\]/gi)].at(-1);
   const offset = start + address.length + 1;
   return {

@@ -56,7 +56,9 @@ export function placeTold({ tree, rows }: Pci, device: Device): Told {
 /** A table left over from another board names addresses that are none of this machine’s. */
 function isBelieved(rows: readonly SlotRow[], tree: PciTree): boolean {
   const used = rows.filter(({ inUse }) => inUse);
-  const known = used.filter(({ address }) => tree.devices.some((device) => device.address === address));
+  const isOf = (address: string): boolean =>
+    tree.devices.some((one) => one.address === address && (one.secondary !== undefined || tree.parentOf(one)));
+  const known = used.filter(({ address }) => isOf(address));
   return used.length > 0 && known.length * 2 > used.length;
 }
 

@@ -1,7 +1,7 @@
 // The links that drives and cards of a finished machine run, against what their figures say they reach.
 import type { Build } from '../../build/build';
 import { cardPairs, drivePairs } from '../../figures/built-pairs';
-import { copyWith, known, least, readCount, writtenAt, type Figure } from '../../figures/figure';
+import { copyWith, figure, known, least, readCount, writtenAt, type Figure } from '../../figures/figure';
 import { linkRows, type Lanes } from '../../figures/link-rows';
 import { sentence } from '../../figures/sentence';
 import type { Seated } from '../../figures/slots';
@@ -12,7 +12,7 @@ import type { Fact } from '../../parts/fact';
 import { linkRateBytesPerSecond, type Link } from '../../trade/links';
 import { isGraphicsClass } from '../../trade/reported';
 import { check } from '../check';
-import { at, outcome, type Reporter } from '../kit';
+import { at, atFact, outcome, type Reporter } from '../kit';
 import { notShown, undecided } from './built-kit';
 
 export default check({
@@ -49,6 +49,7 @@ parts:
 
 function judge(build: Build, placed: Seated, thing: BuiltDevice | BuiltDrive, report: Reporter): void {
   const { link } = thing;
+  if (placed.role === 'drives' && link.value) promised(build, placed as Drive, link, report);
   const isSata = placed.role === 'drives' && (thing as BuiltDrive).bus.value === 'SATA';
   if (isSata) return sata(build, placed as Drive, thing as BuiltDrive, report);
   if (placed.role === 'drives' && (thing as BuiltDrive).bus.value !== 'NVMe') return;
@@ -74,6 +75,28 @@ function judge(build: Build, placed: Seated, thing: BuiltDevice | BuiltDrive, re
       }),
     );
   report(outcome(at(placed), given(all(wide, fast), thing.able), { broken }));
+}
+
+/** The rate that is promised of a drive, against what its link carries at most. */
+function promised(build: Build, drive: Drive, link: Fact<Link>, report: Reporter): void {
+  const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
+  const rate = link.value && linkRateBytesPerSecond(link.value);
+  // A plan that falls short of its promise by itself is found without a machine.
+  if (!promise || rate === undefined || driveLinkRate(build, drive).hi <= rate) return;
+  for (const way of ['read', 'write'] as const) {
+    if (!promise[way].value) continue;
+    const carries = copyWith(
+      known(rate, 'data-rate', `link that ${drive.label} runs`, { unit: 'GB/s', source: 'line rate × coding ÷ 8' }),
+      { from: writtenAt(link) },
+    );
+    const wants = figure(promise[way], `${way} rate promised`);
+    report(
+      outcome(atFact(promise[way]), atLeast(carries, wants), {
+        broken: () =>
+          sentence`${drive.label} is to ${way} at ${wants}; the link that it runs, ${link}, carries ${carries}.`,
+      }),
+    );
+  }
 }
 
 /** What the build reaches; where that is not known in full, what both ends could run together bounds it. */

@@ -2,13 +2,13 @@
 import type { Build } from '../../build/build';
 import { builtModules, slowest } from '../../figures/built-memory';
 import { figure, type Figure } from '../../figures/figure';
-import { isSet, memorySpeed, ratedSpeed } from '../../figures/memory-speed';
+import { bandwidthAt, isSet, memorySpeed, ratedSpeed } from '../../figures/memory-speed';
 import { sentence } from '../../figures/sentence';
 import { atLeast, sure, type Truth } from '../../figures/truth';
 import { ROUNDED_MTS } from '../../trade/reported';
 import { toBase } from '../../quantity';
 import { check } from '../check';
-import { aspectOf, at, atKey, outcome, type Reporter } from '../kit';
+import { aspectOf, at, atKey, change, outcome, type Reporter } from '../kit';
 import { notShown } from './built-kit';
 
 export default check({
@@ -45,7 +45,12 @@ parts:
       sentence`The memory runs at ${running}; ${planned} is planned. ${isSet(kit) ? profile : settings}`;
     if (module.running.value === undefined)
       return report(notShown(target, module.running, 'the rate that the memory runs at', { broken }));
-    report(outcome(target, reaches(running, planned), { broken }));
+    report(
+      outcome(target, reaches(running, planned), {
+        broken,
+        fixes: () => [change(kit.at.speed, module.running.text, `Write ${module.running.text}, which it runs at`)],
+      }),
+    );
     if (speed.node) {
       const promised = figure(speed, 'memory speed promised');
       report(
@@ -54,9 +59,24 @@ parts:
         }),
       );
     }
+    // A plan that falls short of its promise by itself is found without a machine.
+    if (running.hi < planned.hi) bandwidth(build, running, report);
     unused(build, running, report);
   },
 });
+
+/** What the channels carry at the rate that runs, against what is promised. */
+function bandwidth(build: Build, running: Figure, report: Reporter): void {
+  const promise = build.file.expect.memory.bandwidth;
+  if (!promise.node || build.parts.memory.some(({ part }) => part.type.value?.startsWith('LPDDR'))) return;
+  const carried = bandwidthAt(build, running);
+  const promised = figure(promise, 'memory bandwidth promised');
+  report(
+    outcome(atKey(build, promise), atLeast(carried, promised), {
+      broken: () => sentence`At ${running} the memory carries ${carried}; ${promised} is promised.`,
+    }),
+  );
+}
 
 const profile = sentence`Switch its profile on, and read again.`;
 const settings = sentence`Look at the firmware’s settings of the memory.`;

@@ -16,7 +16,10 @@ export default check({
   what: 'The build lists each drive, display, module and card in a slot that the machine finds.',
   why: 'What nobody listed was counted in no sum of power, lanes or cost, and may be somebody else’s.',
   source: 'common practice',
-  limits: ['Devices of the processor and the board are none; one counts as a card where it sits in a slot.'],
+  limits: [
+    'Devices of the processor and the board are none; one counts as a card where it sits in a slot.',
+    'A drive on USB may be what the machine was read from, and is left out.',
+  ],
   examples: [
     {
       faulty: `
@@ -54,8 +57,10 @@ interface Stranger {
 }
 
 function* strangers(build: Build): Iterable<Stranger> {
+  // A drive on USB may be what the machine was read from.
   for (const drive of drivePairs(build).left)
-    yield { what: 'drive', fact: stated(drive.reports, drive.capacity), said: described(drive) };
+    if (drive.bus.value !== 'USB')
+      yield { what: 'drive', fact: stated(drive.reports, drive.capacity), said: described(drive) };
   for (const card of cardPairs(build).left) {
     const slot = slotBuilt(build, card);
     const where = slot?.by ?? (card.at.node ? card.at : undefined);
