@@ -1,6 +1,7 @@
 // The command as a process: bundled as it is shipped, run over real files, judged by its exit status and what it
 // leaves behind.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -88,5 +89,41 @@ describe('the process', () => {
       timeout: 30_000,
     });
     expect([status, stderr]).toEqual([0, '']);
+  });
+});
+
+describe('a run that lasts', () => {
+  it.skipIf(process.platform === 'win32')(
+    'watches until it is interrupted, and ends with the status of the files as they stand then',
+    async () => {
+      const folder = mkdtempSync(join(top, 'watched-'));
+      const file = join(folder, 'desk.pcbuild.yaml');
+      const desk = (height: number): string =>
+        `format: 1\nbuild: A\nparts:\n  cooler: { height: ${height} mm }\n  case: { cooler-height: 155 mm }\n`;
+      writeFileSync(file, desk(150));
+      const watching = spawn(process.execPath, [command, 'check', '--watch'], { cwd: folder });
+      let [out, err] = ['', ''];
+      watching.stderr.setEncoding('utf8').on('data', (text: string) => (err += text));
+      watching.stdout.setEncoding('utf8').on('data', (text: string) => {
+        const before = out;
+        out += text;
+        if (!before.includes('1 build:') && out.includes('1 build:')) writeFileSync(file, desk(158));
+        if (out.lastIndexOf('1 build:') > out.indexOf('cooler-too-tall') && out.includes('cooler-too-tall'))
+          watching.kill('SIGINT');
+      });
+      const [status, signal] = (await once(watching, 'exit')) as [number | null, string | null];
+      expect({ status, signal, err }).toEqual({ status: 1, signal: null, err: '' });
+      expect(out).toContain('changed: desk.pcbuild.yaml\n');
+    },
+  );
+
+  it('reads standard input to its end', () => {
+    const { status, stdout } = spawnSync(process.execPath, [command, 'check', '--stdin', '--as', 'new.pcbuild.yaml'], {
+      cwd: top,
+      encoding: 'utf8',
+      input: 'format: 1\nbuild: N\nparts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n',
+    });
+    expect(status).toBe(1);
+    expect(stdout).toContain('new.pcbuild.yaml:4');
   });
 });

@@ -3,7 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fixAllKind } from '../../server/src/features/code-actions';
-import { fixAllEdits } from '../../server/src/features/fix-all';
+import { parse } from 'yaml';
+import { leftBecause } from '../../server/src/core/judge/unseen';
+import { fixAllEdits, type Takes } from '../../server/src/features/fix-all';
 import { applyEdits, editsOverlap, type Edit } from '../../server/src/core/text';
 import { applyInTurn, doubtful, isInside, strayChanges, worseOnes } from './support/hold-fix';
 import { judge, partName } from './support/judged';
@@ -99,3 +101,55 @@ describe('fixing everything', () => {
     }
   });
 });
+
+describe('mending with nobody looking', () => {
+  /** Values in their order, as another parser reads them, and what is settled. */
+  const read = (text: string): { values: unknown[]; settled: unknown } => {
+    const file = parse(text) as { expect?: unknown; accept?: unknown; parts?: Record<string, unknown> } | null;
+    const values: unknown[] = [];
+    const waiting: unknown[] = [file];
+    for (let one = waiting.pop(); waiting.length > 0 || one !== undefined; one = waiting.pop())
+      if (typeof one === 'object' && one !== null) waiting.push(...Object.values(one).reverse());
+      else values.push(one);
+    return { values, settled: [file?.expect, file?.accept] };
+  };
+  const isWordForFlag = (value: unknown): boolean => typeof value === 'boolean';
+  let changed = 0;
+
+  it('leaves every value, promise and acceptance as it is written, and has nothing more to do afterwards', () => {
+    const takes: Takes = (doc, finding, fix) => leftBecause(doc, finding, fix.edits) === undefined;
+    fc.assert(
+      fc.property(texts, ({ text, name }) => {
+        const edits = fixAllEdits(judge(text, name), takes);
+        if (edits.length === 0) return;
+        const after = applyEdits(text, edits);
+        const said = `${text}\n-->\n${after}`;
+        expect(strayChanges(text, edits, after), said).toEqual([]);
+        expect(fixAllEdits(judge(after, name), takes), said).toEqual([]);
+        const [was, now] = [tried(() => read(text)), tried(() => read(after))];
+        if (!was || !now) return;
+        changed++;
+        expect(now.settled, said).toEqual(was.settled);
+        const others = now.values.filter((value) => !isWordForFlag(value)).map(plainUnits);
+        const before = was.values.map(plainUnits);
+        for (const value of others) expect(before, said).toContain(value);
+      }),
+      runs(40),
+    );
+    expect(changed).toBeGreaterThan(5);
+  });
+});
+
+/** What only looks like the letters of a unit is written in them. */
+const plainUnits = (value: unknown): string =>
+  String(value)
+    .normalize('NFKC')
+    .replace(/[^\x20-\x7e]/g, '');
+
+const tried = <T>(work: () => T): T | undefined => {
+  try {
+    return work();
+  } catch {
+    return undefined;
+  }
+};

@@ -2,7 +2,7 @@
 // of the files as they stand then.
 import type { Doc } from '../core/parts/doc';
 import { houseName, isTrouble, type Host } from '../host/host';
-import { safe } from '../report/layout';
+import { plural, safe } from '../report/layout';
 import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
 import { Loader } from '../session/loader';
@@ -94,8 +94,10 @@ class WatchRun {
     this.loader.texts.forgetAll();
     const named = await Promise.all(this.paths.map((path) => host.find(path)));
     this.asked = named.flatMap((found) => (isTrouble(found) ? [] : [host.pathIn(found.root, found.name)]));
-    const walked = await walk(host, this.paths);
-    await this.judge(hosts, this.options.alone ? walked : await withUsers(host, this.loader, walked));
+    const below = await walk(host, this.paths);
+    const walked = this.options.alone ? below : await withUsers(host, this.loader, below);
+    this.world.out(`watching ${plural(walked.files.length, 'file', 'files')}.\n\n`);
+    await this.judge(hosts, walked, () => '');
   }
 
   /** Judges what changed and what rests on it; anew from the start where settings came, went or changed. */
@@ -135,7 +137,12 @@ class WatchRun {
     );
   }
 
-  private async judge({ host, plain }: Hosts, { files, troubles }: Walked): Promise<void> {
+  /** @param nothing what is said of a file of which nothing is listed. */
+  private async judge(
+    { host, plain }: Hosts,
+    { files, troubles }: Walked,
+    nothing = (path: string): string => `${safe(path)}: nothing to list.\n\n`,
+  ): Promise<void> {
     const { options, loader, world } = this;
     const judging = judgingOf({ host, loader, files, alone: options.alone }, { ...world, host: plain });
     let root = '';
@@ -149,7 +156,7 @@ class WatchRun {
       const run = options.onlyNew ? { ...found, section: await options.onlyNew.narrowed(found) } : found;
       this.keep(host, run, byPath, judged);
       const text = await judging.guarded(run, async () => print.section(await withFixes(run, mending, look)));
-      world.out(text === '' ? `${safe(host.shown(root, run.section.doc.name))}: nothing to list.\n\n` : (text ?? ''));
+      world.out(text === '' ? nothing(host.shown(root, run.section.doc.name)) : (text ?? ''));
     }
     // What was not read is known again once it is there.
     for (const [path, file] of byPath)
