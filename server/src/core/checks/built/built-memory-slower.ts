@@ -2,7 +2,8 @@
 import type { Build } from '../../build/build';
 import { builtModules, slowest } from '../../figures/built-memory';
 import { figure, type Figure } from '../../figures/figure';
-import { bandwidthAt, isSet, memorySpeed, ratedSpeed } from '../../figures/memory-speed';
+import { bandwidthAt, isSet, memorySpeed, ratedSpeed, setSpeed } from '../../figures/memory-speed';
+import type { Kit } from '../../figures/memory';
 import { sentence } from '../../figures/sentence';
 import { atLeast, sure, type Truth } from '../../figures/truth';
 import { ROUNDED_MTS } from '../../trade/reported';
@@ -36,7 +37,7 @@ parts:
     const kit = memory[0];
     if (!build.machine || !found || !kit) return;
     const module = slowest(found) ?? found[0];
-    const planned = memorySpeed(build);
+    const planned = plannedRate(build, kit);
     if (!module || !planned) return;
     const running = figure(module.running, 'rate that the memory runs at');
     const { speed } = build.file.expect.memory;
@@ -80,6 +81,12 @@ function bandwidth(build: Build, running: Figure, report: Reporter): void {
 
 const profile = sentence`Switch its profile on, and read again.`;
 const settings = sentence`Look at the firmware’s settings of the memory.`;
+
+/** What is reached by the build’s figures; where these lack facts, what the build says that it is set to. */
+function plannedRate(build: Build, kit: Kit): Figure | undefined {
+  const planned = memorySpeed(build);
+  return planned && planned.missing.length > 0 && kit.at.speed.value ? setSpeed(kit) : planned;
+}
 
 /** At least as fast, but for rounding. */
 function reaches(running: Figure, wanted: Figure): Truth {
