@@ -20,6 +20,7 @@ interface Options {
   readonly onlyNew?: string;
   readonly settingsFrom?: string;
   readonly stdin?: true;
+  readonly show?: true;
 }
 
 /** Where the record lies: its workspace’s root, its name below that, and what it says so far. */
@@ -37,9 +38,9 @@ export async function recordingFor(options: Options, on: string, world: World): 
     if (by !== undefined || until !== undefined) throw new Refusal('--by and --until go with --record-known.');
     return undefined;
   }
-  if (options.onlyNew !== undefined || options.settingsFrom !== undefined || options.stdin)
+  if (options.onlyNew !== undefined || options.settingsFrom !== undefined || options.stdin || options.show)
     throw new Refusal(
-      '--record-known records all that stands here: leave out --only-new, --settings-from and --stdin.',
+      '--record-known records all that stands here: leave out --only-new, --settings-from, --stdin and --show.',
     );
   const place = await placeOf(file, world);
   const answering = answeringOf(by, until, on);
