@@ -58,7 +58,9 @@ describe('the npm package', () => {
       'dist/fettle.js',
       'dist/server.js',
       'package.json',
-      ...['build', 'comparison', 'findings', 'house', 'part'].map((name) => `schemas/${name}.schema.json`),
+      ...['asbuilt', 'build', 'comparison', 'findings', 'house', 'known', 'part'].map(
+        (name) => `schemas/${name}.schema.json`,
+      ),
     ]);
   });
 
