@@ -123,3 +123,28 @@ describe('verify --record', () => {
     expect(own).toMatchObject({ status: 0, err: '' });
   });
 });
+
+describe('draft build', () => {
+  it('writes a build that the same machine keeps, and never over a file', async () => {
+    const outputs = Object.fromEntries(Object.entries(outputsOf(desk)).map(([name, text]) => [`out/${name}`, text]));
+    const drafted = await fettle(outputs, 'draft', 'build', 'out', '--as', 'Map room');
+    expect(drafted).toMatchObject({ status: 0, err: '' });
+    const text = drafted.files.get('map-room.pcbuild.yaml')!;
+    expect(text).toContain(
+      '  board: { model: B7 FORGE, identified-by: [B7 FORGE], firmware: B7FORGE 1.20 } # out/dmidecode.txt:20',
+    );
+    for (const secret of [...Object.values(secrets), 'SECRET']) expect(text).not.toContain(secret);
+    const held = await fettle({ ...outputs, 'map-room.pcbuild.yaml': text }, 'verify', 'map-room.pcbuild.yaml', 'out');
+    expect(held.out).not.toMatch(/^ {2}(?:stop|shortfall|note) /m);
+    expect(held.status).toBe(0);
+    const again = await fettle(
+      { ...outputs, 'map-room.pcbuild.yaml': text },
+      'draft',
+      'build',
+      'out',
+      '--as',
+      'Map room',
+    );
+    expect(again).toMatchObject({ status: 2, files: new Map() });
+  });
+});

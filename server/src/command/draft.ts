@@ -10,6 +10,7 @@ import { shortPath } from '../session/run-trouble';
 import type { FileRef } from '../session/texts';
 import { Texts } from '../session/texts';
 import type { Host } from '../host/host';
+import { addDraftBuild } from './draft-build';
 import { Refusal, type Status, type World } from './world';
 
 interface Asked {
@@ -23,8 +24,9 @@ interface Asked {
 export function addDraft(program: Command, world: World, end: (status: Status) => void): void {
   const draft = program
     .command('draft')
-    .summary('draft a part file from data sheets')
+    .summary('draft a part file from data sheets, or a build from a machine')
     .description('Drafts files from what others have written down; what is drafted is to be looked over.');
+  addDraftBuild(draft, world, end);
   draft
     .command('part')
     .summary('draft a part file from data sheets')
