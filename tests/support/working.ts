@@ -7,9 +7,10 @@ import type { Finding } from '../../server/src/core/judge/finding';
 import { workingOf, type Step } from '../../server/src/core/judge/working-steps';
 
 /**
- * Numbers that stand by themselves; those within names, such as DDR5, M2_1 or 16-pin, are no numbers of the sentence.
+ * Numbers that stand by themselves; those within names, such as DDR5, M2_1 or 16-pin, are no numbers of the sentence,
+ * nor are those by which dmidecode names its tables.
  */
-const standing = /(?<![\p{L}\p{N}_/.,:-])[-−+]?\d+(?:\.\d+)?(?![\p{L}\p{N}_/-]|[.,:]\d)/gu;
+const standing = /(?<![\p{L}\p{N}_/.,:-])(?<!dmidecode, type )[-−+]?\d+(?:\.\d+)?(?![\p{L}\p{N}_/-]|[.,:]\d)/gu;
 
 export const numbersIn = (text: string): string[] => text.match(standing) ?? [];
 
