@@ -34,7 +34,7 @@ describe('what is made unseen', () => {
   it('leaves a name that would bring something as bad', async () => {
     const { text, err } = await mended(build('parts:\n  case: tarn/mid-4\n'));
     expect(text).toContain('case: tarn/mid-4');
-    expect(err).toContain('its fix could not be proven to make nothing worse');
+    expect(err).toContain('with it would come a finding as bad');
   });
 
   it('changes nothing the second time', async () => {
@@ -99,6 +99,15 @@ describe('writing', () => {
     expect([...(await fettle(all, 'check', '--mend', '.')).files]).toEqual([
       [cooler, 'kind: cooler\nheight: 158 mm\n'],
     ]);
+  });
+
+  it('judges a named part as it is mended', async () => {
+    const cooler = 'parts/boreas/tower.part.yaml';
+    const all = { 'fettle.yaml': 'format: 1\n', [cooler]: 'kind: cooler\nhieght: 158 mm\n' };
+    const { out, status, files: written } = await fettle(all, 'check', '--mend', cooler);
+    expect(written.get(cooler)).toBe('kind: cooler\nheight: 158 mm\n');
+    expect(out).not.toContain('unknown-key');
+    expect(status).toBe(0);
   });
 
   it('refuses a file that changed meanwhile', async () => {

@@ -90,7 +90,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .addHelpText(
       'after',
       '\nExit status: 0 nothing at or above the grade; 1 findings, or something was not read; 2 the run itself ' +
-        'failed. With --mend --show: 0 nothing to mend; 1 there is, or something was not read.\n' +
+        'failed.\nWith --mend --show: 0 nothing to mend; 1 there is, or something was not read.\n' +
         'A path that begins with - stands behind --, which ends the options.',
     )
     .action(async (paths: string[], options: Options, command: Command) => {
@@ -114,6 +114,8 @@ async function check(paths: readonly string[], options: Options, world: World): 
   await mend?.workOut(walked.files);
   if (mend && options.show) return showMended(mend, walkTroubles, options.output, world);
   mend?.write();
+  // Files were read before they were mended, to find what rests on them.
+  if (mend) loader.texts.forgetAll();
   let root = '';
   // A file that a finding speaks of lies in the workspace being judged.
   const look = lookOf(options, world, (doc) => host.shown(root, doc.name));

@@ -156,5 +156,7 @@ function whyLeft(doc: Doc, finding: Finding): string | undefined {
   if (ideas.length === 0) return undefined;
   if (ideas.length > 1) return `it may be meant in ${ideas.length} ways`;
   const fix = onlyFix(doc, finding);
-  return (fix && leftBecause(doc, finding, fix.edits)) ?? 'its fix could not be proven to make nothing worse';
+  return (
+    (fix && leftBecause(doc, finding, fix.edits)) ?? 'with it would come a finding as bad, or it could not be tried'
+  );
 }
