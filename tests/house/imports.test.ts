@@ -15,7 +15,7 @@ const core: Record<string, readonly string[]> = {
   sheets: ['text', 'yaml', 'quantity', 'trade', 'parts', 'machine'],
   manifest: ['text', 'yaml', 'quantity', 'trade', 'parts'],
   machine: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest'],
-  build: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest'],
+  build: ['text', 'yaml', 'quantity', 'trade', 'parts', 'sheets', 'manifest'],
   figures: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build'],
   guide: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build', 'figures'],
   checks: ['text', 'yaml', 'quantity', 'trade', 'parts', 'manifest', 'build', 'figures', 'guide'],

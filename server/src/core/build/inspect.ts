@@ -12,10 +12,12 @@ import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
 import { isOfAnotherTool } from './another-tool';
 import { asListOfParts, isMapOfParts } from './map-of-parts';
+import { pastedSheet } from './pasted-sheet';
 import { withoutTabs } from './tabs';
 import { tableOf, tableOfEntry } from './tables';
 
-export type TroubleCode = ScalarProblemCode | ProblemCode | 'unknown-key' | 'kind-unknown' | 'of-another-tool';
+export type TroubleCode = ScalarProblemCode | ProblemCode | OwnTrouble;
+type OwnTrouble = 'unknown-key' | 'kind-unknown' | 'of-another-tool' | 'sheet-pasted';
 
 /** One thing that is wrong with a file's text by itself. */
 export interface TextProblem {
@@ -35,7 +37,7 @@ export interface FileReading {
 /** Inspects a file. Its result belongs to the document and is worked out once. */
 export function inspect(doc: Doc): FileReading {
   let reading = doc.memo.get(inspect) as FileReading | undefined;
-  if (!reading) doc.memo.set(inspect, (reading = { doc, problems: new Inspection(doc).run() }));
+  if (!reading) doc.memo.set(inspect, (reading = { doc, problems: pastedSheet(doc) ?? new Inspection(doc).run() }));
   return reading;
 }
 
@@ -47,8 +49,7 @@ class Inspection {
   run(): readonly TextProblem[] {
     const { root, problems } = this.doc.parsed;
     if (isOfAnotherTool(this.doc)) {
-      const [first] = root?.type === 'map' ? root.entries : [];
-      const span = first?.keySpan ?? root!.span;
+      const span = (root?.type === 'map' ? root.entries[0]?.keySpan : undefined) ?? root!.span;
       this.report('of-another-tool', 'This file is not one of Fettle’s part files, and is left alone.', span, '');
       return this.problems;
     }

@@ -223,6 +223,7 @@ import placeUnknown from './text/place-unknown';
 import promiseUncheckable from './text/promise-uncheckable';
 import settingWithoutEffect from './text/setting-without-effect';
 import severalDocuments from './text/several-documents';
+import sheetLinesNotFacts from './text/sheet-lines-not-facts';
 import stepOwnWords from './text/step-own-words';
 import unitLookAlike from './text/unit-look-alike';
 import unitMissing from './text/unit-missing';
@@ -479,6 +480,7 @@ export const checks: readonly Check[] = [
   promiseUncheckable,
   settingWithoutEffect,
   severalDocuments,
+  sheetLinesNotFacts,
   stepOwnWords,
   unitLookAlike,
   unitMissing,

@@ -223,6 +223,7 @@ export const CHECK_IDS: readonly string[] = [
   'promise-uncheckable',
   'setting-without-effect',
   'several-documents',
+  'sheet-lines-not-facts',
   'step-own-words',
   'unit-look-alike',
   'unit-missing',
