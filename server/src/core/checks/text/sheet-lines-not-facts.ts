@@ -9,8 +9,8 @@ export default fileCheck({
   unread: true,
   what: 'A part file holds facts under the keys of its kind.',
   why:
-    'Lines that were pasted out of a data sheet are read by no check. As facts, each with the sheet’s own words behind ' +
-    'it, they are; what was not plain in them stays as a comment.',
+    'Lines that were pasted out of a data sheet are read by no check. As facts, each with the sheet’s own words ' +
+    'behind it, they are; what was not plain in them stays as a comment.',
   source: 'the format’s own rule',
   examples: [
     {
