@@ -61,7 +61,7 @@ async function newPart(client: BaseLanguageClient, given: Given = {}): Promise<v
 const textOf = (given: unknown): string | undefined => (typeof given === 'string' ? given : undefined);
 
 /** Beside the open build, or in the folder of the open file; else in a folder of the workspace that is asked for. */
-async function nearFor(what: 'pcbuild' | 'part'): Promise<Uri | undefined> {
+export async function nearFor(what: 'pcbuild' | 'part'): Promise<Uri | undefined> {
   const uri = window.activeTextEditor?.document.uri;
   const folder = uri && workspace.getWorkspaceFolder(uri);
   if (folder) return what === 'part' || uri.path.endsWith('.pcbuild.yaml') ? uri : folder.uri;
@@ -100,7 +100,7 @@ async function write(client: BaseLanguageClient, near: Uri, what: string, name: 
   editor.selection = new Selection(at, at);
 }
 
-async function isThere(uri: Uri): Promise<boolean> {
+export async function isThere(uri: Uri): Promise<boolean> {
   try {
     await workspace.fs.stat(uri);
     return true;

@@ -17,6 +17,7 @@ import { tellOfCursor } from './cursor';
 import { checkScheme, ExplainPages } from './explain';
 import { offerFirstSteps } from './first-steps';
 import { offerNewFiles } from './new-files';
+import { offerSheetDrafts } from './sheet-draft';
 import { WorkingPages } from './workings';
 import { writeAt } from './write-at';
 import { indentAsSet } from './indentation';
@@ -85,6 +86,7 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     ...benchSheet(client, context.extensionUri),
     ...register(client, status, pages, workings, () => log.show()),
     ...offerNewFiles(client, reported),
+    ...offerSheetDrafts(client, reported),
     ...offerFirstSteps(context, reported),
     client,
   );

@@ -69,6 +69,22 @@ export interface ToServer {
         }
       | { readonly problem: string };
   };
+  /**
+   * A part file drafted from the text of a data sheet; `name`: the file it came from. Where kind or variant is not
+   * plain: what may be meant. `name` of the answer is what maker and model come to.
+   */
+  'fettle/draftPart': {
+    params: { readonly text: string; readonly name: string; readonly kind?: string; readonly variant?: string };
+    result:
+      | { readonly text: string; readonly facts: number; readonly unread: number; readonly name?: string }
+      | { readonly kinds: readonly string[] }
+      | { readonly variants: readonly string[] };
+  };
+  /** Where a part of that name belongs. */
+  'fettle/partPlace': {
+    params: { readonly near: string; readonly name: string };
+    result: { readonly uri: string } | { readonly problem: string };
+  };
   /** The kinds of part, in the order in which people choose. */
   'fettle/kinds': { params: null; result: readonly string[] };
   'fettle/checkWorkspace': { params: null; result: WorkspaceChecked };

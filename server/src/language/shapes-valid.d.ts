@@ -53,6 +53,8 @@ export declare const fettleSheetPlace: Validator;
 export declare const fettleSheetPlaces: Validator;
 export declare const fettleSheetFile: Validator;
 export declare const fettleNew: Validator;
+export declare const fettleDraftPart: Validator;
+export declare const fettlePartPlace: Validator;
 export declare const fettleCursor: Validator;
 /** Validators of the protocol’s parameters by method. */
 export declare const byMethod: Readonly<Record<string, Validator | undefined>>;

@@ -107,6 +107,8 @@ export const protocolShapes: Readonly<Record<string, object>> = {
     'form',
   ]),
   'fettle/new': object({ near: text, what: text, name: text }),
+  'fettle/draftPart': object({ text, name: text, kind: text, variant: text }, ['text', 'name']),
+  'fettle/partPlace': object({ near: text, name: text }),
   'fettle/cursor': object({ uri: text, position: orNull(object(at)) }),
 };
 
