@@ -104,7 +104,7 @@ async function shown(source: Source, drafted: Drafted) {
 
 const nameFor = ({ name = '', facts, unread }: Drafted): Thenable<string | undefined> =>
   window.showInputBox({
-    title: `Save the part: ${facts} ${facts === 1 ? 'fact' : 'facts'} read, ${unread} ${unread === 1 ? 'line' : 'lines'} not`,
+    title: `Save the part: facts read: ${facts}, lines not read: ${unread}`,
     prompt: 'Maker and model, as builds are to name it: small letters, figures and hyphens, with / between.',
     placeHolder: 'maker/model',
     value: name,

@@ -6,6 +6,7 @@ import { newPart } from '../features/first-part';
 import type { AddressedHost } from '../host/addressed';
 import { isTrouble, within } from '../host/host';
 import { placeOfPart } from '../session/new-part';
+import { answerDrafts } from './draft-answers';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 import type { ToServer } from './requests';
@@ -14,7 +15,9 @@ type Asked = ToServer['fettle/new']['params'];
 type Answer = ToServer['fettle/new']['result'];
 
 /** Registers the answers. */
-export function answerNew({ connection, session, log }: Shared): void {
+export function answerNew(shared: Shared, today: () => string): void {
+  const { connection, session, log } = shared;
+  answerDrafts(shared, today);
   connection.onRequest('fettle/kinds', (): ToServer['fettle/kinds']['result'] => kindNames);
   connection.onRequest<Answer, void>(
     'fettle/new',

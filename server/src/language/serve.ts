@@ -26,7 +26,6 @@ import { Across } from './across';
 import { UseIndex } from '../session/use-index';
 import { answerLayout, registerLayout } from './layout-answers';
 import { answerNew } from './new-answers';
-import { answerDrafts } from './draft-answers';
 import { answerNames } from './name-answers';
 import { answerHints, answerLenses } from './number-answers';
 import { answerOutline, answerWorkspace } from './outline-answers';
@@ -166,8 +165,7 @@ class Server {
     answer(shared, this.shelf, this.environment.pause);
     answerNames(shared, this.across, () => this.anew());
     answerLayout(shared);
-    answerNew(shared);
-    answerDrafts(shared, this.environment.today);
+    answerNew(shared, this.environment.today);
     answerOutline(shared, this.across);
     answerWorkspace(shared, this.across, () => this.hosts.folderUris);
     answerHints(shared, shared.settings.hintsFor);
