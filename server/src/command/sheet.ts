@@ -42,7 +42,7 @@ async function sheet(path: string, options: Options, world: World): Promise<Stat
   const { build, judgement, loader, loaded, section, shown } = opened;
   const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
   const { of: fixes } = await new Mending(loader, 'first', 1).fixesOf(section, loaded, listed);
-  const made = sheetOf(build, judgement, { date, fileName: shown(section.doc), fixes });
+  const made = sheetOf(build, judgement, { date, fileName: shown(section.doc), fixes, language: world.language() });
   const output = openOutput(world, options.to);
   try {
     output.write(options.markdown ? sheetMarkdown(made) : sheetPage(made, { paper: options.paper }));

@@ -149,7 +149,7 @@ function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[]
   if (!filled || (filled.doc !== view.doc && view.doc instanceof FencedDoc)) return [];
   return [
     {
-      title: visible((options.language ?? english()).word(filled.title)),
+      title: visible((options.language ?? english()).plain(filled.title)),
       kind: 'quickfix',
       ...ofHint(hint, view, options),
       edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] },
@@ -181,7 +181,7 @@ function titleOf(view: View, { title, swap, gives }: ProvenFix, language: Langua
   const costs = [swap ? changedBy(view, swap.placed, swap.name) : '', gives ? language.word(gives) : ''].filter(
     (one) => one !== '',
   );
-  const whole = visible([language.word(title), ...costs].join('; ')).replace(/\s+/g, ' ');
+  const whole = visible([language.plain(title), ...costs].join('; ')).replace(/\s+/g, ' ');
   return whole.length > longestTitle ? `${whole.slice(0, longestTitle - 1)}…` : whole;
 }
 

@@ -121,7 +121,11 @@ export class Sheets {
   /** The sheet before with the pictures of now; undefined where they are the same, or others. */
   private makePictures(judged: JudgedBuild, judgement: Judgement, before: Made): Made | undefined {
     const { kept, blocks } = before;
-    const drawn = printed(pictureBlocks(judged.build, judgement, kept), kept);
+    const drawn = printed(
+      pictureBlocks(judged.build, judgement, kept, this.shared.language),
+      kept,
+      this.shared.language,
+    );
     const now = new Map(drawn.map((block) => [block.id, block]));
     const old = blocks.filter(({ id }) => id.startsWith('picture-'));
     const isAlike = old.length === drawn.length && old.every(({ id }, i) => id === drawn[i]!.id);
@@ -162,7 +166,7 @@ export class Sheets {
   }
 
   private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement, kept: Kept): Sheet {
-    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, kept });
+    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, kept, language: this.shared.language });
   }
 
   /** As `fettle sheet` prints it: with the fixes that are proven. */
@@ -170,7 +174,7 @@ export class Sheets {
     const { build, doc, judgement } = judged;
     const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
     const { of: fixes } = await new Mending(this.shared.session.loader, 'first', 1).fixesOf(judged, judged, listed);
-    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, fixes });
+    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, fixes, language: this.shared.language });
   }
 
   private keep(uri: string, made: Made): void {

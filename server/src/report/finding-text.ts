@@ -14,14 +14,14 @@ export function findingLines(
 ): string[] {
   const { said, missing, accepted, known } = finding;
   const [fix] = fixes?.of.get(finding) ?? [];
-  const lacks = [...new Set(missing.map(({ what }) => language.word(what)))];
+  const lacks = [...new Set(missing.map(({ what }) => language.plain(what)))];
   const named = [...lacks.slice(0, mostLacks), ...(lacks.length > mostLacks ? ['…'] : [])].join(', ');
   return [
     language.said(said),
     ...cautionLine(finding, language, cautioned),
     ...(known && !accepted ? [knownWords(known, language)] : []),
     ...(lacks.length > namedInSentence ? [language.words`Waits for: ${named}.`] : []),
-    ...(fix ? [`${language.word(fix.givesWay ? 'give way' : 'mend')}: ${language.word(fix.title)}`] : []),
+    ...(fix ? [`${language.word(fix.givesWay ? 'give way' : 'mend')}: ${language.plain(fix.title)}`] : []),
   ];
 }
 

@@ -100,7 +100,7 @@ function flow(step: Step, at: SourceLocation, depth: number, look: FormatOptions
 }
 
 const fixOf = ({ title, doc, edits }: ProvenFix, look: FormatOptions): object => ({
-  description: { text: plainText(look.language.word(title)) },
+  description: { text: plainText(look.language.plain(title)) },
   artifactChanges: [
     {
       artifactLocation: artifact(look.shown(doc)),

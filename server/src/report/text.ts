@@ -61,7 +61,7 @@ function findingText(
   // What gives way, as a promise lowered, mends nothing.
   for (const { title, givesWay } of fixes?.of.get(finding) ?? [])
     lines.push(
-      ...block(look.language.word(title), sentences, `  ${look.language.word(givesWay ? 'give way' : 'mend')}`),
+      ...block(look.language.plain(title), sentences, `  ${look.language.word(givesWay ? 'give way' : 'mend')}`),
     );
   if (finding.accepted) lines.push(...block(acceptedWords(finding, look.language), sentences));
   else if (finding.known) lines.push(...block(knownWords(finding.known, look.language), sentences));
@@ -107,7 +107,7 @@ function waitingText(findings: readonly Finding[], build: Build | undefined, loo
     const head =
       `  ${toned(padded('unknown', sentences - 2), tones.unknown, look)}${safe(placeOfMissing(lack, look))}  ` +
       ` ${safe(lack.path)}`;
-    const what = look.language.word(lack.what);
+    const what = look.language.plain(lack.what);
     const waits =
       ids.length === 1
         ? look.language.words`One check waits for ${what}.`

@@ -1,6 +1,7 @@
 // A language that messages are put into: they are written in English, and looked up by their English words.
 import type { Piece, Sentence } from '../figures/sentence';
 import { unfolded } from '../figures/sentence';
+import { PlainTexts } from './plain';
 
 /**
  * The words of a language for English ones, `{0}` and so on standing for what is put in, in any order; undefined where
@@ -15,12 +16,19 @@ type Template = readonly (string | number)[];
 export class Language {
   private readonly templates = new Map<string, Template>();
   private readonly own = new WeakMap<readonly string[], Template>();
+  private readonly plainTexts: PlainTexts | undefined;
 
   constructor(
     /** As `de`, in the spelling of BCP 47. */
     readonly tag: string,
     private readonly catalogue: Catalogue,
-  ) {}
+    /** Words for texts that are put together in English before they are told, by the same templates. */
+    plain?: Readonly<Record<string, string>>,
+  ) {
+    const known = (text: string): string | undefined =>
+      this.catalogue(text) ?? (plain && Object.hasOwn(plain, text) ? plain[text] : undefined);
+    this.plainTexts = plain && new PlainTexts(plain, known, (text) => this.label(text));
+  }
 
   /** A sentence, with its figures and facts as the English one shows them. */
   said({ words, pieces, shown }: Sentence): string {
@@ -38,6 +46,11 @@ export class Language {
     return this.catalogue(english) ?? english;
   }
 
+  /** A text that was put together in English: the title of a fix, the label of a figure, a line of the sheet. */
+  plain(english: string): string {
+    return this.catalogue(english) ?? this.plainTexts?.said(english) ?? english;
+  }
+
   /** Words around texts and counts, which are put in as they are. */
   words(words: TemplateStringsArray, ...pieces: readonly (string | number)[]): string {
     return this.filled(
@@ -53,13 +66,14 @@ export class Language {
 
   /** A text that is put in: words that are known, or labels such as `height of cooler` made of them; names stay. */
   label(english: string): string {
-    const known = this.catalogue(english);
+    const known = this.catalogue(english) ?? this.plainTexts?.exact(english);
     if (known !== undefined) return known;
     for (const [joint, joined] of Object.entries(joints)) {
       const at = english.indexOf(joint);
       if (at < 1) continue;
       const [head, rest] = [english.slice(0, at), english.slice(at + joint.length)];
-      if (joint !== ' of ' || this.catalogue(head) !== undefined)
+      const isPlace = !loose.has(joint);
+      if (!isPlace || (this.catalogue(head) ?? this.plainTexts?.exact(head)) !== undefined)
         return joined(this, this.label(head), this.label(rest));
     }
     return english;
@@ -112,7 +126,13 @@ const joints: Readonly<Record<string, (language: Language, head: string, rest: s
   ' or ': (language, head, rest) => language.words`${head} or ${rest}`,
   ' and ': (language, head, rest) => language.words`${head} and ${rest}`,
   ' of ': (language, head, rest) => language.words`${head} of ${rest}`,
+  ' on ': (language, head, rest) => language.words`${head} on ${rest}`,
+  ' in ': (language, head, rest) => language.words`${head} in ${rest}`,
+  ' at ': (language, head, rest) => language.words`${head} at ${rest}`,
 };
+
+/** What joins any two words; the others stand behind a head that is known. */
+const loose: ReadonlySet<string> = new Set([', ', ' or ', ' and ']);
 
 /** What a message is looked up by: its words, with `{0}` and so on where something is put in. */
 export const keyOf = (words: readonly string[]): string =>

@@ -2,6 +2,8 @@
 import type { Build } from '../../core/build/build';
 import type { Finding, Judgement } from '../../core/judge/finding';
 import type { ProvenFix } from '../../core/judge/prove';
+import { english } from '../../core/words/languages';
+import { findingsIn } from './in-language';
 import { Kept } from './kept';
 import { Places } from './places';
 
@@ -24,11 +26,14 @@ export function contextOf(
   judgement: Judgement,
   fixes: Context['fixes'] = new Map(),
   kept = new Kept(),
+  language = english(),
 ): Context {
   const broken = judgement.findings.filter(({ grade }) => grade !== 'unknown');
-  const findings = [...broken.filter(({ accepted }) => !accepted), ...broken.filter(({ accepted }) => accepted)];
+  const own = [...broken.filter(({ accepted }) => !accepted), ...broken.filter(({ accepted }) => accepted)];
+  const findings = findingsIn(language, own);
   const places = Places.of(build, findings.slice(0, mostInFull));
-  return { build, judgement, findings, places, fixes, kept: kept.begin(build) };
+  const mends = new Map(own.flatMap((one, i) => (fixes.has(one) ? [[findings[i]!, fixes.get(one)!] as const] : [])));
+  return { build, judgement, findings, places, fixes: mends, kept: kept.begin(build) };
 }
 
 /** A part of the sheet that depends on the build, on which findings there are, and on what it is told; see `Kept`. */

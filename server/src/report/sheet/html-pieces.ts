@@ -1,14 +1,17 @@
 // Pieces of the sheet’s HTML: steps with what is read before them, cautions, findings with their working.
 import { htmlText as safe } from '../../core/text';
+import type { Language } from '../../core/words/language';
 import { INJURES } from './words';
 import type { PlaceKey, SheetCaution, SheetFinding, SheetStep, WorkingRow } from './model';
 
 /** The attribute by which a click finds the text, and the text the element. */
 export const place = (key: PlaceKey | undefined): string => (key === undefined ? '' : ` data-place="${safe(key)}"`);
 
-export function references(findings: readonly number[]): string {
+export function references(findings: readonly number[], language: Language): string {
   if (findings.length === 0) return '';
-  const links = [...new Set(findings)].map((number) => `<a href="#finding-${number}">finding ${number}</a>`);
+  const links = [...new Set(findings)].map(
+    (number) => `<a href="#finding-${number}">${language.words`finding ${number}`}</a>`,
+  );
   return ` <span class="reference">${links.join(' ')}</span>`;
 }
 
@@ -18,26 +21,26 @@ export function blanks(labels: readonly string[]): string {
 }
 
 /** Signal word first; the sign of danger to people stands with the words that mean it. */
-export function caution({ word, sentences, place: at }: SheetCaution): string {
+export function caution({ word, called = word, sentences, place: at }: SheetCaution): string {
   const sign = INJURES.has(word) ? '<span aria-hidden="true">⚠ </span>' : '';
   const said = sentences.map((sentence) => `<span>${safe(sentence)}</span>`).join(' ');
   const look = `caution caution-${word.toLowerCase()}`;
-  return `<p class="${look}"${place(at)}><strong>${sign}${safe(word)}</strong> <span>${said}</span></p>`;
+  return `<p class="${look}"${place(at)}><strong>${sign}${safe(called)}</strong> <span>${said}</span></p>`;
 }
 
-export function stepHtml(step: SheetStep): string {
+export function stepHtml(step: SheetStep, language: Language): string {
   const { number, title, place: at, cautions, things, notes, reasons, findings, write } = step;
   const lines = things.map(
-    ({ text, place: own, findings: about = [] }) => `<li${place(own)}>${safe(text)}${references(about)}</li>`,
+    ({ text, place: own, findings: about = [] }) => `<li${place(own)}>${safe(text)}${references(about, language)}</li>`,
   );
   const why = reasons.map((reason) => `<li>${safe(reason)}</li>`).join('');
   return [
     `<li value="${number}"${place(at)}>`,
-    ...cautions.map(caution),
+    ...cautions.map((one) => caution(one)),
     '<div class="step">',
     '<div class="what">',
     `<label><input type="checkbox"> <span class="number">${number}</span> <span>${safe(title)}</span></label>`,
-    references(findings),
+    references(findings, language),
     ...(lines.length > 0 ? [`<ul class="things">${lines.join('')}</ul>`] : []),
     ...notes.map((note) => `<p class="note">${safe(note)}</p>`),
     ...(write === undefined ? [] : [`<p class="blank">${safe(write)}:</p>`]),
@@ -48,7 +51,7 @@ export function stepHtml(step: SheetStep): string {
   ].join('');
 }
 
-export function findingHtml(finding: SheetFinding): string {
+export function findingHtml(finding: SheetFinding, language: Language): string {
   const { place: at, subject, text, accepted, caution: warning, mends, working } = finding;
   return [
     `<div class="finding" id="finding-${finding.number}"${place(at)}>`,
@@ -56,12 +59,13 @@ export function findingHtml(finding: SheetFinding): string {
     ...(accepted === undefined ? [] : [`<p>${safe(accepted)}</p>`]),
     ...(warning ? [caution(warning)] : []),
     ...(mends.length > 0 ? [`<ul class="mends">${mends.map((mend) => `<li>${safe(mend)}</li>`).join('')}</ul>`] : []),
-    ...(working.length > 0 ? [workingHtml(working)] : []),
+    ...(working.length > 0 ? [workingHtml(working, language)] : []),
     '</div>',
   ].join('\n');
 }
 
-function workingHtml(rows: readonly WorkingRow[]): string {
+function workingHtml(rows: readonly WorkingRow[], language: Language): string {
+  const heads = [language.word('Figure or fact'), language.word('Value'), language.word('From')];
   const lines = rows.map(
     ({ depth, text, value, from, place: at }) =>
       `<tr${place(at)}><th scope="row" class="depth-${Math.min(depth, 6)}">${safe(text)}</th>` +
@@ -69,8 +73,8 @@ function workingHtml(rows: readonly WorkingRow[]): string {
   );
   return [
     '<table class="working">',
-    '<caption>Working</caption>',
-    '<thead><tr><th scope="col">Figure or fact</th><th scope="col">Value</th><th scope="col">From</th></tr></thead>',
+    `<caption>${language.word('Working')}</caption>`,
+    `<thead><tr>${heads.map((one) => `<th scope="col">${one}</th>`).join('')}</tr></thead>`,
     `<tbody>\n${lines.join('\n')}\n</tbody>`,
     '</table>',
   ].join('\n');

@@ -1,43 +1,49 @@
 // The bench sheet as Markdown: the same blocks, every text of a file shown as text.
 import { markdownLine, markdownText } from '../../core/text';
+import type { Language } from '../../core/words/language';
+import { english } from '../../core/words/languages';
 import type { Block, Body, Cell, Line, Row, Sheet, SheetCaution, SheetFinding, SheetStep, Table, Tick } from './model';
 
 export function sheetMarkdown(sheet: Sheet): string {
   const { title, purpose, verdict, facts, write, blocks } = sheet;
+  const language = sheet.language ?? english();
   const head = [
     `# ${safe(title)}`,
-    'Bench sheet',
+    language.word('Bench sheet'),
     ...(purpose === '' ? [] : [line(purpose)]),
     `**${safe(verdict)}**`,
     line(facts.map((fact) => fact.text).join(' ')),
     written(write),
   ];
-  return `${[...head, ...blocks.flatMap(blockMarkdown)].join('\n\n')}\n`;
+  return `${[...head, ...blocks.flatMap((block) => blockMarkdown(block, language))].join('\n\n')}\n`;
 }
 
 const safe = (text: string): string => markdownText(text.trim());
 const line = (text: string): string => markdownLine(safe(text));
 
 /** One part of it, with its heading. */
-export const blockMarkdown = ({ heading, level, bodies }: Block): string[] => [
+export const blockMarkdown = ({ heading, level, bodies }: Block, language = english()): string[] => [
   `${'#'.repeat(level)} ${safe(heading)}`,
-  ...bodies.flatMap((body) => bodyText(body)).filter((text) => text !== ''),
+  ...bodies.flatMap((body) => bodyText(body, language)).filter((text) => text !== ''),
 ];
 
-function bodyText(body: Body): string[] {
+function bodyText(body: Body, language: Language): string[] {
   switch (body.type) {
     case 'lines':
-      return body.lines.map((one) => markdownLine(lineText(one)));
+      return body.lines.map((one) => markdownLine(lineText(one, language)));
     case 'ticks':
-      return [...(body.title === undefined ? [] : [`**${safe(body.title)}**`]), body.items.map(tick).join('\n')];
+      return [
+        ...(body.title === undefined ? [] : [`**${safe(body.title)}**`]),
+        body.items.map((item) => tick(item, language)).join('\n'),
+      ];
     case 'table':
-      return [`**${safe(body.caption)}**`, tableText(body)];
+      return [`**${safe(body.caption)}**`, tableText(body, language)];
     case 'steps':
-      return stepsText(body.steps);
+      return stepsText(body.steps, language);
     case 'cautions':
       return body.cautions.map(caution);
     case 'finding':
-      return findingText(body.finding);
+      return findingText(body.finding, language);
     case 'picture':
       return [body.picture.words.map((word) => `- ${line(word)}`).join('\n')];
     case 'write':
@@ -50,33 +56,35 @@ const written = (labels: readonly string[]): string => labels.map((label) => `- 
 /** A line to write on. */
 const blank = '\\_'.repeat(12);
 
-const lineText = ({ text, findings = [] }: Line): string => safe(text) + references(findings);
+const lineText = ({ text, findings = [] }: Line, language: Language): string =>
+  safe(text) + references(findings, language);
 
-function references(findings: readonly number[]): string {
-  return findings.length === 0 ? '' : ` (finding ${[...new Set(findings)].join(', ')})`;
+function references(findings: readonly number[], language: Language): string {
+  return findings.length === 0 ? '' : language.words` (finding ${[...new Set(findings)].join(', ')})`;
 }
 
-function tick({ detail, write, ...own }: Tick): string {
+function tick({ detail, write, ...own }: Tick, language: Language): string {
   const more = detail === undefined ? '' : ` ${safe(detail)}`;
-  return `- [ ] ${lineText(own)}${more}${write === undefined ? '' : ` ${safe(write)}: ${blank}`}`;
+  return `- [ ] ${lineText(own, language)}${more}${write === undefined ? '' : ` ${safe(write)}: ${blank}`}`;
 }
 
-function tableText({ columns, rows }: Table): string {
+function tableText({ columns, rows }: Table, language: Language): string {
   return [
     `| ${columns.map(safe).join(' | ')} |`,
     `|${columns.map(() => ' --- |').join('')}`,
-    ...rows.map(rowText),
+    ...rows.map((row) => rowText(row, language)),
   ].join('\n');
 }
 
-function rowText({ tick: ticked, cells: [first, ...others] }: Row): string {
-  return `| ${[`${ticked ? '☐ ' : ''}${lineText(first)}`, ...others.map(cellText)].join(' | ')} |`;
+function rowText({ tick: ticked, cells: [first, ...others] }: Row, language: Language): string {
+  const name = `${ticked ? '☐ ' : ''}${lineText(first, language)}`;
+  return `| ${[name, ...others.map((cell) => cellText(cell, language))].join(' | ')} |`;
 }
 
-const cellText = (cell: Cell): string => (cell === 'write' ? ' ' : lineText(cell));
+const cellText = (cell: Cell, language: Language): string => (cell === 'write' ? ' ' : lineText(cell, language));
 
 /** Steps that follow one another are one list; a caution stands apart, before its step. */
-function stepsText(steps: readonly SheetStep[]): string[] {
+function stepsText(steps: readonly SheetStep[], language: Language): string[] {
   const texts: string[] = [];
   let items: string[] = [];
   const close = (): void => {
@@ -86,38 +94,41 @@ function stepsText(steps: readonly SheetStep[]): string[] {
   for (const step of steps) {
     if (step.cautions.length > 0) close();
     texts.push(...step.cautions.map(caution));
-    items.push(stepText(step));
+    items.push(stepText(step, language));
   }
   close();
   return texts;
 }
 
-function stepText({ number, title, things, notes, reasons, findings, write }: SheetStep): string {
+function stepText(step: SheetStep, language: Language): string {
+  const { number, title, things, notes, reasons, findings, write } = step;
   const below = [
-    ...things.map(lineText),
+    ...things.map((line) => lineText(line, language)),
     ...notes.map(safe),
     ...reasons.map(safe),
     ...(write === undefined ? [] : [`${safe(write)}: ${blank}`]),
   ];
   return [
-    `- [ ] **${number}. ${safe(title)}**${references(findings)}`,
+    `- [ ] **${number}. ${safe(title)}**${references(findings, language)}`,
     ...below.map((text) => `  - ${markdownLine(text)}`),
   ].join('\n');
 }
 
-const caution = ({ word, sentences }: SheetCaution): string => `> **${word}** ${sentences.map(safe).join(' ')}`;
+const caution = ({ word, called = word, sentences }: SheetCaution): string =>
+  `> **${called}** ${sentences.map(safe).join(' ')}`;
 
-function findingText({ subject, text, accepted, caution: warning, mends, working }: SheetFinding): string[] {
+function findingText(finding: SheetFinding, language: Language): string[] {
+  const { subject, text, accepted, caution: warning, mends, working } = finding;
   return [
     line(text),
-    `At ${safe(subject)}`,
+    language.words`At ${safe(subject)}`,
     ...(accepted === undefined ? [] : [line(accepted)]),
     ...(warning ? [caution(warning)] : []),
-    mends.map((mend) => `- Mends it: ${safe(mend)}`).join('\n'),
+    mends.map((mend) => language.words`- Mends it: ${safe(mend)}`).join('\n'),
     ...(working.length > 0
       ? [
           [
-            '| Figure or fact | Value | From |',
+            language.word('| Figure or fact | Value | From |'),
             '| --- | --- | --- |',
             ...working.map(
               ({ depth, text: label, value, from }) =>

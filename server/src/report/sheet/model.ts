@@ -1,6 +1,7 @@
 // What a bench sheet is made of: plain data in blocks that stay apart, so that only what changed is drawn anew.
 import type { Grade } from '../../core/manifest/house-file';
 import type { SignalWord } from '../../core/trade/signal-words';
+import type { Language } from '../../core/words/language';
 import type { Picture } from './pictures/picture';
 
 /**
@@ -45,6 +46,8 @@ export interface Tick extends Line {
 /** A safety message: signal word, then hazard, consequence, avoidance and to whom it defers, in this order. */
 export interface SheetCaution {
   readonly word: SignalWord;
+  /** The word in another language, where the sheet is in one. */
+  readonly called?: string;
   readonly sentences: readonly string[];
   readonly place?: PlaceKey;
 }
@@ -106,6 +109,8 @@ export interface Block {
 }
 
 export interface Sheet {
+  /** The language that it is told in; absent: English. */
+  readonly language?: Language;
   readonly title: string;
   readonly purpose: string;
   /** What was found, in one sentence: the first thing to read. */

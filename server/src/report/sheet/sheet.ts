@@ -3,6 +3,8 @@ import type { Build } from '../../core/build/build';
 import { countsByGrade, type Judgement } from '../../core/judge/finding';
 import { grades } from '../../core/manifest/house-file';
 import { listed } from '../../core/text';
+import type { Language } from '../../core/words/language';
+import { english } from '../../core/words/languages';
 import { plural } from '../layout';
 import { atHandBlock } from './at-hand';
 import { contextOf, part, type Context } from './context';
@@ -10,6 +12,7 @@ import { fullBlocks, shortBlock } from './findings';
 import { firmwareBlock } from './firmware';
 import { firstStartBlock } from './first-start';
 import { handOverBlock } from './hand-over';
+import { blocksIn, sheetIn } from './in-language';
 import type { Kept } from './kept';
 import { lines, oneLine, type Block, type Line, type Sheet, type SheetStep } from './model';
 import { pictures } from './pictures';
@@ -27,10 +30,18 @@ export interface SheetOptions {
   readonly fixes?: Context['fixes'];
   /** What was kept of the sheet of an earlier state of the same build. */
   readonly kept?: Kept;
+  /** Absent: English. */
+  readonly language?: Language;
 }
 
 export function sheetOf(build: Build, judgement: Judgement, options: SheetOptions): Sheet {
-  const context = contextOf(build, judgement, options.fixes, options.kept);
+  const language = options.language ?? english();
+  const context = contextOf(build, judgement, options.fixes, options.kept, language);
+  return { ...sheetIn(language, sheetFrom(context, options), context.kept), language };
+}
+
+function sheetFrom(context: Context, options: SheetOptions): Sheet {
+  const { build } = context;
   const { findings, kept } = context;
   const work = keptWork(context);
   const promises = promisesOf(context);
@@ -54,9 +65,10 @@ export function sheetOf(build: Build, judgement: Judgement, options: SheetOption
 }
 
 /** The pictures of a build alone, as they are on its sheet. */
-export function pictureBlocks(build: Build, judgement: Judgement, kept: Kept): readonly Block[] {
-  const { findings } = contextOf(build, judgement, undefined, kept);
-  return pictures(build, findings, kept).map((picture) => kept.of(picture, pictureBlock));
+export function pictureBlocks(build: Build, judgement: Judgement, kept: Kept, language = english()): readonly Block[] {
+  const { findings } = contextOf(build, judgement, undefined, kept, language);
+  const blocks = pictures(build, findings, kept).map((picture) => kept.of(picture, pictureBlock));
+  return blocksIn(language, blocks, kept);
 }
 
 /** The order of work depends on which findings harm or stop, not on what they say. */

@@ -1,0 +1,110 @@
+// Texts that were put together in English before a language was known: titles of fixes, labels of figures, lines of the
+// bench sheet. Each is held against the templates of a language, and what was put in is told by itself.
+
+/** A template in pieces: what stands before, between and after what is put in. */
+interface Template {
+  readonly literals: readonly string[];
+  readonly own: string;
+}
+
+export class PlainTexts {
+  private readonly told = new Map<string, string>();
+  private readonly byStart = new Map<string, Template[]>();
+  private readonly open: Template[] = [];
+
+  constructor(
+    table: Readonly<Record<string, string>>,
+    /** A text that is known as it stands. */
+    private readonly known: (text: string) => string | undefined,
+    /** What is put in, and what is no template’s. */
+    private readonly inner: (text: string) => string,
+  ) {
+    for (const [english, own] of Object.entries(table)) {
+      const literals = english.split(/\{\d+\}/);
+      if (literals.length > 1) this.listOf(firstWord(literals[0]!)).push({ literals, own });
+    }
+    for (const list of [...this.byStart.values(), this.open]) list.sort((a, b) => weight(b) - weight(a));
+  }
+
+  /** The text in the language; as it is where no template has it. */
+  said(text: string): string {
+    const known = this.told.get(text);
+    if (known !== undefined) return known;
+    const said =
+      this.exact(text) ?? this.matched(text) ?? this.bySentence(text) ?? this.byParts(text) ?? this.inner(text);
+    if (this.told.size >= mostKept) this.told.clear();
+    this.told.set(text, said);
+    return said;
+  }
+
+  /** A text that is known, also where it begins a line. */
+  exact(text: string): string | undefined {
+    const own = this.known(text);
+    if (own !== undefined) return own;
+    const lower = text.charAt(0).toLowerCase() + text.slice(1);
+    const within = lower === text ? undefined : this.known(lower);
+    return within && within.charAt(0).toUpperCase() + within.slice(1);
+  }
+
+  private matched(text: string): string | undefined {
+    const lists = [this.byStart.get(firstWord(text)) ?? [], this.open];
+    for (const { literals, own } of lists.flat()) {
+      const pieces = piecesOf(text, literals);
+      if (pieces) return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
+    }
+    return undefined;
+  }
+
+  private bySentence(text: string): string | undefined {
+    const sentences = text.split(/(?<=[.:]) (?=\p{Lu})/u);
+    return sentences.length > 1 ? sentences.map((one) => this.said(one)).join(' ') : undefined;
+  }
+
+  /** What a list, a formula or a line of several things is made of. */
+  private byParts(text: string): string | undefined {
+    const sign = signs.find((one) => text.includes(one));
+    return sign === undefined
+      ? undefined
+      : text
+          .split(sign)
+          .map((one) => this.said(one))
+          .join(sign);
+  }
+
+  private listOf(word: string): Template[] {
+    if (word === '') return this.open;
+    const known = this.byStart.get(word);
+    if (known) return known;
+    const list: Template[] = [];
+    this.byStart.set(word, list);
+    return list;
+  }
+}
+
+/** A session says the same texts again and again, and others now and then. */
+const mostKept = 5000;
+
+const weight = ({ literals }: Template): number => literals.join('').length;
+
+/** What stands between parts that are told by themselves, the loosest first. */
+const signs = ['; ', ' · ', ': ', ', ', ' + ', ' − ', ' × ', ' ÷ '] as const;
+
+/** Up to the first blank; empty where something is put in before it. */
+const firstWord = (text: string): string => text.slice(0, Math.max(text.indexOf(' '), 0));
+
+/** What stands between literals that follow one another in a text, none of it empty. */
+function piecesOf(text: string, literals: readonly string[]): string[] | undefined {
+  const [first, last] = [literals[0]!, literals.at(-1)!];
+  if (!text.startsWith(first) || !text.endsWith(last) || text.length <= first.length + last.length) return undefined;
+  const pieces: string[] = [];
+  let from = first.length;
+  for (const literal of literals.slice(1, -1)) {
+    const at = text.indexOf(literal, from + 1);
+    if (at < 0) return undefined;
+    pieces.push(text.slice(from, at));
+    from = at + literal.length;
+  }
+  const end = text.length - last.length;
+  if (end <= from) return undefined;
+  return [...pieces, text.slice(from, end)];
+}
