@@ -116,7 +116,8 @@ const lineHtml = (line: Line, language: Language): string =>
   `<span${place(line.place)}>${lineText(line, language)}</span>`;
 
 function ticks({ title, items, small }: Extract<Body, { type: 'ticks' }>, language: Language): string {
-  const list = `<ul class="ticks${small ? ' small' : ''}">\n${items.map((item) => tick(item, language)).join('\n')}\n</ul>`;
+  const ticked = items.map((item) => tick(item, language)).join('\n');
+  const list = `<ul class="ticks${small ? ' small' : ''}">\n${ticked}\n</ul>`;
   return title === undefined ? list : `<p class="list-title">${safe(title)}</p>\n${list}`;
 }
 
