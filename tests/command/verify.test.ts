@@ -114,6 +114,14 @@ describe('verify --record', () => {
       'unknown',
     );
     expect(found(checked.out)).toEqual(found(verified.out));
+    const sheet = await fettle(
+      { ...samples, 'survey-desk.asbuilt.yaml': text },
+      'sheet',
+      'survey-desk.pcbuild.yaml',
+      '--markdown',
+    );
+    expect(sheet.out).toContain('As the machine said of itself on 2026-11-25');
+    expect(sheet.out).toMatch(/Memory in A2.*DDR5 6000 32G, 32 GiB, running at 4800 MT\/s/);
     const own = await fettle(
       { ...samples, 'survey-desk.asbuilt.yaml': text },
       'check',

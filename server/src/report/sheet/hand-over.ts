@@ -1,4 +1,5 @@
 // The hand-over record: parts as fitted, versions, what goes with the machine, date and names.
+import { asBuiltBodies } from './as-built';
 import type { Context } from './context';
 import { lines, oneLine, table, upperFirst, type Block, type Body, type Line, type Row, type SheetStep } from './model';
 import { benchName, countOf, roleName, whereTo } from './parts';
@@ -12,6 +13,7 @@ export function handOverBlock(context: Context, steps: readonly SheetStep[]): Bl
       { type: 'steps', steps },
       table('Parts as fitted', ['Fitted', 'On its box', 'Where', 'Serial number'], fitted(context)),
       table('Versions and settings', ['What', 'As handed over'], versions(context)),
+      ...asBuiltBodies(context.build),
       ...included(context),
       { type: 'write', labels: ['Date', 'Built by', 'Checked by', 'Handed to'] },
     ],

@@ -6,6 +6,7 @@ import { listed } from '../../core/text';
 import type { Language } from '../../core/words/language';
 import { english } from '../../core/words/languages';
 import { plural } from '../layout';
+import { saidOf } from './as-built';
 import { atHandBlock } from './at-hand';
 import { contextOf, part, type Context } from './context';
 import { fullBlocks, shortBlock } from './findings';
@@ -57,7 +58,9 @@ function sheetFrom(context: Context, options: SheetOptions): Sheet {
       ...workBlocks(work).map((block) => asBefore(context, block)),
       part(context, 'first start', [JSON.stringify(work.start)], (own) => firstStartBlock(own, work.start)),
       asBefore(context, testsBlock(context, promises, work.tests)),
-      part(context, 'hand-over', [JSON.stringify(work.handOver)], (own) => handOverBlock(own, work.handOver)),
+      part(context, 'hand-over', [JSON.stringify(work.handOver), saidOf(build)], (own) =>
+        handOverBlock(own, work.handOver),
+      ),
       asBefore(context, uncheckedBlock(context)),
       ...fullBlocks(context),
     ],
