@@ -104,7 +104,7 @@ async function machineIn(
   const read = await readOutputs(host, folder);
   if (isTrouble(read)) throw new Refusal(`${shortPath(folder)}: ${read.trouble}`);
   const distilled = distil(read.docs, read.shown, today);
-  if (distilled.unknown.length === read.docs.length)
+  if ((distilled.machine.from.value ?? []).length === 0)
     throw new Refusal(
       `${shortPath(folder)}: holds no output that is known; \`fettle collect linux\` prints a script for them.`,
     );

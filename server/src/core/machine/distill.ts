@@ -40,9 +40,12 @@ export function distil(docs: readonly Doc[], folder: string, taken: string): Dis
   const day = { text: taken, doc: home, span: { start: 0, end: 0 }, what: 'the day of reading' };
   return {
     machine: machineOf({ ...new Distillery(known).told(), taken: day }, home),
-    unknown: outputs.filter(({ output }) => !output).map(({ doc }) => doc),
+    unknown: outputs.filter(({ doc, output }) => !output && !isBlank(doc)).map(({ doc }) => doc),
   };
 }
+
+/** What a tool prints that has nothing to say. */
+const isBlank = ({ text }: Doc): boolean => /^\s*(?:\{\s*\}|\[\s*\])?\s*$/.test(text);
 
 class Distillery {
   constructor(private readonly outputs: readonly Output[]) {}
