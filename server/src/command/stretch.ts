@@ -1,5 +1,6 @@
 // A stretch of the files of a run, judged and printed into plain data: what one thread does for another.
 import type { Doc } from '../core/parts/doc';
+import type { Language } from '../core/words/language';
 import { languageFor } from '../core/words/languages';
 import type { Host } from '../host/host';
 import { listed } from '../report/section';
@@ -64,6 +65,8 @@ export function stretchesOf(host: Host, setup: Setup): (stretch: Stretch) => Pro
 
 export class Stretches {
   private readonly listed: ReadonlySet<string>;
+  /** One for all: it keeps what it looked up. */
+  private readonly language: Language;
 
   constructor(
     private readonly host: Host,
@@ -72,6 +75,7 @@ export class Stretches {
     private readonly mending: Mending,
   ) {
     this.listed = pathsOf(host, setup.files);
+    this.language = languageFor(setup.language);
   }
 
   async report({ from, to }: Stretch): Promise<StretchReport> {
@@ -90,9 +94,9 @@ export class Stretches {
 
   private async piece(run: CheckRun, judging: Judging): Promise<Piece & { readonly notSought: number }> {
     const { section, root, brought } = run;
-    const { format, look: plain, language, run: printed } = this.setup;
+    const { format, look: plain, run: printed } = this.setup;
     const shown = (doc: Doc): string => this.host.shown(root, doc.name);
-    const look = { ...plain, shown, language: languageFor(language) };
+    const look = { ...plain, shown, language: this.language };
     const tally = new Tally();
     tally.add(section);
     const text = await judging.guarded(run, async () => {

@@ -16,6 +16,8 @@ function addEach<K extends string>(to: Record<K, number>, from: Readonly<Record<
   for (const name of Object.keys(from) as K[]) to[name] += from[name];
 }
 
+const checkById: ReadonlyMap<string, Check> = new Map(allChecks.map((check) => [check.id, check]));
+
 export type Worst = Grade | 'clear';
 
 type Numbers = Omit<Tally, 'found' | 'add' | 'join' | 'data' | 'take' | 'buildCount' | 'lighterThan' | 'reaches'>;
@@ -89,7 +91,7 @@ export class Tally {
 
   /** Adds what another thread’s tally came to. */
   take(data: TallyData): void {
-    const found = new Set(allChecks.filter(({ id }) => data.found.includes(id)));
+    const found = new Set(data.found.flatMap((id) => checkById.get(id) ?? []));
     this.join(Object.assign(new Tally(), data, { found }));
   }
 
