@@ -85,7 +85,11 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--show', 'with --mend: write the changes as a unified diff and change no file')
     .option('--watch', 'check again what a change of files touches, until ended; then with the status as of then')
     .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
-    .option('--workers <count>', 'judge on so many threads (without it: by cores, where files are many)', readCount)
+    .option(
+      '--workers <count>',
+      'judge on so many threads (without it: by cores, where files and cores are many)',
+      readCount,
+    )
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
       'after',

@@ -22,10 +22,12 @@ const mendedBuilds = 100;
 /** Fewer files are judged sooner than threads have started and compiled what they run. */
 const fewFiles = 2_500;
 const mostThreads = 8;
+/** Each thread compiles what it runs for itself and has a heap of its own: on fewer cores that costs what it brings. */
+const fewCores = 4;
 
 /** How many threads judge so many files, where nothing else is asked for. */
 export const threadsFor = (files: number, cores: number): number =>
-  files < fewFiles ? 1 : Math.min(cores, mostThreads);
+  files < fewFiles || cores < fewCores ? 1 : Math.min(cores, mostThreads);
 
 export interface CrewOptions {
   readonly host: Host;

@@ -14,7 +14,7 @@ interface Waiting {
 }
 
 /** What one thread may hold, in MB: one that needs more ends, and its work is done elsewhere. */
-const resourceLimits = { maxOldGenerationSizeMb: 96, maxYoungGenerationSizeMb: 24 };
+const resourceLimits = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 48 };
 
 /** Starts threads that run a script and are handed `setup` once. */
 export function openThreads(script: string, count: number, setup: unknown): Threads {
