@@ -66,6 +66,13 @@ describe('keys', () => {
     expect(offered('bui¦ld: Desk\n').labels).toContain('build');
   });
 
+  test('of a part are found by what data sheets call them as well', () => {
+    const { items, take } = offered('kind: fan\nGewi¦', 'parts/boreas/f92.part.yaml');
+    const mass = items.find(({ label }) => label === 'mass')!;
+    expect(mass.filterText).toMatch(/^mass .*\bWeight\b.*\bGewicht\b/);
+    expect(take('mass')).toBe('kind: fan\nmass: ');
+  });
+
   test('of a part are its place’s and its kind’s, with meaning, unit and example', () => {
     const { items, labels } = offered('parts:\n  cooler:\n    use: boreas/tower-155\n    ¦\n');
     expect(labels).toEqual(expect.arrayContaining(['height', 'header']));

@@ -107,12 +107,16 @@ function keyItem(spot: Spot, key: string, field: Field, order: number): Completi
     kind: itemKinds.property,
     detail: detailOf(field),
     sortText: sorted(order),
+    ...(field.labels ? { filterText: `${key} ${field.labels.slice(0, mostLabels).join(' ')}` } : {}),
     documentation: markup(describeField(key, field), options.markup),
     ...(unit ? { insertTextFormat: 2 as const } : {}),
     ...(asks ? { command: { title: 'Show what may stand here', command: options.again! } } : {}),
     textEdit: edit(spot, hasColon ? key : (unit ?? (isDeep ? `${key}:` : `${key}: `))),
   };
 }
+
+/** By so many of the labels that data sheets print, a key is found as well. */
+const mostLabels = 12;
 
 const isBeforeColon = ({ at, view }: Spot): boolean =>
   at.where === 'key' && /^[ \t]*:/.test(view.doc.text.slice(at.replace.end));

@@ -35,8 +35,8 @@ const MOST = /^(?:max\.?|maximum|maximal|up to|bis zu|bis|limit)$/i;
 const HARMLESS = wordSet(
   'typ|typ.|typical|typisch|net|netto|product|produkt|operating|betrieb|nominal|rated|per fan|pro lüfter|each|' +
     'je lüfter|pro stück|per unit|per module|pro modul|sequential|sequenziell|sequentiell|tdp|tgp|tbp|tbw|tjmax|' +
-    'mit lüfter|with fan|incl. fan|incl fan|mit standfuß|with stand|psu|gpu|cpu|vga|ram|fan|lüfter|atx|main|eps|' +
-    'atx12v|metric|metrisch|tested|system|dependent on memory type|total|gesamt',
+    'mit lüfter|mit lüftern|with fan|with fans|incl. fan|incl fan|mit standfuß|with stand|psu|gpu|cpu|vga|ram|fan|' +
+    'lüfter|atx|main|eps|atx12v|metric|metrisch|tested|system|dependent on memory type|total|gesamt',
 );
 
 const AXIS_LETTERS: Readonly<Record<string, string>> = { b: 'W', l: 'L', w: 'W', h: 'H', d: 'D', t: 'D' };
@@ -91,6 +91,7 @@ function withQualifier(said: Qualified, inner: string): Qualified {
   if (MOST.test(text)) return { ...said, isMost: true };
   const parts = text.split(/[,;]\s?/);
   if (parts.length > 1) return parts.reduce(withQualifier, said);
+  if (/^(?:±|\+\/?-) ?\d{1,2} ?%$/.test(text)) return said;
   return HARMLESS.has(text.toLowerCase()) ? said : { ...said, isUnsure: true };
 }
 

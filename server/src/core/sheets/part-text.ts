@@ -47,7 +47,7 @@ export function shownValue(kind: Kind, { path, value }: Drafted): string {
   return field?.type === 'text' || field?.type === 'version' ? printScalar(value) : bare(value);
 }
 
-const bare = (text: string): string => (/^(?:\d{1,9}|true|false|\d\.\d)$/.test(text) ? text : printScalar(text));
+const bare = (text: string): string => (/^(?:\d{1,9}|true|false|\d\.\d{1,2})$/.test(text) ? text : printScalar(text));
 
 interface Branch {
   readonly below: Map<string, Branch>;
