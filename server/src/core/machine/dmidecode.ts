@@ -9,7 +9,7 @@ export interface Structure {
   readonly values: ReadonlyMap<string, Printed>;
 }
 
-const HANDLE = /^Handle 0x[0-9A-F]{1,8}, DMI type (\d{1,3}), \d+ bytes/i;
+const HANDLE = /^Handle 0x[0-9A-Fa-f]{1,8}, DMI type (\d{1,3}),/;
 const VALUE = /^\t([A-Z][^:\t]{0,60}):(.*)$/;
 const PRIVATE = /serial|uuid|asset|tag|contact|sku/i;
 

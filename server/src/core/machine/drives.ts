@@ -20,7 +20,7 @@ export interface DrivePath {
 export function drivePaths(doc: Doc): readonly DrivePath[] {
   const found: DrivePath[] = [];
   for (const { text, start } of linesOf(doc.text)) {
-    const [, name, path = ''] = /(?:^|\s)([a-z][a-z0-9]{2,15}) -> (?:\.\.\/)*devices\/(pci\S*)$/.exec(text) ?? [];
+    const [, name, path = ''] = /\b([a-z][a-z0-9]{2,15}) -> \.\.\/devices\/(pci\S{0,300})$/.exec(text) ?? [];
     const steps = [...path.matchAll(/(?:^|\/)((?:[0-9a-f]{4,8}:)[0-9a-f]{2}:[0-9a-f]{2}\.[0-7])(?=\/)/gi)];
     const last = steps.at(-1);
     if (name === undefined || !last) continue;

@@ -104,7 +104,7 @@ const GENERATIONS: Readonly<Record<string, number>> = {
 function lineOf(doc: Doc, device: Draft, text: string, start: number): void {
   const buses = /^\tBus: primary=[0-9a-f]{2}, secondary=([0-9a-f]{2}), subordinate=[0-9a-f]{2}/i.exec(text);
   if (buses) device.secondary ??= `${domainOf(device.address)}${buses[1]!.toLowerCase()}`;
-  const express = /^\tCapabilities: \[[0-9a-f]+\] Express (?:\(v\d\) )?([A-Z][A-Za-z -]*)/i.exec(text);
+  const express = /^\tCapabilities: \[[0-9a-f]{2,3}\] Express (?:\(v\d\) )?([A-Z][A-Za-z -]{0,40})/.exec(text);
   if (express) device.express ??= express[1]!.trim();
   const able = /^\t\tLnkCap:\t/.test(text) ? endOf(doc, text, start) : undefined;
   if (able) device.able ??= able;

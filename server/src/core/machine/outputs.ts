@@ -36,7 +36,7 @@ function toolOf(doc: Doc): Tool | undefined {
   if (/^\s*[{[]/.test(text)) return jsonTool(doc);
   if (/^(?:# dmidecode |Handle 0x[0-9A-F]{1,8}, DMI type )/m.test(text)) return 'dmidecode';
   if (/^(?:[0-9a-f]{4,8}:)?[0-9a-f]{2}:[0-9a-f]{2}\.[0-7] [A-Z]/m.test(text)) return 'lspci';
-  if (/ -> (?:\.\.\/)*devices\//.test(text)) return 'paths';
+  if (text.includes(' -> ../devices/')) return 'paths';
   if (isSpdPrint(text)) return 'decode-dimms';
   return edidBytes(text) ? 'EDID' : undefined;
 }
