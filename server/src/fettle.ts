@@ -34,6 +34,9 @@ const world: World = {
   threads: (count, setup) => openThreads(__filename, count, setup),
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
+  ...(process.stderr.isTTY
+    ? { terminal: { write: (text) => void process.stderr.write(text), hasOut: process.stdout.isTTY === true } }
+    : {}),
   revision: (revision) => openRevision(here, revision, process.env),
   anew: () => new NodeHost(here),
   watch: (paths) => openWatcher(here, paths),

@@ -18,6 +18,7 @@ import { sinceRevision } from './only-new';
 import { openOutput, tellTroubles } from './output';
 import { recordingFor } from './recording';
 import { Stale } from './stale';
+import { Progress } from './progress';
 import { formats, isWhole, printers, type Format } from './printers';
 import { hostFor, judgingOf, type Judgings } from './settings-from';
 import { refuseAtOdds, withInput } from './standard-input';
@@ -151,13 +152,18 @@ async function check(paths: readonly string[], options: Options, world: World): 
     }
   };
   const output = openOutput(world, options.output);
+  const { terminal } = world;
+  const line = terminal && (options.output !== undefined || !terminal.hasOut) ? terminal.write : undefined;
+  const progress = new Progress(line, files.length, () => performance.now());
   let isEmpty = true;
   try {
     output.write(printer.open());
     for await (const text of judging instanceof Crew ? judging.texts(tally, stale) : oneByOne(judging)) {
       isEmpty = false;
       output.write(text);
+      progress.step();
     }
+    progress.end();
     const troubles = [
       ...walkTroubles,
       ...(isEmpty && walkTroubles.length + judging.troubles.length === 0 && files.every(({ kind }) => kind === 'guide')
@@ -174,6 +180,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     await recording?.done(paths, troubles.length > 0);
     return statusOf(tally, troubles, fails);
   } finally {
+    progress.end();
     output.drop();
     await crew?.end();
   }

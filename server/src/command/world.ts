@@ -20,6 +20,8 @@ export interface World {
   readonly threads: (count: number, setup: unknown) => Threads;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Writes to a terminal beside `out`; absent where there is none. With whether `out` goes there, too. */
+  readonly terminal?: { readonly write: (text: string) => void; readonly hasOut: boolean };
   /** A revision of the repository that the current folder lies in, read as a host; or why it cannot be. */
   readonly revision: (revision: string) => (Host & { readonly id: string }) | ReadError;
   /** The same files with nothing kept of what was found before. */
