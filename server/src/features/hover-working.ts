@@ -20,8 +20,9 @@ const mostChecks = 3;
 const deepestOnPage = 64;
 const mostOnPage = 2_000;
 
-const shownIn = (view: View, { kind }: HoverOptions): Shown => ({
+const shownIn = (view: View, { kind, language }: HoverOptions): Shown => ({
   home: view.doc,
+  ...(language ? { language } : {}),
   ...(kind === 'markdown' ? { uriOf: view.uriOf } : {}),
   longest: longestFormula,
 });
@@ -33,7 +34,10 @@ export function workingOfFindings(view: View, found: readonly Finding[], options
     const whole = workingBlocks(workingOf(finding), shownIn(view, options));
     const blocks = uppermost(whole, left);
     left -= blocks.length;
-    const named = found.length > 1 && blocks.length > 0 ? [paragraph('Working of ', code(finding.id), ':')] : [];
+    const named =
+      found.length > 1 && blocks.length > 0
+        ? [paragraph((options.language ?? english()).word('Working of'), ' ', code(finding.id), ':')]
+        : [];
     const cut = whole.length - blocks.length;
     return [...named, ...blocks, ...(cut > 0 ? [theRest(cut, options)] : [])];
   });
@@ -44,9 +48,9 @@ export const workingOfFigure = (view: View, figure: Figure, options: HoverOption
   uppermost(workingBlocks(stepsOf([figure]), shownIn(view, options)), mostLines);
 
 /** Where all of a working is to be seen. */
-function theRest(cut: number, { workings = 'fettle check --working' }: HoverOptions): Block {
-  const more = `${cut} ${cut === 1 ? 'line' : 'lines'} more: `;
-  return paragraph(more, code(workings), ' shows the whole working.');
+function theRest(cut: number, { workings = 'fettle check --working', language = english() }: HoverOptions): Block {
+  const more = cut === 1 ? language.word('1 line more: ') : language.words`${cut} lines more: `;
+  return paragraph(more, code(workings), language.word(' shows the whole working.'));
 }
 
 /** A finding of a judged file with all of its working, as a page; undefined where it is not found any more. */
@@ -60,13 +64,13 @@ export function wholeWorking(
   );
   if (!data) return undefined;
   const [finding] = data;
-  const whole = workingBlocks(workingOf(finding), { home: view.doc, uriOf: view.uriOf }, 0, deepestOnPage);
+  const whole = workingBlocks(workingOf(finding), { home: view.doc, uriOf: view.uriOf, language }, 0, deepestOnPage);
   const cut = whole.length - mostOnPage;
   return markdown([
     heading(finding.id),
     paragraph(strong(finding.grade), ` ${language.said(finding.said)}`),
     ...whole.slice(0, mostOnPage),
-    ...(cut > 0 ? [paragraph(`… and ${cut} lines more.`)] : []),
+    ...(cut > 0 ? [paragraph(language.words`… and ${cut} lines more.`)] : []),
   ]);
 }
 
@@ -84,10 +88,10 @@ export function workingOfValue(view: View, span: Span, options: HoverOptions): B
   const checks = entered.slice(0, mostChecks);
   const share = Math.floor(mostLines / checks.length);
   return [
-    paragraph('Goes into:'),
+    paragraph((options.language ?? english()).word('Goes into:')),
     ...checks.flatMap(({ words, uses }) => [
       item(0, words),
-      ...atMost(workingBlocks(stepsOf(uses), shownIn(view, options), 1), share - 1, 1),
+      ...atMost(workingBlocks(stepsOf(uses), shownIn(view, options), 1), share - 1, 1, options.language),
     ]),
   ];
 }

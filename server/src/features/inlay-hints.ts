@@ -14,6 +14,7 @@ import type { Used } from '../core/figures/truth';
 import { stepsOf } from '../core/judge/working-steps';
 import type { UnitName } from '../core/quantity';
 import { visible, type Span } from '../core/text';
+import { english } from '../core/words/languages';
 import type { Node } from '../core/yaml';
 import { item, markup, type Block } from './prose';
 import type { MarkupContent, Position, Range, Reading } from './shapes';
@@ -60,19 +61,29 @@ const joined = (a: Told, b: Told): Told => ({
 });
 
 /** A hint as editors take it. */
-export const printed = ({ doc }: Reading, { at, label }: Told): InlayHint => ({
+export const printed = ({ doc }: Reading, { at, label }: Told, language = english()): InlayHint => ({
   position: doc.lines.positionAt(at.end),
-  label: visible(label),
+  label: visible(language.plain(label)),
   paddingLeft: true,
 });
 
 const mostLines = 12;
 
 /** Its working. */
-export function tooltipOf({ doc }: Reading, { uses }: Told, kind: MarkupContent['kind']): MarkupContent {
+export function tooltipOf(
+  { doc }: Reading,
+  { uses }: Told,
+  kind: MarkupContent['kind'],
+  language = english(),
+): MarkupContent {
   const missing = uses.flatMap((used) => (used.type === 'figure' ? used.missing : []));
-  const lacks: Block[] = [...new Set(missing.map(({ what }) => what))].map((what) => item(0, `Not stated: ${what}`));
-  return markup([...atMost(workingBlocks(stepsOf(uses), { home: doc }), mostLines), ...lacks], kind);
+  const lacks: Block[] = [...new Set(missing.map(({ what }) => what))].map((what) =>
+    item(0, language.words`Not stated: ${language.plain(what)}`),
+  );
+  return markup(
+    [...atMost(workingBlocks(stepsOf(uses), { home: doc, language }), mostLines, 0, language), ...lacks],
+    kind,
+  );
 }
 
 type Maker = (build: Build) => Told[];

@@ -6,6 +6,7 @@ import type { Step } from '../core/judge/working-steps';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
 import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
 import { code, item, type Block, type Piece } from './prose';
 import type { MarkupContent } from './shapes';
 
@@ -28,6 +29,8 @@ export interface Shown {
   readonly uriOf?: (doc: Doc) => string;
   /** So many characters of a formula are shown; all where nothing is said. */
   readonly longest?: number;
+  /** Absent: English. */
+  readonly language?: Language;
 }
 
 /** A working as a list; steps within steps stand below them. */
@@ -44,21 +47,24 @@ function blocksOf(step: Step, shown: Shown, depth: number, most: number): Block[
 }
 
 function lineOf({ label, value, figure, formula, repeated, from, source }: Step, shown: Shown): Piece[] {
+  const language = shown.language ?? english();
   return [
-    ...(figure ? [label, ': ', { strong: value }] : [code(label), ': ', ...(from ? [code(value)] : [value])]),
-    ...(formula ? [' = ', cut(formula, shown.longest)] : []),
-    ...(repeated ? [' (as above)'] : []),
-    ...(from ? written(from.doc, from.span, shown) : []),
-    ...(source && !from ? [` (${source})`] : []),
+    ...(figure
+      ? [language.plain(label), ': ', { strong: language.label(value) }]
+      : [code(label), ': ', ...(from ? [code(value)] : [value])]),
+    ...(formula ? [' = ', cut(language.plain(formula), shown.longest)] : []),
+    ...(repeated ? [` (${language.plain('as above')})`] : []),
+    ...(from ? written(from.doc, from.span, shown, language) : []),
+    ...(source && !from ? [` (${language.plain(source)})`] : []),
   ];
 }
 
 const cut = (formula: string, longest = formula.length): string =>
   formula.length > longest ? `${formula.slice(0, formula.lastIndexOf(' ', longest - 1) + 1)}…` : formula;
 
-function written(doc: Doc, span: Span, { home, uriOf }: Shown): Piece[] {
+function written(doc: Doc, span: Span, { home, uriOf }: Shown, language: Language): Piece[] {
   const line = doc.lines.positionAt(span.start).line + 1;
-  const text = doc === home ? `line ${line}` : `${doc.name}, line ${line}`;
+  const text = doc === home ? language.words`line ${line}` : language.words`${doc.name}, line ${line}`;
   return [' (', uriOf ? { text, href: `${uriOf(doc)}#L${line}` } : text, ')'];
 }
 
@@ -66,10 +72,10 @@ function written(doc: Doc, span: Span, { home, uriOf }: Shown): Piece[] {
  * So many lines of a working, in their order: what is held against each other before what it was worked out from. The
  * last line says how many there are besides.
  */
-export function atMost(blocks: readonly Block[], most: number, depth = 0): readonly Block[] {
+export function atMost(blocks: readonly Block[], most: number, depth = 0, language = english()): readonly Block[] {
   if (blocks.length <= most) return blocks;
-  const more = `… and ${blocks.length - most + 1} lines more`;
-  return [...uppermost(blocks, most - 1), item(depth, `${more}.`)];
+  const more = language.words`… and ${blocks.length - most + 1} lines more.`;
+  return [...uppermost(blocks, most - 1), item(depth, more)];
 }
 
 /** The lines that stand highest, in their order. */

@@ -45,9 +45,12 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
       const whole = (file: AnalyzedFile, told: Told): Partial<InlayHint> =>
         shared.client.resolvesTips
           ? { data: { uri } satisfies HintData }
-          : { tooltip: tooltipOf(file, told, markupKind()) };
+          : { tooltip: tooltipOf(file, told, markupKind(), shared.language) };
       return Session.filesOf(judged).flatMap((file) =>
-        hintsIn(file, range, (kind) => shown[kind]).map((told) => ({ ...printed(file, told), ...whole(file, told) })),
+        hintsIn(file, range, (kind) => shown[kind]).map((told) => ({
+          ...printed(file, told, shared.language),
+          ...whole(file, told),
+        })),
       );
     }),
   );
@@ -61,8 +64,8 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
       if (!judged?.build) return hint;
       // Where the text has moved on, the client asks for hints anew; no tooltip is better than another’s.
       const told = hintsIn(judged, { start: hint.position, end: hint.position }, (kind) => shown[kind]);
-      const same = told.find((one) => printed(judged, one).label === hint.label);
-      return same ? { ...hint, tooltip: tooltipOf(judged, same, markupKind()) } : hint;
+      const same = told.find((one) => printed(judged, one, shared.language).label === hint.label);
+      return same ? { ...hint, tooltip: tooltipOf(judged, same, markupKind(), shared.language) } : hint;
     }),
   );
 }
@@ -105,8 +108,12 @@ function lensesOf({ doc, partName }: Named, data: LensData): CodeLens[] {
 type Command = NonNullable<CodeLens['command']>;
 
 /** Above a build: as calm as its findings, which wait while someone writes. */
-const commandAbove = ({ client }: Shared, judged: AnalyzedFile, waiting: readonly DiagnosticData[]): Command => ({
-  title: buildTitle(judged, waiting),
+const commandAbove = (
+  { client, language }: Shared,
+  judged: AnalyzedFile,
+  waiting: readonly DiagnosticData[],
+): Command => ({
+  title: language.plain(buildTitle(judged, waiting)),
   command: client.own.lenses === true ? 'fettle.showFindings' : '',
 });
 
@@ -139,5 +146,6 @@ async function partLens(
   );
   const uris = [...new Set(uses.map(({ uri }) => uri))];
   const changes = await unsavedChanges(shared, file, uris, asker, pause);
-  return { title: partTitle({ builds: uris.length, ...(changes ? { changes } : {}) }), uses };
+  const title = partTitle({ builds: uris.length, ...(changes ? { changes } : {}) });
+  return { title: shared.language.plain(title), uses };
 }

@@ -1,5 +1,6 @@
 // The working of a finding laid out for a terminal: a table where it fits, else each origin on a line of its own.
 import type { Step } from '../core/judge/working-steps';
+import { english } from '../core/words/languages';
 import { block, columns, padded, pageWidth, safe } from './layout';
 import { lineOf, type FormatOptions } from './section';
 
@@ -13,23 +14,31 @@ interface Row {
   readonly origin: string;
 }
 
+/** Where lines stand, and the language of words; absent: English. */
+type Look = Pick<FormatOptions, 'shown'> & Partial<Pick<FormatOptions, 'language'>>;
+
 /** Labels wider than this stand on their line with their value behind them. */
 const widestLabel = 58;
 
 /** The lines of a working in a column that starts at `from`: label by depth, value, then formula, origin and source. */
-export function workingText(steps: readonly Step[], from: number, look: Pick<FormatOptions, 'shown'>): string[] {
+export function workingText(steps: readonly Step[], from: number, look: Look): string[] {
   const rows = steps.flatMap((step) => rowsOf(step, 0, look));
   return tableText(rows, from) ?? rows.flatMap((row) => tallText(row, from, columnAfter(rows, labelOf, widestLabel)));
 }
 
-function rowsOf(step: Step, depth: number, look: Pick<FormatOptions, 'shown'>): Row[] {
-  const words = [step.formula && `= ${step.formula}`, step.repeated && '(as above)', step.source]
+function rowsOf(step: Step, depth: number, look: Look): Row[] {
+  const { language = english() } = look;
+  const words = [
+    step.formula && `= ${language.plain(step.formula)}`,
+    step.repeated && `(${language.plain('as above')})`,
+    step.source && language.plain(step.source),
+  ]
     .filter(Boolean)
     .join('; ');
   const row = {
     depth,
-    label: safe(step.label),
-    value: safe(step.value),
+    label: safe(step.figure ? language.plain(step.label) : step.label),
+    value: safe(step.figure ? language.label(step.value) : step.value),
     words,
     origin: step.from ? lineOf(step.from, look) : '',
   };

@@ -72,11 +72,11 @@ export class Language {
       const at = english.indexOf(joint);
       if (at < 1) continue;
       const [head, rest] = [english.slice(0, at), english.slice(at + joint.length)];
-      const isPlace = !loose.has(joint);
-      if (!isPlace || (this.catalogue(head) ?? this.plainTexts?.exact(head)) !== undefined)
-        return joined(this, this.label(head), this.label(rest));
+      const isHead =
+        loose.has(joint) || isOurs(head) || (this.catalogue(head) ?? this.plainTexts?.exact(head)) !== undefined;
+      if (isHead) return joined(this, this.label(head), this.label(rest));
     }
-    return english;
+    return this.plainTexts && figureAlone.test(english) ? this.figure(english) : english;
   }
 
   private piece(piece: Piece, shown: string): string {
@@ -130,6 +130,12 @@ const joints: Readonly<Record<string, (language: Language, head: string, rest: s
   ' in ': (language, head, rest) => language.words`${head} in ${rest}`,
   ' at ': (language, head, rest) => language.words`${head} at ${rest}`,
 };
+
+/** An amount, or the path of a key: what stands before `of` though it is no word. */
+const isOurs = (head: string): boolean => /^(?:at (?:least|most) )?\d[\d.]*(?: |$)|^[a-z]+[.-][^\s]+$/.test(head);
+
+/** A figure as it is shown, and nothing beside it. */
+const figureAlone = /^(?:at least |at most )?\d[\d.]*(?: to \d[\d.]*)?(?: \S+)?$/;
 
 /** What joins any two words; the others stand behind a head that is known. */
 const loose: ReadonlySet<string> = new Set([', ', ' or ', ' and ']);

@@ -4,6 +4,7 @@ import { cautionWords } from '../../core/checks/page';
 import type { Finding } from '../../core/judge/finding';
 import { CAUTIONS } from '../../core/trade/cautions';
 import type { Language } from '../../core/words/language';
+import { pictureIn } from './pictures/in-language';
 import type { Kept } from './kept';
 import type { Block, Body, Cell, Line, Row, Sheet, SheetCaution, SheetFinding, SheetStep } from './model';
 
@@ -78,7 +79,7 @@ class Telling {
       case 'finding':
         return { ...body, finding: this.finding(body.finding) };
       case 'picture':
-        return body;
+        return { ...body, picture: pictureIn(this.language, body.picture) };
       case 'write':
         return { ...body, labels: body.labels.map(this.text) };
     }
