@@ -5,10 +5,15 @@ import type { Labels } from './labelled';
 export const boardLabels: Labels = {
   ...anyLabels,
   size:
-    'Form factor | Board size | Motherboard type | Mainboard size | Motherboard form factor | Size | ' +
+    'Form factor | Board size | Motherboard type | Mainboard size | Mainboard-Formfaktor | ' +
+    'Motherboard form factor | Size | ' +
     'Formfaktor | Bauform | Format | Platinenformat | Mainboard-Format',
-  width: 'Form factor | Dimensions | Dimension | Board dimensions | Formfaktor | Abmessungen | Board size',
-  depth: 'Form factor | Dimensions | Dimension | Board dimensions | Formfaktor | Abmessungen | Board size',
+  width:
+    'Form factor | Mainboard-Formfaktor | Dimensions | Dimension | Board dimensions | Formfaktor | ' +
+    'Abmessungen | Board size',
+  depth:
+    'Form factor | Mainboard-Formfaktor | Dimensions | Dimension | Board dimensions | Formfaktor | ' +
+    'Abmessungen | Board size',
   socket:
     'Socket | CPU socket | Processor socket | Socket type | CPU | Processor | CPU support | Sockel | ' +
     'CPU-Sockel | Prozessorsockel | Prozessor',
@@ -41,7 +46,8 @@ export const boardLabels: Labels = {
     'Max memory per slot | Max capacity per slot | Max module size | Max. capacity per DIMM | ' +
     'Max capacity per DIMM slot | Max. Modulgröße | Max. Speicher pro Slot',
   slots:
-    'Expansion slots | Slots | PCIe slots | PCI Express slots | M.2 slots | M.2 sockets | M.2 | Storage | ' +
+    'Expansion slots | Slots | Slot | Expansion slot | PCIe slot | PCIe | PCI Express | M.2 slot | ' +
+    'PCIe slots | PCI Express slots | M.2 slots | M.2 sockets | M.2 | Storage | ' +
     'Erweiterungssteckplätze | PCIe-Slots | M.2-Slots | Steckplätze | Speicheranschlüsse',
   ports: 'SATA ports | SATA | Storage | SATA connectors | SATA-Anschlüsse | SATA-Ports | Speicheranschlüsse',
   'display-outputs':
@@ -95,7 +101,8 @@ export const caseLabels: Labels = {
   'supply-depth':
     'PSU length | PSU max length | Max PSU length | PSU length limitation | Power supply length | ' +
     'Max power supply length | PSU clearance | PSU depth | Netzteillänge | Max. Netzteillänge | ' +
-    'Maximale Netzteillänge | Netzteil-Länge | Netzteiltiefe',
+    'Maximale Netzteillänge | Netzteil-Länge | Netzteiltiefe | PSU | Power supply | Power supply support | ' +
+    'PSU support | Netzteil',
   'supply-forms':
     'Power supply | PSU | PSU type | Power supply type | PSU support | Power supply support | ' +
     'PSU form factor | Power supply form factor | Netzteil | Netzteil-Formfaktor | Netzteiltyp | Netzteilformat',
@@ -118,7 +125,7 @@ export const caseLabels: Labels = {
     'Radiator mounts | Liquid cooling support | Wasserkühlung | Radiatoren | Radiatorplätze | ' +
     'Radiator-Unterstützung | Radiatorunterstützung',
   'front-cables':
-    'Front I/O | Front ports | I/O ports | I/O panel | Front panel | Front panel I/O | I/O port | ' +
+    'Front I/O | Front ports | I/O | I/O ports | I/O panel | Front panel | Front panel I/O | I/O port | ' +
     'Front I/O ports | Front connectors | Frontanschlüsse | I/O-Anschlüsse | Vordere Anschlüsse | Front-I/O | ' +
     'Anschlüsse Front',
   'glass-panel':
@@ -146,7 +153,8 @@ export const supplyLabels: Labels = {
     '80 PLUS-Zertifizierung | Effizienzklasse | Energieeffizienz | Wirkungsgradklasse',
   standard:
     'ATX version | Standard | Compliance | ATX standard | Specification | Design guide | ATX specification | ' +
-    'Intel form factor | Intel specification | ATX-Version | ATX-Standard | ATX-Spezifikation | ' +
+    'Intel form factor | Intel specification | Form factor | Formfaktor | PSU form factor | ' +
+    'ATX-Version | ATX-Standard | ATX-Spezifikation | ' +
     'ATX12V version | ATX12V-Version',
   rails:
     'DC output | Output | DC outputs | Rails | Output rails | Ausgang | DC-Ausgang | Ausgänge | ' + 'Spannungsschienen',

@@ -98,7 +98,8 @@ export const processorLabels: Labels = {
     'ECC-Speicher | ECC-Speicher unterstützt',
   lanes:
     'PCIe lanes | PCI Express lanes | Max # of PCI Express lanes | Max # of PCIe lanes | ' +
-    'Number of PCIe lanes | Usable PCIe lanes | CPU PCIe lanes | PCIe-Lanes | Anzahl PCIe-Lanes | ' +
+    'Number of PCIe lanes | Usable PCIe lanes | Native PCIe lanes | Total PCIe lanes | ' +
+    'CPU PCIe lanes | PCIe-Lanes | Anzahl PCIe-Lanes | ' +
     'Anzahl der PCIe-Lanes',
   generation:
     'PCIe version | PCI Express version | PCIe revision | PCI Express revision | PCIe generation | PCIe | ' +

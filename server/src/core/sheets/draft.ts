@@ -8,6 +8,7 @@ import type { Indexes, Match, Target } from './label-index';
 import { Matcher } from './matching';
 import { agree } from './agree';
 import { displayModes } from './modes';
+import { numbered } from './numbered';
 import type { Sheet } from './sheet';
 import { take } from './take';
 import { nothing, type Place, type Take, type Taken } from './taken';
@@ -49,7 +50,7 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
   const inline = chooseInline(columns.lines.slice(0, mostLines), matcher, variant);
   const read = inline.lines.map((line) => new LineReader(line, matcher, sheet, whole).read());
   const all = [
-    ...read.flatMap(({ found }) => found),
+    ...numbered(read.map(({ found }, at) => ({ line: inline.lines[at]!, found }))),
     ...displayModes(
       kind,
       inline.lines,
@@ -111,7 +112,8 @@ class LineReader {
   }
 
   private get said(): string {
-    return plainLine(`${this.line.label}: ${this.line.text}`);
+    const { label, text } = this.line;
+    return plainLine(label === '' ? text : `${label}: ${text}`);
   }
 
   private drafted(taken: Taken): Drafted {

@@ -7,7 +7,9 @@ import { wordOf } from '../trade/vocabulary';
 import { isElsewhere } from './clean';
 import type { Line } from './columns';
 import type { Indexes, LabelIndex, Match, Target } from './label-index';
-import { isHeaderLabel, isSlotLabel } from './takers/board';
+import { isHeaderLabel } from './takers/board-ports';
+import { isSlotLabel } from './takers/board-slots';
+import { isCounted, thingsIn } from './takers/board-things';
 import { isBayLabel, placeOf } from './takers/case';
 import { connectorLine, isOutputLabel } from './takers/connectors';
 import { isLiquid } from './takers/processing';
@@ -37,15 +39,11 @@ export class Matcher {
   }
 
   /** Targets of a label that is a slot, a header, a place, a connector, a rail; an empty list where it is elsewhere. */
-  private byName({ label, heading }: Line): readonly Target[] | undefined {
+  private byName({ label, heading, text }: Line): readonly Target[] | undefined {
     if (isElsewhere(label) || isElsewhere(heading)) return [];
     switch (this.kind) {
       case 'board':
-        return isSlotLabel(label)
-          ? [this.target('slots')]
-          : isHeaderLabel(label)
-            ? [this.target('headers')]
-            : undefined;
+        return this.ofBoard(label, text, heading);
       case 'supply':
         if (wordOf(RAIL_WORDS, label) !== undefined && /\dV/.test(label)) return [this.target('rails')];
         return connectorLine(POWER_CONNECTOR_WORDS, label) ? [this.target('connectors')] : undefined;
@@ -59,6 +57,16 @@ export class Matcher {
       default:
         return undefined;
     }
+  }
+
+  private ofBoard(label: string, text: string, heading: string): readonly Target[] | undefined {
+    if (isSlotLabel(label) && !isCounted(label)) return [this.target('slots')];
+    if (isHeaderLabel(label)) return [this.target('headers')];
+    const things = new Set(thingsIn(label, text, heading).map(({ what }) => what));
+    if (things.size === 0) return isCounted(label) ? [] : undefined;
+    return [...things].flatMap((what) =>
+      what === 'flashback' ? (this.index.match('BIOS Flashback', '')?.targets ?? []) : [this.target(what)],
+    );
   }
 
   private ofCase(label: string, heading: string): readonly Target[] | undefined {

@@ -14,10 +14,16 @@ const TYPICAL = wordSet(
   'typ|typ.|typical|typisch|per fan|pro lüfter|each|je lüfter|net|netto|nominal|avg|avg.|tdp|tgp|tbp|tjmax|tj max|tj',
 );
 
+/** What the package weighs beside it. */
+const GROSS_BEHIND =
+  /^([^()]{1,60}) ?\((?:gross|brutto|(?:with|incl\.|mit) (?:packag|verpack)|packag|verpack)[^()]{0,40}\)$/i;
+
 /** Without words behind a value that say no more than its label. */
 function withoutTypical(text: string): string {
   const [, value, inner] = /^(.{1,60}?)\s?\(([^()]{2,12})\)$/.exec(text) ?? [];
   if (value !== undefined && TYPICAL.has(inner!.toLowerCase())) return value;
+  const [, own] = GROSS_BEHIND.exec(text) ?? [];
+  if (own !== undefined) return own.trim();
   return text.replace(/\s(?:typ\.|per fan|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
 }
 
@@ -70,7 +76,7 @@ function readQuantityText(value: string, field: QuantityField, { said }: Place):
 /** A comma before one, two or four and more figures parts decimals; before three it is asked about. */
 export const withDots = (text: string): string =>
   text
-    .replace(/(?<![\d.,])(\d+),(\d{1,2}|\d{4,})(?![\d,.])/g, '$1.$2')
+    .replace(/(?<![\d.,])(\d{1,12}),(\d{1,2}|\d{4,12})(?![\d,.])/g, '$1.$2')
     .replace(/(?<![\d.,])0,(\d{3})(?![\d,.])/g, '0.$1');
 
 /** The unit of the label, or of the column, behind a bare number. */

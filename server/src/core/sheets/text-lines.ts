@@ -1,5 +1,6 @@
 // The rows of a plain text: a table’s pasted columns, `label: value`, a label with its value on the next line.
 import { isBlank, plainLine, trimEnds } from './clean';
+import { isCounted } from './takers/board-things';
 import { sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
 
 interface RawLine {
@@ -11,6 +12,8 @@ interface RawLine {
   readonly text: string;
   /** The line with its bullet, if it has one. */
   readonly start: string;
+  /** Whether it begins with an empty column: it goes on with the row above. */
+  readonly isCarried: boolean;
 }
 
 /** A line as it stands: its cells by tabs, bars, leaders or wide blanks, else by the first colon or equals sign. */
@@ -29,6 +32,7 @@ function rawLine(text: string, line: number): RawLine {
     line,
     text: plainLine(body),
     start: text.trim().slice(0, 300),
+    isCarried: /^\t/.test(text) && columns.length === 1,
   };
 }
 
@@ -89,6 +93,8 @@ class Assembly {
   /** The indentation of a heading that ends with a colon: it ends where lines stand as far out. */
   private headingIndent = -1;
   private table = 0;
+  /** The last line of a row of columns, or of what goes on with one. */
+  private columnsAt = -1;
   private title: string | undefined;
 
   constructor(
@@ -120,6 +126,8 @@ class Assembly {
       this.carryOn(raw);
       return 0;
     }
+    if (raw.isCarried && this.lines[at - 1]?.line === this.columnsAt) return this.sayMore(raw);
+    if (raw.hasColumns) this.columnsAt = raw.line;
     if (cells.length > 0 && cells.some((cell) => cell !== '')) {
       this.push(label, cells, raw.line);
       return 0;
@@ -148,10 +156,26 @@ class Assembly {
     };
   }
 
+  /** A line that goes on with the row above: one more of what is counted there, else more of its value. */
+  private sayMore({ text, line }: RawLine): number {
+    const last = this.rows.at(-1)!;
+    this.columnsAt = line;
+    if (isCounted(text) || /^(?:M\.?2|PCI)/i.test(text))
+      this.rows.push({ ...last, cells: [text], line, isLoose: true });
+    else if (last.cells.length === 1)
+      this.rows[this.rows.length - 1] = { ...last, cells: [`${last.cells[0]} • ${text}`] };
+    else this.loose.push({ text, line });
+    return 0;
+  }
+
   /** A line of one piece: the label of the line below, a heading, a label and a value with one blank, or prose. */
   private alone(text: string, at: number, hasColon: boolean): number {
     const raw = this.lines[at]!;
     const next = this.lines[at + 1];
+    if (next && isCounted(next.text) && !isCounted(text) && (hasColon || this.isLabel(text))) {
+      this.openHeading(text, raw, next, hasColon);
+      return 0;
+    }
     if (this.isLabel(text) && next && this.isValue(next)) {
       if (next.indent > raw.indent) this.heading = bareHeading(text);
       this.push(text, [next.text], raw.line);
@@ -160,8 +184,7 @@ class Assembly {
     const known = this.knownStart(text);
     if (hasColon || this.isHeading(text, next)) {
       if (known) this.push(known[0], [known[1]], raw.line, true);
-      this.heading = bareHeading(text);
-      this.headingIndent = hasColon && next && next.indent > raw.indent ? next.indent : hasColon ? 0 : -1;
+      this.openHeading(text, raw, next, hasColon);
       if (this.title === undefined && this.rows.length === 0 && !hasColon) this.title = text;
       return 0;
     }
@@ -170,8 +193,14 @@ class Assembly {
     return 0;
   }
 
+  private openHeading(text: string, raw: RawLine, next: RawLine | undefined, hasColon: boolean): void {
+    this.heading = bareHeading(text);
+    this.headingIndent = hasColon && next && next.indent > raw.indent ? next.indent : hasColon ? 0 : -1;
+  }
+
   private tell(raw: RawLine): void {
     if (this.title === undefined && this.rows.length === 0 && raw.text.length <= 100) this.title = raw.text;
+    else if (isCounted(raw.text) && !this.isLabel(this.heading)) return this.push('', [raw.text], raw.line, true);
     if (this.heading !== '' && this.isLabel(this.heading)) this.pushUnder(raw);
     else this.loose.push({ text: raw.text, line: raw.line });
   }

@@ -10,7 +10,7 @@ import { SUPPLY_FORM_WORDS } from '../../trade/supply-sheet-words';
 import { meanings, wordOf, type Vocabulary } from '../../trade/vocabulary';
 import { labelKey } from '../clean';
 import { doubtful, nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
-import { withDots } from '../take-quantity';
+import { takeQuantity, withDots } from '../take-quantity';
 import { anyTakers } from './common';
 import { countedIn } from './connectors';
 
@@ -19,14 +19,21 @@ const PLACES = new Map(
     words.split(' | ').map((word): [string, string] => [labelKey(word), place]),
   ),
 );
-export const placeOf = (label: string): string | undefined => PLACES.get(labelKey(label.replace(/\(.{0,20}\)/g, '')));
+/** `Front`, `Front fans`, `Radiator front`, `Max radiator size (top)`. */
+export const placeOf = (label: string): string | undefined => {
+  const bare = label.replace(/\(.{0,20}\)/g, '');
+  const turned = label
+    .replace(/^(?:max\.? )?(?:fans?|lüfter|radiators?|radiatoren)(?: support| size| mount)? ?(?=[\p{L}(])[( ]?/iu, '')
+    .replace(/\)$/, '');
+  return PLACES.get(labelKey(bare)) ?? (turned === label ? undefined : PLACES.get(labelKey(turned)));
+};
 
 /** `Front: 3 x 120 mm; Rear: 1 x 120 mm`: each place with what is said of it. */
 function placesIn(value: string, label: string): readonly (readonly [place: string, said: string])[] {
   const own = placeOf(label);
   if (own) return [[own, value]];
   const found: [string, string][] = [];
-  for (const piece of value.split(/\s?[;•\n]\s?|,\s?(?=\p{L}{3,12}(?: \p{L}{3,8})?:)/u)) {
+  for (const piece of value.split(/\s?[;•\n]\s?|(?:,\s?| [/|] )(?=\p{L}{3,12}(?: \p{L}{3,8})?:)/u)) {
     const [, word, said] = /^(\p{L}{3,12}(?: \p{L}{3,8})?) ?[:–-] ?(.{1,120})$/u.exec(piece.trim()) ?? [];
     const place = word && placeOf(word);
     if (!place || !said) return [];
@@ -40,37 +47,51 @@ const MOUNT =
 const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
 
 const FITTED =
-  /(\d) ?(?:pcs )?(?:x ?\d{3} ?mm )?(?:fans? )?(?:included|pre-?installed|vorinstalliert|enthalten|inklusive|fitted)/i;
+  /(\d) ?(?:pcs )?(?:[x×*] ?\d{2,3} ?mm )?(?:fans? )?(?:are )?(?:includ|pre-?inst|vorinst|enthalten|inkl|fitted)/i;
+const ALL_FITTED = /\((?:included|pre-?installed|vorinstalliert|enthalten|inklusive)\)$/i;
 
-/** `3 x 120 mm / 2 x 140 mm`: the sizes, and how many of the largest. */
-function fanFacts(path: readonly string[], place: string, said: string): Take {
-  const own = (key: string, value: string | readonly string[]): Taken => ({ path: [...path, place, key], value });
-  const fitted = FITTED.exec(said)?.[1];
+interface Mount {
+  readonly size: number;
+  readonly count: number;
+}
+
+/** `3 x 120 mm / 2 x 140 mm`; undefined where words are left that may say more. */
+function mountsIn(said: string): readonly Mount[] | undefined {
   const bare = said.replace(/\([^)]{0,50}\)/g, ' ').replace(/\b(?:up to|bis zu|max\.?)\s/gi, '');
-  const mounts = [...bare.matchAll(MOUNT)];
   const rest = bare
     .replace(MOUNT, '')
     .replace(/\b(?:or|oder|fans?|lüfter|and|und|mm|included|vorinstalliert)\b/gi, '')
     .replace(/[\s,/|&+.-]/g, '');
-  if (mounts.length === 0 || rest !== '') return nothing;
-  const read = mounts.flatMap(([, ahead, sizes, behind]) =>
+  const mounts = [...bare.matchAll(MOUNT)].flatMap(([, ahead, sizes, behind]) =>
     sizes!
       .split(/\D+/)
       .filter(Boolean)
       .map((size) => ({ size: Number(size), count: Number(ahead ?? behind ?? 0) })),
   );
-  if (read.some(({ size, count }) => !SIZES.includes(size) || count < 1)) return nothing;
-  const sizes = [...new Set(read.map(({ size }) => size))].sort((a, b) => a - b);
-  const counts = new Set(read.filter(({ size }) => size === sizes.at(-1)).map(({ count }) => count));
-  if (counts.size !== 1) return nothing;
-  return plain(
+  const areKnown = mounts.every(({ size, count }) => SIZES.includes(size) && count >= 1);
+  return mounts.length > 0 && rest === '' && areKnown ? mounts : undefined;
+}
+
+/** The sizes, how many of each, and how many are there already; alternatives that differ in number are in doubt. */
+function fanFacts(path: readonly string[], place: string, said: string): Take {
+  const own = (key: string, value: string | readonly string[]): Taken => ({ path: [...path, place, key], value });
+  const mounts = mountsIn(said);
+  if (!mounts) return nothing;
+  const sizes = [...new Set(mounts.map(({ size }) => size))].sort((a, b) => a - b);
+  const largest = new Set(mounts.filter(({ size }) => size === sizes.at(-1)).map(({ count }) => count));
+  const counts = new Set(mounts.map(({ count }) => count));
+  const [most] = largest;
+  const fitted =
+    FITTED.exec(said)?.[1] ?? (counts.size === 1 && ALL_FITTED.test(said.trim()) ? String(most) : undefined);
+  const inAll = [
     own(
       'sizes',
       sizes.map((size) => `${size} mm`),
     ),
-    own('count', String([...counts][0])),
     ...(fitted ? [own('fitted', fitted)] : []),
-  );
+  ];
+  if (counts.size === 1) return plain(...inAll, own('count', String(most)));
+  return together([plain(...inAll), largest.size === 1 ? doubtful(own('count', String(most))) : nothing]);
 }
 
 const fanPlaces: Taker = (value, place) =>
@@ -88,14 +109,17 @@ const fittedFans: Taker = (value, place) => {
 
 const CLASSES = new Set(['120', '140', '180', '200', '240', '280', '360', '400', '420', '480', '560']);
 
-/** `240 / 280 / 360 mm`: classes, which are no lengths. */
+/** `240 / 280 / 360 mm`: classes, which are no lengths; the most of them takes the smaller ones of its kind too. */
 function radiatorFacts(path: readonly string[], place: string, said: string): Take {
   const isMost = /\b(?:up to|bis zu|max\.?|bis)\s/i.test(said);
-  const bare = said.replace(/\b(?:up to|bis zu|max\.?|bis|mm|radiators?|aio|or|oder|and|und)\b/gi, ' ');
+  const bare = said.replace(
+    /\b(?:up to|bis zu|max(?:imum)?\.?|bis|mm|radiators?|aio|or|oder|and|und)(?![\p{L}\d])/giu,
+    ' ',
+  );
   const classes = bare.split(/[\s,/|&]+/).filter(Boolean);
   if (classes.length === 0 || !classes.every((one) => CLASSES.has(one.replace(/mm$/i, '')))) return nothing;
   const fact: Taken = { path: [...path, place, 'classes'], value: classes.map((one) => one.replace(/mm$/i, '')) };
-  return isMost ? doubtful(fact) : plain(fact);
+  return isMost && classes.length > 1 ? doubtful(fact) : plain(fact);
 }
 const radiatorPlaces: Taker = (value, place) =>
   together(placesIn(value, place.label).map(([name, said]) => radiatorFacts(place.path, name, said)));
@@ -139,7 +163,8 @@ const openings: Taker = (value, { path, label }) => {
 const bays: Taker = (value, { path, label, field }) => {
   const { names } = field as NamedField;
   const of = names ?? BAY_WORDS;
-  const alone = /^(\d{1,2}) ?x?$/.exec(value.trim())?.[1];
+  const [, one, more] = /^(\d{1,2}) ?x?(?: ?\+ ?(\d{1,2}))?$/.exec(value.trim()) ?? [];
+  const alone = one && String(Number(one) + Number(more ?? 0));
   const pieces = alone
     ? [{ count: Number(alone), name: label }]
     : countedIn(withDots(value).replace(/\s?\([^()]{0,40}\)/g, ''));
@@ -183,7 +208,12 @@ const frontCables: Taker = (value, { path }) => {
       .replace(/^\d ?[x×] ?|(?: ?[x×] ?\d)$/g, '')
       .replace(/ ?(?:ports?|anschlüsse?|jacks?|buchsen?)$/i, '')
       .replace(/\s?\([^()]{0,20}\)/g, '')
+      .replace(/^USB[ -]?(?:Type[ -]?)?A ?(\d\.\d.*)$/i, 'USB $1')
       .replace(/^USB ?(\d(?:\.\d)?)/i, 'USB $1')
+      .replace(
+        /^(?:audio combo|combo audio|audio combo jack|headset|mic|headphones?|kopfhörer|mikrofon)$/i,
+        'audio jack',
+      )
       .trim();
     return (
       wordOf(HEADER_WORDS, piece) ?? wordOf(HEADER_WORDS, sheetFrontCable(piece) ?? '') ?? wordOf(HEADER_WORDS, bare)
@@ -193,6 +223,26 @@ const frontCables: Taker = (value, { path }) => {
   return plain({ path, value: [...new Set(read as string[])] });
 };
 
+/** `ATX, up to 180 mm`: beside forms one length, under no condition. */
+const supplyDepth: Taker = (value, place) => {
+  const only = /(?<![\d.,])\d{2,3} ?mm\b/gi;
+  const found = value.match(only) ?? [];
+  const rest = value
+    .replace(only, ' ')
+    .replace(
+      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|länge|long|lang)(?=\W|$)/gi,
+      ' ',
+    );
+  if (found.length !== 1) return found.length === 0 ? takeQuantity(value, place) : nothing;
+  const words = rest.split(/[\s,;/()|≤:]+/).filter(Boolean);
+  const areForms = words.every(
+    (word) =>
+      /^(?:std\.?|standard|ps[/-]?2|psu|netzteil)$/i.test(word) || wordOf(SUPPLY_FORM_WORDS, word) !== undefined,
+  );
+  const fact = { path: place.path, value: `${Number.parseInt(found[0]!, 10)} mm` };
+  return areForms ? plain(fact) : doubtful(fact);
+};
+
 export const caseTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   'board-sizes': wordsOf(BOARD_SIZE_WORDS),
@@ -200,6 +250,7 @@ export const caseTakers: Readonly<Record<string, Taker>> = {
     /\d{2,3} ?mm/.test(value)
       ? wordsOf(SUPPLY_FORM_WORDS)(value.replace(/[,(]? ?(?:up to|max\.?|bis)? ?\d{2,3} ?mm.{0,20}$/i, ''), place)
       : wordsOf(SUPPLY_FORM_WORDS)(value, place),
+  'supply-depth': supplyDepth,
   openings,
   bays,
   'fan-places': fanPlaces,

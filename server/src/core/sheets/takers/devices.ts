@@ -10,37 +10,7 @@ import { withDots } from '../take-quantity';
 import { nothing, plain, type Taker } from '../taken';
 import { anyTakers, orNothing, sized } from './common';
 import { connectors, outputs } from './connectors';
-
-/** What an interface is compatible with is not what it is. */
-const withoutCompatible = (value: string): string =>
-  value.replace(
-    /[([,;]?\s?[^([,;]{0,40}(?:backwards?|abwärts)?[ -]?(?:compatible|kompatibel)[^)\],;]{0,40}[)\]]?/gi,
-    ' ',
-  );
-
-/** The only PCIe link, or the only SATA generation, that a text names. */
-export function linkIn(value: string): string | undefined {
-  const text = withoutCompatible(value).replace(/[×*]/g, 'x');
-  const found = new Set<string>();
-  for (const [, generation, lanes] of text.matchAll(
-    /\bPCI(?:e|-?E|-? ?Express)[ -]{0,2}(?:Gen(?:eration)?[ .-]?)?([1-6])(?:\.\d)?,? ?(?:x ?(\d{1,2})|(?=[^\dx]|$))/gi,
-  ))
-    found.add(lanes ? `PCIe ${generation} x${lanes}` : 'open');
-  for (const [, generation, lanes] of text.matchAll(/(?<!\w)Gen ?([1-6])(?:\.0)? ?x ?(\d{1,2})\b/gi))
-    found.add(`PCIe ${generation} x${lanes}`);
-  if (/\bSATA\b|serial ata/i.test(text)) {
-    if (
-      /\b6(?:\.0)? ?G(?:b|bit)|\bSATA ?(?:III|3(?:\.\d)?|Rev(?:ision)?\.? 3(?:\.\d)?)(?!\.?\d| ?Gb)\b|SATA-600/i.test(
-        text,
-      )
-    )
-      found.add('SATA 3');
-    else if (/\b3(?:\.0)? ?Gb|\bSATA ?II\b|SATA-300/i.test(text)) found.add('SATA 2');
-    else found.add('open');
-  }
-  const [only] = found;
-  return found.size === 1 && only !== 'open' ? only : undefined;
-}
+import { link, withoutCompatible } from './links';
 
 const bus: Taker = (value, { path }) => {
   const text = withoutCompatible(value);
@@ -51,8 +21,6 @@ const bus: Taker = (value, { path }) => {
   const found = [isNvme && 'NVMe', isSata && 'SATA', isSas && 'SAS', isUsb && 'USB'].filter((one) => one !== false);
   return found.length === 1 ? plain({ path, value: found[0]! }) : nothing;
 };
-
-const link: Taker = (value, { path }) => orNothing(path, linkIn(value));
 
 const SHAPES: readonly (readonly [string, RegExp])[] = [
   ['M.2', /\bM\.?2\b|(?<!\d)22(?:30|42|60|80|110)(?!\d)/i],

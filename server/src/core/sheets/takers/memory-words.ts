@@ -87,7 +87,7 @@ export const classIn = (text: string): string | undefined =>
 export const shapeIn = (text: string): string | undefined =>
   wordIn(
     MEMORY_SHAPE_WORDS,
-    text,
+    text.replace(/\b(DDR[345])-(?=(?:SO-?)?DIMM)/gi, '$1 '),
     /(?<![\w-])(?:SO-?DIMM|LPCAMM2|CAMM2|(?:LR|CU|R|U)-?DIMM|DIMM|288-pin|260-pin|262-pin)s?(?![\w-])/gi,
   );
 

@@ -55,7 +55,9 @@ const flagOfEcc = (path: readonly string[], value: string, label: string) => {
     ? plain({ path, value: 'true' })
     : orNothing(path, said === undefined || (said && !/\becc\b/i.test(value)) ? undefined : String(said));
 };
-export const ecc: Taker = (value, { path, label }) => flagOfEcc(path, value, label);
+/** What it needs beside it is another part’s fact. */
+const NEEDS = /[([](?:requires?|needs|with|mit|benötigt|nur mit) [^()]{0,20}(?:mobo|board|platform)[^()]{0,20}[)\]]$/i;
+export const ecc: Taker = (value, { path, label }) => flagOfEcc(path, value.replace(NEEDS, '').trim(), label);
 
 const channels: Taker = (value, place) => {
   const own = counted(value, place);
@@ -71,6 +73,14 @@ const mostMemory: Taker = (value, place) => {
   return found === undefined ? nothing : takeQuantity(found, place);
 };
 
+/** `28/24` under `(Total/Usable)`: those that are left for use. */
+const lanes: Taker = (value, place) => {
+  const [, , usable] = /^(\d{1,3}) ?\/ ?(\d{1,3})$/.exec(value.trim()) ?? [];
+  if (usable !== undefined && /total ?\/ ?usable/i.test(place.label)) return counted(usable, place);
+  const own = counted(value, place) ?? nothing;
+  return /native|total/i.test(place.label) ? doubtful(...own.facts) : own;
+};
+
 const generation: Taker = (value, { path }) => orNothing(path, sheetGeneration(value));
 
 export const processorTakers: Readonly<Record<string, Taker>> = {
@@ -82,7 +92,7 @@ export const processorTakers: Readonly<Record<string, Taker>> = {
   'memory.channels': channels,
   'memory.most': mostMemory,
   'memory.ecc': ecc,
-  lanes: counted,
+  lanes,
   generation,
 };
 

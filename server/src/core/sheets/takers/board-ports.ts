@@ -1,0 +1,95 @@
+// Ports and headers of a board, by the names printed on it; those without one are counted.
+import { HEADER_WORDS, type HeaderKind } from '../../trade/header-words';
+import { sheetPins } from '../../trade/sheet-forms';
+import { wordOf } from '../../trade/vocabulary';
+import { nothing, plain, type Taken, type Taker } from '../taken';
+import { namesOf, thingsIn, unnamed, type Counted } from './board-things';
+
+const PORT_NAME = /(?<!\w)(SATA\d?_?[A-Z]?\d{1,2}|SATA6G_\d{1,2}|S_?ATA_\d)(?!\w)/g;
+
+const generationOf = (text: string): string | undefined =>
+  /6(?:[.,]0)? ?Gb|SATA[ -]?(?:III|3(?:\.0)?)(?![\d.])/i.test(text) ? '3' : undefined;
+
+const portFacts = (path: readonly string[], names: readonly string[], text: string): readonly Taken[] => {
+  const generation = generationOf(text);
+  return names.map(
+    (name): Taken =>
+      generation ? { path: [...path, name, 'generation'], value: generation } : { path: [...path, name], value: '{}' },
+  );
+};
+
+/** Ports by their printed names, or so many as are counted. */
+export const ports: Taker = (value, { path, label, heading }) => {
+  const counted = thingsIn(label, value, heading).filter(({ what }) => what === 'ports');
+  if (counted.length > 0)
+    return plain(...counted.flatMap((thing) => portFacts(path, namesOf(thing, 'SATA'), thing.text)));
+  const names = [...new Set([...value.matchAll(PORT_NAME)].map(([one]) => one))].filter(
+    (one) => /_|\d$/.test(one) && !/^SATA[123]$/.test(one),
+  );
+  if (names.length > 0 && !/[~–]| to | bis |-SATA/i.test(value)) return plain(...portFacts(path, names, value));
+  const alone = /^(\d{1,2}) ?x?(?: ?(?:x )?SATA.{0,12})?$/i.exec(value.trim())?.[1];
+  if (alone === undefined || !/SATA/i.test(label) || Number(alone) > 16) return nothing;
+  const all = Array.from({ length: Number(alone) }, (_, index) => unnamed('SATA', `${index + 1} ${label}`));
+  return plain(...portFacts(path, all, `${label} ${value}`));
+};
+
+const HEADER_NAME = /^[A-Z][A-Z0-9]{0,9}(?:_[A-Z0-9]{1,8}){1,3}$/;
+export const isHeaderLabel = (label: string): boolean =>
+  HEADER_NAME.test(label.trim()) && headerKind(label) !== undefined;
+
+const headerKind = (name: string): HeaderKind | undefined =>
+  wordOf(HEADER_WORDS, name.trim()) ?? wordOf(HEADER_WORDS, name.trim().replace(/_?\d{1,2}$/, ''));
+
+/** What counted headers are called in a sheet, and how ours are named where nothing is printed. */
+const CALLED: readonly (readonly [kind: HeaderKind, stem: string, words: RegExp])[] = [
+  ['pump', 'PUMP', /pump|pumpe/i],
+  ['fan', 'CPU_FAN', /\bCPU[ _-]?(?:opt(?:ional)?[ _-]?|cooler )?(?:fan|lüfter)/i],
+  ['fan', 'SYS_FAN', /\bfans?\b|lüfter/i],
+  ['front audio', 'F_AUDIO', /audio|AAFP/i],
+  ['front USB-C', 'F_USB_C', /USB.{0,40}(?:type[ -]?[ce]\b|USB-?C\b|key-a)|(?:type[ -]?[ce]\b|USB-?C\b)/i],
+  ['front USB 3', 'F_USB3', /USB ?(?:3(?:\.[012])?|5 ?Gb)/i],
+  ['front USB 2.0', 'F_USB', /USB ?2(?:\.0)?/i],
+  ['RGB', 'RGB', /A?RGB|LED strip|rainbow/i],
+  ['front panel', 'F_PANEL', /(?:front|system)[ -]?panel|power (?:switch|button)/i],
+];
+
+function headerFacts(path: readonly string[], thing: Counted): readonly Taken[] {
+  const called = CALLED.filter(([, , words]) => words.test(thing.text));
+  const isBoth = /pump/i.test(thing.text) && /\bfan\b|lüfter/i.test(thing.text);
+  const [first] = called;
+  if (
+    !first ||
+    (isBoth && !/pump(?:[ -]fan)/i.test(thing.text)) ||
+    /thunderbolt|\bTPM|COM\b|serial|clear|jumper/i.test(thing.text)
+  )
+    return [];
+  const [kind, stem] = first;
+  const isTurning = kind === 'fan' || kind === 'pump';
+  const pins = isTurning ? /(?<!\d)([34])[ -]?(?:pins?|polig|pol)\b/i.exec(thing.text)?.[1] : undefined;
+  return namesOf(thing, stem).flatMap((name) => [
+    { path: [...path, name, 'kind'], value: kind },
+    ...(pins ? [{ path: [...path, name, 'pins'], value: pins }] : []),
+  ]);
+}
+
+/** A header under the name that is printed on the board. */
+export const headers: Taker = (value, { path, label, heading }) => {
+  const counted = thingsIn(label, value, heading).filter(({ what }) => what === 'headers');
+  if (counted.length > 0) return plain(...counted.flatMap((thing) => headerFacts(path, thing)));
+  if (!isHeaderLabel(label)) return nothing;
+  const name = label.trim();
+  const kind = headerKind(name)!;
+  const pins =
+    kind === 'fan' || kind === 'pump'
+      ? sheetPins((/^\d ?-?pins?/i.exec(value.trim())?.[0] ?? value).split(/[,;(]/)[0]!.trim())
+      : undefined;
+  const isRead =
+    pins !== undefined ||
+    wordOf(HEADER_WORDS, value) === kind ||
+    /header|connector|anschluss|fan|lüfter|pump/i.test(value);
+  if (!isRead) return nothing;
+  return plain(
+    { path: [...path, name, 'kind'], value: kind },
+    ...(pins ? [{ path: [...path, name, 'pins'], value: pins }] : []),
+  );
+};

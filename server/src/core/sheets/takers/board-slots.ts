@@ -1,0 +1,113 @@
+// Slots of a board, by the names printed on it; those without one are counted.
+import { nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
+import { namesOf, thingsIn } from './board-things';
+import { onlyOne } from './common';
+import { linkIn } from './links';
+
+const SLOT_NAMES: readonly RegExp[] = [
+  /(?<![\w.])(?:M\.?2_?[A-Z]{0,3}_?\d{1,2}|M2[A-Z]{0,2}_[A-Z0-9]{1,5}|M2[A-Z])(?![\w.])/g,
+  /(?<![\w.])(?:PCI_?EX?\d{0,2}_\d{1,2}|PCI_E\d|PCIE\d|PCIEX?\d{1,2})(?![\w.])/g,
+];
+
+const namesIn = (text: string): string[] => [
+  ...new Set(SLOT_NAMES.flatMap((words) => [...text.matchAll(words)].map(([one]) => one))),
+];
+export const isSlotLabel = (label: string): boolean => namesIn(label).length === 1;
+
+/** Slots by their printed names, or so many as are counted; a line on what one takes from others says just that. */
+export const slots: Taker = (value, { path, label, heading }) => {
+  const counted = thingsIn(label, value, heading).filter(({ what }) => what === 'slots');
+  if (counted.length > 0)
+    return together(
+      counted.flatMap((thing) => {
+        const isM2 = /\bM\.?2/i.test(thing.text);
+        const [only] = thing.names.length === 0 && thing.count === 1 ? namesIn(thing.text) : [];
+        const stem = !isM2 ? 'PCIE' : isForWireless(thing.text) ? 'M2_WIFI' : 'M2';
+        const names = only === undefined ? namesOf(thing, stem) : [only];
+        return names.map((name) => slotFacts(path, name, thing.text, isM2));
+      }),
+    );
+  const own = namesIn(label);
+  if (own.length === 1) return slotFacts(path, own[0]!, value);
+  const clauses = value.split(/\s?[;•\n]\s?|(?<=\)), ?(?=M\.?2|PCI)/).filter((clause) => namesIn(clause).length === 1);
+  return together(clauses.map((clause) => slotFacts(path, namesIn(clause)[0]!, clause)));
+};
+
+const isForWireless = (text: string): boolean => /wi-?fi|wlan|wireless|\bkey[ -]?E\b|\bE[ -]key\b/i.test(text);
+
+function slotFacts(path: readonly string[], name: string, said: string, isM2 = /^M/.test(name)): Take {
+  const text = said.replaceAll(name, ' ').replace(/[×*]/g, 'x');
+  const own: Own = (key, value) => ({ path: [...path, name, key], value });
+  const facts = isM2 ? m2Facts(text, own) : pcieFacts(text, own);
+  const from = sourceOf(text);
+  if (facts === undefined || (facts.length === 0 && !name.includes('#'))) return nothing;
+  return plain(own('kind', isM2 ? 'M.2' : 'PCIe'), ...facts, ...(from ? [own('from', from)] : []));
+}
+
+/** Where its lanes come from, as words in the line say it. */
+const sourceOf = (text: string): string | undefined =>
+  onlyOne(
+    text
+      .replace(/\bCPU\b|prozessor/gi, 'processor')
+      .replace(/\bPCH\b|chipsatz/gi, 'chipset')
+      .toLowerCase(),
+    /(?:from|by|via|vom|über|an) (?:the |den )?(processor|chipset)\b|\b(processor|chipset)(?=[ -]attached)/g,
+  );
+
+type Own = (key: string, value: string | readonly string[]) => Taken;
+
+/** The lanes that a slot really has, where its length says more. */
+const MODES: readonly RegExp[] = [
+  /\((?:up to )?x ?(16|8|4|2|1)\b|\b(?:runs?|running|operates|works) (?:at|in) (?:up to )?x ?(16|8|4|2|1)\b/i,
+  /\b(?:supports?|mode:?|max\.?) ?(?:up to )?x ?(16|8|4|2|1)\b/i,
+  /(?:läuft mit|elektrisch|electrical(?:ly)?|angebunden mit) ?x ?(16|8|4|2|1)\b/i,
+  /\bx ?(16|8|4|2|1) ?(?:mode|modus|electrical|elektrisch|lanes|speed|bandwidth|angebunden)/i,
+];
+const modeIn = (text: string): string | undefined => {
+  for (const words of MODES) {
+    const found = words.exec(text);
+    if (found) return found[1] ?? found[2];
+  }
+  return undefined;
+};
+
+const LENGTHS: readonly RegExp[] = [
+  /\bPCI(?:e|-?E|[ -]Express)[ -]?(?:Gen ?)?(?:[1-6](?:\.0)?(?:\/[1-6](?:\.0)?){0,3})? ?x ?(16|8|4|1)\b/gi,
+  /\bx ?(16|8|4|1)(?=[ -](?:slots?|steckpl|connector))/gi,
+];
+const ADJACENT = /\bPCI(?:e|-?E|[ -]Express)[ -]?(?:Gen ?)?[1-6](?:\.0)? ?x ?(?:16|8|4|1)\b/i;
+const GENERATION = /(?:\bPCI(?:e|-?E|[ -]Express)|\bGen)[ -]?(?:Gen ?)?([1-6])(?:\.0)?(?![\d/.])(?! ?\/ ?\d)/gi;
+const SEVERAL_GENERATIONS = /\d\.0 ?\/ ?(?:PCIe ?)?\d\.0|gen ?\d ?\/ ?(?:gen ?)?\d/i;
+
+function pcieFacts(text: string, own: Own): Taken[] | undefined {
+  const length = LENGTHS.map((words) => onlyOne(text, words)).find((one) => one !== undefined);
+  if (length === undefined) return undefined;
+  const generation = SEVERAL_GENERATIONS.test(text) ? undefined : onlyOne(text, GENERATION);
+  const several = new Set([...text.matchAll(/\bx ?(16|8|4|2|1)\b/gi)].map(([, lanes]) => lanes)).size > 2;
+  const isSplit = /x ?\d{1,2} ?\/ ?x ?\d|x ?\d{1,2} (?:or|oder) x ?\d/i.test(text);
+  const lanes = modeIn(text) ?? (ADJACENT.test(text) || length === '1' ? length : undefined);
+  return [
+    own('length', `x${length}`),
+    ...(several || isSplit || lanes === undefined ? [] : [own('lanes', lanes)]),
+    ...(generation === undefined ? [] : [own('generation', generation)]),
+    ...(/open[- ]end|offenes? ende/i.test(text) ? [own('open-ended', 'true')] : []),
+  ];
+}
+
+const M2_KEY = /\bKEY[ -]?([ABEM])\b|(?<![A-Z])([ABEM])[ -]KEY\b/g;
+
+function m2Facts(text: string, own: Own): Taken[] {
+  const sizes = [...new Set([...text.matchAll(/(?<!\d)22(?:30|42|60|80|110)(?!\d)/g)].map(([one]) => one))];
+  const keys = new Set([...text.toUpperCase().matchAll(M2_KEY)].map(([, behind, ahead]) => behind ?? ahead));
+  const [key] = keys;
+  const link = linkIn(text.replace(/SATA[^,;)]{0,12}/gi, ' '));
+  const hasSata =
+    /\bSATA\b/i.test(text.replace(/SATA ?\d?_?\d?(?: ?[/&] ?\d)*(?= (?:will|is|are|wird|werden))/gi, ' ')) &&
+    !/no SATA|kein SATA|nicht SATA|shar|teilt|disabled|deaktiviert|unavailable/i.test(text);
+  const isBounded = /up to 22|bis 22|max/i.test(text);
+  return [
+    ...(keys.size === 1 ? [own('key', key!)] : []),
+    ...(sizes.length > 0 && !isBounded ? [own('sizes', sizes)] : []),
+    ...(link ? [own('carries', hasSata ? [link, 'SATA'] : [link])] : []),
+  ];
+}
