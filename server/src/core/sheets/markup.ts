@@ -46,7 +46,7 @@ const BLOCKS = new Set([
 ]);
 
 export const isMarkup = (text: string): boolean =>
-  /^\s*(?:<!doctype html|<html|<table|<dl|<body|<div|<section|<h[1-6]|<ul|<article|<main|<p)\b/i.test(text);
+  /^(?:<!doctype html|<html|<table|<dl|<body|<div|<section|<h[1-6]|<ul|<article|<main|<p)\b/i.test(text.trimStart());
 
 const isElement = (node: Node): node is Element => 'tagName' in node;
 const lineOf = (node: Element): number => node.sourceCodeLocation?.startLine ?? 1;
