@@ -26,9 +26,10 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { machine } = build;
     const { board } = build.parts;
-    if (!machine || !board) return;
+    if (!board) return;
     const { reports } = machine.board;
     const words = {
       broken: () =>

@@ -31,6 +31,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     for (const { placed, found } of drivePairs(build).pairs)
       for (const drive of found) {
         const { health, warning, 'media-errors': errors } = drive;

@@ -34,6 +34,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const most = known(toBase(NEW_DRIVE_HOURS, 'h'), 'time', 'hours that a new drive has run', { unit: 'h', source });
     const wear = known(NEW_DRIVE_WORN_PERCENT, 'percent', 'wear of a new drive', { unit: '%', source });
     for (const { placed, found } of drivePairs(build).pairs)

@@ -32,6 +32,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const logged = (build.machine?.fans.value ?? []).filter(({ read, speed }) => read.value === 'load' && speed.value);
     const headers = headersUsed(build);
     if (logged.length === 0 || headers.length === 0) return;

@@ -33,8 +33,9 @@ bench: { firmware-update: { to: "1.20", by: service } }
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { board } = build.parts;
-    if (!build.machine || !board) return;
+    if (!board) return;
     const update = plannedUpdate(build)?.to;
     const planned = update?.node ? update : arriving(board);
     const since = processorListed(build)?.line?.since;

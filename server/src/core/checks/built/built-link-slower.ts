@@ -42,6 +42,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     for (const { placed, found } of [...drivePairs(build).pairs, ...cardPairs(build).pairs])
       for (const thing of found) judge(build, placed, thing, report);
   },

@@ -35,6 +35,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { board, memory } = build.parts;
     const found = builtModules(build);
     if (!board || !found || found.length === 0) return;

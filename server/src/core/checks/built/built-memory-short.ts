@@ -28,8 +28,9 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const kit = build.parts.memory.find(({ at: { soldered } }) => soldered.value !== true);
-    if (!build.machine || !kit) return;
+    if (!kit) return;
     const found = builtModules(build);
     const what = 'its memory modules';
     const broken = () => words(build);

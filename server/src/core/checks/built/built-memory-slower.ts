@@ -32,10 +32,11 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { memory } = build.parts;
     const found = builtModules(build);
     const kit = memory[0];
-    if (!build.machine || !found || !kit) return;
+    if (!found || !kit) return;
     const module = slowest(found) ?? found[0];
     const planned = plannedRate(build, kit);
     if (!module || !planned) return;

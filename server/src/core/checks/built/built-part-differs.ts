@@ -28,6 +28,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     for (const pair of anyPairs(build)) {
       const { placed, instead, found } = pair;
       const thing = instead ?? found[0];

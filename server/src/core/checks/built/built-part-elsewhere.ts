@@ -35,6 +35,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     for (const { placed, found } of [...drivePairs(build).pairs, ...cardPairs(build).pairs])
       for (const thing of found.slice(0, 1)) {
         place(build, placed, thing, report);

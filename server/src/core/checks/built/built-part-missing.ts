@@ -32,8 +32,8 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { machine } = build;
-    if (!machine) return;
     for (const pair of anyPairs(build)) {
       const { placed, found, wanted, instead, perhaps } = pair;
       const role = placed.role as keyof typeof WITNESSES;

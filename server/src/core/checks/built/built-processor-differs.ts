@@ -25,9 +25,10 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { machine } = build;
     const { processor } = build.parts;
-    if (!machine || !processor) return;
+    if (!processor) return;
     const { reports } = machine.processor;
     const words = {
       broken: () => sentence`The machine has the processor ${reports}, and not ${processor.label}.`,

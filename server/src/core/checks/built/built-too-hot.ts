@@ -33,9 +33,10 @@ expect: { temperature: { processor: 80 °C } }
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const { processor } = build.parts;
     const limits = limitsOf(build);
-    if (!build.machine || !processor || limits.length === 0) return;
+    if (!processor || limits.length === 0) return;
     const limit = least('temperature that the processor may reach', limits);
     const target = at(processor, undefined, 'temperature');
     const own = (build.machine.temperatures.value ?? []).filter(({ of }) => of.value === 'processor');

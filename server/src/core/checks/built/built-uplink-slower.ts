@@ -28,6 +28,7 @@ parts:
     },
   ],
   test(build, report) {
+    if (!build.machine) return;
     const one = judged(build);
     if (one) report(one);
   },
