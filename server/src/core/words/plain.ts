@@ -30,8 +30,7 @@ export class PlainTexts {
   said(text: string): string {
     const known = this.told.get(text);
     if (known !== undefined) return known;
-    const said =
-      this.exact(text) ?? this.matched(text) ?? this.bySentence(text) ?? this.byParts(text) ?? this.inner(text);
+    const said = this.whole(text) ?? (isProse(text) ? this.prose(text) : this.inParts(text));
     if (this.told.size >= mostKept) this.told.clear();
     this.told.set(text, said);
     return said;
@@ -46,9 +45,26 @@ export class PlainTexts {
     return within && within.charAt(0).toUpperCase() + within.slice(1);
   }
 
-  private matched(text: string): string | undefined {
-    const lists = [this.byStart.get(firstWord(text)) ?? [], this.open];
-    for (const { literals, own } of lists.flat()) {
+  /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
+  private whole(text: string): string | undefined {
+    const known = this.exact(text) ?? this.matched(text, this.byStart.get(firstWord(text)) ?? []);
+    return known ?? (text.includes('; ') ? undefined : this.matched(text, this.open));
+  }
+
+  /** A sentence is told whole or left in English: half of each would be worse. */
+  private prose(text: string): string {
+    const sentences = this.bySentence(text);
+    if (sentences !== undefined) return sentences;
+    const within = this.whole(text.slice(0, -1));
+    return within === undefined ? text : `${within}.`;
+  }
+
+  private inParts(text: string): string {
+    return this.bySentence(text) ?? this.byParts(text) ?? this.inner(text);
+  }
+
+  private matched(text: string, templates: readonly Template[]): string | undefined {
+    for (const { literals, own } of templates) {
       const pieces = piecesOf(text, literals);
       if (pieces) return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
     }
@@ -80,6 +96,9 @@ export class PlainTexts {
     return list;
   }
 }
+
+/** What ends as a sentence does. */
+const isProse = (text: string): boolean => text.endsWith('.') && text.includes(' ');
 
 /** A session says the same texts again and again, and others now and then. */
 const mostKept = 5000;

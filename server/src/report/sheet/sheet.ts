@@ -38,7 +38,8 @@ export interface SheetOptions {
 export function sheetOf(build: Build, judgement: Judgement, options: SheetOptions): Sheet {
   const language = options.language ?? english();
   const context = contextOf(build, judgement, options.fixes, options.kept, language);
-  return { ...sheetIn(language, sheetFrom(context, options), context.kept), language };
+  const sheet = sheetFrom(context, options);
+  return language.tag === 'en' ? sheet : { ...sheetIn(language, sheet, context.kept), language };
 }
 
 function sheetFrom(context: Context, options: SheetOptions): Sheet {
