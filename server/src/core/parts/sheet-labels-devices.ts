@@ -113,6 +113,7 @@ export const displayLabels: Labels = {
     'Energieverbrauch (Betrieb)',
   'draw.peak':
     'Max power consumption | Maximum power consumption | Power consumption (max) | Max power | ' +
+    'Power consumption | Stromverbrauch | Leistungsaufnahme | ' +
     'Power consumption (maximum) | Maximale Leistungsaufnahme | Max. Leistungsaufnahme | ' +
     'Leistungsaufnahme (max.) | Stromverbrauch (max.) | Max. Stromverbrauch | Maximaler Stromverbrauch',
 };

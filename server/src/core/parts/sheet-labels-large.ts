@@ -26,19 +26,19 @@ export const boardLabels: Labels = {
     'Unterstützte Prozessoren | Prozessorunterstützung',
   'memory.type':
     'Memory type | RAM type | Memory standard | Memory | System memory | Memory support | Supported memory | ' +
-    'DRAM | Speichertyp | Arbeitsspeicher | RAM-Typ | RAM | Speicher | RAM-Slots | Memory slots | ' +
+    'DRAM | DIMM slots | Speichertyp | Arbeitsspeicher | RAM-Typ | RAM | Speicher | RAM-Slots | Memory slots | ' +
     'Unterstützter Speicher',
   'memory.shape':
     'Memory slots | DIMM slots | Memory sockets | RAM slots | DIMM sockets | Memory | System memory | ' +
     'Memory form factor | Memory type | RAM-Slots | Speichersteckplätze | Speicherbänke | Arbeitsspeicher',
   'memory.module':
-    'Memory | Memory type | System memory | Module type | Memory module type | Memory support | DIMM type | ' +
+    'Memory | Memory type | DIMM slots | Memory slots | System memory | Module type | Memory module type | Memory support | DIMM type | ' +
     'Arbeitsspeicher | Modultyp | Speichertyp | Speicher',
   'memory.ecc':
     'ECC | ECC support | ECC memory | ECC memory support | Memory | Memory type | System memory | ' +
     'ECC-Unterstützung | ECC-Speicher | Arbeitsspeicher | Speichertyp',
   'memory.most':
-    'Max memory | Maximum memory | Max capacity | Max memory capacity | Maximum capacity | RAM capacity | ' +
+    'Max memory | Maximum memory | Max capacity | Max memory capacity | Maximum capacity | RAM capacity | DIMM slots | Memory slots | ' +
     'Max. capacity of system memory | Memory capacity | Memory | System memory | Max memory size | ' +
     'Maximaler Speicher | Max. Speicher | Maximaler Arbeitsspeicher | Max. Speicherausbau | Arbeitsspeicher | ' +
     'Max. RAM | RAM max.',
@@ -94,7 +94,7 @@ export const caseLabels: Labels = {
     'Kühlerhöhe | Max. CPU-Kühlerhöhe | Max. Kühlerhöhe | CPU-Kühler | Maximale CPU-Kühlerhöhe | ' +
     'Maximale Kühlerhöhe | Prozessorkühler',
   'card-length':
-    'GPU length | GPU clearance | GPU max length | Max GPU length | VGA length | VGA length limitation | ' +
+    'GPU length | VGA | GPU clearance | GPU max length | Max GPU length | VGA length | VGA length limitation | ' +
     'VGA support | VGA card | VGA card length | Graphics card length | Graphics card | Graphic card | ' +
     'GPU support | Max VGA length | Max graphics card length | Graphics card clearance | GPU | ' +
     'Grafikkartenlänge | Grafikkarte | Max. Grafikkartenlänge | Maximale Grafikkartenlänge | Grafikkarten',
@@ -153,7 +153,7 @@ export const supplyLabels: Labels = {
     '80 PLUS-Zertifizierung | Effizienzklasse | Energieeffizienz | Wirkungsgradklasse',
   standard:
     'ATX version | Standard | Compliance | ATX standard | Specification | Design guide | ATX specification | ' +
-    'Intel form factor | Intel specification | Form factor | Formfaktor | PSU form factor | ' +
+    'Intel form factor | Intel specification | Form factor | Formfaktor | Type | Typ | PSU form factor | ' +
     'ATX-Version | ATX-Standard | ATX-Spezifikation | ' +
     'ATX12V version | ATX12V-Version',
   rails:

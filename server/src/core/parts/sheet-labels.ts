@@ -153,7 +153,7 @@ export const memoryLabels: Labels = {
   ...anyLabels,
   type:
     'Memory type | Type | Technology | RAM type | DDR generation | Memory technology | Memory standard | ' +
-    'Standard | Generation | Speichertyp | Typ | Speichertechnologie | RAM-Typ',
+    'Standard | Generation | Module type | Speichertyp | Typ | Speichertechnologie | RAM-Typ',
   shape:
     'Form factor | Module type | Module form factor | Module format | DIMM type | Pin count | Pins | Pin | ' +
     'Number of pins | Package | Formfaktor | Modultyp | Bauform | Pinanzahl | Anzahl Pins | Modulbauform',

@@ -87,6 +87,9 @@ export interface Found {
   readonly isPlain: boolean;
 }
 
+const BOTH =
+  /^(.{3,30}?) ?[([](?:card|product|net|netto|unit|produkt|karte) ?\/ ?(?:packag|gross|brutto|verpack)\w{0,6}[)\]]$/i;
+
 class LineReader {
   constructor(
     private readonly line: Line,
@@ -96,7 +99,7 @@ class LineReader {
   ) {}
 
   read(): { readonly found: readonly Found[]; readonly unread: readonly Unread[] } {
-    const { line } = this;
+    const line = this.ofItself;
     const { text, marks } = withoutMarks(plainLine(line.text));
     if (isBlank(text)) return { found: [], unread: [] };
     const match = text.length > 400 ? undefined : this.matcher.match(line);
@@ -109,6 +112,14 @@ class LineReader {
       ...perhaps.map((fact): Found => ({ fact: this.drafted(fact), isPlain: false })),
     ];
     return { found, unread: found.length > 0 ? [] : [{ line: line.line, text: this.said }] };
+  }
+
+  /** The line without what the package has beside it: `Weight (card / package): 980 g / 1450 g`. */
+  private get ofItself(): Line {
+    const { line } = this;
+    const name = BOTH.exec(line.label)?.[1];
+    const parts = line.text.split(/ ?\/ /);
+    return name !== undefined && parts.length === 2 ? { ...line, label: name, text: parts[0]! } : line;
   }
 
   private get said(): string {

@@ -48,7 +48,7 @@ export class Matcher {
         if (wordOf(RAIL_WORDS, label) !== undefined && /\dV/.test(label)) return [this.target('rails')];
         return connectorLine(POWER_CONNECTOR_WORDS, label) ? [this.target('connectors')] : undefined;
       case 'case':
-        return this.ofCase(label, heading);
+        return this.ofCase(label, heading, text);
       case 'graphics':
       case 'card':
         return isOutputLabel(label) ? [this.target('outputs')] : undefined;
@@ -63,16 +63,21 @@ export class Matcher {
     if (isSlotLabel(label) && !isCounted(label)) return [this.target('slots')];
     if (isHeaderLabel(label)) return [this.target('headers')];
     const things = new Set(thingsIn(label, text, heading).map(({ what }) => what));
+    if (things.size === 0 && /\bS-?ATA/i.test(label) && /^\d{1,2}(?: ?x| ports?| anschl|$)/i.test(text))
+      return [this.target('ports')];
     if (things.size === 0) return isCounted(label) ? [] : undefined;
     return [...things].flatMap((what) =>
       what === 'flashback' ? (this.index.match('BIOS Flashback', '')?.targets ?? []) : [this.target(what)],
     );
   }
 
-  private ofCase(label: string, heading: string): readonly Target[] | undefined {
+  private ofCase(label: string, heading: string, text: string): readonly Target[] | undefined {
     if (isBayLabel(label)) return [this.target('bays')];
     if (placeOf(label) === undefined) return undefined;
     const said = `${label} ${heading}`;
+    const sizes = text.match(/(?<!\d)\d{3}(?= ?mm|\b)/g) ?? [];
+    if (sizes.length > 0 && sizes.every((one) => /^(?:240|280|360|420)$/.test(one)))
+      return [this.target('radiator-places')];
     if (/pre-?installed|included|vorinstalliert|mitgeliefert|installment/i.test(heading)) {
       return this.index.match('Included fans', '')?.targets.filter(({ path }) => path.includes('fitted')) ?? [];
     }

@@ -26,6 +26,8 @@ const UNIT_OF: Readonly<Record<string, UnitName>> = {
 };
 const ITEM =
   /^(?:\(?([lwhdbt])\)?=?:? ?)?(\d{1,4}(?:\.\d{1,3})?) ?(mm|cm|inch(?:es)?|in\.?|m|zoll|["”″])? ?\(?([lwhdbt])?\)?$/;
+/** `158 (H) mm`. */
+const UNIT_BEHIND_AXIS = /^([\d.]{1,8}) ?\(([lwhdbt])\) ?(mm|cm|in)$/;
 const HARMLESS = /\b(?:with fans?|mit lüfter|incl\.? fans?|inkl\.? lüfter|approx\.?|atx|form factor|standard)\b/g;
 
 /** `label` is what the label names of axes and unit; undefined where the value holds no such measures. */
@@ -64,7 +66,7 @@ function groupOf(
   const pieces = /\dx\d| x |\dx \d|\d x|mmx|cmx|x\(?[lwhdbt]/.test(bare)
     ? bare.split(/ ?x ?/)
     : bare.split(/ (?=\(?[lwhdbt]\)?[=:]? ?\d)/);
-  const items = pieces.map((one) => ITEM.exec(one.trim()));
+  const items = pieces.map((one) => ITEM.exec(one.trim().replace(UNIT_BEHIND_AXIS, '$1 $3 ($2)')));
   if (items.length < 2 || items.length > 3 || items.some((one) => !one)) return undefined;
   const last = items.findLast((one) => one![3] !== undefined)?.[3] ?? label.unit?.toLowerCase();
   const unit = last === undefined ? undefined : UNIT_OF[last];

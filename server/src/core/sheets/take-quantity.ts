@@ -9,7 +9,7 @@ const LIMIT_BEFORE = /^(?:up to|bis zu|bis|max(?:\.|imum|imal)?|until|≤|<=|<|b
 const LIMIT_BEHIND = /[\s,]{0,3}(?:\(max(?:\.|imum|imal)?\)|max(?:\.|imum|imal)?)$/i;
 const LEAST =
   /^(?:min(?:\.|imum|destens)?|at least|more than|over|above|ab|über|≥|>=|>)[:\s]*|(?<!\/)\(?\bmin(?:\.|imum)?\)?$/i;
-const TOLERANCE = /\s?(?:±|\+\/-|\+-)\s?\d+(?:[.,]\d+)?\s?(?:%|[a-z/]{1,4})?/gi;
+const TOLERANCE = /\s?(?:\(\s?)?(?:±|\+\/-|\+-)\s?\d{1,4}(?:[.,]\d{1,3})?\s?(?:%|[a-z/]{1,4})?(?:\s?\))?/gi;
 const TYPICAL = wordSet(
   'typ|typ.|typical|typisch|per fan|pro lüfter|each|je lüfter|net|netto|nominal|avg|avg.|tdp|tgp|tbp|tjmax|tj max|tj',
 );
@@ -24,7 +24,7 @@ function withoutTypical(text: string): string {
   if (value !== undefined && TYPICAL.has(inner!.toLowerCase())) return value;
   const [, own] = GROSS_BEHIND.exec(text) ?? [];
   if (own !== undefined) return own.trim();
-  return text.replace(/\s(?:typ\.|per fan|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
+  return text.replace(/\s(?:typ\.|per fan|incl\.? fans?|inkl\.? Lüfter|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
 }
 
 /** What a value comes to, or undefined where it is no quantity of the field. */

@@ -182,6 +182,7 @@ class Assembly {
       return 1;
     }
     const known = this.knownStart(text);
+    if (known && this.title === undefined && this.rows.length === 0 && !hasColon) this.title = text;
     if (hasColon || this.isHeading(text, next)) {
       if (known) this.push(known[0], [known[1]], raw.line, true);
       this.openHeading(text, raw, next, hasColon);

@@ -3,7 +3,7 @@ import { HEADER_WORDS, type HeaderKind } from '../../trade/header-words';
 import { sheetPins } from '../../trade/sheet-forms';
 import { wordOf } from '../../trade/vocabulary';
 import { nothing, plain, type Taken, type Taker } from '../taken';
-import { namesOf, thingsIn, unnamed, type Counted } from './board-things';
+import { isOfSharing, namesOf, thingsIn, unnamed, type Counted } from './board-things';
 
 const PORT_NAME = /(?<!\w)(SATA\d?_?[A-Z]?\d{1,2}|SATA6G_\d{1,2}|S_?ATA_\d)(?!\w)/g;
 
@@ -26,8 +26,9 @@ export const ports: Taker = (value, { path, label, heading }) => {
   const names = [...new Set([...value.matchAll(PORT_NAME)].map(([one]) => one))].filter(
     (one) => /_|\d$/.test(one) && !/^SATA[123]$/.test(one),
   );
-  if (names.length > 0 && !/[~–]| to | bis |-SATA/i.test(value)) return plain(...portFacts(path, names, value));
-  const alone = /^(\d{1,2}) ?x?(?: ?(?:x )?SATA.{0,12})?$/i.exec(value.trim())?.[1];
+  if (names.length > 0 && (/[~–]| to | bis |-SATA/i.test(value) || isOfSharing(value))) return nothing;
+  if (names.length > 0) return plain(...portFacts(path, names, value.replace(PORT_NAME, ' ')));
+  const alone = /^(\d{1,2}) ?x?(?: ?(?:(?:x )?SATA.{0,12}|ports?|anschlüsse))?$/i.exec(value.trim())?.[1];
   if (alone === undefined || !/SATA/i.test(label) || Number(alone) > 16) return nothing;
   const all = Array.from({ length: Number(alone) }, (_, index) => unnamed('SATA', `${index + 1} ${label}`));
   return plain(...portFacts(path, all, `${label} ${value}`));

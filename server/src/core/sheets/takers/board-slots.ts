@@ -1,6 +1,6 @@
 // Slots of a board, by the names printed on it; those without one are counted.
 import { nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
-import { namesOf, thingsIn } from './board-things';
+import { isOfSharing, namesOf, thingsIn } from './board-things';
 import { onlyOne } from './common';
 import { linkIn } from './links';
 
@@ -29,7 +29,9 @@ export const slots: Taker = (value, { path, label, heading }) => {
     );
   const own = namesIn(label);
   if (own.length === 1) return slotFacts(path, own[0]!, value);
-  const clauses = value.split(/\s?[;•\n]\s?|(?<=\)), ?(?=M\.?2|PCI)/).filter((clause) => namesIn(clause).length === 1);
+  const clauses = value
+    .split(/\s?[;•\n]\s?|(?<=\)), ?(?=M\.?2|PCI)/)
+    .filter((clause) => namesIn(clause).length === 1 && !isOfSharing(clause));
   return together(clauses.map((clause) => slotFacts(path, namesIn(clause)[0]!, clause)));
 };
 
@@ -59,7 +61,7 @@ type Own = (key: string, value: string | readonly string[]) => Taken;
 /** The lanes that a slot really has, where its length says more. */
 const MODES: readonly RegExp[] = [
   /\((?:up to )?x ?(16|8|4|2|1)\b|\b(?:runs?|running|operates|works) (?:at|in) (?:up to )?x ?(16|8|4|2|1)\b/i,
-  /\b(?:supports?|mode:?|max\.?) ?(?:up to )?x ?(16|8|4|2|1)\b/i,
+  /\b(?:supports?|mode:?|max\.?|slot at|@) ?(?:up to )?x ?(16|8|4|2|1)\b/i,
   /(?:läuft mit|elektrisch|electrical(?:ly)?|angebunden mit) ?x ?(16|8|4|2|1)\b/i,
   /\bx ?(16|8|4|2|1) ?(?:mode|modus|electrical|elektrisch|lanes|speed|bandwidth|angebunden)/i,
 ];
@@ -83,12 +85,12 @@ function pcieFacts(text: string, own: Own): Taken[] | undefined {
   const length = LENGTHS.map((words) => onlyOne(text, words)).find((one) => one !== undefined);
   if (length === undefined) return undefined;
   const generation = SEVERAL_GENERATIONS.test(text) ? undefined : onlyOne(text, GENERATION);
-  const several = new Set([...text.matchAll(/\bx ?(16|8|4|2|1)\b/gi)].map(([, lanes]) => lanes)).size > 2;
+  const widths = new Set([...text.matchAll(/\bx ?(16|8|4|2|1)\b/gi)].map(([, lanes]) => lanes));
   const isSplit = /x ?\d{1,2} ?\/ ?x ?\d|x ?\d{1,2} (?:or|oder) x ?\d/i.test(text);
-  const lanes = modeIn(text) ?? (ADJACENT.test(text) || length === '1' ? length : undefined);
+  const lanes = modeIn(text) ?? (widths.size === 1 && (ADJACENT.test(text) || length === '1') ? length : undefined);
   return [
     own('length', `x${length}`),
-    ...(several || isSplit || lanes === undefined ? [] : [own('lanes', lanes)]),
+    ...(widths.size > 2 || isSplit || lanes === undefined ? [] : [own('lanes', lanes)]),
     ...(generation === undefined ? [] : [own('generation', generation)]),
     ...(/open[- ]end|offenes? ende/i.test(text) ? [own('open-ended', 'true')] : []),
   ];

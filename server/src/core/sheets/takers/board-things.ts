@@ -10,7 +10,7 @@ export interface Counted {
   readonly names: readonly string[];
 }
 
-const COUNT = /^(\d{1,2}) ?(?:[x×*] ?(?=[\p{L}\d(+])|(?=M\.2|SATA|PCIe|HDMI)|(?:mal|pcs|Stück) )/iu;
+const COUNT = /^(\d{1,2}) ?(?:[x×*] ?(?!\dR)(?=[\p{L}\d(+])|(?=M\.2|SATA|PCIe|HDMI)|(?:mal|pcs|Stück) )/iu;
 const COUNT_BEHIND =
   /^(.{3,120}?(?:slots?|ports?|headers?|connectors?|sockets?|anschlüsse|steckplätze|SATA)) ?[x×*:] ?(\d{1,2})$/i;
 const mostOfAKind = 16;
@@ -26,20 +26,64 @@ export function thingsIn(label: string, value: string, heading: string): readonl
   if (NOT_OF_IT.test(above) || IN_ALL.test(value)) return [];
   return clausesOf(countFirst(label, value)).flatMap((clause) => {
     const found = countedIn(clause);
-    const what = found && whatIs(found.text, above);
-    return found && what ? [{ ...found, what, names: namesFor(found) }] : [];
+    return found ? eachOf(found).flatMap((one) => thingOf(one, above, COUNT.test(label) ? '' : label)) : [];
   });
 }
 
+interface Clause {
+  readonly count: number;
+  readonly text: string;
+}
+
+/** A thing by its own words, else with those of its label: `Fan headers: 1x CPU`. */
+function thingOf(one: Clause, above: string, label: string): Counted[] {
+  const own = whatIs(one.text, above);
+  const text = own ? one.text : `${one.text} ${label}`;
+  const what = own ?? whatIs(text, above);
+  return what ? [{ ...one, text, what, names: namesFor(one) }] : [];
+}
+
+/** `2 x M.2 (1x PCIe 5.0 x4, 1x PCIe 4.0 x4)`: each with its own words where the numbers add up; else without any. */
+function eachOf(clause: Clause): readonly Clause[] {
+  const [whole, inner] = /\(([^()]{0,120}\d ?[x×] ?(?:PCIe|M\.2|x|gen)[^()]{0,120})\)/i.exec(clause.text) ?? [];
+  if (whole === undefined || inner === undefined || !COUNT.test(inner)) return [clause];
+  const outer = clause.text.replace(whole, ' ').trim();
+  const items = inner.split(/\s?[,;+]\s?|\s(?:and|und|&)\s/).map(countedIn);
+  const total = items.reduce((sum, item) => sum + (item?.count ?? Number.NaN), 0);
+  if (total !== clause.count) return [{ count: clause.count, text: outer }];
+  return items.map((item) => ({ count: item!.count, text: `${outer} ${item!.text}` }));
+}
+
 const NOT_OF_IT = /accessor|zubehör|lieferumfang|bundle|contents|package|cables|kabel/i;
+
+/** A sentence on what is off while another is filled. */
+export const isOfSharing = (text: string): boolean =>
+  /disabled|unavailable|not available|shar(?:es?|ed|ing)\b|occupied|deaktiviert|teilt|geteilt|nicht verfügbar/i.test(
+    text,
+  );
 
 /** What sums up the lines below it. */
 const IN_ALL = /\b(?:in total|totals?|insgesamt|up to|bis zu) (?:\w{2,10} )?(?:of )?\d/i;
 
 const clausesOf = (text: string): string[] =>
-  text.split(/\s?[;•\n]\s?|,\s?(?=\d{1,2} ?[x×] ?[\p{L}\d])|\s(?:\+|and|und|&)\s(?=\d{1,2} ?[x×] ?\p{L})/u);
+  closed(text.split(/\s?[;•\n]\s?|,\s?(?=\d{1,2} ?[x×] ?[\p{L}\d])|\s(?:\+|and|und|&)\s(?=\d{1,2} ?[x×] ?\p{L})/u)).map(
+    (one) => one.trim(),
+  );
 
-function countedIn(clause: string): { readonly count: number; readonly text: string } | undefined {
+/** Pieces of brackets put together again. */
+function closed(pieces: readonly string[]): string[] {
+  const whole: string[] = [];
+  let isOpen = false;
+  for (const piece of pieces) {
+    if (isOpen) whole.push(`${whole.pop()!}, ${piece}`);
+    else whole.push(piece);
+    const last = whole.at(-1)!;
+    isOpen = last.lastIndexOf('(') > last.lastIndexOf(')');
+  }
+  return whole;
+}
+
+function countedIn(clause: string): Clause | undefined {
   const text = clause.trim();
   const ahead = COUNT.exec(text);
   const [, words, behind] = ahead ? [] : (COUNT_BEHIND.exec(text) ?? []);
@@ -81,7 +125,7 @@ const NO_NAMES: readonly RegExp[] = [
 ];
 
 /** Names in brackets, or a row of them: `(PCIEX16)`, `(M2A_CPU, M2B_SB)`, `(SATA6G_1~4)`. */
-function namesFor({ count, text }: { readonly count: number; readonly text: string }): string[] {
+function namesFor({ count, text }: Clause): string[] {
   for (const [, inner] of text.matchAll(/\(([^()]{2,60})\)/g)) {
     const names = inner!.split(/\s?[,/&]\s?|\s(?:and|und)\s/).flatMap(rowOf);
     const areNames = names.every(

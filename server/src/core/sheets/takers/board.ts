@@ -72,12 +72,15 @@ const eccInLine: Taker = (value, place) => {
 /** Names of processor families: each begins as a name does and ends before `series`. */
 const families: Taker = (value, { path }) => {
   const text = value.replace(/^(?:supports?|unterstützt|for|für) /i, '');
-  const names = text.split(/\s?[,;]\s?|\s(?:and|und|&)\s/).map((piece) =>
-    piece
-      .replace(/^(?:the )/i, '')
-      .replace(/[- ](?:series|serie|family|familie)?(?: ?(?:desktop )?(?:processors?|prozessoren|cpus?))?$/i, '')
-      .trim(),
-  );
+  const names = text
+    .split(/\s?[,;]\s?|\s(?:and|und|&)\s/)
+    .map((piece) =>
+      piece
+        .replace(/^(?:the )/i, '')
+        .replace(/[- ](?:series|serie|family|familie)?(?: ?(?:desktop )?(?:processors?|prozessoren|cpus?))?$/i, '')
+        .trim(),
+    )
+    .filter((name) => !/^(?:socket|sockel) |^(?:LGA|AM\d)/i.test(name));
   const isName = (one: string): boolean => /^[A-Z][A-Za-z]{2,14} [A-Z][A-Za-z]{0,8} ?\d{1,3}$/.test(one);
   if (names.length === 0 || !names.every(isName)) return nothing;
   return plain(...names.map((name, index): Taken => ({ path: [...path, String(index), 'family'], value: name })));

@@ -31,9 +31,12 @@ export const placeOf = (label: string): string | undefined => {
 /** `Front: 3 x 120 mm; Rear: 1 x 120 mm`: each place with what is said of it. */
 function placesIn(value: string, label: string): readonly (readonly [place: string, said: string])[] {
   const own = placeOf(label);
-  if (own) return [[own, value]];
   const found: [string, string][] = [];
   for (const piece of value.split(/\s?[;•\n]\s?|(?:,\s?| [/|] )(?=\p{L}{3,12}(?: \p{L}{3,8})?:)/u)) {
+    if (own && found.length === 0) {
+      found.push([own, piece.trim()]);
+      continue;
+    }
     const [, word, said] = /^(\p{L}{3,12}(?: \p{L}{3,8})?) ?[:–-] ?(.{1,120})$/u.exec(piece.trim()) ?? [];
     const place = word && placeOf(word);
     if (!place || !said) return [];

@@ -8,6 +8,9 @@ import { nothing, plain, type Place, type Take, type Taken, type Taker } from '.
 /** `x 1 (2.1)`, `2 (1.4a)`: how many, and of which version. */
 const VERSIONED = /^x? ?(\d{1,2}) ?x? ?\((v?\d\.\d[ab]?)\)$/i;
 
+/** `DisplayPort x 3 (v1.4a)`. */
+const VERSION_BEHIND = /^([a-z][a-z -]{1,20}?) ?[x×*] ?(\d) ?\((v?\d\.\d[ab]?)\)$/i;
+
 const NUMBERS: Readonly<Record<string, number>> = {
   one: 1,
   single: 1,
@@ -33,7 +36,7 @@ export interface Counted {
 /** What stands between separators, with its count before or behind. */
 export function countedIn(value: string): Counted[] {
   return value
-    .replace(/\s?\((?=[^()]{0,40}\b(?:cables?|kabel|mm|cm|each|je)\b)[^()]{0,40}\)/gi, '')
+    .replace(/\s?\((?=[^()]{0,40}\b(?:cables?|kabel|mm|cm|each|je|adapter)\b)[^()]{0,40}\)/gi, '')
     .split(/\s?[,;•·\n&]\s?|\s(?:\+|\/|and|und|or)\s|(?<=\D)\/(?=\d ?x)/i)
     .map((piece) => piece.trim())
     .filter((piece) => piece !== '')
@@ -43,6 +46,8 @@ export function countedIn(value: string): Counted[] {
 function countOf(piece: string): Counted {
   const [, many, version] = VERSIONED.exec(piece) ?? [];
   if (many && version) return { count: Number(many), name: version };
+  const [, kind, several, ofIt] = VERSION_BEHIND.exec(piece) ?? [];
+  if (kind && several && ofIt) return { count: Number(several), name: `${kind} ${ofIt}` };
   const ahead = /^(\d{1,2}) ?[x×*] ?(?=\D|\d{1,2}[ +-]|\d{1,2}p)(.{2,60})$/i.exec(piece);
   if (ahead) return { count: Number(ahead[1]), name: ahead[2]!.trim() };
   const behind = /^(.{2,60}?) ?(?:[x×*] ?(\d{1,2})|\((\d{1,2})x?\)|: ?(\d{1,2})x?)$/i.exec(piece);
@@ -124,6 +129,7 @@ interface Output {
 function outputOf({ count = 1, name }: Counted, label: string): Output | undefined {
   const text = name
     .replace(/\s?\((?:HDCP|up to|supports?|max|bis)[^()]{0,60}\)/gi, '')
+    .replace(/ ?\((?:\d{2,3} ?W|PD|DP alt|with)[^()]{0,30}\)/gi, '')
     .replace(/,? ?\(?HDCP [\d./ ]{1,8}\)?/i, '');
   const named = OUTPUT.exec(text.trim().replace(/ (?:ports?|outputs?|anschlüsse?|inputs?)$/i, ''));
   const found = named && VERSION.test(named[2]!) ? named : null;

@@ -143,6 +143,7 @@ const modes: Taker = (value, { path }) => {
 
 /** What it draws in use, with the word for it before or behind. */
 const AHEAD = /(?:^|[\s,;(])(?:typ(?:\.|ical|isch)?|on|normal|betrieb)[:. )]{0,3}(\d{1,3}(?:\.\d{1,2})?) ?W\b/i;
+const PEAK = /(?<![\d.<])(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:max|peak)/i;
 const BEHIND = /(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:typ(?:\.|ical|isch)?|on|normal|betrieb)/i;
 
 export const displayTakers: Readonly<Record<string, Taker>> = {
@@ -155,6 +156,11 @@ export const displayTakers: Readonly<Record<string, Taker>> = {
     const behind = BEHIND.exec(text)?.[1];
     const watts = ahead ?? behind;
     return watts === undefined ? undefined : plain({ path, value: `${Number(watts)} W` });
+  },
+  'draw.peak': (value, { path, label }) => {
+    const watts = PEAK.exec(withDots(value).trim())?.[1];
+    if (watts !== undefined) return plain({ path, value: `${Number(watts)} W` });
+    return /max/i.test(label) ? undefined : nothing;
   },
 };
 

@@ -48,12 +48,16 @@ const fastest: Taker = (value, { path, whole }) => {
   return rates && rates.length > 0 ? plain({ path, value: `${Math.max(...rates)} MT/s` }) : nothing;
 };
 
-const flagOfEcc = (path: readonly string[], value: string, label: string) => {
-  const said = eccIn(/\becc\b/i.test(value) ? value : `${/ecc|error|fehler/i.test(label) ? 'ECC: ' : ''}${value}`);
+/** Chips that correct within themselves, and the width of the module, beside a plain yes or no. */
+const BESIDE_ECC = /[([](?:on-?die ecc|x ?\d{2})[^()]{0,20}[)\]]/gi;
+
+const flagOfEcc = (path: readonly string[], said: string, label: string) => {
+  const value = said.replace(BESIDE_ECC, ' ').trim();
+  const read = eccIn(/\becc\b/i.test(value) ? value : `${/ecc|error|fehler/i.test(label) ? 'ECC: ' : ''}${value}`);
   const bare = /^(?:yes|ja|supported|✓|true|unterstützt)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label);
   return bare
     ? plain({ path, value: 'true' })
-    : orNothing(path, said === undefined || (said && !/\becc\b/i.test(value)) ? undefined : String(said));
+    : orNothing(path, read === undefined || (read && !/\becc\b/i.test(value)) ? undefined : String(read));
 };
 /** What it needs beside it is another part’s fact. */
 const NEEDS = /[([](?:requires?|needs|with|mit|benötigt|nur mit) [^()]{0,20}(?:mobo|board|platform)[^()]{0,20}[)\]]$/i;
