@@ -32,13 +32,15 @@ export const boardLabels: Labels = {
     'Memory slots | DIMM slots | Memory sockets | RAM slots | DIMM sockets | Memory | System memory | ' +
     'Memory form factor | Memory type | RAM-Slots | Speichersteckplätze | Speicherbänke | Arbeitsspeicher',
   'memory.module':
-    'Memory | Memory type | DIMM slots | Memory slots | System memory | Module type | Memory module type | Memory support | DIMM type | ' +
+    'Memory | Memory type | DIMM slots | Memory slots | System memory | ' +
+    'Module type | Memory module type | Memory support | DIMM type | ' +
     'Arbeitsspeicher | Modultyp | Speichertyp | Speicher',
   'memory.ecc':
     'ECC | ECC support | ECC memory | ECC memory support | Memory | Memory type | System memory | ' +
     'ECC-Unterstützung | ECC-Speicher | Arbeitsspeicher | Speichertyp',
   'memory.most':
-    'Max memory | Maximum memory | Max capacity | Max memory capacity | Maximum capacity | RAM capacity | DIMM slots | Memory slots | ' +
+    'Max memory | Maximum memory | Max capacity | Max memory capacity | ' +
+    'Maximum capacity | RAM capacity | DIMM slots | Memory slots | ' +
     'Max. capacity of system memory | Memory capacity | Memory | System memory | Max memory size | ' +
     'Maximaler Speicher | Max. Speicher | Maximaler Arbeitsspeicher | Max. Speicherausbau | Arbeitsspeicher | ' +
     'Max. RAM | RAM max.',

@@ -36,7 +36,8 @@ const HARMLESS = wordSet(
   'typ|typ.|typical|typisch|net|netto|product|produkt|operating|betrieb|nominal|rated|per fan|pro lüfter|each|' +
     'je lüfter|pro stück|per unit|per module|pro modul|sequential|sequenziell|sequentiell|tdp|tgp|tbp|tbw|tjmax|' +
     'mit lüfter|mit lüftern|with fan|with fans|incl. fan|incl fan|mit standfuß|with stand|psu|gpu|cpu|vga|ram|fan|' +
-    'lüfter|atx|main|eps|atx12v|metric|metrisch|tested|system|dependent on memory type|total|gesamt|total/usable|total / usable',
+    'lüfter|atx|main|eps|atx12v|metric|metrisch|' +
+    'tested|system|dependent on memory type|total|gesamt|total/usable|total / usable',
 );
 
 const AXIS_LETTERS: Readonly<Record<string, string>> = { b: 'W', l: 'L', w: 'W', h: 'H', d: 'D', t: 'D' };
