@@ -64,7 +64,7 @@ export const cardLabels: Labels = {
   ...anyLabels,
   link:
     'Interface | Bus | Bus standard | Bus standards | Bus interface | Card bus | Host interface | Bus type | ' +
-    'PCI Express | PCIe | Slot | Schnittstelle | Bus-Schnittstelle | Steckplatz | Anbindung',
+    'PCI Express | PCIe | PCIe interface | Slot | Schnittstelle | Bus-Schnittstelle | Steckplatz | Anbindung',
   length:
     'Length | Card length | Dimensions | Dimension | Card dimensions | Card dimension | Card size | ' +
     'Product dimensions | Board length | Länge | Kartenlänge | Abmessungen | Maße | Kartenmaße',

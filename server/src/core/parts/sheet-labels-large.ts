@@ -26,7 +26,8 @@ export const boardLabels: Labels = {
     'Unterstützte Prozessoren | Prozessorunterstützung',
   'memory.type':
     'Memory type | RAM type | Memory standard | Memory | System memory | Memory support | Supported memory | ' +
-    'DRAM | DIMM slots | Speichertyp | Arbeitsspeicher | RAM-Typ | RAM | Speicher | RAM-Slots | Memory slots | ' +
+    'DRAM | DIMM slots | Speichersteckplätze | Speichertyp | Arbeitsspeicher | ' +
+    'RAM-Typ | RAM | Speicher | RAM-Slots | Memory slots | ' +
     'Unterstützter Speicher',
   'memory.shape':
     'Memory slots | DIMM slots | Memory sockets | RAM slots | DIMM sockets | Memory | System memory | ' +
@@ -90,7 +91,8 @@ export const caseLabels: Labels = {
     'Motherboard form factors | Mainboard compatibility | M/B type | M/B support | Mainboard-Kompatibilität | ' +
     'Mainboard-Formate | Mainboardformate | Mainboard-Formfaktor | Unterstützte Mainboards | Mainboard-Format',
   'cooler-height':
-    'CPU cooler height | CPU cooler | CPU cooler support | CPU cooler max height | CPU cooler clearance | ' +
+    'CPU cooler height | Cooler height | CPU cooler | ' +
+    'CPU cooler support | CPU cooler max height | CPU cooler clearance | ' +
     'CPU cooler height limitation | Max CPU cooler height | CPU height | Max CPU height | ' +
     'CPU cooler height clearance | Maximum CPU cooler height | CPU heatsink height | CPU-Kühlerhöhe | ' +
     'Kühlerhöhe | Max. CPU-Kühlerhöhe | Max. Kühlerhöhe | CPU-Kühler | Maximale CPU-Kühlerhöhe | ' +

@@ -102,17 +102,19 @@ function keptOf(
   own: readonly Thing[],
   named: readonly Thing[],
 ): { readonly kept: readonly Thing[]; readonly isUnsure: boolean } {
-  const elsewhere = new Set(
-    named.filter(({ section }) => !own.some((one) => one.section === section)).map(({ stem }) => stem),
-  );
-  if (elsewhere.size > 0)
-    return elsewhere.size >= own.length ? { kept: [], isUnsure: false } : { kept: own, isUnsure: true };
+  const printed = new Set(named.map(({ stem }) => stem)).size;
+  if (printed >= own.length || (printed > 0 && own.every(isBare))) return { kept: [], isUnsure: false };
+  if (named.some(({ section }) => !own.some((one) => one.section === section))) return { kept: own, isUnsure: true };
   const sections = [...new Set(own.map(({ section }) => section))];
   if (sections.length <= 1 || sections.every((one) => BY_SOURCE.test(one))) return { kept: own, isUnsure: false };
   const [first, ...others] = sections.map((section) => own.filter((one) => one.section === section));
   const isSame = others.every((other) => signOf(other) === signOf(first!));
   return isSame ? { kept: first!, isUnsure: false } : { kept: own, isUnsure: true };
 }
+
+/** What sums up the named ones beside it says of each no more than what it is. */
+const isBare = ({ facts }: Thing): boolean =>
+  facts.every(({ fact: { path, value } }) => value === '{}' || ['kind', 'length'].includes(path.at(-1)!));
 
 const signOf = (things: readonly Thing[]): string =>
   things

@@ -83,13 +83,13 @@ const SEVERAL_GENERATIONS = /\d\.0 ?\/ ?(?:PCIe ?)?\d\.0|gen ?\d ?\/ ?(?:gen ?)?
 
 function pcieFacts(text: string, own: Own): Taken[] | undefined {
   const length = LENGTHS.map((words) => onlyOne(text, words)).find((one) => one !== undefined);
-  if (length === undefined) return undefined;
   const generation = SEVERAL_GENERATIONS.test(text) ? undefined : onlyOne(text, GENERATION);
   const widths = new Set([...text.matchAll(/\bx ?(16|8|4|2|1)\b/gi)].map(([, lanes]) => lanes));
   const isSplit = /x ?\d{1,2} ?\/ ?x ?\d|x ?\d{1,2} (?:or|oder) x ?\d/i.test(text);
   const lanes = modeIn(text) ?? (widths.size === 1 && (ADJACENT.test(text) || length === '1') ? length : undefined);
+  if (length === undefined && (lanes === undefined || generation === undefined)) return undefined;
   return [
-    own('length', `x${length}`),
+    ...(length === undefined ? [] : [own('length', `x${length}`)]),
     ...(widths.size > 2 || isSplit || lanes === undefined ? [] : [own('lanes', lanes)]),
     ...(generation === undefined ? [] : [own('generation', generation)]),
     ...(/open[- ]end|offenes? ende/i.test(text) ? [own('open-ended', 'true')] : []),

@@ -16,7 +16,11 @@ const COUNT_BEHIND =
 const mostOfAKind = 16;
 
 /** The words of a line in order, where its label is itself a count and no label: `1 x PCIe slot: runs at x4`. */
-export const countFirst = (label: string, value: string): string => (COUNT.test(label) ? `${label}: ${value}` : value);
+export const countFirst = (label: string, value: string): string => {
+  if (COUNT.test(label)) return `${label}: ${value}`;
+  const alone = /\bM\.?2\b/i.test(label) ? /^(\d{1,2})(?= ?\(|$)/.exec(value)?.[1] : undefined;
+  return alone === undefined ? value : `${alone} x ${label} ${value.slice(alone.length)}`;
+};
 
 export const isCounted = (text: string): boolean => COUNT.test(text);
 

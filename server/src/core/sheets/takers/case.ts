@@ -214,7 +214,7 @@ const frontCables: Taker = (value, { path }) => {
       .replace(/^USB[ -]?(?:Type[ -]?)?A ?(\d\.\d.*)$/i, 'USB $1')
       .replace(/^USB ?(\d(?:\.\d)?)/i, 'USB $1')
       .replace(
-        /^(?:audio combo|combo audio|audio combo jack|headset|mic|headphones?|kopfhörer|mikrofon)$/i,
+        /^(?:3[.,]5 ?mm(?: audio)?|audio combo(?: jack)?|combo audio|headset|mic|headphones?|kopfhörer|mikrofon)$/i,
         'audio jack',
       )
       .trim();

@@ -82,7 +82,14 @@ const NONE = wordSet(
 export const connectors: Taker = (value, place) => {
   const { names } = place.field as NamedField;
   if (!names) return nothing;
-  if (NONE.has(value.trim().toLowerCase()))
+  if (
+    NONE.has(
+      value
+        .replace(/ ?\([^()]{0,40}\)$/, '')
+        .trim()
+        .toLowerCase(),
+    )
+  )
     return place.kind === 'graphics' ? plain({ path: place.path, value: '{}' }) : nothing;
   return connectorsBy(names, value, place);
 };

@@ -49,8 +49,9 @@ const widthsIn = (text: string): Set<string> =>
   );
 
 /** The link that runs: where a text names two widths, that which it calls electrical; else in doubt. */
-export const link: Taker = (value, { path }) => {
-  const text = withoutCompatible(value).replace(/[×*]/g, 'x');
+export const link: Taker = (value, { path, label }) => {
+  const own = /PCI/i.test(label) && /^(?:gen ?)?[1-6](?:\.0)? x ?\d/i.test(value) ? `PCIe ${value}` : value;
+  const text = withoutCompatible(own).replace(/[×*]/g, 'x');
   const found = linkIn(text) ?? linkIn(withoutMechanical(text));
   if (found === undefined) return nothing;
   const widths = widthsIn(text);
