@@ -10,6 +10,7 @@ import { createFiles } from './host/create';
 import { openRevision } from './host/git';
 import { NodeHost } from './host/node';
 import { fileSink } from './host/output';
+import { digest, reportText } from './host/report-file';
 import { rewriteFile } from './host/rewrite';
 import { sheetText } from './host/sheet-file';
 import { readInput } from './host/standard-input';
@@ -43,6 +44,8 @@ const world: World = {
   input: () => readInput(process.stdin),
   rewrite: rewriteFile,
   sheet: (path) => sheetText(here, path),
+  report: (path) => reportText(here, path),
+  digest,
   sink: (path) => fileSink(here, path),
   create: (files) => createFiles(here, files),
 };

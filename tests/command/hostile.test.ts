@@ -8,6 +8,7 @@ import { run } from '../../server/src/command/run';
 import { english } from '../../server/src/core/words/languages';
 import { openRevision } from '../../server/src/host/git';
 import { NodeHost } from '../../server/src/host/node';
+import { digest } from '../../server/src/host/report-file';
 import { today } from '../support/bench';
 import { Repository } from '../support/repository';
 import { canaryOf, clearCanary, setTraps } from '../support/traps';
@@ -52,6 +53,8 @@ async function fettle(...words: string[]): Promise<{ status: number; text: strin
     watch: refuse,
     rewrite: refuse,
     sheet: refuse,
+    report: refuse,
+    digest,
     sink: refuse,
     create: refuse,
   });

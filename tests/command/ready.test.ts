@@ -141,6 +141,17 @@ onPosix('the recipes of the page', () => {
     expect(made(old)).toContain('{ height: 150 mm }');
   });
 
+  it('share a check among machines, and put it together', () => {
+    change();
+    expect(run('Over several machines')).toMatchObject({ status: 1, err: '' });
+    const { stdout } = spawnSync('fettle', ['check', '--format', 'json'], {
+      cwd: repository.folder,
+      encoding: 'utf8',
+      env: { PATH: `${join(top, 'bin')}:${process.env.PATH}` },
+    });
+    expect(made('findings.json')).toBe(stdout);
+  });
+
   it('judge a text that is not saved yet', () => {
     change();
     expect(run("In an editor's terminal, and on the fly").out).toMatch(
@@ -156,6 +167,7 @@ onPosix('the recipes of the page', () => {
       'One comment that is kept up to date',
       'A shop with many old findings',
       'Before a commit',
+      'Over several machines',
       "In an editor's terminal, and on the fly",
     ]);
   });

@@ -3,6 +3,7 @@ import { run } from '../../server/src/command/run';
 import { stretchesOf, type Setup, type Stretch } from '../../server/src/command/stretch';
 import type { World } from '../../server/src/command/world';
 import { isTrouble, type Host } from '../../server/src/host/host';
+import { digest } from '../../server/src/host/report-file';
 import type { Threads } from '../../server/src/host/threads';
 import type { Language } from '../../server/src/core/words/language';
 import { english } from '../../server/src/core/words/languages';
@@ -92,6 +93,8 @@ async function ran(
       const text = host.read('', path) as ReturnType<MemoryHost['read']>;
       return text ?? { trouble: 'there is no such file.' };
     },
+    report: (path) => (host.read('', path) as ReturnType<MemoryHost['read']>) ?? { trouble: 'there is no such file.' },
+    digest,
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };

@@ -5,10 +5,11 @@ import type { Doc } from '../core/parts/doc';
 import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
 import type { TextFormatOptions } from '../report/text';
+import type { Host } from '../host/host';
 import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
-import { walk } from '../session/walk';
+import { walk, type Ours } from '../session/walk';
 import { Crew, threadsFor } from './crew';
 import { buildsAmong, type CheckRun } from './judged';
 import { Mend, showMended } from './mend';
@@ -17,6 +18,8 @@ import { readCount, readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
 import { openOutput, tellTroubles } from './output';
 import { recordingFor } from './recording';
+import { judgeShard } from './shard';
+import { readShare, type Share } from './shares';
 import { Stale } from './stale';
 import { Progress } from './progress';
 import { formats, isWhole, printers, type Format } from './printers';
@@ -24,6 +27,7 @@ import { hostFor, judgingOf, type Judgings } from './settings-from';
 import { refuseAtOdds, withInput } from './standard-input';
 import { watchCheck, type WatchOptions } from './watch';
 import type { Setup } from './stretch';
+import { statusOf } from './status';
 import type { Status, World } from './world';
 
 interface Options {
@@ -47,6 +51,7 @@ interface Options {
   readonly show?: true;
   readonly watch?: true;
   readonly workers?: number;
+  readonly shard?: Share;
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
@@ -91,6 +96,11 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
       'judge on so many threads (without it: by cores, where files and cores are many)',
       readCount,
     )
+    .option(
+      '--shard <i/n>',
+      'judge the i-th of n shares of the files, with --format json; `fettle merge` puts the reports of all together',
+      readShare,
+    )
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
       'after',
@@ -126,6 +136,10 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const look = lookOf(options, world, (doc) => host.shown(root, doc.name));
   const fails = options.from ?? 'shortfall';
   const run = { on, version: world.version, fails, isSince: onlyNew !== undefined };
+  if (options.shard) {
+    const walked = { paths, files, troubles: walkTroubles, host, loader };
+    return checkShard(options.shard, walked, options, { on, fails }, world);
+  }
   const tally = new Tally();
   const stale = new Stale();
   const isPlain = !recording && !onlyNew && !mend && options.as === undefined && host === world.host;
@@ -152,9 +166,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
     }
   };
   const output = openOutput(world, options.output);
-  const { terminal } = world;
-  const line = terminal && (options.output !== undefined || !terminal.hasOut) ? terminal.write : undefined;
-  const progress = new Progress(line, files.length, () => performance.now());
+  const progress = progressOf(files.length, options, world);
   let isEmpty = true;
   try {
     output.write(printer.open());
@@ -186,6 +198,46 @@ async function check(paths: readonly string[], options: Options, world: World): 
   }
 }
 
+/** Told on a terminal that nothing else is written to. */
+function progressOf(files: number, { output }: Options, { terminal }: World): Progress {
+  const line = terminal && (output !== undefined || !terminal.hasOut) ? terminal.write : undefined;
+  return new Progress(line, files, () => performance.now());
+}
+
+async function checkShard(
+  share: Share,
+  walked: {
+    paths: readonly string[];
+    files: readonly Ours[];
+    troubles: readonly RunTrouble[];
+    host: Host;
+    loader: Loader;
+  },
+  options: Options,
+  { on, fails }: { readonly on: string; readonly fails: Grade },
+  world: World,
+): Promise<Status> {
+  const { paths, files, troubles, host, loader } = walked;
+  const { working = false, alone = false, allFixes = false, settingsFrom } = options;
+  const look = lookOf(options, world, (doc) => doc.name);
+  const ifNothing = files.every(({ kind }) => kind === 'guide') ? [nothingUnder(paths)] : [];
+  const settings = host === world.host ? null : (settingsFrom ?? null);
+  const run = { paths, fails, working, allFixes, alone, settings, walked: troubles, ifNothing };
+  const output = openOutput(world, options.output);
+  const progress = progressOf(Math.ceil(files.length / share.of), options, world);
+  try {
+    const done = await judgeShard({ share, host, loader, files, look, run, on }, world, () => progress.step());
+    progress.end();
+    tellTroubles(done.troubles, world);
+    output.write(done.text);
+    output.done();
+    return statusOf(done.tally, done.troubles, fails);
+  } finally {
+    progress.end();
+    output.drop();
+  }
+}
+
 const lookOf = (options: Options, world: World, shown: (doc: Doc) => string): TextFormatOptions => ({
   shown,
   from: options.from ?? (options.quiet ? 'shortfall' : 'note'),
@@ -207,11 +259,6 @@ function crewFor(
   if (!isWhole(format) || count < 2) return undefined;
   const all = { ...setup, format };
   return new Crew({ host: world.host, loader, setup: all, threads: world.threads(count, all), count });
-}
-
-function statusOf(tally: Tally, troubles: readonly RunTrouble[], fails: Grade): Status {
-  if (troubles.length > 0 || tally.cut > 0) return 2;
-  return tally.reaches(fails) ? 1 : 0;
 }
 
 function watch(paths: readonly string[], options: Options, world: World): Promise<Status> {

@@ -59,12 +59,15 @@ export class Judging {
   }
 
   async *sections(): AsyncGenerator<CheckRun> {
-    for (const file of this.options.files) {
-      try {
-        yield* this.sectionsOf(file);
-      } catch (error) {
-        this.failed(file, error);
-      }
+    for (const file of this.options.files) yield* this.of(file);
+  }
+
+  /** The sections of one of the files. */
+  async *of(file: Ours): AsyncGenerator<CheckRun> {
+    try {
+      yield* this.sectionsOf(file);
+    } catch (error) {
+      this.failed(file, error);
     }
   }
 

@@ -10,6 +10,7 @@ import { addCompare } from './compare';
 import { addDraft } from './draft';
 import { addExplain } from './explain';
 import { addGuide } from './guide';
+import { addMerge } from './merge';
 import { addMissing } from './missing';
 import { addNew } from './new';
 import { addOrder } from './order';
@@ -27,6 +28,7 @@ const subCommands = [
   addDraft,
   addExplain,
   addGuide,
+  addMerge,
   addMissing,
   addNew,
   addOrder,

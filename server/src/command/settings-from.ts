@@ -13,9 +13,9 @@ export const hostFor = (revision: string | undefined, world: World): Host =>
     ? world.host
     : new SettingsFrom(world.host, revisionSide(world, revision, '.', world.today).host);
 
-const isSettings = ({ kind }: Ours): boolean => kind === 'house' || kind === 'known';
+export const isSettings = ({ kind }: Ours): boolean => kind === 'house' || kind === 'known';
 
-export type Judgings = Pick<Judging, 'sections' | 'troubles' | 'guarded'>;
+export type Judgings = Pick<Judging, 'sections' | 'of' | 'troubles' | 'guarded'>;
 
 /** Settings that decide nothing this time are checked as they lie here all the same. */
 export function judgingOf(options: JudgingOptions, world: World): Judgings {
@@ -29,6 +29,7 @@ export function judgingOf(options: JudgingOptions, world: World): Judgings {
       yield* plain.sections();
       yield* apart.sections();
     },
+    of: (file) => (isSettings(file) ? apart : plain).of(file),
     get troubles() {
       return [...plain.troubles, ...apart.troubles];
     },

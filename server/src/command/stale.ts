@@ -23,10 +23,17 @@ export class Stale {
   async count(host: Host): Promise<number> {
     let count = 0;
     for (const { root, doc } of this.files)
-      for (const [file, records] of knownByFile(doc))
-        if (!this.moved.has(file) && isTrouble(await host.find(host.pathIn(root, file)))) count += records.length;
+      for (const [file, records] of await absentIn(host, root, doc)) if (!this.moved.has(file)) count += records;
     return count;
   }
+}
+
+/** The files that records of known findings speak of and that are not there, with the number of their records. */
+export async function absentIn(host: Host, root: string, doc: Doc): Promise<readonly (readonly [string, number])[]> {
+  const absent: [string, number][] = [];
+  for (const [file, records] of knownByFile(doc))
+    if (isTrouble(await host.find(host.pathIn(root, file)))) absent.push([file, records.length]);
+  return absent;
 }
 
 /** The files that records of known findings speak of, where a file was moved since. */

@@ -22,6 +22,8 @@ interface Together {
   readonly format?: string;
   readonly output?: string;
   readonly recordKnown?: string;
+  readonly onlyNew?: string;
+  readonly shard?: object;
 }
 
 /** @throws Refusal where options were given that do not go together. */
@@ -36,5 +38,9 @@ export function refuseAtOdds(options: Together, paths: readonly string[]): void 
     (stdin || mend || recordKnown !== undefined || options.output !== undefined || options.format !== 'text')
   )
     throw new Refusal('--watch writes text to the terminal as files change; leave the other option out.');
+  if (options.shard && (stdin || mend || watch || recordKnown !== undefined || options.onlyNew !== undefined))
+    throw new Refusal('--shard judges a share of a whole run; leave the other option out.');
+  if (options.shard && options.format !== 'json')
+    throw new Refusal('--shard writes a report for `fettle merge`; add --format json.');
   if (stdin && mend && !show) throw new Refusal('--mend changes files, not standard input; add --show for a diff.');
 }

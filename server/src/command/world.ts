@@ -34,6 +34,10 @@ export interface World {
   readonly rewrite: (root: string, path: string, before: string, after: string) => ReadError | undefined;
   /** The text of a data sheet that somebody names, wherever it lies; of a display’s data block, in hexadecimal. */
   readonly sheet: (path: string) => string | ReadError;
+  /** The text of a report that a run wrote, wherever it lies. */
+  readonly report: (path: string) => string | ReadError;
+  /** A digest that tells texts apart, whoever made them. */
+  readonly digest: (text: string) => string;
   readonly sink: (path: string) => Sink;
   /** Writes new files below the current folder, all or none, none over another. */
   readonly create: (files: ReadonlyMap<string, string>) => void;

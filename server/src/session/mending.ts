@@ -11,7 +11,7 @@ import {
 } from '../core/judge/prove';
 import type { Candidate } from '../core/judge/swaps';
 import type { Kind } from '../core/parts/kinds';
-import type { Doc } from '../core/parts/doc';
+import type { Doc, DocKind } from '../core/parts/doc';
 import type { LoadedFile, Loader } from './loader';
 import { PartIndex } from './part-index';
 
@@ -35,61 +35,80 @@ const longestMended = 20_000;
 /** Trying the parts of a folder in a place is left to `fettle swap` where there are more. */
 const mostParts = 400;
 
+/** How many fixes a run still looks for, and how they are shared out. */
+export class Budget {
+  left: number;
+
+  /** @param builds how many builds are still to come: what is left is shared among them. */
+  constructor(
+    wanted: Wanted,
+    public builds: number,
+  ) {
+    this.left = wanted === 'all' ? Infinity : Math.max(mostMended, Math.min(mostOfLargeRun, builds * leastOfBuild));
+  }
+
+  /** What one file may take: of a build its part of what is left, of any other what the builds can spare. */
+  shareOf(kind: DocKind): number {
+    if (kind !== 'build')
+      return Math.ceil(Math.max(0, Math.min(this.left - this.builds * leastOfBuild, mostMended / 4)));
+    return Math.min(Math.max(leastOfBuild, Math.ceil(this.left / Math.max(1, this.builds))), this.left);
+  }
+
+  /** A file had its turn; the blocks of a guide are no builds that were counted. */
+  passed(kind: DocKind, isBlock: boolean): void {
+    if (kind === 'build' && !isBlock) this.builds = Math.max(0, this.builds - 1);
+  }
+}
+
+/** The findings whose fixes a run would look for. */
+export const mendable = (listed: readonly Finding[]): readonly Finding[] =>
+  listed.filter((finding) => finding.fixes && !finding.accepted);
+
+/** Whether no fixes are looked for in a text, for its length. */
+export const isTooLong = (doc: Doc, wanted: Wanted): boolean => wanted === 'first' && doc.text.length > longestMended;
+
 export class Mending {
-  private left: number;
+  readonly budget: Budget;
   private readonly index: PartIndex;
 
   /** @param builds how many builds are still to come: what is left is shared among them. */
   constructor(
     loader: Loader,
     private readonly wanted: Wanted,
-    private builds: number,
+    builds: number,
   ) {
-    this.left =
-      wanted === 'all' ? Infinity : Math.max(mostMended, Math.min(mostOfLargeRun, this.builds * leastOfBuild));
+    this.budget = new Budget(wanted, builds);
     // What cannot be read in a parts folder is told where it is judged.
     this.index = new PartIndex(loader.texts, { tell: () => undefined });
   }
 
   /** Whether fixes are looked for in what comes. */
   get isOpen(): boolean {
-    return this.left > 0;
+    return this.budget.left > 0;
   }
 
   /** So many builds were looked at elsewhere, and no fix was looked for in them. */
   pass(builds: number): void {
-    this.builds = Math.max(0, this.builds - builds);
+    this.budget.builds = Math.max(0, this.budget.builds - builds);
   }
 
   /** No more fixes are looked for, unless all are wanted. */
   close(): void {
-    if (this.wanted === 'first') this.left = 0;
-  }
-
-  /** The share of one file: of a build its part of what is left, of any other file what the builds can spare. */
-  private shareOf(doc: Doc): number {
-    if (doc.kind !== 'build') return Math.min(this.left - this.builds * leastOfBuild, mostMended / 4);
-    const share = Math.max(leastOfBuild, Math.ceil(this.left / Math.max(1, this.builds)));
-    this.builds = Math.max(0, this.builds - 1);
-    return Math.min(share, this.left);
+    if (this.wanted === 'first') this.budget.left = 0;
   }
 
   /** The fixes of the findings that are listed of a file, worst findings first. */
   async fixesOf(
-    { doc, judgement }: { readonly doc: Doc; readonly judgement: Judgement },
+    { doc, judgement, block }: { readonly doc: Doc; readonly judgement: Judgement; readonly block?: number },
     file: LoadedFile | undefined,
     listed: readonly Finding[],
   ): Promise<Mended> {
     const fixes = new Map<Finding, readonly ProvenFix[]>();
-    let notSought = 0;
-    const share = this.shareOf(doc);
-    for (const finding of listed) {
-      if (!finding.fixes || finding.accepted) continue;
-      if (fixes.size >= share || (this.wanted === 'first' && doc.text.length > longestMended)) {
-        notSought++;
-        continue;
-      }
-      this.left--;
+    const share = this.budget.shareOf(doc.kind);
+    this.budget.passed(doc.kind, block !== undefined);
+    const all = mendable(listed);
+    for (const finding of all.slice(0, isTooLong(doc, this.wanted) ? 0 : share)) {
+      this.budget.left--;
       fixes.set(
         finding,
         file?.build
@@ -99,7 +118,7 @@ export class Mending {
             ),
       );
     }
-    return { of: fixes, notSought };
+    return { of: fixes, notSought: all.length - fixes.size };
   }
 
   private async inBuild(file: LoadedFile, finding: Finding): Promise<readonly ProvenFix[]> {
