@@ -35,6 +35,8 @@ const hostSteps = [
   'shows numbers behind values and above files',
   'leads from a part to the builds that use it',
   'writes new builds and part files where they belong',
+  'reads a pasted data sheet, and shows what the build makes of it',
+  'writes a part file from a data sheet',
   'takes CRLF and a comment for other tools as any other text',
   'leads addresses on, and underlines no name of a part',
   'is calm while a build is typed key by key',

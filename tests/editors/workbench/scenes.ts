@@ -60,6 +60,16 @@ async function settled(page: Page): Promise<void> {
   await page.waitForTimeout(2_500);
 }
 
+/** Asks for a file or a line by the editor’s own list. */
+async function choose(page: Page, key: string, text: string): Promise<void> {
+  await page.keyboard.press(key);
+  await page.locator('.quick-input-widget').waitFor({ timeout: LOOK_LIMIT_MS });
+  await page.keyboard.press('Control+KeyA');
+  await page.keyboard.type(text);
+  await page.waitForTimeout(800);
+  await page.keyboard.press('Enter');
+}
+
 /** Draws the hover’s lower edge down, as far as there is room. */
 async function makeTall(page: Page): Promise<void> {
   const box = await page.locator('.monaco-hover:not(.hidden)').first().boundingBox();
@@ -97,6 +107,21 @@ parts:
   drives:
     - { name: pictures, use: lumen/vault-4t, port: SATA_1 }
 \`\`\`
+`;
+
+/** A cooler's data sheet as a page's table is pasted, below what a part file begins with. */
+const pasted = `kind: cooler
+maker: Boreas
+model: Tower 162
+
+Height\t162 mm
+Sockets\tAM5, LGA1851
+Max. TDP\t220 W
+Fan\t120 x 120 x 25 mm
+Fan speed\t500 - 1,800 RPM
+Weight\t780 g (with fan)
+Colour\tSand
+Warranty\t6 years
 `;
 
 const survey = 'survey-desk.pcbuild.yaml';
@@ -158,6 +183,30 @@ export const scenes: readonly Scene[] = [
       await page.locator('.squiggly-warning').first().waitFor({ state: 'attached', timeout: LOOK_LIMIT_MS });
       await page.waitForTimeout(2_000);
       await showHover(page, 'guide-value-stale');
+    },
+  },
+  {
+    name: 'pasted',
+    theme: 'light',
+    file: { path: 'parts/boreas/tower-162.part.yaml', line: 5, column: 1 },
+    more: {
+      'parts/boreas/tower-162.part.yaml': pasted,
+      [build]: tideWindow.replace('boreas/tower-155', 'boreas/tower-162'),
+    },
+    settings: { 'editor.fontSize': 13, 'fettle.from': 'note' },
+    act: async (page) => {
+      await settled(page);
+      await showMenu(page);
+      await page.keyboard.press('Enter'); // reads the lines as facts
+      await page.locator('.squiggly-error').first().waitFor({ state: 'detached', timeout: LOOK_LIMIT_MS });
+      await page.keyboard.press('Control+KeyS');
+      await page.keyboard.press('Control+Backslash');
+      await choose(page, 'Control+KeyP', build);
+      await page.locator('.tab.active', { hasText: build }).waitFor({ timeout: LOOK_LIMIT_MS });
+      await choose(page, 'Control+KeyG', ':14:20');
+      await page.locator('.squiggly-error').first().waitFor({ state: 'attached', timeout: LOOK_LIMIT_MS });
+      await page.waitForTimeout(2_500);
+      await showHover(page, 'cooler-too-tall');
     },
   },
 ];

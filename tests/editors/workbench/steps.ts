@@ -7,6 +7,7 @@ import { followsMoves, leadsToUsers, renames, showsNumbers, type Hands } from '.
 import type { HostResults, Job } from './host';
 import { codeOf, coded, until, WAIT_LIMIT_MS } from './looking';
 import { serverProcesses } from './processes';
+import { readsPastedSheet, writesPartFromSheet } from './sheet';
 import { leadsAddressesOn, readsAnyText, writesNewFiles } from './texts';
 import { typesBuild } from './typing';
 
@@ -33,6 +34,8 @@ const steps: Record<string, () => Promise<Measured>> = {
   'shows numbers behind values and above files': () => showsNumbers(hands),
   'leads from a part to the builds that use it': () => leadsToUsers(hands),
   'writes new builds and part files where they belong': () => writesNewFiles(hands),
+  'reads a pasted data sheet, and shows what the build makes of it': () => readsPastedSheet(hands),
+  'writes a part file from a data sheet': () => writesPartFromSheet(hands),
   'takes CRLF and a comment for other tools as any other text': () => readsAnyText(hands, job.mended),
   'leads addresses on, and underlines no name of a part': () => leadsAddressesOn(hands),
   'is calm while a build is typed key by key': () => typesBuild(job.typed),
