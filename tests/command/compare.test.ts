@@ -256,3 +256,62 @@ describe('guides', () => {
     expect([comparison.troubles, told(comparison), status, err]).toEqual([[], [], 0, '']);
   });
 });
+
+describe('the record of a finished machine', () => {
+  const record = (slot: string, hours: number, day: string): string =>
+    `format: 1\nbuild: desk.pcbuild.yaml\ntaken: ${day}\nfrom: [dmidecode 3.5, smartctl 7.4]\n` +
+    `memory:\n  - { slot: ${slot}, reports: D5-32, capacity: 32 GiB, key: 11aa11 }\n` +
+    `drives:\n  - { reports: RAPID-2T, capacity: 2 TB, hours: ${hours} h, key: 33cc33 }\n`;
+  const before = { ...base, 'desk.asbuilt.yaml': record('A1', 120, '2026-11-25') };
+  const after = { ...base, 'desk.asbuilt.yaml': record('A2', 502, '2027-03-01') };
+
+  it('says fact by fact what changed, each with its line on both sides', async () => {
+    const { comparison, status } = await compared(before, after);
+    const { record: told, kind } = fileIn(comparison, 'desk.asbuilt.yaml');
+    expect([kind, status]).toEqual(['asbuilt', 0]);
+    expect(told).toEqual({
+      takenBefore: '2026-11-25',
+      takenAfter: '2027-03-01',
+      changes: [
+        {
+          kind: 'moved',
+          thing: 'memory D5-32 in A2',
+          fact: 'slot',
+          before: { file: 'desk.asbuilt.yaml', line: 6, text: 'A1' },
+          after: { file: 'desk.asbuilt.yaml', line: 6, text: 'A2' },
+        },
+        {
+          kind: 'changed',
+          thing: 'drive RAPID-2T',
+          fact: 'hours',
+          before: { file: 'desk.asbuilt.yaml', line: 8, text: '120 h' },
+          after: { file: 'desk.asbuilt.yaml', line: 8, text: '502 h' },
+          difference: '+382 h',
+        },
+      ],
+    });
+  });
+
+  it('is told on a terminal and in a comment, with the days of reading', async () => {
+    const text = await fettleAmong({ main: before }, after, 'compare', 'main');
+    expect(text.out).toContain(
+      'desk.asbuilt.yaml\n  machine read 2026-11-25 → 2027-03-01\n' +
+        '  moved      memory D5-32 in A2: A1 → A2\n' +
+        '  changed    drive RAPID-2T, hours: 120 h → 502 h (+382 h)\n',
+    );
+    expect(text.out).toContain('no finding comes or goes, records of machines change.');
+    const comment = await fettleAmong({ main: before }, after, 'compare', 'main', '--format', 'comment');
+    expect(comment.out).toMatch(/\*\*changed\*\* drive RAPID-2T, hours: 120 h → 502 h/);
+  });
+
+  it('can be held against another by their files alone', async () => {
+    const files = { 'old.asbuilt.yaml': record('A1', 120, '2026-11-25'), 'new.asbuilt.yaml': record('A2', 502, '') };
+    const { out, status } = await fettle(files, 'compare', 'old.asbuilt.yaml', 'new.asbuilt.yaml', '--format', 'json');
+    const comparison = JSON.parse(out) as Comparison;
+    expect(valid(comparison), JSON.stringify(valid.errors)).toBe(true);
+    expect(comparison.files.map(({ state, record: told }) => [state, told!.changes.length])).toEqual([['changed', 2]]);
+    expect(status).toBe(0);
+    const none = await fettle(files, 'compare', 'old.asbuilt.yaml', 'gone.asbuilt.yaml');
+    expect([none.status, none.err]).toEqual([2, expect.stringContaining('gone.asbuilt.yaml')]);
+  });
+});

@@ -11,6 +11,7 @@ import { toJson } from '../report/json';
 import { safe } from '../report/layout';
 import type { Comparison } from '../review/comparison';
 import { compareSides } from './comparing';
+import { compareRecords } from './comparing-records';
 import { readDay, readGrade } from './options';
 import { openOutput } from './output';
 import { folderSide, revisionSide, type Side } from './sides';
@@ -52,10 +53,14 @@ export function addCompare(program: Command, world: World, end: (status: Status)
     .summary('say what a change does to the builds')
     .description(
       'Judges every build that a change touches, by itself or through a part file or settings, before and after it: ' +
-        'findings that come, go, grow or shrink, and the figures that move.',
+        'findings that come, go, grow or shrink, and the figures that move. Of the record of a finished machine: what ' +
+        'changed from the one to the other, fact by fact.',
     )
-    .argument('<base>', 'a revision of git, or with a second folder a folder')
-    .argument('[head]', 'a revision or a folder; without it the files as they lie here')
+    .argument(
+      '<base>',
+      'a revision of git, or with a second folder a folder, with a second record of a machine a record',
+    )
+    .argument('[head]', 'a revision, a folder or a record; without it the files as they lie here')
     .addOption(new Option('--format <format>', 'how to write').choices(compareFormats).default('text'))
     .option('--in <path>', 'compare what lies under this path only', '.')
     .option('--settings-from <revision>', 'judge both sides by the settings of this revision')
@@ -79,13 +84,19 @@ export function addCompare(program: Command, world: World, end: (status: Status)
 
 async function compare(base: string, head: string | undefined, options: Options, world: World): Promise<Status> {
   const on = options.on ?? world.today;
+  const records = head === undefined ? undefined : await compareRecords(base, head, on, world);
+  if (records) return tell(records, options, world);
   const sides = await sidesOf(base, head, options.in, on, world);
   const { settingsFrom } = options;
   const [before, after] = settingsFrom === undefined ? sides : settled(settingsFrom, sides, world);
-  const comparison = await compareSides(before, after, on);
+  return tell(await compareSides(before, after, on), options, world);
+}
+
+function tell(comparison: Comparison, options: Options, world: World): Status {
+  const { before, after } = comparison;
   const look = { from: options.from ?? 'note', working: options.working ?? false };
   for (const { side, path, trouble } of comparison.troubles)
-    world.err(`fettle: ${safe(`${side === 'before' ? before.label : after.label}: ${path}: ${trouble}`)}\n`);
+    world.err(`fettle: ${safe(`${side === 'before' ? before : after}: ${path}: ${trouble}`)}\n`);
   const output = openOutput(world, options.output);
   try {
     output.write(comparePrinters[options.format](comparison, look, world.version));

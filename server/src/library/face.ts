@@ -107,6 +107,21 @@ export interface Movement {
   readonly why: readonly ChangedFact[];
 }
 
+/**
+ * What changed of a thing in a finished machine, by two records of it. `moved`: it sits elsewhere; `swapped`: another is
+ * in its place; `not-shown`, `shown`: no output shows it now, or none did before.
+ */
+export interface RecordChange {
+  readonly kind: 'added' | 'removed' | 'moved' | 'swapped' | 'changed' | 'shown' | 'not-shown';
+  readonly thing: string;
+  /** The record’s key; absent where the thing as a whole is meant. */
+  readonly fact?: string;
+  readonly before?: ChangedFact['before'];
+  readonly after?: ChangedFact['after'];
+  readonly difference?: string;
+  readonly isBetter?: boolean;
+}
+
 /** One file on both sides: a build with what it rests on, or a part file or settings by themselves. */
 export interface FileComparison {
   readonly kind: JudgedFile['kind'];
@@ -125,6 +140,12 @@ export interface FileComparison {
   readonly newlyKnown: readonly string[];
   /** Steps of the work that came, went or stand elsewhere. */
   readonly steps: readonly { readonly kind: 'added' | 'removed' | 'moved'; readonly step: string }[];
+  /** Of a machine’s record that stands on both sides: the days of reading, and what changed. */
+  readonly record?: {
+    readonly takenBefore?: string;
+    readonly takenAfter?: string;
+    readonly changes: readonly RecordChange[];
+  };
 }
 
 export interface Comparison {

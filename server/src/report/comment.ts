@@ -4,6 +4,7 @@ import {
   alters,
   altersAnything,
   changeKinds,
+  movesOf,
   type ComparedFinding,
   type Comparison,
   type FileComparison,
@@ -17,6 +18,9 @@ import {
   coverage,
   factWords,
   gradeWords,
+  recordLead,
+  recordSentence,
+  recordWord,
   isListed,
   sentenceOf,
   stateText,
@@ -51,11 +55,13 @@ export function comparisonComment(comparison: Comparison, look: CompareLook): st
 
 /** Whether there is anything of it to show under a look. */
 const hasAny = (file: FileComparison, look: CompareLook): boolean =>
-  file.findings.some((change) => isListed(change, look)) ||
-  file.moved.length + file.newlyUnknown.length + file.newlyKnown.length + file.steps.length > 0;
+  file.findings.some((change) => isListed(change, look)) || movesOf(file) > 0;
 
 function rowOf(file: FileComparison, look: CompareLook): string[] {
-  const moved = [...file.moved].sort((a, b) => weight(a) - weight(b)).map(movementText);
+  const moved = [
+    ...[...file.moved].sort((a, b) => weight(a) - weight(b)).map(movementText),
+    ...(file.record?.changes ?? []).map((one) => prose(`${recordWord(one)} ${recordSentence(one)}`)),
+  ];
   const [was, now] = [
     counted(file.findings.map(({ before }) => before)),
     counted(file.findings.map(({ after }) => after)),
@@ -115,6 +121,7 @@ function blockOf(file: FileComparison, look: CompareLook): string {
     ...(file.moved.length > 0 ? [table(['Figure', 'Before', 'After', 'Change'], file.moved.map(movedRow))] : []),
     ...(facts.length > 0 ? [firstOf(facts, mostFindings).join('\n')] : []),
     ...listsOf(file),
+    ...recordBlock(file),
   ].join('\n\n');
 }
 
@@ -145,6 +152,11 @@ function listsOf({ newlyUnknown, newlyKnown, steps }: FileComparison): string[] 
   return lists.flatMap(([lead, of]) =>
     of.length > 0 ? [`${lead}: ${firstOf(of.map(prose), mostNames).join('; ')}`] : [],
   );
+}
+
+function recordBlock(file: FileComparison): string[] {
+  const rows = (file.record?.changes ?? []).map((one) => `- **${recordWord(one)}** ${prose(recordSentence(one))}`);
+  return rows.length > 0 ? [prose(recordLead(file)), firstOf(rows, mostFindings).join('\n')] : [];
 }
 
 function troubleBlocks({ troubles, before, after }: Comparison): string[] {

@@ -6,12 +6,14 @@ import {
   altersAnything,
   changeKinds,
   isBrought,
+  movesOf,
   type ChangedFact,
   type ChangeKind,
   type Comparison,
   type FileComparison,
   type FindingChange,
   type Movement,
+  type RecordChange,
 } from '../review/comparison';
 import { block, padded, plural, safe, withRight } from './layout';
 
@@ -55,7 +57,9 @@ export function verdict(comparison: Comparison, look: CompareLook): string {
     return byGrade.length > 0 ? [`${byGrade.join(', ')} ${changeWord(kind)}`] : [];
   });
   if (counted.length > 0) return `${counted.join('; ')}.`;
-  return altersAnything(comparison) ? 'no finding comes or goes, figures move.' : 'no finding and no figure changes.';
+  if (!altersAnything(comparison)) return 'no finding and no figure changes.';
+  const isRecordAlone = comparison.files.every(({ record, ...file }) => movesOf(file) === 0);
+  return `no finding comes or goes, ${isRecordAlone ? 'records of machines change' : 'figures move'}.`;
 }
 
 const gradeOf = ({ before, after }: FindingChange): Grade => (after ?? before)!.grade;
@@ -73,7 +77,7 @@ function sectionText(file: FileComparison, look: CompareLook): string {
   const findings = file.findings.filter((change) => isListed(change, look));
   const cautioned: Cautioned = new Map();
   const told = findings.flatMap((change) => findingText(change, cautioned));
-  const rest = [...movedText(file.moved, look), ...listsText(file)];
+  const rest = [...movedText(file.moved, look), ...listsText(file), ...recordText(file)];
   if (told.length + rest.length === 0) return '';
   const top = [heading + stateText(file), ...through.flatMap((line) => block(line.trim(), 2))];
   return [...top, ...told, ...rest].join('\n');
@@ -155,6 +159,39 @@ export function factWords({ what, before, after }: ChangedFact): string {
   const at = (side: ChangedFact['before'], none: string): string =>
     side ? `${side.text} (${side.file}:${side.line})` : none;
   return `${what}: ${at(before, 'not stated')} → ${at(after, 'not stated any more')}`;
+}
+
+/** As text and comment call them. */
+const recordWords: Readonly<Record<RecordChange['kind'], string>> = {
+  added: 'new',
+  removed: 'gone',
+  moved: 'moved',
+  swapped: 'swapped',
+  changed: 'changed',
+  shown: 'shown now',
+  'not-shown': 'not shown',
+};
+export const recordWord = ({ kind }: RecordChange): string => recordWords[kind];
+
+/** `drive scratch, hours: 9829 h → 10211 h (+382 h)`. */
+export function recordSentence({ kind, thing, fact, before, after, difference, isBetter }: RecordChange): string {
+  const what = fact === undefined || kind === 'moved' ? thing : `${thing}, ${fact}`;
+  const by = [difference ?? '', isBetter === undefined ? '' : isBetter ? 'better' : 'worse'].filter(Boolean).join(', ');
+  if (!before || !after) return `${what}: ${(after ?? before)?.text ?? ''}`;
+  return `${what}: ${before.text} → ${after.text}${by ? ` (${by})` : ''}`;
+}
+
+/** `machine read 2026-11-25 → 2026-12-30`. */
+export const recordLead = ({ record }: FileComparison): string =>
+  `machine read ${record?.takenBefore ?? 'on no stated day'} → ${record?.takenAfter ?? 'on no stated day'}`;
+
+function recordText(file: FileComparison): string[] {
+  const changes = file.record?.changes ?? [];
+  if (changes.length === 0) return [];
+  return [
+    ...block(recordLead(file), 2),
+    ...changes.flatMap((one) => block(recordSentence(one), 2 + kindWidth, `  ${padded(recordWord(one), kindWidth)}`)),
+  ];
 }
 
 /** So many of a list are named; the rest are counted. */

@@ -16,6 +16,7 @@ import {
 import { fingerprints, plainNames } from './fingerprint';
 import { matchFindings } from './match';
 import { movements } from './movements';
+import { recordChanges } from './records';
 import { amountsOf, growth } from './growth';
 import { stepChanges } from './steps-moved';
 
@@ -173,6 +174,9 @@ export function compareFile(
     newlyUnknown: lost,
     newlyKnown: before && after && isLessRead(before, after) ? [] : found,
     steps: both ? stepChanges(both[0].build, both[1].build) : [],
+    ...(before && after && doc.kind === 'asbuilt' && !isBroken(before) && !isBroken(after)
+      ? { record: recordChanges(before, after) }
+      : {}),
   };
 }
 

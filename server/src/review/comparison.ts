@@ -80,6 +80,33 @@ export interface StepChange {
   readonly step: string;
 }
 
+/**
+ * What changed of a thing in a finished machine, by two records of it. `moved`: it sits elsewhere; `swapped`: another is
+ * in its place, by its name or by the key made from its serial number; `not-shown`, `shown`: no output shows it now, or
+ * none did before, so that nothing is said of whether it is there.
+ */
+export interface RecordChange {
+  readonly kind: 'added' | 'removed' | 'moved' | 'swapped' | 'changed' | 'shown' | 'not-shown';
+  /** `drive scratch`, `memory D5-6000-32 in A2`, `board`. */
+  readonly thing: string;
+  /** The record’s key; absent where the thing as a whole is meant. */
+  readonly fact?: string;
+  readonly before?: ChangedFact['before'];
+  readonly after?: ChangedFact['after'];
+  /** With its sign, where both are exact: `+382 h`. */
+  readonly difference?: string;
+  /** Absent where it depends. */
+  readonly isBetter?: boolean;
+}
+
+/** Two records of one machine. */
+export interface RecordComparison {
+  /** The days on which the machine was read. */
+  readonly takenBefore?: string;
+  readonly takenAfter?: string;
+  readonly changes: readonly RecordChange[];
+}
+
 /** How a file differs: `touched`: its text is the same, files that it rests on differ. */
 export type FileState = 'added' | 'removed' | 'moved' | 'changed' | 'touched';
 
@@ -102,6 +129,8 @@ export interface FileComparison {
   readonly newlyUnknown: readonly string[];
   readonly newlyKnown: readonly string[];
   readonly steps: readonly StepChange[];
+  /** Of a machine’s record that stands on both sides. */
+  readonly record?: RecordComparison;
 }
 
 export interface Trouble {
@@ -135,8 +164,11 @@ export const altersAnything = ({ files }: Comparison): boolean => files.some(alt
 
 /** Whether a file’s change shows in anything but its text. */
 export const alters = (file: FileComparison): boolean =>
-  file.findings.some(({ kind }) => kind !== 'unchanged') ||
-  file.moved.length + file.newlyUnknown.length + file.newlyKnown.length + file.steps.length > 0;
+  file.findings.some(({ kind }) => kind !== 'unchanged') || movesOf(file) > 0;
+
+/** How much of a file moves that is no finding. */
+export const movesOf = ({ moved, newlyUnknown, newlyKnown, steps, record }: FileComparison): number =>
+  moved.length + newlyUnknown.length + newlyKnown.length + steps.length + (record?.changes.length ?? 0);
 
 /** What a change brings is new, or got worse. */
 export const isBrought = ({ kind }: FindingChange): boolean => kind === 'new' || kind === 'worse';

@@ -111,7 +111,8 @@ const said = (one: Figure): string =>
 
 const isExact = (one: Figure): boolean => one.lo === one.hi && Number.isFinite(one.lo);
 
-function differenceOf(was: Figure | undefined, now: Figure | undefined): { difference?: string } {
+/** With its sign, where both are exact and of one kind. */
+export function differenceOf(was: Figure | undefined, now: Figure | undefined): { difference?: string } {
   if (!was || !now || !isExact(was) || !isExact(now) || was.currency !== now.currency) return {};
   if (was.dimension !== now.dimension) return {};
   const by = excessOf({ figure: now, limit: was, worse: 'more' });
