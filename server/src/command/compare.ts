@@ -53,8 +53,8 @@ export function addCompare(program: Command, world: World, end: (status: Status)
     .summary('say what a change does to the builds')
     .description(
       'Judges every build that a change touches, by itself or through a part file or settings, before and after it: ' +
-        'findings that come, go, grow or shrink, and the figures that move. Of the record of a finished machine: what ' +
-        'changed from the one to the other, fact by fact.',
+        'findings that come, go, grow or shrink, and the figures that move. Of the record of a finished machine: ' +
+        'what changed from the one to the other, fact by fact.',
     )
     .argument(
       '<base>',

@@ -108,8 +108,8 @@ export interface Movement {
 }
 
 /**
- * What changed of a thing in a finished machine, by two records of it. `moved`: it sits elsewhere; `swapped`: another is
- * in its place; `not-shown`, `shown`: no output shows it now, or none did before.
+ * What changed of a thing in a finished machine, by two records of it. `moved`: it sits elsewhere; `swapped`: another
+ * is in its place; `not-shown`, `shown`: no output shows it now, or none did before.
  */
 export interface RecordChange {
   readonly kind: 'added' | 'removed' | 'moved' | 'swapped' | 'changed' | 'shown' | 'not-shown';
