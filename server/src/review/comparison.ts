@@ -82,8 +82,8 @@ export interface StepChange {
 
 /**
  * What changed of a thing in a finished machine, by two records of it. `moved`: it sits elsewhere; `swapped`: another
- * is in its place, by its name or by the key made from its serial number; `not-shown`, `shown`: no output shows it now, or
- * none did before, so that nothing is said of whether it is there.
+ * is in its place, by its name or by the key made from its serial number; `not-shown`, `shown`: no output shows it now,
+ * or none did before, so that nothing is said of whether it is there.
  */
 export interface RecordChange {
   readonly kind: 'added' | 'removed' | 'moved' | 'swapped' | 'changed' | 'shown' | 'not-shown';
