@@ -22,11 +22,14 @@ const unread: Record<string, string> = {
 /** A guide that is not held against anything. */
 const guide = '---\nbuild: gone.pcbuild.yaml\n---\n';
 
+/** Pasted into a part file, which is no YAML yet. */
+const sheet = 'Fan size: 92 x 92 x 25 mm\nFan speed: 2200 RPM\nAirflow: 42 CFM\n';
+
 const allOff = `format: 1\ngrades:\n${checks.map(({ id }) => `  ${id}: off\n`).join('')}`;
 
 describe('what was not read', () => {
   it('is what the checks say of themselves, and no other', () => {
-    expect([...Object.keys(unread), 'guide-build-missing'].sort()).toEqual(
+    expect([...Object.keys(unread), 'guide-build-missing', 'sheet-lines-not-facts'].sort()).toEqual(
       checks.flatMap((check) => (check.unread ? [check.id] : [])).sort(),
     );
   });
@@ -45,6 +48,13 @@ describe('what was not read', () => {
     const files = { 'a.md': guide, 'fettle.yaml': allOff };
     const { out, status } = await fettle(files, 'check', 'a.md', '--from', 'harm');
     expect(out).toContain('guide-build-missing');
+    expect(status).toBe(1);
+  });
+
+  it('stays in a part file, too', async () => {
+    const files = { 'parts/boreas/f92.part.yaml': sheet, 'fettle.yaml': allOff };
+    const { out, status } = await fettle(files, 'check', 'parts', '--from', 'harm');
+    expect(out).toContain('sheet-lines-not-facts');
     expect(status).toBe(1);
   });
 

@@ -50,7 +50,11 @@ describe('commands', () => {
     ];
     expect(named.length).toBeGreaterThan(8);
     expect(named.filter((one) => !one.startsWith('workbench.') && !declared.includes(one))).toEqual([]);
-    expect((menus['file/newFile'] ?? []).map(({ command }) => command)).toEqual(['fettle.newBuild', 'fettle.newPart']);
+    expect((menus['file/newFile'] ?? []).map(({ command }) => command)).toEqual([
+      'fettle.newBuild',
+      'fettle.newPart',
+      'fettle.newPartFromSheet',
+    ]);
   });
 });
 

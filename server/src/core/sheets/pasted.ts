@@ -29,6 +29,7 @@ export function pastedLines(text: string): Pasted | undefined {
   const { head, kind } = headOf(lines);
   const start = lines.slice(0, head).join('').length;
   const rest = text.slice(start);
+  if (isOurOwn(lines.slice(head), kind)) return undefined;
   const end = start + rest.trimEnd().length;
   const drawn = drawFrom({ name: 'pasted', text: rest }, kind ? { kind } : ({} satisfies DraftOptions));
   if (!('draft' in drawn)) return undefined;
@@ -37,6 +38,16 @@ export function pastedLines(text: string): Pasted | undefined {
   const span = { start, end };
   if (draft.variants.length > 0) return { span, facts: draft.facts.length };
   return { span, facts: draft.facts.length, instead: insteadOf(text.slice(0, start), draft, kind, eol) };
+}
+
+/** Whether lines are a part file with a slip in it: as many of our keys as other lines, or what only YAML has. */
+function isOurOwn(lines: readonly string[], kind: Kind | undefined): boolean {
+  const tables = kind ? [kinds[kind]] : Object.values(kinds);
+  const said = lines.filter((line) => !/^\s*(?:#|$)/.test(line));
+  if (said.some((line) => /^\s*<<:|:\s[&*!]\S/.test(line))) return true;
+  const keys = said.map((line) => /^\s*(?:-\s)?([a-z0-9][a-z0-9-]*):(?:\s|$)/.exec(line)?.[1]);
+  const ours = keys.filter((key) => key !== undefined && tables.some((table) => Object.hasOwn(table, key)));
+  return ours.length >= said.length / 2;
 }
 
 /** How many lines at the top are ours: keys of the kind’s table that parse by themselves; and the kind they name. */

@@ -7,8 +7,9 @@ import { doubtful, nothing, plain, type Place, type Take } from './taken';
 
 const LIMIT_BEFORE = /^(?:up to|bis zu|bis|max(?:\.|imum|imal)?|until|≤|<=|<|below|less than|within|unter)[:\s]*/i;
 const LIMIT_BEHIND = /[\s,]{0,3}(?:\(max(?:\.|imum|imal)?\)|max(?:\.|imum|imal)?)$/i;
-const LEAST =
-  /^(?:min(?:\.|imum|destens)?|at least|more than|over|above|ab|über|≥|>=|>)[:\s]*|(?<!\/)\(?\bmin(?:\.|imum)?\)?$/i;
+const LEAST_BEFORE = /^(?:min(?:\.|imum|destens)?|at least|more than|over|above|ab|über|≥|>=|>)/i;
+/** Not of `rev/min`. */
+const LEAST_BEHIND = /(?:^|[^/\w])\(?min(?:\.|imum)?\)?$/i;
 const TOLERANCE = /\s?(?:\(\s?)?(?:±|\+\/-|\+-)\s?\d{1,4}(?:[.,]\d{1,3})?\s?(?:%|[a-z/]{1,4})?(?:\s?\))?/gi;
 const TYPICAL = wordSet(
   'typ|typ.|typical|typisch|per fan|pro lüfter|each|je lüfter|net|netto|nominal|avg|avg.|tdp|tgp|tbp|tjmax|tj max|tj',
@@ -60,7 +61,7 @@ export function takeQuantity(value: string, place: Place): Take {
 function readQuantityText(value: string, field: QuantityField, { said }: Place): Read | undefined {
   let text = withDots(value.trim());
   text = withoutTypical(text).trim();
-  if (LEAST.test(text)) return undefined;
+  if (LEAST_BEFORE.test(text) || LEAST_BEHIND.test(text)) return undefined;
   const isMost = LIMIT_BEFORE.test(text) || LIMIT_BEHIND.test(text);
   text = text
     .replace(LIMIT_BEFORE, '')

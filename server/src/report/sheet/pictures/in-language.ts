@@ -15,7 +15,7 @@ export function pictureIn(language: Language, picture: Picture): Picture {
     svg: svg
       .replace(/<(title|desc)>([^<]*)</g, (_, tag: string, text: string) => `<${tag}>${htmlText(told(text))}<`)
       .replace(/ aria-label="([^"]*)"/g, (_, text: string) => ` aria-label="${htmlText(told(text))}"`)
-      .replace(/(<text [^>]*>)([^<]*)</g, (_, open: string, text: string) => `${open}${drawn(open, told(text))}<`),
+      .replace(/(<text [^<>]*>)([^<]*)</g, (_, open: string, text: string) => `${open}${drawn(open, told(text))}<`),
   };
 }
 
