@@ -4,7 +4,7 @@ import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { notShown } from './built-kit';
+import { namedOtherwise, notShown } from './built-kit';
 
 export default check({
   id: 'built-board-differs',
@@ -38,13 +38,14 @@ parts:
     if (reports.value === undefined) return report(notShown(at(board), reports, 'which board it is', words));
     const same = reportsAs(board, reports);
     const open = identifierMissing(board);
+    const { maker, model, 'identified-by': names } = board.part;
     report(
       outcome(
         at(board),
-        same === 'open' ? lacking([open], reports) : sure(same === 'same', reports, board.part['identified-by']),
+        same === 'open' ? lacking([open], reports, model, maker) : sure(same === 'same', reports, names),
         {
           ...words,
-          open: () => sentence`The board calls itself ${reports}, which may be ${board.label}.`,
+          open: () => namedOtherwise(board, reports),
         },
       ),
     );

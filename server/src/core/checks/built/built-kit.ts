@@ -1,4 +1,5 @@
 // What checks of the machine as built share: what no output shows.
+import type { Placed } from '../../build/build';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { lacking, type Truth } from '../../figures/truth';
 import type { AsBuilt, OutputName } from '../../manifest/as-built';
@@ -28,6 +29,15 @@ export function witnessed({ from }: AsBuilt, ...names: readonly OutputName[]): F
       (name) => value === name || (value?.startsWith(`${name} `) && /^[\d.]+$/.test(value.slice(name.length + 1))),
     ),
   );
+}
+
+/** A name that the part’s own maker and model do not settle: both are shown, and where the machine’s name belongs. */
+export function namedOtherwise({ part, label }: Placed, reports: Fact<string>): Sentence {
+  const { maker, model } = part;
+  const listed =
+    maker.value === undefined || model.value === undefined ? sentence`${label}` : sentence`${maker} ${model}`;
+  return sentence`The machine reports ${reports}, and the build lists ${listed}. Read the print on the part: where they
+    are one, list ${reports} under identified-by of that part; where not, correct the build.`;
 }
 
 /** What a machine says of itself, as a piece of a sentence; nothing where it says nothing. */

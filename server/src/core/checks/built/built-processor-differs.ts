@@ -4,7 +4,7 @@ import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
-import { notShown } from './built-kit';
+import { namedOtherwise, notShown } from './built-kit';
 
 export default check({
   id: 'built-processor-differs',
@@ -41,11 +41,11 @@ parts:
       outcome(
         at(processor),
         same === 'open'
-          ? lacking([identifierMissing(processor)], reports)
+          ? lacking([identifierMissing(processor)], reports, model, maker)
           : sure(same === 'same', reports, names, model, maker),
         {
           ...words,
-          open: () => sentence`The processor calls itself ${reports}, which may be ${processor.label}.`,
+          open: () => namedOtherwise(processor, reports),
         },
       ),
     );
