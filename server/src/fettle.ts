@@ -1,4 +1,5 @@
 // The command `fettle`: gives a run the real world, and its status to the shell.
+import { readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { isMainThread } from 'node:worker_threads';
 import { version } from '../../package.json';
@@ -13,6 +14,7 @@ import { fileSink } from './host/output';
 import { digest, reportText } from './host/report-file';
 import { rewriteFile } from './host/rewrite';
 import { sheetText } from './host/sheet-file';
+import { openStore } from './host/store';
 import { readInput } from './host/standard-input';
 import { openWatcher } from './host/watcher';
 import { openThreads, serveThread } from './host/threads';
@@ -46,6 +48,8 @@ const world: World = {
   sheet: (path) => sheetText(here, path),
   report: (path) => reportText(here, path),
   digest,
+  program: () => digest(`${process.version} ${version}\n${readFileSync(__filename, 'utf8')}`),
+  store: (folder) => openStore(here, folder),
   sink: (path) => fileSink(here, path),
   create: (files) => createFiles(here, files),
 };

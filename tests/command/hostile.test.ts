@@ -55,6 +55,8 @@ async function fettle(...words: string[]): Promise<{ status: number; text: strin
     sheet: refuse,
     report: refuse,
     digest,
+    program: refuse,
+    store: refuse,
     sink: refuse,
     create: refuse,
   });

@@ -94,7 +94,7 @@ onPosix('the recipes of the page', () => {
   /** Each block of a section by itself; the worst status, and all that was written. */
   function run(title: string): Ran {
     const own = recipes.filter((recipe) => recipe.title === title);
-    const ran = own.map(({ lines }) => shell(['sh', '-eu', '-c', lines], { BASE: 'main' }));
+    const ran = own.map(({ lines }) => shell(['sh', '-eu', '-c', lines], { BASE: 'main', CACHE: join(top, 'kept') }));
     return {
       status: Math.max(...ran.map(({ status }) => status ?? 9)),
       out: ran.map(({ out }) => out).join(''),
@@ -152,6 +152,14 @@ onPosix('the recipes of the page', () => {
     expect(made('findings.json')).toBe(stdout);
   });
 
+  it('keep judgements from run to run', () => {
+    change();
+    const [first, again] = [run('Kept from run to run'), run('Kept from run to run')];
+    expect(again).toEqual(first);
+    expect(first).toMatchObject({ status: 1, err: '' });
+    expect(readdirSync(join(top, 'kept')).every((name) => name.endsWith('.judged'))).toBe(true);
+  });
+
   it('judge a text that is not saved yet', () => {
     change();
     expect(run("In an editor's terminal, and on the fly").out).toMatch(
@@ -168,6 +176,7 @@ onPosix('the recipes of the page', () => {
       'A shop with many old findings',
       'Before a commit',
       'Over several machines',
+      'Kept from run to run',
       "In an editor's terminal, and on the fly",
     ]);
   });

@@ -21,7 +21,7 @@ function files(): Record<string, string> {
     'zoo/parts/norrvik/b1.part.yaml': 'kind: board\nsocket: P-100\n',
     [tower]: 'kind: cooler\nheight: 158 mm\nheigth: 1 mm\n',
     'parts/boreas/t2.part.yaml': 'kind: cooler\nheight: [158 mm\n',
-    'a.md': '# A\n\n```yaml\nformat: 1\nbuild: In a guide\nparts:\n  case: { cooler-hight: 1 mm }\n```\n',
+    'a.md': '# A\n\n```pcbuild\nformat: 1\nbuild: In a guide\nparts:\n  case: { cooler-hight: 1 mm }\n```\n',
     'zoo/y.pcbuild.yaml': 'a: [',
     'z.pcbuild.yaml': '',
   };

@@ -4,6 +4,7 @@ import { stretchesOf, type Setup, type Stretch } from '../../server/src/command/
 import type { World } from '../../server/src/command/world';
 import { isTrouble, type Host } from '../../server/src/host/host';
 import { digest } from '../../server/src/host/report-file';
+import type { Store } from '../../server/src/host/store';
 import type { Threads } from '../../server/src/host/threads';
 import type { Language } from '../../server/src/core/words/language';
 import { english } from '../../server/src/core/words/languages';
@@ -95,6 +96,8 @@ async function ran(
     },
     report: (path) => (host.read('', path) as ReturnType<MemoryHost['read']>) ?? { trouble: 'there is no such file.' },
     digest,
+    program: () => 'program',
+    store: (folder) => storeIn(folder, host),
     sink(path) {
       let text = '';
       return { write: (more) => void (text += more), done: () => void written.set(path, text), drop: () => undefined };
@@ -102,6 +105,14 @@ async function ran(
   };
   const status = await run(words, world);
   return { status, out, err, files: written };
+}
+
+/** What is kept in a folder lies among the files. */
+function storeIn(folder: string, host: Host): Store {
+  return {
+    read: (name) => host.read('', `${folder}/${name}`) as string | undefined,
+    write: (name, text) => void (host as MemoryHost).write(`${folder}/${name}`, text),
+  };
 }
 
 /** Threads that are none: they get copies, as threads do, and answer in another order; every tenth fails. */

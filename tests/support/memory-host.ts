@@ -8,6 +8,11 @@ export class MemoryHost extends Memory {
     return [path];
   }
 
+  /** All files, by path. */
+  all(): ReadonlyMap<string, string> {
+    return this.files as ReadonlyMap<string, string>;
+  }
+
   remove(path: string): string[] {
     this.files.delete(path);
     return [path];

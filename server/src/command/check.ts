@@ -12,6 +12,7 @@ import { withUsers } from '../session/users';
 import { walk, type Ours } from '../session/walk';
 import { Crew, threadsFor } from './crew';
 import { buildsAmong, type CheckRun } from './judged';
+import { keptRun } from './kept-run';
 import { Mend, showMended } from './mend';
 import { Mending } from '../session/mending';
 import { readCount, readDay, readGrade } from './options';
@@ -52,6 +53,7 @@ interface Options {
   readonly watch?: true;
   readonly workers?: number;
   readonly shard?: Share;
+  readonly cache?: string;
 }
 
 export function addCheck(program: Command, world: World, end: (status: Status) => void): void {
@@ -101,6 +103,11 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
       'judge the i-th of n shares of the files, with --format json; `fettle merge` puts the reports of all together',
       readShare,
     )
+    .option(
+      '--cache <folder>',
+      'keep judgements in this folder for the next run, and take those that still hold; whoever can write there ' +
+        'decides what is found',
+    )
     .option('--output <file>', 'write into a file, whole or not at all')
     .addHelpText(
       'after',
@@ -145,8 +152,9 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const isPlain = !recording && !onlyNew && !mend && options.as === undefined && host === world.host;
   const { shown: _, language, ...plain } = look;
   const setup = { files, alone, allFixes: options.allFixes ?? false, look: plain, language: language.tag, run };
-  const crew = isPlain ? crewFor(options, setup, loader, world) : undefined;
-  const judging = crew ?? judgingOf({ host, loader, files, alone }, world);
+  const crew = isPlain && options.cache === undefined ? crewFor(options, setup, loader, world) : undefined;
+  const kept = options.cache === undefined ? undefined : keptRun(options.cache, options.format, loader, setup, world);
+  const judging = kept ?? crew ?? judgingOf({ host, loader, files, alone }, world);
   const printer = printers[options.format](look, run);
   const mending = new Mending(loader, setup.allFixes ? 'all' : 'first', buildsAmong(files));
   const withFixes = async ({ section, file }: CheckRun): Promise<Section> => {
@@ -170,7 +178,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
   let isEmpty = true;
   try {
     output.write(printer.open());
-    for await (const text of judging instanceof Crew ? judging.texts(tally, stale) : oneByOne(judging)) {
+    for await (const text of 'texts' in judging ? judging.texts(tally, stale) : oneByOne(judging)) {
       isEmpty = false;
       output.write(text);
       progress.step();
@@ -185,6 +193,7 @@ async function check(paths: readonly string[], options: Options, world: World): 
       ...(mend?.troubles ?? []),
     ];
     tellTroubles(troubles, world);
+    kept?.tell(world);
     tally.known = onlyNew?.known ?? 0;
     tally.cleared = recording ? 0 : tally.cleared + (await stale.count(host));
     output.write(printer.close(tally, troubles));

@@ -1,6 +1,6 @@
 // `fettle check --shard`: judges a share of a run’s files, and reports it so that `fettle merge` can put all together.
 import type { Doc } from '../core/parts/doc';
-import { isTrouble, type Host } from '../host/host';
+import type { Host } from '../host/host';
 import { closingJson, openingJson, sectionJson, toJson } from '../report/json';
 import type { JudgedFile } from '../report/plain';
 import { listed, type FormatOptions } from '../report/section';
@@ -8,6 +8,7 @@ import { Tally } from '../report/tally';
 import type { Loader } from '../session/loader';
 import { isTooLong, mendable, Mending, type Wanted } from '../session/mending';
 import type { RunTrouble } from '../session/run-trouble';
+import { States } from '../session/states';
 import type { Ours } from '../session/walk';
 import { buildsAmong, pathsOf, type CheckRun } from './judged';
 import { isSettings, judgingOf, type Judgings } from './settings-from';
@@ -67,15 +68,14 @@ export const digestOf = (report: object, { digest }: Pick<World, 'digest'>): str
 
 /** All files of a run with what stands in them: two shares of different states are never put together. */
 async function treeOf(files: readonly Ours[], host: Host, world: World): Promise<string> {
-  const { digest } = world;
   const lines: string[] = [];
   // Settings that decide nothing are judged all the same.
   for (const file of files)
     for (const from of host !== world.host && isSettings(file) ? [host, world.host] : [host]) {
-      const text = (await from.read(file.root, file.name)) ?? { trouble: 'absent' };
-      lines.push(JSON.stringify([host.shown(file.root, file.name), isTrouble(text) ? text.trouble : digest(text)]));
+      const state = await new States(world.digest).of(from, file.root, file.name);
+      lines.push(JSON.stringify([host.shown(file.root, file.name), state]));
     }
-  return digest(lines.join('\n'));
+  return world.digest(lines.join('\n'));
 }
 
 class Shard {
@@ -146,7 +146,7 @@ class Shard {
       isBlock,
       mendable: isTooLong(doc, this.wanted) ? [] : own.map((finding) => places.get(finding) ?? null),
       sought,
-      tally: plainTally(Object.assign(tally, { notMended: isTooLong(doc, this.wanted) ? own.length : 0 })),
+      tally: plainTally({ ...tally.data(), notMended: isTooLong(doc, this.wanted) ? own.length : 0 }),
       ...(brought === undefined ? {} : { brought: look.shown(doc) }),
       absent: doc.kind === 'known' ? await absentIn(host, root, doc) : [],
       moved: movedIn(run),

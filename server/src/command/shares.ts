@@ -3,7 +3,7 @@
 import { InvalidArgumentError } from 'commander';
 import type { DocKind } from '../core/parts/doc';
 import type { Grade } from '../core/manifest/house-file';
-import type { Tally, TallyData } from '../report/tally';
+import type { TallyData } from '../report/tally';
 import { Budget, type Wanted } from '../session/mending';
 import type { RunTrouble } from '../session/run-trouble';
 import type { Ours } from '../session/walk';
@@ -95,8 +95,8 @@ export type PlainTally = Omit<TallyData, 'settings'> & {
   readonly settings: { readonly off: readonly string[]; readonly regraded: readonly (readonly [string, Grade])[] };
 };
 
-export function plainTally(tally: Tally): PlainTally {
-  const { settings, ...data } = tally.data();
+export function plainTally(tally: TallyData): PlainTally {
+  const { settings, ...data } = tally;
   return { ...data, settings: { off: [...settings.off], regraded: [...settings.regraded] } };
 }
 

@@ -24,6 +24,9 @@ interface Together {
   readonly recordKnown?: string;
   readonly onlyNew?: string;
   readonly shard?: object;
+  readonly cache?: string;
+  readonly settingsFrom?: string;
+  readonly workers?: number;
 }
 
 /** @throws Refusal where options were given that do not go together. */
@@ -38,8 +41,15 @@ export function refuseAtOdds(options: Together, paths: readonly string[]): void 
     (stdin || mend || recordKnown !== undefined || options.output !== undefined || options.format !== 'text')
   )
     throw new Refusal('--watch writes text to the terminal as files change; leave the other option out.');
-  if (options.shard && (stdin || mend || watch || recordKnown !== undefined || options.onlyNew !== undefined))
-    throw new Refusal('--shard judges a share of a whole run; leave the other option out.');
+  const isOther = stdin || mend || watch || recordKnown !== undefined || options.onlyNew !== undefined;
+  if (options.shard && isOther) throw new Refusal('--shard judges a share of a whole run; leave the other option out.');
+  if (
+    options.cache !== undefined &&
+    (isOther || options.shard || options.workers || options.settingsFrom !== undefined)
+  )
+    throw new Refusal('--cache keeps the judgements of a whole run on one thread; leave the other option out.');
+  if (options.cache !== undefined && options.format !== 'text' && options.format !== 'json')
+    throw new Refusal('--cache keeps what is written as text or JSON; choose one of these formats.');
   if (options.shard && options.format !== 'json')
     throw new Refusal('--shard writes a report for `fettle merge`; add --format json.');
   if (stdin && mend && !show) throw new Refusal('--mend changes files, not standard input; add --show for a diff.');

@@ -1,5 +1,5 @@
 // A stretch of the files of a run, judged and printed into plain data: what one thread does for another.
-import type { Doc } from '../core/parts/doc';
+import type { Doc, DocKind } from '../core/parts/doc';
 import type { Language } from '../core/words/language';
 import { languageFor } from '../core/words/languages';
 import type { Host } from '../host/host';
@@ -10,7 +10,7 @@ import { Loader } from '../session/loader';
 import type { RunTrouble } from '../session/run-trouble';
 import type { Ours } from '../session/walk';
 import { Judging, pathsOf, type CheckRun } from './judged';
-import { Mending } from '../session/mending';
+import { isTooLong, mendable, Mending } from '../session/mending';
 import { printers, type PrintedRun, type WholeFormat } from './printers';
 import { movedIn } from './stale';
 
@@ -45,6 +45,11 @@ export interface Piece {
   /** The name of a file of known findings, and files that records speak of, where they were moved. */
   readonly known?: string;
   readonly moved: readonly string[];
+  readonly kind: DocKind;
+  readonly isBlock: boolean;
+  /** Findings whose fixes a run may look for, and how many of them were looked into. */
+  readonly mendable: number;
+  readonly sought: number;
 }
 
 export interface StretchReport {
@@ -92,16 +97,19 @@ export class Stretches {
     return { pieces, troubles: judging.troubles, notSought };
   }
 
-  private async piece(run: CheckRun, judging: Judging): Promise<Piece & { readonly notSought: number }> {
+  /** One section, printed. */
+  async piece(run: CheckRun, judging: Judging): Promise<Piece & { readonly notSought: number }> {
     const { section, root, brought } = run;
     const { format, look: plain, run: printed } = this.setup;
     const shown = (doc: Doc): string => this.host.shown(root, doc.name);
     const look = { ...plain, shown, language: this.language };
     const tally = new Tally();
     tally.add(section);
+    let sought = 0;
     const text = await judging.guarded(run, async () => {
       const fixes = await this.mending.fixesOf(section, run.file, listed(section, look));
       tally.notMended += fixes.notSought;
+      sought = fixes.of.size;
       return printers[format](look, printed).section({ ...section, fixes });
     });
     return {
@@ -111,6 +119,12 @@ export class Stretches {
       ...(brought === undefined ? {} : { brought }),
       ...(section.doc.kind === 'known' ? { known: section.doc.name } : {}),
       moved: movedIn(run),
+      kind: section.doc.kind,
+      isBlock: section.block !== undefined,
+      mendable: isTooLong(section.doc, this.setup.allFixes ? 'all' : 'first')
+        ? 0
+        : mendable(listed(section, look)).length,
+      sought,
       notSought: tally.notMended,
     };
   }

@@ -1,6 +1,7 @@
 // What a command is given of the world: files, a day, a place to write.
 import type { Host, ReadError } from '../host/host';
 import type { Sink } from '../host/output';
+import type { Store } from '../host/store';
 import type { Watcher } from '../host/watcher';
 import type { Threads } from '../host/threads';
 import type { Language } from '../core/words/language';
@@ -38,6 +39,10 @@ export interface World {
   readonly report: (path: string) => string | ReadError;
   /** A digest that tells texts apart, whoever made them. */
   readonly digest: (text: string) => string;
+  /** A digest of the program that runs, its engine with it. */
+  readonly program: () => string;
+  /** A folder that judgements are kept in; or why it cannot be. */
+  readonly store: (folder: string) => Store | ReadError;
   readonly sink: (path: string) => Sink;
   /** Writes new files below the current folder, all or none, none over another. */
   readonly create: (files: ReadonlyMap<string, string>) => void;

@@ -29,6 +29,8 @@ export interface FileRead<H extends Host = Host> {
   readonly known: readonly KnownFinding[];
   /** Every path that was looked at, with what stood there. */
   readonly reads: ReadonlyMap<string, Doc | undefined>;
+  /** The same with what was looked at later, for fixes; it grows. */
+  readonly looked: ReadonlyMap<string, Doc | undefined>;
   /** Files that could not be read, by name, and why. */
   readonly troubles: readonly { readonly name: string; readonly trouble: string }[];
   /** The path of a file that was read. */
@@ -52,7 +54,8 @@ export interface JudgedBlock {
 }
 
 /** The parts folders of a house that lie below its root; the others are reported, and nothing in them is read. */
-export const partsFolders = (house: WorkspaceConfig): readonly string[] => house.folders.filter(staysBelow);
+export const partsFolders = (house: Pick<WorkspaceConfig, 'folders'>): readonly string[] =>
+  house.folders.filter(staysBelow);
 
 export class Loader {
   readonly texts = new Texts();
@@ -137,6 +140,7 @@ class LoadPass<H extends Host> {
       house,
       known,
       ...this.restsOn(),
+      looked: this.reads,
       pathOf,
     };
   }

@@ -131,6 +131,15 @@ export class Mending {
     return best ? [best] : [];
   }
 
+  /** All that decides which parts are tried as fixes of a file, as a text: where they are few, they are held whole. */
+  async partsTried(asking: Parameters<PartIndex['files']>[0]): Promise<string> {
+    const files = await this.index.files(asking);
+    const names = [...files.keys()];
+    if (this.wanted !== 'all' && files.size > mostParts) return JSON.stringify(names);
+    const texts = [...files.values()].map(({ host, root, name }) => host.read(root, name));
+    return JSON.stringify([names, await Promise.all(texts)]);
+  }
+
   private async parts(file: LoadedFile, kind: Kind): Promise<readonly Candidate[]> {
     const isFew = this.wanted === 'all' || (await this.index.count(file)) <= mostParts;
     return isFew ? this.index.ofKind(file, kind) : [];

@@ -18,7 +18,7 @@ const stride = 200;
 /** A file whose workspace’s parts are asked for. */
 interface Asking {
   readonly place: FileRef;
-  readonly house: WorkspaceConfig;
+  readonly house: Pick<WorkspaceConfig, 'folders'>;
 }
 
 /** Names of parts, each with the place of its file. */
@@ -64,6 +64,11 @@ export class PartIndex {
   /** How many parts the workspace of a file has. */
   async count(asking: Asking): Promise<number> {
     return (await this.listing(asking)).size;
+  }
+
+  /** The places of all parts, by name. */
+  files(asking: Asking): Promise<ReadonlyMap<string, FileRef>> {
+    return this.listing(asking);
   }
 
   /** Whether the parts of this file's workspace are listed already, so that asking costs little. */
