@@ -2,6 +2,7 @@
 import {
   commands,
   EventEmitter,
+  l10n,
   Uri,
   window,
   workspace,
@@ -29,7 +30,7 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
     const page = await this.client.sendRequest<ToServer['fettle/explain']['result']>('fettle/explain', {
       check: path.replace(/^\/|\.md$/g, ''),
     });
-    return page?.markdown ?? 'There is no check of this name.\n';
+    return page?.markdown ?? `${l10n.t('There is no check of this name.')}\n`;
   }
 
   /** Shows the page of a check; without a name, that of the finding at the cursor, or of one that is asked for. */
@@ -43,8 +44,11 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
     const ids = [...new Set(findingsAtCursor().flatMap(({ code }) => idOf(code)))];
     if (ids.length === 1) return ids[0];
     return ids.length > 1
-      ? window.showQuickPick(ids, { title: 'Which check?' })
-      : window.showInputBox({ title: 'Which check?', prompt: 'The name of a check, as a finding gives it.' });
+      ? window.showQuickPick(ids, { title: l10n.t('Which check?') })
+      : window.showInputBox({
+          title: l10n.t('Which check?'),
+          prompt: l10n.t('The name of a check, as a finding gives it.'),
+        });
   }
 
   dispose(): void {

@@ -4,6 +4,7 @@ import {
   commands,
   DiagnosticSeverity,
   FileType,
+  l10n,
   languages,
   Uri,
   window,
@@ -40,8 +41,8 @@ async function copySamples(samples: Uri, given: Uri | undefined): Promise<void> 
   await commands.executeCommand('setContext', 'fettle.samplesCopied', true);
   // Where files live elsewhere than on this machine, only a folder that is open can be read.
   if (given || workspace.getWorkspaceFolder(folder)) return;
-  const open = 'Open the Folder';
-  const said = await window.showInformationMessage(`The samples are in ${folder.fsPath}.`, open);
+  const open = l10n.t('Open the Folder');
+  const said = await window.showInformationMessage(l10n.t('The samples are in {0}.', folder.fsPath), open);
   if (said === open) await commands.executeCommand('vscode.openFolder', folder);
 }
 
@@ -49,8 +50,8 @@ async function chosenFolder(): Promise<Uri | undefined> {
   const chosen = await window.showOpenDialog({
     canSelectFolders: true,
     canSelectFiles: false,
-    title: 'Where shall the samples go?',
-    openLabel: 'Copy the Samples Here',
+    title: l10n.t('Where shall the samples go?'),
+    openLabel: l10n.t('Copy the Samples Here'),
   });
   return chosen?.[0];
 }

@@ -2,6 +2,7 @@
 // cursor where there is something to fill in.
 import {
   commands,
+  l10n,
   Position,
   Selection,
   Uri,
@@ -38,9 +39,9 @@ async function newBuild(client: BaseLanguageClient, given: Given = {}): Promise<
   const name =
     textOf(given.name) ??
     (await window.showInputBox({
-      title: 'New build',
-      prompt: 'What is the build called?',
-      placeHolder: 'Survey desk',
+      title: l10n.t('New build'),
+      prompt: l10n.t('What is the build called?'),
+      placeHolder: l10n.t('Survey desk'),
     }));
   if (name !== undefined) await write(client, near, 'build', name.trim());
 }
@@ -49,12 +50,15 @@ async function newPart(client: BaseLanguageClient, given: Given = {}): Promise<v
   const near = await nearFor('part');
   if (!near) return;
   const kinds = await client.sendRequest<ToServer['fettle/kinds']['result']>('fettle/kinds');
-  const kind = textOf(given.kind) ?? (await window.showQuickPick([...kinds], { title: 'New part: of which kind?' }));
+  const kind =
+    textOf(given.kind) ?? (await window.showQuickPick([...kinds], { title: l10n.t('New part: of which kind?') }));
   if (kind === undefined) return;
-  const prompt = 'Maker and model, as builds are to name it: small letters, figures and hyphens, with / between.';
+  const prompt = l10n.t(
+    'Maker and model, as builds are to name it: small letters, figures and hyphens, with / between.',
+  );
   const name =
     textOf(given.name) ??
-    (await window.showInputBox({ title: `New part: ${kind}`, prompt, placeHolder: 'maker/model' }));
+    (await window.showInputBox({ title: l10n.t('New part: {0}', kind), prompt, placeHolder: l10n.t('maker/model') }));
   if (name !== undefined) await write(client, near, kind, name.trim());
 }
 
@@ -67,8 +71,9 @@ export async function nearFor(what: 'pcbuild' | 'part'): Promise<Uri | undefined
   if (folder) return what === 'part' || uri.path.endsWith('.pcbuild.yaml') ? uri : folder.uri;
   const folders: readonly WorkspaceFolder[] = workspace.workspaceFolders ?? [];
   if (folders.length === 0) {
-    const open = 'Open a Folder…';
-    const chosen = await window.showInformationMessage('Builds and parts lie in a folder; none is open.', open);
+    const open = l10n.t('Open a Folder…');
+    const none = l10n.t('Builds and parts lie in a folder; none is open.');
+    const chosen = await window.showInformationMessage(none, open);
     if (chosen === open) await commands.executeCommand('vscode.openFolder');
     return undefined;
   }
@@ -84,7 +89,7 @@ async function write(client: BaseLanguageClient, near: Uri, what: string, name: 
   if (!first) return;
   if (await isThere(first.uri)) {
     await window.showTextDocument(first.uri);
-    throw new Error(`${workspace.asRelativePath(first.uri)} stands there already; nothing was written over it.`);
+    throw new Error(alreadyThere(first.uri));
   }
   const edit = new WorkspaceEdit();
   for (const { uri, text } of files)
@@ -93,12 +98,16 @@ async function write(client: BaseLanguageClient, near: Uri, what: string, name: 
       ignoreIfExists: uri !== first.uri,
       contents: new TextEncoder().encode(text),
     });
-  if (!(await workspace.applyEdit(edit)))
-    throw new Error(`${workspace.asRelativePath(first.uri)} could not be written.`);
+  if (!(await workspace.applyEdit(edit))) throw new Error(notWritten(first.uri));
   const editor = await window.showTextDocument(first.uri);
   const at = new Position(answer.at.line, answer.at.character);
   editor.selection = new Selection(at, at);
 }
+
+export const alreadyThere = (uri: Uri): string =>
+  l10n.t('{0} stands there already; nothing was written over it.', workspace.asRelativePath(uri));
+
+export const notWritten = (uri: Uri): string => l10n.t('{0} could not be written.', workspace.asRelativePath(uri));
 
 export async function isThere(uri: Uri): Promise<boolean> {
   try {

@@ -1,8 +1,8 @@
 // A new part from a data sheet: its text on the left, what was read of it on the right, saved under the part’s name.
-import { commands, env, Uri, ViewColumn, window, workspace, WorkspaceEdit, type Disposable } from 'vscode';
+import { commands, env, l10n, Uri, ViewColumn, window, workspace, WorkspaceEdit, type Disposable } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
-import { isThere, nearFor } from './new-files';
+import { alreadyThere, isThere, nearFor, notWritten } from './new-files';
 
 type Answer = ToServer['fettle/draftPart']['result'];
 type Place = ToServer['fettle/partPlace']['result'];
@@ -53,12 +53,15 @@ async function newPart(client: BaseLanguageClient, given: Given): Promise<void> 
 async function sourceOf({ text }: Given): Promise<Source | undefined> {
   const own = textOf(text);
   if (own !== undefined) return { text: own, name: 'sheet.txt' };
-  const copied = { label: 'What was copied', detail: 'The text in the clipboard: a table, a page’s text.' };
-  const file = {
-    label: 'A file…',
-    detail: 'Text, HTML, CSV, TSV or JSON; what decode-dimms or smartctl -x -j printed.',
+  const copied = {
+    label: l10n.t('What was copied'),
+    detail: l10n.t('The text in the clipboard: a table, a page’s text.'),
   };
-  const chosen = await window.showQuickPick([copied, file], { title: 'New part from a sheet: which one?' });
+  const file = {
+    label: l10n.t('A file…'),
+    detail: l10n.t('Text, HTML, CSV, TSV or JSON; what decode-dimms or smartctl -x -j printed.'),
+  };
+  const chosen = await window.showQuickPick([copied, file], { title: l10n.t('New part from a sheet: which one?') });
   if (chosen === copied) return { text: await env.clipboard.readText(), name: 'sheet.txt' };
   const [uri] = chosen === file ? ((await window.showOpenDialog({ canSelectMany: false })) ?? []) : [];
   if (!uri) return undefined;
@@ -73,19 +76,19 @@ async function draftOf(client: BaseLanguageClient, source: Source, given: Given)
     const params = { ...source, ...(kind ? { kind } : {}), ...(variant ? { variant } : {}) };
     const answer = await client.sendRequest<Answer>('fettle/draftPart', params);
     if ('text' in answer) {
-      if (answer.facts === 0) throw new Error('No fact could be read from that text.');
+      if (answer.facts === 0) throw new Error(l10n.t('No fact could be read from that text.'));
       return answer;
     }
     if ('kinds' in answer) {
       const all = await client.sendRequest<ToServer['fettle/kinds']['result']>('fettle/kinds');
       const first = answer.kinds.filter((one) => all.includes(one));
       kind = await window.showQuickPick([...first, ...all.filter((one) => !first.includes(one))], {
-        title: 'Of which kind of part does the sheet speak?',
+        title: l10n.t('Of which kind of part does the sheet speak?'),
       });
       if (kind === undefined) return undefined;
     } else {
       variant = await window.showQuickPick([...answer.variants], {
-        title: 'The sheet has several variants: which one?',
+        title: l10n.t('The sheet has several variants: which one?'),
       });
       if (variant === undefined) return undefined;
     }
@@ -104,9 +107,9 @@ async function shown(source: Source, drafted: Drafted) {
 
 const nameFor = ({ name = '', facts, unread }: Drafted): Thenable<string | undefined> =>
   window.showInputBox({
-    title: `Save the part: facts read: ${facts}, lines not read: ${unread}`,
-    prompt: 'Maker and model, as builds are to name it: small letters, figures and hyphens, with / between.',
-    placeHolder: 'maker/model',
+    title: l10n.t('Save the part: facts read: {0}, lines not read: {1}', facts, unread),
+    prompt: l10n.t('Maker and model, as builds are to name it: small letters, figures and hyphens, with / between.'),
+    placeHolder: l10n.t('maker/model'),
     value: name,
     ignoreFocusOut: true,
   });
@@ -114,10 +117,10 @@ const nameFor = ({ name = '', facts, unread }: Drafted): Thenable<string | undef
 async function save(uri: Uri, text: string): Promise<void> {
   if (await isThere(uri)) {
     await window.showTextDocument(uri);
-    throw new Error(`${workspace.asRelativePath(uri)} stands there already; nothing was written over it.`);
+    throw new Error(alreadyThere(uri));
   }
   const edit = new WorkspaceEdit();
   edit.createFile(uri, { overwrite: false, contents: new TextEncoder().encode(text) });
-  if (!(await workspace.applyEdit(edit))) throw new Error(`${workspace.asRelativePath(uri)} could not be written.`);
+  if (!(await workspace.applyEdit(edit))) throw new Error(notWritten(uri));
   await window.showTextDocument(uri);
 }

@@ -1,6 +1,7 @@
 // Client wiring: starts the server, registers the commands, shows what the server says.
 import {
   commands,
+  l10n,
   languages,
   LanguageStatusSeverity,
   ProgressLocation,
@@ -117,7 +118,7 @@ async function restart(client: BaseLanguageClient): Promise<void> {
 
 async function checkWorkspace(client: BaseLanguageClient): Promise<void> {
   const checked = await window.withProgress(
-    { location: ProgressLocation.Window, title: 'Fettle checks the workspace' },
+    { location: ProgressLocation.Window, title: l10n.t('Fettle checks the workspace') },
     () => client.sendRequest<ToServer['fettle/checkWorkspace']['result']>('fettle/checkWorkspace'),
   );
   for (const trouble of checked.troubles) client.outputChannel.appendLine(trouble);
@@ -126,12 +127,11 @@ async function checkWorkspace(client: BaseLanguageClient): Promise<void> {
 }
 
 function summary({ files, worst, troubles }: WorkspaceChecked): string {
-  const counts = Object.entries(worst).map(([grade, count]) => `${count} at worst ${grade}`);
-  const unread = troubles.length > 0 ? ` ${troubles.length} could not be read; the log says why.` : '';
-  return (
-    `${files} ${files === 1 ? 'file' : 'files'} checked: ` +
-    `${counts.length > 0 ? counts.join(', ') : 'nothing found'}.${unread}`
-  );
+  const counts = Object.entries(worst).map(([grade, count]) => l10n.t('{0} at worst {1}', count, grade));
+  const found = counts.length > 0 ? counts.join(', ') : l10n.t('nothing found');
+  const checked = files === 1 ? l10n.t('1 file checked: {0}.', found) : l10n.t('{0} files checked: {1}.', files, found);
+  if (troubles.length === 0) return checked;
+  return `${checked} ${l10n.t('{0} could not be read; the log says why.', troubles.length)}`;
 }
 
 /** Runs a command; what goes wrong is told, and nothing else is held up. */
@@ -149,17 +149,19 @@ function statusItem(): LanguageStatusItem {
     languageIds.map((language) => ({ language })),
   );
   status.name = 'Fettle';
-  status.command = { title: 'Show the log', command: 'fettle.showLog' };
+  status.command = { title: l10n.t('Show the log'), command: 'fettle.showLog' };
   return status;
 }
 
 async function run(status: LanguageStatusItem, work: () => Promise<void>): Promise<void> {
-  Object.assign(status, { text: 'Fettle starts', busy: true, severity: LanguageStatusSeverity.Information });
+  Object.assign(status, { text: l10n.t('Fettle starts'), busy: true, severity: LanguageStatusSeverity.Information });
   try {
     await work();
-    Object.assign(status, { text: 'Fettle checks as you type', busy: false });
+    Object.assign(status, { text: l10n.t('Fettle checks as you type'), busy: false });
   } catch (error) {
-    Object.assign(status, { text: 'Fettle does not run', busy: false, severity: LanguageStatusSeverity.Error });
-    void window.showErrorMessage(`Fettle could not start: ${error instanceof Error ? error.message : String(error)}`);
+    const text = l10n.t('Fettle does not run');
+    Object.assign(status, { text, busy: false, severity: LanguageStatusSeverity.Error });
+    const why = error instanceof Error ? error.message : String(error);
+    void window.showErrorMessage(l10n.t('Fettle could not start: {0}', why));
   }
 }

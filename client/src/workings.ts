@@ -1,6 +1,7 @@
 // The whole working of a finding: a read-only page that the server writes, opened at the cursor.
 import {
   commands,
+  l10n,
   Uri,
   window,
   workspace,
@@ -33,10 +34,11 @@ export class WorkingPages implements TextDocumentContentProvider, Disposable {
       return data ? [{ label: data.check, detail: one.message, data }] : [];
     });
     if (found.length === 0) {
-      void window.showInformationMessage('Put the cursor on a finding first.');
+      void window.showInformationMessage(l10n.t('Put the cursor on a finding first.'));
       return;
     }
-    const chosen = found.length === 1 ? found[0] : await window.showQuickPick(found, { title: 'Which working?' });
+    const chosen =
+      found.length === 1 ? found[0] : await window.showQuickPick(found, { title: l10n.t('Which working?') });
     if (!chosen) return;
     const asked: Asked = { uri: editor.document.uri.toString(), ...chosen.data };
     const page = Uri.from({ scheme: workingScheme, path: `/${asked.check}.md`, query: JSON.stringify(asked) });
@@ -47,7 +49,7 @@ export class WorkingPages implements TextDocumentContentProvider, Disposable {
     const asked = readQuery(query);
     const page =
       asked && (await this.client.sendRequest<ToServer['fettle/working']['result']>('fettle/working', asked));
-    return page?.markdown ?? 'This finding is gone: the build has changed since.\n';
+    return page?.markdown ?? `${l10n.t('This finding is gone: the build has changed since.')}\n`;
   }
 
   dispose(): void {

@@ -22,6 +22,7 @@ const copied = {
   'client/language-configuration.json': 'language-configuration.json',
   'client/fettle.tmLanguage.json': 'fettle.tmLanguage.json',
   'client/guides.tmLanguage.json': 'guides.tmLanguage.json',
+  'client/l10n': 'l10n',
   'client/icons': 'icons',
   'client/snippets': 'snippets',
   'client/walkthrough': 'walkthrough',

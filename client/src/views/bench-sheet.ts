@@ -1,6 +1,8 @@
 // The bench sheet beside the text: one panel that follows the build at hand, both ways.
 import {
   commands,
+  env,
+  l10n,
   Position,
   Range,
   Selection,
@@ -89,13 +91,13 @@ class BenchSheet implements Disposable {
   async open(): Promise<void> {
     const uri = this.current;
     if (!uri) {
-      void window.showInformationMessage('Open a build first: a file whose name ends in .pcbuild.yaml.');
+      void window.showInformationMessage(l10n.t('Open a build first: a file whose name ends in .pcbuild.yaml.'));
       return;
     }
     this.build = uri;
     if (this.panel) return this.panel.reveal(undefined, true);
     const column = { viewColumn: ViewColumn.Beside, preserveFocus: true };
-    await this.fill(window.createWebviewPanel(viewType, 'Bench Sheet', column, { enableFindWidget: true }));
+    await this.fill(window.createWebviewPanel(viewType, l10n.t('Bench Sheet'), column, { enableFindWidget: true }));
   }
 
   async restore(panel: WebviewPanel, uri: string | undefined): Promise<void> {
@@ -120,8 +122,9 @@ class BenchSheet implements Disposable {
       if (!panel.visible) this.isReady = false;
     });
     const { css } = await this.client.sendRequest<Answer<'fettle/sheetStyle'>>('fettle/sheetStyle');
+    const lang = /^de\b/i.test(env.language) ? 'de' : 'en';
     const script = panel.webview.asWebviewUri(Uri.joinPath(scripts, 'sheet-script.js')).toString();
-    panel.webview.html = sheetPage({ css, script, nonce: makeNonce() });
+    panel.webview.html = sheetPage({ css, script, nonce: makeNonce(), lang, word: (english) => l10n.t(english) });
   }
 
   /** The page shows nothing yet: it was opened, or comes back from behind another. */
@@ -173,12 +176,12 @@ class BenchSheet implements Disposable {
     if (panel !== this.panel || uri !== this.build?.toString()) return;
     if (!answer) {
       this.have = undefined;
-      this.send({ type: 'none', why: 'There is no build here any more.' });
+      this.send({ type: 'none', why: l10n.t('There is no build here any more.') });
       return;
     }
     const { id, order, blocks, whole, old, title, more } = answer;
     this.have = id;
-    panel.title = `Bench Sheet: ${title}`;
+    panel.title = l10n.t('Bench Sheet: {0}', title);
     this.send({ type: 'sheet', uri, order, blocks, whole, old });
     if (more) this.isStale = true;
     else await this.light();

@@ -1,32 +1,47 @@
 // The page of the bench sheet’s panel: its policy, and the sheet’s colours taken from the editor’s theme.
 
+export interface Page {
+  readonly css: string;
+  readonly script: string;
+  readonly nonce: string;
+  readonly lang: string;
+  /** Words of the page in that language. */
+  readonly word: (english: string) => string;
+}
+
 /** What a page may hold is written here alone; blocks come later, as messages. */
-export function sheetPage({ css, script, nonce }: { css: string; script: string; nonce: string }): string {
+export function sheetPage({ css, script, nonce, lang, word }: Page): string {
   const policy =
     `default-src 'none'; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'; ` +
     "base-uri 'none'; form-action 'none'";
   return [
     '<!DOCTYPE html>',
-    '<html lang="en">',
+    `<html lang="${lang}">`,
     '<head>',
     '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    '<title>Bench sheet</title>',
+    `<title>${word('Bench sheet')}</title>`,
     `<style nonce="${nonce}">${css}\n${themed}</style>`,
     '</head>',
     '<body>',
     '<p class="sheet-status" role="status"></p>',
     '<main class="sheet" tabindex="-1" aria-describedby="sheet-keys"></main>',
-    `<p id="sheet-keys" hidden>${keys}</p>`,
+    `<p id="sheet-keys" hidden>${keysOf(word)}</p>`,
+    `<p id="sheet-old" hidden>${oldOf(word)}</p>`,
     `<script nonce="${nonce}" src="${script}"></script>`,
     '</body>',
     '</html>',
   ].join('\n');
 }
 
-const keys =
-  'The arrow keys go from line to line. Enter goes to the line of the build, and once more to where it is described.';
+const keysOf = (word: Page['word']): string =>
+  `${word('The arrow keys go from line to line.')} ` +
+  word('Enter goes to the line of the build, and once more to where it is described.');
+
+/** Said above a sheet that is not that of the text at hand. */
+const oldOf = (word: Page['word']): string =>
+  word('The text cannot be read at the moment. This is the sheet of the last text that could.');
 
 /** A colour of the theme, drawn towards that of the text: themes choose some of them for large shapes alone. */
 const towardsInk = (colour: string, share: number): string =>

@@ -1,6 +1,7 @@
 // The worst grade of the file at hand, in the status bar, and where its lenses lead: to its findings, to its users.
 import {
   commands,
+  l10n,
   languages,
   Location,
   Position,
@@ -33,14 +34,14 @@ export function findingsAtCursor(): readonly Diagnostic[] {
 /** Shows the worst grade while a file of one of our languages is at hand. */
 export function worstGrade(languageIds: readonly string[]): Disposable[] {
   const item = window.createStatusBarItem('fettle.worst', StatusBarAlignment.Left, 0);
-  item.name = 'Fettle: worst finding';
+  item.name = l10n.t('Fettle: worst finding');
   item.command = 'fettle.showFindings';
   const show = (): void => {
     const document = window.activeTextEditor?.document;
     if (!document || !languageIds.includes(document.languageId)) return item.hide();
     const counts = countsOf(languages.getDiagnostics(document.uri));
     const worst = grades.find((grade) => counts[grade] > 0);
-    item.text = worst === undefined ? 'Fettle: nothing found' : `Fettle: ${worst} (${counts[worst]})`;
+    item.text = worst === undefined ? l10n.t('Fettle: nothing found') : `Fettle: ${worst} (${counts[worst]})`;
     item.tooltip = grades
       .filter((grade) => counts[grade] > 0)
       .map((grade) => `${grade}: ${counts[grade]}`)

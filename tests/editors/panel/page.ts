@@ -45,7 +45,13 @@ export async function openPage(
   page.setDefaultTimeout(10_000);
   await page.setViewportSize({ width, height });
   const { loaded, errors } = { loaded: [] as string[], errors: [] as string[] };
-  const html = sheetPage({ css: sheetStyle, script: `${origin}/sheet-script.js`, nonce: 'abc123' });
+  const html = sheetPage({
+    css: sheetStyle,
+    script: `${origin}/sheet-script.js`,
+    nonce: 'abc123',
+    lang: 'en',
+    word: (english) => english,
+  });
   const script = readFileSync(join(repository, 'dist/sheet-script.js'), 'utf8');
   await page.route('**', (route) => {
     const { pathname, host } = new URL(route.request().url());

@@ -4,7 +4,8 @@ import { keepFocus, keepScroll } from './keeping';
 import { settleStops } from './going';
 import type { Ticks } from './ticks';
 
-const oldWords = 'The text cannot be read at the moment. This is the sheet of the last text that could.';
+/** The page brings these words in the editor’s language. */
+const oldWords = (): string => document.getElementById('sheet-old')?.textContent ?? '';
 
 export class ShownSheet {
   private readonly blocks = new Map<string, Element>();
@@ -29,7 +30,7 @@ export class ShownSheet {
     for (const back of putBack) back();
     if (isOther) scrollTo(0, 0);
     this.main.toggleAttribute('data-old', sheet.old);
-    this.say(sheet.old ? oldWords : '');
+    this.say(sheet.old ? oldWords() : '');
   }
 
   clear(why: string): void {
