@@ -4,7 +4,8 @@ export const collectOnWindows = String.raw`
 # What this machine says of itself, for "fettle verify": one JSON file a class.
 # Read this script, then run it in PowerShell:  .\collect.ps1 machine
 # Nothing leaves the machine. Only the fields below are taken: no serial numbers, UUIDs or MACs are among them.
-# Links and hours of drives show nowhere here; "fettle collect linux" from a live system reads those.
+# Run as an administrator it takes hours, wear and temperature of drives as well.
+# How fast links run shows nowhere here; "fettle collect linux" from a live system reads that.
 param([string]$Folder = 'machine')
 New-Item -ItemType Directory -Force -Path $Folder | Out-Null
 
@@ -24,7 +25,11 @@ Take Win32_PhysicalMemoryArray @('MemoryErrorCorrection')
 # Behind the last backslash stands what tells this very card from another.
 Take Win32_VideoController @('Name', @{ n = 'PNPDeviceID'; e = { $_.PNPDeviceID -replace '\\[^\\]*$', '' } })
 Take Win32_DiskDrive @('Model', 'Size')
-Take MSFT_PhysicalDisk @('Model', 'FriendlyName', 'Size', 'BusType', 'HealthStatus') 'root/Microsoft/Windows/Storage'
+$Storage = 'root/Microsoft/Windows/Storage'
+# The disk's number, by which its counters are found; any other identifier is left out.
+$Number = @{ n = 'DeviceId'; e = { if ("$($_.DeviceId)" -match '^\d{1,4}$') { $_.DeviceId } } }
+Take MSFT_PhysicalDisk @($Number, 'Model', 'FriendlyName', 'Size', 'BusType', 'HealthStatus') $Storage
+Take MSFT_StorageReliabilityCounter @($Number, 'PowerOnHours', 'Wear', 'Temperature') $Storage
 Take WmiMonitorID @('UserFriendlyName', 'ManufacturerName', 'ProductCodeID') 'root/wmi'
 Write-Host "Written into $Folder. Look through it, then: fettle verify BUILD $Folder"
 `.trimStart();

@@ -14,6 +14,7 @@ export const cimClasses = [
   'Win32_PhysicalMemoryArray',
   'Win32_VideoController',
   'MSFT_PhysicalDisk',
+  'MSFT_StorageReliabilityCounter',
   'Win32_DiskDrive',
   'WmiMonitorID',
 ] as const;
@@ -38,6 +39,7 @@ const value = (print: CimPrint | undefined, key: string, at = 0): Printed | unde
 
 export function cimTold(of: Of): Told {
   const bios = of('Win32_BIOS');
+  const counters = of('MSFT_StorageReliabilityCounter');
   return {
     board: {
       reports: said(value(of('Win32_BaseBoard'), 'Product'), 'Win32_BaseBoard, Product'),
@@ -48,7 +50,8 @@ export function cimTold(of: Of): Told {
     'memory-ecc': eccOf(of('Win32_PhysicalMemoryArray')),
     memory: modulesOf(of('Win32_PhysicalMemory')),
     devices: videoOf(of('Win32_VideoController')),
-    drives: disksOf(of('MSFT_PhysicalDisk'), of('Win32_DiskDrive')),
+    drives: disksOf(of('MSFT_PhysicalDisk'), of('Win32_DiskDrive'), counters),
+    temperatures: counters && driveTemperatures(counters, of('MSFT_PhysicalDisk')),
     displays: monitorsOf(of('WmiMonitorID')),
   };
 }
@@ -107,7 +110,11 @@ function videoOf(print: CimPrint | undefined): readonly Told[] | undefined {
 /** Source: Microsoft, MSFT_PhysicalDisk: BusType, HealthStatus. */
 const BUS_TYPES: Readonly<Record<string, string>> = { 7: 'USB', 10: 'SAS', 11: 'SATA', 17: 'NVMe' };
 
-function disksOf(disks: CimPrint | undefined, drives: CimPrint | undefined): readonly Told[] | undefined {
+function disksOf(
+  disks: CimPrint | undefined,
+  drives: CimPrint | undefined,
+  counters: CimPrint | undefined,
+): readonly Told[] | undefined {
   if (disks)
     return disks.objects.map((_, i) => ({
       reports:
@@ -119,12 +126,57 @@ function disksOf(disks: CimPrint | undefined, drives: CimPrint | undefined): rea
       health: coded(value(disks, 'HealthStatus', i), 'MSFT_PhysicalDisk, HealthStatus', (text) =>
         /^(?:0|Healthy)$/i.test(text) ? 'passed' : /^(?:2|Unhealthy)$/i.test(text) ? 'failed' : undefined,
       ),
+      ...countersTold(counters, disks, i),
     }));
   // The interface says SCSI of NVMe drives, and the size is rounded down to whole cylinders.
   return drives?.objects.map((_, i) => ({
     reports: said(value(drives, 'Model', i), 'Win32_DiskDrive, Model'),
     capacity: said(value(drives, 'Size', i), 'Win32_DiskDrive, Size', bytes),
   }));
+}
+
+const COUNTER = 'MSFT_StorageReliabilityCounter';
+const wholeUpTo =
+  (most: number, unit: string) =>
+  (text: string): string | undefined =>
+    /^\d{1,7}$/.test(text) && Number(text) <= most ? `${text} ${unit}` : undefined;
+
+/** Where the one object of a print stands whose number is the same; where two bear it, neither is meant. */
+function sameDevice(print: CimPrint, id: Printed | undefined): number | undefined {
+  if (!id || !/^\d{1,4}$/.test(id.text)) return undefined;
+  const same = print.objects.flatMap((_, i) => (value(print, 'DeviceId', i)?.text === id.text ? [i] : []));
+  return same.length === 1 ? same[0] : undefined;
+}
+
+/** A drive that keeps no such count reports 0, which therefore says nothing. */
+function countersTold(counters: CimPrint | undefined, disks: CimPrint, at: number): Told {
+  const id = value(disks, 'DeviceId', at);
+  const i = counters && sameDevice(disks, id) === at ? sameDevice(counters, id) : undefined;
+  if (i === undefined) return {};
+  return {
+    hours: said(value(counters, 'PowerOnHours', i), `${COUNTER}, PowerOnHours`, wholeUpTo(1_000_000, 'h')),
+    worn: said(value(counters, 'Wear', i), `${COUNTER}, Wear`, wholeUpTo(255, '%')),
+  };
+}
+
+/** Each drive’s own, under its model’s name where one drive alone bears the counter’s number. */
+function driveTemperatures(counters: CimPrint, disks: CimPrint | undefined): readonly Told[] | undefined {
+  const all = counters.objects.flatMap((_, i) => {
+    const temperature = said(value(counters, 'Temperature', i), `${COUNTER}, Temperature`, wholeUpTo(150, '°C'));
+    const id = value(counters, 'DeviceId', i);
+    const at = disks && sameDevice(disks, id);
+    const name =
+      disks && at !== undefined ? (value(disks, 'Model', at) ?? value(disks, 'FriendlyName', at)) : undefined;
+    if (!temperature || !name) return [];
+    return [
+      {
+        sensor: saidAs(name, name.text.trim(), 'MSFT_PhysicalDisk, Model'),
+        temperature,
+        of: saidAs(temperature, 'drive', COUNTER),
+      },
+    ];
+  });
+  return all.length > 0 ? all : undefined;
 }
 
 const word = (text: string): string | undefined => (/^(?:NVMe|SATA|SAS|USB)$/.test(text) ? text : undefined);

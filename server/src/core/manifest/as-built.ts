@@ -24,6 +24,7 @@ export type OutputName = (typeof outputNames)[number];
 const byType = (type: string, line: string): { printed: string } => ({ printed: `dmidecode, ${type}: ${line}.` });
 const byLspci = { printed: 'lspci -vvnn, run as root.' } as const;
 const bySmartctl = { printed: 'smartctl -x -j, run as root.' } as const;
+const byCounters = { printed: 'smartctl -x -j, run as root, or MSFT_StorageReliabilityCounter.' } as const;
 const reports = (what: string, example: string, printed: string): Field & { type: 'text' } =>
   text(what, example, { printed });
 const name = text('The name that the build gives it, or its place there; set by hand, it decides.', 'scratch');
@@ -116,8 +117,8 @@ export const asBuiltFile = {
         capacity: quantity('data-size', 'TB', 'Its capacity.', '10 TB', { printed: 'smartctl or lsblk.' }),
         link: trained,
         able,
-        hours: quantity('time', 'h', 'How long it has run.', '9829 h', bySmartctl),
-        worn: quantity('percent', '%', 'How much of its endurance is used up.', '3 %', bySmartctl),
+        hours: quantity('time', 'h', 'How long it has run.', '9829 h', byCounters),
+        worn: quantity('percent', '%', 'How much of its endurance is used up.', '3 %', byCounters),
         health: choice(['passed', 'failed'], 'What it says of its own health.', bySmartctl),
         'media-errors': count('Sectors or blocks that it could not read or had to replace.', '0', {
           most: Number.MAX_SAFE_INTEGER,
