@@ -71,9 +71,9 @@ async function draw(workbench: Workbench, browser: Browser, scene: Scene, target
   }
 }
 
-/** A screen has few colours: 256 of them are enough. */
+/** A screen has few colours: 64 of them are enough, and the extension’s page carries every picture. */
 async function makeSmall(picture: string, target: string): Promise<void> {
-  const words = ['--force', '--strip', '--speed', '1', '--output', picture, '256', '--', picture];
+  const words = ['--force', '--strip', '--speed', '1', '--output', picture, '64', '--', picture];
   const { status, output } = await runGroup(programPath('pngquant')!, words, { limitMs: 60_000 });
   if (status !== 0) throw new Error(`pngquant: ${output}`);
   if (statSync(picture).size > MOST_BYTES) throw new Error(`${target} would hold more than ${MOST_BYTES} bytes`);
