@@ -30,6 +30,19 @@ it('follows what the client asks for by itself, before its locale', async () => 
   );
 });
 
+it('says in it too why a new file or a draft has no place', async () => {
+  const client = new TestClient(files);
+  await client.start({}, { locale: 'de' });
+  const near = 'file:///ws';
+  const [place, build] = await Promise.all([
+    client.connection.sendRequest('fettle/partPlace', { near, name: 'one' }),
+    client.connection.sendRequest('fettle/new', { near, what: 'build', name: '../x' }),
+  ]);
+  expect(place).toEqual({ problem: expect.stringContaining('hersteller/modell') });
+  expect(build).toEqual({ problem: expect.stringContaining('Buchstaben') });
+  client.dispose();
+});
+
 it('says everything through the catalogue', async () => {
   const client = new TestClient(files, undefined, () => pseudo());
   await client.start();

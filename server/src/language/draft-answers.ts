@@ -11,7 +11,8 @@ type Asked = ToServer['fettle/draftPart']['params'];
 type Answer = ToServer['fettle/draftPart']['result'];
 
 /** Registers the answer; the readers of pages and tables are brought in with the first sheet. */
-export function answerDrafts({ connection, session, log }: Shared, today: () => string): void {
+export function answerDrafts(shared: Shared, today: () => string): void {
+  const { connection, session, log } = shared;
   connection.onRequest<Answer, void>(
     'fettle/draftPart',
     guarded('fettle/draftPart', log, async (asked: Asked): Promise<Answer> => {
@@ -41,9 +42,15 @@ export function answerDrafts({ connection, session, log }: Shared, today: () => 
       const host = session.hostFor(near);
       const path = host?.pathOf(near);
       const found = host && path !== undefined ? await host.find(path) : undefined;
-      if (!host || !found || isTrouble(found)) return { problem: 'There is no folder to write it into.' };
+      if (!host || !found || isTrouble(found))
+        return { problem: shared.language.word('There is no folder to write it into.') };
       const place = await placeOfPart(session.texts, host, found.root, name);
-      if (!place) return { problem: 'A part is called by its path in the parts folder: maker/model, without blanks.' };
+      if (!place)
+        return {
+          problem: shared.language.word(
+            'A part is called by its path in the parts folder: maker/model, without blanks.',
+          ),
+        };
       return { uri: host.uriOf(host.pathIn(place.root, place.name)) };
     }),
   );

@@ -25,16 +25,22 @@ export function answerNew(shared: Shared, today: () => string): void {
       const host = session.hostFor(near);
       const path = host?.pathOf(near);
       const found = host && path !== undefined ? await host.find(path) : undefined;
-      if (!host || !found || isTrouble(found)) return { problem: 'There is no folder to write it into.' };
+      if (!host || !found || isTrouble(found))
+        return { problem: shared.language.word('There is no folder to write it into.') };
       const { root, name: at, kind, isMarked } = found;
       if (what !== 'build') {
         const place = isKind(what) ? await placeOfPart(session.texts, host, root, name) : undefined;
         if (!place || !isKind(what))
-          return { problem: 'A part is called by its path in the parts folder: maker/model, without blanks.' };
+          return {
+            problem: shared.language.word(
+              'A part is called by its path in the parts folder: maker/model, without blanks.',
+            ),
+          };
         return partAnswer(host, place.root, place.name, what);
       }
       const files = newBuild(name, isMarked);
-      if (!files) return { problem: 'A build is called by letters, digits, blanks, - and _ here.' };
+      if (!files)
+        return { problem: shared.language.word('A build is called by letters, digits, blanks, - and _ here.') };
       const folder = kind === 'folder' ? at : at.slice(0, Math.max(0, at.lastIndexOf('/')));
       const written = [...files].map(([file, text]) => ({ uri: uriIn(host, root, within(folder, file)), text }));
       const text = written[0]?.text ?? '';
