@@ -1,12 +1,14 @@
 // `fettle draft build`: a build of a machine that stands already, from the outputs of common tools.
 import type { Command } from 'commander';
 import { distil } from '../core/machine/distill';
-import { buildDraft } from '../core/machine/draft';
+import { buildDraft, partDrafts, type PartDraft } from '../core/machine/draft';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
 import { unreadText } from '../report/verify-text';
+import { placeOfPart, textOfPart } from '../session/new-part';
 import { readOutputs } from '../session/outputs';
 import { shortPath } from '../session/run-trouble';
+import { Texts } from '../session/texts';
 import { Refusal, type Status, type World } from './world';
 
 export function addDraftBuild(draft: Command, world: World, end: (status: Status) => void): void {
@@ -14,8 +16,9 @@ export function addDraftBuild(draft: Command, world: World, end: (status: Status
     .command('build')
     .summary('draft a build from the outputs of a machine')
     .description(
-      'Reads a folder of outputs, as the script that `fettle collect` prints writes it, and writes a build that ' +
-        'spells out what they say of each part, with the line behind it. No file is ever written over.',
+      'Reads a folder of outputs, as the script that `fettle collect` prints writes it, and writes a build with ' +
+        'what they say of each part and the line behind it; a board or memory that names its maker has a part file. ' +
+        'No file is ever written over.',
     )
     .argument('<folder>', 'the folder that holds the outputs')
     .option('--as <name>', 'what the build is called', 'machine')
@@ -29,16 +32,43 @@ async function draftBuild(folder: string, name: string, world: World): Promise<S
   const read = await readOutputs(world.host, folder);
   if (isTrouble(read)) throw new Refusal(`${shortPath(folder)}: ${read.trouble}`);
   const { machine, unknown } = distil(read.docs, read.shown, world.today);
-  const text = buildDraft(machine, name);
+  const parts = await partFiles(partDrafts(machine, world.today), world);
+  const text = buildDraft(machine, name, new Set(parts.map(({ draft }) => draft.name)));
   if (text === undefined) throw new Refusal(`${shortPath(folder)}: no output there says anything of a part.`);
   const file = `${name.toLowerCase().replace(/ +/g, '-')}.pcbuild.yaml`;
+  const written = parts.filter(({ stands }) => !stands);
   try {
-    world.create(new Map([[file, text]]));
+    world.create(new Map([[file, text], ...written.map(({ path, draft }) => [path, draft.text] as const)]));
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
     throw new Refusal(`${file}: ${code === 'EEXIST' ? 'is there already; nothing was written.' : message}`);
   }
   for (const line of unreadText(unknown)) world.err(`fettle: ${line}\n`);
-  world.out(`Wrote ${safe(file)}.\nNext: look it over, then fettle check ${safe(file)}\n`);
+  const files = [file, ...written.map(({ path }) => path)].map(safe).join(', ');
+  world.out(`Wrote ${files}.\nNext: look it over, then fettle check ${safe(file)}\n`);
   return 0;
+}
+
+interface PartFile {
+  readonly draft: PartDraft;
+  readonly path: string;
+  /** A part file of that name and kind, which is used as it stands. */
+  readonly stands: boolean;
+}
+
+/** Where each part file is to lie; what stands there and is of another kind leaves the part spelled out. */
+async function partFiles(drafts: readonly PartDraft[], { host }: World): Promise<readonly PartFile[]> {
+  const found = await host.find('.');
+  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  const files: PartFile[] = [];
+  for (const draft of drafts) {
+    const place = await placeOfPart(new Texts(), host, found.root, draft.name);
+    if (!place) continue;
+    const before = await textOfPart(host, place);
+    const path = host.shown(place.root, place.name);
+    if (before === undefined) files.push({ draft, path, stands: false });
+    else if (!isTrouble(before) && /^kind: *(\S+)/m.exec(before)?.[1] === draft.kind)
+      files.push({ draft, path, stands: true });
+  }
+  return files;
 }

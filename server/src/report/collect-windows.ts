@@ -20,7 +20,8 @@ function Take($Class, $Fields, $Namespace = 'root/cimv2') {
 Take Win32_BaseBoard @('Manufacturer', 'Product')
 Take Win32_BIOS @('SMBIOSBIOSVersion', 'ReleaseDate')
 Take Win32_Processor @('Name')
-Take Win32_PhysicalMemory @('BankLabel', 'DeviceLocator', 'Capacity', 'PartNumber', 'Speed', 'ConfiguredClockSpeed')
+$Memory = @('BankLabel', 'DeviceLocator', 'Capacity', 'Manufacturer', 'PartNumber', 'Speed', 'ConfiguredClockSpeed')
+Take Win32_PhysicalMemory $Memory
 Take Win32_PhysicalMemoryArray @('MemoryErrorCorrection')
 # Behind the last backslash stands what tells this very card from another.
 Take Win32_VideoController @('Name', @{ n = 'PNPDeviceID'; e = { $_.PNPDeviceID -replace '\\[^\\]*$', '' } })

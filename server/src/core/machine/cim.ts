@@ -3,7 +3,7 @@ import type { Doc } from '../parts/doc';
 import type { MapNode } from '../yaml';
 import { decimalSize } from './json-outputs';
 import { below, coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
-import { sizeOf, slotOf } from './dmidecode';
+import { makerOf, sizeOf, slotOf } from './dmidecode';
 import type { Said, Told } from './as-built';
 
 export const cimClasses = [
@@ -42,6 +42,7 @@ export function cimTold(of: Of): Told {
   const counters = of('MSFT_StorageReliabilityCounter');
   return {
     board: {
+      maker: said(value(of('Win32_BaseBoard'), 'Manufacturer'), 'Win32_BaseBoard, Manufacturer', makerOf),
       reports: said(value(of('Win32_BaseBoard'), 'Product'), 'Win32_BaseBoard, Product'),
       firmware: said(value(bios, 'SMBIOSBIOSVersion'), 'Win32_BIOS, SMBIOSBIOSVersion'),
       dated: said(value(bios, 'ReleaseDate'), 'Win32_BIOS, ReleaseDate', dayOf),
@@ -82,6 +83,7 @@ function modulesOf(print: CimPrint | undefined): readonly Told[] | undefined {
     return {
       slot: locator && slot !== undefined ? saidAs(locator, slot, 'Win32_PhysicalMemory, DeviceLocator') : undefined,
       locator: own('DeviceLocator'),
+      maker: own('Manufacturer', makerOf),
       reports: own('PartNumber'),
       capacity: own('Capacity', (text) =>
         /^\d{7,15}$/.test(text) ? sizeOf(`${Number(text) / 1024 ** 2} MB`) : undefined,

@@ -36,11 +36,16 @@ export function structuresOf(doc: Doc): readonly Structure[] {
 export const dmidecodeVersion = (text: string): string | undefined =>
   /^# dmidecode (\d{1,2}(?:\.\d{1,3}){1,2})\r?$/m.exec(text)?.[1];
 
+/** A maker’s name in words: some firmwares print its number in JEDEC’s list instead, `80CE000080CE`. */
+export const makerOf = (text: string): string | undefined =>
+  /\p{L}{2}/u.test(text) && !/^(?:0x)?[0-9A-F]{4,}$/i.test(text) ? text : undefined;
+
 export function boardOf(structures: readonly Structure[]): Told {
   const [bios] = ofType(structures, 0);
   const board = ofType(structures, 2)[0];
   const system = ofType(structures, 1)[0];
   return {
+    maker: said(board?.get('Manufacturer'), 'type 2, Manufacturer', makerOf),
     // A board’s own name may be an order code, and is left unfilled by some: the system’s then says more.
     reports:
       said(board?.get('Product Name'), 'type 2, Product Name') ??
@@ -97,6 +102,7 @@ export function modulesOf(structures: readonly Structure[]): readonly Told[] {
     return {
       slot: locator && slot !== undefined ? saidAs(locator, slot, 'type 17, Locator') : undefined,
       locator: locator && words !== '' ? saidAs(locator, words, 'type 17, Bank Locator and Locator') : undefined,
+      maker: said(one.get('Manufacturer'), 'type 17, Manufacturer', makerOf),
       reports: said(one.get('Part Number'), 'type 17, Part Number'),
       capacity: said(one.get('Size'), 'type 17, Size', sizeOf),
       standard,

@@ -8,14 +8,67 @@ const HEAD = `# Drafted from what the machine said of itself: look it over, and 
 # Parts that have part files take \`use:\` instead of the facts spelled out here.
 `;
 
-/** The text of a build file; undefined where nothing was told of any part. */
-export function buildDraft(machine: AsBuilt, title: string): string | undefined {
+/** A part that says maker and model of itself: its part file, by the name that a build uses. */
+export interface PartDraft {
+  readonly name: string;
+  readonly kind: 'board' | 'memory';
+  readonly text: string;
+}
+
+/** Part files of what is plain: two parts of one name that say different things are none. */
+export function partDrafts(machine: AsBuilt, today: string): readonly PartDraft[] {
+  const { maker, reports } = machine.board;
+  const all = [
+    partDraft('board', { maker, model: reports }, today),
+    ...kitsOf(machine.memory.value ?? []).map(([{ maker, reports, capacity, standard }]) =>
+      partDraft('memory', { maker, model: reports, capacity, 'standard-speed': standard }, today),
+    ),
+  ].filter((one): one is PartDraft => one !== undefined);
+  const plain = new Map(all.map((one) => [`${one.name}\n${one.text}`, one]));
+  return [...plain.values()].filter(({ name }) => [...plain.values()].filter((one) => one.name === name).length === 1);
+}
+
+type Stated = { readonly maker: Fact<string>; readonly model: Fact<string> } & Readonly<Record<string, Fact<unknown>>>;
+
+function partDraft(kind: PartDraft['kind'], facts: Stated, today: string): PartDraft | undefined {
+  const name = partNameOf(facts.maker, facts.model);
+  if (name === undefined) return undefined;
+  const lines = Object.entries(facts).flatMap(([key, fact]) =>
+    fact.value === undefined ? [] : [`${key}: ${printFlow(fact.text)} # ${lineOf(fact)}`],
+  );
+  const text = [
+    '# Drafted from what a machine said of itself: complete it from the maker’s sheet.',
+    `kind: ${kind}`,
+    ...lines,
+    `identified-by: ${printFlow([facts.model.text])}`,
+    `source: { title: What the machine said of itself, read: ${today} }`,
+  ];
+  return { name, kind, text: `${text.join('\n')}\n` };
+}
+
+/** `norrvik/b7-forge`; undefined where either is not told. */
+function partNameOf(maker: Fact<string>, model: Fact<string>): string | undefined {
+  const [folder, file] = [maker, model].map(({ value }) =>
+    (value ?? '')
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, ''),
+  );
+  return folder && file ? `${folder}/${file}` : undefined;
+}
+
+/** The text of a build file; undefined where nothing was told of any part. `files`: parts that have part files. */
+export function buildDraft(
+  machine: AsBuilt,
+  title: string,
+  files: ReadonlySet<string> = new Set(),
+): string | undefined {
   const single = [
-    ['board', boardOf(machine)],
+    ['board', boardOf(machine, files)],
     ['processor', part([machine.processor.reports], { model: machine.processor.reports })],
   ] as const;
   const several = [
-    ['memory', modulesOf(machine.memory.value ?? [])],
+    ['memory', modulesOf(machine.memory.value ?? [], files)],
     ['drives', drivesOf(machine)],
     ['graphics', cardsOf(machine, true)],
     ['cards', cardsOf(machine, false)],
@@ -48,9 +101,11 @@ function part(telling: readonly Fact<unknown>[], given: Given): Drafted | undefi
     const value = isFact(one) ? (one.value === undefined ? undefined : one.text) : one;
     return value === undefined ? [] : [[key, value] as const];
   });
-  const line = first.doc.lines.positionAt(first.node!.span.start).line + 1;
-  return { text: printFlow(Object.fromEntries(entries)), from: `${first.doc.name}:${line}` };
+  return { text: printFlow(Object.fromEntries(entries)), from: lineOf(first) };
 }
+
+const lineOf = ({ doc, node }: Fact<unknown>): string =>
+  `${doc.name}:${doc.lines.positionAt(node?.span.start ?? 0).line + 1}`;
 
 const isFact = (one: Given[string]): one is Fact<unknown> =>
   typeof one === 'object' && one !== null && 'type' in one && one.type === 'fact';
@@ -60,29 +115,42 @@ const names = (...facts: readonly Fact<string>[]): Value | undefined => {
   return own.length === 0 ? undefined : own;
 };
 
-const boardOf = ({ board: { reports, firmware } }: AsBuilt): Drafted | undefined =>
-  part([reports, firmware], { model: reports, 'identified-by': names(reports), firmware });
+function boardOf({ board: { maker, reports, firmware } }: AsBuilt, files: ReadonlySet<string>): Drafted | undefined {
+  const use = partNameOf(maker, reports);
+  return use !== undefined && files.has(use)
+    ? part([reports], { use, firmware })
+    : part([reports, firmware], { maker, model: reports, 'identified-by': names(reports), firmware });
+}
 
 const some = (drafted: readonly (Drafted | undefined)[]): readonly Drafted[] =>
   drafted.filter((one): one is Drafted => one !== undefined);
 
-/** Modules that say the same of themselves are one entry with its count. */
-function modulesOf(modules: readonly BuiltModule[]): readonly Drafted[] {
+type Kit = readonly [BuiltModule, ...BuiltModule[]];
+
+/** Modules that say the same of themselves. */
+function kitsOf(modules: readonly BuiltModule[]): readonly Kit[] {
   const kits = new Map<string, BuiltModule[]>();
   for (const module of modules) {
-    const { reports, capacity, standard, running } = module;
-    const key = [reports, capacity, standard, running].map(({ text }) => text).join('\n');
+    const { maker, reports, capacity, standard, running } = module;
+    const key = [maker, reports, capacity, standard, running].map(({ text }) => text).join('\n');
     kits.set(key, [...(kits.get(key) ?? []), module]);
   }
+  return [...kits.values()] as unknown as readonly Kit[];
+}
+
+/** A kit is one entry with its count. */
+function modulesOf(modules: readonly BuiltModule[], files: ReadonlySet<string>): readonly Drafted[] {
   return some(
-    [...kits.values()].map((all) => {
-      const [{ reports, capacity, standard, running }] = all as [BuiltModule];
+    kitsOf(modules).map((all) => {
+      const [{ maker, reports, capacity, standard, running }] = all;
       const slots = all.flatMap(({ slot }) => slot.value ?? []);
+      const use = partNameOf(maker, reports);
+      const own =
+        use !== undefined && files.has(use)
+          ? { use }
+          : { maker, model: reports, 'identified-by': names(reports), capacity, 'standard-speed': standard };
       return part([reports, capacity], {
-        model: reports,
-        'identified-by': names(reports),
-        capacity,
-        'standard-speed': standard,
+        ...own,
         count: all.length,
         slots: slots.length === all.length ? slots : undefined,
         speed: running,

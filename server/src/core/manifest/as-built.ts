@@ -45,6 +45,7 @@ export const asBuiltFile = {
   ),
   board: group(
     {
+      maker: text('Who says to have made it.', 'Norrvik', byType('type 2', 'Manufacturer')),
       reports: reports('What the board calls itself.', 'B7 FORGE', 'dmidecode, type 2: Product Name.'),
       firmware: version('Version of its firmware.', '"1.20"', byType('type 0', 'Version')),
       dated: date('Day of that firmware’s release.', '2026-01-12', byType('type 0', 'Release Date')),
@@ -63,6 +64,7 @@ export const asBuiltFile = {
       {
         slot: text('The memory slot, as the board prints it.', 'A2', byType('type 17', 'Locator')),
         locator: text('The slot in the firmware’s own words.', 'P0 CHANNEL A / DIMM 1', byType('type 17', 'Locator')),
+        maker: text('Who says to have made it.', 'Lumen', byType('type 17', 'Manufacturer')),
         reports: reports('Its part number.', 'D5-6000-32', 'dmidecode, type 17: Part Number.'),
         capacity: quantity('data-size', 'GiB', 'Its capacity.', '32 GiB', byType('type 17', 'Size')),
         standard: quantity(
