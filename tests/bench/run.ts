@@ -1,7 +1,8 @@
 // The speed that is promised, measured. Run: npm run bench [quick] [checksOnOne swaps …]. `quick` makes the large
 // workspaces a tenth as large.
 import { spawn, spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { appendFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import Ajv from 'ajv/dist/2020';
@@ -229,6 +230,26 @@ async function whole(): Promise<void> {
   }
 }
 
+/** A run that keeps what it judged, and the runs after it: nothing changed, then one part. */
+async function kept(): Promise<void> {
+  const folder = makeWorkspace(1_000 / scale, 2_000 / scale);
+  const cache = mkdtempSync(join(tmpdir(), 'fettle-kept-'));
+  const check = async (): Promise<number> => (await timed([command, 'check', folder, '--cache', cache], root)).ms;
+  try {
+    const first = await check();
+    const again = await check();
+    appendFileSync(join(folder, 'parts/tarn-0/mid-3.part.yaml'), '# changed\n');
+    const changed = await check();
+    for (const [words, time] of [
+      ['nothing changed', again],
+      ['one part changed', changed],
+    ] as const)
+      add(`check with --cache again, ${words}, to the first`, (time / first).toFixed(3), '0.15', time <= 0.15 * first);
+  } finally {
+    for (const made of [folder, cache]) rmSync(made, { recursive: true, force: true });
+  }
+}
+
 /** One open build and 1,000 closed ones that use a case; the case is typed into. */
 async function sharedPart(): Promise<void> {
   const builds = 1_000 / scale;
@@ -333,7 +354,7 @@ async function usesOfPart(): Promise<void> {
 }
 
 async function main(): Promise<void> {
-  const all = { checksOnOne, swaps, cold, keystrokes, sheet, memory, whole, sharedPart, usesOfPart };
+  const all = { checksOnOne, swaps, cold, keystrokes, sheet, memory, whole, kept, sharedPart, usesOfPart };
   const only = process.argv.slice(2).filter((word) => word in all);
   for (const [name, measure] of Object.entries(all).filter(([name]) => only.length === 0 || only.includes(name))) {
     process.stderr.write(`${name}…\n`);

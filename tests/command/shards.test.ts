@@ -25,7 +25,7 @@ function files(): Record<string, string> {
     'zoo/y.pcbuild.yaml': 'a: [',
     'z.pcbuild.yaml': '',
   };
-  for (let i = 0; i < 70; i++) {
+  for (let i = 0; i < 50; i++) {
     const cooler =
       i % 5 === 0 ? '{ use: boreas/t2 }' : i % 2 === 0 ? '{ use: boreas/t1 }' : `{ height: ${150 + i} mm }`;
     const slips = i % 7 === 0 ? '' : `cooler-hight: 1 mm, lenght: ${i} mm, `;
@@ -71,7 +71,7 @@ describe('shares put together', () => {
     expect(status).toBe(2);
     const { leftOut } = JSON.parse(out) as { leftOut: { recordedCleared: number; fixesNotSought: number } };
     expect(leftOut).toMatchObject({ recordedCleared: 1 });
-    expect(leftOut.fixesNotSought).toBeGreaterThan(20);
+    expect(leftOut.fixesNotSought).toBeGreaterThan(5);
   });
 
   it('are the whole run, whatever was asked for', async () => {
@@ -149,6 +149,8 @@ describe('refused is', () => {
       (await fettle(few(), 'check', '--format', 'json')).out,
     ])
       await refused([text], /s0\.json: is no report of a share/);
+    const deep = `{"shard":{"run":{"version":"1.2.3"}},"a":${'['.repeat(200_000)}${']'.repeat(200_000)}}`;
+    await refused([deep], /s0\.json: is damaged/);
     expect((await fettle({}, 'merge', 'none.json')).err).toMatch(/none\.json: there is no such file/);
   });
 

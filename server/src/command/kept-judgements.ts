@@ -14,6 +14,8 @@ interface Entry {
   /** Of the run: program, day, options. */
   readonly key: string;
   readonly shown: string;
+  /** Its name below its root: another root is another workspace. */
+  readonly name: string;
   readonly isNamed: boolean;
   /** Names below the root with what stood there. */
   readonly reads: readonly (readonly [string, string | null])[];
@@ -83,7 +85,8 @@ export class KeptJudgements {
   /** What is kept of a file, if all that it rests on stands, and as many fixes are looked for as then. */
   async of(file: Ours, budget: Budget): Promise<readonly Piece[] | undefined> {
     const entry = this.before.get(this.given.host.shown(file.root, file.name));
-    if (!entry || !isPlain(file) || entry.isNamed !== file.named || !isShared(entry.pieces, budget)) return undefined;
+    if (!entry || entry.name !== file.name || entry.isNamed !== file.named) return undefined;
+    if (!isPlain(file) || !isShared(entry.pieces, budget)) return undefined;
     for (const [name, state] of entry.reads) if ((await this.stateOf(file.root, name)) !== state) return undefined;
     const { parts } = entry;
     if (parts && (await this.given.partsOf(file, parts.folders)) !== parts.digest) return undefined;
@@ -107,7 +110,7 @@ export class KeptJudgements {
     const tried = pieces.some(({ sought, kind }) => sought > 0 && kind === 'build');
     const parts = tried ? { folders, digest: await this.given.partsOf(file, folders) } : null;
     const shown = host.shown(file.root, file.name);
-    this.now.push({ key: this.key, shown, isNamed: file.named, reads, parts, pieces: kept });
+    this.now.push({ key: this.key, shown, name: file.name, isNamed: file.named, reads, parts, pieces: kept });
   }
 
   /** Undefined where something was read that is none of the run’s files: which of them it brings depends on others. */
