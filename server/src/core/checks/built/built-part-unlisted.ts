@@ -4,9 +4,11 @@ import { cardPairs, displayPairs, drivePairs, slotBuilt } from '../../figures/bu
 import { builtModules, kitsOf } from '../../figures/built-memory';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
+import type { BuiltDisplay, BuiltDrive } from '../../manifest/as-built';
 import type { Fact } from '../../parts/fact';
 import { check } from '../check';
-import { atBuild, outcome } from '../kit';
+import { addToList } from '../costs/costs-kit';
+import { atBuild, outcome, type TextFix } from '../kit';
 import { described } from './built-kit';
 
 export default check({
@@ -38,12 +40,13 @@ parts:
   test(build, report) {
     if (!build.machine) return;
     const told = new Map<string, number>();
-    for (const { what, fact, said } of strangers(build)) {
+    for (const { what, fact, said, listed } of strangers(build)) {
       const count = (told.get(what) ?? 0) + 1;
       told.set(what, count);
       report(
         outcome(atBuild(build, `built.${what}.${count}`), sure(false, fact), {
           broken: () => sentence`The machine has a ${what} that the build does not list: ${said}.`,
+          ...(listed ? { fixes: () => [listed()] } : {}),
         }),
       );
     }
@@ -54,13 +57,20 @@ interface Stranger {
   readonly what: string;
   readonly fact: Fact<unknown>;
   readonly said: Sentence;
+  /** Lists it in the build, where it says plainly what it is. */
+  readonly listed?: () => TextFix | undefined;
 }
 
 function* strangers(build: Build): Iterable<Stranger> {
   // A drive on USB may be what the machine was read from.
   for (const drive of drivePairs(build).left)
     if (drive.bus.value !== 'USB')
-      yield { what: 'drive', fact: stated(drive.reports, drive.capacity), said: described(drive) };
+      yield {
+        what: 'drive',
+        fact: stated(drive.reports, drive.capacity),
+        said: described(drive),
+        listed: () => driveListed(build, drive),
+      };
   for (const card of cardPairs(build).left) {
     const slot = slotBuilt(build, card);
     const where = slot?.by ?? (card.at.node ? card.at : undefined);
@@ -68,11 +78,32 @@ function* strangers(build: Build): Iterable<Stranger> {
       yield { what: 'card', fact: stated(card.id, card.reports), said: sentence`${described(card)} in ${where}` };
   }
   for (const display of displayPairs(build).left)
-    yield { what: 'display', fact: stated(display.reports, display.id), said: described(display) };
+    yield {
+      what: 'display',
+      fact: stated(display.reports, display.id),
+      said: described(display),
+      listed: () => displayListed(build, display),
+    };
   if (build.parts.memory.length === 0) return;
   for (const module of builtModules(build) ?? [])
     if (kitsOf(build, module).length === 0 && module.capacity.value)
       yield { what: 'memory module', fact: stated(module.reports, module.capacity), said: described(module) };
 }
+
+function driveListed(build: Build, { reports, bus, capacity }: BuiltDrive): TextFix | undefined {
+  if (reports.value === undefined || bus.value === undefined || capacity.value === undefined) return undefined;
+  const item = { model: reports.value, bus: bus.value, capacity: capacity.text };
+  return addToList(build, 'drives', item, 'List the drive in the build');
+}
+
+const displayListed = (build: Build, { reports, id }: BuiltDisplay): TextFix | undefined =>
+  reports.value === undefined
+    ? undefined
+    : addToList(
+        build,
+        'displays',
+        { model: reports.value, ...(id.value === undefined ? {} : { 'identified-by': [id.value] }) },
+        'List the display in the build',
+      );
 
 const stated = (...facts: readonly Fact<unknown>[]): Fact<unknown> => facts.find(({ node }) => node) ?? facts[0]!;
