@@ -15,14 +15,13 @@ import {
   type Structure,
 } from './dmidecode';
 import { displaysOf } from './displays';
-import { drivePaths, drivesOf, lineAt } from './drives';
+import { drivePaths, drivesOf } from './drives';
 import { deviceTold, linkTold, outsideDevices, placeTold, uplinkTold, type Pci } from './pci-devices';
 import { disksOf, modelName, sensed } from './json-outputs';
 import { devicesOf } from './lspci';
 import { outputOf, type Output, type Tool } from './outputs';
 import { PciTree } from './pci-tree';
-import type { Reading } from './reading';
-import { jsonOf, type Printed, printedAt } from './said';
+import { jsonOf, type Printed, printedAt, sayer } from './said';
 import { readSmart } from './smart';
 import { readSpd, type SpdModule } from './spd';
 
@@ -132,14 +131,7 @@ class Distillery {
 }
 
 function spdTold(doc: Doc, { partNumber, capacityMB, standardMTs }: SpdModule): Told {
-  const said = <T>(
-    read: Reading<T> | undefined,
-    what: string,
-    put: (value: T) => string | undefined,
-  ): Said | undefined => {
-    const text = read && put(read.value);
-    return read && text !== undefined ? { text, what, ...lineAt(doc, read.line) } : undefined;
-  };
+  const said = sayer(doc);
   return {
     reports: said(partNumber, 'decode-dimms, Part Number', (text) => text),
     capacity: said(capacityMB, 'decode-dimms, Size', (size) => sizeOf(`${size} MB`)),

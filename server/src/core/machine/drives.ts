@@ -4,8 +4,19 @@ import type { Told, Said } from './as-built';
 import type { Disk } from './json-outputs';
 import { decimalSize } from './json-outputs';
 import type { Device } from './lspci';
-import type { Reading } from './reading';
-import { below, jsonOf, linesOf, mapsOf, type Printed, printedAt, said, saidAs, wholeNumber } from './said';
+import {
+  below,
+  jsonOf,
+  lineAt,
+  linesOf,
+  mapsOf,
+  type Printed,
+  printedAt,
+  said,
+  saidAs,
+  sayer,
+  wholeNumber,
+} from './said';
 import type { SmartDrive } from './smart';
 
 /** Where a drive hangs, by the system’s own path of it. */
@@ -96,14 +107,7 @@ function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
   const { bus, capacity, model } = disk ?? {};
   if (!print) return { reports: model, capacity, bus };
   const { doc, drive } = print;
-  const of = <T>(
-    read: Reading<T> | undefined,
-    what: string,
-    put: (value: T) => string | undefined,
-  ): Said | undefined => {
-    const text = read && put(read.value);
-    return read && text !== undefined ? { text, what, ...lineAt(doc, read.line) } : undefined;
-  };
+  const of = sayer(doc);
   return {
     reports: of(drive.model, 'smartctl, model_name', (text) => text) ?? model,
     // A bridge of a USB housing speaks SATA to the drive: the bus of the machine is what the system says.
@@ -118,10 +122,6 @@ function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
     warning: of(drive.criticalWarning, 'smartctl, critical_warning', (bits) => String(bits !== 0)),
     key: keyAt(doc),
   };
-}
-
-export function lineAt(doc: Doc, line: number | undefined): { doc: Doc; span: { start: number; end: number } } {
-  return { doc, span: line === undefined ? { start: 0, end: 0 } : doc.lines.lineSpan(line - 1) };
 }
 
 const isBridge = ({ deviceType }: SmartDrive): boolean => /^(?:usb|sntj|sntr|snta)/.test(deviceType?.value ?? '');

@@ -3,7 +3,7 @@ import type { Doc } from '../parts/doc';
 import type { Span } from '../text';
 import type { MapNode, Node, ScalarNode } from '../yaml';
 import type { Said } from './as-built';
-import { isFiller } from './reading';
+import { isFiller, type Reading } from './reading';
 
 /** A value as a tool prints it, with its place. */
 export interface Printed {
@@ -103,3 +103,16 @@ export function printedAt(
 /** A whole number of no more digits than a number holds exactly. */
 export const wholeNumber = (text: string): number | undefined =>
   /^\d{1,15}$/.test(text.trim()) ? Number(text) : undefined;
+
+/** Puts readings of a text into the record’s words, each at its line; undefined where there is none to put. */
+export const sayer =
+  (doc: Doc) =>
+  <T>(read: Reading<T> | undefined, what: string, put: (value: T) => string | undefined): Said | undefined => {
+    const text = read && put(read.value);
+    return read && text !== undefined ? { text, what, ...lineAt(doc, read.line) } : undefined;
+  };
+
+/** A line of a text, from one; where it is not known, the start of the text. */
+export function lineAt(doc: Doc, line: number | undefined): { doc: Doc; span: Span } {
+  return { doc, span: line === undefined ? { start: 0, end: 0 } : doc.lines.lineSpan(line - 1) };
+}
