@@ -34,6 +34,21 @@ describe('a part file drafted from a sheet', () => {
     expect(judged.out).toContain('No findings');
   });
 
+  it('says where it gave numbers to what the sheet counts and does not name', async () => {
+    const board = (headers: string): string =>
+      `Socket: AM5\nMemory: 4 x DIMM, DDR5\nInternal connectors:\n${headers}\n`;
+    for (const [headers, isSaid] of [
+      ['3 x system fan headers (4-pin)', true],
+      ['1 x fan header (SYS_FAN_1)', false],
+    ] as const) {
+      const words = ['draft', 'part', 'b.txt', '--kind', 'board', '--as', 'holm/b'];
+      const { files } = await fettle({ ...house, 'b.txt': board(headers) }, ...words);
+      const text = files.get('parts/holm/b.part.yaml')!;
+      expect(text).toMatch(/SYS_FAN_1/);
+      expect(text.includes('are numbered here')).toBe(isSaid);
+    }
+  });
+
   it('lists what was not read when asked', async () => {
     const { out } = await fettle({ ...house, 'g40.txt': sheet }, 'draft', 'part', 'g40.txt', '--all');
     expect(out).toContain('line 9: Colour: black');

@@ -108,6 +108,10 @@ export function doubtLines({ kind, perhaps, disagreeing }: Draft): string[] {
 
 const HEAD = ['maker', 'model'];
 
+/** Whether a thing of a board is called by a number that the sheet’s own words do not hold. */
+const isNumbered = ({ path: [root = '', name = ''], said }: Drafted): boolean =>
+  ['slots', 'ports', 'headers'].includes(root) && /_\d+$/.test(name) && !said.includes(name);
+
 /** The whole file. */
 export function partText(draft: Draft, { today, title }: Written): string {
   const isHead = ({ path }: Drafted): boolean => path.length === 1 && HEAD.includes(path[0]!);
@@ -116,6 +120,9 @@ export function partText(draft: Draft, { today, title }: Written): string {
   const doubts = doubtLines(draft);
   const lines = [
     '# Drafted from a data sheet: behind each fact stands where it was read. Hold them against the sheet.',
+    ...(draft.facts.some(isNumbered)
+      ? ['# The sheet does not name every slot, port and header: those are numbered here in its order.']
+      : []),
     `kind: ${draft.kind}`,
     ...named.map((fact) => commented(`${fact.path[0]}: ${shownValue(draft.kind, fact)}`, saidOf(fact))),
     ...(missing.length > 0 ? [`# ${missing.join(' and ')}: not read`] : []),
