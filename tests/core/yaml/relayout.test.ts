@@ -151,6 +151,14 @@ describe('whatever the blanks', () => {
   });
 });
 
+test('a text behind an anchor is laid out at once', () => {
+  const text = '&x a\r\n    a';
+  const relaid = relayout(parse(text));
+  if ('refused' in relaid) throw new Error(relaid.refused);
+  const after = applyEdits(text, relaid.edits);
+  expect(laid(after)).toBe(after);
+});
+
 test.each([
   ['place:\n', 2],
   ['place: # where\n', 2],

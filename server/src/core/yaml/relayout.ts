@@ -44,9 +44,16 @@ class Pass {
       if (node.type === 'map') this.layMap(node, column, begins);
       else this.layList(node, column, begins);
     } else if (begins) {
-      this.begin(node.span.start, column);
-      this.value(node, node.span.start, column);
+      const start = this.firstOnLine(node.span.start);
+      this.begin(start, column);
+      this.value(node, start, column);
     }
+  }
+
+  /** Where the line begins of something that may have an anchor before it. */
+  private firstOnLine(offset: number): number {
+    const start = lineStartAt(this.text, offset);
+    return start + this.text.slice(start, offset + 1).search(/[^ ]/);
   }
 
   private layMap(map: MapNode, column: number, begins: boolean): void {
