@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { provide, reportMissing } from './needs';
 import { runPlainEditor, type Outcome } from './plain';
-import { mendedText, mistakenText, renamedText, scenario, serverPath } from './scenario';
+import { linesOfUses, mendedText, mistakenText, renamedText, scenario, serverPath } from './scenario';
 
 /** An editor by its name, what brings it, and how it is started on its script. */
 export interface PlainEditor {
@@ -36,9 +36,7 @@ export async function describePlainEditor({ name, packages, program, args }: Pla
     });
 
     test('finds every use of a name, and changes it everywhere as one undo', () => {
-      const lines = mendedText().split('\n');
-      const uses = lines.flatMap((line, i) => (line.includes(scenario.rename.name) ? [i + 1] : []));
-      expect(outcome.uses).toEqual(uses);
+      expect(outcome.uses).toEqual(linesOfUses());
       expect(outcome.renamed).toBe(renamedText());
       expect(outcome.undone).toBe(true);
     });

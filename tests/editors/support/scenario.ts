@@ -112,6 +112,15 @@ function replaceLine(text: string, line: string, by: string): string {
 /** The mended text with the name changed wherever it stands. */
 export const renamedText = (): string => mendedText().replaceAll(scenario.rename.name, scenario.rename.to);
 
+/** The lines, counted from 1, on which the name stands: in the build, and in the marks of the guide to it. */
+export function linesOfUses(): number[] {
+  const { name } = scenario.rename;
+  const guide = readFileSync(join(here, 'workspace/tide-logger.md'), 'utf8');
+  const linesOf = (text: string, use: string): number[] =>
+    text.split('\n').flatMap((line, i) => Array.from({ length: line.split(use).length - 1 }, () => i + 1));
+  return [...linesOf(mendedText(), name), ...linesOf(guide, `drives.${name}.`)].sort((a, b) => a - b);
+}
+
 /** Where the name stands that is changed: line and character counted from 0. */
 export function placeOfName(): { line: number; character: number } {
   const { line, name } = scenario.rename;
