@@ -6,8 +6,9 @@ import { version } from '../../package.json';
 import { NodeAddresses } from './host/node-addresses';
 import { serveProcess } from './language/process';
 
-// The engine would let the heap grow fourfold over the 30 MB that live; after thousands of edits that is 200 MB for
-// nothing. By a third it stays near 120 MB, at a seventh more of processor time (tests/bench/memory.mjs).
+// The engine would let the heap grow fourfold over the 30 MB that live: 200 MB after thousands of edits, for nothing.
+// By a third it is 145 MB, and 120 where the extension starts it, at a seventh more of processor time
+// (tests/bench/memory.mjs).
 setFlagsFromString('--heap-growing-percent=30');
 setFlagsFromString('--semi-space-growth-factor=1');
 

@@ -30,6 +30,8 @@ const uri = pathToFileURL(file).href;
 const text = readFileSync(file, 'utf8');
 const server = spawn(process.execPath, [join(root, 'dist/server.js'), '--stdio'], {
   stdio: ['pipe', 'pipe', 'inherit'],
+  // As the extension starts it.
+  env: { ...process.env, MALLOC_ARENA_MAX: '1' },
 });
 const connection = createProtocolConnection(
   new StreamMessageReader(server.stdout),
