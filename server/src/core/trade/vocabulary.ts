@@ -34,10 +34,20 @@ export function vocabulary<C extends string>(
   open: Readonly<Record<string, readonly NoInfer<C>[]>> = {},
 ): Vocabulary<C> {
   const words = Object.keys(spellings) as C[];
-  const plain = new Map<string, readonly C[]>();
-  for (const word of words) for (const one of [word, ...spellings[word]]) plain.set(plainLetters(one), [word]);
-  for (const [one, meant] of Object.entries(open)) plain.set(plainLetters(one), meant);
-  return { what, words, spellings, plain };
+  let plain: ReadonlyMap<string, readonly C[]> | undefined;
+  return {
+    what,
+    words,
+    spellings,
+    // Made when it is first asked for: all of them together are a tenth of a cold start.
+    get plain() {
+      plain ??= new Map([
+        ...words.flatMap((word) => [word, ...spellings[word]].map((one) => [plainLetters(one), [word]] as const)),
+        ...Object.entries(open).map(([one, meant]) => [plainLetters(one), meant] as const),
+      ]);
+      return plain;
+    },
+  };
 }
 
 /** What a text may mean: one word, several where the spelling leaves it open, none where it is not understood. */
