@@ -5,24 +5,16 @@ import { once } from 'node:events';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bundle } from '../support/bundle';
 
 let top: string;
 let command: string;
 
-beforeAll(async () => {
+beforeAll(() => {
   top = mkdtempSync(join(tmpdir(), 'fettle-process-'));
   command = join(top, 'fettle.js');
-  await build({
-    entryPoints: [join(__dirname, '../../server/src/fettle.ts')],
-    bundle: true,
-    minify: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'cjs',
-    outfile: command,
-  });
+  bundle('fettle', command);
   writeFileSync(
     join(top, 'tall.pcbuild.yaml'),
     'format: 1\nbuild: A\nparts:\n  cooler: { height: 158 mm }\n  case: { cooler-height: 155 mm }\n',

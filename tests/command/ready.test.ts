@@ -14,10 +14,10 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { kindOfFile } from '../../server/src/core/parts/doc';
+import { bundle } from '../support/bundle';
 import { Repository } from '../support/repository';
 
 const root = join(__dirname, '../..');
@@ -30,18 +30,10 @@ const old = 'old.pcbuild.yaml';
 let top: string;
 let command: string;
 let repository: Repository;
-beforeAll(async () => {
+beforeAll(() => {
   top = mkdtempSync(join(tmpdir(), 'fettle-ready-'));
   command = join(top, 'action/dist/fettle.js');
-  await build({
-    entryPoints: [join(root, 'server/src/fettle.ts')],
-    bundle: true,
-    minify: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'cjs',
-    outfile: command,
-  });
+  bundle('fettle', command);
   mkdirSync(join(top, 'bin'));
   writeFileSync(join(top, 'bin/fettle'), `#!/bin/sh\nexec "${process.execPath}" "${command}" "$@"\n`);
   chmodSync(join(top, 'bin/fettle'), 0o755);

@@ -3,13 +3,13 @@ import { spawn, spawnSync, type ChildProcessWithoutNullStreams } from 'node:chil
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { buildSync } from 'esbuild';
 import {
   createProtocolConnection,
   StreamMessageReader,
   StreamMessageWriter,
   type ProtocolConnection,
 } from 'vscode-languageserver-protocol/node';
+import { bundle } from '../../support/bundle';
 
 const root = join(__dirname, '../../..');
 const dist = join(root, 'dist');
@@ -26,21 +26,12 @@ export function built(): Built {
   const folder = mkdtempSync(join(tmpdir(), 'fettle-built-'));
   const remove = (): void => rmSync(folder, { recursive: true, force: true });
   if (isFresh()) return { command: join(dist, 'fettle.js'), server: join(dist, 'server.js'), folder, remove };
-  const bundle = (name: string): string => {
+  const aside = (name: string): string => {
     const outfile = join(folder, `${name}.js`);
-    buildSync({
-      entryPoints: [join(root, `server/src/${name}.ts`)],
-      bundle: true,
-      minify: true,
-      platform: 'node',
-      target: 'node20',
-      format: 'cjs',
-      outfile,
-      logLevel: 'error',
-    });
+    bundle(name, outfile);
     return outfile;
   };
-  return { command: bundle('fettle'), server: bundle('server'), folder, remove };
+  return { command: aside('fettle'), server: aside('server'), folder, remove };
 }
 
 function isFresh(): boolean {
