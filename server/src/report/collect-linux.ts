@@ -7,6 +7,9 @@ export const collectOnLinux = String.raw`#!/bin/sh
 # Nothing leaves the machine. Serial numbers, UUIDs, world-wide names and MACs are masked.
 set -u
 umask 077
+# Outputs in the tools' own words, whatever language this machine speaks.
+LC_ALL=C
+export LC_ALL
 folder=machine
 [ $# -ge 1 ] && folder=$1
 mkdir -p "$folder" || exit 1

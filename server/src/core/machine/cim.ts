@@ -3,7 +3,7 @@ import type { Doc } from '../parts/doc';
 import type { MapNode } from '../yaml';
 import { decimalSize } from './json-outputs';
 import { below, coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
-import { makerOf, sizeOf, slotOf } from './dmidecode';
+import { eachInItsSlot, makerOf, sizeOf, slotOf, twoControllers } from './dmidecode';
 import type { Said, Told } from './as-built';
 
 export const cimClasses = [
@@ -73,12 +73,13 @@ function eccOf(print: CimPrint | undefined): Said | undefined {
 }
 
 function modulesOf(print: CimPrint | undefined): readonly Told[] | undefined {
-  return print?.objects.map((_, i) => {
+  const channels = twoControllers((print?.objects ?? []).map((_, i) => value(print, 'DeviceLocator', i)?.text ?? ''));
+  const told = print?.objects.map((_, i) => {
     const own = (key: string, put?: (text: string) => string | undefined): Said | undefined =>
       said(value(print, key, i), `Win32_PhysicalMemory, ${key}`, put);
     const locator = value(print, 'DeviceLocator', i);
     const bank = value(print, 'BankLabel', i);
-    const slot = locator && slotOf(locator.text, bank?.text ?? '');
+    const slot = locator && slotOf(locator.text, bank?.text ?? '', channels);
     const rate = (text: string): string | undefined => (/^[1-9]\d{2,4}$/.test(text) ? `${text} MT/s` : undefined);
     return {
       slot: locator && slot !== undefined ? saidAs(locator, slot, 'Win32_PhysicalMemory, DeviceLocator') : undefined,
@@ -92,6 +93,7 @@ function modulesOf(print: CimPrint | undefined): readonly Told[] | undefined {
       running: own('ConfiguredClockSpeed', rate),
     };
   });
+  return told && eachInItsSlot(told);
 }
 
 function videoOf(print: CimPrint | undefined): readonly Told[] | undefined {
@@ -112,24 +114,29 @@ function videoOf(print: CimPrint | undefined): readonly Told[] | undefined {
 /** Source: Microsoft, MSFT_PhysicalDisk: BusType, HealthStatus. */
 const BUS_TYPES: Readonly<Record<string, string>> = { 7: 'USB', 10: 'SAS', 11: 'SATA', 17: 'NVMe' };
 
+/** Disks over a network, in a file or made of others are no drives of the machine. Source: the same, BusType. */
+const ELSEWHERE = /^(?:9|14|15|16|iSCSI|Virtual|File Backed Virtual|Storage Spaces)$/i;
+
 function disksOf(
   disks: CimPrint | undefined,
   drives: CimPrint | undefined,
   counters: CimPrint | undefined,
 ): readonly Told[] | undefined {
   if (disks)
-    return disks.objects.map((_, i) => ({
-      reports:
-        said(value(disks, 'Model', i), 'MSFT_PhysicalDisk, Model') ??
-        said(value(disks, 'FriendlyName', i), 'MSFT_PhysicalDisk, FriendlyName'),
-      capacity: said(value(disks, 'Size', i), 'MSFT_PhysicalDisk, Size', bytes),
-      bus: said(value(disks, 'BusType', i), 'MSFT_PhysicalDisk, BusType', (text) => BUS_TYPES[text] ?? word(text)),
-      // A warning is no failure, and no pass either.
-      health: coded(value(disks, 'HealthStatus', i), 'MSFT_PhysicalDisk, HealthStatus', (text) =>
-        /^(?:0|Healthy)$/i.test(text) ? 'passed' : /^(?:2|Unhealthy)$/i.test(text) ? 'failed' : undefined,
-      ),
-      ...countersTold(counters, disks, i),
-    }));
+    return [...disks.objects.keys()]
+      .filter((i) => !ELSEWHERE.test(value(disks, 'BusType', i)?.text ?? ''))
+      .map((i) => ({
+        reports:
+          said(value(disks, 'Model', i), 'MSFT_PhysicalDisk, Model') ??
+          said(value(disks, 'FriendlyName', i), 'MSFT_PhysicalDisk, FriendlyName'),
+        capacity: said(value(disks, 'Size', i), 'MSFT_PhysicalDisk, Size', bytes),
+        bus: said(value(disks, 'BusType', i), 'MSFT_PhysicalDisk, BusType', (text) => BUS_TYPES[text] ?? word(text)),
+        // A warning is no failure, and no pass either.
+        health: coded(value(disks, 'HealthStatus', i), 'MSFT_PhysicalDisk, HealthStatus', (text) =>
+          /^(?:0|Healthy)$/i.test(text) ? 'passed' : /^(?:2|Unhealthy)$/i.test(text) ? 'failed' : undefined,
+        ),
+        ...countersTold(counters, disks, i),
+      }));
   // The interface says SCSI of NVMe drives, and the size is rounded down to whole cylinders.
   return drives?.objects.map((_, i) => ({
     reports: said(value(drives, 'Model', i), 'Win32_DiskDrive, Model'),
@@ -150,13 +157,16 @@ function sameDevice(print: CimPrint, id: Printed | undefined): number | undefine
   return same.length === 1 ? same[0] : undefined;
 }
 
-/** A drive that keeps no such count reports 0, which therefore says nothing. */
+/**
+ * A drive that keeps no such count reports 0, which therefore says nothing: common practice. Hours are counted in
+ * sixteen bits, so that the last count may stand for any more. Source: Microsoft, MSFT_StorageReliabilityCounter.
+ */
 function countersTold(counters: CimPrint | undefined, disks: CimPrint, at: number): Told {
   const id = value(disks, 'DeviceId', at);
   const i = counters && sameDevice(disks, id) === at ? sameDevice(counters, id) : undefined;
   if (i === undefined) return {};
   return {
-    hours: said(value(counters, 'PowerOnHours', i), `${COUNTER}, PowerOnHours`, wholeUpTo(1_000_000, 'h')),
+    hours: said(value(counters, 'PowerOnHours', i), `${COUNTER}, PowerOnHours`, wholeUpTo(65_534, 'h')),
     worn: said(value(counters, 'Wear', i), `${COUNTER}, Wear`, wholeUpTo(255, '%')),
   };
 }

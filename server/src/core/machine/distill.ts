@@ -15,7 +15,7 @@ import {
   type Structure,
 } from './dmidecode';
 import { displaysOf } from './displays';
-import { drivePaths, drivesOf } from './drives';
+import { drivePaths, drivesOf, tellsOfDrive, type SmartPrint } from './drives';
 import { deviceTold, linkTold, outsideDevices, placeTold, uplinkTold, type Pci } from './pci-devices';
 import { disksOf, modelName, sensed } from './json-outputs';
 import { devicesOf } from './lspci';
@@ -96,10 +96,7 @@ class Distillery {
   }
 
   private drives(pci: Pci | undefined): readonly Told[] | undefined {
-    const smart = this.docs('smartctl').flatMap((doc) => {
-      const drive = readSmart(doc.text);
-      return drive ? [{ doc, drive }] : [];
-    });
+    const smart = printsOf(this.docs('smartctl'));
     const disks = this.docs('lsblk').flatMap((doc) => disksOf(doc));
     const paths = this.docs('paths').flatMap((doc) => drivePaths(doc));
     const found = drivesOf({ smart, disks, paths, devices: pci?.tree.devices ?? [] });
@@ -120,6 +117,7 @@ class Distillery {
   private from(): readonly Said[] {
     const seen = new Map<string, Said>();
     for (const { tool, doc, underLoad } of this.outputs) {
+      if (tool === 'smartctl' && !printsOf([doc]).some(tellsOfDrive)) continue;
       const name = witnessOf(tool, underLoad);
       const version = versionOf(tool, doc);
       const text = version === undefined ? name : `${name} ${version}`;
@@ -129,6 +127,12 @@ class Distillery {
     return [...seen.values()].sort((a, b) => (a.text < b.text ? -1 : 1));
   }
 }
+
+const printsOf = (docs: readonly Doc[]): readonly SmartPrint[] =>
+  docs.flatMap((doc) => {
+    const drive = readSmart(doc.text);
+    return drive ? [{ doc, drive }] : [];
+  });
 
 function spdTold(doc: Doc, { partNumber, capacityMB, standardMTs }: SpdModule): Told {
   const said = sayer(doc);

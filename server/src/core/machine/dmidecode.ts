@@ -6,21 +6,23 @@ import type { Said, Told } from './as-built';
 /** One structure: its type, and its lines by their label. Serial numbers, tags and identifiers are not read. */
 export interface Structure {
   readonly type: number;
+  /** `0x0040`, by which other structures name it. */
+  readonly handle: string;
   readonly values: ReadonlyMap<string, Printed>;
 }
 
-const HANDLE = /^Handle 0x[0-9A-Fa-f]{1,8}, DMI type (\d{1,3}),/;
+const HANDLE = /^Handle (0x[0-9A-Fa-f]{1,8}), DMI type (\d{1,3}),/;
 const VALUE = /^\t([A-Z][^:\t]{0,60}):(.*)$/;
 const PRIVATE = /serial|uuid|asset|tag|contact|sku/i;
 
 export function structuresOf(doc: Doc): readonly Structure[] {
-  const found: { type: number; values: Map<string, Printed> }[] = [];
+  const found: { type: number; handle: string; values: Map<string, Printed> }[] = [];
   let current: Map<string, Printed> | undefined;
   for (const { text, start } of linesOf(doc.text)) {
     const handle = HANDLE.exec(text);
     if (handle) {
       current = new Map();
-      found.push({ type: Number(handle[1]), values: current });
+      found.push({ type: Number(handle[2]), handle: handle[1]!, values: current });
       continue;
     }
     const [, label, value] = VALUE.exec(text) ?? [];
@@ -42,14 +44,17 @@ export const makerOf = (text: string): string | undefined =>
 
 export function boardOf(structures: readonly Structure[]): Told {
   const [bios] = ofType(structures, 0);
-  const board = ofType(structures, 2)[0];
+  const boards = ofType(structures, 2);
+  // Servers list risers and backplanes as boards too.
+  const board = boards.find((one) => /^Motherboard$/i.test(one.get('Type')?.text ?? '')) ?? boards[0];
   const system = ofType(structures, 1)[0];
+  const own = said(board?.get('Product Name'), 'type 2, Product Name');
   return {
-    maker: said(board?.get('Manufacturer'), 'type 2, Manufacturer', makerOf),
-    // A board’s own name may be an order code, and is left unfilled by some: the system’s then says more.
-    reports:
-      said(board?.get('Product Name'), 'type 2, Product Name') ??
-      said(system?.get('Product Name'), 'type 1, Product Name'),
+    // A board’s own name is left unfilled by some: the system’s then stands for it, with the system’s maker.
+    maker:
+      said(board?.get('Manufacturer'), 'type 2, Manufacturer', makerOf) ??
+      (own ? undefined : said(system?.get('Manufacturer'), 'type 1, Manufacturer', makerOf)),
+    reports: own ?? said(system?.get('Product Name'), 'type 1, Product Name'),
     firmware: said(bios?.get('Version'), 'type 0, Version'),
     dated: said(bios?.get('Release Date'), 'type 0, Release Date', dayOf),
   };
@@ -63,8 +68,9 @@ export function dayOf(text: string): string | undefined {
     : undefined;
 }
 
+/** The first socket that holds one. */
 export const processorSaid = (structures: readonly Structure[]): Said | undefined =>
-  said(ofType(structures, 4)[0]?.get('Version'), 'type 4, Version');
+  ofType(structures, 4).flatMap((one) => said(one.get('Version'), 'type 4, Version') ?? [])[0];
 
 /**
  * Whether errors of the main memory are corrected. Arrays of caches and of video memory have a line of the same name.
@@ -88,11 +94,22 @@ function eccSaid(printed: Printed | undefined): Said | undefined {
 const ofType = (structures: readonly Structure[], type: number): ReadonlyMap<string, Printed>[] =>
   structures.filter((one) => one.type === type).map(({ values }) => values);
 
-/** The modules of the main memory; empty slots are none. */
+/** What arrays that are no main memory are for. Source: DMTF DSP0134, SMBIOS, type 16, Use. */
+const OTHER_USE = /^(?:Video Memory|Flash Memory|Non-volatile RAM|Cache Memory)$/i;
+
+/** The modules of the main memory; empty slots are none, and what stores the firmware or pictures is none. */
 export function modulesOf(structures: readonly Structure[]): readonly Told[] {
-  const fitted = ofType(structures, 17).filter((one) => sizeOf(one.get('Size')?.text ?? '') !== undefined);
+  const others = structures
+    .filter(({ type, values }) => type === 16 && OTHER_USE.test(values.get('Use')?.text ?? ''))
+    .map(({ handle }) => handle);
+  const fitted = ofType(structures, 17).filter(
+    (one) =>
+      sizeOf(one.get('Size')?.text ?? '') !== undefined &&
+      !others.includes(one.get('Array Handle')?.text ?? '') &&
+      !/^(?:Flash|VRAM|(?:F?E?E?P)?ROM)$/i.test(one.get('Type')?.text ?? ''),
+  );
   const channels = twoControllers(fitted.map((one) => one.get('Locator')?.text ?? ''));
-  return fitted.map((one) => {
+  const told = fitted.map((one) => {
     const locator = one.get('Locator');
     const bank = one.get('Bank Locator');
     const words = [bank?.text, locator?.text].filter((text) => text !== undefined && !saysNothing(text)).join(' / ');
@@ -109,7 +126,15 @@ export function modulesOf(structures: readonly Structure[]): readonly Told[] {
       running: rateOf(one, ['Configured Memory Speed', 'Configured Clock Speed'], standard, type),
     };
   });
+  return eachInItsSlot(told);
 }
+
+/** Two processors’ slots may bear the same names: what two modules would sit in is neither’s. */
+export const eachInItsSlot = <T extends { readonly slot: Said | undefined }>(modules: readonly T[]): readonly T[] =>
+  modules.map((one) => {
+    const same = modules.filter(({ slot }) => one.slot !== undefined && slot?.text === one.slot.text);
+    return same.length > 1 ? { ...one, slot: undefined } : one;
+  });
 
 /** `32 GB` and `32768 MB` count in units of 1024. Source: DMTF DSP0134, SMBIOS, type 17, Size. */
 export function sizeOf(text: string): string | undefined {
@@ -147,7 +172,7 @@ function rateOf(
 const CONTROLLER = /^Controller(\d)-?Channel([A-H])-?DIMM(\d)$/i;
 
 /** Whether two controllers have one channel each, both called A: the controller is then the channel. */
-function twoControllers(locators: readonly string[]): boolean {
+export function twoControllers(locators: readonly string[]): boolean {
   const read = locators.map((one) => CONTROLLER.exec(one));
   return read.every((one) => one?.[2]?.toUpperCase() === 'A') && new Set(read.map((one) => one?.[1])).size > 1;
 }
@@ -157,7 +182,7 @@ function twoControllers(locators: readonly string[]): boolean {
  * are the slot itself. Source: common practice; undefined for any other words.
  */
 export function slotOf(locator: string, bank: string, byController = false): string | undefined {
-  const plain = /^(?:DIMM[_ -]?)?([A-H]) ?([1-8])$/i.exec(locator.trim());
+  const plain = /^(?:DIMM[_ -]?)?([A-P]) ?([1-9]\d?)$/i.exec(locator.trim());
   if (plain) return `${plain[1]!.toUpperCase()}${plain[2]!}`;
   const controlled = CONTROLLER.exec(locator.trim());
   if (controlled) {

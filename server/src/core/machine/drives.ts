@@ -62,7 +62,9 @@ export interface FoundDrive {
 }
 
 export function drivesOf(outputs: DriveOutputs): readonly FoundDrive[] {
-  const { smart, disks, devices } = outputs;
+  const { devices } = outputs;
+  const smart = outputs.smart.filter(tellsOfDrive);
+  const disks = wholeDrives(outputs.disks);
   const controllers = devices.filter(({ classCode }) => classCode === '0108');
   const rest = [...disks];
   const joined = smart.map((print) => {
@@ -89,6 +91,22 @@ export function drivesOf(outputs: DriveOutputs): readonly FoundDrive[] {
   return [...found, ...unread];
 }
 
+/** A drive that could not be opened, or is asleep, is named and nothing else. */
+export const tellsOfDrive = ({ drive }: SmartPrint): boolean =>
+  (drive.model ?? drive.capacityBytes ?? drive.passed ?? drive.hours) !== undefined;
+
+/** Parts that an NVMe drive is divided into are one drive, whose room none of them tells. */
+function wholeDrives(disks: readonly Disk[]): readonly Disk[] {
+  const drives = new Map<string, Disk>();
+  for (const disk of disks) {
+    const name = controllerName(disk.name);
+    const before = drives.get(name);
+    const { capacity: _, ...shared } = before ?? disk;
+    drives.set(name, before ? shared : disk);
+  }
+  return [...drives.values()];
+}
+
 /** Where neither smartctl nor lsblk was read, a controller of an NVMe drive is one all the same. */
 const byController = (device: Device): FoundDrive => ({
   told: {
@@ -101,7 +119,11 @@ const byController = (device: Device): FoundDrive => ({
 /** `nvme0` of `nvme0n1`; other names are as they are. */
 const controllerName = (name: string): string => /^nvme\d+/.exec(name)?.[0] ?? name;
 
-const deviceName = ({ drive }: SmartPrint): string | undefined => drive.device?.value.replace(/^.*\//, '');
+/** Drives behind a controller of several bear the name of what that makes of them. Source: smartctl(8), -d TYPE. */
+const BEHIND = /^(?:[a-z+]+\+)?(?:megaraid|cciss|areca|3ware|aacraid|hpt|sssraid|jmb39x|jms56x)\b/;
+
+const deviceName = ({ drive }: SmartPrint): string | undefined =>
+  BEHIND.test(drive.deviceType?.value ?? '') ? undefined : drive.device?.value.replace(/^.*\//, '');
 
 function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
   const { bus, capacity, model } = disk ?? {};
@@ -116,7 +138,7 @@ function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
     link: of(drive.linkNowGbps, 'smartctl, interface_speed current', sataLink),
     able: of(drive.linkGbps, 'smartctl, interface_speed max', sataLink),
     hours: of(drive.hours, 'smartctl, power_on_time', (hours) => `${hours} h`),
-    worn: of(drive.percentUsed, 'smartctl, percentage_used', (used) => `${used} %`),
+    worn: of(drive.percentUsed, 'smartctl, percentage_used', (used) => `${used} %`) ?? wornOf(doc),
     health: of(drive.passed, 'smartctl, smart_status', (passed) => (passed ? 'passed' : 'failed')),
     'media-errors': mediaErrors(print),
     warning: of(drive.criticalWarning, 'smartctl, critical_warning', (bits) => String(bits !== 0)),
@@ -127,7 +149,11 @@ function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
 const isBridge = ({ deviceType }: SmartDrive): boolean => /^(?:usb|sntj|sntr|snta)/.test(deviceType?.value ?? '');
 
 const busOf = (protocol: string, drive: SmartDrive): string | undefined =>
-  isBridge(drive) ? 'USB' : ({ NVMe: 'NVMe', ATA: 'SATA' } as Record<string, string>)[protocol];
+  isBridge(drive)
+    ? 'USB'
+    : protocol === 'SCSI' && /^SAS\b/.test(drive.transport?.value ?? '')
+      ? 'SAS'
+      : ({ NVMe: 'NVMe', ATA: 'SATA' } as Record<string, string>)[protocol];
 
 /** Source: Serial ATA Specification: 1.5, 3 and 6 Gb/s. */
 const sataLink = (gbps: number): string | undefined => {
@@ -135,8 +161,29 @@ const sataLink = (gbps: number): string | undefined => {
   return generation === undefined ? undefined : `SATA ${generation}`;
 };
 
+/** A drive’s own measure of its wear, which older versions print among its statistics alone. */
+function wornOf(doc: Doc): Said | undefined {
+  const rows = mapsOf(below(jsonOf(doc), 'ata_device_statistics', 'pages')).flatMap((page) =>
+    mapsOf(page.get('table')?.value),
+  );
+  const row = rows.find(
+    (one) =>
+      printedAt(doc, one, 'name')?.text === 'Percentage Used Endurance Indicator' &&
+      printedAt(doc, one, 'flags', 'valid')?.text === 'true',
+  );
+  return said(printedAt(doc, row, 'value'), 'smartctl, Percentage Used Endurance Indicator', (text) =>
+    /^\d{1,3}$/.test(text) ? `${text} %` : undefined,
+  );
+}
+
 /** Sectors that were replaced, wait to be, or could not be read. Source: smartctl’s names of attributes 5, 197, 198. */
 const SECTORS = new Set(['5', '197', '198']);
+
+/** What drives that speak SCSI count: blocks that were replaced, and those that no retry could read or write. */
+const SCSI_ERRORS = [
+  ['scsi_grown_defect_list'],
+  ...['read', 'write', 'verify'].map((way) => ['scsi_error_counter_log', way, 'total_uncorrected_errors']),
+];
 
 function mediaErrors({ doc, drive }: SmartPrint): Said | undefined {
   if (drive.mediaErrors)
@@ -145,14 +192,31 @@ function mediaErrors({ doc, drive }: SmartPrint): Said | undefined {
       what: 'smartctl, media_errors',
       ...lineAt(doc, drive.mediaErrors.line),
     };
+  const scsi = SCSI_ERRORS.flatMap((path) => {
+    const raw = printedAt(doc, jsonOf(doc), ...path);
+    const count = wholeNumber(raw?.text ?? '');
+    return raw && count !== undefined ? [{ raw, count }] : [];
+  });
+  if (scsi.length > 0) return summed(scsi, 'smartctl, grown defects and uncorrected errors');
   const rows = mapsOf(below(jsonOf(doc), 'ata_smart_attributes', 'table')).flatMap((row) => {
     const raw = printedAt(doc, row, 'raw', 'string') ?? printedAt(doc, row, 'raw', 'value');
     const count = wholeNumber(/^\d+/.exec(raw?.text ?? '')?.[0] ?? '');
-    return raw && count !== undefined && SECTORS.has(printedAt(doc, row, 'id')?.text ?? '') ? [{ raw, count }] : [];
+    const id = printedAt(doc, row, 'id')?.text ?? '';
+    return raw && count !== undefined && SECTORS.has(id) ? [{ id, raw, count }] : [];
   });
+  // What waits and what a test could not read are for the most part the same sectors: the greater number counts.
+  const [first, ...others] = rows.filter(({ id }) => id !== '5').sort((a, b) => b.count - a.count);
+  return summed(
+    rows.filter((row) => row === first || !others.includes(row)),
+    'smartctl, attributes 5, 197 and 198',
+  );
+}
+
+/** The sum of several counts, at the line of the greatest. */
+function summed(rows: readonly { readonly raw: Printed; readonly count: number }[], what: string): Said | undefined {
   const worst = rows.reduce<(typeof rows)[number] | undefined>((a, b) => (a && a.count >= b.count ? a : b), undefined);
   const sum = rows.reduce((total, { count }) => total + count, 0);
-  return worst && saidAs(worst.raw, String(sum), 'smartctl, attributes 5, 197 and 198');
+  return worst && saidAs(worst.raw, String(sum), what);
 }
 
 /** What the collecting script leaves of a serial number: six letters, which tell a swap and nothing else. */

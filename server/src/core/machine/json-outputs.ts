@@ -25,19 +25,23 @@ export interface Disk {
 
 const BUSES: Readonly<Record<string, string>> = { nvme: 'NVMe', sata: 'SATA', usb: 'USB', sas: 'SAS' };
 
-/** Disks that are fixed: what can be taken out, loops and memory are left out. */
+/** Drives by the kernel’s names. Source: Linux kernel, admin-guide/devices; others are made of drives, or of memory. */
+const DRIVE = /^(?:sd[a-z]{1,3}|hd[a-z]|vd[a-z]{1,3}|xvd[a-z]{1,3}|nvme\d{1,3}n\d{1,3}|mmcblk\d{1,3})$/;
+
+/** Disks that are fixed: what can be taken out is left out. */
 export function disksOf(doc: Doc): readonly Disk[] {
   return mapsOf(below(jsonOf(doc), 'blockdevices')).flatMap((one) => {
     const name = printedAt(doc, one, 'name');
     const isDisk = printedAt(doc, one, 'type')?.text === 'disk';
     const isFixed = !/^(?:true|1)$/.test(printedAt(doc, one, 'rm')?.text ?? '');
-    if (!name || !isDisk || !isFixed || /^(?:zram|loop|ram|md|dm-)/.test(name.text)) return [];
+    const plain = name?.text.replace(/^\/dev\//, '') ?? '';
+    if (!isDisk || !isFixed || !DRIVE.test(plain)) return [];
     const model = said(printedAt(doc, one, 'model'), 'lsblk, model');
     const capacity = said(printedAt(doc, one, 'size'), 'lsblk, size', bytesOf);
     const bus = said(printedAt(doc, one, 'tran'), 'lsblk, tran', (text) => BUSES[text]);
     return [
       {
-        name: name.text.replace(/^\/dev\//, ''),
+        name: plain,
         ...(model ? { model } : {}),
         ...(capacity ? { capacity } : {}),
         ...(bus ? { bus } : {}),

@@ -16,14 +16,14 @@ export interface Device {
   readonly classCode?: string;
   /** `vendor:device`. */
   readonly id?: Printed;
-  readonly subsystem?: Printed;
   /** The bus behind a bridge, with its domain, and the last one below it. */
   readonly secondary?: string;
   /** What kind of port or endpoint it is, in the words behind “Express (v2)”. */
   readonly express?: string;
   readonly able?: LinkEnd;
   readonly trained?: LinkEnd;
-  readonly isEmpty: boolean;
+  /** A port to what is built into the processor: it has no slot, and its name says so. */
+  readonly isInternal: boolean;
 }
 
 const HEAD = /^((?:[0-9a-f]{4,8}:)?[0-9a-f]{2}:[0-9a-f]{2}\.[0-7]) (\S.*)$/i;
@@ -63,6 +63,9 @@ const plainAddress = (address: string): string => address.toLowerCase().replace(
 /** The domain and bus that an address lies on. */
 export const busOf = (address: string): string => address.slice(0, address.lastIndexOf(':'));
 
+/** Older boards have no slot, `Slot-`, at ports of cards either: the port’s name has to say it too. */
+const INTERNAL = /\bInternal\b.{0,40}\bBridge\b/;
+
 function headOf(doc: Doc, address: string, rest: string, start: number): Draft {
   const at = { text: plainAddress(address), doc, span: { start, end: start + address.length } };
   // The last number in brackets before a revision is the device’s own; the first is its class.
@@ -72,7 +75,7 @@ function headOf(doc: Doc, address: string, rest: string, start: number): Draft {
   return {
     address: at.text,
     at,
-    isEmpty: false,
+    isInternal: INTERNAL.test(rest),
     ...(classCode === undefined ? {} : { classCode }),
     ...(numbers
       ? {
@@ -106,18 +109,11 @@ function lineOf(doc: Doc, device: Draft, text: string, start: number): void {
   if (buses) device.secondary ??= `${domainOf(device.address)}${buses[1]!.toLowerCase()}`;
   const express = /^\tCapabilities: \[[0-9a-f]{2,3}\] Express (?:\(v\d\) )?([A-Z][A-Za-z -]{0,40})/.exec(text);
   if (express) device.express ??= express[1]!.trim();
+  if (express) device.isInternal &&= /\(Slot-\)/.test(text);
   const able = /^\t\tLnkCap:\t/.test(text) ? endOf(doc, text, start) : undefined;
   if (able) device.able ??= able;
   const trained = /^\t\tLnkSta:\t/.test(text) ? endOf(doc, text, start) : undefined;
   if (trained) device.trained ??= trained;
-  if (/^\t\tSltSta:.*\bPresDet-/.test(text)) device.isEmpty = true;
-  const subsystem = /^\tSubsystem: .*\[([0-9a-f]{4}:[0-9a-f]{4})\]$/i.exec(text);
-  if (subsystem)
-    device.subsystem ??= {
-      text: subsystem[1]!.toLowerCase(),
-      doc,
-      span: { start: start + text.length - 10, end: start + text.length - 1 },
-    };
 }
 
 const domainOf = (address: string): string => /^[0-9a-f]{4,8}:(?=[0-9a-f]{2}:)/.exec(address)?.[0] ?? '';

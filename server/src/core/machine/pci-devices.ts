@@ -29,7 +29,7 @@ export function outsideDevices({ tree }: Pci): readonly Device[] {
       device.address.endsWith('.0') &&
       !OWN.test(device.classCode ?? '') &&
       !/Integrated Endpoint/i.test(device.express ?? '') &&
-      tree.parentOf(device) !== undefined,
+      tree.parentOf(device)?.isInternal === false,
   );
 }
 

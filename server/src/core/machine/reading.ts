@@ -28,12 +28,31 @@ const FILLERS: ReadonlySet<string> = new Set([
   'default string',
   'system product name',
   'system manufacturer',
+  'base board product name',
+  'type2 - board product name1',
+  'type2 - board manufacturer',
+  'not applicable',
+  'empty',
+  '[empty]',
+  'invalid',
+  'oem',
+  'o.e.m.',
+  'filled by oem',
 ]);
+
+/** `Array1_PartNumber0`, `ModulePartNumber00`, `Manufacturer3`, `PartNum2`: places that a firmware’s maker numbered. */
+const NUMBERED = /^(?:array\d{1,2}_|[ab]\d_)?(?:module)?(?:manufacturer|part ?num(?:ber)?)_?\d{1,2}$/;
 
 /** A value that a tool masked, or filled in because it had none, says nothing. */
 export const isFiller = (text: string): boolean => {
   const word = text.trim().toLowerCase();
-  return FILLERS.has(word) || word.startsWith('to be filled') || /^[-–—.?*0x ]*$/.test(word);
+  return (
+    FILLERS.has(word) ||
+    word.startsWith('to be filled') ||
+    /^[-–—.?*0x ]*$/.test(word) ||
+    /^(?:0x)?f{4,}$/.test(word) ||
+    NUMBERED.test(word)
+  );
 };
 
 /** The node at a path of keys below a map of JSON. */

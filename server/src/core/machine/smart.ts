@@ -10,6 +10,10 @@ export interface SmartDrive {
   readonly firmware?: Reading<string>;
   /** `ATA`, `NVMe`, `SCSI`: how it is spoken to. */
   readonly protocol?: Reading<string>;
+  /** `SAS (SPL-4)`: the bus that a SCSI drive speaks it on. */
+  readonly transport?: Reading<string>;
+  /** Who says to have made a SCSI drive. */
+  readonly vendor?: Reading<string>;
   /** `sat`, `nvme`, `usbjmicron`: a bridge in between shows here. */
   readonly deviceType?: Reading<string>;
   /** `/dev/sda`. */
@@ -53,6 +57,8 @@ function identityOf(json: JsonReader): Found {
     family: json.text('model_family'),
     firmware: json.text('firmware_version'),
     protocol: json.text('device', 'protocol'),
+    transport: json.text('scsi_transport_protocol', 'name'),
+    vendor: json.text('scsi_vendor') ?? json.text('vendor'),
     deviceType: json.text('device', 'type'),
     device: json.text('device', 'name'),
     capacityBytes: positive(json.number('user_capacity', 'bytes') ?? json.number('nvme_total_capacity')),
@@ -69,7 +75,10 @@ function stateOf(json: JsonReader): Found {
     hours: json.number('power_on_time', 'hours'),
     passed: json.flag('smart_status', 'passed'),
     criticalWarning: json.number(nvme, 'critical_warning'),
-    percentUsed: json.number(nvme, 'percentage_used') ?? json.number('endurance_used', 'current_percent'),
+    percentUsed:
+      json.number(nvme, 'percentage_used') ??
+      json.number('endurance_used', 'current_percent') ??
+      json.number('scsi_percentage_used_endurance_indicator'),
     mediaErrors: json.number(nvme, 'media_errors'),
     temperatureC: json.number('temperature', 'current'),
     warnsAtC: positive(json.number('nvme_composite_temperature_threshold', 'warning')),
