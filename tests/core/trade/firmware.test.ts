@@ -49,8 +49,7 @@ describe('compareBySpelling', () => {
     ['F22B', 'F23', -1],
     ['F9', 'F10b', -1],
     ['1.20 Beta', '1.30', -1],
-    // A letter behind a number is an earlier test build of the plain version.
-    ['F22b', 'F22', -1],
+    // A word behind a number is an earlier test build of the plain version.
     ['F22a', 'F22b', -1],
     ['1.20 Beta', '1.20', -1],
     ['1.20-rc1', '1.20', -1],
@@ -67,6 +66,9 @@ describe('compareBySpelling', () => {
     ['', '1'],
     // Another product’s prefix.
     ['7C1v8', '7D1v8'],
+    // One letter is a test build with one maker, a later mend with another.
+    ['F22b', 'F22'],
+    ['1.20', '1.20A'],
     // Letters may count on beyond nine.
     ['7D75v19', '7D75v1A'],
     // A branch behind a dot, and words that name no test build.
@@ -105,7 +107,14 @@ describe('compareVersions', () => {
     expect(compareVersions('1.15', '1.20', ['1.08', '1.20'])).toBe(-1);
     expect(compareVersions('1.15', '1.20')).toBe(-1);
     expect(compareVersions('F22c', 'F22', ['F21', 'F22b', 'F22'])).toBe(-1);
-    expect(compareVersions('F22c', 'F22', ['F21', 'F22', 'F22b'])).toBeUndefined();
+    expect(compareVersions('F22c', 'F22', ['F21', 'F22', 'F22b'])).toBe(1);
+    expect(compareVersions('F23', 'F23a', ['F21', 'F22b', 'F22'])).toBe(1);
+  });
+
+  it('asks about one letter where the list shows no habit, or both', () => {
+    expect(compareVersions('F22c', 'F22', ['F20', 'F21'])).toBeUndefined();
+    expect(compareVersions('F22c', 'F22', ['F20', 'F20a', 'F21b', 'F21'])).toBeUndefined();
+    expect(compareVersions('F22c', 'F22')).toBeUndefined();
   });
 
   it('does not trust the spelling of a maker whose list goes against it', () => {

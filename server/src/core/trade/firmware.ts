@@ -53,10 +53,11 @@ function compareDigits(a: string, b: string): Order {
 
 /**
  * Natural order: runs of digits compare as numbers, before any suffix; where they are equal, a suffix counts.
- * Undefined when what stands around the numbers differs, as for boards of another product.
+ * Undefined when what stands around the numbers differs, as for boards of another product, and for one letter behind a
+ * number against none while the maker’s habit is not known.
  * Source: Debian Policy Manual, chapter 5.6.12, on versions of one pattern; `dpkg --compare-versions` agrees.
  */
-export function compareBySpelling(a: string, b: string): Order | undefined {
+export function compareBySpelling(a: string, b: string, habit?: LetterHabit): Order | undefined {
   if (a === b) return 0;
   const [first, second] = [cut(a), cut(b)];
   if (first.pattern !== second.pattern) return undefined;
@@ -66,7 +67,7 @@ export function compareBySpelling(a: string, b: string): Order | undefined {
     if (order === 0) continue;
     return readsOn(first, second, run, other) ? undefined : order;
   }
-  return compareSuffixes(first, second);
+  return compareSuffixes(first, second, habit);
 }
 
 /** Letters may be digits of a number that counts on beyond nine, as `19`, `1A`: texts of one length then. */
@@ -75,19 +76,25 @@ function readsOn(first: Cut, second: Cut, run: string, other: string): boolean {
   return run.length !== other.length && a.length === b.length;
 }
 
-/** Letters that mark a test build: one letter, or a word that says so. */
-const TEST_BUILD = /^(?:[A-Z]|ALPHA|BETA|RC|PRE|TEST)$/;
+/** Words that mark a test build. */
+const TEST_BUILD = /^(?:ALPHA|BETA|RC|PRE|TEST)$/;
+
+/** Whether a version with one letter behind its number is older or newer than the version that stands plain. */
+type LetterHabit = 'before' | 'after';
 
 /**
- * The order of two suffixes behind one number. A letter behind a number is an earlier test build of the version that
- * stands plain; letters follow the alphabet. Source: common practice; not every maker keeps to it.
+ * The order of two suffixes behind one number. A word such as beta is an earlier test build of the version that stands
+ * plain; letters follow the alphabet. One letter is a test build with one maker and a later mend with another: that
+ * takes the maker’s habit. Source: common practice.
  */
-function compareSuffixes(first: Cut, second: Cut): Order | undefined {
+function compareSuffixes(first: Cut, second: Cut, habit: LetterHabit | undefined): Order | undefined {
   if (first.letters === '' && second.letters === '') return 0;
   if (first.letters === '' || second.letters === '') {
     const own = first.letters === '' ? second : first;
-    if (own.mark === '.' || !TEST_BUILD.test(own.letters)) return undefined;
-    return own === first ? -1 : 1;
+    if (own.mark === '.') return undefined;
+    const stands = TEST_BUILD.test(own.letters) ? 'before' : own.letters.length === 1 ? habit : undefined;
+    if (stands === undefined) return undefined;
+    return (own === first) === (stands === 'before') ? -1 : 1;
   }
   if (first.letters !== second.letters) {
     const areLetters = first.letters.length === 1 && second.letters.length === 1;
@@ -102,11 +109,24 @@ export function compareByList(list: readonly string[], a: string, b: string): Or
   return first < 0 || second < 0 ? undefined : sign(first - second);
 }
 
+/** What a list shows of its maker’s letters; undefined where it has no pair of both kinds, or shows both habits. */
+function letterHabit(list: readonly string[]): LetterHabit | undefined {
+  const cuts = list.map(cut);
+  const numberOf = ({ pattern, digits }: Cut): string => [pattern, ...digits].join(' ');
+  const shown = new Set<LetterHabit>();
+  for (const [n, one] of cuts.entries()) {
+    if (one.letters.length !== 1 || one.mark === '.') continue;
+    const plain = cuts.findIndex((other) => other.letters === '' && numberOf(other) === numberOf(one));
+    if (plain >= 0) shown.add(n < plain ? 'before' : 'after');
+  }
+  return shown.size === 1 ? [...shown][0] : undefined;
+}
+
 /**
  * True while no two neighbours of the list stand against their natural order: only then does spelling tell anything.
  */
-export function spellingFollowsList(list: readonly string[]): boolean {
-  return list.every((version, n) => n === 0 || compareBySpelling(list[n - 1]!, version) !== 1);
+export function spellingFollowsList(list: readonly string[], habit = letterHabit(list)): boolean {
+  return list.every((version, n) => n === 0 || compareBySpelling(list[n - 1]!, version, habit) !== 1);
 }
 
 /**
@@ -115,5 +135,8 @@ export function spellingFollowsList(list: readonly string[]): boolean {
  * spelling does not follow time. Undefined means incomparable: ask for the dates.
  */
 export function compareVersions(a: string, b: string, list: readonly string[] = []): Order | undefined {
-  return compareByList(list, a, b) ?? (spellingFollowsList(list) ? compareBySpelling(a, b) : undefined);
+  const listed = compareByList(list, a, b);
+  if (listed !== undefined) return listed;
+  const habit = letterHabit(list);
+  return spellingFollowsList(list, habit) ? compareBySpelling(a, b, habit) : undefined;
 }
