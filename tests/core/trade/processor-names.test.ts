@@ -6,7 +6,7 @@ import {
   sameSocket,
   SOCKET_WORDS,
 } from '../../../server/src/core/trade/processor-names';
-import { wordOf } from '../../../server/src/core/trade/vocabulary';
+import { meanings, wordOf } from '../../../server/src/core/trade/vocabulary';
 
 describe('sockets', () => {
   it('takes spellings of one socket for one', () => {
@@ -38,6 +38,15 @@ describe('sockets', () => {
     expect(sameSocket('LGA9999', 'LGA9998')).toBe(false);
   });
 
+  // Processor makers’ data sheets: the package by its contacts.
+  it('knows a socket by its contacts where no other has as many', () => {
+    expect(sameSocket('AM5', 'LGA 1718')).toBe(true);
+    expect(sameSocket('FCLGA6096', 'Socket SP5')).toBe(true);
+    expect(sameSocket('PGA1331', 'AM4')).toBe(true);
+    expect(meanings(SOCKET_WORDS, 'LGA4094')).toEqual(['SP3', 'SP3r2', 'TR4', 'sTRX4', 'sWRX8']);
+    expect(meanings(SOCKET_WORDS, 'LGA-4844')).toEqual(['SP6', 'sTR5']);
+  });
+
   it('reads lines that name several', () => {
     expect(listsSocket('AM4/AM5', 'Socket AM5')).toBe(true);
     expect(listsSocket('1150/1151/1155', 'LGA1151')).toBe(true);
@@ -45,6 +54,14 @@ describe('sockets', () => {
     expect(listsSocket('LGA 115X', 'LGA1200')).toBe(false);
     expect(listsSocket('LGA20xx', 'LGA2066')).toBe(true);
     expect(listsSocket('AMx', 'AM4')).toBe(false);
+    for (const socket of ['LGA1851', 'LGA1700', 'LGA1200'])
+      expect(listsSocket('LGA 1851 | 1700; 1200', socket), socket).toBe(true);
+    for (const line of ['AM4 and AM5', 'AM5 und AM4', 'AM4 | AM5']) expect(listsSocket(line, 'AM5'), line).toBe(true);
+    expect(listsSocket('LGA 1851 | 1700', 'LGA1366')).toBe(false);
+    expect(listsSocket('AM3+', 'AM3')).toBe(false);
+    // One kit for all sockets of those contacts. Source: common practice.
+    expect(listsSocket('LGA4094', 'TR4')).toBe(true);
+    expect(listsSocket('LGA4094', 'sTR5')).toBe(false);
   });
 });
 

@@ -16,9 +16,25 @@ function spellingsOf(name: string): string[] {
   );
 }
 
+/** Sockets that have a name and are printed by their contacts as well. Source: processor makers’ data sheets. */
+const CONTACTS: ReadonlyMap<string, readonly string[]> = new Map([
+  ['AM4', ['PGA1331', 'uOPGA1331', 'µOPGA1331']],
+  ['AM5', ['LGA1718', 'FCLGA1718']],
+  ['SP5', ['LGA6096', 'FCLGA6096']],
+]);
+
+/** Contacts that several sockets have, whose processors do not interchange. Source: processor makers’ data sheets. */
+const SHARED_CONTACTS: Readonly<Record<string, readonly string[]>> = {
+  LGA4094: ['SP3', 'SP3r2', 'TR4', 'sTRX4', 'sWRX8'],
+  LGA4844: ['SP6', 'sTR5'],
+};
+
 export const SOCKET_WORDS: Vocabulary = vocabulary(
   'a processor socket',
-  Object.fromEntries([...SOCKET_NAMES, ...MORE].map((name) => [name, spellingsOf(name)])),
+  Object.fromEntries(
+    [...SOCKET_NAMES, ...MORE].map((name) => [name, [...spellingsOf(name), ...(CONTACTS.get(name) ?? [])]]),
+  ),
+  SHARED_CONTACTS,
 );
 
 /** A socket outside the list is compared by its letters, without the word and without the mark of its package. */
@@ -30,9 +46,10 @@ const socketLetters = (text: string): string =>
 export const sameSocket = (a: string, b: string): boolean => socketLetters(a) === socketLetters(b);
 
 /** Sockets that coolers' lists name in one word, since one mounting kit fits them all. */
-const CLASSES: ReadonlyMap<string, readonly string[]> = new Map([
+const CLASSES: ReadonlyMap<string, readonly string[]> = new Map<string, readonly string[]>([
   ['115x', ['LGA1150', 'LGA1151', 'LGA1155', 'LGA1156']],
   ['20xx', ['LGA2011', 'LGA2011-3', 'LGA2066']],
+  ...Object.entries(SHARED_CONTACTS).map(([name, all]) => [name.slice('LGA'.length), all] as const),
 ]);
 
 /** A maker's name before a socket: `Calder LGA 1851`. */
@@ -41,14 +58,14 @@ const MAKER = /^\s?[a-z]{2,12} (?=(?:socket |fc)?(?:lga|am|fm|sp|str|tr) ?-?\d)/
 /** The sockets of one line; a bare number behind another, as in `LGA 1851/1700`, is of the same kind. */
 function socketsIn(line: string): string[] {
   let kind = '';
-  return line.split(/[/,&]/).map((one) => {
+  return line.split(/[/,;&|]|\s(?:and|or|und|oder)\s/i).map((one) => {
     const name = one.replace(MAKER, '').trim();
     kind = /^[a-z]{2,4}(?=[ -]?\d)/i.exec(name)?.[0] ?? kind;
     return /^\d{3,4}x?$/i.test(name) ? kind + name : name;
   });
 }
 
-/** Does a line of a cooler's list, `LGA1700`, `AM4/AM5`, `LGA 1851/1700` or `LGA115x`, name this socket? */
+/** Does a line of a cooler's list, `LGA1700`, `AM4 and AM5`, `LGA 1851 | 1700` or `LGA115x`, name this socket? */
 export function listsSocket(line: string, socket: string): boolean {
   return socketsIn(line).some((one) => {
     const letters = socketLetters(one);
