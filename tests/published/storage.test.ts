@@ -79,8 +79,21 @@ describe('arrays', () => {
   });
 
   // Source: disk makers' data sheets, lines on nonrecoverable read errors.
-  it.each(['1 in 10^15', '<1 in 10^15', '1 per 1E15', '1 sector per 10^15 bits', '10^-15', '1 in 10¹⁵'])(
-    'reads %s as one in 10¹⁵',
-    (text) => expect(parseErrorRate(text)).toBe(1e15),
+  it.each([
+    '1 in 10^15',
+    '<1 in 10^15',
+    'less than 1 in 10^15',
+    '1 per 1E15',
+    '1 sector per 10^15 bits',
+    '10^-15',
+    '1 in 10¹⁵',
+    '1 x 10⁻¹⁵',
+    '1 in 1 × 10^15',
+    // A multiple of ten, as helium disks have it.
+    '<10 in 10^16',
+  ])('reads %s as one in 10¹⁵', (text) => expect(parseErrorRate(text)).toBe(1e15));
+
+  it.each(['15', '1 in 15', '2 in 10^15', '1 in 10^5', '1 in 10^150', '10E', 'E15'])('asks about %s', (text) =>
+    expect(parseErrorRate(text)).toBeUndefined(),
   );
 });

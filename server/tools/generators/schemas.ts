@@ -129,7 +129,7 @@ const SHEET_UNITS: Readonly<Partial<Record<Dimension, string>>> = {
 };
 const SHEET_TEXTS: Readonly<Partial<Record<Dimension, string>>> = {
   'data-size': 'TBW ?[0-9.]+',
-  'transfer-rate': 'DDR[345][ -][0-9]{3,5}',
+  'transfer-rate': '(?:DDR[345][ -][0-9]{3,5}|PC[345]L?-[0-9]{4,5}(?:[A-Z]{1,2}(?:-[A-Z0-9]{2,4}){0,2})?)',
 };
 
 function quantityPattern(dimension: Dimension): string {

@@ -3,7 +3,7 @@ import { toBase } from '../quantity';
 import { CARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { CARD_COOLING_WORDS } from '../trade/sheet-words';
 import { parseCardOpenings } from '../trade/slot-words';
-import { parseErrorRate } from '../trade/storage';
+import { errorRatesMeant, parseErrorRate } from '../trade/storage';
 import { altitudeMm, moduleHeightMm, spinUpA, spinUpS, type Range } from './ranges';
 import { BUS_WORDS, PORT_WORDS, RECORDING_WORDS, SHAPE_WORDS } from '../trade/drive-words';
 import { parseM2Size } from '../trade/m2';
@@ -94,7 +94,11 @@ export const drive = {
     parseErrorRate,
     'How many bits it reads for one error that it cannot correct.',
     '1 in 10^15',
-    { usual: ['1 in 10^14', '1 in 10^15', '1 in 10^16', '1 in 10^17'], printed: 'The data sheet, under reliability.' },
+    {
+      usual: ['1 in 10^14', '1 in 10^15', '1 in 10^16', '1 in 10^17'],
+      meant: errorRatesMeant,
+      printed: 'The data sheet, under reliability.',
+    },
   ),
   recording: choice(['CMR', 'SMR'], 'How a disk records: conventionally, or in overlapping tracks.', {
     spellings: RECORDING_WORDS,

@@ -1,5 +1,6 @@
 // Quantities as data sheets print them, put into the words that a quantity is read by. Source: common practice.
 import { plainNumber, readQuantity, toBase, type Dimension, type Quantity } from '../quantity';
+import { rateOfBandwidth } from '../trade/memory';
 import type { QuantityField } from './field';
 
 /** No sheet prints a longer one; past it nothing is tried. */
@@ -66,6 +67,18 @@ function withEnds(text: string): string {
   return `${end(Number(middle) - off)} to ${end(Number(middle) + off)} ${unitBehind || unit}`;
 }
 
+/** `PC4-25600`, by bandwidth; `PC4-2400T-UA1`, by rate, with the bin of its timings. */
+const moduleName = /^PC[345]L?-(\d{4,5})(?:[A-Z]{1,2}(?:-[A-Z\d]{2,4}){0,2})?$/i;
+
+/** The rate that a module’s name stands for. Source: JEDEC JESD79-4 and JESD79-5, module names and labels. */
+function withRate(text: string): string {
+  const [, figure] = moduleName.exec(text) ?? [];
+  if (figure === undefined) return text;
+  const isRate = figure.length === 4 && !/^PC3/i.test(text);
+  const rate = isRate ? Number(figure) : rateOfBandwidth(Number(figure));
+  return rate === undefined ? text : `${rate} MT/s`;
+}
+
 /** The text as a quantity is read; itself where it is written in none of a sheet's ways. */
 function inOurWords(text: string, dimension: Dimension): string {
   let plain = text
@@ -77,6 +90,7 @@ function inOurWords(text: string, dimension: Dimension): string {
   for (const [pattern, word] of before) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];
   for (const [pattern, word] of behind) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];
   for (const [pattern, word] of units[dimension] ?? []) plain = plain.replace(pattern, word);
+  if (dimension === 'transfer-rate') plain = withRate(plain);
   plain = withEnds(plain).replace(/(?<=\d)\s?[~〜]\s?(?=\d)/, ' to ');
   return limit + plain;
 }

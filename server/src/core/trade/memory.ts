@@ -11,6 +11,18 @@ export function memoryBandwidthBytesPerSecond(channels: number, rateMTs: number)
   return channels * (CHANNEL_DATA_BITS / 8) * rateMTs * 1e6;
 }
 
+/** Rates of the standard, and those beyond it that module names use, in MT/s. */
+const NAMED_RATES_MTS = [
+  800, 1066, 1333, 1600, 1866, 2133, 2400, 2666, 2933, 3200, 3600, 4000, 4800, 5200, 5600, 6000, 6400, 7200, 8000,
+];
+
+/**
+ * The rate in MT/s of a module that is named by its bandwidth in MB/s, as `PC4-25600`: 8 bytes a transfer, cut to
+ * hundreds. Undefined where no rate has that bandwidth. Source: JEDEC JESD79-3, JESD79-4 and JESD79-5, module names.
+ */
+export const rateOfBandwidth = (bandwidthMBs: number): number | undefined =>
+  NAMED_RATES_MTS.find((rateMTs) => Math.abs(rateMTs * (CHANNEL_DATA_BITS / 8) - bandwidthMBs) <= 70);
+
 /**
  * Bytes of an amount of memory that is written in kB, MB, GB or TB (`unitBytes` 1e3 to 1e12): in memory each step is
  * 1024. Source: JEDEC Standard No. 21-C, Annex L (SPD): a rank of 16 GB holds 2³⁴ bytes. Throws RangeError for

@@ -36,22 +36,34 @@ export const ARRAYS: Readonly<Record<ArrayLevel, ArrayRule>> = {
   'RAID 10': { commonName: 'stripe of mirrors', leastDrives: 4, dataDrives: (count) => count / 2, mayFail: () => 1 },
 };
 
-/**
- * Reads a rate of errors that cannot be corrected, as sheets print it: `1 in 10^15`, `<1 per 1E15 bits`, `10^-15`;
- * gives the bits read for one error.
- */
-export function parseErrorRate(text: string): number | undefined {
-  const plain = text
+/** A rate of errors without what never matters in it: case, blanks, marks of powers. */
+const bareRate = (text: string): string =>
+  text
     .normalize('NFKC')
     .replace(/[⁻−]/g, '-')
+    .replace(/×/g, 'x')
     .replace(/\s|,|\^|\*\*/g, '')
-    .toLowerCase();
-  const [, e] =
-    /^[<≤]?1?(?:sector|error)?(?:in|per|\/)(?:10|1e)(\d{2})(?:bits)?(?:read)?$/.exec(plain) ??
-    /^[<≤]?(?:10|1e|1x10)-(\d{2})$/.exec(plain) ??
+    .toLowerCase()
+    .replace(/^(?:lessthan|max\.?|upto)/, '<');
+
+/**
+ * Reads a rate of errors that cannot be corrected, as sheets print it: `1 in 10^15`, `<1 per 1E15 bits`, `10^-15`,
+ * `<10 in 10^16`; gives the bits read for one error.
+ */
+export function parseErrorRate(text: string): number | undefined {
+  const plain = bareRate(text);
+  const [, ten, e] =
+    /^[<≤]?1?(0)?(?:sector|error|bit)?(?:in|per|\/)(?:1x)?(?:10|1e)(\d{2})(?:bits)?(?:read)?$/.exec(plain) ??
+    /^[<≤]?()(?:10|1e|1x10)-(\d{2})$/.exec(plain) ??
     [];
-  const power = Number(e);
+  const power = Number(e) - (ten ? 1 : 0);
   return power >= 12 && power <= 20 ? 10 ** power : undefined;
+}
+
+/** The two powers that `1 per 10E15` may mean: that of ten, as most sheets have it, or ten times that. */
+export function errorRatesMeant(text: string): string[] {
+  const [, e] = /^[<≤]?1?(?:sector|error|bit)?(?:in|per|\/)?10e-?(\d{2})(?:bits)?(?:read)?$/.exec(bareRate(text)) ?? [];
+  return e === undefined ? [] : [`1 in 10^${e}`, `1 in 10^${Number(e) + 1}`];
 }
 
 /** Bits read for one error that cannot be corrected, by class, where a sheet does not say. Source: common practice. */

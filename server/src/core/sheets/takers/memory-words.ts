@@ -1,4 +1,5 @@
 // Memory as sheets print it in one line: type, rate, class, kit, error correction.
+import { rateOfBandwidth } from '../../trade/memory';
 import { MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS } from '../../trade/sheet-words';
 import { sheetRanks } from '../../trade/sheet-forms';
 import { wordOf, type Vocabulary } from '../../trade/vocabulary';
@@ -10,11 +11,6 @@ export function typesIn(text: string): string[] {
   );
   return [...new Set(found)];
 }
-
-/** Rates of the standard by their bandwidth in MB/s, `PC4-25600`; a bandwidth is rounded down to hundreds. */
-const RATES = [1333, 1600, 1866, 2133, 2400, 2666, 2933, 3200, 3600, 4000, 4800, 5200, 5600, 6000, 6400, 7200, 8000];
-const fromBandwidth = (bandwidth: number): number | undefined =>
-  RATES.find((rate) => Math.abs(rate * 8 - bandwidth) <= 70);
 
 /** The least that a module of a type runs at; below it, a figure in MHz is that of its clock. */
 const LEAST: Readonly<Record<string, number>> = { DDR3: 1066, DDR4: 2133, DDR5: 4000 };
@@ -34,7 +30,7 @@ export function ratesIn(text: string, whole: string): number[] | undefined {
   }
   for (const [, rate] of plain.matchAll(/\bDDR[345][ -](\d{3,5})(?![\d.])/gi)) found.add(Number(rate));
   for (const [, bandwidth] of plain.matchAll(/\bPC[345]L?-(\d{4,6})\b/gi)) {
-    const rate = fromBandwidth(Number(bandwidth));
+    const rate = rateOfBandwidth(Number(bandwidth));
     if (rate !== undefined) found.add(rate);
   }
   return [...found];
