@@ -69,7 +69,7 @@ describe('broken sheets', () => {
 
 /** What sheets print in words, or in figures of another kind: `dual channel`, `6 Gb/s`. */
 const inWords =
-  /link|carries|channels|count|generation|connectors|modules-in-kit|ranks|headers|^bays|^class$|^connector$/;
+  /link|carries|channels|count|generation|connectors|modules-in-kit|ranks|headers|openings|^bays|^class$|^connector$/;
 
 /** A figure is said where it stands, or stands in a unit of the same measure. */
 function isSaid(value: string, said: string): boolean {

@@ -42,13 +42,18 @@ export const driveLabels: Labels = {
     'Non-recoverable read errors per bits read | Nonrecoverable read errors per bits read | ' +
     'Unrecoverable bit error rate | UBER | Nicht behebbare Lesefehler',
   recording: 'Recording technology | Recording method | Recording | Aufzeichnungsverfahren | Aufnahmeverfahren',
-  'spin-up.current': 'Spin-up current (12 V) | Startup current (12 V) | Start current (12 V) | Anlaufstrom (12 V)',
+  'spin-up.current':
+    'Spin-up current (12 V) | Startup current (12 V) | Start current (12 V) | Anlaufstrom (12 V) | ' +
+    'Start-up current (12 V, max.) | Spin-up current (12 V, max.) | Spin-up current (12 V, peak) | ' +
+    'Anlaufstrom (12 V, max.) | Anlaufstrom (12 V, Spitze)',
   hottest:
     'Operating temperature | Temperature (operating) | Temperature operating | Operating temp | ' +
     'Operating temperature range | Betriebstemperatur | Temperatur (Betrieb) | Temperatur im Betrieb',
-  highest: 'Operating altitude | Altitude (operating) | Betriebshöhe',
+  highest: 'Operating altitude | Altitude (operating) | Altitude, operating | Betriebshöhe | Höhe (Betrieb)',
   'draw.typical':
-    'Average power consumption | Power consumption (average) | Typical power consumption | Average power | ' +
+    'Average power consumption | Average operating power | Operating power (average) | Average active power | ' +
+    'Power (active, avg.) | Power (active, average) | Power consumption (active, average) | ' +
+    'Active power (average) | Power consumption (average) | Typical power consumption | Average power | ' +
     'Power consumption (typical) | Typical power | Leistungsaufnahme (typisch) | ' +
     'Durchschnittliche Leistungsaufnahme | Typische Leistungsaufnahme',
   'draw.running':
@@ -63,23 +68,28 @@ export const driveLabels: Labels = {
 export const cardLabels: Labels = {
   ...anyLabels,
   link:
-    'Interface | Bus | Bus standard | Bus standards | Bus interface | Card bus | Host interface | Bus type | ' +
+    'Interface | Host bus type | Host bus | Bus | Bus standard | Bus standards | Bus interface | Card bus | ' +
+    'Host interface | Bus type | ' +
     'PCI Express | PCIe | PCIe interface | Slot | Schnittstelle | Bus-Schnittstelle | Steckplatz | Anbindung',
   length:
     'Length | Card length | Dimensions | Dimension | Card dimensions | Card dimension | Card size | ' +
     'Product dimensions | Board length | Länge | Kartenlänge | Abmessungen | Maße | Kartenmaße',
-  height: 'Card height | Height | Höhe | Kartenhöhe',
-  thickness: 'Thickness | Card thickness | Dicke | Kartendicke',
+  height: 'Card height | Height | Höhe | Kartenhöhe | Dimensions | Dimension | Card dimensions | Abmessungen | Maße',
+  thickness:
+    'Thickness | Card thickness | Dicke | Kartendicke | Dimensions | Card dimensions | Card dimension | ' +
+    'Abmessungen | ' +
+    'Maße | Kartenmaße',
   cooling: 'Cooling | Cooler | Cooling type | Thermal solution | Kühlung | Kühler | Kühlungsart',
   openings:
     'Slot width | Slot | Slot design | Slots | Occupied slots | Slot size | Slots occupied | Width (slots) | ' +
     'Card width | Slot requirement | Form factor | Width | Slots belegt | Belegte Slots | Slotbreite | ' +
-    'Breite | Bauform | Slot-Breite',
+    'Breite | Bauform | Bauweise | Slot-Breite',
   'power.sustained':
     'TGP | TBP | Board power | Total graphics power | Total board power | Graphics card power | ' +
     'Power consumption | Typical board power | Total graphics power (TGP) | Total board power (TBP) | ' +
     'Typical power | Typical power consumption | Graphics power | Card power | Leistungsaufnahme | Verbrauch | ' +
-    'Stromverbrauch | Kartenleistung | Graphics card power (W) | Typische Leistungsaufnahme',
+    'Stromverbrauch | Power | Max power consumption | Kartenleistung | Graphics card power (W) | ' +
+    'Typische Leistungsaufnahme',
   connectors:
     'Power connector | Power connectors | Supplementary power | Supplementary power connectors | ' +
     'External power | Power input | PCIe power connectors | Auxiliary power | Additional power | Power plugs | ' +
@@ -88,6 +98,8 @@ export const cardLabels: Labels = {
     'Outputs | Output | Display outputs | Video outputs | Display connectors | Display ports | Ports | ' +
     'Connectors | I/O ports | Monitor outputs | Connectivity | Anschlüsse | Ausgänge | Videoausgänge | ' +
     'Bildschirmanschlüsse | Monitoranschlüsse | Display-Anschlüsse',
+  'drive-ports': 'Ports | Internal ports | SATA ports | SAS ports | Drive ports | Number of ports | Interne Ports',
+  'port-kind': 'Ports | Internal ports | Data transfer rate | Drive interface | Connectors | Anschlüsse',
   'standby-draw': 'Standby power | Auxiliary standby power',
 };
 

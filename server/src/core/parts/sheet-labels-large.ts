@@ -17,6 +17,7 @@ export const boardLabels: Labels = {
   socket:
     'Socket | CPU socket | Processor socket | Socket type | CPU | Processor | CPU support | Sockel | ' +
     'CPU-Sockel | Prozessorsockel | Prozessor',
+  'processor-power': 'CPU | Processor | CPU support | Prozessor',
   'firmware.update-without-processor':
     'BIOS Flashback | USB BIOS Flashback | Flash BIOS button | BIOS update without CPU | Flashback | ' +
     'Update without processor | BIOS-Update ohne CPU | BIOS-Flashback',

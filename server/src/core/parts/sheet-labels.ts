@@ -7,11 +7,17 @@ export const anyLabels: Labels = {
   maker: 'Brand | Brand name | Manufacturer | Maker | Vendor | Make | Marke | Hersteller',
   model:
     'Model | Model name | Product name | Product | Series model | Processor number | Modell | Modellname | ' +
-    'Produkt | Produktname | Bezeichnung | Artikelbezeichnung | Modellbezeichnung',
+    'Model number | Model no. | Model code | Modellnummer | Modell-Nr. | Produkt | Produktname | Bezeichnung | ' +
+    'Artikelbezeichnung | Modellbezeichnung',
   mass:
     'Weight | Net weight | Mass | Product weight | Weight (net) | Unit weight | Gewicht | Nettogewicht | ' +
     'Masse | Gewicht (netto) | Gewicht netto',
 };
+
+const LIGHTS =
+  'ARGB | RGB | ARGB connector | RGB connector | LED connector | Lighting connector | ARGB-Anschluss | ' +
+  'RGB-Anschluss | ' +
+  'LED-Anschluss';
 
 export const fanLabels: Labels = {
   size: 'Size | Dimensions | Dimension | Frame size | Abmessungen | Maße | Größe | Baugröße | Rahmenmaße',
@@ -38,6 +44,8 @@ export const fanLabels: Labels = {
     'Noise | Noise level | Acoustical noise | Acoustic noise | Sound level | Sound pressure level | ' +
     'Noise emission | Max noise level | Geräuschpegel | Geräusch | Geräuschentwicklung | Lautstärke | ' +
     'Schalldruckpegel | Schallpegel',
+  'lights.voltage': LIGHTS,
+  'lights.pins': LIGHTS,
   'hole-pitch':
     'Mounting hole spacing | Hole spacing | Hole pitch | Screw hole spacing | Lochabstand | Bohrungsabstand',
 };
@@ -63,7 +71,7 @@ export const processorLabels: Labels = {
     'Processor base power | Base power | TDP base | Thermische Verlustleistung | Verlustleistung | ' +
     'Verlustleistung (TDP) | TDP (Verlustleistung) | Grundleistung | Basisleistung',
   'power.peak':
-    'Maximum turbo power | Max turbo power | Turbo power | PL2 | PPT | Package power tracking | ' +
+    'TDP | Maximum turbo power | Max turbo power | Turbo power | PL2 | PPT | Package power tracking | ' +
     'Maximale Turboleistung | Turboleistung | Max. Turbo-Leistung',
   'power.peak-lasts': 'Tau | PL2 time | Turbo time limit',
   hottest:
@@ -104,6 +112,7 @@ export const processorLabels: Labels = {
   generation:
     'PCIe version | PCI Express version | PCIe revision | PCI Express revision | PCIe generation | PCIe | ' +
     'PCI Express | PCIe-Version | PCI-Express-Version | PCIe-Generation',
+  'chipset-link': 'Chipset interface | Chipset link | Chipset connection | Chipsatz-Interface | Chipsatzanbindung',
 };
 
 export const coolerLabels: Labels = {
@@ -155,7 +164,8 @@ export const memoryLabels: Labels = {
     'Memory type | Type | Technology | RAM type | DDR generation | Memory technology | Memory standard | ' +
     'Standard | Generation | Module type | Speichertyp | Typ | Speichertechnologie | RAM-Typ',
   shape:
-    'Form factor | Module type | Module form factor | Module format | DIMM type | Pin count | Pins | Pin | ' +
+    'Form factor | Module type | Module form factor | Module format | Package memory format | DIMM type | ' +
+    'Pin count | Pins | Pin | ' +
     'Number of pins | Package | Formfaktor | Modultyp | Bauform | Pinanzahl | Anzahl Pins | Modulbauform',
   class:
     'Module type | DIMM type | Class | Buffering | Registered/Unbuffered | Buffered/Registered | Type | ' +
@@ -194,6 +204,8 @@ export const pasteLabels: Labels = {
   class: 'Base | Filler | Composition | Type | Zusammensetzung | Füllstoff | Basis | Typ',
   electrically: 'Electrical conductivity | Electrical | Electrically conductive | Elektrische Leitfähigkeit',
   conductivity: 'Thermal conductivity | Conductivity | Wärmeleitfähigkeit | Thermische Leitfähigkeit',
+  'tested-by': 'Test method | Measured by | Test standard | Prüfverfahren | Messverfahren',
+  'bond-line': 'Bond line thickness | Bond line | Bond-line thickness (BLT) | BLT | Schichtdicke',
   volume: 'Volume | Content | Contents | Capacity | Inhalt | Volumen | Füllmenge',
 };
 
@@ -201,6 +213,7 @@ export const cableLabels: Labels = {
   ...anyLabels,
   connector: 'Connector | Connector type | Cable type | Type | Anschluss | Kabeltyp | Steckertyp | Typ',
   length: 'Length | Cable length | Länge | Kabellänge',
+  ways: 'Connectors | Anschlüsse | Connections',
   gauge: 'Wire gauge | AWG | Gauge | Leiterquerschnitt (AWG) | Kabelquerschnitt (AWG)',
 };
 

@@ -79,13 +79,17 @@ const elsewhere: readonly RegExp[] = [
 ];
 
 export const isElsewhere = (text: string): boolean =>
-  elsewhere.some((words) => words.test(text.replace(/package specifications?/i, '')));
+  elsewhere.some((words) => words.test(text.replace(OF_ITSELF, ' ')));
+
+/** Words that sound of something else, and are of the part. */
+const OF_ITSELF =
+  /package (?:specifications?|memory (?:format|type))|(?:without|ohne) (?:a |eine )?(?:cpu|processor|prozessor)/gi;
 
 /** Words of a note or of brackets that take a value’s plainness away. */
 const hedges: readonly RegExp[] = [
   /\b(?:optional\w{0,14}|sold separately|not included|depend\w{0,14}|only (?:with|for|when)|nur (?:mit|bei|für))\b/i,
   /\b(?:je nach|abhängig|overclock\w{0,14}|oc|up to|bis zu|max\.?|maximum|recommended|empfohlen|other models?)\b/i,
-  /\b(?:varies|estimated|approx\w{0,14}|ca\.?|about|theoretical)\b/i,
+  /\b(?:vary|varies|estimated|approx\w{0,14}|ca\.?|about|theoretical)\b/i,
 ];
 
 export const isHedged = (text: string): boolean => hedges.some((words) => words.test(text));

@@ -130,7 +130,9 @@ class TableReader {
     const isOnlyHead =
       isHead && !/^(?:model|modell|modelname|capacity|kapazitat|kapazität|product|produkt)/.test(labelKey(first.label));
     this.head = isHead && (this.width > 1 || isRole(first.cells[0]!)) ? first.cells.map(plainLine) : [];
-    this.rows = this.head.length > 0 && (isOnlyHead || isRole(this.head[0]!)) ? table.slice(1) : table;
+    const rows = this.head.length > 0 && (isOnlyHead || isRole(this.head[0]!)) ? table.slice(1) : table;
+    const measured = first && isHead && isOnlyHead ? measuredBy(first.cells) : undefined;
+    this.rows = measured ? [{ ...first!, label: measured }, ...table.slice(1)] : rows;
     this.variants = this.width > 1 && !this.saysMoreOfOne() ? this.names(table) : [];
   }
 
@@ -149,6 +151,7 @@ class TableReader {
     if (this.rows.filter(({ label }) => wordOf(RAIL_WORDS, label) !== undefined).length > 1) return true;
     const second = this.rows.flatMap(({ cells }) => (cells.length > 1 ? [cells[1]!] : []));
     if (this.width !== 2 || second.length === 0) return false;
+    if (this.rows.every(({ cells }) => cells.length < 2 || ofModules(cells[0]!))) return true;
     if (second.every((cell) => isUnit(cell) || isBlank(cell))) return true;
     return this.rows.filter(({ cells }) => cells.length > 1).every(({ cells }) => isSameMeasure(cells[0]!, cells[1]!));
   }
@@ -206,6 +209,7 @@ class TableReader {
         cell !== unit && !NOTE_HEADS.test(head(index)) && !IMPERIAL_HEADS.test(head(index)) && !isBlank(cell),
     );
     const isLimits = this.head.some((one) => LIMIT_HEADS.test(one));
+    if (cells.length === 2 && ofModules(cells[0]!)) return lineOf(row, cells.join(' '));
     const value = isLimits && rest.length > 1 ? '' : (rest[0] ?? '');
     const most = isLimits && value !== '' && /^max/i.test(head(cells.indexOf(value))) ? ' max.' : '';
     const isBare = /\d$/.test(value);
@@ -214,6 +218,15 @@ class TableReader {
       isUnsure: notes.some((note) => isHedged(note)) || (isLimits && /^min/i.test(head(cells.indexOf(value)))),
     };
   }
+}
+
+/** How many modules of how many ranks: `2x1R`, `2x1R, 4x2R`. */
+const ofModules = (cell: string): boolean => /^\d ?x ?[12]R(?:, \d ?x ?[12]R){0,7}$/i.test(cell);
+
+/** What heads of columns say by themselves: `500 GB`, `1 TB`; `650 W`, `750 W`. */
+function measuredBy(cells: readonly string[]): string | undefined {
+  if (cells.length > 0 && cells.every((cell) => /^\d{1,4}(?:[.,]\d)? ?[GT]B$/i.test(cell))) return 'Capacity';
+  return cells.length > 1 && cells.every((cell) => /^\d{3,4} ?W(?:att)?$/i.test(cell)) ? 'Rated power' : undefined;
 }
 
 const isRole = (head: string): boolean =>

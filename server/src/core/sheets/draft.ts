@@ -9,6 +9,7 @@ import { Matcher } from './matching';
 import { agree } from './agree';
 import { displayModes } from './modes';
 import { numbered } from './numbered';
+import { sharingOf } from './sharing';
 import type { Sheet } from './sheet';
 import { take } from './take';
 import { nothing, type Place, type Take, type Taken } from './taken';
@@ -49,8 +50,11 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
   const columns = chooseColumns(sheet, variant);
   const inline = chooseInline(columns.lines.slice(0, mostLines), matcher, variant);
   const read = inline.lines.map((line) => new LineReader(line, matcher, sheet, whole).read());
+  const named = numbered(read.map(({ found }, at) => ({ line: inline.lines[at]!, found })));
+  const sharing = kind === 'board' ? sharingOf(inline.lines, sheet.loose, named) : undefined;
   const all = [
-    ...numbered(read.map(({ found }, at) => ({ line: inline.lines[at]!, found }))),
+    ...named,
+    ...(sharing?.found ?? []),
     ...displayModes(
       kind,
       inline.lines,
@@ -58,7 +62,7 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
     ),
   ];
   const { facts, disagreeing } = agree(
-    all.filter(({ isPlain, fact }) => isPlain && !fact.path[0]!.startsWith('%')).map(({ fact }) => fact),
+    byBestName(all.filter(({ isPlain, fact }) => isPlain && !fact.path[0]!.startsWith('%')).map(({ fact }) => fact)),
   );
   const known = new Set([...facts, ...disagreeing.flat()].map(({ path }) => path.join('.')));
   const perhaps = all
@@ -71,7 +75,9 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
     facts: withModel(facts),
     perhaps: perhaps.filter(({ path }) => !path[0]!.startsWith('%')),
     disagreeing,
-    unread: [...read.flatMap(({ unread }) => unread), ...sheet.loose].toSorted((a, b) => a.line - b.line),
+    unread: [...read.flatMap(({ unread }) => unread), ...sheet.loose]
+      .filter(({ line }) => !sharing?.lines.has(line))
+      .toSorted((a, b) => a.line - b.line),
     variants: isAsked ? [...columns.variants, ...inline.variants] : [],
   };
 }
@@ -87,6 +93,7 @@ export interface Found {
   readonly isPlain: boolean;
 }
 
+const EITHER = /^(?:net|netto)(?: weight)? ?\/ ?(?:gross|brutto) ?(weight|gewicht)?$/i;
 const BOTH =
   /^(.{3,30}?) ?[([](?:card|product|net|netto|unit|produkt|karte) ?\/ ?(?:packag|gross|brutto|verpack)\w{0,6}[)\]]$/i;
 
@@ -117,7 +124,7 @@ class LineReader {
   /** The line without what the package has beside it: `Weight (card / package): 980 g / 1450 g`. */
   private get ofItself(): Line {
     const { line } = this;
-    const name = BOTH.exec(line.label)?.[1];
+    const name = EITHER.test(line.label) ? 'Net weight' : BOTH.exec(line.label)?.[1];
     const parts = line.text.split(/ ?\/ /);
     return name !== undefined && parts.length === 2 ? { ...line, label: name, text: parts[0]! } : line;
   }
@@ -159,6 +166,21 @@ class LineReader {
     if (marks === '') return false;
     return [...this.sheet.notes].some(([mark, said]) => marks.includes(mark.replace(')', '')) && isHedged(said));
   }
+}
+
+/** Labels of the model’s name, best first: a number stands beside a name, and for it where there is none. */
+const NAMES: readonly RegExp[] = [
+  /^(?:model|modell)(?: ?name)?:/i,
+  /^(?!.*(?:number|nummer|\bno\b|\bnr\b|code))/i,
+  /./,
+];
+
+/** Of several lines with a model’s name those of the best label alone. */
+function byBestName(facts: readonly Drafted[]): readonly Drafted[] {
+  const names = facts.filter(({ path }) => path.join() === 'model');
+  const best = NAMES.find((label) => names.some(({ said }) => label.test(said.split(':')[0] + ':')));
+  if (names.length < 2 || !best) return facts;
+  return facts.filter((fact) => !names.includes(fact) || best.test(`${fact.said.split(':')[0]}:`));
 }
 
 /** A model’s name without the maker’s before it. */

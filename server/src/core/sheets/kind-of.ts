@@ -4,6 +4,8 @@ import { draftFrom } from './draft';
 import type { Indexes } from './label-index';
 import type { Sheet } from './sheet';
 
+const CARD = /\b(?:host|network|raid|sas|capture|sound|carrier)[ -](?:adapter|card)|\bhba\b|(?:netzwerk|sound)karte/i;
+
 const WORDS: Readonly<Partial<Record<Kind, RegExp>>> = {
   board: /motherboard|mainboard|hauptplatine|\bboard\b/i,
   cooler: /\bcooler\b|kühler|\baio\b|heatsink|liquid cooling|wasserkühlung/i,
@@ -17,6 +19,8 @@ const WORDS: Readonly<Partial<Record<Kind, RegExp>>> = {
   display: /\bmonitor\b|\bdisplay\b|bildschirm/i,
   radiator: /\bradiator\b/i,
   paste: /thermal (?:paste|grease|compound)|wärmeleitpaste/i,
+  card: CARD,
+  cable: /\b(?:cables?|leads?|splitter)\b|kabel/i,
   stick: /\busb (?:stick|flash drive)\b/i,
 };
 
@@ -34,6 +38,8 @@ const NEEDS: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   case: ['board-sizes', 'card-length', 'cooler-height', 'fan-places'],
   fan: ['speed', 'airflow', 'size'],
   display: ['modes', 'inputs'],
+  card: ['link', 'drive-ports'],
+  cable: ['connector'],
 };
 
 /** Labels that sheets of one kind alone have. */

@@ -84,7 +84,8 @@ function qualified(label: string): { readonly name: string; readonly said: Quali
 }
 
 function withQualifier(said: Qualified, inner: string): Qualified {
-  const text = inner.trim();
+  const text = inner.replace(/,? ?(?:±|\+\/?-) ?\d{1,2} ?%/, '').trim();
+  if (text === '') return said;
   const axes = axesOf(text);
   if (axes) return { ...said, axes };
   const unit = text.replace(/^in (?=\S)/i, '').replace(/\.$/, '');
@@ -92,7 +93,6 @@ function withQualifier(said: Qualified, inner: string): Qualified {
   if (MOST.test(text)) return { ...said, isMost: true };
   const parts = text.split(/[,;]\s?/);
   if (parts.length > 1) return parts.reduce(withQualifier, said);
-  if (/^(?:±|\+\/?-) ?\d{1,2} ?%$/.test(text)) return said;
   return HARMLESS.has(text.toLowerCase()) ? said : { ...said, isUnsure: true };
 }
 
@@ -218,6 +218,6 @@ export class LabelIndex {
 }
 
 /** What a sheet lists under a heading of something else, since it hangs on that. */
-const ANYWHERE: ReadonlySet<string> = new Set(['tube-length', 'sockets']);
+const ANYWHERE: ReadonlySet<string> = new Set(['tube-length', 'sockets', 'base', 'paste']);
 
 const MOST_WORD = /\b(?:max\.?|maximum|maximal\w{0,14})(?: |$)/i;

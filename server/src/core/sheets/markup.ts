@@ -149,13 +149,21 @@ class PageReader {
     } else this.rows.push({ label, heading, cells, line, table: this.table });
   }
 
-  private tableRows(table: Element): void {
+  /** Rows of a table; a table in a cell is read by itself, under the label of its row. */
+  private tableRows(table: Element, above = this.heading, depth = 0): void {
     this.flush();
     this.table++;
-    let heading = this.heading;
+    let heading = above;
     let spanning: { readonly text: string; rows: number } | undefined;
     for (const row of elementsIn(table, ['tr'])) {
       const cells = elementsIn(row, ['th', 'td']);
+      const inner = cells.map((cell) => nestedIn(cell));
+      if (depth < deepest && inner.some((tables) => tables.length > 0)) {
+        const label = cells.length > 1 && inner[0]!.length === 0 ? textOf(cells[0]!) : heading;
+        for (const one of inner.flat()) this.tableRows(one, label, depth + 1);
+        this.table++;
+        continue;
+      }
       const texts = cells.flatMap((cell) => Array<string>(spanOf(cell, 'colspan')).fill(textOf(cell)));
       const rowsSpanned = cells[0] ? spanOf(cells[0], 'rowspan') : 1;
       if (cells.length === 1) {
@@ -172,6 +180,22 @@ class PageReader {
       if (spanning && --spanning.rows <= 0) spanning = undefined;
     }
   }
+}
+
+/** Tables within tables are read no deeper. */
+const deepest = 8;
+
+/** The tables of a cell, not those within them. */
+function nestedIn(cell: Element): Element[] {
+  const found: Element[] = [];
+  const stack: Node[] = cell.childNodes.toReversed();
+  while (stack.length > 0) {
+    const node = stack.pop()!;
+    if (!isElement(node) || SKIPPED.has(node.tagName)) continue;
+    if (node.tagName === 'table') found.push(node);
+    else stack.push(...node.childNodes.toReversed());
+  }
+  return found;
 }
 
 const spanOf = (cell: Element, name: 'colspan' | 'rowspan'): number => {

@@ -12,6 +12,7 @@ import { isSlotLabel } from './takers/board-slots';
 import { isCounted, thingsIn } from './takers/board-things';
 import { isBayLabel, placeOf } from './takers/case';
 import { connectorLine, isOutputLabel } from './takers/connectors';
+import { isCombined } from './takers/supply';
 import { isLiquid } from './takers/processing';
 
 /** Matches lines of sheets of one kind of part. */
@@ -46,6 +47,7 @@ export class Matcher {
         return this.ofBoard(label, text, heading);
       case 'supply':
         if (wordOf(RAIL_WORDS, label) !== undefined && /\dV/.test(label)) return [this.target('rails')];
+        if (isCombined(label, text)) return [this.target('combined')];
         return connectorLine(POWER_CONNECTOR_WORDS, label) ? [this.target('connectors')] : undefined;
       case 'case':
         return this.ofCase(label, heading, text);

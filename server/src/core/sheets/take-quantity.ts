@@ -25,7 +25,9 @@ function withoutTypical(text: string): string {
   if (value !== undefined && TYPICAL.has(inner!.toLowerCase())) return value;
   const [, own] = GROSS_BEHIND.exec(text) ?? [];
   if (own !== undefined) return own.trim();
-  return text.replace(/\s(?:typ\.|per fan|incl\.? fans?|inkl\.? Lüfter|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
+  return text
+    .replace(/\s?\((?:with|incl(?:\.|uding)?|mit|inkl\.?) (?:fans?|lüftern?|stand|standfuß)\)$/i, '')
+    .replace(/\s(?:typ\.|typical|typisch|per fan|incl\.? fans?|inkl\.? Lüfter|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
 }
 
 /** What a value comes to, or undefined where it is no quantity of the field. */
@@ -46,21 +48,30 @@ const MOSTS = new Set([
   'rating',
   'rated-power',
   'supply-depth',
+  'read',
+  'write',
+  'spin-up.current',
 ]);
 
+/** Fields that promise the least of their kind. */
+const LEASTS = new Set(['hold-up']);
+
 export function takeQuantity(value: string, place: Place): Take {
-  const field = place.field as QuantityField;
-  const read = readQuantityText(value, field, place);
+  const key = place.path.join('.');
+  const field = (key === 'highest' ? { ...place.field, full: true } : place.field) as QuantityField;
+  const least = LEASTS.has(key) ? value.trim().replace(/^(?:>|≥|min\.?|at least|mindestens) ?/i, '') : value;
+  const read = readQuantityText(key === 'rated-power' ? least.replace(/(?<=W)\+$/i, '') : least, field, place);
   if (!read) return nothing;
   const fact = { path: place.path, value: canonical(read.quantity, field) };
   const isMost = read.isMost || place.said.isMost;
-  const mayBeMost = field.room === true || field.full === true || MOSTS.has(place.path.join('.'));
+  const mayBeMost = field.room === true || field.full === true || MOSTS.has(key);
   return isMost && !mayBeMost ? doubtful(fact) : plain(fact);
 }
 
 function readQuantityText(value: string, field: QuantityField, { said }: Place): Read | undefined {
   let text = withDots(value.trim());
   text = withoutTypical(text).trim();
+  if (field.dimension === 'temperature') text = text.replace(/(?<=\d) ?C$/, ' °C');
   if (LEAST_BEFORE.test(text) || LEAST_BEHIND.test(text)) return undefined;
   const isMost = LIMIT_BEFORE.test(text) || LIMIT_BEHIND.test(text);
   text = text

@@ -4,9 +4,10 @@ import type { Place, Taker } from './taken';
 import { boardTakers } from './takers/board';
 import { caseTakers } from './takers/case';
 import { anyTakers, fanTakers, radiatorTakers } from './takers/common';
-import { cardTakers, displayTakers, driveTakers, supplyTakers } from './takers/devices';
-import { pasteTakers } from './takers/small';
+import { cardTakers, displayTakers, driveTakers } from './takers/devices';
+import { cableTakers, pasteTakers } from './takers/small';
 import { coolerTakers, memoryTakers, processorTakers } from './takers/processing';
+import { supplyTakers } from './takers/supply';
 
 const own: Readonly<Partial<Record<Kind, Readonly<Record<string, Taker>>>>> = {
   board: boardTakers,
@@ -19,6 +20,7 @@ const own: Readonly<Partial<Record<Kind, Readonly<Record<string, Taker>>>>> = {
   card: cardTakers,
   supply: supplyTakers,
   case: caseTakers,
+  cable: cableTakers,
   fan: { ...anyTakers, ...fanTakers },
   radiator: { ...anyTakers, ...radiatorTakers },
   display: displayTakers,

@@ -1,73 +1,8 @@
 // The rows of a plain text: a table’s pasted columns, `label: value`, a label with its value on the next line.
-import { isBlank, plainLine, trimEnds } from './clean';
+import { isBlank, trimEnds } from './clean';
+import { notesOf, pairOf, rawLine, type RawLine } from './raw-line';
 import { isCounted } from './takers/board-things';
 import { sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
-
-interface RawLine {
-  readonly cells: readonly string[];
-  /** Whether the cells were told apart by columns, and not by a colon. */
-  readonly hasColumns: boolean;
-  readonly indent: number;
-  readonly line: number;
-  readonly text: string;
-  /** The line with its bullet, if it has one. */
-  readonly start: string;
-  /** Whether it begins with an empty column: it goes on with the row above. */
-  readonly isCarried: boolean;
-}
-
-/** A line as it stands: its cells by tabs, bars, leaders or wide blanks, else by the first colon or equals sign. */
-function rawLine(text: string, line: number): RawLine {
-  const indent = text.length - text.trimStart().length;
-  const body = text
-    .trim()
-    .replace(/^[•▪●◦‣·○■□➤►✓✔*+-]\s+/, '')
-    .trim();
-  const columns = columnsOf(body);
-  const cells = columns.length > 1 ? splitHead(columns) : pairOf(body);
-  return {
-    cells: cells.map(plainLine),
-    hasColumns: columns.length > 1,
-    indent,
-    line,
-    text: plainLine(body),
-    start: text.trim().slice(0, 300),
-    isCarried: /^\t/.test(text) && columns.length === 1,
-  };
-}
-
-function columnsOf(body: string): string[] {
-  if (body.includes('\t')) return trimmedEnds(body.split('\t'));
-  if (/^\|.*\|$/.test(body) || /\S \| \S/.test(body)) return barred(body);
-  if (/\.{4}|(?: \.){3}|…{2}/.test(body)) return body.split(/\s?(?:\.{4,}|(?: \.){3,}|…{2,})\s?/).filter(Boolean);
-  return body.split(/ {2,}/);
-}
-
-function barred(body: string): string[] {
-  if (/^[|+\-=:\s]+$/.test(body)) return [];
-  return trimmedEnds(body.replace(/^\|/, '').replace(/\|$/, '').split('|'));
-}
-
-/** A first cell that is empty carries a value on for the label above; empty ones at the end say nothing. */
-function trimmedEnds(cells: readonly string[]): string[] {
-  const last = cells.findLastIndex((cell) => cell.trim() !== '');
-  return cells.slice(0, Math.min(last + 1, sheetLimits.cells)).map((cell) => cell.trim());
-}
-
-/** `Label: value | other value`: the colon of the first column parts it too. */
-function splitHead(columns: readonly string[]): string[] {
-  const [first = '', ...rest] = columns;
-  if (first.endsWith(':')) return [first.slice(0, -1), ...rest];
-  const [label, value] = pairOf(first);
-  return value === undefined ? [first, ...rest] : [label!, value, ...rest];
-}
-
-/** At the first colon before a blank or at the end, or at ` = `, ` – `: a label is short, and no sentence. */
-function pairOf(body: string): string[] {
-  const at = [...body.matchAll(/ ?[:：](?=\s|$)| = | [–—] /g)][0];
-  if (!at || at.index === 0 || at.index > 70) return [body];
-  return [body.slice(0, at.index), body.slice(at.index + at[0].length).trim()];
-}
 
 /** Reads the lines of a text. */
 export function textSheet(text: string, isLabel: IsLabel): Sheet {
@@ -95,6 +30,10 @@ class Assembly {
   private table = 0;
   /** The last line of a row of columns, or of what goes on with one. */
   private columnsAt = -1;
+  /** Where that row’s values stand, told apart by blanks. */
+  private valuesAt = -1;
+  /** What the lines that follow in one row hang on: the chipset, the processor. */
+  private source = '';
   private title: string | undefined;
 
   constructor(
@@ -122,17 +61,49 @@ class Assembly {
       return 0;
     }
     if (this.headingIndent >= 0 && raw.indent < this.headingIndent) this.endHeading();
+    const heads = this.headsAt(at);
+    if (heads) {
+      this.push('', heads, raw.line);
+      return 0;
+    }
     if (raw.hasColumns && label === '') {
       this.carryOn(raw);
       return 0;
     }
-    if (raw.isCarried && this.lines[at - 1]?.line === this.columnsAt) return this.sayMore(raw);
-    if (raw.hasColumns) this.columnsAt = raw.line;
+    if (this.goesOn(raw) && this.lines[at - 1]?.line === this.columnsAt) return this.sayMore(raw);
+    if (raw.hasColumns) [this.columnsAt, this.valuesAt, this.source] = [raw.line, raw.valueAt, ''];
     if (cells.length > 0 && cells.some((cell) => cell !== '')) {
-      this.push(label, cells, raw.line);
+      this.pushColumns(raw, label, cells);
       return 0;
     }
     return this.alone(label, at, cells.length > 0);
+  }
+
+  /** Cells without a label that are the heads of the columns below: nothing of their table stands above them. */
+  private headsAt(at: number): readonly string[] | undefined {
+    const { cells, hasColumns, indent, line } = this.lines[at]!;
+    const next = this.lines[at + 1];
+    if (!hasColumns || !next?.hasColumns || next.cells[0] === '' || this.columnsAt === line - 1) return undefined;
+    const heads = cells[0] === '' ? cells.slice(1) : indent >= 8 ? cells : [];
+    return heads.length > 1 && next.cells.length === heads.length + 1 ? heads : undefined;
+  }
+
+  /** Whether a line stands in the column of values of the row above. */
+  private goesOn({ isCarried, hasColumns, indent }: RawLine): boolean {
+    return isCarried || (!hasColumns && indent >= 4 && Math.abs(indent - this.valuesAt) <= 2);
+  }
+
+  /** A row of columns; one whose only value is a label with its own value is told by that label. */
+  private pushColumns({ hasColumns, line }: RawLine, label: string, cells: readonly string[]): void {
+    const own = hasColumns && cells.length === 1 && !this.isLabel(label) ? this.pairIn(cells[0]!) : undefined;
+    if (own) this.rows.push({ label: own[0], heading: label, cells: [own[1]], line, table: this.table });
+    else this.push(label, cells, line);
+    if (hasColumns && cells.length === 1 && SOURCE.test(cells[0]!)) this.source = cells[0]!;
+  }
+
+  private pairIn(text: string): [string, string] | undefined {
+    const [label, value] = pairOf(text);
+    return value !== undefined && value !== '' && this.isLabel(label!) ? [label!, value] : undefined;
   }
 
   private endHeading(): void {
@@ -160,8 +131,12 @@ class Assembly {
   private sayMore({ text, line }: RawLine): number {
     const last = this.rows.at(-1)!;
     this.columnsAt = line;
-    if (isCounted(text) || /^(?:M\.?2|PCI)/i.test(text))
-      this.rows.push({ ...last, cells: [text], line, isLoose: true });
+    const own = this.pairIn(text);
+    if (SOURCE.test(text)) this.source = text;
+    else if (own)
+      this.rows.push({ ...last, label: own[0], heading: last.heading || last.label, cells: [own[1]], line });
+    else if (isCounted(text) || /^(?:M\.?2|PCI)/i.test(text))
+      this.rows.push({ ...last, heading: this.source || last.heading, cells: [text], line, isLoose: true });
     else if (last.cells.length === 1)
       this.rows[this.rows.length - 1] = { ...last, cells: [`${last.cells[0]} • ${text}`] };
     else this.loose.push({ text, line });
@@ -241,14 +216,7 @@ class Assembly {
   }
 }
 
-/** `* Actual speeds vary`, `1) with an optional bracket`. */
-function notesOf(lines: readonly RawLine[]): Map<string, string> {
-  const notes = new Map<string, string>();
-  for (const { start } of lines) {
-    const [, mark, said] = /^(\*{1,3}|[†‡§¹²³⁴⁵]|\[\d\]|\d\))\s?(\S.{3,})$/.exec(start) ?? [];
-    if (mark && said) notes.set(mark, `${notes.get(mark) ?? ''} ${said}`.trim());
-  }
-  return notes;
-}
+/** What stands above things of a board that hang on one chip: `K860 Chipset`, `Calder C7 Series Processors`. */
+const SOURCE = /^(?:[\w- ,/&]{1,60} )?(?:chipset|chipsatz|PCH|CPU|prozessor(?:en)?|processors?)$/i;
 
 const bareHeading = (text: string): string => trimEnds(text, '#=-*_: []').trim();

@@ -50,7 +50,7 @@ const CALLED: readonly (readonly [kind: HeaderKind, stem: string, words: RegExp]
   ['front USB-C', 'F_USB_C', /USB.{0,40}(?:type[ -]?[ce]\b|USB-?C\b|key-a)|(?:type[ -]?[ce]\b|USB-?C\b)/i],
   ['front USB 3', 'F_USB3', /USB ?(?:3(?:\.[012])?|5 ?Gb)/i],
   ['front USB 2.0', 'F_USB', /USB ?2(?:\.0)?/i],
-  ['RGB', 'RGB', /A?RGB|LED strip|rainbow/i],
+  ['RGB', 'RGB', /A?RGB|LED strip|rainbow|addressable/i],
   ['front panel', 'F_PANEL', /(?:front|system)[ -]?panel|power (?:switch|button)/i],
 ];
 

@@ -24,7 +24,7 @@ export const slots: Taker = (value, { path, label, heading }) => {
         const [only] = thing.names.length === 0 && thing.count === 1 ? namesIn(thing.text) : [];
         const stem = !isM2 ? 'PCIE' : isForWireless(thing.text) ? 'M2_WIFI' : 'M2';
         const names = only === undefined ? namesOf(thing, stem) : [only];
-        return names.map((name) => slotFacts(path, name, thing.text, isM2));
+        return names.map((name) => slotFacts(path, name, thing.text, isM2, heading));
       }),
     );
   const own = namesIn(label);
@@ -37,11 +37,11 @@ export const slots: Taker = (value, { path, label, heading }) => {
 
 const isForWireless = (text: string): boolean => /wi-?fi|wlan|wireless|\bkey[ -]?E\b|\bE[ -]key\b/i.test(text);
 
-function slotFacts(path: readonly string[], name: string, said: string, isM2 = /^M/.test(name)): Take {
+function slotFacts(path: readonly string[], name: string, said: string, isM2 = /^M/.test(name), heading = ''): Take {
   const text = said.replaceAll(name, ' ').replace(/[×*]/g, 'x');
   const own: Own = (key, value) => ({ path: [...path, name, key], value });
   const facts = isM2 ? m2Facts(text, own) : pcieFacts(text, own);
-  const from = sourceOf(text);
+  const from = sourceOf(text) ?? sourceAbove(heading);
   if (facts === undefined || (facts.length === 0 && !name.includes('#'))) return nothing;
   return plain(own('kind', isM2 ? 'M.2' : 'PCIe'), ...facts, ...(from ? [own('from', from)] : []));
 }
@@ -55,6 +55,13 @@ const sourceOf = (text: string): string | undefined =>
       .toLowerCase(),
     /(?:from|by|via|vom|über|an) (?:the |den )?(processor|chipset)\b|\b(processor|chipset)(?=[ -]attached)/g,
   );
+
+/** What heads a list of slots: `K860 Chipset`, `Calder C7 Series Processors`, `CPU`. */
+function sourceAbove(heading: string): string | undefined {
+  const isChipset = /(?:^|\s)(?:chipset|chipsatz|PCH)$/i.test(heading);
+  if (isChipset) return 'chipset';
+  return /(?:^|\s)(?:CPU|processors?|prozessor(?:en)?)$/i.test(heading) ? 'processor' : undefined;
+}
 
 type Own = (key: string, value: string | readonly string[]) => Taken;
 

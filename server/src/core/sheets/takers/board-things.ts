@@ -75,7 +75,7 @@ const clausesOf = (text: string): string[] =>
   );
 
 /** Pieces of brackets put together again. */
-function closed(pieces: readonly string[]): string[] {
+export function closed(pieces: readonly string[]): string[] {
   const whole: string[] = [];
   let isOpen = false;
   for (const piece of pieces) {
@@ -128,12 +128,16 @@ const NO_NAMES: readonly RegExp[] = [
   /^(?:HDMI|VGA|DVI|A?RGB|X\d{1,2}|\d{3,})$/i,
 ];
 
+/** Names of headers without figures: `AAFP`, `JFP`, `JAUD`. */
+const HEADER_ALONE = /^(?:AAFP|J[A-Z]{2,8})$/;
+
 /** Names in brackets, or a row of them: `(PCIEX16)`, `(M2A_CPU, M2B_SB)`, `(SATA6G_1~4)`. */
 function namesFor({ count, text }: Clause): string[] {
-  for (const [, inner] of text.matchAll(/\(([^()]{2,60})\)/g)) {
+  for (const [, inner] of text.matchAll(/[([]([^()[\]]{2,80})[)\]]/g)) {
     const names = inner!.split(/\s?[,/&]\s?|\s(?:and|und)\s/).flatMap(rowOf);
     const areNames = names.every(
-      (one) => NAME.test(one) && /[\d_]/.test(one) && !NO_NAMES.some((words) => words.test(one)),
+      (one) =>
+        NAME.test(one) && (/[\d_]/.test(one) || HEADER_ALONE.test(one)) && !NO_NAMES.some((words) => words.test(one)),
     );
     if (areNames && names.length === count && new Set(names).size === count) return names;
   }

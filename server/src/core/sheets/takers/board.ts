@@ -66,24 +66,41 @@ const fromLine =
 const eccInLine: Taker = (value, place) => {
   if (/ecc/i.test(place.label)) return ecc(value, place);
   const said = eccIn(value);
-  return said === false ? plain({ path: place.path, value: 'false' }) : nothing;
+  const isServer = said === true && /^(?:RDIMM|LRDIMM)$/.test(classIn(value) ?? '');
+  return said === false || isServer ? plain({ path: place.path, value: String(said) }) : nothing;
 };
 
-/** Names of processor families: each begins as a name does and ends before `series`. */
+const SERIES = /[- ](?:series|serie|family|familie)?(?: ?(?:desktop )?(?:processors?|prozessoren|cpus?))?$/i;
+
+/** Names of processor families: each begins as a name does and ends before `series`; `Calder C6, C7` are two. */
 const families: Taker = (value, { path }) => {
-  const text = value.replace(/^(?:supports?|unterstützt|for|für) /i, '');
+  const text = value
+    .replace(/^.{0,40}\bfor (?=[A-Z])|^(?:supports?|unterstützt|for|für) /i, '')
+    .replace(/\(.{0,60}\)/g, ' ');
+  let maker = '';
   const names = text
-    .split(/\s?[,;]\s?|\s(?:and|und|&)\s/)
+    .split(/\s?[,;/•]\s?|\s(?:and|und|&)\s/)
     .map((piece) =>
       piece
         .replace(/^(?:the )/i, '')
-        .replace(/[- ](?:series|serie|family|familie)?(?: ?(?:desktop )?(?:processors?|prozessoren|cpus?))?$/i, '')
+        .trim()
+        .replace(SERIES, '')
         .trim(),
     )
-    .filter((name) => !/^(?:socket|sockel) |^(?:LGA|AM\d)/i.test(name));
-  const isName = (one: string): boolean => /^[A-Z][A-Za-z]{2,14} [A-Z][A-Za-z]{0,8} ?\d{1,3}$/.test(one);
-  if (names.length === 0 || !names.every(isName)) return nothing;
+    .filter((name) => !/^(?:socket|sockel) |^(?:LGA|AM\d)/i.test(name))
+    .map((name) => {
+      maker = FAMILY.exec(name)?.[1] ?? maker;
+      return /^[A-Z]{1,4}-?\d{1,3}$/.test(name) && maker !== '' ? `${maker} ${name}` : name;
+    });
+  if (names.length === 0 || !names.every((one) => FAMILY.test(one))) return nothing;
   return plain(...names.map((name, index): Taken => ({ path: [...path, String(index), 'family'], value: name })));
+};
+const FAMILY = /^([A-Z][A-Za-z]{2,14}) [A-Z][A-Za-z]{0,8} ?\d{1,3}$/;
+
+/** The most that a processor may draw on it: `TDP up to 350 W`. */
+const processorPower: Taker = (value, { path }) => {
+  const watts = onlyOne(value, /\bTDP[: ]{0,2}(?:of |von )?(?:up to|bis(?: zu)?|max\.?)[: ]{0,2}(\d{2,3}) ?W\b/gi);
+  return orNothing(path, watts && `${watts} W`);
 };
 
 const flashback: Taker = (value, { path, label }) =>
@@ -118,6 +135,7 @@ export const boardTakers: Readonly<Record<string, Taker>> = {
   width: edge(0),
   depth: edge(1),
   socket,
+  'processor-power': processorPower,
   processors: families,
   'firmware.update-without-processor': flashback,
   'memory.type': type,

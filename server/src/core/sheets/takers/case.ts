@@ -169,7 +169,7 @@ const bays: Taker = (value, { path, label, field }) => {
   const [, one, more] = /^(\d{1,2}) ?x?(?: ?\+ ?(\d{1,2}))?$/.exec(value.trim()) ?? [];
   const alone = one && String(Number(one) + Number(more ?? 0));
   const pieces = alone
-    ? [{ count: Number(alone), name: label }]
+    ? [{ count: Number(alone), name: withDots(label) }]
     : countedIn(withDots(value).replace(/\s?\([^()]{0,40}\)/g, ''));
   const read = pieces.map(({ count, name }) => ({
     count,
@@ -182,8 +182,13 @@ const bays: Taker = (value, { path, label, field }) => {
 };
 export const isBayLabel = (label: string): boolean =>
   /\d/.test(label) &&
-  (wordOf(BAY_WORDS, label) ??
-    wordOf(BAY_WORDS, label.replace(/\b(?:internal|intern|drive|bays?|schächte)\b/gi, ' ').trim())) !== undefined;
+  (wordOf(BAY_WORDS, withDots(label)) ??
+    wordOf(
+      BAY_WORDS,
+      withDots(label)
+        .replace(/\b(?:internal|intern|drive|bays?|schächte)\b/gi, ' ')
+        .trim(),
+    )) !== undefined;
 
 const GLASS = /tempered glass|hartglas|\btg\b|gehärtetes glas|sicherheitsglas/i;
 const glass: Taker = (value, { path, label }) => {
@@ -205,13 +210,15 @@ const frontCables: Taker = (value, { path }) => {
   const pieces = value
     .split(/\s?[,;•\n]\s?|\s(?:and|und|&|\+)\s/)
     .map((piece) => piece.trim())
-    .filter((piece) => piece !== '' && !/^(?:power|reset|led|power button|reset button|power\/reset)$/i.test(piece));
+    .filter((piece) => piece !== '' && !/^(?:reset|led|reset button)$/i.test(piece));
   const read = pieces.map((piece) => {
+    if (/^power(?: button|\/reset)?$/i.test(piece)) return 'front panel';
     const bare = piece
       .replace(/^\d ?[x×] ?|(?: ?[x×] ?\d)$/g, '')
       .replace(/ ?(?:ports?|anschlüsse?|jacks?|buchsen?)$/i, '')
       .replace(/\s?\([^()]{0,20}\)/g, '')
       .replace(/^USB[ -]?(?:Type[ -]?)?A ?(\d\.\d.*)$/i, 'USB $1')
+      .replace(/^USB[ -]?(?:Type[ -]?)?C \d.{0,12}$/i, 'USB-C')
       .replace(/^USB ?(\d(?:\.\d)?)/i, 'USB $1')
       .replace(
         /^(?:3[.,]5 ?mm(?: audio)?|audio combo(?: jack)?|combo audio|headset|mic|headphones?|kopfhörer|mikrofon)$/i,
@@ -226,11 +233,14 @@ const frontCables: Taker = (value, { path }) => {
   return plain({ path, value: [...new Set(read as string[])] });
 };
 
+/** The outline with a stroke in its name is no list of two. */
+const inOneWord = (text: string): string => text.replace(/\bPS\/2\b/gi, 'PS2');
+
 /** `ATX, up to 180 mm`: beside forms one length, under no condition. */
 const supplyDepth: Taker = (value, place) => {
   const only = /(?<![\d.,])\d{2,3} ?mm\b/gi;
   const found = value.match(only) ?? [];
-  const rest = value
+  const rest = inOneWord(value)
     .replace(only, ' ')
     .replace(
       /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|länge|long|lang)(?=\W|$)/gi,
@@ -251,8 +261,11 @@ export const caseTakers: Readonly<Record<string, Taker>> = {
   'board-sizes': wordsOf(BOARD_SIZE_WORDS),
   'supply-forms': (value, place) =>
     /\d{2,3} ?mm/.test(value)
-      ? wordsOf(SUPPLY_FORM_WORDS)(value.replace(/[,(]? ?(?:up to|max\.?|bis)? ?\d{2,3} ?mm.{0,20}$/i, ''), place)
-      : wordsOf(SUPPLY_FORM_WORDS)(value, place),
+      ? wordsOf(SUPPLY_FORM_WORDS)(
+          inOneWord(value).replace(/[,(]? ?(?:up to|max\.?|bis)? ?\d{2,3} ?mm.{0,20}$/i, ''),
+          place,
+        )
+      : wordsOf(SUPPLY_FORM_WORDS)(inOneWord(value), place),
   'supply-depth': supplyDepth,
   openings,
   bays,

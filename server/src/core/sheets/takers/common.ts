@@ -122,6 +122,27 @@ export const radiatorTakers: Readonly<Record<string, Taker>> = {
   thickness: sized(/thick|dicke|tiefe/i, sorted(2)),
 };
 
+/** `3-pin 5 V`: what a connector of lights says; one that speaks of two pairs says nothing. */
+const lights =
+  (which: 0 | 1): Taker =>
+  (value, { path }) => {
+    const volts = onlyOne(value, /(?<![\d.])(5|12) ?V(?:DC)?\b/gi);
+    const many = onlyOne(value, /(?<!\d)([34])[ -]?(?:pins?|polig)\b/gi);
+    if ((volts === '5' && many === '4') || (volts === '12' && many === '3')) return nothing;
+    return orNothing(path, which === 0 ? volts && `${volts} V` : many);
+  };
+
+/** `27.8 dBA @ 1 m`: a level with the distance that it was measured at. */
+const levelAt: Taker = (value, place) => {
+  const [, level, metres] =
+    /^(.{1,40}?dB.{0,5}?)[ ,(]{1,2}(?:@|at|in|bei) ?(\d(?:[.,]\d{1,2})?) ?m\)?$/i.exec(value.trim()) ?? [];
+  if (level === undefined || metres === undefined) return undefined;
+  const own = takeQuantity(level, place);
+  if (own.facts.length === 0) return own;
+  const path = [...place.path.slice(0, -1), 'level-at'];
+  return plain(...own.facts, { path, value: `${Number(metres.replace(',', '.'))} m` });
+};
+
 /** A pitch is the same both ways. */
 const pitch: Taker = sized(/./, ({ mm }) => (mm.length === 2 && mm[0] === mm[1] ? mm[0] : undefined));
 
@@ -130,6 +151,9 @@ export const fanTakers: Readonly<Record<string, Taker>> = {
   thickness: fanThickness,
   pins,
   'hole-pitch': pitch,
+  level: levelAt,
+  'lights.voltage': lights(0),
+  'lights.pins': lights(1),
 };
 
 export const anyTakers: Readonly<Record<string, Taker>> = { maker: name, model: name };

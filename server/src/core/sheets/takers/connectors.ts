@@ -3,6 +3,7 @@ import type { NamedField } from '../../parts/field';
 import { DISPLAY_CONNECTOR_WORDS, type DisplayConnector } from '../../trade/display-connectors';
 import { meanings, wordOf, type Vocabulary } from '../../trade/vocabulary';
 import { wordSet } from '../clean';
+import { closed } from './board-things';
 import { nothing, plain, type Place, type Take, type Taken, type Taker } from '../taken';
 
 /** `x 1 (2.1)`, `2 (1.4a)`: how many, and of which version. */
@@ -35,9 +36,11 @@ export interface Counted {
 
 /** What stands between separators, with its count before or behind. */
 export function countedIn(value: string): Counted[] {
-  return value
-    .replace(/\s?\((?=[^()]{0,40}\b(?:cables?|kabel|mm|cm|each|je|adapter)\b)[^()]{0,40}\)/gi, '')
-    .split(/\s?[,;•·\n&]\s?|\s(?:\+|\/|and|und|or)\s|(?<=\D)\/(?=\d ?x)/i)
+  return closed(
+    value
+      .replace(/\s?\((?=[^()]{0,40}\b(?:cables?|kabel|mm|cm|each|je|adapter)\b)[^()]{0,40}\)/gi, '')
+      .split(/\s?[,;•·\n&]\s?|\s(?:\+|\/|and|und|or)\s|(?<=\D)\/(?=\d ?x)/i),
+  )
     .map((piece) => piece.trim())
     .filter((piece) => piece !== '')
     .map(countOf);
@@ -53,6 +56,8 @@ function countOf(piece: string): Counted {
   const behind = /^(.{2,60}?) ?(?:[x×*] ?(\d{1,2})|\((\d{1,2})x?\)|: ?(\d{1,2})x?)$/i.exec(piece);
   if (behind) return { count: Number(behind[2] ?? behind[3] ?? behind[4]), name: behind[1]!.trim() };
   const [, word = '', rest = ''] = /^([a-z]{3,6})[ -](.{2,60})$/i.exec(piece) ?? [];
+  const bare = /^(\d) (?=(?:HDMI|VGA|DVI|DisplayPort|DP|USB-C)\b)(.{2,60})$/i.exec(piece);
+  if (bare) return { count: Number(bare[1]), name: bare[2]! };
   const number = NUMBERS[word.toLowerCase()];
   return number === undefined ? { name: piece } : { count: number, name: rest };
 }

@@ -1,14 +1,11 @@
-// How the values of drives, cards, displays and supplies are read.
+// How the values of drives, cards and displays are read.
 import { parseM2Size } from '../../trade/m2';
 import { parseErrorRate } from '../../trade/storage';
-import { BADGE_WORDS, MODULAR_WORDS } from '../../trade/sheet-words';
-import { SUPPLY_FORM_WORDS, SUPPLY_STANDARD_WORDS, RAIL_WORDS } from '../../trade/supply-sheet-words';
 import { parseCardOpenings } from '../../trade/slot-words';
-import { meanings, wordOf } from '../../trade/vocabulary';
 import { leftOver, measuresOf, onAxis } from '../measures';
 import { withDots } from '../take-quantity';
 import { nothing, plain, type Taker } from '../taken';
-import { anyTakers, orNothing, sized } from './common';
+import { anyTakers, mmText, onlyOne, orNothing, sized } from './common';
 import { connectors, outputs } from './connectors';
 import { link, withoutCompatible } from './links';
 
@@ -68,7 +65,10 @@ const driveThickness: Taker = (value, place) => {
 };
 
 const tbw: Taker = (value, { path }) => {
-  const text = value.replace(/(?<=\d)[.,](?=\d{3}(?:\D|$))/g, '').trim();
+  const text = value
+    .replace(/(?<=\d)[.,](?=\d{3}(?:\D|$))/g, '')
+    .replace(/\s?(?:[([][^()[\]]{0,30}DWPD[^()[\]]{0,30}[)\]]|[/,;] ?\d(?:[.,]\d{1,2})? ?DWPD)$/i, '')
+    .trim();
   const [, figure, unit] = /^(?:TBW:? ?)?(\d{1,6}(?:[.,]\d{1,2})?) ?(TBW|TB written|TB|PBW|PB)?$/i.exec(text) ?? [];
   if (figure === undefined || (unit === undefined && !/^TBW/i.test(text))) return nothing;
   const tb = Number(figure.replace(',', '.')) * (/^PB/i.test(unit ?? '') ? 1000 : 1);
@@ -106,11 +106,72 @@ const openings: Taker = (value, { path }) => {
   return found === undefined ? nothing : plain({ path, value: String(found) });
 };
 
+/** Heights of cards behind brackets of both heights. Source: PCI Express Card Electromechanical Specification. */
+const OUTLINES_MM: readonly number[] = [68.9, 111.15];
+const outlineOf = (mm: readonly number[]): number | undefined =>
+  mm.length === 2 ? mm.find((one) => OUTLINES_MM.some((height) => Math.abs(one - height) <= 0.3)) : undefined;
+
+const cardLength: Taker = (value, place) =>
+  sized(/length|länge/i, (measures) => {
+    const height = place.kind === 'card' ? outlineOf(measures.mm) : undefined;
+    return onAxis(measures, 'L') ?? (height === undefined ? undefined : measures.mm.find((one) => one !== height));
+  })(value, place);
+
+const cardHeight: Taker = (value, place) => {
+  const measures = measuresOf(value);
+  if (!measures) return /height|höhe/i.test(place.label) ? undefined : nothing;
+  const height = place.kind === 'card' ? outlineOf(measures.mm) : undefined;
+  return orNothing(place.path, height === undefined ? undefined : mmText(height));
+};
+
+/** Across the cooler, where the other two axes are named beside it: `L x H x T`. */
+const cardThickness: Taker = (value, place) => {
+  if (!measuresOf(value)) return /thick|dicke/i.test(place.label) ? undefined : nothing;
+  return sized(/thick|dicke/i, (measures) =>
+    /^(?=.*L)(?=.*H)/.test(measures.axes ?? '') ? onAxis(measures, 'D') : undefined,
+  )(value, place);
+};
+
+/** `2 axial fans`, `dual blower`: what its fans are; on how many nothing hangs. */
+const cooling: Taker = (value, { path }) => {
+  const found = [
+    /\baxial|axial-?lüfter/i.test(value) && 'open',
+    /\b(?:blower|radial)|radiallüfter/i.test(value) && 'blower',
+    /\b(?:passive?|fanless|lüfterlos)\b/i.test(value) && 'passive',
+    /\b(?:liquid|water|hybrid|aio)\b|wasser/i.test(value) && 'liquid',
+  ].filter((one) => one !== false);
+  return found.length === 1 ? plain({ path, value: found[0]! }) : found.length === 0 ? undefined : nothing;
+};
+
+/** `8 internal`, `4 x SATA`; ports of a network or a display are none for drives. */
+const drivePorts: Taker = (value, { path, label, kind }) => {
+  if (kind !== 'card') return nothing;
+  const [, many, words = ''] = /^(\d{1,2})(?: ?x)?(?: (.{2,40}))?$/i.exec(value.trim()) ?? [];
+  const isOfDrives = /\b(?:SATA|SAS|drives?)\b|laufwerk/i;
+  const isInternal = /^(?:internal|intern)(?: ports?)?$/i.test(words);
+  return many !== undefined && (isOfDrives.test(`${label} ${words}`) || isInternal)
+    ? plain({ path, value: many })
+    : nothing;
+};
+const portKind: Taker = (value, { path, kind }) => {
+  const found = onlyOne(value.toUpperCase().replace(/MINI-?SAS(?: HD)?/g, 'SAS'), /\b(SAS|SATA)\b/g);
+  return kind === 'card' ? orNothing(path, found) : nothing;
+};
+
+/** `Power` alone is a card’s draw; beside display outputs it may be its plugs or the supply’s. */
+const cardPower: Taker = (_value, { kind, label }) =>
+  kind === 'graphics' && /^(?:power|max\.? power consumption)$/i.test(label.trim()) ? nothing : undefined;
+
 export const cardTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   link,
-  length: sized(/length|länge/i, (measures) => onAxis(measures, 'L')),
-  height: (value) => (measuresOf(value) ? nothing : undefined),
+  length: cardLength,
+  height: cardHeight,
+  thickness: cardThickness,
+  cooling,
+  'power.sustained': cardPower,
+  'drive-ports': drivePorts,
+  'port-kind': portKind,
   openings: (value, place) =>
     /^(?:width|breite|form factor|bauform)/i.test(place.label) && !/slot/i.test(value + place.label)
       ? nothing
@@ -162,108 +223,4 @@ export const displayTakers: Readonly<Record<string, Taker>> = {
     if (watts !== undefined) return plain({ path, value: `${Number(watts)} W` });
     return /max/i.test(label) ? undefined : nothing;
   },
-};
-
-/** Two of a supply’s measures are fixed by its form. Source: ATX12V, SFX12V, TFX12V and Flex ATX design guides. */
-const SUPPLY_FACES: readonly (readonly [number, number])[] = [
-  [150, 86],
-  [125, 63.5],
-  [85, 65],
-  [81.5, 40.5],
-];
-const supplyDepth: Taker = sized(/depth|tiefe|length|länge/i, (measures) => {
-  const rest = SUPPLY_FACES.map((face) => leftOver(measures, face, 0.6)).find((one) => one !== undefined);
-  return rest !== undefined && rest >= 90 && rest <= 260 ? rest : undefined;
-});
-
-const badge: Taker = (value, { path, label }) => {
-  const text = value
-    .replace(/\(.{0,30}\)/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
-  const metals = new Set(
-    [...text.matchAll(/\b(bronze|silver|silber|gold|platinum|platin|titanium|titan|white)\b/gi)].map(([one]) =>
-      one
-        .toLowerCase()
-        .replace(/^silber$/, 'silver')
-        .replace(/^platin$/, 'platinum')
-        .replace(/^titan$/, 'titanium'),
-    ),
-  );
-  const [metal] = metals;
-  if (metals.size === 1)
-    return /80 ?(?:plus|\+)/i.test(text + label) || wordOf(BADGE_WORDS, text)
-      ? plain({ path, value: metal! })
-      : nothing;
-  return metals.size === 0 && /^80 ?(?:plus|\+)(?: (?:standard|certified))?$/i.test(text)
-    ? plain({ path, value: 'white' })
-    : nothing;
-};
-
-const form: Taker = (value, { path }) => {
-  const pieces = value
-    .split(/\s?[/,;]\s?/)
-    .flatMap((one) => meanings(SUPPLY_FORM_WORDS, one.replace(/\(.{0,30}\)/g, '').trim()));
-  const found = new Set(pieces);
-  const [only] = found;
-  return found.size === 1 ? plain({ path, value: only! }) : nothing;
-};
-
-const standard: Taker = (value, { path, label }) => {
-  const whole = meanings(SUPPLY_STANDARD_WORDS, value);
-  const tokens = [...value.matchAll(/\bATX(?:12V)? ?v?(?:er\.? ?|ersion )?(\d\.\d{1,2})/gi)].map(([one]) => one);
-  const bare = /^v?(\d\.\d{1,2})$/.exec(value.trim())?.[1];
-  const texts = tokens.length > 0 ? tokens : bare && /atx/i.test(label) ? [`ATX ${bare}`] : [];
-  const found = new Set(whole.length > 0 ? whole : texts.flatMap((one) => meanings(SUPPLY_STANDARD_WORDS, one)));
-  const [only] = found;
-  return found.size === 1 ? plain({ path, value: only! }) : nothing;
-};
-
-const modular: Taker = (value, { path, label }) => {
-  const text = value.replace(/ (?:design|cabling|cables|kabel|psu|netzteil)$/i, '').trim();
-  const isWord = !/^(?:no|none|yes|full|semi)$/i.test(text) || /modul/i.test(label);
-  return orNothing(path, isWord ? wordOf(MODULAR_WORDS, text) : undefined);
-};
-
-const mains =
-  (which: 0 | 1): Taker =>
-  (value, { path }) => {
-    const [, low, high] =
-      /^(?:AC )?(\d{2,3}) ?V?(?:AC)? ?(?:-|–|~|to|bis) ?(\d{3}) ?V(?:AC)?(?![\d])/i.exec(value.trim()) ?? [];
-    if (low === undefined || high === undefined || Number(low) >= Number(high)) return nothing;
-    return plain({ path, value: `${[low, high][which]} V` });
-  };
-
-const factor: Taker = (value, { path }) => {
-  const found = /^(active|aktiv|passive|passiv)(?:e[rs]?)?(?: pfc| power factor correction)?(?: ?[,(].{0,30})?$/i
-    .exec(value.trim())?.[1]
-    ?.toLowerCase();
-  return found === undefined ? undefined : plain({ path, value: found.startsWith('a') ? 'active' : 'passive' });
-};
-
-/** `+12V: 62.5 A`, where the label is the rail. */
-export const railCurrent: Taker = (value, { path, label }) => {
-  const rail = wordOf(RAIL_WORDS, label);
-  const [, amps] = /^(\d{1,3}(?:\.\d{1,2})?) ?A$/i.exec(withDots(value).trim()) ?? [];
-  const volts = /^[+-]?(\d{1,2}(?:\.\d)?)V/.exec(rail ?? '')?.[1];
-  if (rail === undefined || amps === undefined || volts === undefined) return nothing;
-  if (rail.startsWith('-')) return nothing;
-  return plain(
-    { path: [...path, rail, 'voltage'], value: `${volts} V` },
-    { path: [...path, rail, 'current'], value: `${Number(amps)} A` },
-  );
-};
-
-export const supplyTakers: Readonly<Record<string, Taker>> = {
-  ...anyTakers,
-  depth: supplyDepth,
-  badge,
-  form,
-  standard,
-  modular,
-  connectors,
-  'inlet.lowest': mains(0),
-  'inlet.highest': mains(1),
-  'power-factor': factor,
-  rails: railCurrent,
 };

@@ -49,7 +49,7 @@ const widthsIn = (text: string): Set<string> =>
   );
 
 /** The link that runs: where a text names two widths, that which it calls electrical; else in doubt. */
-export const link: Taker = (value, { path, label }) => {
+export const link: Taker = (value, { path, label, kind }) => {
   const own = /PCI/i.test(label) && /^(?:gen ?)?[1-6](?:\.0)? x ?\d/i.test(value) ? `PCIe ${value}` : value;
   const text = withoutCompatible(own).replace(/[×*]/g, 'x');
   const found = linkIn(text) ?? linkIn(withoutMechanical(text));
@@ -60,5 +60,10 @@ export const link: Taker = (value, { path, label }) => {
   const electrical = new Set(ELECTRICAL.flatMap((words) => [...text.matchAll(words)].map(([, lanes]) => lanes!)));
   const rest = electrical.size === 1 ? electrical : widthsIn(withoutMechanical(text));
   const [only] = rest;
-  return rest.size === 1 ? plain({ path, value: `${generation} x${only}` }) : doubtful({ path, value: found });
+  if (rest.size !== 1) return doubtful({ path, value: found });
+  const [longest = ''] = [...widths].toSorted((a, b) => Number(b) - Number(a));
+  const isEdge =
+    kind !== 'drive' && widths.size === 2 && Number(longest) > Number(only) && /^(?:4|8|16)$/.test(longest);
+  const runs = { path, value: `${generation} x${only}` };
+  return isEdge ? plain(runs, { path: ['edge'], value: `x${longest}` }) : plain(runs);
 };

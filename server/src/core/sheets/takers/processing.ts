@@ -7,6 +7,7 @@ import { leftOver, onAxis } from '../measures';
 import { takeQuantity } from '../take-quantity';
 import { doubtful, nothing, plain, type Taker } from '../taken';
 import { anyTakers, counted, fanTakers, onlyOne, orNothing, radiatorTakers, sized, under } from './common';
+import { linkIn } from './links';
 import { classIn, eccIn, kitIn, ranksIn, ratesIn, shapeIn, typesIn } from './memory-words';
 
 const SOCKET =
@@ -54,7 +55,9 @@ const BESIDE_ECC = /[([](?:on-?die ecc|x ?\d{2})[^()]{0,20}[)\]]/gi;
 const flagOfEcc = (path: readonly string[], said: string, label: string) => {
   const value = said.replace(BESIDE_ECC, ' ').trim();
   const read = eccIn(/\becc\b/i.test(value) ? value : `${/ecc|error|fehler/i.test(label) ? 'ECC: ' : ''}${value}`);
-  const bare = /^(?:yes|ja|supported|✓|true|unterstützt)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label);
+  const bare = /^(?:yes|ja|supported|✓|✔|true|unterstützt)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label);
+  if (/^(?:no|nein|✗|✘|×|false)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label))
+    return plain({ path, value: 'false' });
   return bare
     ? plain({ path, value: 'true' })
     : orNothing(path, read === undefined || (read && !/\becc\b/i.test(value)) ? undefined : String(read));
@@ -81,15 +84,41 @@ const mostMemory: Taker = (value, place) => {
 const lanes: Taker = (value, place) => {
   const [, , usable] = /^(\d{1,3}) ?\/ ?(\d{1,3})$/.exec(value.trim()) ?? [];
   if (usable !== undefined && /total ?\/ ?usable/i.test(place.label)) return counted(usable, place);
-  const own = counted(value, place) ?? nothing;
+  const whole = /^(\d{1,3}) ?x? PCI/i.exec(value.trim())?.[1];
+  const left = onlyOne(value, /(?:verfügbar|usable|nutzbar|available):? ?(\d{1,3})\b/gi);
+  const own = counted(left ?? whole ?? value, place) ?? nothing;
+  if (left !== undefined) return own;
   return /native|total/i.test(place.label) ? doubtful(...own.facts) : own;
 };
 
 const generation: Taker = (value, { path }) => orNothing(path, sheetGeneration(value));
 
+const CLAIMED = /(\d{2,3}(?:[.,]\d)?) ?W ?\(([^()]{2,40})\)/g;
+/** `125 W (base power), 250 W (max. turbo power)`: each by what stands behind it. */
+const powers =
+  (own: RegExp, isPeak: boolean): Taker =>
+  (value, place) => {
+    const found = [...value.matchAll(CLAIMED)].filter(([, , words]) => own.test(words!));
+    if (found.length === 1) return takeQuantity(`${found[0]![1]} W`, place);
+    return isPeak && /tdp/i.test(place.label) ? nothing : undefined;
+  };
+
+/** What boards list is the family’s name alone: `Calder C9 Desktop Processors`. */
+const family: Taker = (value, place) =>
+  anyTakers.model!(
+    value.replace(/(?: (?:desktop|mobile|server|series|serie|family|processors?|prozessoren|cpus?)){1,3}$/i, ''),
+    place,
+  );
+
+const chipsetLink: Taker = (value, { path }) => orNothing(path, linkIn(value));
+
 export const processorTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
+  family,
   socket,
+  'power.sustained': powers(/base|\btdp\b|\bpl1\b|grund|basis/i, false),
+  'power.peak': powers(/turbo|\bpl2\b|\bppt\b/i, true),
+  'chipset-link': chipsetLink,
   graphics,
   'memory.types': types,
   'memory.fastest': fastest,
@@ -132,12 +161,23 @@ const classOf = (text: string): string | undefined => {
   return found === undefined ? undefined : `LGA${found.toLowerCase()}`;
 };
 
+/** `included (1 g syringe)`, `vorappliziert`. */
+const coolerPaste: Taker = (value, { path }) => {
+  if (/pre-?(?:applied|printed)|vor(?:ab )?(?:aufgetragen|appliziert)/i.test(value)) {
+    return /pad/i.test(value) ? undefined : plain({ path, value: 'paste applied' });
+  }
+  return /\b(?:tube|syringe|spritze)\b/i.test(value) && !/optional|not|nicht|ohne/i.test(value)
+    ? plain({ path, value: 'tube in the box' })
+    : undefined;
+};
+
 const fanCount: Taker = (value, place) => counted(value, place);
 
 export const coolerTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   sockets,
   height: coolerHeight,
+  paste: coolerPaste,
   ...under('fans', { ...fanTakers, count: fanCount }),
   ...under('radiator', radiatorTakers),
   'pump.pins': fanTakers.pins!,

@@ -1,4 +1,7 @@
-// How the values of pastes are read.
+// How the values of pastes and of cables are read.
+import { CABLE_WORDS } from '../../trade/connector-words';
+import { PASTE_CLASS_WORDS } from '../../trade/paste-words';
+import { wordOf } from '../../trade/vocabulary';
 import { nothing, plain, type Taker } from '../taken';
 import { anyTakers } from './common';
 
@@ -14,4 +17,26 @@ const electrically: Taker = (value, { path, label }) => {
       : undefined;
 };
 
-export const pasteTakers: Readonly<Record<string, Taker>> = { ...anyTakers, electrically };
+/** `Zinc oxide, aluminium oxide`: several fillers of one class. */
+const fillers: Taker = (value, { path }) => {
+  const found = new Set(value.split(/\s?[,;/+]\s?|\s(?:and|und|&)\s/).map((one) => wordOf(PASTE_CLASS_WORDS, one)));
+  const [only] = found;
+  return found.size === 1 && only !== undefined ? plain({ path, value: only }) : undefined;
+};
+
+export const pasteTakers: Readonly<Record<string, Taker>> = { ...anyTakers, class: fillers, electrically };
+
+/** A splitter feeds as many fans as it has plugs: `1x 4-pin socket to 2x 4-pin plugs`. */
+const connector: Taker = (value, { path, whole }) => {
+  const isSplitter = /(?:fan|pwm|lüfter).{0,12}(?:splitter|y-?(?:cable|kabel|lead))|y-?(?:splitter|cable|kabel)/i;
+  if (isSplitter.test(value) && /fan|pwm|lüfter/i.test(`${value} ${whole}`))
+    return plain({ path, value: 'fan splitter' });
+  return wordOf(CABLE_WORDS, value) === undefined ? nothing : undefined;
+};
+
+const ways: Taker = (value, { path, whole }) => {
+  const found = /^1 ?x .{2,30} (?:to|auf|zu|→|->) ([2-8]) ?x /i.exec(value.trim())?.[1];
+  return found !== undefined && /splitter|y-?kabel|y-?cable/.test(whole) ? plain({ path, value: found }) : nothing;
+};
+
+export const cableTakers: Readonly<Record<string, Taker>> = { ...anyTakers, connector, ways };

@@ -1,0 +1,149 @@
+// How the values of supplies are read.
+import { BADGE_WORDS, MODULAR_WORDS } from '../../trade/sheet-words';
+import { RAIL_WORDS, SUPPLY_FORM_WORDS, SUPPLY_STANDARD_WORDS } from '../../trade/supply-sheet-words';
+import { meanings, wordOf } from '../../trade/vocabulary';
+import { leftOver } from '../measures';
+import { withDots } from '../take-quantity';
+import { nothing, plain, together, type Take, type Taker } from '../taken';
+import { anyTakers, onlyOne, orNothing, sized } from './common';
+import { connectors } from './connectors';
+
+/** Two of a supply’s measures are fixed by its form. Source: ATX12V, SFX12V, TFX12V and Flex ATX design guides. */
+const SUPPLY_FACES: readonly (readonly [number, number])[] = [
+  [150, 86],
+  [125, 63.5],
+  [85, 65],
+  [81.5, 40.5],
+];
+const supplyDepth: Taker = sized(/depth|tiefe|length|länge/i, (measures) => {
+  const rest = SUPPLY_FACES.map((face) => leftOver(measures, face, 0.6)).find((one) => one !== undefined);
+  return rest !== undefined && rest >= 90 && rest <= 260 ? rest : undefined;
+});
+
+const badge: Taker = (value, { path, label }) => {
+  const text = value
+    .replace(/\(.{0,30}\)/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+  const metals = new Set(
+    [...text.matchAll(/\b(bronze|silver|silber|gold|platinum|platin|titanium|titan|white)\b/gi)].map(([one]) =>
+      one
+        .toLowerCase()
+        .replace(/^silber$/, 'silver')
+        .replace(/^platin$/, 'platinum')
+        .replace(/^titan$/, 'titanium'),
+    ),
+  );
+  const [metal] = metals;
+  if (metals.size === 1)
+    return /80 ?(?:plus|\+)/i.test(text + label) || wordOf(BADGE_WORDS, text)
+      ? plain({ path, value: metal! })
+      : nothing;
+  return metals.size === 0 && /^80 ?(?:plus|\+)(?: (?:standard|certified))?$/i.test(text)
+    ? plain({ path, value: 'white' })
+    : nothing;
+};
+
+const form: Taker = (value, { path }) => {
+  const pieces = value
+    .split(/\s?[/,;]\s?/)
+    .flatMap((one) => meanings(SUPPLY_FORM_WORDS, one.replace(/\(.{0,30}\)/g, '').trim()));
+  const found = new Set(pieces);
+  const [only] = found;
+  return found.size === 1 ? plain({ path, value: only! }) : nothing;
+};
+
+const standard: Taker = (value, { path, label }) => {
+  const whole = meanings(SUPPLY_STANDARD_WORDS, value);
+  const tokens = [...value.matchAll(/\bATX(?:12V)? ?v?(?:er\.? ?|ersion )?(\d\.\d{1,2})/gi)].map(([one]) => one);
+  const bare = /^v?(\d\.\d{1,2})$/.exec(value.trim())?.[1];
+  const texts = tokens.length > 0 ? tokens : bare && /atx/i.test(label) ? [`ATX ${bare}`] : [];
+  const found = new Set(whole.length > 0 ? whole : texts.flatMap((one) => meanings(SUPPLY_STANDARD_WORDS, one)));
+  const [only] = found;
+  return found.size === 1 ? plain({ path, value: only! }) : nothing;
+};
+
+const modular: Taker = (value, { path, label }) => {
+  const text = value.replace(/ (?:design|cabling|cables|kabel|psu|netzteil)$/i, '').trim();
+  const isWord = !/^(?:no|none|yes|full|semi)$/i.test(text) || /modul/i.test(label);
+  return orNothing(path, isWord ? wordOf(MODULAR_WORDS, text) : undefined);
+};
+
+const mains =
+  (which: 0 | 1): Taker =>
+  (value, { path }) => {
+    const [, low, high] =
+      /^(?:AC )?(\d{2,3}) ?V?(?:AC)? ?(?:-|–|~|to|bis) ?(\d{3}) ?V(?:AC)?(?![\d])/i.exec(value.trim()) ?? [];
+    if (low === undefined || high === undefined || Number(low) >= Number(high)) return nothing;
+    return plain({ path, value: `${[low, high][which]} V` });
+  };
+
+const factor: Taker = (value, { path }) => {
+  const found = /^(active|aktiv|passive|passiv)(?:e[rs]?)?(?: pfc| power factor correction)?(?: ?[,(].{0,30})?$/i
+    .exec(value.trim())?.[1]
+    ?.toLowerCase();
+  return found === undefined ? undefined : plain({ path, value: found.startsWith('a') ? 'active' : 'passive' });
+};
+
+const AT =
+  /^([+-]?\d{1,2}(?:[.,]\d)?V\d?(?: ?(?:SB|stb|standby|aux))?) ?(?:@|:|=|-|–)? ?(\d{1,3}(?:[.,]\d{1,2})?) ?A$/i;
+
+/** `+3.3V@20A, +5V@20A, +12V@70.8A`: every one of the line, those below nought left out. */
+function railsIn(value: string): readonly (readonly [rail: string, amps: string])[] {
+  const pieces = value.split(/\s?[;|•]\s?|\s?,\s|,(?=[+-])|\s\/\s/).filter((one) => one.trim() !== '');
+  const read = pieces.map((one) => AT.exec(one.trim()));
+  return pieces.length > 1 && read.every(Boolean) ? read.map((one) => [one![1]!, one![2]!] as const) : [];
+}
+
+/** `+3.3V & +5V 120 W`: the limit that two rails share. */
+export const isCombined = (label: string, text: string): boolean =>
+  /combined|zusammen|gesamt|kombiniert|total/i.test(label + text) && combinedIn(`${label} ${text}`) !== undefined;
+
+function combinedIn(text: string): { readonly rails: readonly string[]; readonly watts: number } | undefined {
+  const names = [...withDots(text).matchAll(/[+](\d{1,2}(?:\.\d)?)V(?!\w)/gi)].map(([, volts]) => `+${volts}V`);
+  const watts = onlyOne(text, /(?<![\d.,])(\d{2,4}) ?W(?:att)?\b/gi);
+  const rails = [...new Set(names)].toSorted();
+  return rails.join() === '+3.3V,+5V' && watts !== undefined ? { rails, watts: Number(watts) } : undefined;
+}
+const combined: Taker = (value, { path, label }) => {
+  const found = combinedIn(`${label} ${value}`);
+  return found === undefined
+    ? nothing
+    : plain(
+        { path: [...path, '0', 'rails'], value: found.rails },
+        { path: [...path, '0', 'power'], value: `${found.watts} W` },
+      );
+};
+
+/** `+12V: 62.5 A`, where the label is the rail; else all of one line. */
+const railCurrents: Taker = (value, place) => {
+  if (wordOf(RAIL_WORDS, place.label) !== undefined) return railCurrent(place.path, place.label, value);
+  return together(railsIn(value).map(([rail, amps]) => railCurrent(place.path, rail, `${amps} A`)));
+};
+
+function railCurrent(path: readonly string[], name: string, value: string): Take {
+  const rail = wordOf(RAIL_WORDS, name);
+  const [, amps] = /^(\d{1,3}(?:\.\d{1,2})?) ?A$/i.exec(withDots(value).trim()) ?? [];
+  const volts = /^[+-]?(\d{1,2}(?:\.\d)?)V/.exec(rail ?? '')?.[1];
+  if (rail === undefined || amps === undefined || volts === undefined) return nothing;
+  if (rail.startsWith('-')) return nothing;
+  return plain(
+    { path: [...path, rail, 'voltage'], value: `${volts} V` },
+    { path: [...path, rail, 'current'], value: `${Number(amps)} A` },
+  );
+}
+
+export const supplyTakers: Readonly<Record<string, Taker>> = {
+  ...anyTakers,
+  depth: supplyDepth,
+  badge,
+  form,
+  standard,
+  modular,
+  connectors,
+  'inlet.lowest': mains(0),
+  'inlet.highest': mains(1),
+  'power-factor': factor,
+  rails: railCurrents,
+  combined,
+};
