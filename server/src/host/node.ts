@@ -73,10 +73,10 @@ export class NodeHost implements Host {
     const path = this.pathIn(root, name);
     let file: number | undefined;
     try {
-      const real = this.realPath(path);
+      const { real, stat } = this.reached(path);
       if (!isBelow(real, this.realFolder(root))) return leadsOut;
       if (looseNames && !real.endsWith(lastStep(name))) return undefined;
-      const unfit = refused(lstatSync(real));
+      const unfit = refused(stat);
       if (unfit) return unfit;
       file = openSync(real, openFlags);
       return readWhole(file, encodings);
@@ -87,10 +87,15 @@ export class NodeHost implements Host {
     }
   }
 
-  /** The real path; the folder’s is asked for once, the file’s only where it is a link. */
-  private realPath(path: string): string {
-    if (looseNames || noFollow === undefined || lstatSync(path).isSymbolicLink()) return realpathSync.native(path);
-    return join(this.realFolder(dirname(path)), path.slice(path.lastIndexOf(sep) + 1));
+  /** The real path, and what is there; the folder’s is asked for once, the file’s only where it is a link. */
+  private reached(path: string): { readonly real: string; readonly stat: Stats } {
+    if (!looseNames && noFollow !== undefined) {
+      const stat = lstatSync(path);
+      if (!stat.isSymbolicLink())
+        return { real: this.pathIn(this.realFolder(dirname(path)), path.slice(path.lastIndexOf(sep) + 1)), stat };
+    }
+    const real = realpathSync.native(path);
+    return { real, stat: lstatSync(real) };
   }
 
   private realFolder(folder: string): string {
@@ -131,7 +136,8 @@ function readWhole(file: number, encodings?: Encodings): string | ReadError {
   if (unfit) return unfit;
   const bytes = Buffer.allocUnsafe(Math.min(stat.size, limits.fileBytes) + 1);
   let held = 0;
-  for (let got = -1; got !== 0 && held < bytes.length; held += got)
+  // A read that brings all there should be, and less than it had room for, has met the end.
+  for (let got = -1; got !== 0 && held < bytes.length && (got < 0 || held !== stat.size); held += got)
     got = readSync(file, bytes, held, bytes.length - held, null);
   if (held > limits.fileBytes || held > stat.size) return tooLarge;
   return decode(bytes.subarray(0, held), encodings);
