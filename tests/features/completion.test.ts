@@ -265,7 +265,7 @@ describe('parts in the order of how well they would serve', () => {
       snippets: false,
       parts: candidates,
       fits: new Fits(),
-      trials: 400,
+      trials: 100,
     });
     expect(list.isIncomplete).toBe(true);
     expect(list.items.at(-1)!.label).not.toBe('x/n448');

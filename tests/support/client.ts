@@ -31,6 +31,10 @@ export class MemoryAddresses extends MemoryHost implements AddressedHost {
     super(texts);
   }
 
+  override list(root: string, folder: string): ReturnType<MemoryHost['list']> {
+    return new MemoryHost(this.texts).list(root, folder);
+  }
+
   override read(root: string, name: string): ReturnType<MemoryHost['read']> {
     return this.texts.get(root === '' ? name : `${root}/${name}`);
   }

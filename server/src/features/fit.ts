@@ -56,13 +56,16 @@ interface Ground {
 /** Places of a build whose trials are kept: the one that is typed in, and those just left. */
 const mostKept = 4;
 
+/** What one trial counts at least, as a share of a whole one: the build is put together for each. */
+const leastSpent = 0.1;
+
 /** Ranks choices, and keeps what was tried while a name is typed; it belongs to a session. */
 export class Fits {
   private readonly grounds: { readonly ground: Ground; readonly tried: Map<string, Kept> }[] = [];
 
   /**
-   * Choices in the order of how well they would serve. At most so many more are tried, of those that match what is
-   * typed first; `isWhole` once all were.
+   * Choices in the order of how well they would serve. More are tried, those that match what is typed first, for as
+   * many checks as so many whole trials ask: what is soon given up counts little. `isWhole` once all were tried.
    */
   ranked(
     view: View,
@@ -74,7 +77,12 @@ export class Fits {
     const tried = this.triedAt(groundOf(view, place, docs));
     const wanted = new Set([...names.filter((name) => name.startsWith(place.typed)), ...names]);
     const left = [...wanted].filter((name) => !tried.has(name));
-    for (const trial of trials(view, place, left.slice(0, most))) tried.set(trial.name, keptOf(view, trial));
+    let spent = 0;
+    for (const trial of trials(view, place, left)) {
+      tried.set(trial.name, keptOf(view, trial));
+      spent += Math.max(trial.asked, leastSpent);
+      if (spent >= most) break;
+    }
     const known = names.flatMap((name) => tried.get(name) ?? []);
     const taken = takenBy(view, place);
     const tier = ({ name, against }: Kept): number => (taken.has(name) ? 1 : 0) + (against ? 2 : 0);

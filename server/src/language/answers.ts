@@ -25,14 +25,13 @@ import { Session, type AnalyzedFile } from '../session/session';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 import { Actions } from './actions';
-import { Completions } from './completions';
+import type { Completions } from './completions';
 import type { ToServer } from './requests';
 
 /** Registers the answers. */
-export function answer(shared: Shared, shelf: PartIndex, pause: () => Promise<void>): void {
+export function answer(shared: Shared, shelf: PartIndex, completions: Completions, pause: () => Promise<void>): void {
   const { connection, log, session } = shared;
   const actions = new Actions(shared, shelf, pause);
-  const completions = new Completions(shared, shelf, pause);
   const judge = async (uri: string): Promise<AnalyzedFile | undefined> => session.judge(uri);
   const judgeAt = async (uri: string, position: Position): Promise<AnalyzedFile | undefined> => {
     const judged = await judge(uri);

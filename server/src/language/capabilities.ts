@@ -7,6 +7,16 @@ import { movesOffered, namesOffered } from './name-answers';
 import { numbersOffered } from './number-answers';
 import { outlineOffered } from './outline-answers';
 
+/** The files whose changes on disk are of interest. */
+export const watched = [
+  '**/*.pcbuild.yaml',
+  '**/*.part.yaml',
+  '**/fettle.yaml',
+  '**/*.known.yaml',
+  '**/*.asbuilt.yaml',
+  '**/*.{md,markdown}',
+];
+
 export const checkCommand = 'fettle.checkWorkspace';
 
 export function offered(client: Client): ServerCapabilities {

@@ -10,10 +10,12 @@ import type { Shared } from './findings';
 import { wordsOf } from './guard';
 import { withParts } from './with-parts';
 
-/** How many parts are tried for one answer: counted, so that a slow machine answers the same. */
-const triedAtOnce = 40;
+/** How many parts are tried whole for one answer: counted, so that a slow machine answers the same. */
+const triedAtOnce = 12;
 /** How many while nobody waits, before others get their turn. */
-const triedAtATime = 10;
+const triedAtATime = 4;
+/** How many turns are taken where nobody has asked yet. */
+const turnsAhead = 10;
 
 export class Completions {
   private readonly fits = new Fits();
@@ -34,6 +36,16 @@ export class Completions {
         this.shared.log(`textDocument/completion: ${wordsOf(error)}`),
       );
     return list;
+  }
+
+  /** Tries the first of what may stand in a place that nobody has asked about yet. */
+  async ahead(judged: AnalyzedFile, position: Position, stopped: () => boolean): Promise<void> {
+    for (let turn = 0; turn < turnsAhead; turn++) {
+      await this.pause();
+      if (stopped() || this.going === judged || !this.shared.session.holds(judged)) return;
+      const { isIncomplete } = await this.list(judged, position, never, triedAtATime);
+      if (!isIncomplete) return;
+    }
   }
 
   /** Tries what is left for as long as the text stays; the next answer then has it. */

@@ -7,6 +7,7 @@ import type {
 } from 'vscode-languageserver/node';
 import { Doc } from '../core/parts/doc';
 import { changeBetween, Lines, type Change } from '../core/text';
+import type { Ahead } from './ahead';
 import type { Findings, Shared } from './findings';
 import type { Grace } from './grace';
 import type { Hosts } from './hosts';
@@ -30,12 +31,14 @@ export class Documents {
     private readonly whole: WorkspaceDiagnostics,
     private readonly grace: Grace,
     private readonly hosts: Hosts,
+    private readonly ahead: Ahead,
   ) {}
 
   opened({ textDocument: { uri, languageId, version, text } }: DidOpenTextDocumentParams): void {
     const as = this.addressFor(uri, languageId);
     if (as !== undefined) this.shared.session.name(uri, as);
     this.take(TextDocument.create(uri, languageId, version, text));
+    this.ahead.likely(uri);
   }
 
   /**
@@ -80,6 +83,7 @@ export class Documents {
   /** The cursor went somewhere. */
   went({ uri, position }: CursorWent): void {
     if (this.grace.isTyping) this.grace.went(uri, position ?? undefined, this.docOf(uri));
+    if (position) this.ahead.likely(uri, position);
   }
 
   /** Grace ended, for these files at least. */

@@ -13,9 +13,11 @@ import type { Language } from '../core/words/language';
 import { PartIndex } from '../session/part-index';
 import type { RunTrouble } from '../session/run-trouble';
 import { Session } from '../session/session';
+import { Ahead } from './ahead';
 import { answer } from './answers';
-import { checkCommand, offered } from './capabilities';
+import { checkCommand, offered, watched } from './capabilities';
 import { clientOf } from './client';
+import { Completions } from './completions';
 import { Documents } from './documents';
 import { Findings, type Shared } from './findings';
 import { FolderSettings } from './folder-settings';
@@ -46,16 +48,6 @@ export interface Environment {
   readonly after: After;
 }
 
-/** The files whose changes on disk are of interest. */
-const watched = [
-  '**/*.pcbuild.yaml',
-  '**/*.part.yaml',
-  '**/fettle.yaml',
-  '**/*.known.yaml',
-  '**/*.asbuilt.yaml',
-  '**/*.{md,markdown}',
-];
-
 /** Serves a client until it ends the connection; `left` comes once nothing is owed any more to one that goes. */
 export function serve(
   reader: MessageReader,
@@ -74,6 +66,7 @@ class Server {
   private readonly shared: Shared;
   private readonly hosts: Hosts;
   private readonly shelf: PartIndex;
+  private readonly completions: Completions;
   private readonly across: Across;
   private readonly refreshes: Refreshes;
   private readonly grace: Grace;
@@ -102,6 +95,7 @@ class Server {
     };
     const tell = ({ path, trouble }: RunTrouble): void => this.shared.log(path === '' ? trouble : `${path} ${trouble}`);
     this.shelf = new PartIndex(session.texts, { pause: environment.pause, tell });
+    this.completions = new Completions(this.shared, this.shelf, environment.pause);
     const uses = new UseIndex(session.texts, {
       pause: environment.pause,
       tell,
@@ -118,7 +112,8 @@ class Server {
     this.findings = new Findings(this.shared, this.grace);
     this.sheets = new Sheets(this.shared, this.findings, environment.today);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
-    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts);
+    const ahead = new Ahead(this.shared, this.shelf, this.completions, environment.after);
+    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts, ahead);
   }
 
   register(): void {
@@ -162,7 +157,7 @@ class Server {
         this.configure((settings as { fettle?: unknown } | null)?.fettle),
       ),
     );
-    answer(shared, this.shelf, this.environment.pause);
+    answer(shared, this.shelf, this.completions, this.environment.pause);
     answerNames(shared, this.across, () => this.anew());
     answerLayout(shared);
     answerNew(shared, this.environment.today);

@@ -14,6 +14,8 @@ import { fileRef, type FileRef, type Texts } from './texts';
 
 /** How many files are read before others get their turn. */
 const stride = 200;
+/** How long one stretch of noting lasts before others get their turn. */
+const turnMs = 5;
 
 /** A file whose workspace’s parts are asked for. */
 interface Asking {
@@ -53,12 +55,40 @@ export class PartIndex {
     for (const [name, file] of await this.listing(asking)) {
       if (++count % stride === 0) await this.options.pause?.();
       if (stopped()) return [];
+      const noted = this.texts.open.has(file.path) ? undefined : this.texts.kinds.get(file.path);
+      if (noted !== undefined && noted !== kind) continue;
       const read = this.texts.read(file);
       const doc = read instanceof Promise ? await read : read;
       if (isTrouble(doc)) this.options.tell(troubleAt(file.host.shown(file.root, file.name), doc.trouble));
-      else if (doc && isOfKind(doc, kind)) candidates.push({ name, doc });
+      else if (doc && this.kindOf(file, doc) === kind) candidates.push({ name, doc });
     }
     return candidates;
+  }
+
+  /**
+   * Notes the kind of every part in turns, while nobody waits: whoever then asks for one kind reads only its files.
+   * `stopped` is asked between files.
+   */
+  async note(asking: Asking, stopped: () => boolean): Promise<void> {
+    let begun = performance.now();
+    for (const file of (await this.listing(asking)).values()) {
+      if (performance.now() - begun > turnMs) {
+        await this.options.pause?.();
+        begun = performance.now();
+      }
+      if (stopped()) return;
+      if (this.texts.kinds.has(file.path)) continue;
+      const read = this.texts.glance(file);
+      const doc = read instanceof Promise ? await read : read;
+      if (doc && !isTrouble(doc)) this.kindOf(file, doc);
+    }
+  }
+
+  private kindOf(file: FileRef, doc: Doc): string {
+    let kind = doc.memo.get(saidKind) as string | undefined;
+    if (kind === undefined) doc.memo.set(saidKind, (kind = saidKind(doc)));
+    if (!this.texts.open.has(file.path)) this.texts.kinds.set(file.path, kind);
+    return kind;
   }
 
   /** How many parts the workspace of a file has. */
@@ -112,12 +142,6 @@ export class PartIndex {
 const keyOf = ({ place, house }: Asking): string => [place.root, ...house.folders].join('\n');
 
 /** A file whose text plainly says its kind need not be parsed to know that. */
-function isOfKind(doc: Doc, kind: Kind): boolean {
-  let own = doc.memo.get(isOfKind) as string | undefined;
-  if (own === undefined) doc.memo.set(isOfKind, (own = saidKind(doc)));
-  return own === kind;
-}
-
 function saidKind(doc: Doc): string {
   const plain = /^kind:[ \t]*([a-z]+)[ \t]*\r?$/m.exec(doc.text);
   return plain && doc.text.indexOf('kind:') === plain.index ? plain[1]! : (kindOfPart(doc) ?? '');

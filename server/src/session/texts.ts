@@ -30,6 +30,8 @@ export class Texts {
   private readonly disk = new Map<string, Read>();
   /** UTF-16 units of text read from disk and held. */
   private held = 0;
+  /** Kinds that part files say, as they lie on disk, by path; forgotten once a file may say otherwise. */
+  readonly kinds = new Map<string, string>();
   /** What scalars were read as, for all documents. */
   private readonly scalars: KnownScalars = new Map();
   private readonly coming = new Map<string, Promise<void>>();
@@ -43,6 +45,13 @@ export class Texts {
     if (coming) return coming.then(() => this.disk.get(file.path));
     const read = file.host.read(file.root, file.name);
     return read instanceof Promise ? this.await(file, read) : this.keep(file, read);
+  }
+
+  /** What stands in a file; where it is not held yet, it is not held afterwards either. */
+  glance(file: FileRef): Awaitable<Read> {
+    if (this.open.has(file.path) || this.disk.has(file.path)) return this.read(file);
+    const read = file.host.read(file.root, file.name);
+    return read instanceof Promise ? this.await(file, read) : typeof read === 'string' ? this.docOf(file, read) : read;
   }
 
   /** What lies on disk below an open file that says otherwise; undefined where nothing does. */
@@ -77,7 +86,7 @@ export class Texts {
 
   private keep(file: FileRef, text: string | ReadError | undefined): Read {
     const read = typeof text === 'string' ? this.docOf(file, text) : text;
-    this.forget(file.path);
+    this.drop(file.path);
     this.disk.set(file.path, read);
     this.held += lengthOf(read);
     return read;
@@ -99,19 +108,25 @@ export class Texts {
 
   /** What lies on disk may have changed. */
   forget(path: string): void {
-    this.held -= lengthOf(this.disk.get(path));
-    this.disk.delete(path);
+    this.drop(path);
+    this.kinds.delete(path);
   }
 
   forgetAll(): void {
-    for (const path of [...this.disk.keys()]) this.forget(path);
+    for (const path of [...this.disk.keys()]) this.drop(path);
+    this.kinds.clear();
+  }
+
+  private drop(path: string): void {
+    this.held -= lengthOf(this.disk.get(path));
+    this.disk.delete(path);
   }
 
   /** Forgets what was used longest ago once more is held than `most` UTF-16 units; `kept` stays in any case. */
   evict(most: number, kept: ReadonlySet<string> = new Set()): void {
     for (const path of this.disk.keys()) {
       if (this.held <= most) return;
-      if (!kept.has(path)) this.forget(path);
+      if (!kept.has(path)) this.drop(path);
     }
   }
 }

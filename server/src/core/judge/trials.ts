@@ -13,6 +13,8 @@ export interface Trial {
   readonly name: string;
   readonly placed: Placed;
   readonly build: Build;
+  /** How many checks were asked, as a share of all that would be. */
+  readonly asked: number;
   /** What would hurt, or keep the machine from going together: the first that was found, after which none is asked. */
   readonly against?: Finding;
   /** Lighter findings that it would bring, and whatever would stay open; worst first. */
@@ -67,7 +69,7 @@ function* tryAll(empty: Emptied, names: Iterable<string>, put: (name: string) =>
   }
 }
 
-function tried(empty: Emptied, of: Pick<Trial, 'name' | 'placed' | 'build'>, checks: readonly Check[]): Trial {
+function tried(empty: Emptied, one: Pick<Trial, 'name' | 'placed' | 'build'>, checks: readonly Check[]): Trial {
   let seen = 0;
   let against: Finding | undefined;
   const goOn = (found: readonly Finding[]): boolean => {
@@ -75,7 +77,8 @@ function tried(empty: Emptied, of: Pick<Trial, 'name' | 'placed' | 'build'>, che
       if (speaksAgainst(found[seen]!) && !empty.before.has(keyOf(found[seen]!))) against = found[seen];
     return !against;
   };
-  const { judgement } = judgeWhile(of.build, goOn, { known: empty.known, checks });
+  const { judgement, last } = judgeWhile(one.build, goOn, { known: empty.known, checks });
+  const of = { ...one, asked: last ? (checks.indexOf(last) + 1) / checks.length : 1 };
   if (!judgement) return { ...of, against, brings: [] };
   const { findings, answers } = judgement;
   const brings = findings.filter(
