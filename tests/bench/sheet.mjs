@@ -41,7 +41,8 @@ function workOf(pid) {
   return 10 * (Number(fields[11]) + Number(fields[12]));
 }
 
-async function measure(context, name, place, digits) {
+/** Digits typed at a place of a build, and the picture that shows them, which is in sight. */
+async function measure(context, name, { place, digits, picture }) {
   const server = spawn(process.execPath, [fileURLToPath(new URL('../../dist/server.js', import.meta.url)), '--stdio'], {
     stdio: ['pipe', 'pipe', 'inherit'],
   });
@@ -68,11 +69,11 @@ async function measure(context, name, place, digits) {
     await connection.sendNotification('textDocument/didOpen', {
       textDocument: { uri, languageId: 'fettle-build', version: 1, text },
     });
-    const put = ({ order, blocks, whole, old }) =>
-      panel.page.evaluate(painted({ type: 'sheet', uri, order, blocks, whole, old }));
+    const put = ({ order, blocks, old }) => panel.page.evaluate(painted({ type: 'sheet', uri, order, blocks, old }));
     const ask = (have) => connection.sendRequest('fettle/sheet', { textDocument: { uri }, have, picturesFirst: true });
     let shown = await connection.sendRequest('fettle/sheet', { textDocument: { uri } });
     await put(shown);
+    await panel.page.evaluate(`document.getElementById('sheet-picture-${picture}').scrollIntoView()`);
     const line = text.split('\n').findIndex((one) => one.includes(place));
     const character = text.split('\n')[line].indexOf(place) + place.length;
     const times = [];
@@ -130,9 +131,10 @@ const browser = await chromium.launch({
 });
 try {
   const context = await browser.newContext();
-  await measure(context, 'flood-gauge.pcbuild.yaml', 'ambient: ', '123');
-  await measure(context, 'survey-desk.pcbuild.yaml', 'ambient: ', '123');
-  await measure(context, 'survey-desk.pcbuild.yaml', 'circuit: 1', '0246');
+  const room = { place: 'ambient: ', digits: '123', picture: 'heat' };
+  await measure(context, 'flood-gauge.pcbuild.yaml', room);
+  await measure(context, 'survey-desk.pcbuild.yaml', room);
+  await measure(context, 'survey-desk.pcbuild.yaml', { place: 'circuit: 1', digits: '0246', picture: 'power' });
 } finally {
   await browser.close();
 }

@@ -65,17 +65,48 @@ describe.skipIf(missing)('the panel', () => {
 
   test('replaces changed blocks and leaves the others alone', async () => {
     const page = await show();
-    await page.evaluate("for (const one of document.querySelector('main').children) one.marked = true");
+    await page.evaluate(watched);
     await panel.send(changed(sheet, sheetWith(['build: Survey desk', 'build: Desk by the window'])));
     expect(await page.locator('h1').innerText()).toBe('Desk by the window');
-    const anew = "[...document.querySelector('main').children].filter((one) => !one.marked).map(({ id }) => id)";
-    expect(await page.evaluate(anew)).toEqual(['sheet-head']);
+    expect(await page.evaluate('touched')).toEqual(['sheet-head']);
     const without = sheetWith(['  displays:\n    - { use: pharos/p32-4k120, port: DP_1 }\n', '']);
     await panel.send(changed(sheetWith(['build: Survey desk', 'build: Desk by the window']), without));
     const ids = "[...document.querySelector('main').children].map(({ id }) => id)";
     const shown = await page.evaluate(ids);
     await panel.send(whole(without));
     expect(shown).toEqual(await page.evaluate(ids));
+  });
+
+  test('says after any change what it says from anew', async () => {
+    const page = await show();
+    await page.evaluate("for (const one of document.querySelectorAll('details')) one.open = true");
+    await page.locator('#sheet-picture-power .p-thing').first().focus();
+    await page.evaluate('window.focused = document.activeElement');
+    await panel.send({ type: 'lit', on: ['parts.supply'], around: [] });
+    const chain = [
+      ['circuit: 10 A', 'circuit: 6 A'],
+      ['ambient: 31', 'ambient: 29'],
+      ['cables: holm/s1000', 'cables: holm/s750'],
+      ['  displays:\n    - { use: pharos/p32-4k120, port: DP_1 }\n', ''],
+      ['  supply:  ', '  paste:     { use: lindqvist/grey-4 }\n  supply:  '],
+    ] as const;
+    let before = sheet;
+    const fresh = await openPage(browser.context);
+    const sheets = [...chain.map((edit) => sheetWith(edit)), sheet, hostileSheet(hostile[0]!), sheet];
+    for (const [i, next] of sheets.entries()) {
+      await panel.send(changed(before, next));
+      before = next;
+      const shown = await page.evaluate(said);
+      if (i <= chain.length) {
+        expect(await page.evaluate('document.activeElement === focused')).toBe(true);
+        expect(await page.locator('#sheet-picture-power details[open]').count()).toBe(1);
+        expect(await page.locator('.here').count()).toBeGreaterThan(0);
+      }
+      // As another build’s.
+      await fresh.send(whole(next, { uri: `file:///${i}.pcbuild.yaml` }));
+      expect(shown).toBe(await fresh.page.evaluate(said));
+    }
+    await fresh.page.close();
   });
 
   test('keeps boxes ticked that ask for the same, and no others', async () => {
@@ -190,7 +221,7 @@ describe.skipIf(missing)('the panel', () => {
   test('says that a sheet is the last good one, and that there is none', async () => {
     const page = await show();
     expect(await page.locator('[role=status]').innerText()).toBe('');
-    await panel.send({ ...(whole(sheet) as object), blocks: [], whole: false, old: true });
+    await panel.send({ ...(whole(sheet) as object), blocks: [], old: true });
     expect(await page.locator('[role=status]').innerText()).toContain('last text that could');
     expect(await page.locator('h1').innerText()).toBe('Survey desk');
     await panel.send({ type: 'none', why: 'There is no build here.' });
@@ -241,6 +272,28 @@ describe.skipIf(missing)('the panel', () => {
     expect(await page.evaluate("getComputedStyle(document.querySelector('main p')).color")).not.toBe('rgb(255, 0, 0)');
   });
 });
+
+/** Has the page note, as `touched`, the blocks in which anything was put in, taken out or made to say another thing. */
+const watched = `
+  window.touched = [];
+  new MutationObserver((changes) => {
+    for (const { target } of changes) {
+      const { id } = (target.closest ? target : target.parentElement).closest('main > *') ?? target;
+      if (!touched.includes(id)) touched.push(id);
+    }
+  }).observe(document.querySelector('main'), { childList: true, characterData: true, attributes: true, subtree: true });
+`;
+
+/** All that the blocks say, without the marks that the page itself makes. */
+const said = `(() => {
+  const main = document.querySelector('main').cloneNode(true);
+  for (const one of main.querySelectorAll('*')) {
+    for (const name of ['tabindex', 'data-stop', 'aria-current', 'open']) one.removeAttribute(name);
+    one.classList.remove('here');
+    if (one.getAttribute('class') === '') one.removeAttribute('class');
+  }
+  return main.innerHTML;
+})()`;
 
 /** What axe finds wrong: the rule, and where. */
 async function violations(page: Page): Promise<string[]> {

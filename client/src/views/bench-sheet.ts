@@ -179,10 +179,10 @@ class BenchSheet implements Disposable {
       this.send({ type: 'none', why: l10n.t('There is no build here any more.') });
       return;
     }
-    const { id, order, blocks, whole, old, title, more } = answer;
+    const { id, order, blocks, old, title, more } = answer;
     this.have = id;
     panel.title = l10n.t('Bench Sheet: {0}', title);
-    this.send({ type: 'sheet', uri, order, blocks, whole, old });
+    this.send({ type: 'sheet', uri, order, blocks, old });
     if (more) this.isStale = true;
     else await this.light();
   }

@@ -11,9 +11,8 @@ export interface SheetShown {
   readonly uri: string;
   /** All blocks in their order. */
   readonly order: readonly string[];
-  /** Those that are new or changed; all of them where `whole`. */
+  /** Those that are new or changed at least. */
   readonly blocks: readonly BlockPut[];
-  readonly whole: boolean;
   /** Whether it is the last good sheet of a text that cannot be read now. */
   readonly old: boolean;
 }
@@ -59,7 +58,6 @@ export function isToPanel(value: unknown): value is ToPanel {
         isTexts(value.order) &&
         Array.isArray(value.blocks) &&
         value.blocks.every(isBlock) &&
-        typeof value.whole === 'boolean' &&
         typeof value.old === 'boolean'
       );
     case 'lit':

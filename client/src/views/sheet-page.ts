@@ -71,6 +71,8 @@ body { margin: 0; padding: 0; background: var(--vscode-editor-background); color
 .sheet table, .sheet .caution { font-size: 12.5px; }
 .sheet .quiet, .sheet .reasons, .sheet thead th, .sheet .working, .sheet .working caption { font-size: 12px; }
 .sheet .reference { font-size: 11px; border-color: var(--sheet-hair); }
+.sheet > * { contain: layout paint; overflow-clip-margin: 8px; }
+.sheet > * > :last-child { margin-bottom: 0; }
 .sheet .kind, .sheet .head .blanks { display: none; }
 .sheet input[type="checkbox"] { width: 16px; height: 16px; margin-top: 1px; cursor: pointer; }
 .sheet [data-place] { cursor: pointer; }

@@ -97,7 +97,7 @@ const asEditor = (state: unknown, { body, colours }: (typeof themes)[Theme]): st
 /** A sheet as the message that puts it in whole. */
 export function whole(sheet: Sheet, { uri = 'file:///a.pcbuild.yaml', old = false } = {}): ToPanel {
   const blocks = sheetBlocks(sheet);
-  return { type: 'sheet', uri, order: blocks.map(({ id }) => id), blocks: [...blocks], whole: true, old };
+  return { type: 'sheet', uri, order: blocks.map(({ id }) => id), blocks: [...blocks], old };
 }
 
 /** What changed from one sheet to the next, as the message that puts it in. */
@@ -110,7 +110,6 @@ export function changed(from: Sheet, to: Sheet, uri = 'file:///a.pcbuild.yaml'):
     uri,
     order,
     blocks: blocks.filter(({ id, html }) => before.get(id) !== html),
-    whole: false,
     old: false,
   };
 }

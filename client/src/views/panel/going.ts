@@ -55,19 +55,17 @@ function step(main: HTMLElement, from: Element, isDown: boolean): boolean {
   return next !== undefined;
 }
 
-/** The tab key stops at one place of each block: of blocks that are put in, at the first. */
-export function settleStops(blocks: Iterable<Element>): void {
-  for (const block of blocks) {
-    const all = [...(block.matches(places) ? [block] : []), ...block.querySelectorAll(places)];
-    const [first] = all;
-    if (!first) continue;
-    for (const one of all) one.setAttribute('tabindex', '-1');
-    stopAt(first);
-  }
+/** The tab key stops at one place of each block: where it stopped before, else at the first. */
+export function settleStop(block: Element): void {
+  const all = [...(block.matches(places) ? [block] : []), ...block.querySelectorAll(places)];
+  const stop = all.find((one) => one.hasAttribute('data-stop')) ?? all[0];
+  for (const one of all) if (one !== stop) one.setAttribute('tabindex', '-1');
+  if (stop) stopAt(stop);
 }
 
 function stopAt(place: Element): void {
   for (const one of place.closest('main > *')?.querySelectorAll('[data-stop]') ?? []) {
+    if (one === place) continue;
     one.removeAttribute('data-stop');
     one.setAttribute('tabindex', '-1');
   }

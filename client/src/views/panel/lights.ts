@@ -19,33 +19,26 @@ export class Lights {
     const shown = this.found();
     const wanted = new Set<Element>(shown);
     for (const one of this.main.querySelectorAll('.here')) if (!wanted.has(one)) mark(one, false);
-    for (const one of shown) mark(one, true);
+    for (const one of shown) if (!one.matches('.here')) mark(one, true);
     return shown;
   }
 
   /** What stands for the line itself, else for the innermost that it lies in; in a picture at any rate. */
   private found(): readonly Element[] {
     const { on, around } = this.last;
-    const shown = this.of('', on);
-    if (shown.length === 0) shown.push(...this.firstOf('', around));
-    if (!shown.some((one) => one.matches(drawn))) shown.push(...this.firstOf(drawn, around));
-    return shown;
-  }
-
-  private of(kind: string, keys: readonly string[]): Element[] {
-    const wanted = new Set(keys);
-    const all = [...this.main.querySelectorAll(`${kind}[data-place]`)];
-    return all.filter((one) => wanted.has(one.getAttribute('data-place')!));
-  }
-
-  private firstOf(kind: string, keys: readonly string[]): Element[] {
-    for (const key of keys) {
-      const found = this.of(kind, [key]);
-      if (found.length > 0) return found;
-    }
-    return [];
+    if (on.length + around.length === 0) return [];
+    const wanted = new Set([...on, ...around]);
+    const all = [...this.main.querySelectorAll('[data-place]')].filter((one) => wanted.has(placeOf(one)));
+    const firstOf = (some: readonly Element[]): readonly Element[] =>
+      around.map((key) => some.filter((one) => placeOf(one) === key)).find(({ length }) => length > 0) ?? [];
+    const own = all.filter((one) => on.includes(placeOf(one)));
+    const shown = own.length > 0 ? own : firstOf(all);
+    if (shown.some((one) => one.matches(drawn))) return shown;
+    return [...shown, ...firstOf(all.filter((one) => one.matches(drawn)))];
   }
 }
+
+const placeOf = (one: Element): string => one.getAttribute('data-place') ?? '';
 
 /** A thing in a picture. */
 const drawn = '.p-thing';

@@ -1,14 +1,23 @@
-// The blocks that are shown: those that changed are put in, and a reader finds all else as it was.
+// The blocks that are shown: of those that changed, what differs is put in, and a reader finds all else as it was.
 import type { SheetShown } from '../sheet-messages';
 import { keepFocus, keepScroll } from './keeping';
-import { settleStops } from './going';
+import { settleStop } from './going';
+import { isAlike, patch } from './patch';
 import type { Ticks } from './ticks';
 
 /** The page brings these words in the editor’s language. */
 const oldWords = (): string => document.getElementById('sheet-old')?.textContent ?? '';
 
+/** A block on the page, and what it was last made to say: the page’s own marks are in `shown` alone. */
+interface Block {
+  readonly shown: Element;
+  readonly html: string;
+  /** The same parsed, where none of it went into the page. */
+  readonly said?: Element;
+}
+
 export class ShownSheet {
-  private readonly blocks = new Map<string, Element>();
+  private readonly blocks = new Map<string, Block>();
   private uri = '';
 
   constructor(
@@ -21,12 +30,9 @@ export class ShownSheet {
     const isOther = this.uri !== sheet.uri;
     if (isOther) this.forget();
     this.uri = sheet.uri;
-    const putBack = [keepScroll(this.main), keepFocus(this.main), this.keepOpened()];
+    const putBack = [keepScroll(this.main), keepFocus(this.main)];
     this.put(sheet);
-    if (sheet.blocks.length > 0) {
-      settleStops(sheet.blocks.flatMap(({ id }) => this.blocks.get(id) ?? []));
-      this.ticks.restore(sheet.uri);
-    }
+    if (sheet.blocks.length > 0) this.ticks.restore(sheet.uri);
     for (const back of putBack) back();
     if (isOther) scrollTo(0, 0);
     this.main.toggleAttribute('data-old', sheet.old);
@@ -45,38 +51,44 @@ export class ShownSheet {
     this.uri = '';
   }
 
-  private put({ order, blocks, whole }: SheetShown): void {
+  private put({ order, blocks }: SheetShown): void {
     const kept = new Set(order);
-    for (const [id, element] of this.blocks)
-      if (whole || !kept.has(id)) {
-        element.remove();
+    for (const [id, { shown }] of this.blocks)
+      if (!kept.has(id)) {
+        shown.remove();
         this.blocks.delete(id);
       }
     for (const { id, html } of blocks) {
-      const element = elementOf(html);
-      if (!element) continue;
-      this.blocks.get(id)?.replaceWith(element);
-      this.blocks.set(id, element);
+      const block = blockOf(html, this.blocks.get(id));
+      if (block) this.blocks.set(id, block);
     }
     let at: Element | null = this.main.firstElementChild;
     for (const id of order) {
-      const element = this.blocks.get(id);
+      const element = this.blocks.get(id)?.shown;
       if (element && element !== at) this.main.insertBefore(element, at);
       else at = at?.nextElementSibling ?? null;
     }
   }
 
-  /** What was opened to be read stays open. */
-  private keepOpened(): () => void {
-    const opened = [...this.blocks].filter(([, one]) => one.querySelector('details[open]')).map(([id]) => id);
-    return () => {
-      for (const id of opened) this.blocks.get(id)?.querySelector('details')?.setAttribute('open', '');
-    };
-  }
-
   private say(words: string): void {
     if (this.status.textContent !== words) this.status.textContent = words;
   }
+}
+
+/** The block that says it: on the page it stays the one from before, wherever it can. */
+function blockOf(html: string, before: Block | undefined): Block | undefined {
+  const parsed = elementOf(html);
+  if (!parsed) return undefined;
+  const said = before && (before.said ?? elementOf(before.html));
+  if (said && isAlike(said, parsed)) {
+    const { shown } = before;
+    if (!patch(shown, said, parsed)) return { shown, html, said: parsed };
+    settleStop(shown);
+    return { shown, html };
+  }
+  settleStop(parsed);
+  before?.shown.replaceWith(parsed);
+  return { shown: parsed, html };
 }
 
 /** The one element of a block. Nothing in it runs: the page allows no script but this one. */
