@@ -2,6 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { referents } from '../../../server/src/core/parts/field';
+import { ORDER_RULES } from '../../../server/src/core/trade/work-order';
 import table from '../../../server/src/core/words/de-plain.json';
 import { languageIn } from '../../../server/src/core/words/languages';
 
@@ -44,6 +46,14 @@ describe('the German templates of plain texts', () => {
     const untold = [...titles].filter((title) => german.plain(title) === title);
     expect(untold.length / titles.size, untold.join('\n')).toBeLessThan(0.02);
   });
+});
+
+it.each([
+  ['ways of access', ['read', 'write']],
+  ['kinds of things that have names', referents],
+  ['reasons of an order of work', [...new Set(ORDER_RULES.map(({ because }) => because))]],
+])('%s have German words in every sentence', (_, words) => {
+  expect(words.filter((word) => german.label(word) === word)).toEqual([]);
 });
 
 describe('a plain text', () => {

@@ -47,8 +47,14 @@ export class PlainTexts {
 
   /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
   private whole(text: string): string | undefined {
-    const known = this.exact(text) ?? this.matched(text, this.byStart.get(firstWord(text)) ?? []);
+    const known = this.exact(text) ?? this.ended(text) ?? this.matched(text, this.byStart.get(firstWord(text)) ?? []);
     return known ?? (text.includes('; ') ? undefined : this.matched(text, this.open));
+  }
+
+  /** A sentence that is known without its full stop: the same words are put into others. */
+  private ended(text: string): string | undefined {
+    const own = isProse(text) ? this.exact(text.slice(0, -1)) : undefined;
+    return own === undefined ? undefined : `${own}.`;
   }
 
   /** A sentence is told whole or left in English: half of each would be worse. */
