@@ -2,6 +2,6 @@
 import type { Paper } from './style';
 
 export const styleHashes: Readonly<Record<Paper, string>> = {
-  a4: 'ukKG5JRosVrAmI2kchGX9Bb/KVGxzU6LkryS/MpoZ0E=',
-  letter: 'ZJhSmcZKLhCRbI+3VzKFKsyBr6HoChSpvLabRuH6QRI=',
+  a4: 'X1cmmcyVMKHK+Acz7pYZIj1Fyg9Pyv/V2Pv3DdPe01o=',
+  letter: 'ZjBqBMiSj0OeXk5xSecJ/GJiOUvdo5KWceCXF2r+DbA=',
 };

@@ -171,7 +171,7 @@ function area(look: string, { x0, y0, turn, x1, y1 }: Way, width: number): strin
   );
 }
 
-function nodeAt(one: Node, y0: number, y1: number, marks: Marks): string {
+function nodeAt(one: SankeyNode<Node, Link>, y0: number, y1: number, marks: Marks): string {
   const x = columns[one.layer]!;
   const own = one.key.startsWith('feed') || one.key === 'loss' ? [] : marks.at(one.place);
   const bar = box(isOpen(one.power) ? 'p-open' : 'p-bar', x, y0, barWidth, Math.max(1.5, y1 - y0));
@@ -194,16 +194,29 @@ function headOf({ layer, power }: Node, x: number, own: readonly Mark[]): string
   ];
 }
 
-/** The name of the cables: in the flow where it is wide enough, else above it. */
-function feedLabel({ name, power }: Node, x: number, y0: number, y1: number): string[] {
+/**
+ * The name of the cables on a plate, since flows may run behind it: in a flow that is wide enough, else above the bar.
+ * Where many leave, that is the one that comes in.
+ */
+function feedLabel(
+  { name, power, sourceLinks = [] }: SankeyNode<Node, Link>,
+  x: number,
+  y0: number,
+  y1: number,
+): string[] {
+  const value = tight(power);
   const inside = columns[3] - x - barWidth - 7;
-  const isWide = y1 - y0 >= 34 && widthOf(tight(power), small) <= inside;
-  const from = isWide ? x + barWidth + 5 : x;
-  const room = columns[3] - from - 2;
+  const isWide = y1 - y0 >= 34 && widthOf(value, small) <= inside;
+  const isBefore = isWide && sourceLinks.length > 1;
+  const from = isBefore ? x - 5 : isWide ? x + barWidth + 5 : x;
+  const room = isBefore ? x - columns[1] - barWidth - 7 : columns[3] - from - 2;
   const baseline = isWide ? (y0 + y1) / 2 - 2 : y0 - 19;
+  const width = Math.min(room, Math.max(widthOf(name, small), widthOf(value, small)));
+  const look = { room, size: small, look: 'p-halo', align: isBefore ? 'end' : 'start' } as const;
   return [
-    words(name, from, baseline, { room, size: small, look: 'p-halo' }),
-    words(tight(power), from, baseline + 15, { room, size: small, look: 'p-halo' }),
+    box('p-plate', (isBefore ? from - width : from) - 2, baseline - 12, width + 4, 30),
+    words(name, from, baseline, look),
+    words(value, from, baseline + 15, look),
   ];
 }
 

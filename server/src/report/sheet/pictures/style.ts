@@ -21,6 +21,7 @@ export const pictureStyle = `
 .sheet-picture .p-band { fill: var(--sheet-flow, var(--sheet-ink, currentColor)); fill-opacity: .14;
   stroke-width: .8px; stroke-dasharray: 1 2; }
 .sheet-picture .p-bar { fill: var(--sheet-ink, currentColor); stroke: none; }
+.sheet-picture .p-plate { fill: var(--sheet-paper, Canvas); fill-opacity: .8; stroke: none; }
 .sheet-picture .p-open { stroke-dasharray: 4 3; fill: none; }
 .sheet-picture .p-track { stroke: var(--sheet-faint, currentColor); stroke-width: .6px; }
 .sheet-picture .p-limit { stroke-width: 2px; }
@@ -50,6 +51,7 @@ export const pictureStyle = `
 @media (forced-colors: active) {
   .sheet-picture, .sheet-picture .p-text { fill: CanvasText; color: CanvasText; }
   .sheet-picture .p-halo { stroke: Canvas; }
+  .sheet-picture .p-plate { fill: Canvas; }
 }
 @media print { .sheet-picture { max-width: 34rem; } .sheet-picture .p-thing { cursor: auto; } }
 `;
