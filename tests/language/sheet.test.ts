@@ -95,6 +95,18 @@ describe('a sheet', () => {
     expect(html(await sheet())).toContain('159 mm');
   });
 
+  test('tells its reader before what was typed is judged', async () => {
+    await client.start();
+    await client.open(desk);
+    await client.findings(desk);
+    await sheet();
+    const heard: string[] = [];
+    client.connection.onNotification('fettle/sheetChanged', () => void heard.push('sheet'));
+    client.connection.onNotification('textDocument/publishDiagnostics', () => void heard.push('findings'));
+    await client.type(desk, '- fit cooler', '- fit coolers');
+    await expect.poll(() => heard).toEqual(['sheet', 'findings']);
+  });
+
   test('brings changed pictures before the rest, to whoever asks for it so', async () => {
     await client.start();
     await client.open(desk);

@@ -32,6 +32,8 @@ export class Documents {
     private readonly grace: Grace,
     private readonly hosts: Hosts,
     private readonly ahead: Ahead,
+    /** Told of a text that came, before it is judged. */
+    private readonly came: () => void,
   ) {}
 
   opened({ textDocument: { uri, languageId, version, text } }: DidOpenTextDocumentParams): void {
@@ -67,6 +69,7 @@ export class Documents {
     const { uri, version } = document;
     this.open.set(uri, document);
     this.shared.session.open(uri, version, document.getText());
+    this.came();
     const doc = changes.length > 0 ? this.docOf(uri) : undefined;
     if (doc) this.grace.edited(uri, changes, doc);
     this.findings.changed(uri);

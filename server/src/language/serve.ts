@@ -113,7 +113,9 @@ class Server {
     this.sheets = new Sheets(this.shared, this.findings, environment.today);
     this.whole = new WorkspaceDiagnostics(this.shared, this.hosts, this.findings, environment.pause);
     const ahead = new Ahead(this.shared, this.shelf, this.completions, environment.after);
-    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts, ahead);
+    // Who looks at a sheet asks for it while the text is judged.
+    const came = (): void => this.sheets.changed();
+    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts, ahead, came);
   }
 
   register(): void {
