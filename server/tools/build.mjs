@@ -1,11 +1,21 @@
 // Bundles what runs outside the repository: the server, the VS Code client, the command. Run: node
 // server/tools/build.mjs
 import { existsSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
+
+/** Of this package only what reads entities is used; its index would bring in what writes them, too. */
+const entities = {
+  name: 'entities',
+  setup: ({ onResolve, resolve }) =>
+    onResolve({ filter: /^entities$/ }, ({ resolveDir, kind }) =>
+      resolve('entities/lib/decode.js', { resolveDir, kind }),
+    ),
+};
 
 const common = {
   bundle: true,
@@ -16,12 +26,17 @@ const common = {
   legalComments: 'none',
   logLevel: 'warning',
   absWorkingDir: root,
+  plugins: [entities],
+  // Packages as modules, of which only what is used is kept: less to compile at every start.
+  mainFields: ['module', 'main'],
+  alias: { yaml: join(dirname(createRequire(import.meta.url).resolve('yaml/package.json')), 'browser/dist/index.js') },
 };
 
 /** In a browser’s worker the same code speaks over messages instead of streams. */
 const browser = {
   platform: 'browser',
   target: 'es2022',
+  mainFields: ['browser', 'module', 'main'],
   alias: { 'vscode-languageserver/node': 'vscode-languageserver/browser' },
 };
 
