@@ -51,7 +51,8 @@ export const driveLabels: Labels = {
     'Operating temperature range | Betriebstemperatur | Temperatur (Betrieb) | Temperatur im Betrieb',
   highest: 'Operating altitude | Altitude (operating) | Altitude, operating | Betriebshöhe | Höhe (Betrieb)',
   'draw.typical':
-    'Average power consumption | Average operating power | Operating power (average) | Average active power | ' +
+    'Average power consumption | Avg. power consumption | Average operating power | Operating power (average) | ' +
+    'Average active power | ' +
     'Power (active, avg.) | Power (active, average) | Power consumption (active, average) | ' +
     'Active power (average) | Power consumption (average) | Typical power consumption | Average power | ' +
     'Power consumption (typical) | Typical power | Leistungsaufnahme (typisch) | ' +
@@ -81,7 +82,8 @@ export const cardLabels: Labels = {
     'Maße | Kartenmaße',
   cooling: 'Cooling | Cooler | Cooling type | Thermal solution | Kühlung | Kühler | Kühlungsart',
   openings:
-    'Slot width | Slot | Slot design | Slots | Occupied slots | Slot size | Slots occupied | Width (slots) | ' +
+    'Slot width | Slot | Card thickness | Slot design | Slots | Occupied slots | Slot size | Slots occupied | ' +
+    'Width (slots) | ' +
     'Card width | Slot requirement | Form factor | Width | Slots belegt | Belegte Slots | Slotbreite | ' +
     'Breite | Bauform | Bauweise | Slot-Breite',
   'power.sustained':
@@ -107,14 +109,15 @@ export const displayLabels: Labels = {
   ...anyLabels,
   mass:
     `${anyLabels.mass} | Weight with stand | Weight (with stand) | Net weight (with stand) | Net weight with stand | ` +
-    'Weight incl. stand | Gewicht mit Standfuß | Gewicht (mit Standfuß) | Gewicht inkl. Standfuß',
+    'Weight incl. stand | Gewicht mit Fuß | Gewicht (mit Fuß) | Gewicht mit Ständer | Gewicht mit Standfuß | ' +
+    'Gewicht (mit Standfuß) | Gewicht inkl. Standfuß',
   modes:
     'Resolution | Native resolution | True resolution | Max resolution | Maximum resolution | ' +
     'Panel resolution | Modes | Display modes | Recommended resolution | Auflösung | Native Auflösung | ' +
     'Physikalische Auflösung | Max. Auflösung | Optimale Auflösung | Panel-Auflösung',
   inputs:
     'Inputs | Input | Video inputs | Display inputs | Signal input | Signal inputs | Input connectors | ' +
-    'Connectors | Connectivity | Ports | Ports & connectors | Display input type | Input signal | ' +
+    'Connectors | Connections | Connectivity | Ports | Ports & connectors | Display input type | Input signal | ' +
     'Video input | I/O | Anschlüsse | Eingänge | Videoeingänge | Signaleingänge | Signaleingang',
   'draw.typical':
     'Power consumption | Power consumption (typ) | Typical power consumption | Power consumption (typical) | ' +

@@ -47,7 +47,8 @@ export const boardLabels: Labels = {
     'Maximaler Speicher | Max. Speicher | Maximaler Arbeitsspeicher | Max. Speicherausbau | Arbeitsspeicher | ' +
     'Max. RAM | RAM max.',
   'memory.largest-module':
-    'Max memory per slot | Max capacity per slot | Max module size | Max. capacity per DIMM | ' +
+    'Memory | System memory | Memory support | Arbeitsspeicher | Max memory per slot | Max capacity per slot | ' +
+    'Max module size | Max. capacity per DIMM | ' +
     'Max capacity per DIMM slot | Max. Modulgröße | Max. Speicher pro Slot',
   slots:
     'Expansion slots | Slots | Slot | Expansion slot | PCIe slot | PCIe | PCI Express | M.2 slot | ' +
@@ -99,10 +100,14 @@ export const caseLabels: Labels = {
     'Kühlerhöhe | Max. CPU-Kühlerhöhe | Max. Kühlerhöhe | CPU-Kühler | Maximale CPU-Kühlerhöhe | ' +
     'Maximale Kühlerhöhe | Prozessorkühler',
   'card-length':
-    'GPU length | VGA | GPU clearance | GPU max length | Max GPU length | VGA length | VGA length limitation | ' +
+    'GPU length | Max GPU dimensions | Max. Grafikkartengröße | Max GPU size | GPU size | ' +
+    'Max graphics card size | VGA | GPU clearance | GPU max length | Max GPU length | VGA length | ' +
+    'VGA length limitation | ' +
     'VGA support | VGA card | VGA card length | Graphics card length | Graphics card | Graphic card | ' +
     'GPU support | Max VGA length | Max graphics card length | Graphics card clearance | GPU | ' +
     'Grafikkartenlänge | Grafikkarte | Max. Grafikkartenlänge | Maximale Grafikkartenlänge | Grafikkarten',
+  'card-height': 'Max GPU size | GPU size | Max graphics card size | Max GPU dimensions | Max. Grafikkartengröße',
+  'card-thickness': 'Max GPU size | GPU size | Max graphics card size | Max GPU dimensions | Max. Grafikkartengröße',
   'supply-depth':
     'PSU length | PSU max length | Max PSU length | PSU length limitation | Power supply length | ' +
     'Max power supply length | PSU clearance | PSU depth | Netzteillänge | Max. Netzteillänge | ' +
@@ -116,7 +121,7 @@ export const caseLabels: Labels = {
     'Erweiterungsslots | Erweiterungssteckplätze | Slotblenden | PCI-Slots',
   'vertical-openings': 'Vertical expansion slots | Vertical slots | Vertical PCI slots | Vertikale Slots',
   bays:
-    'Drive bays | Drive bay | Internal drive bays | Storage | Drive support | Drive bays support | ' +
+    'Drive bays | Drives | Drive bay | Internal drive bays | Storage | Drive support | Drive bays support | ' +
     'Laufwerksschächte | Laufwerkseinschübe | Laufwerke | Interne Laufwerke | Einbauschächte',
   'fan-places':
     'Fan support | Fans | Fan mounts | Fan places | Cooling | Cooling system | Fan locations | Fan options | ' +
@@ -134,7 +139,8 @@ export const caseLabels: Labels = {
     'Front I/O ports | Front connectors | Frontanschlüsse | I/O-Anschlüsse | Vordere Anschlüsse | Front-I/O | ' +
     'Anschlüsse Front',
   'glass-panel':
-    'Side panel | Left side panel | Side window | Window | Tempered glass | Tempered glass side panel | ' +
+    'Side panel | Material | Materials | Materialien | Left side panel | Side window | Window | ' +
+    'Tempered glass | Tempered glass side panel | ' +
     'Tempered glass panel | Side panels | Left panel | Glass panel | Seitenteil | Seitenfenster | ' +
     'Linkes Seitenteil | Seitenwand | Hartglas | Sichtfenster | Seitenpanel',
 };
@@ -150,7 +156,7 @@ export const supplyLabels: Labels = {
     'Form factor | PSU form factor | Type | Power supply form factor | PSU type | Formfaktor | Bauform | ' +
     'Format | Typ | Netzteil-Formfaktor | Netzteiltyp',
   depth:
-    'Depth | Length | PSU length | Dimensions | Dimension | Product dimensions | PSU dimensions | Tiefe | ' +
+    'Depth | Length | Size | PSU length | Dimensions | Dimension | Product dimensions | PSU dimensions | Tiefe | ' +
     'Länge | Abmessungen | Maße | Baulänge',
   badge:
     '80 PLUS | Efficiency | Efficiency rating | Certification | 80 PLUS certification | 80 PLUS rating | ' +
@@ -176,7 +182,8 @@ export const supplyLabels: Labels = {
     'Input voltage | AC input | AC input voltage | Input | AC voltage | Mains voltage | Input voltage range | ' +
     'Eingangsspannung | Netzspannung | AC-Eingang | Eingang',
   'power-factor':
-    'PFC | Power factor correction | Power factor | PFC type | Leistungsfaktorkorrektur | Leistungsfaktor | ' +
+    'PFC | PFC (power factor correction) | Power factor correction | Power factor | PFC type | ' +
+    'Leistungsfaktorkorrektur | Leistungsfaktor | ' +
     'Power factor correction (PFC)',
   'hold-up': 'Hold-up time | Hold up time | Haltezeit | Überbrückungszeit',
 };

@@ -10,7 +10,8 @@ export const anyLabels: Labels = {
     'Model number | Model no. | Model code | Modellnummer | Modell-Nr. | Produkt | Produktname | Bezeichnung | ' +
     'Artikelbezeichnung | Modellbezeichnung',
   mass:
-    'Weight | Net weight | Mass | Product weight | Weight (net) | Unit weight | Gewicht | Nettogewicht | ' +
+    'Weight | Net weight | N.W. | Net weight (N.W.) | Mass | Product weight | Weight (net) | Unit weight | ' +
+    'Gewicht | Nettogewicht | ' +
     'Masse | Gewicht (netto) | Gewicht netto',
 };
 
@@ -20,9 +21,9 @@ const LIGHTS =
   'LED-Anschluss';
 
 export const fanLabels: Labels = {
-  size: 'Size | Dimensions | Dimension | Frame size | Abmessungen | Maße | Größe | Baugröße | Rahmenmaße',
+  size: 'Size | Dimensions | Dimension | Frame | Frame size | Abmessungen | Maße | Größe | Baugröße | Rahmenmaße',
   thickness:
-    'Thickness | Depth | Size | Dimensions | Dimension | Abmessungen | Maße | Größe | Baugröße | Dicke | ' +
+    'Thickness | Depth | Size | Dimensions | Dimension | Frame | Abmessungen | Maße | Größe | Baugröße | Dicke | ' +
     'Tiefe | Bauhöhe | Rahmenmaße',
   pins:
     'Connector | Connector type | Connectors | Power connector | Connection | Plug | Pins | Pin | Pin count | ' +
@@ -85,19 +86,23 @@ export const processorLabels: Labels = {
     'Grafikmodell | Prozessorgrafik',
   'memory.types':
     'Memory type | Memory types | System memory type | Memory | Memory support | Memory controller | ' +
-    'Supported memory | System memory specification | Memory specification | RAM type | RAM | Speichertyp | ' +
+    'Supported memory | Unterstützter Speicher | System memory specification | Memory specification | ' +
+    'RAM type | RAM | Speichertyp | ' +
     'Speichertypen | Speichercontroller | Arbeitsspeicher | Speicherkompatibilität | Speicherunterstützung | ' +
     'Speicher',
   'memory.fastest':
-    'Memory speed | Max memory speed | Memory frequency | System memory specification | Memory specification | ' +
+    'Supported memory | Unterstützter Speicher | Memory speed | Max memory speed | Memory frequency | ' +
+    'System memory specification | Memory specification | ' +
     'Memory types | Memory type | Memory | Memory support | Memory controller | RAM speed | Speichertakt | ' +
     'Max. Speichertakt | Speichergeschwindigkeit | Speicherkompatibilität | Speichertypen | Speichercontroller',
   'memory.channels':
-    'Memory controller | Speichercontroller | Memory channels | Number of memory channels | ' +
+    'Supported memory | Unterstützter Speicher | Memory controller | Speichercontroller | Memory channels | ' +
+    'Number of memory channels | ' +
     'Max # of memory channels | Max no. of memory channels | Channels | Memory channel | Speicherkanäle | ' +
     'Anzahl Speicherkanäle | Anzahl der Speicherkanäle | Kanäle',
   'memory.most':
-    'Memory controller | Speichercontroller | Max memory size | Max memory | Max memory capacity | ' +
+    'Supported memory | Unterstützter Speicher | Memory controller | Speichercontroller | Max memory size | ' +
+    'Max memory | Max memory capacity | ' +
     'Max memory support | Memory size | Maximum memory | Max memory size (dependent on memory type) | ' +
     'Maximaler Speicher | Max. Speicher | Max. Speicherausbau | Maximaler Speicherausbau | ' +
     'Max. Speichergröße | Max. Speicherkapazität',
@@ -145,9 +150,14 @@ export const coolerLabels: Labels = {
     'Gesamtgewicht | Gewicht mit Lüfter | Gewicht (mit Lüfter) | Gewicht inkl. Lüfter',
   fans: 'Fan | Fans | Lüfter | Ventilator',
   'fans.count':
-    'Number of fans | Quantity | Included fans | Number | Pre-installed fans | Fan quantity | Anzahl | ' +
+    'Fans | Lüfter | Number of fans | Quantity | Included fans | Number | Pre-installed fans | Fan quantity | ' +
+    'Anzahl | ' +
     'Anzahl Lüfter | Anzahl der Lüfter | Lüfteranzahl | Mitgelieferte Lüfter',
-  ...below('fans', fanLabels),
+  ...below('fans', {
+    ...fanLabels,
+    size: `Fan | Fans | Lüfter | ${fanLabels.size}`,
+    thickness: `Fan | Fans | Lüfter | ${fanLabels.thickness}`,
+  }),
   pump: 'Pump | Pumpe',
   'pump.current': 'Rated current | Current | Nennstrom | Stromaufnahme',
   'pump.pins': 'Connector | Power connector | Connector type | Anschluss',
@@ -161,17 +171,21 @@ export const coolerLabels: Labels = {
 export const memoryLabels: Labels = {
   ...anyLabels,
   type:
-    'Memory type | Type | Technology | RAM type | DDR generation | Memory technology | Memory standard | ' +
+    'Memory type | Module | Modul | Type | Technology | RAM type | DDR generation | Memory technology | ' +
+    'Memory standard | ' +
     'Standard | Generation | Module type | Speichertyp | Typ | Speichertechnologie | RAM-Typ',
   shape:
-    'Form factor | Module type | Module form factor | Module format | Package memory format | DIMM type | ' +
+    'Form factor | Module | Modul | Module type | Module form factor | Module format | Package memory format | ' +
+    'Memory type | Speichertyp | DIMM type | ' +
     'Pin count | Pins | Pin | ' +
     'Number of pins | Package | Formfaktor | Modultyp | Bauform | Pinanzahl | Anzahl Pins | Modulbauform',
   class:
-    'Module type | DIMM type | Class | Buffering | Registered/Unbuffered | Buffered/Registered | Type | ' +
+    'Module type | Module | Modul | DIMM type | Class | Features | Besonderheiten | Buffering | ' +
+    'Registered/Unbuffered | Buffered/Registered | Type | ' +
     'Form factor | Memory type | Modultyp | Bauform | Typ | Pufferung | Formfaktor',
   ecc:
-    'ECC | Error checking | Error correction | ECC support | ECC type | Fehlerkorrektur | ECC-Unterstützung | ' +
+    'ECC | Error checking | Data integrity check | Datenintegritätsprüfung | Error correction | ECC support | ' +
+    'ECC type | Fehlerkorrektur | ECC-Unterstützung | ' +
     'Fehlerkorrektur (ECC)',
   capacity:
     'Capacity | Memory capacity | Memory size | Size | Module capacity | Capacity per module | Kit capacity | ' +
@@ -182,7 +196,8 @@ export const memoryLabels: Labels = {
     'Memory capacity | Memory size | Multi-channel kit | Kit configuration | Kit capacity | Total capacity | ' +
     'Anzahl Module | Anzahl der Module | Module im Kit | Kapazität | Kit-Typ | Gesamtkapazität | Speichergröße',
   ranks:
-    'Rank | Ranks | Number of ranks | Rank configuration | Organization | Organisation | Module organization | ' +
+    'Rank | Ranks | Features | Besonderheiten | Number of ranks | Rank configuration | Organization | ' +
+    'Organisation | Module organization | ' +
     'Rank organization | Ränge | Anzahl Ranks',
   'standard-speed':
     'SPD speed | JEDEC speed | JEDEC | Default speed | SPD | Default speed (JEDEC) | Base speed | SPD-Takt | ' +

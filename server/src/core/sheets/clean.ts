@@ -78,8 +78,13 @@ const elsewhere: readonly RegExp[] = [
   /\b(?:warranty|garantie|without|ohne|excluding|excl)\b/i,
 ];
 
-export const isElsewhere = (text: string): boolean =>
-  elsewhere.some((words) => words.test(text.replace(OF_ITSELF, ' ')));
+export const isElsewhere = (text: string, kind?: string): boolean => {
+  const own = text.replace(OF_ITSELF, ' ');
+  return elsewhere.some((words) => words.test(kind === 'processor' ? own.replace(PACKAGE, ' ') : own));
+};
+
+/** A processor’s package is the processor. */
+const PACKAGE = /\bpackage\b(?! (?:weight|dimension|content))/i;
 
 /** Words that sound of something else, and are of the part. */
 const OF_ITSELF =

@@ -124,7 +124,7 @@ class TableReader {
   private readonly width: number;
 
   constructor(table: readonly SheetRow[]) {
-    this.width = Math.max(...table.map(({ cells }) => cells.length));
+    this.width = widthOf(table.map(({ cells }) => cells.length));
     const [first] = table;
     const isHead = first !== undefined && first.cells.length === this.width && HEADS.has(labelKey(first.label));
     const isOnlyHead =
@@ -151,7 +151,6 @@ class TableReader {
     if (this.rows.filter(({ label }) => wordOf(RAIL_WORDS, label) !== undefined).length > 1) return true;
     const second = this.rows.flatMap(({ cells }) => (cells.length > 1 ? [cells[1]!] : []));
     if (this.width !== 2 || second.length === 0) return false;
-    if (this.rows.every(({ cells }) => cells.length < 2 || ofModules(cells[0]!))) return true;
     if (second.every((cell) => isUnit(cell) || isBlank(cell))) return true;
     return this.rows.filter(({ cells }) => cells.length > 1).every(({ cells }) => isSameMeasure(cells[0]!, cells[1]!));
   }
@@ -171,9 +170,10 @@ class TableReader {
   /** The lines that a row comes to; `undecided` where its variants differ and none was chosen. */
   lineOf(row: SheetRow, chosen: number | undefined): readonly Line[] | 'undecided' {
     const { cells } = row;
+    if (cells.length === 2 && ofModules(cells[0]!)) return [lineOf(row, cells.join(' '))];
     if (this.variants.length === 0 && this.width > 1) return this.inOne(row);
     if (cells.length <= 1 || this.variants.length === 0) return [lineOf(row, cells[0] ?? '')];
-    if (chosen !== undefined) return [lineOf(row, cells[chosen] ?? '')];
+    if (chosen !== undefined) return cells.length > this.width ? 'undecided' : [lineOf(row, cells[chosen] ?? '')];
     const same = cells.length === this.width && cells.every((cell) => labelKey(cell) === labelKey(cells[0]!));
     return same ? [lineOf(row, cells[0]!)] : 'undecided';
   }
@@ -209,7 +209,6 @@ class TableReader {
         cell !== unit && !NOTE_HEADS.test(head(index)) && !IMPERIAL_HEADS.test(head(index)) && !isBlank(cell),
     );
     const isLimits = this.head.some((one) => LIMIT_HEADS.test(one));
-    if (cells.length === 2 && ofModules(cells[0]!)) return lineOf(row, cells.join(' '));
     const value = isLimits && rest.length > 1 ? '' : (rest[0] ?? '');
     const most = isLimits && value !== '' && /^max/i.test(head(cells.indexOf(value))) ? ' max.' : '';
     const isBare = /\d$/.test(value);
@@ -218,6 +217,15 @@ class TableReader {
       isUnsure: notes.some((note) => isHedged(note)) || (isLimits && /^min/i.test(head(cells.indexOf(value)))),
     };
   }
+}
+
+/** How many columns most rows of a table have, of those that have several; a stray line is none of them. */
+function widthOf(widths: readonly number[]): number {
+  const several = widths.filter((width) => width > 1);
+  const times = (width: number): number => several.filter((one) => one === width).length;
+  const widest = Math.max(1, ...several);
+  const usual = several.toSorted((a, b) => times(b) - times(a) || b - a)[0] ?? 1;
+  return times(usual) >= 3 && times(usual) >= 3 * times(widest) ? usual : widest;
 }
 
 /** How many modules of how many ranks: `2x1R`, `2x1R, 4x2R`. */

@@ -12,6 +12,7 @@ import { numbered } from './numbered';
 import { sharingOf } from './sharing';
 import type { Sheet } from './sheet';
 import { take } from './take';
+import { looseLines, titleLines } from './title-facts';
 import { nothing, type Place, type Take, type Taken } from './taken';
 
 /** A fact with the line, or lines, that it was read from. */
@@ -72,7 +73,7 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
   return {
     kind,
     ...(sheet.title === undefined ? {} : { title: sheet.title }),
-    facts: withModel(facts),
+    facts: withModel(isAsked ? facts : [...facts, ...ofTitle(sheet, matcher, whole, [...all.map(({ fact }) => fact)])]),
     perhaps: perhaps.filter(({ path }) => !path[0]!.startsWith('%')),
     disagreeing,
     unread: [...read.flatMap(({ unread }) => unread), ...sheet.loose]
@@ -97,6 +98,10 @@ const EITHER = /^(?:net|netto)(?: weight)? ?\/ ?(?:gross|brutto) ?(weight|gewich
 const BOTH =
   /^(.{3,30}?) ?[([](?:card|product|net|netto|unit|produkt|karte) ?\/ ?(?:packag|gross|brutto|verpack)\w{0,6}[)\]]$/i;
 
+/** `Product` and the like before a name, without a mark between: they may be its first word. */
+const isVague = ({ isLoose, label }: Line): boolean =>
+  isLoose && /^(?:product|produkt|make|maker|brand|series|vendor|marke)$/i.test(label);
+
 class LineReader {
   constructor(
     private readonly line: Line,
@@ -111,7 +116,8 @@ class LineReader {
     if (isBlank(text)) return { found: [], unread: [] };
     const match = text.length > 400 ? undefined : this.matcher.match(line);
     const taken = match ? match.targets.map((target) => this.takeFor(target, match, text)) : [];
-    const isUnsure = line.isUnsure || (match?.isUnsure ?? false) || this.isNoted(marks + (match?.marks ?? ''));
+    const isUnsure =
+      line.isUnsure || isVague(line) || (match?.isUnsure ?? false) || this.isNoted(marks + (match?.marks ?? ''));
     const facts = taken.flatMap((one) => one.facts);
     const perhaps = line.isLoose ? [] : taken.flatMap((one) => one.perhaps);
     const found = [
@@ -166,6 +172,24 @@ class LineReader {
     if (marks === '') return false;
     return [...this.sheet.notes].some(([mark, said]) => marks.includes(mark.replace(')', '')) && isHedged(said));
   }
+}
+
+/** What the title alone says: of nothing that some line speaks of. */
+function ofTitle(sheet: Sheet, matcher: Matcher, whole: string, said: readonly Drafted[]): readonly Drafted[] {
+  const known = new Set(said.map(({ path }) => path.join('.')));
+  const read = (lines: readonly Line[]): Drafted[] =>
+    lines
+      .flatMap((line) => new LineReader(line, matcher, sheet, whole).read().found)
+      .filter(({ isPlain, fact }) => isPlain && !known.has(fact.path.join('.')))
+      .map(({ fact }) => fact);
+  const loose = agree(read(looseLines(matcher.kind, sheet.loose)));
+  for (const { path } of [...loose.facts, ...loose.disagreeing.flat()]) known.add(path.join('.'));
+  const titled = read(titleLines(matcher.kind, sheet.title)).map(({ path, value }) => ({
+    path,
+    value,
+    said: plainLine(sheet.title!),
+  }));
+  return [...loose.facts, ...titled];
 }
 
 /** Labels of the model’s name, best first: a number stands beside a name, and for it where there is none. */

@@ -45,7 +45,8 @@ const NEEDS: Readonly<Partial<Record<Kind, readonly string[]>>> = {
 /** Labels that sheets of one kind alone have. */
 const SIGNS: Readonly<Partial<Record<Kind, RegExp>>> = {
   display: /refresh|resolution|response time|panel|auflösung|bildwieder/i,
-  graphics: /boost clock|gddr|recommended psu|empfohlenes netzteil/i,
+  graphics:
+    /boost clock|gddr|video memory|board power|tgp|maximum displays|grafikspeicher|recommended psu|empfohlenes netz/i,
   drive: /tbw|random read|mtbf|cache/i,
   processor: /# of cores|kerne|threads/i,
 };
@@ -71,10 +72,16 @@ export function kindOf(sheet: Sheet, indexes: Indexes): Guess {
     const isNamed = [title, ...head].some((text) => WORDS[kind]!.test(text));
     const first = draftFrom(sheet, kind, indexes);
     const draft = first.variants.length > 0 ? draftFrom(sheet, kind, indexes, '1') : first;
-    const read = [...draft.facts, ...draft.disagreeing.flat(), ...draft.perhaps].map(({ path }) => path[0]!);
+    const read = [
+      ...draft.facts.filter(({ line }) => line !== undefined),
+      ...draft.disagreeing.flat(),
+      ...draft.perhaps,
+    ].map(({ path }) => path[0]!);
     const needs = NEEDS[kind] ?? [];
     const isOne = isNamed ? read.length > 0 : needs.some((key) => read.includes(key));
-    const own = draft.facts.filter(({ path }) => !['maker', 'model', 'mass'].includes(path[0]!)).length;
+    const own = draft.facts.filter(
+      ({ path, line }) => line !== undefined && !['maker', 'model', 'mass'].includes(path[0]!),
+    ).length;
     return {
       kind,
       isOne,

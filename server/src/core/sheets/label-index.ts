@@ -83,9 +83,12 @@ function qualified(label: string): { readonly name: string; readonly said: Quali
   return { name: name.trim(), said };
 }
 
+/** How a drive was measured: `128 KB`, `QD32`, `Q8T1`. */
+const BLOCK = /^(?:\d{1,4} ?[KM]i?B?|QD? ?\d{1,3}(?: ?T\d{1,2})?)$/i;
+
 function withQualifier(said: Qualified, inner: string): Qualified {
   const text = inner.replace(/,? ?(?:±|\+\/?-) ?\d{1,2} ?%/, '').trim();
-  if (text === '') return said;
+  if (text === '' || BLOCK.test(text)) return said;
   const axes = axesOf(text);
   if (axes) return { ...said, axes };
   const unit = text.replace(/^in (?=\S)/i, '').replace(/\.$/, '');
@@ -96,7 +99,8 @@ function withQualifier(said: Qualified, inner: string): Qualified {
   return HARMLESS.has(text.toLowerCase()) ? said : { ...said, isUnsure: true };
 }
 
-const LEADING = /^(?:max\.?|maximum|maximal[ers]?|maximale[rs]?|up to)[ .]{1,3}|[ ,]{1,3}(?:max\.?|maximum|maximal)$/i;
+const LEADING =
+  /^(?:max\.?|maximum|maximal[ers]?|maximale[rs]?|up to)[ .]{1,3}|[ ,]{1,3}(?:max\.?|maximum|maximal|up to|bis zu)$/i;
 const HEADING_NOISE: readonly RegExp[] = [
   /\b(?:technical|technische?n?|specifications?|specs?|spezifikationen?|details|data|daten|info(?:rmation)?)\b/gi,
   /\b(?:parameters?|features|overview|general|allgemein\w{0,14}|support(?:ed)?|system|options?|section)\b/gi,
@@ -186,7 +190,7 @@ export class LabelIndex {
 
   /** The fields that a label may mean under a heading; undefined where it is none of this kind’s, or not the part’s. */
   match(label: string, heading: string): Match | undefined {
-    if (isElsewhere(label) || isElsewhere(heading)) return undefined;
+    if (isElsewhere(label, this.kind) || isElsewhere(heading, this.kind)) return undefined;
     const bare = HEADING_NOISE.reduce((text, noise) => text.replace(noise, ' '), heading);
     const above = labelKey(bare.replace(/\(.{0,20}\)/g, ' '));
     for (const { name, said } of this.names(label)) {

@@ -81,10 +81,29 @@ function textOf(root: Node): string {
   return trimEnds(plainLine(text), ', ').replace(/(?: ?, ?){2,9}/g, ', ');
 }
 
+const PAIRED = new Set(['li', 'div', 'p', 'section']);
+const HALVES = new Set(['span', 'div', 'b', 'strong', 'em', 'label', 'p', 'dt', 'dd']);
+
+/** `<li><span>Socket</span> <span>AM5</span></li>`: two elements and nothing beside them, the first a short name. */
+function pairIn(node: Element): readonly [label: string, value: string] | undefined {
+  if (!PAIRED.has(node.tagName)) return undefined;
+  const inner = node.childNodes.filter((child) => !('value' in child) || child.value.trim() !== '');
+  const [one, other] = inner;
+  if (inner.length !== 2 || !one || !other || !isElement(one) || !isElement(other)) return undefined;
+  const areHalves = [one, other].every(
+    (half) =>
+      HALVES.has(half.tagName) && half.childNodes.every((child) => !isElement(child) || !BLOCKS.has(child.tagName)),
+  );
+  const label = areHalves ? trimEnds(textOf(one), ':') : '';
+  const value = textOf(other);
+  return label !== '' && value !== '' && label.length <= 60 && !/[.!?]$/.test(label) ? [label, value] : undefined;
+}
+
 class PageReader {
   readonly rows: SheetRow[] = [];
   readonly lines: LooseLine[] = [];
   title: string | undefined;
+  caption: string | undefined;
   private heading = '';
   private table = 1000;
   private open: LooseLine | undefined;
@@ -109,7 +128,15 @@ class PageReader {
     if (/^h[1-6]$/.test(node.tagName)) this.headed(node);
     else if (node.tagName === 'table') this.tableRows(node);
     else if (node.tagName === 'dl') this.definitions(node);
-    else return false;
+    else return this.paired(node);
+    return true;
+  }
+
+  private paired(node: Element): boolean {
+    const pair = pairIn(node);
+    if (!pair) return false;
+    this.flush();
+    this.add(pair[0], this.heading, [pair[1]], lineOf(node));
     return true;
   }
 
@@ -154,6 +181,8 @@ class PageReader {
     this.flush();
     this.table++;
     let heading = above;
+    const [caption] = elementsIn(table, ['caption']);
+    if (caption) this.caption ??= textOf(caption);
     let spanning: { readonly text: string; rows: number } | undefined;
     for (const row of elementsIn(table, ['tr'])) {
       const cells = elementsIn(row, ['th', 'td']);
@@ -221,7 +250,7 @@ export function markupSheet(text: string, isLabel: IsLabel): Sheet {
   const page = new PageReader();
   page.walk(parse(text.slice(0, sheetLimits.characters), { sourceCodeLocationInfo: true }).childNodes);
   const lines = linesSheet(page.lines, isLabel);
-  const title = page.title ?? lines.title;
+  const title = page.title ?? lines.title ?? page.caption;
   const rows = [...page.rows, ...lines.rows].toSorted((a, b) => a.line - b.line);
   return { ...(title === undefined || title === '' ? {} : { title }), rows, loose: lines.loose, notes: lines.notes };
 }

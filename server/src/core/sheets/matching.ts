@@ -12,7 +12,7 @@ import { isSlotLabel } from './takers/board-slots';
 import { isCounted, thingsIn } from './takers/board-things';
 import { isBayLabel, placeOf } from './takers/case';
 import { connectorLine, isOutputLabel } from './takers/connectors';
-import { isCombined } from './takers/supply';
+import { areRails, isCombined } from './takers/supply';
 import { isLiquid } from './takers/processing';
 
 /** Matches lines of sheets of one kind of part. */
@@ -41,12 +41,13 @@ export class Matcher {
 
   /** Targets of a label that is a slot, a header, a place, a connector, a rail; an empty list where it is elsewhere. */
   private byName({ label, heading, text }: Line): readonly Target[] | undefined {
-    if (isElsewhere(label) || isElsewhere(heading)) return [];
+    if (isElsewhere(label, this.kind) || isElsewhere(heading, this.kind)) return [];
     switch (this.kind) {
       case 'board':
         return this.ofBoard(label, text, heading);
       case 'supply':
-        if (wordOf(RAIL_WORDS, label) !== undefined && /\dV/.test(label)) return [this.target('rails')];
+        if (areRails(label) || (wordOf(RAIL_WORDS, label) !== undefined && /\d ?V/.test(label)))
+          return [this.target('rails')];
         if (isCombined(label, text)) return [this.target('combined')];
         return connectorLine(POWER_CONNECTOR_WORDS, label) ? [this.target('connectors')] : undefined;
       case 'case':
@@ -64,6 +65,7 @@ export class Matcher {
   private ofBoard(label: string, text: string, heading: string): readonly Target[] | undefined {
     if (isSlotLabel(label) && !isCounted(label)) return [this.target('slots')];
     if (isHeaderLabel(label)) return [this.target('headers')];
+    if (isOutputLabel(label) && !/rear|back|usb/i.test(label)) return [this.target('display-outputs')];
     const things = new Set(thingsIn(label, text, heading).map(({ what }) => what));
     if (things.size === 0 && /\bS-?ATA/i.test(label) && /^\d{1,2}(?: ?x| ports?| anschl|$)/i.test(text))
       return [this.target('ports')];

@@ -35,6 +35,7 @@ export function measuresOf(value: string, label: { axes?: string; unit?: string 
   const text = withDots(value)
     .toLowerCase()
     .replace(/[×*]/g, 'x')
+    .replace(/(?<=\d)-(?=(?:in|mm|cm)\b)/g, ' ')
     .replace(/(?<=[\d)a-z"”]) by (?=[\d(a-z])/g, ' x ')
     .replace(/(?:±|\+\/-) ?\d+(?:\.\d+)? ?(?:mm)?/g, '')
     .trim();

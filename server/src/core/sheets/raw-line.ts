@@ -60,7 +60,7 @@ function trimmedEnds(cells: readonly string[]): string[] {
 function splitHead(columns: readonly string[]): string[] {
   const [first = '', ...rest] = columns;
   if (first.endsWith(':')) return [first.slice(0, -1), ...rest];
-  const [label, value] = pairOf(first);
+  const [label, value] = rest.length > 1 ? [first] : pairOf(first);
   return value === undefined ? [first, ...rest] : [label!, value, ...rest];
 }
 

@@ -12,7 +12,8 @@ const LEAST_BEFORE = /^(?:min(?:\.|imum|destens)?|at least|more than|over|above|
 const LEAST_BEHIND = /(?:^|[^/\w])\(?min(?:\.|imum)?\)?$/i;
 const TOLERANCE = /\s?(?:\(\s?)?(?:±|\+\/-|\+-)\s?\d{1,4}(?:[.,]\d{1,3})?\s?(?:%|[a-z/]{1,4})?(?:\s?\))?/gi;
 const TYPICAL = wordSet(
-  'typ|typ.|typical|typisch|per fan|pro lüfter|each|je lüfter|net|netto|nominal|avg|avg.|tdp|tgp|tbp|tjmax|tj max|tj',
+  'typ|typ.|typical|typisch|pwm|fan|per fan|pro lüfter|each|je lüfter|net|netto|nominal|avg|avg.|tdp|tgp|tbp|' +
+    'tjmax|tj max|tj',
 );
 
 /** What the package weighs beside it. */
@@ -20,13 +21,16 @@ const GROSS_BEHIND =
   /^([^()]{1,60}) ?\((?:gross|brutto|(?:with|incl\.|mit) (?:packag|verpack)|packag|verpack)[^()]{0,40}\)$/i;
 
 /** Without words behind a value that say no more than its label. */
-function withoutTypical(text: string): string {
+function withoutTypical(whole: string): string {
+  const text = whole.replace(/ ?\(fan\) ?\/.{1,20}\((?:A?RGB|LEDs?)\)$/i, '');
   const [, value, inner] = /^(.{1,60}?)\s?\(([^()]{2,12})\)$/.exec(text) ?? [];
   if (value !== undefined && TYPICAL.has(inner!.toLowerCase())) return value;
   const [, own] = GROSS_BEHIND.exec(text) ?? [];
   if (own !== undefined) return own.trim();
   return text
+    .replace(/ ?\(?(?:@|at|bei) ?\d{2} ?°C\)?$/i, '')
     .replace(/\s?\((?:with|incl(?:\.|uding)?|mit|inkl\.?) (?:fans?|lüftern?|stand|standfuß)\)$/i, '')
+    .replace(/\s?\((?:card|drive|unit) only\)$/i, '')
     .replace(/\s(?:typ\.|typical|typisch|per fan|incl\.? fans?|inkl\.? Lüfter|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
 }
 
@@ -59,7 +63,13 @@ const LEASTS = new Set(['hold-up']);
 export function takeQuantity(value: string, place: Place): Take {
   const key = place.path.join('.');
   const field = (key === 'highest' ? { ...place.field, full: true } : place.field) as QuantityField;
-  const least = LEASTS.has(key) ? value.trim().replace(/^(?:>|≥|min\.?|at least|mindestens) ?/i, '') : value;
+  const metres = key === 'highest' ? value.replace(/(?<=\d)[.,](?=\d{3} ?m)/g, '') : value;
+  const least = LEASTS.has(key)
+    ? value
+        .trim()
+        .replace(/^(?:>|≥|min\.?|at least|mindestens) ?/i, '')
+        .replace(/ (?:at|bei|@) .{1,16}$/i, '')
+    : metres;
   const read = readQuantityText(key === 'rated-power' ? least.replace(/(?<=W)\+$/i, '') : least, field, place);
   if (!read) return nothing;
   const fact = { path: place.path, value: canonical(read.quantity, field) };
@@ -89,6 +99,7 @@ function readQuantityText(value: string, field: QuantityField, { said }: Place):
 export const withDots = (text: string): string =>
   text
     .replace(/(?<![\d.,])(\d{1,12}),(\d{1,2}|\d{4,12})(?![\d,.])/g, '$1.$2')
+    .replace(/(?<![\d.,] ?)([1-9]\d{0,2}) (\d{3})(?= ?(?:k?g|rpm|U\/min|[MGT]B|W|MT)\b)/gi, '$1$2')
     .replace(/(?<![\d.,])0,(\d{3})(?![\d,.])/g, '0.$1');
 
 /** The unit of the label, or of the column, behind a bare number. */

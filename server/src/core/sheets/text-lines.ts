@@ -96,9 +96,10 @@ class Assembly {
   /** A row of columns; one whose only value is a label with its own value is told by that label. */
   private pushColumns({ hasColumns, line }: RawLine, label: string, cells: readonly string[]): void {
     const own = hasColumns && cells.length === 1 && !this.isLabel(label) ? this.pairIn(cells[0]!) : undefined;
+    if (!hasColumns && this.rows.length === 0 && label.includes(' ') && !this.isLabel(label)) this.title ??= label;
     if (own) this.rows.push({ label: own[0], heading: label, cells: [own[1]], line, table: this.table });
     else this.push(label, cells, line);
-    if (hasColumns && cells.length === 1 && SOURCE.test(cells[0]!)) this.source = cells[0]!;
+    if (hasColumns && cells.length === 1 && SOURCE.test(cells[0]!)) this.source = trimEnds(cells[0]!, ':');
   }
 
   private pairIn(text: string): [string, string] | undefined {
@@ -132,7 +133,7 @@ class Assembly {
     const last = this.rows.at(-1)!;
     this.columnsAt = line;
     const own = this.pairIn(text);
-    if (SOURCE.test(text)) this.source = text;
+    if (SOURCE.test(text)) this.source = trimEnds(text, ':');
     else if (own)
       this.rows.push({ ...last, label: own[0], heading: last.heading || last.label, cells: [own[1]], line });
     else if (isCounted(text) || /^(?:M\.?2|PCI)/i.test(text))
@@ -160,8 +161,9 @@ class Assembly {
     if (known && this.title === undefined && this.rows.length === 0 && !hasColon) this.title = text;
     if (hasColon || this.isHeading(text, next)) {
       if (known) this.push(known[0], [known[1]], raw.line, true);
-      this.openHeading(text, raw, next, hasColon);
-      if (this.title === undefined && this.rows.length === 0 && !hasColon) this.title = text;
+      const isTitle = this.title === undefined && this.rows.length === 0 && !hasColon;
+      if (isTitle) this.title = text;
+      if (!isTitle || text.split(' ').length < 3) this.openHeading(text, raw, next, hasColon);
       return 0;
     }
     if (known) this.push(known[0], [known[1]], raw.line, true);
@@ -217,6 +219,6 @@ class Assembly {
 }
 
 /** What stands above things of a board that hang on one chip: `K860 Chipset`, `Calder C7 Series Processors`. */
-const SOURCE = /^(?:[\w- ,/&]{1,60} )?(?:chipset|chipsatz|PCH|CPU|prozessor(?:en)?|processors?)$/i;
+const SOURCE = /^(?:[\w- ,/&]{1,60} )?(?:chipset|chipsatz|PCH|CPU|prozessor(?:en)?|processors?):?$/i;
 
 const bareHeading = (text: string): string => trimEnds(text, '#=-*_: []').trim();

@@ -8,7 +8,7 @@ import { isOfSharing, namesOf, thingsIn, unnamed, type Counted } from './board-t
 const PORT_NAME = /(?<!\w)(SATA\d?_?[A-Z]?\d{1,2}|SATA6G_\d{1,2}|S_?ATA_\d)(?!\w)/g;
 
 const generationOf = (text: string): string | undefined =>
-  /6(?:[.,]0)? ?Gb|SATA[ -]?(?:III|3(?:\.0)?)(?![\d.])/i.test(text) ? '3' : undefined;
+  /6(?:[.,]0)? ?Gb|SATA ?6G\b|SATA[ -]?(?:III|3(?:\.0)?)(?![\d.])/i.test(text) ? '3' : undefined;
 
 const portFacts = (path: readonly string[], names: readonly string[], text: string): readonly Taken[] => {
   const generation = generationOf(text);

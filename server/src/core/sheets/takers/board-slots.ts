@@ -24,7 +24,8 @@ export const slots: Taker = (value, { path, label, heading }) => {
         const [only] = thing.names.length === 0 && thing.count === 1 ? namesIn(thing.text) : [];
         const stem = !isM2 ? 'PCIE' : isForWireless(thing.text) ? 'M2_WIFI' : 'M2';
         const names = only === undefined ? namesOf(thing, stem) : [only];
-        return names.map((name) => slotFacts(path, name, thing.text, isM2, heading));
+        const said = thing.names.reduce((text, name) => text.replaceAll(name, ' '), thing.text);
+        return names.map((name) => slotFacts(path, name, said, isM2, heading));
       }),
     );
   const own = namesIn(label);
@@ -109,7 +110,7 @@ function m2Facts(text: string, own: Own): Taken[] {
   const sizes = [...new Set([...text.matchAll(/(?<!\d)22(?:30|42|60|80|110)(?!\d)/g)].map(([one]) => one))];
   const keys = new Set([...text.toUpperCase().matchAll(M2_KEY)].map(([, behind, ahead]) => behind ?? ahead));
   const [key] = keys;
-  const link = linkIn(text.replace(/SATA[^,;)]{0,12}/gi, ' '));
+  const link = linkIn(text.replace(/SATA(?:[^,;)a-z]{0,12}(?:Gb\/s|Gbps)|[^,;)a-z]{0,3}(?:mode|modus))?/gi, ' '));
   const hasSata =
     /\bSATA\b/i.test(text.replace(/SATA ?\d?_?\d?(?: ?[/&] ?\d)*(?= (?:will|is|are|wird|werden))/gi, ' ')) &&
     !/no SATA|kein SATA|nicht SATA|shar|teilt|disabled|deaktiviert|unavailable/i.test(text);

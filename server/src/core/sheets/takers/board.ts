@@ -30,6 +30,8 @@ const OUTLINES: readonly (readonly [width: number, depth: number])[] = [
   [244, 244],
   [170, 170],
 ];
+/** The rear edge of ATX and of E-ATX, however deep a board is. Source: ATX Specification 2.2; SSI EEB 2011. */
+const FULL_REAR_MM = 304.8;
 const edge =
   (which: 0 | 1): Taker =>
   (value, { path, said }) => {
@@ -37,7 +39,10 @@ const edge =
     if (measures?.mm.length !== 2) return nothing;
     const [a = 0, b = 0] = measures.mm.toSorted((x, y) => y - x);
     const outline = OUTLINES.find(([width, depth]) => Math.abs(width - a) <= 1 && Math.abs(depth - b) <= 1);
-    return outline ? plain({ path, value: mmText([a, b][which]!) }) : nothing;
+    if (outline) return plain({ path, value: mmText([a, b][which]!) });
+    const rear = [a, b].find((one) => Math.abs(one - FULL_REAR_MM) <= 1);
+    if (rear === undefined || a > 335 || b < 150) return nothing;
+    return plain({ path, value: mmText(which === 0 ? rear : rear === a ? b : a) });
   };
 
 /** What several words may stand between in one line on memory. */
@@ -53,7 +58,7 @@ const most: Taker = (value, place) => {
   const found =
     onlyOne(
       text,
-      /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(?:memory|capacity|speicher)?[: ]{0,2}(\d{1,4} ?[GT]B)\b/gi,
+      /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(?:(?:memory|capacity|speicher)[: ]+){0,2}(\d+ ?[GT]B)\b/gi,
     ) ?? onlyOne(text, /(?<![\d.])(\d{1,4} ?[GT]B)(?= ?\(?max)/gi);
   return found === undefined ? nothing : takeQuantity(found, place);
 };
@@ -129,6 +134,14 @@ const powerKind = (name: string): string | undefined =>
     '',
   ) ?? kindOf(BOARD_CONNECTOR_WORDS, name, '');
 
+/** `(32 GB single DIMM capacity)`, `max. 48 GB per DIMM`. */
+const largest: Taker = (value, place) => {
+  if (!/^(?:memory|system memory|memory support|arbeitsspeicher|speicher)$/i.test(place.label)) return undefined;
+  const each = /(?<![\d.])(\d{1,3} ?GB) (?:single[ -]DIMM|per (?:DIMM|slot|module)|pro (?:DIMM|Slot|Modul))/gi;
+  const found = onlyOne(value, each);
+  return found === undefined ? nothing : takeQuantity(found, place);
+};
+
 export const boardTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   size,
@@ -143,6 +156,7 @@ export const boardTakers: Readonly<Record<string, Taker>> = {
   'memory.module': fromLine(classIn),
   'memory.ecc': eccInLine,
   'memory.most': most,
+  'memory.largest-module': largest,
   slots,
   ports,
   headers,

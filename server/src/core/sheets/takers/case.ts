@@ -11,6 +11,7 @@ import { meanings, wordOf, type Vocabulary } from '../../trade/vocabulary';
 import { labelKey } from '../clean';
 import { doubtful, nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
 import { takeQuantity, withDots } from '../take-quantity';
+import { measuresOf } from '../measures';
 import { anyTakers } from './common';
 import { countedIn } from './connectors';
 
@@ -194,7 +195,7 @@ const GLASS = /tempered glass|hartglas|\btg\b|gehärtetes glas|sicherheitsglas/i
 const glass: Taker = (value, { path, label }) => {
   const text = value.trim();
   if (/optional|front|version|oder|\bor\b/i.test(text)) return nothing;
-  const isOfSide = /side|seite|panel|window|fenster|glas/i.test(label);
+  const isOfSide = /side|seite|panel|window|fenster|glas/i.test(`${label} ${/material/i.test(label) ? text : ''}`);
   if (GLASS.test(text) && isOfSide) return plain({ path, value: 'true' });
   if (/glas/i.test(label) && /^(?:yes|ja|left|links|✓|right|rechts)(?: .{0,20})?$/i.test(text))
     return plain({ path, value: 'true' });
@@ -204,6 +205,9 @@ const glass: Taker = (value, { path, label }) => {
     ? plain({ path, value: 'false' })
     : nothing;
 };
+
+const AUDIO =
+  /^(?:3[.,]5 ?mm(?: audio)?|(?:audio )?combo.{0,11}|hd audio|headset|mic|headphones?|kopfhörer|mikrofon)$/i;
 
 /** Each as the header that it wants; two plugs of one kind share a cable. */
 const frontCables: Taker = (value, { path }) => {
@@ -216,14 +220,12 @@ const frontCables: Taker = (value, { path }) => {
     const bare = piece
       .replace(/^\d ?[x×] ?|(?: ?[x×] ?\d)$/g, '')
       .replace(/ ?(?:ports?|anschlüsse?|jacks?|buchsen?)$/i, '')
+      .replace(/^USB[ -]?(?:Type[ -]?)?A \(([^()]{1,12})\)$/i, 'USB $1')
       .replace(/\s?\([^()]{0,20}\)/g, '')
       .replace(/^USB[ -]?(?:Type[ -]?)?A ?(\d\.\d.*)$/i, 'USB $1')
       .replace(/^USB[ -]?(?:Type[ -]?)?C \d.{0,12}$/i, 'USB-C')
       .replace(/^USB ?(\d(?:\.\d)?)/i, 'USB $1')
-      .replace(
-        /^(?:3[.,]5 ?mm(?: audio)?|audio combo(?: jack)?|combo audio|headset|mic|headphones?|kopfhörer|mikrofon)$/i,
-        'audio jack',
-      )
+      .replace(AUDIO, 'audio jack')
       .trim();
     return (
       wordOf(HEADER_WORDS, piece) ?? wordOf(HEADER_WORDS, sheetFrontCable(piece) ?? '') ?? wordOf(HEADER_WORDS, bare)
@@ -234,7 +236,8 @@ const frontCables: Taker = (value, { path }) => {
 };
 
 /** The outline with a stroke in its name is no list of two. */
-const inOneWord = (text: string): string => text.replace(/\bPS\/2\b/gi, 'PS2');
+const inOneWord = (text: string): string =>
+  text.replace(/\bPS\/2\b/gi, 'PS2').replace(/ ?\((?:nicht enthalten|not included|optional)\)$/i, '');
 
 /** `ATX, up to 180 mm`: beside forms one length, under no condition. */
 const supplyDepth: Taker = (value, place) => {
@@ -256,17 +259,30 @@ const supplyDepth: Taker = (value, place) => {
   return areForms ? plain(fact) : doubtful(fact);
 };
 
+/** Room for a card on an axis of `322 mm (L) x 145 mm (H) x 62 mm (W)`; a length alone is read as any. */
+const cardRoom =
+  (axes: RegExp): Taker =>
+  (value, place) => {
+    const measures = measuresOf(value, { ...(place.said.axes ? { axes: place.said.axes } : {}) });
+    if (!measures) return /L/.test(axes.source) || !/size|größe|dimension/i.test(place.label) ? undefined : nothing;
+    const at = measures.axes?.search(axes) ?? -1;
+    return at < 0 || !/L/.test(measures.axes!) ? nothing : plain({ path: place.path, value: `${measures.mm[at]} mm` });
+  };
+
 export const caseTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   'board-sizes': wordsOf(BOARD_SIZE_WORDS),
   'supply-forms': (value, place) =>
     /\d{2,3} ?mm/.test(value)
       ? wordsOf(SUPPLY_FORM_WORDS)(
-          inOneWord(value).replace(/[,(]? ?(?:up to|max\.?|bis)? ?\d{2,3} ?mm.{0,20}$/i, ''),
+          inOneWord(value).replace(/[,(]? ?(?:up to|max\.?|bis|≤)? ?\d{2,3} ?mm.{0,20}$/i, ''),
           place,
         )
       : wordsOf(SUPPLY_FORM_WORDS)(inOneWord(value), place),
   'supply-depth': supplyDepth,
+  'card-length': cardRoom(/L/),
+  'card-height': cardRoom(/H/),
+  'card-thickness': cardRoom(/[WD]/),
   openings,
   bays,
   'fan-places': fanPlaces,

@@ -9,6 +9,9 @@ import { nothing, plain, type Place, type Take, type Taken, type Taker } from '.
 /** `x 1 (2.1)`, `2 (1.4a)`: how many, and of which version. */
 const VERSIONED = /^x? ?(\d{1,2}) ?x? ?\((v?\d\.\d[ab]?)\)$/i;
 
+/** `Yes (2ea, HDMI 2.0)`, `Yes (1ea, ver 1.4)`. */
+const YES = /^yes \((\d) ?ea(?:, ?[a-z. ]{0,12}(\d\.\d[ab]?))?\)$/i;
+
 /** `DisplayPort x 3 (v1.4a)`. */
 const VERSION_BEHIND = /^([a-z][a-z -]{1,20}?) ?[x×*] ?(\d) ?\((v?\d\.\d[ab]?)\)$/i;
 
@@ -49,6 +52,8 @@ export function countedIn(value: string): Counted[] {
 function countOf(piece: string): Counted {
   const [, many, version] = VERSIONED.exec(piece) ?? [];
   if (many && version) return { count: Number(many), name: version };
+  const [said, each, ofEach] = YES.exec(piece) ?? [];
+  if (said !== undefined) return { count: Number(each), name: ofEach ?? '' };
   const [, kind, several, ofIt] = VERSION_BEHIND.exec(piece) ?? [];
   if (kind && several && ofIt) return { count: Number(several), name: `${kind} ${ofIt}` };
   const ahead = /^(\d{1,2}) ?[x×*] ?(?=\D|\d{1,2}[ +-]|\d{1,2}p)(.{2,60})$/i.exec(piece);
@@ -71,7 +76,8 @@ const german = (text: string): string =>
 export function kindOf(of: Vocabulary, name: string, label: string): string | undefined {
   const bare = german(name).replace(noise, ' ').replace(/\s+/g, ' ').trim();
   const above = german(label).replace(noise, ' ').replace(/\s+/g, ' ').trim();
-  for (const one of [bare, `${above} ${bare}`, `${bare} ${above}`]) {
+  const inner = /\(([^()]{3,20})\)$/.exec(bare)?.[1] ?? '';
+  for (const one of [bare, inner, `${above} ${bare}`, `${bare} ${above}`]) {
     const word = one.trim() === '' ? undefined : wordOf(of, one.trim());
     if (word !== undefined) return word;
   }
@@ -140,6 +146,7 @@ interface Output {
 /** `3x DisplayPort 1.4a`, `HDMI 2.1 x 1`, `HDMI (2.0)`. */
 function outputOf({ count = 1, name }: Counted, label: string): Output | undefined {
   const text = name
+    .replace(/ (?:with|mit) FRL(?= |$)/i, '')
     .replace(/\s?\((?:HDCP|up to|supports?|max|bis)[^()]{0,60}\)/gi, '')
     .replace(/ ?\((?:\d{2,3} ?W|PD|DP alt|with)[^()]{0,30}\)/gi, '')
     .replace(/,? ?\(?HDCP [\d./ ]{1,8}\)?/i, '');

@@ -3,7 +3,7 @@ import { parseM2Size } from '../../trade/m2';
 import { parseErrorRate } from '../../trade/storage';
 import { parseCardOpenings } from '../../trade/slot-words';
 import { leftOver, measuresOf, onAxis } from '../measures';
-import { withDots } from '../take-quantity';
+import { takeQuantity, withDots } from '../take-quantity';
 import { nothing, plain, type Taker } from '../taken';
 import { anyTakers, mmText, onlyOne, orNothing, sized } from './common';
 import { connectors, outputs } from './connectors';
@@ -97,6 +97,7 @@ export const driveTakers: Readonly<Record<string, Taker>> = {
 
 const openings: Taker = (value, { path }) => {
   const text = value
+    .replace(/^[\d.]{1,5} ?mm ?[,/(] ?/, '')
     .replace(/-?(?:slots?|fach)(?: (?:wide|width|design|card))?$/i, ' slot')
     .replace(/[()]/g, '')
     .replace(/\s+/g, ' ')
@@ -126,9 +127,11 @@ const cardHeight: Taker = (value, place) => {
 
 /** Across the cooler, where the other two axes are named beside it: `L x H x T`. */
 const cardThickness: Taker = (value, place) => {
+  const [, alone] = /^([\d.]{1,5} ?mm) ?[,/(] ?[\d.]{1,4}[ -]slots?\)?$/i.exec(value.trim()) ?? [];
+  if (alone !== undefined && /thick|dicke/i.test(place.label)) return takeQuantity(alone, place);
   if (!measuresOf(value)) return /thick|dicke/i.test(place.label) ? undefined : nothing;
   return sized(/thick|dicke/i, (measures) =>
-    /^(?=.*L)(?=.*H)/.test(measures.axes ?? '') ? onAxis(measures, 'D') : undefined,
+    /L/.test(measures.axes ?? '') && /H/.test(measures.axes ?? '') ? onAxis(measures, 'D') : undefined,
   )(value, place);
 };
 

@@ -89,7 +89,7 @@ export const shapeIn = (text: string): string | undefined =>
 
 /** Whether error correction is there: `ECC`, `non-ECC`; chips that correct within themselves say nothing of it. */
 export function eccIn(text: string): boolean | undefined {
-  const plain = text.replace(/on-?die[ -]ecc/gi, ' ');
+  const plain = text.replace(/on-?die[ -]ecc/gi, ' ').replace(/nicht-ecc/gi, 'non-ecc');
   const without =
     /\b(?:non|no|without|ohne|sem|kein|nicht)[ -]?ecc\b|\becc[: ]{1,3}(?:no|nein|not supported|nicht)\b/i.test(plain);
   const rest = plain.replace(/\b(?:non|no|without|ohne|sem|kein|nicht)[ -]?ecc\b/gi, ' ');

@@ -70,7 +70,8 @@ const channels: Taker = (value, place) => {
   const own = counted(value, place);
   if (own && own.facts.length > 0) return own;
   const word = onlyOne(value.toLowerCase(), /\b(single|dual|triple|quad)[ -]?(?:channel|kanal)/g);
-  return word === undefined ? nothing : counted(word, place);
+  const figure = /(?<!\d)([1-8]) ?(?:channels?|kanäle)\b/i.exec(value)?.[1];
+  return (word ?? figure) === undefined ? nothing : counted((word ?? figure)!, place);
 };
 
 /** Beside other words of one line, only what is called the most. */
@@ -85,7 +86,10 @@ const lanes: Taker = (value, place) => {
   const [, , usable] = /^(\d{1,3}) ?\/ ?(\d{1,3})$/.exec(value.trim()) ?? [];
   if (usable !== undefined && /total ?\/ ?usable/i.test(place.label)) return counted(usable, place);
   const whole = /^(\d{1,3}) ?x? PCI/i.exec(value.trim())?.[1];
-  const left = onlyOne(value, /(?:verfügbar|usable|nutzbar|available):? ?(\d{1,3})\b/gi);
+  const left = onlyOne(
+    value.replace(/(?<!\d)(\d{1,3}) (usable|nutzbar|verfügbar|available)/gi, '$2 $1'),
+    /(?:verfügbar|usable|nutzbar|available):? ?(\d{1,3})\b/gi,
+  );
   const own = counted(left ?? whole ?? value, place) ?? nothing;
   if (left !== undefined) return own;
   return /native|total/i.test(place.label) ? doubtful(...own.facts) : own;
@@ -219,7 +223,8 @@ const oneRate: Taker = (value, { path, whole }) => {
 /** 133.35 mm, or 69.6 mm, long; the lower of the rest is its thickness. Source: JEDEC MO-309, MO-310. */
 const moduleHeight: Taker = sized(/height|höhe/i, (measures) => {
   const named = onAxis(measures, 'H');
-  const rest = leftOver({ ...measures, mm: measures.mm.toSorted((a, b) => b - a).slice(0, 2) }, [133.35], 1);
+  const two = { ...measures, mm: measures.mm.toSorted((a, b) => b - a).slice(0, 2) };
+  const rest = leftOver(two, [133.35], 1) ?? leftOver(two, [69.6], 0.5) ?? leftOver(two, [67.6], 0.5);
   return rest !== undefined && rest >= 18 && (named === undefined || named === rest) ? rest : undefined;
 });
 

@@ -3,7 +3,7 @@ import { CABLE_WORDS } from '../../trade/connector-words';
 import { PASTE_CLASS_WORDS } from '../../trade/paste-words';
 import { wordOf } from '../../trade/vocabulary';
 import { nothing, plain, type Taker } from '../taken';
-import { anyTakers } from './common';
+import { anyTakers, orNothing } from './common';
 
 /** `Electrically conductive: no`. */
 const electrically: Taker = (value, { path, label }) => {
@@ -31,12 +31,16 @@ const connector: Taker = (value, { path, whole }) => {
   const isSplitter = /(?:fan|pwm|lüfter).{0,12}(?:splitter|y-?(?:cable|kabel|lead))|y-?(?:splitter|cable|kabel)/i;
   if (isSplitter.test(value) && /fan|pwm|lüfter/i.test(`${value} ${whole}`))
     return plain({ path, value: 'fan splitter' });
-  return wordOf(CABLE_WORDS, value) === undefined ? nothing : undefined;
+  const word = wordOf(CABLE_WORDS, value) ?? wordOf(CABLE_WORDS, value.split(/, ?(?=\d)/)[0]!);
+  return orNothing(path, word);
 };
+
+/** `18 AWG`. */
+const gauge: Taker = (value, { path }) => orNothing(path, /^(?:AWG ?)?(\d{1,2})(?: ?AWG)?$/i.exec(value.trim())?.[1]);
 
 const ways: Taker = (value, { path, whole }) => {
   const found = /^1 ?x .{2,30} (?:to|auf|zu|→|->) ([2-8]) ?x /i.exec(value.trim())?.[1];
   return found !== undefined && /splitter|y-?kabel|y-?cable/.test(whole) ? plain({ path, value: found }) : nothing;
 };
 
-export const cableTakers: Readonly<Record<string, Taker>> = { ...anyTakers, connector, ways };
+export const cableTakers: Readonly<Record<string, Taker>> = { ...anyTakers, connector, gauge, ways };

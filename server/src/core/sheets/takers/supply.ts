@@ -64,7 +64,9 @@ const standard: Taker = (value, { path, label }) => {
 };
 
 const modular: Taker = (value, { path, label }) => {
-  const text = value.replace(/ (?:design|cabling|cables|kabel|psu|netzteil)$/i, '').trim();
+  const said = /\b(?:fully|semi|non|voll|teil|partly)[ -]?modular(?:es)?\b/i.exec(value)?.[0];
+  const first = /^(fixed|fest|non-modular)(?=, )/i.exec(value)?.[0];
+  const text = (said ?? first ?? value).replace(/ (?:design|cabling|cables|kabel|psu|netzteil)$/i, '').trim();
   const isWord = !/^(?:no|none|yes|full|semi)$/i.test(text) || /modul/i.test(label);
   return orNothing(path, isWord ? wordOf(MODULAR_WORDS, text) : undefined);
 };
@@ -72,10 +74,11 @@ const modular: Taker = (value, { path, label }) => {
 const mains =
   (which: 0 | 1): Taker =>
   (value, { path }) => {
-    const [, low, high] =
-      /^(?:AC )?(\d{2,3}) ?V?(?:AC)? ?(?:-|–|~|to|bis) ?(\d{3}) ?V(?:AC)?(?![\d])/i.exec(value.trim()) ?? [];
-    if (low === undefined || high === undefined || Number(low) >= Number(high)) return nothing;
-    return plain({ path, value: `${[low, high][which]} V` });
+    const found = [...value.matchAll(/(?<![\d.])(\d{2,3}) ?V?(?:AC)? ?(?:-|–|~|to|bis) ?(\d{3}) ?V(?:AC)?(?!\d)/gi)];
+    const areRanges = found.length > 0 && found.every(([, low, high]) => Number(low) < Number(high));
+    if (!areRanges || found[0]!.index > 6 || /switch|select|schalter/i.test(value)) return nothing;
+    const [lows, highs] = [1, 2].map((end) => found.map((one) => Number(one[end])));
+    return plain({ path, value: `${which === 0 ? Math.min(...lows!) : Math.max(...highs!)} V` });
   };
 
 const factor: Taker = (value, { path }) => {
@@ -86,7 +89,7 @@ const factor: Taker = (value, { path }) => {
 };
 
 const AT =
-  /^([+-]?\d{1,2}(?:[.,]\d)?V\d?(?: ?(?:SB|stb|standby|aux))?) ?(?:@|:|=|-|–)? ?(\d{1,3}(?:[.,]\d{1,2})?) ?A$/i;
+  /^([+-]?\d{1,2}(?:[.,]\d)? ?V\d?(?: ?(?:SB|stb|standby|aux))?) ?(?:@|:|=|-|–)? ?(\d{1,3}(?:[.,]\d{1,2})?) ?A$/i;
 
 /** `+3.3V@20A, +5V@20A, +12V@70.8A`: every one of the line, those below nought left out. */
 function railsIn(value: string): readonly (readonly [rail: string, amps: string])[] {
@@ -95,12 +98,18 @@ function railsIn(value: string): readonly (readonly [rail: string, amps: string]
   return pieces.length > 1 && read.every(Boolean) ? read.map((one) => [one![1]!, one![2]!] as const) : [];
 }
 
+/** `+3.3V / +5V / +12V`: a label of several. */
+export const areRails = (label: string): boolean => {
+  const names = label.split(/ ?\/ ?/);
+  return names.length > 1 && names.every((one) => /\dV/i.test(one) && wordOf(RAIL_WORDS, one) !== undefined);
+};
+
 /** `+3.3V & +5V 120 W`: the limit that two rails share. */
 export const isCombined = (label: string, text: string): boolean =>
   /combined|zusammen|gesamt|kombiniert|total/i.test(label + text) && combinedIn(`${label} ${text}`) !== undefined;
 
 function combinedIn(text: string): { readonly rails: readonly string[]; readonly watts: number } | undefined {
-  const names = [...withDots(text).matchAll(/[+](\d{1,2}(?:\.\d)?)V(?!\w)/gi)].map(([, volts]) => `+${volts}V`);
+  const names = [...withDots(text).matchAll(/[+](\d{1,2}(?:\.\d)?) ?V(?!\w)/gi)].map(([, volts]) => `+${volts}V`);
   const watts = onlyOne(text, /(?<![\d.,])(\d{2,4}) ?W(?:att)?\b/gi);
   const rails = [...new Set(names)].toSorted();
   return rails.join() === '+3.3V,+5V' && watts !== undefined ? { rails, watts: Number(watts) } : undefined;
@@ -117,6 +126,10 @@ const combined: Taker = (value, { path, label }) => {
 
 /** `+12V: 62.5 A`, where the label is the rail; else all of one line. */
 const railCurrents: Taker = (value, place) => {
+  const names = place.label.split(/ ?\/ ?/);
+  const amps = value.split(/ ?\/ ?/);
+  if (names.length > 1 && names.length === amps.length)
+    return together(names.map((name, at) => railCurrent(place.path, name, amps[at]!)));
   if (wordOf(RAIL_WORDS, place.label) !== undefined) return railCurrent(place.path, place.label, value);
   return together(railsIn(value).map(([rail, amps]) => railCurrent(place.path, rail, `${amps} A`)));
 };
