@@ -5,6 +5,7 @@ import { FIVE_VOLT_LEAST_W, railOf, TWELVE_VOLT_SHARE_PERCENT, type MainRail } f
 import {
   between,
   copyWith,
+  decidedBy,
   derive,
   figure,
   known,
@@ -16,8 +17,9 @@ import {
   type Figure,
   type Missing,
 } from './figure';
+import { cardDraw, connectorsOf, slotPower, type Card } from './card-power';
 import { memo } from './memo';
-import { howMany, partDraws } from './power';
+import { howMany, partDraws, processorDraw } from './power';
 import { ratingOf } from './supply-rating';
 
 type Supply = Placed<'supply'>;
@@ -155,8 +157,57 @@ export function fiveVoltLimit(supply: Supply): Figure {
 
 const leastOf = (label: string, all: readonly Figure[]): Figure => (all.length === 1 ? all[0]! : least(label, all));
 
-function railPowers({ part: { rails } }: Supply, kind: MainRail): Figure[] {
-  return [...(rails.value ?? [])].flatMap(([name, { voltage, current }]) => {
+/** A 12 V rail whose name says what hangs on it, with what that draws there and what the rail delivers. */
+export interface NamedRail {
+  readonly name: string;
+  readonly feeds: 'processor' | 'cards';
+  readonly draw: Figure;
+  readonly limit: Figure;
+}
+
+/** The rails that are named for processor or cards. A processor’s converters lose something more on the way. */
+export function namedRails(build: Build, supply: Supply): NamedRail[] {
+  const { processor, graphics, cards } = build.parts;
+  const fed = [...graphics, ...cards].filter((card) => card.part.edge.value !== 'M.2');
+  const load = (name: string): Pick<NamedRail, 'feeds' | 'draw'> | undefined => {
+    if (name === '+12V CPU' && processor) return { feeds: 'processor', draw: processorDraw(processor) };
+    if (name !== '+12V PCIe' || fed.length === 0) return undefined;
+    const draws = fed.map((card) => connectorDraw(build, card));
+    return { feeds: 'cards', draw: total('draw of the cards’ connectors', 'power', draws, { unit: 'W' }) };
+  };
+  return [...(supply.part.rails.value ?? [])].flatMap(([name, rail]) => {
+    const on = load(name);
+    const [limit] = on ? railPowers(supply, '12 V', [[name, rail]]) : [];
+    return on && limit ? [{ name, ...on, limit }] : [];
+  });
+}
+
+/** What a card takes through its power connectors: what its slot does not give, up to all of its draw. */
+function connectorDraw(build: Build, card: Card): Figure {
+  const whole = times(cardDraw(build, card), howMany(card));
+  const label = `connectors of ${card.label}`;
+  const connectors = connectorsOf(card);
+  if (!connectors) {
+    const open = missing(card.part.connectors, `connectors of ${card.label}`);
+    return copyWith(whole, { label, lo: 0, missing: [...whole.missing, open] });
+  }
+  if (connectors.length === 0)
+    return decidedBy(known(0, 'power', label, { unit: 'W', source: 'it has none' }), card.part.connectors);
+  const slot = slotPower(card);
+  const given = times(between(0, slot.hi, 'power', slot.label, { unit: 'W', source: slotSource }), howMany(card));
+  const draw = derive(
+    label,
+    'power',
+    [whole, given],
+    `${whole.label} − ${given.label}`,
+    (all, bySlot) => Math.max(0, all - bySlot),
+    { unit: 'W' },
+  );
+  return decidedBy(draw, card.part.connectors, card.part.edge);
+}
+
+function railPowers({ part: { rails } }: Supply, kind: MainRail, among = [...(rails.value ?? [])]): Figure[] {
+  return among.flatMap(([name, { voltage, current }]) => {
     const volts = figure(voltage, `voltage of rail ${name}`);
     const is = railOf(name, voltage.value?.lo);
     if (is !== kind && is !== undefined) return [];

@@ -1,7 +1,7 @@
 // The sustained sum of all parts against the supply’s rating at its mains, and what hangs on its rails against them.
 import type { Build, Placed } from '../../build/build';
 import { sustainedDraw } from '../../figures/power';
-import { fiveVoltDraw, fiveVoltLimit, twelveVoltDraw, twelveVoltLimit } from '../../figures/rails';
+import { fiveVoltDraw, fiveVoltLimit, namedRails, twelveVoltDraw, twelveVoltLimit } from '../../figures/rails';
 import { sentence } from '../../figures/sentence';
 import { lowMainsLimit, ratingOf } from '../../figures/supply-rating';
 import { any, atMost, lessThan } from '../../figures/truth';
@@ -19,8 +19,8 @@ export default check({
     'all load of today’s parts hangs on 12 V.',
   source: 'ATX Version 3 design guide, doc. 336521: the rating is the continuous sum of the outputs',
   limits: [
-    'The whole sum, the 12 V rails together and the 5 V rail are judged; which part hangs on which single 12 V rail ' +
-      'no file states.',
+    'The whole sum, the 12 V rails together, those named for processor or cards and the 5 V rail are judged; which ' +
+      'part hangs on which other 12 V rail no file states.',
     'Without its rails a supply is taken to deliver 80 to 100 % of its rating at 12 V.',
   ],
   caution: 'overloaded-supply',
@@ -55,10 +55,25 @@ parts:
         fixes: () => [swap(supply), limitProcessor(build, drawn12, rails)],
       }),
     );
+    ownRails(build, supply, report);
     fiveVolts(build, supply, report);
     lowMains(build, supply, report);
   },
 });
+
+/** The 12 V rails that the label names for what hangs on them. */
+function ownRails(build: Build, supply: Placed<'supply'>, report: Reporter): void {
+  for (const { name, feeds, draw, limit } of namedRails(build, supply))
+    report(
+      outcome(at(supply, supply.part.rails, name), atMost(draw, limit), {
+        broken: () =>
+          feeds === 'processor'
+            ? sentence`The processor draws ${draw}; the rail for it delivers ${limit}.`
+            : sentence`The cards draw ${draw} through their connectors; the rail for them delivers ${limit}.`,
+        fixes: () => [swap(supply), ...(feeds === 'processor' ? [limitProcessor(build, draw, limit)] : [])],
+      }),
+    );
+}
 
 /** The 5 V rail, where drives hang on it that take nothing else. */
 function fiveVolts(build: Build, supply: Placed<'supply'>, report: Reporter): void {
