@@ -1,5 +1,6 @@
 // What is measured before a machine is handed over, and what is handed over with it.
 import { hearingMm } from '../parts/ranges';
+import { DRIVE_TEST_WORDS, HANDED_WORDS, LOGGED_WORDS, THROTTLING_WORDS, TRANSPORT_WORDS } from '../trade/work-words';
 import { choice, count, group, list, power, quantity, text } from '../parts/field';
 
 export const handedOver = [
@@ -33,7 +34,9 @@ export const acceptance = group(
           'It runs on until temperatures rise by less than this in ten minutes.',
           '1 K',
         ),
-        throttling: choice(['none', 'allowed'], 'Whether a part may slow itself down.'),
+        throttling: choice(['none', 'allowed'], 'Whether a part may slow itself down.', {
+          spellings: THROTTLING_WORDS,
+        }),
         margin: quantity('temperature-difference', 'K', 'How far below its limit the processor must stay.', '5 K'),
       },
       'The stress test.',
@@ -43,7 +46,9 @@ export const acceptance = group(
       group(
         {
           drive: text('Name of a drive; without it, each drive.', 'scratch', { refersTo: 'drive' }),
-          test: choice(['long self-test', 'short self-test', 'read through'], 'What is run.'),
+          test: choice(['long self-test', 'short self-test', 'read through'], 'What is run.', {
+            spellings: DRIVE_TEST_WORDS,
+          }),
           'failed-sectors': count('Reallocated, pending and uncorrectable sectors that are let pass.', '0'),
         },
         'One test.',
@@ -54,6 +59,7 @@ export const acceptance = group(
     'room-temperature': choice(
       ['logged', 'not logged'],
       'Whether the room’s temperature is written beside every other.',
+      { spellings: LOGGED_WORDS },
     ),
     'wall-power': power('Most power from the wall under full load, measured.', '450 W'),
     noise: group(
@@ -78,11 +84,14 @@ export const acceptance = group(
 export const handOver = group(
   {
     includes: list(
-      choice(handedOver, 'One thing.'),
+      choice(handedOver, 'One thing.', { spellings: HANDED_WORDS }),
       'What goes with the machine, on paper or in a file.',
       `[${handedOver.join(', ')}]`,
     ),
-    transport: choice(['none', 'by hand', 'by car', 'by carrier'], 'How it travels.', { example: 'by carrier' }),
+    transport: choice(['none', 'by hand', 'by car', 'by carrier'], 'How it travels.', {
+      example: 'by carrier',
+      spellings: TRANSPORT_WORDS,
+    }),
     cards: choice(['fitted', 'taken out'], 'Whether cards stay in their slots on the way.', { example: 'taken out' }),
     cooler: choice(['fitted', 'taken off'], 'Whether the processor cooler stays on the board on the way.', {
       example: 'taken off',

@@ -2,6 +2,16 @@
 import { group, choice, quantity, flag, version, text, list } from '../parts/field';
 import { BOARD_CONNECTOR_WORDS } from '../trade/connector-words';
 import { UPDATE_ROUTES } from '../trade/firmware-route';
+import {
+  CLIP_WORDS,
+  CORD_WORDS,
+  DUST_WORDS,
+  EQUALISE_WORDS,
+  HELD_WORDS,
+  ROUTE_WORDS,
+  STRAP_WORDS,
+  SURFACE_WORDS,
+} from '../trade/work-words';
 
 const surfaces = [
   'wood',
@@ -16,10 +26,11 @@ const surfaces = [
 
 export const bench = group(
   {
-    surface: choice(surfaces, 'What the board lies on.'),
+    surface: choice(surfaces, 'What the board lies on.', { spellings: SURFACE_WORDS }),
     'bench-start-on': choice(
       surfaces,
       'What the board lies on while it starts on the bench, where that is another thing.',
+      { spellings: SURFACE_WORDS },
     ),
     mat: group(
       {
@@ -30,9 +41,10 @@ export const bench = group(
       '{ resistance: 10 MΩ, earthed: true }',
     ),
     bags: choice(['opened part by part', 'opened all at the start'], 'When parts leave their bags.'),
-    'held-by': choice(['edges', 'contacts', 'heat sink'], 'How boards and cards are held.'),
+    'held-by': choice(['edges', 'contacts', 'heat sink'], 'How boards and cards are held.', { spellings: HELD_WORDS }),
     'dust-removal': choice(['none', 'soft brush', 'canned air', 'vacuum cleaner'], 'How dust is taken off.', {
       example: 'canned air',
+      spellings: DUST_WORDS,
     }),
     'residual-discharge': flag('Whether the power button is pressed once after unplugging.'),
     'stress-cool-down': choice(
@@ -42,11 +54,12 @@ export const bench = group(
     strap: group(
       {
         worn: flag('Whether a strap is worn at all.'),
-        kind: choice(['corded', 'cordless'], 'With or without a cord.'),
+        kind: choice(['corded', 'cordless'], 'With or without a cord.', { spellings: STRAP_WORDS }),
         'series-resistance': quantity('resistance', 'MΩ', 'Resistance in its cord.', '1 MΩ'),
         'clipped-to': choice(
           ['bare chassis', 'painted chassis', 'supply case', 'earth bonding plug', 'nothing'],
           'What its clip holds on to.',
+          { spellings: CLIP_WORDS },
         ),
       },
       'The wrist strap.',
@@ -55,10 +68,12 @@ export const bench = group(
     'equalise-by': choice(
       ['strap', 'touching bare chassis', 'nothing'],
       'How person, chassis and part are brought to one potential.',
+      { spellings: EQUALISE_WORDS },
     ),
     'power-cord': choice(
       ['unplugged', 'plugged, switch off', 'plugged, switch on'],
       'The supply’s power cord while hands are inside.',
+      { spellings: CORD_WORDS },
     ),
     'supply-cover': choice(['closed', 'opened'], 'Whether the supply’s own housing stays closed.'),
     'glass-panel': choice(
@@ -68,7 +83,7 @@ export const bench = group(
     'firmware-update': group(
       {
         to: version('The version to install.', '"1.20"', { refersTo: 'firmware version' }),
-        by: choice(UPDATE_ROUTES, 'How.'),
+        by: choice(UPDATE_ROUTES, 'How.', { spellings: ROUTE_WORDS }),
         stick: group(
           {
             filesystem: choice(['FAT32', 'exFAT', 'NTFS', 'ext4'], 'Its file system.'),

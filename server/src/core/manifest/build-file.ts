@@ -14,6 +14,7 @@ import { ARRAY_KINDS } from '../trade/arrays';
 import { readAmount } from '../quantity';
 import { parseMode, SAMPLINGS } from '../trade/display';
 import { BLANKINGS } from '../trade/mode-clocks';
+import { BACKUP_WORDS, EARTH_CONTACT_WORDS, FLOOR_WORDS, RULE_WORDS, WAVE_WORDS } from '../trade/work-words';
 import { acceptance, handOver } from './acceptance';
 import { bench } from './bench';
 import { steps } from './steps';
@@ -29,6 +30,7 @@ export const place = group(
     altitude: quantity('length', 'm', 'Height above the sea.', '40 m', { range: altitudeMm }),
     floor: choice(['carpet', 'vinyl', 'wood', 'concrete', 'dissipative mat'], 'What the bench’s floor is made of.', {
       example: 'vinyl',
+      spellings: FLOOR_WORDS,
     }),
     'brought-from': quantity('temperature', '°C', 'Temperature of the place the parts come from.', '5 °C', {
       range: airC,
@@ -43,12 +45,14 @@ export const place = group(
         rule: choice(
           ['80 percent continuous', 'full rating', 'electrician says'],
           'The rule of the site for continuous load.',
-          { example: 'full rating' },
+          { example: 'full rating', spellings: RULE_WORDS },
         ),
         'price-per-kwh': quantity('money', 'EUR', 'Price of one kilowatt-hour.', '0.31 EUR'),
         'hours-per-day': quantity('time', 'h', 'Hours a day at full load.', '8 h', { range: hoursADayS }),
         strips: count('Socket strips between the wall and the machine.', '1'),
-        earth: choice(['connected', 'lifted', 'none'], 'Whether the earth contact is connected.'),
+        earth: choice(['connected', 'lifted', 'none'], 'Whether the earth contact is connected.', {
+          spellings: EARTH_CONTACT_WORDS,
+        }),
         steadiness: choice(['steady', 'drops out', 'generator'], 'How steady it is.'),
         backup: group(
           {
@@ -67,7 +71,7 @@ export const place = group(
             kind: choice(
               ['standby', 'line interactive', 'online'],
               'How it works; one that works online never changes over.',
-              { printed: 'The data sheet, under topology.' },
+              { spellings: BACKUP_WORDS, printed: 'The data sheet, under topology.' },
             ),
             'transfer-time': quantity('time', 'ms', 'How long it takes to change over to its battery.', '10 ms', {
               printed: 'The data sheet, under transfer time.',
@@ -75,7 +79,7 @@ export const place = group(
             efficiency: quantity('percent', '%', 'Share of the energy that comes out.', '85 %', {
               range: efficiencyPercent,
             }),
-            wave: choice(['sine', 'stepped'], 'Shape of its voltage on battery.'),
+            wave: choice(['sine', 'stepped'], 'Shape of its voltage on battery.', { spellings: WAVE_WORDS }),
           },
           'A UPS between the mains and the machine.',
           '{ energy: 216 Wh, rating: 600 W }',

@@ -30,7 +30,10 @@ const units: Readonly<Partial<Record<Dimension, readonly (readonly [RegExp, stri
     [/(?<=\d)\s?(?:gr|grams?|G)$/i, ' g'],
     [/(?<=\d)\s?(?:lbs?\.?|pounds?)$/i, ' lb'],
   ],
-  power: [[/(?<=\d)\s?(?:watts?|W (?:TDP|TGP|TBP))$/i, ' W']],
+  power: [
+    [/^(?:TDP|TGP|TBP):?\s?(?=\d)/i, ''],
+    [/(?<=\d)\s?(?:watts?|W (?:TDP|TGP|TBP))$/i, ' W'],
+  ],
   temperature: [[/(?<=\d)\s?(?:℃|[º˚]C|deg\.? ?C|degrees C)$/i, ' °C']],
   'data-rate': [
     [/(?<=\d)\s?([MG]B)(?:\/S|ps|\/sec)$/, ' $1/s'],

@@ -183,8 +183,24 @@ export const PORT_WORDS: Vocabulary<'SATA' | 'SAS' | 'U.2' | 'USB'> = vocabulary
 export const RECORDING_WORDS: Vocabulary<'CMR' | 'SMR'> = vocabulary(
   'a recording method',
   {
-    CMR: ['conventional', 'conventional magnetic recording', 'PMR (CMR)', 'CMR (PMR)', 'conventional recording'],
-    SMR: ['shingled', 'shingled magnetic recording', 'DM-SMR', 'HM-SMR', 'device-managed SMR', 'host-managed SMR'],
+    CMR: [
+      'conventional',
+      'conventional magnetic recording',
+      'PMR (CMR)',
+      'CMR (PMR)',
+      'conventional recording',
+      'conventional (CMR)',
+      'CMR (conventional)',
+    ],
+    SMR: [
+      'shingled',
+      'shingled (SMR)',
+      'shingled magnetic recording',
+      'DM-SMR',
+      'HM-SMR',
+      'device-managed SMR',
+      'host-managed SMR',
+    ],
   },
   { PMR: ['CMR', 'SMR'] },
 );

@@ -231,10 +231,23 @@ export function linksMeant(text: string): readonly string[] | undefined {
  * USB 3.2 specification for its rates; from memory: that Thunderbolt 3 and 4 run at 40 Gb/s.
  */
 const OTHER_SPELLINGS: ReadonlyMap<string, string> = new Map([
-  ...['sataiii', 'sata6gb/s', 'sata6.0gb/s', 'sata600', 'sata6gbps', 'sataiii6gb/s', 'sata36gb/s', 'serialata3'].map(
-    (one): [string, string] => [one, 'sata 3'],
+  ...[
+    'sataiii',
+    'sata6gb/s',
+    'sata6.0gb/s',
+    'sata600',
+    'sata6gbps',
+    'sataiii6gb/s',
+    'sata36gb/s',
+    'serialata3',
+    'serialataiii',
+    'serialata6gb/s',
+    'serialata6gbps',
+    'sata6.0gbps',
+  ].map((one): [string, string] => [one, 'sata 3']),
+  ...['sataii', 'sata3gb/s', 'sata300', 'sata3.0gb/s', 'sata3gbps', 'serialataii', 'serialata3gb/s'].map(
+    (one): [string, string] => [one, 'sata 2'],
   ),
-  ...['sataii', 'sata3gb/s', 'sata300', 'sata3.0gb/s'].map((one): [string, string] => [one, 'sata 2']),
   ...['serialata', 'sata'].map((one): [string, string] => [one, 'sata']),
   ...['usb3.2gen1x1', 'usb5gbps', 'usb5gb/s'].map((one): [string, string] => [one, 'usb 3.2 gen 1']),
   ...['usb3.2gen2x1', 'usb10gbps', 'usb10gb/s'].map((one): [string, string] => [one, 'usb 3.2 gen 2']),

@@ -8,6 +8,8 @@ export interface Vocabulary<C extends string = string> {
   readonly spellings: Readonly<Record<C, readonly string[]>>;
   /** Every spelling in plain letters, with the words that it may mean: more than one where it leaves that open. */
   readonly plain: ReadonlyMap<string, readonly C[]>;
+  /** Set where the spellings are words of every day, which are read and need no telling. */
+  readonly everyday?: true;
 }
 
 /**
@@ -50,6 +52,12 @@ export function vocabulary<C extends string>(
   };
 }
 
+/** A vocabulary whose spellings are words of every day. */
+export const everydayWords = <C extends string>(
+  what: string,
+  spellings: Readonly<Record<C, readonly string[]>>,
+): Vocabulary<C> => Object.assign(vocabulary(what, spellings), { everyday: true as const });
+
 /** What a text may mean: one word, several where the spelling leaves it open, none where it is not understood. */
 export function meanings<C extends string>(of: Vocabulary<C>, text: string): readonly C[] {
   return (of.words as readonly string[]).includes(text) ? [text as C] : (of.plain.get(plainLetters(text)) ?? []);
@@ -61,8 +69,9 @@ export function wordOf<C extends string>(of: Vocabulary<C>, text: string): C | u
   return meant.length === 1 ? meant[0] : undefined;
 }
 
-/** Some of a word’s other spellings, unlike it and unlike each other: those listed first. */
+/** Some of a word’s other spellings that are worth telling, unlike it and unlike each other: those listed first. */
 export function usualSpellings(of: Vocabulary, word: string, most: number): string[] {
+  if (of.everyday) return [];
   const seen = new Set([plainLetters(word)]);
   const found: string[] = [];
   for (const one of of.spellings[word] ?? []) {
