@@ -67,7 +67,8 @@ export const mayFollow = (word: string | undefined): boolean =>
 export const WARNS =
   wordSet(`bend bends ruin ruins harm harms damage damages destroy destroys kill kills corrode corrodes crush
   crushes break breaks crack cracks scratch scratches short shorts wrong forbidden banned how void voids
-  discharges grease charges charge leave leaves stay stays useless pointless dangerous risky deadly`);
+  discharges grease charges charge leave leaves stay stays useless pointless dangerous risky deadly
+  burn burns hurt hurts`);
 
 /** Laid in by hand: “it” is then the processor. */
 export const LAYING_IN = verbForms('lay put place drop set insert seat lower fit install');

@@ -124,6 +124,7 @@ const SERIOUS: readonly ((tokens: readonly Token[], i: number, word: string, cel
   (tokens, i, word) => word === 'burn' && burnsDown(tokens, i),
   (tokens, i, word) => word === 'bone' && wordAt(tokens, i - 1) === 'the' && wordAt(tokens, i - 2) === 'to',
   (tokens, i, word) => (word === 'sever' || (word === 'cut' && wordAt(tokens, i + 1) === 'off')) && hitsBody(tokens, i),
+  (tokens, i, word) => /^(?:cuts?|takes?|tears?|rips?|shears?)$/.test(word) && takesOff(tokens, i),
   (tokens, _i, word) =>
     /^burn/.test(word) &&
     tokens.some((token) => /^(?:tissue|internal|internally|throat|gullet|stomach)$/.test(token.word)),
@@ -153,6 +154,10 @@ const lostAt = (tokens: readonly Token[], i: number): boolean =>
       names(lists.LOST, wordAt(tokens, at)) &&
       tokens.slice(i + 1, at).every(({ word }) => lists.DETERMINER.has(word) || /^(?:of|you)$/.test(word)),
   );
+
+/** “Cut the finger off”. */
+const takesOff = (tokens: readonly Token[], i: number): boolean =>
+  [i + 2, i + 3, i + 4].some((at) => wordAt(tokens, at) === 'off' && names(lists.LOST, wordAt(tokens, at - 1)));
 
 const sightAt = (tokens: readonly Token[], i: number): boolean =>
   [i + 1, i + 2].some((at) => lists.SENSE.has(wordAt(tokens, at)));

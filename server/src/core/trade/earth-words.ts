@@ -1,5 +1,5 @@
 // Whether a note takes the mains’ earth away: the pin of a plug, its wire, or an adapter that has none.
-import { passedOver } from './bench-lexicon';
+import { mayFollow, passedOver } from './bench-lexicon';
 import { names, verbForms, wordSet, type Token } from './clauses';
 import type { SlipReader } from './handling-words';
 
@@ -27,13 +27,21 @@ function earthFrom(tokens: readonly Token[], from: number): number {
     const next = tokens[at + 1];
     if (isEarth(tokens[at]!.word)) {
       if (next && names(CONDUCTOR, next.word)) return at + 1;
+      if (isIdiom(tokens, from, at)) return at;
       const of = /^(?:of|at|in)$/.test(next?.word ?? '') && tokens.slice(at + 2, at + 4).findIndex(isOfMains);
       return typeof of === 'number' && of >= 0 ? at + 2 + of : -1;
     }
-    if (!passedOver(tokens[at]!.word) && !/^(?:off|away|out)$/.test(tokens[at]!.word)) return -1;
+    if (!passedOver(tokens[at]!.word) && !/^(?:off|away|out|mains|safety|protective)$/.test(tokens[at]!.word))
+      return -1;
   }
   return -1;
 }
+/** “Lift the ground”, “defeat the earth”, with nothing behind: the idiom; “off the ground” is none. */
+const isIdiom = (tokens: readonly Token[], from: number, at: number): boolean =>
+  IDIOM.has(tokens[from - 1]?.word ?? '') &&
+  tokens.slice(from, at).every(({ word }) => /^(?:the|its|your|mains|safety|protective)$/.test(word)) &&
+  mayFollow(tokens[at + 1]?.word);
+const IDIOM = verbForms('lift defeat');
 const isOfMains = ({ word }: Token): boolean => names(OF_MAINS, word);
 
 /** “An adapter without earth”, “a socket that has no earth”: the feeder, so that `without` denies nothing. */

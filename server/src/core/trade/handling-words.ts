@@ -218,8 +218,13 @@ const isHot = (clause: Clause | undefined): boolean => {
   const { tokens } = clause;
   return (
     denials(tokens, 0, tokens.length) === 0 &&
-    (tokens.some(({ word }) => /^(?:hot|running)$/.test(word)) || underLoad(tokens))
+    (tokens.some(({ word }) => /^(?:hot|running)$/.test(word)) || underLoad(tokens) || testRuns(tokens))
   );
+};
+/** “While the test runs”. */
+const testRuns = (tokens: readonly Token[]): boolean => {
+  const test = tokens.findIndex(({ word }) => names(LOADS, word));
+  return test >= 0 && tokens.slice(test + 1, test + 4).some(({ word }) => /^(?:runs?|lasts|goes|on)$/.test(word));
 };
 const underLoad = (tokens: readonly Token[]): boolean =>
   tokens.some(({ word }, i) => word === 'under' && tokens[i + 1]?.word === 'load');
@@ -242,6 +247,8 @@ export const hotTouched: SlipReader = (clause, before, next) => {
     if (/^reach(?:es|ing)?$/.test(word) && /^in/.test(tokens[i + 1]?.word ?? '') && when) return [i, i + 1];
     const asked = next?.opener === 'if' ? [] : tokens.slice(i + 1);
     if (isByHand(tokens, i) && asksHowHot(asked, next)) return [i, tokens.length - 1];
+    const laid = when && PUTTING.has(word) ? handOn(tokens, i + 1) : -1;
+    if (laid >= 0) return [i, asksHowHot(asked, next) ? tokens.length - 1 : laid];
     if (!HANDLES.has(word)) continue;
     const thing = reach(tokens, i + 1, (at) => names(HOT_THING, tokens[at]!.word), WARM);
     if (thing >= 0 && (when || tokens.slice(i, thing).some((token) => token.word === 'hot'))) return [i, thing];
@@ -253,6 +260,13 @@ export const hotTouched: SlipReader = (clause, before, next) => {
   }
   return undefined;
 };
+/** “Put a finger on the radiator”: where the hot thing stands, from behind the verb on. */
+function handOn(tokens: readonly Token[], from: number): number {
+  const hand = reach(tokens, from, (at) => names(BARE_HAND, tokens[at]!.word));
+  if (hand < 0 || !/^(?:on|onto|against|to)$/.test(tokens[hand + 1]?.word ?? '')) return -1;
+  return reach(tokens, hand + 2, (at) => names(HOT_THING, tokens[at]!.word), WARM);
+}
+
 /** “Check by hand”, “see with a finger”. */
 const isByHand = (tokens: readonly Token[], verb: number): boolean =>
   CHECKS.has(tokens[verb]!.word) &&

@@ -1,6 +1,6 @@
 // What the clauses before say: what “it” may stand for, and what a denial reaches.
 import { FORCE, isOtherPart, LAYING_IN, PROCESSOR, SOFT, SOFTWARE, WARNS } from './bench-lexicon';
-import { denials, isNegator, names, wordSet, type Clause } from './clauses';
+import { denials, isNegator, names, wordSet, type Clause, type Token } from './clauses';
 
 /** Where a note stands: in a step that fits the processor, in one that sets something onto it, or elsewhere. */
 export type PressedWhere = 'fits processor' | 'sets onto processor' | 'elsewhere';
@@ -28,14 +28,26 @@ export const retracted = (next: Clause | undefined): boolean =>
 /** “Push it down, lift the lever …” speaks of the lever. */
 export const leverFollows = (next: Clause | undefined): boolean => LIFTS.has(next?.tokens[0]?.word ?? '');
 
+const BESIDE = wordSet('beside near by behind above below under underneath around between');
+const SIDE = wordSet('next close left right top ahead');
+
+/** “Beside the CPU”, “next to the processor”: it only says where something else is. */
+function saysWhere(tokens: readonly Token[], at: number): boolean {
+  let i = at - 1;
+  while (i > 0 && /^(?:the|a|an|its|your|this|that)$/.test(tokens[i]!.word)) i -= 1;
+  const before = tokens[i]?.word ?? '';
+  return BESIDE.has(before) || (/^(?:to|of)$/.test(before) && SIDE.has(tokens[i - 1]?.word ?? ''));
+}
+
 /** Takes in what a clause names and denies. */
 export function remember(said: Said, clause: Clause, where: PressedWhere): void {
   const { tokens } = clause;
   delete said.lastOfThem;
   for (const [i, { word }] of tokens.entries()) {
     if (isOtherPart(word) || names(SOFTWARE, word)) Object.assign(said, { last: 'other', other: true });
-    else if (names(PROCESSOR, word)) said.last = 'processor';
-    else if (where === 'fits processor' && LAYING_IN.has(word) && ['it', 'in'].includes(tokens[i + 1]?.word ?? ''))
+    else if (names(PROCESSOR, word)) {
+      if (!saysWhere(tokens, i)) said.last = 'processor';
+    } else if (where === 'fits processor' && LAYING_IN.has(word) && ['it', 'in'].includes(tokens[i + 1]?.word ?? ''))
       Object.assign(said, { last: 'processor', lastOfThem: 'laid in' });
   }
   if (said.last === 'processor' && tokens.some(({ word }) => LAYING_IN.has(word))) said.lastOfThem = 'laid in';

@@ -18,7 +18,7 @@ const PASSED = wordSet('power unit faulty dead broken failed atx up old spare ou
 const isSupply = (tokens: readonly Token[], at: number): boolean =>
   names(SUPPLY, tokens[at]!.word) &&
   !tokens[at]!.owns &&
-  (mayFollow(tokens[at + 1]?.word) || /^(?:unit|apart|up|from|if|when|so)$/.test(tokens[at + 1]?.word ?? ''));
+  (mayFollow(tokens[at + 1]?.word) || /^(?:unit|apart|up|off|from|if|when|so)$/.test(tokens[at + 1]?.word ?? ''));
 
 /** The supply from a place on, with nothing but passing words between; −1 where something else comes first. */
 function supplyFrom(tokens: readonly Token[], from: number): number {
