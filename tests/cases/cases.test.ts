@@ -12,27 +12,33 @@ interface Case {
   readonly name: string;
   /** The build’s text below its name. */
   readonly build: string;
-  /** `+id=grade`: a finding is expected; `-id`: it would be a false alarm; `?id`: it cannot be decided, or is found. */
+  /**
+   * `+id=grade`: a finding is expected; `-id`: it would be a false alarm, `-*`: any above a note would; `?id`: it cannot
+   * be decided, or is found, `?id@path`: for want of that fact.
+   */
   readonly want: readonly string[];
 }
 
 const read = <T>(name: string): T => JSON.parse(readFileSync(join(__dirname, name), 'utf8')) as T;
 const cases = read<readonly Case[]>('cases.json');
+/** More of them, each with the source of what is wanted: borders on both sides, facts left out, good builds whole. */
+const sourced = read<readonly (Omit<Case, 'id'> & { readonly source: string })[]>('bench.json');
 /** Checks that mean the same as an expected id. */
 const same = read<Record<string, readonly string[]>>('same.json');
 /** Why a case is judged otherwise, by its id. */
 const differs = read<Record<string, string>>('differs.json');
 
-function wrongIn({ name, build, want }: Case): string[] {
+function wrongIn({ name, build, want }: Omit<Case, 'id'>): string[] {
   const text = `format: 1\nbuild: ${JSON.stringify(name)}\n${build}`;
   const { findings } = judgeBuild(bench([{ name: 'case.pcbuild.yaml', text }]).build!, { throwOn: true });
   return want.filter((one) => {
-    const [, sign, id = '', grade] = /^([+?-])([^=]+)(?:=(.*))?$/.exec(one)!;
+    const [, sign, id = '', grade, path] = /^([+?-])([^=@]+)(?:=([^@]*))?(?:@(.*))?$/.exec(one)!;
     const hits = findings.filter(
       (found) =>
         (sign === '?' || found.grade !== 'unknown') &&
-        (found.id === id || same[id]?.includes(found.id)) &&
-        (grade === undefined || found.grade === grade),
+        (id === '*' ? found.grade !== 'note' : found.id === id || same[id]?.includes(found.id)) &&
+        (grade === undefined || found.grade === grade) &&
+        (path === undefined || found.missing.some((fact) => fact.path.endsWith(path))),
     );
     return (hits.length === 0) !== (sign === '-');
   });
@@ -43,6 +49,13 @@ describe.each([...new Set(cases.map(({ area }) => area))])('%s', (area) => {
     '%s',
     (_, one) => expect(wrongIn(one)).toEqual([]),
   );
+});
+
+describe.each([...new Set(sourced.map(({ area }) => area))])('with its source: %s', (area) => {
+  it.each(sourced.filter((one) => one.area === area).map((one) => [one.name, one] as const))('%s', (_, one) => {
+    expect(one.source).toMatch(/\w{3}/);
+    expect(wrongIn(one)).toEqual([]);
+  });
 });
 
 describe('what is judged otherwise', () => {

@@ -158,7 +158,7 @@ export function fiveVoltLimit(supply: Supply): Figure {
 const leastOf = (label: string, all: readonly Figure[]): Figure => (all.length === 1 ? all[0]! : least(label, all));
 
 /** A 12 V rail whose name says what hangs on it, with what that draws there and what the rail delivers. */
-export interface NamedRail {
+interface NamedRail {
   readonly name: string;
   readonly feeds: 'processor' | 'cards';
   readonly draw: Figure;

@@ -86,7 +86,7 @@ export const EARTH_CONTACT_WORDS: Vocabulary<'connected' | 'lifted' | 'none'> = 
 export const RULE_WORDS: Vocabulary<'80 percent continuous' | 'full rating' | 'electrician says'> = everydayWords(
   'a rule for continuous load',
   {
-    '80 percent continuous': ['80 %', '80 percent', '80 % continuous', '80 % rule', '80 percent rule', '0.8'],
+    '80 percent continuous': ['80 %', '80 percent', '80 % continuous', '80 % rule', '80 percent rule'],
     'full rating': ['100 %', '100 percent', 'full', 'full rated current'],
     'electrician says': ['electrician', 'by electrician', 'as the electrician says'],
   },
