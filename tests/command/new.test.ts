@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { judgeFile } from '../../server/src/core/judge/judge';
 import { Doc } from '../../server/src/core/parts/doc';
 import { kindNames } from '../../server/src/core/parts/kinds';
+import { english } from '../../server/src/core/words/languages';
 import { newPart } from '../../server/src/features/first-part';
 import { createFiles } from '../../server/src/host/create';
 import { fettle } from '../support/command';
@@ -62,7 +63,7 @@ describe('a part file', () => {
     ).toBe(true);
     const judged = judgeFile(new Doc('shelf/holm/one.part.yaml', 'part', text));
     expect(judged.findings.filter(({ grade }) => grade !== 'unknown')).toEqual([]);
-    expect(text.slice(0, newPart(kind).at)).toMatch(/\nmaker: $/);
+    expect(text.slice(0, newPart(kind, english()).at)).toMatch(/\nmaker: $/);
   });
 
   it.each([

@@ -3,11 +3,12 @@ import { expect, test } from 'vitest';
 import { checks } from '../../server/src/core/checks/all';
 import { isFirm } from '../../server/src/core/checks/check';
 import { pageOf } from '../../server/src/core/checks/page';
+import { english } from '../../server/src/core/words/languages';
 import { explain } from '../../server/src/features/check-markdown';
 
 test('every check has a page with its judgement, its examples without marks and how to live with it', () => {
   for (const check of checks) {
-    const text = explain(check.id) ?? '';
+    const text = explain(check.id, english()) ?? '';
     expect(text.split('\n')[0]!.replaceAll('\\', '')).toMatch(new RegExp(`^#+ ${check.id.replaceAll('.', '\\.')}$`));
     const page = pageOf(check);
     for (const { plain, mended, beside } of page.examples)
@@ -25,5 +26,5 @@ test('every check has a page with its judgement, its examples without marks and 
 });
 
 test('there is none for a name that is no check', () => {
-  expect(explain('constructor')).toBeUndefined();
+  expect(explain('constructor', english())).toBeUndefined();
 });

@@ -8,6 +8,7 @@ import type { Candidate } from '../../server/src/core/judge/swaps';
 import { handedOver } from '../../server/src/core/manifest/acceptance';
 import { Doc } from '../../server/src/core/parts/doc';
 import { STEP_KINDS } from '../../server/src/core/trade/steps';
+import { english } from '../../server/src/core/words/languages';
 import { completion } from '../../server/src/features/completion';
 import type { CompletionItem } from '../../server/src/features/completion-item';
 import { describePart } from '../../server/src/features/completion-resolve';
@@ -41,6 +42,7 @@ function offered(
   const { view: judged, position, text, candidates } = view(marked, parts, name);
   const { items } = completion(judged, position, {
     markup: 'plaintext',
+    language: english(),
     snippets,
     parts: candidates,
     fits: new Fits(),
@@ -262,6 +264,7 @@ describe('parts in the order of how well they would serve', () => {
     const { view: judged, position, candidates } = view(open('x/n449¦'), { ...files, ...many });
     const list = completion(judged, position, {
       markup: 'plaintext',
+      language: english(),
       snippets: false,
       parts: candidates,
       fits: new Fits(),
@@ -279,6 +282,7 @@ describe('parts in the order of how well they would serve', () => {
       const { view: judged, position, candidates } = view(marked, others);
       return completion(judged, position, {
         markup: 'plaintext',
+        language: english(),
         snippets: false,
         parts: candidates,
         fits,

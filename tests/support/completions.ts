@@ -4,6 +4,7 @@ import { Doc } from '../../server/src/core/parts/doc';
 import { completion } from '../../server/src/features/completion';
 import type { CompletionItem, CompletionOptions } from '../../server/src/features/completion-item';
 import { Fits } from '../../server/src/features/fit';
+import { english } from '../../server/src/core/words/languages';
 import type { Position, View } from '../../server/src/features/shapes';
 
 export const partsNamed = (...names: readonly string[]): readonly Candidate[] =>
@@ -16,6 +17,7 @@ export function completions(
 ): CompletionItem[] {
   return completion(view, position, {
     markup: 'markdown',
+    language: english(),
     snippets: true,
     parts: () => partsNamed('a/b'),
     fits: new Fits(),

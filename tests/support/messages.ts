@@ -4,7 +4,16 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { areas } from '../../server/src/core/checks/check';
 import { checks } from '../../server/src/core/checks/all';
-import { cautionWords, meaningOf } from '../../server/src/core/checks/page';
+import { cautionWords, meaningOf, unreadWords } from '../../server/src/core/checks/page';
+import { figureNames } from '../../server/src/core/guide/names';
+import { asBuiltFile } from '../../server/src/core/manifest/as-built';
+import { buildFile } from '../../server/src/core/manifest/build-file';
+import { houseFile } from '../../server/src/core/manifest/house-file';
+import { knownFile } from '../../server/src/core/manifest/known-file';
+import { roles } from '../../server/src/core/manifest/places';
+import type { Field, Table } from '../../server/src/core/parts/field';
+import { kinds } from '../../server/src/core/parts/kinds';
+import { dimensions } from '../../server/src/core/quantity';
 import { CAUTIONS } from '../../server/src/core/trade/cautions';
 import { STEP_KINDS } from '../../server/src/core/trade/steps';
 import { keyOf } from '../../server/src/core/words/language';
@@ -26,18 +35,42 @@ function* wordsOfTables(): Iterable<string> {
   yield* Object.values(meaningOf);
   yield* Object.values(areas);
   yield* STEP_KINDS;
-  for (const { what, why } of checks) yield* [what, why];
+  yield unreadWords;
+  for (const { what, why, limits = [], examples } of checks)
+    yield* [what, why, ...limits, ...examples.flatMap(({ instead = [] }) => instead)];
+  for (const { what } of figureNames) yield what;
+  for (const { what } of Object.values(dimensions)) yield what;
+  for (const { what } of Object.values(roles)) yield what;
+  const roleTables = Object.values(roles).map(({ fields }) => fields);
+  for (const table of [...Object.values(kinds), ...roleTables, buildFile, houseFile, asBuiltFile, knownFile])
+    yield* wordsOfTable(table);
   for (const id of Object.keys(CAUTIONS)) {
     const words = cautionWords(id);
     if (words) yield* [words.word, ...words.sentences];
   }
 }
 
-/** Templates behind `sentence` and `.words`, the texts put into them, and what `.word`, `many` and `some` are given. */
+function* wordsOfTable(table: Table): Iterable<string> {
+  for (const field of Object.values(table)) yield* wordsOfField(field as Field);
+}
+
+/** What a field is said to be, where it is printed, and how its value is written. */
+function* wordsOfField(field: Field): Iterable<string> {
+  yield field.what;
+  if (field.printed) yield field.printed;
+  if (field.type === 'form') yield field.form;
+  if (field.type === 'choice' && field.own) yield field.own;
+  if (field.type === 'group') yield* wordsOfTable(field.fields);
+  if (field.type === 'list' || field.type === 'named') yield* wordsOfField(field.of as Field);
+}
+
+/** Templates behind `sentence`, `.words` and `.pieces`, the texts put into them, and what `.word`, `many` and `some` are given. */
 function messagesIn(path: string, text: string): string[] {
   const found: string[] = [];
   for (const { index, 0: tag } of text.matchAll(/(?:\bsentence|\.words)`/g))
     found.push(...new Scan(text, index + tag.length).message());
+  for (const { index, 0: tag } of text.matchAll(/\.pieces`/g))
+    found.push(new Scan(text, index + tag.length).message()[0]!);
   for (const { index, 0: call, 1: name } of text.matchAll(/(?<![.\w])(many|some)\(|\.(word)\(/g)) {
     const own = new Scan(text, index + call.length).literals(')');
     found.push(...own, ...(name === 'many' && own.length === 1 ? [`${own[0]!}s`] : []));
@@ -85,7 +118,7 @@ class Scan {
       } else if (sign === '`') {
         this.at++;
         const own = this.message();
-        found.push(...(/(?:sentence|\.words)$/.test(before) ? [] : own.slice(0, 1)), ...own.slice(1));
+        found.push(...(/(?:sentence|\.words|\.pieces)$/.test(before) ? [] : own.slice(0, 1)), ...own.slice(1));
       } else {
         depth += '([{'.includes(sign) ? 1 : ')]}'.includes(sign) ? -1 : 0;
         this.at++;

@@ -3,6 +3,7 @@ import { Option, type Command } from 'commander';
 import { isTrouble } from '../host/host';
 import { SettingsFrom } from '../host/settings-from';
 import type { Grade } from '../core/manifest/house-file';
+import { english } from '../core/words/languages';
 import { explain } from '../features/check-markdown';
 import { comparisonComment } from '../report/comment';
 import { comparisonAnnotations, comparisonSarif } from '../report/compare-formats';
@@ -39,7 +40,7 @@ const comparePrinters = {
   text: comparisonText,
   json: (comparison: Comparison): string => `${toJson({ version: comparisonShape, ...comparison })}\n`,
   sarif: (comparison: Comparison, look: Look, version: string): string =>
-    comparisonSarif(comparison, look, { version, language: 'en', page: explain }),
+    comparisonSarif(comparison, look, { version, language: 'en', page: (id) => explain(id, english()) }),
   annotations: comparisonAnnotations,
   comment: comparisonComment,
 } as const satisfies Record<string, (comparison: Comparison, look: Look, version: string) => string>;

@@ -22,7 +22,7 @@ export function addExplain(program: Command, world: World, end: (status: Status)
 }
 
 function explain(id: string | undefined, language: Language): string {
-  if (id === undefined) return checkListText(checks);
+  if (id === undefined) return checkListText(checks, language);
   const check = checks.find((one) => one.id === id);
   if (check) return explainText(check, language);
   const near = nearIds(id);

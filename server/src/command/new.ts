@@ -36,18 +36,18 @@ export function addNew(program: Command, world: World, end: (status: Status) => 
 async function buildFiles(name: string, world: World): Promise<NewFiles> {
   const found = await world.host.find('.');
   if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
-  const files = newBuild(name, found.isMarked);
+  const files = newBuild(name, found.isMarked, world.language());
   if (!files) throw new Refusal(`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`);
   return files;
 }
 
-async function partFile(name: string, kind: string, { host }: World): Promise<NewFiles> {
+async function partFile(name: string, kind: string, { host, language }: World): Promise<NewFiles> {
   if (!isKind(kind)) throw new Refusal(`${shortPath(kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`);
   const found = await host.find('.');
   if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
   const place = await placeOfPart(new Texts(), host, found.root, name);
   if (!place) throw new Refusal(`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`);
-  return new Map([[host.shown(place.root, place.name), newPart(kind).text]]);
+  return new Map([[host.shown(place.root, place.name), newPart(kind, language()).text]]);
 }
 
 /** All of them or none. */

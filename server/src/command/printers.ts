@@ -60,7 +60,7 @@ export const printers = {
     };
   },
   sarif(look: TextFormatOptions, { on, version }: PrintedRun): Printer {
-    const log = new SarifLog({ version, language: look.language.tag, page: explain });
+    const log = new SarifLog({ version, language: look.language.tag, page: (id) => explain(id, look.language) });
     return {
       open: () => '',
       section(section) {

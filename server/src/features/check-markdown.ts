@@ -1,56 +1,54 @@
 // A page on one check: what it judges, why, by which source, with a faulty and a mended text.
 import { checks } from '../core/checks/all';
 import { pageOf, type CheckPage, type ExamplePage } from '../core/checks/page';
+import type { Language } from '../core/words/language';
+import { cautionParagraph } from './hover';
 import { code, heading, markdown, paragraph, strong, verbatim, type Block } from './prose';
 
 /** The page in Markdown; undefined where there is no check of that id. */
-export function explain(id: string): string | undefined {
+export function explain(id: string, language: Language): string | undefined {
   const check = checks.find((one) => one.id === id);
-  return check && markdown(blocksOf(pageOf(check)));
+  return check && markdown(blocksOf(pageOf(check), language));
 }
 
-function blocksOf({
-  id,
-  what,
-  why,
-  grade,
-  meaning,
-  area,
-  source,
-  limits,
-  caution,
-  examples,
-  unread,
-  accept,
-  regrade,
-}: CheckPage): Block[] {
+function blocksOf(page: CheckPage, language: Language): Block[] {
+  const { id, what, why, limits, caution, examples, unread, accept, regrade } = page;
+  const [meaning, area] = [language.word(page.meaning), language.word(page.area)];
+  const living = language.word('To live with such a finding, accept it in the build with a reason:');
   return [
     heading(id),
-    paragraph(what),
-    paragraph(why),
-    paragraph('Grade ', strong(grade), `: ${meaning}. Area: ${area}. Source: ${source}.`),
-    ...limits.map((limit) => paragraph(limit)),
-    ...(caution ? [paragraph(strong(caution.word), ` ${caution.sentences.join(' ')}`)] : []),
-    ...examples.flatMap(exampleBlocks),
+    paragraph(language.word(what)),
+    paragraph(language.word(why)),
+    paragraph(...language.pieces`Grade ${strong(page.grade)}: ${meaning}. Area: ${area}. Source: ${page.source}.`),
+    ...limits.map((limit) => paragraph(language.word(limit))),
+    ...(caution ? [cautionParagraph(caution, language)] : []),
+    ...examples.flatMap((example) => exampleBlocks(example, language)),
     ...(accept === undefined
       ? unread === undefined
         ? []
-        : [paragraph(unread)]
-      : [paragraph('To live with such a finding, accept it in the build with a reason:'), verbatim(accept, 'yaml')]),
+        : [paragraph(language.word(unread))]
+      : [paragraph(living), verbatim(accept, 'yaml')]),
     ...(regrade === undefined
       ? []
-      : [paragraph('For a whole house, set another grade in ', code('fettle.yaml'), ':'), verbatim(regrade, 'yaml')]),
+      : [
+          paragraph(...language.pieces`For a whole house, set another grade in ${code('fettle.yaml')}:`),
+          verbatim(regrade, 'yaml'),
+        ]),
   ];
 }
 
 /** Comments that point at what is found say nothing to a reader here. */
-function exampleBlocks({ plain, file, beside, mended, instead }: ExamplePage): Block[] {
+function exampleBlocks({ plain, file, beside, mended, instead }: ExamplePage, language: Language): Block[] {
   return [
-    paragraph('Brings the finding', ...(file === undefined ? [] : [', in ', code(file)]), ':'),
+    paragraph(
+      ...(file === undefined
+        ? [language.word('Brings the finding:')]
+        : language.pieces`Brings the finding, in ${code(file)}:`),
+    ),
     verbatim(plain, 'yaml'),
-    ...beside.flatMap(({ name, text }) => [paragraph('With ', code(name), ':'), verbatim(text, 'yaml')]),
+    ...beside.flatMap(({ name, text }) => [paragraph(...language.pieces`With ${code(name)}:`), verbatim(text, 'yaml')]),
     ...(mended === undefined
-      ? [paragraph(`No fix can be offered. ${instead ?? ''}`)]
-      : [paragraph('Mended:'), verbatim(mended, 'yaml')]),
+      ? [paragraph(`${language.word('No fix can be offered.')} ${instead === undefined ? '' : language.word(instead)}`)]
+      : [paragraph(language.word('Mended:')), verbatim(mended, 'yaml')]),
   ];
 }

@@ -2,6 +2,7 @@
 import type { Kind } from '../core/parts/kinds';
 import type { Candidate } from '../core/judge/swaps';
 import type { At } from '../core/yaml';
+import type { Language } from '../core/words/language';
 import type { Fits } from './fit';
 import type { Command, MarkupContent, TextEdit, View } from './shapes';
 
@@ -38,6 +39,7 @@ export interface CompletionList {
 
 export interface CompletionOptions {
   readonly markup: MarkupContent['kind'];
+  readonly language: Language;
   readonly snippets: boolean;
   /** The client shows a few words beside each item, not only beside the chosen one. */
   readonly labelDetails?: boolean;

@@ -32,23 +32,33 @@ export function describePart(
   return markup(
     [
       ...listed(
-        'It would bring:',
+        language,
         told.map(({ grade, said }) => item(0, strong(grade), ` ${language.said(said)}`)),
       ),
-      ...(cleared > 0 ? [paragraph(`It would clear ${counted(cleared, 'finding')} of this build.`)] : []),
-      ...(open > 0
-        ? [paragraph(`${counted(open, 'question')} would wait for facts that its file does not state.`)]
-        : []),
-      ...partBlocks(there),
+      ...(cleared > 0 ? [paragraph(clearing(cleared, language))] : []),
+      ...(open > 0 ? [paragraph(waiting(open, language))] : []),
+      ...partBlocks(there, language),
     ],
     kind,
   );
 }
 
-function listed(heading: string, items: readonly Block[]): Block[] {
+function listed(language: Language, items: readonly Block[]): Block[] {
   if (items.length === 0) return [];
   const more = items.length - mostTold;
-  return [paragraph(heading), ...items.slice(0, mostTold), ...(more > 0 ? [item(0, `… and ${more} more.`)] : [])];
+  return [
+    paragraph(language.word('It would bring:')),
+    ...items.slice(0, mostTold),
+    ...(more > 0 ? [item(0, language.words`… and ${more} more.`)] : []),
+  ];
 }
 
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
+const clearing = (count: number, language: Language): string =>
+  count === 1
+    ? language.word('It would clear 1 finding of this build.')
+    : language.words`It would clear ${count} findings of this build.`;
+
+const waiting = (count: number, language: Language): string =>
+  count === 1
+    ? language.word('1 question would wait for facts that its file does not state.')
+    : language.words`${count} questions would wait for facts that its file does not state.`;

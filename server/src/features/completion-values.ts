@@ -62,16 +62,17 @@ interface Offered {
 
 function offered(spot: Spot, meaning: Meaning, field: Field): Offered {
   const { view, options } = spot;
+  const { language } = options;
   const kinds = referentsOf(field);
   const parts = kinds.includes('part file') ? options.parts(kindUsed(meaning)) : [];
   const place = placeAt(spot, meaning);
   const things = place
-    ? offersOf(view, kinds, meaning.role, place.key).filter(({ name }) => goesInto(spot, place, name))
+    ? offersOf(view, kinds, language, meaning.role, place.key).filter(({ name }) => goesInto(spot, place, name))
     : kinds.includes('firmware version')
-      ? versionsInOrder(view, offersOf(view, kinds))
+      ? versionsInOrder(view, offersOf(view, kinds, language))
       : kinds.includes('memory slot')
-        ? memorySlotsInOrder(view, offersOf(view, kinds))
-        : offersOf(view, kinds, meaning.role);
+        ? memorySlotsInOrder(view, offersOf(view, kinds, language))
+        : offersOf(view, kinds, language, meaning.role);
   const others = ofField(field).filter(({ name }) => !things.some((thing) => thing.name === name));
   const names = [...parts, ...things].map(({ name }) => name);
   if (!place || names.length === 0)
@@ -82,6 +83,7 @@ function offered(spot: Spot, meaning: Meaning, field: Field): Offered {
     names,
     parts.map(({ doc }) => doc),
     options.trials,
+    language,
   );
   const told = new Map(things.map((thing) => [thing.name, thing]));
   const offers = fits.map((fit) => offerOf(fit, place, told.get(fit.name)));
@@ -200,7 +202,7 @@ function unitItems(spot: Spot, field: Field & { type: 'quantity' }): CompletionI
   return unitsOf(spot, field).map((unit, i) => ({
     label: typed ? `${typed[0]} ${unit}` : unit,
     kind: itemKinds.unit,
-    detail: field.what,
+    detail: options.language.word(field.what),
     sortText: sorted(i),
     ...(typed
       ? { textEdit: edit(spot, `${typed[0]} ${unit}`) }

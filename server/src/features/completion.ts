@@ -1,6 +1,7 @@
 // Completion: the keys that may stand at a place, in the order people write them, and the values (completion-values).
 import type { Field, Table } from '../core/parts/field';
 import { visible } from '../core/text';
+import type { Language } from '../core/words/language';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, type Meaning } from '../core/build/field-at';
 import { referentsOf } from '../core/build/references';
@@ -79,8 +80,8 @@ function keysOf(spot: Spot, meaning: Meaning, map: At['map']): CompletionItem[] 
 }
 
 /** Names of things that are there, or the words of the map’s vocabulary. */
-const namesOf = ({ view }: Spot, field: Field & { type: 'named' }): Offer[] => [
-  ...offersOf(view, referentsOf(field)),
+const namesOf = ({ view, options }: Spot, field: Field & { type: 'named' }): Offer[] => [
+  ...offersOf(view, referentsOf(field), options.language),
   ...(field.names?.words ?? []).map((name) => ({ name, spellings: field.names?.spellings[name] ?? [] })),
 ];
 
@@ -105,12 +106,12 @@ function keyItem(spot: Spot, key: string, field: Field, order: number): Completi
   return {
     label: key,
     kind: itemKinds.property,
-    detail: detailOf(field),
+    detail: detailOf(field, options.language),
     sortText: sorted(order),
     ...(field.labels ? { filterText: `${key} ${field.labels.slice(0, mostLabels).join(' ')}` } : {}),
-    documentation: markup(describeField(key, field), options.markup),
+    documentation: markup(describeField(key, field, options.language), options.markup),
     ...(unit ? { insertTextFormat: 2 as const } : {}),
-    ...(asks ? { command: { title: 'Show what may stand here', command: options.again! } } : {}),
+    ...(asks ? { command: { title: options.language.word('Show what may stand here'), command: options.again! } } : {}),
     textEdit: edit(spot, hasColon ? key : (unit ?? (isDeep ? `${key}:` : `${key}: `))),
   };
 }
@@ -134,7 +135,7 @@ function nameKeyItem(spot: Spot, offer: Offer, order: number): CompletionItem {
   };
 }
 
-function detailOf(field: Field): string {
+function detailOf(field: Field, language: Language): string {
   if (field.type === 'quantity') return field.unit;
-  return field.type === 'choice' ? 'one of several' : field.example;
+  return field.type === 'choice' ? language.word('one of several') : field.example;
 }

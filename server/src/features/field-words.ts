@@ -3,6 +3,7 @@ import type { Field } from '../core/parts/field';
 import { readScalar } from '../core/parts/scalar';
 import { dimensions } from '../core/quantity';
 import { usualSpellings, type Vocabulary } from '../core/trade/vocabulary';
+import type { Language } from '../core/words/language';
 import { code, paragraph, strong, type Block, type Piece } from './prose';
 
 const mostChoices = 24;
@@ -10,10 +11,16 @@ const mostChoices = 24;
 const mostLabels = 4;
 
 /** The meaning of a field, then how it is written and where it is usually printed. */
-export function describeField(key: string, field: Field): Block[] {
-  const blocks = [paragraph(strong(key), `: ${field.what}`), paragraph(...howWritten(field))];
-  if (field.printed) blocks.push(paragraph(`Usually printed in: ${field.printed}`));
-  if (field.labels) blocks.push(paragraph('Data sheets call it ', ...calledBy(field.labels), '.'));
+export function describeField(key: string, field: Field, language: Language): Block[] {
+  const blocks = [
+    paragraph(strong(key), `: ${language.word(field.what)}`),
+    paragraph(...howWritten(field, language), '.'),
+  ];
+  if (field.printed) blocks.push(paragraph(language.words`Usually printed in: ${language.word(field.printed)}`));
+  if (field.labels) {
+    const [called, ...others] = calledBy(field.labels);
+    blocks.push(paragraph(...language.pieces`Data sheets call it ${called!}`, ...others, '.'));
+  }
   return blocks;
 }
 
@@ -22,52 +29,56 @@ const calledBy = (labels: readonly string[]): Piece[] =>
   labels.slice(0, mostLabels).flatMap((label, i) => [...(i === 0 ? [] : [', ']), code(label)]);
 
 /** As which word a spelling is read, where it is not the word itself. */
-export function readAs(field: Field, text: string): Block[] {
-  if (field.type === 'list') return readAs(field.of as Field, text);
+export function readAs(field: Field, text: string, language: Language): Block[] {
+  if (field.type === 'list') return readAs(field.of as Field, text, language);
   if (field.type !== 'choice' && field.type !== 'text') return [];
   const { value, slip } = readScalar(field, text);
   return slip || typeof value !== 'string' || value === text
     ? []
-    : [paragraph(code(text), ' is read as ', code(value), '.')];
+    : [paragraph(...language.pieces`${code(text)} is read as ${code(value)}.`)];
 }
 
-function howWritten(field: Field): Piece[] {
-  const example: Piece[] = field.example === '' ? [] : ['; for example ', code(field.example)];
+/** Without the stop at its end. */
+function howWritten(field: Field, language: Language): Piece[] {
+  const example = field.example === '' ? [] : language.pieces`; for example ${code(field.example)}`;
   switch (field.type) {
-    case 'quantity':
-      return [`${sentence(dimensions[field.dimension].what)} with its unit, usually ${field.unit}`, ...example, '.'];
+    case 'quantity': {
+      const what = sentence(language.word(dimensions[field.dimension].what));
+      return [language.words`${what} with its unit, usually ${field.unit}`, ...example];
+    }
     case 'count':
-      return [`A whole number of ${field.least} or more`, ...example, '.'];
+      return [language.words`A whole number of ${field.least} or more`, ...example];
     case 'flag':
-      return [code('true'), ' or ', code('false'), '.'];
+      return language.pieces`${code('true')} or ${code('false')}`;
     case 'choice':
       return [
-        'One of ',
-        ...choices(field.choices, field.spellings),
-        field.own === undefined ? '.' : `, or ${field.own} of your own.`,
+        language.word('One of '),
+        ...choices(field.choices, language, field.spellings),
+        ...(field.own === undefined ? [] : [language.words`, or ${language.word(field.own)} of your own`]),
       ];
     case 'form':
-      return [sentence(field.form), ...example, '.'];
+      return [sentence(language.word(field.form)), ...example];
     case 'date':
-      return ['A day as year, month and day', ...example, '.'];
+      return [language.word('A day as year, month and day'), ...example];
     case 'version':
-      return ['A version, as text in quotes', ...example, '.'];
+      return [language.word('A version, as text in quotes'), ...example];
     case 'text':
       return field.usual || field.closed
         ? [
-            field.closed ? 'One of ' : 'Text; usual are ',
-            ...choices(field.usual ?? field.spellings?.words ?? [], field.spellings),
-            '.',
+            field.closed ? language.word('One of ') : language.word('Text; usual are '),
+            ...choices(field.usual ?? field.spellings?.words ?? [], language, field.spellings),
           ]
-        : ['Text', ...example, '.'];
+        : [language.word('Text'), ...example];
     case 'list':
-      return ['A list', ...example, '.'];
-    case 'named':
-      return field.names
-        ? ['Names with their values; known are ', ...choices(field.names.words, field.names), ...example, '.']
-        : ['Names with their values', ...example, '.'];
+      return [language.word('A list'), ...example];
+    case 'named': {
+      const known = field.names
+        ? [language.word('; known are '), ...choices(field.names.words, language, field.names)]
+        : [];
+      return [language.word('Names with their values'), ...known, ...example];
+    }
     case 'group':
-      return ['Keys with values', ...example, '.'];
+      return [language.word('Keys with values')];
   }
 }
 
@@ -75,11 +86,11 @@ function howWritten(field: Field): Piece[] {
 const mostSpellings = 2;
 
 /** Words, each with some of the spellings that are read as it. */
-function choices(all: readonly string[], of?: Vocabulary): Piece[] {
+function choices(all: readonly string[], language: Language, of?: Vocabulary): Piece[] {
   const shown = all
     .slice(0, mostChoices)
     .flatMap((one, i) => [...(i === 0 ? [] : [', ']), code(one), ...also(one, of)]);
-  return all.length > mostChoices ? [...shown, ' and more'] : shown;
+  return all.length > mostChoices ? [...shown, language.word(' and more')] : shown;
 }
 
 function also(word: string, of: Vocabulary | undefined): Piece[] {

@@ -13,6 +13,7 @@ import { roles, type Role } from '../core/manifest/places';
 import type { Doc } from '../core/parts/doc';
 import type { Field } from '../core/parts/field';
 import type { CurrencyCode } from '../core/quantity';
+import type { Language } from '../core/words/language';
 import type { Span } from '../core/text';
 import type { View } from './shapes';
 
@@ -73,6 +74,7 @@ export class Fits {
     names: readonly string[],
     docs: readonly Doc[],
     most: number,
+    language: Language,
   ): { readonly fits: readonly Fit[]; readonly isWhole: boolean } {
     const tried = this.triedAt(groundOf(view, place, docs));
     const wanted = new Set([...names.filter((name) => name.startsWith(place.typed)), ...names]);
@@ -87,7 +89,7 @@ export class Fits {
     const taken = takenBy(view, place);
     const tier = ({ name, against }: Kept): number => (taken.has(name) ? 1 : 0) + (against ? 2 : 0);
     const [free, used, ...others] = [0, 1, 3, 2].map((wished) => known.filter((one) => tier(one) === wished));
-    const told = teller(view, place, taken, known);
+    const told = teller(view, place, taken, known, language);
     const untried = names.filter((name) => !tried.has(name)).map((name) => ({ name, words: '', isAgainst: false }));
     return {
       fits: [...inOrder(free!).map(told), ...untried, ...inOrder(used!).map(told), ...others.flat().map(told)],
@@ -173,7 +175,13 @@ function currentOf(view: View, { placed, key }: Place): Partial<Pick<Kept, 'name
 }
 
 /** Puts what was found of a choice into words; what all choices bring alike is not told of each. */
-function teller(view: View, place: Place, taken: ReadonlyMap<string, string>, all: readonly Kept[]): (of: Kept) => Fit {
+function teller(
+  view: View,
+  place: Place,
+  taken: ReadonlyMap<string, string>,
+  all: readonly Kept[],
+  language: Language,
+): (of: Kept) => Fit {
   const now = currentOf(view, place);
   const { kind } = place.placed;
   const judged = all.filter(({ against }) => !against);
@@ -181,14 +189,18 @@ function teller(view: View, place: Place, taken: ReadonlyMap<string, string>, al
     judged.length === 1 || judged.some(({ brings }) => !brings.some((one) => one.id === id));
   return ({ name, against, brings, unstated, price, watts, nearest }) => {
     const by = taken.get(name);
-    if (by !== undefined) return { name, words: `taken by ${by}`, isAgainst: against !== undefined };
-    if (against) return { name, words: reasonOf(against, kind), isAgainst: true };
+    if (by !== undefined) return { name, words: language.words`taken by ${by}`, isAgainst: against !== undefined };
+    if (against) return { name, words: reasonOf(against, kind, language), isAgainst: true };
     const short = brings.find((one) => one.grade === 'shortfall' && isTold(one));
     const open = brings.find((one) => one === unstated && isTold(one));
     const isNow = name === now.name;
     const words = [
       ...(place.key === 'use' ? [changed(now.price, price, isNow), changed(now.watts, watts, isNow)] : []),
-      short ? reasonOf(short, kind) : open ? `not decided: ${reasonOf(open, kind)}` : leftOf(place, nearest),
+      short
+        ? reasonOf(short, kind, language)
+        : open
+          ? language.words`not decided: ${reasonOf(open, kind, language)}`
+          : leftOf(place, nearest, language),
     ];
     return { name, words: words.filter((word) => word !== undefined).join(', '), isAgainst: false };
   };
@@ -220,11 +232,15 @@ function changed(before: Figure | undefined, after: Figure | undefined, isNow: b
   return `${lo > 0 ? '+' : '−'}${show(size)}`;
 }
 
-/** `14 mm too tall`; the thing that a check’s name begins with is left out where it is the part itself. */
-function reasonOf({ id, measure }: Finding, kind: string): string {
+/**
+ * `14 mm too tall`; the thing that a check’s name begins with is left out where it is the part itself. Ids are no words
+ * in other languages: there they stand whole.
+ */
+function reasonOf({ id, measure }: Finding, kind: string, language: Language): string {
   const words = id.replace(/^m2-/, 'M.2-').split('-');
   const own = words[0] === kind ? words.slice(1) : words;
   const amount = measure && amountOf(excessOf(measure), amountPast(measure));
+  if (language.tag !== 'en') return amount ? language.words`${id} by ${amount}` : id;
   const at = own.indexOf('too');
   if (!amount) return own.join(' ');
   return at < 0 ? `${own.join(' ')} by ${amount}` : [...own.slice(0, at), amount, ...own.slice(at)].join(' ');
@@ -233,9 +249,9 @@ function reasonOf({ id, measure }: Finding, kind: string): string {
 const amountOf = (excess: Figure, past: number): string | undefined =>
   Number.isFinite(past) && past > 0 ? show(excess, excess.unit, 3) : undefined;
 
-function leftOf({ key }: Place, measure: Measure | undefined): string | undefined {
+function leftOf({ key }: Place, measure: Measure | undefined, language: Language): string | undefined {
   if (key !== 'use' || !measure) return undefined;
   const left = -amountPast(measure);
   const unit = measure.limit.unit ?? measure.figure.unit;
-  return `${show({ ...excessOf(measure), lo: left, hi: left }, unit, 3)} to spare`;
+  return language.words`${show({ ...excessOf(measure), lo: left, hi: left }, unit, 3)} to spare`;
 }

@@ -12,7 +12,9 @@ import { workOrder } from '../core/figures/work-order';
 import { touches, visible, type Span } from '../core/text';
 import { itemKinds, sorted, type CompletionItem, type CompletionList } from './completion-item';
 import { namedByMark } from './guide-uses';
-import { aboutFinding } from './hover';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
+import { aboutFinding, cautionParagraph } from './hover';
 import { workingOfFigure, workingOfFindings } from './hover-working';
 import { code, markup, paragraph, strong, type Block } from './prose';
 import { emptyRange, type Location, type MarkupContent, type Position, type Range, type View } from './shapes';
@@ -25,6 +27,7 @@ interface Hover {
 
 /** What is to be said of a mark, or of the value in it. */
 export function guideHover(view: View, guide: Guide, position: Position, options: HoverOptions): Hover | undefined {
+  const language = options.language ?? english();
   const offset = view.doc.lines.offsetAt(position);
   const on = (span: Span): boolean => touches(span, offset);
   const found = view.judgement.findings.filter(({ underline, grade }) => grade !== 'unknown' && on(underline.span));
@@ -33,9 +36,9 @@ export function guideHover(view: View, guide: Guide, position: Position, options
   const figure = value && guide.figures.get(value.name);
   const blocks: Block[] = [
     ...found.slice(0, 3).flatMap((finding) => aboutFinding(finding, offset, options)),
-    ...(value ? nameBlocks(value.name) : []),
-    ...(figure ? [paragraph('This build: ', strong(show(figure)), '.')] : []),
-    ...(caution ? cautionBlocks(caution.id) : []),
+    ...(value ? nameBlocks(value.name, language) : []),
+    ...(figure ? [paragraph(...language.pieces`This build: ${strong(language.label(show(figure)))}.`)] : []),
+    ...(caution ? cautionBlocks(caution.id, language) : []),
     ...(figure && isBounded(figure) ? workingOfFigure(view, figure, options) : workingOfFindings(view, found, options)),
   ];
   const span = value ? (on(value.span) ? value.span : value.marker.words) : caution?.span;
@@ -44,14 +47,16 @@ export function guideHover(view: View, guide: Guide, position: Position, options
     : { contents: markup(blocks, options.kind), ...(span ? { range: view.doc.lines.rangeOf(span) } : {}) };
 }
 
-const nameBlocks = (name: string): Block[] => {
+const nameBlocks = (name: string, language: Language): Block[] => {
   const meaning = meaningOfName(name);
-  return meaning ? [paragraph(code(name), `: ${meaning.what} Written as `, code(meaning.example), '.')] : [];
+  if (!meaning) return [];
+  const written = language.pieces` Written as ${code(meaning.example)}.`;
+  return [paragraph(code(name), `: ${language.word(meaning.what)}`, ...written)];
 };
 
-function cautionBlocks(id: string | undefined): Block[] {
+function cautionBlocks(id: string | undefined, language: Language): Block[] {
   const words = cautionWords(id);
-  return words ? [paragraph(strong(words.word), ` ${words.sentences.join(' ')}`)] : [];
+  return words ? [cautionParagraph(words, language)] : [];
 }
 
 /** What may stand in a mark that is begun: names of figures, steps, cautions. */
@@ -60,6 +65,7 @@ export function guideCompletion(
   guide: Guide,
   position: Position,
   kind: MarkupContent['kind'],
+  language: Language,
 ): CompletionList {
   const offset = doc.lines.offsetAt(position);
   const { start } = doc.lines.lineSpan(position.line);
@@ -72,13 +78,13 @@ export function guideCompletion(
   const rest = /^[\w.-]*(?: (?!-->)[\w.-]+)*/.exec(doc.text.slice(offset, end))![0];
   const range = doc.lines.rangeOf({ start: offset - begun.length, end: offset + rest.length });
   const isClosed = /^\s*-->/.test(doc.text.slice(offset + rest.length, end));
-  const items = offersOf(guide).map(
+  const items = offersOf(guide, language).map(
     ({ text, detail, closes }, i): CompletionItem => ({
       label: visible(text),
       kind: itemKinds.reference,
       ...(detail ? { detail: visible(detail) } : {}),
       sortText: sorted(i),
-      ...(meaningOfName(text) ? { documentation: markup(nameBlocks(text), kind) } : {}),
+      ...(meaningOfName(text) ? { documentation: markup(nameBlocks(text, language), kind) } : {}),
       textEdit: { range, newText: isClosed ? text : `${text} -->${closes}` },
     }),
   );
@@ -86,10 +92,14 @@ export function guideCompletion(
 }
 
 /** Figures that the build has, then its steps in their order, then cautions. */
-function offersOf(guide: Guide): { text: string; detail?: string; closes: string }[] {
+function offersOf(guide: Guide, language: Language): { text: string; detail?: string; closes: string }[] {
   const figures = [...guide.figures].map(([text, figure]) => {
     const value = isBounded(figure) ? printed(figure) : '';
-    return { text, detail: value === '' ? 'not known yet' : value, closes: `${value}<!-- /fettle -->` };
+    return {
+      text,
+      detail: value === '' ? language.word('not known yet') : language.label(value),
+      closes: `${value}<!-- /fettle -->`,
+    };
   });
   const { build } = guide;
   const steps = build
@@ -100,11 +110,13 @@ function offersOf(guide: Guide): { text: string; detail?: string; closes: string
     : STEP_KINDS.map((step) => `step ${step}`);
   return [
     ...figures,
-    ...(figures.length === 0 ? figureNames.map(({ name, what }) => ({ text: name, detail: what, closes: '' })) : []),
+    ...(figures.length === 0
+      ? figureNames.map(({ name, what }) => ({ text: name, detail: language.word(what), closes: '' }))
+      : []),
     ...[...new Set(steps)].map((text) => ({ text, closes: '' })),
     ...Object.entries(CAUTIONS).map(([id, { word }]) => ({
       text: `caution ${id}`,
-      detail: word,
+      detail: language.word(word),
       closes: `**${word}** `,
     })),
   ];

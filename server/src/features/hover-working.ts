@@ -83,12 +83,13 @@ interface Entered {
 
 /** The checks that a value enters, each with its answer and working; those that hang on it most directly first. */
 export function workingOfValue(view: View, span: Span, options: HoverOptions): Block[] {
-  const entered = enteredBy(view, span).sort((a, b) => a.rank - b.rank || sizeOf(a.uses) - sizeOf(b.uses));
+  const language = options.language ?? english();
+  const entered = enteredBy(view, span, language).sort((a, b) => a.rank - b.rank || sizeOf(a.uses) - sizeOf(b.uses));
   if (entered.length === 0) return [];
   const checks = entered.slice(0, mostChecks);
   const share = Math.floor(mostLines / checks.length);
   return [
-    paragraph((options.language ?? english()).word('Goes into:')),
+    paragraph(language.word('Goes into:')),
     ...checks.flatMap(({ words, uses }) => [
       item(0, words),
       ...atMost(workingBlocks(stepsOf(uses), shownIn(view, options), 1), share - 1, 1, options.language),
@@ -96,13 +97,13 @@ export function workingOfValue(view: View, span: Span, options: HoverOptions): B
   ];
 }
 
-function enteredBy(view: View, span: Span): Entered[] {
+function enteredBy(view: View, span: Span, language: Language): Entered[] {
   const entered = new Map<string, Entered>();
   for (const { check, taken } of view.judgement.answers)
     for (const { outcome } of taken) {
       const { truth, subject } = outcome;
       if (!truth.uses.some((one) => readFrom(one, view.doc, span))) continue;
-      const [words, rank] = [answerWords(check.id, truth.is), rankOf(truth, view.doc, span)];
+      const [words, rank] = [answerWords(check.id, truth.is, language), rankOf(truth, view.doc, span)];
       entered.set(`${check.id}\n${subject}`, { words, uses: truth.uses, rank });
     }
   return [...entered.values()];
@@ -114,8 +115,10 @@ function rankOf({ is, uses }: Truth, doc: Doc, span: Span): number {
   return (inFigure ? 0 : 2) + (is === false ? 0 : 1);
 }
 
-const answerWords = (id: string, is: boolean | undefined): string =>
-  `${id} ${is === undefined ? 'cannot be decided' : is ? 'holds' : 'is broken'}`;
+function answerWords(id: string, is: boolean | undefined, language: Language): string {
+  if (is === undefined) return language.words`${id} cannot be decided`;
+  return is ? language.words`${id} holds` : language.words`${id} is broken`;
+}
 
 const sizeOf = (uses: readonly Used[]): number =>
   uses.reduce((sum, used) => sum + 1 + (used.type === 'fact' ? 0 : sizeOf(used.inputs)), 0);

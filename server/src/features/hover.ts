@@ -50,7 +50,7 @@ export function hover(
   };
 }
 
-function keyBlocks(view: View, at: At, { kind }: HoverOptions): Block[] {
+function keyBlocks(view: View, at: At, { kind, language = english() }: HoverOptions): Block[] {
   const meaning = meaningOf(view.doc, at.path);
   if (!meaning) return [];
   const placed =
@@ -59,26 +59,29 @@ function keyBlocks(view: View, at: At, { kind }: HoverOptions): Block[] {
       : undefined;
   const key = [...at.path].reverse().find((step) => typeof step === 'string') ?? '';
   const own = meaning.field
-    ? describeField(String(key), meaning.field)
+    ? describeField(String(key), meaning.field, language)
     : meaning.what
-      ? [paragraph(strong(String(key)), `: ${meaning.what}`)]
+      ? [paragraph(strong(String(key)), `: ${language.word(meaning.what)}`)]
       : [];
   if (at.where === 'value' && at.node?.type === 'scalar' && meaning.field)
-    own.push(...readAs(meaning.field, at.node.text));
+    own.push(...readAs(meaning.field, at.node.text, language));
   if (placed && at.where === 'value' && meaning.below?.[0] === 'use')
-    return [...partBlocks(placed, kind === 'markdown' ? view.uriOf : undefined), ...own];
-  return [...own, ...resolved(placed, meaning)];
+    return [...partBlocks(placed, language, kind === 'markdown' ? view.uriOf : undefined), ...own];
+  return [...own, ...resolved(placed, meaning, language)];
 }
 
 /** What a part's fact comes to: stated here, over what, or by which file. */
-function resolved(placed: Placed | undefined, meaning: Meaning): Block[] {
+function resolved(placed: Placed | undefined, meaning: Meaning, language: Language): Block[] {
   if (!placed || !meaning.below) return [];
   const fact = factAt(placed, meaning.below);
   if (!fact?.node) return [];
   const { replaced } = fact;
-  if (replaced)
-    return [paragraph('Spelled out here; it replaces ', code(replaced.text), ' of ', code(replaced.doc.name), '.')];
-  return fact.doc === placed.doc ? [] : [paragraph('Stated by ', code(fact.doc.name), ': ', code(fact.text), '.')];
+  if (replaced) {
+    const [text, file] = [code(replaced.text), code(replaced.doc.name)];
+    return [paragraph(...language.pieces`Spelled out here; it replaces ${text} of ${file}.`)];
+  }
+  const stated = language.pieces`Stated by ${code(fact.doc.name)}: ${code(fact.text)}.`;
+  return fact.doc === placed.doc ? [] : [paragraph(...stated)];
 }
 
 /** The fact of a part at a path below it, such as `draw`, `peak`; undefined for groups and places. */
@@ -126,7 +129,7 @@ function acceptedWords({ accepted, measure }: Finding, language: Language): stri
     : language.words`Accepted however bad it gets, since the line says no \`at-most\`; it is ${now} past its limit`;
 }
 
-const cautionParagraph = ({ word, sentences }: CautionWords, language: Language): Block =>
+export const cautionParagraph = ({ word, sentences }: CautionWords, language: Language): Block =>
   paragraph(strong(language.word(word)), ` ${sentences.map((one) => language.word(one)).join(' ')}`);
 
 /** A finding with its reason and its caution, for a hover at `offset`. */

@@ -4,6 +4,7 @@ import { checks } from '../core/checks/all';
 import type { RoleName } from '../core/manifest/places';
 import type { Fact, Group } from '../core/parts/fact';
 import type { Referent, Table } from '../core/parts/field';
+import type { Language } from '../core/words/language';
 import type { View } from './shapes';
 
 export interface Offer {
@@ -22,9 +23,15 @@ export interface Offer {
  * Names of things of some kinds, for a part of a role where it is one that is placed, by the key that names them; files
  * are not among them.
  */
-export function offersOf(view: View, kinds: readonly Referent[], role?: RoleName, key?: string): Offer[] {
+export function offersOf(
+  view: View,
+  kinds: readonly Referent[],
+  language: Language,
+  role?: RoleName,
+  key?: string,
+): Offer[] {
   const offers = kinds.flatMap((kind) => {
-    if (kind === 'check') return checkIds(view);
+    if (kind === 'check') return checkIds(view, language);
     if (kind === 'finding') return foundAt(view);
     const things = thingLists(view.build ?? view.doc, kind).flatMap((list) => list.things ?? []);
     const known = bestFirst(
@@ -69,9 +76,9 @@ function wordsOf(facts: Group<Table>): string {
 }
 
 /** What was found comes first; any check may be named. */
-function checkIds({ judgement }: View): Offer[] {
+function checkIds({ judgement }: View, language: Language): Offer[] {
   const found = new Set(judgement.findings.filter(({ grade }) => grade !== 'unknown').map(({ id }) => id));
-  const all = checks.map(({ id, grade, what }) => ({ name: id, detail: `${grade}: ${what}` }));
+  const all = checks.map(({ id, grade, what }) => ({ name: id, detail: `${grade}: ${language.word(what)}` }));
   return [...all.filter(({ name }) => found.has(name)), ...all.filter(({ name }) => !found.has(name))];
 }
 

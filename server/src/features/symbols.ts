@@ -3,6 +3,7 @@ import type { Guide } from '../core/guide/guide';
 import type { Doc, DocKind } from '../core/parts/doc';
 import { visible } from '../core/text';
 import type { Entry, MapNode, Node } from '../core/yaml';
+import type { Language } from '../core/words/language';
 import type { Location, Range } from './shapes';
 
 /** The protocol’s numbers. */
@@ -33,14 +34,14 @@ export function symbols(doc: Doc): DocumentSymbol[] {
 }
 
 /** The fenced blocks of a guide, each with its own outline below what it calls itself. */
-export const blockSymbols = ({ blocks }: Guide): DocumentSymbol[] =>
+export const blockSymbols = ({ blocks }: Guide, language: Language): DocumentSymbol[] =>
   blocks.map(({ doc }) => {
     const { root } = doc.parsed;
     const own = root?.type === 'map' ? root.get(doc.kind === 'build' ? 'build' : 'model')?.value : undefined;
     const range = doc.lines.rangeOf({ start: 0, end: doc.text.length });
     return {
-      name: own?.type === 'scalar' && own.text !== '' ? visible(own.text) : wordOf[doc.kind],
-      detail: wordOf[doc.kind],
+      name: own?.type === 'scalar' && own.text !== '' ? visible(own.text) : wordOf(doc.kind, language),
+      detail: wordOf(doc.kind, language),
       kind: symbolKinds.object,
       range,
       selectionRange: { start: range.start, end: range.start },
@@ -48,15 +49,24 @@ export const blockSymbols = ({ blocks }: Guide): DocumentSymbol[] =>
     };
   });
 
-const wordOf: Readonly<Record<DocKind, string>> = {
-  build: 'build',
-  part: 'part',
-  house: 'settings',
-  known: 'known findings',
-  asbuilt: 'machine',
-  guide: 'guide',
-  output: 'output',
-};
+function wordOf(kind: DocKind, language: Language): string {
+  switch (kind) {
+    case 'build':
+      return language.word('build');
+    case 'part':
+      return language.word('part');
+    case 'house':
+      return language.word('settings');
+    case 'known':
+      return language.word('known findings');
+    case 'asbuilt':
+      return language.word('machine');
+    case 'guide':
+      return language.word('guide');
+    case 'output':
+      return language.word('output of a tool');
+  }
+}
 
 /** Symbols as a list, for clients that know no tree. */
 export function flatSymbols(these: readonly DocumentSymbol[], uri: string): SymbolInformation[] {

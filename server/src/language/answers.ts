@@ -69,7 +69,7 @@ export function answer(shared: Shared, shelf: PartIndex, completions: Completion
       const judged = await judge(textDocument.uri);
       if (!judged) return null;
       // Of a guide its fenced blocks: its headings every editor has.
-      const found = judged.guide ? blockSymbols(judged.guide) : symbols(judged.doc);
+      const found = judged.guide ? blockSymbols(judged.guide, shared.language) : symbols(judged.doc);
       return (shared.client.treeSymbols ? found : flatSymbols(found, textDocument.uri)) as
         | DocumentSymbol[]
         | SymbolInformation[];
@@ -80,7 +80,8 @@ export function answer(shared: Shared, shelf: PartIndex, completions: Completion
     guarded(CompletionRequest.method, log, async ({ textDocument, position }, token) => {
       const judged = await judgeAt(textDocument.uri, position);
       if (!judged) return null;
-      if (judged.guide) return guideCompletion(judged, judged.guide, position, markupKind()) as ProtocolList;
+      if (judged.guide)
+        return guideCompletion(judged, judged.guide, position, markupKind(), shared.language) as ProtocolList;
       return (await completions.answer(judged, position, token)) as ProtocolList;
     }),
   );
@@ -115,7 +116,7 @@ export function answer(shared: Shared, shelf: PartIndex, completions: Completion
   connection.onRequest(
     'fettle/explain',
     guarded('fettle/explain', log, ({ check }: ToServer['fettle/explain']['params']) => {
-      const markdown = explain(check);
+      const markdown = explain(check, shared.language);
       return markdown === undefined ? null : { markdown };
     }),
   );

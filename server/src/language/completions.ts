@@ -66,6 +66,7 @@ export class Completions {
     const { client } = this.shared;
     return withParts(this.shared, this.shelf, judged, token, false, (parts) =>
       completion(judged, position, {
+        language: this.shared.language,
         markup: client.markdown ? 'markdown' : 'plaintext',
         snippets: client.snippets,
         labelDetails: client.labelDetails,

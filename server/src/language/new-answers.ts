@@ -7,6 +7,7 @@ import type { AddressedHost } from '../host/addressed';
 import { isTrouble, within } from '../host/host';
 import { placeOfPart } from '../session/new-part';
 import { answerDrafts } from './draft-answers';
+import type { Language } from '../core/words/language';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 import type { ToServer } from './requests';
@@ -36,9 +37,9 @@ export function answerNew(shared: Shared, today: () => string): void {
               'A part is called by its path in the parts folder: maker/model, without blanks.',
             ),
           };
-        return partAnswer(host, place.root, place.name, what);
+        return partAnswer(host, place.root, place.name, what, shared.language);
       }
-      const files = newBuild(name, isMarked);
+      const files = newBuild(name, isMarked, shared.language);
       if (!files)
         return { problem: shared.language.word('A build is called by letters, digits, blanks, - and _ here.') };
       const folder = kind === 'folder' ? at : at.slice(0, Math.max(0, at.lastIndexOf('/')));
@@ -51,7 +52,7 @@ export function answerNew(shared: Shared, today: () => string): void {
 
 const uriIn = (host: AddressedHost, root: string, name: string): string => host.uriOf(host.pathIn(root, name));
 
-function partAnswer(host: AddressedHost, root: string, name: string, kind: Kind): Answer {
-  const { text, at } = newPart(kind);
+function partAnswer(host: AddressedHost, root: string, name: string, kind: Kind, language: Language): Answer {
+  const { text, at } = newPart(kind, language);
   return { files: [{ uri: uriIn(host, root, name), text }], at: new Lines(text).positionAt(at) };
 }

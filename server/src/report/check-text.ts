@@ -19,12 +19,12 @@ export function explainText(check: Check, language: Language): string {
     ['grade', `${page.grade}: ${language.word(page.meaning)}`],
     ['area', language.word(page.area)],
     ['source', page.source],
-    ...page.limits.map((limit, i): [string, string] => [i === 0 ? 'limits' : '', limit]),
+    ...page.limits.map((limit, i): [string, string] => [i === 0 ? 'limits' : '', language.word(limit)]),
   ];
   const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${language.word(name)}`)), ''];
   if (page.caution) lines.push(...cautionText(page.caution, 2, language), '');
-  for (const example of page.examples) lines.push(...exampleText(example), '');
-  return [...lines, ...settledText(page), ''].join('\n');
+  for (const example of page.examples) lines.push(...exampleText(example, language), '');
+  return [...lines, ...settledText(page, language), ''].join('\n');
 }
 
 const quote = (text: string): string[] =>
@@ -33,40 +33,47 @@ const quote = (text: string): string[] =>
     .split('\n')
     .map((line) => `    ${safe(line)}`.trimEnd());
 
-function exampleText({ marked, mended, instead, file, beside }: ExamplePage): string[] {
-  const others = beside.flatMap(({ name, text }) => [`  With ${safe(name)}:`, '', ...quote(text), '']);
-  const after = mended === undefined ? block(instead ?? '', margin, '  instead') : ['  Mended:', '', ...quote(mended)];
-  return [`  Faulty${file ? `, in ${file}` : ''}:`, '', ...quote(marked), '', ...others, ...after];
+function exampleText({ marked, mended, instead, file, beside }: ExamplePage, language: Language): string[] {
+  const others = beside.flatMap(({ name, text }) => [
+    `  ${language.words`With ${safe(name)}:`}`,
+    '',
+    ...quote(text),
+    '',
+  ]);
+  const after =
+    mended === undefined
+      ? block(language.word(instead ?? ''), margin, `  ${language.word('instead')}`)
+      : [`  ${language.word('Mended:')}`, '', ...quote(mended)];
+  const faulty = file ? language.words`Faulty, in ${file}:` : language.word('Faulty:');
+  return [`  ${faulty}`, '', ...quote(marked), '', ...others, ...after];
 }
 
 /** How to live with such a finding: in one build, or in a whole house. */
-function settledText({ accept, regrade, grade, unread }: CheckPage): string[] {
+function settledText({ accept, regrade, grade, unread }: CheckPage, language: Language): string[] {
   const house =
     regrade === undefined
       ? []
-      : ['', ...block('For a whole house, set another grade in fettle.yaml:', 2), '', ...quote(regrade)];
-  if (accept === undefined) return [...(unread === undefined ? [] : block(unread, 2)), ...house];
-  const who = grade === 'harm' ? ', and who answers for it' : '';
-  return [
-    ...block(`To live with such a finding, write into the build why, until when${who}:`, 2),
-    '',
-    ...quote(accept),
-    ...house,
-  ];
+      : ['', ...block(language.word('For a whole house, set another grade in fettle.yaml:'), 2), '', ...quote(regrade)];
+  if (accept === undefined) return [...(unread === undefined ? [] : block(language.word(unread), 2)), ...house];
+  const living =
+    grade === 'harm'
+      ? language.word('To live with such a finding, write into the build why, until when, and who answers for it:')
+      : language.word('To live with such a finding, write into the build why, until when:');
+  return [...block(living, 2), '', ...quote(accept), ...house];
 }
 
 /** Every check in a line, area by area. */
-export function checkListText(checks: readonly Check[]): string {
+export function checkListText(checks: readonly Check[], language: Language): string {
   const lines: string[] = [];
   const widest = Math.max(...checks.map((check) => check.id.length)) + 4;
   for (const [area, title] of Object.entries(areas)) {
     const own = checks.filter((check) => check.area === area);
     if (own.length === 0) continue;
     lines.push(
-      title,
+      language.word(title),
       ...own.flatMap((check) =>
         block(
-          check.what,
+          language.word(check.what),
           widest + gradeColumn,
           padded(padded(`  ${check.id}`, widest) + check.grade, widest + gradeColumn),
         ),

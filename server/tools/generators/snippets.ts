@@ -4,6 +4,7 @@ import { buildFile } from '../../src/core/manifest/build-file';
 import { caution, step } from '../../src/core/manifest/steps';
 import type { Field, GroupField } from '../../src/core/parts/field';
 import { kindNames } from '../../src/core/parts/kinds';
+import { english } from '../../src/core/words/languages';
 import { newPart } from '../../src/features/first-part';
 import type { Generator } from './index';
 
@@ -67,7 +68,7 @@ function item(prefix: string, what: string, fields: Readonly<Record<string, Fiel
 /** A part file of a kind, with a stop behind each key. */
 function part(kind: (typeof kindNames)[number]): Snippet {
   let count = 0;
-  const body = newPart(kind)
+  const body = newPart(kind, english())
     .text.trimEnd()
     .split('\n')
     .map((line) => escaped(line).replace(/^( *(?!source)[\w-]+: )(?=$| +#)/, (key) => `${key}$${++count}`));

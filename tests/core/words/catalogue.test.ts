@@ -1,12 +1,13 @@
 // The German messages: none for what is not said any more, none with other pieces than the English ones.
 import { expect, it } from 'vitest';
 import german from '../../../server/src/core/words/de.json';
+import fields from '../../../server/src/core/words/de-fields.json';
 import { keyOf } from '../../../server/src/core/words/language';
 import { everyFinding } from '../../support/every-finding';
 import { allMessages } from '../../support/messages';
 
 const messages = allMessages();
-const table: Readonly<Record<string, string>> = german;
+const table: Readonly<Record<string, string>> = { ...german, ...fields };
 const piecesOf = (words: string): string[] => (words.match(/\{\d+\}/g) ?? []).sort();
 
 /** What has no German words is said in English. This share may only grow. */

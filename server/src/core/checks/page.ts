@@ -55,7 +55,7 @@ export interface ExamplePage {
   readonly instead?: string;
 }
 
-const unreadWords =
+export const unreadWords =
   'What such a finding stands for was not read, so nothing that it says is checked: no setting, option or acceptance ' +
   'makes it lighter, and a run that meets one never ends with status 0.';
 

@@ -59,6 +59,15 @@ export class Language {
     );
   }
 
+  /** The same around pieces that are more than text, such as links: each where the language has it. */
+  pieces<P>(words: TemplateStringsArray, ...pieces: readonly P[]): (string | P)[] {
+    const told: (string | P)[] = [];
+    for (const part of this.templateOf(words))
+      if (typeof part === 'string') told.push(part);
+      else if (part in pieces) told.push(pieces[part] as P);
+    return told;
+  }
+
   /** `a, b and c`. */
   listed(items: readonly string[]): string {
     return items.length > 1 ? this.words`${items.slice(0, -1).join(', ')} and ${items.at(-1)!}` : items.join('');

@@ -1,5 +1,6 @@
 // The languages that Fettle speaks, and which of them a tag asks for.
 import german from './de.json';
+import germanFields from './de-fields.json';
 import germanPlain from './de-plain.json';
 import { Language } from './language';
 
@@ -8,7 +9,7 @@ export type Tag = (typeof tags)[number];
 
 /** One language, made anew: what it keeps dies with the run it is handed to. */
 export function languageIn(tag: Tag): Language {
-  const table: Readonly<Record<string, string>> = tag === 'de' ? german : {};
+  const table: Readonly<Record<string, string>> = tag === 'de' ? { ...german, ...germanFields } : {};
   const plain = tag === 'de' ? germanPlain : undefined;
   return new Language(tag, (english) => (Object.hasOwn(table, english) ? table[english] : undefined), plain);
 }

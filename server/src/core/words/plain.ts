@@ -79,7 +79,16 @@ export class PlainTexts {
 
   private bySentence(text: string): string | undefined {
     const sentences = text.split(/(?<=[.:]) (?=\p{Lu})/u);
-    return sentences.length > 1 ? sentences.map((one) => this.said(one)).join(' ') : undefined;
+    return sentences.length > 1 ? this.eachSentence(sentences).join(' ') : undefined;
+  }
+
+  /** Each by itself, but for several at the beginning that are known together. */
+  private eachSentence(sentences: readonly string[]): readonly string[] {
+    for (let count = sentences.length - 1; count > 1; count--) {
+      const known = this.exact(sentences.slice(0, count).join(' '));
+      if (known !== undefined) return [known, ...this.eachSentence(sentences.slice(count))];
+    }
+    return sentences.map((one) => this.said(one));
   }
 
   /** What a list, a formula or a line of several things is made of. */

@@ -51,6 +51,13 @@ class Telling {
 
   private readonly text = (text: string): string => this.language.plain(text);
 
+  /** A check’s limit, whose words of the format stand in quotes on a sheet. */
+  private limit(text: string): string {
+    const written = text.replaceAll('“', '`').replaceAll('”', '`');
+    const own = this.language.word(written);
+    return own === written ? this.text(text) : own.replace(/`([^`]*)`/g, '„$1“');
+  }
+
   private body(body: Body): Body {
     switch (body.type) {
       case 'lines':
@@ -61,6 +68,7 @@ class Telling {
           ...(body.title === undefined ? {} : { title: this.text(body.title) }),
           items: body.items.map((item) => ({
             ...this.line(item),
+            ...(body.small ? { text: this.limit(item.text) } : {}),
             ...(item.detail === undefined ? {} : { detail: this.text(item.detail) }),
             ...(item.write === undefined ? {} : { write: this.text(item.write) }),
           })),
