@@ -1,4 +1,5 @@
 // The comment of a pull request: what is seen at once, what is folded, when it is silent, and that nothing in it lives.
+import { english } from '../../server/src/core/words/languages';
 import fc from 'fast-check';
 import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
@@ -97,11 +98,13 @@ describe('a comparison', () => {
       'json',
     );
     const comparison = JSON.parse(out) as Comparison;
-    const { seen, text } = readComment(comparisonComment(comparison, { from: 'note', working: true }));
+    const { seen, text } = readComment(
+      comparisonComment(comparison, { from: 'note', working: true, language: english() }),
+    );
     expect(seen.length).toBeLessThanOrEqual(25);
     expect(text).toContain('22 files more are folded below.');
     const huge = { ...comparison, files: Array.from({ length: 1_000 }, () => comparison.files).flat() };
-    const long = comparisonComment(huge, { from: 'note', working: true });
+    const long = comparisonComment(huge, { from: 'note', working: true, language: english() });
     expect(long.length).toBeLessThanOrEqual(readerLimits.commentCharacters.most);
     expect(readComment(long).text).toMatch(/\d+ files more found no room in this comment\./);
   });

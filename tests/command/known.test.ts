@@ -127,7 +127,7 @@ describe('--record-known', () => {
     [['--by', 'workshop'], '--by goes with --until DAY: nothing is let stand for ever.'],
     [['--until', '2027-06-30'], '--until goes with --by WHO: nothing is let stand without a name.'],
     [[...answering.slice(0, 3), '2026-11-25'], '--until 2026-11-25: that day has come; name a later one.'],
-    [[...answering, '--only-new', 'main'], '--record-known records all that stands here: leave out --only-new,'],
+    [[...answering, '--only-new', 'main'], '--record-known records all that stands here: leave the other option out.'],
     [[], 'old.known.yaml: nothing is recorded yet; say by --by WHO and --until DAY who lets it stand until when.'],
   ])('is refused with %s', async (words, said) => {
     const { err, status, files } = await record(base, ...words);

@@ -148,7 +148,7 @@ describe('100,000 findings', () => {
     };
     const covers = { builds: 1, touched: 1, unknown: 0 };
     const comparison = { before: 'main', after: 'working tree', on: today, files: [file], covers, troubles: [] };
-    const given = { from: 'note', working: false } as const;
+    const given = { from: 'note', working: false, language: english() } as const;
     const log = comparisonSarif(comparison, given, { version: '1', language: 'en', page: () => undefined });
     const [run] = (JSON.parse(log) as Log).runs;
     expect(run!.results!.length).toBe(readerLimits.sarifResults.most);

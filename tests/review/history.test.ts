@@ -1,4 +1,5 @@
 // A history of commits as a workshop makes them, and what each is said to do to the builds.
+import { english } from '../../server/src/core/words/languages';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openRevision } from '../../server/src/host/git';
 import type { AddressedHost } from '../../server/src/host/addressed';
@@ -315,7 +316,7 @@ it.each(commits.map(({ says, told }, i) => ({ says, told, i })))('$says', async 
   const comparison = await compared(ids[i]!, ids[i + 1]!);
   expect(tell(comparison)).toEqual(told);
   expect(comparison.troubles).toEqual([]);
-  const comment = comparisonComment(comparison, { from: 'note', working: true });
+  const comment = comparisonComment(comparison, { from: 'note', working: true, language: english() });
   expect(comment === '').toBe(!altersAnything(comparison));
   expect(readComment(comment).seen.length).toBeLessThanOrEqual(25);
 });

@@ -64,12 +64,12 @@ function* wordsOfField(field: Field): Iterable<string> {
   if (field.type === 'list' || field.type === 'named') yield* wordsOfField(field.of as Field);
 }
 
-/** Templates behind `sentence`, `.words` and `.pieces`, the texts put into them, and what `.word`, `many` and `some` are given. */
+/** Templates behind `sentence`, `.words`, `.pieces` and `refusal`, the texts put into them, and what `.word`, `many` and `some` are given. */
 function messagesIn(path: string, text: string): string[] {
   const found: string[] = [];
   for (const { index, 0: tag } of text.matchAll(/(?:\bsentence|\.words)`/g))
     found.push(...new Scan(text, index + tag.length).message());
-  for (const { index, 0: tag } of text.matchAll(/\.pieces`/g))
+  for (const { index, 0: tag } of text.matchAll(/(?:\.pieces|\brefusal)`/g))
     found.push(new Scan(text, index + tag.length).message()[0]!);
   for (const { index, 0: call, 1: name } of text.matchAll(/(?<![.\w])(many|some)\(|\.(word)\(/g)) {
     const own = new Scan(text, index + call.length).literals(')');

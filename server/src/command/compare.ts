@@ -3,7 +3,7 @@ import { Option, type Command } from 'commander';
 import { isTrouble } from '../host/host';
 import { SettingsFrom } from '../host/settings-from';
 import type { Grade } from '../core/manifest/house-file';
-import { english } from '../core/words/languages';
+import type { Language } from '../core/words/language';
 import { explain } from '../features/check-markdown';
 import { comparisonComment } from '../report/comment';
 import { comparisonAnnotations, comparisonSarif } from '../report/compare-formats';
@@ -16,7 +16,7 @@ import { compareRecords } from './comparing-records';
 import { readDay, readGrade } from './options';
 import { openOutput } from './output';
 import { folderSide, revisionSide, type Side } from './sides';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 interface Options {
   readonly format: CompareFormat;
@@ -31,6 +31,7 @@ interface Options {
 interface Look {
   readonly from: Grade;
   readonly working: boolean;
+  readonly language: Language;
 }
 
 /** Raised when a field of `schemas/comparison.schema.json` changes its meaning or goes. */
@@ -40,7 +41,11 @@ const comparePrinters = {
   text: comparisonText,
   json: (comparison: Comparison): string => `${toJson({ version: comparisonShape, ...comparison })}\n`,
   sarif: (comparison: Comparison, look: Look, version: string): string =>
-    comparisonSarif(comparison, look, { version, language: 'en', page: (id) => explain(id, english()) }),
+    comparisonSarif(comparison, look, {
+      version,
+      language: look.language.tag,
+      page: (id) => explain(id, look.language),
+    }),
   annotations: comparisonAnnotations,
   comment: comparisonComment,
 } as const satisfies Record<string, (comparison: Comparison, look: Look, version: string) => string>;
@@ -90,14 +95,17 @@ async function compare(base: string, head: string | undefined, options: Options,
   const sides = await sidesOf(base, head, options.in, on, world);
   const { settingsFrom } = options;
   const [before, after] = settingsFrom === undefined ? sides : settled(settingsFrom, sides, world);
-  return tell(await compareSides(before, after, on), options, world);
+  return tell(await compareSides(before, after, on, world.language()), options, world);
 }
 
 function tell(comparison: Comparison, options: Options, world: World): Status {
   const { before, after } = comparison;
-  const look = { from: options.from ?? 'note', working: options.working ?? false };
+  const language = world.language();
+  const look = { from: options.from ?? 'note', working: options.working ?? false, language };
   for (const { side, path, trouble } of comparison.troubles)
-    world.err(`fettle: ${safe(`${side === 'before' ? before : after}: ${path}: ${trouble}`)}\n`);
+    world.err(
+      `fettle: ${safe(`${language.label(side === 'before' ? before : after)}: ${path}: ${language.plain(trouble)}`)}\n`,
+    );
   const output = openOutput(world, options.output);
   try {
     output.write(comparePrinters[options.format](comparison, look, world.version));
@@ -136,7 +144,7 @@ async function sidesOf(
     revisionSide(world, base, path, on),
     head === undefined ? folderSide(world, path, 'working tree', on) : revisionSide(world, head, path, on),
   ] as const;
-  if (head === undefined && isTrouble(here)) throw new Refusal(`${path}: ${here.trouble}`);
+  if (head === undefined && isTrouble(here)) throw refusal`${path}: ${here}`;
   return sides;
 }
 

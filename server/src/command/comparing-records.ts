@@ -6,7 +6,7 @@ import type { Comparison, FileComparison } from '../review/comparison';
 import { Loader, type LoadedFile } from '../session/loader';
 import { shortPath } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
-import { Refusal, type World } from './world';
+import { refusal, type World } from './world';
 
 /** Undefined where not both name a record that lies here. @throws Refusal where one cannot be read. */
 export async function compareRecords(
@@ -21,10 +21,11 @@ export async function compareRecords(
   return { before: base, after: head, on, files, covers: { builds: 0, touched: 0, unknown: 0 }, troubles: [] };
 }
 
-function between(before: LoadedFile, after: LoadedFile, { host }: World): FileComparison {
+function between(before: LoadedFile, after: LoadedFile, { host, language }: World): FileComparison {
   const side = ({ doc, judgement, place }: LoadedFile) => ({
     doc,
     judgement,
+    language: language(),
     shown: () => host.shown(place.root, place.name),
   });
   // Neither was moved: both lie here.
@@ -34,10 +35,13 @@ function between(before: LoadedFile, after: LoadedFile, { host }: World): FileCo
 
 async function recordAt(path: string, on: string, { host }: World): Promise<LoadedFile> {
   const found = await host.find(path);
-  if (isTrouble(found)) throw new Refusal(`${shortPath(path)}: ${found.trouble}`);
+  if (isTrouble(found)) throw refusal`${shortPath(path)}: ${found}`;
   const loader = new Loader(() => on);
   const place = fileRef(host, found.root, found.name);
   const loaded = found.kind === 'file' ? await loader.load(place) : undefined;
-  if (!loaded) throw new Refusal(`${shortPath(path)}: ${loader.texts.troubleAt(place.path) ?? 'is no file.'}`);
+  if (!loaded) {
+    const trouble = loader.texts.troubleAt(place.path) ?? 'is no file.';
+    throw refusal`${shortPath(path)}: ${{ trouble }}`;
+  }
   return loaded;
 }

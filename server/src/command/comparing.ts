@@ -3,6 +3,7 @@ import { isTrouble } from '../host/host';
 import { pairBlocks } from '../review/blocks';
 import { compareFile, lackCount, type JudgedSide } from '../review/compare';
 import { alters, changeKinds, type Comparison, type FileComparison, type Trouble } from '../review/comparison';
+import type { Language } from '../core/words/language';
 import type { LoadedFile } from '../session/loader';
 import { troubleAt, type RunTrouble } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
@@ -14,8 +15,8 @@ import { filesOf, isAsked, type Side, type SideFile, type SideFiles } from './si
 /** Texts held at once on each side, in UTF-16 units. */
 const heldText = 1_000_000;
 
-export async function compareSides(before: Side, after: Side, on: string): Promise<Comparison> {
-  return new Comparing(before, after, await filesOf(before), await filesOf(after)).run(on);
+export async function compareSides(before: Side, after: Side, on: string, language?: Language): Promise<Comparison> {
+  return new Comparing(before, after, await filesOf(before), await filesOf(after), language).run(on);
 }
 
 /** One side at work: what it holds, and what of it could not be read. */
@@ -39,7 +40,13 @@ class Comparing {
   private touched = 0;
   private unknown = 0;
 
-  constructor(before: Side, after: Side, old: SideFiles, now: SideFiles) {
+  constructor(
+    before: Side,
+    after: Side,
+    old: SideFiles,
+    now: SideFiles,
+    private readonly language: Language | undefined,
+  ) {
     this.before = workOn(before, old);
     this.after = workOn(after, now);
   }
@@ -108,7 +115,8 @@ class Comparing {
     because: readonly string[],
     of: 'file' | 'block' = 'file',
   ): void {
-    const compared = compareFile(was, now, because);
+    const told = this.language ? { language: this.language } : {};
+    const compared = compareFile(was && { ...was, ...told }, now && { ...now, ...told }, because);
     if (of === 'block') {
       this.builds += compared.kind === 'build' ? 1 : 0;
       if (compared.state === 'touched' && !alters(compared)) return;

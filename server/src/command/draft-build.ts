@@ -9,7 +9,7 @@ import { placeOfPart, textOfPart } from '../session/new-part';
 import { readOutputs } from '../session/outputs';
 import { shortPath } from '../session/run-trouble';
 import { Texts } from '../session/texts';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 export function addDraftBuild(draft: Command, world: World, end: (status: Status) => void): void {
   draft
@@ -28,24 +28,28 @@ export function addDraftBuild(draft: Command, world: World, end: (status: Status
 
 async function draftBuild(folder: string, name: string, world: World): Promise<Status> {
   if (!/^[\p{L}\p{N}][\p{L}\p{N} _-]{0,60}$/u.test(name))
-    throw new Refusal(`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`);
+    throw refusal`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`;
   const read = await readOutputs(world.host, folder);
-  if (isTrouble(read)) throw new Refusal(`${shortPath(folder)}: ${read.trouble}`);
+  if (isTrouble(read)) throw refusal`${shortPath(folder)}: ${read}`;
   const { machine, unknown } = distil(read.docs, read.shown, world.today);
   const parts = await partFiles(partDrafts(machine, world.today), world);
   const text = buildDraft(machine, name, new Set(parts.map(({ draft }) => draft.name)));
-  if (text === undefined) throw new Refusal(`${shortPath(folder)}: no output there says anything of a part.`);
+  if (text === undefined) throw refusal`${shortPath(folder)}: no output there says anything of a part.`;
+  const language = world.language();
   const file = `${name.toLowerCase().replace(/ +/g, '-')}.pcbuild.yaml`;
   const written = parts.filter(({ stands }) => !stands);
   try {
     world.create(new Map([[file, text], ...written.map(({ path, draft }) => [path, draft.text] as const)]));
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
-    throw new Refusal(`${file}: ${code === 'EEXIST' ? 'is there already; nothing was written.' : message}`);
+    throw code === 'EEXIST'
+      ? refusal`${file}: is there already; nothing was written.`
+      : refusal`${file}: cannot be written: ${message}`;
   }
-  for (const line of unreadText(unknown)) world.err(`fettle: ${line}\n`);
+  for (const line of unreadText(unknown, language)) world.err(`fettle: ${line}\n`);
   const files = [file, ...written.map(({ path }) => path)].map(safe).join(', ');
-  world.out(`Wrote ${files}.\nNext: look it over, then fettle check ${safe(file)}\n`);
+  const next = language.words`Next: look it over, then fettle check ${safe(file)}`;
+  world.out(`${language.words`Wrote ${files}.`}\n${next}\n`);
   return 0;
 }
 
@@ -59,7 +63,7 @@ interface PartFile {
 /** Where each part file is to lie; what stands there and is of another kind leaves the part spelled out. */
 async function partFiles(drafts: readonly PartDraft[], { host }: World): Promise<readonly PartFile[]> {
   const found = await host.find('.');
-  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
   const files: PartFile[] = [];
   for (const draft of drafts) {
     const place = await placeOfPart(new Texts(), host, found.root, draft.name);

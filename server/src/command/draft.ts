@@ -6,12 +6,13 @@ import { drawFrom, partNameOf, partText, togetherOf, type Draft, type SheetReade
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
 import { placeOfPart, textOfPart } from '../session/new-part';
+import type { Language } from '../core/words/language';
 import { shortPath } from '../session/run-trouble';
 import type { FileRef } from '../session/texts';
 import { Texts } from '../session/texts';
 import type { Host } from '../host/host';
 import { addDraftBuild } from './draft-build';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Refusal, type Status, type World } from './world';
 
 interface Asked {
   readonly kind?: string;
@@ -60,62 +61,69 @@ async function readers(): Promise<SheetReaders> {
 
 async function readAll(files: readonly string[], asked: Asked, world: World): Promise<Draft> {
   if (asked.kind !== undefined && !isKind(asked.kind))
-    throw new Refusal(`${shortPath(asked.kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`);
+    throw refusal`${shortPath(asked.kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`;
   const kind = asked.kind as Kind | undefined;
   const ways = await readers();
   const drafts: { name: string; draft: Draft }[] = [];
   for (const name of files) {
     const text = name === '-' ? await world.input() : world.sheet(name);
-    if (isTrouble(text)) throw new Refusal(`${shortPath(name)}: ${text.trouble}`);
+    if (isTrouble(text)) throw refusal`${shortPath(name)}: ${text}`;
     const options = { ...ways, ...given('kind', kind), ...given('variant', asked.variant), ...given('name', asked.as) };
     const drawn = drawFrom({ name, text }, options);
-    if (!('draft' in drawn)) throw new Refusal(unplain(name, drawn.candidates));
+    if (!('draft' in drawn)) throw unplain(name, drawn.candidates);
     drafts.push({ name, draft: drawn.draft });
   }
   const draft = togetherOf(drafts);
   const other = drafts.find((one) => one.draft.kind !== (kind ?? draft.kind));
   if (other)
-    throw new Refusal(`${shortPath(other.name)}: it speaks of a ${other.draft.kind}, not of a ${kind ?? draft.kind}.`);
-  if (draft.variants.length > 0) throw new Refusal(variantsOf(draft.variants, asked.variant));
+    throw refusal`${shortPath(other.name)}: it speaks of a ${other.draft.kind}, not of a ${kind ?? draft.kind}.`;
+  if (draft.variants.length > 0) throw variantsOf(draft.variants, asked.variant);
   if (draft.facts.length === 0 && draft.perhaps.length === 0)
-    throw new Refusal('no fact could be read; nothing was written.');
+    throw refusal`no fact could be read; nothing was written.`;
   return draft;
 }
 
 const given = <K extends string, T>(key: K, value: T | undefined): { readonly [one in K]?: T } =>
   (value === undefined ? {} : { [key]: value }) as { readonly [one in K]?: T };
 
-const unplain = (name: string, candidates: readonly Kind[]): string =>
-  `${shortPath(name)}: of which kind of part it speaks is not plain` +
-  `${candidates.length > 0 ? `, perhaps ${candidates.join(' or ')}` : ''}; say it with --kind.`;
+function unplain(name: string, candidates: readonly Kind[]): Refusal {
+  const file = shortPath(name);
+  return candidates.length === 0
+    ? refusal`${file}: of which kind of part it speaks is not plain; say it with --kind.`
+    : refusal`${file}: of which kind of part it speaks is not plain, perhaps ${candidates.join(', ')}; --kind says it.`;
+}
 
-const variantsOf = (names: readonly string[], asked: string | undefined): string =>
-  `${asked === undefined ? '' : `there is no variant ${safe(asked)}; `}the sheet tells several variants apart: ` +
-  `${[...new Set(names)].map(safe).join(', ')}; name one with --variant.`;
+function variantsOf(names: readonly string[], asked: string | undefined): Refusal {
+  const all = [...new Set(names)].map(safe).join(', ');
+  return asked === undefined
+    ? refusal`the sheet tells several variants apart: ${all}; name one with --variant.`
+    : refusal`there is no variant ${safe(asked)}; the sheet has ${all}; name one with --variant.`;
+}
 
 async function write(draft: Draft, asked: Asked, world: World): Promise<void> {
   const name = asked.as ?? partNameOf(draft.facts);
-  if (name === undefined) throw new Refusal('maker and model were not both read; name the part with --as maker/model.');
+  if (name === undefined) throw refusal`maker and model were not both read; name the part with --as maker/model.`;
   const found = await world.host.find('.');
-  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
   const place = await placeOfPart(new Texts(), world.host, found.root, name);
-  if (!place) throw new Refusal(`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`);
+  if (!place) throw refusal`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`;
   const path = world.host.shown(place.root, place.name);
   const facts = asked.add ? await addTo(place, path, draft, world) : create(path, draft, name, world);
-  world.out(summary(path, draft, facts, asked.all === true));
+  world.out(summary(path, draft, facts, asked.all === true, world.language()));
 }
 
 function create(path: string, draft: Draft, name: string, world: World): number {
-  const text = partText(draft, { today: world.today, title: draft.title ?? `Data sheet of ${name}` });
+  const text = partText(draft, {
+    today: world.today,
+    title: draft.title ?? world.language().words`Data sheet of ${name}`,
+  });
   try {
     world.create(new Map([[path, text]]));
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
-    throw new Refusal(
-      code === 'EEXIST'
-        ? `${shortPath(path)}: it stands there already; --add adds the facts that it lacks.`
-        : `${shortPath(path)}: cannot be written: ${message}`,
-    );
+    throw code === 'EEXIST'
+      ? refusal`${shortPath(path)}: it stands there already; --add adds the facts that it lacks.`
+      : refusal`${shortPath(path)}: cannot be written: ${message}`;
   }
   return draft.facts.length;
 }
@@ -123,31 +131,35 @@ function create(path: string, draft: Draft, name: string, world: World): number 
 async function addTo(place: FileRef<Host>, path: string, draft: Draft, world: World): Promise<number> {
   const before = await textOfPart(world.host, place);
   if (before === undefined) return create(path, draft, path, world);
-  if (isTrouble(before)) throw new Refusal(`${shortPath(path)}: ${before.trouble}`);
+  if (isTrouble(before)) throw refusal`${shortPath(path)}: ${before}`;
   const kind = /^kind: *(\S+)/m.exec(before)?.[1];
   if (kind !== undefined && kind !== draft.kind)
-    throw new Refusal(`${shortPath(path)}: it holds a ${safe(kind)}, and the sheet speaks of a ${draft.kind}.`);
+    throw refusal`${shortPath(path)}: it holds a ${safe(kind)}, and the sheet speaks of a ${draft.kind}.`;
   const { text, facts } = addFacts(before, draft);
   const trouble =
     text === before ? undefined : world.rewrite(place.root, world.host.pathIn(place.root, place.name), before, text);
-  if (trouble) throw new Refusal(`${shortPath(path)}: ${trouble.trouble}`);
+  if (trouble) throw refusal`${shortPath(path)}: ${trouble}`;
   return facts.length;
 }
 
-function summary(path: string, draft: Draft, facts: number, isAll: boolean): string {
+function summary(path: string, draft: Draft, facts: number, isAll: boolean, language: Language): string {
   const doubts = draft.perhaps.length + draft.disagreeing.length;
   const unread = draft.unread.length;
   const lines = [
-    `${safe(path)}: ${facts} ${facts === 1 ? 'fact' : 'facts'}` +
-      `${doubts > 0 ? `, ${doubts} in doubt, as comments` : ''}.`,
-    unread === 0
-      ? 'Every line was read.'
-      : `${unread} ${unread === 1 ? 'line was' : 'lines were'} not read${isAll ? ':' : '; --all lists them.'}`,
-    ...(isAll ? draft.unread.map(unreadLine) : []),
-    `Next: hold it against the sheet, then fettle check ${safe(path)}`,
+    (facts === 1 ? language.words`${safe(path)}: 1 fact` : language.words`${safe(path)}: ${facts} facts`) +
+      `${doubts > 0 ? language.words`, ${doubts} in doubt, as comments` : ''}.`,
+    unread === 0 ? language.word('Every line was read.') : unreadWords(unread, isAll, language),
+    ...(isAll ? draft.unread.map((one) => unreadLine(one, language)) : []),
+    language.words`Next: hold it against the sheet, then fettle check ${safe(path)}`,
   ];
   return `${lines.join('\n')}\n`;
 }
 
-const unreadLine = ({ line, text, file }: Unread): string =>
-  `  ${file === undefined ? '' : `${safe(file)}, `}line ${line}: ${safe(text.slice(0, 90))}`;
+const unreadWords = (unread: number, isAll: boolean, language: Language): string =>
+  (unread === 1 ? language.word('1 line was not read') : language.words`${unread} lines were not read`) +
+  (isAll ? ':' : language.word('; --all lists them.'));
+
+function unreadLine({ line, text, file }: Unread, language: Language): string {
+  const at = file === undefined ? language.words`line ${line}` : language.words`${safe(file)}, line ${line}`;
+  return `  ${at}: ${safe(text.slice(0, 90))}`;
+}

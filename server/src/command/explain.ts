@@ -4,7 +4,7 @@ import { checks } from '../core/checks/all';
 import { nearest, quoted } from '../core/text';
 import type { Language } from '../core/words/language';
 import { checkListText, explainText } from '../report/check-text';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 export function addExplain(program: Command, world: World, end: (status: Status) => void): void {
   program
@@ -26,10 +26,9 @@ function explain(id: string | undefined, language: Language): string {
   const check = checks.find((one) => one.id === id);
   if (check) return explainText(check, language);
   const near = nearIds(id);
-  throw new Refusal(
-    `there is no check ${quoted(id)}; ` +
-      `${near.length > 0 ? `near it: ${near.join(', ')}.` : '`fettle explain` lists all of them.'}`,
-  );
+  throw near.length > 0
+    ? refusal`there is no check ${quoted(id)}; near it: ${near.join(', ')}.`
+    : refusal`there is no check ${quoted(id)}; \`fettle explain\` lists all of them.`;
 }
 
 /** How many near ids are named at most. */

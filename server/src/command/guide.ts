@@ -34,7 +34,7 @@ async function guide(path: string, options: Options, world: World): Promise<Stat
   const { build, judgement, loaded } = opened;
   const output = openOutput(world, options.to);
   try {
-    output.write(guideDraft(build, judgement, await pathFrom(world.host, options.to, loaded.place)));
+    output.write(guideDraft(build, judgement, await pathFrom(world.host, options.to, loaded.place), world.language()));
     output.done();
   } finally {
     output.drop();

@@ -14,7 +14,7 @@ import { KeptJudgements } from './kept-judgements';
 import { isWhole, separators, type Format } from './printers';
 import type { Stale } from './stale';
 import { Stretches, type Piece, type Setup } from './stretch';
-import { Refusal, type World } from './world';
+import { refusal, type World } from './world';
 
 /** @throws Refusal where nothing can be kept in the folder. */
 export function keptRun(
@@ -25,8 +25,8 @@ export function keptRun(
   world: World,
 ): KeptRun {
   const store = world.store(folder);
-  if (isTrouble(store)) throw new Refusal(`${shortPath(folder)}: ${store.trouble}`);
-  if (!isWhole(format)) throw new Refusal('--cache keeps what is written as text or JSON.');
+  if (isTrouble(store)) throw refusal`${shortPath(folder)}: ${store}`;
+  if (!isWhole(format)) throw refusal`--cache keeps what is written as text or JSON.`;
   return new KeptRun(world.host, loader, { ...setup, format }, store, world);
 }
 
@@ -63,8 +63,9 @@ export class KeptRun {
   }
 
   /** Says why nothing could be kept for the next run, which changes nothing of this one. */
-  tell({ err }: World): void {
-    if (this.kept.failed !== undefined) err(`fettle: nothing is kept for the next run: ${safe(this.kept.failed)}\n`);
+  tell({ err, language }: World): void {
+    if (this.kept.failed !== undefined)
+      err(`fettle: ${safe(language().words`nothing is kept for the next run: ${this.kept.failed}`)}\n`);
   }
 
   /** What is printed, in the order of the files, each section with what it adds to the tally. */

@@ -1,12 +1,13 @@
 // `fettle check --mend`: makes the fixes that nobody need look at, and says what is left and why.
 import type { Finding } from '../core/judge/finding';
 import { newIn } from '../core/judge/swaps';
+import type { Language } from '../core/words/language';
 import { leftBecause } from '../core/judge/unseen';
 import type { Doc } from '../core/parts/doc';
 import { applyEdits } from '../core/text';
 import { fixAllEdits, onlyFix } from '../features/fix-all';
 import type { Host } from '../host/host';
-import { plural, safe } from '../report/layout';
+import { safe } from '../report/layout';
 import { unifiedDiff } from '../report/unified';
 import { Loader, type LoadedFile } from '../session/loader';
 import { troubleAt, type RunTrouble } from '../session/run-trouble';
@@ -50,8 +51,10 @@ export class Mend {
       await this.file(fileRef(this.host, root, name));
       this.loader.texts.evict(heldText);
     }
+    const language = this.world.language();
     for (const { root, name, kind, named } of files)
-      if (kind === 'guide' && named) this.say(this.host.shown(root, name), 'guides are mended in the editor only.');
+      if (kind === 'guide' && named)
+        this.say(this.host.shown(root, name), language.word('guides are mended in the editor only.'));
   }
 
   private async file(place: FileRef): Promise<void> {
@@ -74,25 +77,34 @@ export class Mend {
   private tellMade({ place, judgement }: LoadedFile, now: LoadedFile): void {
     const gone = newIn(judgement.findings, now.judgement.findings).filter(({ check }) => check.on === 'file');
     const ids = [...new Set(gone.map(({ id }) => id))].sort().join(', ');
-    this.say(this.shown(place), `${plural(gone.length, 'place', 'places')} to mend: ${ids}.`);
+    const language = this.world.language();
+    const told =
+      gone.length === 1
+        ? language.words`1 place to mend: ${ids}.`
+        : language.words`${gone.length} places to mend: ${ids}.`;
+    this.say(this.shown(place), told);
   }
 
   /** What is left of a file though there are ideas for it; what no idea can mend is among its findings anyway. */
   private tellLeft({ place, doc, judgement }: LoadedFile): void {
+    const language = this.world.language();
     const findings = judgement.findings.filter(({ accepted }) => !accepted);
     this.unread ||= findings.some(({ check }) => check.unread);
     const own = findings.flatMap((finding) => {
-      const why = finding.check.on === 'file' ? whyLeft(doc, finding) : undefined;
+      const why = finding.check.on === 'file' ? whyLeft(doc, finding, language) : undefined;
       return why === undefined ? [] : [{ finding, why }];
     });
     for (const { finding, why } of own.slice(0, mostLeftListed)) {
       const { line } = doc.lines.positionAt(finding.underline.span.start);
-      this.say(`${this.shown(place)}:${line + 1}`, `left ${finding.id}: ${why}.`);
+      this.say(`${this.shown(place)}:${line + 1}`, language.words`left ${finding.id}: ${why}.`);
     }
     const rest = own.length - Math.min(own.length, mostLeftListed);
-    if (rest > 0) this.say(this.shown(place), `${rest} more are left for such reasons.`);
+    if (rest > 0) this.say(this.shown(place), language.words`${rest} more are left for such reasons.`);
     const chosen = findings.filter(({ check, fixes }) => check.on === 'build' && fixes !== undefined).length;
-    if (chosen > 0) this.say(this.shown(place), `${plural(chosen, 'finding is', 'findings are')} left: ${choice}.`);
+    if (chosen === 0) return;
+    const left = chosen === 1 ? language.word('1 finding is left') : language.words`${chosen} findings are left`;
+    const choice = language.word('what mends such is a choice of parts, places or promises; fettle check lists it');
+    this.say(this.shown(place), `${left}: ${choice}.`);
   }
 
   /** Writes each file whole or not at all; one that cannot be written is told, and keeps its text. */
@@ -102,7 +114,10 @@ export class Mend {
       if (refused) this.troubles.push(troubleAt(this.shown(place), refused.trouble));
     }
     const written = this.all.length - this.troubles.length;
-    if (written > 0) this.world.err(`fettle: wrote ${plural(written, 'file', 'files')}.\n`);
+    if (written === 0) return;
+    const language = this.world.language();
+    const told = written === 1 ? language.word('wrote 1 file.') : language.words`wrote ${written} files.`;
+    this.world.err(`fettle: ${told}\n`);
   }
 
   /** The changes as one diff, and whether there are any, or something was not read. */
@@ -111,7 +126,10 @@ export class Mend {
       const { text, isEscaped } = await unifiedDiff(this.shown(place), before, after);
       write(text);
       if (isEscaped)
-        this.say(this.shown(place), 'holds characters that cannot be seen; the diff shows them, and does not apply.');
+        this.say(
+          this.shown(place),
+          this.world.language().word('holds characters that cannot be seen; the diff shows them, and does not apply.'),
+        );
     }
     return this.all.length > 0 || this.unread;
   }
@@ -144,19 +162,18 @@ export async function showMended(
   }
 }
 
-const choice = 'what mends such is a choice of parts, places or promises; fettle check lists it';
-
 function viewOf({ doc, build, judgement }: LoadedFile): Parameters<typeof fixAllEdits>[0] {
   return { doc, judgement, ...(build ? { build } : {}), uriOf: (of: Doc) => of.name, versionOf: () => null };
 }
 
 /** Why a finding of a file’s own text stays, where there is any idea for it. */
-function whyLeft(doc: Doc, finding: Finding): string | undefined {
+function whyLeft(doc: Doc, finding: Finding, language: Language): string | undefined {
   const ideas = [...(finding.fixes?.() ?? [])].filter((idea) => idea !== undefined);
   if (ideas.length === 0) return undefined;
-  if (ideas.length > 1) return `it may be meant in ${ideas.length} ways`;
+  if (ideas.length > 1) return language.words`it may be meant in ${ideas.length} ways`;
   const fix = onlyFix(doc, finding);
-  return (
-    (fix && leftBecause(doc, finding, fix.edits)) ?? 'with it would come a finding as bad, or it could not be tried'
-  );
+  const why = fix && leftBecause(doc, finding, fix.edits);
+  return why === undefined
+    ? language.word('with it would come a finding as bad, or it could not be tried')
+    : language.plain(why);
 }

@@ -12,7 +12,7 @@ import { separators } from './printers';
 import { digestOf } from './shard';
 import { tallyOf, type ShareFacts, type ShareFile, type SharePiece } from './shares';
 import { statusOf } from './status';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 interface ShareReport {
   /** The path of the report’s file, as people see it. */
@@ -68,23 +68,23 @@ const notOne = 'is no report of a share: `fettle check --format json --shard 1/3
 function readReport(path: string, world: World): ShareReport {
   const shown = shortPath(path);
   const text = world.report(path);
-  if (isTrouble(text)) throw new Refusal(`${shown}: ${text.trouble}`);
+  if (isTrouble(text)) throw refusal`${shown}: ${text}`;
   let whole: (ShareReport & { readonly shard?: Partial<ShareFacts> }) | null;
   try {
     whole = JSON.parse(text) as typeof whole;
   } catch {
-    throw new Refusal(`${shown}: is damaged: it does not end as JSON does, or holds something else.`);
+    throw refusal`${shown}: is damaged: it does not end as JSON does, or holds something else.`;
   }
   if (!isObject(whole) || !isObject(whole.shard) || !isObject(whole.shard.run))
-    throw new Refusal(`${shown}: ${notOne}`);
+    throw refusal`${shown}: ${{ trouble: notOne }}`;
   const { digest, ...facts } = whole.shard;
   // What stands in another version’s report is not known here.
-  if (facts.run.version !== world.version)
-    throw new Refusal(
-      `${shown}: was written by version ${String(facts.run.version)} of Fettle; this is version ${world.version}.`,
-    );
+  if (facts.run.version !== world.version) {
+    const version = String(facts.run.version);
+    throw refusal`${shown}: was written by version ${version} of Fettle; this is version ${world.version}.`;
+  }
   if (digest === undefined || digest !== digestIn({ ...whole, shard: facts }, world))
-    throw new Refusal(`${shown}: is damaged: it is not as it was written.`);
+    throw refusal`${shown}: is damaged: it is not as it was written.`;
   return { ...whole, path: shown };
 }
 
@@ -117,13 +117,13 @@ function refuseOthers(reports: readonly ShareReport[]): void {
   for (const other of others)
     for (const [what, of] of apart)
       if (JSON.stringify(of(first)) !== JSON.stringify(of(other)))
-        throw new Refusal(`${other.path}: is of another ${what} than ${first.path}; check all shares alike.`);
+        throw refusal`${other.path}: is of another ${{ trouble: what }} than ${first.path}; check all shares alike.`;
   const beside = new Map<string, readonly [string, string]>();
   for (const { path, shard } of reports)
     for (const [file, digest] of Object.entries(shard.beside)) {
       const [before, by] = beside.get(file) ?? [digest, path];
       if (before !== digest)
-        throw new Refusal(`${path}: read another text of ${file} than ${by}; check all shares of the same files.`);
+        throw refusal`${path}: read another text of ${file} than ${by}; check all shares of the same files.`;
       beside.set(file, [digest, by]);
     }
 }
@@ -134,19 +134,18 @@ function refuseGaps(reports: readonly ShareReport[]): void {
   for (const { path, shard } of reports) {
     const other = held.get(shard.number);
     if (other !== undefined)
-      throw new Refusal(`${path}: is share ${shard.number} of ${shard.of}, and so is ${other}; name each share once.`);
+      throw refusal`${path}: is share ${shard.number} of ${shard.of}, and so is ${other}; name each share once.`;
     held.set(shard.number, path);
   }
   const { of, run } = reports[0]!.shard;
   const missing = Array.from({ length: of }, (_, i) => i + 1).filter((number) => !held.has(number));
   if (missing.length > 0)
-    throw new Refusal(
-      `${missing.length === 1 ? 'share' : 'shares'} ${missing.join(', ')} of ${of} ` +
-        `${missing.length === 1 ? 'is' : 'are'} missing; name the reports of all shares.`,
-    );
+    throw missing.length === 1
+      ? refusal`share ${missing.join()} of ${of} is missing; name the reports of all shares.`
+      : refusal`shares ${missing.join(', ')} of ${of} are missing; name the reports of all shares.`;
   const files = inOrder(reports);
   if (files.length !== run.files || files.some(([{ file }], i) => file !== i))
-    throw new Refusal('the reports do not hold each file of the run once; check all shares anew.');
+    throw refusal`the reports do not hold each file of the run once; check all shares anew.`;
 }
 
 const inOrder = (reports: readonly ShareReport[]): (readonly [ShareFile, ShareReport])[] =>

@@ -33,20 +33,21 @@ export function addMissing(program: Command, world: World, end: (status: Status)
 async function missing(path: string, options: Options, world: World): Promise<Status> {
   const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
   const { section, shown } = opened;
+  const language = world.language();
   const look = {
     shown,
     from: 'unknown',
     working: false,
     accepted: true,
-    language: world.language(),
+    language,
   } as const;
   world.out(options.format === 'json' ? `${toJson(missingReport(section, look))}\n` : missingText(section, look));
   if (reportTroubles(opened, world)) return 2;
   const { findings } = section.judgement;
   const unread = findings.find(({ check }) => check.unread);
-  if (unread)
-    world.err(
-      `fettle: ${safe(`${shown(section.doc)}: not everything was read: ${world.language().said(unread.said)}`)}\n`,
-    );
+  if (unread) {
+    const said = language.words`${shown(section.doc)}: not everything was read: ${language.said(unread.said)}`;
+    world.err(`fettle: ${safe(said)}\n`);
+  }
   return unread || wantedOf(section).length > 0 ? 1 : 0;
 }

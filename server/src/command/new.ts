@@ -9,7 +9,7 @@ import { safe } from '../report/layout';
 import { placeOfPart } from '../session/new-part';
 import { shortPath } from '../session/run-trouble';
 import { Texts } from '../session/texts';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 export function addNew(program: Command, world: World, end: (status: Status) => void): void {
   program
@@ -26,27 +26,30 @@ export function addNew(program: Command, world: World, end: (status: Status) => 
       const files = part === undefined ? await buildFiles(name, world) : await partFile(name, part, world);
       write(files, world);
       const [file] = [...files.keys()];
+      const language = world.language();
       const next =
-        part === undefined ? `fettle check ${safe(file!)}` : `look its facts up, and name it: use: ${safe(name)}`;
-      world.out(`Wrote ${[...files.keys()].map(safe).join(', ')}.\nNext: ${next}\n`);
+        part === undefined
+          ? language.words`Next: fettle check ${safe(file!)}`
+          : language.words`Next: look its facts up, and name it: use: ${safe(name)}`;
+      world.out(`${language.words`Wrote ${[...files.keys()].map(safe).join(', ')}.`}\n${next}\n`);
       end(0);
     });
 }
 
 async function buildFiles(name: string, world: World): Promise<NewFiles> {
   const found = await world.host.find('.');
-  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
   const files = newBuild(name, found.isMarked, world.language());
-  if (!files) throw new Refusal(`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`);
+  if (!files) throw refusal`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`;
   return files;
 }
 
 async function partFile(name: string, kind: string, { host, language }: World): Promise<NewFiles> {
-  if (!isKind(kind)) throw new Refusal(`${shortPath(kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`);
+  if (!isKind(kind)) throw refusal`${shortPath(kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`;
   const found = await host.find('.');
-  if (isTrouble(found)) throw new Refusal(`the current folder: ${found.trouble}`);
+  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
   const place = await placeOfPart(new Texts(), host, found.root, name);
-  if (!place) throw new Refusal(`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`);
+  if (!place) throw refusal`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`;
   return new Map([[host.shown(place.root, place.name), newPart(kind, language()).text]]);
 }
 
@@ -57,10 +60,8 @@ function write(files: NewFiles, world: World): void {
     world.create(files);
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
-    throw new Refusal(
-      code === 'EEXIST'
-        ? `${file!}: it stands there already, or a file beside it; nothing was written.`
-        : `${file!}: cannot be written: ${message}`,
-    );
+    throw code === 'EEXIST'
+      ? refusal`${file!}: it stands there already, or a file beside it; nothing was written.`
+      : refusal`${file!}: cannot be written: ${message}`;
   }
 }

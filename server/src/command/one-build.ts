@@ -8,7 +8,8 @@ import type { FormatOptions, Section } from '../report/section';
 import { Loader, type LoadedFile } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
-import { Refusal, type World } from './world';
+import { tellTroubles } from './output';
+import { refusal, type World } from './world';
 
 export interface OneBuild {
   readonly build: Build;
@@ -26,15 +27,17 @@ export async function openBuild(path: string, world: World): Promise<OneBuild> {
   const { host } = world;
   const found = await host.find(path);
   const shownPath = shortPath(path);
-  if (isTrouble(found)) throw new Refusal(`${shownPath}: ${found.trouble}`);
+  if (isTrouble(found)) throw refusal`${shownPath}: ${found}`;
   if (found.kind !== 'file' || kindOfFile(found.name) !== 'build')
-    throw new Refusal(`${shownPath}: is no build; a build is a file whose name ends in .pcbuild.yaml.`);
+    throw refusal`${shownPath}: is no build; a build is a file whose name ends in .pcbuild.yaml.`;
   const loader = new Loader(() => world.today);
   const place = fileRef(host, found.root, found.name);
   const loaded = await loader.load(place);
   const { build } = loaded ?? {};
-  if (!loaded || !build)
-    throw new Refusal(`${shownPath}: ${loader.texts.troubleAt(place.path) ?? 'there is no such file.'}`);
+  if (!loaded || !build) {
+    const trouble = loader.texts.troubleAt(place.path) ?? 'there is no such file.';
+    throw refusal`${shownPath}: ${{ trouble }}`;
+  }
   const { doc, judgement } = loaded;
   const title = build.file.build.value;
   const shown = (one: Doc): string => host.shown(found.root, one.name);
@@ -52,9 +55,9 @@ export async function openBuild(path: string, world: World): Promise<OneBuild> {
 
 /** Says what could not be read or run; true when there was anything. */
 export function reportTroubles({ troubles, judgement }: OneBuild, world: World): boolean {
-  for (const { path, trouble } of troubles)
-    world.err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
+  tellTroubles(troubles, world);
+  const language = world.language();
   for (const { id, error } of judgement.failed)
-    world.err(`fettle: the check ${id} failed by a fault of its own: ${safe(error)}\n`);
+    world.err(`fettle: ${safe(language.words`the check ${id} failed by a fault of its own: ${error}`)}\n`);
   return troubles.length + judgement.failed.length > 0;
 }

@@ -2,7 +2,7 @@
 // read, on standard error.
 import { safe } from '../report/layout';
 import { shortPath, type RunTrouble } from '../session/run-trouble';
-import { Refusal, type World } from './world';
+import { refusal, type World } from './world';
 
 /** @throws Refusal when the file cannot be written. */
 export function openOutput(world: World, path: string | undefined): ReturnType<World['sink']> {
@@ -10,10 +10,18 @@ export function openOutput(world: World, path: string | undefined): ReturnType<W
   try {
     return world.sink(path);
   } catch (error) {
-    throw new Refusal(`${shortPath(path)}: cannot be written: ${(error as Error).message}`);
+    throw refusal`${shortPath(path)}: cannot be written: ${(error as Error).message}`;
   }
 }
 
-export function tellTroubles(troubles: readonly RunTrouble[], { err }: World): void {
-  for (const { path, trouble } of troubles) err(`fettle: ${safe(path === '' ? trouble : `${path}: ${trouble}`)}\n`);
+export function tellTroubles(
+  troubles: readonly RunTrouble[],
+  { err, language }: Pick<World, 'err' | 'language'>,
+): void {
+  if (troubles.length === 0) return;
+  const own = language();
+  for (const { path, trouble } of troubles) {
+    const told = own.plain(trouble);
+    err(`fettle: ${safe(path === '' ? told : `${path}: ${told}`)}\n`);
+  }
 }

@@ -5,12 +5,12 @@ import type { Grade } from '../core/manifest/house-file';
 import { Doc, kindOfFile } from '../core/parts/doc';
 import { houseName, isTrouble, staysBelow, within } from '../host/host';
 import { knownFileText } from '../report/known-file';
-import { plural, safe } from '../report/layout';
+import { safe } from '../report/layout';
 import { Recording, type Answering } from '../review/recording';
 import { fileRef, Texts } from '../session/texts';
 import type { CheckRun } from './judged';
 import { openOutput } from './output';
-import { Refusal, type World } from './world';
+import { refusal, type World } from './world';
 
 interface Options {
   readonly recordKnown?: string;
@@ -35,44 +35,40 @@ interface Place {
 export async function recordingFor(options: Options, on: string, world: World): Promise<KnownRun | undefined> {
   const { recordKnown: file, by, until } = options;
   if (file === undefined) {
-    if (by !== undefined || until !== undefined) throw new Refusal('--by and --until go with --record-known.');
+    if (by !== undefined || until !== undefined) throw refusal`--by and --until go with --record-known.`;
     return undefined;
   }
   if (options.onlyNew !== undefined || options.settingsFrom !== undefined || options.stdin || options.show)
-    throw new Refusal(
-      '--record-known records all that stands here: leave out --only-new, --settings-from, --stdin and --show.',
-    );
+    throw refusal`--record-known records all that stands here: leave the other option out.`;
   const place = await placeOf(file, world);
   const answering = answeringOf(by, until, on);
   if (place.isNew && !answering)
-    throw new Refusal(
-      `${file}: nothing is recorded yet; say by --by WHO and --until DAY who lets it stand until when.`,
-    );
+    throw refusal`${file}: nothing is recorded yet; say by --by WHO and --until DAY who lets it stand until when.`;
   return new KnownRun(file, place, new Recording(place.before, answering, options.from ?? 'note', on), world);
 }
 
 function answeringOf(by: string | undefined, until: string | undefined, on: string): Answering | undefined {
   if (by === undefined && until === undefined) return undefined;
-  if (!by?.trim()) throw new Refusal('--until goes with --by WHO: nothing is let stand without a name.');
-  if (until === undefined) throw new Refusal('--by goes with --until DAY: nothing is let stand for ever.');
-  if (until <= on) throw new Refusal(`--until ${until}: that day has come; name a later one.`);
+  if (!by?.trim()) throw refusal`--until goes with --by WHO: nothing is let stand without a name.`;
+  if (until === undefined) throw refusal`--by goes with --until DAY: nothing is let stand for ever.`;
+  if (until <= on) throw refusal`--until ${until}: that day has come; name a later one.`;
   return { by: by.trim(), until };
 }
 
 async function placeOf(file: string, { host }: World): Promise<Place> {
-  if (kindOfFile(file) !== 'known') throw new Refusal(`${file}: expected a name that ends in .known.yaml.`);
+  if (kindOfFile(file) !== 'known') throw refusal`${file}: expected a name that ends in .known.yaml.`;
   const path = file.replaceAll('\\', '/');
   const found = await host.find(file);
   const folder = isTrouble(found)
     ? await host.find(path.includes('/') ? path.slice(0, path.lastIndexOf('/')) || '/' : '.')
     : found;
-  if (isTrouble(folder)) throw new Refusal(`${file}: ${folder.trouble}`);
+  if (isTrouble(folder)) throw refusal`${file}: ${folder}`;
   const name = isTrouble(found) ? within(folder.name, path.slice(path.lastIndexOf('/') + 1)) : found.name;
-  if (!staysBelow(name)) throw new Refusal(`${file}: expected a path of a file in the workspace.`);
+  if (!staysBelow(name)) throw refusal`${file}: expected a path of a file in the workspace.`;
   const doc = isTrouble(found) ? undefined : await new Texts().read(fileRef(host, folder.root, name));
-  if (isTrouble(doc)) throw new Refusal(`${file}: ${doc.trouble}`);
+  if (isTrouble(doc)) throw refusal`${file}: ${doc}`;
   if (doc && doc.parsed.problems.length > 0)
-    throw new Refusal(`${file}: cannot be read whole, so recording would lose what it says; mend it first.`);
+    throw refusal`${file}: cannot be read whole, so recording would lose what it says; mend it first.`;
   return { root: folder.root, name, before: doc ? knownFindings(doc) : [], isNew: doc === undefined };
 }
 
@@ -111,14 +107,16 @@ export class KnownRun {
   /** Writes the record, unless something was not read: what was not looked at would be lost. */
   async done(paths: readonly string[], isTroubled: boolean): Promise<void> {
     const { file, world, recording } = this;
+    const language = world.language();
+    const { name } = this.place;
     if (isTroubled)
-      return void world.err(`fettle: ${safe(file)}: nothing is recorded, since not everything was read.\n`);
+      return void world.err(
+        `fettle: ${safe(world.language().words`${file}: nothing is recorded, since not everything was read.`)}\n`,
+      );
     const gone = await this.gone(paths);
     const text = knownFileText(recording.records((name) => gone.has(name)));
-    if (new Doc(this.place.name, 'known', text).parsed.problems.length > 0)
-      throw new Refusal(
-        `${file}: so many findings are more than one file holds; record each folder in one of its own.`,
-      );
+    if (new Doc(name, 'known', text).parsed.problems.length > 0)
+      throw refusal`${file}: so many findings are more than one file holds; record each folder in one of its own.`;
     const output = openOutput(world, file);
     try {
       output.write(text);
@@ -132,19 +130,33 @@ export class KnownRun {
         .join(''),
     );
     if (!(await this.isNamed()))
-      world.err(`fettle: ${safe(`so that it counts, fettle.yaml is to say: known: [${this.place.name}]`)}\n`);
+      world.err(`fettle: ${safe(language.words`so that it counts, fettle.yaml is to say: known: [${name}]`)}\n`);
   }
 
   private summary(): string[] {
     const { taken, kept, dropped, open } = this.recording.counts;
-    const counts = `${plural(taken, 'finding', 'findings')} taken in, ${kept} kept, ${dropped} dropped`;
+    const language = this.world.language();
+    const counts =
+      taken === 1
+        ? language.words`${this.file}: 1 finding taken in, ${kept} kept, ${dropped} dropped.`
+        : language.words`${this.file}: ${taken} findings taken in, ${kept} kept, ${dropped} dropped.`;
     return [
-      `${this.file}: ${counts}.`,
-      ...(open > 0 ? [`${plural(open, 'finding stays', 'findings stay')} open: not recorded.`] : []),
-      ...(this.harm > 0 ? [`${plural(this.harm, 'finding', 'findings')} of harm: never recorded.`] : []),
-      ...(this.elsewhere > 0
-        ? [`${plural(this.elsewhere, 'file', 'files')} of other workspaces: record each in a file of its own.`]
-        : []),
+      counts,
+      ...some(
+        open,
+        language.word('1 finding stays open: not recorded.'),
+        () => language.words`${open} findings stay open: not recorded.`,
+      ),
+      ...some(
+        this.harm,
+        language.word('1 finding of harm: never recorded.'),
+        () => language.words`${this.harm} findings of harm: never recorded.`,
+      ),
+      ...some(
+        this.elsewhere,
+        language.word('1 file of other workspaces: record each in a file of its own.'),
+        () => language.words`${this.elsewhere} files of other workspaces: record each in a file of its own.`,
+      ),
     ];
   }
 
@@ -167,3 +179,6 @@ export class KnownRun {
     return house instanceof Doc && new WorkspaceConfig(house).knownFiles.includes(name);
   }
 }
+
+const some = (count: number, one: string, several: () => string): string[] =>
+  count === 0 ? [] : [count === 1 ? one : several()];

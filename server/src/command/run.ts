@@ -64,7 +64,7 @@ export async function run(words: readonly string[], world: World): Promise<Statu
     await program.parseAsync([...words], { from: 'user' });
     return status;
   } catch (error) {
-    return failed(error, world);
+    return failed(error, told);
   }
 }
 
@@ -83,13 +83,13 @@ function refusal(text: string): string {
   return visible(said!) + ending!;
 }
 
+const faultWords = (error: unknown, language: Language): string =>
+  language.words`the run failed by a fault of its own: ${error instanceof Error ? error.message : String(error)}`;
+
 /** Help that was asked for is no failure; anything else is, in one line. */
 function failed(error: unknown, world: World): Status {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-  if (error instanceof Refusal) world.err(`fettle: ${safe(error.message)}\n`);
-  else
-    world.err(
-      `fettle: the run failed by a fault of its own: ${safe(error instanceof Error ? error.message : String(error))}\n`,
-    );
+  if (error instanceof Refusal) world.err(`fettle: ${safe(error.said(world.language()))}\n`);
+  else world.err(`fettle: ${safe(faultWords(error, world.language()))}\n`);
   return 2;
 }

@@ -7,7 +7,7 @@ import { Loader } from '../session/loader';
 import { settingsAt } from '../session/settings-at';
 import { shortPath } from '../session/run-trouble';
 import { hostFor } from './settings-from';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 interface Options {
   readonly format: 'text' | 'json';
@@ -35,8 +35,8 @@ export function addSettings(program: Command, world: World, end: (status: Status
 async function settings(path: string, options: Options, world: World): Promise<Status> {
   const host = hostFor(options.settingsFrom, world);
   const found = await settingsAt(host, new Loader(() => world.today), path);
-  if (isTrouble(found)) throw new Refusal(`${shortPath(path)}: ${found.trouble}`);
-  const report = settingsReport(found, (name) => host.shown(found.root, name));
-  world.out(options.format === 'json' ? `${toJson(report)}\n` : settingsText(report));
+  if (isTrouble(found)) throw refusal`${shortPath(path)}: ${found}`;
+  const report = settingsReport(found, (name) => host.shown(found.root, name), world.language());
+  world.out(options.format === 'json' ? `${toJson(report)}\n` : settingsText(report, world.language()));
   return report.problems.length > 0 ? 1 : 0;
 }

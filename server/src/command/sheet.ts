@@ -51,9 +51,10 @@ async function sheet(path: string, options: Options, world: World): Promise<Stat
     output.drop();
   }
   const unread = judgement.findings.find(({ check }) => check.unread);
-  if (unread)
-    world.err(
-      `fettle: ${safe(`${shown(section.doc)}: not everything was read: ${world.language().said(unread.said)}`)}\n`,
-    );
+  const language = world.language();
+  if (unread) {
+    const said = language.words`${shown(section.doc)}: not everything was read: ${language.said(unread.said)}`;
+    world.err(`fettle: ${safe(said)}\n`);
+  }
   return reportTroubles(opened, world) || unread ? 2 : 0;
 }

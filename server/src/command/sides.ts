@@ -3,7 +3,7 @@ import { isTrouble, type Host } from '../host/host';
 import { Loader } from '../session/loader';
 import { troubleAt, type RunTrouble } from '../session/run-trouble';
 import { walk, type Ours } from '../session/walk';
-import { Refusal, type World } from './world';
+import { refusal, type World } from './world';
 
 export interface Side {
   readonly host: Host;
@@ -31,7 +31,7 @@ const shortId = 10;
 /** @throws Refusal where there is no such revision, or it cannot be read. */
 export function revisionSide(world: World, revision: string, path: string, on: string): Side {
   const host = world.revision(revision);
-  if (isTrouble(host)) throw new Refusal(`${revision}: ${host.trouble}`);
+  if (isTrouble(host)) throw refusal`${revision}: ${host}`;
   const short = host.id.slice(0, shortId);
   const label = host.id.startsWith(revision) ? short : `${revision} (${short})`;
   return { host, loader: new Loader(() => on), path, label };

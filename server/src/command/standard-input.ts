@@ -2,14 +2,14 @@
 import { isTrouble } from '../host/host';
 import { WithText } from '../host/with-text';
 import { shortPath } from '../session/run-trouble';
-import { Refusal, type World } from './world';
+import { refusal, type World } from './world';
 
 /** The world with the text on standard input laid over a path. @throws Refusal where that cannot be. */
 export async function withInput(path: string, world: World): Promise<World> {
   const text = await world.input();
-  if (isTrouble(text)) throw new Refusal(`standard input ${text.trouble}`);
+  if (isTrouble(text)) throw refusal`standard input ${text}`;
   const host = await WithText.over(world.host, path, text);
-  if (isTrouble(host)) throw new Refusal(`${shortPath(path)}: ${host.trouble}`);
+  if (isTrouble(host)) throw refusal`${shortPath(path)}: ${host}`;
   return { ...world, host };
 }
 
@@ -32,25 +32,25 @@ interface Together {
 /** @throws Refusal where options were given that do not go together. */
 export function refuseAtOdds(options: Together, paths: readonly string[]): void {
   const { stdin, as, mend, show, watch, recordKnown } = options;
-  if (stdin && as === undefined) throw new Refusal('--stdin asks where the text is to stand: --as desk.pcbuild.yaml.');
-  if (as !== undefined && !stdin) throw new Refusal('--as says where a text on standard input stands; add --stdin.');
-  if (stdin && paths.length > 0) throw new Refusal('--stdin checks one text; name no other paths.');
-  if (show && !mend) throw new Refusal('--show shows what --mend would change; add --mend.');
+  if (stdin && as === undefined) throw refusal`--stdin asks where the text is to stand: --as desk.pcbuild.yaml.`;
+  if (as !== undefined && !stdin) throw refusal`--as says where a text on standard input stands; add --stdin.`;
+  if (stdin && paths.length > 0) throw refusal`--stdin checks one text; name no other paths.`;
+  if (show && !mend) throw refusal`--show shows what --mend would change; add --mend.`;
   if (
     watch &&
     (stdin || mend || recordKnown !== undefined || options.output !== undefined || options.format !== 'text')
   )
-    throw new Refusal('--watch writes text to the terminal as files change; leave the other option out.');
+    throw refusal`--watch writes text to the terminal as files change; leave the other option out.`;
   const isOther = stdin || mend || watch || recordKnown !== undefined || options.onlyNew !== undefined;
-  if (options.shard && isOther) throw new Refusal('--shard judges a share of a whole run; leave the other option out.');
+  if (options.shard && isOther) throw refusal`--shard judges a share of a whole run; leave the other option out.`;
   if (
     options.cache !== undefined &&
     (isOther || options.shard || options.workers || options.settingsFrom !== undefined)
   )
-    throw new Refusal('--cache keeps the judgements of a whole run on one thread; leave the other option out.');
+    throw refusal`--cache keeps the judgements of a whole run on one thread; leave the other option out.`;
   if (options.cache !== undefined && options.format !== 'text' && options.format !== 'json')
-    throw new Refusal('--cache keeps what is written as text or JSON; choose one of these formats.');
+    throw refusal`--cache keeps what is written as text or JSON; choose one of these formats.`;
   if (options.shard && options.format !== 'json')
-    throw new Refusal('--shard writes a report for `fettle merge`; add --format json.');
-  if (stdin && mend && !show) throw new Refusal('--mend changes files, not standard input; add --show for a diff.');
+    throw refusal`--shard writes a report for \`fettle merge\`; add --format json.`;
+  if (stdin && mend && !show) throw refusal`--mend changes files, not standard input; add --show for a diff.`;
 }

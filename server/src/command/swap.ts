@@ -7,7 +7,7 @@ import { swapReport, swapText } from '../report/swap';
 import { PartIndex } from '../session/part-index';
 import { openBuild, reportTroubles } from './one-build';
 import { readCount, readDay } from './options';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 interface Options {
   readonly format: 'text' | 'json';
@@ -60,8 +60,9 @@ function placeOf(build: Build, place: string): Placed {
   const found = exact ?? (inRole.length === 1 ? inRole[0] : undefined);
   if (found) return found;
   const places = (inRole.length > 0 ? inRole : all).map((placed) => placed.path.slice('parts.'.length));
-  throw new Refusal(
-    `the build has ${inRole.length > 1 ? `${inRole.length} places` : 'no place'} ${place}; ` +
-      `${places.length > 0 ? `it has ${places.join(', ')}` : 'it has no parts'}.`,
-  );
+  if (places.length === 0) throw refusal`the build has no place ${place}; it has no parts.`;
+  const has = places.join(', ');
+  throw inRole.length > 1
+    ? refusal`the build has ${inRole.length} places ${place}; it has ${has}.`
+    : refusal`the build has no place ${place}; it has ${has}.`;
 }

@@ -23,7 +23,8 @@ import { walk, type Ours } from '../session/walk';
 import { byWeight } from './comparing';
 import { readDay, readGrade } from './options';
 import { tellTroubles } from './output';
-import { Refusal, type Status, type World } from './world';
+import type { Language } from '../core/words/language';
+import { refusal, type Status, type World } from './world';
 
 interface Options {
   readonly at?: string;
@@ -70,27 +71,28 @@ export function addUses(program: Command, world: World, end: (status: Status) =>
 async function uses(name: string, paths: readonly string[], options: Options, world: World): Promise<Status> {
   const said = options.if.map((text) => {
     const one = readSaid(text);
-    if (!one) throw new Refusal(`--if ${JSON.stringify(text)}: expected a key and a value, as 'height: 158 mm'.`);
+    if (!one) throw refusal`--if ${JSON.stringify(text)}: expected a key and a value, as 'height: 158 mm'.`;
     return one;
   });
   const asked = askedBy(name, options);
   if (said.length > 0 && asked.part === undefined)
-    throw new Refusal(`${name}: is no part; --if says what the file of a part would say, as boreas/tower-155.`);
-  const search = new Search(world.host, asked, said, options.on ?? world.today);
+    throw refusal`${name}: is no part; --if says what the file of a part would say, as boreas/tower-155.`;
+  const language = world.language();
+  const search = new Search(world.host, asked, said, options.on ?? world.today, language);
   await search.run(paths);
-  if (search.isUnheardOf)
-    throw new Refusal(
-      `${name}: there is no part file of that name under ${paths.map(shortPath).join(', ')}, and no build names it.`,
-    );
+  if (search.isUnheardOf) {
+    const all = paths.map(shortPath).join(', ');
+    throw refusal`${name}: there is no part file of that name under ${all}, and no build names it.`;
+  }
   tellTroubles(search.troubles, world);
-  const report = { asked: wordsOf(name, options), uses: search.rows, builds: search.builds };
+  const report = { asked: wordsOf(name, options, language), uses: search.rows, builds: search.builds };
   const json = options.format === 'json';
   if (said.length === 0) {
-    world.out(json ? `${toJson(report)}\n` : usesText(report));
+    world.out(json ? `${toJson(report)}\n` : usesText(report, language));
     return search.troubles.length > 0 ? 2 : 0;
   }
   const comparison = search.comparison();
-  const look = { from: options.from ?? 'note', working: options.working ?? false };
+  const look = { from: options.from ?? 'note', working: options.working ?? false, language };
   world.out(json ? `${toJson({ ...report, comparison })}\n` : comparisonText(comparison, look));
   if (search.troubles.length > 0) return 2;
   return brings(comparison, options.from ?? 'shortfall') ? 1 : 0;
@@ -106,11 +108,11 @@ function askedBy(name: string, { at, firmware }: Options): Asked {
   };
 }
 
-const wordsOf = (name: string, { at, firmware }: Options): string =>
+const wordsOf = (name: string, { at, firmware }: Options, language: Language): string =>
   [
     name,
-    ...(at === undefined ? [] : [`at ${at}`]),
-    ...(firmware === undefined ? [] : [`with firmware ${firmware}`]),
+    ...(at === undefined ? [] : [language.words`at ${at}`]),
+    ...(firmware === undefined ? [] : [language.words`with firmware ${firmware}`]),
   ].join(' ');
 
 /** Texts held at once, in UTF-16 units. */
@@ -133,6 +135,7 @@ class Search {
     private readonly asked: Asked,
     private readonly said: readonly Said[],
     private readonly on: string,
+    private readonly language: Language,
   ) {
     this.loader = new Loader(() => on);
   }
@@ -195,7 +198,11 @@ class Search {
     if (found.length === 0) return;
     const doc = found[0]!.placed.used?.file;
     if (!doc)
-      return this.tell(file, file.name, `names ${this.asked.part}, whose file is not found: --if cannot be asked.`);
+      return this.tell(
+        file,
+        file.name,
+        this.language.words`names ${this.asked.part ?? ''}, whose file is not found: --if cannot be asked.`,
+      );
     const now = this.saying(doc, file);
     const before = judgeBuild(build);
     const other = build.withPartFile(doc, now);
@@ -203,8 +210,8 @@ class Search {
     const after: Judgement = judgeBuild(other, { known, checks: checksBeside(known) });
     const shown = (one: Doc): string => this.host.shown(file.root, one.name);
     const sides = [
-      { doc: build.doc, judgement: before, build, shown },
-      { doc: build.doc, judgement: after, build: other, shown },
+      { doc: build.doc, judgement: before, build, shown, language: this.language },
+      { doc: build.doc, judgement: after, build: other, shown, language: this.language },
     ] as const;
     this.files.push(compareFile(...sides, [shown(doc)]));
     this.unknown += lackCount(sides[1]);
@@ -212,7 +219,7 @@ class Search {
 
   private saying(doc: Doc, { root }: Ours): Doc {
     const made = this.changed.get(doc) ?? saying(doc, this.said);
-    if (typeof made === 'string') throw new Refusal(`${this.host.shown(root, doc.name)}: ${made}`);
+    if (typeof made === 'string') throw refusal`${this.host.shown(root, doc.name)}: ${{ trouble: made }}`;
     this.changed.set(doc, made);
     return made;
   }
@@ -221,8 +228,8 @@ class Search {
   comparison(): Comparison {
     const { on, files, builds, unknown, troubles } = this;
     return {
-      before: 'as it stands',
-      after: `with ${this.said.map(({ text }) => text).join(', ')}`,
+      before: this.language.word('as it stands'),
+      after: this.language.words`with ${this.said.map(({ text }) => text).join(', ')}`,
       on,
       files: [...files].sort(byWeight),
       covers: { builds, touched: files.length, unknown },

@@ -20,7 +20,7 @@ import { Mending } from '../session/mending';
 import { openBuild, reportTroubles, type OneBuild } from './one-build';
 import { readDay, readGrade } from './options';
 import { openOutput } from './output';
-import { Refusal, type Status, type World } from './world';
+import { refusal, type Status, type World } from './world';
 
 interface Options {
   readonly format: 'text' | 'json';
@@ -79,7 +79,7 @@ async function verify(path: string, folder: string, options: Options, world: Wor
   tally.add(section);
   if (options.format === 'json') world.out(`${toJson({ on: today, ...sectionJson(section, look) })}\n`);
   else world.out(`${sectionText(section, look)}${readText(distilled, look)}${closingText(tally, look)}`);
-  for (const line of unreadText(distilled.unknown)) world.err(`fettle: ${line}\n`);
+  for (const line of unreadText(distilled.unknown, look.language)) world.err(`fettle: ${line}\n`);
   if (reportTroubles(opened, world)) return 2;
   return tally.reaches(options.from ?? 'shortfall') ? 1 : 0;
 }
@@ -102,12 +102,11 @@ async function machineIn(
   { host }: World,
 ): Promise<{ distilled: Distilled; troubles: OneBuild['troubles'] }> {
   const read = await readOutputs(host, folder);
-  if (isTrouble(read)) throw new Refusal(`${shortPath(folder)}: ${read.trouble}`);
+  const path = shortPath(folder);
+  if (isTrouble(read)) throw refusal`${path}: ${read}`;
   const distilled = distil(read.docs, read.shown, today);
   if ((distilled.machine.from.value ?? []).length === 0)
-    throw new Refusal(
-      `${shortPath(folder)}: holds no output that is known; \`fettle collect linux\` prints a script for them.`,
-    );
+    throw refusal`${path}: holds no output that is known; \`fettle collect linux\` prints a script for them.`;
   return { distilled, troubles: [...read.troubles] };
 }
 

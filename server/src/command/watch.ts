@@ -2,7 +2,7 @@
 // of the files as they stand then.
 import type { Doc } from '../core/parts/doc';
 import { houseName, isTrouble, type Host } from '../host/host';
-import { plural, safe } from '../report/layout';
+import { safe } from '../report/layout';
 import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
 import { Loader } from '../session/loader';
@@ -96,7 +96,8 @@ class WatchRun {
     this.asked = named.flatMap((found) => (isTrouble(found) ? [] : [host.pathIn(found.root, found.name)]));
     const below = await walk(host, this.paths);
     const walked = this.options.alone ? below : await withUsers(host, this.loader, below);
-    this.world.out(`watching ${plural(walked.files.length, 'file', 'files')}.\n\n`);
+    const [language, count] = [this.world.language(), walked.files.length];
+    this.world.out(`${count === 1 ? language.word('watching 1 file.') : language.words`watching ${count} files.`}\n\n`);
     await this.judge(hosts, walked, () => '');
   }
 
@@ -106,7 +107,9 @@ class WatchRun {
     const { host } = hosts;
     const named = changed.map((path) => safe(this.shownPath(host, path)));
     const more = named.length - mostNamed;
-    this.world.out(`changed: ${named.slice(0, mostNamed).join(', ')}${more > 0 ? ` and ${more} more` : ''}\n\n`);
+    const language = this.world.language();
+    const rest = more > 0 ? language.words` and ${more} more` : '';
+    this.world.out(`${language.words`changed: ${named.slice(0, mostNamed).join(', ')}`}${rest}\n\n`);
     if (changed.some((path) => path.endsWith(houseName))) return this.everything();
     for (const path of changed) this.loader.texts.forget(path);
     const files = new Map<string, Ours>();
@@ -141,7 +144,7 @@ class WatchRun {
   private async judge(
     { host, plain }: Hosts,
     { files, troubles }: Walked,
-    nothing = (path: string): string => `${safe(path)}: nothing to list.\n\n`,
+    nothing = (path: string): string => `${this.world.language().words`${safe(path)}: nothing to list.`}\n\n`,
   ): Promise<void> {
     const { options, loader, world } = this;
     const judging = judgingOf({ host, loader, files, alone: options.alone }, { ...world, host: plain });

@@ -51,5 +51,26 @@ export interface World {
 /** 0: nothing at or above the chosen grade. 1: findings. 2: the run itself failed. */
 export type Status = 0 | 1 | 2;
 
-/** Ends a command with status 2 and one clear line; no fault of the program. */
-export class Refusal extends Error {}
+/** What is put into a refusal: a text as it is, why something could not be read, or a part of the sentence. */
+type RefusalPiece = string | number | ReadError | Refusal;
+
+/** Ends a command with status 2 and one clear line, told in the language of the run; no fault of the program. */
+export class Refusal extends Error {
+  constructor(
+    private readonly words: TemplateStringsArray,
+    private readonly pieces: readonly RefusalPiece[],
+  ) {
+    super('refused');
+  }
+
+  said(language: Language): string {
+    const told = this.pieces.map((piece) => {
+      if (piece instanceof Refusal) return piece.said(language);
+      return typeof piece === 'object' ? language.plain(piece.trouble) : piece;
+    });
+    return language.words(this.words, ...told);
+  }
+}
+
+export const refusal = (words: TemplateStringsArray, ...pieces: readonly RefusalPiece[]): Refusal =>
+  new Refusal(words, pieces);

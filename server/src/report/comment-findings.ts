@@ -2,7 +2,7 @@
 import { grades } from '../core/manifest/house-file';
 import type { Finding } from '../core/judge/finding';
 import { closingLines, countedFindings } from './closing-text';
-import { code, commentText, firstOf, mostRows, prose, table } from './comment-parts';
+import { code, commentText, firstOf, foldedBelow, mostRows, prose, table } from './comment-parts';
 import { findingLines } from './finding-text';
 import { Kept } from './kept';
 import { lineOf, listed, type FormatOptions, type Section } from './section';
@@ -36,21 +36,29 @@ export class FindingsComment {
     isSince: boolean,
   ): string {
     const { look } = this;
+    const { language } = look;
     const parts = this.parts.all;
     if (isSince && parts.length + troubles.length === 0) return '';
     const rows = parts.slice(0, mostRows).map(({ row }) => row);
     const more = this.parts.offered - rows.length;
-    const told = troubles.map(({ path, trouble }) => `- ${path === '' ? '' : `${code(path)}: `}${prose(trouble)}`);
+    const told = troubles.map(
+      ({ path, trouble }) => `- ${path === '' ? '' : `${code(path)}: `}${prose(language.plain(trouble))}`,
+    );
     return commentText({
-      heading: `Fettle: ${prose(countedFindings(tally) || look.language.word('No findings.'))}`,
+      heading: `Fettle: ${prose(countedFindings(tally) || language.word('No findings.'))}`,
       seen: [
-        ...(rows.length > 0 ? [table(['Build or file', 'Findings', 'The worst'], rows)] : []),
-        ...(more > 0 ? [`${more} more ${more === 1 ? 'file is' : 'files are'} folded below.`] : []),
+        ...(rows.length > 0
+          ? [table([language.word('Build or file'), language.word('Findings'), language.word('The worst')], rows)]
+          : []),
+        ...foldedBelow(more, language),
         closingLines(tally, look, troubles.length).map(prose).join(' '),
       ],
-      summary: 'Findings, file by file',
+      summary: language.word('Findings, file by file'),
+      language,
       folded: [
-        ...(told.length > 0 ? [() => `#### Not read\n\n${firstOf(told, mostFindings).join('\n')}`] : []),
+        ...(told.length > 0
+          ? [() => `#### ${language.word('Not read')}\n\n${firstOf(told, mostFindings, language).join('\n')}`]
+          : []),
         ...parts.map(
           ({ block }) =>
             () =>
@@ -70,7 +78,10 @@ export class FindingsComment {
     });
     const cautioned = new Map<string, string>();
     const lines = findings.slice(0, mostFindings).map((finding) => this.lineOf(finding, section, cautioned));
-    const more = findings.length > mostFindings ? [`- … and ${findings.length - mostFindings} more`] : [];
+    const more =
+      findings.length > mostFindings
+        ? [`- ${this.look.language.words`… and ${findings.length - mostFindings} more`}`]
+        : [];
     const heading = `${section.title ? `${prose(section.title)}, ` : ''}${code(file)}`;
     return {
       row: [`**${name}**`, byGrade.join(', '), prose(this.look.language.said(findings[0]!.said))],

@@ -1,7 +1,7 @@
 // A comment of a pull request in Markdown: a table that is seen at once, everything else folded, within what a comment
 // holds. Whatever comes from a file is prose that notifies nobody and links to nothing.
 import { markdownCode, markdownLine, markdownQuiet } from '../core/text';
-import { plural } from './layout';
+import type { Language } from '../core/words/language';
 import { readerLimits } from './reader-limits';
 
 /** By this line the comment is found again and edited in place; no text of a file can hold it. */
@@ -43,10 +43,11 @@ export interface Comment {
   readonly folded: readonly (() => string)[];
   /** Things that were not even brought here. */
   readonly alsoCut?: number;
+  readonly language: Language;
 }
 
 /** The whole comment; what finds no room in the fold is counted. */
-export function commentText({ heading, seen, summary, folded, alsoCut = 0 }: Comment): string {
+export function commentText({ heading, seen, summary, folded, alsoCut = 0, language }: Comment): string {
   const head = [marker, `### ${heading}`, ...seen].join('\n\n');
   const [before, after] = [`\n\n<details><summary>${summary}</summary>\n\n`, '\n\n</details>\n'];
   if (folded.length === 0) return `${head}\n`;
@@ -59,7 +60,11 @@ export function commentText({ heading, seen, summary, folded, alsoCut = 0 }: Com
     fitting.push(block);
   }
   const cut = folded.length - fitting.length + alsoCut;
-  const more = cut > 0 ? [`${plural(cut, 'file', 'files')} more found no room in this comment.`] : [];
+  const found =
+    cut === 1
+      ? language.word('1 file more found no room in this comment.')
+      : language.words`${cut} files more found no room in this comment.`;
+  const more = cut > 0 ? [found] : [];
   return head + before + [...fitting, ...more].join('\n\n') + after;
 }
 
@@ -67,5 +72,13 @@ export function commentText({ heading, seen, summary, folded, alsoCut = 0 }: Com
 const keptFree = 200;
 
 /** The first of a list, and how many there are besides. */
-export const firstOf = (all: readonly string[], most: number): string[] =>
-  all.length > most ? [...all.slice(0, most), `… and ${all.length - most} more`] : [...all];
+export const firstOf = (all: readonly string[], most: number, language: Language): string[] =>
+  all.length > most ? [...all.slice(0, most), language.words`… and ${all.length - most} more`] : [...all];
+
+/** Says how many rows the table lacks. */
+export function foldedBelow(count: number, language: Language): string[] {
+  if (count <= 0) return [];
+  return [
+    count === 1 ? language.word('1 file more is folded below.') : language.words`${count} files more are folded below.`,
+  ];
+}

@@ -32,7 +32,7 @@ const rankOf = ({ change, one }: Placed): number =>
 export function comparisonSarif(comparison: Comparison, look: CompareLook, facts: LogFacts): string {
   const log = new SarifLog(facts);
   for (const placed of changesOf(comparison))
-    if (isWanted(placed, look)) log.add(placed.one.id, rankOf(placed), () => toJson(resultOf(placed)));
+    if (isWanted(placed, look)) log.add(placed.one.id, rankOf(placed), () => toJson(resultOf(placed, look)));
   const { before, after, on, covers, troubles } = comparison;
   const notRead = troubles.map(({ side, path, trouble }) => ({
     path: side === 'after' ? path : '',
@@ -44,7 +44,7 @@ export function comparisonSarif(comparison: Comparison, look: CompareLook, facts
 const isWanted = ({ change, one }: Placed, look: CompareLook): boolean =>
   isListed(change, look) || (change.kind === 'unchanged' && grades.indexOf(one.grade) <= grades.indexOf(look.from));
 
-function resultOf({ change, one }: Placed): object {
+function resultOf({ change, one }: Placed, { language }: CompareLook): object {
   const { id, grade, subject, file, line, fingerprint, accepted, excess } = one;
   return {
     ruleId: id,
@@ -56,7 +56,7 @@ function resultOf({ change, one }: Placed): object {
         logicalLocations: [{ fullyQualifiedName: subject, kind: 'member' }],
       },
     ],
-    message: { text: plainText([sentenceOf(change), ...cautionLines(change)].join('\n\n')) },
+    message: { text: plainText([sentenceOf(change, language), ...cautionLines(change, language)].join('\n\n')) },
     partialFingerprints: partialFingerprints(file, fingerprint),
     suppressions:
       accepted === undefined ? [] : [{ kind: 'inSource', status: 'accepted', justification: plainText(accepted) }],
@@ -72,6 +72,7 @@ function stateOf({ kind, after }: FindingChange): 'new' | 'unchanged' | 'updated
 /** Findings that a change brings, and those that it leaves undecided or silences: each where it stands now. */
 export function comparisonAnnotations(comparison: Comparison, look: CompareLook): string {
   const annotations = new Annotations();
+  const { language } = look;
   for (const { side, path, trouble } of comparison.troubles) if (side === 'after') annotations.notRead(path, trouble);
   for (const placed of changesOf(comparison)) {
     const { change, title } = placed;
@@ -81,8 +82,8 @@ export function comparisonAnnotations(comparison: Comparison, look: CompareLook)
     annotations.add(after.grade, rankOf(placed), () => ({
       file: after.file,
       range: { start: at, end: at },
-      title: `${after.id} (${after.grade}, ${changeWord(change.kind)})`,
-      lines: [...(title ? [title] : []), sentenceOf(change), ...cautionLines(change)],
+      title: `${after.id} (${after.grade}, ${changeWord(change.kind, language)})`,
+      lines: [...(title ? [title] : []), sentenceOf(change, language), ...cautionLines(change, language)],
     }));
   }
   return annotations.text();

@@ -4,10 +4,10 @@ import { show } from '../core/figures/sentence';
 import { compareRows, worstOf, type Finding } from '../core/judge/finding';
 import { factKey, waiting } from '../core/judge/waiting';
 import { grades, type Grade } from '../core/manifest/house-file';
+import type { Language } from '../core/words/language';
 import { block, padded, safe } from './layout';
 import type { FormatOptions, Section } from './section';
 import { placeOfMissing } from './text';
-import { plural } from './layout';
 import { missingJson } from './json';
 
 export interface Wanted {
@@ -99,13 +99,16 @@ const margin = 6;
 export function missingText(section: Section, look: FormatOptions): string {
   const wanted = wantedOf(section);
   const title = safe(section.title ?? look.shown(section.doc));
-  const first = wanted.length > 1 ? ` Look up first: ${safe(wanted[0]!.lack.what)}.` : '';
+  const { language } = look;
+  const first = wanted.length > 1 ? language.words` Look up first: ${safe(language.plain(wanted[0]!.lack.what))}.` : '';
   const heading =
     wanted.length === 0
-      ? `${title}: every fact that a check asks for is stated.`
-      : `${title}: ${plural(wanted.length, 'fact is', 'facts are')} missing.${first}`;
+      ? language.words`${title}: every fact that a check asks for is stated.`
+      : wanted.length === 1
+        ? language.words`${title}: 1 fact is missing.`
+        : language.words`${title}: ${wanted.length} facts are missing.` + first;
   const blocks = wanted.map((one, i) => wantedText(one, i + 1, look));
-  return `${[heading, ...blocks, ...unaskedText(unaskedIn(section))].join('\n\n')}\n`;
+  return `${[heading, ...blocks, ...unaskedText(unaskedIn(section), language)].join('\n\n')}\n`;
 }
 
 /** Answers left open for which nobody is asked, with what is taken for granted; without it, a note is all at stake. */
@@ -122,7 +125,7 @@ const unaskedIn = ({ judgement }: Section): readonly Unasked[] =>
     ),
   );
 
-function unaskedText(all: readonly Unasked[]): string[] {
+function unaskedText(all: readonly Unasked[], language: Language): string[] {
   const custom = all.flatMap(({ id, usual }) => (usual === undefined ? [] : [{ id, usual }]));
   const notes = [...new Set(all.flatMap(({ id, usual }) => (usual === undefined ? [id] : [])))].sort();
   return [
@@ -130,55 +133,61 @@ function unaskedText(all: readonly Unasked[]): string[] {
       ? []
       : [
           [
-            ...block('Taken as usual in the trade, since no file states otherwise; nothing of it is proven:', 0),
-            ...custom.flatMap(({ id, usual }) => block(`${usual} (${id})`, margin, '    -')),
+            ...block(
+              language.word('Taken as usual in the trade, since no file states otherwise; nothing of it is proven:'),
+              0,
+            ),
+            ...custom.flatMap(({ id, usual }) => block(`${language.plain(usual)} (${id})`, margin, '    -')),
           ].join('\n'),
         ]),
     ...(notes.length === 0
       ? []
-      : [block(`Left open, since a note is all it could bring: ${notes.join(', ')}.`, 0).join('\n')]),
+      : [block(language.words`Left open, since a note is all it could bring: ${notes.join(', ')}.`, 0).join('\n')]),
   ];
 }
 
 function wantedText({ lack, alike, atWorst, decides, helps }: Wanted, number: number, look: FormatOptions): string {
+  const { language } = look;
   const head = `${padded(`  ${number}.`, margin)}${safe(placeOfMissing(lack, look))}   ${safe(lack.path)}`;
   const lines = [
-    ...factWords(lack),
-    ...(alike.length > 0 ? [`At the same look: ${alike.map(({ what }) => what).join(', ')}.`] : []),
-    `Could bring ${atWorst === 'harm' ? 'harm' : `a ${atWorst}`}.`,
-    ...(decides.length > 0 ? [`Decides ${checksIn(decides, lack)}`] : []),
-    ...(helps.length > 0 ? [`Helps with ${checksIn(helps)}`] : []),
+    ...factWords(lack, language),
+    ...(alike.length > 0
+      ? [language.words`At the same look: ${alike.map(({ what }) => language.plain(what)).join(', ')}.`]
+      : []),
+    atWorst === 'harm' ? language.word('Could bring harm.') : language.words`Could bring a ${atWorst}.`,
+    ...(decides.length > 0 ? [language.words`Decides ${checksIn(decides, language, lack)}`] : []),
+    ...(helps.length > 0 ? [language.words`Helps with ${checksIn(helps, language)}`] : []),
   ];
   return [head, ...lines.flatMap((line) => block(line, margin))].join('\n');
 }
 
 /** What is missing; then what such a fact is, how it is written and who states it, unless only a name is missing. */
-function factWords({ fact, path, what }: Missing): string[] {
-  if (!fact) return [`Not stated: ${what}.`];
-  if (fact.path !== path) return [`Not listed: ${what}.`];
+function factWords({ fact, path, what: english }: Missing, language: Language): string[] {
+  const what = language.plain(english);
+  if (!fact) return [language.words`Not stated: ${what}.`];
+  if (fact.path !== path) return [language.words`Not listed: ${what}.`];
   const { field, node, text } = fact;
   const isStated = node !== undefined && (text !== '' || node.type !== 'scalar');
   return [
-    `${isStated ? 'Not told by what is written there' : 'Not stated'}: ${what}.`,
-    field.what + (field.example === '' ? '' : ` Written as \`${field.example}\`.`),
-    ...(field.printed ? [`Usually stated by ${lowerFirst(field.printed)}`] : []),
+    isStated ? language.words`Not told by what is written there: ${what}.` : language.words`Not stated: ${what}.`,
+    language.word(field.what) + (field.example === '' ? '' : language.words` Written as \`${field.example}\`.`),
+    ...(field.printed ? [language.words`Usually printed in: ${language.word(field.printed)}`] : []),
   ];
 }
 
 /** `2 checks in 3 places: card-too-long, card-too-tall (turns at 158 mm)`. */
-function checksIn(findings: readonly Finding[], lack?: Missing): string {
+function checksIn(findings: readonly Finding[], language: Language, lack?: Missing): string {
   const ids = [...new Set(findings.map((finding) => finding.id))].sort();
-  const places = findings.length > ids.length ? ` in ${findings.length} places` : '';
-  return `${plural(ids.length, 'check', 'checks')}${places}: ${ids.map(withTurn).join(', ')}`;
+  const count = ids.length === 1 ? language.word('1 check') : language.words`${ids.length} checks`;
+  const places = findings.length > ids.length ? language.words` in ${findings.length} places` : '';
+  return `${count}${places}: ${ids.map(withTurn).join(', ')}`;
 
   function withTurn(id: string): string {
     const own = lack ? findings.filter((finding) => finding.id === id) : [];
     const turns = [...new Set(own.flatMap((finding) => turnsAt(finding, lack!) ?? []))];
-    return turns.length > 0 ? `${id} (turns at ${turns.join(', ')})` : id;
+    return turns.length > 0 ? language.words`${id} (turns at ${turns.join(', ')})` : id;
   }
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 export function missingReport(section: Section, look: FormatOptions): object {
   return {

@@ -6,10 +6,10 @@ import { derive, figure, times, type Figure } from '../core/figures/figure';
 import type { Finding } from '../core/judge/finding';
 import type { Swapped } from '../core/judge/swaps';
 import { grades } from '../core/manifest/house-file';
+import type { Language } from '../core/words/language';
 import { block, columns, padded, safe } from './layout';
 import { findingJson } from './json';
 import type { FormatOptions, Section } from './section';
-import { plural } from './layout';
 
 export interface SwapRanking {
   readonly build: Build;
@@ -23,47 +23,59 @@ export interface SwapRanking {
   readonly language: FormatOptions['language'];
 }
 
-const heads = ['part', 'brings', 'clears', 'price', 'draw'] as const;
+const headsIn = (language: Language): readonly string[] => [
+  language.word('part'),
+  language.word('brings'),
+  language.word('clears'),
+  language.word('price'),
+  language.word('draw'),
+];
 
-export function swapText({ build, section, placed, ranked, others, shown }: SwapRanking): string {
+export function swapText({ build, section, placed, ranked, others, shown, language }: SwapRanking): string {
   const title = safe(section.title ?? shown(section.doc));
-  const now = placed.used ? `now ${placed.used.name}` : 'now spelled out in the build';
-  const intro = block(`${title}, ${placed.path}: ${now}. ${othersWords(others)}`, 0);
+  const now = placed.used
+    ? language.words`${title}, ${placed.path}: now ${placed.used.name}.`
+    : language.words`${title}, ${placed.path}: now spelled out in the build.`;
+  const intro = block(`${now} ${othersWords(others, language)}`, 0);
   if (others === 0) return `${intro.join('\n')}\n`;
-  const rows = ranked.map((swapped) => rowOf(build, placed, swapped));
-  const widths = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => columns(row[i]!))));
+  const rows = ranked.map((swapped) => rowOf(build, placed, swapped, language));
+  const heads = headsIn(language);
+  const widths = heads.map((head, i) => Math.max(columns(head), ...rows.map((row) => columns(row[i]!))));
   const table = [heads, ...rows].map((row) =>
     `  ${row.map((cell, i) => padded(cell, widths[i]!)).join('   ')}`.trimEnd(),
   );
-  const rest = others > ranked.length ? [`${others - ranked.length} more; --most ${others} lists all.`] : [];
+  const rest =
+    others > ranked.length ? [language.words`${others - ranked.length} more; --most ${others} lists all.`] : [];
   return `${[
     ...intro,
     '',
     ...table,
     '',
     ...rest,
-    'What a part brings and clears is counted in findings by grade, over the whole build.',
+    ...block(language.word('What a part brings and clears is counted in findings by grade, over the whole build.'), 0),
   ].join('\n')}\n`;
 }
 
-const othersWords = (count: number): string =>
-  count === 0
-    ? 'No other part of this kind stands in the parts folders.'
-    : `${plural(count, 'other part', 'other parts')} of this kind, best first.`;
+function othersWords(count: number, language: Language): string {
+  if (count === 0) return language.word('No other part of this kind stands in the parts folders.');
+  return count === 1
+    ? language.word('1 other part of this kind.')
+    : language.words`${count} other parts of this kind, best first.`;
+}
 
-function rowOf(build: Build, placed: Placed, swapped: Swapped): string[] {
+function rowOf(build: Build, placed: Placed, swapped: Swapped, language: Language): string[] {
   const { price, draw } = differences(build, placed, swapped);
   return [
     safe(swapped.candidate.name),
-    byGrade(swapped.brings),
-    byGrade(swapped.clears),
+    byGrade(swapped.brings, language),
+    byGrade(swapped.clears, language),
     price ? signed(price) : '',
     draw ? signed(draw) : '',
   ];
 }
 
 /** `1 stop, 2 unknown`, or `nothing`. */
-function byGrade(findings: readonly Finding[]): string {
+function byGrade(findings: readonly Finding[], language: Language): string {
   const counts = grades.map((grade) => ({
     grade,
     count: findings.filter((finding) => finding.grade === grade).length,
@@ -72,7 +84,7 @@ function byGrade(findings: readonly Finding[]): string {
     counts
       .filter(({ count }) => count > 0)
       .map(({ grade, count }) => `${count} ${grade}`)
-      .join(', ') || 'nothing'
+      .join(', ') || language.word('nothing')
   );
 }
 

@@ -1,5 +1,6 @@
 // Where a part, a place or a firmware version is used, as text and JSON.
-import { block, columns, padded, plural, safe } from './layout';
+import type { Language } from '../core/words/language';
+import { block, columns, padded, safe } from './layout';
 
 /** One use in one build. */
 export interface UseRow {
@@ -21,17 +22,21 @@ export interface UsesReport {
   readonly builds: number;
 }
 
-export function usesText({ asked, uses, builds }: UsesReport): string {
+export function usesText({ asked, uses, builds }: UsesReport, language: Language): string {
   const files = new Set(uses.map(({ file }) => file)).size;
-  const head = block(
-    `${asked}: ${files === 0 ? 'used by none' : `used by ${files}`} of ${plural(builds, 'build', 'builds')}.`,
-    0,
-  );
+  const used = files === 0 ? language.word('none') : String(files);
+  const told =
+    builds === 1
+      ? language.words`${asked}: used by ${used} of 1 build.`
+      : language.words`${asked}: used by ${used} of ${builds} builds.`;
+  const head = block(told, 0);
   const rows = uses.map(({ file, line, title, subject, part, places, firmware }) => [
     title ?? file,
     `${file}:${line}`,
     subject,
-    [part ?? '', ...places, ...firmware.map((version) => `firmware ${version}`)].filter((one) => one !== '').join(', '),
+    [part ?? '', ...places, ...firmware.map((version) => language.words`firmware ${version}`)]
+      .filter((one) => one !== '')
+      .join(', '),
   ]);
   const widths = [0, 1, 2].map((i) => Math.min(widest, Math.max(0, ...rows.map((row) => columns(safe(row[i]!))))));
   const lines = rows.map((row) => `  ${row.map((cell, i) => padded(safe(cell), widths[i] ?? 0)).join('  ')}`.trimEnd());

@@ -1,6 +1,7 @@
 // What was read of a machine, in the words of the report: the outputs that bear witness, and those that nobody reads.
 import type { Distilled } from '../core/machine/distill';
 import type { Doc } from '../core/parts/doc';
+import type { Language } from '../core/words/language';
 import { block, safe } from './layout';
 import type { FormatOptions } from './section';
 
@@ -9,5 +10,5 @@ export function readText({ machine }: Distilled, { language }: Pick<FormatOption
   return `${block(language.words`Read: ${safe(from.join(', '))}.`, 0).join('\n')}\n`;
 }
 
-export const unreadText = (docs: readonly Doc[]): readonly string[] =>
-  docs.map(({ name }) => safe(`${name}: is the output of no tool that Fettle reads; it was left aside.`));
+export const unreadText = (docs: readonly Doc[], language: Language): readonly string[] =>
+  docs.map(({ name }) => safe(language.words`${name}: is the output of no tool that Fettle reads; it was left aside.`));

@@ -1,11 +1,13 @@
 // Compares one file on two sides, judged: its findings by what they are about, and for a build what moved.
 import type { Build } from '../core/build/build';
-import { cautionWords } from '../core/checks/page';
+import { cautionWords, type CautionWords } from '../core/checks/page';
 import { weighedValue, type Measure } from '../core/figures/measure';
 import type { Finding, Judgement } from '../core/judge/finding';
 import { waiting } from '../core/judge/waiting';
 import { grades, type Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
+import type { Language } from '../core/words/language';
+import { english } from '../core/words/languages';
 import {
   changeKinds,
   type ChangeKind,
@@ -27,6 +29,8 @@ export interface JudgedSide {
   readonly build?: Build;
   /** A file’s path as people see it. */
   readonly shown: (doc: Doc) => string;
+  /** What its findings say is put into this language; English where none is given. */
+  readonly language?: Language;
 }
 
 /** A finding as plain data, and the numbers by which it can get worse. */
@@ -35,30 +39,38 @@ interface Weighed extends ComparedFinding {
   readonly measure?: Measure;
 }
 
-function comparedFindings({ judgement, build, shown }: JudgedSide): readonly Weighed[] {
+function comparedFindings({ judgement, build, shown, language = english() }: JudgedSide): readonly Weighed[] {
   const prints = fingerprints(judgement.findings, build);
-  return judgement.findings.map((finding) => weighed(finding, prints.get(finding)!, shown));
+  return judgement.findings.map((finding) => weighed(finding, prints.get(finding)!, shown, language));
 }
 
-function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown']): Weighed {
+function weighed(finding: Finding, fingerprint: string, shown: JudgedSide['shown'], language: Language): Weighed {
   const { doc, span } = finding.underline;
   const { measure, accepted } = finding;
-  const caution = cautionWords(finding.caution);
+  const caution = cautionIn(finding, language);
   return {
     finding,
     id: finding.id,
     grade: finding.grade,
     subject: finding.subject,
-    text: finding.said.text,
+    text: language.said(finding.said),
     file: shown(doc),
     line: doc.lines.positionAt(span.start).line + 1,
     fingerprint,
-    missing: [...new Set(finding.missing.map(({ what }) => what))],
+    missing: [...new Set(finding.missing.map(({ what }) => language.plain(what)))],
     ...(measure ? { excess: String(weighedValue(measure)), measure } : {}),
     ...(accepted ? { accepted: accepted.because } : {}),
     ...(caution ? { caution } : {}),
     unread: finding.check.unread === true,
   };
+}
+
+function cautionIn({ caution }: Finding, language: Language): CautionWords | undefined {
+  const words = cautionWords(caution);
+  if (!words) return undefined;
+  const [hazard, consequence, avoidance, deferral] = words.sentences;
+  const told = (text: string): string => language.word(text);
+  return { word: told(words.word), sentences: [told(hazard), told(consequence), told(avoidance), told(deferral)] };
 }
 
 const plainOf = ({ measure: _, finding: __, ...plain }: Weighed): ComparedFinding => plain;
