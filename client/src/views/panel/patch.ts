@@ -21,10 +21,11 @@ const keys = ['id', 'data-place'] as const;
 const isSame = (one: Element, other: Element, name: string): boolean =>
   one.getAttribute(name) === other.getAttribute(name);
 
+/** By name alone: each attribute asked for as an object would be made one. */
 function patchAttributes(shown: Element, before: Element, after: Element): void {
-  for (const { name, value } of after.attributes)
-    if (before.getAttribute(name) !== value) shown.setAttribute(name, value);
-  for (const { name } of before.attributes) if (!after.hasAttribute(name)) shown.removeAttribute(name);
+  for (const name of after.getAttributeNames())
+    if (!isSame(before, after, name)) shown.setAttribute(name, after.getAttribute(name) ?? '');
+  for (const name of before.getAttributeNames()) if (!after.hasAttribute(name)) shown.removeAttribute(name);
 }
 
 /** Children are told apart from both ends; those between that have no like are others. */
