@@ -25,6 +25,7 @@ import { indentAsSet } from './indentation';
 import { guideLanguage, languageIds } from './languages';
 import { benchSheet } from './views/bench-sheet';
 import { worstGrade } from './views/status';
+import { onceWanted } from './wanted';
 
 /** What the server is told of this client. */
 const own: ClientOptions = {
@@ -56,8 +57,11 @@ function titleOf({ extension }: ExtensionContext, command: string): string {
   return `Fettle: ${contributes.commands.find((one) => one.command === command)?.title ?? command}`;
 }
 
-/** Starts everything; what is made here ends with the extension. */
-export async function start(context: ExtensionContext, make: MakeClient): Promise<void> {
+/**
+ * Offers everything, and starts the server once something wants it; what is made here ends with the extension. A
+ * command that asks the server starts it by that.
+ */
+export function start(context: ExtensionContext, make: MakeClient): void {
   indentAsSet();
   const log = window.createOutputChannel('Fettle', { log: true });
   const client = make({
@@ -91,7 +95,7 @@ export async function start(context: ExtensionContext, make: MakeClient): Promis
     ...offerFirstSteps(context, reported),
     client,
   );
-  await run(status, () => client.start());
+  context.subscriptions.push(onceWanted(selector(), () => run(status, () => client.start())));
 }
 
 function register(

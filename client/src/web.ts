@@ -14,18 +14,21 @@ declare const Worker: new (address: string) => Running;
 declare const Blob: new (parts: readonly Uint8Array[], kind: { type: string }) => object;
 declare const URL: { createObjectURL(blob: object): string };
 
-export async function activate(context: ExtensionContext): Promise<void> {
-  const script = Uri.joinPath(context.extensionUri, 'dist/server.worker.js');
-  // The extension may lie where a page cannot load a script from, so the editor reads it.
-  const code = await workspace.fs.readFile(script);
-  const address = URL.createObjectURL(new Blob([code], { type: 'text/javascript' }));
+export function activate(context: ExtensionContext): void {
+  let address: Promise<string> | undefined;
   let running: Running | undefined;
   // A worker serves one life of the client; a restart begins another.
   const launch = async (): Promise<MessageTransports> => {
     running?.terminate();
-    running = new Worker(address);
+    running = new Worker(await (address ??= addressOf(Uri.joinPath(context.extensionUri, 'dist/server.worker.js'))));
     return { reader: new BrowserMessageReader(running), writer: new BrowserMessageWriter(running) };
   };
   context.subscriptions.push({ dispose: () => running?.terminate() });
-  await start(context, (options) => new LanguageClient('fettle', 'Fettle', launch, options));
+  start(context, (options) => new LanguageClient('fettle', 'Fettle', launch, options));
+}
+
+/** The extension may lie where a page cannot load a script from, so the editor reads it. */
+async function addressOf(script: Uri): Promise<string> {
+  const code = await workspace.fs.readFile(script);
+  return URL.createObjectURL(new Blob([code], { type: 'text/javascript' }));
 }

@@ -10,6 +10,7 @@ import {
   repository,
   samplesCopy,
   scenario,
+  temporaryFolder,
   tideWindow,
   vsixPath,
   workspaceCopy,
@@ -52,6 +53,8 @@ const hostSteps = [
 
 const webSteps = [
   'runs in the browser’s own host, and nowhere else',
+  'starts its server for a command, not for Markdown that is tied to no build',
+  'checks a guide',
   'finds the mistake, with the facts of part files that lie on no disk',
   'explains the key on hover',
   'leads from the finding’s name to the page on its check, in the editor',
@@ -133,6 +136,25 @@ describe.skipIf(missing)('VS Code', () => {
       process.stderr.write(`VS Code, a whole build: ${JSON.stringify(result)}\n`);
       expect(result?.error ?? '').toBe('');
       expect(result?.measured?.keysTyped).toBeGreaterThan(600);
+    } finally {
+      removeFolder(workspace);
+    }
+  });
+
+  test('a folder of Markdown starts no server before one is tied to a build', async () => {
+    const step = 'starts its server for Markdown that is tied to a build, and for no other';
+    const workspace = temporaryFolder('markdown');
+    try {
+      const { [step]: result } = await runInHost(workbench, browser, workspace, {
+        scenario,
+        mode: { name: 'Markdown', trusted: true, host: 'process' },
+        mended: '',
+        typed: shortBuild,
+        steps: [step],
+        stepLimitMs: 15_000,
+      });
+      expect(result, 'the step did not run').toBeDefined();
+      expect(result?.error ?? '').toBe('');
     } finally {
       removeFolder(workspace);
     }

@@ -10,6 +10,18 @@ declare function fetch(address: string, how: object): Promise<unknown>;
 const STEP_LIMIT_MS = 10_000;
 const scenario = __SCENARIO__;
 const build = vscode.Uri.parse(`bench:/ws/${scenario.build}`);
+const other = vscode.Uri.parse('bench:/ws/notes.md');
+const QUIET_MS = 700;
+
+/** How many workers the extensions of this window have started: the server is one. */
+let workers = 0;
+const scope = globalThis as unknown as { Worker: new (...given: never[]) => object };
+scope.Worker = class extends scope.Worker {
+  constructor(...given: never[]) {
+    super(...given);
+    workers++;
+  }
+};
 
 function ok(holds: unknown, what: string): void {
   if (!holds) throw new Error(what);
@@ -19,8 +31,28 @@ const steps: Record<string, () => Promise<void>> = {
   'runs in the browser’s own host, and nowhere else': async () => {
     ok(vscode.env.uiKind === vscode.UIKind.Web && vscode.env.remoteName === undefined, 'there is a remote machine');
     const extension = await until('the extension', () => vscode.extensions.getExtension('fettle.fettle'));
-    await vscode.window.showTextDocument(build);
+    // Told by the editor, which wakes the extension for any Markdown.
+    await vscode.workspace.fs.writeFile(other, new TextEncoder().encode('# Notes\n\nSee desk.pcbuild.yaml.\n'));
+    await vscode.window.showTextDocument(other);
     await until('the extension is active', () => extension.isActive);
+  },
+  'starts its server for a command, not for Markdown that is tied to no build': async () => {
+    await new Promise((resolve) => setTimeout(resolve, QUIET_MS));
+    ok(workers === 0, 'a server runs for nothing');
+    await vscode.commands.executeCommand('fettle.restart');
+    ok(workers === 1, `${workers} servers run`);
+  },
+  'checks a guide': async () => {
+    const guide = vscode.Uri.parse('bench:/ws/tide-logger.md');
+    const editor = await vscode.window.showTextDocument(guide);
+    ok(
+      await editor.edit((edit) =>
+        edit.insert(new vscode.Position(5, 0), '<!-- fettle: power.wal -->1 W<!-- /fettle -->\n'),
+      ),
+      'the edit was refused',
+    );
+    await until('the finding in the guide', () => vscode.languages.getDiagnostics(guide).length > 0);
+    await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
   },
   'finds the mistake, with the facts of part files that lie on no disk': async () => {
     const { document } = await vscode.window.showTextDocument(build);

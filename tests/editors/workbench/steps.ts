@@ -4,6 +4,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as vscode from 'vscode';
 import { followsMoves, leadsToUsers, renames, showsNumbers, type Hands } from './across';
+import { startsForGuides } from './guides';
 import type { HostResults, Job } from './host';
 import { codeOf, coded, until, WAIT_LIMIT_MS } from './looking';
 import { serverProcesses } from './processes';
@@ -47,6 +48,7 @@ const steps: Record<string, () => Promise<Measured>> = {
   'shows the whole working of a finding': showsWorking,
   'checks files on request that nobody has open': checksWorkspace,
   'finds the mistake again after a restart': findsAfterRestart,
+  'starts its server for Markdown that is tied to a build, and for no other': () => startsForGuides(hands),
 };
 
 async function startsWithBuild(): Promise<void> {

@@ -7,6 +7,7 @@ import { FencedDoc } from './fenced';
 import { buildIn, headOf, type NamedBuild } from './front-matter';
 import { blocksOf, type Blocks, type Prose } from './markdown';
 import { markersIn, type Marker } from './markers';
+import { mayTie } from './may-tie';
 
 /** A value between its marks. */
 export interface MarkedValue {
@@ -57,12 +58,6 @@ export interface Ties {
 }
 
 const none: Ties = { fences: [], values: [], steps: [], cautions: [], loose: [], markers: [] };
-
-/** Whether a text has words without which nothing ties it to a build. */
-const mayTie = (text: string): boolean =>
-  text.includes('.pcbuild.yaml') ||
-  /<!--\s*(?:\/\s*)?fettle/.test(text) ||
-  /(?:```|~~~)[ \t]*(?:pcbuild|part)/.test(text);
 
 /** Worked out once for a text. */
 export function tiesOf(doc: Doc): Ties {
