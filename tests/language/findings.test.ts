@@ -40,6 +40,33 @@ describe('the page on a check', () => {
   });
 });
 
+describe('of one place', () => {
+  // Too tall for the case, and of the cooler no more is known than its height.
+  const atCooler = async (initializationOptions: object): Promise<{ source?: string; starts: number }[]> => {
+    await client.start({}, { initializationOptions });
+    await client.open(desk);
+    const found = (await client.findings(desk)).filter(({ range }) => range.start.line === 3);
+    return found.map(({ source, range }) => ({ source, starts: range.start.character }));
+  };
+  const at = build.split('\n')[3]!.indexOf('boreas');
+
+  test('the worse grade comes first', async () => {
+    const found = await atCooler({});
+    expect(found[0]).toEqual({ source: 'fettle · stop', starts: at });
+    expect(found.slice(1).map(({ source }) => source)).toContain('fettle · unknown');
+    expect(new Set(found.map(({ starts }) => starts))).toEqual(new Set([at]));
+  });
+
+  test('a hint begins behind what is worse, for a client that shows what begins first above the rest', async () => {
+    const [worst, ...others] = await atCooler({ hintsShort: true });
+    expect(worst).toEqual({ source: 'fettle · stop', starts: at });
+    expect(others.length).toBeGreaterThan(0);
+    expect(others.map(({ source, starts }) => `${source} ${starts}`)).toEqual(
+      others.map(() => `fettle · unknown ${at + 1}`),
+    );
+  });
+});
+
 describe('pushed to a client that does not pull', () => {
   beforeEach(
     async () => void (await client.start({ textDocument: { publishDiagnostics: { relatedInformation: true } } })),

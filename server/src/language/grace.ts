@@ -3,6 +3,7 @@ import { TextDocumentSaveReason } from 'vscode-languageserver/node';
 import type { Doc } from '../core/parts/doc';
 import { endOf, meet, shiftedRange, type Change, type Span } from '../core/text';
 import { writingAt } from '../core/yaml';
+import { worstFirst } from '../features/diagnostic-order';
 import type { Diagnostic, Position, Range } from '../features/shapes';
 import { isBegun, moved, settledBeside, steadied, type Steadied, type WritingRanges } from '../features/steady';
 import type { AnalyzedFile } from '../session/session';
@@ -109,8 +110,9 @@ export class Grace {
     const fresh = before?.judged === judged ? before.fresh : diagnostics();
     const id = `${++this.count}`;
     const now = this.steadied(uri, before?.shown, fresh);
-    this.files.set(uri, { judged, fresh, ...now, id });
-    return { shown: now.shown, fresh, id };
+    const shown = worstFirst(now.shown);
+    this.files.set(uri, { judged, fresh, ...now, shown, id });
+    return { shown, fresh, id };
   }
 
   private steadied(uri: string, before: readonly Diagnostic[] | undefined, fresh: readonly Diagnostic[]): Steadied {

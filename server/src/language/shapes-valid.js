@@ -144,7 +144,7 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"showsFindings":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[^`\\\\\\p{Cc}]{1,80}$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"hintsShort":{"type":"boolean"},"showsFindings":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[^`\\\\\\p{Cc}]{1,80}$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
 const pattern0 = new RegExp("^[A-Za-z][A-Za-z0-9_.@-]*$", "u");
 const pattern1 = new RegExp("^[a-z][a-z0-9-]*$", "u");
 const pattern2 = new RegExp("^[^`\\\\\\p{Cc}]{1,80}$", "u");
@@ -212,10 +212,10 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.showsFindings !== undefined){
+if(data.hintsShort !== undefined){
 const _errs9 = errors;
-if(typeof data.showsFindings !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/showsFindings",schemaPath:"#/properties/showsFindings/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+if(typeof data.hintsShort !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/hintsShort",schemaPath:"#/properties/hintsShort/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
 var valid0 = _errs9 === errors;
@@ -224,11 +224,10 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.settings !== undefined){
-let data5 = data.settings;
+if(data.showsFindings !== undefined){
 const _errs11 = errors;
-if(!(data5 && typeof data5 == "object" && !Array.isArray(data5))){
-validate11.errors = [{instancePath:instancePath+"/settings",schemaPath:"#/properties/settings/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+if(typeof data.showsFindings !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/showsFindings",schemaPath:"#/properties/showsFindings/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
 var valid0 = _errs11 === errors;
@@ -237,12 +236,25 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.pages !== undefined){
-let data6 = data.pages;
+if(data.settings !== undefined){
+let data6 = data.settings;
 const _errs13 = errors;
-if(errors === _errs13){
-if(typeof data6 === "string"){
-if(!pattern1.test(data6)){
+if(!(data6 && typeof data6 == "object" && !Array.isArray(data6))){
+validate11.errors = [{instancePath:instancePath+"/settings",schemaPath:"#/properties/settings/type",keyword:"type",params:{type: "object"},message:"must be object"}];
+return false;
+}
+var valid0 = _errs13 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.pages !== undefined){
+let data7 = data.pages;
+const _errs15 = errors;
+if(errors === _errs15){
+if(typeof data7 === "string"){
+if(!pattern1.test(data7)){
 validate11.errors = [{instancePath:instancePath+"/pages",schemaPath:"#/properties/pages/pattern",keyword:"pattern",params:{pattern: "^[a-z][a-z0-9-]*$"},message:"must match pattern \""+"^[a-z][a-z0-9-]*$"+"\""}];
 return false;
 }
@@ -252,18 +264,18 @@ validate11.errors = [{instancePath:instancePath+"/pages",schemaPath:"#/propertie
 return false;
 }
 }
-var valid0 = _errs13 === errors;
+var valid0 = _errs15 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.workings !== undefined){
-let data7 = data.workings;
-const _errs15 = errors;
-if(errors === _errs15){
-if(typeof data7 === "string"){
-if(!pattern2.test(data7)){
+let data8 = data.workings;
+const _errs17 = errors;
+if(errors === _errs17){
+if(typeof data8 === "string"){
+if(!pattern2.test(data8)){
 validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/properties/workings/pattern",keyword:"pattern",params:{pattern: "^[^`\\\\\\p{Cc}]{1,80}$"},message:"must match pattern \""+"^[^`\\\\\\p{Cc}]{1,80}$"+"\""}];
 return false;
 }
@@ -273,28 +285,16 @@ validate11.errors = [{instancePath:instancePath+"/workings",schemaPath:"#/proper
 return false;
 }
 }
-var valid0 = _errs15 === errors;
-}
-else {
-var valid0 = true;
-}
-if(valid0){
-if(data.writesAt !== undefined){
-const _errs17 = errors;
-if(typeof data.writesAt !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
-return false;
-}
 var valid0 = _errs17 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
-if(data.guides !== undefined){
+if(data.writesAt !== undefined){
 const _errs19 = errors;
-if(typeof data.guides !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/guides",schemaPath:"#/properties/guides/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+if(typeof data.writesAt !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/writesAt",schemaPath:"#/properties/writesAt/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
 var valid0 = _errs19 === errors;
@@ -303,12 +303,24 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.suggest !== undefined){
-let data10 = data.suggest;
+if(data.guides !== undefined){
 const _errs21 = errors;
-if(errors === _errs21){
-if(typeof data10 === "string"){
-if(!pattern3.test(data10)){
+if(typeof data.guides !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/guides",schemaPath:"#/properties/guides/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+return false;
+}
+var valid0 = _errs21 === errors;
+}
+else {
+var valid0 = true;
+}
+if(valid0){
+if(data.suggest !== undefined){
+let data11 = data.suggest;
+const _errs23 = errors;
+if(errors === _errs23){
+if(typeof data11 === "string"){
+if(!pattern3.test(data11)){
 validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/properties/suggest/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9.]*$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9.]*$"+"\""}];
 return false;
 }
@@ -318,22 +330,23 @@ validate11.errors = [{instancePath:instancePath+"/suggest",schemaPath:"#/propert
 return false;
 }
 }
-var valid0 = _errs21 === errors;
+var valid0 = _errs23 === errors;
 }
 else {
 var valid0 = true;
 }
 if(valid0){
 if(data.wholeOnRequest !== undefined){
-const _errs23 = errors;
+const _errs25 = errors;
 if(typeof data.wholeOnRequest !== "boolean"){
 validate11.errors = [{instancePath:instancePath+"/wholeOnRequest",schemaPath:"#/properties/wholeOnRequest/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
-var valid0 = _errs23 === errors;
+var valid0 = _errs25 === errors;
 }
 else {
 var valid0 = true;
+}
 }
 }
 }
