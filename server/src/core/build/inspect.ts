@@ -11,7 +11,9 @@ import { wordOf, type Vocabulary } from '../trade/vocabulary';
 import { nearest, quoted, type Edit, type Span } from '../text';
 import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
 import { isOfAnotherTool } from './another-tool';
+import { colonWithoutBlank, dashWithoutBlank, writtenAsMeant } from './blank-slips';
 import { asListOfParts, isMapOfParts } from './map-of-parts';
+import { isOwnStep } from './own-step';
 import { pastedSheet } from './pasted-sheet';
 import { withoutTabs } from './tabs';
 import { tableOf, tableOfEntry } from './tables';
@@ -54,7 +56,7 @@ class Inspection {
       return this.problems;
     }
     for (const problem of problems) {
-      const mends = problem.tabs ? withoutTabs(this.doc.text) : [];
+      const mends = problem.tabs ? withoutTabs(this.doc.text) : writtenAsMeant(problem.meant);
       this.report(problem.code, problem.message, problem.span, '', mends);
     }
     if (problems.some(({ tabs }) => tabs)) return this.problems;
@@ -248,7 +250,7 @@ class Inspection {
       );
     if (node.style === 'empty') return;
     const { slip } = readNode(this.doc, field, node);
-    if (!slip || (field.type === 'choice' && field.refersTo === 'step' && this.isOwnStep(node.text))) return;
+    if (!slip || (field.type === 'choice' && field.refersTo === 'step' && isOwnStep(this.doc, node.text))) return;
     const plain = node.style === 'plain' && node.span.end - node.span.start === node.text.length;
     const span = plain ? { start: node.span.start + slip.start, end: node.span.start + slip.end } : node.span;
     const mends = slip.instead.flatMap((text) => {
@@ -258,24 +260,16 @@ class Inspection {
     this.report(slip.code, slip.message, span, path, mends);
   }
 
-  /** Whether a text names a step that the list has in words of the writer’s own. */
-  private isOwnStep(text: string): boolean {
-    const { root } = this.doc.parsed;
-    const steps = root?.type === 'map' ? root.get('steps')?.value : undefined;
-    if (steps?.type !== 'list') return false;
-    return steps.items.some((item) => {
-      const does = item.type === 'map' ? item.get('do')?.value : item;
-      return does?.type === 'scalar' && does.text.trim().toLowerCase() === text.trim().toLowerCase();
-    });
-  }
-
   /** Nothing written yet is no more than a fact not stated; anything else is of the wrong kind. */
   private emptyOrWrong(node: Node, path: string, wanted: string): void {
     if (node.type === 'scalar' && node.style === 'empty') return;
-    this.report('wrong-kind-of-value', `Here belong ${wanted}.`, node.span, path);
+    const slip = colonWithoutBlank(node, this.doc.text) ?? { message: `Here belong ${wanted}.`, mends: [] };
+    this.report('wrong-kind-of-value', slip.message, node.span, path, slip.mends);
   }
 
   private unknownKey(map: MapNode, entry: Entry, known: readonly string[], path: string): void {
+    const slip = dashWithoutBlank(entry);
+    if (slip) return this.report('unknown-key', slip.message, entry.keySpan, path, slip.mends);
     const free = known.filter((key) => !map.get(key));
     const near = nearest(entry.key, free);
     const edits = near !== undefined ? renameKey(this.doc.parsed, map, entry.key, near) : undefined;
@@ -289,7 +283,12 @@ class Inspection {
     );
   }
 
+  /** What cannot be read as YAML is told as that alone. */
   private report(code: TroubleCode, message: string, span: Span, path: string, mends: TextProblem['mends'] = []): void {
+    const isBroken = this.doc.parsed.problems.some(
+      (one) => one.code === 'yaml-syntax' && one.span.start === span.start,
+    );
+    if (isBroken && code !== 'yaml-syntax') return;
     this.problems.push({ code, message, span, path, mends });
   }
 }

@@ -4,8 +4,9 @@ import type { Alias, Document, Pair, Scalar, YAMLMap, YAMLSeq } from 'yaml';
 import type { Span } from '../text/span';
 import { quoted } from '../text/escape';
 import { Anchors } from './anchors';
-import { entriesOf, isMergeKey, readKey, repeatedKeys } from './entries';
-import type { Draft } from './entries';
+import { entriesOf, isMergeKey, keyBelowFault, readKey, repeatedKeys } from './entries';
+import type { Draft, Key } from './entries';
+import { lineEndAt } from './layout';
 import { EntryMap } from './nodes';
 import type { Node, Problem, ScalarNode } from './nodes';
 import { rangeOf, tagName, textOf } from './source';
@@ -81,13 +82,24 @@ class Builder {
     const item = frame.source.items[frame.next++];
     if (!isMap(frame.source)) return this.begin(item, frame.inherited);
     const pair = item as Pair;
-    const key = readKey(pair.key, this.text, this.anchors, this.problems);
-    if (!key) frame.unsure = true;
+    const below = frame.source.flow ? undefined : keyBelowFault(pair.key, this.text);
+    const key = below ?? readKey(pair.key, this.text, this.anchors, this.problems);
+    if (!key || below) frame.unsure = true;
     const sure = frame.inherited && key?.sure === true && !frame.repeated.has(key.text) && !isMergeKey(pair.key);
     frame.drafts.push({ key, pair, sure, value: undefined });
-    if (pair.value) return this.begin(pair.value, sure);
+    if (pair.value) return (key && this.beside(key, pair.value)) ?? this.begin(pair.value, sure);
     const at = key ? key.span.end : rangeOf(pair.key, this.text).end;
     return { type: 'scalar', text: '', style: 'empty', span: { start: at, end: at }, fixable: false };
+  }
+
+  /** A map that begins on the line of its key is none: of what stands there, that line is the key’s value. */
+  private beside(key: Key, value: unknown): ScalarNode | undefined {
+    if (!isMap(value) || value.flow) return undefined;
+    const { start } = rangeOf(value, this.text);
+    if (/[\r\n]/.test(this.text.slice(key.span.end, start)) || !this.isBroken({ start, end: start })) return undefined;
+    const line = this.text.slice(start, lineEndAt(this.text, start));
+    const text = line.replace(/[ \t]#.*$/, '').trimEnd();
+    return { type: 'scalar', text, style: 'plain', span: { start, end: start + text.length }, fixable: false };
   }
 
   private add(frame: Frame, node: Node): void {

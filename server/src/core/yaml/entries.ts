@@ -4,6 +4,7 @@ import type { Pair, Scalar, YAMLMap } from 'yaml';
 import { quoted } from '../text/escape';
 import type { Span } from '../text/span';
 import type { Anchors } from './anchors';
+import { lastLineOf } from './faulty-lines';
 import type { Entry, Node, Problem } from './nodes';
 import { rangeOf, tagName, textOf } from './source';
 
@@ -38,6 +39,19 @@ export function repeatedKeys(map: YAMLMap): Set<unknown> {
     seen.add(text);
   }
   return twice;
+}
+
+/**
+ * The key below lines that lack their colon, which the library took for its beginning: a name of a block map stands on
+ * one line, but behind `?`. Undefined where there are none.
+ */
+export function keyBelowFault(key: unknown, text: string): Key | undefined {
+  if (!isScalar(key) || key.type !== 'PLAIN' || key.tag || key.anchor) return undefined;
+  const span = rangeOf(key, text);
+  const last = lastLineOf(span, text);
+  return !last || followsQuestionMark(text, span.start)
+    ? undefined
+    : { text: text.slice(last.start, last.end), span: last, sure: false };
 }
 
 /** Reads a key; undefined, with a problem, where it is a map or a list. */

@@ -1,6 +1,7 @@
 // The YAML layer's public face: reading, places, and edits.
+export { lineWithoutBlank } from './faulty-lines';
 export { parse } from './parse';
-export type { Entry, ListNode, MapNode, Node, Parsed, ProblemCode, ScalarNode } from './nodes';
+export type { Entry, ListNode, MapNode, Node, Parsed, Problem, ProblemCode, ScalarNode } from './nodes';
 export {
   appendItem,
   insertEntry,

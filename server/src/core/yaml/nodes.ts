@@ -1,4 +1,5 @@
 // The nodes of a YAML document as Fettle reads it: every value is text, and knows where it stands.
+import type { Edit } from '../text/edit';
 import type { Span } from '../text/span';
 
 export type Node = MapNode | ListNode | ScalarNode;
@@ -61,6 +62,8 @@ export interface Problem {
   readonly span: Span;
   /** Tabs indent here: what stands below what cannot be told. */
   readonly tabs?: true;
+  /** What is to stand there, where that has one reading, and the edit that writes it. */
+  readonly meant?: { readonly text: string; readonly edit: Edit };
 }
 
 export interface Parsed {

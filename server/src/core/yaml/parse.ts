@@ -1,11 +1,12 @@
 // Reads a text as YAML 1.2 into nodes and problems; whatever the text, it never throws.
-import { Composer } from 'yaml';
+import { Composer, visit } from 'yaml';
 import type { CST, Document, YAMLError } from 'yaml';
 import { clampSpan } from '../text/span';
 import type { Span } from '../text/span';
 import { buildNodes } from './build';
+import { faultsOf, type LibraryError } from './faulty-lines';
+import { lineEndAt } from './layout';
 import { inWords, limits, readTokens } from './limits';
-import { plainMessage } from './messages';
 import type { Parsed, Problem } from './nodes';
 import { readPlain } from './plain';
 
@@ -126,6 +127,21 @@ function* readAs12(tokens: readonly CST.Token[], problems: Problem[]): Generator
   }
 }
 
+/** A quote that is not closed is told where it opens: the library tells it where the text has come to its end. */
+function fromOpening(error: YAMLError, document: Document.Parsed | undefined, text: string): LibraryError {
+  if (!document || !/^Missing closing ["']quote/.test(error.message)) return error;
+  let opening: number | undefined;
+  visit(document, {
+    Scalar: (_, { type, range }) => {
+      if (!type?.startsWith('QUOTE') || range?.[1] !== error.pos[0]) return undefined;
+      [opening] = range;
+      return visit.BREAK;
+    },
+  });
+  if (opening === undefined) return error;
+  return { code: error.code, message: error.message, pos: [opening, lineEndAt(text, opening)] };
+}
+
 /** Syntax errors as problems, one a place and at most so many; where there are more, `broken` is the whole text. */
 function syntaxErrors(
   document: Document.Parsed | undefined,
@@ -138,17 +154,19 @@ function syntaxErrors(
   const errors = found.filter(({ code, pos }) => pos[0] < tab || (code === 'TAB_AS_INDENT' && pos[0] === tab));
   const all = errors
     .filter(({ code }) => !tagCodes.has(code))
-    .map(
-      ({ code, message, pos }): Problem => ({
-        code: 'yaml-syntax',
-        message: plainMessage(code, message),
-        span: clampSpan(text, pos[0], pos[1]),
-        ...(code === 'TAB_AS_INDENT' && { tabs: true as const }),
-      }),
+    .flatMap((error) =>
+      faultsOf(fromOpening(error, document, text), errors, text).map(
+        (fault): Problem => ({
+          code: 'yaml-syntax',
+          ...fault,
+          ...(error.code === 'TAB_AS_INDENT' && { tabs: true as const }),
+        }),
+      ),
     )
     .sort((a, b) => a.span.start - b.span.start)
     .filter(({ span }, index, sorted) => index === 0 || span.start !== sorted[index - 1]!.span.start);
-  const broken = tab < Infinity ? [{ start: 0, end: text.length }] : all.map(({ span }) => span);
+  const places = [...all.map(({ span }) => span), ...errors.map(({ pos }) => clampSpan(text, pos[0], pos[1]))];
+  const broken = tab < Infinity ? [{ start: 0, end: text.length }] : places;
   if (all.length <= limits.syntaxProblems) return { broken, all };
   const rest = all.splice(limits.syntaxProblems);
   const message =
