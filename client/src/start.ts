@@ -32,7 +32,7 @@ const own: ClientOptions = {
   explains: true,
   files: true,
   guides: true,
-  hintsShort: true,
+  hintsAbove: true,
   lenses: true,
   pages: checkScheme,
   showsFindings: true,

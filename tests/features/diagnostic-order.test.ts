@@ -1,7 +1,7 @@
 // The order in which findings are handed over: by grade, at whatever place and however many.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hintsBehind, worstFirst } from '../../server/src/features/diagnostic-order';
+import { worstFirst } from '../../server/src/features/diagnostic-order';
 import type { Diagnostic } from '../../server/src/features/shapes';
 
 const grades = ['harm', 'stop', 'shortfall', 'note', 'unknown'] as const;
@@ -23,22 +23,5 @@ describe('worst first', () => {
         expect(worstFirst(given)).toEqual(expected);
       }),
     );
-  });
-});
-
-describe('a hint', () => {
-  test('where something worse begins, begins one character behind it and ends where it did', () => {
-    const [stop, hint] = hintsBehind([found('stop', 4, 14), found('unknown', 4, 9)]);
-    expect(stop).toEqual(found('stop', 4, 14));
-    expect(hint).toEqual(found('unknown', 5, 9));
-  });
-
-  test('elsewhere, beside another hint, or of one character stays where it is', () => {
-    for (const list of [
-      [found('stop', 4, 14), found('unknown', 6, 9)],
-      [found('unknown', 4, 9), found('unknown', 4, 9, 'other')],
-      [found('note', 4, 9), found('unknown', 4, 5)],
-    ])
-      expect(hintsBehind(list)).toEqual(list);
   });
 });

@@ -57,12 +57,13 @@ describe('of one place', () => {
     expect(new Set(found.map(({ starts }) => starts))).toEqual(new Set([at]));
   });
 
-  test('a hint begins behind what is worse, for a client that shows what begins first above the rest', async () => {
-    const [worst, ...others] = await atCooler({ hintsShort: true });
+  test('a hint stands at the key of a value with something worse, for a client that shows hints above', async () => {
+    const [worst, ...others] = await atCooler({ hintsAbove: true });
     expect(worst).toEqual({ source: 'fettle · stop', starts: at });
     expect(others.length).toBeGreaterThan(0);
+    const key = build.split('\n')[3]!.indexOf('use');
     expect(others.map(({ source, starts }) => `${source} ${starts}`)).toEqual(
-      others.map(() => `fettle · unknown ${at + 1}`),
+      others.map(() => `fettle · unknown ${key}`),
     );
   });
 });

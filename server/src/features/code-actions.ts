@@ -18,7 +18,7 @@ import { acceptEdits, reasonAfter } from './accept';
 import { dataOfFindings, sameAs } from './diagnostic-data';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
-import { diagnosticOf, diagnosticOfHint, hintsOf, type Hint, type How } from './diagnostics';
+import { diagnosticOf, diagnosticOfHint, hintsOf, keyOfHint, type Hint, type How } from './diagnostics';
 import { changedBy } from './fit';
 import { fixAllEdits } from './fix-all';
 import {
@@ -138,7 +138,7 @@ function hintsIn(view: View, range: Range, options: ActionOptions): Hint[] {
   const meets = meeting(view, range);
   return view.build
     ? hintsOf(view, options.from ?? 'unknown')
-        .filter(({ span }) => meets(span))
+        .filter((hint) => meets(hint.span) || meets(keyOfHint(view, hint) ?? hint.span))
         .slice(0, mostHints)
     : [];
 }

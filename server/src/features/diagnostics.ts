@@ -8,6 +8,7 @@ import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
+import { nodeAt } from '../core/yaml';
 import { dataOfFindings, dataOfHint } from './diagnostic-data';
 import { emptyRange, severities, type Diagnostic, type View } from './shapes';
 
@@ -16,6 +17,8 @@ export interface DiagnosticOptions {
   readonly from: Grade;
   /** Whether the client shows related lines. */
   readonly related: boolean;
+  /** Hints stand at the keys of values with something worse: the client shows hints above all else at a place. */
+  readonly hintsApart?: boolean;
   /** The scheme under which the client opens pages on checks, where it does. */
   readonly pages?: string;
   /** Absent: English. */
@@ -43,15 +46,17 @@ export function diagnosticsOf(view: View & Troubled, options: DiagnosticOptions)
   );
   const data = dataOfFindings(view.judgement.findings);
   const how = { related: options.related, language: options.language ?? english() };
+  const decided = shown.filter((finding) => !isOpen(finding));
+  const hints = hintsOf(view, options.from);
   return [
-    ...shown
-      .filter((finding) => !isOpen(finding))
-      .map((finding) => ({
-        ...diagnosticOf(view, finding, how),
-        ...pageOf(finding, options),
-        data: data.get(finding),
-      })),
-    ...hintsOf(view, options.from).map((hint) => diagnosticOfHint(view, hint, how)),
+    ...decided.map((finding) => ({
+      ...diagnosticOf(view, finding, how),
+      ...pageOf(finding, options),
+      data: data.get(finding),
+    })),
+    ...(options.hintsApart ? hints.map((hint) => apart(view, hint, decided)) : hints).map((hint) =>
+      diagnosticOfHint(view, hint, how),
+    ),
     ...troublesOf(view, how.language),
   ];
 }
@@ -112,6 +117,18 @@ export function hintsOf(view: View, from: Grade): Hint[] {
   const open = view.judgement.findings.filter((finding) => !finding.accepted && isOpen(finding));
   return waiting(open, view.build).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
 }
+
+/** A hint at the key of its value, where one of the findings covers that. */
+function apart(view: View, hint: Hint, findings: readonly Finding[]): Hint {
+  const covers = ({ start }: Span): boolean =>
+    findings.some(({ underline: { span } }) => span.start <= start && start < span.end);
+  const key = covers(hint.span) ? keyOfHint(view, hint) : undefined;
+  return key && !covers(key) ? { ...hint, span: key } : hint;
+}
+
+/** The key under which a hint’s value stands. */
+export const keyOfHint = ({ doc }: View, { span }: Hint): Span | undefined =>
+  nodeAt(doc.parsed, span.start)?.entry?.keySpan;
 
 export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, how: How): Diagnostic {
   const { language } = how;

@@ -1,7 +1,7 @@
 // Findings to the client: pulled where it pulls, pushed otherwise; never both for one file.
 import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver/node';
 import { keyOfData, type DiagnosticData } from '../features/diagnostic-data';
-import { hintsBehind, worstFirst } from '../features/diagnostic-order';
+import { worstFirst } from '../features/diagnostic-order';
 import { diagnosticsOf } from '../features/diagnostics';
 import { severities, type Diagnostic } from '../features/shapes';
 import type { Language } from '../core/words/language';
@@ -36,9 +36,9 @@ export class Findings {
   shown(judged: AnalyzedFile): Diagnostic[] {
     const { settings, client, language } = this.shared;
     const { from } = settings.of(judged.uri);
-    const options = { from, related: client.related, pages: client.own.pages, language };
-    const found = worstFirst([judged, ...Session.blocksOf(judged)].flatMap((one) => diagnosticsOf(one, options)));
-    return client.own.hintsShort ? hintsBehind(found) : found;
+    const { pages, hintsAbove: hintsApart } = client.own;
+    const options = { from, related: client.related, hintsApart, pages, language };
+    return worstFirst([judged, ...Session.blocksOf(judged)].flatMap((one) => diagnosticsOf(one, options)));
   }
 
   /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */

@@ -31,8 +31,8 @@ export interface ClientOptions {
   readonly lenses?: boolean;
   /** It shows findings above a hover where they are underlined; a hover there does not say them once more. */
   readonly showsFindings?: boolean;
-  /** It draws a hint as short as it can, and shows the shortest of what begins at one place above the rest. */
-  readonly hintsShort?: boolean;
+  /** It shows hints above what is worse at the same place. */
+  readonly hintsAbove?: boolean;
   /** The language of messages, as `de`; without it, the one of `locale`. */
   readonly language?: string;
   /** Settings as under `fettle`, of a client that does not answer `workspace/configuration`. */

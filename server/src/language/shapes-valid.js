@@ -144,7 +144,7 @@ return errors === 0;
 }
 
 export const clientOptions = validate11;
-const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"hintsShort":{"type":"boolean"},"showsFindings":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[^`\\\\\\p{Cc}]{1,80}$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
+const schema12 = {"type":"object","properties":{"explains":{"type":"boolean"},"files":{"type":"boolean"},"language":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9_.@-]*$"},"lenses":{"type":"boolean"},"hintsAbove":{"type":"boolean"},"showsFindings":{"type":"boolean"},"settings":{"type":"object"},"pages":{"type":"string","pattern":"^[a-z][a-z0-9-]*$"},"workings":{"type":"string","pattern":"^[^`\\\\\\p{Cc}]{1,80}$"},"writesAt":{"type":"boolean"},"guides":{"type":"boolean"},"suggest":{"type":"string","pattern":"^[A-Za-z][A-Za-z0-9.]*$"},"wholeOnRequest":{"type":"boolean"}},"required":[]};
 const pattern0 = new RegExp("^[A-Za-z][A-Za-z0-9_.@-]*$", "u");
 const pattern1 = new RegExp("^[a-z][a-z0-9-]*$", "u");
 const pattern2 = new RegExp("^[^`\\\\\\p{Cc}]{1,80}$", "u");
@@ -212,10 +212,10 @@ else {
 var valid0 = true;
 }
 if(valid0){
-if(data.hintsShort !== undefined){
+if(data.hintsAbove !== undefined){
 const _errs9 = errors;
-if(typeof data.hintsShort !== "boolean"){
-validate11.errors = [{instancePath:instancePath+"/hintsShort",schemaPath:"#/properties/hintsShort/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
+if(typeof data.hintsAbove !== "boolean"){
+validate11.errors = [{instancePath:instancePath+"/hintsAbove",schemaPath:"#/properties/hintsAbove/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"}];
 return false;
 }
 var valid0 = _errs9 === errors;

@@ -125,7 +125,7 @@ export function messageSchemas(settings: object): Record<string, object> {
         files: { type: 'boolean' },
         language: { type: 'string', pattern: '^[A-Za-z][A-Za-z0-9_.@-]*$' },
         lenses: { type: 'boolean' },
-        hintsShort: { type: 'boolean' },
+        hintsAbove: { type: 'boolean' },
         showsFindings: { type: 'boolean' },
         settings: { type: 'object' },
         pages: { type: 'string', pattern: '^[a-z][a-z0-9-]*$' },

@@ -98,7 +98,8 @@ class Builder {
     const { start } = rangeOf(value, this.text);
     if (/[\r\n]/.test(this.text.slice(key.span.end, start)) || !this.isBroken({ start, end: start })) return undefined;
     const line = this.text.slice(start, lineEndAt(this.text, start));
-    const text = line.replace(/[ \t]#.*$/, '').trimEnd();
+    const comment = line.search(/[ \t]#/);
+    const text = (comment < 0 ? line : line.slice(0, comment)).trimEnd();
     return { type: 'scalar', text, style: 'plain', span: { start, end: start + text.length }, fixable: false };
   }
 

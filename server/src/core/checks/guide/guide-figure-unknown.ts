@@ -43,10 +43,14 @@ It has <!-- fettle: memory.capacity -->32 GiB<!-- /fettle --> of memory.
     for (const { name, marker } of ties.values) {
       report(
         outcome(inGuide(guide, subject(`values.${name}`), marker.words), sure(figures.has(name)), {
-          broken: () =>
-            meaningOfName(name)
-              ? sentence`This build has no ${quoted(name)}; it has ${having(figures)}.`
-              : sentence`No figure is called ${quoted(name)}; there are ${listed(figureNames.map((one) => one.name))}.`,
+          broken: () => {
+            if (meaningOfName(name))
+              return sentence`This build has no ${quoted(name)}; it has ${having(figures.keys())}.`;
+            const near = nearest(name, [...figures.keys(), ...names]);
+            return near === undefined
+              ? sentence`No figure is called ${quoted(name)}; there are ${having(names)}.`
+              : sentence`No figure is called ${quoted(name)}; ${quoted(near)} is the nearest.`;
+          },
           fixes: () => {
             const near = nearest(name, figures.keys());
             return near === undefined ? [] : [rewrite(doc, marker.words, near, `Write ${near}`)];
@@ -59,8 +63,10 @@ It has <!-- fettle: memory.capacity -->32 GiB<!-- /fettle --> of memory.
 
 const mostNamed = 8;
 
-function having(figures: ReadonlyMap<string, unknown>): string {
-  const names = [...figures.keys()];
-  if (names.length === 0) return 'no figures yet';
-  return listed(names.length > mostNamed ? [...names.slice(0, mostNamed), 'others'] : names);
+const names = figureNames.map(({ name }) => name);
+
+function having(figures: Iterable<string>): string {
+  const all = [...figures];
+  if (all.length === 0) return 'no figures yet';
+  return listed(all.length > mostNamed ? [...all.slice(0, mostNamed), 'others'] : all);
 }
