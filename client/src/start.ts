@@ -24,7 +24,7 @@ import { writeAt } from './write-at';
 import { indentAsSet } from './indentation';
 import { guideLanguage, languageIds } from './languages';
 import { benchSheet } from './views/bench-sheet';
-import { worstGrade } from './views/status';
+import { Told, worstGrade } from './views/status';
 import { onceWanted } from './wanted';
 
 /** What the server is told of this client. */
@@ -65,6 +65,7 @@ function titleOf({ extension }: ExtensionContext, command: string): string {
 export function start(context: ExtensionContext, make: MakeClient): void {
   indentAsSet();
   const log = window.createOutputChannel('Fettle', { log: true });
+  const told = new Told();
   const client = make({
     documentSelector: selector(),
     initializationOptions: { ...own, workings: titleOf(context, 'fettle.showWorking') } satisfies ClientOptions,
@@ -75,6 +76,12 @@ export function start(context: ExtensionContext, make: MakeClient): void {
     middleware: {
       provideDocumentLinks: async (document, token, next) =>
         (await next(document, token))?.filter(({ target }) => target?.scheme === 'https'),
+      provideDiagnostics: async (document, previous, token, next) => {
+        const report = await next(document, previous, token);
+        // What is answered is put on show behind this.
+        if (report) setTimeout(() => told.add('uri' in document ? document.uri : document));
+        return report;
+      },
     },
     diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },
   });
@@ -87,7 +94,13 @@ export function start(context: ExtensionContext, make: MakeClient): void {
     pages,
     workings,
     answerFiles(client),
-    ...worstGrade(languageIds),
+    told,
+    client.onDidChangeState(() => told.clear()),
+    ...worstGrade(
+      selector().filter(({ language }) => language !== guideLanguage),
+      told,
+      () => client.isRunning(),
+    ),
     tellOfCursor(client),
     ...benchSheet(client, context.extensionUri),
     ...register(client, status, pages, workings, () => log.show()),

@@ -191,6 +191,11 @@ describe.skipIf(missing)('VS Code', () => {
       }
     });
 
+    test('before it is checked, the status bar does not say that nothing was found', () => {
+      expect(seen.told.at(-1)).toMatch(/^Fettle: harm/);
+      expect(seen.told.slice(0, -1).filter((text) => text !== 'Fettle is checking')).toEqual([]);
+    });
+
     test('a click lands on the line of the build, another where it is described', () => {
       expect(seen).toMatchObject({ clicked: lands.clicked, again: lands.again });
     });

@@ -16,13 +16,15 @@ interface Contributes {
   readonly menus: Readonly<Record<string, readonly { readonly command: string }[]>>;
   readonly languages: readonly { readonly configuration?: string; readonly icon?: Readonly<Record<string, string>> }[];
   readonly grammars: readonly { readonly path: string; readonly scopeName: string }[];
-  readonly snippets: readonly { readonly path: string }[];
+  readonly snippets: readonly { readonly language: string; readonly path: string }[];
+  readonly configurationDefaults: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
   readonly yamlValidation: readonly { readonly url: string }[];
   readonly walkthroughs: readonly { readonly steps: readonly Step[] }[];
 }
 
 const manifest = JSON.parse(read('package.json')) as { readonly contributes: Contributes; readonly icon: string };
-const { commands, menus, languages, grammars, snippets, yamlValidation, walkthroughs } = manifest.contributes;
+const { commands, menus, languages, grammars, snippets, yamlValidation, walkthroughs, configurationDefaults } =
+  manifest.contributes;
 const steps = walkthroughs.flatMap((one) => one.steps);
 const sources = readdirSync(join(client, 'src'), { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.ts'))
@@ -91,4 +93,11 @@ it('grammars, snippets and configurations are there and can be read', () => {
 
 it('schemas for other tools are those of the project', () => {
   for (const { url } of yamlValidation) expect(existsSync(join(client, '..', url)), url).toBe(true);
+});
+
+// The editor knows no places: it would list whole pieces of a build among the names of boards.
+it('snippets stay out of lists of what may stand at a place', () => {
+  expect(snippets.length).toBeGreaterThan(0);
+  for (const { language } of snippets)
+    expect(configurationDefaults[`[${language}]`]).toMatchObject({ 'editor.suggest.showSnippets': false });
 });

@@ -1,6 +1,7 @@
 // The worst grade of the file at hand, in the status bar, and where its lenses lead: to its findings, to its users.
 import {
   commands,
+  EventEmitter,
   l10n,
   languages,
   Location,
@@ -9,8 +10,10 @@ import {
   StatusBarAlignment,
   Uri,
   window,
+  workspace,
   type Diagnostic,
   type Disposable,
+  type DocumentSelector,
 } from 'vscode';
 
 /** From the worst to the lightest, as findings name them behind `fettle · `. */
@@ -31,14 +34,48 @@ export function findingsAtCursor(): readonly Diagnostic[] {
     .filter(({ source, range }) => gradeOf(source) !== undefined && range.contains(editor.selection.active));
 }
 
-/** Shows the worst grade while a file of one of our languages is at hand. */
-export function worstGrade(languageIds: readonly string[]): Disposable[] {
+/** The open files whose findings have been told, be it that there are none. */
+export class Told implements Disposable {
+  private readonly uris = new Set<string>();
+  private readonly changed = new EventEmitter<void>();
+  readonly onDidChange = this.changed.event;
+  private readonly closing = workspace.onDidCloseTextDocument(({ uri }) => this.uris.delete(uri.toString()));
+
+  add(uri: Uri): void {
+    if (this.uris.has(uri.toString())) return;
+    this.uris.add(uri.toString());
+    this.changed.fire();
+  }
+
+  has(uri: Uri): boolean {
+    return this.uris.has(uri.toString());
+  }
+
+  clear(): void {
+    this.uris.clear();
+    this.changed.fire();
+  }
+
+  dispose(): void {
+    this.closing.dispose();
+    this.changed.dispose();
+  }
+}
+
+/** Shows the worst grade of the file at hand, where it is one of `ours`; before that, that it is being checked. */
+export function worstGrade(ours: DocumentSelector, told: Told, isRunning: () => boolean): Disposable[] {
   const item = window.createStatusBarItem('fettle.worst', StatusBarAlignment.Left, 0);
   item.name = l10n.t('Fettle: worst finding');
   item.command = 'fettle.showFindings';
   const show = (): void => {
     const document = window.activeTextEditor?.document;
-    if (!document || !languageIds.includes(document.languageId)) return item.hide();
+    if (!document || languages.match(ours, document) === 0) return item.hide();
+    if (!told.has(document.uri)) {
+      if (!isRunning()) return item.hide();
+      item.text = l10n.t('Fettle is checking');
+      item.tooltip = undefined;
+      return item.show();
+    }
     const counts = countsOf(languages.getDiagnostics(document.uri));
     const worst = grades.find((grade) => counts[grade] > 0);
     item.text = worst === undefined ? l10n.t('Fettle: nothing found') : `Fettle: ${worst} (${counts[worst]})`;
@@ -51,6 +88,7 @@ export function worstGrade(languageIds: readonly string[]): Disposable[] {
   show();
   return [
     item,
+    told.onDidChange(show),
     window.onDidChangeActiveTextEditor(show),
     languages.onDidChangeDiagnostics(({ uris }) => {
       const at = window.activeTextEditor?.document.uri.toString();

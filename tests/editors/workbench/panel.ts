@@ -37,6 +37,8 @@ export async function sheetFrame(page: Page): Promise<Frame> {
 
 /** What is seen of a build and its sheet, worked with by pointer and keys. */
 export interface PanelSeen {
+  /** What the status bar said of the build, up to its grade. */
+  readonly told: readonly string[];
   /** The file and line at the cursor: after a click on the supply, after another on it, after Enter on the cooler. */
   readonly clicked: string;
   readonly again: string;
@@ -61,11 +63,26 @@ export const lands = {
 };
 const nameLine = { path: build, line: 3, column: 19 };
 
+/** Notes each text of ours in the status bar. */
+const noteStatus = `
+  globalThis.told = [];
+  setInterval(() => {
+    for (const { innerText } of document.querySelectorAll('.statusbar-item'))
+      if (/^Fettle/.test(innerText) && !told.includes(innerText)) told.push(innerText);
+  }, 20);
+`;
+
 /** Works with the sample desk’s sheet. */
 export async function workWithPanel(workbench: Workbench, browser: Browser, workspace: string): Promise<PanelSeen> {
   const page = await browser.context.newPage();
   try {
+    await page.addInitScript(noteStatus);
     let frame = await openPanel(page, workbench, workspace, nameLine);
+    const told = await until(
+      page,
+      () => page.evaluate<string[]>('told'),
+      (all) => all.some((text) => text.includes('harm')),
+    );
     const box = () => frame.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).locator('input');
     await box().check();
     const supply = frame.locator('#sheet-at-hand tr', { hasText: 'Holm S750' }).getByText('Supply');
@@ -109,7 +126,7 @@ export async function workWithPanel(workbench: Workbench, browser: Browser, work
       () => box().isChecked(),
       (ticked) => ticked,
     );
-    return { clicked, again, byKey, lit, ...typed, back, isTicked };
+    return { told, clicked, again, byKey, lit, ...typed, back, isTicked };
   } finally {
     await page.close();
   }
