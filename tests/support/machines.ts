@@ -120,7 +120,10 @@ function dmidecode(machine: MadeMachine): string {
       ['Serial Number', secrets.serial],
       ['Asset Tag', secrets.serial],
     ]),
-    structure(4, 'Processor Information', [['Version', `${processor} @ 3.30GHz`]]),
+    structure(4, 'Processor Information', [
+      ['Manufacturer', 'Calder'],
+      ['Version', `${processor} @ 3.30GHz`],
+    ]),
     structure(7, 'Cache Information', [['Error Correction Type', 'Multi-bit ECC']]),
     ...cards
       .filter(({ slot }) => slot !== undefined)

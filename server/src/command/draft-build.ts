@@ -1,7 +1,8 @@
 // `fettle draft build`: a build of a machine that stands already, from the outputs of common tools.
 import type { Command } from 'commander';
 import { distil } from '../core/machine/distill';
-import { buildDraft, partDrafts, type PartDraft } from '../core/machine/draft';
+import { buildDraft } from '../core/machine/draft';
+import { partDrafts, type PartDraft } from '../core/machine/draft-parts';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
 import { unreadText } from '../report/verify-text';
@@ -17,8 +18,8 @@ export function addDraftBuild(draft: Command, world: World, end: (status: Status
     .summary('draft a build from the outputs of a machine')
     .description(
       'Reads a folder of outputs, as the script that `fettle collect` prints writes it, and writes a build with ' +
-        'what they say of each part and the line behind it; a board or memory that names its maker has a part file. ' +
-        'No file is ever written over.',
+        'what they say of each part and the line behind it. Parts that say what they are called have part files; ' +
+        'what may be no part of the machine stands in comments. No file is ever written over.',
     )
     .argument('<folder>', 'the folder that holds the outputs')
     .option('--as <name>', 'what the build is called', 'machine')

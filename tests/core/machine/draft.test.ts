@@ -1,7 +1,8 @@
 // Part files drafted from what a machine says: only of what names maker and model of its own.
 import { describe, expect, it } from 'vitest';
 import { distil } from '../../../server/src/core/machine/distill';
-import { buildDraft, partDrafts } from '../../../server/src/core/machine/draft';
+import { buildDraft } from '../../../server/src/core/machine/draft';
+import { partDrafts } from '../../../server/src/core/machine/draft-parts';
 import { Doc } from '../../../server/src/core/parts/doc';
 
 const module = (slot: string, maker: string, more = ''): string =>

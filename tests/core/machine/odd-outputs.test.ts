@@ -180,6 +180,21 @@ describe('drives', () => {
     expect(rows(drives.value, 'reports')).toEqual(['SLAB-1T', 'ARRAY 0']);
   });
 
+  it('tell their maker where a field of theirs does, or the tool’s table and their own name begin alike', () => {
+    const { drives } = read({
+      'lsblk.json': {
+        blockdevices: [
+          disk('sda', { tran: 'sata', vendor: 'ATA     ', model: 'LUMEN VAULT-12T' }),
+          disk('sdb', { tran: 'sata', vendor: 'ATA     ', model: 'SLAB-1T' }),
+          disk('sdc', { tran: 'sas', vendor: 'TARN    ', model: 'DEEP-8S' }),
+        ],
+      },
+      'smartctl-sda.json': smart('sda', { model_family: 'Lumen Vault', model_name: 'LUMEN VAULT-12T' }),
+      'smartctl-sdb.json': smart('sdb', { model_family: 'Palisade Slab', model_name: 'SLAB-1T' }),
+    });
+    expect(rows(drives.value, 'maker', 'reports')).toEqual(['Lumen, LUMEN VAULT-12T', '-, SLAB-1T', 'TARN, DEEP-8S']);
+  });
+
   it('of Windows are none in a file, and hours at the end of their count say nothing', () => {
     const drive = (id: string, BusType: number) => ({ DeviceId: id, Model: `RAPID-${id}T`, BusType });
     const { drives } = read({
@@ -242,6 +257,23 @@ describe('lspci', () => {
       '1a2b:0281, -, PCIe 4 x16',
       '1a2b:0282, -, -',
     ]);
+  });
+
+  it('tells who made a card where no name of the card stands behind the maker’s', () => {
+    const named = (name: string, numbers: string): string =>
+      card('01:00.0', 'VGA compatible controller [0300]', numbers, 'Speed 16GT/s, Width x16').replace(
+        'Orrery Device [1a2b:0001]',
+        name,
+      );
+    for (const [name, maker] of [
+      ['Tarnock Works Device [1b3c:0001]', 'Tarnock Works'],
+      ['Tarnock Works G70 Tide [1b3c:0001]', '-'],
+      ['Device [1b3c:0001]', '-'],
+    ] as const) {
+      const port = bridge('00:01.1', '01', 'GPP Bridge', '+', 'Speed 16GT/s, Width x16');
+      const { devices } = read({ 'lspci.txt': `${port}\n${named(name, '1a2b:7480')}` });
+      expect(rows(devices.value, 'maker')).toEqual([maker]);
+    }
   });
 
   it('follows a drive into the domain that a controller of volumes makes', () => {

@@ -8,6 +8,7 @@ import {
   dmidecodeVersion,
   eccOf,
   modulesOf,
+  processorMaker,
   processorSaid,
   sizeOf,
   slotRows,
@@ -65,6 +66,7 @@ class Distillery {
         from: this.from(),
         board: boardOf(structures),
         processor: {
+          maker: processorMaker(structures),
           reports: this.docs('lscpu').flatMap((doc) => modelName(doc) ?? [])[0] ?? processorSaid(structures),
         },
         'memory-ecc': eccOf(structures),

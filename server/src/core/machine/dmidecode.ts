@@ -72,6 +72,9 @@ export function dayOf(text: string): string | undefined {
 export const processorSaid = (structures: readonly Structure[]): Said | undefined =>
   ofType(structures, 4).flatMap((one) => said(one.get('Version'), 'type 4, Version') ?? [])[0];
 
+export const processorMaker = (structures: readonly Structure[]): Said | undefined =>
+  ofType(structures, 4).flatMap((one) => said(one.get('Manufacturer'), 'type 4, Manufacturer', makerOf) ?? [])[0];
+
 /**
  * Whether errors of the main memory are corrected. Arrays of caches and of video memory have a line of the same name.
  * Source: DMTF DSP0134, SMBIOS, types 16 and 7.

@@ -120,17 +120,23 @@ const byController = (device: Device): FoundDrive => ({
 const controllerName = (name: string): string => /^nvme\d+/.exec(name)?.[0] ?? name;
 
 /** Drives behind a controller of several bear the name of what that makes of them. Source: smartctl(8), -d TYPE. */
-const BEHIND = /^(?:[a-z+]+\+)?(?:megaraid|cciss|areca|3ware|aacraid|hpt|sssraid|jmb39x|jms56x)\b/;
+const BEHIND = new Set(['megaraid', 'cciss', 'areca', '3ware', 'aacraid', 'hpt', 'sssraid', 'jmb39x', 'jms56x']);
 
 const deviceName = ({ drive }: SmartPrint): string | undefined =>
-  BEHIND.test(drive.deviceType?.value ?? '') ? undefined : drive.device?.value.replace(/^.*\//, '');
+  (drive.deviceType?.value ?? '').split(/[+,]/).some((one) => BEHIND.has(one))
+    ? undefined
+    : drive.device?.value.replace(/^.*\//, '');
 
 function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
-  const { bus, capacity, model } = disk ?? {};
-  if (!print) return { reports: model, capacity, bus };
+  const { bus, capacity, model, maker } = disk ?? {};
+  if (!print) return { maker, reports: model, capacity, bus };
   const { doc, drive } = print;
   const of = sayer(doc);
   return {
+    maker:
+      of(drive.vendor, 'smartctl, scsi_vendor', (text) => (text === 'ATA' ? undefined : text)) ??
+      makerByFamily(of, drive) ??
+      maker,
     reports: of(drive.model, 'smartctl, model_name', (text) => text) ?? model,
     // A bridge of a USB housing speaks SATA to the drive: the bus of the machine is what the system says.
     bus: bus ?? of(drive.protocol, 'smartctl, device protocol', (text) => busOf(text, drive)),
@@ -144,6 +150,14 @@ function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
     warning: of(drive.criticalWarning, 'smartctl, critical_warning', (bits) => String(bits !== 0)),
     key: keyAt(doc),
   };
+}
+
+/** The tool’s table names the maker first, and so do many drives: a word that both begin with is their maker’s. */
+function makerByFamily(of: ReturnType<typeof sayer>, { family, model }: SmartDrive): Said | undefined {
+  const [word = '', ...others] = family?.value.split(/\s+/) ?? [];
+  const isMaker = others.length > 0 && /^\p{L}{3,}$/u.test(word);
+  const begins = model?.value.toLowerCase().startsWith(`${word.toLowerCase()} `);
+  return isMaker && begins ? of(family, 'smartctl, model_family', () => word) : undefined;
 }
 
 const isBridge = ({ deviceType }: SmartDrive): boolean => /^(?:usb|sntj|sntr|snta)/.test(deviceType?.value ?? '');

@@ -18,6 +18,7 @@ export function modelName(doc: Doc): Said | undefined {
 export interface Disk {
   /** `sda`, `nvme0n1`. */
   readonly name: string;
+  readonly maker?: Said;
   readonly model?: Said;
   readonly capacity?: Said;
   readonly bus?: Said;
@@ -36,12 +37,17 @@ export function disksOf(doc: Doc): readonly Disk[] {
     const isFixed = !/^(?:true|1)$/.test(printedAt(doc, one, 'rm')?.text ?? '');
     const plain = name?.text.replace(/^\/dev\//, '') ?? '';
     if (!isDisk || !isFixed || !DRIVE.test(plain)) return [];
+    // ATA drives and modules have no field for it: the kernel fills in how they are spoken to.
+    const maker = said(printedAt(doc, one, 'vendor'), 'lsblk, vendor', (text) =>
+      /^(?:ATA|NVMe)$/i.test(text) ? undefined : text,
+    );
     const model = said(printedAt(doc, one, 'model'), 'lsblk, model');
     const capacity = said(printedAt(doc, one, 'size'), 'lsblk, size', bytesOf);
     const bus = said(printedAt(doc, one, 'tran'), 'lsblk, tran', (text) => BUSES[text]);
     return [
       {
         name: plain,
+        ...(maker ? { maker } : {}),
         ...(model ? { model } : {}),
         ...(capacity ? { capacity } : {}),
         ...(bus ? { bus } : {}),

@@ -22,6 +22,8 @@ export interface Device {
   readonly express?: string;
   readonly able?: LinkEnd;
   readonly trained?: LinkEnd;
+  /** Who made the card, where the line that says it gives the card no name behind the maker’s. */
+  readonly maker?: Printed;
   /** A port to what is built into the processor: it has no slot, and its name says so. */
   readonly isInternal: boolean;
 }
@@ -109,6 +111,11 @@ function lineOf(doc: Doc, device: Draft, text: string, start: number): void {
   if (buses) device.secondary ??= `${domainOf(device.address)}${buses[1]!.toLowerCase()}`;
   const express = /^\tCapabilities: \[[0-9a-f]{2,3}\] Express (?:\(v\d\) )?([A-Z][A-Za-z -]{0,40})/.exec(text);
   if (express) device.express ??= express[1]!.trim();
+  const [, before = '', maker] = /^(\tSubsystem: )(\S.{0,80}?) Device \[[0-9a-f]{4}:[0-9a-f]{4}\]$/i.exec(text) ?? [];
+  if (maker !== undefined) {
+    const at = start + before.length;
+    device.maker ??= { text: maker, doc, span: { start: at, end: at + maker.length } };
+  }
   if (express) device.isInternal &&= /\(Slot-\)/.test(text);
   const able = /^\t\tLnkCap:\t/.test(text) ? endOf(doc, text, start) : undefined;
   if (able) device.able ??= able;

@@ -34,11 +34,12 @@ export function outsideDevices({ tree }: Pci): readonly Device[] {
 }
 
 export function deviceTold(pci: Pci, device: Device): Told {
-  const { id, classCode, at } = device;
+  const { id, classCode, at, maker } = device;
   return {
     ...placeTold(pci, device),
     address: saidAs(at, device.address, 'lspci'),
     id: id && saidAs(id, id.text, 'lspci, vendor and device'),
+    maker: maker && saidAs(maker, maker.text, 'lspci, Subsystem'),
     class: classCode === undefined ? undefined : saidAs(at, classCode, 'lspci, class'),
     ...linkTold(pci, device),
   };

@@ -92,3 +92,16 @@ function rate(read: Reading<string> | undefined): Reading<number> | undefined {
   const [, gbps] = /^(\d{1,2}(?:\.\d)?) Gb\/s$/.exec(read?.value ?? '') ?? [];
   return read && gbps !== undefined ? { ...read, value: Number(gbps) } : undefined;
 }
+
+const SHAPES: Readonly<Record<string, string>> = { '2.5 inches': '2.5 in', '3.5 inches': '3.5 in', 'M.2': 'M.2' };
+
+/** A form factor in the words of part files. */
+export const driveShape = (formFactor: string | undefined): string | undefined => SHAPES[formFactor ?? ''];
+
+/** A drive’s capacity in decimal units lies a little above what its maker names. */
+export function capacityNamed(bytes: number): string {
+  const tb = bytes / 1e12;
+  const [value, unit] = tb >= 0.95 ? [tb, 'TB' as const] : [bytes / 1e9, 'GB' as const];
+  const named = value >= 10 ? Math.floor(value + 0.01) : Math.floor(value * 100 + 0.3) / 100;
+  return `${named} ${unit}`;
+}

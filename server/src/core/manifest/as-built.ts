@@ -54,7 +54,10 @@ export const asBuiltFile = {
     '{ reports: B7 FORGE, firmware: "1.20" }',
   ),
   processor: group(
-    { reports: reports('What the processor calls itself.', 'C7 840', 'lscpu: Model name.') },
+    {
+      maker: text('Who says to have made it.', 'Calder', byType('type 4', 'Manufacturer')),
+      reports: reports('What the processor calls itself.', 'C7 840', 'lscpu: Model name.'),
+    },
     'The processor.',
     '{ reports: C7 840 }',
   ),
@@ -97,6 +100,7 @@ export const asBuiltFile = {
         address,
         id: text('Its PCI numbers.', '"1a2b:7480"', byLspci),
         class: text('Its PCI class.', '"0300"', byLspci),
+        maker: text('Who says to have made it.', 'Orrery', { printed: 'lspci -vvnn: Subsystem.' }),
         reports: reports('What it calls itself.', 'G70', 'lspci.'),
         link: trained,
         able,
@@ -114,6 +118,7 @@ export const asBuiltFile = {
         at: text('The slot of the board.', 'M2_1', byType('type 9', 'Designation and Bus Address')),
         port,
         address,
+        maker: text('Who says to have made it.', 'Lumen', { printed: 'smartctl or lsblk, of some drives.' }),
         reports: reports('Its model.', 'VAULT-10T', 'smartctl or lsblk.'),
         bus: choice(driveBuses, 'The bus it speaks.', { printed: 'smartctl or lsblk.' }),
         capacity: quantity('data-size', 'TB', 'Its capacity.', '10 TB', { printed: 'smartctl or lsblk.' }),

@@ -1,7 +1,7 @@
 // Facts of a part from what it says of itself: a display’s EDID, prints of decode-dimms and smartctl.
 import { edidBytes, readEdid, type Edid } from '../machine/edid';
 import type { Reading } from '../machine/reading';
-import { readSmart, type SmartDrive } from '../machine/smart';
+import { capacityNamed, driveShape, readSmart, type SmartDrive } from '../machine/smart';
 import { isSpdPrint, readSpd, type SpdModule } from '../machine/spd';
 import { formatQuantity } from '../quantity';
 import type { Kind } from '../parts/kinds';
@@ -110,16 +110,7 @@ const moduleFacts = (module: SpdModule): Drafted[] => [
   ...from(module.standardMTs, 'standard-speed', (rate) => `${rate} MT/s`),
 ];
 
-const SHAPES: Readonly<Record<string, string>> = { '2.5 inches': '2.5 in', '3.5 inches': '3.5 in', 'M.2': 'M.2' };
 const BUSES: Readonly<Record<string, string>> = { NVMe: 'NVMe', ATA: 'SATA' };
-
-/** A drive’s capacity in decimal units lies a little above what its maker names. */
-function capacityOf(bytes: number): string {
-  const tb = bytes / 1e12;
-  const [value, unit] = tb >= 0.95 ? [tb, 'TB' as const] : [bytes / 1e9, 'GB' as const];
-  const named = value >= 10 ? Math.floor(value + 0.01) : Math.floor(value * 100 + 0.3) / 100;
-  return `${named} ${unit}`;
-}
 
 function ofDrive(drive: SmartDrive): Draft {
   const isDirect = drive.deviceType === undefined || !/usb/i.test(drive.deviceType.value);
@@ -127,8 +118,8 @@ function ofDrive(drive: SmartDrive): Draft {
     ...from(drive.model, 'model', (text) => text),
     ...(isDirect ? from(drive.protocol, 'bus', (text) => BUSES[text]) : []),
     ...(isDirect ? from(drive.linkGbps, 'link', (gbps) => ({ 1.5: 'SATA 1', 3: 'SATA 2', 6: 'SATA 3' })[gbps]) : []),
-    ...from(drive.shape, 'shape', (text) => SHAPES[text]),
-    ...from(drive.capacityBytes, 'capacity', capacityOf),
+    ...from(drive.shape, 'shape', driveShape),
+    ...from(drive.capacityBytes, 'capacity', capacityNamed),
   ];
   return draft(
     'drive',

@@ -25,7 +25,7 @@ export const sameReported = (a: string, b: string, maker = ''): boolean => {
 };
 
 /** A processor’s string without what every one of its kind adds: clock, cores, graphics. */
-const bareProcessor = (text: string): string =>
+export const bareProcessor = (text: string): string =>
   text
     .replace(/\((?:r|tm)\)/gi, ' ')
     .replace(/@ ?[\d.]{1,6} ?[GM]Hz\b/i, ' ')

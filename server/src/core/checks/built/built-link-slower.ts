@@ -6,7 +6,7 @@ import { linkRows, type Lanes } from '../../figures/link-rows';
 import { sentence } from '../../figures/sentence';
 import type { Seated } from '../../figures/slots';
 import { driveLinkRate, type Drive } from '../../figures/storage';
-import { all, atLeast, given, type Truth } from '../../figures/truth';
+import { all, atLeast, given } from '../../figures/truth';
 import type { BuiltDevice, BuiltDrive } from '../../manifest/as-built';
 import type { Fact } from '../../parts/fact';
 import { linkRateBytesPerSecond, type Link } from '../../trade/links';
@@ -56,17 +56,15 @@ function judge(build: Build, placed: Seated, thing: BuiltDevice | BuiltDrive, re
   if (placed.role === 'drives' && (thing as BuiltDrive).bus.value !== 'NVMe') return;
   const lanes = linkRows(build).find((row) => row.placed === placed)?.lanes;
   if (!lanes) return;
-  const broken = () => sentence`The link of ${placed.label} runs as ${link}; it is to reach ${lanes.got} lanes of
-    generation ${lanes.generation}. Seat it anew, and look at the firmware’s setting of the slot.`;
+  const wants = { lanes: wanted(lanes, thing, 'lanes'), generation: wanted(lanes, thing, 'generation') };
+  const broken = () => sentence`The link of ${placed.label} runs as ${link}; it is to reach ${wants.lanes} lanes of
+    generation ${wants.generation}. Seat it anew, and look at the firmware’s setting of the slot.`;
   if (link.value?.bus !== 'PCIe')
     return report(notShown(at(placed), link, `the link that ${placed.label} runs`, { broken }));
-  const wide = atLeast(
-    readCount(link.value.lanes, `lanes that ${placed.label} runs`, link),
-    wanted(lanes, thing, 'lanes'),
-  );
+  const wide = atLeast(readCount(link.value.lanes, `lanes that ${placed.label} runs`, link), wants.lanes);
   const fast = atLeast(
     readCount(link.value.generation, `generation that ${placed.label} runs`, link),
-    wanted(lanes, thing, 'generation'),
+    wants.generation,
   );
   if (fast.is === false && wide.is !== false && isIdle(thing))
     return report(
@@ -116,22 +114,25 @@ const isIdle = (thing: BuiltDevice | BuiltDrive): boolean =>
 /** SATA: the generation that the drive and its port agreed on. */
 function sata(build: Build, drive: Drive, { link, able }: BuiltDrive, report: Reporter): void {
   if (drive.part.bus.value !== 'SATA') return;
-  const planned = driveLinkRate(build, drive);
-  const broken =
-    () => sentence`The link of ${drive.label} runs as ${link}; ${planned} is to be reached. Exchange its data
+  const wants = rateWanted(driveLinkRate(build, drive), able);
+  const broken = () => sentence`The link of ${drive.label} runs as ${link}; ${wants} is to be reached. Exchange its data
     cable, or its port.`;
   const rate = link.value && linkRateBytesPerSecond(link.value);
   if (rate === undefined) return report(notShown(at(drive), link, `the link that ${drive.label} runs`, { broken }));
-  report(outcome(at(drive), given(reaches(rate, link, planned, able), link), { broken }));
+  report(
+    outcome(at(drive), given(atLeast(sataRate(rate, 'rate of the link that runs', link), wants), link), { broken }),
+  );
 }
 
-function reaches(rate: number, link: Fact<Link>, planned: Figure, able: Fact<Link>): Truth {
-  const says = (value: number, label: string, fact: Fact<Link>): Figure =>
-    copyWith(known(value, 'data-rate', label, { unit: 'MB/s', source: 'Serial ATA: line rate × 8b/10b ÷ 8' }), {
-      from: writtenAt(fact),
-    });
-  const runs = says(rate, 'rate of the link that runs', link);
+const sataRate = (rate: number, label: string, fact: Fact<Link>): Figure =>
+  copyWith(known(rate, 'data-rate', label, { unit: 'MB/s', source: 'Serial ATA: line rate × 8b/10b ÷ 8' }), {
+    from: writtenAt(fact),
+  });
+
+/** What the build reaches; where that is not known in full, what the drive says it can run bounds it. */
+function rateWanted(planned: Figure, able: Fact<Link>): Figure {
   const could = able.value && linkRateBytesPerSecond(able.value);
-  if (planned.lo === planned.hi || could === undefined) return atLeast(runs, planned);
-  return atLeast(runs, says(Math.min(could, planned.hi), 'rate of the link that the drive can run', able));
+  return planned.lo === planned.hi || could === undefined
+    ? planned
+    : sataRate(Math.min(could, planned.hi), 'rate of the link that the drive can run', able);
 }
