@@ -1,7 +1,7 @@
 // The command that prints the collecting scripts, and the one that holds a finished machine against its build.
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { desk, gauge, wrongDesk, wrongGauge } from '../machines/made';
+import { counter, desk, gauge, wrongDesk, wrongGauge } from '../machines/made';
 import { fettle } from '../support/command';
 import { outputsOf, secrets, type MadeMachine } from '../support/machines';
 import { readSamples } from '../support/samples';
@@ -97,6 +97,26 @@ describe('collect', () => {
 });
 
 describe('verify --record', () => {
+  it('wrote the record of the samples, whose findings stand at the lines of its build', async () => {
+    const { 'counter-pc.asbuilt.yaml': kept, ...files } = withMachine(counter);
+    const { out, files: written } = await fettle(
+      files,
+      'verify',
+      'counter-pc.pcbuild.yaml',
+      'out',
+      '--record',
+      '--on',
+      '2026-11-24',
+    );
+    expect(written.get('counter-pc.asbuilt.yaml')).toBe(kept);
+    expect(out.match(/counter-pc\.pcbuild\.yaml:\d+|built-[a-z-]+$/gm)).toEqual([
+      ...['counter-pc.pcbuild.yaml:19', 'built-memory-slower'],
+      ...['counter-pc.pcbuild.yaml:21', 'built-drive-used'],
+      ...['counter-pc.pcbuild.yaml:21', 'built-link-slower'],
+      ...['counter-pc.pcbuild.yaml:29', 'built-link-slower'],
+    ]);
+  });
+
   it('keeps what was read beside the build, from which the same is found', async () => {
     const files = withMachine(wrongDesk);
     const verified = await fettle(files, 'verify', 'survey-desk.pcbuild.yaml', 'out', '--record', '--on', '2026-11-25');

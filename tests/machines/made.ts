@@ -1,4 +1,4 @@
-// The two machines as their builds want them.
+// Machines of the field station: as their builds want them, and otherwise.
 import type { MadeMachine } from '../support/machines';
 
 export const gauge: MadeMachine = {
@@ -54,6 +54,37 @@ export const desk: MadeMachine = {
   ],
   hottestC: 84,
   fansRpm: [900, 700, 650],
+};
+
+/** The counter PC as it came back: memory at a lower rate, a module at half its lanes, which has run elsewhere. */
+export const counter: MadeMachine = {
+  board: 'B5 QUAY',
+  firmware: '2.14',
+  processor: 'Calder C6 320',
+  modules: ['A', 'B'].map((channel) => ({
+    channel,
+    dimm: 0,
+    sizeGB: 16,
+    part: 'DDR5 4800 16G',
+    speed: 4800,
+    running: 4000,
+  })),
+  drives: [
+    {
+      name: 'nvme0n1',
+      model: 'Lumen Steady 500G',
+      bytes: 500_107_862_016,
+      port: '00:1d.0',
+      link: ['8', 2],
+      able: ['8', 4],
+      hours: 4310,
+      used: 3,
+      key: '4f1c09',
+    },
+  ],
+  displays: [{ connector: 'HDMI-A-1', name: 'P24', input: 2, modes: [[1920, 1080, 60]] }],
+  hottestC: 58,
+  fansRpm: [850, 700],
 };
 
 /** Ten differences each: a firmware not updated, a module in the wrong slot, a slow profile, a half link and others. */

@@ -41,6 +41,8 @@ export interface MadeDrive {
   readonly link?: readonly [gts: string, lanes: number];
   readonly able?: readonly [gts: string, lanes: number];
   readonly gbps?: string;
+  /** What the collecting script leaves of its serial number. */
+  readonly key?: string;
 }
 export interface MadeCard {
   readonly port: string;
@@ -253,7 +255,7 @@ function lsblk({ drives }: MadeMachine): string {
 }
 
 function smartctl(drive: MadeDrive): string {
-  const { name, model, bytes, hours = 3, used = 0, mediaErrors = 0, gbps = '6.0' } = drive;
+  const { name, model, bytes, hours = 3, used = 0, mediaErrors = 0, gbps = '6.0', key } = drive;
   const common = {
     json_format_version: [1, 0],
     smartctl: { version: [7, 4], exit_status: 0 },
@@ -263,7 +265,7 @@ function smartctl(drive: MadeDrive): string {
       protocol: isNvme(drive) ? 'NVMe' : 'ATA',
     },
     model_name: model,
-    serial_number: secrets.serial,
+    serial_number: key === undefined ? secrets.serial : `masked-${key}`,
     wwn: { naa: 5, oui: 3152, id: 2712847316 },
     user_capacity: { blocks: bytes / 512, bytes },
     smart_status: { passed: true },
