@@ -33,5 +33,4 @@ export const judgedSlowly: ReadonlyMap<string, string> = new Map([
   [String.raw`/^%YAML[ \t]+1\.1(?=\s|$)/`, 'recheck: safe by search'],
   [String.raw`/^([a-z][\w+.-]*:(?:\/\/[^/?#]*)?)([^?#]*)([^]*)$/i`, 'recheck: linear'],
   [String.raw`/^kind:[ \t]*([a-z]+)[ \t]*\r?$/m`, 'recheck: linear'],
-  [String.raw`/^(?:[a-z+]+\+)?(?:megaraid|cciss|areca|3ware|aacraid|hpt|sssraid|jmb39x|jms56x)\b/`, 'recheck: linear'],
 ]);

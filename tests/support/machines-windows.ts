@@ -24,13 +24,13 @@ export function windowsOutputsOf(machine: MadeMachine): Record<string, string> {
       const [vendor = '', device = ''] = id.toUpperCase().split(':');
       return { Name: 'Orrery Graphics', PNPDeviceID: `PCI\\VEN_${vendor}&DEV_${device}&SUBSYS_00011A2B&REV_C1` };
     }),
-    MSFT_PhysicalDisk: drives.map(({ name, model, bytes }, i) => ({
+    MSFT_PhysicalDisk: drives.map(({ name, model, bytes, failed }, i) => ({
       DeviceId: String(i),
       Model: model,
       FriendlyName: model,
       Size: bytes,
       BusType: name.startsWith('nvme') ? 17 : 11,
-      HealthStatus: 0,
+      HealthStatus: failed ? 2 : 0,
     })),
     MSFT_StorageReliabilityCounter: drives.map(({ hours = 2, used = 0 }, i) => ({
       DeviceId: String(i),
@@ -38,10 +38,10 @@ export function windowsOutputsOf(machine: MadeMachine): Record<string, string> {
       Wear: used,
       Temperature: 38,
     })),
-    WmiMonitorID: displays.map(({ name }) => ({
+    WmiMonitorID: displays.map(({ name, code = '3204' }) => ({
       UserFriendlyName: codes(name),
       ManufacturerName: codes('PHR'),
-      ProductCodeID: codes('3204'),
+      ProductCodeID: codes(code),
     })),
   };
   return Object.fromEntries(

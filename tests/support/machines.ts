@@ -1,5 +1,6 @@
 // Finished machines, told as the tools print them: `dmidecode`, `lspci -vvnn`, `lsblk -J -O`, `smartctl -x -j` and others.
 import { asHex, makeEdid, timing } from './edid';
+import { lspci } from './machines-pci';
 
 /** What must reach no output of ours, wherever it stands in those of the tools. */
 export const secrets = {
@@ -18,6 +19,8 @@ export interface MadeMachine {
   readonly drives: readonly MadeDrive[];
   readonly cards?: readonly MadeCard[];
   readonly displays?: readonly MadeScreen[];
+  /** The chipset, where a port shows it. */
+  readonly uplink?: Pick<MadeCard, 'port' | 'link' | 'able'>;
   readonly hottestC?: number;
   readonly fansRpm?: readonly number[];
 }
@@ -43,6 +46,9 @@ export interface MadeDrive {
   readonly gbps?: string;
   /** What the collecting script leaves of its serial number. */
   readonly key?: string;
+  /** A drive on the bus of servers, with what it lost. */
+  readonly sas?: { readonly grown: number; readonly uncorrected: number };
+  readonly failed?: boolean;
 }
 export interface MadeCard {
   readonly port: string;
@@ -58,6 +64,8 @@ export interface MadeScreen {
   readonly connector: string;
   readonly name: string;
   readonly input: 2 | 5;
+  /** Its product code, four digits. */
+  readonly code?: string;
   readonly modes: readonly (readonly [width: number, height: number, hz: number])[];
 }
 
@@ -159,65 +167,6 @@ function dmidecode(machine: MadeMachine): string {
   ].join('\n');
 }
 
-interface Node {
-  readonly address: string;
-  readonly lines: readonly string[];
-}
-
-const express = (kind: string, able: readonly [string, number], link: readonly [string, number]): string[] => [
-  `\tCapabilities: [58] Express (v2) ${kind}, MSI 00`,
-  '\t\tDevCap:\tMaxPayload 512 bytes, PhantFunc 0',
-  `\t\tLnkCap:\tPort #0, Speed ${able[0]}GT/s, Width x${able[1]}, ASPM L1, Exit Latency L1 <64us`,
-  '\t\tLnkCtl:\tASPM Disabled; RCB 64 bytes, LnkDisable- CommClk+',
-  `\t\tLnkSta:\tSpeed ${link[0]}GT/s, Width x${link[1]}`,
-  '\t\t\tTrErr- Train- SlotClk+ DLActive+ BWMgmt+ ABWMgmt+',
-  `\t\tLnkCtl2: Target Link Speed: ${able[0]}GT/s, EnterCompliance- SpeedDis-`,
-];
-
-/** Each device hangs on a port of its own, which is able to do what the device is. */
-function lspci({ drives, cards = [] }: MadeMachine): string {
-  const nodes: Node[] = [
-    { address: '00:00.0', lines: ['00:00.0 Host bridge [0600]: Calder Root Complex [1f0c:14d8]'] },
-    { address: '00:1f.3', lines: ['00:1f.3 Audio device [0403]: Calder Sound [1f0c:7a50]'] },
-  ];
-  let bus = 1;
-  const hang = (port: string, head: string, able: readonly [string, number], link: readonly [string, number]): void => {
-    const number = (bus++).toString(16).padStart(2, '0');
-    nodes.push({
-      address: port,
-      lines: [
-        `${port} PCI bridge [0604]: Calder Root Port [1f0c:7a38] (rev 11) (prog-if 00 [Normal decode])`,
-        `\tBus: primary=00, secondary=${number}, subordinate=${number}, sec-latency=0`,
-        ...express('Root Port (Slot+)', able, link),
-        '\t\tSltSta:\tStatus: AttnBtn- PowerFlt- MRL- CmdCplt- PresDet+ Interlock-',
-      ],
-    });
-    nodes.push({
-      address: `${number}:00.0`,
-      lines: [
-        `${number}:00.0 ${head}`,
-        ...express('Endpoint', able, link),
-        '\tCapabilities: [100 v1] Advanced Error Reporting',
-        `\tCapabilities: [150 v1] Device Serial Number ${secrets.mac.replaceAll(':', '-')}-00-00`,
-      ],
-    });
-  };
-  for (const drive of drives)
-    if (drive.port && drive.link)
-      hang(
-        drive.port,
-        'Non-Volatile memory controller [0108]: Lumen NVMe SSD Controller [1c5c:174a] (prog-if 02 [NVM Express])',
-        drive.able ?? drive.link,
-        drive.link,
-      );
-  for (const { port, id, classCode, words, able, link } of cards)
-    hang(port, `${words} [${classCode}]: Orrery Device [${id}] (rev c1)`, able, link);
-  return `${nodes
-    .sort((a, b) => (a.address < b.address ? -1 : 1))
-    .map(({ lines }) => lines.join('\n'))
-    .join('\n\n')}\n`;
-}
-
 function paths({ drives }: MadeMachine): string {
   let bus = 1;
   const lines = drives.map(({ name, port }) => {
@@ -243,7 +192,7 @@ function lsblk({ drives }: MadeMachine): string {
         size: drive.bytes,
         type: 'disk',
         model: drive.model,
-        tran: isNvme(drive) ? 'nvme' : 'sata',
+        tran: isNvme(drive) ? 'nvme' : drive.sas ? 'sas' : 'sata',
         children: [
           { name: `${drive.name}1`, size: 1_048_576, type: 'part', uuid: secrets.uuid, mountpoint: '/home/someone' },
         ],
@@ -255,22 +204,29 @@ function lsblk({ drives }: MadeMachine): string {
 }
 
 function smartctl(drive: MadeDrive): string {
-  const { name, model, bytes, hours = 3, used = 0, mediaErrors = 0, gbps = '6.0', key } = drive;
+  const { name, model, bytes, hours = 3, used = 0, mediaErrors = 0, gbps = '6.0', key, sas, failed } = drive;
   const common = {
     json_format_version: [1, 0],
     smartctl: { version: [7, 4], exit_status: 0 },
     device: {
       name: `/dev/${name.replace(/n1$/, '')}`,
-      type: isNvme(drive) ? 'nvme' : 'sat',
-      protocol: isNvme(drive) ? 'NVMe' : 'ATA',
+      type: isNvme(drive) ? 'nvme' : sas ? 'scsi' : 'sat',
+      protocol: isNvme(drive) ? 'NVMe' : sas ? 'SCSI' : 'ATA',
     },
-    model_name: model,
+    [sas ? 'scsi_model_name' : 'model_name']: model,
     serial_number: key === undefined ? secrets.serial : `masked-${key}`,
     wwn: { naa: 5, oui: 3152, id: 2712847316 },
     user_capacity: { blocks: bytes / 512, bytes },
-    smart_status: { passed: true },
+    smart_status: { passed: failed !== true },
     power_on_time: { hours },
   };
+  if (sas)
+    return json({
+      ...common,
+      scsi_transport_protocol: { name: 'SAS (SPL-4)', value: 6 },
+      scsi_grown_defect_list: sas.grown,
+      scsi_error_counter_log: { read: { total_uncorrected_errors: sas.uncorrected } },
+    });
   return json(
     isNvme(drive)
       ? {
