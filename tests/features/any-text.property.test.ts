@@ -10,7 +10,7 @@ import { Rewrite } from '../../server/src/features/rewrite';
 import { foldingRanges } from '../../server/src/features/folding';
 import { hintsIn, printed, tooltipOf } from '../../server/src/features/inlay-hints';
 import { buildTitle } from '../../server/src/features/lenses';
-import { addressLinks, partLinks } from '../../server/src/features/links';
+import { addressLinks, fileLinks, partLinks } from '../../server/src/features/links';
 import { highlights } from '../../server/src/features/references';
 import { renamedAt, renameEdits } from '../../server/src/features/rename';
 import { selectionRange, type SelectionRange } from '../../server/src/features/selection-ranges';
@@ -120,7 +120,8 @@ function across(judged: View, position: Position, offset: number): void {
     expect(length).toBeGreaterThan(inner);
     inner = length;
   }
-  for (const { span } of [...partLinks(doc), ...addressLinks(doc)]) inside(doc.text, doc.lines.rangeOf(span));
+  for (const { span } of [...partLinks(doc), ...fileLinks(doc), ...addressLinks(doc)])
+    inside(doc.text, doc.lines.rangeOf(span));
   for (const told of hintsIn(judged, whole, () => true)) {
     inside(doc.text, { start: printed(judged, told).position, end: printed(judged, told).position });
     expect(tooltipOf(judged, told, 'markdown').value).not.toBe('');

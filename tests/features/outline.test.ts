@@ -1,7 +1,7 @@
 // Folding, selection ranges and links of one file.
 import { describe, expect, test } from 'vitest';
 import { foldingRanges } from '../../server/src/features/folding';
-import { addressLinks, partLinks } from '../../server/src/features/links';
+import { addressLinks, fileLinks, knownPlaceAt, partLinks } from '../../server/src/features/links';
 import { selectionRange, type SelectionRange } from '../../server/src/features/selection-ranges';
 import { matches } from '../../server/src/features/workspace-symbols';
 import { view } from '../support/view';
@@ -77,6 +77,34 @@ describe('links', () => {
   test('are names of part files', () => {
     const { view: judged } = view('parts:\n  board: { use: norrvik/b7-forge }\n  supply: { cables: holm/s1000 }\n');
     expect(partLinks(judged.doc).map(({ name }) => name)).toEqual(['norrvik/b7-forge', 'holm/s1000']);
+  });
+
+  test('are files that settings, a record of what is known, and one of a machine name', () => {
+    const found = (text: string, name: string): string[] =>
+      fileLinks(view(text, {}, name).view.doc).map(({ file, span }) => `${file} at ${span.start}`);
+    expect(found('known: [old.known.yaml, ""]\n', 'fettle.yaml')).toEqual(['old.known.yaml at 8']);
+    expect(found('files:\n  a/desk.pcbuild.yaml: { findings: [] }\n', 'old.known.yaml')).toEqual([
+      'a/desk.pcbuild.yaml at 9',
+    ]);
+    expect(found('build: desk.pcbuild.yaml\n', 'a/desk.asbuilt.yaml')).toEqual(['a/desk.pcbuild.yaml at 7']);
+    for (const text of ['', 'build: [a]\nknown: { a: b }\nfiles: []\n'])
+      for (const name of ['desk.pcbuild.yaml', 'old.known.yaml', 'fettle.yaml']) expect(found(text, name)).toEqual([]);
+  });
+
+  test('lead from a known finding to what it is about', () => {
+    const known = `files:
+  desk.pcbuild.yaml:
+    findings:
+      - { finding: cooler-too-tall, at: parts.cooler, by: workshop }
+      - { finding: built-drive-used, at: "parts.drives.archive:hours" }
+      - { finding: built-drive-used }
+`;
+    const { doc } = view(known, {}, 'old.known.yaml').view;
+    const at = (text: string) => knownPlaceAt(doc, known.lastIndexOf(text) + 1);
+    expect(at('cooler-too-tall')).toEqual({ file: 'desk.pcbuild.yaml', path: 'parts.cooler' });
+    expect(at('archive')).toEqual({ file: 'desk.pcbuild.yaml', path: 'parts.drives.archive' });
+    expect(at('built-drive-used }')).toBeUndefined();
+    expect(at('desk')).toBeUndefined();
   });
 
   test('are addresses on the web that stand by themselves, and no others', () => {

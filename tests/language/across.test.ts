@@ -298,6 +298,30 @@ test('links lead to part files that are there', async () => {
   expect(links).toMatchObject([{ target: client.uri(board), range: { start: { line: 3 } } }]);
 });
 
+test('links and definitions lead from records to their builds', async () => {
+  client.files.set('ws/fettle.yaml', 'known: [old.known.yaml, none.known.yaml]\n');
+  client.files.set(
+    'ws/old.known.yaml',
+    `format: 1
+files:
+  desk.pcbuild.yaml:
+    findings: [{ finding: cooler-too-tall, at: parts.board, grade: stop, by: workshop, until: 2027-06-30 }]
+`,
+  );
+  client.files.set('ws/desk.asbuilt.yaml', 'format: 1\nbuild: desk.pcbuild.yaml\n');
+  await client.start(whole);
+  const linksOf = (name: string) =>
+    client.connection.sendRequest('textDocument/documentLink', { textDocument: { uri: client.uri(name) } });
+  for (const name of ['old.known.yaml', 'desk.asbuilt.yaml']) {
+    await client.open(name);
+    expect(await linksOf(name)).toMatchObject([{ target: client.uri(desk) }]);
+  }
+  await client.open('fettle.yaml');
+  expect(await linksOf('fettle.yaml')).toMatchObject([{ target: client.uri('old.known.yaml') }]);
+  const found = await ask<Location>('textDocument/definition', 'old.known.yaml', 'at: parts.board', {});
+  expect(found).toMatchObject({ uri: client.uri(desk), range: { start: { line: 3 } } });
+});
+
 test('progress is reported to a client that offers to show it, and what is cancelled ends', async () => {
   for (let i = 0; i < 800; i++) client.files.set(`ws/many/b${i}.pcbuild.yaml`, build(`Number ${i}`));
   const told: string[] = [];

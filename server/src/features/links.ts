@@ -1,8 +1,9 @@
-// Links: from the name of a part to its file, and addresses of sources that are plain text. Nothing is fetched.
+// Links: from the name of a part or of another file to that file, and addresses of sources that are plain text. Nothing
+// is fetched.
 import { referencesIn } from '../core/build/references';
 import type { Doc } from '../core/parts/doc';
 import type { Span } from '../core/text';
-import type { Node } from '../core/yaml';
+import { nodeAt, type Node } from '../core/yaml';
 
 export interface PartLink {
   readonly name: string;
@@ -14,6 +15,44 @@ export const partLinks = (doc: Doc): PartLink[] =>
   referencesIn(doc)
     .filter(({ to }) => to.includes('part file'))
     .map(({ name, fact }) => ({ name, span: fact.node.span }));
+
+export interface FileLink {
+  /** Below the workspace’s root. */
+  readonly file: string;
+  readonly span: Span;
+}
+
+/** The files that another names by their paths: settings their records, a record of what is known, or of a machine. */
+export function fileLinks({ kind, name, parsed: { root } }: Doc): FileLink[] {
+  if (root?.type !== 'map') return [];
+  if (kind === 'known') {
+    const files = root.get('files')?.value;
+    return files?.type === 'map' ? files.entries.map(({ key, keySpan }) => ({ file: key, span: keySpan })) : [];
+  }
+  const named = kind === 'house' ? root.get('known')?.value : kind === 'asbuilt' ? root.get('build')?.value : undefined;
+  const above = kind === 'asbuilt' ? name.slice(0, name.lastIndexOf('/') + 1) : '';
+  return (named?.type === 'list' ? named.items : named ? [named] : []).flatMap((node) =>
+    node.type === 'scalar' && node.text !== '' ? [{ file: `${above}${node.text}`, span: node.span }] : [],
+  );
+}
+
+/** What a known finding is about, where one stands at an offset: its file, and the path of its subject there. */
+export function knownPlaceAt(doc: Doc, offset: number): { readonly file: string; readonly path: string } | undefined {
+  if (doc.kind !== 'known') return undefined;
+  const [files, file, findings, index] = nodeAt(doc.parsed, offset)?.path ?? [];
+  if (files !== 'files' || typeof file !== 'string' || findings !== 'findings' || index === undefined) return undefined;
+  const at = [files, file, findings, index, 'at'].reduce<Node | undefined>(
+    (node, step) =>
+      node?.type === 'map'
+        ? node.get(String(step))?.value
+        : node?.type === 'list'
+          ? node.items[Number(step)]
+          : undefined,
+    doc.parsed.root,
+  );
+  // What is behind a colon is an aspect of it.
+  return at?.type === 'scalar' ? { file, path: at.text.replace(/:[a-z-]+$/, '') } : undefined;
+}
 
 export interface AddressLink {
   readonly address: string;

@@ -15,6 +15,7 @@ import { doubtful, refusal, renamedAt } from '../features/rename';
 import { documentEdit, type Location, type Position, type TextDocumentEdit } from '../features/shapes';
 import { subjectAt, type Named, type Subject } from '../features/subject';
 import type { AddressedHost } from '../host/addressed';
+import { staysBelow } from '../host/host';
 import { kindOfFile } from '../core/parts/doc';
 import { partNameAt, partPath } from '../core/parts/part-name';
 import { partsFolders } from '../session/loader';
@@ -125,6 +126,11 @@ export class Across {
       if (file) return file;
     }
     return undefined;
+  }
+
+  /** A file of ours by its path below the root of one at hand; undefined where it leads out or nothing is there. */
+  async fileNamed({ place: { host, root } }: Here, name: string): Promise<(AddressedFile & Named) | undefined> {
+    return staysBelow(name) && kindOfFile(name) ? this.read(fileRef(host, root, name)) : undefined;
   }
 
   /** The files that may name a subject, the one at hand first; each is read, and others have their turn. */

@@ -11,17 +11,20 @@ import {
   type SymbolInformation,
   type CompletionList as ProtocolList,
 } from 'vscode-languageserver/node';
+import { placeAt } from '../core/build/path-places';
 import type { PartData } from '../features/completion-item';
 import { describePart } from '../features/completion-resolve';
 import { definition } from '../features/definition';
+import { knownPlaceAt } from '../features/links';
 import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
 import { wholeWorking } from '../features/hover-working';
 import { blockSymbols, flatSymbols, symbols } from '../features/symbols';
 import type { PartIndex } from '../session/part-index';
-import type { Position } from '../features/shapes';
+import type { Location, Position } from '../features/shapes';
 import { guideCompletion, guideDefinition, guideHover } from '../features/guide-marks';
 import { Session, type AnalyzedFile } from '../session/session';
+import type { Across } from './across';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 import { Actions } from './actions';
@@ -29,7 +32,13 @@ import type { Completions } from './completions';
 import type { ToServer } from './requests';
 
 /** Registers the answers. */
-export function answer(shared: Shared, shelf: PartIndex, completions: Completions, pause: () => Promise<void>): void {
+export function answer(
+  shared: Shared,
+  across: Across,
+  shelf: PartIndex,
+  completions: Completions,
+  pause: () => Promise<void>,
+): void {
   const { connection, log, session } = shared;
   const actions = new Actions(shared, shelf, pause);
   const judge = async (uri: string): Promise<AnalyzedFile | undefined> => session.judge(uri);
@@ -60,6 +69,7 @@ export function answer(shared: Shared, shelf: PartIndex, completions: Completion
     guarded(DefinitionRequest.method, log, async ({ textDocument, position }) => {
       const judged = await judgeAt(textDocument.uri, position);
       if (judged?.guide) return guideDefinition(judged, judged.guide, position) ?? null;
+      if (judged?.doc.kind === 'known') return knownPlace(across, judged, position);
       return (judged && definition(judged, position, shared.client.own.pages)) ?? null;
     }),
   );
@@ -124,3 +134,13 @@ export function answer(shared: Shared, shelf: PartIndex, completions: Completion
 
 const hasBuild = (judged: AnalyzedFile): judged is AnalyzedFile & Required<Pick<AnalyzedFile, 'build'>> =>
   judged.build !== undefined;
+
+/** Where a known finding’s subject stands in its file; in what was moved or taken out since, as near as there is. */
+async function knownPlace(across: Across, judged: AnalyzedFile, position: Position): Promise<Location | null> {
+  const known = knownPlaceAt(judged.doc, judged.doc.lines.offsetAt(position));
+  const file = known && (await across.fileNamed(judged, known.file));
+  const root = file?.doc.parsed.root;
+  if (!known || !file) return null;
+  const span = (root && placeAt(root, known.path)?.span) ?? { start: 0, end: 0 };
+  return { uri: file.uri, range: file.doc.lines.rangeOf(span) };
+}

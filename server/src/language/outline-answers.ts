@@ -15,7 +15,7 @@ import {
 import { callsOf, itemOf, partNamedAt, type CallItem } from '../features/call-outs';
 import { fileAt, filesIn } from '../features/guide-uses';
 import { foldingRanges } from '../features/folding';
-import { addressLinks, partLinks } from '../features/links';
+import { addressLinks, fileLinks, partLinks } from '../features/links';
 import { selectionRange } from '../features/selection-ranges';
 import { matches, symbolsMatching } from '../features/workspace-symbols';
 import type { Asker } from '../session/use-index';
@@ -69,6 +69,10 @@ async function linksOf(across: Across, uri: string): Promise<DocumentLink[] | nu
       target: file.uriOf(named.doc),
       tooltip: named.doc.name,
     });
+  for (const { file: name, span } of fileLinks(file.doc)) {
+    const other = await across.fileNamed(file, name);
+    if (other) links.push({ range: file.doc.lines.rangeOf(span), target: other.uri, tooltip: name });
+  }
   for (const { doc } of filesIn(file)) {
     for (const { address, span } of addressLinks(doc)) links.push({ range: doc.lines.rangeOf(span), target: address });
     for (const { name, span } of partLinks(doc)) {

@@ -159,7 +159,7 @@ class Server {
         this.configure((settings as { fettle?: unknown } | null)?.fettle),
       ),
     );
-    answer(shared, this.shelf, this.completions, this.environment.pause);
+    answer(shared, this.across, this.shelf, this.completions, this.environment.pause);
     answerNames(shared, this.across, () => this.anew());
     answerLayout(shared);
     answerNew(shared, this.environment.today);

@@ -4,8 +4,9 @@ import { cardPairs, displayPairs, drivePairs, slotBuilt } from '../../figures/bu
 import { builtModules, kitsOf } from '../../figures/built-memory';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
-import type { BuiltDisplay, BuiltDrive } from '../../manifest/as-built';
+import type { BuiltDevice, BuiltDisplay, BuiltDrive } from '../../manifest/as-built';
 import type { Fact } from '../../parts/fact';
+import { isGraphicsClass } from '../../trade/reported';
 import { check } from '../check';
 import { addToList } from '../costs/costs-kit';
 import { atBuild, outcome, type TextFix } from '../kit';
@@ -75,7 +76,12 @@ function* strangers(build: Build): Iterable<Stranger> {
     const slot = slotBuilt(build, card);
     const where = slot?.by ?? (card.at.node ? card.at : undefined);
     if (where)
-      yield { what: 'card', fact: stated(card.id, card.reports), said: sentence`${described(card)} in ${where}` };
+      yield {
+        what: 'card',
+        fact: stated(card.id, card.reports),
+        said: sentence`${described(card)} in ${where}`,
+        listed: () => cardListed(build, card, slot?.name ?? where.text),
+      };
   }
   for (const display of displayPairs(build).left)
     yield {
@@ -87,6 +93,7 @@ function* strangers(build: Build): Iterable<Stranger> {
   if (build.parts.memory.length === 0) return;
   for (const module of builtModules(build) ?? [])
     if (kitsOf(build, module).length === 0 && module.capacity.value)
+      // Listed beside the build’s own it would be a mixed kit: no fix could be proven.
       yield { what: 'memory module', fact: stated(module.reports, module.capacity), said: described(module) };
 }
 
@@ -94,6 +101,14 @@ function driveListed(build: Build, { reports, bus, capacity }: BuiltDrive): Text
   if (reports.value === undefined || bus.value === undefined || capacity.value === undefined) return undefined;
   const item = { model: reports.value, bus: bus.value, capacity: capacity.text };
   return addToList(build, 'drives', item, 'List the drive in the build');
+}
+
+/** A card says no model: its numbers tell it. */
+function cardListed(build: Build, { id, reports, class: code }: BuiltDevice, slot: string): TextFix | undefined {
+  if (id.value === undefined || code.value === undefined) return undefined;
+  const own = { 'identified-by': [id.value], slot };
+  const item = reports.value === undefined ? own : { model: reports.value, ...own };
+  return addToList(build, isGraphicsClass(code.value) ? 'graphics' : 'cards', item, 'List the card in the build');
 }
 
 const displayListed = (build: Build, { reports, id }: BuiltDisplay): TextFix | undefined =>
