@@ -38,6 +38,7 @@ const hostSteps = [
   'writes new builds and part files where they belong',
   'reads a pasted data sheet, and shows what the build makes of it',
   'writes a part file from a data sheet',
+  'shows what a finished machine said at the lines of its build',
   'takes CRLF and a comment for other tools as any other text',
   'leads addresses on, and underlines no name of a part',
   'is calm while a build is typed key by key',

@@ -38,6 +38,12 @@ function slowest(one: Expression, length: number): { ms: number; text: string } 
 
 const limitMs = 100;
 
+/** The time is the clock's: on a loaded machine it runs out before the work is done, and more is given once. */
+function judged({ pattern, flags }: Expression): ReturnType<typeof checkSync> {
+  const found = checkSync(pattern, flags, { timeout: 5_000 });
+  return found.status === 'safe' ? found : checkSync(pattern, flags, { timeout: 40_000 });
+}
+
 describe('regular expressions', () => {
   it('are found, those built from pieces too', () => {
     expect(all.length).toBeGreaterThan(150);
@@ -49,13 +55,13 @@ describe('regular expressions', () => {
     process.env.RECHECK_BACKEND = 'pure';
     const faulty = all
       .filter((one) => endless(one) && !judgedSlowly.has(spelled(one)))
-      .map((one) => ({ one, found: checkSync(one.pattern, one.flags, { timeout: 5000 }) }))
+      .map((one) => ({ one, found: judged(one) }))
       .filter(({ found }) => found.status !== 'safe')
       .map(({ one, found }) => `${one.where} ${spelled(one)}: ${found.status}`);
     expect(faulty).toEqual([]);
     const known = new Set(all.map(spelled));
     expect([...judgedSlowly.keys()].filter((pattern) => !known.has(pattern))).toEqual([]);
-  }, 60_000);
+  }, 240_000);
 
   it('take no more than linear time on their own words repeated', () => {
     const slow = all

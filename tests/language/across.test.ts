@@ -315,6 +315,8 @@ files:
   for (const name of ['old.known.yaml', 'desk.asbuilt.yaml']) {
     await client.open(name);
     expect(await linksOf(name)).toMatchObject([{ target: client.uri(desk) }]);
+    const led = await ask<Location>('textDocument/definition', name, desk, {});
+    expect(led).toMatchObject({ uri: client.uri(desk), range: { start: { line: 0 } } });
   }
   await client.open('fettle.yaml');
   expect(await linksOf('fettle.yaml')).toMatchObject([{ target: client.uri('old.known.yaml') }]);

@@ -155,6 +155,31 @@ describe('pushed to a client that does not pull', () => {
     expect(codes(await client.findings(desk))).toContain('cooler-too-tall');
   });
 
+  test('what a machine said is found in its build, and goes with the record', async () => {
+    const record = 'desk.asbuilt.yaml';
+    const changed = (type: number): Promise<void> =>
+      client.connection.sendNotification('workspace/didChangeWatchedFiles', {
+        changes: [{ uri: client.uri(record), type }],
+      });
+    await client.open(desk);
+    expect(codes(await client.findings(desk))).not.toContain('built-part-unlisted');
+    client.files.set(`ws/${record}`, 'from: [EDID]\ndisplays: [{ reports: P24 }]\n');
+    await changed(1);
+    expect(codes(await client.findings(desk))).toContain('built-part-unlisted');
+    client.files.delete(`ws/${record}`);
+    await changed(3);
+    expect(codes(await client.findings(desk))).not.toContain('built-part-unlisted');
+    // An editor may show the record and close it before it is taken away.
+    client.files.set(`ws/${record}`, 'from: [EDID]\ndisplays: [{ reports: P24 }]\n');
+    await changed(1);
+    await client.open(record);
+    expect(codes(await client.findings(desk))).toContain('built-part-unlisted');
+    await client.connection.sendNotification('textDocument/didClose', { textDocument: { uri: client.uri(record) } });
+    client.files.delete(`ws/${record}`);
+    await changed(3);
+    expect(codes(await client.findings(desk))).not.toContain('built-part-unlisted');
+  });
+
   test('a file that was not saved yet is checked by its language, with the parts of the workspace', async () => {
     await client.open('untitled:Untitled-1', build);
     expect(codes(await client.findings('untitled:Untitled-1'))).toContain('cooler-too-tall');

@@ -15,7 +15,8 @@ import { placeAt } from '../core/build/path-places';
 import type { PartData } from '../features/completion-item';
 import { describePart } from '../features/completion-resolve';
 import { definition } from '../features/definition';
-import { knownPlaceAt } from '../features/links';
+import { touches } from '../core/text';
+import { fileLinks, knownPlaceAt } from '../features/links';
 import { explain } from '../features/check-markdown';
 import { hover } from '../features/hover';
 import { wholeWorking } from '../features/hover-working';
@@ -69,8 +70,10 @@ export function answer(
     guarded(DefinitionRequest.method, log, async ({ textDocument, position }) => {
       const judged = await judgeAt(textDocument.uri, position);
       if (judged?.guide) return guideDefinition(judged, judged.guide, position) ?? null;
-      if (judged?.doc.kind === 'known') return knownPlace(across, judged, position);
-      return (judged && definition(judged, position, shared.client.own.pages)) ?? null;
+      if (!judged) return null;
+      return (
+        (await inNamedFile(across, judged, position)) ?? definition(judged, position, shared.client.own.pages) ?? null
+      );
     }),
   );
   connection.onRequest(
@@ -135,12 +138,18 @@ export function answer(
 const hasBuild = (judged: AnalyzedFile): judged is AnalyzedFile & Required<Pick<AnalyzedFile, 'build'>> =>
   judged.build !== undefined;
 
-/** Where a known finding’s subject stands in its file; in what was moved or taken out since, as near as there is. */
-async function knownPlace(across: Across, judged: AnalyzedFile, position: Position): Promise<Location | null> {
-  const known = knownPlaceAt(judged.doc, judged.doc.lines.offsetAt(position));
+/**
+ * A file that another names leads to it, and a known finding to its subject there: of what was moved or taken out
+ * since, to as much of it as there is.
+ */
+async function inNamedFile(across: Across, judged: AnalyzedFile, position: Position): Promise<Location | undefined> {
+  const { doc } = judged;
+  const offset = doc.lines.offsetAt(position);
+  const link = fileLinks(doc).find(({ span }) => touches(span, offset));
+  const known = link ?? knownPlaceAt(doc, offset);
   const file = known && (await across.fileNamed(judged, known.file));
   const root = file?.doc.parsed.root;
-  if (!known || !file) return null;
-  const span = (root && placeAt(root, known.path)?.span) ?? { start: 0, end: 0 };
-  return { uri: file.uri, range: file.doc.lines.rangeOf(span) };
+  if (!known || !file) return undefined;
+  const span = root && 'path' in known ? placeAt(root, known.path)?.span : undefined;
+  return { uri: file.uri, range: file.doc.lines.rangeOf(span ?? { start: 0, end: 0 }) };
 }

@@ -8,6 +8,7 @@ import { startsForGuides } from './guides';
 import type { HostResults, Job } from './host';
 import { codeOf, coded, until, WAIT_LIMIT_MS } from './looking';
 import { serverProcesses } from './processes';
+import { heldAgainstRecord } from './record';
 import { readsPastedSheet, writesPartFromSheet } from './sheet';
 import { leadsAddressesOn, readsAnyText, writesNewFiles } from './texts';
 import { typesBuild } from './typing';
@@ -37,6 +38,7 @@ const steps: Record<string, () => Promise<Measured>> = {
   'writes new builds and part files where they belong': () => writesNewFiles(hands),
   'reads a pasted data sheet, and shows what the build makes of it': () => readsPastedSheet(hands),
   'writes a part file from a data sheet': () => writesPartFromSheet(hands),
+  'shows what a finished machine said at the lines of its build': () => heldAgainstRecord(hands),
   'takes CRLF and a comment for other tools as any other text': () => readsAnyText(hands, job.mended),
   'leads addresses on, and underlines no name of a part': () => leadsAddressesOn(hands),
   'is calm while a build is typed key by key': () => typesBuild(job.typed),
