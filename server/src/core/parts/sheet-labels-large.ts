@@ -20,7 +20,8 @@ export const boardLabels: Labels = {
   'processor-power': 'CPU | Processor | CPU support | Prozessor',
   'firmware.update-without-processor':
     'BIOS Flashback | USB BIOS Flashback | Flash BIOS button | BIOS update without CPU | Flashback | ' +
-    'Update without processor | BIOS-Update ohne CPU | BIOS-Flashback',
+    'Update without processor | Firmware update without CPU | Firmware update without processor | ' +
+    'BIOS-Update ohne CPU | BIOS-Flashback',
   processors:
     'CPU | Processor | CPU support | Supported CPU | Supported CPUs | Supported processors | ' +
     'Processor support | Processors | CPU compatibility | CPU-Kompatibilität | Prozessoren | ' +

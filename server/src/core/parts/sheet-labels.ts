@@ -96,12 +96,14 @@ export const processorLabels: Labels = {
     'Memory types | Memory type | Memory | Memory support | Memory controller | RAM speed | Speichertakt | ' +
     'Max. Speichertakt | Speichergeschwindigkeit | Speicherkompatibilität | Speichertypen | Speichercontroller',
   'memory.channels':
-    'Supported memory | Unterstützter Speicher | Memory controller | Speichercontroller | Memory channels | ' +
+    'Memory | Arbeitsspeicher | Supported memory | Unterstützter Speicher | Memory controller | ' +
+    'Speichercontroller | Memory channels | ' +
     'Number of memory channels | ' +
     'Max # of memory channels | Max no. of memory channels | Channels | Memory channel | Speicherkanäle | ' +
     'Anzahl Speicherkanäle | Anzahl der Speicherkanäle | Kanäle',
   'memory.most':
-    'Supported memory | Unterstützter Speicher | Memory controller | Speichercontroller | Max memory size | ' +
+    'Memory | Arbeitsspeicher | Supported memory | Unterstützter Speicher | Memory controller | ' +
+    'Speichercontroller | Max memory size | ' +
     'Max memory | Max memory capacity | ' +
     'Max memory support | Memory size | Maximum memory | Max memory size (dependent on memory type) | ' +
     'Maximaler Speicher | Max. Speicher | Max. Speicherausbau | Maximaler Speicherausbau | ' +
@@ -110,7 +112,7 @@ export const processorLabels: Labels = {
     'ECC | ECC memory | ECC support | ECC memory supported | ECC memory support | ECC-Unterstützung | ' +
     'ECC-Speicher | ECC-Speicher unterstützt',
   lanes:
-    'PCIe lanes | PCI Express lanes | Max # of PCI Express lanes | Max # of PCIe lanes | ' +
+    'PCIe | PCI Express | PCIe lanes | PCI Express lanes | Max # of PCI Express lanes | Max # of PCIe lanes | ' +
     'Number of PCIe lanes | Usable PCIe lanes | Native PCIe lanes | Total PCIe lanes | ' +
     'CPU PCIe lanes | PCIe-Lanes | Anzahl PCIe-Lanes | ' +
     'Anzahl der PCIe-Lanes',
@@ -188,7 +190,8 @@ export const memoryLabels: Labels = {
     'ECC type | Fehlerkorrektur | ECC-Unterstützung | ' +
     'Fehlerkorrektur (ECC)',
   capacity:
-    'Capacity | Memory capacity | Memory size | Size | Module capacity | Capacity per module | Kit capacity | ' +
+    'Capacity | Density | Memory capacity | Memory size | Size | Module capacity | Capacity per module | ' +
+    'Kit capacity | ' +
     'Total capacity | Kit | Kit configuration | Kapazität | Speicherkapazität | Speichergröße | ' +
     'Modulkapazität | Gesamtkapazität | Kapazität pro Modul',
   'modules-in-kit':

@@ -114,7 +114,16 @@ export function indexOf(names: readonly string[], wanted: string): number | unde
 function tablesOf(rows: readonly SheetRow[]): SheetRow[][] {
   const tables = new Map<number, SheetRow[]>();
   for (const row of rows) tables.set(row.table, [...(tables.get(row.table) ?? []), row]);
-  return [...tables.values()];
+  return [...tables.values()].flatMap(partedAtRails);
+}
+
+/** A row of rails heads a table of its own, whatever stands above it. */
+function partedAtRails(table: SheetRow[]): SheetRow[][] {
+  const at = table.findIndex(
+    ({ label, cells }) =>
+      HEADS.has(labelKey(label)) && cells.filter((cell) => wordOf(RAIL_WORDS, cell) !== undefined).length > 1,
+  );
+  return at > 0 ? [table.slice(0, at), table.slice(at)] : [table];
 }
 
 class TableReader {
@@ -180,7 +189,7 @@ class TableReader {
 
   private inOne(row: SheetRow): Line[] {
     const { cells, label } = row;
-    if (this.isOf((one) => wordOf(RAIL_WORDS, one) !== undefined))
+    if (cells.length > 1 && this.isOf((one) => wordOf(RAIL_WORDS, one) !== undefined))
       return cells.map((cell, index) => ({ ...lineOf(row, cell), label: this.head[index] ?? '', heading: label }));
     if (this.isOf((one) => SIZE.test(one))) {
       const places = cells.flatMap((cell, index) =>

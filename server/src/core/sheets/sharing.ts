@@ -126,7 +126,7 @@ export function sharingOf(lines: readonly Line[], loose: readonly LooseLine[], f
     });
   const claims = texts.flatMap((said) =>
     spread(said.text)
-      .split(/(?<=[\w)])\.\s+|\s?[;•]\s?/)
+      .split(/(?<=[\w)])\. |[;•]/)
       .flatMap((sentence) => {
         const claim = claimIn(sentence, said, slots, all, lanes) ?? sharedIn(sentence, said, slots, all);
         return claim ? [claim] : [];

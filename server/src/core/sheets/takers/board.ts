@@ -54,12 +54,13 @@ const type: Taker = (value, { path }) => {
 const most: Taker = (value, place) => {
   const isAlone = /^\D{0,14}\d{1,4}(?:[.,]\d)? ?[GT]B\)?$/i.test(value.trim());
   if (isAlone && /max|capacity|kapazität|ausbau/i.test(place.label)) return takeQuantity(value, place);
-  const text = value.replace(/\b(?:each|per (?:slot|dimm|module)|pro (?:slot|modul))\b.{0,20}/gi, ' ');
+  const text = value
+    .replace(/\b(?:each|per (?:slot|dimm|module)|pro (?:slot|modul))\b.{0,20}/gi, ' ')
+    .replace(/\b(?:memory|capacity|speicher)\b/gi, ' ')
+    .replace(/\s+/g, ' ');
   const found =
-    onlyOne(
-      text,
-      /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(?:(?:memory|capacity|speicher)[: ]+){0,2}(\d+ ?[GT]B)\b/gi,
-    ) ?? onlyOne(text, /(?<![\d.])(\d{1,4} ?[GT]B)(?= ?\(?max)/gi);
+    onlyOne(text, /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(\d{1,4} ?[GT]B)\b/gi) ??
+    onlyOne(text, /(?<![\d.])(\d{1,4} ?[GT]B)(?= ?\(?max)/gi);
   return found === undefined ? nothing : takeQuantity(found, place);
 };
 

@@ -61,7 +61,9 @@ interface Mount {
 
 /** `3 x 120 mm / 2 x 140 mm`; undefined where words are left that may say more. */
 function mountsIn(said: string): readonly Mount[] | undefined {
-  const bare = said.replace(/\([^)]{0,50}\)/g, ' ').replace(/\b(?:up to|bis zu|max\.?)\s/gi, '');
+  const bare = said
+    .replace(/\([^)]{0,50}\)|, ?\d fans? (?:included|pre-?installed|fitted)$/gi, ' ')
+    .replace(/\b(?:up to|bis zu|max\.?)\s/gi, '');
   const rest = bare
     .replace(MOUNT, '')
     .replace(/\b(?:or|oder|fans?|lüfter|and|und|mm|included|vorinstalliert)\b/gi, '')

@@ -148,7 +148,7 @@ function outputOf({ count = 1, name }: Counted, label: string): Output | undefin
   const text = name
     .replace(/ (?:with|mit) FRL(?= |$)/i, '')
     .replace(/\s?\((?:HDCP|up to|supports?|max|bis)[^()]{0,60}\)/gi, '')
-    .replace(/ ?\((?:\d{2,3} ?W|PD|DP alt|with)[^()]{0,30}\)/gi, '')
+    .replace(/ ?\((?:\d{2,3} ?W|PD|DP alt|DSC|HDR|with)[^()]{0,30}\)/gi, '')
     .replace(/,? ?\(?HDCP [\d./ ]{1,8}\)?/i, '');
   const named = OUTPUT.exec(text.trim().replace(/ (?:ports?|outputs?|anschlüsse?|inputs?)$/i, ''));
   const found = named && VERSION.test(named[2]!) ? named : null;

@@ -95,7 +95,9 @@ export const driveTakers: Readonly<Record<string, Taker>> = {
   'unrecoverable-errors': errors,
 };
 
-const openings: Taker = (value, { path }) => {
+const openings: Taker = (whole, { path }) => {
+  const pieces = whole.split(/, /).filter((one) => /slot/i.test(one));
+  const value = pieces.length === 1 ? pieces[0]! : whole;
   const text = value
     .replace(/^[\d.]{1,5} ?mm ?[,/(] ?/, '')
     .replace(/-?(?:slots?|fach)(?: (?:wide|width|design|card))?$/i, ' slot')

@@ -50,7 +50,7 @@ const fastest: Taker = (value, { path, whole }) => {
 };
 
 /** Chips that correct within themselves, and the width of the module, beside a plain yes or no. */
-const BESIDE_ECC = /[([](?:on-?die ecc|x ?\d{2})[^()]{0,20}[)\]]/gi;
+const BESIDE_ECC = /[([](?:on-?die ecc|x ?\d{2})[^()]{0,20}[)\]]|, ?x ?(?:72|80)$/gi;
 
 const flagOfEcc = (path: readonly string[], said: string, label: string) => {
   const value = said.replace(BESIDE_ECC, ' ').trim();
@@ -69,7 +69,7 @@ export const ecc: Taker = (value, { path, label }) => flagOfEcc(path, value.repl
 const channels: Taker = (value, place) => {
   const own = counted(value, place);
   if (own && own.facts.length > 0) return own;
-  const word = onlyOne(value.toLowerCase(), /\b(single|dual|triple|quad)[ -]?(?:channel|kanal)/g);
+  const word = onlyOne(value.toLowerCase(), /\b(single|dual|triple|quad|two|four|zwei|vier)[ -]?(?:channel|kan[aä]l)/g);
   const figure = /(?<!\d)([1-8]) ?(?:channels?|kanäle)\b/i.exec(value)?.[1];
   return (word ?? figure) === undefined ? nothing : counted((word ?? figure)!, place);
 };
@@ -85,6 +85,8 @@ const mostMemory: Taker = (value, place) => {
 const lanes: Taker = (value, place) => {
   const [, , usable] = /^(\d{1,3}) ?\/ ?(\d{1,3})$/.exec(value.trim()) ?? [];
   if (usable !== undefined && /total ?\/ ?usable/i.test(place.label)) return counted(usable, place);
+  if (/^pci(?:e|[ -]express)$/i.test(place.label.trim()))
+    return orNothing(place.path, /, ?(\d{1,2}) lanes?$/i.exec(value.trim())?.[1]);
   const whole = /^(\d{1,3}) ?x? PCI/i.exec(value.trim())?.[1];
   const left = onlyOne(
     value.replace(/(?<!\d)(\d{1,3}) (usable|nutzbar|verfügbar|available)/gi, '$2 $1'),
@@ -95,7 +97,8 @@ const lanes: Taker = (value, place) => {
   return /native|total/i.test(place.label) ? doubtful(...own.facts) : own;
 };
 
-const generation: Taker = (value, { path }) => orNothing(path, sheetGeneration(value));
+const generation: Taker = (value, { path }) =>
+  orNothing(path, sheetGeneration(value) ?? sheetGeneration(value.replace(/, ?\d{1,2} lanes?$/i, '')));
 
 const CLAIMED = /(\d{2,3}(?:[.,]\d)?) ?W ?\(([^()]{2,40})\)/g;
 /** `125 W (base power), 250 W (max. turbo power)`: each by what stands behind it. */

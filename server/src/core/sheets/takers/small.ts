@@ -3,7 +3,8 @@ import { CABLE_WORDS } from '../../trade/connector-words';
 import { PASTE_CLASS_WORDS } from '../../trade/paste-words';
 import { wordOf } from '../../trade/vocabulary';
 import { nothing, plain, type Taker } from '../taken';
-import { anyTakers, orNothing } from './common';
+import { withDots } from '../take-quantity';
+import { anyTakers, onlyOne, orNothing } from './common';
 
 /** `Electrically conductive: no`. */
 const electrically: Taker = (value, { path, label }) => {
@@ -24,7 +25,13 @@ const fillers: Taker = (value, { path }) => {
   return found.size === 1 && only !== undefined ? plain({ path, value: only }) : undefined;
 };
 
-export const pasteTakers: Readonly<Record<string, Taker>> = { ...anyTakers, class: fillers, electrically };
+/** `3 g (1.2 ml)`: what it weighs stands beside. */
+const volume: Taker = (value, { path }) => {
+  const ml = onlyOne(withDots(value), /(?<![\d.])(\d{1,3}(?:\.\d{1,2})?) ?ml\b/gi);
+  return ml === undefined ? undefined : plain({ path, value: `${Number(ml)} ml` });
+};
+
+export const pasteTakers: Readonly<Record<string, Taker>> = { ...anyTakers, class: fillers, electrically, volume };
 
 /** A splitter feeds as many fans as it has plugs: `1x 4-pin socket to 2x 4-pin plugs`. */
 const connector: Taker = (value, { path, whole }) => {
