@@ -192,19 +192,18 @@ function ofTitle(sheet: Sheet, matcher: Matcher, whole: string, said: readonly D
   return [...loose.facts, ...titled];
 }
 
-/** Labels of the model’s name, best first: a number stands beside a name, and for it where there is none. */
-const NAMES: readonly RegExp[] = [
-  /^(?:model|modell)(?: ?name)?:/i,
-  /^(?!.*(?:number|nummer|\bno\b|\bnr\b|code))/i,
-  /./,
-];
+/** Rank of a label of the model’s name, 0 the best: a number stands beside a name, and for it where there is none. */
+const rankOf = ({ said }: Drafted): number => {
+  const label = said.split(':')[0]!;
+  if (/^(?:model|modell)(?: ?name)?$/i.test(label)) return 0;
+  return /number|nummer|code|\bn[or]\b/i.test(label) ? 2 : 1;
+};
 
 /** Of several lines with a model’s name those of the best label alone. */
 function byBestName(facts: readonly Drafted[]): readonly Drafted[] {
   const names = facts.filter(({ path }) => path.join() === 'model');
-  const best = NAMES.find((label) => names.some(({ said }) => label.test(said.split(':')[0] + ':')));
-  if (names.length < 2 || !best) return facts;
-  return facts.filter((fact) => !names.includes(fact) || best.test(`${fact.said.split(':')[0]}:`));
+  const best = Math.min(...names.map(rankOf));
+  return names.length < 2 ? facts : facts.filter((fact) => !names.includes(fact) || rankOf(fact) === best);
 }
 
 /** A model’s name without the maker’s before it. */
