@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { areas } from '../../server/src/core/checks/check';
 import { checks } from '../../server/src/core/checks/all';
 import { cautionWords, meaningOf, unreadWords } from '../../server/src/core/checks/page';
+import { partsMeaning } from '../../server/src/core/build/field-at';
 import { figureNames } from '../../server/src/core/guide/names';
 import { asBuiltFile } from '../../server/src/core/manifest/as-built';
 import { buildFile } from '../../server/src/core/manifest/build-file';
@@ -36,6 +37,7 @@ function* wordsOfTables(): Iterable<string> {
   yield* Object.values(areas);
   yield* STEP_KINDS;
   yield unreadWords;
+  yield partsMeaning;
   for (const { what, why, limits = [], examples } of checks)
     yield* [what, why, ...limits, ...examples.flatMap(({ instead = [] }) => instead)];
   for (const { what } of figureNames) yield what;

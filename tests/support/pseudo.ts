@@ -1,5 +1,8 @@
 // A language that nobody speaks: English words with accents in brackets, longer by two fifths. What stands bare in its
 // output went past the catalogue.
+import german from '../../server/src/core/words/de.json';
+import fields from '../../server/src/core/words/de-fields.json';
+import plainGerman from '../../server/src/core/words/de-plain.json';
 import { Language } from '../../server/src/core/words/language';
 import { allMessages } from './messages';
 
@@ -20,3 +23,10 @@ export function accented(english: string): string {
   const [, before, inner, after] = /^(\s*)([^]*?)(\s*)$/.exec(own)!;
   return `${before}⟦${inner}${'~'.repeat(Math.ceil(letters * 0.4))}⟧${after}`;
 }
+
+const plain = Object.fromEntries(Object.keys(plainGerman).map((english) => [english, accented(english)]));
+const inGerman: ReadonlySet<string> = new Set([...Object.keys(german), ...Object.keys(fields)]);
+
+/** The same, of what has German words, and with the texts that are put together in English. */
+export const pseudoGerman = (): Language =>
+  new Language('qps', (english) => (inGerman.has(english) ? accented(english) : undefined), plain);

@@ -1,4 +1,5 @@
 // Compares two sides: finds the builds that the change touches, judges them on both, and hands both to the comparison.
+import { languageOf } from '../core/words/names';
 import { isTrouble } from '../host/host';
 import { pairBlocks } from '../review/blocks';
 import { compareFile, lackCount, type JudgedSide } from '../review/compare';
@@ -115,7 +116,8 @@ class Comparing {
     because: readonly string[],
     of: 'file' | 'block' = 'file',
   ): void {
-    const told = this.language ? { language: this.language } : {};
+    const build = now?.build ?? was?.build;
+    const told = this.language ? { language: languageOf(this.language, build) } : {};
     const compared = compareFile(was && { ...was, ...told }, now && { ...now, ...told }, because);
     if (of === 'block') {
       this.builds += compared.kind === 'build' ? 1 : 0;

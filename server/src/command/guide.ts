@@ -1,4 +1,5 @@
 // `fettle guide`: a first draft of a guide to a build, as Markdown that stays tied to it.
+import { languageOf } from '../core/words/names';
 import type { Command } from 'commander';
 import { isTrouble, nameFrom, type Host } from '../host/host';
 import { guideDraft } from '../report/guide-draft';
@@ -29,12 +30,13 @@ export function addGuide(program: Command, world: World, end: (status: Status) =
     .action(async (path: string, options: Options) => end(await guide(path, options, world)));
 }
 
-async function guide(path: string, options: Options, world: World): Promise<Status> {
-  const opened = await openBuild(path, { ...world, today: options.on ?? world.today });
+async function guide(name: string, options: Options, world: World): Promise<Status> {
+  const opened = await openBuild(name, { ...world, today: options.on ?? world.today });
   const { build, judgement, loaded } = opened;
   const output = openOutput(world, options.to);
   try {
-    output.write(guideDraft(build, judgement, await pathFrom(world.host, options.to, loaded.place), world.language()));
+    const path = await pathFrom(world.host, options.to, loaded.place);
+    output.write(guideDraft(build, judgement, path, languageOf(world.language(), build)));
     output.done();
   } finally {
     output.drop();

@@ -1,4 +1,5 @@
 // `fettle missing`: the facts a build waits for, as a list to work off.
+import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
 import { toJson } from '../report/json';
 import { missingReport, missingText, wantedOf } from '../report/missing';
@@ -33,7 +34,7 @@ export function addMissing(program: Command, world: World, end: (status: Status)
 async function missing(path: string, options: Options, world: World): Promise<Status> {
   const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
   const { section, shown } = opened;
-  const language = world.language();
+  const language = languageOf(world.language(), opened.build);
   const look = {
     shown,
     from: 'unknown',

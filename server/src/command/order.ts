@@ -1,4 +1,5 @@
 // `fettle order`: the order of work that a build's parts give, with reasons and cautions.
+import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
 import { toJson } from '../report/json';
 import { orderReport, orderText } from '../report/order';
@@ -27,6 +28,10 @@ async function order(path: string, { format }: Options, world: World): Promise<S
   const opened = await openBuild(path, world);
   const { build, section, shown } = opened;
   const title = section.title ?? shown(section.doc);
-  world.out(format === 'json' ? `${toJson(orderReport(build, title))}\n` : orderText(build, title, world.language()));
+  world.out(
+    format === 'json'
+      ? `${toJson(orderReport(build, title))}\n`
+      : orderText(build, title, languageOf(world.language(), build)),
+  );
   return reportTroubles(opened, world) ? 2 : 0;
 }

@@ -1,4 +1,6 @@
 // The formats that `check` writes: each turns sections into text as they come.
+import type { Language } from '../core/words/language';
+import { languageOf } from '../core/words/names';
 import type { Grade } from '../core/manifest/house-file';
 import { explain } from '../features/check-markdown';
 import { Annotations, annotate } from '../report/annotations';
@@ -64,7 +66,7 @@ export const printers = {
     return {
       open: () => '',
       section(section) {
-        addSection(log, section, look);
+        addSection(log, section, speakingOf(section, look));
         return '';
       },
       close: (tally, troubles) =>
@@ -76,7 +78,7 @@ export const printers = {
     return {
       open: () => '',
       section(section) {
-        annotate(annotations, section, look);
+        annotate(annotations, section, speakingOf(section, look));
         return '';
       },
       close(tally, troubles) {
@@ -89,7 +91,7 @@ export const printers = {
     const report = new CodeQuality();
     return {
       open: () => '[',
-      section: (section) => report.section(section, look),
+      section: (section) => report.section(section, speakingOf(section, look)),
       close: (tally, troubles) => report.closing(troubles, tally.cut),
     };
   },
@@ -97,7 +99,7 @@ export const printers = {
     const report = new JunitXml(fails);
     return {
       open: () => report.opening,
-      section: (section) => report.section(section, look),
+      section: (section) => report.section(section, speakingOf(section, look)),
       close: (tally, troubles) => report.closing(troubles, tally.cut),
     };
   },
@@ -121,3 +123,9 @@ export type WholeFormat = keyof typeof separators;
 export type Format = keyof typeof printers;
 export const isWhole = (format: Format): format is WholeFormat => Object.hasOwn(separators, format);
 export const formats = Object.keys(printers) as readonly Format[];
+
+/** What holds for a section of a file: no name of its build is told as a word. */
+const speakingOf = <L extends { readonly language: Language }>({ build }: Section, look: L): L => ({
+  ...look,
+  language: languageOf(look.language, build),
+});

@@ -1,4 +1,5 @@
 // `fettle sheet`: the bench sheet of a build, as one page of HTML or as Markdown.
+import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
 import { safe } from '../report/layout';
 import { sheetPage } from '../report/sheet/html';
@@ -42,7 +43,12 @@ async function sheet(path: string, options: Options, world: World): Promise<Stat
   const { build, judgement, loader, loaded, section, shown } = opened;
   const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
   const { of: fixes } = await new Mending(loader, 'first', 1).fixesOf(section, loaded, listed);
-  const made = sheetOf(build, judgement, { date, fileName: shown(section.doc), fixes, language: world.language() });
+  const made = sheetOf(build, judgement, {
+    date,
+    fileName: shown(section.doc),
+    fixes,
+    language: languageOf(world.language(), build),
+  });
   const output = openOutput(world, options.to);
   try {
     output.write(options.markdown ? sheetMarkdown(made) : sheetPage(made, { paper: options.paper }));

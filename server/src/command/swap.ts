@@ -1,4 +1,5 @@
 // `fettle swap`: the parts of the folder in one place of a build, ranked by what the whole build would then be.
+import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
 import type { Build, Placed } from '../core/build/build';
 import { bestSwaps } from '../core/judge/swaps';
@@ -45,7 +46,7 @@ async function swap(path: string, place: string, options: Options, world: World)
     ranked,
     others: others.length,
     shown: opened.shown,
-    language: world.language(),
+    language: languageOf(world.language(), opened.build),
   };
   world.out(options.format === 'json' ? `${toJson(swapReport(report))}\n` : swapText(report));
   return reportTroubles(opened, world) ? 2 : 0;

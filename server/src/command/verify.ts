@@ -1,4 +1,5 @@
 // `fettle verify`: a finished machine, by the outputs of common tools, held against its build.
+import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
 import type { Build } from '../core/build/build';
 import { recordText } from '../core/figures/built-record';
@@ -71,7 +72,7 @@ async function verify(path: string, folder: string, options: Options, world: Wor
     from: options.from ?? ('unknown' as const),
     working: options.working ?? false,
     accepted: options.accepted ?? false,
-    language: world.language(),
+    language: languageOf(world.language(), opened.build),
     colour: world.colour,
   };
   if (options.record) record(path, held, world);

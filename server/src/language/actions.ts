@@ -1,4 +1,5 @@
 // Answers to what can be done: proven fixes listed by what they change, their edits handed over once one is chosen.
+import { languageOf } from '../core/words/names';
 import {
   CodeActionTriggerKind,
   type CancellationToken,
@@ -69,7 +70,7 @@ export class Actions {
       ...(only ? { only } : {}),
       automatic,
       from: shared.settings.of(judged.uri).from,
-      language: shared.language,
+      language: languageOf(shared.language, judged.build),
       explains: shared.client.own.explains === true,
       selects: shared.client.own.writesAt === true,
       diagnostics: diagnostics as unknown as Diagnostic[],

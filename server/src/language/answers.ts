@@ -1,4 +1,5 @@
 // Answers to what an editor asks of a file: each request is handed to its feature with the file as judged now.
+import { languageOf } from '../core/words/names';
 import {
   CodeActionRequest,
   CodeActionResolveRequest,
@@ -57,7 +58,7 @@ export function answer(
       const { from } = shared.settings.of(textDocument.uri);
       const options = {
         kind: markupKind(),
-        language: shared.language,
+        language: languageOf(shared.language, judged?.build),
         ...(workings === undefined ? {} : { workings }),
         ...(showsFindings ? { shownFrom: from } : {}),
       };
@@ -103,7 +104,10 @@ export function answer(
     guarded(CompletionResolveRequest.method, log, async (item) => {
       const data = item.data as PartData | undefined;
       const judged = data && (await judge(data.uri));
-      const documentation = judged && hasBuild(judged) && describePart(judged, data, markupKind(), shared.language);
+      const documentation =
+        judged &&
+        hasBuild(judged) &&
+        describePart(judged, data, markupKind(), languageOf(shared.language, judged.build));
       return documentation ? { ...item, documentation } : item;
     }),
   );
@@ -122,7 +126,7 @@ export function answer(
     'fettle/working',
     guarded('fettle/working', log, async ({ uri, ...finding }: ToServer['fettle/working']['params']) => {
       const judged = await judge(uri);
-      const markdown = judged && wholeWorking(judged, finding, shared.language);
+      const markdown = judged && wholeWorking(judged, finding, languageOf(shared.language, judged.build));
       return markdown === undefined ? null : { markdown };
     }),
   );

@@ -1,4 +1,5 @@
 // Answers to what may be written: at once with what could be tried of the parts, the rest of them while nobody waits.
+import { languageOf } from '../core/words/names';
 import type { CancellationToken } from 'vscode-languageserver/node';
 import { completion } from '../features/completion';
 import type { CompletionList } from '../features/completion-item';
@@ -66,7 +67,7 @@ export class Completions {
     const { client } = this.shared;
     return withParts(this.shared, this.shelf, judged, token, false, (parts) =>
       completion(judged, position, {
-        language: this.shared.language,
+        language: languageOf(this.shared.language, judged.build),
         markup: client.markdown ? 'markdown' : 'plaintext',
         snippets: client.snippets,
         labelDetails: client.labelDetails,

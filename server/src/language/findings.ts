@@ -1,4 +1,5 @@
 // Findings to the client: pulled where it pulls, pushed otherwise; never both for one file.
+import { languageOf } from '../core/words/names';
 import type { Connection, DocumentDiagnosticReport } from 'vscode-languageserver/node';
 import { keyOfData, type DiagnosticData } from '../features/diagnostic-data';
 import { worstFirst } from '../features/diagnostic-order';
@@ -37,8 +38,11 @@ export class Findings {
     const { settings, client, language } = this.shared;
     const { from } = settings.of(judged.uri);
     const { pages, hintsAbove: hintsApart } = client.own;
-    const options = { from, related: client.related, hintsApart, pages, language };
-    return worstFirst([judged, ...Session.blocksOf(judged)].flatMap((one) => diagnosticsOf(one, options)));
+    const options = { from, related: client.related, hintsApart, pages };
+    const all = [judged, ...Session.blocksOf(judged)].flatMap((one) =>
+      diagnosticsOf(one, { ...options, language: languageOf(language, one.build) }),
+    );
+    return worstFirst(all);
   }
 
   /** Judges a file again and sends what came of it. Where all it rests on is at hand, before this returns. */

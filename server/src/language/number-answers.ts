@@ -1,4 +1,5 @@
 // Answers with numbers: hints behind values, and lenses above builds and part files.
+import { languageOf } from '../core/words/names';
 import {
   CodeLensRequest,
   CodeLensResolveRequest,
@@ -45,10 +46,10 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
       const whole = (file: AnalyzedFile, told: Told): Partial<InlayHint> =>
         shared.client.resolvesTips
           ? { data: { uri } satisfies HintData }
-          : { tooltip: tooltipOf(file, told, markupKind(), shared.language) };
+          : { tooltip: tooltipOf(file, told, markupKind(), languageOf(shared.language, file.build)) };
       return Session.filesOf(judged).flatMap((file) =>
         hintsIn(file, range, (kind) => shown[kind]).map((told) => ({
-          ...printed(file, told, shared.language),
+          ...printed(file, told, languageOf(shared.language, file.build)),
           ...whole(file, told),
         })),
       );
@@ -64,8 +65,12 @@ export function answerHints(shared: Shared, settingsFor: (uri: string) => Promis
       if (!judged?.build) return hint;
       // Where the text has moved on, the client asks for hints anew; no tooltip is better than another’s.
       const told = hintsIn(judged, { start: hint.position, end: hint.position }, (kind) => shown[kind]);
-      const same = told.find((one) => printed(judged, one, shared.language).label === hint.label);
-      return same ? { ...hint, tooltip: tooltipOf(judged, same, markupKind(), shared.language) } : hint;
+      const same = told.find(
+        (one) => printed(judged, one, languageOf(shared.language, judged.build)).label === hint.label,
+      );
+      return same
+        ? { ...hint, tooltip: tooltipOf(judged, same, markupKind(), languageOf(shared.language, judged.build)) }
+        : hint;
     }),
   );
 }

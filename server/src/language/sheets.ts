@@ -1,4 +1,5 @@
 // Bench sheets of builds for as long as somebody looks at them: blocks that changed, places both ways, whole files.
+import { languageOf } from '../core/words/names';
 import type { CancellationToken } from 'vscode-languageserver/node';
 import type { Judgement } from '../core/judge/finding';
 import type { Doc } from '../core/parts/doc';
@@ -122,7 +123,7 @@ export class Sheets {
   private makePictures(judged: JudgedBuild, judgement: Judgement, before: Made): Made | undefined {
     const { kept, blocks } = before;
     const drawn = printed(
-      pictureBlocks(judged.build, judgement, kept, this.shared.language),
+      pictureBlocks(judged.build, judgement, kept, languageOf(this.shared.language, judged.build)),
       kept,
       this.shared.language,
     );
@@ -166,7 +167,12 @@ export class Sheets {
   }
 
   private sheetOf({ build, doc }: JudgedBuild, judgement: Judgement, kept: Kept): Sheet {
-    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, kept, language: this.shared.language });
+    return sheetOf(build, judgement, {
+      date: this.today(),
+      fileName: doc.name,
+      kept,
+      language: languageOf(this.shared.language, build),
+    });
   }
 
   /** As `fettle sheet` prints it: with the fixes that are proven. */
@@ -174,7 +180,12 @@ export class Sheets {
     const { build, doc, judgement } = judged;
     const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
     const { of: fixes } = await new Mending(this.shared.session.loader, 'first', 1).fixesOf(judged, judged, listed);
-    return sheetOf(build, judgement, { date: this.today(), fileName: doc.name, fixes, language: this.shared.language });
+    return sheetOf(build, judgement, {
+      date: this.today(),
+      fileName: doc.name,
+      fixes,
+      language: languageOf(this.shared.language, build),
+    });
   }
 
   private keep(uri: string, made: Made): void {

@@ -14,14 +14,14 @@ const gradeColumn = Math.max(...grades.map((grade) => grade.length)) + 2;
 export function explainText(check: Check, language: Language): string {
   const page = pageOf(check);
   const rows: [string, string][] = [
-    ['judges', language.word(page.what)],
-    ['because', language.word(page.why)],
-    ['grade', `${page.grade}: ${language.word(page.meaning)}`],
-    ['area', language.word(page.area)],
-    ['source', page.source],
-    ...page.limits.map((limit, i): [string, string] => [i === 0 ? 'limits' : '', language.word(limit)]),
+    [language.word('judges'), language.word(page.what)],
+    [language.word('because'), language.word(page.why)],
+    [language.word('grade'), `${page.grade}: ${language.word(page.meaning)}`],
+    [language.word('area'), language.word(page.area)],
+    [language.word('source'), page.source],
+    ...page.limits.map((limit, i): [string, string] => [i === 0 ? language.word('limits') : '', language.word(limit)]),
   ];
-  const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${language.word(name)}`)), ''];
+  const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
   if (page.caution) lines.push(...cautionText(page.caution, 2, language), '');
   for (const example of page.examples) lines.push(...exampleText(example, language), '');
   return [...lines, ...settledText(page, language), ''].join('\n');

@@ -1,4 +1,6 @@
 // The findings of a run as the comment of a pull request, where nothing is compared: build by build, worst first.
+import type { Language } from '../core/words/language';
+import { languageOf } from '../core/words/names';
 import { grades } from '../core/manifest/house-file';
 import type { Finding } from '../core/judge/finding';
 import { closingLines, countedFindings } from './closing-text';
@@ -70,6 +72,7 @@ export class FindingsComment {
   }
 
   private partOf(section: Section, findings: readonly Finding[]): Part {
+    const language = languageOf(this.look.language, section.build);
     const file = this.look.shown(section.doc);
     const name = prose(section.title ?? file);
     const byGrade = grades.flatMap((grade) => {
@@ -77,22 +80,22 @@ export class FindingsComment {
       return count > 0 ? [`${count} ${grade}`] : [];
     });
     const cautioned = new Map<string, string>();
-    const lines = findings.slice(0, mostFindings).map((finding) => this.lineOf(finding, section, cautioned));
+    const lines = findings.slice(0, mostFindings).map((finding) => this.lineOf(finding, section, cautioned, language));
     const more =
       findings.length > mostFindings
         ? [`- ${this.look.language.words`… and ${findings.length - mostFindings} more`}`]
         : [];
     const heading = `${section.title ? `${prose(section.title)}, ` : ''}${code(file)}`;
     return {
-      row: [`**${name}**`, byGrade.join(', '), prose(this.look.language.said(findings[0]!.said))],
+      row: [`**${name}**`, byGrade.join(', '), prose(language.said(findings[0]!.said))],
       block: `#### ${heading}\n\n${[...lines, ...more].join('\n')}`,
     };
   }
 
-  private lineOf(finding: Finding, section: Section, cautioned: Map<string, string>): string {
+  private lineOf(finding: Finding, section: Section, cautioned: Map<string, string>, language: Language): string {
     const { grade, id, subject, underline } = finding;
     const head = `- **${grade}** ${code(lineOf(underline, this.look))}, ${code(subject)}`;
-    const lines = findingLines(finding, section.fixes, this.look.language, cautioned);
+    const lines = findingLines(finding, section.fixes, language, cautioned);
     return `${head}: ${lines.map(prose).join(' · ')} (${id})`;
   }
 }

@@ -53,7 +53,7 @@ function stepText(build: Build, step: WorkStep, number: number, language: Langua
 
 function reasonText({ after, because }: SharedReason, language: Language): string {
   const steps = language.listed(after.map((step) => language.word(step)));
-  return language.words`after ${steps}: ${language.word(because)}`;
+  return language.words`after ${steps}: ${language.plain(because)}`;
 }
 
 /** A step in words, with the parts it is done to and where they go. */

@@ -7,6 +7,9 @@ import type { Build } from './build';
 import { partsAs, type Placed } from './placed';
 import { tableOf, tableOfRole } from './tables';
 
+/** What stands under `parts:`. */
+export const partsMeaning = 'The parts, each under its role.';
+
 export type Path = readonly (string | number)[];
 
 /** What a path means: a field, or a place whose keys are a table's, or names of someone's own. */
@@ -57,12 +60,12 @@ export function meaningOf(doc: Doc, path: Path): Meaning | undefined {
 /** The parts stand behind the place, before what they must achieve. */
 function withParts(table: Table): Table {
   const { format, build, purpose, place, ...others } = table;
-  const parts = { type: 'group', fields: {}, what: 'The parts, each under its role.', example: '' } as const;
+  const parts = { type: 'group', fields: {}, what: partsMeaning, example: '' } as const;
   return { format, build, purpose, place, parts, ...others } as Table;
 }
 
 function meaningInParts(path: Path): Meaning | undefined {
-  if (path.length === 1) return { what: 'The parts, each under its role.', table: roleTable() };
+  if (path.length === 1) return { what: partsMeaning, table: roleTable() };
   const name = path[1];
   if (typeof name !== 'string' || !Object.hasOwn(roles, name)) return undefined;
   const role = name as RoleName;

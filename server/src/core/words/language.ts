@@ -17,17 +17,34 @@ export class Language {
   private readonly templates = new Map<string, Template>();
   private readonly own = new WeakMap<readonly string[], Template>();
   private readonly plainTexts: PlainTexts | undefined;
+  /** Those of several words, the longest first: what stands around one may not be told through it. */
+  private readonly phrases: readonly string[];
 
   constructor(
     /** As `de`, in the spelling of BCP 47. */
     readonly tag: string,
     private readonly catalogue: Catalogue,
     /** Words for texts that are put together in English before they are told, by the same templates. */
-    plain?: Readonly<Record<string, string>>,
+    private readonly plainTable?: Readonly<Record<string, string>>,
+    /** Names of files that spell words of ours, and are told as they stand. */
+    private readonly names: ReadonlySet<string> = new Set(),
   ) {
-    const known = (text: string): string | undefined =>
-      this.catalogue(text) ?? (plain && Object.hasOwn(plain, text) ? plain[text] : undefined);
+    const plain = plainTable;
+    const known = (text: string): string | undefined => {
+      if (names.has(text)) return text;
+      return this.catalogue(text) ?? (plain && Object.hasOwn(plain, text) ? plain[text] : undefined);
+    };
+    this.phrases = [...names].filter((name) => name.includes(' ')).sort((a, b) => b.length - a.length);
     this.plainTexts = plain && new PlainTexts(plain, known, (text) => this.label(text));
+  }
+
+  /** The same language, in which none of these names is taken for a word of ours. */
+  keeping(names: Iterable<string>): Language {
+    const kept = new Set<string>();
+    for (const name of names)
+      for (const one of [name, name.charAt(0).toUpperCase() + name.slice(1)])
+        if (one !== '' && (this.label(one) !== one || this.plain(one) !== one)) kept.add(one);
+    return kept.size === 0 ? this : new Language(this.tag, this.catalogue, this.plainTable, kept);
   }
 
   /** A sentence, with its figures and facts as the English one shows them. */
@@ -48,7 +65,8 @@ export class Language {
 
   /** A text that was put together in English: the title of a fix, the label of a figure, a line of the sheet. */
   plain(english: string): string {
-    return this.catalogue(english) ?? this.plainTexts?.said(english) ?? english;
+    if (this.names.has(english)) return english;
+    return this.around(english, (text) => this.catalogue(text) ?? this.plainTexts?.said(text) ?? text);
   }
 
   /** Words around texts and counts, which are put in as they are. */
@@ -75,7 +93,26 @@ export class Language {
 
   /** A text that is put in: words that are known, or labels such as `height of cooler` made of them; names stay. */
   label(english: string): string {
-    const known = this.catalogue(english) ?? this.plainTexts?.exact(english);
+    return this.names.has(english) ? english : this.around(english, (text) => this.labelled(text));
+  }
+
+  /** Tells a text with names of several words put aside, so that nothing splits or takes them for words. */
+  private around(text: string, tell: (text: string) => string): string {
+    const held = this.phrases.filter((name) => text.includes(name));
+    if (held.length === 0) return tell(text);
+    let apart = text;
+    held.forEach((name, i) => {
+      apart = apart.replaceAll(name, String.fromCodePoint(firstHeld + i));
+    });
+    let told = tell(apart);
+    held.forEach((name, i) => {
+      told = told.replaceAll(String.fromCodePoint(firstHeld + i), () => name);
+    });
+    return told;
+  }
+
+  private labelled(english: string): string {
+    const known = this.catalogue(english) ?? this.plainTexts?.exact(english) ?? this.plainTexts?.template(english);
     if (known !== undefined) return known;
     for (const [joint, joined] of Object.entries(joints)) {
       const at = english.indexOf(joint);
@@ -128,6 +165,9 @@ export class Language {
     return parts;
   }
 }
+
+/** From here on code points of Unicode’s private plane 15 stand for names; no keyboard writes them. */
+const firstHeld = 0xf0000;
 
 /** What stands between the words of a label, the loosest first. */
 const joints: Readonly<Record<string, (language: Language, head: string, rest: string) => string>> = {

@@ -36,13 +36,18 @@ export class PlainTexts {
     return said;
   }
 
-  /** A text that is known, also where it begins a line. */
+  /** A text that is known, also where it begins a line, or a sentence ends with it. */
   exact(text: string): string | undefined {
-    const own = this.known(text);
+    const own = this.known(text) ?? withoutStop(this.known(`${text}.`));
     if (own !== undefined) return own;
     const lower = text.charAt(0).toLowerCase() + text.slice(1);
     const within = lower === text ? undefined : this.known(lower);
     return within && within.charAt(0).toUpperCase() + within.slice(1);
+  }
+
+  /** A text by a template that begins with its own words. */
+  template(text: string): string | undefined {
+    return this.matched(text, this.byStart.get(firstWord(text)) ?? []);
   }
 
   /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
@@ -111,6 +116,8 @@ export class PlainTexts {
     return list;
   }
 }
+
+const withoutStop = (text: string | undefined): string | undefined => text?.replace(/\.$/, '');
 
 /** What ends as a sentence does. */
 const isProse = (text: string): boolean => text.endsWith('.') && text.includes(' ');
