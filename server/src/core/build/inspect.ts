@@ -15,6 +15,7 @@ import { colonWithoutBlank, dashWithoutBlank, writtenAsMeant } from './blank-sli
 import { asListOfParts, isMapOfParts } from './map-of-parts';
 import { isOwnStep } from './own-step';
 import { pastedSheet } from './pasted-sheet';
+import { asItems, asList, SEVERAL } from './several-in-one';
 import { withoutTabs } from './tabs';
 import { tableOf, tableOfEntry } from './tables';
 
@@ -216,19 +217,16 @@ class Inspection {
 
   private list(field: ListField, node: Node, path: string): void {
     if (node.type === 'list')
-      return this.within(node.items, field.most ?? limits.items, path).forEach((item, i) =>
-        this.field(field.of, item, `${path}[${i}]`),
-      );
+      return this.within(node.items, field.most ?? limits.items, path).forEach((item, i) => {
+        const mend = asItems(this.doc, field.of, node, i);
+        if (mend) this.report('wrong-kind-of-value', SEVERAL, item.span, `${path}[${i}]`, [mend]);
+        else this.field(field.of, item, `${path}[${i}]`);
+      });
     if (node.type !== 'scalar' || node.style === 'empty')
       return this.emptyOrWrong(node, path, `a list, such as \`${field.example}\``);
-    const edits = setValue(this.doc.parsed, node, [node.text]);
-    this.report(
-      'wrong-kind-of-value',
-      `A list belongs here, such as \`${field.example}\`.`,
-      node.span,
-      path,
-      edits ? [{ title: 'Make it a list of one', edits }] : [],
-    );
+    const mend = asList(this.doc, field, node);
+    const message = `A list belongs here, such as \`${field.example}\`.`;
+    this.report('wrong-kind-of-value', message, node.span, path, mend ? [mend] : []);
   }
 
   /** What stands within a limit of number; where it is passed, that is said, and the rest is not read. */
@@ -291,8 +289,4 @@ class Inspection {
     if (isBroken && code !== 'yaml-syntax') return;
     this.problems.push({ code, message, span, path, mends });
   }
-}
-
-export function isDeep(field: Field): boolean {
-  return field.type === 'group' || field.type === 'named' || field.type === 'list';
 }

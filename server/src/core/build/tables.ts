@@ -5,14 +5,12 @@ import { houseFile } from '../manifest/house-file';
 import { knownFile } from '../manifest/known-file';
 import type { Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
-import type { Table, Field } from '../parts/field';
+import { isDeep, type Field, type Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
 import type { MapNode } from '../yaml';
-import { isDeep } from './inspect';
 import { kindOfPart } from './placed';
 
 /** The fields a file of this kind may have at its top; undefined for a part of no known kind. */
-
 export function tableOf(doc: Doc): Table | undefined {
   if (doc.kind === 'build') return buildFile;
   if (doc.kind === 'house') return houseFile;

@@ -130,6 +130,11 @@ export type ScalarField =
   | ChoiceField
   | FormField;
 export type Field = ScalarField | ListField | NamedField | GroupField;
+
+/** Whether more fields stand within it. */
+export const isDeep = (field: Field): field is ListField | NamedField | GroupField =>
+  field.type === 'group' || field.type === 'named' || field.type === 'list';
+
 export type Table = {
   // biome-ignore lint/suspicious/noExplicitAny: a table with inferred value types may stand where any is asked for
   readonly [key: string]: ScalarField | FormField<any> | ListField<any> | NamedField<any> | GroupField<any>;
