@@ -1,4 +1,4 @@
-// A build whose text was edited is judged from what changed alone: the same findings as from anew.
+// A build whose text, or a part of which, was edited is judged from what changed alone: the same findings as from anew.
 import { expect, it } from 'vitest';
 import { Build } from '../../server/src/core/build/build';
 import { judgeEdited } from '../../server/src/core/judge/edited';
@@ -9,6 +9,7 @@ import { applyEdits } from '../../server/src/core/text';
 import { removeEntry, type MapNode, type Node } from '../../server/src/core/yaml';
 import { today } from '../support/bench';
 import { findIn, readSamples } from '../support/samples';
+import { judgedWith } from './support/changed-file';
 
 const { docs, house, builds } = readSamples();
 const find = findIn(docs);
@@ -23,6 +24,36 @@ function* mapsIn(node: Node | undefined): Iterable<MapNode> {
   yield node;
   for (const { value } of node.entries) yield* mapsIn(value);
 }
+
+/** Every verdict, whether it became a finding or not. */
+const verdicts = ({ answers }: Judgement): string[] =>
+  answers
+    .flatMap(({ check, taken }) =>
+      taken.map(({ outcome: { subject, truth } }) => `${check.id} at ${subject}: ${truth.is} ${truth.missing.length}`),
+    )
+    .sort();
+
+it.each(builds.map(({ doc }) => [doc.name, doc] as const))('%s with another text of one of its parts', (_, doc) => {
+  const build = new Build(doc, find, house, today);
+  const before = judgeBuild(build, { throwOn: true });
+  let tried = 0;
+  for (const name of build.dependsOn) {
+    const file = find(name);
+    if (!file) continue;
+    for (const [i, map] of [...mapsIn(file.parsed.root)].entries()) {
+      // One key of each map, another one in each.
+      const entry = map.entries[(i * 7) % map.entries.length];
+      const edits = entry && removeEntry(file.parsed, map, entry.key);
+      if (!edits || i % 3 > 0) continue;
+      const changed = new Doc(file.name, file.kind, applyEdits(file.text, edits));
+      const kept = judgedWith(build, before, file, changed)!;
+      const anew = judgeBuild(new Build(doc, findIn(docs, changed), house, today), { throwOn: true });
+      expect([said(kept), verdicts(kept)], `${name} without ${entry!.key}`).toEqual([said(anew), verdicts(anew)]);
+      tried++;
+    }
+  }
+  expect(tried).toBeGreaterThan(3);
+});
 
 it.each(builds.map(({ doc }) => [doc.name, doc] as const))(
   '%s without any one of its keys',

@@ -5,7 +5,7 @@ import { Build } from '../../server/src/core/build/build';
 import { kindOfPart } from '../../server/src/core/build/placed';
 import { WorkspaceConfig } from '../../server/src/core/build/workspace-config';
 import type { Outcome } from '../../server/src/core/checks/kit';
-import type { Answer, Finding } from '../../server/src/core/judge/finding';
+import type { Answer, Finding, Judgement } from '../../server/src/core/judge/finding';
 import { relatedTo } from '../../server/src/core/judge/finding';
 import { judgeBuild } from '../../server/src/core/judge/judge';
 import { spanOfMissing } from '../../server/src/core/judge/waiting';
@@ -14,6 +14,7 @@ import { Doc, type SourceLocation } from '../../server/src/core/parts/doc';
 import type { Span } from '../../server/src/core/text';
 import { today } from '../support/bench';
 import { findIn, readSamples } from '../support/samples';
+import { judgedWith } from './support/changed-file';
 import { holds, othersFor, quoteFor, scalarsOf, siblingNames, type ScalarAt } from './support/scalars';
 
 const { docs, house, builds } = readSamples();
@@ -87,13 +88,14 @@ describe('a value that is written otherwise', () => {
         ...[...build.dependsOn].flatMap((name) => docs.get(`parts/${name}.part.yaml`) ?? []),
       ];
       const siblings = (word: string): string[] => siblingNames(files, word);
-      const before = answersOf(judgeBuild(build, { throwOn: true }).answers);
+      const judged = judgeBuild(build, { throwOn: true });
+      const before = answersOf(judged.answers);
       const wrong: string[] = [];
       let turn = 0;
       for (const scalar of files.flatMap((doc) => [...scalarsOf(doc)])) {
         const others = triedAs(scalar, siblings);
         // Each is tried in one way, the next in the other.
-        if (others.length > 0) wrong.push(...unshown(build, before, scalar, others[turn++ % others.length]!));
+        if (others.length > 0) wrong.push(...unshown(build, judged, before, scalar, others[turn++ % others.length]!));
       }
       expect(wrong).toEqual([]);
     }, 240_000);
@@ -101,14 +103,25 @@ describe('a value that is written otherwise', () => {
 });
 
 /** Answers that a value changes without standing among what they show, before or after. */
-function unshown(build: Build, before: ReadonlyMap<string, Told>, scalar: ScalarAt, other: string): string[] {
+function unshown(
+  build: Build,
+  judged: Judgement,
+  before: ReadonlyMap<string, Told>,
+  scalar: ScalarAt,
+  other: string,
+): string[] {
   const { doc, node, path } = scalar;
   const { start, end } = node.span;
   const written = quoteFor(doc.text.slice(start, end), other);
   const changed = new Doc(doc.name, doc.kind, doc.text.slice(0, start) + written + doc.text.slice(end));
   const file = doc === build.doc ? changed : build.doc;
   const rules = doc === settings ? new WorkspaceConfig(changed) : house;
-  const after = answersOf(judgeBuild(new Build(file, findIn(docs, changed), rules, today), { throwOn: true }).answers);
+  const after = answersOf(
+    (
+      judgedWith(build, judged, doc, changed) ??
+      judgeBuild(new Build(file, findIn(docs, changed), rules, today), { throwOn: true })
+    ).answers,
+  );
   const key = path.at(-1);
   // Another name of a part reads otherwise in every sentence and decides nothing by that.
   const plain = (text: string): string =>
