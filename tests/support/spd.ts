@@ -52,3 +52,35 @@ export function asDump(bytes: Uint8Array): string {
   }
   return `${rows.join('\n')}\n`;
 }
+
+/** What decode-dimms prints of a module. */
+export const decodedDimm = `# decode-dimms version 4.3
+
+Decoding EEPROM: /sys/bus/i2c/drivers/ee1004/0-0050
+Guessing DIMM is in                              bank 1
+
+---=== SPD EEPROM Information ===---
+EEPROM CRC of bytes 0-125                        OK (0x2D3D)
+Fundamental Memory type                          DDR4 SDRAM
+Module Type                                      UDIMM
+
+---=== Memory Characteristics ===---
+Maximum module speed                             3200 MT/s (PC4-25600)
+Size                                             32768 MB
+SDRAM Device Width                               8 bits
+Ranks                                            2
+Primary Bus Width                                64 bits
+Bus Width Extension                              8 bits
+AA-RCD-RP-RAS (cycles)                           22-22-22-52
+
+---=== Other Information ===---
+Module Nominal Voltage                           1.2 V
+
+---=== Physical Characteristics ===---
+Module Height                                    32 mm
+
+---=== Manufacturer Data ===---
+Module Manufacturer                              Lumen
+Assembly Serial Number                           SN-4711-SECRET
+Part Number                                      LU-32G3200
+`;

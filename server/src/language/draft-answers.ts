@@ -26,6 +26,7 @@ export function answerDrafts(shared: Shared, today: () => string): void {
         {
           markup: { is: isMarkup, read: markupSheet },
           separated: separatedSheet,
+          isWhole: true,
           ...(kind !== undefined && isKind(kind) ? { kind } : {}),
           ...(variant === undefined ? {} : { variant }),
         },

@@ -1,43 +1,12 @@
-// What modules say of themselves: prints of decode-dimms against what was put in, and broken in every way.
+// What modules say of themselves: prints of decode-dimms against what was put in.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { isSpdPrint, readSpd } from '../../../server/src/core/machine/spd';
 import { itWithOracle, runOracle } from '../../published/oracle';
-import { mutations, truncations } from '../../support/broken';
-import { asDump, makeSpd, type MadeModule } from '../../support/spd';
+import { asDump, decodedDimm as print, makeSpd, type MadeModule } from '../../support/spd';
 
-const print = `# decode-dimms version 4.3
-
-Decoding EEPROM: /sys/bus/i2c/drivers/ee1004/0-0050
-Guessing DIMM is in                              bank 1
-
----=== SPD EEPROM Information ===---
-EEPROM CRC of bytes 0-125                        OK (0x2D3D)
-Fundamental Memory type                          DDR4 SDRAM
-Module Type                                      UDIMM
-
----=== Memory Characteristics ===---
-Maximum module speed                             3200 MT/s (PC4-25600)
-Size                                             32768 MB
-SDRAM Device Width                               8 bits
-Ranks                                            2
-Primary Bus Width                                64 bits
-Bus Width Extension                              8 bits
-AA-RCD-RP-RAS (cycles)                           22-22-22-52
-
----=== Other Information ===---
-Module Nominal Voltage                           1.2 V
-
----=== Physical Characteristics ===---
-Module Height                                    32 mm
-
----=== Manufacturer Data ===---
-Module Manufacturer                              Lumen
-Assembly Serial Number                           0xDEADBEEF
-Part Number                                      LU-32G3200
-`;
 const valuesOf = (text: string): Record<string, unknown>[] =>
   readSpd(text).map(({ sound, ...module }) => ({
     sound,
@@ -88,24 +57,6 @@ describe('a print of decode-dimms', () => {
       expect(read).toEqual(['DDR4 UDIMM 2 true 32768 3200 LU-32G3200', 'DDR4 SO-DIMM 1 false 8192 2666 PA-8G2666']);
     } finally {
       rmSync(folder, { recursive: true });
-    }
-  });
-
-  it('cut off anywhere says nothing else than the whole; changed anywhere, only what its lines say', () => {
-    const whole = valuesOf(print)[0]!;
-    for (const text of truncations(print)) {
-      for (const module of valuesOf(text)) expect(whole).toMatchObject(module);
-    }
-    for (const text of mutations(print)) {
-      const lines = text.split(/\r\n?|\n/);
-      for (const module of readSpd(text)) {
-        for (const [key, read] of Object.entries(module)) {
-          if (typeof read === 'boolean') continue;
-          const line = lines[read.line! - 1]!;
-          expect(typeof read.value === 'boolean' || line.includes(String(read.value)) || key === 'type').toBe(true);
-          expect(read.said).not.toContain('DEADBEEF');
-        }
-      }
     }
   });
 });

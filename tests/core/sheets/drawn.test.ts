@@ -1,10 +1,8 @@
 // Data sheets in the manner of real ones against what a technician reads in them: precision first, then recall.
 import { describe, expect, it } from 'vitest';
 import { drawFrom, partText } from '../../../server/src/core/sheets';
-import { readQuantity, type Dimension, dimensions } from '../../../server/src/core/quantity';
 import { judgeFile } from '../../../server/src/core/judge/judge';
 import { Doc } from '../../../server/src/core/parts/doc';
-import { mutations, mutationsTried, truncations } from '../../support/broken';
 import { drawn, drawnSheets, factsOf, readers } from '../../support/drawn';
 
 const scores = drawnSheets.map((sheet) => {
@@ -45,40 +43,3 @@ describe('data sheets', () => {
     },
   );
 });
-
-/** The figures of a value, as they may stand in the sheet in another unit or with another mark. */
-const figuresOf = (value: string): string[] => value.match(/\d+/g) ?? [];
-
-const every = <T>(all: Iterable<T>, step: number): T[] => [...all].filter((_, index) => index % step === 0);
-
-describe('broken sheets', () => {
-  it.each(drawnSheets)(
-    '$name, cut off or changed anywhere, gives only facts whose figures stand on their line',
-    (sheet) => {
-      const count = Math.floor(mutationsTried / drawnSheets.length);
-      for (const text of [...every(truncations(sheet.text, 4), 3), ...mutations(sheet.text, count)]) {
-        const { facts } = drawn(sheet, text);
-        for (const { value, said, path } of facts.filter(({ path }) => !inWords.test(path.join('.')))) {
-          for (const one of typeof value === 'string' ? [value] : value)
-            expect(isSaid(one, said), `${path.join('.')}: ${one} <- ${said}`).toBe(true);
-        }
-      }
-    },
-  );
-});
-
-/** What sheets print in words, or in figures of another kind: `dual channel`, `6 Gb/s`. */
-const inWords =
-  /link|carries|channels|count|generation|connectors|modules-in-kit|ranks|headers|openings|front-cables|^bays|^class$|^connector$/;
-
-/** A figure is said where it stands, or stands in a unit of the same measure. */
-function isSaid(value: string, said: string): boolean {
-  const digits = said.replace(/(?<=\d)[.,\s](?=\d{3})/g, '');
-  const plain = said.replace(',', '.');
-  const bare = figuresOf(value).filter((one) => one !== '1' && one !== '0');
-  if (bare.every((one) => digits.includes(one) || said.includes(one))) return true;
-  const measured = (Object.keys(dimensions) as Dimension[]).some(
-    (dimension) => readQuantity(value, dimension).quantity !== undefined,
-  );
-  return measured && /\d/.test(plain);
-}

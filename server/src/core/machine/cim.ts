@@ -2,7 +2,7 @@
 import type { Doc } from '../parts/doc';
 import type { MapNode } from '../yaml';
 import { decimalSize } from './json-outputs';
-import { below, coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
+import { below, coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs, wholeNumber } from './said';
 import { eachInItsSlot, makerOf, sizeOf, slotOf, twoControllers } from './dmidecode';
 import type { Said, Told } from './as-built';
 
@@ -208,8 +208,8 @@ function monitorsOf(print: CimPrint | undefined): readonly Told[] | undefined {
 
 function lettersAt(print: CimPrint, one: MapNode, key: string): Printed | undefined {
   const node = below(one, key);
-  const codes = itemsOf(node).map((item) => (item.type === 'scalar' ? Number(item.text) : 0));
-  if (!node || !codes.every((code) => Number.isInteger(code) && code >= 0 && code < 127)) return undefined;
+  const codes = itemsOf(node).map((item) => (item.type === 'scalar' ? (wholeNumber(item.text) ?? 127) : 127));
+  if (!node || codes.some((code) => code >= 127)) return undefined;
   const text = String.fromCharCode(...codes.filter((code) => code >= 32)).trim();
   return text === '' ? undefined : { text, doc: print.doc, span: node.span };
 }

@@ -23,7 +23,7 @@ import { devicesOf } from './lspci';
 import { outputOf, type Output, type Tool } from './outputs';
 import { PciTree } from './pci-tree';
 import { jsonOf, type Printed, printedAt, sayer } from './said';
-import { readSmart } from './smart';
+import { smartDrive } from './smart';
 import { readSpd, type SpdModule } from './spd';
 
 /** A machine, and the outputs that no reader knows. */
@@ -132,7 +132,7 @@ class Distillery {
 
 const printsOf = (docs: readonly Doc[]): readonly SmartPrint[] =>
   docs.flatMap((doc) => {
-    const drive = readSmart(doc.text);
+    const drive = smartDrive(jsonOf(doc), doc.lines);
     return drive ? [{ doc, drive }] : [];
   });
 

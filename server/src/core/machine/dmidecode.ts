@@ -12,7 +12,8 @@ export interface Structure {
 }
 
 const HANDLE = /^Handle (0x[0-9A-Fa-f]{1,8}), DMI type (\d{1,3}),/;
-const VALUE = /^\t([A-Z][^:\t]{0,60}):(.*)$/;
+/** A tab within a value is the next line’s, and what follows it another value. */
+const VALUE = /^\t([A-Z][^:\t]{0,60}):([^\t]*)$/;
 const PRIVATE = /serial|uuid|asset|tag|contact|sku/i;
 
 export function structuresOf(doc: Doc): readonly Structure[] {
@@ -36,7 +37,7 @@ export function structuresOf(doc: Doc): readonly Structure[] {
 
 /** The program’s version, from its first line. */
 export const dmidecodeVersion = (text: string): string | undefined =>
-  /^# dmidecode (\d{1,2}(?:\.\d{1,3}){1,2})\r?$/m.exec(text)?.[1];
+  /^# dmidecode (\d{1,2}(?:\.\d{1,3}){1,2})\r?\n/m.exec(text)?.[1];
 
 /** A maker’s name in words: some firmwares print its number in JEDEC’s list instead, `80CE000080CE`. */
 export const makerOf = (text: string): string | undefined =>

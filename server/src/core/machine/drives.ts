@@ -214,7 +214,7 @@ function mediaErrors({ doc, drive }: SmartPrint): Said | undefined {
   if (scsi.length > 0) return summed(scsi, 'smartctl, grown defects and uncorrected errors');
   const rows = mapsOf(below(jsonOf(doc), 'ata_smart_attributes', 'table')).flatMap((row) => {
     const raw = printedAt(doc, row, 'raw', 'string') ?? printedAt(doc, row, 'raw', 'value');
-    const count = wholeNumber(/^\d+/.exec(raw?.text ?? '')?.[0] ?? '');
+    const count = wholeNumber(/^\d+(?=$|\s)/.exec(raw?.text ?? '')?.[0] ?? '');
     const id = printedAt(doc, row, 'id')?.text ?? '';
     return raw && count !== undefined && SECTORS.has(id) ? [{ id, raw, count }] : [];
   });

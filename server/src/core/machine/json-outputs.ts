@@ -67,9 +67,9 @@ function bytesOf(text: string): string | undefined {
   return size > half ? `${end(size - half)} to ${end(size + half)} ${prefix}iB` : undefined;
 }
 
-/** Bytes in the unit that makers count drives in. */
+/** Bytes in the unit that makers count drives in; undefined of less than any disk ever held. */
 export function decimalSize(bytes: number): string | undefined {
-  if (!(bytes > 0)) return undefined;
+  if (!(bytes >= 1e5)) return undefined;
   const [unit, factor] = bytes >= 1e12 ? ['TB', 1e12] : ['GB', 1e9];
   return `${Number((bytes / factor).toPrecision(6))} ${unit}`;
 }

@@ -84,9 +84,10 @@ export class JsonReader {
     return found?.quoted && !isFiller(text) ? reading(text, saidOf(path, text), found.line) : undefined;
   }
 
-  number(...path: string[]): Reading<number> | undefined {
+  /** A whole number that a number holds exactly, and none below zero: what is counted here comes in no other. */
+  whole(...path: string[]): Reading<number> | undefined {
     const found = this.scalar(path);
-    if (!found || found.quoted || !/^-?\d{1,18}(?:\.\d{1,9})?$/.test(found.text)) return undefined;
+    if (!found || found.quoted || !/^\d{1,15}$/.test(found.text)) return undefined;
     return reading(Number(found.text), saidOf(path, found.text), found.line);
   }
 

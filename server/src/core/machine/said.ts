@@ -1,7 +1,7 @@
 // How readers of outputs point at what they read: lines of a text, values in JSON, and what says nothing.
 import type { Doc } from '../parts/doc';
-import type { Span } from '../text';
-import type { MapNode, Node, ScalarNode } from '../yaml';
+import { endOfLines, type Span } from '../text';
+import { readJson, type MapNode, type Node, type ScalarNode } from '../yaml';
 import type { Said } from './as-built';
 import { isFiller, type Reading } from './reading';
 
@@ -18,11 +18,11 @@ export interface Line {
   readonly start: number;
 }
 
-/** The lines of a text, whatever ends them. A last line without an end may be cut off: it is none. */
+/** The lines of a text, whatever ends them; none of what follows the last end. */
 export function* linesOf(text: string): Iterable<Line> {
   const ends = /\r\n|\n|\r/g;
   let start = 0;
-  for (const { index, 0: end } of text.matchAll(ends)) {
+  for (const { index, 0: end } of text.slice(0, endOfLines(text)).matchAll(ends)) {
     yield { text: text.slice(start, index), start };
     start = index + end.length;
   }
@@ -60,10 +60,11 @@ export const saidAs = ({ doc, span }: Printed, text: string, what: string): Said
 
 /** The root of a JSON text that is whole; what is cut off or broken is not read at all. */
 export function jsonOf(doc: Doc): Node | undefined {
-  const { root, problems } = doc.parsed;
-  const isWhole = /[}\]]$/.test(doc.text.trimEnd());
-  // Some tools print a key twice: the first counts.
-  return isWhole && problems.every(({ code }) => code === 'key-twice') ? root : undefined;
+  const read = doc.memo.get(jsonOf) as { readonly root?: Node } | undefined;
+  if (read) return read.root;
+  const json = readJson(doc.text);
+  doc.memo.set(jsonOf, json ?? {});
+  return json?.root;
 }
 
 /** The node at a path of keys and positions below another. */

@@ -1,6 +1,6 @@
 // What `smartctl -x -j` prints of one drive. Serial numbers and world-wide names are never read.
 import { Lines } from '../text';
-import { parse } from '../yaml';
+import { readJson, type Node } from '../yaml';
 import { JsonReader, type Reading } from './reading';
 
 export interface SmartDrive {
@@ -37,14 +37,17 @@ export interface SmartDrive {
   readonly warnsAtC?: Reading<number>;
 }
 
-export const isSmartPrint = (text: string): boolean => /^\s*\{/.test(text) && /"smartctl"\s*:\s*\{/.test(text);
+const isSmartPrint = (text: string): boolean => /^\s*\{/.test(text) && /"smartctl"\s*:\s*\{/.test(text);
 
 /** A drive’s print; undefined where the text is no whole JSON of this tool. */
 export function readSmart(text: string): SmartDrive | undefined {
-  if (!isSmartPrint(text)) return undefined;
-  const { root, problems } = parse(text);
-  if (root?.type !== 'map' || problems.length > 0 || !text.trimEnd().endsWith('}')) return undefined;
-  const json = new JsonReader(root, new Lines(text));
+  return isSmartPrint(text) ? smartDrive(readJson(text)?.root, new Lines(text)) : undefined;
+}
+
+/** The same of what was read of the text. */
+export function smartDrive(root: Node | undefined, lines: Lines): SmartDrive | undefined {
+  if (root?.type !== 'map') return undefined;
+  const json = new JsonReader(root, lines);
   const drive = { ...identityOf(json), ...stateOf(json) };
   return Object.fromEntries(Object.entries(drive).filter(([, value]) => value !== undefined));
 }
@@ -61,8 +64,8 @@ function identityOf(json: JsonReader): Found {
     vendor: json.text('scsi_vendor') ?? json.text('vendor'),
     deviceType: json.text('device', 'type'),
     device: json.text('device', 'name'),
-    capacityBytes: positive(json.number('user_capacity', 'bytes') ?? json.number('nvme_total_capacity')),
-    rotationRpm: json.number('rotation_rate'),
+    capacityBytes: positive(json.whole('user_capacity', 'bytes') ?? json.whole('nvme_total_capacity')),
+    rotationRpm: json.whole('rotation_rate'),
     shape: json.text('form_factor', 'name'),
     linkGbps: rate(json.text('interface_speed', 'max', 'string')),
     linkNowGbps: rate(json.text('interface_speed', 'current', 'string')),
@@ -72,16 +75,16 @@ function identityOf(json: JsonReader): Found {
 function stateOf(json: JsonReader): Found {
   const nvme = 'nvme_smart_health_information_log';
   return {
-    hours: json.number('power_on_time', 'hours'),
+    hours: json.whole('power_on_time', 'hours'),
     passed: json.flag('smart_status', 'passed'),
-    criticalWarning: json.number(nvme, 'critical_warning'),
+    criticalWarning: json.whole(nvme, 'critical_warning'),
     percentUsed:
-      json.number(nvme, 'percentage_used') ??
-      json.number('endurance_used', 'current_percent') ??
-      json.number('scsi_percentage_used_endurance_indicator'),
-    mediaErrors: json.number(nvme, 'media_errors'),
-    temperatureC: json.number('temperature', 'current'),
-    warnsAtC: positive(json.number('nvme_composite_temperature_threshold', 'warning')),
+      json.whole(nvme, 'percentage_used') ??
+      json.whole('endurance_used', 'current_percent') ??
+      json.whole('scsi_percentage_used_endurance_indicator'),
+    mediaErrors: json.whole(nvme, 'media_errors'),
+    temperatureC: json.whole('temperature', 'current'),
+    warnsAtC: positive(json.whole('nvme_composite_temperature_threshold', 'warning')),
   };
 }
 

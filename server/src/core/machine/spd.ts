@@ -1,4 +1,5 @@
 // What `decode-dimms` prints of memory modules. Serial numbers are never read.
+import { endOfLines } from '../text';
 import { isFiller, reading, type Reading } from './reading';
 
 export interface SpdModule {
@@ -45,12 +46,11 @@ export const isSpdPrint = (text: string): boolean =>
 /** No print is longer; past it nothing is tried. */
 const longestPrint = 1_000_000;
 
-/** The modules of a print, in its order. A last line without its end may be cut off: it is not read. */
+/** The modules of a print, in its order; nothing of a line without its end. */
 export function readSpd(text: string): SpdModule[] {
   if (text.length > longestPrint) return [];
   const groups: Row[][] = [];
-  const lines = text.split(/\r\n?|\n/);
-  lines.pop();
+  const lines = text.slice(0, endOfLines(text)).split(/\r\n?|\n/);
   lines.forEach((line, index) => {
     const row = rowOf(line.trimEnd());
     if (!row) return;

@@ -1,11 +1,16 @@
 // Labels and values of a data sheet without what a page puts around them: marks of notes, trade marks, odd blanks.
 
-const odd = /[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000\t]/g;
-const unseen =
-  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufeff]/g;
+/** Blanks of all kinds, and controls: what stands on both sides of one was never one figure. */
+const odd = /[\u0000-\u001f\u007f-\u009f\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g;
+const unseen = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufeff]/g;
+
+/** A text that is one plain line already. Nearly all are, and to see it takes a fraction of making them so. */
+const isPlainLine = (text: string): boolean => /^(?:[!-~]+(?: [!-~]+)*)?$/.test(text) && !/\((?:R|TM|C)\)/.test(text);
 
 /** One line with plain blanks, without characters that nobody sees and without trade marks. */
-export const plainLine = (text: string): string =>
+export const plainLine = (text: string): string => (isPlainLine(text) ? text : madePlain(text));
+
+const madePlain = (text: string): string =>
   text
     .replace(odd, ' ')
     .replace(unseen, '')
@@ -38,6 +43,9 @@ export function withoutMarks(text: string): { readonly text: string; readonly ma
 
 /** Letters and figures alone: as labels are compared. */
 export const labelKey = (text: string): string =>
+  isPlainLine(text) ? text.toLowerCase().replace(/[^a-z0-9+#]/g, '') : anyLabelKey(text);
+
+const anyLabelKey = (text: string): string =>
   plainLine(text)
     .normalize('NFKC')
     .toLowerCase()

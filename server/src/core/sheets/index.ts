@@ -35,6 +35,8 @@ export interface DraftOptions extends SheetReaders {
   readonly indexes?: Indexes;
   /** `maker/model`, as the part file is to be called. */
   readonly name?: string;
+  /** Whether a person picked the text out before their eyes, so that it ends where they meant it to. */
+  readonly isWhole?: boolean;
 }
 
 /** A draft, or of which kinds the sheet may be, where that is not plain. */
@@ -50,8 +52,20 @@ export function drawFrom(input: SheetInput, options: DraftOptions = {}): Drawn {
   const found = kind ?? guessed?.kind;
   if (found === undefined) return { candidates: guessed?.candidates ?? [] };
   const index = indexes.of(found);
-  const sheet = sheetOf(input, (text) => index.has(text), options);
-  return { draft: named(draftFrom(sheet, found, indexes, options.variant), sheet, options.name) };
+  const isLabel: IsLabel = (text) => index.has(text);
+  const sheet = sheetOf(input, isLabel, options);
+  const draft = draftFrom(sheet, found, indexes, options.variant);
+  if (sheet.brokenAt === undefined || options.isWhole) return { draft: named(draft, sheet, options.name) };
+  const whole = sheetOf({ name: input.name, text: input.text.slice(0, sheet.brokenAt) }, isLabel, options);
+  return { draft: named(asFarAs(draftFrom(whole, found, indexes, options.variant), draft), whole, options.name) };
+}
+
+/** A draft whose facts are those alone that the whole part of its text states too; what the rest adds may be cut off. */
+function asFarAs(whole: Draft, all: Draft): Draft {
+  const key = ({ path, value }: Drafted): string => JSON.stringify([path, value]);
+  const sure = new Set(whole.facts.map(key));
+  const [facts, cut] = [true, false].map((is) => all.facts.filter((fact) => sure.has(key(fact)) === is));
+  return { ...all, facts: facts!, perhaps: [...all.perhaps, ...cut!] };
 }
 
 function anyLabel(indexes: Indexes): IsLabel {

@@ -1,6 +1,6 @@
 // The rows of a sheet kept as JSON: maps of labels and values, lists of pairs, one map a variant.
 import { Lines } from '../text';
-import { parse, type MapNode, type Node } from '../yaml';
+import { readJson, type MapNode, type Node } from '../yaml';
 import { labelKey, plainLine } from './clean';
 import { sheetLimits, type Sheet, type SheetRow } from './sheet';
 
@@ -15,8 +15,8 @@ const wordsOf = (key: string): string => plainLine(key.replace(/_/g, ' ').replac
 
 /** Undefined where the text is no whole JSON. */
 export function jsonSheet(text: string): Sheet | undefined {
-  const { root, problems } = parse(text);
-  if (!root || root.type === 'scalar' || problems.length > 0) return undefined;
+  const root = readJson(text)?.root;
+  if (!root) return undefined;
   const reader = new JsonRows(new Lines(text));
   reader.read(root, '');
   return { ...(reader.title ? { title: reader.title } : {}), rows: reader.rows, loose: [], notes: new Map() };

@@ -113,6 +113,26 @@ const FOREIGN: readonly RegExp[] = [
   /\b(?:accessor\w{0,14}|zubehör|bundle|lieferumfang|stand|standfuß|certificat\w{0,14}|hub|speakers?|lautsprecher)\b/i,
 ];
 
+/** Names of labels kept by an index; a sheet asks after each of its own several times. */
+const mostKept = 5000;
+
+interface Named {
+  readonly name: string;
+  readonly said: Qualified;
+}
+
+/** What a label may be called: with all that stands beside its name, without that, without “max.” as well. */
+function namesOf(label: string): readonly Named[] {
+  const { text, marks } = withoutMarks(trimEnds(plainLine(label), ': '));
+  const { name, said } = qualified(label);
+  const bare = name.replace(LEADING, '');
+  return [
+    { name: text, said: { ...PLAIN, marks } },
+    { name, said },
+    ...(bare === name ? [] : [{ name: bare, said: { ...said, isMost: true } }]),
+  ];
+}
+
 /** The indexes of a run, each made once. */
 export class Indexes {
   private readonly made = new Map<string, LabelIndex>();
@@ -135,7 +155,9 @@ interface Entry extends Target {
 /** The labels of one kind of part. */
 export class LabelIndex {
   private readonly byKey = new Map<string, Entry[]>();
+  /** Headings of groups, in the plural too. */
   private readonly groups = new Set<string>();
+  private readonly read = new Map<string, readonly Named[]>();
 
   constructor(
     readonly kind: Kind,
@@ -152,7 +174,7 @@ export class LabelIndex {
       const own = [...path, key];
       const labels = field.labels ?? [];
       if (field.type === 'group') {
-        for (const label of labels) this.groups.add(labelKey(label));
+        for (const label of labels) for (const end of ['', 's', 'en']) this.groups.add(labelKey(label) + end);
         this.walk(field.fields, own, labels.length > 0 ? labels : group);
         continue;
       }
@@ -177,15 +199,12 @@ export class LabelIndex {
     return this.names(label).some(({ name }) => this.byKey.has(labelKey(name)));
   }
 
-  private names(label: string): { readonly name: string; readonly said: Qualified }[] {
-    const { text, marks } = withoutMarks(trimEnds(plainLine(label), ': '));
-    const { name, said } = qualified(label);
-    const bare = name.replace(LEADING, '');
-    return [
-      { name: text, said: { ...PLAIN, marks } },
-      { name, said },
-      ...(bare === name ? [] : [{ name: bare, said: { ...said, isMost: true } }]),
-    ];
+  private names(label: string): readonly Named[] {
+    const known = this.read.get(label);
+    if (known) return known;
+    const names = namesOf(label);
+    if (this.read.size < mostKept) this.read.set(label, names);
+    return names;
   }
 
   /** The fields that a label may mean under a heading; undefined where it is none of this kind’s, or not the part’s. */
@@ -205,10 +224,7 @@ export class LabelIndex {
     const composed = above === '' ? undefined : (this.byKey.get(above + key) ?? this.byKey.get(key + above));
     if (composed) return composed;
     const all = this.byKey.get(key) ?? [];
-    const isOfGroup = [...this.groups].some(
-      (group) => above === group || above === `${group}s` || above === `${group}en`,
-    );
-    if (isOfGroup) {
+    if (this.groups.has(above)) {
       const inGroup = all.filter(({ group }) =>
         group.some((one) => [labelKey(one), `${labelKey(one)}s`].includes(above)),
       );

@@ -49,7 +49,9 @@ export const isMarkup = (text: string): boolean =>
   /^(?:<!doctype html|<html|<table|<dl|<body|<div|<section|<h[1-6]|<ul|<article|<main|<p)\b/i.test(text.trimStart());
 
 const isElement = (node: Node): node is Element => 'tagName' in node;
-const lineOf = (node: Element): number => node.sourceCodeLocation?.startLine ?? 1;
+/** Where an element begins; one that stands for itself in no tag, where what it holds begins. */
+const lineOf = (node: Node | undefined): number =>
+  node === undefined ? 1 : (node.sourceCodeLocation?.startLine ?? (isElement(node) ? lineOf(node.childNodes[0]) : 1));
 const attribute = ({ attrs }: Element, name: string): string => attrs.find((one) => one.name === name)?.value ?? '';
 
 /** Figures that are raised are marks of notes, but behind a unit they are its power. */
@@ -245,12 +247,66 @@ function elementsIn(root: Element, names: readonly string[]): Element[] {
   return found;
 }
 
+/** What is read as one: where a page breaks off within it, none of it is whole. */
+const UNITS = new Set([
+  'tr',
+  'td',
+  'th',
+  'p',
+  'li',
+  'dd',
+  'dt',
+  'h1',
+  'h2',
+  'h3',
+  'h4',
+  'h5',
+  'h6',
+  'pre',
+  'figcaption',
+]);
+const HOLDERS = new Set(['html', 'body', 'table', 'thead', 'tbody', 'tfoot', 'dl', ...BLOCKS]);
+
+/** The start of an element; one that stands for itself in no tag begins with what it holds. */
+const startOf = (node: Node | undefined): number =>
+  node === undefined
+    ? 0
+    : (node.sourceCodeLocation?.startOffset ?? (isElement(node) ? startOf(node.childNodes[0]) : 0));
+
+/** Whether an element is still open where the text ends; one without tags of its own is whatever it holds. */
+function isOpen({ sourceCodeLocation: at }: Element, length: number): boolean {
+  return !at || (at.endTag === undefined && (at.endOffset ?? length) >= length);
+}
+
+/** Where a page breaks off: within a row, a paragraph or a list’s item that nothing ends. Undefined of a whole page. */
+function breakOf(root: readonly Node[], length: number): number | undefined {
+  let nodes = root;
+  for (let open = nodes.at(-1); open; open = nodes.at(-1)) {
+    if (!isElement(open) || !HOLDERS.has(open.tagName) || !isOpen(open, length)) break;
+    if (UNITS.has(open.tagName)) return startOf(open);
+    const label = open.tagName === 'dl' ? open.childNodes.findLast((node) => node.nodeName === 'dt') : undefined;
+    if (label) return startOf(label);
+    nodes = open.childNodes;
+  }
+  const run = nodes.slice(nodes.findLastIndex((node) => isElement(node) && HOLDERS.has(node.tagName)) + 1);
+  return run.some((node) => textOf(node) !== '') ? startOf(run[0]) : undefined;
+}
+
 /** Reads a page. */
-export function markupSheet(text: string, isLabel: IsLabel): Sheet {
+export function markupSheet(whole: string, isLabel: IsLabel): Sheet {
+  const text = whole.slice(0, sheetLimits.characters);
   const page = new PageReader();
-  page.walk(parse(text.slice(0, sheetLimits.characters), { sourceCodeLocationInfo: true }).childNodes);
+  const { childNodes } = parse(text, { sourceCodeLocationInfo: true });
+  page.walk(childNodes);
+  const brokenAt = breakOf(childNodes, text.length);
   const lines = linesSheet(page.lines, isLabel);
   const title = page.title ?? lines.title ?? page.caption;
   const rows = [...page.rows, ...lines.rows].toSorted((a, b) => a.line - b.line);
-  return { ...(title === undefined || title === '' ? {} : { title }), rows, loose: lines.loose, notes: lines.notes };
+  return {
+    ...(title === undefined || title === '' ? {} : { title }),
+    rows,
+    loose: lines.loose,
+    notes: lines.notes,
+    ...(brokenAt === undefined ? {} : { brokenAt }),
+  };
 }

@@ -3,7 +3,7 @@ import { isKind, kinds, type Kind } from '../parts/kinds';
 import { visible, type Span } from '../text';
 import { parse } from '../yaml';
 import { addFacts } from './add';
-import { drawFrom, type Draft, type DraftOptions } from './index';
+import { drawFrom, type Draft } from './index';
 import { doubtLines } from './part-text';
 
 export interface Pasted {
@@ -31,7 +31,13 @@ export function pastedLines(text: string): Pasted | undefined {
   const rest = text.slice(start);
   if (isOurOwn(lines.slice(head), kind)) return undefined;
   const end = start + rest.trimEnd().length;
-  const drawn = drawFrom({ name: 'pasted', text: rest }, kind ? { kind } : ({} satisfies DraftOptions));
+  const drawn = drawFrom(
+    { name: 'pasted', text: rest },
+    {
+      isWhole: true,
+      ...(kind ? { kind } : {}),
+    },
+  );
   if (!('draft' in drawn)) return undefined;
   const { draft } = drawn;
   if (draft.facts.length < leastFacts) return undefined;

@@ -1,7 +1,7 @@
 // The rows of a sheet kept as comma-, semicolon- or tab-separated values.
 import { parse } from 'csv-parse/browser/esm/sync';
 import { plainLine } from './clean';
-import { sheetLimits, type IsLabel, type Sheet, type SheetRow } from './sheet';
+import { lastLineOf, sheetLimits, type IsLabel, type Sheet, type SheetRow } from './sheet';
 import { linesSheet } from './text-lines';
 
 interface Recorded {
@@ -24,7 +24,8 @@ function delimiterOf(text: string): string {
 
 function recordsOf(text: string): Recorded[] {
   try {
-    const records = parse(text, {
+    // It counts lines by one kind of line end alone.
+    const records = parse(text.replace(/\r\n?/g, '\n'), {
       delimiter: delimiterOf(text),
       relax_column_count: true,
       relax_quotes: true,
@@ -46,11 +47,10 @@ function recordsOf(text: string): Recorded[] {
 export function separatedSheet(whole: string, isLabel: IsLabel): Sheet {
   const text = whole.slice(0, sheetLimits.characters);
   const records = recordsOf(text).slice(0, sheetLimits.rows);
-  if (records.length === 0)
-    return linesSheet(
-      text.split(/\r\n?|\n/).map((one, index) => ({ text: one, line: index + 1 })),
-      isLabel,
-    );
+  if (records.length === 0) {
+    const lines = text.split(/\r\n?|\n/).map((one, index) => ({ text: one, line: index + 1 }));
+    return { ...linesSheet(lines, isLabel), ...lastLineOf(text) };
+  }
   const filled = records.map(({ record, line }) => ({
     record: record.map(plainLine).slice(0, sheetLimits.cells),
     line,
@@ -65,7 +65,7 @@ export function separatedSheet(whole: string, isLabel: IsLabel): Sheet {
   const loose = filled
     .filter(({ record }) => record.filter((cell) => cell !== '').length === 1)
     .map(({ record, line }) => ({ text: record.join(' ').trim(), line }));
-  return { ...(title === undefined ? {} : { title }), rows, loose, notes: new Map() };
+  return { ...(title === undefined ? {} : { title }), rows, loose, notes: new Map(), ...lastLineOf(text) };
 }
 
 /** A row whose label alone is filled is the heading of those below. */

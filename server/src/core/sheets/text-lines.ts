@@ -2,7 +2,7 @@
 import { isBlank, trimEnds } from './clean';
 import { notesOf, pairOf, rawLine, type RawLine } from './raw-line';
 import { isCounted } from './takers/board-things';
-import { sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
+import { lastLineOf, sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
 
 /** Reads the lines of a text. */
 export function textSheet(text: string, isLabel: IsLabel): Sheet {
@@ -10,7 +10,7 @@ export function textSheet(text: string, isLabel: IsLabel): Sheet {
     .slice(0, sheetLimits.characters)
     .split(/\r\n?|\n|\f/)
     .map((line, index) => rawLine(line, index + 1));
-  return new Assembly(lines.slice(0, sheetLimits.rows), isLabel).run();
+  return { ...new Assembly(lines.slice(0, sheetLimits.rows), isLabel).run(), ...lastLineOf(text) };
 }
 
 /** Lines of other ways of reading, such as the paragraphs of a page. */
@@ -20,6 +20,9 @@ export function linesSheet(lines: readonly LooseLine[], isLabel: IsLabel): Sheet
     isLabel,
   ).run();
 }
+
+/** What a heading ends with: `Product information` states no product. */
+const HEADING_END = /^(?:information|specifications?|details|data|overview|features|daten|übersicht)$/i;
 
 class Assembly {
   private readonly rows: SheetRow[] = [];
@@ -212,7 +215,7 @@ class Assembly {
     for (let count = Math.min(words.length - 1, 6); count > 0; count--) {
       const label = words.slice(0, count).join(' ');
       const rest = words.slice(count).join(' ');
-      if (this.isLabel(label) && !isBlank(rest)) return [label, rest];
+      if (this.isLabel(label) && !isBlank(rest) && !HEADING_END.test(rest)) return [label, rest];
     }
     return undefined;
   }

@@ -1,7 +1,7 @@
 // The text layer's public face: spans, lines, edits, near words, and text made safe to show.
 export { touches } from './span';
 export type { Span } from './span';
-export { Lines } from './lines';
+export { endOfLines, Lines } from './lines';
 export type { Position, Range } from './lines';
 export { applyEdits, editsOverlap } from './edit';
 export type { Edit } from './edit';

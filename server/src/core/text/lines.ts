@@ -13,6 +13,12 @@ export interface Range {
   readonly end: Position;
 }
 
+/**
+ * Where the lines of a text end that have an end. A last one without may be cut off: what a tool or a page printed is
+ * believed up to here alone, for a figure that lacks its end is another figure.
+ */
+export const endOfLines = (text: string): number => Math.max(text.lastIndexOf('\n'), text.lastIndexOf('\r')) + 1;
+
 /** The lines of one text. Line ends are LF, CRLF and a lone CR, as in the protocol. */
 export class Lines {
   private readonly starts: readonly number[];

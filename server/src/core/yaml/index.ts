@@ -1,5 +1,6 @@
 // The YAML layer's public face: reading, places, and edits.
 export { lineWithoutBlank } from './faulty-lines';
+export { readJson } from './json';
 export { parse } from './parse';
 export type { Entry, ListNode, MapNode, Node, Parsed, Problem, ProblemCode, ScalarNode } from './nodes';
 export {

@@ -5,10 +5,11 @@ import { clampSpan } from '../text/span';
 import type { Span } from '../text/span';
 import { buildNodes } from './build';
 import { faultsOf, type LibraryError } from './faulty-lines';
+import { readJson } from './json';
 import { lineEndAt } from './layout';
 import { inWords, limits, readTokens } from './limits';
-import type { Parsed, Problem } from './nodes';
-import { readPlain } from './plain';
+import type { Node, Parsed, Problem } from './nodes';
+import { isPlainText, readPlain } from './plain';
 
 // Reported by us in our own words, with the tag's node.
 const tagCodes = new Set(['TAG_RESOLVE_FAILED', 'BAD_COLLECTION_TYPE']);
@@ -20,8 +21,14 @@ const mostErrors = limits.syntaxProblems * 10;
  * several documents is read. Problems come in order of place, their spans inside the text.
  */
 export function parse(text: string): Parsed {
-  const root = readPlain(text);
+  const root = readPlain(text) ?? plainJson(text);
   return root ? { text, root, problems: [] } : parseAny(text);
+}
+
+/** JSON of which the library reads the same. */
+function plainJson(text: string): Node | undefined {
+  const json = isPlainText(text) ? readJson(text) : undefined;
+  return json?.isYaml ? json.root : undefined;
 }
 
 /** The same by the library, whatever stands in the text. */

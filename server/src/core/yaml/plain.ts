@@ -5,9 +5,11 @@ import { EntryMap, type Entry, type ListNode, type MapNode, type Node, type Scal
 
 /** The root of a plain text; undefined where the library is to read it. */
 export function readPlain(text: string): MapNode | undefined {
-  if (text.length > longest || notPlain.test(text)) return undefined;
-  return new PlainReader(text).read();
+  return isPlainText(text) ? new PlainReader(text).read() : undefined;
 }
+
+/** Whether a text is short enough, and its signs are read alike by everyone. */
+export const isPlainText = (text: string): boolean => text.length <= longest && !notPlain.test(text);
 
 /** In UTF-16 units: no text of this length passes a limit of reading. */
 const longest = 100_000;

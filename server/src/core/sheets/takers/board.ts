@@ -60,7 +60,7 @@ const most: Taker = (value, place) => {
     .replace(/\s+/g, ' ');
   const found =
     onlyOne(text, /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(\d{1,4} ?[GT]B)\b/gi) ??
-    onlyOne(text, /(?<![\d.])(\d{1,4} ?[GT]B)(?= ?\(?max)/gi);
+    onlyOne(text, /(?<![\d.]|\d,)(\d{1,4} ?[GT]B)(?= ?\(?max)/gi);
   return found === undefined ? nothing : takeQuantity(found, place);
 };
 

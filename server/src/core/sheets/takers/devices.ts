@@ -194,10 +194,12 @@ const SIZES: readonly (readonly [RegExp, string])[] = [
 const modes: Taker = (value, { path }) => {
   const text = value.replace(/(?<=\d)[.,](?=\d{3} ?[x×*@(]|\d{3}$)/g, '').replace(/[×*]/g, 'x');
   const sizes = new Set(
-    [...text.matchAll(/(?<![\d.])(\d{3,5}) ?x ?(\d{3,5})(?![\d.])/g)].map(([, w, h]) => `${w}x${h}`),
+    [...text.matchAll(/(?<![\d.]|\d,)(\d{3,5}) ?x ?(\d{3,5})(?![\d.])/g)].map(([, w, h]) => `${w}x${h}`),
   );
   if (sizes.size === 0) for (const [name, size] of SIZES) if (name.test(text)) sizes.add(size);
-  const rates = new Set([...text.matchAll(/(\d{2,3}(?:\.\d{1,2})?) ?Hz/gi)].map(([, hz]) => Number(hz)));
+  const rates = new Set(
+    [...text.matchAll(/(?<![\d.]|\d,)(\d{2,3}(?:[.,]\d{1,2})?) ?Hz/gi)].map(([, hz]) => Number(hz!.replace(',', '.'))),
+  );
   const [size] = sizes;
   const [rate] = rates;
   if (sizes.size !== 1 || rates.size > 1 || /oc|overclock|interpol|up to|bis zu/i.test(text)) return nothing;
@@ -209,8 +211,8 @@ const modes: Taker = (value, { path }) => {
 
 /** What it draws in use, with the word for it before or behind. */
 const AHEAD = /(?:^|[\s,;(])(?:typ(?:\.|ical|isch)?|on|normal|betrieb)[:. )]{0,3}(\d{1,3}(?:\.\d{1,2})?) ?W\b/i;
-const PEAK = /(?<![\d.<])(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:max|peak)/i;
-const BEHIND = /(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:typ(?:\.|ical|isch)?|on|normal|betrieb)/i;
+const PEAK = /(?<![\d.<]|\d,)(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:max|peak)/i;
+const BEHIND = /(?<![\d.]|\d,)(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:typ(?:\.|ical|isch)?|on|normal|betrieb)/i;
 
 export const displayTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,

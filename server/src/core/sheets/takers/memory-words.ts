@@ -24,7 +24,9 @@ export function ratesIn(text: string, whole: string): number[] | undefined {
   const types = typesIn(`${text} ${whole}`);
   const least = Math.max(0, ...types.map((type) => LEAST[type] ?? 0));
   const found = new Set<number>();
-  for (const [, rate, unit] of plain.matchAll(/(?<![\d.-])(\d{3,5})\+? ?(MT\/s|MTps|MT\/sec|MHz|Mbps|MT)(?![a-z])/gi)) {
+  for (const [, rate, unit] of plain.matchAll(
+    /(?<![\d.-]|\d,)(\d{3,5})\+? ?(MT\/s|MTps|MT\/sec|MHz|Mbps|MT)(?![a-z])/gi,
+  )) {
     if (/mhz/i.test(unit!) && Number(rate) < (least || 2133)) return undefined;
     found.add(Number(rate));
   }
@@ -48,15 +50,15 @@ const SEVERAL =
 
 export function kitIn(text: string): Kit {
   const plain = text.replace(/[×*]/g, 'x');
-  const ahead = /(?<![\d.])(\d{1,2}) ?x ?(\d{1,4}) ?GB/i.exec(plain);
-  const behind = /(?<![\d.])(\d{1,4}) ?GB ?x ?(\d{1,2})(?!\d)/i.exec(plain);
+  const ahead = /(?<![\d.]|\d,)(\d{1,2}) ?x ?(\d{1,4}) ?GB/i.exec(plain);
+  const behind = /(?<![\d.]|\d,)(\d{1,4}) ?GB ?x ?(\d{1,2})(?!\d)/i.exec(plain);
   const [modules, eachGb] = ahead
     ? [Number(ahead[1]), Number(ahead[2])]
     : behind
       ? [Number(behind[2]), Number(behind[1])]
       : [];
   const rest = plain.replace(ahead?.[0] ?? behind?.[0] ?? '', ' ');
-  const whole = [...rest.matchAll(/(?<![\d.])(\d{1,4}) ?GB\b/gi)].map(([, gb]) => Number(gb));
+  const whole = [...rest.matchAll(/(?<![\d.]|\d,)(\d{1,4}) ?GB\b/gi)].map(([, gb]) => Number(gb));
   const several = SEVERAL.exec(plain);
   const word = several?.[3]?.toLowerCase();
   const stated = word ? { dual: 2, quad: 4, single: 1 }[word] : Number(several?.[1] ?? several?.[2]) || undefined;

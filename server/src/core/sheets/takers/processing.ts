@@ -11,7 +11,7 @@ import { linkIn } from './links';
 import { classIn, eccIn, kitIn, ranksIn, ratesIn, shapeIn, typesIn } from './memory-words';
 
 const SOCKET =
-  /(?<![\w-])((?:FC)?LGA[ -]?\d{3,4}(?:-\d)?|AM[2-6]\+?|FM[12]\+?|sTRX4|sWRX8|sTR5|TR4|SP[3-6])(?![\w-])/gi;
+  /(?<![\w-])((?:FC)?LGA[ -]?\d{3,4}(?:-\d)?|AM[2-6]\+?|FM[12]\+?|sTRX4|sWRX8|sTR5|TR4|SP[3-6])(?![\w-]|[.,]\d)/gi;
 
 /** The only socket that a text names. */
 export const socket: Taker = (value, { path }) => {
@@ -100,7 +100,7 @@ const lanes: Taker = (value, place) => {
 const generation: Taker = (value, { path }) =>
   orNothing(path, sheetGeneration(value) ?? sheetGeneration(value.replace(/, ?\d{1,2} lanes?$/i, '')));
 
-const CLAIMED = /(\d{2,3}(?:[.,]\d)?) ?W ?\(([^()]{2,40})\)/g;
+const CLAIMED = /(?<![\d.]|\d,)(\d{2,3}(?:[.,]\d)?) ?W ?\(([^()]{2,40})\)/g;
 /** `125 W (base power), 250 W (max. turbo power)`: each by what stands behind it. */
 const powers =
   (own: RegExp, isPeak: boolean): Taker =>
@@ -236,7 +236,7 @@ const type: Taker = (value, { path }) => {
   return found.length === 1 ? plain({ path, value: found[0]! }) : nothing;
 };
 const voltage: Taker = (value, place) => {
-  const only = onlyOne(value.replace(',', '.'), /(?<![\d.])(\d\.\d{1,3}) ?V\b/gi);
+  const only = onlyOne(value.replace(',', '.'), /(?<![\d.]|\d,)(\d\.\d{1,3}) ?V\b/gi);
   return only === undefined ? takeQuantity(value, place) : plain({ path: place.path, value: `${Number(only)} V` });
 };
 
