@@ -3,7 +3,7 @@ import type { Drafted } from '../../server/src/core/sheets';
 
 /** What counts or names, and is printed in words or by the thing itself: `dual channel`, `24-pin`, `6 Gb/s`. */
 const inWords =
-  /^standard$|generation|kind$|pins$|power-connectors|bays|class|ranks|channels|connector$|rails|front-cables|link|count|carries|modules|headers|ports|slots|holes/;
+  /^standard$|^openings$|^edge$|generation|kind$|pins$|power-connectors|bays|class|ranks|channels|connector$|rails|front-cables|link|count|carries|modules|headers|ports|slots|holes/;
 
 /** A name of memory tells its bandwidth in MB/s: eight bytes a transfer. Source: JEDEC, names of modules. */
 const isRate = /fastest|speed/;
@@ -13,7 +13,7 @@ const factors = [1, 10, 1000, 0.1, 0.001, 25.4];
 
 /** Other spellings of words that part files use. Common practice, in English and German. */
 const spellings: readonly (readonly [RegExp, RegExp])[] = [
-  [/^(?:UDIMM|RDIMM|LRDIMM|SO-DIMM|DIMM)$/i, /dimm|buffer|regist|pin/i],
+  [/^(?:UDIMM|RDIMM|LRDIMM|SO-DIMM|DIMM)$/i, /dimm|buffer|puffer|regist|pin/i],
   [/^(?:processor|chipset)$/, /cpu|prozessor|pch|chips/i],
   [/ATX|ITX/, /atx|itx|µatx/i],
   [/^tube/, /includ|inkl|beilieg|compound|paste/i],
@@ -21,7 +21,7 @@ const spellings: readonly (readonly [RegExp, RegExp])[] = [
   [/^(?:ceramic|silicone)/, /oxid|kera|cera|sili/i],
   [/^NVMe$/, /pci|nvm/i],
   [/^true$/, /\S/],
-  [/^false$/, /\bno\b|non|nein|ohne|kein|\bn\b|without|false|none|✗|not /i],
+  [/^false$/, /\bno\b|non|nicht|nein|ohne|kein|\bn\b|without|false|none|✗|not /i],
   [/^(?:front (?:USB|audio|panel)|fan|RGB|ARGB)/i, /usb|audio|panel|fan|lüf|y-?kabel|address|lüfter|led|rgb|type-?c/i],
   [/^copper|aluminium|nickel/, /kupfer|copper|alu|nickel/i],
   [/^(?:insulating|conductive)$/, /leit|conduct/i],
@@ -116,7 +116,7 @@ function isSaid(value: string, path: string, near: Near): boolean {
   const words = (value.match(/\p{L}{3,}/gu) ?? []).filter((word) => !near.letters.includes(letters(word)));
   return words.every(
     (word) =>
-      /^(?:dBA|rpm|mmH)$/.test(word) ||
+      /^(?:dBA|rpm|mmH|CFM)$/.test(word) ||
       spellings.some(([ours, theirs]) => (ours.test(word) || ours.test(value)) && theirs.test(near.text)),
   );
 }

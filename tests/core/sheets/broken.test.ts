@@ -61,6 +61,8 @@ describe.each([...forms])('sheets as %s', (form, sheets) => {
     for (const sheet of sheets) {
       const whole = saidBy(drawn(sheet));
       for (const cut of cuts(sheet.text, size)) {
+        // Before the variant that is asked for stands, another is the only one.
+        if (sheet.variant !== undefined && !cut.includes(sheet.variant)) continue;
         const { facts } = drawn(sheet, cut);
         // A maker that is named below a model is taken off its front.
         const isKnown = (fact: string): boolean =>
