@@ -60,7 +60,7 @@ export function drawFrom(input: SheetInput, options: DraftOptions = {}): Drawn {
   return { draft: named(asFarAs(draftFrom(whole, found, indexes, options.variant), draft), whole, options.name) };
 }
 
-/** A draft whose facts are those alone that the whole part of its text states too; what the rest adds may be cut off. */
+/** The facts of a draft that the whole part of its text states too; what the rest adds may be cut off. */
 function asFarAs(whole: Draft, all: Draft): Draft {
   const key = ({ path, value }: Drafted): string => JSON.stringify([path, value]);
   const sure = new Set(whole.facts.map(key));

@@ -10,7 +10,7 @@ export interface JsonText {
   readonly isYaml: boolean;
 }
 
-/** The root of a JSON text that is a map or a list; undefined for anything else. Of a name twice, `get` gives the first. */
+/** The root of a JSON text, a map or a list; undefined for anything else. Of a name twice, `get` gives the first. */
 export function readJson(text: string): JsonText | undefined {
   if (text.length > limits.bytes || !/^\s*[{[]/.test(text)) return undefined;
   const reader = new JsonReader(text);
