@@ -52,10 +52,11 @@ const MOSTS = new Set([
   'rating',
   'rated-power',
   'supply-depth',
-  'read',
-  'write',
   'spin-up.current',
 ]);
+
+/** Rates whose label may say `Max.` of any drive; behind a value it bounds it. */
+const MOST_BY_LABEL = new Set(['read', 'write']);
 
 /** Fields that promise the least of their kind. */
 const LEASTS = new Set(['hold-up']);
@@ -73,7 +74,7 @@ export function takeQuantity(value: string, place: Place): Take {
   const read = readQuantityText(key === 'rated-power' ? least.replace(/(?<=W)\+$/i, '') : least, field, place);
   if (!read) return nothing;
   const fact = { path: place.path, value: canonical(read.quantity, field) };
-  const isMost = read.isMost || place.said.isMost;
+  const isMost = read.isMost || (place.said.isMost && !MOST_BY_LABEL.has(key));
   const mayBeMost = field.room === true || field.full === true || MOSTS.has(key);
   return isMost && !mayBeMost ? doubtful(fact) : plain(fact);
 }
