@@ -17,6 +17,19 @@ const entities = {
     ),
 };
 
+/** Where the German words lie: programs for Node read them from there, each the same file. */
+const germanFile = 'german.json';
+const germanApart = {
+  name: 'german-apart',
+  setup: ({ onLoad, onResolve }) => {
+    onResolve({ filter: new RegExp(`^\\./${germanFile}$`) }, ({ path }) => ({ path, external: true }));
+    onLoad({ filter: /[/\\]core[/\\]words[/\\]german\.ts$/ }, () => ({
+      contents: `export const german = () => require('./${germanFile}');`,
+      loader: 'js',
+    }));
+  },
+};
+
 const common = {
   bundle: true,
   minify: true,
@@ -26,7 +39,7 @@ const common = {
   legalComments: 'none',
   logLevel: 'warning',
   absWorkingDir: root,
-  plugins: [entities],
+  plugins: [entities, germanApart],
   // Packages as modules, of which only what is used is kept: less to compile at every start.
   mainFields: ['module', 'main'],
   alias: { yaml: join(dirname(createRequire(import.meta.url).resolve('yaml/package.json')), 'browser/dist/index.js') },
@@ -34,6 +47,7 @@ const common = {
 
 /** In a browser’s worker the same code speaks over messages instead of streams. */
 const browser = {
+  plugins: [entities],
   platform: 'browser',
   target: 'es2022',
   mainFields: ['browser', 'module', 'main'],
@@ -73,11 +87,20 @@ function declarations() {
   return texts.map((text) => text.trim()).join('\n\n') + '\n';
 }
 
+/** The German words as `core/words/german.ts` puts them together. */
+function germanWords() {
+  const [words, fields, plain] = ['de', 'de-fields', 'de-plain'].map((name) =>
+    JSON.parse(readFileSync(join(root, `server/src/core/words/${name}.json`), 'utf8')),
+  );
+  return JSON.stringify({ words: { ...words, ...fields }, plain });
+}
+
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */
 export async function buildAll() {
   const begun = new Date();
   await Promise.all(bundles.map((bundle) => build(optionsOf(bundle))));
   writeFileSync(join(root, 'dist/api.d.ts'), declarations());
+  writeFileSync(join(root, 'dist', germanFile), germanWords());
   // Its time tells the setup that everything up to then is built.
   writeFileSync(join(root, 'dist/.built'), '');
   utimesSync(join(root, 'dist/.built'), begun, begun);

@@ -31,6 +31,7 @@ const copied = {
   'dist/client.js': 'dist/client.js',
   'dist/client.web.js': 'dist/client.web.js',
   'dist/server.js': 'dist/server.js',
+  'dist/german.json': 'dist/german.json',
   'dist/server.worker.js': 'dist/server.worker.js',
   'dist/sheet-script.js': 'dist/sheet-script.js',
 };

@@ -56,6 +56,7 @@ describe('the npm package', () => {
       'dist/api.js',
       'dist/fettle.bundle.js',
       'dist/fettle.js',
+      'dist/german.json',
       'dist/server.js',
       'package.json',
       ...['asbuilt', 'build', 'comparison', 'findings', 'house', 'known', 'part'].map(

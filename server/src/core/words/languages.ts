@@ -1,7 +1,5 @@
 // The languages that Fettle speaks, and which of them a tag asks for.
-import german from './de.json';
-import germanFields from './de-fields.json';
-import germanPlain from './de-plain.json';
+import { german } from './german';
 import { Language } from './language';
 
 export const tags = ['en', 'de'] as const;
@@ -9,9 +7,8 @@ export type Tag = (typeof tags)[number];
 
 /** One language, made anew: what it keeps dies with the run it is handed to. */
 export function languageIn(tag: Tag): Language {
-  const table: Readonly<Record<string, string>> = tag === 'de' ? { ...german, ...germanFields } : {};
-  const plain = tag === 'de' ? germanPlain : undefined;
-  return new Language(tag, (english) => (Object.hasOwn(table, english) ? table[english] : undefined), plain);
+  const { words = {}, plain } = tag === 'de' ? german() : {};
+  return new Language(tag, (english) => (Object.hasOwn(words, english) ? words[english] : undefined), plain);
 }
 
 /** Messages as they are written. */

@@ -1,0 +1,14 @@
+// The German words. Programs for Node have them in a file of their own beside the bundles, read when somebody asks for
+// German; where there are no files they are in the bundle.
+import words from './de.json';
+import fields from './de-fields.json';
+import plain from './de-plain.json';
+
+export interface Tables {
+  /** Sentences and words by their English ones. */
+  readonly words: Readonly<Record<string, string>>;
+  /** Templates of texts that are put together in English first. */
+  readonly plain: Readonly<Record<string, string>>;
+}
+
+export const german = (): Tables => ({ words: { ...words, ...fields }, plain });
