@@ -89,10 +89,10 @@ function declarations() {
 
 /** The German words as `core/words/german.ts` puts them together. */
 function germanWords() {
-  const [words, fields, plain] = ['de', 'de-fields', 'de-plain'].map((name) =>
+  const [words, fields, text, plain] = ['de', 'de-fields', 'de-text', 'de-plain'].map((name) =>
     JSON.parse(readFileSync(join(root, `server/src/core/words/${name}.json`), 'utf8')),
   );
-  return JSON.stringify({ words: { ...words, ...fields }, plain });
+  return JSON.stringify({ words: { ...words, ...fields, ...text }, plain });
 }
 
 /** Builds all bundles. @throws Error of esbuild with the file and line at fault. */

@@ -17,6 +17,7 @@ import { kinds } from '../../server/src/core/parts/kinds';
 import { dimensions } from '../../server/src/core/quantity';
 import { CAUTIONS } from '../../server/src/core/trade/cautions';
 import { STEP_KINDS } from '../../server/src/core/trade/steps';
+import ofTexts from '../../server/src/core/words/de-text.json';
 import { keyOf } from '../../server/src/core/words/language';
 
 const source = join(__dirname, '../../server/src');
@@ -38,6 +39,8 @@ function* wordsOfTables(): Iterable<string> {
   yield* STEP_KINDS;
   yield unreadWords;
   yield partsMeaning;
+  // What is wrong with a text is said in texts, not templates: tests/core/words/text.test.ts finds these.
+  yield* Object.keys(ofTexts);
   for (const { what, why, limits = [], examples } of checks)
     yield* [what, why, ...limits, ...examples.flatMap(({ instead = [] }) => instead)];
   for (const { what } of figureNames) yield what;

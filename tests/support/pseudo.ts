@@ -3,6 +3,7 @@
 import german from '../../server/src/core/words/de.json';
 import fields from '../../server/src/core/words/de-fields.json';
 import plainGerman from '../../server/src/core/words/de-plain.json';
+import ofTexts from '../../server/src/core/words/de-text.json';
 import { Language } from '../../server/src/core/words/language';
 import { allMessages } from './messages';
 
@@ -25,7 +26,7 @@ export function accented(english: string): string {
 }
 
 const plain = Object.fromEntries(Object.keys(plainGerman).map((english) => [english, accented(english)]));
-const inGerman: ReadonlySet<string> = new Set([...Object.keys(german), ...Object.keys(fields)]);
+const inGerman: ReadonlySet<string> = new Set([german, fields, ofTexts].flatMap((one) => Object.keys(one)));
 
 /** The same, of what has German words, and with the texts that are put together in English. */
 export const pseudoGerman = (): Language =>

@@ -2,12 +2,13 @@
 import { expect, it } from 'vitest';
 import german from '../../../server/src/core/words/de.json';
 import fields from '../../../server/src/core/words/de-fields.json';
+import ofTexts from '../../../server/src/core/words/de-text.json';
 import { keyOf } from '../../../server/src/core/words/language';
 import { everyFinding } from '../../support/every-finding';
 import { allMessages } from '../../support/messages';
 
 const messages = allMessages();
-const table: Readonly<Record<string, string>> = { ...german, ...fields };
+const table: Readonly<Record<string, string>> = { ...german, ...fields, ...ofTexts };
 const piecesOf = (words: string): string[] => (words.match(/\{\d+\}/g) ?? []).sort();
 
 /** What has no German words is said in English. This share may only grow. */

@@ -222,9 +222,8 @@ class Inspection {
         if (mend) this.report('wrong-kind-of-value', SEVERAL, item.span, `${path}[${i}]`, [mend]);
         else this.field(field.of, item, `${path}[${i}]`);
       });
-    if (node.type !== 'scalar' || node.style === 'empty')
-      return this.emptyOrWrong(node, path, `a list, such as \`${field.example}\``);
-    const mend = asList(this.doc, field, node);
+    if (node.type === 'scalar' && node.style === 'empty') return;
+    const mend = node.type === 'scalar' ? asList(this.doc, field, node) : undefined;
     const message = `A list belongs here, such as \`${field.example}\`.`;
     this.report('wrong-kind-of-value', message, node.span, path, mend ? [mend] : []);
   }

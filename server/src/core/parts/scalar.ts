@@ -131,7 +131,7 @@ function outside({ range: [least, most] }: QuantityField, { lo, hi }: Quantity):
 }
 
 function outOfRange({ range, unit }: QuantityField, text: string): ScalarProblem {
-  const [least, most] = range.map((end) => `${plainNumber(inUnit(end, unit))} ${unit}`);
+  const [least, most] = range.map((end) => `${plainNumber(Number(inUnit(end, unit).toPrecision(4)))} ${unit}`);
   const message = `${quoted(text)} is outside what can stand here, ${least} to ${most}.`;
   return { code: 'number-out-of-range', message, start: 0, end: text.length, instead: [] };
 }

@@ -3,6 +3,7 @@
 import words from './de.json';
 import fields from './de-fields.json';
 import plain from './de-plain.json';
+import text from './de-text.json';
 
 export interface Tables {
   /** Sentences and words by their English ones. */
@@ -11,4 +12,4 @@ export interface Tables {
   readonly plain: Readonly<Record<string, string>>;
 }
 
-export const german = (): Tables => ({ words: { ...words, ...fields }, plain });
+export const german = (): Tables => ({ words: { ...words, ...fields, ...text }, plain });

@@ -3,6 +3,7 @@ import type { FileReading, TextProblem } from '../../build/inspect';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { outcome, target, type Reporter } from '../kit';
+import { inPieces } from './text-pieces-kit';
 
 /** The outcomes of a check that reports the problems of some codes. */
 export function reportProblems(file: FileReading, report: Reporter, ...codes: readonly TextProblem['code'][]): void {
@@ -14,7 +15,7 @@ export function reportProblems(file: FileReading, report: Reporter, ...codes: re
       outcome(target(problem.path, file.doc, problem.span), sure(false), {
         // Such a word is understood: it leaves open which of a few is meant, and what needs it waits for that.
         ...(problem.code === 'choice-open' ? { grade: 'note' as const } : {}),
-        broken: () => sentence`${problem.message}`,
+        broken: () => inPieces(problem.message),
         fixes: () =>
           problem.mends.map((mend) => ({ type: 'text', title: mend.title, doc: file.doc, edits: mend.edits })),
       }),
