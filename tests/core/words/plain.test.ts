@@ -70,6 +70,7 @@ describe('a plain text', () => {
   it('begins a line with a capital where its word does', () => {
     expect(german.plain('Fit board')).toBe('Mainboard einbauen');
     expect(german.plain('capacity of scratch')).toBe('Kapazität von scratch');
+    expect(german.label('processor or supply')).toBe('Prozessor oder Netzteil');
   });
 
   it('is left as it is where no template has it', () => {

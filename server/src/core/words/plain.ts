@@ -77,7 +77,9 @@ export class PlainTexts {
   private matched(text: string, templates: readonly Template[]): string | undefined {
     for (const { literals, own } of templates) {
       const pieces = piecesOf(text, literals);
-      if (pieces) return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
+      // What goes on with a joint is a list, whose parts are told by themselves.
+      if (pieces && !pieces.some((one) => /^(?:or|and|of) /.test(one)))
+        return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
     }
     return undefined;
   }
