@@ -92,16 +92,19 @@ describe('pushed to a client that does not pull', () => {
     expect(codes(await client.findings(desk))).toContain('cooler-too-tall');
   });
 
-  test('a missing fact is one hint that names the checks waiting for it', async () => {
+  test('all that a part’s file does not state is one hint, which names the checks waiting for it', async () => {
+    const ofCooler = async (): Promise<{ severity?: number; code?: unknown; message: unknown }[]> =>
+      (await client.findings(desk)).filter(({ message }) => String(message).includes('of boreas/tower-155'));
     await client.open(cooler);
     await client.open(desk);
+    const before = await ofCooler();
     await client.type(cooler, 'height: 155 mm\n', '');
-    const hints = (await client.findings(desk)).filter(({ message }) =>
-      String(message).includes('height of boreas/tower-155'),
-    );
-    expect(hints).toHaveLength(1);
+    const hints = await ofCooler();
+    expect([before.length, hints.length]).toEqual([1, 1]);
     expect(hints[0]).toMatchObject({ severity: 4, code: 'fact-not-stated' });
-    expect(hints[0]!.message).toMatch(/^Not stated: .*waits? for it: .*cooler-too-tall/);
+    expect(hints[0]!.message).toMatch(
+      /^Not stated of boreas\/tower-155: .*\bheight\b.* checks wait for them: .*cooler-too-tall/,
+    );
   });
 
   test('everything about a part that is not found, or not named yet, is one hint', async () => {

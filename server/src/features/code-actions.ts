@@ -1,6 +1,7 @@
 // Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that
 // is certain.
 import { FencedDoc } from '../core/guide/fenced';
+import type { Missing } from '../core/figures/figure';
 import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
 import {
@@ -18,9 +19,10 @@ import { acceptEdits, reasonAfter } from './accept';
 import { dataOfFindings, sameAs } from './diagnostic-data';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
-import { diagnosticOf, diagnosticOfHint, hintsOf, keyOfHint, type Hint, type How } from './diagnostics';
+import { diagnosticOf } from './diagnostics';
 import { changedBy } from './fit';
 import { fixAllEdits } from './fix-all';
+import { diagnosticOfHint, hintsOf, keyOfHint, type Hint, type How } from './hints';
 import {
   documentEdit,
   type Command,
@@ -34,7 +36,7 @@ import {
 /** Each fix is proven by judging a copy, so a selection of a whole faulty file must not ask for all of them. */
 const mostFindings = 20;
 /** Putting a key in is judged too, fact by fact. */
-const mostHints = 20;
+const mostFacts = 20;
 
 export const fixAllKind = 'source.fixAll.fettle';
 
@@ -83,9 +85,10 @@ export function* codeActionSteps(view: View, range: Range, options: ActionOption
       actions.push(...fixes(view, finding, options));
       yield;
     }
-    for (const [i, hint] of hintsIn(view, range, options).entries()) {
+    const missing = hintsIn(view, range, options).flatMap((hint) => hint.facts.map(({ lack }) => ({ hint, lack })));
+    for (const [i, { hint, lack }] of missing.slice(0, mostFacts).entries()) {
       if (found.length + i > 0 && isSpent()) break;
-      actions.push(...fillingIn(view, hint, options));
+      actions.push(...fillingIn(view, hint, lack, options));
       yield;
     }
     for (const finding of found) actions.push(...accepting(view, finding, options));
@@ -137,15 +140,15 @@ function meeting({ doc: { lines } }: View, range: Range): (span: Span) => boolea
 function hintsIn(view: View, range: Range, options: ActionOptions): Hint[] {
   const meets = meeting(view, range);
   return view.build
-    ? hintsOf(view, options.from ?? 'unknown')
-        .filter((hint) => meets(hint.span) || meets(keyOfHint(view, hint) ?? hint.span))
-        .slice(0, mostHints)
+    ? hintsOf(view, options.from ?? 'unknown').filter(
+        (hint) => meets(hint.span) || meets(keyOfHint(view, hint) ?? hint.span),
+      )
     : [];
 }
 
 /** For a fact that is hinted at, its key put in where it belongs, to be filled in. */
-function fillingIn(view: View, hint: Hint, options: ActionOptions): CodeAction[] {
-  const filled = view.build && fillIn(view.build, view.judgement, hint.lack);
+function fillingIn(view: View, hint: Hint, lack: Missing, options: ActionOptions): CodeAction[] {
+  const filled = view.build && fillIn(view.build, view.judgement, lack);
   if (!filled || (filled.doc !== view.doc && view.doc instanceof FencedDoc)) return [];
   return [
     {

@@ -1,6 +1,6 @@
 // What tells a diagnostic from all others of its file: a client gives it back when it asks what can be done about it.
 import type { Finding } from '../core/judge/finding';
-import type { Missing } from '../core/figures/figure';
+import type { Doc } from '../core/parts/doc';
 import type { Diagnostic, Range } from './shapes';
 
 export interface DiagnosticData {
@@ -8,6 +8,8 @@ export interface DiagnosticData {
   readonly subject: string;
   /** Which of the findings of that check about that subject. */
   readonly ordinal: number;
+  /** The paths of the facts that a hint names. */
+  readonly facts?: readonly string[];
 }
 
 /** The same for the same finding. */
@@ -27,10 +29,12 @@ export function dataOfFindings(findings: readonly Finding[]): ReadonlyMap<Findin
   );
 }
 
-export const dataOfHint = (check: string, { doc, path }: Missing): DiagnosticData => ({
+/** The data of a hint at what is missing in a file, at a path or, where that is empty, anywhere. */
+export const dataOfHint = (check: string, { name }: Doc, path: string, facts: readonly string[]): DiagnosticData => ({
   check,
-  subject: `${doc.name}#${path}`,
+  subject: `${name}#${path}`,
   ordinal: 0,
+  facts,
 });
 
 /**

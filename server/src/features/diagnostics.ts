@@ -1,16 +1,14 @@
-// Findings as diagnostics: broken checks one each, open checks gathered into one hint per missing fact.
+// Findings as diagnostics: broken checks one each, open checks gathered into hints at what no file states.
 import { atLeastAsBad } from '../core/build/workspace-config';
 import { cautionWords } from '../core/checks/page';
-import type { Missing } from '../core/figures/figure';
 import { relatedTo, type Finding } from '../core/judge/finding';
-import { spanOfMissing, waiting, type Waiting } from '../core/judge/waiting';
 import type { Grade } from '../core/manifest/house-file';
 import { visible, type Span } from '../core/text';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
-import { nodeAt } from '../core/yaml';
-import { dataOfFindings, dataOfHint } from './diagnostic-data';
-import { emptyRange, severities, type Diagnostic, type View } from './shapes';
+import { dataOfFindings } from './diagnostic-data';
+import { diagnosticOfHint, hintsOf, isOpen, keyOfHint, type Hint, type How } from './hints';
+import { severities, type Diagnostic, type View } from './shapes';
 
 export interface DiagnosticOptions {
   /** The lightest grade that is shown. */
@@ -25,11 +23,8 @@ export interface DiagnosticOptions {
   readonly language?: Language;
 }
 
-/** The code of a hint that names a missing fact. */
-const notStated = 'fact-not-stated';
 /** Those that decide come first. */
 const mostRelated = 5;
-const mostNamed = 4;
 
 const severityOf: Record<Grade, Diagnostic['severity']> = {
   harm: severities.error,
@@ -70,12 +65,6 @@ function pageOf(finding: Finding, { pages }: DiagnosticOptions): Pick<Diagnostic
   return pages ? { codeDescription: { href: `${pages}:/${finding.id}.md` } } : {};
 }
 
-/** With related lines or without, and in which words. */
-export interface How {
-  readonly related: boolean;
-  readonly language: Language;
-}
-
 /** A finding as a diagnostic, without the data that tells it from the others of its file. */
 export function diagnosticOf(view: View, finding: Finding, { related: withRelated, language }: How): Diagnostic {
   const related = !withRelated
@@ -104,75 +93,12 @@ function cautionBelow({ caution }: Finding, language: Language): string {
   return `\n${language.word(words.word)}: ${sentences.join(' ')}`;
 }
 
-const isOpen = (finding: Finding): boolean => finding.grade === 'unknown' && finding.missing.length > 0;
-
-/** A missing fact as it is hinted at, and where. */
-export interface Hint extends Waiting {
-  readonly span: Span;
-}
-
-/** The hints at missing facts that a judged file shows; none where open questions are not shown. */
-export function hintsOf(view: View, from: Grade): Hint[] {
-  if (from !== 'unknown') return [];
-  const open = view.judgement.findings.filter((finding) => !finding.accepted && isOpen(finding));
-  return waiting(open, view.build).map((one) => ({ ...one, span: placeOf(view, one.lack, one.findings) }));
-}
-
 /** A hint at the key of its value, where one of the findings covers that. */
 function apart(view: View, hint: Hint, findings: readonly Finding[]): Hint {
   const covers = ({ start }: Span): boolean =>
     findings.some(({ underline: { span } }) => span.start <= start && start < span.end);
   const key = covers(hint.span) ? keyOfHint(view, hint) : undefined;
   return key && !covers(key) ? { ...hint, span: key } : hint;
-}
-
-/** The key under which a hint’s value stands. */
-export const keyOfHint = ({ doc }: View, { span }: Hint): Span | undefined =>
-  nodeAt(doc.parsed, span.start)?.entry?.keySpan;
-
-export function diagnosticOfHint(view: View, { lack, findings, span }: Hint, how: How): Diagnostic {
-  const { language } = how;
-  const ids = [...new Set(findings.map((finding) => finding.id))];
-  const names =
-    ids.length > mostNamed
-      ? language.words`${ids.slice(0, mostNamed).join(', ')} and ${ids.length - mostNamed} more`
-      : ids.join(', ');
-  const elsewhere = lack.doc !== view.doc;
-  const at = {
-    location: { uri: view.uriOf(lack.doc), range: elsewhere ? placeFor(lack) : emptyRange },
-    message: language.words`${lack.path} belongs into this file`,
-  };
-  return {
-    range: view.doc.lines.rangeOf(span),
-    severity: severities.hint,
-    code: notStated,
-    source: 'fettle · unknown',
-    message: waitingFor(visible(language.word(lack.what)), ids.length, names, language),
-    data: dataOfHint(notStated, lack),
-    ...(how.related && elsewhere ? { relatedInformation: [{ ...at, message: visible(at.message) }] } : {}),
-  };
-}
-
-const waitingFor = (what: string, count: number, names: string, language: Language): string =>
-  count === 1
-    ? language.words`Not stated: ${what}. 1 check waits for it: ${names}.`
-    : language.words`Not stated: ${what}. ${count} checks wait for it: ${names}.`;
-
-/** Where the missing fact would stand in its own file: at the map that would hold it. */
-function placeFor(lack: Missing): Diagnostic['range'] {
-  const start = spanOfMissing(lack)?.start ?? 0;
-  return lack.doc.lines.rangeOf({ start, end: start });
-}
-
-/**
- * A fact of a part file is asked for where the build uses that part; one of the build itself, where it is first
- * needed.
- */
-function placeOf(view: View, lack: Missing, findings: readonly Finding[]): Span {
-  const user = view.build
-    ?.all()
-    .find(({ used, at }) => (lack.doc === view.doc ? at.use === lack.fact : used?.file === lack.doc));
-  return user?.used?.span ?? findings[0]!.underline.span;
 }
 
 /**

@@ -11,6 +11,7 @@ import { touches, type Span } from '../core/text';
 import { nodeAt, type At } from '../core/yaml';
 import { meaningOf, placedAt, type Meaning } from '../core/build/field-at';
 import { describeField, readAs } from './field-words';
+import { missingAt } from './hints';
 import { partBlocks } from './part-words';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
@@ -42,6 +43,7 @@ export function hover(
       : onText?.entry && meaningOf(view.doc, onText.path)
         ? workingOfValue(view, onText.entry.value.span, options)
         : []),
+    ...missingAt(view, offset, options),
   ];
   if (blocks.length === 0) return undefined;
   return {

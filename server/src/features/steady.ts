@@ -40,38 +40,53 @@ export function steadied(
   return { shown, holds: rest.length > 0 || shown.length > of.size };
 }
 
-/** What is shown once the place of writing is another: all that holds, but what is new there or only begun there. */
+/**
+ * What is shown once the place of writing is another: all that holds, but what is new there or only begun there. A hint
+ * that names more than it did stays there as it was.
+ */
 export function settledBeside(
   before: readonly Diagnostic[],
   fresh: readonly Diagnostic[],
   writing: WritingRanges,
 ): Diagnostic[] {
-  const { rest } = paired(before, fresh);
+  const { rest, grown } = paired(before, fresh);
   const waits = new Set(rest.filter((found) => isBegun(found, writing) || meet(found.range, writing.span)));
-  return fresh.filter((found) => !waits.has(found));
+  return fresh.flatMap((found) => (waits.has(found) ? (grown.get(found) ?? []) : found));
 }
 
-/** Each finding shown with what it is now, and what was not shown before. */
-function paired(
-  before: readonly Diagnostic[],
-  fresh: readonly Diagnostic[],
-): { of: ReadonlyMap<Diagnostic, Diagnostic>; rest: readonly Diagnostic[] } {
+interface Paired {
+  /** Each finding shown with what it is now. */
+  readonly of: ReadonlyMap<Diagnostic, Diagnostic>;
+  /** What was not shown before. */
+  readonly rest: readonly Diagnostic[];
+  /** Of that, hints that name more than one that was shown, each with that. */
+  readonly grown: ReadonlyMap<Diagnostic, Diagnostic>;
+}
+
+function paired(before: readonly Diagnostic[], fresh: readonly Diagnostic[]): Paired {
   const of = new Map<Diagnostic, Diagnostic>();
+  const grown = new Map<Diagnostic, Diagnostic>();
+  const left = new Set(before);
   const byKey = new Map(fresh.map((found) => [keyOf(found), found]));
   for (const found of before) {
     const now = byKey.get(keyOf(found));
-    if (now && byKey.delete(keyOf(found))) of.set(found, now);
+    if (!now || !byKey.delete(keyOf(found))) continue;
+    left.delete(found);
+    if (namesMore(found, now)) grown.set(now, found);
+    else of.set(found, now);
   }
   // A key or a word that is written on has another name each time: the same check at the same place is the same.
   for (const [key, found] of byKey) {
-    const same = before.find(
-      (one) =>
-        !of.has(one) && one.code === found.code && one.severity === found.severity && meet(one.range, found.range),
+    const same = [...left].find(
+      (one) => one.code === found.code && one.severity === found.severity && meet(one.range, found.range),
     );
-    if (same && byKey.delete(key)) of.set(same, found);
+    if (same && left.delete(same) && byKey.delete(key)) of.set(same, found);
   }
-  return { of, rest: [...byKey.values()] };
+  return { of, rest: [...grown.keys(), ...byKey.values()], grown };
 }
+
+const namesMore = (before: Diagnostic, now: Diagnostic): boolean =>
+  now.data?.facts?.some((path) => !before.data?.facts?.includes(path)) ?? false;
 
 function keyOf({ code, severity, message, range, data }: Diagnostic): string {
   return data

@@ -2,8 +2,8 @@
 import { isExact, type Figure, type Missing } from '../core/figures/figure';
 import { show } from '../core/figures/sentence';
 import { compareRows, worstOf, type Finding } from '../core/judge/finding';
-import { factKey, waiting } from '../core/judge/waiting';
-import { grades, type Grade } from '../core/manifest/house-file';
+import { factKey, waiting, weightsOf } from '../core/judge/waiting';
+import type { Grade } from '../core/manifest/house-file';
 import type { Language } from '../core/words/language';
 import { block, padded, safe } from './layout';
 import type { FormatOptions, Section } from './section';
@@ -21,10 +21,7 @@ export interface Wanted {
   readonly helps: readonly Finding[];
 }
 
-/**
- * Missing facts, alike ones together: the one that decides most of the heaviest first. Of what waits for several facts
- * each has its part.
- */
+/** Missing facts, alike ones together: the one that decides most of the heaviest first. */
 export function wantedOf({ judgement, build }: Pick<Section, 'judgement' | 'build'>): readonly Wanted[] {
   const looks = new Map<string, { readonly lacks: Missing[]; readonly own: Set<Finding> }>();
   for (const { lack, findings: own } of waiting(judgement.findings, build)) {
@@ -39,17 +36,6 @@ export function wantedOf({ judgement, build }: Pick<Section, 'judgement' | 'buil
     .map((wanted) => ({ wanted, weights: weightsOf(wanted) }))
     .sort((a, b) => compareRows(a.weights, b.weights) || (factKey(a.wanted.lack) < factKey(b.wanted.lack) ? -1 : 1))
     .map(({ wanted }) => wanted);
-}
-
-/** What a fact decides of each grade, the heaviest first; below zero, so that most comes first. */
-function weightsOf({ decides, helps }: Wanted): readonly number[] {
-  const of = (grade: Grade, findings: readonly Finding[]): readonly Finding[] =>
-    findings.filter(({ atWorst }) => atWorst === grade);
-  return grades.flatMap((grade) => [
-    -Math.sign(of(grade, decides).length + of(grade, helps).length),
-    -of(grade, decides).length,
-    -of(grade, helps).reduce((sum, { missing }) => sum + 1 / missing.length, 0),
-  ]);
 }
 
 /** The value at which a fact turns an answer that waits for it alone; undefined where it is no number on its own. */

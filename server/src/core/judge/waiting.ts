@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Missing } from '../figures/figure';
 import type { Gap } from '../parts/fact';
 import type { Span } from '../text';
+import { grades, type Grade } from '../manifest/house-file';
 import type { Finding } from './finding';
 
 /** A missing fact with all findings that wait for it. */
@@ -28,6 +29,26 @@ export function waiting(findings: readonly Finding[], build?: Build): Waiting[] 
     }
   }
   return [...byFact.values()];
+}
+
+/**
+ * What a fact decides of each grade, the heaviest first; below zero, so that most comes first. Of what waits for
+ * several facts each has its part.
+ */
+export function weightsOf({
+  decides,
+  helps,
+}: {
+  readonly decides: readonly Finding[];
+  readonly helps: readonly Finding[];
+}): readonly number[] {
+  const of = (grade: Grade, findings: readonly Finding[]): readonly Finding[] =>
+    findings.filter(({ atWorst }) => atWorst === grade);
+  return grades.flatMap((grade) => [
+    -Math.sign(of(grade, decides).length + of(grade, helps).length),
+    -of(grade, decides).length,
+    -of(grade, helps).reduce((sum, { missing }) => sum + 1 / missing.length, 0),
+  ]);
 }
 
 /** A part of which no file states anything: its file is not there or cannot be read, or it is not named yet. */
