@@ -27,11 +27,18 @@ function withoutTypical(whole: string): string {
   if (value !== undefined && TYPICAL.has(inner!.toLowerCase())) return value;
   const [, own] = GROSS_BEHIND.exec(text) ?? [];
   if (own !== undefined) return own.trim();
-  return text
-    .replace(/ ?\(?(?:@|at|bei) ?\d{2} ?°C\)?$/i, '')
-    .replace(/\s?\((?:with|incl(?:\.|uding)?|mit|inkl\.?) (?:fans?|lüftern?|stand|standfuß)\)$/i, '')
-    .replace(/\s?\((?:card|drive|unit) only\)$/i, '')
-    .replace(/\s(?:typ\.|typical|typisch|per fan|incl\.? fans?|inkl\.? Lüfter|pro Lüfter|TDP|TGP|TBP|net|netto)$/i, '');
+  return (
+    text
+      .replace(/ ?\(?(?:@|at|bei) ?\d{2} ?°C\)?$/i, '')
+      .replace(/\s?\((?:with|incl(?:\.|uding)?|mit|inkl\.?) (?:fans?|lüftern?|stand|standfuß)\)$/i, '')
+      .replace(/\s?\((?:card|drive|unit) only\)$/i, '')
+      // What is counted as a gigabyte is the same on every sheet.
+      .replace(/\s?[([]1 ?[GT]B ?= ?[^()[\]]{3,40}[)\]]$/i, '')
+      .replace(
+        /\s(?:typ\.|typical|typisch|per fan|incl\.? fans?|inkl\.? Lüfter|pro Lüfter|TDP|TGP|TBP|net|netto)$/i,
+        '',
+      )
+  );
 }
 
 /** What a value comes to, or undefined where it is no quantity of the field. */
