@@ -68,11 +68,20 @@ describe('keys', () => {
     expect(offered('bui¦ld: Desk\n').labels).toContain('build');
   });
 
-  test('of a part are found by what data sheets call them as well', () => {
+  test('of a part are found by what data sheets call them, from any word of that', () => {
     const { items, take } = offered('kind: fan\nGewi¦', 'parts/boreas/f92.part.yaml');
-    const mass = items.find(({ label }) => label === 'mass')!;
-    expect(mass.filterText).toMatch(/^mass .*\bWeight\b.*\bGewicht\b/);
+    expect(items.find(({ label }) => label === 'mass')).toMatchObject({ filterText: 'Gewicht' });
+    expect(items.filter(({ filterText }) => filterText).map(({ label }) => label)).toEqual(['mass']);
     expect(take('mass')).toBe('kind: fan\nmass: ');
+    const shown = offered('kind: cooler\npower¦', 'parts/boreas/low-1.part.yaml').items;
+    expect(shown.every(({ filterText }) => filterText === undefined)).toBe(true);
+  });
+
+  test('that are named as is typed are found by that alone', () => {
+    const typed = 'parts:\n  drives:\n    - name: scratch\n      sl¦';
+    const { items, labels } = offered(typed);
+    expect(labels).toContain('slot');
+    expect(items.every(({ filterText }) => filterText === undefined)).toBe(true);
   });
 
   test('of a part are its place’s and its kind’s, with meaning, unit and example', () => {

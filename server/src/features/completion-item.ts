@@ -32,9 +32,11 @@ export interface PartData {
 }
 
 export interface CompletionList {
-  /** Set where not all could be tried: what is typed next narrows the choice. */
+  /** Set where what is typed next may bring other items than these. */
   readonly isIncomplete: boolean;
   readonly items: CompletionItem[];
+  /** Set where not all could be tried. */
+  readonly untried?: true;
 }
 
 export interface CompletionOptions {
@@ -76,4 +78,10 @@ export function edit({ view, at, offset }: Spot, newText: string): TextEdit {
   const { start } = at.replace;
   const end = at.where === 'gap' ? offset : at.replace.end;
   return { range: view.doc.lines.rangeOf({ start, end: Math.max(start, end) }), newText: view.doc.written(newText) };
+}
+
+/** What is typed of the word that is to be written. */
+export function typedAt({ view, at, offset }: Spot): string {
+  const { start } = at.replace;
+  return view.doc.text.slice(start, Math.max(start, offset));
 }

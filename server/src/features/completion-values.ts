@@ -16,6 +16,7 @@ import {
   itemKinds,
   plainOrQuoted,
   sorted,
+  typedAt,
   type CompletionItem,
   type CompletionList,
   type Spot,
@@ -36,7 +37,8 @@ export function values(spot: Spot): CompletionList {
   if (!meaning || !field) return nothing;
   if (field.type === 'quantity') return { isIncomplete: false, items: unitItems(spot, field) };
   const { offers, isWhole } = offered(spot, meaning, field);
-  return { isIncomplete: !isWhole, items: offers.map((offer, i) => valueItem(spot, offer, i)) };
+  const items = offers.map((offer, i) => valueItem(spot, offer, i));
+  return isWhole ? { isIncomplete: false, items } : { isIncomplete: true, items, untried: true };
 }
 
 /**
@@ -156,10 +158,9 @@ const longestFilter = 120;
  * What an editor holds the typed letters against: the spelling that is being typed; where none is begun, the word and
  * as many of its spellings as an editor looks at.
  */
-export function filterOf({ at, view, offset }: Spot, { name, spellings = [] }: Offer): string | undefined {
+export function filterOf(spot: Spot, { name, spellings = [] }: Offer): string | undefined {
   if (spellings.length === 0) return undefined;
-  const { start } = at.replace;
-  const typed = plainLetters(view.doc.text.slice(start, Math.max(start, offset)));
+  const typed = plainLetters(typedAt(spot));
   const begun = [name, ...spellings].find((one) => typed !== '' && plainLetters(one).startsWith(typed));
   if (begun !== undefined) return begun;
   let filter = name;

@@ -11,6 +11,7 @@ import {
   itemKinds,
   plainOrQuoted,
   sorted,
+  typedAt,
   type CompletionItem,
   type CompletionList,
   type CompletionOptions,
@@ -28,8 +29,9 @@ export function completion(view: View, position: Position, options: CompletionOp
   const at = nodeAt(view.doc.parsed, offset);
   if (!at) return { isIncomplete: false, items: [] };
   const spot: Spot = { view, at: writtenOn(at, view.doc.text, offset), offset, options };
-  const { isIncomplete, items } = values(spot);
-  return { isIncomplete, items: [...keys(spot), ...items] };
+  const { isIncomplete, items, ...rest } = values(spot);
+  const found = keys(spot);
+  return { isIncomplete: isIncomplete || found.byLabel, items: [...found.items, ...items], ...rest };
 }
 
 /** Behind a plain value and a blank stands more of that value: a unit behind its number, a name of several words. */
@@ -41,11 +43,19 @@ function writtenOn(at: At, text: string, offset: number): At {
   return { ...at, where: 'value', prefix: text.slice(start, offset), replace: { start, end: offset } };
 }
 
+interface Keys {
+  readonly items: CompletionItem[];
+  /** Whether some are found by what data sheets call them once no key is named so. */
+  readonly byLabel: boolean;
+}
+
+const none: Keys = { items: [], byLabel: false };
+
 /** Where a key would stand: on a key, in a gap of a map, or on a line of its own below a key without value. */
-function keys(spot: Spot): CompletionItem[] {
+function keys(spot: Spot): Keys {
   const { at, view } = spot;
   const meaning = meaningOf(view.doc, at.where === 'key' ? at.path.slice(0, -1) : at.path);
-  if (!meaning) return [];
+  if (!meaning) return none;
   if (at.where === 'key' || (at.where === 'gap' && at.map && !at.entry && !at.node) || emptyFile(spot))
     return keysOf(spot, meaning, at.map);
   if (isBelowKey(spot)) return keysOf(spot, meaning, undefined);
@@ -54,7 +64,7 @@ function keys(spot: Spot): CompletionItem[] {
     at.node?.type === 'scalar' &&
     (meaning.table ?? (meaning.field?.type === 'named' ? {} : undefined))
     ? keysOf(spot, meaning, undefined)
-    : [];
+    : none;
 }
 
 const emptyFile = ({ view, at }: Spot): boolean => at.path.length === 0 && view.doc.parsed.root === undefined;
@@ -68,15 +78,48 @@ function isBelowKey({ view, at, offset }: Spot): boolean {
   );
 }
 
-function keysOf(spot: Spot, meaning: Meaning, map: At['map']): CompletionItem[] {
+function keysOf(spot: Spot, meaning: Meaning, map: At['map']): Keys {
   const current = spot.at.where === 'key' ? spot.at.entry?.key : undefined;
   const isFree = (key: string): boolean => key === current || !map?.get(key);
   const table: Table = meaning.table ?? {};
-  const known = asWritten(table, meaning)
-    .filter(isFree)
-    .map((key, i) => keyItem(spot, key, table[key] as Field, i));
+  const known = asWritten(table, meaning).filter(isFree);
   const names = meaning.field?.type === 'named' ? namesOf(spot, meaning.field) : [];
-  return [...known, ...names.filter(({ name }) => isFree(name)).map((offer, i) => nameKeyItem(spot, offer, i))];
+  const typed = typedAt(spot).toLowerCase();
+  const isNamed = typed === '' || known.some((key) => fromWord(key, typed) !== undefined);
+  return {
+    items: [
+      ...known.map((key, i) =>
+        keyItem(spot, key, { field: table[key] as Field, order: i, typed: isNamed ? '' : typed }),
+      ),
+      ...names.filter(({ name }) => isFree(name)).map((offer, i) => nameKeyItem(spot, offer, i)),
+    ],
+    byLabel: known.some((key) => table[key]?.labels !== undefined),
+  };
+}
+
+/** A text from the first of its words that begins with what is typed, in small letters; undefined where none does. */
+function fromWord(text: string, typed: string): string | undefined {
+  const small = text.toLowerCase();
+  for (let at = small.indexOf(typed); at >= 0; at = small.indexOf(typed, at + 1))
+    if (at === 0 || !/[\p{L}\p{N}]/u.test(small[at - 1]!)) return text.slice(at);
+  return undefined;
+}
+
+interface KeyToWrite {
+  readonly field: Field;
+  readonly order: number;
+  /** What is typed that no key is named by, in small letters; else empty. */
+  readonly typed: string;
+}
+
+/** What data sheets call it, where what is typed begins a word of that: the label, and from that word on. */
+function labelTyped({ labels = [] }: Field, typed: string): { label: string; from: string } | undefined {
+  if (typed === '') return undefined;
+  for (const label of labels) {
+    const from = fromWord(label, typed);
+    if (from !== undefined) return { label, from };
+  }
+  return undefined;
 }
 
 /** Names of things that are there, or the words of the map’s vocabulary. */
@@ -93,8 +136,9 @@ function asWritten(table: Table, { role, below }: Meaning): string[] {
   return [...placing, ...all.filter((key) => !placing.includes(key))];
 }
 
-function keyItem(spot: Spot, key: string, field: Field, order: number): CompletionItem {
+function keyItem(spot: Spot, key: string, { field, order, typed }: KeyToWrite): CompletionItem {
   const { options } = spot;
+  const called = labelTyped(field, typed);
   const hasColon = isBeforeColon(spot);
   const isDeep =
     field.type === 'group' || field.type === 'named' || (field.type === 'list' && field.of.type === 'group');
@@ -108,16 +152,14 @@ function keyItem(spot: Spot, key: string, field: Field, order: number): Completi
     kind: itemKinds.property,
     detail: detailOf(field, options.language),
     sortText: sorted(order),
-    ...(field.labels ? { filterText: `${key} ${field.labels.slice(0, mostLabels).join(' ')}` } : {}),
+    ...(called ? { filterText: called.from } : {}),
+    ...(called && options.labelDetails ? { labelDetails: { description: visible(called.label) } } : {}),
     documentation: markup(describeField(key, field, options.language), options.markup),
     ...(unit ? { insertTextFormat: 2 as const } : {}),
     ...(asks ? { command: { title: options.language.word('Show what may stand here'), command: options.again! } } : {}),
     textEdit: edit(spot, hasColon ? key : (unit ?? (isDeep ? `${key}:` : `${key}: `))),
   };
 }
-
-/** By so many of the labels that data sheets print, a key is found as well. */
-const mostLabels = 12;
 
 const isBeforeColon = ({ at, view }: Spot): boolean =>
   at.where === 'key' && /^[ \t]*:/.test(view.doc.text.slice(at.replace.end));

@@ -30,9 +30,9 @@ export class Completions {
   ) {}
 
   async answer(judged: AnalyzedFile, position: Position, token: CancellationToken): Promise<CompletionList> {
-    const list = await this.list(judged, position, token, triedAtOnce);
+    const { untried, ...list } = await this.list(judged, position, token, triedAtOnce);
     this.going = judged;
-    if (list.isIncomplete)
+    if (untried)
       void this.tryRest(judged, position).catch((error: unknown) =>
         this.shared.log(`textDocument/completion: ${wordsOf(error)}`),
       );
@@ -44,17 +44,17 @@ export class Completions {
     for (let turn = 0; turn < turnsAhead; turn++) {
       await this.pause();
       if (stopped() || this.going === judged || !this.shared.session.holds(judged)) return;
-      const { isIncomplete } = await this.list(judged, position, never, triedAtATime);
-      if (!isIncomplete) return;
+      const { untried } = await this.list(judged, position, never, triedAtATime);
+      if (!untried) return;
     }
   }
 
   /** Tries what is left for as long as the text stays; the next answer then has it. */
   private async tryRest(judged: AnalyzedFile, position: Position): Promise<void> {
-    for (let isIncomplete = true; isIncomplete; ) {
+    for (let untried: boolean | undefined = true; untried; ) {
       await this.pause();
       if (this.going !== judged || !this.shared.session.holds(judged)) return;
-      ({ isIncomplete } = await this.list(judged, position, never, triedAtATime));
+      ({ untried } = await this.list(judged, position, never, triedAtATime));
     }
   }
 
