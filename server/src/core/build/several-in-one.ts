@@ -6,7 +6,8 @@ import { quoted, type Edit } from '../text';
 import { insertItem, setValue, type ListNode, type ScalarNode } from '../yaml';
 
 /** What parts values of one line. A comma between digits may be a decimal one. */
-const BETWEEN = /\s*[;|/]\s*|,\s+|,(?=\D)|\s+(?:and|und|or|oder|&|\+)\s+/;
+const BETWEEN = /[;|/]|,(?=\D)| (?:and|und|or|oder|&|\+) /;
+const longest = 200;
 /** Names such as `AM5` and `M2_1`: what a free text may be cut into at more than commas. */
 const CODE = /^[A-Za-z]{1,5}_?\d{1,4}(?:_\d{1,2})?$/;
 const most = 20;
@@ -46,7 +47,11 @@ const titleOf = (values: readonly string[]): string => `Write ${values.map((one)
 /** Each value whole, with the unit or the letters that it shares; undefined where one of them does not read. */
 function severalIn(field: Field, text: string): readonly string[] | undefined {
   if (isDeep(field)) return undefined;
-  const pieces = text.trim().split(BETWEEN);
+  if (text.length > longest) return undefined;
+  const pieces = text
+    .replace(/\s/g, ' ')
+    .split(BETWEEN)
+    .map((one) => one.trim());
   if (pieces.length < 2 || pieces.length > most || pieces.includes('')) return undefined;
   const whole = field.type === 'quantity' ? withUnit(pieces) : withLetters(pieces);
   if (new Set(whole).size < whole.length || whole.some((one) => readScalar(field, one).slip)) return undefined;
@@ -56,8 +61,9 @@ function severalIn(field: Field, text: string): readonly string[] | undefined {
 
 /** `120 / 140 mm`: the unit stands once, behind the last. */
 function withUnit(pieces: readonly string[]): readonly string[] {
-  const unit = /[^\d.,\s].*$/.exec(pieces.at(-1)!)?.[0];
-  return pieces.map((one) => (unit !== undefined && /^[\d.,]+$/.test(one) ? `${one} ${unit}` : one));
+  const last = pieces.at(-1)!;
+  const unit = last.slice(/^[\d.,\s]*/.exec(last)![0].length);
+  return pieces.map((one) => (unit !== '' && /^[\d.,]+$/.test(one) ? `${one} ${unit}` : one));
 }
 
 /** `LGA1700/1851`: the letters stand once, before the first. */
