@@ -1,7 +1,7 @@
 // A blank that is missing behind a colon or a dash: YAML reads a word where a name and a value were meant.
 import { quoted } from '../text';
 import { lineWithoutBlank, type Entry, type Node, type Problem } from '../yaml';
-import type { TextProblem } from './inspect';
+import type { TextProblem } from './text-problem';
 
 type Slip = Pick<TextProblem, 'message' | 'mends'>;
 

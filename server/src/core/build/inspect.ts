@@ -6,11 +6,12 @@ import type { Doc } from '../parts/doc';
 import type { Field, ListField, NamedField, ScalarField, Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
 import { limits } from '../parts/limits';
-import { nameSlip, readNode, type ScalarProblemCode } from '../parts/scalar';
+import { nameSlip, readNode } from '../parts/scalar';
 import { wordOf, type Vocabulary } from '../trade/vocabulary';
-import { nearest, quoted, type Edit, type Span } from '../text';
-import { renameKey, setValue, type Entry, type MapNode, type Node, type ProblemCode } from '../yaml';
+import { nearest, quoted, type Span } from '../text';
+import { renameKey, setValue, type Entry, type MapNode, type Node } from '../yaml';
 import { isOfAnotherTool } from './another-tool';
+import { cutAtComma, type CutBy } from './comma-cut';
 import { colonWithoutBlank, dashWithoutBlank, writtenAsMeant } from './blank-slips';
 import { asListOfParts, isMapOfParts } from './map-of-parts';
 import { isOwnStep } from './own-step';
@@ -18,19 +19,7 @@ import { pastedSheet } from './pasted-sheet';
 import { asItems, asList, SEVERAL } from './several-in-one';
 import { withoutTabs } from './tabs';
 import { tableOf, tableOfEntry } from './tables';
-
-export type TroubleCode = ScalarProblemCode | ProblemCode | OwnTrouble;
-type OwnTrouble = 'unknown-key' | 'kind-unknown' | 'of-another-tool' | 'sheet-pasted';
-
-/** One thing that is wrong with a file's text by itself. */
-export interface TextProblem {
-  readonly code: TroubleCode;
-  readonly message: string;
-  readonly span: Span;
-  readonly path: string;
-  /** Changes that mend it, each with its title; one only where there is one reading. */
-  readonly mends: readonly { readonly title: string; readonly edits: readonly Edit[] }[];
-}
+import type { TextProblem, TroubleCode } from './text-problem';
 
 export interface FileReading {
   readonly doc: Doc;
@@ -43,6 +32,8 @@ export function inspect(doc: Doc): FileReading {
   if (!reading) doc.memo.set(inspect, (reading = { doc, problems: pastedSheet(doc) ?? new Inspection(doc).run() }));
   return reading;
 }
+
+const join = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
 class Inspection {
   private readonly problems: TextProblem[] = [];
@@ -162,9 +153,10 @@ class Inspection {
   }
 
   private group(table: Table, map: MapNode, path: string, skip?: string): void {
-    for (const entry of map.entries) {
+    const own = (key: string): Field | undefined => (Object.hasOwn(table, key) ? (table[key] as Field) : undefined);
+    for (const entry of this.uncut(map, path, own, own)) {
       if (entry.key === skip) continue;
-      const at = path === '' ? entry.key : `${path}.${entry.key}`;
+      const at = join(path, entry.key);
       if (!Object.hasOwn(table, entry.key)) this.unknownKey(map, entry, Object.keys(table), at);
       else if (!entry.merged) this.field(table[entry.key] as Field, entry.value, at);
     }
@@ -189,10 +181,20 @@ class Inspection {
 
   private named(field: NamedField, node: Node, path: string): void {
     if (node.type !== 'map') return this.emptyOrWrong(node, path, `names with values, such as \`${field.example}\``);
-    for (const entry of this.within(node.entries, field.most ?? limits.items, path)) {
+    const isName = (key: string): boolean => !!field.names && wordOf(field.names, key) !== undefined;
+    const entries = this.uncut(node, path, () => field.of, isName);
+    for (const entry of this.within(entries, field.most ?? limits.items, path)) {
       if (field.names) this.name(field.names, node, entry, `${path}.${entry.key}`);
       this.field(field.of, entry.value, `${path}.${entry.key}`);
     }
+  }
+
+  /** The entries of a map; of a value that a comma has cut it is told once, and neither half is among them. */
+  private uncut(map: MapNode, path: string, ...[fieldOf, isKey]: CutBy): readonly Entry[] {
+    const cut = cutAtComma(this.doc, map, fieldOf, isKey);
+    for (const [{ key }, value] of cut ?? [])
+      if (value !== 'rest') this.report(value.code, value.message, value.span, join(path, key), value.mends);
+    return cut ? map.entries.filter((entry) => !cut.has(entry)) : map.entries;
   }
 
   /** A name that should be a word of a vocabulary. */

@@ -2,7 +2,7 @@
 import type { Doc } from '../parts/doc';
 import type { Table } from '../parts/field';
 import { pastedLines } from '../sheets/pasted';
-import type { TextProblem } from './inspect';
+import type { TextProblem } from './text-problem';
 import { tableOf } from './tables';
 
 /** So many keys that a sheet would print, and no table knows, are no slips. */

@@ -1,5 +1,6 @@
 // Turns what is wrong with a text by itself into outcomes, one each; a text with none of that kind holds once.
-import type { FileReading, TextProblem } from '../../build/inspect';
+import type { FileReading } from '../../build/inspect';
+import type { TextProblem } from '../../build/text-problem';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import { outcome, target, type Reporter } from '../kit';
