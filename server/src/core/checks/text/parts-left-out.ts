@@ -44,11 +44,12 @@ parts:
     const without = needed.filter((role) => build.of(role).length === 0);
     report(
       outcome(atBuild(build, 'parts'), sure(without.length === 0), {
-        broken: () =>
-          without.length === needed.length
-            ? sentence`The build lists no parts yet.`
-            : sentence`The build lists no ${listed(without, 'or')}; nothing is checked against
-              ${without.length === 1 ? 'it' : 'them'}.`,
+        broken: () => {
+          if (without.length === needed.length) return sentence`The build lists no parts yet.`;
+          return without.length === 1
+            ? sentence`The build lists no ${listed(without, 'or')}; nothing is checked against it.`
+            : sentence`The build lists no ${listed(without, 'or')}; nothing is checked against them.`;
+        },
       }),
     );
   },
