@@ -10,6 +10,7 @@ const slips = {
   'hot-part-touched': 'hot part touched',
   'supply-opened': 'supply opened',
   'earth-lifted': 'earth lifted',
+  'strips-chained': 'strips chained',
 } as const;
 
 describe.each(Object.entries(slips))('%s', (file, slip) => {

@@ -27,7 +27,9 @@ export const SOFTWARE =
 
 /** Verbs of force, and those that may be gentle. */
 export const FORCE = verbForms(`press push force squeeze shove tap lean ram jam hammer knock bang hit thump mash
-  cram wedge slam punch whack bash pound smack`);
+  cram wedge slam punch whack bash pound smack thumb muscle`);
+/** Of these, the ones that are a noun as well: “with your thumb”, “one thumb”, “the wedge”. */
+export const FORCE_OR_NOUN = verbForms('thumb muscle');
 export const PASSIVE_FORCE =
   wordSet(`pressed pushed forced squeezed shoved tapped rammed jammed hammered knocked banged hit thumped mashed
   crammed wedged slammed whacked bashed pounded`);

@@ -1,18 +1,12 @@
 // Plain slips of the bench read out of free text: by clauses, word lists, and what denies them.
 import { clausesOf, denials, type Clause } from './clauses';
-import {
-  bagAsMat,
-  contactsTouched,
-  heldByParts,
-  hotTouched,
-  unlessDenied,
-  vacuumed,
-  type SlipReader,
-} from './handling-words';
+import { bagAsMat, contactsTouched, heldByParts, unlessDenied, vacuumed, type SlipReader } from './handling-words';
+import { hotTouched } from './hot-words';
 import { findPressing } from './processor-pressed';
 import type { PressedWhere } from './processor-said';
 import type { StepKind } from './steps';
 import { earthLifted } from './earth-words';
+import { stripsChained } from './strip-words';
 import { supplyOpened } from './supply-words';
 
 export type HandlingMistake =
@@ -23,7 +17,8 @@ export type HandlingMistake =
   | 'bag as mat'
   | 'hot part touched'
   | 'supply opened'
-  | 'earth lifted';
+  | 'earth lifted'
+  | 'strips chained';
 
 export interface SlipFound {
   /** The words that say it. */
@@ -42,6 +37,7 @@ const READERS: Readonly<Record<Exclude<HandlingMistake, 'processor pressed'>, Sl
   'hot part touched': hotTouched,
   'supply opened': supplyOpened,
   'earth lifted': earthLifted,
+  'strips chained': stripsChained,
 };
 
 /** A word without which a text cannot say the slip: most notes are done with here. */
@@ -49,11 +45,12 @@ const KEYS: Readonly<Record<HandlingMistake, RegExp>> = {
   'processor pressed': /processor|cpu|apu|ihs|spreader/i,
   'contacts touched': /contact|pins?\b|gold|lands\b|socket|edge connector/i,
   'held by its parts': /\b(?:by|at)\b/i,
-  'vacuum cleaner': /vacuum|hoover/i,
+  'vacuum cleaner': /vacuum|hoover|\bvacs?\b/i,
   'bag as mat': /bags?\b|pouch/i,
   'hot part touched': /hot\b|stress|load|running|test|burn-in|benchmark/i,
   'supply opened': /supply|psu\b/i,
-  'earth lifted': /earth|ground/i,
+  'earth lifted': /earth|ground|third/i,
+  'strips chained': /strips?\b|extension/i,
 };
 
 const ANY_KEY = new RegExp(
@@ -99,7 +96,7 @@ export function findSlip(text: string, slip: HandlingMistake, kind?: StepKind): 
   }
   const clauses = clausesOf(text);
   for (const [i, clause] of clauses.entries()) {
-    const place = unlessDenied(clause, READERS[slip](clause, clauses[i - 1], clauses[i + 1]));
+    const place = unlessDenied(clause, READERS[slip](clause, clauses[i - 1], clauses[i + 1], clauses[i + 2]));
     if (!place) continue;
     const start = clause.tokens[place[0]]!.start;
     const { end } = clause.tokens[place[1]]!;

@@ -19,6 +19,16 @@ const UNEARTHED = wordSet('unearthed ungrounded');
 const OTHERS = wordSet(`strap wristband mat wrist electrician clean cleaned straighten reject throw replace isolating
   earthed instead tie sticker plane`);
 
+/** “The third prong”, “the third pin of the cord”: the earth’s, where the mains is spoken of. */
+function thirdFrom(tokens: readonly Token[], from: number): number {
+  const third = tokens.findIndex(({ word }, at) => at >= from && word === 'third');
+  if (third < 0 || tokens.slice(from, third).some(({ word }) => !passedOver(word) && word !== 'off')) return -1;
+  const conductor = tokens[third + 1]?.word ?? '';
+  if (/^prongs?$/.test(conductor)) return third + 1;
+  const ofMains = tokens.some(({ word }) => /^(?:cord|outlet|mains|wall)$/.test(word));
+  return names(CONDUCTOR, conductor) && ofMains ? third + 1 : -1;
+}
+
 const isEarth = (word: string | undefined): boolean => EARTH.test(word ?? '');
 
 /** “The earth pin”, “the earth of the supply”, “the earth at the plug”: its last word, from a place on. */
@@ -67,7 +77,7 @@ const lackOfEarth = (rest: readonly Token[]): number => {
 export const earthLifted: SlipReader = ({ tokens, opener }) => {
   if (tokens.some(({ word }) => names(OTHERS, word))) return undefined;
   for (const [i, { word }] of tokens.entries()) {
-    const gone = TAKE_AWAY.has(word) ? earthFrom(tokens, i + 1) : -1;
+    const gone = TAKE_AWAY.has(word) ? Math.max(earthFrom(tokens, i + 1), thirdFrom(tokens, i + 1)) : -1;
     if (gone >= 0) return [i, gone];
     const over = word === 'over' && TAKE_AWAY.has(tokens[i - 1]?.word ?? '') ? earthFrom(tokens, i + 1) : -1;
     if (over >= 0) return [i - 1, over];

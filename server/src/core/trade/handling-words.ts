@@ -1,14 +1,19 @@
-// Slips of the bench in one clause of a note: contacts touched, vacuum cleaners, bags as mats, hot parts.
-import { BE, passedOver, WARNS } from './bench-lexicon';
+// Slips of the bench in one clause of a note: contacts touched, vacuum cleaners, bags as mats.
+import { BE, mayFollow, passedOver, WARNS } from './bench-lexicon';
 import { denials, names, verbForms, wordSet, type Clause, type Token } from './clauses';
 
 /** The tokens that say a slip: from, to. */
 export type Place = readonly [from: number, to: number] | undefined;
 
 /** Looks for a slip in a clause; the clauses beside it tell when it is done. */
-export type SlipReader = (clause: Clause, before: Clause | undefined, next: Clause | undefined) => Place;
+export type SlipReader = (
+  clause: Clause,
+  before: Clause | undefined,
+  next: Clause | undefined,
+  later: Clause | undefined,
+) => Place;
 
-const has = (tokens: readonly Token[], list: ReadonlySet<string>): boolean =>
+export const has = (tokens: readonly Token[], list: ReadonlySet<string>): boolean =>
   tokens.some(({ word }) => names(list, word));
 
 /** A place, unless the words before it deny it, the words behind it warn of it, or it is only asked or supposed. */
@@ -22,7 +27,7 @@ export function unlessDenied({ tokens, opener, asks }: Clause, place: Place): Pl
 const MODAL = wordSet('is are must may can should has have will would');
 
 /** The first word from a place on that a test takes, with nothing but passing words between. */
-function reach(tokens: readonly Token[], from: number, is: (at: number) => boolean, more = NONE): number {
+export function reach(tokens: readonly Token[], from: number, is: (at: number) => boolean, more = NONE): number {
   for (let at = from; at < tokens.length; at++) {
     if (is(at)) return at;
     if (!passedOver(tokens[at]!.word) && !more.has(tokens[at]!.word)) return -1;
@@ -36,7 +41,7 @@ const TOUCH = new Set([
   ...wordSet('held felt'),
 ]);
 const HOLD = new Set([
-  ...verbForms('hold take pick lift grip grab carry move pull remove raise handle seize catch'),
+  ...verbForms('hold take pick lift grip grab carry move pull remove raise handle seize catch pinch clasp'),
   ...wordSet('held took taken carried'),
 ]);
 const TOUCHED = wordSet('touched wiped rubbed held gripped grabbed stroked scraped');
@@ -142,8 +147,9 @@ const USING = new Set([
 ]);
 
 export const vacuumed: SlipReader = ({ tokens }) => {
-  const at = tokens.findIndex(({ word }) => /^(?:vacuum(?:s|ed|ing)?|hoover(?:s|ed|ing)?)$/.test(word));
-  if (at < 0 || has(tokens, FLOORS) || has(tokens, EARTHED) || has(tokens, KEPT)) return undefined;
+  const at = tokens.findIndex(({ word }) => /^(?:vacuum(?:s|ed|ing)?|hoover(?:s|ed|ing)?|vacs?)$/.test(word));
+  const elsewhere = tokens.some(({ word }, i) => names(FLOORS, word) && !(i === at - 1 && word === 'shop'));
+  if (at < 0 || elsewhere || has(tokens, EARTHED) || has(tokens, KEPT)) return undefined;
   if (names(PACKED, tokens[at + 1]?.word ?? '')) return undefined;
   const noun = /^(?:the|a|an|of|our|your|with|this|with|shop|hand|small|cordless)$/.test(tokens[at - 1]?.word ?? '');
   if (
@@ -160,7 +166,7 @@ const LAYING = new Set([
   ),
   ...wordSet('laid lying lies lie left assemble assembled standing sits built stood lain transfer'),
 ]);
-const PUTTING = verbForms('lay put place set rest spread');
+export const PUTTING = verbForms('lay put place set rest spread');
 const READ = wordSet(`label serial number date seal sticker tape note warning write written read print printed
   tear cut stick fold screw standoff handbook manual tool hand finger bracket cable lead plug receipt glove
   strap name barcode`);
@@ -171,6 +177,7 @@ const ON = wordSet('on onto upon over across atop');
 const MAT = wordSet('mat underlay surface base pad bench worktop underlayer');
 const WORK = wordSet('of work working');
 const LAID = wordSet('board card drive module motherboard gpu ssd processor cpu part');
+const LAID_THINGS = new Set([...LAID, 'it', 'everything', 'them', 'memory']);
 
 /** Where “on its bag” begins, if something is laid there; work over a bag lays nothing on it. */
 function laidOn(tokens: readonly Token[], bag: number): number {
@@ -184,8 +191,27 @@ function laidOn(tokens: readonly Token[], bag: number): number {
   return laid ? from : -1;
 }
 
-export const bagAsMat: SlipReader = ({ tokens }) => {
+/** “Spread the bag out and set the board on it”: the clause before lays the bag down, and nothing on another thing. */
+function onSpread(tokens: readonly Token[], { tokens: before }: Clause): Place {
+  const verb = before.findIndex(({ word }) => SPREAD.has(word));
+  const isBag = (at: number): boolean => /^(?:bags?|pouch(?:es)?)$/.test(before[at]!.word);
+  const bag = verb < 0 ? -1 : reach(before, verb + 1, isBag, BAG_WORDS);
+  const denied = denials(before, 0, before.length) % 2 === 1 || has(before.slice(verb + 1), READ);
+  if (bag < 0 || denied || before.slice(bag).some(({ word }) => AWAY.has(word) || ON.has(word))) return undefined;
+  const on = tokens.findIndex(({ word }) => ON.has(word));
+  const it = tokens[on + 1]?.word ?? '';
+  if (on < 0 || !/^(?:it|them|that|top)$/.test(it) || !mayFollow(tokens[on + 2]?.word)) return undefined;
+  const laid = tokens.slice(0, on).some(({ word }) => LAYING.has(word) || PUT_DOWN.has(word));
+  return laid && has(tokens.slice(0, on), LAID_THINGS) ? [0, on + 1] : undefined;
+}
+const SPREAD = new Set([...verbForms('spread lay put place unfold flatten smooth open slit cut fold'), 'laid']);
+const AWAY = wordSet('away aside box drawer bin from off inside');
+const PUT_DOWN = wordSet('goes go comes');
+
+export const bagAsMat: SlipReader = ({ tokens }, previous) => {
   if (has(tokens, READ)) return undefined;
+  const spread = previous && onSpread(tokens, previous);
+  if (spread) return spread;
   for (const [i, { word }] of tokens.entries()) {
     if (!/^(?:bags?|pouch(?:es)?)$/.test(word)) continue;
     const next = tokens[i + 1]?.word ?? '';
@@ -200,101 +226,3 @@ export const bagAsMat: SlipReader = ({ tokens }) => {
   }
   return undefined;
 };
-
-const HOT_THING =
-  wordSet(`cooler heatsink heatpipe fin drive card module memory processor cpu vrm radiator ssd gpu graphics
-  chipset dimm`);
-const HANDLES = new Set([
-  ...verbForms('touch feel grab grip pull remove change swap hold take replace reseat unscrew lift press'),
-  ...wordSet('took held felt taken'),
-]);
-const COOLED = wordSet(`probe thermometer thermocouple infrared sensor camera glove hotplug hotswap
-  hot-swappable usb profile setting curve speed label name driver software air stick`);
-const AT_ONCE = wordSet('straight right immediately directly just');
-const LOADS = wordSet('stress load test burn-in benchmark');
-
-const isHot = (clause: Clause | undefined): boolean => {
-  if (!clause || !/^(?:while|when|whilst)$/.test(clause.opener ?? '')) return false;
-  const { tokens } = clause;
-  return (
-    denials(tokens, 0, tokens.length) === 0 &&
-    (tokens.some(({ word }) => /^(?:hot|running)$/.test(word)) || underLoad(tokens) || testRuns(tokens))
-  );
-};
-/** “While the test runs”. */
-const testRuns = (tokens: readonly Token[]): boolean => {
-  const test = tokens.findIndex(({ word }) => names(LOADS, word));
-  return test >= 0 && tokens.slice(test + 1, test + 4).some(({ word }) => /^(?:runs?|lasts|goes|on)$/.test(word));
-};
-const underLoad = (tokens: readonly Token[]): boolean =>
-  tokens.some(({ word }, i) => word === 'under' && tokens[i + 1]?.word === 'load');
-
-/** “Right after the stress test”: the clause ends with the first words, the next one opens with `after`. */
-const atOnce = ({ tokens }: Clause, next: Clause | undefined): boolean =>
-  next?.opener === 'after' && AT_ONCE.has(tokens.at(-1)?.word ?? '') && has(next.tokens.slice(0, 5), LOADS);
-
-export const hotTouched: SlipReader = (clause, before, next) => {
-  const { tokens } = clause;
-  if (has(tokens, COOLED) || (next && has(next.tokens, COOLED))) return undefined;
-  const during = tokens.findIndex(({ word }) => word === 'during');
-  const when =
-    isHot(next) ||
-    atOnce(clause, next) ||
-    (clause.joint === 'comma' && isHot(before)) ||
-    (during > 0 && has(tokens.slice(during), LOADS)) ||
-    (clause.opener === undefined && asLongAsHot(tokens));
-  for (const [i, { word }] of tokens.entries()) {
-    if (/^reach(?:es|ing)?$/.test(word) && /^in/.test(tokens[i + 1]?.word ?? '') && when) return [i, i + 1];
-    const asked = next?.opener === 'if' ? [] : tokens.slice(i + 1);
-    if (isByHand(tokens, i) && asksHowHot(asked, next)) return [i, tokens.length - 1];
-    const laid = when && PUTTING.has(word) ? handOn(tokens, i + 1) : -1;
-    if (laid >= 0) return [i, asksHowHot(asked, next) ? tokens.length - 1 : laid];
-    if (!HANDLES.has(word)) continue;
-    const thing = reach(tokens, i + 1, (at) => names(HOT_THING, tokens[at]!.word), WARM);
-    if (thing >= 0 && (when || tokens.slice(i, thing).some((token) => token.word === 'hot'))) return [i, thing];
-    if (
-      /^(?:feel|touch)/.test(word) &&
-      (asksHowHot(tokens.slice(i + 1), next) || asksOfIt(tokens.slice(i + 1), before))
-    )
-      return [i, tokens.length - 1];
-  }
-  return undefined;
-};
-/** “Put a finger on the radiator”: where the hot thing stands, from behind the verb on. */
-function handOn(tokens: readonly Token[], from: number): number {
-  const hand = reach(tokens, from, (at) => names(BARE_HAND, tokens[at]!.word));
-  if (hand < 0 || !/^(?:on|onto|against|to)$/.test(tokens[hand + 1]?.word ?? '')) return -1;
-  return reach(tokens, hand + 2, (at) => names(HOT_THING, tokens[at]!.word), WARM);
-}
-
-/** “Check by hand”, “see with a finger”. */
-const isByHand = (tokens: readonly Token[], verb: number): boolean =>
-  CHECKS.has(tokens[verb]!.word) &&
-  tokens
-    .slice(verb + 1, verb + 5)
-    .some(({ word }, i, all) => names(BARE_HAND, word) && /^(?:by|with|your|a|the)$/.test(all[i - 1]?.word ?? ''));
-const CHECKS = verbForms('check test see find try');
-const BARE_HAND = wordSet('hand finger fingertip palm');
-
-const WARM = wordSet('of hot still off out m.2 graphics memory power up');
-
-const asLongAsHot = (tokens: readonly Token[]): boolean => {
-  const long = tokens.findIndex(({ word }, i) => word === 'long' && tokens[i + 1]?.word === 'as');
-  return (
-    long > 0 && denials(tokens, long, tokens.length) === 0 && tokens.slice(long).some(({ word }) => word === 'hot')
-  );
-};
-
-/** “Feel if the heat pipes are hot.” */
-function asksHowHot(rest: readonly Token[], next: Clause | undefined): boolean {
-  const words = rest.length === 0 && next?.opener === 'if' ? next.tokens : rest;
-  const asks = words === rest ? rest.some(({ word }) => /^(?:whether|how)$/.test(word)) : true;
-  return asks && words.some(({ word }) => word === 'hot') && has(words, HOT_THING);
-}
-
-/** “The heat sink gets hot: touch it to see how hot.” */
-const asksOfIt = (rest: readonly Token[], before: Clause | undefined): boolean =>
-  /^(?:it|them)$/.test(rest[0]?.word ?? '') &&
-  rest.some(({ word }, i) => word === 'how' && rest[i + 1]?.word === 'hot') &&
-  before !== undefined &&
-  has(before.tokens, HOT_THING);

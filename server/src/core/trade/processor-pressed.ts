@@ -5,6 +5,7 @@ import {
   FORCE,
   FORCE_ALONE,
   FORCE_NOUN,
+  FORCE_OR_NOUN,
   GIVING,
   isOtherPart,
   LID,
@@ -75,7 +76,9 @@ function pressingIn(clause: Clause, context: Context): Found | undefined {
     const noun = FORCE_NOUN.has(word) && isNoun(tokens, i);
     const found = noun
       ? byNoun(clause, i, context)
-      : FORCE.has(word) || SOFT.has(word) || (word === 'bear' && tokens[i + 1]?.word === 'down')
+      : (FORCE.has(word) && !isNamed(tokens, i)) ||
+          SOFT.has(word) ||
+          (word === 'bear' && tokens[i + 1]?.word === 'down')
         ? byVerb(tokens, i, context)
         : undefined;
     if (!found) continue;
@@ -94,6 +97,10 @@ const isNoun = (tokens: readonly Token[], i: number): boolean =>
   (GIVING.has(tokens[i - 1]?.word ?? '') && !names(PROCESSOR, tokens[i + 1]?.word ?? '')) ||
   ['pressure', 'weight'].includes(tokens[i]!.word) ||
   (i === 0 && BE.has(tokens[1]?.word ?? ''));
+
+/** “With one thumb on the CPU”: a noun, though it may be a verb as well. */
+const isNamed = (tokens: readonly Token[], i: number): boolean =>
+  FORCE_OR_NOUN.has(tokens[i]!.word) && i > 0 && !/^(?:and|to|you|then|must|please)$/.test(tokens[i - 1]!.word);
 
 /** “Pressing it bends pins”: told as a warning, or as how things are. */
 function warns(tokens: readonly Token[], i: number, { where }: Context): boolean {

@@ -4,6 +4,7 @@ import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, change, outcome } from '../kit';
+import { slipsIn } from '../work/steps-kit';
 
 export default check({
   id: 'strips-chained',
@@ -12,6 +13,7 @@ export default check({
   what: 'Between wall and machine there is one socket strip at most.',
   why: 'Each strip in a row adds contacts and load to the first one; chained strips overheat and have burned.',
   source: 'OSHA standard interpretations on 29 CFR 1910.303(b)(2)',
+  limits: ['It is judged from `place.mains.strips` and from the notes of steps, read by word lists, in English only.'],
   caution: 'circuit-overload',
   examples: [
     {
@@ -26,6 +28,13 @@ place: { mains: { strips: 1 } }
   ],
   test(build, report) {
     const { strips } = build.file.place.mains;
+    slipsIn(build, report, {
+      'strips chained': {
+        done: 'have one socket strip hang behind another, and chained strips overheat',
+        rather: 'plug one strip into the wall, and the machine into it',
+        instead: 'Plug one strip into the wall, and the machine into it.',
+      },
+    });
     if (!strips.entry) return;
     const inRow = counted(strips, 'socket strips in a row');
     const most = known(1, 'count', 'strips used as they are listed', {
