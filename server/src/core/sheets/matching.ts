@@ -8,7 +8,7 @@ import { isElsewhere } from './clean';
 import type { Line } from './columns';
 import type { Indexes, LabelIndex, Match, Target } from './label-index';
 import { isHeaderLabel } from './takers/board-ports';
-import { isSlotLabel } from './takers/board-slots';
+import { isSlotLabel, listsSlots } from './takers/board-slots';
 import { isCounted, thingsIn } from './takers/board-things';
 import { isBayLabel, placeOf } from './takers/case';
 import { connectorLine, isOutputLabel } from './takers/connectors';
@@ -70,6 +70,7 @@ export class Matcher {
     if (things.size === 0 && /\bS-?ATA/i.test(label) && /^\d{1,2}(?: ?x| ports?| anschl|$)/i.test(text))
       return [this.target('ports')];
     if (things.size === 0) return isCounted(label) ? [] : undefined;
+    if (listsSlots(text)) things.add('slots');
     return [...things].flatMap((what) =>
       what === 'flashback' ? (this.index.match('BIOS Flashback', '')?.targets ?? []) : [this.target(what)],
     );

@@ -13,6 +13,8 @@ const namesIn = (text: string): string[] => [
   ...new Set(SLOT_NAMES.flatMap((words) => [...text.matchAll(words)].map(([one]) => one))),
 ];
 export const isSlotLabel = (label: string): boolean => namesIn(label).length === 1;
+/** Whether a line lists slots by their names, beside what it counts: `M.2_1 slot (Key M), 4 x SATA`. */
+export const listsSlots = (text: string): boolean => text.split(BETWEEN_SLOTS).some((one) => isSlotClause(one));
 
 /** Slots by their printed names, or so many as are counted; a line on what one takes from others says just that. */
 export const slots: Taker = (value, { path, label, heading }) => {
@@ -30,11 +32,14 @@ export const slots: Taker = (value, { path, label, heading }) => {
     );
   const own = namesIn(label);
   if (own.length === 1) return slotFacts(path, own[0]!, value);
-  const clauses = value
-    .split(/\s?[;•\n]\s?|(?<=\)), ?(?=M\.?2|PCI)/)
-    .filter((clause) => namesIn(clause).length === 1 && !isOfSharing(clause));
+  const clauses = value.split(BETWEEN_SLOTS).filter(isSlotClause);
   return together(clauses.map((clause) => slotFacts(path, namesIn(clause)[0]!, clause)));
 };
+
+/** Slots of one line, and things that are counted behind them. */
+const BETWEEN_SLOTS = /\s?[;•\n]\s?|, ?(?=\d{1,2} ?[x×] ?\p{L})|(?<=\)), ?(?=M\.?2|PCI)/u;
+const isSlotClause = (clause: string): boolean =>
+  /^(?:M\.?2|PCI)/.test(clause) && namesIn(clause).length === 1 && !isOfSharing(clause);
 
 const isForWireless = (text: string): boolean => /wi-?fi|wlan|wireless|\bkey[ -]?E\b|\bE[ -]key\b/i.test(text);
 
@@ -110,6 +115,8 @@ function m2Facts(text: string, own: Own): Taken[] {
   const sizes = [...new Set([...text.matchAll(/(?<!\d)22(?:30|42|60|80|110)(?!\d)/g)].map(([one]) => one))];
   const keys = new Set([...text.toUpperCase().matchAll(M2_KEY)].map(([, behind, ahead]) => behind ?? ahead));
   const [key] = keys;
+  // Source: PCI Express M.2 Specification: four lanes at most.
+  if (/\bx ?(?:8|16)\b/i.test(text)) return [];
   const link = linkIn(text.replace(/SATA(?:[^,;)a-z]{0,12}(?:Gb\/s|Gbps)|[^,;)a-z]{0,3}(?:mode|modus))?/gi, ' '));
   const hasSata =
     /\bSATA\b/i.test(text.replace(/SATA ?\d?_?\d?(?: ?[/&] ?\d)*(?= (?:will|is|are|wird|werden))/gi, ' ')) &&

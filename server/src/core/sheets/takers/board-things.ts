@@ -69,10 +69,19 @@ export const isOfSharing = (text: string): boolean =>
 /** What sums up the lines below it. */
 const IN_ALL = /\b(?:in total|totals?|insgesamt|up to|bis zu) (?:\w{2,10} )?(?:of )?\d/i;
 
+/** A note below its list begins with the mark that leads to it: what it says is of no thing alone. */
+const withoutNotes = (text: string): string =>
+  text
+    .split(/(?:^|[,;\n]) ?(?=\*{1,3} ?\p{L})/u)
+    .filter((one, i) => i === 0 || !/^\*/.test(one))
+    .join('');
+
 const clausesOf = (text: string): string[] =>
-  closed(text.split(/\s?[;•\n]\s?|,\s?(?=\d{1,2} ?[x×] ?[\p{L}\d])|\s(?:\+|and|und|&)\s(?=\d{1,2} ?[x×] ?\p{L})/u)).map(
-    (one) => one.trim(),
-  );
+  closed(
+    withoutNotes(text).split(
+      /\s?[;•\n]\s?|,\s?(?=\d{1,2} ?[x×] ?[\p{L}\d])|\s(?:\+|and|und|&)\s(?=\d{1,2} ?[x×] ?\p{L})/u,
+    ),
+  ).map((one) => one.trim());
 
 /** Pieces of brackets put together again. */
 export function closed(pieces: readonly string[]): string[] {
