@@ -73,7 +73,7 @@ export function diagnosticOf(view: View, finding: Finding, { related: withRelate
         .slice(0, mostRelated)
         .map(({ doc, span, what }) => ({
           location: { uri: view.uriOf(doc), range: doc.lines.rangeOf(span) },
-          message: visible(what),
+          message: visible(language.plain(what)),
         }));
   return {
     range: view.doc.lines.rangeOf(finding.underline.span),

@@ -145,6 +145,6 @@ export function aboutFinding(finding: Finding, offset: number, options: HoverOpt
     paragraph(language.word(finding.check.why)),
     ...(caution ? [cautionParagraph(caution, language)] : []),
     ...(finding.accepted ? [paragraph(`${acceptedWords(finding, language)}: ${finding.accepted.because}`)] : []),
-    paragraph(code(finding.id), language.words`; source: ${finding.check.source}.`),
+    paragraph(code(finding.id), language.words`; source: ${language.plain(finding.check.source)}.`),
   ];
 }

@@ -67,6 +67,15 @@ describe('a plain text', () => {
     );
   });
 
+  it('has what a fix brings behind all of its title', () => {
+    expect(german.plain('Use tarn/hall-9 as case (brings too-heavy-to-lift-alone)')).toBe(
+      'tarn/hall-9 als Gehäuse verwenden (bringt too-heavy-to-lift-alone mit sich)',
+    );
+    expect(german.plain('Take the paste out; the cooler brings its own (brings paste-missing)')).toMatch(
+      /^Die Paste streichen; .* \(bringt paste-missing mit sich\)$/,
+    );
+  });
+
   it('begins a line with a capital where its word does', () => {
     expect(german.plain('Fit board')).toBe('Mainboard einbauen');
     expect(german.plain('capacity of scratch')).toBe('Kapazität von scratch');

@@ -11,6 +11,8 @@ export class PlainTexts {
   private readonly told = new Map<string, string>();
   private readonly byStart = new Map<string, Template[]>();
   private readonly open: Template[] = [];
+  /** What a fix brings stands in brackets behind its title, whichever words that has. */
+  private readonly behind: Template[] = [];
 
   constructor(
     table: Readonly<Record<string, string>>,
@@ -22,6 +24,7 @@ export class PlainTexts {
     for (const [english, own] of Object.entries(table)) {
       const literals = english.split(/\{\d+\}/);
       if (literals.length > 1) this.listOf(firstWord(literals[0]!)).push({ literals, own });
+      if (literals[0] === '' && literals[1]?.startsWith(' (brings ')) this.behind.push({ literals, own });
     }
     for (const list of [...this.byStart.values(), this.open]) list.sort((a, b) => weight(b) - weight(a));
   }
@@ -52,7 +55,11 @@ export class PlainTexts {
 
   /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
   private whole(text: string): string | undefined {
-    const known = this.exact(text) ?? this.ended(text) ?? this.matched(text, this.byStart.get(firstWord(text)) ?? []);
+    const known =
+      this.exact(text) ??
+      this.ended(text) ??
+      this.matched(text, this.behind) ??
+      this.matched(text, this.byStart.get(firstWord(text)) ?? []);
     return known ?? (text.includes('; ') ? undefined : this.matched(text, this.open));
   }
 

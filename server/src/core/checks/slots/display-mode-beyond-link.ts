@@ -79,7 +79,7 @@ function judge(build: Build, promise: PromisedMode, mode: DisplayMode): Outcome 
   const ends = displaysOn(build, output.name);
   const asks = sentence`${promise.mode} at ${promise.depth} needs ${need}
     ${isSqueezed ? 'compressed' : 'uncompressed'}`;
-  const through = sentence`${promise.port}${ends.map(({ label }) => ` with ${label}`).join('')}`;
+  const through = ends.reduce((before, { label }) => sentence`${before} with ${label}`, sentence`${promise.port}`);
   return outcome(place, given(truth, ...which, ...ends.map(({ at }) => at.port)), {
     ...(marginal && truth.is === false ? { grade: 'note' as const } : {}),
     broken: () => sentence`${asks}; ${through} carries ${link}${marginal ? ': marginal' : ''}.`,
