@@ -37,7 +37,8 @@ export const boardLabels: Labels = {
   'memory.module':
     'Memory | Memory type | DIMM slots | Memory slots | System memory | ' +
     'Module type | Memory module type | Memory support | DIMM type | ' +
-    'Arbeitsspeicher | Modultyp | Speichertyp | Speicher',
+    'Arbeitsspeicher | Modultyp | Speichertyp | Speicher | ' +
+    'RAM-Slots',
   'memory.ecc':
     'ECC | ECC support | ECC memory | ECC memory support | Memory | Memory type | System memory | ' +
     'ECC-Unterstützung | ECC-Speicher | Arbeitsspeicher | Speichertyp',
@@ -46,11 +47,14 @@ export const boardLabels: Labels = {
     'Maximum capacity | RAM capacity | DIMM slots | Memory slots | ' +
     'Max. capacity of system memory | Memory capacity | Memory | System memory | Max memory size | ' +
     'Maximaler Speicher | Max. Speicher | Maximaler Arbeitsspeicher | Max. Speicherausbau | Arbeitsspeicher | ' +
-    'Max. RAM | RAM max.',
+    'Max. RAM | RAM max. | ' +
+    'RAM-Slots | Max. capacity | Maximalausbau',
   'memory.largest-module':
     'Memory | System memory | Memory support | Arbeitsspeicher | Max memory per slot | Max capacity per slot | ' +
     'Max module size | Max. capacity per DIMM | ' +
-    'Max capacity per DIMM slot | Max. Modulgröße | Max. Speicher pro Slot',
+    'Max capacity per DIMM slot | Max. Modulgröße | Max. Speicher pro Slot | ' +
+    'Max capacity | Max. capacity | Maximum capacity | Max memory | Maximum memory | Memory capacity | ' +
+    'Max memory capacity | Memory slots | DIMM slots | Max. Speicher | Maximaler Speicher | RAM-Slots',
   slots:
     'Expansion slots | Slots | Slot | Expansion slot | PCIe slot | PCIe | PCI Express | M.2 slot | ' +
     'PCIe slots | PCI Express slots | M.2 slots | M.2 sockets | M.2 | Storage | ' +
@@ -60,10 +64,13 @@ export const boardLabels: Labels = {
     'Display outputs | Video outputs | Onboard graphics | Graphics | Rear I/O | Rear panel I/O | ' +
     'Back panel connectors | Back I/O ports | Rear panel | Rear I/O ports | Integrated graphics outputs | ' +
     'Video | Anschlüsse extern | Grafikanschlüsse | Externe Anschlüsse | Rückseitige Anschlüsse | Rückseite | ' +
-    'Grafik',
+    'Grafik | ' +
+    'Graphics outputs | Graphics output',
   headers:
     'Headers | Internal connectors | Internal I/O | Internal I/O connectors | Fan headers | Fan connectors | ' +
-    'Interne Anschlüsse | Interne I/O | Lüfteranschlüsse | Fan and cooling | Kühlung',
+    'Interne Anschlüsse | Interne I/O | Lüfteranschlüsse | Fan and cooling | Kühlung | ' +
+    'USB intern | Internal USB | USB headers | Header Kühlung | ' +
+    'Header Beleuchtung | Header USB | Front panel connectors | Front connectors | Front',
   'power-connectors':
     'Power connectors | Power connector | ATX power connector | Main power connector | CPU power connector | ' +
     'Power | Power supply connectors | Internal connectors | Internal I/O connectors | Internal I/O | ' +
@@ -186,5 +193,6 @@ export const supplyLabels: Labels = {
     'PFC | PFC (power factor correction) | Power factor correction | Power factor | PFC type | ' +
     'Leistungsfaktorkorrektur | Leistungsfaktor | ' +
     'Power factor correction (PFC)',
+  efficiency: 'Efficiency | Efficiency at load | Typical efficiency | Wirkungsgrad | Effizienz',
   'hold-up': 'Hold-up time | Hold up time | Haltezeit | Überbrückungszeit',
 };

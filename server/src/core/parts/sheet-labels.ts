@@ -8,7 +8,7 @@ export const anyLabels: Labels = {
   model:
     'Model | Model name | Product name | Product | Series model | Processor number | Modell | Modellname | ' +
     'Model number | Model no. | Model code | Modellnummer | Modell-Nr. | Produkt | Produktname | Bezeichnung | ' +
-    'Artikelbezeichnung | Modellbezeichnung',
+    'Artikelbezeichnung | Modellbezeichnung | Artikelname',
   mass:
     'Weight | Net weight | N.W. | Net weight (N.W.) | Mass | Product weight | Weight (net) | Unit weight | ' +
     'Gewicht | Nettogewicht | ' +
@@ -21,10 +21,12 @@ const LIGHTS =
   'LED-Anschluss';
 
 export const fanLabels: Labels = {
-  size: 'Size | Dimensions | Dimension | Frame | Frame size | Abmessungen | Maße | Größe | Baugröße | Rahmenmaße',
+  size:
+    'Size | Dimensions | Dimension | Frame | Frame size | Abmessungen | Maße | Größe | Baugröße | Rahmenmaße | ' +
+    'Lüftergröße',
   thickness:
     'Thickness | Depth | Size | Dimensions | Dimension | Frame | Abmessungen | Maße | Größe | Baugröße | Dicke | ' +
-    'Tiefe | Bauhöhe | Rahmenmaße',
+    'Tiefe | Bauhöhe | Rahmenmaße | Lüftergröße',
   pins:
     'Connector | Connector type | Connectors | Power connector | Connection | Plug | Pins | Pin | Pin count | ' +
     'Interface | Anschluss | Anschlüsse | Anschlusstyp | Stecker | Steckertyp',
@@ -34,13 +36,14 @@ export const fanLabels: Labels = {
   'start-current': 'Starting current | Start current | Start-up current | Anlaufstrom',
   speed:
     'Speed | RPM | Rotational speed | Rotation speed | Max speed | Full speed | Motor speed | Speed (RPM) | ' +
-    'Drehzahl | Umdrehungen | Nenndrehzahl | Maximaldrehzahl',
+    'Drehzahl | Umdrehungen | Nenndrehzahl | Maximaldrehzahl | Drehzahlbereich | Speed range | RPM range | ' +
+    'Rotational speed range',
   airflow:
     'Airflow | Air flow | Air volume | Max airflow | Luftdurchsatz | Fördervolumen | Volumenstrom | ' +
     'Luftstrom | Luftfördermenge',
   pressure:
     'Static pressure | Air pressure | Pressure | Max pressure | Max static pressure | Max air pressure | ' +
-    'Statischer Druck | Luftdruck | Stat. Druck',
+    'Statischer Druck | Luftdruck | Stat. Druck | Druck',
   level:
     'Noise | Noise level | Acoustical noise | Acoustic noise | Sound level | Sound pressure level | ' +
     'Noise emission | Max noise level | Geräuschpegel | Geräusch | Geräuschentwicklung | Lautstärke | ' +
@@ -63,7 +66,9 @@ const radiatorLabels: Labels = {
 
 export const processorLabels: Labels = {
   ...anyLabels,
-  family: 'Processor family | Product family | CPU family | Prozessorfamilie | Produktfamilie',
+  family:
+    'Processor family | Product family | CPU family | Product collection | Processor series | Product line | ' +
+    'Prozessorfamilie | Produktfamilie | Produktreihe',
   socket:
     'Socket | CPU socket | Processor socket | Socket type | Sockets supported | Socket supported | Package | ' +
     'Sockel | CPU-Sockel | Prozessorsockel',
@@ -118,7 +123,7 @@ export const processorLabels: Labels = {
     'Anzahl der PCIe-Lanes',
   generation:
     'PCIe version | PCI Express version | PCIe revision | PCI Express revision | PCIe generation | PCIe | ' +
-    'PCI Express | PCIe-Version | PCI-Express-Version | PCIe-Generation',
+    'PCI Express | PCIe lanes | PCIe-Lanes | PCIe-Version | PCI-Express-Version | PCIe-Generation',
   'chipset-link': 'Chipset interface | Chipset link | Chipset connection | Chipsatz-Interface | Chipsatzanbindung',
 };
 

@@ -19,6 +19,7 @@ export function jsonSheet(text: string): Sheet | undefined {
   if (!root) return undefined;
   const reader = new JsonRows(new Lines(text));
   reader.read(root, '');
+  reader.nameLast();
   return { ...(reader.title ? { title: reader.title } : {}), rows: reader.rows, loose: [], notes: new Map() };
 }
 
@@ -26,6 +27,7 @@ class JsonRows {
   readonly rows: SheetRow[] = [];
   title: string | undefined;
   private table = 0;
+  private named: { readonly text: string; readonly span: Node['span'] } | undefined;
 
   constructor(private readonly lines: Lines) {}
 
@@ -33,12 +35,18 @@ class JsonRows {
     const work: { readonly node: Node; readonly heading: string }[] = [{ node: root, heading: above }];
     while (work.length > 0 && this.rows.length < sheetLimits.rows) {
       const { node, heading } = work.shift()!;
-      if (node.type === 'map') work.unshift(...this.map(node, heading));
+      if (node.type === 'map') work.unshift(...this.map(node, heading, node === root));
       else if (node.type === 'list') work.unshift(...this.list(node.items, heading));
     }
   }
 
-  private map(map: MapNode, heading: string): { node: Node; heading: string }[] {
+  /** The name that heads all is the model’s, where no row tells that. */
+  nameLast(): void {
+    if (this.named && !this.rows.some(({ label }) => /^(?:model|modell|modelo|part n|product n)/i.test(label)))
+      this.push('Product name', '', [this.named.text], this.named);
+  }
+
+  private map(map: MapNode, heading: string, isRoot: boolean): { node: Node; heading: string }[] {
     const pair = this.pair(map);
     if (pair) {
       this.push(pair.label, heading, [pair.value], map);
@@ -47,7 +55,9 @@ class JsonRows {
     const deeper: { node: Node; heading: string }[] = [];
     for (const { key, value, keySpan } of map.entries) {
       const label = wordsOf(key);
-      if (/^(?:title|titel)$/i.test(key) && value.type === 'scalar') this.title ??= plainLine(value.text);
+      const isName = isRoot && /^(?:name|product)$/i.test(key);
+      if ((isName || /^(?:title|titel)$/i.test(key)) && value.type === 'scalar') this.title ??= plainLine(value.text);
+      if (isName && value.type === 'scalar') this.named = { text: plainLine(value.text), span: keySpan };
       const text = this.textOf(value);
       if (text !== undefined) this.push(label, heading, [text], { span: keySpan });
       else deeper.push({ node: value, heading: label });
@@ -75,6 +85,12 @@ class JsonRows {
       maps.length === items.length &&
       !this.pair(first!) &&
       maps.every((map) => map.entries.some(({ key }) => first!.get(key) !== undefined));
+    if (isTable && maps.every((map) => this.headOf(map) !== undefined))
+      return maps.flatMap((map) =>
+        map.entries
+          .filter(({ value }) => value.type === 'map' || value.type === 'list')
+          .map(({ value }) => ({ node: value, heading: this.headOf(map)! })),
+      );
     if (!isTable || maps.length > sheetLimits.cells) return items.map((node) => ({ node, heading }));
     this.table++;
     for (const { key, keySpan } of first!.entries) {
@@ -83,6 +99,13 @@ class JsonRows {
     }
     this.table++;
     return [];
+  }
+
+  /** `{ group: …, data: { … } }`: what heads the rest of a map. */
+  private headOf({ entries }: MapNode): string | undefined {
+    const deep = entries.filter(({ value }) => this.textOf(value) === undefined);
+    const flat = entries.filter(({ value }) => value.type === 'scalar');
+    return deep.length === 1 && flat.length === 1 ? this.textOf(flat[0]!.value) : undefined;
   }
 
   /** A scalar, or a list of scalars, in one line. */

@@ -4,7 +4,8 @@ import { draftFrom } from './draft';
 import type { Indexes } from './label-index';
 import type { Sheet } from './sheet';
 
-const CARD = /\b(?:host|network|raid|sas|capture|sound|carrier)[ -](?:adapter|card)|\bhba\b|(?:netzwerk|sound)karte/i;
+const CARD =
+  /\b(?:host|network|raid|sas|capture|sound)[ -](?:adapter|card)|\b(?:hba|nic|carrier)\b|(?:netzwerk|sound)karte/i;
 
 const WORDS: Readonly<Partial<Record<Kind, RegExp>>> = {
   board: /motherboard|mainboard|hauptplatine|\bboard\b/i,
@@ -32,7 +33,7 @@ const NEEDS: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   cooler: ['sockets', 'height', 'rated-power', 'base', 'radiator', 'pump'],
   processor: ['socket', 'power', 'graphics'],
   memory: ['type', 'rated-speed'],
-  drive: ['capacity', 'bus'],
+  drive: ['capacity', 'shape', 'read'],
   graphics: ['outputs', 'power', 'length', 'connectors', 'openings'],
   supply: ['rating', 'badge', 'connectors'],
   case: ['board-sizes', 'card-length', 'cooler-height', 'fan-places'],
@@ -49,6 +50,7 @@ const SIGNS: Readonly<Partial<Record<Kind, RegExp>>> = {
     /boost clock|gddr|video memory|board power|tgp|maximum displays|grafikspeicher|recommended psu|empfohlenes netz/i,
   drive: /tbw|random read|mtbf|cache/i,
   processor: /# of cores|kerne|threads/i,
+  card: /^(?:bracket|bifurcation|data rates?|ethernet|slotblech|number of ports|rj-?45)/im,
 };
 
 /** A word of the title is worth this many facts. */

@@ -40,7 +40,7 @@ export function measuresOf(value: string, label: { axes?: string; unit?: string 
     .replace(/(?:±|\+\/-) ?\d+(?:\.\d+)? ?(?:mm)?/g, '')
     .trim();
   const found = text
-    .split(/ ?[;/|] ?|,(?= )|\s?[([](?=[^()]{4})|(?<!\([lwhdbt])[)\]]/)
+    .split(/ ?[;/|•] ?|,(?= )|\s?[([](?=[^()]{4})|(?<!\([lwhdbt])[)\]]/)
     .map((piece) => groupOf(piece.trim(), label))
     .filter((one) => one !== undefined);
   const best = found.find(({ isMetric }) => isMetric) ?? found[0];
@@ -61,7 +61,7 @@ function groupOf(
   label: { unit?: string },
 ): { mm: number[]; axes?: string; isMetric: boolean } | undefined {
   const bare = piece
-    .replace(/^[a-zäöü ]{1,30}:? (?=\d)/, '')
+    .replace(/^(?![lwhdbt] \d)[a-zäöü ]{1,30}:? (?=\d)/, '')
     .replace(/\(?[lwhdbt] ?x ?[lwhdbt](?: ?x ?[lwhdbt])?\)?$/, '')
     .trim();
   const pieces = /\dx\d| x |\dx \d|\d x|mmx|cmx|x\(?[lwhdbt]/.test(bare)

@@ -21,6 +21,10 @@ const RATES = new Set(
     'maximale bildwiederholrate',
     'vertical frequency',
     'v-sync',
+    'taxa de atualização',
+    'frecuencia de actualización',
+    'tasa de refresco',
+    'tingkat refresh',
   ].map(labelKey),
 );
 
@@ -30,7 +34,14 @@ function rateOf({ text }: Line): number | undefined {
     .text.replace(/^(?:up to|bis zu|max\.?)\s/i, '')
     .replace(/\s?\(?max\.?\)?$/i, '');
   const [, upper] = /^(?:\d{2,3}(?: ?Hz)? ?(?:-|–|~|to|bis) ?)?(\d{2,3}(?:[.,]\d{1,2})?) ?Hz$/i.exec(bare) ?? [];
-  return upper === undefined ? undefined : Number(upper.replace(',', '.'));
+  return upper === undefined ? byInput(bare) : Number(upper.replace(',', '.'));
+}
+
+/** `144 Hz (DisplayPort), 120 Hz (HDMI)`: each input’s own, of which the display shows the highest. */
+function byInput(text: string): number | undefined {
+  const pieces = text.split(/\s?[,;/]\s?/);
+  const rates = pieces.map((one) => /^(\d{2,3}) ?Hz ?\((?:HDMI|DisplayPort|DP|USB-C)[^()]{0,12}\)$/i.exec(one)?.[1]);
+  return rates.every((one) => one !== undefined) ? Math.max(...rates.map(Number)) : undefined;
 }
 
 /** The mode that a size and a rate come to, where the sheet names one of each. */

@@ -33,10 +33,12 @@ export function numbered(read: readonly ReadLine[]): readonly Found[] {
   if (open.length === 0) return read.flatMap(({ found }) => found);
   const names = new Map<string, string | undefined>();
   const doubtful = new Set<string>();
+  const lengths: Found[] = [];
   for (const stem of new Set(open.map((one) => one.stem))) {
     const own = open.filter((one) => one.stem === stem);
     const named = things.filter((one) => one.isNamed && isAlike(one, own[0]!));
     const { kept, isUnsure } = keptOf(own, named);
+    lengths.push(...sharedLength(own, named));
     for (const one of own) names.set(one.key, undefined);
     const taken = new Set(named.map((one) => one.stem));
     const isAlone = kept.length === 1 && own[0]!.root === 'headers' && !taken.has(stem);
@@ -48,7 +50,21 @@ export function numbered(read: readonly ReadLine[]): readonly Found[] {
       if (isUnsure) doubtful.add(one.key);
     }
   }
-  return read.flatMap(({ line, found }) => found.flatMap((one) => renamed(one, line, names, doubtful)));
+  return [
+    ...read.flatMap(({ line, found }) => found.flatMap((one) => renamed(one, line, names, doubtful))),
+    ...lengths,
+  ];
+}
+
+/** `3x PCIe x16 slots` above three that are named, and of whose length nothing is said: that of each. */
+function sharedLength(own: readonly Thing[], named: readonly Thing[]): Found[] {
+  const isLength = ({ fact: { path } }: Found): boolean => path.at(-1) === 'length';
+  const said = own.map(({ facts }) => facts.find(isLength));
+  const [first] = said;
+  const isOfAll = said.every((one) => one?.isPlain && one.fact.value === first?.fact.value);
+  const stems = new Set(named.map(({ stem }) => stem));
+  if (!first || !isOfAll || stems.size !== own.length || named.some(({ facts }) => facts.some(isLength))) return [];
+  return [...stems].map((name) => ({ ...first, fact: { ...first.fact, path: ['slots', name, 'length'] } }));
 }
 
 function renamed(
@@ -92,9 +108,8 @@ function thingsOf(read: readonly ReadLine[]): Thing[] {
 /** Whether a printed name may be that of one of the things. */
 function isAlike(named: Thing, open: Thing): boolean {
   if (named.root !== open.root) return false;
-  return (
-    open.root === 'ports' || (open.root === 'slots' ? named.stem[0] === open.stem[0] : named.stem.startsWith(open.stem))
-  );
+  if (open.root !== 'slots') return open.root === 'ports' || named.stem.startsWith(open.stem);
+  return named.stem[0] === open.stem[0] && named.stem.includes('WIFI') === open.stem.includes('WIFI');
 }
 
 /** The things that a sheet has, where it tells of them in one list, in several that add up, or twice the same. */

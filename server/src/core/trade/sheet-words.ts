@@ -215,6 +215,8 @@ export const MEMORY_CLASS_WORDS: Vocabulary<'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDI
       'ECC UDIMM',
       'non-buffered',
       'sem buffer',
+      'sin búfer',
+      'sin buffer',
       'ungepuffert',
       'unbuffered non-ECC',
       'non-ECC unbuffered',

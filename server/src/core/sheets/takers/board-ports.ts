@@ -4,6 +4,7 @@ import { sheetPins } from '../../trade/sheet-forms';
 import { wordOf } from '../../trade/vocabulary';
 import { nothing, plain, type Taken, type Taker } from '../taken';
 import { isOfSharing, namesOf, thingsIn, unnamed, type Counted } from './board-things';
+import { onlyOne } from './common';
 
 const PORT_NAME = /(?<!\w)(SATA\d?_?[A-Z]?\d{1,2}|SATA6G_\d{1,2}|S_?ATA_\d)(?!\w)/g;
 
@@ -45,16 +46,16 @@ const headerKind = (name: string): HeaderKind | undefined =>
 const CALLED: readonly (readonly [kind: HeaderKind, stem: string, words: RegExp])[] = [
   ['pump', 'PUMP', /pump|pumpe/i],
   ['fan', 'CPU_FAN', /\bCPU[ _-]?(?:opt(?:ional)?[ _-]?|cooler )?(?:fan|lüfter)/i],
-  ['fan', 'SYS_FAN', /\bfans?\b|lüfter/i],
-  ['front audio', 'F_AUDIO', /audio|AAFP/i],
+  ['fan', 'SYS_FAN', /(?:\b|_)fans?(?:\b|_?\d)|lüfter/i],
+  ['front audio', 'F_AUDIO', /[aá]udio|AAFP/i],
   ['front USB-C', 'F_USB_C', /USB.{0,40}(?:type[ -]?[ce]\b|USB-?C\b|key-a)|(?:type[ -]?[ce]\b|USB-?C\b)/i],
-  ['front USB 3', 'F_USB3', /USB ?(?:3(?:\.[012])?|5 ?Gb)/i],
-  ['front USB 2.0', 'F_USB', /USB ?2(?:\.0)?/i],
+  ['front USB 3', 'F_USB3', /USB(?:-A)? ?(?:3(?:\.[012])?|5 ?Gb)/i],
+  ['front USB 2.0', 'F_USB', /USB(?:-A)? ?2(?:\.0)?/i],
   ['RGB', 'RGB', /A?RGB|LED strip|rainbow|addressable/i],
-  ['front panel', 'F_PANEL', /(?:front|system)[ -]?panel|power (?:switch|button)/i],
+  ['front panel', 'F_PANEL', /(?:front|system)[ -]?panel|painel frontal|panel frontal|power (?:switch|button)/i],
 ];
 
-function headerFacts(path: readonly string[], thing: Counted): readonly Taken[] {
+function headerFacts(path: readonly string[], thing: Counted, ofEach?: string): readonly Taken[] {
   const called = CALLED.filter(([, , words]) => words.test(thing.text));
   const isBoth = /pump/i.test(thing.text) && /\bfan\b|lüfter/i.test(thing.text);
   const [first] = called;
@@ -66,17 +67,38 @@ function headerFacts(path: readonly string[], thing: Counted): readonly Taken[] 
     return [];
   const [kind, stem] = first;
   const isTurning = kind === 'fan' || kind === 'pump';
-  const pins = isTurning ? /(?<!\d)([34])[ -]?(?:pins?|polig|pol)\b/i.exec(thing.text)?.[1] : undefined;
-  return namesOf(thing, stem).flatMap((name) => [
+  const pins = isTurning ? (/(?<!\d)([34])[ -]?(?:pins?|polig|pol)\b/i.exec(thing.text)?.[1] ?? ofEach) : undefined;
+  const [volts, poles] = kind === 'RGB' ? lightsOf(thing.text) : [];
+  const printed = isTurning ? PRINTED.exec(thing.text)?.[0] : undefined;
+  if (printed === undefined && /^[A-Z]+_[A-Z]/.test(thing.text)) return [];
+  const names = printed !== undefined && thing.count === 1 ? [printed] : namesOf(thing, printed ?? stem);
+  return names.flatMap((name) => [
     { path: [...path, name, 'kind'], value: kind },
     ...(pins ? [{ path: [...path, name, 'pins'], value: pins }] : []),
+    ...(volts && poles
+      ? [
+          { path: [...path, name, 'pins'], value: poles },
+          { path: [...path, name, 'voltage'], value: `${volts} V` },
+        ]
+      : []),
   ]);
+}
+
+/** What a clause begins with, where that is a name on the board: `CPU_FAN`, `CHA_FAN1`. */
+const PRINTED = /^(?:CPU|SYS|CHA|W|AIO|PUMP|CASE|REAR|EXT)_(?:FAN|OPT|PUMP)(?:_?\d)?(?![\w/])/;
+
+/** Volts and pins of a header for lights, where both are said and go together. */
+function lightsOf(text: string): readonly [volts?: string, pins?: string] {
+  const volts = onlyOne(text, /(?<![\d.])(5|12) ?V\b/gi);
+  const pins = onlyOne(text, /(?<!\d)([34])[ -]?(?:pins?|polig|pol)\b/gi);
+  return (volts === '5' && pins === '3') || (volts === '12' && pins === '4') ? [volts, pins] : [];
 }
 
 /** A header under the name that is printed on the board. */
 export const headers: Taker = (value, { path, label, heading }) => {
   const counted = thingsIn(label, value, heading).filter(({ what }) => what === 'headers');
-  if (counted.length > 0) return plain(...counted.flatMap((thing) => headerFacts(path, thing)));
+  const ofEach = /\((?:all|each|je|alle) ([34])[ -]?(?:pins?|polig)\)$/i.exec(value.trim())?.[1];
+  if (counted.length > 0) return plain(...counted.flatMap((thing) => headerFacts(path, thing, ofEach)));
   if (!isHeaderLabel(label)) return nothing;
   const name = label.trim();
   const kind = headerKind(name)!;

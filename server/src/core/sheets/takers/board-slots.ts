@@ -1,6 +1,6 @@
 // Slots of a board, by the names printed on it; those without one are counted.
 import { nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
-import { isOfSharing, namesOf, thingsIn } from './board-things';
+import { isCounted, isOfSharing, namesOf, thingsIn } from './board-things';
 import { onlyOne } from './common';
 import { linkIn } from './links';
 
@@ -16,24 +16,41 @@ export const isSlotLabel = (label: string): boolean => namesIn(label).length ===
 /** Whether a line lists slots by their names, beside what it counts: `M.2_1 slot (Key M), 4 x SATA`. */
 export const listsSlots = (text: string): boolean => text.split(BETWEEN_SLOTS).some((one) => isSlotClause(one));
 
+/** What begins a slot’s own words in a list that commas part. */
+const NEXT_NAMED = /, ?(?=(?:M\.?2_\d|M2[A-Z]?_\w{1,4}|PCI_?EX?\d{0,2}(?:_\d)?) (?:slot|socket|connector|steckplatz))/i;
+
+/** Clauses that each name one slot, with the clauses behind them that name none and count nothing. */
+function namedClauses(value: string): string[] {
+  const found: string[] = [];
+  let isOpen = false;
+  for (const clause of value.split(BETWEEN_SLOTS).flatMap((one) => one.split(NEXT_NAMED))) {
+    if (isOfSharing(clause)) continue;
+    if (isOpen && namesIn(clause).length === 0 && !isCounted(clause)) found.push(`${found.pop()!}, ${clause}`);
+    else {
+      isOpen = isSlotClause(clause);
+      if (isOpen) found.push(clause);
+    }
+  }
+  return found;
+}
+
 /** Slots by their printed names, or so many as are counted; a line on what one takes from others says just that. */
 export const slots: Taker = (value, { path, label, heading }) => {
   const counted = thingsIn(label, value, heading).filter(({ what }) => what === 'slots');
-  if (counted.length > 0)
-    return together(
-      counted.flatMap((thing) => {
-        const isM2 = /\bM\.?2/i.test(thing.text);
-        const [only] = thing.names.length === 0 && thing.count === 1 ? namesIn(thing.text) : [];
-        const stem = !isM2 ? 'PCIE' : isForWireless(thing.text) ? 'M2_WIFI' : 'M2';
-        const names = only === undefined ? namesOf(thing, stem) : [only];
-        const said = thing.names.reduce((text, name) => text.replaceAll(name, ' '), thing.text);
-        return names.map((name) => slotFacts(path, name, said, isM2, heading));
-      }),
-    );
+  const of = counted.map((thing) => {
+    const isM2 = /\bM\.?2/i.test(thing.text);
+    const [only] = thing.names.length === 0 && thing.count === 1 ? namesIn(thing.text) : [];
+    const stem = !isM2 ? 'PCIE' : isForWireless(thing.text) ? 'M2_WIFI' : 'M2';
+    const names = only === undefined ? namesOf(thing, stem) : [only];
+    const said = thing.names.reduce((text, name) => text.replaceAll(name, ' '), thing.text);
+    return together(names.map((name) => slotFacts(path, name, said, isM2, heading)));
+  });
   const own = namesIn(label);
-  if (own.length === 1) return slotFacts(path, own[0]!, value);
-  const clauses = value.split(BETWEEN_SLOTS).filter(isSlotClause);
-  return together(clauses.map((clause) => slotFacts(path, namesIn(clause)[0]!, clause)));
+  if (counted.length === 0 && own.length === 1) return slotFacts(path, own[0]!, value);
+  const clauses = namedClauses(value).filter(
+    (clause) => !counted.some(({ text }) => text.includes(namesIn(clause)[0]!)),
+  );
+  return together([...of, ...clauses.map((clause) => slotFacts(path, namesIn(clause)[0]!, clause))]);
 };
 
 /** Slots of one line, and things that are counted behind them. */

@@ -109,25 +109,31 @@ function countedIn(clause: string): Clause | undefined {
 const NO_THING =
   /cable|kabel|adapter|bracket|riser|heatsink|kühlkörper|screw|schraube|thermal|included module|antenn|sticker/i;
 const KINDS: readonly (readonly [BoardThing, RegExp])[] = [
+  ['headers', /\b(?:A?RGB|LED)[ -]?(?:header|connector|strip|stiftleiste|anschluss)/i],
   [
     'power-connectors',
-    /\d[ -]?pin.{0,30}(?:ATX|EPS|12 ?V|power|strom)|(?:ATX|EPS|12 ?V|power).{0,30}\d[ -]?(?:pin|pol)/i,
+    /\d[ -]?(?:pin|pol).{0,30}(?:ATX|EPS|12 ?V|power|strom)|(?:ATX|EPS|12 ?V|power).{0,30}\d[ -]?(?:pin|pol)/i,
   ],
-  ['headers', /\b(?:fans?|pump|headers?|stiftleisten?|AAFP|front panel)\b|lüfter|pumpe/i],
+  [
+    'headers',
+    /\b(?:fans?|pump|headers?|stiftleisten?|AAFP|front panel|painel frontal)\b|lüfter|pumpe|[A-Z]_FAN|_PUMP/i,
+  ],
   ['flashback', /flash ?back|flash (?:bios )?(?:\w{1,8} )?button|(?:bios|firmware)[- ](?:flash|update)[- ]button/i],
   ['slots', /\bM\.?2\b|\bM2[A-Z_]|\bPCI(?:e|-?E|[ -]Express)\b(?=.{0,80}x ?\d)/i],
   ['ports', /\bS-?ATA\b|serial ata/i],
   ['display-outputs', /\bHDMI\b|display ?port|\bDP\b|\bDVI\b|\bVGA\b|d-sub/i],
 ];
 const OUTSIDE = /rear|back|extern|outside|rückseit|hinten/i;
-const INSIDE = /internal|intern|header|onboard i\/o|front/i;
+const INSIDE = /internal|intern[ao]?s?\b|header|onboard i\/o|front/i;
 
 function whatIs(text: string, above: string): BoardThing | undefined {
   if (NO_THING.test(text)) return undefined;
   const found = KINDS.find(([, words]) => words.test(text))?.[0];
   if (found === 'headers') return OUTSIDE.test(above) && !INSIDE.test(text) ? undefined : found;
   if (found === undefined && INSIDE.test(above) && !OUTSIDE.test(above))
-    return /\bUSB|audio|A?RGB|panel/i.test(text) && !/\bports?\b/i.test(text) ? 'headers' : undefined;
+    return /\bUSB|[aá]udio|A?RGB|panel|painel/i.test(text) && !/\bports?\b/i.test(text.replace(/\([^()]{0,30}\)/g, ' '))
+      ? 'headers'
+      : undefined;
   return found;
 }
 

@@ -17,7 +17,7 @@ import { ecc, socket } from './processing';
 const size: Taker = (value, { path }) => {
   const names = value
     .replace(/\bform factor\b|\bformfaktor\b/gi, ' ')
-    .split(/\s?[,;()/|]\s?|\s(?=\d)/)
+    .split(/\s?[,;()/|•]\s?|\s(?=\d)/)
     .map((piece) => wordOf(BOARD_SIZE_WORDS, piece.trim()))
     .filter((word) => word !== undefined);
   const [only] = names;
@@ -52,14 +52,15 @@ const type: Taker = (value, { path }) => {
 };
 
 const most: Taker = (value, place) => {
-  const isAlone = /^\D{0,14}\d{1,4}(?:[.,]\d)? ?[GT]B\)?$/i.test(value.trim());
-  if (isAlone && /max|capacity|kapazität|ausbau/i.test(place.label)) return takeQuantity(value, place);
+  const whole = value.replace(/ ?\(\d{1,3} ?GB (?:per|pro|each|je|single)\b[^()]{0,20}\)$/i, '').trim();
+  const isAlone = /^\D{0,14}\d{1,4}(?:[.,]\d)? ?[GT]B\)?$/i.test(whole);
+  if (isAlone && /m[aá]x|capacity|kapazität|ausbau/i.test(place.label)) return takeQuantity(whole, place);
   const text = value
     .replace(/\b(?:each|per (?:slot|dimm|module)|pro (?:slot|modul))\b.{0,20}/gi, ' ')
     .replace(/\b(?:memory|capacity|speicher)\b/gi, ' ')
     .replace(/\s+/g, ' ');
   const found =
-    onlyOne(text, /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?)[: ]{0,2}(\d{1,4} ?[GT]B)\b/gi) ??
+    onlyOne(text, /(?:max(?:\.|imum|imal)?|up to|bis(?: zu)?|at[eé]|hasta|hingga)[: ]{0,2}(\d{1,4} ?[GT]B)\b/gi) ??
     onlyOne(text, /(?<![\d.]|\d,)(\d{1,4} ?[GT]B)(?= ?\(?max)/gi);
   return found === undefined ? nothing : takeQuantity(found, place);
 };
@@ -82,12 +83,17 @@ const SERIES = /[- ](?:series|serie|family|familie)?(?: ?(?:desktop )?(?:process
 const families: Taker = (value, { path }) => {
   const text = value
     .replace(/^.{0,40}\bfor (?=[A-Z])|^(?:supports?|unterstützt|for|für) /i, '')
-    .replace(/\(.{0,60}\)/g, ' ');
+    .replace(/\(.{0,60}\)/g, ' ')
+    .replace(
+      /\b(?:supports?|unterstützt|suporta|soporta|mendukung) (?:processadores |procesadores |prosesor )?/gi,
+      ' ',
+    );
   let maker = '';
   const names = text
-    .split(/\s?[,;/•]\s?|\s(?:and|und|&)\s/)
+    .split(/\s?[,;/•]\s?|\s(?:and|und|e|y|dan|&)\s/)
     .map((piece) =>
       piece
+        .trim()
         .replace(/^(?:the )/i, '')
         .trim()
         .replace(SERIES, '')
@@ -137,7 +143,7 @@ const powerKind = (name: string): string | undefined =>
 
 /** `(32 GB single DIMM capacity)`, `max. 48 GB per DIMM`. */
 const largest: Taker = (value, place) => {
-  if (!/^(?:memory|system memory|memory support|arbeitsspeicher|speicher)$/i.test(place.label)) return undefined;
+  if (/per (?:slot|dimm|module)|module size|pro slot|modulgröße/i.test(place.label)) return undefined;
   const each = /(?<![\d.])(\d{1,3} ?GB) (?:single[ -]DIMM|per (?:DIMM|slot|module)|pro (?:DIMM|Slot|Modul))/gi;
   const found = onlyOne(value, each);
   return found === undefined ? nothing : takeQuantity(found, place);

@@ -3,17 +3,16 @@ import type { NamedField } from '../../parts/field';
 import { placeLabels } from '../../parts/sheet-labels-large';
 import { BOARD_SIZE_WORDS } from '../../trade/board-words';
 import { BAY_WORDS } from '../../trade/drive-words';
-import { HEADER_WORDS } from '../../trade/header-words';
 import { parseCaseOpenings } from '../../trade/slot-words';
-import { sheetFrontCable } from '../../trade/sheet-forms';
 import { SUPPLY_FORM_WORDS } from '../../trade/supply-sheet-words';
 import { meanings, wordOf, type Vocabulary } from '../../trade/vocabulary';
 import { labelKey } from '../clean';
 import { doubtful, nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
 import { takeQuantity, withDots } from '../take-quantity';
 import { measuresOf } from '../measures';
-import { anyTakers } from './common';
+import { anyTakers, onlyOne } from './common';
 import { countedIn } from './connectors';
+import { frontCables } from './front-cables';
 
 const PLACES = new Map(
   Object.entries(placeLabels).flatMap(([place, words]) =>
@@ -52,6 +51,7 @@ const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
 
 const FITTED =
   /(\d) ?(?:pcs )?(?:[x×*] ?\d{2,3} ?mm )?(?:fans? )?(?:are )?(?:includ|pre-?inst|vorinst|enthalten|inkl|fitted)/i;
+const FITTED_BEHIND = /\((?:included|pre-?installed|vorinstalliert|davon|inkl\.):? (\d) ?x ?\d{2,3} ?mm\)$/i;
 const ALL_FITTED = /\((?:included|pre-?installed|vorinstalliert|enthalten|inklusive)\)$/i;
 
 interface Mount {
@@ -78,7 +78,7 @@ function mountsIn(said: string): readonly Mount[] | undefined {
   return mounts.length > 0 && rest === '' && areKnown ? mounts : undefined;
 }
 
-/** The sizes, how many of each, and how many are there already; alternatives that differ in number are in doubt. */
+/** The sizes, how many of the largest, and how many are there already. */
 function fanFacts(path: readonly string[], place: string, said: string): Take {
   const own = (key: string, value: string | readonly string[]): Taken => ({ path: [...path, place, key], value });
   const mounts = mountsIn(said);
@@ -88,7 +88,9 @@ function fanFacts(path: readonly string[], place: string, said: string): Take {
   const counts = new Set(mounts.map(({ count }) => count));
   const [most] = largest;
   const fitted =
-    FITTED.exec(said)?.[1] ?? (counts.size === 1 && ALL_FITTED.test(said.trim()) ? String(most) : undefined);
+    FITTED.exec(said)?.[1] ??
+    FITTED_BEHIND.exec(said)?.[1] ??
+    (counts.size === 1 && ALL_FITTED.test(said.trim()) ? String(most) : undefined);
   const inAll = [
     own(
       'sizes',
@@ -96,8 +98,7 @@ function fanFacts(path: readonly string[], place: string, said: string): Take {
     ),
     ...(fitted ? [own('fitted', fitted)] : []),
   ];
-  if (counts.size === 1) return plain(...inAll, own('count', String(most)));
-  return together([plain(...inAll), largest.size === 1 ? doubtful(own('count', String(most))) : nothing]);
+  return plain(...inAll, ...(largest.size === 1 ? [own('count', String(most))] : []));
 }
 
 const fanPlaces: Taker = (value, place) =>
@@ -144,6 +145,14 @@ const wordsOf =
       ? doubtful({ path, value: read as string[] })
       : plain({ path, value: [...new Set(read as string[])] });
   };
+
+/** `E-ATX (up to 280 mm)`: boards of that name are as wide as any other, and so deep at most. */
+const boardSizes: Taker = (value, place) => {
+  const names = wordsOf(BOARD_SIZE_WORDS)(value, place) ?? nothing;
+  const deepest = onlyOne(value, /\bE-?ATX ?\((?:up to|max\.?|bis(?: zu)?|≤) ?(\d{3}) ?mm[^()]{0,10}\)/gi);
+  if (deepest === undefined || names.facts.length === 0) return names;
+  return together([names, doubtful({ path: ['board-depth'], value: `${deepest} mm` })]);
+};
 
 const openings: Taker = (value, { path, label }) => {
   if (/vertical|vertikal/i.test(label)) return nothing;
@@ -208,35 +217,6 @@ const glass: Taker = (value, { path, label }) => {
     : nothing;
 };
 
-const AUDIO =
-  /^(?:3[.,]5 ?mm(?: audio)?|(?:audio )?combo.{0,11}|hd audio|headset|mic|headphones?|kopfhörer|mikrofon)$/i;
-
-/** Each as the header that it wants; two plugs of one kind share a cable. */
-const frontCables: Taker = (value, { path }) => {
-  const pieces = value
-    .split(/\s?[,;•\n]\s?|\s(?:and|und|&|\+)\s/)
-    .map((piece) => piece.trim())
-    .filter((piece) => piece !== '' && !/^(?:reset|led|reset button)$/i.test(piece));
-  const read = pieces.map((piece) => {
-    if (/^power(?: button|\/reset)?$/i.test(piece)) return 'front panel';
-    const bare = piece
-      .replace(/^\d ?[x×] ?|(?: ?[x×] ?\d)$/g, '')
-      .replace(/ ?(?:ports?|anschlüsse?|jacks?|buchsen?)$/i, '')
-      .replace(/^USB[ -]?(?:Type[ -]?)?A \(([^()]{1,12})\)$/i, 'USB $1')
-      .replace(/\s?\([^()]{0,20}\)/g, '')
-      .replace(/^USB[ -]?(?:Type[ -]?)?A ?(\d\.\d.*)$/i, 'USB $1')
-      .replace(/^USB[ -]?(?:Type[ -]?)?C \d.{0,12}$/i, 'USB-C')
-      .replace(/^USB ?(\d(?:\.\d)?)/i, 'USB $1')
-      .replace(AUDIO, 'audio jack')
-      .trim();
-    return (
-      wordOf(HEADER_WORDS, piece) ?? wordOf(HEADER_WORDS, sheetFrontCable(piece) ?? '') ?? wordOf(HEADER_WORDS, bare)
-    );
-  });
-  if (read.length === 0 || read.some((one) => one === undefined)) return nothing;
-  return plain({ path, value: [...new Set(read as string[])] });
-};
-
 /** The outline with a stroke in its name is no list of two. */
 const inOneWord = (text: string): string =>
   text.replace(/\bPS\/2\b/gi, 'PS2').replace(/ ?\((?:nicht enthalten|not included|optional)\)$/i, '');
@@ -273,7 +253,7 @@ const cardRoom =
 
 export const caseTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
-  'board-sizes': wordsOf(BOARD_SIZE_WORDS),
+  'board-sizes': boardSizes,
   'supply-forms': (value, place) =>
     /\d{2,3} ?mm/.test(value)
       ? wordsOf(SUPPLY_FORM_WORDS)(

@@ -29,7 +29,7 @@ export const sized =
   };
 
 const FRAMES: readonly number[] = [40, 50, 60, 70, 80, 92, 100, 120, 127, 135, 140, 150, 160, 180, 200, 220, 230];
-const isThickness = /thick|depth|dicke|tiefe|bauhöhe/i;
+const isThickness = /thick|depth|dicke|tiefe|bauhöhe|espess?|ketebalan/i;
 
 /** `120 x 120 x 25 mm`, `120 x 25 mm`: the frame is twice the same, or one of its usual widths. */
 function frameOf({ mm }: Measures): readonly [size: number, thickness: number] | undefined {

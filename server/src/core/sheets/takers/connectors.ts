@@ -70,7 +70,12 @@ function countOf(piece: string): Counted {
 const noise =
   /\b(?:connectors?|plugs?|cables?|steckverbinder|stecker|anschlüsse|anschluss|kabel|sockets?|headers?|buchsen?)\b/gi;
 const german = (text: string): string =>
-  text.replace(/[- ]?(?:polig(?:er|e|en)?|pol\.?)(?=\W|$)/gi, '-pin').replace(/(\d)p\b/gi, '$1-pin');
+  text
+    .replace(/[- ]?(?:polig(?:er|e|en)?|pol\.?|pin(?:os|es))(?=\W|$)/gi, '-pin')
+    .replace(/(\d)p\b/gi, '$1-pin')
+    .replace(/\b(?:conector(?:es)? )?de (?:energ[ií]a|alimentação|alimentación)\b|\bde(?= \d)/gi, ' ')
+    .replace(/\bEPS ?\/ ?ATX ?12V\b/i, 'EPS')
+    .replace(/ ?\((?:150|300|450|600) ?W\)/i, '');
 
 /** The one kind that a name means, by itself or with the label of its line. */
 export function kindOf(of: Vocabulary, name: string, label: string): string | undefined {
@@ -148,6 +153,7 @@ function outputOf({ count = 1, name }: Counted, label: string): Output | undefin
   const text = name
     .replace(/ (?:with|mit) FRL(?= |$)/i, '')
     .replace(/\s?\((?:HDCP|up to|supports?|max|bis)[^()]{0,60}\)/gi, '')
+    .replace(/ ?\((?:nur mit|only with|requires?|benötigt) [^()]{2,40}\)/i, '')
     .replace(/ ?\((?:\d{2,3} ?W|PD|DP alt|DSC|HDR|with)[^()]{0,30}\)/gi, '')
     .replace(/,? ?\(?HDCP [\d./ ]{1,8}\)?/i, '');
   const named = OUTPUT.exec(text.trim().replace(/ (?:ports?|outputs?|anschlüsse?|inputs?)$/i, ''));
@@ -167,15 +173,23 @@ function outputOf({ count = 1, name }: Counted, label: string): Output | undefin
 const linkOf = ({ connector, version }: Output): string | undefined =>
   connector === 'HDMI' && version !== undefined && /^(?:1\.4|2\.0|2\.1)$/.test(version) ? `HDMI ${version}` : undefined;
 
+/** `HDMI x 1 (Supports 4K@120Hz HDR as specified in HDMI 2.1a)`: of what it supports the version alone. */
+const asSpecified = (value: string): string =>
+  value.replace(/\(supports? [^()]{1,160} (?:as )?specified in HDMI (\d\.\d)[ab]?\)/gi, '(v$1)');
+
 /** Outputs or inputs by connector; several of one connector are numbered. */
 export const outputs: Taker = (value, place) => {
   const alone = /^(\d{1,2}) ?x?$/.exec(value.trim())?.[1];
   const pieces: readonly Counted[] = alone
     ? [{ count: Number(alone), name: '' }]
-    : countedIn(value.replace(/\bDisplay Port\b/gi, 'DisplayPort'));
+    : countedIn(asSpecified(value.replace(/\bDisplay Port\b/gi, 'DisplayPort')));
   const read = pieces.map((one) => outputOf(one, place.label));
   if (read.length === 0 || read.some((one) => one === undefined || one.count > 8 || one.count < 1)) return nothing;
-  return plain(...outputFacts(read as Output[], place.path));
+  const packs = place.kind !== 'board' && /\(DSC\)|\bwith DSC\b/i.test(value);
+  return plain(
+    ...outputFacts(read as Output[], place.path),
+    ...(packs ? [{ path: ['compression'], value: 'true' }] : []),
+  );
 };
 
 export function outputFacts(read: readonly Output[], path: readonly string[]): Taken[] {

@@ -58,7 +58,7 @@ const FACES: readonly (readonly [readonly [number, number], number])[] = [
   [[80, 22], 0.3],
 ];
 const driveThickness: Taker = (value, place) => {
-  const isPlain = /thick|dicke|height|höhe/i;
+  const isPlain = /thick|dicke|height|höhe|espess?|ketebalan/i;
   return sized(isPlain, (measures) =>
     FACES.map(([face, within]) => leftOver(measures, face, within)).find((one) => one !== undefined),
   )(value, place);
@@ -115,15 +115,16 @@ const outlineOf = (mm: readonly number[]): number | undefined =>
   mm.length === 2 ? mm.find((one) => OUTLINES_MM.some((height) => Math.abs(one - height) <= 0.3)) : undefined;
 
 const cardLength: Taker = (value, place) =>
-  sized(/length|länge/i, (measures) => {
+  sized(/length|länge|comprimento|longitud|panjang/i, (measures) => {
     const height = place.kind === 'card' ? outlineOf(measures.mm) : undefined;
     return onAxis(measures, 'L') ?? (height === undefined ? undefined : measures.mm.find((one) => one !== height));
   })(value, place);
 
 const cardHeight: Taker = (value, place) => {
-  const measures = measuresOf(value);
+  const measures = measuresOf(value, { ...(place.said.axes ? { axes: place.said.axes } : {}) });
   if (!measures) return /height|höhe/i.test(place.label) ? undefined : nothing;
-  const height = place.kind === 'card' ? outlineOf(measures.mm) : undefined;
+  const isAcross = place.kind === 'card' && measures.axes === 'LH';
+  const height = place.kind === 'card' ? (isAcross ? measures.mm[1] : outlineOf(measures.mm)) : undefined;
   return orNothing(place.path, height === undefined ? undefined : mmText(height));
 };
 
@@ -167,6 +168,18 @@ const portKind: Taker = (value, { path, kind }) => {
 const cardPower: Taker = (_value, { kind, label }) =>
   kind === 'graphics' && /^(?:power|max\.? power consumption)$/i.test(label.trim()) ? nothing : undefined;
 
+const bracket: Taker = (value, { path }) => {
+  const full = value.search(/full[ -](?:height|profile)|volle höhe/i);
+  const low = value.search(/low[ -]?profile|half[ -]height|halbe höhe/i);
+  if (full < 0 && low < 0) return undefined;
+  const isFull = low < 0 || (full === 0 && /included|enclosed|optional|beiliegend|liegt bei|enthalten/i.test(value));
+  return isFull || full < 0 ? plain({ path, value: isFull ? 'full height' : 'low profile' }) : nothing;
+};
+
+/** `4 x M.2 (Key M)`: how many drives a carrier takes. */
+const carries: Taker = (value, { path, kind }) =>
+  kind === 'card' ? orNothing(path, /^(\d) ?(?:x ?M\.?2\b.{0,60})?$/i.exec(value.trim())?.[1]) : nothing;
+
 export const cardTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   link,
@@ -174,6 +187,8 @@ export const cardTakers: Readonly<Record<string, Taker>> = {
   height: cardHeight,
   thickness: cardThickness,
   cooling,
+  bracket,
+  carries,
   'power.sustained': cardPower,
   'drive-ports': drivePorts,
   'port-kind': portKind,

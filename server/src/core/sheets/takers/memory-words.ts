@@ -78,7 +78,7 @@ const wordIn = (of: Vocabulary, text: string, pattern: RegExp): string | undefin
 export const classIn = (text: string): string | undefined =>
   wordIn(
     MEMORY_CLASS_WORDS,
-    text,
+    text.replace(/\bs(?:em|in) b[uú]ff?er\b/gi, 'unbuffered'),
     /(?<![\w-])(?:un-?buffered|ungepuffert|non-buffered|regist(?:ered|riert)|load-reduced|[LCM]?[RU]-?DIMM)(?![\w-])/gi,
   );
 
@@ -93,9 +93,9 @@ export const shapeIn = (text: string): string | undefined =>
 export function eccIn(text: string): boolean | undefined {
   const plain = text.replace(/on-?die[ -]ecc/gi, ' ').replace(/nicht-ecc/gi, 'non-ecc');
   const without =
-    /\b(?:non|no|without|ohne|sem|kein|nicht)[ -]?ecc\b|\becc[: ]{1,3}(?:no|nein|not supported|nicht)\b/i.test(plain);
+    /\b(?:non|no|without|ohne|sem|kein|nicht)[ -]?ecc\b|\becc[: ]{1,3}(?:no|nein|not|nicht|unsupported)\b/i.test(plain);
   const rest = plain.replace(/\b(?:non|no|without|ohne|sem|kein|nicht)[ -]?ecc\b/gi, ' ');
-  const has = /\becc\b/i.test(rest) && !/\becc[: ]{1,3}(?:no|nein|not|nicht)\b/i.test(rest);
+  const has = /\becc\b/i.test(rest) && !/\becc[: ]{1,3}(?:no|nein|not|nicht|unsupported)\b/i.test(rest);
   return has === without ? undefined : has;
 }
 

@@ -50,13 +50,16 @@ const fastest: Taker = (value, { path, whole }) => {
 };
 
 /** Chips that correct within themselves, and the width of the module, beside a plain yes or no. */
-const BESIDE_ECC = /[([](?:on-?die ecc|x ?\d{2})[^()]{0,20}[)\]]|, ?x ?(?:72|80)$/gi;
+const BESIDE_ECC =
+  /,? ?(?:plus|and|und|with|mit|\+|;) on-?die ecc|[([](?:on-?die ecc|x ?\d{2})[^()]{0,20}[)\]]|, ?x ?(?:72|80)$/gi;
 
 const flagOfEcc = (path: readonly string[], said: string, label: string) => {
   const value = said.replace(BESIDE_ECC, ' ').trim();
   const read = eccIn(/\becc\b/i.test(value) ? value : `${/ecc|error|fehler/i.test(label) ? 'ECC: ' : ''}${value}`);
-  const bare = /^(?:yes|ja|supported|✓|✔|true|unterstützt)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label);
-  if (/^(?:no|nein|✗|✘|×|false)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label))
+  const bare =
+    /^(?:yes|ja|sim|sí|si|ya|supported|✓|✔|true|unterstützt)$/i.test(value.trim()) &&
+    /ecc|error|fehler|erro/i.test(label);
+  if (/^(?:no|nein|não|tidak|✗|✘|×|false)$/i.test(value.trim()) && /ecc|error|fehler/i.test(label))
     return plain({ path, value: 'false' });
   return bare
     ? plain({ path, value: 'true' })
@@ -97,8 +100,13 @@ const lanes: Taker = (value, place) => {
   return /native|total/i.test(place.label) ? doubtful(...own.facts) : own;
 };
 
-const generation: Taker = (value, { path }) =>
-  orNothing(path, sheetGeneration(value) ?? sheetGeneration(value.replace(/, ?\d{1,2} lanes?$/i, '')));
+const generation: Taker = (value, { path, label }) =>
+  orNothing(
+    path,
+    /lanes/i.test(label)
+      ? onlyOne(value, /\bPCI(?:e|-?E| Express) ?(?:Gen ?)?([3-7])(?:\.0)?(?![\d.])/gi)
+      : (sheetGeneration(value) ?? sheetGeneration(value.replace(/, ?\d{1,2} lanes?$/i, ''))),
+  );
 
 const CLAIMED = /(?<![\d.]|\d,)(\d{2,3}(?:[.,]\d)?) ?W ?\(([^()]{2,40})\)/g;
 /** `125 W (base power), 250 W (max. turbo power)`: each by what stands behind it. */
@@ -112,10 +120,12 @@ const powers =
 
 /** What boards list is the family’s name alone: `Calder C9 Desktop Processors`. */
 const family: Taker = (value, place) =>
-  anyTakers.model!(
-    value.replace(/(?: (?:desktop|mobile|server|series|serie|family|processors?|prozessoren|cpus?)){1,3}$/i, ''),
-    place,
-  );
+  /[()]/.test(value)
+    ? nothing
+    : anyTakers.model!(
+        value.replace(/(?: (?:desktop|mobile|server|series|serie|family|processors?|prozessoren|cpus?)){1,3}$/i, ''),
+        place,
+      );
 
 const chipsetLink: Taker = (value, { path }) => orNothing(path, linkIn(value));
 
@@ -141,7 +151,7 @@ export const isLiquid = (whole: string): boolean => /radiator|\baio\b|liquid|was
 /** Above the processor: a tower’s height; of a liquid cooler’s block no sheet says from where it is measured. */
 const coolerHeight: Taker = (value, place) => {
   if (isLiquid(place.whole)) return nothing;
-  return sized(/height|höhe/i, (measures) => onAxis(measures, 'H'))(value, place);
+  return sized(/height|höhe|altura|tinggi/i, (measures) => onAxis(measures, 'H'))(value, place);
 };
 
 /** Sockets in any list: `LGA1700/1200/115x`, `Calder: LGA1851; AM5, AM4`. */
@@ -178,6 +188,12 @@ const coolerPaste: Taker = (value, { path }) => {
     : undefined;
 };
 
+/** `Pure copper, nickel plated`: the plating in whatever words. */
+const base: Taker = (value, { path }) =>
+  /\b(?:copper|kupfer|cobre|C1100)\b/i.test(value) && /nickel|vernickelt|niquelad/i.test(value) && value.length <= 60
+    ? plain({ path, value: 'nickel-plated copper' })
+    : undefined;
+
 const fanCount: Taker = (value, place) => counted(value, place);
 
 export const coolerTakers: Readonly<Record<string, Taker>> = {
@@ -185,6 +201,7 @@ export const coolerTakers: Readonly<Record<string, Taker>> = {
   sockets,
   height: coolerHeight,
   paste: coolerPaste,
+  base,
   ...under('fans', { ...fanTakers, count: fanCount }),
   ...under('radiator', radiatorTakers),
   'pump.pins': fanTakers.pins!,
@@ -224,7 +241,7 @@ const oneRate: Taker = (value, { path, whole }) => {
 };
 
 /** 133.35 mm, or 69.6 mm, long; the lower of the rest is its thickness. Source: JEDEC MO-309, MO-310. */
-const moduleHeight: Taker = sized(/height|höhe/i, (measures) => {
+const moduleHeight: Taker = sized(/height|höhe|altura|tinggi/i, (measures) => {
   const named = onAxis(measures, 'H');
   const two = { ...measures, mm: measures.mm.toSorted((a, b) => b - a).slice(0, 2) };
   const rest = leftOver(two, [133.35], 1) ?? leftOver(two, [69.6], 0.5) ?? leftOver(two, [67.6], 0.5);

@@ -3,7 +3,7 @@ import { BADGE_WORDS, MODULAR_WORDS } from '../../trade/sheet-words';
 import { RAIL_WORDS, SUPPLY_FORM_WORDS, SUPPLY_STANDARD_WORDS } from '../../trade/supply-sheet-words';
 import { meanings, wordOf } from '../../trade/vocabulary';
 import { leftOver } from '../measures';
-import { withDots } from '../take-quantity';
+import { takeQuantity, withDots } from '../take-quantity';
 import { nothing, plain, together, type Take, type Taker } from '../taken';
 import { anyTakers, onlyOne, orNothing, sized } from './common';
 import { connectors } from './connectors';
@@ -20,6 +20,10 @@ const supplyDepth: Taker = sized(/depth|tiefe|length|länge/i, (measures) => {
   return rest !== undefined && rest >= 90 && rest <= 260 ? rest : undefined;
 });
 
+/** `850 W continuous`. */
+const rating: Taker = (value, place) =>
+  takeQuantity(value.replace(/[ (]{1,2}(?:continuous|kontinuierlich|dauerhaft|Dauerleistung)\)?$/i, ''), place);
+
 const badge: Taker = (value, { path, label }) => {
   const text = value
     .replace(/\(.{0,30}\)/g, ' ')
@@ -35,9 +39,10 @@ const badge: Taker = (value, { path, label }) => {
     ),
   );
   const [metal] = metals;
+  const mains = onlyOne(value, /(?<!\d)(115|230) ?V\b(?: (?:AC|EU|internal))?/gi);
   if (metals.size === 1)
     return /80 ?(?:plus|\+)/i.test(text + label) || wordOf(BADGE_WORDS, text)
-      ? plain({ path, value: metal! })
+      ? plain({ path, value: metal! }, ...(mains ? [{ path: ['badge-mains'], value: `${mains} V` }] : []))
       : nothing;
   return metals.size === 0 && /^80 ?(?:plus|\+)(?: (?:standard|certified))?$/i.test(text)
     ? plain({ path, value: 'white' })
@@ -47,7 +52,7 @@ const badge: Taker = (value, { path, label }) => {
 const form: Taker = (value, { path }) => {
   const pieces = value
     .split(/\s?[/,;]\s?/)
-    .flatMap((one) => meanings(SUPPLY_FORM_WORDS, one.replace(/\(.{0,30}\)/g, '').trim()));
+    .flatMap((one) => meanings(SUPPLY_FORM_WORDS, one.replace(/\(.{0,60}\)/g, '').trim()));
   const found = new Set(pieces);
   const [only] = found;
   return found.size === 1 ? plain({ path, value: only! }) : nothing;
@@ -146,14 +151,47 @@ function railCurrent(path: readonly string[], name: string, value: string): Take
   );
 }
 
+const LOADED = /(?<![\d.])(\d{1,3}) ?% ?(?:load|last)?[:=@ ]{1,3}(\d{2}(?:\.\d{1,2})?) ?%/gi;
+const AT_LOAD = /(?<![\d.])(\d{2}(?:\.\d{1,2})?) ?% ?(?:@|at|bei) ?(\d{1,3}) ?% ?(?:load|last)?/gi;
+/** `20 %: 91.2 %, 50 %: 93 %`, `92 % at 50 % load`: each load with what is measured at it. */
+const efficiency: Taker = (value, { path }) => {
+  const text = withDots(value);
+  const found = [
+    ...[...text.matchAll(LOADED)].map(([, load, percent]) => [load!, percent!] as const),
+    ...[...text.matchAll(AT_LOAD)].map(([, percent, load]) => [load!, percent!] as const),
+  ].toSorted(([a], [b]) => Number(a) - Number(b));
+  const isPlain =
+    !/up to|bis zu|>|≥|min\b|max\b|typical|typisch/i.test(text) &&
+    new Set(found.map(([load]) => load)).size === found.length &&
+    found.every(([load, percent]) => Number(load) <= 100 && Number(percent) >= 60);
+  if (!isPlain) return nothing;
+  return plain(
+    ...found.flatMap(([load, percent], at) => [
+      { path: [...path, String(at), 'load'], value: `${load} %` },
+      { path: [...path, String(at), 'percent'], value: `${Number(percent)} %` },
+    ]),
+  );
+};
+
+/** `12V-2x6 (600 W)`: the level that the cable signals, beside how many there are. */
+const plugs: Taker = (value, place) => {
+  const found = connectors(value, place) ?? nothing;
+  const level = onlyOne(`${place.label} ${value}`, /\((150|300|450|600) ?W\)/gi);
+  const isSixteen = found.facts.some(({ path }) => path.at(-1) === '16-pin');
+  if (level === undefined || !isSixteen) return found;
+  return together([found, plain({ path: ['sixteen-pin-level'], value: `${level} W` })]);
+};
+
 export const supplyTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
+  rating,
   depth: supplyDepth,
+  efficiency,
   badge,
   form,
   standard,
   modular,
-  connectors,
+  connectors: plugs,
   'inlet.lowest': mains(0),
   'inlet.highest': mains(1),
   'power-factor': factor,
