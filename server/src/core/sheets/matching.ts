@@ -54,7 +54,9 @@ export class Matcher {
         return this.ofCase(label, heading, text);
       case 'graphics':
       case 'card':
-        return isOutputLabel(label) ? [this.target('outputs')] : undefined;
+        return isOutputLabel(label) || (/^interfaces?$/i.test(label) && /\bHDMI|display ?port/i.test(text))
+          ? [this.target('outputs')]
+          : undefined;
       case 'display':
         return isOutputLabel(label) ? [this.target('inputs')] : undefined;
       default:

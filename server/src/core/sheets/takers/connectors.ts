@@ -177,12 +177,18 @@ const linkOf = ({ connector, version }: Output): string | undefined =>
 const asSpecified = (value: string): string =>
   value.replace(/\(supports? [^()]{1,160} (?:as )?specified in HDMI (\d\.\d)[ab]?\)/gi, '(v$1)');
 
+/** `Yes x 3 (native DisplayPort 2.1)`: the count first, behind it what is counted; what is protected is no output. */
+const nameBehind = (text: string): string =>
+  text
+    .replace(/[,;]? ?HDCP(?: support(?:ed)?)?:? ?(?:yes|no)?(?: ?\([\d./ ]{1,8}\))?$/i, '')
+    .replace(/\b(?:yes )?x ?(\d{1,2}) ?\((?:native )?([^()]{3,30})\)/gi, '$1 x $2');
+
 /** Outputs or inputs by connector; several of one connector are numbered. */
 export const outputs: Taker = (value, place) => {
   const alone = /^(\d{1,2}) ?x?$/.exec(value.trim())?.[1];
   const pieces: readonly Counted[] = alone
     ? [{ count: Number(alone), name: '' }]
-    : countedIn(asSpecified(value.replace(/\bDisplay Port\b/gi, 'DisplayPort')));
+    : countedIn(nameBehind(asSpecified(value.replace(/\bDisplay Port\b/gi, 'DisplayPort'))));
   const read = pieces.map((one) => outputOf(one, place.label));
   if (read.length === 0 || read.some((one) => one === undefined || one.count > 8 || one.count < 1)) return nothing;
   const packs = place.kind !== 'board' && /\(DSC\)|\bwith DSC\b/i.test(value);

@@ -48,11 +48,21 @@ const widthsIn = (text: string): Set<string> =>
     [...text.matchAll(/(?:\bx ?(16|8|4|2|1)\b|(?<![\w.])(16|8|4|2|1)x\b)/gi)].map(([, one, other]) => one ?? other!),
   );
 
+/** `PCI Express 5.0 (x8 electrical)`: one generation, and the one width stands apart. */
+function electricalIn(text: string): string | undefined {
+  const [, generation] = /^PCI(?:e|[ -]?Express) ?(?:Gen ?)?([1-6])(?:\.0)? ?\(/i.exec(text.trim()) ?? [];
+  const [lanes] = widthsIn(text);
+  const isElectrical = ELECTRICAL.some((words) => text.search(words) >= 0);
+  return generation !== undefined && widthsIn(text).size === 1 && isElectrical
+    ? `PCIe ${generation} x${lanes}`
+    : undefined;
+}
+
 /** The link that runs: where a text names two widths, that which it calls electrical; else in doubt. */
 export const link: Taker = (value, { path, label, kind }) => {
   const own = /PCI/i.test(label) && /^(?:gen ?)?[1-6](?:\.0)? x ?\d/i.test(value) ? `PCIe ${value}` : value;
   const text = withoutCompatible(own).replace(/[×*]/g, 'x');
-  const found = linkIn(text) ?? linkIn(withoutMechanical(text));
+  const found = linkIn(text) ?? linkIn(withoutMechanical(text)) ?? electricalIn(text);
   if (found === undefined) return nothing;
   const widths = widthsIn(text);
   if (!found.startsWith('PCIe') || widths.size <= 1) return plain({ path, value: found });
