@@ -181,6 +181,7 @@ export const fanFields = {
         printed: 'The data sheet, under lighting.',
       }),
       pins: count('Pins of their connector: 3 for lights set one by one, 4 for all alike.', '3', {
+        sheet: sheetPins,
         printed: 'The data sheet, under lighting.',
       }),
     },

@@ -1,6 +1,7 @@
 // The facts of a processor, a cooler, a paste and memory.
 import { BASE_METAL_WORDS, MEMORY_CLASS_WORDS, MEMORY_SHAPE_WORDS, MEMORY_TYPE_WORDS } from '../trade/sheet-words';
 import {
+  sheetChannels,
   sheetEcc,
   sheetGeneration,
   sheetMemoryType,
@@ -87,7 +88,7 @@ export const processor = {
         inMemory,
       ),
       fastest: quantity('transfer-rate', 'MT/s', 'Fastest memory speed stated for it.', '5600 MT/s', inMemory),
-      channels: count('Memory channels of 64 bits.', '2', { least: 1, ...inMemory }),
+      channels: count('Memory channels of 64 bits.', '2', { least: 1, sheet: sheetChannels, ...inMemory }),
       most: quantity('data-size', 'GB', 'Most memory it addresses.', '192 GB', inMemory),
       ecc: flag('Whether it corrects memory errors.', { sheet: sheetEcc, ...inMemory }),
     },

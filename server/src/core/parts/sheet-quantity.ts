@@ -88,7 +88,8 @@ function inOurWords(text: string, dimension: Dimension): string {
     .trim()
     .replace(/^=\s?/, '')
     .replace(/\s?\((?:typ(?:\.|ical)?|[hwdl]|height|width|depth|length)\)$/i, '')
-    .replace(/^(\d[\d.]{0,6}) ?°C ?(?=[~-])/, '$1 ');
+    .replace(/^(\d[\d.]{0,6}) ?°C ?(?=[~-])/, '$1 ')
+    .replace(partedByBlank, '$1$2');
   let limit = '';
   for (const [pattern, word] of before) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];
   for (const [pattern, word] of behind) if (pattern.test(plain)) [plain, limit] = [plain.replace(pattern, ''), word];
@@ -97,6 +98,9 @@ function inOurWords(text: string, dimension: Dimension): string {
   plain = withEnds(plain).replace(/(?<=\d)\s?[~〜]\s?(?=\d)/, ' to ');
   return limit + plain;
 }
+
+/** `1 600`: a blank before exactly three figures parts thousands. Source: SI Brochure, on numbers. */
+const partedByBlank = /(?<![\d.,]|\d )([1-9]\d{0,2}) (\d{3})(?![\d.,]| \d)/g;
 
 /** A text in a sheet's way of writing; undefined where it is none, or leaves something to ask. */
 export function readSheetQuantity(field: QuantityField, text: string): Quantity | undefined {

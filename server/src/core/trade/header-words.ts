@@ -133,6 +133,8 @@ export const HEADER_WORDS: Vocabulary<HeaderKind> = vocabulary(
       'LED strip',
       'LED header',
       'RGB lighting',
+      'lights',
+      'lighting',
       '5V ARGB',
       '12V RGB',
       'addressable Gen 2',

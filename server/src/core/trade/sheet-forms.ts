@@ -37,6 +37,18 @@ export const sheetRanks = (text: string): string | undefined =>
     RANK_WORDS,
   );
 
+/** `Dual Channel`, `2-channel`, `4 channels`: how many channels of memory. */
+export const sheetChannels = (text: string): string | undefined =>
+  firstOf(text, [/^(single|dual|triple|quad|hexa|octa|[1-8]|12)[ -]?channels?$/], CHANNEL_WORDS);
+const CHANNEL_WORDS = new Map([
+  ['single', '1'],
+  ['dual', '2'],
+  ['triple', '3'],
+  ['quad', '4'],
+  ['hexa', '6'],
+  ['octa', '8'],
+]);
+
 /** `4-pin PWM`, `PWM 4-pin`, `3 pins`, `PWM`. What runs “DC” has two pins or three. */
 export const sheetPins = (text: string): string | undefined =>
   firstOf(text, [/^(?:pwm )?([2-4])[ -]?pin(?:s|es|os)?(?: \(?pwm\)?| dc)?(?: connector)?$/, /^(pwm)$/], PWM_PINS);

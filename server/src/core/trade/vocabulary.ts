@@ -60,7 +60,16 @@ export const everydayWords = <C extends string>(
 
 /** What a text may mean: one word, several where the spelling leaves it open, none where it is not understood. */
 export function meanings<C extends string>(of: Vocabulary<C>, text: string): readonly C[] {
-  return (of.words as readonly string[]).includes(text) ? [text as C] : (of.plain.get(plainLetters(text)) ?? []);
+  if ((of.words as readonly string[]).includes(text)) return [text as C];
+  return of.plain.get(plainLetters(text)) ?? saidTwice(of, text);
+}
+
+/** `Aluminium (Al)`: a word, and the same once more in brackets. */
+function saidTwice<C extends string>(of: Vocabulary<C>, text: string): readonly C[] {
+  const opened = text.endsWith(')') ? text.indexOf('(') : -1;
+  if (opened < 1) return [];
+  const [first, again] = [text.slice(0, opened), text.slice(opened)].map((one) => of.plain.get(plainLetters(one)));
+  return first?.length === 1 && again?.length === 1 && first[0] === again[0] ? first : [];
 }
 
 /** The one word that a text means; undefined where it means none or leaves open which. */

@@ -103,6 +103,7 @@ export const WAVE_WORDS: Vocabulary<'sine' | 'stepped'> = vocabulary('a shape of
   sine: ['sine wave', 'pure sine', 'pure sine wave', 'true sine wave', 'sinusoidal', 'sinewave'],
   stepped: [
     ...['stepped sine', 'stepped sine wave', 'stepped wave', 'stepped approximation to a sine wave'],
+    ...['stepped approximation', 'step wave', 'quasi-sine', 'quasi-sine wave', 'step-approximated sine wave'],
     ...['simulated sine', 'simulated sine wave', 'modified sine', 'modified sine wave', 'approximated sine wave'],
   ],
 });
