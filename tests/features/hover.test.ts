@@ -133,6 +133,13 @@ describe('a long working', () => {
   const said = (kind: 'markdown' | 'plaintext', workings?: string): string =>
     hover(judged, position, { kind, ...(workings ? { workings } : {}) })!.contents.value;
 
+  test('rests on as many lines as are asked for, those that decide first', () => {
+    const [finding] = judged.judgement.findings;
+    const all = relatedTo(finding!);
+    expect(all.length).toBeGreaterThan(30);
+    for (const most of [0, 1, 2, 5, 30]) expect(relatedTo(finding!, most)).toEqual(all.slice(0, most));
+  });
+
   test('ends after twelve lines, and says how many are left and where they are', () => {
     expect(said('plaintext')).toMatch(/^harm /);
     expect(said('plaintext')).toContain('- rating of supply: 100 W (line 3)');

@@ -69,12 +69,10 @@ function pageOf(finding: Finding, { pages }: DiagnosticOptions): Pick<Diagnostic
 export function diagnosticOf(view: View, finding: Finding, { related: withRelated, language }: How): Diagnostic {
   const related = !withRelated
     ? []
-    : relatedTo(finding)
-        .slice(0, mostRelated)
-        .map(({ doc, span, what }) => ({
-          location: { uri: view.uriOf(doc), range: doc.lines.rangeOf(span) },
-          message: visible(language.plain(what)),
-        }));
+    : relatedTo(finding, mostRelated).map(({ doc, span, what }) => ({
+        location: { uri: view.uriOf(doc), range: doc.lines.rangeOf(span) },
+        message: visible(language.plain(what)),
+      }));
   return {
     range: view.doc.lines.rangeOf(finding.underline.span),
     severity: severityOf[finding.grade],

@@ -54,7 +54,7 @@ function resultOf(finding: Finding, look: FormatOptions): object {
 /** What a large report leaves out of its lighter results. */
 function detailsOf(finding: Finding, section: Section, look: FormatOptions): object {
   const fixes = section.fixes?.of.get(finding) ?? [];
-  const related = relatedTo(finding).slice(0, readerLimits.sarifLocations.most);
+  const related = relatedTo(finding, readerLimits.sarifLocations.most);
   const steps = workingOf(finding).flatMap((step) => flow(step, finding.underline, 0, look));
   return {
     message: { text: plainText(findingLines(finding, section.fixes, look.language).join('\n\n')) },

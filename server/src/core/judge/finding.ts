@@ -136,35 +136,38 @@ export interface Related extends StatedAt {
 
 /**
  * The lines that a finding rests on beside its own, those that decide first: the numbers that are held against each
- * other and what the sentence names, of a sum its largest parts, each in turn.
+ * other and what the sentence names, of a sum its largest parts, each in turn. No more is looked at than `most` asks
+ * for: hundreds of findings may each rest on a sum of hundreds of parts.
  */
-export function relatedTo({ underline, uses, said, measure }: Finding): readonly Related[] {
+export function relatedTo({ underline, uses, said, measure }: Finding, most = Infinity): readonly Related[] {
   const roots = [...(measure ? [measure.figure, measure.limit] : []), ...said.facts, ...said.figures, ...uses];
   // The same figures enter many sums: each is looked at once.
   const seen = new Set<Used>();
-  const lines = roots.map((root) => linesOf(root, seen)).filter((of) => of.length > 0);
   const related = new Map<string, Related>();
-  const longest = Math.max(0, ...lines.map(({ length }) => length));
-  for (let i = 0; i < longest; i++)
-    for (const line of lines.flatMap((of) => of[i] ?? [])) {
-      const { doc, span } = line;
+  let open = roots.map((root) => linesOf(root, seen));
+  while (open.length > 0 && related.size < most)
+    open = open.filter((lines) => {
+      const { done, value } = lines.next();
+      if (done) return false;
+      const { doc, span } = value;
       const key = `${doc.name}\n${span.start}`;
-      if ((doc !== underline.doc || span.start !== underline.span.start) && !related.has(key)) related.set(key, line);
-    }
-  return [...related.values()];
+      if ((doc !== underline.doc || span.start !== underline.span.start) && !related.has(key)) related.set(key, value);
+      return true;
+    });
+  return [...related.values()].slice(0, most);
 }
 
-function linesOf(used: Used, seen: Set<Used>): Related[] {
-  if (seen.has(used)) return [];
+function* linesOf(used: Used, seen: Set<Used>): Generator<Related, undefined> {
+  if (seen.has(used)) return;
   seen.add(used);
   if (used.type === 'fact') {
     const from = writtenAt(used);
-    return from ? [{ ...placeOf(from), what: `${used.path}: ${shownText(used)}` }] : [];
+    if (from) yield { ...placeOf(from), what: `${used.path}: ${shownText(used)}` };
+    return;
   }
-  const own = used.from
-    ? [{ ...placeOf(used.from), what: used.label }]
-    : byWeight(used.inputs).flatMap((one) => linesOf(one, seen));
-  return [...own, ...used.decidedBy.flatMap((one) => linesOf(one, seen))];
+  if (used.from) yield { ...placeOf(used.from), what: used.label };
+  else for (const one of byWeight(used.inputs)) yield* linesOf(one, seen);
+  for (const one of used.decidedBy) yield* linesOf(one, seen);
 }
 
 const placeOf = ({ doc, span, path }: StatedAt): StatedAt => ({ doc, span, path });
