@@ -14,7 +14,7 @@ export const driveLabels: Labels = {
     'Form factor | Format | Drive size | Size | Formfaktor | Bauform | Baugröße | Größe | Drive form factor | ' +
     'Physical form factor',
   size: 'Form factor | Format | Size | Module size | Formfaktor | Bauform | Größe | Baugröße',
-  key: 'Key | M.2 key | Keying | M.2-Key',
+  key: 'Key | M.2 key | Keying | M.2-Key | Form factor | Formfaktor | Bauform',
   thickness:
     'Thickness | Height | Dimensions | Dimension | Z-height | Drive height | Dicke | Höhe | Bauhöhe | ' +
     'Abmessungen | Product dimensions | Maße',
@@ -63,7 +63,9 @@ export const driveLabels: Labels = {
   'draw.peak':
     'Peak power | Max power consumption | Maximum power consumption | Max power | Peak power draw | ' +
     'Spin-up power | Startup power | Power consumption (max) | Power consumption (peak) | ' +
-    'Maximale Leistungsaufnahme | Max. Leistungsaufnahme | Leistungsaufnahme (max.)',
+    'Maximale Leistungsaufnahme | Max. Leistungsaufnahme | Leistungsaufnahme (max.) | ' +
+    'Power consumption active (max.) | Power active (max.) | Leistungsaufnahme aktiv (max.) | ' +
+    'Power consumption | Leistungsaufnahme',
 };
 
 export const cardLabels: Labels = {
@@ -103,7 +105,9 @@ export const cardLabels: Labels = {
   'drive-ports': 'Ports | Internal ports | SATA ports | SAS ports | Drive ports | Number of ports | Interne Ports',
   'port-kind': 'Ports | Internal ports | Data transfer rate | Drive interface | Connectors | Anschlüsse',
   'standby-draw': 'Standby power | Auxiliary standby power',
-  bracket: 'Bracket | Bracket height | Bracket type | Bracket profile | Slotblech | Slotblende | Slotblechhöhe',
+  bracket:
+    'Form factor | Bauform | Bracket | Bracket height | Bracket type | Bracket profile | Slotblech | Slotblende | ' +
+    'Slotblechhöhe',
   carries: 'M.2 slots | M.2 sockets | M.2 ports | M.2-Slots | M.2-Steckplätze',
 };
 

@@ -23,7 +23,7 @@ export const boardLabels: Labels = {
     'Update without processor | Firmware update without CPU | Firmware update without processor | ' +
     'BIOS-Update ohne CPU | BIOS-Flashback',
   processors:
-    'CPU | Processor | CPU support | Supported CPU | Supported CPUs | Supported processors | ' +
+    'CPU | Processor | CPU support | CPU socket | Supported CPU | Supported CPUs | Supported processors | ' +
     'Processor support | Processors | CPU compatibility | CPU-Kompatibilität | Prozessoren | ' +
     'Unterstützte Prozessoren | Prozessorunterstützung',
   'memory.type':
@@ -156,7 +156,7 @@ export const caseLabels: Labels = {
 export const supplyLabels: Labels = {
   ...anyLabels,
   rating:
-    'Rated power | Continuous power | Total power | Output power | Wattage | Power | Output capacity | ' +
+    'Rated power | Continuous power | Total power | Total | Output power | Wattage | Power | Output capacity | ' +
     'Max power | Maximum power | Total output power | Rated output | Total continuous power | Power output | ' +
     'Capacity | Leistung | Nennleistung | Gesamtleistung | Ausgangsleistung | Dauerleistung | Max. Leistung | ' +
     'Maximale Leistung',

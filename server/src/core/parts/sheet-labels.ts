@@ -115,7 +115,7 @@ export const processorLabels: Labels = {
     'Max. Speichergröße | Max. Speicherkapazität',
   'memory.ecc':
     'ECC | ECC memory | ECC support | ECC memory supported | ECC memory support | ECC-Unterstützung | ' +
-    'ECC-Speicher | ECC-Speicher unterstützt',
+    'ECC-Speicher | ECC-Speicher unterstützt | Memory | Memory support | Arbeitsspeicher',
   lanes:
     'PCIe | PCI Express | PCIe lanes | PCI Express lanes | Max # of PCI Express lanes | Max # of PCIe lanes | ' +
     'Number of PCIe lanes | Usable PCIe lanes | Native PCIe lanes | Total PCIe lanes | ' +

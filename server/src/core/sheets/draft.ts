@@ -182,7 +182,10 @@ function ofTitle(sheet: Sheet, matcher: Matcher, whole: string, said: readonly D
       .flatMap((line) => new LineReader(line, matcher, sheet, whole).read().found)
       .filter(({ isPlain, fact }) => isPlain && !known.has(fact.path.join('.')))
       .map(({ fact }) => fact);
-  const loose = agree(read(looseLines(matcher.kind, sheet.loose)));
+  const unlabelled = sheet.rows.flatMap(({ label, cells, line }) =>
+    label === '' && cells.length === 1 ? [{ text: cells[0]!, line }] : [],
+  );
+  const loose = agree(read(looseLines(matcher.kind, [...sheet.loose, ...unlabelled])));
   for (const { path } of [...loose.facts, ...loose.disagreeing.flat()]) known.add(path.join('.'));
   const titled = read(titleLines(matcher.kind, sheet.title)).map(({ path, value }) => ({
     path,

@@ -89,6 +89,16 @@ class PageReader {
     } else this.rows.push({ label, heading, cells, line, table: this.table });
   }
 
+  /** `100 W` across the columns of two rails is the limit that they share. */
+  private sharedLimit(table: Element, cells: readonly Element[], line: number): void {
+    cells.forEach((cell, at) => {
+      if (at === 0 || spanOf(cell, 'colspan') !== 2 || !/^\d{2,4} ?W$/.test(textOf(cell))) return;
+      const rails = railsAbove(table, cells, at);
+      if (rails.length === 2 && rails.every((one) => /^\+[\d.,]{1,3} ?V$/.test(one)))
+        this.rows.push({ label: `${rails.join(' & ')} combined`, heading: '', cells: [textOf(cell)], line, table: -1 });
+    });
+  }
+
   /** Rows of a table; a table in a cell is read by itself, under the label of its row. */
   private tableRows(table: Element, above = this.heading, depth = 0): void {
     this.flush();
@@ -107,6 +117,7 @@ class PageReader {
         continue;
       }
       const texts = cells.flatMap((cell) => Array<string>(spanOf(cell, 'colspan')).fill(textOf(cell)));
+      this.sharedLimit(table, cells, lineOf(row));
       const rowsSpanned = cells[0] ? spanOf(cells[0], 'rowspan') : 1;
       if (cells.length === 1) {
         heading = texts[0] ?? heading;
@@ -122,6 +133,14 @@ class PageReader {
       if (spanning && --spanning.rows <= 0) spanning = undefined;
     }
   }
+}
+
+/** Rails that stand above one cell, in the table’s first row. */
+function railsAbove(table: Element, cells: readonly Element[], at: number): readonly string[] {
+  const [first] = elementsIn(table, ['tr']);
+  const heads = first ? elementsIn(first, ['th', 'td']).map(textOf) : [];
+  const before = cells.slice(0, at).reduce((sum, cell) => sum + spanOf(cell, 'colspan'), 0);
+  return heads.slice(before, before + spanOf(cells[at]!, 'colspan'));
 }
 
 /** Tables within tables are read no deeper. */

@@ -10,6 +10,7 @@ import type { Indexes, LabelIndex, Match, Target } from './label-index';
 import { isHeaderLabel } from './takers/board-ports';
 import { isSlotLabel, listsSlots } from './takers/board-slots';
 import { isCounted, thingsIn } from './takers/board-things';
+import { isBoxLabel } from './takers/box';
 import { isBayLabel, placeOf } from './takers/case';
 import { connectorLine, isOutputLabel } from './takers/connectors';
 import { areRails, isCombined } from './takers/supply';
@@ -30,6 +31,8 @@ export class Matcher {
 
   /** Undefined where the line speaks of nothing that is known here. */
   match(line: Line): Match | undefined {
+    if (isBoxLabel(line.label))
+      return { isMost: false, isUnsure: false, marks: '', targets: [this.target('in-the-box')] };
     const named = this.byName(line);
     if (named) return named.length === 0 ? undefined : { isMost: false, isUnsure: false, marks: '', targets: named };
     return this.index.match(line.label, line.heading) ?? this.ofHeading(line);

@@ -67,7 +67,8 @@ function splitHead(columns: readonly string[]): string[] {
 /** At the first colon before a blank or at the end, or at ` = `, ` – `: a label is short, and no sentence. */
 export function pairOf(body: string): string[] {
   const at = [...body.matchAll(/ ?[:：](?=\s|$)| = | [–—] /g)][0];
-  if (!at || at.index === 0 || at.index > 70) return [body];
+  const before = body.slice(0, at?.index ?? 0);
+  if (!at || at.index === 0 || at.index > 70 || before.lastIndexOf('(') > before.lastIndexOf(')')) return [body];
   return [body.slice(0, at.index), body.slice(at.index + at[0].length).trim()];
 }
 

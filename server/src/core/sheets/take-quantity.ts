@@ -60,6 +60,7 @@ const MOSTS = new Set([
   'rated-power',
   'supply-depth',
   'spin-up.current',
+  'mass',
 ]);
 
 /** Rates whose label may say `Max.` of any drive; behind a value it bounds it. */

@@ -2,6 +2,7 @@
 import type { Kind } from '../parts/kinds';
 import type { Place, Taker } from './taken';
 import { boardTakers } from './takers/board';
+import { box } from './takers/box';
 import { caseTakers } from './takers/case';
 import { anyTakers, fanTakers, radiatorTakers } from './takers/common';
 import { cardTakers, displayTakers, driveTakers } from './takers/devices';
@@ -29,5 +30,6 @@ const own: Readonly<Partial<Record<Kind, Readonly<Record<string, Taker>>>>> = {
 export const takerOf = ({ kind, path }: Place): Taker | undefined => {
   const takers = own[kind] ?? anyTakers;
   const key = path.join('.');
+  if (key === 'in-the-box') return box;
   return Object.hasOwn(takers, key) ? takers[key] : undefined;
 };

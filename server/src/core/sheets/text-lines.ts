@@ -136,13 +136,14 @@ class Assembly {
     const last = this.rows.at(-1)!;
     this.columnsAt = line;
     const own = this.pairIn(text);
-    if (SOURCE.test(text)) this.source = trimEnds(text, ':');
+    const isOfM2 = /^M\.2 (?:form factor|key|size)s?: /i.test(text) && /^M\.2 /i.test(last.cells[0] ?? '');
+    if (isOfM2) this.append(` • ${text}`);
+    else if (SOURCE.test(text)) this.source = trimEnds(text, ':');
     else if (own)
       this.rows.push({ ...last, label: own[0], heading: last.heading || last.label, cells: [own[1]], line });
     else if (isCounted(text) || /^(?:M\.?2|PCI)/i.test(text))
       this.rows.push({ ...last, heading: this.source || last.heading, cells: [text], line, isLoose: true });
-    else if (last.cells.length === 1)
-      this.rows[this.rows.length - 1] = { ...last, cells: [`${last.cells[0]} • ${text}`] };
+    else if (last.cells.length === 1) this.append(` • ${text}`);
     else this.loose.push({ text, line });
     return 0;
   }
@@ -179,8 +180,21 @@ class Assembly {
     this.headingIndent = hasColon && next && next.indent > raw.indent ? next.indent : hasColon ? 0 : -1;
   }
 
+  /** More of the last row’s value. */
+  private append(text: string): void {
+    const last = this.rows.at(-1)!;
+    this.rows[this.rows.length - 1] = { ...last, cells: [`${last.cells[0]}${text}`] };
+  }
+
+  /** `HDMI x 1 (…)` right below `Output: DisplayPort x 3`. */
+  private isMoreOutputs({ text, line }: RawLine): boolean {
+    const last = this.rows.at(-1);
+    return last?.line === line - 1 && last.cells.length === 1 && OUTPUT.test(text) && OUTPUT.test(last.cells[0]!);
+  }
+
   private tell(raw: RawLine): void {
     if (this.title === undefined && this.rows.length === 0 && raw.text.length <= 100) this.title = raw.text;
+    else if (this.isMoreOutputs(raw)) return this.append(`, ${raw.text}`);
     else if (isCounted(raw.text) && !this.isLabel(this.heading)) return this.push('', [raw.text], raw.line, true);
     if (this.heading !== '' && this.isLabel(this.heading)) this.pushUnder(raw);
     else this.loose.push({ text: raw.text, line: raw.line });
@@ -220,6 +234,9 @@ class Assembly {
     return undefined;
   }
 }
+
+/** An output of a display with how many there are, which is no label and value. */
+const OUTPUT = /^(?:HDMI|Display ?Port|DVI(?:-[DI])?|VGA|USB-C)(?: \d\.\d[ab]?)? ?[x×*] ?\d\b/i;
 
 /** What stands above things of a board that hang on one chip: `K860 Chipset`, `Calder C7 Series Processors`. */
 const SOURCE = /^(?:[\w- ,/&]{1,60} )?(?:chipset|chipsatz|PCH|CPU|prozessor(?:en)?|processors?):?$/i;

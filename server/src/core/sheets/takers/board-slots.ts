@@ -16,6 +16,9 @@ export const isSlotLabel = (label: string): boolean => namesIn(label).length ===
 /** Whether a line lists slots by their names, beside what it counts: `M.2_1 slot (Key M), 4 x SATA`. */
 export const listsSlots = (text: string): boolean => text.split(BETWEEN_SLOTS).some((one) => isSlotClause(one));
 
+/** `M.2 interface: 2 PCIe 4.0 x4`, and behind it form and key. */
+const M2_BY_PROPERTY = /^M\.2 (?:interface|slots?|sockets?): (\d) (?:x )?(PCI.{4,200})$/i;
+
 /** What begins a slot’s own words in a list that commas part. */
 const NEXT_NAMED = /, ?(?=(?:M\.?2_\d|M2[A-Z]?_\w{1,4}|PCI_?EX?\d{0,2}(?:_\d)?) (?:slot|socket|connector|steckplatz))/i;
 
@@ -46,6 +49,11 @@ export const slots: Taker = (value, { path, label, heading }) => {
     return together(names.map((name) => slotFacts(path, name, said, isM2, heading)));
   });
   const own = namesIn(label);
+  const [, count, words] = M2_BY_PROPERTY.exec(value) ?? [];
+  if (count !== undefined && words !== undefined) {
+    const names = namesOf({ what: 'slots', count: Number(count), text: words, names: [] }, 'M2');
+    return together(names.map((name) => slotFacts(path, name, words, true, heading)));
+  }
   if (counted.length === 0 && own.length === 1) return slotFacts(path, own[0]!, value);
   const clauses = namedClauses(value).filter(
     (clause) => !counted.some(({ text }) => text.includes(namesIn(clause)[0]!)),

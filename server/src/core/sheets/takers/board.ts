@@ -83,6 +83,7 @@ const SERIES = /[- ](?:series|serie|family|familie)?(?: ?(?:desktop )?(?:process
 const families: Taker = (value, { path }) => {
   const text = value
     .replace(/^.{0,40}\bfor (?=[A-Z])|^(?:supports?|unterstützt|for|für) /i, '')
+    .replace(/^(?:LGA|AM)[ -]?\d{1,4}\+? ?\(([^()]{3,60})\)$/i, '$1')
     .replace(/\(.{0,60}\)/g, ' ')
     .replace(
       /\b(?:supports?|unterstützt|suporta|soporta|mendukung) (?:processadores |procesadores |prosesor )?/gi,

@@ -161,7 +161,9 @@ function outputOf({ count = 1, name }: Counted, label: string): Output | undefin
   const bare = found ? undefined : /^\(?v?(\d\.\d)[ab]?\)?$/i.exec(text.trim())?.[1];
   const word =
     found?.[1] ??
-    (bare === undefined && text !== '' ? undefined : label.replace(/ (?:ports?|outputs?|inputs?|anschlüsse?)$/i, ''));
+    (bare === undefined && text !== ''
+      ? undefined
+      : label.replace(/^display port\b/i, 'DisplayPort').replace(/ (?:ports?|outputs?|inputs?|anschlüsse?)$/i, ''));
   const connector =
     word &&
     wordOf(DISPLAY_CONNECTOR_WORDS, word.replace(/^(?:dual-link |dl-)/i, '').replace(/^display port$/i, 'DisplayPort'));
@@ -175,7 +177,7 @@ const linkOf = ({ connector, version }: Output): string | undefined =>
 
 /** `HDMI x 1 (Supports 4K@120Hz HDR as specified in HDMI 2.1a)`: of what it supports the version alone. */
 const asSpecified = (value: string): string =>
-  value.replace(/\(supports? [^()]{1,160} (?:as )?specified in HDMI (\d\.\d)[ab]?\)/gi, '(v$1)');
+  value.replace(/\((?:supports? [^()]{1,160} )?as specified in HDMI (\d\.\d)[ab]?(?:: [^()]{1,100})?\)/gi, '(v$1)');
 
 /** `Yes x 3 (native DisplayPort 2.1)`: the count first, behind it what is counted; what is protected is no output. */
 const nameBehind = (text: string): string =>
@@ -191,7 +193,7 @@ export const outputs: Taker = (value, place) => {
     : countedIn(nameBehind(asSpecified(value.replace(/\bDisplay Port\b/gi, 'DisplayPort'))));
   const read = pieces.map((one) => outputOf(one, place.label));
   if (read.length === 0 || read.some((one) => one === undefined || one.count > 8 || one.count < 1)) return nothing;
-  const packs = place.kind !== 'board' && /\(DSC\)|\bwith DSC\b/i.test(value);
+  const packs = place.kind !== 'board' && /\(DSC\)/i.test(value);
   return plain(
     ...outputFacts(read as Output[], place.path),
     ...(packs ? [{ path: ['compression'], value: 'true' }] : []),
@@ -215,7 +217,7 @@ export function outputFacts(read: readonly Output[], path: readonly string[]): T
 export const isOutputLabel = (label: string): boolean =>
   wordOf(
     DISPLAY_CONNECTOR_WORDS,
-    label.replace(/ (?:ports?|outputs?|inputs?)$/i, '').replace(/^display port$/i, 'DisplayPort'),
+    label.replace(/^display port\b/i, 'DisplayPort').replace(/ (?:ports?|outputs?|inputs?)$/i, ''),
   ) !== undefined;
 
 /** Of a board’s rear the connectors of displays alone are taken; all else there is left. */

@@ -43,7 +43,9 @@ const m2Size: Taker = (value, { path }) => {
   return found.size === 1 && parseM2Size(only!) ? plain({ path, value: only! }) : nothing;
 };
 
-const key: Taker = (value, { path }) => {
+const key: Taker = (value, { path, label }) => {
+  if (/form|bauform/i.test(label))
+    return orNothing(path, /\bM\.2\b.*[ ,(](?:([BM])[- ]key|key[ -]?([BM]))\)?$/i.exec(value)?.slice(1).find(Boolean));
   const found = /^(?:M\.2 )?(?:key[ -]?)?([ABEM](?: ?[+&] ?[ABEM])?)(?:[ -]?key(?:ed)?)?$/i.exec(value.trim())?.[1];
   return orNothing(
     path,
@@ -75,6 +77,13 @@ const tbw: Taker = (value, { path }) => {
   return tb >= 10 ? plain({ path, value: `${Number(tb.toFixed(3))} TB` }) : nothing;
 };
 
+/** `5.0 W (maximal), 0.03 W (idle)`: what stands beside a word for the most. */
+const drivePeak: Taker = (value, { path, label }) => {
+  if (/max|peak|spin|start|spitze|maks|máx/i.test(label)) return undefined;
+  const watts = onlyOne(withDots(value), /(?<![\d.])(\d{1,2}(?:\.\d{1,2})?) ?W ?\((?:max(?:imum|imal|\.)?|peak)\)/gi);
+  return orNothing(path, watts && `${Number(watts)} W`);
+};
+
 const errors: Taker = (value, { path }) => {
   const text = value.replace(/^[<≤] ?/, '');
   return orNothing(path, parseErrorRate(text) === undefined ? undefined : text);
@@ -93,6 +102,7 @@ export const driveTakers: Readonly<Record<string, Taker>> = {
       ? tbw(value, place)
       : tbw(/^[\d.,]+$/.test(value.trim()) ? `${value} TBW` : value, place),
   'unrecoverable-errors': errors,
+  'draw.peak': drivePeak,
 };
 
 const openings: Taker = (whole, { path }) => {
@@ -168,9 +178,12 @@ const portKind: Taker = (value, { path, kind }) => {
 const cardPower: Taker = (_value, { kind, label }) =>
   kind === 'graphics' && /^(?:power|max\.? power consumption)$/i.test(label.trim()) ? nothing : undefined;
 
-const bracket: Taker = (value, { path }) => {
+/** A low card is told by its form where nothing speaks of its bracket. */
+const bracket: Taker = (value, { path, label, whole }) => {
   const full = value.search(/full[ -](?:height|profile)|volle höhe/i);
   const low = value.search(/low[ -]?profile|half[ -]height|halbe höhe/i);
+  const isOfBracket = /bracket|slotble/i.test(label);
+  if (!isOfBracket && (/bracket|slotble/.test(whole) || low < 0)) return nothing;
   if (full < 0 && low < 0) return undefined;
   const isFull = low < 0 || (full === 0 && /included|enclosed|optional|beiliegend|liegt bei|enthalten/i.test(value));
   return isFull || full < 0 ? plain({ path, value: isFull ? 'full height' : 'low profile' }) : nothing;

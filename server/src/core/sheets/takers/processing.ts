@@ -67,6 +67,14 @@ const flagOfEcc = (path: readonly string[], said: string, label: string) => {
 };
 /** What it needs beside it is another part’s fact. */
 const NEEDS = /[([](?:requires?|needs|with|mit|benötigt|nur mit) [^()]{0,20}(?:mobo|board|platform)[^()]{0,20}[)\]]$/i;
+/** Beside other words of one line, what is said of support alone. */
+const eccBeside: Taker = (value, place) => {
+  if (!/^(?:memory|memory support|arbeitsspeicher)$/i.test(place.label)) return ecc(value, place);
+  const said = value.split(/, ?/);
+  const yes = said.some((one) => /^ECC (?:support(?:ed)?|unterstützt)$/i.test(one));
+  const no = said.some((one) => /^(?:non-ECC|no ECC|ECC (?:unsupported|not supported|nicht unterstützt))$/i.test(one));
+  return orNothing(place.path, yes === no ? undefined : String(yes));
+};
 export const ecc: Taker = (value, { path, label }) => flagOfEcc(path, value.replace(NEEDS, '').trim(), label);
 
 const channels: Taker = (value, place) => {
@@ -141,7 +149,7 @@ export const processorTakers: Readonly<Record<string, Taker>> = {
   'memory.fastest': fastest,
   'memory.channels': channels,
   'memory.most': mostMemory,
-  'memory.ecc': ecc,
+  'memory.ecc': eccBeside,
   lanes,
   generation,
 };

@@ -176,7 +176,7 @@ const efficiency: Taker = (value, { path }) => {
 /** `12V-2x6 (600 W)`: the level that the cable signals, beside how many there are. */
 const plugs: Taker = (value, place) => {
   const found = connectors(value, place) ?? nothing;
-  const level = onlyOne(`${place.label} ${value}`, /\((150|300|450|600) ?W\)/gi);
+  const level = onlyOne(`${place.label} ${value}`, /(?:\(|12V-?2x6 |12VHPWR )(150|300|450|600) ?W\b/gi);
   const isSixteen = found.facts.some(({ path }) => path.at(-1) === '16-pin');
   if (level === undefined || !isSixteen) return found;
   return together([found, plain({ path: ['sixteen-pin-level'], value: `${level} W` })]);
