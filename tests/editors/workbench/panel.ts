@@ -187,5 +187,7 @@ export async function showSheet(page: Page, block: string): Promise<void> {
     (keys) => keys.length > 0,
   );
   await frame.evaluate(`document.getElementById(${JSON.stringify(block)}).scrollIntoView()`);
+  // Part of the blank above it gives way to what would stand at the window’s lower edge.
+  await frame.evaluate('scrollBy(0, 14)');
   await page.waitForTimeout(500);
 }
