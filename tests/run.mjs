@@ -25,10 +25,6 @@ function step(label, ...args) {
   if (!failedStep && !run(label, args)) failedStep = label;
 }
 
-/** The fast part: units without a disk, a process or an editor. */
-const fast = ['text', 'quantity', 'trade', 'figures'].map((folder) => `tests/core/${folder}/`);
-fast.push('tests/published/');
-
 /** A suite of tests; its failures are counted and the run goes on. */
 function suite(name, config, ...more) {
   if (failedStep) return;
@@ -49,15 +45,15 @@ function countedIn(report, ok) {
   }
 }
 
-if (process.argv[2] === 'fast') suite('the fast part', 'vitest.config.mts', ...fast);
+if (process.argv[2] === 'fast') suite('the fast part', 'vitest.config.mts', '--project=fast');
 else {
   step('types', 'node_modules/typescript/bin/tsc', '-p', '.');
   step('types of the core, without Node and DOM', 'node_modules/typescript/bin/tsc', '-p', 'server/src/core');
   step('types of the panel, with a DOM', 'node_modules/typescript/bin/tsc', '-p', 'client/src/views/panel');
-  suite('the fast part', 'vitest.config.mts', ...fast);
+  suite('the fast part', 'vitest.config.mts', '--project=fast');
   step('what the tests need', 'tests/provide.mjs');
   step('the extension', 'server/tools/package.mjs');
-  suite('checks, command, server', 'vitest.config.mts', ...fast.map((folder) => `--exclude=${folder}**`));
+  suite('checks, command, server', 'vitest.config.mts', '--project=!fast');
   suite('editors', 'tests/editors/vitest.config.ts');
 }
 rmSync(scratch, { recursive: true, force: true });

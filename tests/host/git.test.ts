@@ -187,6 +187,8 @@ describe('a hostile repository', () => {
 
   it('would have something run by plain commands', () => {
     laid();
+    // Written anew, so that git cannot take it for unchanged by its time alone.
+    repository.write('desk.pcbuild.yaml', desk);
     expect(() => repository.git('status')).toThrow();
     expect(existsSync(canary())).toBe(true);
   });
