@@ -109,6 +109,29 @@ describe('a part file drafted from a sheet', () => {
     expect((await fettle(files, 'draft', 'part', 'c.txt')).err).toContain('c.txt: there is no such file');
   });
 
+  it('is of no other part, where a table of several breaks off before the one that is asked for', async () => {
+    const table = 'Model,Capacity,Form factor,Interface\nLK-0500,500 GB,M.2 2280,PCIe 4.0 x4\n';
+    const words = ['draft', 'part', 't.csv', '--as', 'lumen/lk', '--kind', 'drive'];
+    const none = await fettle({ ...house, 't.csv': table }, ...words, '--variant', 'LK-1000');
+    expect([none.status, none.files.size]).toEqual([2, 0]);
+    expect(none.err).toContain('there is no variant LK-1000; the sheet has LK-0500;');
+    for (const variant of [[], ['--variant', 'LK-0500'], ['--variant', '1']]) {
+      const { files } = await fettle({ ...house, 't.csv': table }, ...words, ...variant);
+      expect(files.get('parts/lumen/lk.part.yaml')).toMatch(/^capacity: 500 GB/m);
+    }
+  });
+
+  it('takes no width of a link from a figure with a fraction', async () => {
+    const slot = async (width: string): Promise<string> => {
+      const sheet = `Model: B7\nSocket: AM5\nPCIEX16_1: PCIe 5.0 ${width} slot\nChipset link: PCIe 4.0 x4\n`;
+      const words = ['draft', 'part', 'b.txt', '--as', 'norrvik/b7', '--kind', 'board'];
+      const { files } = await fettle({ ...house, 'b.txt': sheet }, ...words);
+      return files.get('parts/norrvik/b7.part.yaml')!;
+    };
+    expect(await slot('x16')).toMatch(/^ +length: x16/m);
+    expect(await slot('x16.3')).not.toMatch(/^ *(?:length|lanes|PCIEX16_1):/m);
+  });
+
   it('comes from a display’s own data, and from several sheets of one part', async () => {
     const edid = makeEdid({
       maker: 'PHR',

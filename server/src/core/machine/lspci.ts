@@ -126,7 +126,7 @@ function lineOf(doc: Doc, device: Draft, text: string, start: number): void {
 const domainOf = (address: string): string => /^[0-9a-f]{4,8}:(?=[0-9a-f]{2}:)/.exec(address)?.[0] ?? '';
 
 function endOf(doc: Doc, text: string, start: number): LinkEnd | undefined {
-  const read = /Speed (\d{1,2}(?:\.\d)?)GT\/s(?: \([a-z]+\))?, Width x(\d{1,2})(?![\d])/.exec(text);
+  const read = /Speed (\d{1,2}(?:\.\d)?)GT\/s(?: \([a-z]+\))?, Width x(\d{1,2})(?!\.?\d)/.exec(text);
   const generation = GENERATIONS[read?.[1] ?? ''];
   const lanes = Number(read?.[2] ?? 0);
   if (!read || generation === undefined || lanes === 0) return undefined;

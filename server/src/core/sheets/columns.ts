@@ -88,6 +88,12 @@ export function chooseColumns(sheet: Sheet, variant: string | undefined): Column
   const undecided: SheetRow[] = [];
   const variants: string[] = [];
   for (const table of tablesOf(sheet.rows)) {
+    const other = sheet.isOfParts && variant !== undefined ? onlyOther(table, variant) : undefined;
+    if (other !== undefined) {
+      variants.push(other);
+      undecided.push(...table);
+      continue;
+    }
     const read = new TableReader(table);
     for (const name of read.variants) if (!variants.includes(name)) variants.push(name);
     const chosen = variant === undefined ? undefined : read.chosen(variant);
@@ -98,6 +104,14 @@ export function chooseColumns(sheet: Sheet, variant: string | undefined): Column
     }
   }
   return { lines, variants, undecided };
+}
+
+/** The name of the only part of a table of parts, where it is another than the one that is asked for. */
+function onlyOther(table: readonly SheetRow[], wanted: string): string | undefined {
+  if (table.some(({ cells }) => cells.length > 1)) return undefined;
+  const heads = table.filter(({ label }) => HEADS.has(labelKey(label)));
+  const names = (heads.length > 0 ? heads : table).flatMap(({ cells }) => cells.filter((cell) => !isBlank(cell)));
+  return names.some((name) => indexOf([name], wanted) !== undefined) ? undefined : names[0];
 }
 
 /** By its name without case, blanks and marks, by the only name that holds it, or by its number from 1. */

@@ -65,7 +65,14 @@ export function separatedSheet(whole: string, isLabel: IsLabel): Sheet {
   const loose = filled
     .filter(({ record }) => record.filter((cell) => cell !== '').length === 1)
     .map(({ record, line }) => ({ text: record.join(' ').trim(), line }));
-  return { ...(title === undefined ? {} : { title }), rows, loose, notes: new Map(), ...lastLineOf(text) };
+  return {
+    ...(title === undefined ? {} : { title }),
+    ...(isAcross ? { isOfParts: true } : {}),
+    rows,
+    loose,
+    notes: new Map(),
+    ...lastLineOf(text),
+  };
 }
 
 /** A row whose label alone is filled is the heading of those below. */

@@ -25,6 +25,8 @@ export interface Sheet {
   readonly title?: string;
   readonly rows: readonly SheetRow[];
   readonly loose: readonly LooseLine[];
+  /** Whether each cell of a row is of a part of its own, where there is but one as well. */
+  readonly isOfParts?: boolean;
   /** Notes below a table, by the mark that leads to them. */
   readonly notes: ReadonlyMap<string, string>;
   /** Where the text breaks off: within a line, or within a row of a page; absent of a whole one. */

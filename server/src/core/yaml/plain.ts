@@ -114,7 +114,8 @@ class PlainReader {
   /** Whether a name and its colon stand at an offset. */
   private name(start: number): boolean {
     const { text } = this;
-    if (!isOf(begins, text.charCodeAt(start))) return false;
+    // What ends a document stands at the margin, and nowhere that is plain.
+    if (!isOf(begins, text.charCodeAt(start)) || text.startsWith('... ', start)) return false;
     let at = start + 1;
     for (; text.charCodeAt(at) !== colon || !(this.endsAt(at + 1) || text.charCodeAt(at + 1) === space); at++) {
       const unit = text.charCodeAt(at);

@@ -2,7 +2,7 @@
 import { nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
 import { isCounted, isOfSharing, namesOf, thingsIn } from './board-things';
 import { onlyOne } from './common';
-import { linkIn } from './links';
+import { hasBrokenWidth, linkIn } from './links';
 
 const SLOT_NAMES: readonly RegExp[] = [
   /(?<![\w.])(?:M\.?2_?[A-Z]{0,3}_?\d{1,2}|M2[A-Z]{0,2}_[A-Z0-9]{1,5}|M2[A-Z])(?![\w.])/g,
@@ -70,6 +70,7 @@ const isForWireless = (text: string): boolean => /wi-?fi|wlan|wireless|\bkey[ -]
 
 function slotFacts(path: readonly string[], name: string, said: string, isM2 = /^M/.test(name), heading = ''): Take {
   const text = said.replaceAll(name, ' ').replace(/[×*]/g, 'x');
+  if (hasBrokenWidth(text)) return nothing;
   const own: Own = (key, value) => ({ path: [...path, name, key], value });
   const facts = isM2 ? m2Facts(text, own) : pcieFacts(text, own);
   const from = sourceOf(text) ?? sourceAbove(heading);

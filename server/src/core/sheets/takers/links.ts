@@ -8,9 +8,13 @@ export const withoutCompatible = (value: string): string =>
     ' ',
   );
 
+/** Whether a text writes a width with a fraction, `x16.3`: no link has one, and which figure is wrong is not plain. */
+export const hasBrokenWidth = (text: string): boolean => /(?<!\d)x(?:16|[1248])[.,]\d/i.test(text);
+
 /** The only PCIe link, or the only SATA generation, that a text names. */
 export function linkIn(value: string): string | undefined {
   const text = withoutCompatible(value).replace(/[×*]/g, 'x');
+  if (hasBrokenWidth(text)) return undefined;
   const found = new Set<string>();
   for (const [, generation, lanes] of text.matchAll(
     /\bPCI(?:e|-?E|-? ?Express)[ -]{0,2}(?:Gen(?:eration)?[ .-]?)?([1-6])(?:\.\d)?,? ?(?:x ?(\d{1,2})|(?=[^\dx]|$))/gi,
