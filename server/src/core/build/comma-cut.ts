@@ -54,13 +54,14 @@ function wholeValue(doc: Doc, field: ScalarField, span: CutValue['span']): CutVa
   const inQuotes = JSON.stringify(whole);
   if (field.type === 'text') {
     const mends = [{ title: 'Put it in quotes', edits: [{ span, text: inQuotes }] }];
-    return { code: 'wrong-kind-of-value', message: `${ENDS}; put ${quoted(whole)} in quotes.`, span, mends };
+    const message = `Within braces a comma ends a value; put ${quoted(whole)} in quotes.`;
+    return { code: 'wrong-kind-of-value', message, span, mends };
   }
   // In quotes it is one value; where that is in doubt in itself, what may be meant is written instead.
   const { slip } = readScalar(field, whole);
   const texts = slip ? slip.instead : [inQuotes];
-  const message = `${ENDS}; write ${texts.map((one) => quoted(one)).join(' or ')} for ${quoted(whole)}.`;
+  const rather = texts.map((one) => quoted(one)).join(' or ');
+  const message = `Within braces a comma ends a value; write ${rather} for ${quoted(whole)}.`;
   const mends = texts.map((text) => ({ title: `Write ${quoted(text)}`, edits: [{ span, text }] }));
   return { code: 'number-odd', message: slip && texts.length === 0 ? slip.message : message, span, mends };
 }
-const ENDS = 'Within braces a comma ends a value';

@@ -32,7 +32,7 @@ place: { mains: { strips: 1 } }
       'strips chained': {
         done: 'have one socket strip hang behind another, and chained strips overheat',
         rather: 'plug one strip into the wall, and the machine into it',
-        instead: 'Plug one strip into the wall, and the machine into it.',
+        instead: 'Use one strip, straight into the wall.',
       },
     });
     if (!strips.entry) return;
