@@ -24,7 +24,10 @@ export function cutAtComma(
     if (found.has(entry) || !field || isDeep(field) || entry.value.type !== 'scalar' || entry.value.style !== 'plain')
       return;
     const rest: Entry[] = [];
-    for (let last = entry, next = map.entries[i + 1]; next && !isKey(next.key) && continues(doc, field, last, next); ) {
+    for (
+      let last = entry, next = map.entries[i + 1];
+      next && !names(isKey, next) && continues(doc, field, last, next);
+    ) {
       rest.push(next);
       [last, next] = [next, map.entries[i + 1 + rest.length]];
     }
@@ -35,6 +38,9 @@ export function cutAtComma(
   });
   return found;
 }
+
+/** Whether it is a key of the map, or begins with one whose colon is missing: `slot M2_1`. */
+const names = (isKey: CutBy[1], { key }: Entry): boolean => !!isKey(key) || !!isKey(key.replace(/ .*/, ''));
 
 /** A key by itself: what stands behind a comma where no colon follows. */
 const isBare = ({ value }: Entry): boolean => value.type === 'scalar' && value.style === 'empty';
