@@ -13,7 +13,7 @@ import { fingerprints, nameOf } from '../../server/src/review/fingerprint';
 import { findIn, readSamples } from '../support/samples';
 
 const samples = readSamples();
-const runs = 1000;
+const runs = 350;
 
 interface State {
   /** The build’s text. */
