@@ -84,8 +84,8 @@ export const cardLabels: Labels = {
     'Maße | Kartenmaße',
   cooling: 'Cooling | Cooler | Cooling type | Thermal solution | Kühlung | Kühler | Kühlungsart',
   openings:
-    'Slot width | Slot | Card thickness | Slot design | Slots | Occupied slots | Slot size | Slots occupied | ' +
-    'Width (slots) | ' +
+    'Slot width | Slot occupation | Slot | Card thickness | Slot design | Slots | Occupied slots | Slot size | ' +
+    'Slots occupied | Width (slots) | ' +
     'Card width | Slot requirement | Form factor | Width | Slots belegt | Belegte Slots | Slotbreite | ' +
     'Breite | Bauform | Bauweise | Slot-Breite',
   'power.sustained':
@@ -105,9 +105,7 @@ export const cardLabels: Labels = {
   'drive-ports': 'Ports | Internal ports | SATA ports | SAS ports | Drive ports | Number of ports | Interne Ports',
   'port-kind': 'Ports | Internal ports | Data transfer rate | Drive interface | Connectors | Anschlüsse',
   'standby-draw': 'Standby power | Auxiliary standby power',
-  bracket:
-    'Form factor | Bauform | Bracket | Bracket height | Bracket type | Bracket profile | Slotblech | Slotblende | ' +
-    'Slotblechhöhe',
+  bracket: 'Bracket | Bracket height | Bracket type | Bracket profile | Slotblech | Slotblende | ' + 'Slotblechhöhe',
   carries: 'M.2 slots | M.2 sockets | M.2 ports | M.2-Slots | M.2-Steckplätze',
 };
 

@@ -11,7 +11,7 @@ export const anyLabels: Labels = {
     'Artikelbezeichnung | Modellbezeichnung | Artikelname',
   mass:
     'Weight | Net weight | N.W. | Net weight (N.W.) | Mass | Product weight | Weight (net) | Unit weight | ' +
-    'Gewicht | Nettogewicht | ' +
+    'Gewicht | Nettogewicht | Card weight | ' +
     'Masse | Gewicht (netto) | Gewicht netto',
 };
 
@@ -183,7 +183,7 @@ export const memoryLabels: Labels = {
     'Standard | Generation | Module type | Speichertyp | Typ | Speichertechnologie | RAM-Typ',
   shape:
     'Form factor | Module | Modul | Module type | Module form factor | Module format | Package memory format | ' +
-    'Memory type | Speichertyp | DIMM type | ' +
+    'Memory type | Speichertyp | DIMM type | Type | Typ | ' +
     'Pin count | Pins | Pin | ' +
     'Number of pins | Package | Formfaktor | Modultyp | Bauform | Pinanzahl | Anzahl Pins | Modulbauform',
   class:
@@ -200,8 +200,9 @@ export const memoryLabels: Labels = {
     'Total capacity | Kit | Kit configuration | Kapazität | Speicherkapazität | Speichergröße | ' +
     'Modulkapazität | Gesamtkapazität | Kapazität pro Modul',
   'modules-in-kit':
-    'Kit | Modules | Number of modules | Modules in kit | Kit type | Module quantity | Quantity | Capacity | ' +
-    'Memory capacity | Memory size | Multi-channel kit | Kit configuration | Kit capacity | Total capacity | ' +
+    'Kit | Modules | Module | Number of modules | Modules in kit | Kit type | Module quantity | Quantity | ' +
+    'Capacity | Memory capacity | Memory size | Multi-channel kit | Kit configuration | Kit capacity | ' +
+    'Total capacity | ' +
     'Anzahl Module | Anzahl der Module | Module im Kit | Kapazität | Kit-Typ | Gesamtkapazität | Speichergröße',
   ranks:
     'Rank | Ranks | Features | Besonderheiten | Number of ranks | Rank configuration | Organization | ' +

@@ -33,6 +33,9 @@ export class Matcher {
   match(line: Line): Match | undefined {
     if (isBoxLabel(line.label))
       return { isMost: false, isUnsure: false, marks: '', targets: [this.target('in-the-box')] };
+    // What a drive may be written is told beside its warranty.
+    if (this.kind === 'drive' && /^TBW$/i.test(line.label) && /^(?:warranty|garantie)$/i.test(line.heading))
+      return this.index.match(line.label, '');
     const named = this.byName(line);
     if (named) return named.length === 0 ? undefined : { isMost: false, isUnsure: false, marks: '', targets: named };
     return this.index.match(line.label, line.heading) ?? this.ofHeading(line);

@@ -22,7 +22,8 @@ const LABELS = new Set(
 
 const PAPER = /manual|guide|handbuch|anleitung|warranty|garantie|sticker|aufkleber|\bDVD\b/i;
 /** The part itself. */
-const ITSELF = /^(?:the )?(?:card|(?:mother|main)?board|ssd|cooler|case|monitor|display|psu|power supply)$/i;
+const ITSELF =
+  /^(?:(?:grafik)?karte|lüfter|netzteil|card|(?:mother|main)?board|ssd|cooler|case|monitor|display|power supply)$/i;
 
 /** Things that builds look for, by the name that they have there. */
 const KNOWN: readonly (readonly [name: string, words: RegExp])[] = [

@@ -23,7 +23,10 @@ const PLACES = new Map(
 export const placeOf = (label: string): string | undefined => {
   const bare = label.replace(/\(.{0,20}\)/g, '');
   const turned = label
-    .replace(/^(?:max\.? )?(?:fans?|lüfter|radiators?|radiatoren)(?: support| size| mount)? ?(?=[\p{L}(])[( ]?/iu, '')
+    .replace(
+      /^(?:max\.? )?(?:fans?|lüfter|radiators?|radiatoren)(?: support| size| mount)?(?: [-–])? ?(?=[\p{L}(])[( ]?/iu,
+      '',
+    )
     .replace(/\)$/, '');
   return PLACES.get(labelKey(bare)) ?? (turned === label ? undefined : PLACES.get(labelKey(turned)));
 };

@@ -153,6 +153,7 @@ function outputOf({ count = 1, name }: Counted, label: string): Output | undefin
   const text = name
     .replace(/ (?:with|mit) FRL(?= |$)/i, '')
     .replace(/\s?\((?:HDCP|up to|supports?|max|bis)[^()]{0,60}\)/gi, '')
+    .replace(/ ?\(iGPU\)/i, '')
     .replace(/ ?\((?:nur mit|only with|requires?|benötigt) [^()]{2,40}\)/i, '')
     .replace(/ ?\((?:\d{2,3} ?W|PD|DP alt|DSC|HDR|with)[^()]{0,30}\)/gi, '')
     .replace(/,? ?\(?HDCP [\d./ ]{1,8}\)?/i, '');
@@ -183,7 +184,7 @@ const asSpecified = (value: string): string =>
 const nameBehind = (text: string): string =>
   text
     .replace(/[,;]? ?HDCP(?: support(?:ed)?)?:? ?(?:yes|no)?(?: ?\([\d./ ]{1,8}\))?$/i, '')
-    .replace(/\b(?:yes )?x ?(\d{1,2}) ?\((?:native )?([^()]{3,30})\)/gi, '$1 x $2');
+    .replace(/\b(?:yes )?x ?(\d{1,2}) ?\((?:native )?((?:HDMI|DisplayPort|DP|DVI|VGA|USB)[^()]{0,26})\)/gi, '$1 x $2');
 
 /** Outputs or inputs by connector; several of one connector are numbered. */
 export const outputs: Taker = (value, place) => {

@@ -44,8 +44,10 @@ const m2Size: Taker = (value, { path }) => {
 };
 
 const key: Taker = (value, { path, label }) => {
-  if (/form|bauform/i.test(label))
-    return orNothing(path, /\bM\.2\b.*[ ,(](?:([BM])[- ]key|key[ -]?([BM]))\)?$/i.exec(value)?.slice(1).find(Boolean));
+  if (/form|bauform/i.test(label)) {
+    const [, ahead, behind] = /(?:\b([BM])[- ]key|\bkey[ -]?([BM]))\)?$/i.exec(value.trim()) ?? [];
+    return /\bM\.2\b/i.test(value) ? orNothing(path, (ahead ?? behind)?.toUpperCase()) : nothing;
+  }
   const found = /^(?:M\.2 )?(?:key[ -]?)?([ABEM](?: ?[+&] ?[ABEM])?)(?:[ -]?key(?:ed)?)?$/i.exec(value.trim())?.[1];
   return orNothing(
     path,
@@ -178,14 +180,12 @@ const portKind: Taker = (value, { path, kind }) => {
 const cardPower: Taker = (_value, { kind, label }) =>
   kind === 'graphics' && /^(?:power|max\.? power consumption)$/i.test(label.trim()) ? nothing : undefined;
 
-/** A low card is told by its form where nothing speaks of its bracket. */
-const bracket: Taker = (value, { path, label, whole }) => {
-  const full = value.search(/full[ -](?:height|profile)|volle höhe/i);
+/** Of a bracket for both heights, that which is fitted. */
+const bracket: Taker = (value, { path }) => {
+  const full = value.search(/full[ -](?:height|profile)|volle höhe|standard/i);
   const low = value.search(/low[ -]?profile|half[ -]height|halbe höhe/i);
-  const isOfBracket = /bracket|slotble/i.test(label);
-  if (!isOfBracket && (/bracket|slotble/.test(whole) || low < 0)) return nothing;
   if (full < 0 && low < 0) return undefined;
-  const isFull = low < 0 || (full === 0 && /included|enclosed|optional|beiliegend|liegt bei|enthalten/i.test(value));
+  const isFull = low < 0 || (full === 0 && /included|enclosed|optional|beilieg|liegt bei|enthalten/i.test(value));
   return isFull || full < 0 ? plain({ path, value: isFull ? 'full height' : 'low profile' }) : nothing;
 };
 

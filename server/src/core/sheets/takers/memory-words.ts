@@ -31,7 +31,7 @@ export function ratesIn(text: string, whole: string): number[] | undefined {
     found.add(Number(rate));
   }
   for (const [, rate] of plain.matchAll(/\bDDR[345][ -](\d{3,5})(?![\d.])/gi)) found.add(Number(rate));
-  for (const [, bandwidth] of plain.matchAll(/\bPC[345]L?-(\d{4,6})\b/gi)) {
+  for (const [, bandwidth] of plain.matchAll(/\bPC[345]L?-(\d{4,6})[URES]?\b/gi)) {
     const rate = rateOfBandwidth(Number(bandwidth));
     if (rate !== undefined) found.add(rate);
   }

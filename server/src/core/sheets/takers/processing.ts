@@ -226,7 +226,8 @@ const module: Taker = (value, { path, whole, label }) => {
   if (own.wholeGb === undefined) return nothing;
   if (all.eachGb !== undefined && (own.wholeGb === all.eachGb || own.wholeGb === all.eachGb * (all.modules ?? 1)))
     return plain({ path, value: `${all.eachGb} GB` });
-  if (/module|modul/i.test(label) || all.modules === undefined || all.modules === 1)
+  const isOfKit = all.modules === undefined && /\bkit\b/.test(whole);
+  if (/module|modul/i.test(label) || (all.modules === undefined && !isOfKit) || all.modules === 1)
     return plain({ path, value: `${own.wholeGb} GB` });
   return doubtful({ path, value: `${own.wholeGb} GB` });
 };

@@ -87,9 +87,10 @@ const mains =
   };
 
 const factor: Taker = (value, { path }) => {
-  const found = /^(active|aktiv|passive|passiv)(?:e[rs]?)?(?: pfc| power factor correction)?(?: ?[,(].{0,30})?$/i
-    .exec(value.trim())?.[1]
-    ?.toLowerCase();
+  const found =
+    /^(active|aktiv|activo|ativo|passive|passiv)(?:e[rs]?)?(?: pfc| power factor correction)?(?: ?[,(].{0,30})?$/i
+      .exec(value.trim())?.[1]
+      ?.toLowerCase();
   return found === undefined ? undefined : plain({ path, value: found.startsWith('a') ? 'active' : 'passive' });
 };
 
