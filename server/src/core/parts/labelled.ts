@@ -1,7 +1,7 @@
 // Puts the labels that data sheets print onto the fields of a table.
 import type { Field, Table } from './field';
 
-/** By the path of a field, `draw.peak`, `slots.*.key`: labels with ` | ` between them, English and German. */
+/** By the path of a field, `draw.peak`, `slots.*.key`: labels with ` | ` between them. */
 export type Labels = Readonly<Record<string, string>>;
 
 /** The same table, each named field with its labels; throws for a path that is no field’s. */
