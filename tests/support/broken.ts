@@ -9,9 +9,9 @@ export function* randoms(seed = 1): Generator<number, never> {
   }
 }
 
-/** FETTLE_SEED draws other changes, FETTLE_MUTATIONS another number of them for each reader: some 150 of each way. */
+/** FETTLE_SEED draws other changes, FETTLE_MUTATIONS another number of them for each reader: some 500 of each way. */
 export const seed = Number(process.env.FETTLE_SEED ?? 1);
-export const mutationsTried = Number(process.env.FETTLE_MUTATIONS ?? 3_000);
+export const mutationsTried = Number(process.env.FETTLE_MUTATIONS ?? 10_000);
 
 /** Every beginning of a text. */
 export function* truncations(text: string): Generator<string> {
