@@ -39,5 +39,7 @@ export function wordPattern(choices: readonly string[], spellings?: Vocabulary):
     const letters = one.replace(/[^a-z0-9]/g, '');
     if (letters !== '') grow(root, letters);
   }
-  return `^${between}${written(root)}${between}$`;
+  // The same word once more in brackets is read, too; which word stands there is left to the reader.
+  const again = spellings ? `(?:\\([a-zA-Z ]{1,24}\\))?` : '';
+  return `^${between}${written(root)}${between}${again}$`;
 }

@@ -53,7 +53,7 @@ const MOUNT =
 const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
 
 const FITTED =
-  /(?<![\d.,])(\d) ?(?:pcs )?(?:[x×*] ?\d{2,3} ?(?:mm )?)?(?:fans? )?(?:are )?(?:includ|pre-?inst|vorinst|enthalten|inkl|fitted)/i;
+  /(?<![\d.,])(\d) ?(?:[x×*] ?\d{2,3} ?(?:mm )?)?(?:pcs |fans? |are )*(?:inclu|pre-?inst|vorinst|enthal|inkl|fitt)/i;
 const FITTED_BEHIND = /\((?:included|pre-?installed|vorinstalliert|davon|inkl\.):? (\d) ?x ?\d{2,3} ?mm\)$/i;
 const ALL_FITTED = /\((?:included|pre-?installed|vorinstalliert|enthalten|inklusive)\)$/i;
 
