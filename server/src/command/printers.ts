@@ -39,13 +39,13 @@ export interface PrintedRun {
 export const printers = {
   text: (look: TextFormatOptions): Printer => ({
     open: () => '',
-    section: (section) => sectionText(section, look),
+    section: (section) => sectionText(section, speakingOf(section, look)),
     close: (tally, troubles) =>
       !look.quiet && tally.buildCount + tally.otherFiles > 0 ? closingText(tally, look, troubles.length) : '',
   }),
   lines: (look: TextFormatOptions): Printer => ({
     open: () => '',
-    section: (section) => sectionLines(section, look),
+    section: (section) => sectionLines(section, speakingOf(section, look)),
     // What was not read is said on standard error, in whole.
     close: () => '',
   }),
@@ -54,7 +54,7 @@ export const printers = {
     return {
       open: () => openingJson({ on, from: look.from }),
       section(section) {
-        const text = `${isFirst ? '' : separators.json}\n${toJson(sectionJson(section, look))}`;
+        const text = `${isFirst ? '' : separators.json}\n${toJson(sectionJson(section, speakingOf(section, look)))}`;
         isFirst = false;
         return text;
       },

@@ -1,5 +1,4 @@
 // A stretch of the files of a run, judged and printed into plain data: what one thread does for another.
-import { languageOf } from '../core/words/names';
 import type { Doc, DocKind } from '../core/parts/doc';
 import type { Language } from '../core/words/language';
 import { languageFor } from '../core/words/languages';
@@ -103,7 +102,7 @@ export class Stretches {
     const { section, root, brought } = run;
     const { format, look: plain, run: printed } = this.setup;
     const shown = (doc: Doc): string => this.host.shown(root, doc.name);
-    const look = { ...plain, shown, language: languageOf(this.language, run.file?.build ?? section.build) };
+    const look = { ...plain, shown, language: this.language };
     const tally = new Tally();
     tally.add(section);
     let sought = 0;

@@ -28,7 +28,8 @@ function ofTable(node: Node | undefined, table: Table, names: Set<string>): void
   if (node?.type !== 'map') return;
   for (const { key, value } of node.entries) {
     const field = Object.hasOwn(table, key) ? (table[key] as Field) : undefined;
-    if (field) ofField(value, field, names);
+    // Which kind of part it is, is a word of ours, though any text is read there.
+    if (field && key !== 'kind') ofField(value, field, names);
   }
 }
 
