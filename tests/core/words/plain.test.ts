@@ -76,6 +76,11 @@ describe('a plain text', () => {
     );
   });
 
+  it('is told on both sides of a colon', () => {
+    expect(german.plain('free slots: PCIE_1 and PCIE_2')).toBe('freie Steckplätze: PCIE_1 und PCIE_2');
+    expect(german.plain('system in M2_1, from the chipset: PCIe 3 x4')).toContain('vom Chipsatz: PCIe 3 x4');
+  });
+
   it('begins a line with a capital where its word does', () => {
     expect(german.plain('Fit board')).toBe('Mainboard einbauen');
     expect(german.plain('capacity of scratch')).toBe('Kapazität von scratch');

@@ -78,6 +78,8 @@ export class PlainTexts {
   }
 
   private inParts(text: string): string {
+    // What a list or a value follows.
+    if (text.endsWith(':') && text.length > 1) return `${this.said(text.slice(0, -1))}:`;
     return this.bySentence(text) ?? this.byParts(text) ?? this.inner(text);
   }
 
