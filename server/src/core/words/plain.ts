@@ -60,7 +60,10 @@ export class PlainTexts {
       this.ended(text) ??
       this.matched(text, this.behind) ??
       this.matched(text, this.byStart.get(firstWord(text)) ?? []);
-    return known ?? (text.includes('; ') ? undefined : this.matched(text, this.open));
+    if (known !== undefined || text.includes('; ')) return known;
+    // What is put into a template that has no colon stands on one side of it.
+    const open = text.includes(': ') ? this.open.filter((one) => one.literals.some(hasColon)) : this.open;
+    return this.matched(text, open);
   }
 
   /** A sentence that is known without its full stop: the same words are put into others. */
@@ -135,6 +138,8 @@ const isProse = (text: string): boolean => text.endsWith('.') && text.includes('
 
 /** A session says the same texts again and again, and others now and then. */
 const mostKept = 5000;
+
+const hasColon = (literal: string): boolean => literal.includes(': ');
 
 const weight = ({ literals }: Template): number => literals.join('').length;
 
