@@ -42,7 +42,7 @@ function* cuts(text: string, size: number): Generator<string> {
   const oneIn = process.env.FETTLE_CUTS === 'all' ? 1 : Math.ceil(size / mostCuts);
   for (const cut of truncations(text)) if ((cut.length + seed) % oneIn === 0 || /[\r\n]$/.test(cut)) yield cut;
 }
-const mostCuts = 2000;
+const mostCuts = 8000;
 /** Of each of the four forms: they share all but how rows are found. */
 const changes = mutationsTried / 4;
 
