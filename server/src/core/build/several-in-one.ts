@@ -1,7 +1,7 @@
 // Several values written as one where a list belongs, the way sheets do: `2242/2260/2280`, `120 / 140 mm`.
 import type { Doc } from '../parts/doc';
 import { isDeep, type Field, type ListField } from '../parts/field';
-import { readScalar } from '../parts/scalar';
+import { readNode, readScalar } from '../parts/scalar';
 import { quoted, type Edit } from '../text';
 import { insertItem, setValue, type ListNode, type ScalarNode } from '../yaml';
 
@@ -26,7 +26,7 @@ export function asList(doc: Doc, field: ListField, node: ScalarNode): Mend | und
 /** An item of a list that holds several values, as so many items; undefined where it plainly holds one. */
 export function asItems(doc: Doc, field: Field, list: ListNode, index: number): Mend | undefined {
   const item = list.items[index];
-  if (item?.type !== 'scalar' || isDeep(field) || !readScalar(field, item.text).slip) return undefined;
+  if (item?.type !== 'scalar' || isDeep(field) || !readNode(doc, field, item).slip) return undefined;
   const [first, ...others] = severalIn(field, item.text) ?? [];
   if (first === undefined) return undefined;
   const replaced = setValue(doc.parsed, item, put(field, first));
@@ -46,8 +46,7 @@ const titleOf = (values: readonly string[]): string => `Write ${values.map((one)
 
 /** Each value whole, with the unit or the letters that it shares; undefined where one of them does not read. */
 function severalIn(field: Field, text: string): readonly string[] | undefined {
-  if (isDeep(field)) return undefined;
-  if (text.length > longest) return undefined;
+  if (isDeep(field) || text.length > longest) return undefined;
   const pieces = text
     .replace(/\s/g, ' ')
     .split(BETWEEN)
@@ -56,7 +55,7 @@ function severalIn(field: Field, text: string): readonly string[] | undefined {
   const whole = field.type === 'quantity' ? withUnit(pieces) : withLetters(pieces);
   if (new Set(whole).size < whole.length || whole.some((one) => readScalar(field, one).slip)) return undefined;
   const isFree = field.type === 'version' || (field.type === 'text' && !field.spellings);
-  return isFree && !/^[^/|]*$/.test(text) && !whole.every((one) => CODE.test(one)) ? undefined : whole;
+  return isFree && /[/|]/.test(text) && !whole.every((one) => CODE.test(one)) ? undefined : whole;
 }
 
 /** `120 / 140 mm`: the unit stands once, behind the last. */
