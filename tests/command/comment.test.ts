@@ -145,7 +145,8 @@ describe('hostile texts', () => {
         const cells = new MarkdownIt().parse(table(['a', 'b'], [[prose(text), 'x']]), {});
         expect(cells.filter(({ type }) => type === 'td_open')).toHaveLength(2);
       }),
-      { numRuns: 150 },
+      // A reference of a forge may begin with a sign that Markdown escapes.
+      { numRuns: 150, examples: [[['[', '_']]] },
     );
   });
 

@@ -363,7 +363,14 @@ it('an edit never touches text that it cannot read', () => {
         }
       },
     ),
-    // Broken text below a comment is what stands next to a value above it.
-    { numRuns: 3000, examples: [['a: b # c\n- ', 1]] },
+    {
+      numRuns: 3000,
+      examples: [
+        // Broken text below a comment is what stands next to a value above it.
+        ['a: b # c\n- ', 1],
+        // The item is an anchor of nothing: it ends behind the line break.
+        ['[&x \r\n]', 0],
+      ],
+    },
   );
 });

@@ -23,7 +23,7 @@ const isRevision = /^[0-9a-f]{7,64}$/i;
 export function markdownQuiet(text: string): string {
   return markdownText(text)
     .replace(/[@#!$&~%^](?=\\?[\p{L}\p{N}_"])/gu, `$&${between}`)
-    .replace(/\\\[(?=[a-z])/gi, `$&${between}`)
+    .replace(/\\\[(?=\\?[a-z_])/gi, `$&${between}`)
     .replace(/\b(G[HL]-)(?=\d)/gi, `$1${between}`)
     .replace(/[\p{L}\p{N}]{7,}/gu, (word) =>
       isRevision.test(word) ? word.replace(/....(?=.)/g, `$&${between}`) : word,

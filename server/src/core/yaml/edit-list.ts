@@ -66,7 +66,7 @@ function appendInFlow(doc: Parsed, list: ListNode, printed: string): Edit[] | un
   if (text[list.span.end - 1] !== ']') return undefined;
   const last = list.items.at(-1);
   if (last) {
-    return isBrokenAt(doc, last.span)
+    return isBrokenAt(doc, last.span) || !isWhollyFixable(last)
       ? undefined
       : [{ span: { start: last.span.end, end: last.span.end }, text: `, ${printed}` }];
   }
