@@ -53,6 +53,24 @@ describe('uses', () => {
     expect(await rows('M2_9')).toEqual([]);
   });
 
+  it('lists what any key puts into a place: a pump, lights, memory, a fan, a display', async () => {
+    const loop =
+      'format: 1\nbuild: Loop\nparts:\n  cooler: { mount: top, header: CPU_FAN, pump-header: PUMP, light-header: RGB_1 }\n' +
+      '  memory: [{ name: pair, slots: [A2, B2] }]\n  fans: [{ name: rear, mount: back, header: SYS_1 }]\n' +
+      '  displays: [{ name: left, port: DP_1 }]\n';
+    const found = async (word: string): Promise<string> =>
+      (await fettle({ 'loop.pcbuild.yaml': loop }, 'uses', word, '--format', 'json')).out;
+    for (const [word, subject] of [
+      ['top', 'cooler'],
+      ['PUMP', 'cooler'],
+      ['RGB_1', 'cooler'],
+      ['B2', 'memory.pair'],
+      ['back', 'fans.rear'],
+      ['DP_1', 'displays.left'],
+    ] as const)
+      expect(await found(word), word).toContain(`"subject":"parts.${subject}"`);
+  });
+
   it('never ends green over a name that nothing bears, or a file that was not read', async () => {
     const { err, status } = await uses('boreas/tower-15');
     expect([status, err]).toEqual([

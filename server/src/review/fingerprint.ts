@@ -4,7 +4,7 @@ import type { Build, Placed } from '../core/build/build';
 import type { Finding } from '../core/judge/finding';
 
 /** Keys that say where a part goes: with its role they tell which it is, whatever it is called. */
-const placeKeys = ['slot', 'port', 'place', 'bay', 'header', 'mount'] as const;
+const placeKeys = ['slot', 'port', 'bay', 'header', 'mount'] as const;
 
 /**
  * The fingerprints of one file’s findings: 16 hexadecimal digits, no two alike. The same in another file means the

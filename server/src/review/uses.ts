@@ -2,8 +2,11 @@
 // otherwise.
 import type { Build, Placed } from '../core/build/build';
 import { inspect } from '../core/build/inspect';
+import { referentsOf } from '../core/build/references';
 import { put, type TextFix } from '../core/checks/kit';
+import { roles } from '../core/manifest/places';
 import { Doc } from '../core/parts/doc';
+import type { Field, Referent } from '../core/parts/field';
 import { applyEdits } from '../core/text';
 import { parse, removeEntry, type MapNode, type Node, type Value } from '../core/yaml';
 
@@ -39,8 +42,29 @@ export function usesIn(build: Build, { part, at, firmware, word }: Asked): reado
     );
 }
 
-/** Keys that name a place of another part. */
-const placeKeys = ['slot', 'port', 'place', 'bay', 'header', 'mount', 'slots'] as const;
+/** Things of another part that one is put into or plugged into. */
+const places: ReadonlySet<Referent> = new Set([
+  'slot',
+  'port',
+  'header',
+  'memory slot',
+  'fan place',
+  'radiator place',
+  'bay',
+  'display output',
+]);
+
+const namesPlace = (field: Field): boolean =>
+  field.type === 'list' ? namesPlace(field.of as Field) : referentsOf(field).some((one) => places.has(one));
+
+/** The keys of all roles that name such a place: `slot`, `pump-header`, `slots`. */
+const placeKeys: readonly string[] = [
+  ...new Set(
+    Object.values(roles).flatMap(({ fields }) =>
+      Object.entries<Field>(fields).flatMap(([key, field]) => (namesPlace(field) ? [key] : [])),
+    ),
+  ),
+];
 
 /** A place as the build writes it, by itself or in a list. */
 interface Written {
