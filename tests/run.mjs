@@ -54,7 +54,7 @@ else {
   step('what the tests need', 'tests/provide.mjs');
   step('the extension', 'server/tools/package.mjs');
   suite('checks, command, server', 'vitest.config.mts', '--project=!fast');
-  suite('editors', 'tests/editors/vitest.config.ts');
+  suite('editors', 'tests/editors/vitest.config.mts');
 }
 rmSync(scratch, { recursive: true, force: true });
 

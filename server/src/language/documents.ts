@@ -12,6 +12,7 @@ import type { Findings, Shared } from './findings';
 import type { Grace } from './grace';
 import type { Hosts } from './hosts';
 import type { CursorWent } from './requests';
+import type { WaitingChanges } from './waiting-changes';
 import type { WorkspaceDiagnostics } from './workspace-diagnostics';
 
 /** How the name of a file ends, by its language. */
@@ -24,6 +25,8 @@ export class Documents {
   private readonly open = new Map<string, TextDocument>();
   /** Changed files of which those that rest on them are to be told once the writer pauses. */
   private readonly untold = new Set<string>();
+  /** Files whose text is already followed by another that waits for its turn: it is taken in and not judged. */
+  private readonly overtaken = new Set<string>();
 
   constructor(
     private readonly shared: Shared,
@@ -32,6 +35,7 @@ export class Documents {
     private readonly grace: Grace,
     private readonly hosts: Hosts,
     private readonly ahead: Ahead,
+    private readonly changes: WaitingChanges,
     /** Told of a text that came, before it is judged. */
     private readonly came: () => void,
   ) {}
@@ -56,9 +60,12 @@ export class Documents {
   }
 
   changed({ textDocument: { uri, version }, contentChanges }: DidChangeTextDocumentParams): void {
+    const isOvertaken = this.changes.taken(uri);
     const document = this.open.get(uri);
     if (!document) return this.shared.log(`textDocument/didChange: ${uri} is not open; the change is left out.`);
-    this.findings.note(uri);
+    const wasOvertaken = this.overtaken.delete(uri);
+    if (isOvertaken) this.overtaken.add(uri);
+    else if (!wasOvertaken) this.findings.note(uri);
     const before = document.getText();
     const after = TextDocument.update(document, contentChanges, version);
     const isWhole = contentChanges.some((change) => !('range' in change));
@@ -72,8 +79,9 @@ export class Documents {
     this.came();
     const doc = changes.length > 0 ? this.docOf(uri) : undefined;
     if (doc) this.grace.edited(uri, changes, doc);
-    this.findings.changed(uri);
     this.untold.add(uri);
+    if (this.overtaken.has(uri)) return;
+    this.findings.changed(uri);
     if (!this.grace.isTyping) this.tell();
   }
 
@@ -102,6 +110,7 @@ export class Documents {
 
   closed({ textDocument: { uri } }: DidCloseTextDocumentParams): void {
     this.open.delete(uri);
+    this.overtaken.delete(uri);
     this.shared.session.close(uri);
     this.findings.closed(uri);
     // What rests on the file rests on the saved text again.

@@ -73,6 +73,8 @@ export class GatedReader implements MessageReader {
   constructor(
     private readonly reader: MessageReader,
     private readonly writer: AnswerWriter,
+    /** Told of each message that is let through, before it has its turn. */
+    private readonly came: (message: Message) => void,
   ) {}
 
   get onError(): Event<Error> {
@@ -92,8 +94,10 @@ export class GatedReader implements MessageReader {
       const refusal = this.refusalOf(message);
       // `exit` ends the process at once; sent right behind `shutdown`, it waits until that is answered.
       if (methodOf(message) === 'exit') void this.left.then(() => callback(message));
-      else if (refusal === undefined) callback(message);
-      else if (isRequest(message)) void this.write({ id: message.id, error: refusal });
+      else if (refusal === undefined) {
+        this.came(message);
+        callback(message);
+      } else if (isRequest(message)) void this.write({ id: message.id, error: refusal });
       else if (refusal.code === refusals.invalidParams) void this.log(refusal.message);
     });
   }

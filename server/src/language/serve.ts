@@ -34,6 +34,7 @@ import { answerOutline, answerWorkspace } from './outline-answers';
 import { Hosts, type MakeHost } from './hosts';
 import { Refreshes } from './refreshes';
 import { Sheets } from './sheets';
+import { WaitingChanges } from './waiting-changes';
 import type { CursorWent } from './requests';
 import { WorkspaceDiagnostics } from './workspace-diagnostics';
 
@@ -55,9 +56,10 @@ export function serve(
   environment: Environment,
 ): { readonly left: () => Promise<void> } {
   const answers = new AnswerWriter(writer);
-  const gate = new GatedReader(reader, answers);
+  const changes = new WaitingChanges();
+  const gate = new GatedReader(reader, answers, (message) => changes.came(message));
   const connection = createConnection(ProposedFeatures.all, gate, answers);
-  new Server(connection, environment).register();
+  new Server(connection, environment, changes).register();
   connection.listen();
   return { left: () => gate.left };
 }
@@ -78,6 +80,7 @@ class Server {
   constructor(
     private readonly connection: Connection,
     private readonly environment: Environment,
+    changes: WaitingChanges,
   ) {
     const client = clientOf({ processId: null, rootUri: null, capabilities: {} });
     this.hosts = new Hosts(connection, environment.makeHost, () => this.shared.client.own.files === true);
@@ -115,7 +118,8 @@ class Server {
     const ahead = new Ahead(this.shared, this.shelf, this.completions, environment.after);
     // Who looks at a sheet asks for it while the text is judged.
     const came = (): void => this.sheets.changed();
-    this.documents = new Documents(this.shared, this.findings, this.whole, this.grace, this.hosts, ahead, came);
+    const { shared, findings, whole, grace, hosts } = this;
+    this.documents = new Documents(shared, findings, whole, grace, hosts, ahead, changes, came);
   }
 
   register(): void {
@@ -172,12 +176,8 @@ class Server {
   }
 
   private registerFindings(): void {
-    const {
-      connection,
-      findings,
-      whole,
-      shared: { log },
-    } = this;
+    const { connection, findings, whole } = this;
+    const { log } = this.shared;
     connection.languages.diagnostics.on(
       guarded('textDocument/diagnostic', log, ({ textDocument, previousResultId }) =>
         findings.pull(textDocument.uri, previousResultId),
