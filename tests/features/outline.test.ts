@@ -130,4 +130,7 @@ test('a symbol answers a query whose signs it has in their order', () => {
   expect(matches('Survey desk', 'DESK')).toBe(true);
   expect(matches('Survey desk', 'kd')).toBe(false);
   expect(matches('Survey desk', '')).toBe(true);
+  // Signs past U+FFFF are one sign, though two units.
+  expect(matches('Tide desk 🌊', 'desk🌊')).toBe(true);
+  expect(matches('Tide desk 🌊', '🌋')).toBe(false);
 });

@@ -33,8 +33,7 @@ export function acceptEdits(view: View, finding: Finding): readonly Edit[] | und
 /** Where the reason is to be written once the edits are made. */
 export function reasonAfter({ doc }: View, finding: Finding, edits: readonly Edit[]): Position | undefined {
   const after = new Doc(doc.name, doc.kind, applyEdits(doc.text, edits));
-  const { root } = after.parsed;
-  const list = root?.type === 'map' ? root.get('accept')?.value : undefined;
+  const list = after.topValue('accept');
   const reason = list?.type === 'list' ? lineOf(list.items, finding)?.get('because')?.value : undefined;
   // Between its two quotes.
   return reason && after.lines.positionAt(Math.min(reason.span.start + 1, reason.span.end));

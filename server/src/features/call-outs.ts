@@ -1,11 +1,8 @@
 // Call-outs: a part file and the builds that use it, a build and the parts it uses, as an editor’s hierarchy of calls.
 import { kindOfPart } from '../core/build/placed';
 import { visible } from '../core/text';
-import type { Range } from './shapes';
+import { symbolKinds, type Range } from './shapes';
 import { subjectAt, usesIn, wholeFile, type Named } from './subject';
-
-/** The protocol’s numbers. */
-const kinds = { file: 1, object: 19 } as const;
 
 export interface CallItem {
   name: string;
@@ -19,14 +16,12 @@ export interface CallItem {
 /** A file as an item: a part by its name, a build by its title. */
 export function itemOf(file: Named): CallItem {
   const { doc, partName } = file;
-  const { root } = doc.parsed;
-  const keys = doc.kind === 'part' ? ['model', 'kind'] : ['build'];
-  const title = keys.flatMap((key) => (root?.type === 'map' ? (root.get(key)?.value ?? []) : []))[0];
-  const text = title?.type === 'scalar' && title.text !== '' ? title.text : undefined;
-  const detail = doc.kind === 'part' ? kindOfPart(doc) : doc.name;
+  const isPart = doc.kind === 'part';
+  const title = isPart ? (doc.topText('model') ?? doc.topText('kind')) : doc.topText('build');
+  const detail = isPart ? kindOfPart(doc) : doc.name;
   return {
-    name: visible(doc.kind === 'part' ? (partName ?? doc.name) : (text ?? doc.name)),
-    kind: doc.kind === 'part' ? kinds.object : kinds.file,
+    name: visible((isPart ? partName : title?.text) ?? doc.name),
+    kind: isPart ? symbolKinds.object : symbolKinds.file,
     ...(detail === undefined ? {} : { detail: visible(detail) }),
     uri: file.uriOf(doc),
     range: doc.lines.rangeOf({ start: 0, end: doc.text.length }),

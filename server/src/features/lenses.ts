@@ -11,9 +11,8 @@ import type { Range, View } from './shapes';
 
 /** Where the lens of a file stands: above what says what it is. */
 export function lensRange({ kind, parsed: { root }, lines }: Doc): Range | undefined {
-  const key = kind === 'build' ? 'build' : 'kind';
-  const hasLens = kind !== 'house' && kind !== 'known' && kind !== 'asbuilt';
-  const entry = root?.type === 'map' && hasLens ? (root.get(key) ?? root.entries[0]) : undefined;
+  const key = kind === 'build' ? 'build' : kind === 'part' ? 'kind' : undefined;
+  const entry = root?.type === 'map' && key ? (root.get(key) ?? root.entries[0]) : undefined;
   return entry && lines.rangeOf(entry.keySpan);
 }
 

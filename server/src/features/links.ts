@@ -23,13 +23,13 @@ export interface FileLink {
 }
 
 /** The files that another names by their paths: settings their records, a record of what is known, or of a machine. */
-export function fileLinks({ kind, name, parsed: { root } }: Doc): FileLink[] {
-  if (root?.type !== 'map') return [];
+export function fileLinks(doc: Doc): FileLink[] {
+  const { kind, name } = doc;
   if (kind === 'known') {
-    const files = root.get('files')?.value;
+    const files = doc.topValue('files');
     return files?.type === 'map' ? files.entries.map(({ key, keySpan }) => ({ file: key, span: keySpan })) : [];
   }
-  const named = kind === 'house' ? root.get('known')?.value : kind === 'asbuilt' ? root.get('build')?.value : undefined;
+  const named = kind === 'house' ? doc.topValue('known') : kind === 'asbuilt' ? doc.topValue('build') : undefined;
   const above = kind === 'asbuilt' ? name.slice(0, name.lastIndexOf('/') + 1) : '';
   return (named?.type === 'list' ? named.items : named ? [named] : []).flatMap((node) =>
     node.type === 'scalar' && node.text !== '' ? [{ file: `${above}${node.text}`, span: node.span }] : [],

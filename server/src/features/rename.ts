@@ -79,12 +79,12 @@ export function renameEdits(view: Named, subject: Subject, name: string): readon
 }
 
 /** The edits of house settings whose parts folders lie where a folder is moved; undefined where they are not safe. */
-export function movedFolders({ parsed }: Doc, from: string, to: string): readonly Edit[] | undefined {
-  const value = parsed.root?.type === 'map' ? parsed.root.get('parts')?.value : undefined;
+export function movedFolders(doc: Doc, from: string, to: string): readonly Edit[] | undefined {
+  const value = doc.topValue('parts');
   const items = value?.type === 'list' ? value.items : value ? [value] : [];
   const edits = items.map((node) =>
     node.type === 'scalar' && (node.text === from || node.text.startsWith(`${from}/`))
-      ? setValue(parsed, node, to + node.text.slice(from.length))
+      ? setValue(doc.parsed, node, to + node.text.slice(from.length))
       : [],
   );
   return edits.includes(undefined) ? undefined : edits.flatMap((edit) => edit ?? []);

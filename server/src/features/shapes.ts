@@ -51,7 +51,11 @@ export interface Command {
   arguments?: unknown[];
 }
 
+/** Source: LSP 3.17, DiagnosticSeverity. */
 export const severities = { error: 1, warning: 2, information: 3, hint: 4 } as const;
+
+/** Source: LSP 3.17, SymbolKind. */
+export const symbolKinds = { file: 1, field: 8, array: 18, object: 19, key: 20 } as const;
 
 export interface Diagnostic {
   range: Range;

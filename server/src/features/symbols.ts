@@ -4,10 +4,7 @@ import type { Doc, DocKind } from '../core/parts/doc';
 import { visible } from '../core/text';
 import type { Entry, MapNode, Node } from '../core/yaml';
 import type { Language } from '../core/words/language';
-import type { Location, Range } from './shapes';
-
-/** The protocol’s numbers. */
-export const symbolKinds = { array: 18, object: 19, key: 20 } as const;
+import { symbolKinds, type Location, type Range } from './shapes';
 
 export interface DocumentSymbol {
   name: string;
@@ -36,11 +33,10 @@ export function symbols(doc: Doc): DocumentSymbol[] {
 /** The fenced blocks of a guide, each with its own outline below what it calls itself. */
 export const blockSymbols = ({ blocks }: Guide, language: Language): DocumentSymbol[] =>
   blocks.map(({ doc }) => {
-    const { root } = doc.parsed;
-    const own = root?.type === 'map' ? root.get(doc.kind === 'build' ? 'build' : 'model')?.value : undefined;
+    const own = doc.topText(doc.kind === 'build' ? 'build' : 'model');
     const range = doc.lines.rangeOf({ start: 0, end: doc.text.length });
     return {
-      name: own?.type === 'scalar' && own.text !== '' ? visible(own.text) : wordOf(doc.kind, language),
+      name: own ? visible(own.text) : wordOf(doc.kind, language),
       detail: wordOf(doc.kind, language),
       kind: symbolKinds.object,
       range,

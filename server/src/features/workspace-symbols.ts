@@ -2,15 +2,13 @@
 import { kindOfPart } from '../core/build/placed';
 import { visible, type Span } from '../core/text';
 import type { Node } from '../core/yaml';
+import { symbolKinds } from './shapes';
 import type { SymbolInformation } from './symbols';
 import { namedParts, type Named } from './subject';
 
-/** The protocol’s numbers. */
-const kinds = { file: 1, object: 19, field: 8 } as const;
-
 /** Whether the signs of a query stand in a name in their order, whatever their case; as editors expect it. */
 export function matches(name: string, query: string): boolean {
-  const wanted = query.toLowerCase();
+  const wanted = [...query.toLowerCase()];
   let at = 0;
   for (const sign of name.toLowerCase()) if (sign === wanted[at]) at++;
   return at >= wanted.length;
@@ -27,27 +25,22 @@ export function symbolsMatching(file: Named, query: string): SymbolInformation[]
   });
   const start = { start: 0, end: 0 };
   if (doc.kind === 'part') {
-    const model = keyNode(doc.parsed.root, 'model');
+    const model = doc.topText('model');
     const name = partName ?? doc.name;
-    const { span } = model ?? keyNode(doc.parsed.root, 'kind') ?? { span: start };
+    const { span } = model ?? doc.topText('kind') ?? { span: start };
     const answers = matches(name, query) || (model !== undefined && matches(model.text, query));
-    return answers ? [make(name, kinds.object, span, kindOfPart(doc) ?? 'part')] : [];
+    return answers ? [make(name, symbolKinds.object, span, kindOfPart(doc) ?? 'part')] : [];
   }
   if (!build) return [];
-  const title = keyNode(doc.parsed.root, 'build');
+  const title = doc.topText('build');
   const called = title?.text ?? doc.name;
   const found = [called, doc.name].some((one) => matches(one, query))
-    ? [make(called, kinds.file, title?.span ?? start, doc.name)]
+    ? [make(called, symbolKinds.file, title?.span ?? start, doc.name)]
     : [];
   for (const { at, role } of namedParts(build)) {
     const { value, node } = (at as { name: { value?: string; node?: Node } }).name;
     if (value !== undefined && node && matches(value, query))
-      found.push(make(value, kinds.field, node.span, `${called} · ${role}`));
+      found.push(make(value, symbolKinds.field, node.span, `${called} · ${role}`));
   }
   return found;
-}
-
-function keyNode(root: Node | undefined, key: string): (Node & { type: 'scalar' }) | undefined {
-  const value = root?.type === 'map' ? root.get(key)?.value : undefined;
-  return value?.type === 'scalar' && value.text !== '' ? value : undefined;
 }

@@ -158,9 +158,12 @@ export class Build {
 
 function readContent(doc: Doc, find: FindPart): Content {
   const dependsOn = new Set<string>();
-  const root = doc.parsed.root;
-  const node = root?.type === 'map' ? root.get('parts')?.value : undefined;
-  return { parts: readerOf(doc, find, dependsOn).readParts(node), dependsOn, memo: new Map(), memoOf: new Map() };
+  return {
+    parts: readerOf(doc, find, dependsOn).readParts(doc.topValue('parts')),
+    dependsOn,
+    memo: new Map(),
+    memoOf: new Map(),
+  };
 }
 
 const readerOf = (doc: Doc, find: FindPart, dependsOn: Set<string>): PartReader =>

@@ -177,7 +177,6 @@ function labelOf(role: RoleName, name: string | undefined, map: MapNode | undefi
 
 /** The kind that a part file says it is; undefined when it does not say, or says no kind we know. */
 export function kindOfPart(doc: Doc): Kind | undefined {
-  const root = doc.parsed.root;
-  const word = scalarText(root?.type === 'map' ? root : undefined, 'kind');
+  const word = doc.topText('kind')?.text;
   return word !== undefined && isKind(word) ? word : undefined;
 }

@@ -1,6 +1,6 @@
 // A file as the core sees it: its name, its text, and what was read from the text.
 import { Lines, type Span } from '../text';
-import { parse, type Parsed } from '../yaml';
+import { parse, type Node, type Parsed, type ScalarNode } from '../yaml';
 
 /** `output`: what a tool printed of a machine, which is read by `core/machine` and never written. */
 export type DocKind = 'build' | 'part' | 'house' | 'known' | 'asbuilt' | 'guide' | 'output';
@@ -32,6 +32,18 @@ export class Doc {
 
   get lines(): Lines {
     return (this.linesRead ??= new Lines(this.text));
+  }
+
+  /** What stands under a key at the top; undefined where the text is no map, or has no such key. */
+  topValue(key: string): Node | undefined {
+    const { root } = this.parsed;
+    return root?.type === 'map' ? root.get(key)?.value : undefined;
+  }
+
+  /** The same where it is a text that is not empty. */
+  topText(key: string): ScalarNode | undefined {
+    const value = this.topValue(key);
+    return value?.type === 'scalar' && value.text !== '' ? value : undefined;
   }
 
   /** How a text is written that is put into this one. */

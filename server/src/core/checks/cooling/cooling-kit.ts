@@ -48,8 +48,7 @@ export const hasLid = ({ part: { lid, socket } }: Placed<'processor'>): boolean 
 
 /** Takes a part out of the build, key and all. */
 export function takePartOut({ doc }: Build, role: 'paste', title: string): TextFix | undefined {
-  const root = doc.parsed.root;
-  const parts = root?.type === 'map' ? root.get('parts')?.value : undefined;
+  const parts = doc.topValue('parts');
   const edits = parts?.type === 'map' ? removeEntry(doc.parsed, parts, role) : undefined;
   return edits && { type: 'text', title, doc, edits };
 }

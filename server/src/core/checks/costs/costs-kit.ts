@@ -12,8 +12,7 @@ export function addToList(
   title: string,
 ): TextFix | undefined {
   const { doc } = build;
-  const root = doc.parsed.root;
-  const parts = root?.type === 'map' ? root.get('parts')?.value : undefined;
+  const parts = doc.topValue('parts');
   const list = parts?.type === 'map' ? parts.get(role)?.value : undefined;
   if (list?.type !== 'list') return list ? undefined : put(doc, ['parts', role], [item], title);
   const edits = appendItem(doc.parsed, list, item);
