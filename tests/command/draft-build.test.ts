@@ -99,6 +99,8 @@ it('uses a part file that stands, leaves one of another kind, and is written ove
   const kept = await drafting({ ...outputs, 'parts/norrvik/b7-forge.part.yaml': 'kind: board\nmodel: B7 Forge\n' });
   expect([...kept.files.keys()]).not.toContain('parts/norrvik/b7-forge.part.yaml');
   expect(kept.files.get('map-room.pcbuild.yaml')).toContain('board: { use: norrvik/b7-forge,');
+  const quoted = await drafting({ ...outputs, 'parts/norrvik/b7-forge.part.yaml': '"kind": "board"\n' });
+  expect(quoted.files.get('map-room.pcbuild.yaml')).toContain('board: { use: norrvik/b7-forge,');
   const other = await drafting({ ...outputs, 'parts/norrvik/b7-forge.part.yaml': 'kind: case\n' });
   expect(other.files.get('map-room.pcbuild.yaml')).toContain('board: { maker: Norrvik, model: B7 FORGE,');
   const again = await drafting({ ...outputs, 'map-room.pcbuild.yaml': kept.files.get('map-room.pcbuild.yaml')! });

@@ -73,6 +73,18 @@ describe('a part file drafted from a sheet', () => {
     expect([again.status, again.files.size]).toEqual([0, 0]);
   });
 
+  it('goes by the kind that the part file says, however it is written', async () => {
+    const adding = (own: string) =>
+      fettle(
+        { ...house, 'parts/lumen/x.part.yaml': own, 'x.txt': 'Interface: SATA III\n' },
+        ...['draft', 'part', 'x.txt', '--add', '--as', 'lumen/x', '--kind', 'drive'],
+      );
+    expect((await adding('"kind": \'drive\'\nmaker: Lumen\n')).files.size).toBe(1);
+    const other = await adding('kind: "case"\nmaker: Lumen\n');
+    expect([other.status, other.files.size]).toEqual([2, 0]);
+    expect(other.err).toMatch(/it holds a case, and the sheet speaks of a drive/);
+  });
+
   it('is put into groups that stand', async () => {
     const own = 'kind: drive\r\nmaker: Lumen\r\nmodel: X\r\ndraw:\r\n  peak: 9 W\r\ncapacity: 1 TB\r\n';
     const more = 'Average power consumption: 4 W\nInterface: SATA III\n';

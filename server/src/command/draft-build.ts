@@ -1,15 +1,18 @@
 // `fettle draft build`: a build of a machine that stands already, from the outputs of common tools.
 import type { Command } from 'commander';
+import { kindOfPart } from '../core/build/placed';
 import { distil } from '../core/machine/distill';
 import { buildDraft } from '../core/machine/draft';
 import { partDrafts, type PartDraft } from '../core/machine/draft-parts';
+import { isBuildName } from '../features/first-files';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
 import { unreadText } from '../report/verify-text';
-import { placeOfPart, textOfPart } from '../session/new-part';
+import { placeOfPart } from '../session/new-part';
 import { readOutputs } from '../session/outputs';
 import { shortPath } from '../session/run-trouble';
 import { Texts } from '../session/texts';
+import { currentFolder, writeNew } from './new-files';
 import { refusal, type Status, type World } from './world';
 
 export function addDraftBuild(draft: Command, world: World, end: (status: Status) => void): void {
@@ -28,7 +31,7 @@ export function addDraftBuild(draft: Command, world: World, end: (status: Status
 }
 
 async function draftBuild(folder: string, name: string, world: World): Promise<Status> {
-  if (!/^[\p{L}\p{N}][\p{L}\p{N} _-]{0,60}$/u.test(name))
+  if (!isBuildName(name))
     throw refusal`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`;
   const read = await readOutputs(world.host, folder);
   if (isTrouble(read)) throw refusal`${shortPath(folder)}: ${read}`;
@@ -39,14 +42,8 @@ async function draftBuild(folder: string, name: string, world: World): Promise<S
   const language = world.language();
   const file = `${name.toLowerCase().replace(/ +/g, '-')}.pcbuild.yaml`;
   const written = parts.filter(({ stands }) => !stands);
-  try {
-    world.create(new Map([[file, text], ...written.map(({ path, draft }) => [path, draft.text] as const)]));
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw code === 'EEXIST'
-      ? refusal`${file}: is there already; nothing was written.`
-      : refusal`${file}: cannot be written: ${message}`;
-  }
+  const all = new Map([[file, text], ...written.map(({ path, draft }) => [path, draft.text] as const)]);
+  writeNew(all, refusal`${file}: is there already; nothing was written.`, world);
   for (const line of unreadText(unknown, language)) world.err(`fettle: ${line}\n`);
   const files = [file, ...written.map(({ path }) => path)].map(safe).join(', ');
   const next = language.words`Next: look it over, then fettle check ${safe(file)}`;
@@ -63,17 +60,16 @@ interface PartFile {
 
 /** Where each part file is to lie; what stands there and is of another kind leaves the part spelled out. */
 async function partFiles(drafts: readonly PartDraft[], { host }: World): Promise<readonly PartFile[]> {
-  const found = await host.find('.');
-  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
+  const { root } = await currentFolder(host);
+  const texts = new Texts();
   const files: PartFile[] = [];
   for (const draft of drafts) {
-    const place = await placeOfPart(new Texts(), host, found.root, draft.name);
+    const place = await placeOfPart(texts, host, root, draft.name);
     if (!place) continue;
-    const before = await textOfPart(host, place);
+    const before = await texts.read(place);
     const path = host.shown(place.root, place.name);
     if (before === undefined) files.push({ draft, path, stands: false });
-    else if (!isTrouble(before) && /^kind: *(\S+)/m.exec(before)?.[1] === draft.kind)
-      files.push({ draft, path, stands: true });
+    else if (!isTrouble(before) && kindOfPart(before) === draft.kind) files.push({ draft, path, stands: true });
   }
   return files;
 }

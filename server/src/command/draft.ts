@@ -1,17 +1,15 @@
 // `fettle draft part`: the facts that data sheets print, as a part file; what is not plain stays a comment in it.
 import type { Command } from 'commander';
-import { isKind, kindNames, type Kind } from '../core/parts/kinds';
+import { kindNames, type Kind } from '../core/parts/kinds';
 import { addFacts } from '../core/sheets/add';
 import { drawFrom, partNameOf, partText, togetherOf, type Draft, type SheetReaders, type Unread } from '../core/sheets';
+import type { Language } from '../core/words/language';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
-import { placeOfPart, textOfPart } from '../session/new-part';
-import type { Language } from '../core/words/language';
 import { shortPath } from '../session/run-trouble';
-import type { FileRef } from '../session/texts';
-import { Texts } from '../session/texts';
-import type { Host } from '../host/host';
+import { Texts, type FileRef } from '../session/texts';
 import { addDraftBuild } from './draft-build';
+import { kindCalled, placeOfNew, writeNew } from './new-files';
 import { refusal, type Refusal, type Status, type World } from './world';
 
 interface Asked {
@@ -60,9 +58,7 @@ async function readers(): Promise<SheetReaders> {
 }
 
 async function readAll(files: readonly string[], asked: Asked, world: World): Promise<Draft> {
-  if (asked.kind !== undefined && !isKind(asked.kind))
-    throw refusal`${shortPath(asked.kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`;
-  const kind = asked.kind as Kind | undefined;
+  const kind = asked.kind === undefined ? undefined : kindCalled(asked.kind);
   const ways = await readers();
   const drafts: { name: string; draft: Draft }[] = [];
   for (const name of files) {
@@ -103,10 +99,7 @@ function variantsOf(names: readonly string[], asked: string | undefined): Refusa
 async function write(draft: Draft, asked: Asked, world: World): Promise<void> {
   const name = asked.as ?? partNameOf(draft.facts);
   if (name === undefined) throw refusal`maker and model were not both read; name the part with --as maker/model.`;
-  const found = await world.host.find('.');
-  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
-  const place = await placeOfPart(new Texts(), world.host, found.root, name);
-  if (!place) throw refusal`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`;
+  const place = await placeOfNew(name, world.host);
   const path = world.host.shown(place.root, place.name);
   const facts = asked.add ? await addTo(place, path, draft, world) : create(path, draft, name, world);
   world.out(summary(path, draft, facts, asked.all === true, world.language()));
@@ -117,27 +110,20 @@ function create(path: string, draft: Draft, name: string, world: World): number 
     today: world.today,
     title: draft.title ?? world.language().words`Data sheet of ${name}`,
   });
-  try {
-    world.create(new Map([[path, text]]));
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw code === 'EEXIST'
-      ? refusal`${shortPath(path)}: it stands there already; --add adds the facts that it lacks.`
-      : refusal`${shortPath(path)}: cannot be written: ${message}`;
-  }
+  const isThere = refusal`${shortPath(path)}: it stands there already; --add adds the facts that it lacks.`;
+  writeNew(new Map([[path, text]]), isThere, world);
   return draft.facts.length;
 }
 
-async function addTo(place: FileRef<Host>, path: string, draft: Draft, world: World): Promise<number> {
-  const before = await textOfPart(world.host, place);
+async function addTo(place: FileRef, path: string, draft: Draft, world: World): Promise<number> {
+  const before = await new Texts().read(place);
   if (before === undefined) return create(path, draft, path, world);
   if (isTrouble(before)) throw refusal`${shortPath(path)}: ${before}`;
-  const kind = /^kind: *(\S+)/m.exec(before)?.[1];
+  const kind = before.topText('kind')?.text;
   if (kind !== undefined && kind !== draft.kind)
     throw refusal`${shortPath(path)}: it holds a ${safe(kind)}, and the sheet speaks of a ${draft.kind}.`;
-  const { text, facts } = addFacts(before, draft);
-  const trouble =
-    text === before ? undefined : world.rewrite(place.root, world.host.pathIn(place.root, place.name), before, text);
+  const { text, facts } = addFacts(before.text, draft);
+  const trouble = text === before.text ? undefined : world.rewrite(place.root, place.path, before.text, text);
   if (trouble) throw refusal`${shortPath(path)}: ${trouble}`;
   return facts.length;
 }

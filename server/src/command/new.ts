@@ -1,14 +1,12 @@
 // `fettle new`: a first build in the current folder, with the settings and the parts folder where there are none yet;
 // or a part file to be filled in, in the workspace’s parts folder.
 import type { Command } from 'commander';
-import { isKind, kindNames } from '../core/parts/kinds';
+import { kindNames } from '../core/parts/kinds';
 import { newBuild, type NewFiles } from '../features/first-files';
 import { newPart } from '../features/first-part';
-import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
-import { placeOfPart } from '../session/new-part';
 import { shortPath } from '../session/run-trouble';
-import { Texts } from '../session/texts';
+import { currentFolder, kindCalled, placeOfNew, writeNew } from './new-files';
 import { refusal, type Status, type World } from './world';
 
 export function addNew(program: Command, world: World, end: (status: Status) => void): void {
@@ -24,12 +22,12 @@ export function addNew(program: Command, world: World, end: (status: Status) => 
     .option('--part <kind>', `a part of this kind: ${kindNames.join(', ')}`)
     .action(async (name: string, { part }: { part?: string }) => {
       const files = part === undefined ? await buildFiles(name, world) : await partFile(name, part, world);
-      write(files, world);
-      const [file] = [...files.keys()];
+      const [file = ''] = files.keys();
+      writeNew(files, refusal`${file}: it stands there already, or a file beside it; nothing was written.`, world);
       const language = world.language();
       const next =
         part === undefined
-          ? language.words`Next: fettle check ${safe(file!)}`
+          ? language.words`Next: fettle check ${safe(file)}`
           : language.words`Next: look its facts up, and name it: use: ${safe(name)}`;
       world.out(`${language.words`Wrote ${[...files.keys()].map(safe).join(', ')}.`}\n${next}\n`);
       end(0);
@@ -37,31 +35,14 @@ export function addNew(program: Command, world: World, end: (status: Status) => 
 }
 
 async function buildFiles(name: string, world: World): Promise<NewFiles> {
-  const found = await world.host.find('.');
-  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
-  const files = newBuild(name, found.isMarked, world.language());
+  const { isMarked } = await currentFolder(world.host);
+  const files = newBuild(name, isMarked, world.language());
   if (!files) throw refusal`${shortPath(name)}: a build is called by letters, digits, blanks, - and _ here.`;
   return files;
 }
 
-async function partFile(name: string, kind: string, { host, language }: World): Promise<NewFiles> {
-  if (!isKind(kind)) throw refusal`${shortPath(kind)} is no kind of part; the kinds are ${kindNames.join(', ')}.`;
-  const found = await host.find('.');
-  if (isTrouble(found)) throw refusal`the current folder: ${found}`;
-  const place = await placeOfPart(new Texts(), host, found.root, name);
-  if (!place) throw refusal`${shortPath(name)}: a part is called by its path in the parts folder: maker/model.`;
+async function partFile(name: string, word: string, { host, language }: World): Promise<NewFiles> {
+  const kind = kindCalled(word);
+  const place = await placeOfNew(name, host);
   return new Map([[host.shown(place.root, place.name), newPart(kind, language()).text]]);
-}
-
-/** All of them or none. */
-function write(files: NewFiles, world: World): void {
-  const [file] = files.keys();
-  try {
-    world.create(files);
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw code === 'EEXIST'
-      ? refusal`${file!}: it stands there already, or a file beside it; nothing was written.`
-      : refusal`${file!}: cannot be written: ${message}`;
-  }
 }

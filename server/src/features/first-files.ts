@@ -13,7 +13,7 @@ const ending = '.pcbuild.yaml';
  */
 export function newBuild(given: string, isInWorkspace: boolean, language: Language): NewFiles | undefined {
   const name = given.endsWith(ending) ? given.slice(0, -ending.length) : given;
-  if (!isFileName(name)) return undefined;
+  if (!isBuildName(name)) return undefined;
   const file = `${name.replaceAll(' ', '-')}${ending}`;
   const build: [string, string] = [file, firstBuild(JSON.stringify(name), file, !isInWorkspace, language)];
   if (isInWorkspace) return new Map([build]);
@@ -30,8 +30,8 @@ export const startOf = (text: string): number => {
   return text.indexOf('{ ', parts) + 2;
 };
 
-/** A name that is a file’s on every platform, and no path. */
-const isFileName = (name: string): boolean => /^[\p{L}\p{N}_][\p{L}\p{M}\p{N} _-]{0,79}$/u.test(name);
+/** Whether a build may be called so: its file’s name is one on every platform, and no path. */
+export const isBuildName = (name: string): boolean => /^[\p{L}\p{N}_][\p{L}\p{M}\p{N} _-]{0,79}$/u.test(name);
 
 const firstPartName = 'example/tower';
 

@@ -18,7 +18,3 @@ export async function placeOfPart<H extends Host>(
   const path = partPath(folder, name);
   return path === undefined ? undefined : fileRef(host, root, path);
 }
-
-/** The text of a part file that may stand there already; undefined where there is none. */
-export const textOfPart = <H extends Host>(host: H, { root, name }: FileRef<H>): ReturnType<Host['read']> =>
-  host.read(root, name);
