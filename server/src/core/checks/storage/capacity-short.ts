@@ -43,8 +43,13 @@ expect:
       const held = driveCapacity(drive);
       report(
         outcome(atKey(build, promise), given(atLeast(held, wanted), drive.at.name), {
-          broken: () =>
-            sentence`${drive.label} is to hold ${wanted}; sold as ${drive.part.capacity}, it holds ${held}.`,
+          broken: () => {
+            const plain = sentence`${drive.label} is to hold ${wanted}; it holds ${held}.`;
+            // In the promise's unit it may be another number than the one on its box.
+            return plain.shown[1] === drive.part.capacity.text
+              ? plain
+              : sentence`${drive.label} is to hold ${wanted}; sold as ${drive.part.capacity}, it holds ${held}.`;
+          },
           *fixes(): Iterable<FixIdea | undefined> {
             if (held.lo > 0) yield change(promise, floorSize(held.lo), `Lower the promise to ${floorSize(held.lo)}`);
             yield swap(drive);
