@@ -30,6 +30,16 @@ const germanApart = {
   },
 };
 
+/** A browser’s worker has no files: whoever starts it hands them over, where the editor speaks German. */
+const germanHanded = {
+  name: 'german-handed',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /[/\\]core[/\\]words[/\\]german\.ts$/ }, () => ({
+      contents: 'export const german = () => globalThis.germanWords ?? {};',
+      loader: 'js',
+    })),
+};
+
 const common = {
   bundle: true,
   minify: true,
@@ -47,7 +57,7 @@ const common = {
 
 /** In a browser’s worker the same code speaks over messages instead of streams. */
 const browser = {
-  plugins: [entities],
+  plugins: [entities, germanHanded],
   platform: 'browser',
   target: 'es2022',
   mainFields: ['browser', 'module', 'main'],

@@ -1,5 +1,5 @@
 // The German words. Programs for Node have them in a file of their own beside the bundles, read when somebody asks for
-// German; where there are no files they are in the bundle.
+// German; a browser’s worker gets the same file from whoever starts it (`server/tools/build.mjs`).
 import words from './de.json';
 import fields from './de-fields.json';
 import plain from './de-plain.json';
