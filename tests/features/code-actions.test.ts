@@ -8,6 +8,8 @@ import {
   type CodeAction,
 } from '../../server/src/features/code-actions';
 import { diagnosticsOf } from '../../server/src/features/diagnostics';
+import { placeAt } from '../../server/src/core/build/path-places';
+import { Doc } from '../../server/src/core/parts/doc';
 import { Lines } from '../../server/src/core/text';
 import type { Diagnostic, Position } from '../../server/src/features/shapes';
 import { editedFile, view } from '../support/view';
@@ -211,17 +213,45 @@ describe('keys to be filled in', () => {
 
   test('go into the part’s own file, each for the hint it answers', () => {
     const { found, hints } = filling();
-    const height = found.find(
-      ({ title }) => title === 'Add `height:` to parts/boreas/bare-1.part.yaml, to be filled in',
-    );
-    expect(height?.edit?.documentChanges.map(({ textDocument }) => textDocument)).toEqual([
+    const [single] = found;
+    const [, key] = /^Add `(\S+):` to parts\/boreas\/bare-1\.part\.yaml, to be filled in$/.exec(single!.title)!;
+    expect(single?.edit?.documentChanges.map(({ textDocument }) => textDocument)).toEqual([
       { uri: part, version: null },
     ]);
-    expect(editedFile('kind: cooler\n', height?.edit, part)).toMatch(/^kind: cooler\nheight: {2}# \S/);
+    expect(editedFile('kind: cooler\n', single?.edit, part)).toMatch(new RegExp(`^kind: cooler\n${key}: {2}# \\S`));
     const hint = hints.filter(({ message }) => message.startsWith('Not stated of boreas/bare-1: '));
     expect(hint).toHaveLength(1);
-    expect(height?.diagnostics).toEqual(hint);
+    expect(single?.diagnostics).toEqual(hint);
     expect(found.every(({ isPreferred }) => !isPreferred)).toBe(true);
+  });
+
+  test('are two actions at most: the one that decides most, and all of them as one change', () => {
+    const { found, hints } = filling();
+    const [hint] = hints.filter(({ message }) => message.startsWith('Not stated of boreas/bare-1: '));
+    const keys = hint!.data!.facts!;
+    expect(keys.length).toBeGreaterThan(2);
+    expect(found.map(({ title }) => title)).toEqual([
+      `Add \`${keys[0]}:\` to parts/boreas/bare-1.part.yaml, to be filled in`,
+      `Add all ${keys.length} missing keys to parts/boreas/bare-1.part.yaml, to be filled in`,
+    ]);
+    const text = editedFile('kind: cooler\n', found[1]?.edit, part);
+    const { root, problems } = new Doc('bare-1.part.yaml', 'part', text).parsed;
+    expect(problems).toEqual([]);
+    expect(text.startsWith('kind: cooler\n')).toBe(true);
+    for (const key of keys) expect(root && placeAt(root, key), `${key} in ${text}`).toBeDefined();
+  });
+
+  test('of several files go into each, as one change', () => {
+    const two = 'parts:\n  cooler: { use: boreas/bare-1 }\n  case: { use: tarn/bare-2 }\n';
+    const files = { ...others, 'parts/tarn/bare-2.part.yaml': 'kind: case\n' };
+    const { view: judged, candidates } = view(two, files);
+    const range = { start: { line: 1, character: 0 }, end: { line: 2, character: 30 } };
+    const found = codeActions(judged, range, { candidates }).filter(({ title }) => title.endsWith('to be filled in'));
+    expect(found).toHaveLength(2);
+    expect(found[1]?.title).toMatch(/^Add \d+ missing keys to 3 files, to be filled in$/);
+    expect(new Set(found[1]?.edit?.documentChanges.map(({ textDocument }) => textDocument.uri))).toEqual(
+      new Set([part, 'file:///ws/parts/tarn/bare-2.part.yaml', desk]),
+    );
   });
 
   test('are not offered where the hints are not shown, nor away from them', () => {

@@ -1,8 +1,5 @@
 // Code actions: proven fixes of the findings in a range, keys to be filled in, accepting, explaining, fixing all that
 // is certain.
-import { FencedDoc } from '../core/guide/fenced';
-import type { Missing } from '../core/figures/figure';
-import { fillIn } from '../core/judge/fill-in';
 import type { Finding } from '../core/judge/finding';
 import {
   mayBePreferred,
@@ -20,6 +17,7 @@ import { dataOfFindings, sameAs } from './diagnostic-data';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
 import { diagnosticOf } from './diagnostics';
+import { FillIns } from './fill-ins';
 import { changedBy } from './fit';
 import { fixAllEdits } from './fix-all';
 import { diagnosticOfHint, hintsOf, keyOfHint, type Hint, type How } from './hints';
@@ -35,8 +33,6 @@ import {
 
 /** Each fix is proven by judging a copy, so a selection of a whole faulty file must not ask for all of them. */
 const mostFindings = 20;
-/** Putting a key in is judged too, fact by fact. */
-const mostFacts = 20;
 
 export const fixAllKind = 'source.fixAll.fettle';
 
@@ -85,12 +81,19 @@ export function* codeActionSteps(view: View, range: Range, options: ActionOption
       actions.push(...fixes(view, finding, options));
       yield;
     }
-    const missing = hintsIn(view, range, options).flatMap((hint) => hint.facts.map(({ lack }) => ({ hint, lack })));
-    for (const [i, { hint, lack }] of missing.slice(0, mostFacts).entries()) {
-      if (found.length + i > 0 && isSpent()) break;
-      actions.push(...fillingIn(view, hint, lack, options));
+    const hints = hintsIn(view, range, options);
+    const keys = new FillIns(view, hints);
+    while (keys.isOpen && !(found.length + keys.tried > 0 && isSpent())) {
+      keys.tryNext();
       yield;
     }
+    for (const { title, hints, edits } of keys.made(options.language ?? english()))
+      actions.push({
+        title,
+        kind: 'quickfix',
+        ...named(...hints.flatMap((hint) => ofHint(hint, view, options) ?? [])),
+        edit: { documentChanges: edits },
+      });
     for (const finding of found) actions.push(...accepting(view, finding, options));
     if (options.explains)
       for (const id of new Set(found.map((finding) => finding.id))) actions.push(explaining(id, options));
@@ -144,20 +147,6 @@ function hintsIn(view: View, range: Range, options: ActionOptions): Hint[] {
         (hint) => meets(hint.span) || meets(keyOfHint(view, hint) ?? hint.span),
       )
     : [];
-}
-
-/** For a fact that is hinted at, its key put in where it belongs, to be filled in. */
-function fillingIn(view: View, hint: Hint, lack: Missing, options: ActionOptions): CodeAction[] {
-  const filled = view.build && fillIn(view.build, view.judgement, lack);
-  if (!filled || (filled.doc !== view.doc && view.doc instanceof FencedDoc)) return [];
-  return [
-    {
-      title: visible((options.language ?? english()).plain(filled.title)),
-      kind: 'quickfix',
-      ...ofHint(hint, view, options),
-      edit: { documentChanges: [documentEdit(view, filled.doc, filled.edits)] },
-    },
-  ];
 }
 
 function fixes(view: View, finding: Finding, options: ActionOptions): CodeAction[] {
@@ -236,9 +225,12 @@ function belongingTo(finding: Finding, view: View, options: ActionOptions): Pick
   return named(sameAs({ ...diagnosticOf(view, finding, howIn(options)), data }, options.diagnostics));
 }
 
-const ofHint = (hint: Hint, view: View, options: ActionOptions): Pick<CodeAction, 'diagnostics'> =>
-  named(sameAs(diagnosticOfHint(view, hint, howIn(options)), options.diagnostics ?? []));
+const ofHint = (hint: Hint, view: View, options: ActionOptions): Diagnostic | undefined =>
+  sameAs(diagnosticOfHint(view, hint, howIn(options)), options.diagnostics ?? []);
 
 const howIn = ({ language = english() }: ActionOptions): How => ({ related: false, language });
 
-const named = (own: Diagnostic | undefined): Pick<CodeAction, 'diagnostics'> => (own ? { diagnostics: [own] } : {});
+const named = (...own: readonly (Diagnostic | undefined)[]): Pick<CodeAction, 'diagnostics'> => {
+  const diagnostics = own.filter((one) => one !== undefined);
+  return diagnostics.length > 0 ? { diagnostics } : {};
+};

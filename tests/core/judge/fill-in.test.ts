@@ -22,7 +22,7 @@ function filled(files: Readonly<Record<string, string>>): {
   const of = (path: string): FillIn | undefined => {
     const lack = missingFacts.find((one) => one.path === path);
     expect(lack, `${path} is not missing; missing are ${missingFacts.map((one) => one.path).join(', ')}`).toBeDefined();
-    return fillIn(build!, judgement, lack!);
+    return fillIn({ build: build!, judgement }, lack!);
   };
   return {
     of,
@@ -134,7 +134,7 @@ describe('over all samples', () => {
       }, whole);
       const before = judgeBuild(thinned, { throwOn: true });
       const missingFacts = waiting(before.findings).map(({ lack }) => lack);
-      const made = missingFacts.flatMap((lack) => fillIn(thinned, before, lack) ?? []);
+      const made = missingFacts.flatMap((lack) => fillIn({ build: thinned, judgement: before }, lack) ?? []);
       expect(made.length).toBeGreaterThan(missingFacts.length / 2);
       for (const { doc, edits, lack } of made) {
         const changed = new Doc(doc.name, doc.kind, applyEdits(doc.text, edits));

@@ -17,19 +17,26 @@ export interface FillIn {
   readonly title: string;
   readonly doc: Doc;
   readonly edits: readonly Edit[];
+  /** The build with the key put in. */
+  readonly after: Judged;
+}
+
+export interface Judged {
+  readonly build: Build;
+  readonly judgement: Judgement;
 }
 
 /**
  * The change that puts the key of a missing fact into the file it belongs to. Undefined where that is not safe, where
  * another name is missing rather than a key, and where the key would change any answer before it is filled in.
  */
-export function fillIn(build: Build, before: Judgement, lack: Missing): FillIn | undefined {
+export function fillIn(before: Judged, lack: Missing): FillIn | undefined {
   const spot = spotOf(lack);
   const edits = spot && editsAt(lack, spot);
   if (!edits || edits.length === 0) return undefined;
   const changed = new Doc(lack.doc.name, lack.doc.kind, applyEdits(lack.doc.text, edits));
-  if (!asUnknownAsBefore(build, before, lack, changed)) return undefined;
-  return { lack, title: titleOf(lack, spot), doc: lack.doc, edits };
+  const after = asUnknownAsBefore(before, lack, changed);
+  return after && { lack, title: titleOf(lack, spot), doc: lack.doc, edits, after };
 }
 
 /** The map that stands nearest to the fact, and the keys from there down to it. */
@@ -86,15 +93,20 @@ function titleOf({ doc, path }: Missing, { keys }: Spot): string {
   return `Add \`${key}:\` to ${holder === '' ? '' : `${holder} in `}${doc.name}, to be filled in`;
 }
 
-/** Whether the file with the key put in decides nothing, brings nothing and leaves the fact missing. */
-function asUnknownAsBefore(build: Build, before: Judgement, { doc, path }: Missing, changed: Doc): boolean {
-  if (changed.parsed.problems.length > doc.parsed.problems.length) return false;
-  if (doc.kind === 'part' && !isNoBetterKnown(judgeFile(doc).findings, judgeFile(changed).findings)) return false;
-  const { findings } = judgeBuild(withDoc(build, doc, changed));
-  return (
-    isNoBetterKnown(before.findings, findings) &&
-    findings.some(({ missing }) => missing.some((lack) => lack.doc.name === doc.name && lack.path === path))
+/** What comes of the key put in, where it decides nothing, brings nothing and leaves the fact missing. */
+function asUnknownAsBefore(
+  { build, judgement: { findings } }: Judged,
+  { doc, path }: Missing,
+  changed: Doc,
+): Judged | undefined {
+  if (changed.parsed.problems.length > doc.parsed.problems.length) return undefined;
+  if (doc.kind === 'part' && !isNoBetterKnown(judgeFile(doc).findings, judgeFile(changed).findings)) return undefined;
+  const whole = withDoc(build, doc, changed);
+  const judgement = judgeBuild(whole);
+  const isMissing = judgement.findings.some(({ missing }) =>
+    missing.some((lack) => lack.doc.name === doc.name && lack.path === path),
   );
+  return isMissing && isNoBetterKnown(findings, judgement.findings) ? { build: whole, judgement } : undefined;
 }
 
 /** Whether the same is found, apart from more that is unknown. What is found may stand at the new key now. */
