@@ -103,6 +103,7 @@ export class Findings {
   waiting(uri: string, judged: AnalyzedFile): readonly DiagnosticData[] {
     if (judged.version === null || judged.version !== this.shared.session.versionAt(uri)) return [];
     const { shown, fresh } = this.steady(uri, judged);
+    if (isSame(shown, fresh)) return [];
     const known = new Set(shown.flatMap(({ data }) => (data ? [keyOfData(data)] : [])));
     return fresh.flatMap(({ data }) => (data && !known.has(keyOfData(data)) ? [data] : []));
   }
@@ -165,6 +166,9 @@ export class Findings {
     return { shown: this.shown(judged), id: `${id}:${this.shared.settings.of(uri).from}` };
   }
 }
+
+const isSame = (shown: readonly Diagnostic[], fresh: readonly Diagnostic[]): boolean =>
+  shown.length === fresh.length && shown.every((one, i) => one === fresh[i]);
 
 export function failure(error: unknown): Diagnostic {
   const why = error instanceof Error ? error.message : String(error);

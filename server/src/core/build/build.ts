@@ -21,10 +21,10 @@ import {
   haveCommon,
   PartsView,
   rolesOf,
+  type AreaName,
   type BuildFile,
   type Reads,
   type RoleSet,
-  type SectionName,
 } from './reads';
 import type { WorkspaceConfig } from './workspace-config';
 
@@ -114,8 +114,8 @@ export class Build {
     });
   }
 
-  /** The build of another text that differs in these roles and sections alone; only they are read again. */
-  withText(doc: Doc, names: readonly (RoleName | SectionName)[]): Build {
+  /** The build of another text that differs in these areas alone; only they are read again. */
+  withText(doc: Doc, names: readonly AreaName[]): Build {
     return this.readAgain(doc, names, this.find);
   }
 
@@ -128,7 +128,7 @@ export class Build {
     });
   }
 
-  private readAgain(doc: Doc, names: readonly (RoleName | SectionName)[], find: FindPart): Build {
+  private readAgain(doc: Doc, names: readonly AreaName[], find: FindPart): Build {
     const { parts, memo, memoOf } = this.content;
     const anew = readContent(doc, find);
     const changed = rolesOf(names);

@@ -1,24 +1,37 @@
-// What of a build is another than in an earlier state of it: told by roles and sections, as what was read is noted.
+// What of a build is another than in an earlier state of it: told by areas, as what was read is noted.
 import { roleNames, type RoleName } from '../manifest/places';
 import type { Doc } from '../parts/doc';
-import type { MapNode } from '../yaml';
+import type { MapNode, Node } from '../yaml';
 import type { Build } from './build';
-import { isSection, rolesOf, type RoleSet, type SectionName } from './reads';
+import { partsAs } from './placed';
+import { areasIn, isArea, isSection, rolesOf, type AreaName, type RoleSet } from './reads';
 
-export type Changed = readonly (RoleName | SectionName)[];
+export type Changed = readonly AreaName[];
 
-/** The roles and sections in which two texts differ; undefined where they cannot be told apart by their keys. */
+/** The areas in which two texts differ; undefined where they cannot be told apart by their keys. */
 export function changedIn(before: Doc, after: Doc): Changed | undefined {
   const [old, anew] = [wholeRoot(before), wholeRoot(after)];
   if (!old || !anew) return undefined;
-  const sections = differing(before, old, after, anew);
-  const others = sections.filter((name) => name !== 'parts');
-  if (!others.every(isSection)) return undefined;
-  if (others.length === sections.length) return others;
+  const names = differing(before, old, after, anew);
+  const sections = names.filter((name) => name !== 'parts');
+  if (!sections.every(isSection)) return undefined;
+  const others = sections.flatMap((name) =>
+    changedBelow(name, before, old.get(name)?.value, after, anew.get(name)?.value),
+  );
+  if (sections.length === names.length) return others;
   const [oldParts, newParts] = [old.get('parts')?.value, anew.get('parts')?.value];
   if (oldParts?.type !== 'map' || newParts?.type !== 'map') return undefined;
   const roles = differing(before, oldParts, after, newParts);
   return roles.every(isRole) ? [...others, ...roles] : undefined;
+}
+
+/** What of a section or field is another, down to the fields that are told apart. */
+function changedBelow(area: AreaName, before: Doc, old: Node | undefined, after: Doc, anew: Node | undefined): Changed {
+  if (old?.type !== 'map' || anew?.type !== 'map') return areasIn(area);
+  return differing(before, old, after, anew).flatMap((key) => {
+    const path = `${area}.${key}`;
+    return isArea(path) ? changedBelow(path, before, old.get(key)?.value, after, anew.get(key)?.value) : area;
+  });
 }
 
 /** The same of two builds, the files of their parts too; undefined where anything may be another. */
@@ -26,11 +39,11 @@ export function changedOf(before: Build, after: Build): RoleSet | undefined {
   const isSame = before.house === after.house && before.today === after.today && before.machine === after.machine;
   if (!isSame) return undefined;
   const names = before.doc === after.doc ? [] : changedIn(before.doc, after.doc);
-  return names && rolesOf([...names, ...roleNames.filter((role) => !sameFiles(role, before, after))]);
+  return names && rolesOf(names) | rolesOf(roleNames.filter((role) => !sameFiles(role, before, after)));
 }
 
 function sameFiles(role: RoleName, before: Build, after: Build): boolean {
-  const [old, anew] = [before.of(role), after.of(role)];
+  const [old, anew] = [partsAs(role, before.parts), partsAs(role, after.parts)];
   return old.length === anew.length && old.every(({ used }, i) => used?.file === anew[i]!.used?.file);
 }
 
@@ -43,8 +56,11 @@ function wholeRoot(doc: Doc): MapNode | undefined {
 }
 
 function differing(before: Doc, old: MapNode, after: Doc, anew: MapNode): string[] {
-  const keys = new Set([...old.entries, ...anew.entries].map(({ key }) => key));
-  return [...keys].filter((key) => textOf(before, old, key) !== textOf(after, anew, key));
+  const names = old.entries
+    .filter(({ key }) => textOf(before, old, key) !== textOf(after, anew, key))
+    .map(({ key }) => key);
+  for (const { key } of anew.entries) if (!old.get(key)) names.push(key);
+  return names;
 }
 
 function textOf(doc: Doc, map: MapNode, key: string): string | undefined {

@@ -1,16 +1,19 @@
-// What is read of a build: views of its parts and of its file that note every role and section that is looked at.
-import type { buildFile } from '../manifest/build-file';
+// What is read of a build: views of its parts and of its file that note every area that is looked at.
+import { place, type buildFile } from '../manifest/build-file';
 import { roleNames, type RoleName } from '../manifest/places';
 import type { Group } from '../parts/fact';
+import type { Table } from '../parts/field';
 import type { Parts } from './placed';
 
-/** A set of roles and sections, a bit each: two sets are joined whenever a figure is read. */
+/** A set of areas of a build, a bit each: two sets are joined whenever a figure is read. */
 export type RoleSet = number;
 export type BuildFile = Group<typeof buildFile>;
 /** A section of a build’s file beside `parts:`. */
 export type SectionName = Exclude<keyof typeof buildFile, symbol>;
+/** What is told apart in a build: its parts by role, the sections of its file, and some fields by themselves. */
+export type AreaName = RoleName | SectionName | FieldName;
 
-const sectionNames: readonly SectionName[] = [
+export const sectionNames: readonly SectionName[] = [
   'format',
   'build',
   'purpose',
@@ -22,18 +25,27 @@ const sectionNames: readonly SectionName[] = [
   'hand-over',
   'accept',
 ];
-const bitOf = Object.fromEntries([...roleNames, ...sectionNames].map((name, i) => [name, 1 << i])) as Readonly<
-  Record<RoleName | SectionName, RoleSet>
->;
+/**
+ * Fields that are told apart from the rest of their section, by their paths: what is written at the place moves little
+ * of a build, and different figures read the room and the mains.
+ */
+const fieldNames = ['place.ambient', 'place.humidity', 'place.altitude', 'place.mains', 'place.mains.voltage'] as const;
+type FieldName = (typeof fieldNames)[number];
+
+const areaNames: readonly AreaName[] = [...roleNames, ...sectionNames, ...fieldNames];
+const bitOf = Object.fromEntries(areaNames.map((name, i) => [name, 1 << i])) as Readonly<Record<AreaName, RoleSet>>;
 /** Whoever reads the text itself has read all that stands in it. */
 export const everything: RoleSet = Object.values(bitOf).reduce((set, bit) => set | bit, 0);
 
 export const isSection = (name: string): name is SectionName => (sectionNames as readonly string[]).includes(name);
-export const rolesOf = (names: Iterable<RoleName | SectionName>): RoleSet =>
-  [...names].reduce((set, name) => set | bitOf[name], 0);
+export const isArea = (path: string): path is AreaName => path in bitOf;
+/** A section or field with all that is told apart in it. */
+export const areasIn = (path: AreaName): readonly AreaName[] =>
+  areaNames.filter((name) => name === path || name.startsWith(`${path}.`));
+export const rolesOf = (names: Iterable<AreaName>): RoleSet => [...names].reduce((set, name) => set | bitOf[name], 0);
 export const haveCommon = (some: RoleSet, others: RoleSet): boolean => (some & others) !== 0;
 
-/** The roles and sections that one figure or one check has read so far. */
+/** The areas that one figure or one check has read so far. */
 export class Reads {
   private readSoFar: RoleSet = 0;
 
@@ -108,7 +120,44 @@ export class PartsView implements Parts {
   }
 }
 
-/** The sections of the file; whoever looks at one has it noted. */
+/** What the view of a group looks at, behind names that no field has. */
+interface GroupView {
+  readonly $held: Readonly<Record<string, unknown>>;
+  readonly $reads: Reads;
+}
+
+const placeShape = shapeOf('place', place.fields);
+
+/** The prototype of views of a group: a field that is looked at is noted by itself where it is told apart. */
+function shapeOf(area: AreaName, fields: Table): object {
+  const shape = Object.create(null) as object;
+  const define = (key: string, enumerable: boolean, noted: RoleSet, inner?: object): void =>
+    void Object.defineProperty(shape, key, {
+      enumerable,
+      get(this: GroupView) {
+        this.$reads.add(noted);
+        const value = this.$held[key];
+        return inner ? viewOf(inner, value, this.$reads) : value;
+      },
+    });
+  define('$', false, rolesOf(areasIn(area)));
+  for (const [key, field] of Object.entries(fields)) {
+    const path = `${area}.${key}`;
+    if (!isArea(path)) define(key, true, bitOf[area]);
+    else if (field.type === 'group') define(key, true, 0, shapeOf(path, field.fields));
+    else define(key, true, bitOf[path]);
+  }
+  return shape;
+}
+
+function viewOf(shape: object, held: unknown, reads: Reads): unknown {
+  const view = Object.create(shape) as { -readonly [K in keyof GroupView]: GroupView[K] };
+  view.$held = held as GroupView['$held'];
+  view.$reads = reads;
+  return view;
+}
+
+/** The sections of the file; whoever looks at one has it noted, or what of it is told apart. */
 export class FileView implements BuildFile {
   constructor(
     private readonly held: BuildFile,
@@ -134,7 +183,7 @@ export class FileView implements BuildFile {
     return this.read('purpose');
   }
   get place(): BuildFile['place'] {
-    return this.read('place');
+    return viewOf(placeShape, this.held.place, this.reads) as BuildFile['place'];
   }
   get expect(): BuildFile['expect'] {
     return this.read('expect');

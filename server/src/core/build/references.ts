@@ -1,10 +1,13 @@
 // References: the names in a file that stand for things which this file or another lists, found by the tables.
-import { roles, type Role } from '../manifest/places';
+import { buildFile } from '../manifest/build-file';
+import { roleNames, roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import type { Fact } from '../parts/fact';
 import { nameFact } from '../parts/facts';
 import type { Field, NamedField, Referent, ScalarField, Table } from '../parts/field';
 import type { Entry, MapNode, Node } from '../yaml';
+import type { Build } from './build';
+import { rolesOf, sectionNames } from './reads';
 import { tableOf, tableOfEntry } from './tables';
 
 /** One name, where it is written. */
@@ -31,6 +34,19 @@ export function referencesIn(doc: Doc): readonly Reference[] {
   if (!found) doc.memo.set(referencesIn, (found = new Walk(doc).run()));
   return found;
 }
+
+/** All references of a build’s own text; only what may hold some is noted as read. */
+export function referencesOf(build: Build): readonly Reference[] {
+  build.reads?.add(referring);
+  return referencesIn(build.doc);
+}
+
+const mayRefer = (field: Field): boolean =>
+  referentsOf(field).length > 0 ||
+  (field.type === 'group' && Object.values(field.fields).some(mayRefer)) ||
+  ((field.type === 'named' || field.type === 'list') && mayRefer(field.of));
+
+const referring = rolesOf([...roleNames, ...sectionNames.filter((name) => mayRefer(buildFile[name]))]);
 
 /** The reference at an offset of a file. */
 export const referenceAt = (doc: Doc, offset: number): Reference | undefined =>

@@ -3,7 +3,7 @@ import { asBuiltFile } from '../manifest/as-built';
 import { buildFile } from '../manifest/build-file';
 import { houseFile } from '../manifest/house-file';
 import { knownFile } from '../manifest/known-file';
-import type { Role } from '../manifest/places';
+import { roles, type Role } from '../manifest/places';
 import type { Doc } from '../parts/doc';
 import { isDeep, type Field, type Table } from '../parts/field';
 import { kinds } from '../parts/kinds';
@@ -19,17 +19,20 @@ export function tableOf(doc: Doc): Table | undefined {
   const kind = kindOfPart(doc);
   return kind && kinds[kind];
 }
+
+const bothOf = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
+const tablesOfRoles: ReadonlyMap<Role, Table> = new Map(Object.values<Role>(roles).map((role) => [role, bothOf(role)]));
+
 /** The fields of one entry under `parts:`: where it goes, and the part's own facts spelled out. */
+export const tableOfRole = (role: Role): Table => tablesOfRoles.get(role) ?? bothOf(role);
 
-export const tableOfRole = (role: Role): Table => ({ ...kinds[role.kind], ...role.fields });
 /** The same for one entry as it is written: a key that is both is read as the kind of value that stands there. */
-
 export function tableOfEntry(role: Role, map: MapNode): Table {
   const own = kinds[role.kind] as Table;
-  const mixed: Record<string, Field> = { ...(tableOfRole(role) as Record<string, Field>) };
-  for (const entry of map.entries) {
-    const fact = Object.hasOwn(own, entry.key) ? (own[entry.key] as Field) : undefined;
-    if (fact && isDeep(fact) && entry.value.type !== 'scalar') mixed[entry.key] = fact;
-  }
-  return mixed;
+  const table = tableOfRole(role);
+  const facts = map.entries.flatMap(({ key, value }) => {
+    const fact = value.type !== 'scalar' && Object.hasOwn(role.fields, key) && Object.hasOwn(own, key) && own[key];
+    return fact && isDeep(fact as Field) ? [[key, fact] as const] : [];
+  });
+  return facts.length === 0 ? table : { ...table, ...Object.fromEntries(facts) };
 }

@@ -3,7 +3,7 @@ import type { Build } from '../build/build';
 import { changedOf } from '../build/changed';
 import { haveCommon, type RoleSet } from '../build/reads';
 import type { Check } from '../checks/check';
-import type { Answer, Judgement, Result } from './finding';
+import type { Answer, Counts, Finding, Judgement, Result } from './finding';
 import { checksBeside, judgeBuild } from './judge';
 
 /** A build as it was judged. */
@@ -21,7 +21,7 @@ export function judgeAgain(build: Build, before: Judged): Judgement {
   if (changed === undefined) return judgeBuild(build);
   const known = before.judgement.answers
     .filter((answer) => stands(answer, changed) && !isOff(answer.check, build))
-    .map((answer) => carried(answer, build));
+    .map((answer) => new Carried(answer, build));
   return judgeBuild(build, { known, checks: checksBeside(known) });
 }
 
@@ -32,15 +32,25 @@ const stands = ({ check, findings, roles }: Answer, changed: RoleSet): boolean =
 const isOff = ({ id }: Check, { house }: Build): boolean => house.grade(id, 'note', false) === 'off';
 
 /** Its outcomes name places of the text as it is now: they are worked out for whoever asks for them. */
-function carried({ check, findings, counts, roles }: Answer, build: Build): Answer {
-  let taken: readonly Result[] | undefined;
-  return {
-    check,
-    findings,
-    counts,
-    roles,
-    get taken() {
-      return (taken ??= judgeBuild(build, { checks: [check] }).answers.flatMap((answer) => answer.taken));
-    },
-  };
+class Carried implements Answer {
+  readonly check: Check;
+  readonly findings: readonly Finding[];
+  readonly counts: Counts;
+  readonly roles: RoleSet;
+  private known: readonly Result[] | undefined = undefined;
+
+  constructor(
+    { check, findings, counts, roles }: Answer,
+    private readonly build: Build,
+  ) {
+    this.check = check;
+    this.findings = findings;
+    this.counts = counts;
+    this.roles = roles;
+  }
+
+  get taken(): readonly Result[] {
+    this.known ??= judgeBuild(this.build, { checks: [this.check] }).answers.flatMap(({ taken }) => taken);
+    return this.known;
+  }
 }

@@ -1,6 +1,6 @@
 // What the judge says: findings, and how many checks held, broke and stayed open.
 import type { KnownFinding } from '../build/known-findings';
-import { haveCommon, rolesOf, type RoleSet, type SectionName } from '../build/reads';
+import { haveCommon, rolesOf, type AreaName, type RoleSet } from '../build/reads';
 import type { Check } from '../checks/check';
 import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { writtenAt, type Missing } from '../figures/figure';
@@ -9,7 +9,6 @@ import { eachOnce } from '../figures/missing-facts';
 import type { Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
-import type { RoleName } from '../manifest/places';
 import type { StatedAt } from '../parts/doc';
 import { shownText } from '../parts/fact';
 import { openWords } from './open-words';
@@ -68,7 +67,7 @@ export interface Result {
   readonly finding: Finding | undefined;
 }
 
-/** What one check answered, what that comes to in this house, and which roles of the build it read. */
+/** What one check answered, what that comes to in this house, and which areas of the build it read. */
 export interface Answer {
   readonly check: Check;
   /** Every outcome; of an answer that was carried over from another text, worked out when it is asked for. */
@@ -91,8 +90,8 @@ export interface Judgement {
   readonly failed: readonly { readonly id: string; readonly error: string }[];
 }
 
-/** Answers that stand whatever changes in these roles: of the text by itself, and of checks that read none of them. */
-export function answersApart(before: Judgement, changed: Iterable<RoleName | SectionName>): readonly Answer[] {
+/** Answers that stand whatever changes in these areas: of the text by itself, and of checks that read none of them. */
+export function answersApart(before: Judgement, changed: Iterable<AreaName>): readonly Answer[] {
   const others = rolesOf(changed);
   return before.answers.filter(
     ({ check, roles }) => check.on === 'file' || (check.on === 'build' && !haveCommon(roles, others)),

@@ -2,6 +2,7 @@
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
+import type { Doc } from '../../parts/doc';
 import { listed } from '../../text';
 import { check } from '../check';
 import { atBuild, outcome } from '../kit';
@@ -16,6 +17,8 @@ const needed = [
   'supply',
   'case',
 ] as const satisfies readonly RoleName[];
+
+const isUnread = ({ parsed: { root, problems } }: Doc): boolean => !root && problems.length > 0;
 
 export default check({
   id: 'parts-left-out',
@@ -38,10 +41,9 @@ parts:
     },
   ],
   test(build, report) {
-    // Of a text that is not read at all, nothing can be said to be left out.
-    const { root, problems } = build.whole.parsed;
-    if (!root && problems.length > 0) return;
     const without = needed.filter((role) => build.of(role).length === 0);
+    // Of a text that is not read at all, nothing can be said to be left out.
+    if (without.length > 0 && isUnread(build.whole)) return;
     report(
       outcome(atBuild(build, 'parts'), sure(without.length === 0), {
         broken: () => {

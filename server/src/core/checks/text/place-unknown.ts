@@ -1,6 +1,6 @@
 // Slots, ports, headers and mounts that the board or the case does not have.
 import type { Build, Placed } from '../../build/build';
-import { referencesIn } from '../../build/references';
+import { referencesOf } from '../../build/references';
 import { hostOf } from '../../figures/drive-places';
 import { offered, takenPlaces } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
@@ -59,7 +59,7 @@ parts:
       );
     }
     // What the build spells out of a board may itself name places of that board.
-    for (const reference of referencesIn(build.whole))
+    for (const reference of referencesOf(build))
       if (reference.saidOf === 'part' && reference.fact.field !== arriving) reportName(build, reference, report);
   },
 });

@@ -1,6 +1,6 @@
 // Promises made to a drive, an array, memory or an output that the build does not have.
 import type { Build } from '../../build/build';
-import { referencesIn, type Reference } from '../../build/references';
+import { referencesOf, type Reference } from '../../build/references';
 import { offered } from '../../figures/places';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
@@ -34,7 +34,7 @@ expect:
   ],
   test(build, report) {
     promisesOfMemory(build, report);
-    for (const reference of referencesIn(build.whole)) {
+    for (const reference of referencesOf(build)) {
       const { fact, to, saidOf } = reference;
       if (saidOf !== 'build') continue;
       if (to.includes('drive'))
