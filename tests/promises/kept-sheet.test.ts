@@ -129,15 +129,31 @@ it('is what the text says, whatever was edited before', () => {
   );
 }, 900_000);
 
-it('keeps pictures that an edit leaves alone', () => {
-  const doc = docs.get('flood-gauge.pcbuild.yaml')!;
+/** The blocks of a sheet that are still the same ones after an edit of its build. */
+function keptAfter(name: string, edit: (text: string) => string): string[] {
+  const doc = docs.get(name)!;
   const kept = new Kept();
   const sheet = (text: string): ReturnType<typeof sheetOf> => {
     const build = new Build(new Doc(doc.name, 'build', text), findIn(docs), house, today);
     return sheetOf(build, judgeBuild(build), { date: today, fileName: doc.name, kept });
   };
-  const [before, after] = [sheet(doc.text), sheet(doc.text.replace(/ambient: \d+/, 'ambient: 17'))];
-  const same = after.blocks.filter((block) => before.blocks.includes(block)).map(({ id }) => id);
+  const [before, after] = [sheet(doc.text), sheet(edit(doc.text))];
+  expect(after).not.toEqual(before);
+  return after.blocks.filter((block) => before.blocks.includes(block)).map(({ id }) => id);
+}
+
+it('keeps pictures that an edit leaves alone', () => {
+  const same = keptAfter('flood-gauge.pcbuild.yaml', (text) => text.replace(/ambient: \d+/, 'ambient: 17'));
   expect(same).toEqual(expect.arrayContaining(['picture-lanes', 'picture-clearance', 'hand-over']));
   expect(same).not.toContain('picture-heat');
+});
+
+it('tells the room from the mains: what reads the one stands where the other is changed', () => {
+  const room = keptAfter('survey-desk.pcbuild.yaml', (text) => text.replace(/ambient: \d+/, 'ambient: 17'));
+  const mains = keptAfter('survey-desk.pcbuild.yaml', (text) => text.replace(/circuit: \d+/, 'circuit: 7'));
+  const both = ['work', 'at-hand', 'first-start', 'tests', 'promises', 'unchecked'];
+  expect(room).toEqual(expect.arrayContaining([...both, 'picture-power']));
+  expect(room).not.toContain('picture-heat');
+  expect(mains).toEqual(expect.arrayContaining([...both, 'picture-heat']));
+  expect(mains).not.toContain('picture-power');
 });

@@ -40,7 +40,7 @@ export function contextOf(
 export function part<T>(
   context: Context,
   name: string,
-  told: readonly string[],
+  told: readonly (string | object)[],
   make: (context: Context) => T,
   roles?: number,
 ): T {

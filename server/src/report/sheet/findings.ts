@@ -52,7 +52,9 @@ export function shortBlock({ findings, places }: Context): Block {
 export function fullBlocks(context: Context): readonly Block[] {
   const { findings, judgement } = context;
   if (findings.length === 0) return [];
-  const read = new Map(judgement.answers.map(({ check, roles }) => [check.id, roles]));
+  const read = new Map(
+    judgement.answers.flatMap((answer) => (answer.findings.length > 0 ? [[answer.check.id, answer.roles]] : [])),
+  );
   return [
     { id: 'working', heading: 'Findings in full', level: 2, bodies: restOf(findings.length, mostInFull) },
     ...findings.slice(0, mostInFull).map((finding, i) => fullBlock(context, finding, i + 1, read.get(finding.id))),

@@ -10,7 +10,7 @@ export class Places {
   private constructor(
     private readonly build: Build,
     private readonly names: ReadonlyMap<Doc, string>,
-    private readonly subjects: readonly PlaceKey[],
+    private readonly found: Found,
     /** All that its answers depend on beside the build, as text. */
     readonly told: string,
   ) {}
@@ -18,15 +18,15 @@ export class Places {
   /** `findings`: those that bear numbers on the sheet, in their order from one. */
   static of(build: Build, findings: readonly Finding[]): Places {
     const names = new Map(build.all().flatMap(({ used }) => (used?.file ? [[used.file, used.name] as const] : [])));
-    const own = new Places(build, names, [], '');
+    const own = new Places(build, names, new Found([]), '');
     const subjects = findings.map(({ subject }) => own.ofSubject(subject));
     const files = [...names].map(([{ name }, as]) => `${name}\n${as}`);
-    return new Places(build, names, subjects, [...files, '', ...subjects].join('\n'));
+    return new Places(build, names, new Found(subjects), [...files, '', ...subjects].join('\n'));
   }
 
   /** The same for a part of the sheet that notes what is read of the build. */
   seenIn(build: Build): Places {
-    return new Places(build, this.names, this.subjects, this.told);
+    return new Places(build, this.names, this.found, this.told);
   }
 
   /** A path in a file: the build’s own as it is, another file’s behind that file’s name. */
@@ -54,8 +54,39 @@ export class Places {
 
   /** The numbers of the findings at some places, or below them. */
   findingsAt(...places: readonly PlaceKey[]): readonly number[] {
-    return this.subjects.flatMap((subject, i) => (places.some((place) => isWithin(subject, place)) ? [i + 1] : []));
+    const found = places.flatMap((place) => this.found.at(place) ?? []);
+    return places.length > 1 && found.length > 1 ? [...new Set(found)].sort((a, b) => a - b) : found;
   }
+}
+
+/** Findings by the places that they speak of, and by all that those lie below; laid out once somebody asks. */
+class Found {
+  private numbers: Map<PlaceKey, number[]> | undefined;
+
+  constructor(private readonly subjects: readonly PlaceKey[]) {}
+
+  at(place: PlaceKey): readonly number[] | undefined {
+    return (this.numbers ??= this.byPlace()).get(place);
+  }
+
+  private byPlace(): Map<PlaceKey, number[]> {
+    const numbers = new Map<PlaceKey, number[]>();
+    this.subjects.forEach((subject, i) => {
+      for (const place of placesOver(subject)) {
+        const known = numbers.get(place);
+        if (known) known.push(i + 1);
+        else numbers.set(place, [i + 1]);
+      }
+    });
+    return numbers;
+  }
+}
+
+/** A place and all that it lies below: `parts`, `parts.drives`, `parts.drives[1]`. */
+function placesOver(place: PlaceKey): PlaceKey[] {
+  const over = [place];
+  for (let i = 0; i < place.length; i++) if (place[i] === '.' || place[i] === '[') over.push(place.slice(0, i));
+  return over;
 }
 
 const isWithin = (subject: string, place: PlaceKey): boolean =>

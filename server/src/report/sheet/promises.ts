@@ -4,7 +4,7 @@ import type { Answer, Finding, Result } from '../../core/judge/finding';
 import type { Fact, Group } from '../../core/parts/fact';
 import type { Table as Fields } from '../../core/parts/field';
 import { listed } from '../../core/text';
-import type { Context } from './context';
+import { part, type Context } from './context';
 import { lines, lowerFirst, oneLine, table, upperFirst, type Block, type PlaceKey, type Row } from './model';
 
 /** One promise. */
@@ -36,16 +36,23 @@ export function promisesBlock(promises: readonly Promised[]): Block {
 
 /** Every promise that the build states, in the order of the fields. */
 export function promisesOf(context: Context): readonly Promised[] {
-  const { expect } = context.build.file;
-  const results = context.judgement.answers
-    .filter(({ check }) => check.area !== 'text')
-    .flatMap((answer) => (answer.check.on === 'build' ? keptResults(context, answer) : ofPromises(answer)));
-  return stated(expect as unknown as Group<Fields>, '').map((one) => judged(context, results, one));
+  const answers: (readonly Result[])[] = [];
+  for (const answer of context.judgement.answers) {
+    if (answer.check.area === 'text') continue;
+    const own = answer.check.on === 'build' ? keptResults(context, answer) : ofPromises(answer);
+    if (own.length > 0) answers.push(own);
+  }
+  return part(context, 'each promise', answers, (own) => {
+    const { expect } = own.build.file;
+    const results = answers.flat();
+    return stated(expect as unknown as Group<Fields>, '').map((one) => judged(own, results, one));
+  });
 }
 
 /** What a check answers of promises stands while what it reads does: an answer that was carried over is not asked. */
 const keptResults = ({ kept }: Context, answer: Answer): readonly Result[] =>
-  kept.part(`answers of ${answer.check.id}`, [], () => ofPromises(answer), answer.roles);
+  kept.part(answer.check, nothing, () => ofPromises(answer), answer.roles);
+const nothing: readonly string[] = [];
 
 const ofPromises = ({ taken }: Answer): readonly Result[] =>
   taken.filter(({ outcome }) => outcome.subject.startsWith('expect.'));

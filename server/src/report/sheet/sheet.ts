@@ -51,18 +51,16 @@ function sheetFrom(context: Context, options: SheetOptions): Sheet {
   return {
     ...headOf(context, options),
     blocks: [
-      asBefore(context, promisesBlock(promises)),
-      asBefore(context, shortBlock(context)),
+      kept.asBefore(kept.of(promises, promisesBlock)),
+      kept.asBefore(shortBlock(context)),
       ...pictures(build, findings, kept).map((picture) => kept.of(picture, pictureBlock)),
       part(context, 'at hand', work.kinds, (own) => atHandBlock(own, work.kinds)),
       ...(firmware ? [firmware] : []),
-      ...workBlocks(work).map((block) => asBefore(context, block)),
-      part(context, 'first start', [JSON.stringify(work.start)], (own) => firstStartBlock(own, work.start)),
-      asBefore(context, testsBlock(context, promises, work.tests)),
-      part(context, 'hand-over', [JSON.stringify(work.handOver), saidOf(build)], (own) =>
-        handOverBlock(own, work.handOver),
-      ),
-      asBefore(context, uncheckedBlock(context)),
+      ...kept.of(work, workBlocks).map((block) => kept.asBefore(block)),
+      asBefore(context, 'first start', [work.start], (own) => firstStartBlock(own, work.start)),
+      asBefore(context, 'tests', [promises, work.tests], (own) => testsBlock(own, promises, work.tests)),
+      asBefore(context, 'hand-over', [work.handOver, saidOf(build)], (own) => handOverBlock(own, work.handOver)),
+      kept.asBefore(uncheckedBlock(context)),
       ...fullBlocks(context),
     ],
   };
@@ -86,10 +84,8 @@ function firmwarePart(context: Context, work: Work): Block | undefined {
   return part(context, 'firmware', [`${number}`], (own) => firmwareBlock(own, number));
 }
 
-/** A block that says what it said before is the same one: it is not printed again. */
-function asBefore({ kept }: Context, block: Block): Block {
-  return kept.ofText(block.id, [JSON.stringify(block)], () => block);
-}
+/** A part of the sheet that is a block: made anew, it is still the one before where it says the same. */
+const asBefore: typeof part<Block> = (context, ...made) => context.kept.asBefore(part(context, ...made));
 
 function headOf({ build, judgement, findings }: Context, { date, fileName }: SheetOptions): Omit<Sheet, 'blocks'> {
   const open = findings.filter(({ accepted }) => !accepted);

@@ -1,9 +1,9 @@
 // What nobody has checked yet: facts that no file states, and what the checks of this build do not see.
 import type { Missing } from '../../core/figures/figure';
-import { worstOf } from '../../core/judge/finding';
+import { worstOf, type Answer } from '../../core/judge/finding';
 import { waiting } from '../../core/judge/waiting';
 import { checks } from '../../core/checks/all';
-import { areas, type Area } from '../../core/checks/check';
+import { areas, type Area, type Check } from '../../core/checks/check';
 import { listed } from '../../core/text';
 import type { Context } from './context';
 import { lines, oneLine, upperFirst, type Block, type Body, type Tick } from './model';
@@ -55,11 +55,20 @@ function failed({ judgement: { off, failed: broken } }: Context): readonly Body[
   return items.length === 0 ? [] : [{ type: 'ticks', title: 'Left out', items }];
 }
 
-/** What the checks that were asked do not see, area by area; what another check sees is not for a person. */
-function limitsOf({ judgement }: Context): readonly Body[] {
+/** What the checks that were asked do not see; it is another only where others were asked. */
+function limitsOf({ judgement, kept }: Context): readonly Body[] {
+  const asked = judgement.answers.filter(isAsked).map(({ check }) => check);
+  return kept.ofText('limits', asked, () => limitsOfChecks(asked));
+}
+
+const isAsked = ({ counts: { held, broken, unknown, unasked } }: Answer): boolean =>
+  held + broken + unknown + unasked > 0;
+
+/** Area by area; what another check sees is not for a person. */
+function limitsOfChecks(asked: readonly Check[]): readonly Body[] {
   const byArea = new Map<Area, Map<string, string[]>>();
-  for (const { check, counts } of judgement.answers)
-    for (const limit of Object.values(counts).some((count) => count > 0) ? (check.limits ?? []) : []) {
+  for (const check of asked)
+    for (const limit of check.limits ?? []) {
       if (isLeftToCheck(limit) || grading.test(limit)) continue;
       const limits = byArea.get(check.area) ?? new Map<string, string[]>();
       byArea.set(check.area, limits.set(limit, [...(limits.get(limit) ?? []), check.id]));
