@@ -1,11 +1,12 @@
 // How far a run is: told on a terminal alone, after a second, on one line that is taken away.
 import { describe, expect, it } from 'vitest';
+import { english } from '../../server/src/core/words/languages';
 import { Progress } from '../../server/src/command/progress';
 
 function told(isTerminal: boolean, ...times: readonly number[]): string {
   let text = '';
   let now = 5_000;
-  const progress = new Progress(isTerminal ? (more) => void (text += more) : undefined, 3, () => now);
+  const progress = new Progress(isTerminal ? (more) => void (text += more) : undefined, 3, () => now, english());
   for (const time of times) {
     now = 5_000 + time;
     progress.step();

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { highlights, referencesTo } from '../../server/src/features/references';
 import { doubtful, prepareRename, refusal, renamedAt, renameEdits } from '../../server/src/features/rename';
+import { english } from '../../server/src/core/words/languages';
 import { subjectAt } from '../../server/src/features/subject';
 import type { Location, Position, View } from '../../server/src/features/shapes';
 import { applyEdits } from '../../server/src/core/text';
@@ -27,10 +28,10 @@ function renamed(marked: string, name: string): string {
   const { view: judged, position, text: plain } = view(marked);
   const subject = renamedAt(judged, judged.doc.lines.offsetAt(position));
   if (!subject) return 'nothing to rename';
-  const why = refusal(judged, subject, name);
+  const why = refusal(judged, subject, name, english());
   if (why !== undefined) return why;
   const edits = renameEdits(judged, subject, name);
-  return edits ? applyEdits(plain, edits) : doubtful(judged, subject);
+  return edits ? applyEdits(plain, edits) : doubtful(judged, subject, english());
 }
 
 function references(judged: View, position: Position, declares: boolean): Location[] {

@@ -43,6 +43,33 @@ it('says in it too why a new file or a draft has no place', async () => {
   client.dispose();
 });
 
+it('says in it why a name cannot be changed, and what was not read', async () => {
+  const client = new TestClient({ [`ws/${name}`]: `${files[`ws/${name}`]}  drives:\n    - { name: tides }\n` });
+  await client.start({}, { locale: 'de' });
+  await client.open(name);
+  const textDocument = { uri: `file:///ws/${name}` };
+  const drive = { line: 6, character: 15 };
+  await expect(
+    client.connection.sendRequest('textDocument/rename', { textDocument, position: drive, newName: ' ' }),
+  ).rejects.toThrow('Ein Name kann nicht leer sein.');
+  await expect(
+    client.connection.sendRequest('textDocument/rename', {
+      textDocument,
+      position: { line: 0, character: 2 },
+      newName: 'x',
+    }),
+  ).rejects.toThrow('Hier ist nichts genannt');
+  client.dispose();
+  const unread = new TestClient({ [`ws/${name}`]: files[`ws/${name}`]!, 'ws/fettle.yaml': 'parts: [../elsewhere]\n' });
+  await unread.start({}, { locale: 'de' });
+  await unread.open(name);
+  const found = (await unread.findings(name)).filter(({ code }) => code === 'file-not-read');
+  expect(found.map(({ message }) => message)).toEqual([
+    'fettle.yaml nennt einen Teileordner, der nicht darunter liegt, "../elsewhere"; er wird nicht gelesen.',
+  ]);
+  unread.dispose();
+});
+
 it('says everything through the catalogue', async () => {
   const client = new TestClient(files, undefined, () => pseudo());
   await client.start();

@@ -208,9 +208,9 @@ async function check(paths: readonly string[], options: Options, world: World): 
 }
 
 /** Told on a terminal that nothing else is written to. */
-function progressOf(files: number, { output }: Options, { terminal }: World): Progress {
+function progressOf(files: number, { output }: Options, { terminal, language }: World): Progress {
   const line = terminal && (output !== undefined || !terminal.hasOut) ? terminal.write : undefined;
-  return new Progress(line, files, () => performance.now());
+  return new Progress(line, files, () => performance.now(), language());
 }
 
 async function checkShard(

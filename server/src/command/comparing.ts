@@ -6,7 +6,7 @@ import { compareFile, lackCount, type JudgedSide } from '../review/compare';
 import { alters, changeKinds, type Comparison, type FileComparison, type Trouble } from '../review/comparison';
 import type { Language } from '../core/words/language';
 import type { LoadedFile } from '../session/loader';
-import { troubleAt, type RunTrouble } from '../session/run-trouble';
+import { failedWords, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
 import { mayRestOn } from '../session/users';
 import type { RestsOn } from '../session/walk';
@@ -161,8 +161,7 @@ async function load({ side, troubles }: Work, file: SideFile | undefined): Promi
   if (!loaded && file.kind === 'guide' && loader.texts.troubleAt(place.path) === undefined) return undefined;
   if (!loaded) tell(file.name, loader.texts.troubleAt(place.path) ?? 'there is no such file.');
   for (const { name, trouble } of loaded?.troubles ?? []) tell(name, trouble);
-  for (const { id, error } of loaded?.judgement.failed ?? [])
-    tell(file.name, `the check ${id} failed by a fault of its own: ${error}`);
+  for (const failed of loaded?.judgement.failed ?? []) tell(file.name, failedWords(failed));
   return loaded;
 }
 

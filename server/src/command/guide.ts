@@ -31,7 +31,7 @@ export function addGuide(program: Command, world: World, end: (status: Status) =
 }
 
 async function guide(name: string, options: Options, world: World): Promise<Status> {
-  const opened = await openBuild(name, { ...world, today: options.on ?? world.today });
+  const opened = await openBuild(name, world, options.on);
   const { build, judgement, loaded } = opened;
   const output = openOutput(world, options.to);
   try {

@@ -2,7 +2,7 @@
 import { judgeFile } from '../core/judge/judge';
 import { isTrouble, type Host } from '../host/host';
 import type { LoadedFile, Loader } from '../session/loader';
-import { troubleAt, type RunTrouble } from '../session/run-trouble';
+import { failedWords, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { fileRef, type FileRef } from '../session/texts';
 import { mayRestOn } from '../session/users';
 import type { Ours } from '../session/walk';
@@ -163,8 +163,7 @@ export class Judging {
   }
 
   private noted(section: Section, root: string, file?: LoadedFile): CheckRun {
-    for (const { id, error } of section.judgement.failed)
-      this.tell({ root, name: section.doc.name }, `the check ${id} failed by a fault of its own: ${error}`);
+    for (const failed of section.judgement.failed) this.tell({ root, name: section.doc.name }, failedWords(failed));
     return { section, root, ...(file ? { file } : {}) };
   }
 

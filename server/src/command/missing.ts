@@ -3,8 +3,7 @@ import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
 import { toJson } from '../report/json';
 import { missingReport, missingText, wantedOf } from '../report/missing';
-import { safe } from '../report/layout';
-import { openBuild, reportTroubles } from './one-build';
+import { openBuild, reportTroubles, reportUnread } from './one-build';
 import { readDay } from './options';
 import type { Status, World } from './world';
 
@@ -32,7 +31,7 @@ export function addMissing(program: Command, world: World, end: (status: Status)
 }
 
 async function missing(path: string, options: Options, world: World): Promise<Status> {
-  const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
+  const opened = await openBuild(path, world, options.on);
   const { section, shown } = opened;
   const language = languageOf(world.language(), opened.build);
   const look = {
@@ -44,11 +43,5 @@ async function missing(path: string, options: Options, world: World): Promise<St
   } as const;
   world.out(options.format === 'json' ? `${toJson(missingReport(section, look))}\n` : missingText(section, look));
   if (reportTroubles(opened, world)) return 2;
-  const { findings } = section.judgement;
-  const unread = findings.find(({ check }) => check.unread);
-  if (unread) {
-    const said = language.words`${shown(section.doc)}: not everything was read: ${language.said(unread.said)}`;
-    world.err(`fettle: ${safe(said)}\n`);
-  }
-  return unread || wantedOf(section).length > 0 ? 1 : 0;
+  return reportUnread(opened, world) || wantedOf(section).length > 0 ? 1 : 0;
 }

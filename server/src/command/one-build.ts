@@ -2,11 +2,12 @@
 import type { Build } from '../core/build/build';
 import type { Judgement } from '../core/judge/finding';
 import { kindOfFile, type Doc } from '../core/parts/doc';
+import { languageOf } from '../core/words/names';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
 import type { FormatOptions, Section } from '../report/section';
 import { Loader, type LoadedFile } from '../session/loader';
-import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
+import { failedWords, shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
 import { tellTroubles } from './output';
 import { refusal, type World } from './world';
@@ -22,15 +23,18 @@ export interface OneBuild {
   readonly troubles: RunTrouble[];
 }
 
-/** @throws Refusal when the path is no build, or the build cannot be read. */
-export async function openBuild(path: string, world: World): Promise<OneBuild> {
-  const { host } = world;
+/**
+ * @param on the day that counts as today; the world’s where none is given.
+ * @throws Refusal when the path is no build, or the build cannot be read.
+ */
+export async function openBuild(path: string, world: World, on?: string): Promise<OneBuild> {
+  const { host, today } = world;
   const found = await host.find(path);
   const shownPath = shortPath(path);
   if (isTrouble(found)) throw refusal`${shownPath}: ${found}`;
   if (found.kind !== 'file' || kindOfFile(found.name) !== 'build')
     throw refusal`${shownPath}: is no build; a build is a file whose name ends in .pcbuild.yaml.`;
-  const loader = new Loader(() => world.today);
+  const loader = new Loader(() => on ?? today);
   const place = fileRef(host, found.root, found.name);
   const loaded = await loader.load(place);
   const { build } = loaded ?? {};
@@ -53,11 +57,19 @@ export async function openBuild(path: string, world: World): Promise<OneBuild> {
   };
 }
 
+/** Says, where it is so, that not everything in the build itself was read; true then. */
+export function reportUnread({ build, judgement, shown }: OneBuild, world: World): boolean {
+  const unread = judgement.findings.find(({ check }) => check.unread);
+  if (!unread) return false;
+  const language = languageOf(world.language(), build);
+  const said = language.words`${shown(build.doc)}: not everything was read: ${language.said(unread.said)}`;
+  world.err(`fettle: ${safe(said)}\n`);
+  return true;
+}
+
 /** Says what could not be read or run; true when there was anything. */
 export function reportTroubles({ troubles, judgement }: OneBuild, world: World): boolean {
-  tellTroubles(troubles, world);
-  const language = world.language();
-  for (const { id, error } of judgement.failed)
-    world.err(`fettle: ${safe(language.words`the check ${id} failed by a fault of its own: ${error}`)}\n`);
-  return troubles.length + judgement.failed.length > 0;
+  const all = [...troubles, ...judgement.failed.map((failed) => ({ path: '', trouble: failedWords(failed) }))];
+  tellTroubles(all, world);
+  return all.length > 0;
 }

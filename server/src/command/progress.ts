@@ -1,4 +1,5 @@
 // How far a run is, on one line of a terminal that nothing else is written to, for what takes over a second.
+import type { Language } from '../core/words/language';
 
 /** A run is quiet for so long; then its line is written anew at most so often. */
 const quietMs = 1_000;
@@ -15,6 +16,7 @@ export class Progress {
     private readonly write: ((text: string) => void) | undefined,
     private readonly of: number,
     private readonly now: () => number,
+    private readonly language: Language,
   ) {
     this.begun = now();
   }
@@ -25,7 +27,7 @@ export class Progress {
     const now = this.now();
     if (!this.write || now - this.begun < quietMs || now - this.last < betweenMs) return;
     this.last = now;
-    this.write(`${clear}${this.done} of ${this.of} files`);
+    this.write(clear + this.language.words`${this.done} of ${this.of} files`);
   }
 
   /** Takes the line away. */

@@ -1,13 +1,12 @@
 // `fettle sheet`: the bench sheet of a build, as one page of HTML or as Markdown.
 import { languageOf } from '../core/words/names';
 import { Option, type Command } from 'commander';
-import { safe } from '../report/layout';
 import { sheetPage } from '../report/sheet/html';
 import { sheetMarkdown } from '../report/sheet/markdown';
 import { sheetOf } from '../report/sheet/sheet';
 import { papers, type Paper } from '../report/sheet/style';
 import { Mending } from '../session/mending';
-import { openBuild, reportTroubles } from './one-build';
+import { openBuild, reportTroubles, reportUnread } from './one-build';
 import { readDay } from './options';
 import { openOutput } from './output';
 import type { Status, World } from './world';
@@ -38,13 +37,12 @@ export function addSheet(program: Command, world: World, end: (status: Status) =
 }
 
 async function sheet(path: string, options: Options, world: World): Promise<Status> {
-  const date = options.on ?? world.today;
-  const opened = await openBuild(path, { ...world, today: date });
+  const opened = await openBuild(path, world, options.on);
   const { build, judgement, loader, loaded, section, shown } = opened;
   const listed = judgement.findings.filter(({ grade }) => grade !== 'unknown');
   const { of: fixes } = await new Mending(loader, 'first', 1).fixesOf(section, loaded, listed);
   const made = sheetOf(build, judgement, {
-    date,
+    date: options.on ?? world.today,
     fileName: shown(section.doc),
     fixes,
     language: languageOf(world.language(), build),
@@ -56,11 +54,6 @@ async function sheet(path: string, options: Options, world: World): Promise<Stat
   } finally {
     output.drop();
   }
-  const unread = judgement.findings.find(({ check }) => check.unread);
-  const language = world.language();
-  if (unread) {
-    const said = language.words`${shown(section.doc)}: not everything was read: ${language.said(unread.said)}`;
-    world.err(`fettle: ${safe(said)}\n`);
-  }
-  return reportTroubles(opened, world) || unread ? 2 : 0;
+  const isUnread = reportUnread(opened, world);
+  return reportTroubles(opened, world) || isUnread ? 2 : 0;
 }

@@ -33,7 +33,7 @@ export function addSwap(program: Command, world: World, end: (status: Status) =>
 }
 
 async function swap(path: string, place: string, options: Options, world: World): Promise<Status> {
-  const opened = await openBuild(path, options.on ? { ...world, today: options.on } : world);
+  const opened = await openBuild(path, world, options.on);
   const placed = placeOf(opened.build, place);
   const index = new PartIndex(opened.loader.texts, { tell: (trouble) => void opened.troubles.push(trouble) });
   const candidates = await index.ofKind(opened.loaded, placed.kind);

@@ -62,7 +62,7 @@ export function addVerify(program: Command, world: World, end: (status: Status) 
 
 async function verify(path: string, folder: string, options: Options, world: World): Promise<Status> {
   const today = options.on ?? world.today;
-  const opened = await openBuild(path, { ...world, today });
+  const opened = await openBuild(path, world, today);
   const { distilled, troubles } = await machineIn(folder, today, world);
   opened.troubles.push(...troubles);
   const held = opened.build.heldAgainst(distilled.machine);

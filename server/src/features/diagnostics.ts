@@ -113,7 +113,7 @@ function troublesOf(view: View & Troubled, language: Language): Diagnostic[] {
     message: visible(message),
   });
   return [
-    ...(view.troubles ?? []).map(({ name, trouble }) => plain('file-not-read', `${name} ${language.word(trouble)}`)),
+    ...(view.troubles ?? []).map(({ name, trouble }) => plain('file-not-read', `${name} ${language.plain(trouble)}`)),
     ...view.judgement.failed.map(({ id, error }) =>
       plain(id, language.words`This check failed by a fault of its own and says nothing of this file: ${error}`),
     ),

@@ -8,6 +8,7 @@ import type { Edit, Range, Span } from '../core/text';
 import { nodeAt, renameKey, setValue } from '../core/yaml';
 import { STEP_KINDS } from '../core/trade/steps';
 import type { Build } from '../core/build/build';
+import type { Language } from '../core/words/language';
 import { namedParts, subjectAt, usesIn, type Named, type Subject } from './subject';
 
 /** What would be renamed at a place; undefined where nothing stands there that can be. */
@@ -37,20 +38,23 @@ const isOfParts = ({ kinds }: Subject): boolean => kinds.some((kind) => kind ===
 const isStepKind = (name: string): boolean => (STEP_KINDS as readonly string[]).includes(name);
 
 /** Why a subject cannot have another name; undefined where it can, as far as the file at hand tells. */
-export function refusal(view: Named, subject: Subject, name: string): string | undefined {
-  if (name.trim() === '') return 'A name cannot be empty.';
-  if (/\p{Cc}/u.test(name)) return 'A name is one line of text.';
+export function refusal(view: Named, subject: Subject, name: string, language: Language): string | undefined {
+  if (name.trim() === '') return language.word('A name cannot be empty.');
+  if (/\p{Cc}/u.test(name)) return language.word('A name is one line of text.');
   if (subject.kinds.includes('part file'))
     return isPartName(name)
       ? undefined
-      : `${JSON.stringify(name)} is not the name of a part file: a folder, a slash and a name, without blanks, ` +
-          'such as norrvik/b7-forge.';
+      : language.words`${JSON.stringify(name)} is not the name of a part file: a folder, a slash and a name,
+          without blanks, such as norrvik/b7-forge.`;
   if (subject.isOwnStep)
-    return isStepKind(name) ? `${name} is a step of the list, which is judged; write it where it is meant.` : undefined;
+    return isStepKind(name)
+      ? language.words`${name} is a step of the list, which is judged; write it where it is meant.`
+      : undefined;
   const { build } = view;
-  if (build && isOfParts(subject) && partNamed(build, name)) return `Another part is called ${name} already.`;
+  if (build && isOfParts(subject) && partNamed(build, name))
+    return language.words`Another part is called ${name} already.`;
   const taken = subject.kinds.find((kind) => isTaken(view, kind, name));
-  return taken && `Another ${taken} is called ${name} already.`;
+  return taken && language.words`Another ${language.label(taken)} is called ${name} already.`;
 }
 
 const isTaken = (view: Named, kind: Referent, name: string): boolean =>
@@ -58,9 +62,9 @@ const isTaken = (view: Named, kind: Referent, name: string): boolean =>
   thingLists(view.build ?? view.doc, kind).some(({ things }) => things?.some((thing) => thing.name === name));
 
 /** What keeps a file from being edited where it names a subject. */
-export const doubtful = (view: Named, { name }: Subject): string =>
-  `${view.doc.name} names ${name} where a change could mean two things, such as an alias; ` +
-  'rename it there by hand first.';
+export const doubtful = ({ doc }: Named, { name }: Subject, language: Language): string =>
+  language.words`${doc.name} names ${name} where a change could mean two things, such as an alias;
+    rename it there by hand first.`;
 
 /** The edits that rename a subject in one file; empty where it is not named, undefined where they would not be safe. */
 export function renameEdits(view: Named, subject: Subject, name: string): readonly Edit[] | undefined {

@@ -178,15 +178,16 @@ export class Across {
   /** The change that renames what is named at a position, everywhere. */
   async rename(uri: string, position: Position, newName: string, asker: Asker): Promise<ProtocolEdit | null> {
     this.readAnew();
+    const { language } = this.shared;
     const named = await this.namedAt(uri, position);
     if (!named) return null;
     const { file } = named;
     const subject = renamedAt(file, named.offset);
-    if (!subject) throw refused('Nothing that can be renamed is named here.');
+    if (!subject) throw refused(language.word('Nothing that can be renamed is named here.'));
     const name = newName.trim();
     if (name === subject.name) return { changes: {} };
     const holder = subject.part !== undefined ? await this.partFile(file, subject.part) : undefined;
-    const why = refusal(file, subject, name) ?? (holder && refusal(holder, subject, name));
+    const why = refusal(file, subject, name, language) ?? (holder && refusal(holder, subject, name, language));
     if (why !== undefined) throw refused(why);
     const move = subject.kinds.includes('part file') ? await this.moved(file, holder, name) : undefined;
     const edits = await this.edits(file, subject, name, asker);
@@ -200,7 +201,7 @@ export class Across {
   private async edits(file: NamedFile, subject: Subject, name: string, asker: Asker): Promise<TextDocumentEdit[]> {
     const changes = new Map<string, TextDocumentEdit>();
     const add = (user: AddressedFile & Named, found: readonly EditsOfDoc[] | undefined): void => {
-      if (!found) throw refused(doubtful(user, subject));
+      if (!found) throw refused(doubtful(user, subject, this.shared.language));
       for (const { doc, edits } of found) addEdit(changes, documentEdit(user, doc, edits));
     };
     for await (const user of this.naming(file, subject, asker)) add(user, renameWithin(user, subject, name));
@@ -229,12 +230,15 @@ export class Across {
   ): Promise<{ kind: 'rename'; oldUri: string; newUri: string } | undefined> {
     // A part that is not there yet is named otherwise, and nothing is moved.
     if (!holder) return undefined;
+    const { language } = this.shared;
     if (!this.shared.client.renamesFiles)
-      throw refused('This editor does not move files when a name is changed. Move the part file itself.');
+      throw refused(
+        language.word('This editor does not move files when a name is changed. Move the part file itself.'),
+      );
     const folder = partsFolders(house).find((one) => partNameAt(one, holder.place.name) !== undefined)!;
     const target = fileRef(host, root, partPath(folder, name)!);
     if (await this.partFile({ house, place: target }, name))
-      throw refused(`There is a part file of the name ${name} already.`);
+      throw refused(language.words`There is a part file of the name ${name} already.`);
     return { kind: 'rename', oldUri: holder.uri, newUri: host.uriOf(target.path) };
   }
 }

@@ -3,6 +3,7 @@ import { isKind } from '../core/parts/kinds';
 import { drawFrom, partNameOf, partText, type Draft } from '../core/sheets';
 import { isTrouble } from '../host/host';
 import { placeOfPart } from '../session/new-part';
+import type { Language } from '../core/words/language';
 import type { Shared } from './findings';
 import { guarded } from './guard';
 import type { ToServer } from './requests';
@@ -34,7 +35,7 @@ export function answerDrafts(shared: Shared, today: () => string): void {
       if (!('draft' in drawn)) return { kinds: drawn.candidates };
       return drawn.draft.variants.length > 0
         ? { variants: [...new Set(drawn.draft.variants)] }
-        : drafted(drawn.draft, today());
+        : drafted(drawn.draft, today(), shared.language);
     }),
   );
   connection.onRequest<ToServer['fettle/partPlace']['result'], void>(
@@ -57,10 +58,11 @@ export function answerDrafts(shared: Shared, today: () => string): void {
   );
 }
 
-function drafted(draft: Draft, today: string): Answer {
+function drafted(draft: Draft, today: string, language: Language): Answer {
   const name = partNameOf(draft.facts);
+  const title = name === undefined ? language.word('Data sheet') : language.words`Data sheet of ${name}`;
   return {
-    text: partText(draft, { today, title: draft.title ?? 'Data sheet' }),
+    text: partText(draft, { today, title: draft.title ?? title }),
     facts: draft.facts.length,
     unread: draft.unread.length,
     ...(name === undefined ? {} : { name }),

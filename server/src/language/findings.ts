@@ -134,7 +134,7 @@ export class Findings {
   private failed(uri: string, error: unknown): void {
     this.shared.log(`checking ${uri}: ${wordsOf(error)}`);
     this.pushed.delete(uri);
-    this.send(uri, [failure(error)], this.shared.session.versionAt(uri) ?? null);
+    this.send(uri, [failure(error, this.shared.language)], this.shared.session.versionAt(uri) ?? null);
   }
 
   /** Pushes diagnostics of any file. */
@@ -170,12 +170,14 @@ export class Findings {
 const isSame = (shown: readonly Diagnostic[], fresh: readonly Diagnostic[]): boolean =>
   shown.length === fresh.length && shown.every((one, i) => one === fresh[i]);
 
-export function failure(error: unknown): Diagnostic {
+export function failure(error: unknown, language: Language): Diagnostic {
   const why = error instanceof Error ? error.message : String(error);
-  return ofFile('not-checked', `This file could not be checked, by a fault of Fettle: ${why}. The log says more.`);
+  const said = language.words`This file could not be checked, by a fault of Fettle: ${why}. The log says more.`;
+  return ofFile('not-checked', said);
 }
 
-export const notRead = (trouble: string): Diagnostic => ofFile('file-not-read', `This file ${trouble}`);
+export const notRead = (trouble: string, language: Language): Diagnostic =>
+  ofFile('file-not-read', language.words`This file ${language.plain(trouble)}`);
 
 /** A diagnostic of a file as a whole. */
 function ofFile(code: string, message: string): Diagnostic {

@@ -29,7 +29,8 @@ export async function registerLayout({ connection, client, log }: Shared): Promi
 }
 
 /** Registers the answers. */
-export function answerLayout({ connection, log, session }: Shared): void {
+export function answerLayout(shared: Shared): void {
+  const { connection, log, session } = shared;
   connection.onRequest(
     DocumentFormattingRequest.type,
     guarded(DocumentFormattingRequest.method, log, async ({ textDocument }) => {
@@ -37,7 +38,8 @@ export function answerLayout({ connection, log, session }: Shared): void {
       if (!judged || judged.guide) return null;
       const laid = formatted(judged.doc);
       if ('edits' in laid) return laid.edits;
-      const message = `This file is left as it is: ${laid.refused}`;
+      const { language } = shared;
+      const message = language.words`This file is left as it is: ${language.plain(laid.refused)}`;
       void connection.sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message });
       return [];
     }),

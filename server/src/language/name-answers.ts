@@ -44,7 +44,7 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     ReferencesRequest.type,
     guarded(ReferencesRequest.method, log, (params, token) =>
-      reported(shared, params, token, 'Looking for uses', (asker) =>
+      reported(shared, params, token, shared.language.word('Looking for uses'), (asker) =>
         across.references(params.textDocument.uri, params.position, params.context.includeDeclaration, asker),
       ),
     ),
@@ -68,7 +68,7 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     RenameRequest.type,
     guarded(RenameRequest.method, log, (params, token) =>
-      reported(shared, params, token, 'Renaming', (asker) =>
+      reported(shared, params, token, shared.language.word('Renaming'), (asker) =>
         across.rename(params.textDocument.uri, params.position, params.newName, asker),
       ),
     ),
@@ -76,7 +76,9 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
   connection.onRequest(
     WillRenameFilesRequest.type,
     guarded(WillRenameFilesRequest.method, log, ({ files }, token) =>
-      reported(shared, {}, token, 'Following moved files', (asker) => filesMoved(shared, across, files, asker)),
+      reported(shared, {}, token, shared.language.word('Following moved files'), (asker) =>
+        filesMoved(shared, across, files, asker),
+      ),
     ),
   );
   connection.onNotification(DidRenameFilesNotification.type, moved);
@@ -84,7 +86,7 @@ export function answerNames(shared: Shared, across: Across, moved: () => void): 
 
 /** Runs what may take a while over a workspace: it can be given up, and says how far it is where that is wished. */
 export async function reported<T>(
-  { connection }: Shared,
+  { connection, language }: Shared,
   { workDoneToken }: WorkDoneProgressParams,
   token: CancellationToken,
   title: string,
@@ -93,7 +95,7 @@ export async function reported<T>(
   const progress = workDoneToken === undefined ? undefined : connection.window.attachWorkDoneProgress(workDoneToken);
   progress?.begin(title, 0, undefined, true);
   const told = (done: number, of: number): void =>
-    progress?.report(Math.floor((100 * done) / of), `${done} of ${of} files`);
+    progress?.report(Math.floor((100 * done) / of), language.words`${done} of ${of} files`);
   try {
     return await work({ stopped: () => token.isCancellationRequested, told });
   } finally {

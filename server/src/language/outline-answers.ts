@@ -89,7 +89,7 @@ export function answerWorkspace(shared: Shared, across: Across, folders: () => r
   connection.onRequest(
     WorkspaceSymbolRequest.type,
     guarded(WorkspaceSymbolRequest.method, log, (params, token) =>
-      reported(shared, params, token, 'Looking for symbols', (asker) =>
+      reported(shared, params, token, shared.language.word('Looking for symbols'), (asker) =>
         symbolsOf(shared, across, folders(), params.query, asker),
       ),
     ),
@@ -108,7 +108,7 @@ export function answerWorkspace(shared: Shared, across: Across, folders: () => r
   connection.onRequest(
     CallHierarchyIncomingCallsRequest.type,
     guarded(CallHierarchyIncomingCallsRequest.method, log, (params, token) =>
-      reported(shared, params, token, 'Looking for builds', async (asker) => {
+      reported(shared, params, token, shared.language.word('Looking for builds'), async (asker) => {
         const file = await across.at(params.item.uri);
         if (file?.partName === undefined) return [];
         const calls = [];

@@ -92,7 +92,7 @@ export class WorkspaceDiagnostics {
     } catch (error) {
       log(`checking ${uri}: ${wordsOf(error)}`);
       this.keep(uri, {
-        diagnostics: [failure(error)],
+        diagnostics: [failure(error, this.shared.language)],
         paths: [session.pathOf(uri) ?? uri],
         resultId: `whole ${++this.count}`,
       });
@@ -104,7 +104,7 @@ export class WorkspaceDiagnostics {
     const trouble = this.shared.session.troubleAt(uri);
     if (trouble === undefined) return this.drop(uri);
     this.keep(uri, {
-      diagnostics: [notRead(trouble)],
+      diagnostics: [notRead(trouble, this.shared.language)],
       unread: trouble,
       paths: [this.shared.session.pathOf(uri) ?? uri],
       resultId: `whole ${++this.count}`,

@@ -5,6 +5,7 @@ import { Mending } from '../session/mending';
 import { explainedJson, sectionJson } from '../report/json';
 import { listed, type FormatOptions, type Section } from '../report/section';
 import type { LoadedFile, Loader } from '../session/loader';
+import { failedWords } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
 import type { JudgedBuild, JudgeOptions, Workspace } from './face';
 import { heldText, OpenWorkspace } from './workspace';
@@ -29,7 +30,7 @@ export async function judgeIn(workspace: Workspace, file: string, options: Judge
     fixesNotSought: fixes?.notSought ?? 0,
     notRead: [
       ...loaded.troubles.map(({ name, trouble }) => ({ path: host.shown(found.root, name), trouble })),
-      ...judgement.failed.map(({ id, error }) => ({ path: file, trouble: `the check ${id} failed: ${error}` })),
+      ...judgement.failed.map((failed) => ({ path: file, trouble: failedWords(failed) })),
     ],
   };
 }

@@ -79,9 +79,8 @@ export class Lister {
   private count(entries: number): boolean {
     this.entries += entries;
     if (this.entries <= limits.entries) return true;
-    const trouble =
-      `There are more than ${spelled(limits.entries)} entries of folders; the rest is left out. ` +
-      'Name fewer folders.';
+    const most = spelled(limits.entries);
+    const trouble = `There are more than ${most} entries of folders; the rest is left out. Name fewer folders.`;
     if (!this.troubles.some((told) => told.trouble === trouble)) this.troubles.push({ path: '', trouble });
     return false;
   }

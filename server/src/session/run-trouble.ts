@@ -18,4 +18,8 @@ export function shortPath(path: string): string {
   return `${start} … ${end} (${path.length} characters)`;
 }
 
+/** What is said of a check that threw. */
+export const failedWords = ({ id, error }: { readonly id: string; readonly error: string }): string =>
+  `the check ${id} failed by a fault of its own: ${error}`;
+
 export const troubleAt = (path: string, trouble: string): RunTrouble => ({ path: shortPath(path), trouble });

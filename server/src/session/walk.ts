@@ -72,7 +72,8 @@ class Walk {
     this.troubles.push(
       troubleAt(
         path,
-        'is none of the files that are checked: NAME.pcbuild.yaml, MODEL.part.yaml, fettle.yaml, ' + 'NAME.known.yaml.',
+        'is none of the files that are checked: NAME.pcbuild.yaml, MODEL.part.yaml, fettle.yaml, NAME.known.yaml, ' +
+          'NAME.asbuilt.yaml, or a guide as Markdown.',
       ),
     );
   }
@@ -105,11 +106,9 @@ class Walk {
     const key = this.host.shown(file.root, file.name);
     if (this.files.has(key)) return true;
     if (this.files.size >= limits.files) {
-      this.troubles.push({
-        path: '',
-        trouble:
-          `There are more than ${spelled(limits.files)} files to check; the rest is left out. ` + 'Name fewer folders.',
-      });
+      const most = spelled(limits.files);
+      const trouble = `There are more than ${most} files to check; the rest is left out. Name fewer folders.`;
+      this.troubles.push({ path: '', trouble });
       return false;
     }
     this.files.set(key, file);

@@ -26,7 +26,7 @@ describe('the German templates of plain texts', () => {
   it('are of texts that the product says', () => {
     const said = textsBelow(source, '.ts')
       .join('\n')
-      .replace(/'\s*\+\s*'/g, '')
+      .replace(/['`]\s*\+\s*['`]/g, '')
       .replaceAll('\\`', '`')
       .replace(/\s+/g, ' ')
       .toLowerCase();
