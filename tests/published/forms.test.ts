@@ -10,7 +10,7 @@ import {
   radiatorClass,
 } from '../../server/src/core/trade/forms';
 import type { BoardSize, Hole } from '../../server/src/core/trade/forms';
-import { DRIVE_SHAPES } from '../../server/src/core/trade/storage';
+import { DRIVE_THREADS } from '../../server/src/core/trade/storage';
 import { TOLERANCES } from './tolerances';
 
 /**
@@ -80,8 +80,7 @@ describe('published bodies', () => {
   // A conflict: SFX is sold in two heights, so that the form's name alone does not decide.
   // Source: SFF-8201, SFF-8223 and SFF-8301.
   it('drives', () => {
-    expect(DRIVE_SHAPES['3.5 in']).toEqual({ widthMm: 101.6, lengthMm: 147, heightsMm: [26.1], thread: '6-32 UNC' });
-    expect(DRIVE_SHAPES['2.5 in']).toEqual({ widthMm: 69.85, lengthMm: 100.2, heightsMm: [7, 9.5, 15], thread: 'M3' });
+    expect(DRIVE_THREADS).toEqual({ '3.5 in': '6-32 UNC', '2.5 in': 'M3' });
   });
 
   it.each(FANS)('a frame of %i has holes %f apart', (frame, pitch) => {

@@ -39,18 +39,15 @@ describe('a print of smartctl', () => {
     expect(values(disk)).toEqual({
       model: 'LUMEN VAULT-12T',
       family: 'Lumen Vault',
-      firmware: '0A07',
       protocol: 'ATA',
       deviceType: 'sat',
       device: '/dev/sda',
       capacityBytes: 12_000_138_625_024,
-      rotationRpm: 7200,
       shape: '3.5 inches',
       linkGbps: 6,
       linkNowGbps: 3,
       hours: 9829,
       passed: true,
-      temperatureC: 36,
     });
     expect(readSmart(disk)!.linkNowGbps).toEqual({
       value: 3,

@@ -25,7 +25,6 @@ describe('a print of decode-dimms', () => {
       {
         sound: true,
         device: '0-0050',
-        bank: 1,
         maker: 'Lumen',
         partNumber: 'LU-32G3200',
         type: 'DDR4',
@@ -34,7 +33,6 @@ describe('a print of decode-dimms', () => {
         ranks: 2,
         standardMTs: 3200,
         ecc: true,
-        voltageV: 1.2,
         heightMm: 32,
       },
     ]);

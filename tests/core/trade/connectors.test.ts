@@ -70,10 +70,10 @@ describe('connector ratings', () => {
 describe('slots', () => {
   it('gives each length its power', () => {
     expect(SLOT_POWER).toEqual({
-      x1: { powerW: 10, at12VA: 0.5, at3V3A: 3 },
-      x4: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
-      x8: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
-      x16: { powerW: 75, at12VA: 5.5, at3V3A: 3 },
+      x1: { powerW: 10, at3V3A: 3 },
+      x4: { powerW: 25, at3V3A: 3 },
+      x8: { powerW: 25, at3V3A: 3 },
+      x16: { powerW: 75, at3V3A: 3 },
     });
   });
 });

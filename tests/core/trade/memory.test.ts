@@ -2,11 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   CHANNEL_DATA_BITS,
-  MODULE_KINDS,
-  channelFill,
+  MODULE_CLASSES,
+  channelsFilled,
   memoryBandwidthBytesPerSecond,
   memoryBytes,
   moduleClassFits,
+  modulesByChannel,
 } from '../../../server/src/core/trade/memory';
 import type { ModuleKind } from '../../../server/src/core/trade/memory';
 describe('sums', () => {
@@ -20,7 +21,7 @@ describe('sums', () => {
 });
 
 describe('modules', () => {
-  const kinds = Object.keys(MODULE_KINDS) as ModuleKind[];
+  const kinds = Object.keys(MODULE_CLASSES) as ModuleKind[];
 
   it('keeps registered and load-reduced modules to boards made for each', () => {
     const into = (slot: ModuleKind) => kinds.filter((kind) => moduleClassFits(kind, slot));
@@ -28,61 +29,28 @@ describe('modules', () => {
     expect(into('RDIMM')).toEqual(['RDIMM']);
     expect(into('LRDIMM')).toEqual(['LRDIMM']);
   });
-
-  it('marks the clocked kinds', () => {
-    expect(kinds.filter((kind) => MODULE_KINDS[kind].clocked)).toEqual(['CUDIMM', 'CSO-DIMM']);
-  });
 });
 
-describe('channelFill', () => {
+describe('channels', () => {
   const channels = new Map([
     ['A', ['A1', 'A2']],
     ['B', ['B1', 'B2']],
   ]);
 
-  it('counts modules by channel', () => {
-    expect(channelFill(channels, ['A2', 'B2'])).toEqual({
-      modules: [1, 1],
-      channelsUsed: 2,
-      mostInOneChannel: 1,
-      balanced: true,
-      strangers: [],
-    });
-    expect(channelFill(channels, ['A1', 'A2'])).toEqual({
-      modules: [2, 0],
-      channelsUsed: 1,
-      mostInOneChannel: 2,
-      balanced: false,
-      strangers: [],
-    });
-    expect(channelFill(channels, ['A1', 'A2', 'B1'])).toMatchObject({
-      modules: [2, 1],
-      balanced: false,
-      mostInOneChannel: 2,
-    });
-    expect(channelFill(channels, [])).toMatchObject({
-      modules: [0, 0],
-      channelsUsed: 0,
-      mostInOneChannel: 0,
-      balanced: true,
-    });
+  it.each([
+    [['A2', 'B2'], [1, 1], 2],
+    [['A1', 'A2'], [2, 0], 1],
+    [['A1', 'A2', 'B1'], [2, 1], 2],
+    [[], [0, 0], 0],
+    [['A2', 'A2', 'C1', 'C1'], [1, 0], 1],
+  ])('%j fill %j of them, %i in all', (filled, modules, used) => {
+    expect(modulesByChannel(channels, filled)).toEqual(modules);
+    expect(channelsFilled(channels, filled)).toBe(used);
   });
 
-  it('counts a slot named twice once, and keeps strangers', () => {
-    expect(channelFill(channels, ['A2', 'A2', 'C1', 'C1'])).toEqual({
-      modules: [1, 0],
-      channelsUsed: 1,
-      mostInOneChannel: 1,
-      balanced: false,
-      strangers: ['C1'],
-    });
-    expect(channelFill(new Map(), ['A1'])).toEqual({
-      modules: [],
-      channelsUsed: 0,
-      mostInOneChannel: 0,
-      balanced: true,
-      strangers: ['A1'],
-    });
+  it('are none on a board that lists none', () => {
+    expect(modulesByChannel(new Map(), ['A1'])).toEqual([]);
+    expect(channelsFilled(new Map(), ['A1'])).toBe(0);
   });
 });
 

@@ -1,7 +1,7 @@
 // Figures of memory: modules and the slots they fill, channels, the speed they reach, bandwidth and capacity.
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
-import { channelFill } from '../trade/memory';
+import { channelsFilled } from '../trade/memory';
 import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
@@ -153,7 +153,7 @@ function boardChannels(build: Build, board: Board | undefined): Figure {
     return copyWith(between(1, mostChannels(build), 'count', label, counts), {
       missing: uniqueMissing([{ missing: open }]),
     });
-  const used = channelFill(channels!, byKit.flat()).channelsUsed;
+  const used = channelsFilled(channels!, byKit.flat());
   return copyWith(number(used, label, 'the board’s channels with a module in them'), {
     from: writtenAt(board!.part.memory.channels),
   });

@@ -17,7 +17,7 @@ import {
   sayer,
   wholeNumber,
 } from './said';
-import type { SmartDrive } from './smart';
+import { sataLink, type SmartDrive } from './smart';
 
 /** Where a drive hangs, by the system’s own path of it. */
 export interface DrivePath {
@@ -168,12 +168,6 @@ const busOf = (protocol: string, drive: SmartDrive): string | undefined =>
     : protocol === 'SCSI' && /^SAS\b/.test(drive.transport?.value ?? '')
       ? 'SAS'
       : ({ NVMe: 'NVMe', ATA: 'SATA' } as Record<string, string>)[protocol];
-
-/** Source: Serial ATA Specification: 1.5, 3 and 6 Gb/s. */
-const sataLink = (gbps: number): string | undefined => {
-  const generation = { 1.5: 1, 3: 2, 6: 3 }[gbps];
-  return generation === undefined ? undefined : `SATA ${generation}`;
-};
 
 /** A drive’s own measure of its wear, which older versions print among its statistics alone. */
 function wornOf(doc: Doc): Said | undefined {

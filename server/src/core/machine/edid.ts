@@ -20,7 +20,6 @@ export interface Edid {
   readonly link?: Reading<string>;
   /** Whether an HDMI input takes a compressed picture. */
   readonly compression?: Reading<boolean>;
-  readonly depthBits?: Reading<number>;
   /** Progressive modes, in the order in which the block names them, the preferred one first; none twice. */
   readonly modes: readonly Reading<EdidMode>[];
   /** What could not be read, each in a sentence’s words. */
@@ -140,19 +139,14 @@ const INTERFACES: Readonly<Record<number, 'HDMI' | 'DisplayPort' | 'DVI'>> = {
   3: 'HDMI',
   5: 'DisplayPort',
 };
-const DEPTHS: Readonly<Record<number, number>> = { 1: 6, 2: 8, 3: 10, 4: 12, 5: 14, 6: 16 };
 
 /** A digital input says what it is from release 1.4 on. */
-function inputOf(base: Uint8Array): Pick<Edid, 'input' | 'depthBits'> {
+function inputOf(base: Uint8Array): Pick<Edid, 'input'> {
   const byte = base[20]!;
   if ((byte & 0x80) === 0) return { input: reading('VGA', 'an analogue input, byte 20') };
   if (base[18] !== 1 || base[19]! < 4) return {};
   const input = INTERFACES[byte & 15];
-  const depth = DEPTHS[(byte >> 4) & 7];
-  return {
-    ...(input ? { input: reading(input, `${input}, byte 20`) } : {}),
-    ...(depth ? { depthBits: reading(depth, `${depth} bits a colour, byte 20`) } : {}),
-  };
+  return input ? { input: reading(input, `${input}, byte 20`) } : {};
 }
 
 /** Detailed timings stand in pieces of 18 bytes; a piece that begins with zeros is something else. */

@@ -1,5 +1,6 @@
 // `lspci -vvnn`: devices with their numbers, names, links and buses. What is broken in the middle is skipped.
 import type { Doc } from '../parts/doc';
+import { pcieGenerationAt } from '../trade/links';
 import { linesOf, type Printed } from './said';
 
 /** One end of a link, as LnkCap or LnkSta prints it. */
@@ -91,21 +92,6 @@ function headOf(doc: Doc, address: string, rest: string, start: number): Draft {
   };
 }
 
-/** Source: PCI Express Base Specification: transfer rates of generations 1 to 6. */
-const GENERATIONS: Readonly<Record<string, number>> = {
-  '2.5': 1,
-  '5': 2,
-  '5.0': 2,
-  '8': 3,
-  '8.0': 3,
-  '16': 4,
-  '16.0': 4,
-  '32': 5,
-  '32.0': 5,
-  '64': 6,
-  '64.0': 6,
-};
-
 function lineOf(doc: Doc, device: Draft, text: string, start: number): void {
   const buses = /^\tBus: primary=[0-9a-f]{2}, secondary=([0-9a-f]{2}), subordinate=[0-9a-f]{2}/i.exec(text);
   if (buses) device.secondary ??= `${domainOf(device.address)}${buses[1]!.toLowerCase()}`;
@@ -127,7 +113,7 @@ const domainOf = (address: string): string => /^[0-9a-f]{4,8}:(?=[0-9a-f]{2}:)/.
 
 function endOf(doc: Doc, text: string, start: number): LinkEnd | undefined {
   const read = /Speed (\d{1,2}(?:\.\d)?)GT\/s(?: \([a-z]+\))?, Width x(\d{1,2})(?!\.?\d)/.exec(text);
-  const generation = GENERATIONS[read?.[1] ?? ''];
+  const generation = pcieGenerationAt(Number(read?.[1]));
   const lanes = Number(read?.[2] ?? 0);
   if (!read || generation === undefined || lanes === 0) return undefined;
   return {

@@ -14,10 +14,6 @@ export class PciTree {
     for (const device of devices) if (device.secondary !== undefined) this.byBus.set(device.secondary, device);
   }
 
-  isBridge(address: string): boolean {
-    return this.devices.some((device) => device.address === address && device.secondary !== undefined);
-  }
-
   parentOf(device: Device): Device | undefined {
     return this.byBus.get(busOf(device.address));
   }

@@ -1,5 +1,6 @@
 // What `smartctl -x -j` prints of one drive. Serial numbers and world-wide names are never read.
 import { Lines } from '../text';
+import { sataGenerationAt } from '../trade/links';
 import { readJson, type Node } from '../yaml';
 import { JsonReader, type Reading } from './reading';
 
@@ -7,7 +8,6 @@ export interface SmartDrive {
   readonly model?: Reading<string>;
   /** `Vendor Client SSDs`: the family that the tool’s own table names. */
   readonly family?: Reading<string>;
-  readonly firmware?: Reading<string>;
   /** `ATA`, `NVMe`, `SCSI`: how it is spoken to. */
   readonly protocol?: Reading<string>;
   /** `SAS (SPL-4)`: the bus that a SCSI drive speaks it on. */
@@ -19,8 +19,6 @@ export interface SmartDrive {
   /** `/dev/sda`. */
   readonly device?: Reading<string>;
   readonly capacityBytes?: Reading<number>;
-  /** 0 for a drive without platters. */
-  readonly rotationRpm?: Reading<number>;
   /** `M.2`, `2.5 inches`, `3.5 inches`. */
   readonly shape?: Reading<string>;
   /** The fastest link it can run, Gb/s. */
@@ -32,7 +30,6 @@ export interface SmartDrive {
   readonly criticalWarning?: Reading<number>;
   readonly percentUsed?: Reading<number>;
   readonly mediaErrors?: Reading<number>;
-  readonly temperatureC?: Reading<number>;
   /** The temperature at which it warns, °C. */
   readonly warnsAtC?: Reading<number>;
 }
@@ -58,14 +55,12 @@ function identityOf(json: JsonReader): Found {
   return {
     model: json.text('model_name') ?? json.text('scsi_model_name'),
     family: json.text('model_family'),
-    firmware: json.text('firmware_version'),
     protocol: json.text('device', 'protocol'),
     transport: json.text('scsi_transport_protocol', 'name'),
     vendor: json.text('scsi_vendor') ?? json.text('vendor'),
     deviceType: json.text('device', 'type'),
     device: json.text('device', 'name'),
     capacityBytes: positive(json.whole('user_capacity', 'bytes') ?? json.whole('nvme_total_capacity')),
-    rotationRpm: json.whole('rotation_rate'),
     shape: json.text('form_factor', 'name'),
     linkGbps: rate(json.text('interface_speed', 'max', 'string')),
     linkNowGbps: rate(json.text('interface_speed', 'current', 'string')),
@@ -83,7 +78,6 @@ function stateOf(json: JsonReader): Found {
       json.whole('endurance_used', 'current_percent') ??
       json.whole('scsi_percentage_used_endurance_indicator'),
     mediaErrors: json.whole(nvme, 'media_errors'),
-    temperatureC: json.whole('temperature', 'current'),
     warnsAtC: positive(json.whole('nvme_composite_temperature_threshold', 'warning')),
   };
 }
@@ -100,6 +94,12 @@ const SHAPES: Readonly<Record<string, string>> = { '2.5 inches': '2.5 in', '3.5 
 
 /** A form factor in the words of part files. */
 export const driveShape = (formFactor: string | undefined): string | undefined => SHAPES[formFactor ?? ''];
+
+/** A SATA link by its line rate, in the words of part files: `SATA 3`. */
+export function sataLink(gbps: number): string | undefined {
+  const generation = sataGenerationAt(gbps);
+  return generation === undefined ? undefined : `SATA ${generation}`;
+}
 
 /** A drive’s capacity in decimal units lies a little above what its maker names. */
 export function capacityNamed(bytes: number): string {

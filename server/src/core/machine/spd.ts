@@ -5,8 +5,6 @@ import { isFiller, reading, type Reading } from './reading';
 export interface SpdModule {
   /** The device it was read from, `0-0050`. */
   readonly device?: Reading<string>;
-  /** Where the tool thinks it sits; a guess of the tool’s. */
-  readonly bank?: Reading<number>;
   readonly maker?: Reading<string>;
   readonly partNumber?: Reading<string>;
   /** `DDR4`; as the data name it, without `SDRAM`. */
@@ -19,7 +17,6 @@ export interface SpdModule {
   readonly standardMTs?: Reading<number>;
   /** Whether its bus has bits for error correction; known only where the print goes on behind that line. */
   readonly ecc?: Reading<boolean>;
-  readonly voltageV?: Reading<number>;
   /** A class of height, rounded up by the standard, of the bare module. */
   readonly heightMm?: Reading<number>;
   /** False where the tool says that the data’s own check sum fails: nothing else is read then. */
@@ -75,7 +72,6 @@ function moduleOf(rows: readonly Row[]): SpdModule | undefined {
     read(row(start), (value) => (isFiller(value) || /^invalid|^undefined/i.test(value) ? undefined : value));
   return without({
     device: read(row('Decoding EEPROM'), (value) => /([^/\s]{1,40})$/.exec(value)?.[1]),
-    bank: number('Guessing DIMM is in', /^bank (\d{1,2})$/),
     maker: word('Module Manufacturer'),
     partNumber: word('Part Number'),
     type: read(type, (value) => /^((?:LP)?DDR\d?X?) SDRAM$/.exec(value)?.[1]),
@@ -84,7 +80,6 @@ function moduleOf(rows: readonly Row[]): SpdModule | undefined {
     ranks: number('Ranks', /^([1-8])$/),
     standardMTs: number('Maximum module speed', /^(\d{3,5}) MT\/s\b/),
     ecc: eccOf(rows),
-    voltageV: number('Module Nominal Voltage', /^(\d\.\d{1,2}) V$/),
     heightMm: number('Module Height', /^(\d{2}) mm$/),
     sound: true,
   });

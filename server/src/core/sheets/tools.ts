@@ -1,7 +1,7 @@
 // Facts of a part from what it says of itself: a display’s EDID, prints of decode-dimms and smartctl.
 import { edidBytes, readEdid, type Edid } from '../machine/edid';
 import type { Reading } from '../machine/reading';
-import { capacityNamed, driveShape, readSmart, type SmartDrive } from '../machine/smart';
+import { capacityNamed, driveShape, readSmart, sataLink, type SmartDrive } from '../machine/smart';
 import { isSpdPrint, readSpd, type SpdModule } from '../machine/spd';
 import { formatQuantity } from '../quantity';
 import type { Kind } from '../parts/kinds';
@@ -117,7 +117,7 @@ function ofDrive(drive: SmartDrive): Draft {
   const facts = [
     ...from(drive.model, 'model', (text) => text),
     ...(isDirect ? from(drive.protocol, 'bus', (text) => BUSES[text]) : []),
-    ...(isDirect ? from(drive.linkGbps, 'link', (gbps) => ({ 1.5: 'SATA 1', 3: 'SATA 2', 6: 'SATA 3' })[gbps]) : []),
+    ...(isDirect ? from(drive.linkGbps, 'link', sataLink) : []),
     ...from(drive.shape, 'shape', driveShape),
     ...from(drive.capacityBytes, 'capacity', capacityNamed),
   ];

@@ -134,8 +134,7 @@ export type SlotLength = 'x1' | 'x4' | 'x8' | 'x16';
 
 export interface SlotPower {
   readonly powerW: number;
-  /** Per rail; together they must still keep to `powerW`. */
-  readonly at12VA: number;
+  /** Of `powerW`, what may come over 3.3 V, as a current. */
   readonly at3V3A: number;
 }
 
@@ -144,12 +143,11 @@ export interface SlotPower {
  * `x16` is a full-height graphics card after set-up; another card in that slot keeps to what `x4` takes unless it is
  * set up for the same.
  * Source: PCI Express Card Electromechanical Specification, as quoted in a host adapter maker's manual
- * (section 9.8: 10, 25, 75 W; 3.3 V × 3 A + 12 V × 5.5 A); 0.5 A and 2.1 A at 12 V: the same
- * specification, revision 1.1, as quoted in an encyclopedia.
+ * (section 9.8: 10, 25, 75 W; 3.3 V × 3 A + 12 V × 5.5 A).
  */
 export const SLOT_POWER: Readonly<Record<SlotLength, SlotPower>> = {
-  x1: { powerW: 10, at12VA: 0.5, at3V3A: 3 },
-  x4: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
-  x8: { powerW: 25, at12VA: 2.1, at3V3A: 3 },
-  x16: { powerW: 75, at12VA: 5.5, at3V3A: 3 },
+  x1: { powerW: 10, at3V3A: 3 },
+  x4: { powerW: 25, at3V3A: 3 },
+  x8: { powerW: 25, at3V3A: 3 },
+  x16: { powerW: 75, at3V3A: 3 },
 };

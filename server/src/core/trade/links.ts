@@ -27,12 +27,12 @@ interface Coding {
   readonly gigatransfersPerSecond: number;
   /** Share of the transfers that is payload. */
   readonly payloadShare: number;
-  readonly coding: string;
 }
 
-const EIGHT_OF_TEN = { payloadShare: 8 / 10, coding: '8b/10b' };
-const OF_130 = { payloadShare: 128 / 130, coding: '128b/130b' };
-const OF_132 = { payloadShare: 128 / 132, coding: '128b/132b' };
+/** 8b/10b, 128b/130b and 128b/132b. */
+const EIGHT_OF_TEN = { payloadShare: 8 / 10 };
+const OF_130 = { payloadShare: 128 / 130 };
+const OF_132 = { payloadShare: 128 / 132 };
 
 /**
  * PCIe generations 1–6, a lane and direction.
@@ -45,7 +45,7 @@ export const PCIE_GENERATIONS: ReadonlyMap<number, Coding> = new Map([
   [3, { gigatransfersPerSecond: 8, ...OF_130 }],
   [4, { gigatransfersPerSecond: 16, ...OF_130 }],
   [5, { gigatransfersPerSecond: 32, ...OF_130 }],
-  [6, { gigatransfersPerSecond: 64, payloadShare: 236 / 256, coding: 'flit 236 of 256 bytes' }],
+  [6, { gigatransfersPerSecond: 64, payloadShare: 236 / 256 }],
 ]);
 
 /** Widths of PCIe links that boards and cards use. Source: PCI Express Card Electromechanical Specification. */
@@ -64,13 +64,14 @@ export const SATA_GENERATIONS: ReadonlyMap<number, Coding> = new Map([
  * The three USB4 rows are from memory: 20 and 40 as two lanes at 128b/132b, 80 as the rate after its coding.
  */
 const USB_RATES = {
-  'USB 2.0': { gigatransfersPerSecond: 0.48, payloadShare: 1, coding: 'bit stuffing, not deducted' },
+  // Its bit stuffing is not deducted.
+  'USB 2.0': { gigatransfersPerSecond: 0.48, payloadShare: 1 },
   'USB 3.2 Gen 1': { gigatransfersPerSecond: 5, ...EIGHT_OF_TEN },
   'USB 3.2 Gen 2': { gigatransfersPerSecond: 10, ...OF_132 },
   'USB 3.2 Gen 2x2': { gigatransfersPerSecond: 20, ...OF_132 },
   'USB4 20': { gigatransfersPerSecond: 20, ...OF_132 },
   'USB4 40': { gigatransfersPerSecond: 40, ...OF_132 },
-  'USB4 80': { gigatransfersPerSecond: 80, payloadShare: 1, coding: 'rate after coding' },
+  'USB4 80': { gigatransfersPerSecond: 80, payloadShare: 1 },
 } as const satisfies Record<string, Coding>;
 
 export type UsbRate = keyof typeof USB_RATES;
@@ -87,6 +88,17 @@ const USB_OLDER_NAMES: ReadonlyMap<string, UsbRate> = new Map([
 function bytesPerSecond(coding: Coding, lanes: number): number {
   return (coding.gigatransfersPerSecond * 1e9 * coding.payloadShare * lanes) / 8;
 }
+
+/** The generation whose lanes run at a rate, in 10⁹ transfers a second; undefined where none does. */
+const generationAt = (of: ReadonlyMap<number, Coding>, gigatransfersPerSecond: number): number | undefined =>
+  [...of].find(([, coding]) => coding.gigatransfersPerSecond === gigatransfersPerSecond)?.[0];
+
+/** The PCIe generation that runs at a rate in GT/s, as tools print it; undefined where none does. */
+export const pcieGenerationAt = (gigatransfersPerSecond: number): number | undefined =>
+  generationAt(PCIE_GENERATIONS, gigatransfersPerSecond);
+
+/** The SATA generation of a line rate in Gb/s, as tools print it; undefined where none has it. */
+export const sataGenerationAt = (gbps: number): number | undefined => generationAt(SATA_GENERATIONS, gbps);
 
 function pcieCoding(generation: number): Coding {
   const coding = PCIE_GENERATIONS.get(generation);
@@ -109,27 +121,34 @@ export function pcieLineRateGbps(generation: number, lanes: number): number {
   return pcieCoding(generation).gigatransfersPerSecond * lanes;
 }
 
-/**
- * Line rate of any link in Gb/s and direction; undefined for SATA of unstated generation. Source: as the tables
- * above.
- */
+function sataCoding(generation: number): Coding {
+  const coding = SATA_GENERATIONS.get(generation);
+  if (!coding) throw new RangeError(`SATA generation must be 1 to 3, not ${generation}`);
+  return coding;
+}
+
+/** Line rate of any link in Gb/s and direction; undefined for SATA of unstated generation. */
 export function lineRateGbps(link: Link): number | undefined {
+  const coding = codingOf(link);
+  return coding && coding.gigatransfersPerSecond * lanesOf(link);
+}
+
+/** Undefined for SATA of unstated generation. Throws RangeError for a generation that no table has. */
+function codingOf(link: Link): Coding | undefined {
   switch (link.bus) {
     case 'PCIe':
-      return pcieLineRateGbps(link.generation, link.lanes);
+      return pcieCoding(link.generation);
     case 'USB':
-      return USB_RATES[link.rate].gigatransfersPerSecond;
+      return USB_RATES[link.rate];
     case 'SATA':
-      return link.generation === undefined ? undefined : SATA_GENERATIONS.get(link.generation)?.gigatransfersPerSecond;
+      return link.generation === undefined ? undefined : sataCoding(link.generation);
   }
 }
 
+const lanesOf = (link: Link): number => (link.bus === 'PCIe' ? link.lanes : 1);
+
 /** Payload of SATA 1, 2 or 3 in bytes a second. Throws RangeError for another generation. */
-export function sataRateBytesPerSecond(generation: number): number {
-  const coding = SATA_GENERATIONS.get(generation);
-  if (!coding) throw new RangeError(`SATA generation must be 1 to 3, not ${generation}`);
-  return bytesPerSecond(coding, 1);
-}
+export const sataRateBytesPerSecond = (generation: number): number => bytesPerSecond(sataCoding(generation), 1);
 
 /** Payload of a USB rate in bytes a second and direction; an upper bound, packets are not deducted. */
 export function usbRateBytesPerSecond(rate: UsbRate): number {
@@ -171,14 +190,8 @@ export function dataShare(link: Link['bus'], rate?: UsbRate): DataShare {
 
 /** Payload of any link in bytes a second and direction; undefined for SATA of unstated generation. */
 export function linkRateBytesPerSecond(link: Link): number | undefined {
-  switch (link.bus) {
-    case 'PCIe':
-      return pcieRateBytesPerSecond(link.generation, link.lanes);
-    case 'USB':
-      return usbRateBytesPerSecond(link.rate);
-    case 'SATA':
-      return link.generation === undefined ? undefined : sataRateBytesPerSecond(link.generation);
-  }
+  const coding = codingOf(link);
+  return coding && bytesPerSecond(coding, lanesOf(link));
 }
 
 /**

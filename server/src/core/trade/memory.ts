@@ -34,36 +34,31 @@ export function memoryBytes(amount: number, unitBytes: number): number {
   return amount * 1024 ** steps;
 }
 
-export type ModuleShape = 'DIMM' | 'SO-DIMM' | 'CAMM2';
 export type ModuleClass = 'unbuffered' | 'registered' | 'load-reduced' | 'multiplexed';
 export type ModuleKind = 'UDIMM' | 'CUDIMM' | 'RDIMM' | 'LRDIMM' | 'MRDIMM' | 'SO-DIMM' | 'CSO-DIMM' | 'CAMM2';
 
-/** A kind of module: its outline, what stands between it and the processor, and whether it drives its own clock. */
-export interface ModuleFacts {
-  readonly shape: ModuleShape;
-  readonly class: ModuleClass;
-  readonly clocked: boolean;
-}
-
-/** Source: JEDEC JESD323 for CUDIMM; common practice for the rest; from memory: that CAMM2 is unbuffered. */
-export const MODULE_KINDS: Readonly<Record<ModuleKind, ModuleFacts>> = {
-  UDIMM: { shape: 'DIMM', class: 'unbuffered', clocked: false },
-  CUDIMM: { shape: 'DIMM', class: 'unbuffered', clocked: true },
-  RDIMM: { shape: 'DIMM', class: 'registered', clocked: false },
-  LRDIMM: { shape: 'DIMM', class: 'load-reduced', clocked: false },
-  MRDIMM: { shape: 'DIMM', class: 'multiplexed', clocked: false },
-  'SO-DIMM': { shape: 'SO-DIMM', class: 'unbuffered', clocked: false },
-  'CSO-DIMM': { shape: 'SO-DIMM', class: 'unbuffered', clocked: true },
-  CAMM2: { shape: 'CAMM2', class: 'unbuffered', clocked: false },
+/**
+ * What stands between a module and the processor. A clocked module counts as unbuffered: it goes into the same sockets.
+ * Source: JEDEC JESD323 and module makers' notes for CUDIMM; common practice for the rest; from memory: that CAMM2 is
+ * unbuffered.
+ */
+export const MODULE_CLASSES: Readonly<Record<ModuleKind, ModuleClass>> = {
+  UDIMM: 'unbuffered',
+  CUDIMM: 'unbuffered',
+  RDIMM: 'registered',
+  LRDIMM: 'load-reduced',
+  MRDIMM: 'multiplexed',
+  'SO-DIMM': 'unbuffered',
+  'CSO-DIMM': 'unbuffered',
+  CAMM2: 'unbuffered',
 };
 
 /**
- * Is the module of the class that the slot's board drives? A clocked module counts as unbuffered: it goes
- * into the same sockets. Registered and load-reduced need a board and processor made for each.
- * Source: module makers' notes on CUDIMM; common practice.
+ * Is the module of the class that the slot's board drives? Registered and load-reduced need a board and processor made
+ * for each. Source: common practice.
  */
 export function moduleClassFits(module: ModuleKind, slot: ModuleKind): boolean {
-  return MODULE_KINDS[module].class === MODULE_KINDS[slot].class;
+  return MODULE_CLASSES[module] === MODULE_CLASSES[slot];
 }
 
 /**
@@ -71,34 +66,21 @@ export function moduleClassFits(module: ModuleKind, slot: ModuleKind): boolean {
  * load-reduced or multiplexed ones, by processor; one for plain modules takes none of these. Source: common practice.
  */
 export function mayTakeToo(module: ModuleKind, slot: ModuleKind): boolean {
-  return MODULE_KINDS[module].class !== 'unbuffered' && MODULE_KINDS[slot].class !== 'unbuffered';
+  return MODULE_CLASSES[module] !== 'unbuffered' && MODULE_CLASSES[slot] !== 'unbuffered';
 }
 
-/** How a set of filled slots spreads over a board's channels. */
-export interface ChannelFill {
-  /** Modules in each channel, in the board's order. */
-  readonly modules: readonly number[];
-  readonly channelsUsed: number;
-  readonly mostInOneChannel: number;
-  /** Every channel holds the same number of modules. */
-  readonly balanced: boolean;
-  /** Filled slots that belong to no channel. */
-  readonly strangers: readonly string[];
-}
+/** The slots of each channel, by the channel's name. */
+type Channels = ReadonlyMap<string, readonly string[]>;
 
-/** Counts filled slots by channel; `channels` maps a channel's name to its slots. A slot named twice counts once. */
-export function channelFill(channels: ReadonlyMap<string, readonly string[]>, filled: readonly string[]): ChannelFill {
+/** Modules in each channel, in the board's order. A slot named twice counts once, one of no channel not at all. */
+export function modulesByChannel(channels: Channels, filled: readonly string[]): readonly number[] {
   const slots = new Set(filled);
-  const modules = [...channels.values()].map((own) => own.filter((slot) => slots.has(slot)).length);
-  const known = new Set([...channels.values()].flat());
-  return {
-    modules,
-    channelsUsed: modules.filter((count) => count > 0).length,
-    mostInOneChannel: Math.max(0, ...modules),
-    balanced: modules.every((count) => count === modules[0]),
-    strangers: [...slots].filter((slot) => !known.has(slot)),
-  };
+  return [...channels.values()].map((own) => own.filter((slot) => slots.has(slot)).length);
 }
+
+/** How many channels have a module in one of their slots. */
+export const channelsFilled = (channels: Channels, filled: readonly string[]): number =>
+  modulesByChannel(channels, filled).filter((modules) => modules > 0).length;
 
 /** Height of a DIMM without a spreader, with its tolerance, mm. Source: JEDEC MO-309, 31.25 mm. */
 export const BARE_MODULE_MM = 31.4;

@@ -1,4 +1,4 @@
-// Materials on the way of the heat: conductivity, what gallium does to them, what a paste can reach.
+// Pastes: what gallium does to the metals they lie on, and what each class conducts.
 import type { Range } from './numbers';
 
 /**
@@ -6,12 +6,6 @@ import type { Range } from './numbers';
  * attack known.
  */
 export type GalliumEffect = 'attacked' | 'stained' | 'resists';
-
-export interface Material {
-  readonly conductivityWPerMK: number;
-  readonly gallium: GalliumEffect;
-  readonly source: string;
-}
 
 export type MaterialName =
   | 'copper'
@@ -25,67 +19,31 @@ export type MaterialName =
   | 'stainless steel';
 
 /**
- * Conductivity near room temperature. Gallium runs between the grains of aluminium at 0.8 to 9 µm/s
- * (grain-boundary penetration measured in film); anodising counts as bare metal once it is scratched.
- * Copper and aluminium: CRC Handbook of Chemistry and Physics. Brass, nickel, stainless steel: from memory.
+ * What gallium does to a metal: it runs between the grains of aluminium at 0.8 to 9 µm/s, measured in film; anodising
+ * counts as bare metal once it is scratched. Of heat pipes, what is cast or pressed around them comes under the paste
+ * as well. Source: grain-boundary penetration studies (aluminium); makers of gallium alloys (brass, stainless steel);
+ * materials journals (copper); common practice for nickel.
  */
-export const MATERIALS: Readonly<Record<MaterialName, Material>> = {
-  copper: {
-    conductivityWPerMK: 400,
-    gallium: 'stained',
-    source: 'CRC Handbook; gallium: materials journals, common practice',
-  },
-  'nickel-plated copper': {
-    conductivityWPerMK: 400,
-    gallium: 'resists',
-    source: 'CRC Handbook (the copper counts); gallium: common practice',
-  },
-  aluminium: {
-    conductivityWPerMK: 237,
-    gallium: 'attacked',
-    source: 'CRC Handbook; gallium: grain-boundary penetration studies',
-  },
-  'anodised aluminium': {
-    conductivityWPerMK: 237,
-    gallium: 'attacked',
-    source: 'CRC Handbook; gallium: scratched anodising counts as bare',
-  },
-  brass: {
-    conductivityWPerMK: 120,
-    gallium: 'attacked',
-    source: 'conductivity from memory; gallium: makers of gallium alloys',
-  },
-  // The pipes are of copper; what is cast or pressed around them comes under the paste as well.
-  'heat pipes in aluminium': {
-    conductivityWPerMK: 237,
-    gallium: 'attacked',
-    source: 'CRC Handbook (the aluminium counts); gallium: grain-boundary penetration studies',
-  },
-  'heat pipes in copper': {
-    conductivityWPerMK: 400,
-    gallium: 'stained',
-    source: 'CRC Handbook; gallium: materials journals, common practice',
-  },
-  nickel: {
-    conductivityWPerMK: 90,
-    gallium: 'resists',
-    source: 'conductivity from memory; gallium: common practice',
-  },
-  'stainless steel': {
-    conductivityWPerMK: 15,
-    gallium: 'resists',
-    source: 'conductivity from memory; gallium: a maker of gallium alloys',
-  },
+export const GALLIUM_EFFECTS: Readonly<Record<MaterialName, GalliumEffect>> = {
+  copper: 'stained',
+  'nickel-plated copper': 'resists',
+  aluminium: 'attacked',
+  'anodised aluminium': 'attacked',
+  brass: 'attacked',
+  'heat pipes in aluminium': 'attacked',
+  'heat pipes in copper': 'stained',
+  nickel: 'resists',
+  'stainless steel': 'resists',
 };
 
 /** Whether a gallium paste may never touch this material. */
 export function galliumAttacks(material: MaterialName): boolean {
-  return MATERIALS[material].gallium === 'attacked';
+  return GALLIUM_EFFECTS[material] === 'attacked';
 }
 
 /** Whether a gallium paste soaks into this material: it dries out, stains it, and has to be brought on again. */
 export function galliumStains(material: MaterialName): boolean {
-  return MATERIALS[material].gallium === 'stained';
+  return GALLIUM_EFFECTS[material] === 'stained';
 }
 
 export type PasteClass = 'paste' | 'pad' | 'gallium alloy';

@@ -1,7 +1,7 @@
 // The slots that a machine finds its modules in, against those of its build.
 import type { Build } from '../../build/build';
 import { builtModules, kitsOf, moduleSlot } from '../../figures/built-memory';
-import { channelFill } from '../../trade/memory';
+import { channelsFilled } from '../../trade/memory';
 import { channelsOf, filling, type Board, type Kit } from '../../figures/memory';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
@@ -72,7 +72,7 @@ function judge(build: Build, board: Board, kit: Kit, found: readonly BuiltModule
   const stray = strays.find(({ seat }) => !allowed.includes(seat!.name));
   const isSame = !stray;
   const channels = channelsOf(board);
-  const used = (of: readonly string[]): number | undefined => channels && channelFill(channels, of).channelsUsed;
+  const used = (of: readonly string[]): number | undefined => channels && channelsFilled(channels, of);
   const asGood = used(slots) !== undefined && used(slots) === used(named) && slots.length === named.length;
   report(
     outcome(at(kit, kit.at.slots), sure(isSame, kit.at.slots, ...facts), {

@@ -6,7 +6,7 @@ import { memo } from '../../figures/memo';
 import { boardSlots, channelsOf, filling, modules, slotsNamed } from '../../figures/memory';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { all, any, lacking, sure, type Truth } from '../../figures/truth';
-import { channelFill } from '../../trade/memory';
+import { channelsFilled, modulesByChannel } from '../../trade/memory';
 import type { Fact } from '../../parts/fact';
 import { check } from '../check';
 import { at, outcome } from '../kit';
@@ -121,13 +121,13 @@ function evenly(board: Board, filled: readonly string[]): Truth {
   // A board whose slots are all filled leaves nothing to spread.
   if (!by && full.missing.length === 0 && filled.length >= full.hi) return sure(true, fact, full);
   if (!by) return lacking([missing(fact, `memory channels of ${board.label}`)], fact);
-  const { modules: each } = channelFill(by, filled);
+  const each = modulesByChannel(by, filled);
   return sure(Math.max(...each) - Math.min(...each) <= 1, fact);
 }
 
 function channels(board: Board, filled: readonly string[], which: 'used' | 'all'): Figure {
-  const fill = channelFill(channelsOf(board)!, filled);
+  const listed = channelsOf(board)!;
   return which === 'used'
-    ? number(fill.channelsUsed, 'channels used', 'the board’s channels with a module in them')
-    : number(fill.modules.length, 'channels', 'the board’s list of channels');
+    ? number(channelsFilled(listed, filled), 'channels used', 'the board’s channels with a module in them')
+    : number(listed.size, 'channels', 'the board’s list of channels');
 }

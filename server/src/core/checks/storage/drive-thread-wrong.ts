@@ -6,7 +6,7 @@ import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
 import { given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
-import { DRIVE_SHAPES } from '../../trade/storage';
+import { DRIVE_THREADS } from '../../trade/storage';
 import { check } from '../check';
 import { at, outcome, putOn } from '../kit';
 import { mayBeHoused } from './storage-kit';
@@ -61,7 +61,7 @@ parts:
 /** The thread a drive states; else the one that the standard gives its shape. */
 function threadOf({ part: { thread, shape } }: Drive): string | undefined {
   if (thread.entry) return thread.value;
-  const standard = shape.value === '2.5 in' || shape.value === '3.5 in' ? DRIVE_SHAPES[shape.value].thread : undefined;
+  const standard = shape.value === '2.5 in' || shape.value === '3.5 in' ? DRIVE_THREADS[shape.value] : undefined;
   return standard?.replace(' UNC', '');
 }
 
