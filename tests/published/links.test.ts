@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   dataShare,
   linkRateBytesPerSecond,
-  pcieLineRateGbps,
+  lineRateGbps,
   pcieRateBytesPerSecond,
   sataRateBytesPerSecond,
   usbRateBytesPerSecond,
@@ -78,7 +78,9 @@ describe('published link rates', () => {
   });
 
   it('keeps line rate and payload apart: a quarter of the 8b/10b payload is coding', () => {
-    expect((pcieLineRateGbps(2, 1) * 1e9) / 8 / pcieRateBytesPerSecond(2, 1)).toBeCloseTo(1.25, 12);
+    expect(
+      (lineRateGbps({ bus: 'PCIe', generation: 2, lanes: 1 })! * 1e9) / 8 / pcieRateBytesPerSecond(2, 1),
+    ).toBeCloseTo(1.25, 12);
   });
 
   it.each(SATA_MB)('SATA %i carries %i MB/s', (generation, mb) => holds(sataRateBytesPerSecond(generation), mb * 1e6));

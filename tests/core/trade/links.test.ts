@@ -7,7 +7,6 @@ import {
   linkRateBytesPerSecond,
   parseLink,
   pcieGenerationAt,
-  pcieLineRateGbps,
   pcieRateBytesPerSecond,
   sataGenerationAt,
   sataRateBytesPerSecond,
@@ -37,8 +36,8 @@ describe('rates', () => {
   it('multiplies by lanes', () => {
     expect(pcieRateBytesPerSecond(2, 4)).toBe(2e9);
     expect(pcieRateBytesPerSecond(1, 1)).toBe(250e6);
-    expect(pcieLineRateGbps(3, 4)).toBe(32);
-    expect(pcieLineRateGbps(5, 1)).toBe(32);
+    expect(lineRateGbps(pcie(3, 4))).toBe(32);
+    expect(lineRateGbps(pcie(5, 1))).toBe(32);
   });
 
   it('refuses generations and lanes that do not exist', () => {
@@ -48,8 +47,7 @@ describe('rates', () => {
     expect(() => pcieRateBytesPerSecond(4, 0)).toThrow(/lanes must be/);
     expect(() => pcieRateBytesPerSecond(4, -1)).toThrow(RangeError);
     expect(() => pcieRateBytesPerSecond(4, 1.5)).toThrow(RangeError);
-    expect(() => pcieLineRateGbps(4, 0)).toThrow(/lanes must be/);
-    expect(() => pcieLineRateGbps(7, 1)).toThrow(RangeError);
+    expect(() => lineRateGbps(pcie(7, 1))).toThrow(RangeError);
     expect(() => sataRateBytesPerSecond(4)).toThrow(/SATA generation must be 1 to 3, not 4/);
     expect(() => sataRateBytesPerSecond(0)).toThrow(RangeError);
   });

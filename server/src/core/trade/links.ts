@@ -115,19 +115,16 @@ export function pcieRateBytesPerSecond(generation: number, lanes: number): numbe
   return bytesPerSecond(pcieCoding(generation), lanes);
 }
 
-/** Line rate in Gb/s and direction, coding included: the figure that gets mistaken for gigabytes. */
-export function pcieLineRateGbps(generation: number, lanes: number): number {
-  needCount('lanes', lanes, 1);
-  return pcieCoding(generation).gigatransfersPerSecond * lanes;
-}
-
 function sataCoding(generation: number): Coding {
   const coding = SATA_GENERATIONS.get(generation);
   if (!coding) throw new RangeError(`SATA generation must be 1 to 3, not ${generation}`);
   return coding;
 }
 
-/** Line rate of any link in Gb/s and direction; undefined for SATA of unstated generation. */
+/**
+ * Line rate of a link in Gb/s and direction, coding included: the figure that gets mistaken for gigabytes. Undefined
+ * for SATA of unstated generation.
+ */
 export function lineRateGbps(link: Link): number | undefined {
   const coding = codingOf(link);
   return coding && coding.gigatransfersPerSecond * lanesOf(link);

@@ -7,7 +7,7 @@ import { given, lacking, sure, type Truth } from '../../figures/truth';
 import type { Build } from '../../build/build';
 import type { Fact } from '../../parts/fact';
 import { inUnit, toBase, type Quantity } from '../../quantity';
-import { lineRateGbps, linkRateBytesPerSecond, pcieLineRateGbps, SATA_GENERATIONS, type Link } from '../../trade/links';
+import { lineRateGbps, linkRateBytesPerSecond, SATA_GENERATIONS, type Link } from '../../trade/links';
 import { check } from '../check';
 import { atKey, change, outcome, type Outcome } from '../kit';
 import { floorRate } from './storage-kit';
@@ -110,7 +110,7 @@ function slipsOf(carried: Carried): Slip[] {
   };
   const transfers: Slip = {
     ...carried,
-    gigabytes: pcieLineRateGbps(link.generation, 1),
+    gigabytes: lineRateGbps({ ...link, lanes: 1 })!,
     near,
     figure: (slip) => sentence`its link runs at ${lineOf({ ...slip, link: { ...link, lanes: 1 } })} a lane`,
     confused: 'bits were read as bytes',
