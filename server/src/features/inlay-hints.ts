@@ -4,7 +4,7 @@ import type { Build, Placed } from '../core/build/build';
 import { yearsOfUse, writtenPerDay } from '../core/figures/endurance';
 import { copyWith, isBounded, type Figure } from '../core/figures/figure';
 import { processorListed } from '../core/figures/firmware';
-import { clearances, gapOf } from '../core/figures/fit';
+import { clearances, gapOf } from '../core/figures/rooms';
 import { reached } from '../core/figures/lanes';
 import { partDraws } from '../core/figures/power';
 import { show } from '../core/figures/sentence';
@@ -100,11 +100,12 @@ const makers: Readonly<Record<HintKind, Maker>> = {
       return label === undefined ? [] : hintAt(placed, label, [draw]);
     }),
   clearance: (build) =>
-    clearances(build).flatMap((clearance) => {
-      const gap = gapOf(clearance);
-      if (gap.lo >= 0) return hintAt(clearance.placed, `${show(gap, 'mm', digits)} to spare`, [gap]);
-      const short = gapOf({ ...clearance, need: clearance.room, room: clearance.need });
-      return short.lo > 0 ? hintAt(clearance.placed, `${show(short, 'mm', digits)} too much`, [gap]) : [];
+    clearances(build).flatMap(({ placed, need, room, gap, clear }) => {
+      if (gap.lo >= 0) return hintAt(placed, `${show(gap, 'mm', digits)} to spare`, [gap]);
+      const short = gapOf({ need: room, room: need });
+      return short.lo > 0 && clear?.is !== true
+        ? hintAt(placed, `${show(short, 'mm', digits)} too much`, [gap, ...(clear?.uses ?? [])])
+        : [];
     }),
   endurance: (build) =>
     build.parts.drives.flatMap((drive) => {

@@ -10,3 +10,9 @@ export function isLiquid({ part, at }: Placed<'cooler'>): boolean {
     [at.mount, at.tubes, at.flow, at['pump-header']].some((fact) => fact.entry !== undefined)
   );
 }
+
+/** What may say so; of a pump and a radiator, what their sheets print. */
+export const liquidFacts = ({ part: { pump, radiator, 'tube-length': tubes }, at }: Placed<'cooler'>) => [
+  ...[pump.pins, pump.current, pump.level, radiator.class, radiator.length, radiator.thickness, radiator.fans],
+  ...[tubes, at.mount, at.tubes, at.flow, at['pump-header']],
+];

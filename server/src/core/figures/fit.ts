@@ -1,7 +1,6 @@
-// Figures of fit: the room left beside what is put in, the board's outline, its holes and the standoffs under it.
-import type { Build, Placed } from '../build/build';
+// Figures of fit: the board's outline, its holes and the standoffs under it, and the room over a card.
+import type { Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
-import type { Quantity } from '../quantity';
 import {
   ALL_HOLES,
   BOARD_HOLES,
@@ -13,81 +12,7 @@ import {
   type Hole,
   type Outline,
 } from '../trade/forms';
-import { copyWith, derive, figure, known, missing, type Figure, type Missing } from './figure';
-
-/** One thing that must go into a room. */
-export interface Clearance {
-  readonly placed: Placed;
-  readonly name: string;
-  readonly need: Figure;
-  readonly room: Figure;
-}
-
-/** The fits in the case and around the cooler that leave room to spare, or do not. */
-export function clearances({ parts: { case: box, cooler, supply, graphics, cards, memory } }: Build): Clearance[] {
-  const all: Clearance[] = [];
-  const add = (
-    placed: Placed,
-    name: string,
-    need: Fact<Quantity>,
-    needWhat: string,
-    room: Fact<Quantity>,
-    roomWhat: string,
-  ): void => {
-    all.push({ placed, name, need: figure(need, needWhat), room: figure(room, roomWhat) });
-  };
-  if (box && cooler)
-    add(
-      cooler,
-      'height',
-      cooler.part.height,
-      `height of ${cooler.label}`,
-      box.part['cooler-height'],
-      `room for a cooler in ${box.label}`,
-    );
-  if (box && supply)
-    add(
-      supply,
-      'depth',
-      supply.part.depth,
-      `depth of ${supply.label}`,
-      box.part['supply-depth'],
-      `room for a supply in ${box.label}`,
-    );
-  if (box)
-    for (const card of [...graphics, ...cards])
-      add(
-        card,
-        'length',
-        card.part.length,
-        `length of ${card.label}`,
-        box.part['card-length'],
-        `room for a card in ${box.label}`,
-      );
-  if (cooler)
-    for (const kit of memory)
-      add(
-        kit,
-        'height',
-        kit.part.height,
-        `height of ${kit.label}`,
-        cooler.part['memory-room'],
-        `room for memory under ${cooler.label}`,
-      );
-  return all;
-}
-
-/** What is left of the room; negative where it is short. */
-export function gapOf({ need, room }: Clearance): Figure {
-  return derive(
-    `room beside the ${need.label}`,
-    'length',
-    [room, need],
-    `${room.label} − ${need.label}`,
-    (a, b) => a - b,
-    { unit: 'mm' },
-  );
-}
+import { copyWith, figure, known, missing, type Figure, type Missing } from './figure';
 
 /** Depth of a board, from its rear edge: as stated, else by the standard of its size. */
 export function boardDepth(board: Placed<'board'>): Figure {

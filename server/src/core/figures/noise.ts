@@ -3,6 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { equalSourcesDb, levelAtDistanceDb, sumOfLevelsDb } from '../trade/noise';
+import { isLiquid } from './coolers';
 import { uniqueMissing } from './missing-facts';
 import {
   between,
@@ -67,7 +68,7 @@ const own = (placed: Sounding): Sound => ({ placed, label: placed.label, stated:
 const mayTurn = ({ part: { shape } }: Placed<'drives'>): boolean => shape.value !== 'M.2' && shape.value !== 'card';
 
 function ofCooler(placed: Placed<'cooler'>): Sound[] {
-  const { fans, pump, radiator, 'tube-length': tubes } = placed.part;
+  const { fans, pump } = placed.part;
   const blows: Sound = {
     placed,
     label: `fans of ${placed.label}`,
@@ -75,10 +76,7 @@ function ofCooler(placed: Placed<'cooler'>): Sound[] {
     count: notNegative(counted(fans.count, `fans of ${placed.label}`)),
   };
   const pumps: Sound = { placed, label: `pump of ${placed.label}`, stated: pump, count: howMany(placed) };
-  return [
-    ...(fans.count.value === 0 ? [] : [blows]),
-    ...(pump.$.stated || radiator.$.stated || tubes.entry ? [pumps] : []),
-  ];
+  return [...(fans.count.value === 0 ? [] : [blows]), ...(isLiquid(placed) ? [pumps] : [])];
 }
 
 function ofCase(placed: Placed<'case'>): Sound[] {

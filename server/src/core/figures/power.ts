@@ -4,6 +4,7 @@ import type { Fact } from '../parts/fact';
 import type { Quantity } from '../quantity';
 import { BOARD_DRAW, DRIVE_DRAW, FAN_CURRENT_A, FAN_SOURCE, MODULE_DRAW } from '../trade/draw-limits';
 import { cardDraw, type Card } from './card-power';
+import { isLiquid } from './coolers';
 import { copyWith, counted, figure, number, times, total, type Figure } from './figure';
 import { memo } from './memo';
 
@@ -55,10 +56,10 @@ const fanMostW = ({ current }: { readonly current: Fact<Quantity> }): number =>
   12 * (current.value?.hi ?? FAN_CURRENT_A);
 
 /** Fans and pump of a cooler; how many fans one brings that does not say, nobody knows. */
-function coolerMostW({ part: { fans, pump } }: Placed<'cooler'>): number {
+function coolerMostW(cooler: Placed<'cooler'>): number {
+  const { fans, pump } = cooler.part;
   const count = fans.count.value;
-  const hasPump = pump.$.stated || count === undefined;
-  return count === undefined ? Infinity : count * fanMostW(fans) + (hasPump ? fanMostW(pump) : 0);
+  return count === undefined ? Infinity : count * fanMostW(fans) + (isLiquid(cooler) ? fanMostW(pump) : 0);
 }
 
 /** A drive that has started draws what it states for running; where it does not, at most its peak, or its class. */

@@ -2,11 +2,11 @@
 import type { Build, Placed } from '../build/build';
 import { isLiquid } from './coolers';
 import { derive, figure, type Figure } from './figure';
-import { boardDepth, cardRoom, gapOf } from './fit';
+import { boardDepth, cardRoom } from './fit';
 import { notNegative } from './guard';
 import { memo } from './memo';
 import { radiatorLength, radiators, thicknessWithFans, type Radiator } from './radiators';
-import { atMost } from './truth';
+import { atMost, type Truth } from './truth';
 
 export type RoomKind =
   | 'cooler height'
@@ -25,8 +25,8 @@ export interface Room {
   readonly room: Figure;
   /** What is left; negative where it is short. */
   readonly gap: Figure;
-  /** Whether it stands clear of what limits it, so that the room does not count; undefined where nothing tells. */
-  readonly isClear?: boolean;
+  /** Whether it stands clear of what limits it, so that the room does not count; absent where that is no question. */
+  readonly clear?: Truth;
 }
 
 /** Every room of a build that something goes into, whether its size is stated or not. */
@@ -54,14 +54,40 @@ export const rooms = memo((build: Build): readonly Room[] => {
   return [...all, ...radiators(build).flatMap(radiatorRooms)];
 });
 
-const room = (kind: RoomKind, placed: Placed, need: Figure, space: Figure, isClear?: boolean): Room => ({
+const room = (kind: RoomKind, placed: Placed, need: Figure, space: Figure, clear?: Truth): Room => ({
   kind,
   placed,
   need,
   room: space,
-  gap: gapOf({ placed, name: kind, need, room: space }),
-  isClear,
+  gap: gapOf({ need, room: space }),
+  ...(clear ? { clear } : {}),
 });
+
+/** What is left of a room; negative where it is short. */
+export const gapOf = ({ need, room }: Pick<Room, 'need' | 'room'>): Figure =>
+  derive(`room beside the ${need.label}`, 'length', [room, need], `${room.label} − ${need.label}`, (a, b) => a - b, {
+    unit: 'mm',
+  });
+
+/** A room that a part takes up with one of its sides. */
+export interface Clearance extends Room {
+  readonly side: 'height' | 'length' | 'depth';
+}
+
+const sides: Readonly<Partial<Record<RoomKind, Clearance['side']>>> = {
+  'cooler height': 'height',
+  'memory height': 'height',
+  'card length': 'length',
+  'supply depth': 'depth',
+};
+
+/** The rooms that a part’s sheet and the case’s or the cooler’s state in one figure each. */
+export const clearances = memo((build: Build): readonly Clearance[] =>
+  rooms(build).flatMap((one) => {
+    const side = sides[one.kind];
+    return side ? [{ ...one, side }] : [];
+  }),
+);
 
 function overBoard({ parts: { case: box, board, cooler, memory } }: Build): Room[] {
   const all: Room[] = [];
@@ -77,9 +103,8 @@ function overBoard({ parts: { case: box, board, cooler, memory } }: Build): Room
     );
   if (isLiquid(cooler)) return all;
   const reach = figure(cooler.part['overhang-memory'], `reach of ${cooler.label} towards the memory`);
-  const clear = board
-    ? atMost(reach, figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`)).is
-    : undefined;
+  const clear =
+    board && atMost(reach, figure(board.part['socket-to-memory'], `distance from socket to memory on ${board.label}`));
   for (const kit of memory)
     all.push(
       room(

@@ -3,6 +3,7 @@ import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { pinsOn } from '../trade/names';
 import type { StepKind } from '../trade/steps';
+import { isLiquid, liquidFacts } from './coolers';
 import { memoOf, memo } from './memo';
 import { powers, statedSteps, type Step } from './steps';
 import { any, fits, given, not, sure, type Truth } from './truth';
@@ -73,13 +74,7 @@ const hasPump = memo((build: Build): Truth => {
   const { cooler, radiators } = build.parts;
   if (radiators.length > 0) return hasLoop(build);
   if (!cooler) return sure(false);
-  const { pump, radiator, 'tube-length': tubes } = cooler.part;
-  const { mount, use } = cooler.at;
-  const facts = [mount, tubes, pump.pins, pump.current, radiator.class, radiator.length, use];
-  return given(
-    sure(pump.$.stated || radiator.$.stated || tubes.value !== undefined || mount.value !== undefined),
-    ...facts,
-  );
+  return given(sure(isLiquid(cooler)), ...liquidFacts(cooler), cooler.at.use);
 });
 
 /** What a start lacks: steps that do not stand before it, or before the board was moved into the case. */

@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import { caseTemperature, inletTemperature } from '../figures/air';
 import { statedCost } from '../figures/cost';
 import type { Figure } from '../figures/figure';
-import { clearances, gapOf } from '../figures/fit';
+import { clearances } from '../figures/rooms';
 import { processorTemperature } from '../figures/heat';
 import { wallPower, yearlyCost } from '../figures/mains';
 import { memoryCapacity } from '../figures/memory';
@@ -93,9 +93,9 @@ export const figureNames: readonly FigureName[] = [
     what: 'Room that is left beside a part: its height, length or depth.',
     example: '12 mm',
     of: (build) =>
-      clearances(build).map((clearance) => ({
-        name: `clearance.${ownName(build, clearance.placed)}.${clearance.name}`,
-        figure: gapOf(clearance),
+      clearances(build).map(({ placed, side, gap }) => ({
+        name: `clearance.${ownName(build, placed)}.${side}`,
+        figure: gap,
       })),
   },
 ];

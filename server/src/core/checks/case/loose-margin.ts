@@ -1,9 +1,9 @@
 // Clearances that hold by less than the house wants to keep.
-import { clearances, gapOf } from '../../figures/fit';
 import { marginFigure } from '../../figures/margins';
-import { copyWith, number } from '../../figures/figure';
+import { clearances } from '../../figures/rooms';
+import { copyWith, number, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
-import { any, atLeast, lessThan } from '../../figures/truth';
+import { any, atLeast, given, lessThan, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -32,17 +32,20 @@ parts:
   test(build, report) {
     const margin = marginFigure(build, 'clearance', 'clearance of the house');
     if (margin.hi === 0) return;
-    for (const fit of clearances(build)) {
-      const gap = gapOf(fit);
-      const nothing = copyWith(number(0, 'no room at all'), { dimension: 'length' });
-      // What does not fit at all is the finding of another check.
+    for (const { placed, side, gap, clear } of clearances(build)) {
       report(
-        outcome(at(fit.placed, undefined, fit.name), any(atLeast(gap, margin), lessThan(gap, nothing)), {
-          broken: () =>
-            sentence`Beside the ${fit.name} of ${fit.placed.label} ${gap} are left; the house keeps ${margin}.`,
-          fixes: () => [swap(fit.placed)],
+        outcome(at(placed, undefined, side), keeps(gap, margin, clear), {
+          broken: () => sentence`Beside the ${side} of ${placed.label} ${gap} are left; the house keeps ${margin}.`,
+          fixes: () => [swap(placed)],
         }),
       );
     }
   },
 });
+
+/** What does not fit at all is the finding of another check, and what stands clear needs no room. */
+function keeps(gap: Figure, margin: Figure, clear: Truth | undefined): Truth {
+  const nothing = copyWith(number(0, 'no room at all'), { dimension: 'length' });
+  const kept = any(atLeast(gap, margin), lessThan(gap, nothing));
+  return clear ? given(clear.is === true ? sure(true) : kept, ...clear.uses) : kept;
+}

@@ -128,7 +128,7 @@ function towerSlice({ parts: { cooler, board } }: Build, own: readonly Room[]): 
     distance: board ? figure(board.part['socket-to-memory'], 'distance') : undefined,
     memory: own
       .filter(({ kind }) => kind === 'memory height')
-      .map((room) => ({ need: room.need, room: room.room, gap: room.gap, isClear: room.isClear })),
+      .map((room) => ({ need: room.need, room: room.room, gap: room.gap, isClear: room.clear?.is })),
   };
 }
 
@@ -209,9 +209,9 @@ const sizeWords: Readonly<Record<RoomKind, string>> = {
 };
 
 /** What is left, or how much is too much. */
-function gapWords({ gap, isClear }: Pick<Room, 'gap' | 'isClear'>): string {
+function gapWords({ gap, clear }: Pick<Room, 'gap' | 'clear'>): string {
   const text = gap.hi < 0 ? `${short(copyWith(gap, { lo: -gap.hi, hi: -gap.lo }))} too much` : `${short(gap)} left`;
-  return isClear ? `${text}; the cooler stays clear` : text;
+  return clear?.is ? `${text}; the cooler stays clear` : text;
 }
 
 function saysOf(room: Room): string {
