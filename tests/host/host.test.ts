@@ -1,10 +1,10 @@
 // Names that stay below a root, and both hosts giving the same answers.
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, posix, win32 } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { staysBelow, type Host } from '../../server/src/host/host';
+import { nameBelow, pathFrom, splitPath, staysBelow, type Host } from '../../server/src/host/host';
 import { MemoryHost } from '../support/memory-host';
 import { NodeHost } from '../../server/src/host/node';
 import { walk } from '../../server/src/session/walk';
@@ -38,6 +38,37 @@ describe('staysBelow', () => {
       }),
     );
   });
+});
+
+describe('paths', () => {
+  const steps = fc.array(fc.constantFrom('a', 'b', 'c.yaml'), { minLength: 1, maxLength: 4 });
+
+  it('are seen from a folder as Node sees them', () =>
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom('a', 'b'), { maxLength: 3 }), steps, (folder, file) => {
+        fc.pre(!folder.join('/').startsWith(file.join('/')));
+        const seen = posix.relative(`/${folder.join('/')}`, `/${file.join('/')}`);
+        expect(pathFrom(folder.join('/'), file.join('/'))).toBe(seen);
+      }),
+    ));
+
+  it.each([
+    ['/a/b', '/a/b/c', 'c'],
+    ['/a/b/', '/a/b/c/d', 'c/d'],
+    ['/', '/a', 'a'],
+    ['', 'a/b', 'a/b'],
+    ['C:\\a', 'C:\\a\\b\\c', 'b/c'],
+    ['/a', '/a', ''],
+    ['/a', '/ab', undefined],
+    ['/a/b', '/a', undefined],
+  ])('below %j, %j is %j', (folder, path, name) => expect(nameBelow(folder, path)).toBe(name));
+
+  it.each(['/a', '/a/b', 'a', 'a/b', '../a', './a'])('%s is split as Node splits it', (path) =>
+    expect(splitPath(path)).toEqual([posix.dirname(path), posix.basename(path)]),
+  );
+  it.each(['C:\\a\\b', 'a\\b'])('%s is split as Node splits it under Windows', (path) =>
+    expect(splitPath(path)).toEqual([win32.dirname(path), win32.basename(path)]),
+  );
 });
 
 describe('hosts', () => {

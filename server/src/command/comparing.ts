@@ -1,6 +1,6 @@
 // Compares two sides: finds the builds that the change touches, judges them on both, and hands both to the comparison.
 import { languageOf } from '../core/words/names';
-import { isTrouble } from '../host/host';
+import { isTrouble, lastStep, nameBelow } from '../host/host';
 import { pairBlocks } from '../review/blocks';
 import { compareFile, lackCount, type JudgedSide } from '../review/compare';
 import { alters, changeKinds, type Comparison, type FileComparison, type Trouble } from '../review/comparison';
@@ -136,9 +136,9 @@ const told = (side: Trouble['side'], { troubles }: Work): Trouble[] =>
 /** How others may come to rest on a file: on settings all do, on a part or a build those that hold its name’s end. */
 function use({ kind, name }: SideFile): RestsOn[] {
   if (kind === 'house' || kind === 'known' || kind === 'asbuilt') return [{ path: name }];
-  if (kind === 'build') return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1), isBuild: true }];
+  if (kind === 'build') return [{ path: name, word: lastStep(name), isBuild: true }];
   if (kind !== 'part') return [];
-  return [{ path: name, word: name.slice(name.lastIndexOf('/') + 1).replace(/\.part\.yaml$/, '') }];
+  return [{ path: name, word: lastStep(name).replace(/\.part\.yaml$/, '') }];
 }
 
 async function textOf({ side }: Work, file: SideFile | undefined): Promise<string | undefined> {
@@ -181,11 +181,10 @@ function restDiffering(old: Work, was: LoadedFile | undefined, now: Work, is: Lo
 
 function restOf({ all, side }: Work, { place, reads, doc }: LoadedFile): Map<string, string> {
   const rest = new Map<string, string>();
-  const start = side.host.pathIn(place.root, '').length;
+  const root = side.host.pathIn(place.root, '');
   for (const [path, read] of reads) {
     if (!read || read === doc) continue;
-    const name = path.slice(start).replaceAll('\\', '/').replace(/^\//, '');
-    rest.set(all.keyOf(place.root, name), read.text);
+    rest.set(all.keyOf(place.root, nameBelow(root, path) ?? path), read.text);
   }
   return rest;
 }

@@ -1,7 +1,7 @@
 // `fettle guide`: a first draft of a guide to a build, as Markdown that stays tied to it.
 import { languageOf } from '../core/words/names';
 import type { Command } from 'commander';
-import { isTrouble, nameFrom, type Host } from '../host/host';
+import { isTrouble, lastStep, nameFrom, pathBetween, splitPath, within, type Host } from '../host/host';
 import { guideDraft } from '../report/guide-draft';
 import type { FileRef } from '../session/texts';
 import { openBuild, reportTroubles } from './one-build';
@@ -35,7 +35,7 @@ async function guide(name: string, options: Options, world: World): Promise<Stat
   const { build, judgement, loaded } = opened;
   const output = openOutput(world, options.to);
   try {
-    const path = await pathFrom(world.host, options.to, loaded.place);
+    const path = await pathOfBuild(world.host, options.to, loaded.place);
     output.write(guideDraft(build, judgement, path, languageOf(world.language(), build)));
     output.done();
   } finally {
@@ -45,16 +45,13 @@ async function guide(name: string, options: Options, world: World): Promise<Stat
 }
 
 /** The way from the folder of the guide to the build; where none leads there, as if the guide lay beside it. */
-async function pathFrom(host: Host, to: string | undefined, { root, name }: FileRef): Promise<string> {
-  const beside = name.slice(name.lastIndexOf('/') + 1);
-  const at = to === undefined ? -1 : Math.max(to.lastIndexOf('/'), to.lastIndexOf('\\'));
+async function pathOfBuild(host: Host, to: string | undefined, { root, name }: FileRef): Promise<string> {
+  const beside = lastStep(name);
   if (to === undefined) return beside;
-  const folder = await host.find(at < 0 ? '.' : to.slice(0, Math.max(at, 1)));
-  if (isTrouble(folder) || folder.root !== root) return beside;
-  const steps = folder.name === '' ? [] : folder.name.split('/');
-  const own = name.split('/');
-  let shared = 0;
-  while (shared < steps.length && steps[shared] === own[shared] && shared < own.length - 1) shared++;
-  const path = [...steps.slice(shared).map(() => '..'), ...own.slice(shared)].join('/');
-  return nameFrom([...steps, 'guide.md'].join('/'), path) === name ? path : beside;
+  const [folder, file] = splitPath(to);
+  const found = await host.find(folder);
+  if (isTrouble(found) || found.root !== root) return beside;
+  const guide = within(found.name, file);
+  const path = pathBetween(guide, name);
+  return nameFrom(guide, path) === name ? path : beside;
 }

@@ -1,5 +1,5 @@
 // Judgements kept from one run to the next: what was judged of a file stands while everything that it read stands.
-import type { Host } from '../host/host';
+import { nameBelow, type Host } from '../host/host';
 import type { Store } from '../host/store';
 import { partsFolders, type LoadedFile } from '../session/loader';
 import { Budget } from '../session/mending';
@@ -119,8 +119,8 @@ export class KeptJudgements {
     const reads: [string, string | null][] = [];
     const base = host.pathIn(root, '');
     for (const [path, doc] of looked) {
-      const name = path.slice(base.length).replaceAll('\\', '/').replace(/^\//, '');
-      if (host.pathIn(root, name) !== path || (doc && !listed.has(path))) return undefined;
+      const name = nameBelow(base, path);
+      if (name === undefined || host.pathIn(root, name) !== path || (doc && !listed.has(path))) return undefined;
       reads.push([name, doc ? digest(doc.text) : null]);
     }
     return reads;

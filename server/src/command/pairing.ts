@@ -1,6 +1,6 @@
 // Pairs the files of two sides: by path, and what stands on one side alone with what was moved or renamed: what keeps
 // most lines, else its name or what its build is called.
-import { isTrouble } from '../host/host';
+import { isTrouble, lastStep } from '../host/host';
 import { fileRef } from '../session/texts';
 import type { Side, SideFile, SideFiles } from './sides';
 
@@ -53,7 +53,7 @@ async function movedAmong(
       .filter(
         ({ from, share }) =>
           share >= leastAlike ||
-          lastOf(from) === lastOf(file) ||
+          lastStep(from.key) === lastStep(file.key) ||
           isCalledAlike(file, linesBefore.get(from)!, linesAfter.get(file)!),
       ),
   );
@@ -80,8 +80,6 @@ async function linesIn({ host, loader }: Side, files: readonly SideFile[]): Prom
   }
   return all;
 }
-
-const lastOf = ({ key }: SideFile): string => key.slice(key.lastIndexOf('/') + 1);
 
 /** Whether two builds bear one name, as a whole line says it. */
 function isCalledAlike({ kind }: SideFile, before: Lines, after: Lines): boolean {

@@ -3,7 +3,7 @@ import { knownFindings, type KnownFinding } from '../core/build/known-findings';
 import { WorkspaceConfig } from '../core/build/workspace-config';
 import type { Grade } from '../core/manifest/house-file';
 import { Doc, kindOfFile } from '../core/parts/doc';
-import { houseName, isTrouble, staysBelow, within } from '../host/host';
+import { houseName, isTrouble, splitPath, staysBelow, within } from '../host/host';
 import { knownFileText } from '../report/known-file';
 import { safe } from '../report/layout';
 import { Recording, type Answering } from '../review/recording';
@@ -57,13 +57,11 @@ function answeringOf(by: string | undefined, until: string | undefined, on: stri
 
 async function placeOf(file: string, { host }: World): Promise<Place> {
   if (kindOfFile(file) !== 'known') throw refusal`${file}: expected a name that ends in .known.yaml.`;
-  const path = file.replaceAll('\\', '/');
+  const [beside, step] = splitPath(file);
   const found = await host.find(file);
-  const folder = isTrouble(found)
-    ? await host.find(path.includes('/') ? path.slice(0, path.lastIndexOf('/')) || '/' : '.')
-    : found;
+  const folder = isTrouble(found) ? await host.find(beside) : found;
   if (isTrouble(folder)) throw refusal`${file}: ${folder}`;
-  const name = isTrouble(found) ? within(folder.name, path.slice(path.lastIndexOf('/') + 1)) : found.name;
+  const name = isTrouble(found) ? within(folder.name, step) : found.name;
   if (!staysBelow(name)) throw refusal`${file}: expected a path of a file in the workspace.`;
   const doc = isTrouble(found) ? undefined : await new Texts().read(fileRef(host, folder.root, name));
   if (isTrouble(doc)) throw refusal`${file}: ${doc}`;

@@ -1,5 +1,5 @@
 // The two sides of a comparison: revisions, the working tree or folders, and the files that each holds.
-import { isTrouble, type Host } from '../host/host';
+import { folderOf, isTrouble, pathFrom, type Host } from '../host/host';
 import { Loader } from '../session/loader';
 import { troubleAt, type RunTrouble } from '../session/run-trouble';
 import { walk, type Ours } from '../session/walk';
@@ -49,8 +49,9 @@ export async function filesOf({ host, path }: Side): Promise<SideFiles> {
   const found = await host.find(path);
   if (isTrouble(found))
     return { files: [], keyOf: (root, name) => host.shown(root, name), troubles: [troubleAt(path, found.trouble)] };
-  const folder = found.kind === 'folder' ? found.name : found.name.slice(0, Math.max(0, found.name.lastIndexOf('/')));
-  const base = host.shown(found.root, folder);
+  const folder = found.kind === 'folder' ? found.name : folderOf(found.name);
+  const shown = host.shown(found.root, folder);
+  const base = shown === '.' ? '' : shown;
   // What stands above the path decides, too, what a build in it comes to.
   const walked = await walk(host, [host.pathIn(found.root, '')]);
   const keyOf = (root: string, name: string): string => pathFrom(base, host.shown(root, name));
@@ -60,11 +61,3 @@ export async function filesOf({ host, path }: Side): Promise<SideFiles> {
 
 /** Whether a file lies below what is compared, and not beside it in the same workspace. */
 export const isAsked = ({ key }: SideFile): boolean => !key.startsWith('../');
-
-/** A path as it is seen from a folder; both are given from one place, with `/`. */
-function pathFrom(folder: string, path: string): string {
-  const [from, to] = [folder === '.' ? [] : folder.split('/'), path.split('/')];
-  let same = 0;
-  while (same < from.length && from[same] === to[same]) same++;
-  return [...from.slice(same).map(() => '..'), ...to.slice(same)].join('/');
-}

@@ -8,7 +8,7 @@ import { ofTheMachine } from '../core/judge/machine';
 import { distil, type Distilled } from '../core/machine/distill';
 import type { Grade } from '../core/manifest/house-file';
 import { recordName } from '../core/parts/doc';
-import { isTrouble } from '../host/host';
+import { isTrouble, splitPath } from '../host/host';
 import { closingText } from '../report/closing-text';
 import { listed, type Section } from '../report/section';
 import { sectionJson, toJson } from '../report/json';
@@ -87,7 +87,7 @@ async function verify(path: string, folder: string, options: Options, world: Wor
 
 /** Beside the build; a record that stands there is replaced, and version control shows what changed. */
 function record(path: string, build: Build, world: World): void {
-  const name = path.slice(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+  const [, name] = splitPath(path);
   const output = openOutput(world, recordName(path));
   try {
     output.write(recordText(build, name));

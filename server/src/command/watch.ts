@@ -1,7 +1,7 @@
 // `fettle check --watch`: checks, then checks again what a change touches, until the run is ended; its status is that
 // of the files as they stand then.
 import type { Doc } from '../core/parts/doc';
-import { houseName, isTrouble, type Host } from '../host/host';
+import { houseName, isTrouble, splitPath, type Host } from '../host/host';
 import { safe } from '../report/layout';
 import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
@@ -130,7 +130,7 @@ class WatchRun {
     const kept = this.kept.get(path)?.file;
     if (kept) return host.shown(kept.root, kept.name);
     const found = host.find(path);
-    if (found instanceof Promise || isTrouble(found)) return path.slice(path.lastIndexOf('/') + 1);
+    if (found instanceof Promise || isTrouble(found)) return splitPath(path)[1];
     return host.shown(found.root, found.name);
   }
 

@@ -1,5 +1,14 @@
 // The tree of one commit as git lists it: which files and folders there are, and where links among them lead.
-import { rootAmong, within, houseName, partsName, type FolderMarks, type Listed, type ReadError } from './host';
+import {
+  folderOf,
+  rootAmong,
+  within,
+  houseName,
+  partsName,
+  type FolderMarks,
+  type Listed,
+  type ReadError,
+} from './host';
 import { limits, spelled } from './limits';
 
 export interface TreeEntry {
@@ -46,8 +55,8 @@ export class GitTree {
     this.all.push(entry);
     this.byPath.set(entry.path, entry);
     let kind: Listed['kind'] = entry.kind;
-    for (let path = entry.path; path !== ''; path = parentOf(path), kind = 'folder') {
-      const folder = parentOf(path);
+    for (let path = entry.path; path !== ''; path = folderOf(path), kind = 'folder') {
+      const folder = folderOf(path);
       const siblings = this.folders.get(folder);
       const name = path.slice(folder === '' ? 0 : folder.length + 1);
       if (siblings?.has(name)) return;
@@ -83,7 +92,7 @@ export class GitTree {
       left = rest;
       if (step === '..') {
         if (at === '') return outside;
-        at = parentOf(at);
+        at = folderOf(at);
         continue;
       }
       if (step === '.') continue;
@@ -105,7 +114,7 @@ export class GitTree {
   }
 
   private *marksAbove(folder: string): Generator<FolderMarks> {
-    for (let at = folder; ; at = parentOf(at)) {
+    for (let at = folder; ; at = folderOf(at)) {
       const house = this.real(within(at, houseName));
       const parts = this.real(within(at, partsName));
       yield {
@@ -125,5 +134,3 @@ function kindOf(mode: string, type: string): TreeEntry['kind'] {
   if (type !== 'blob') return 'other';
   return mode === '120000' ? 'link' : mode.startsWith('100') ? 'file' : 'other';
 }
-
-const parentOf = (name: string): string => name.slice(0, Math.max(0, name.lastIndexOf('/')));

@@ -6,7 +6,7 @@ import { kindOfFile } from '../core/parts/doc';
 import { decode } from './decode';
 import { gitFor, type Git } from './git-run';
 import { GitTree, outside, type TreeEntry } from './git-tree';
-import { isTrouble, within, type FoundPath, type Host, type Listed, type ReadError } from './host';
+import { folderOf, isTrouble, within, type FoundPath, type Host, type Listed, type ReadError } from './host';
 import { limits } from './limits';
 import { absent, isFolder, leadsOut, notRegular, tooFull, tooLarge } from './troubles';
 
@@ -93,7 +93,7 @@ export class GitHost implements Host {
     if (full === outside) return leadsOut;
     const entry = this.tree.entry(full);
     if (entry && entry.kind !== 'file') return submodule;
-    const folder = entry ? parentOf(full) : full;
+    const folder = entry ? folderOf(full) : full;
     const marked = this.tree.rootOf(folder);
     const root = marked ?? folder;
     const name = root === '' ? full : full.slice(root.length + 1);
@@ -206,6 +206,4 @@ export class GitHost implements Host {
     }
   }
 }
-
-const parentOf = (name: string): string => name.slice(0, Math.max(0, name.lastIndexOf('/')));
 const slashed = (path: string): string => (sep === '/' ? path : path.replaceAll(sep, '/'));

@@ -50,8 +50,32 @@ export const houseName = 'fettle.yaml';
 /** The folder of part files where no settings name another; without settings, it makes a root too. */
 export const partsName = 'parts';
 
-/** Names below a folder. */
+/** A name below a folder; the empty folder is the root. */
 export const within = (folder: string, name: string): string => (folder === '' ? name : `${folder}/${name}`);
+
+/** The folder that a name lies in; empty for the root. */
+export const folderOf = (name: string): string => name.slice(0, Math.max(0, name.lastIndexOf('/')));
+
+/** What a name ends in: that of the file itself. */
+export const lastStep = (name: string): string => name.slice(name.lastIndexOf('/') + 1);
+
+/** The folder and the last step of a path, whichever sign its platform has between steps; `.` where it has one step. */
+export function splitPath(path: string): readonly [folder: string, name: string] {
+  const at = Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'));
+  return [at < 0 ? '.' : path.slice(0, Math.max(at, 1)), path.slice(at + 1)];
+}
+
+/** The name of a path below a folder’s path, empty for the folder itself; undefined where it lies elsewhere. */
+export function nameBelow(folder: string, path: string): string | undefined {
+  const bare = folder.replace(/[\\/]$/, '');
+  const isBelow = path.startsWith(bare) && (bare === '' || path === bare || /[\\/]/.test(path.charAt(bare.length)));
+  return isBelow
+    ? path
+        .slice(bare.length)
+        .replace(/^[\\/]/, '')
+        .replaceAll('\\', '/')
+    : undefined;
+}
 
 /**
  * Whether a name of one or more folders stays below its root as written: no empty, dotted or hidden step, no
@@ -74,13 +98,16 @@ export function nameFrom(file: string, path: string): string | undefined {
   return staysBelow(name) ? name : undefined;
 }
 
-/** The path from a file’s own folder to another below the same root. */
-export function pathBetween(file: string, other: string): string {
-  const [from, to] = [file.split('/').slice(0, -1), other.split('/')];
-  const shared = from.findIndex((step, i) => i === to.length - 1 || step !== to[i]);
-  const common = shared < 0 ? from.length : shared;
-  return [...from.slice(common).map(() => '..'), ...to.slice(common)].join('/');
+/** A file’s path as it is seen from a folder; both are named from one place. */
+export function pathFrom(folder: string, file: string): string {
+  const [from, to] = [folder === '' ? [] : folder.split('/'), file.split('/')];
+  let shared = 0;
+  while (shared < from.length && shared < to.length - 1 && from[shared] === to[shared]) shared++;
+  return [...from.slice(shared).map(() => '..'), ...to.slice(shared)].join('/');
 }
+
+/** The path from a file’s own folder to another below the same root. */
+export const pathBetween = (file: string, other: string): string => pathFrom(folderOf(file), other);
 
 /** A folder, and what in it makes a root. */
 export interface FolderMarks {

@@ -1,5 +1,6 @@
 // A file system in memory: the same answers as this machine’s, without a disk.
 import {
+  folderOf,
   houseName,
   partsName,
   rootAmong,
@@ -21,7 +22,7 @@ export class MemoryHost implements Host {
   constructor(files: Iterable<readonly [string, string | ReadError]>) {
     this.files = new Map(files);
     for (const name of this.files.keys())
-      for (let at = parentOf(name); !this.folders.has(at); at = parentOf(at)) this.folders.add(at);
+      for (let at = folderOf(name); !this.folders.has(at); at = folderOf(at)) this.folders.add(at);
   }
 
   find(path: string): FoundPath | ReadError {
@@ -31,7 +32,7 @@ export class MemoryHost implements Host {
       .join('/');
     const isFile = this.files.has(full);
     if (!isFile && !this.folders.has(full)) return absent;
-    const marked = rootAmong(this.marksAbove(isFile ? parentOf(full) : full));
+    const marked = rootAmong(this.marksAbove(isFile ? folderOf(full) : full));
     const root = marked ?? (isFile ? '' : full);
     const name = root === '' ? full : full.slice(root.length + 1);
     return { kind: isFile ? 'file' : 'folder', root, name, isMarked: marked !== undefined };
@@ -64,12 +65,10 @@ export class MemoryHost implements Host {
   }
 
   private *marksAbove(folder: string): Generator<FolderMarks> {
-    for (let at = folder; ; at = parentOf(at)) {
+    for (let at = folder; ; at = folderOf(at)) {
       const hasSettings = this.files.has(this.pathIn(at, houseName));
       yield { folder: at, hasSettings, hasParts: this.folders.has(this.pathIn(at, partsName)) };
       if (at === '') return;
     }
   }
 }
-
-const parentOf = (path: string): string => path.slice(0, Math.max(0, path.lastIndexOf('/')));

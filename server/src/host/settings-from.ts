@@ -1,7 +1,16 @@
 // Files of one host under the settings and known findings of another: what a change says of them decides nothing while
 // it is judged.
 import { kindOfFile } from '../core/parts/doc';
-import { houseName, isTrouble, type Awaitable, type FoundPath, type Host, type Listed, type ReadError } from './host';
+import {
+  houseName,
+  isTrouble,
+  nameBelow,
+  type Awaitable,
+  type FoundPath,
+  type Host,
+  type Listed,
+  type ReadError,
+} from './host';
 
 /** Both hosts name roots alike, as a folder and a revision of it do. */
 export class SettingsFrom implements Host {
@@ -17,15 +26,15 @@ export class SettingsFrom implements Host {
     const full = this.files.pathIn(found.root, found.name);
     const root = await this.rootAbove(found.kind === 'folder' ? full : parentOf(full));
     if (root === undefined || root === full) return root === undefined ? found : { ...found, root, name: '' };
-    const name = full.slice(root === '' || root.endsWith('/') ? root.length : root.length + 1).replaceAll('\\', '/');
-    return { ...found, root, name, isMarked: true };
+    return { ...found, root, name: nameBelow(root, full)!, isMarked: true };
   }
 
   /** The root of the nearest folder that the other host has. */
   private async rootAbove(folder: string): Promise<string | undefined> {
     for (let at = folder; ; at = parentOf(at)) {
       const found = await this.settings.find(at);
-      if (!isTrouble(found)) return found.isMarked && isBelow(folder, found.root) ? found.root : undefined;
+      if (!isTrouble(found))
+        return found.isMarked && nameBelow(found.root, folder) !== undefined ? found.root : undefined;
       if (at === parentOf(at)) return undefined;
     }
   }
@@ -50,8 +59,3 @@ export class SettingsFrom implements Host {
 
 const parentOf = (path: string): string =>
   path.slice(0, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'), 0)) || (path.startsWith('/') ? '/' : '');
-const isBelow = (path: string, root: string): boolean =>
-  root === '' ||
-  path === root ||
-  path.startsWith(root.endsWith('/') ? root : `${root}/`) ||
-  path.startsWith(`${root}\\`);

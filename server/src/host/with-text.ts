@@ -2,6 +2,8 @@
 import {
   houseName,
   isTrouble,
+  lastStep,
+  splitPath,
   within,
   type Awaitable,
   type FoundPath,
@@ -28,8 +30,7 @@ export class WithText implements Host {
   static async over(files: Host, path: string, text: string): Promise<WithText | ReadError> {
     const found = await files.find(path);
     if (!isTrouble(found)) return found.kind === 'folder' ? isFolder : new WithText(files, path, found, text);
-    const at = Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'));
-    const [folder, name] = [at < 0 ? '.' : path.slice(0, at) || '/', path.slice(at + 1)];
+    const [folder, name] = splitPath(path);
     const parent = await files.find(folder);
     if (isTrouble(parent) || parent.kind !== 'folder' || name === '' || name === '.' || name === '..')
       return { trouble: 'lies in no folder that is there.' };
@@ -43,7 +44,7 @@ export class WithText implements Host {
   async list(root: string, folder: string): Promise<readonly Listed[] | ReadError | undefined> {
     const listed = await this.files.list(root, folder);
     if (listed === undefined || isTrouble(listed)) return listed;
-    const name = this.file.name.slice(this.file.name.lastIndexOf('/') + 1);
+    const name = lastStep(this.file.name);
     if (this.files.pathIn(root, within(folder, name)) !== this.path) return listed;
     if (listed.some((entry) => entry.name === name)) return listed;
     return [...listed, { name, kind: 'file' as const }].sort((a, b) => (a.name < b.name ? -1 : 1));

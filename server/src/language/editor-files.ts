@@ -2,7 +2,7 @@
 import type { Connection } from 'vscode-languageserver/node';
 import type { AddressedHost } from '../host/addressed';
 import { decode } from '../host/decode';
-import { houseName, partsName, rootAmong, type FolderMarks, type FoundPath } from '../host/host';
+import { folderOf, houseName, partsName, rootAmong, type FolderMarks, type FoundPath } from '../host/host';
 import type { Listed, ReadError } from '../host/host';
 import { limits } from '../host/limits';
 import { absent, notRegular, throughLink, tooFull, tooLarge } from '../host/troubles';
@@ -36,7 +36,7 @@ export class EditorFiles implements AddressedHost {
     if (!isFoundPath(found)) return misshapen;
     if (found === null) return absent;
     const [path, bound] = [canonical(uri), canonical(found.bound)];
-    const folders = foldersUpTo(found.kind === 'folder' ? path : parentOf(path), bound);
+    const folders = foldersUpTo(found.kind === 'folder' ? path : folderOf(path), bound);
     const marked = rootAmong(await Promise.all(folders.map((folder) => this.marksOf(folder))));
     const root = marked ?? bound;
     const name = path.slice(root.length).replace(/^\//, '');
@@ -103,13 +103,11 @@ function canonical(uri: string): string {
   }
 }
 
-const parentOf = (path: string): string => path.slice(0, path.lastIndexOf('/'));
-
 /** A folder and those above it, up to a folder that bounds them. */
 function foldersUpTo(folder: string, bound: string): readonly string[] {
   const folders = [folder];
   for (let at = folder; at !== bound && at.startsWith(`${bound.replace(/\/$/, '')}/`); ) {
-    at = parentOf(at);
+    at = folderOf(at);
     folders.push(at);
   }
   return folders;

@@ -8,7 +8,7 @@ import { fileRef, type FileRef } from '../session/texts';
 import type { Asker } from '../session/use-index';
 import type { Across } from './across';
 import type { Shared } from './findings';
-import { nameBelow, type Move } from './moves';
+import { nameInWorkspace, type Move } from './moves';
 
 type Place = FileRef<AddressedHost>;
 
@@ -51,7 +51,7 @@ async function namedMove({ session }: Shared, { oldUri, newUri }: Move): Promise
   const found = await host.find(path);
   if (isTrouble(found) || (!kind && found.kind !== 'folder')) return undefined;
   const place = fileRef(host, found.root, found.name);
-  return { place, to: target === undefined ? undefined : nameBelow({ place }, target) };
+  return { place, to: target === undefined ? undefined : nameInWorkspace({ place }, target) };
 }
 
 /** The guides that moves may concern: those that are moved, and, where a build may be, all of the workspace. */

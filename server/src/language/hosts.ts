@@ -1,6 +1,7 @@
 // Which host reads an address: this machine’s files a folder at a time, all else by asking the client.
 import type { Connection } from 'vscode-languageserver/node';
 import type { AddressedHost } from '../host/addressed';
+import { nameBelow, splitPath } from '../host/host';
 import { EditorFiles } from './editor-files';
 
 /** Makes the host of this machine’s files for a workspace folder, by its path; undefined where there is none. */
@@ -36,16 +37,11 @@ export class Hosts {
     if (!this.make || path === undefined) return this.editor;
     const held = this.folders
       .flatMap((folder) => this.plain!.pathOf(folder) ?? [])
-      .filter((folder) => isBelow(path, folder))
+      .filter((folder) => nameBelow(folder, path) !== undefined)
       .sort((a, b) => b.length - a.length)[0];
-    const here = held ?? path.slice(0, Math.max(1, Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'))));
+    const here = held ?? splitPath(path)[0];
     let host = this.made.get(here);
     if (!host) this.made.set(here, (host = this.make(here)));
     return host;
   };
-}
-
-function isBelow(path: string, folder: string): boolean {
-  const bare = folder.replace(/[\\/]$/, '');
-  return path === bare || (path.startsWith(bare) && /[\\/]/.test(path.charAt(bare.length)));
 }

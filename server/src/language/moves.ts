@@ -6,7 +6,7 @@ import { renameWithin } from '../features/guide-uses';
 import { movedFolders } from '../features/rename';
 import { documentEdit, type TextDocumentEdit } from '../features/shapes';
 import { wholeFile, type Named } from '../features/subject';
-import { houseName, isTrouble } from '../host/host';
+import { houseName, isTrouble, nameBelow } from '../host/host';
 import { partsFolders } from '../session/loader';
 import type { AddressedFile } from '../session/session';
 import { fileRef } from '../session/texts';
@@ -68,7 +68,7 @@ async function movedFolder(
   const found = await host.find(path);
   if (isTrouble(found) || found.kind !== 'folder' || found.name === '') return undefined;
   const house = await across.read(fileRef(host, found.root, houseName));
-  const to = house && nameBelow(house, target);
+  const to = house && nameInWorkspace(house, target);
   return to === undefined ? undefined : [house!, found.name, to];
 }
 
@@ -108,21 +108,16 @@ async function partUrisIn({ session }: Shared, { index }: Across, uri: string): 
 
 /** The name of the part whose file comes to lie at a path; undefined where no build would find it there. */
 function newPartName(here: Here, path: string): string | undefined {
-  const name = nameBelow(here, path);
+  const name = nameInWorkspace(here, path);
   return name === undefined
     ? undefined
     : partsFolders(here.house).flatMap((folder) => partNameAt(folder, name) ?? [])[0];
 }
 
 /** A path as a name below the root of a file’s workspace; undefined where it lies elsewhere. */
-export function nameBelow({ place: { host, root } }: Pick<Here, 'place'>, path: string): string | undefined {
-  const base = host.pathIn(root, '').replace(/[\\/]$/, '');
-  const isBelow = base === '' || (path.startsWith(base) && /[\\/]/.test(path.charAt(base.length)));
-  if (!isBelow) return undefined;
-  const name = path
-    .slice(base.length)
-    .replace(/^[\\/]/, '')
-    .replaceAll('\\', '/');
+export function nameInWorkspace({ place: { host, root } }: Pick<Here, 'place'>, path: string): string | undefined {
+  const base = host.pathIn(root, '');
+  const name = nameBelow(base, path) || undefined;
   // Where paths are addresses, names are encoded in them.
-  return /^[a-z][\w+.-]+:/i.test(base) ? decodeURIComponent(name) : name;
+  return name && /^[a-z][\w+.-]+:/i.test(base) ? decodeURIComponent(name) : name;
 }

@@ -4,7 +4,7 @@ import { Lines } from '../core/text';
 import { newBuild, startOf } from '../features/first-files';
 import { newPart } from '../features/first-part';
 import type { AddressedHost } from '../host/addressed';
-import { isTrouble, within } from '../host/host';
+import { folderOf, isTrouble, within } from '../host/host';
 import { placeOfPart } from '../session/new-part';
 import { answerDrafts } from './draft-answers';
 import type { Language } from '../core/words/language';
@@ -42,7 +42,7 @@ export function answerNew(shared: Shared, today: () => string): void {
       const files = newBuild(name, isMarked, shared.language);
       if (!files)
         return { problem: shared.language.word('A build is called by letters, digits, blanks, - and _ here.') };
-      const folder = kind === 'folder' ? at : at.slice(0, Math.max(0, at.lastIndexOf('/')));
+      const folder = kind === 'folder' ? at : folderOf(at);
       const written = [...files].map(([file, text]) => ({ uri: uriIn(host, root, within(folder, file)), text }));
       const text = written[0]?.text ?? '';
       return { files: written, at: new Lines(text).positionAt(startOf(text)) };

@@ -1,7 +1,7 @@
 // Which records of known findings speak of a file: those under its name, else those of a file that was moved.
 import { knownByFile, type KnownFinding } from '../core/build/known-findings';
 import { kindOfFile, type Doc } from '../core/parts/doc';
-import { staysBelow } from '../host/host';
+import { lastStep, nameBelow, staysBelow } from '../host/host';
 import type { FileRef } from './texts';
 
 /** How whoever loads a file reads others for it. */
@@ -41,18 +41,16 @@ function movedFrom(
   title: string | undefined,
   { textOf, isTroubled }: RecordReader,
 ): readonly KnownFinding[] {
-  const own = lastOf(doc.name);
+  const own = lastStep(doc.name);
   const likely = [...files].filter(
     ([name, [first]]) =>
       kindOfFile(name) === doc.kind &&
       staysBelow(name) &&
-      (lastOf(name) === own || (title !== undefined && first?.title === title)),
+      (lastStep(name) === own || (title !== undefined && first?.title === title)),
   );
   if (likely.length > mostMoved) return [];
   return likely.find(([name]) => !textOf(name) && !isTroubled(name))?.[1] ?? [];
 }
-
-const lastOf = (name: string): string => name.slice(name.lastIndexOf('/') + 1);
 
 function docsOf(named: readonly string[], reader: RecordReader): readonly Doc[] {
   const { place, alsoKnown, textOf } = reader;
@@ -61,7 +59,7 @@ function docsOf(named: readonly string[], reader: RecordReader): readonly Doc[] 
   const own = named.slice(0, mostKnown).filter((name) => isKnownFile(name, reader));
   const docs = own.flatMap((name) => docAt(name, reader) ?? []);
   const also = alsoKnown === undefined ? undefined : nameBelow(place.host.pathIn(place.root, ''), alsoKnown);
-  const more = also === undefined || own.includes(also) ? undefined : textOf(also);
+  const more = also === undefined || own.includes(also) || !staysBelow(also) ? undefined : textOf(also);
   return more ? [...docs, more] : docs;
 }
 
@@ -80,12 +78,4 @@ function isKnownFile(name: string, { tell }: RecordReader): boolean {
       'ends in .known.yaml.',
   );
   return false;
-}
-
-/** The name below a root of a path; undefined for one that lies elsewhere. */
-function nameBelow(root: string, path: string): string | undefined {
-  const below = path.startsWith(root) ? path.slice(root.length).replaceAll('\\', '/') : '';
-  const isBelow = root === '' || root.endsWith('/') || below.startsWith('/');
-  const name = below.replace(/^\//, '');
-  return isBelow && staysBelow(name) ? name : undefined;
 }

@@ -3,7 +3,7 @@ import { FencedDoc } from '../core/guide/fenced';
 import type { Position } from '../core/text';
 import { Doc, kindOfFile, type DocKind } from '../core/parts/doc';
 import type { AddressedHost } from '../host/addressed';
-import { isTrouble, type Awaitable } from '../host/host';
+import { isTrouble, splitPath, within, type Awaitable } from '../host/host';
 import { Loader, type FileRead, type LoadedFile } from './loader';
 import type { FileRef } from './texts';
 
@@ -266,12 +266,11 @@ function settle(host: AddressedHost, path: string, found: Found): Place | undefi
 }
 
 function locateNew(host: AddressedHost, path: string): Awaitable<Place> {
-  const at = Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'));
-  const [folder, file] = [path.slice(0, Math.max(at, 1)), path.slice(at + 1)];
+  const [folder, file] = splitPath(path);
   const finish = (found: Found): Place =>
     isTrouble(found)
       ? { host, root: folder, name: file, path }
-      : { host, root: found.root, name: found.name === '' ? file : `${found.name}/${file}`, path };
+      : { host, root: found.root, name: within(found.name, file), path };
   const found = host.find(folder);
   return found instanceof Promise ? found.then(finish) : finish(found);
 }

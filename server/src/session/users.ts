@@ -3,7 +3,7 @@
 import { tiesOf } from '../core/guide/ties';
 import { kindOfFile } from '../core/parts/doc';
 import { partNameAt } from '../core/parts/part-name';
-import { isTrouble, nameFrom, within, type Host } from '../host/host';
+import { folderOf, isTrouble, lastStep, nameFrom, within, type Host } from '../host/host';
 import { partsFolders, type Loader } from './loader';
 import { fileRef } from './texts';
 import { walk, type Ours, type RestsOn, type Walked } from './walk';
@@ -13,7 +13,7 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
   const byFolder = new Map<string, { file: Ours; restsOn: RestsOn[] }>();
   for (const file of walked.files) {
     const rest = file.named ? await usedAs(host, loader, file) : undefined;
-    const folder = rest && (await folderOf(host, file));
+    const folder = rest && (await placeOfUsers(host, file));
     if (!rest || folder === undefined) continue;
     byFolder.set(folder, { file, restsOn: [...(byFolder.get(folder)?.restsOn ?? []), rest] });
   }
@@ -26,7 +26,7 @@ export async function withUsers(host: Host, loader: Loader, walked: Walked): Pro
     const ofBuilds = restsOn.filter(({ isBuild }) => !isBuild);
     for (const found of all.files) {
       // Beside a file that lies in no workspace, all goes by the root that the file goes by.
-      const name = isRoot ? found.name : within(folderIn(of.name), found.name);
+      const name = isRoot ? found.name : within(folderOf(of.name), found.name);
       const file = isRoot ? found : { ...found, root: of.root, name };
       const path = host.pathIn(file.root, name);
       const own = file.kind === 'guide' ? restsOn : file.kind === 'build' ? ofBuilds : [];
@@ -55,7 +55,7 @@ async function buildOf(host: Host, loader: Loader, { root, name }: Ours): Promis
 async function usedAs(host: Host, loader: Loader, { root, name, kind }: Ours): Promise<RestsOn | undefined> {
   const path = host.pathIn(root, name);
   if (kind === 'house' || kind === 'known' || kind === 'asbuilt') return { path };
-  if (kind === 'build') return { path, word: name.slice(name.lastIndexOf('/') + 1), isBuild: true };
+  if (kind === 'build') return { path, word: lastStep(name), isBuild: true };
   if (kind !== 'part') return undefined;
   const loaded = await loader.load(fileRef(host, root, name));
   const folder = loaded && partsFolders(loaded.house).find((one) => partNameAt(one, name) !== undefined);
@@ -66,15 +66,13 @@ async function usedAs(host: Host, loader: Loader, { root, name, kind }: Ours): P
  * Where to look for what rests on a file: in its whole workspace; for a build that lies in none, only beside it, since
  * the folder above may be anybody’s.
  */
-async function folderOf(host: Host, { root, name, kind }: Ours): Promise<string | undefined> {
+async function placeOfUsers(host: Host, { root, name, kind }: Ours): Promise<string | undefined> {
   const whole = host.pathIn(root, '');
   if (kind !== 'build') return whole;
   const found = await host.find(host.pathIn(root, name));
   if (isTrouble(found)) return undefined;
-  return found.isMarked ? whole : host.pathIn(root, folderIn(name));
+  return found.isMarked ? whole : host.pathIn(root, folderOf(name));
 }
-
-const folderIn = (name: string): string => name.slice(0, Math.max(0, name.lastIndexOf('/')));
 
 /** Whether a text can name one of the files: read over, so that few need be judged to know it. */
 export function mayRestOn(text: string, restsOn: readonly RestsOn[]): boolean {

@@ -1,6 +1,6 @@
 // Finds the files of ours under what someone named, each with the workspace it belongs to.
 import { kindOfFile, type DocKind } from '../core/parts/doc';
-import { isTrouble, within, type Host, type Listed } from '../host/host';
+import { isTrouble, lastStep, within, type Host, type Listed } from '../host/host';
 import { limits, spelled } from '../host/limits';
 import { Lister } from './lister';
 import { troubleAt, type RunTrouble } from './run-trouble';
@@ -80,7 +80,7 @@ class Walk {
 
   /** Looks through a folder and those in it. */
   private async folders(root: string, folder: string): Promise<void> {
-    const enters = (name: string): boolean => this.deep && !isPassed(name.slice(name.lastIndexOf('/') + 1));
+    const enters = (name: string): boolean => this.deep && !isPassed(lastStep(name));
     for await (const at of this.lister.below(root, folder, { enters, followsLinks: false }))
       if (!(await this.takeFrom(root, at.folder, at.entries))) return;
   }
