@@ -18,7 +18,8 @@ export function decode(bytes: Uint8Array, encodings: Encodings = 'UTF-8'): strin
   }
 }
 
-function wideOf(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
+/** The form of UTF-16 that a byte order mark tells. Source: The Unicode Standard, 23.8. */
+export function wideOf(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
   return bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined;
 }

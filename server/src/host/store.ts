@@ -19,9 +19,8 @@ const flags = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0) | (constants.O_NO
 export function openStore(here: string, folder: string): Store | ReadError {
   try {
     const full = resolve(here, folder);
-    const around = ownerOf(realpathSync(nearest(full)));
-    if (around !== undefined)
-      return { trouble: `lies in a repository or workspace, so that a change could fill it; name a folder outside.` };
+    if (isOwned(realpathSync(nearest(full))))
+      return { trouble: 'lies in a repository or workspace, so that a change could fill it; name a folder outside.' };
     mkdirSync(full, { recursive: true });
     const real = realpathSync(full);
     return {
@@ -46,10 +45,10 @@ function nearest(folder: string): string {
   return existsSync(folder) || dirname(folder) === folder ? folder : nearest(dirname(folder));
 }
 
-/** The repository or workspace around a folder. */
-function ownerOf(folder: string): string | undefined {
-  if ([houseName, '.git'].some((mark) => existsSync(join(folder, mark)))) return folder;
-  return dirname(folder) === folder ? undefined : ownerOf(dirname(folder));
+/** Whether a folder lies in a repository or a workspace. */
+function isOwned(folder: string): boolean {
+  if ([houseName, '.git'].some((mark) => existsSync(join(folder, mark)))) return true;
+  return dirname(folder) !== folder && isOwned(dirname(folder));
 }
 
 function textOf(path: string): string | undefined {
