@@ -25,6 +25,7 @@ export default defineConfig({
     // A hang is to be told from a machine that is busy with other work.
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    setupFiles: ['tests/support/seed.ts'],
     projects: [
       { extends: true, test: { name: 'fast', include: fast, exclude: notHere, ...together } },
       {

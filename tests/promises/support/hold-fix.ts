@@ -21,6 +21,10 @@ export const commentsIn = (text: string): string[] => {
   return [...new Lexer().lex(plain)].filter((token) => token.startsWith('#')).map((token) => token.trim());
 };
 
+/** The blank behind a colon that has none: it stands in text that could not be read, and mends it. */
+export const isMissingBlank = ({ span, text: put }: Edit, text: string): boolean =>
+  put === ' ' && span.start === span.end && text[span.start - 1] === ':';
+
 /** A step on the way to a leaf: a key with its place, or an item of a list with the list's. */
 interface Step {
   readonly word: string;
@@ -68,6 +72,9 @@ export function strayChanges(before: string, edits: readonly Edit[], after: stri
   for (const leaf of leaves(before)) {
     // An empty value has no text of its own: what is put beside it may fill it.
     if (isTouched(leaf.span)) continue;
+    // What was read as a key of nothing, `model:x`, is a key and its value.
+    const { span: key } = leaf.steps.at(-1) ?? leaf;
+    if (leaf.value === '' && edits.some((edit) => isMissingBlank(edit, before) && meets(edit.span, key))) continue;
     const place = moved(leaf.span, edits);
     const is = now.get(`${place.start}-${place.end}`);
     const path = leaf.steps.map(({ word }) => word).join('/');

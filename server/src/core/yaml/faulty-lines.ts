@@ -22,6 +22,9 @@ export interface Fault {
 /** A key and its value with nothing between the colon and the value; an address is none. */
 const withoutBlank = /^([A-Za-z][\w.-]*:)([^\s/].*)$/;
 
+/** Behind a blank, a value that begins so would be something else to YAML than text. */
+const beginsWithSign = /^[?:&*!|>%@`#,\]}]/;
+
 /** The faults behind one of the library’s errors; `others` are all of them. */
 export function faultsOf(error: LibraryError, others: readonly LibraryError[], text: string): Fault[] {
   const { code, message, pos } = error;
@@ -57,12 +60,14 @@ const faultOf = (line: Span, text: string): Fault =>
 /** The fault of a line, or of what stands on one, that lacks the blank behind its colon. */
 export function lineWithoutBlank(line: Span, text: string): Fault | undefined {
   const [, key, value] = withoutBlank.exec(text.slice(line.start, line.end)) ?? [];
-  if (key === undefined) return undefined;
+  if (key === undefined || value === undefined) return undefined;
   const at = line.start + key.length;
   return {
     message: plainMessage('', 'Missing space after :'),
     span: line,
-    meant: { text: `${key} ${value}`, edit: { span: { start: at, end: at }, text: ' ' } },
+    ...(!beginsWithSign.test(value) && {
+      meant: { text: `${key} ${value}`, edit: { span: { start: at, end: at }, text: ' ' } },
+    }),
   };
 }
 
