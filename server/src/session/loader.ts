@@ -237,9 +237,5 @@ class LoadPass<H extends Host> {
 }
 
 /** House settings are read once a text. */
-function houseOf(doc: Doc | undefined, plain: WorkspaceConfig): WorkspaceConfig {
-  if (!doc) return plain;
-  let house = doc.memo.get(WorkspaceConfig) as WorkspaceConfig | undefined;
-  if (!house) doc.memo.set(WorkspaceConfig, (house = new WorkspaceConfig(doc)));
-  return house;
-}
+const houseOf = (doc: Doc | undefined, plain: WorkspaceConfig): WorkspaceConfig =>
+  doc?.kept(WorkspaceConfig, () => new WorkspaceConfig(doc)) ?? plain;

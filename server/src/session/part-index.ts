@@ -85,8 +85,7 @@ export class PartIndex {
   }
 
   private kindOf(file: FileRef, doc: Doc): string {
-    let kind = doc.memo.get(saidKind) as string | undefined;
-    if (kind === undefined) doc.memo.set(saidKind, (kind = saidKind(doc)));
+    const kind = doc.kept(saidKind, () => saidKind(doc));
     if (!this.texts.open.has(file.path)) this.texts.kinds.set(file.path, kind);
     return kind;
   }

@@ -4,17 +4,7 @@ import { roleNames, type RoleName } from '../manifest/places';
 import type { AsBuilt } from '../manifest/as-built';
 import type { Doc } from '../parts/doc';
 import { readGroup } from '../parts/facts';
-import {
-  keptBy,
-  moved,
-  PartReader,
-  partsAs,
-  partsFrom,
-  rootSource,
-  type FindPart,
-  type Parts,
-  type Placed,
-} from './placed';
+import { moved, PartReader, partsAs, partsFrom, rootSource, type FindPart, type Parts, type Placed } from './placed';
 import {
   everything,
   FileView,
@@ -59,7 +49,7 @@ export class Build {
     private readonly content: Content = readContent(doc, find),
     readonly reads?: Reads,
   ) {
-    const file = keptBy(doc, buildFile, () => readGroup(buildFile, '', [rootSource(doc)]));
+    const file = doc.kept(buildFile, () => readGroup(buildFile, '', [rootSource(doc)]));
     this.file = reads ? new FileView(file, reads) : file;
     this.parts = reads ? new PartsView(content.parts, reads) : content.parts;
   }
@@ -104,13 +94,12 @@ export class Build {
   }
 
   private withPlaced(instead: ReadonlyMap<Placed, Placed>): Build {
-    const { parts, memo, memoOf, dependsOn } = this.content;
+    const { parts, dependsOn } = this.content;
     const changed = rolesOf([...instead.keys()].map(({ role }) => role));
     return new Build(this.doc, this.find, this.house, this.today, this.machine, {
       parts: partsFrom((role) => partsAs(role, parts).map((one) => instead.get(one) ?? one)),
       dependsOn,
-      memo: keptApart(memo, changed),
-      memoOf: new Map([...memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
+      ...figuresApart(this.content, changed),
     });
   }
 
@@ -129,14 +118,12 @@ export class Build {
   }
 
   private readAgain(doc: Doc, names: readonly AreaName[], find: FindPart): Build {
-    const { parts, memo, memoOf } = this.content;
+    const { parts } = this.content;
     const anew = readContent(doc, find);
-    const changed = rolesOf(names);
     return new Build(doc, find, this.house, this.today, this.machine, {
       parts: partsFrom((role) => partsAs(role, names.includes(role) ? anew.parts : parts)),
       dependsOn: anew.dependsOn,
-      memo: keptApart(memo, changed),
-      memoOf: new Map([...memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
+      ...figuresApart(this.content, rolesOf(names)),
     });
   }
 
@@ -171,6 +158,12 @@ const readerOf = (doc: Doc, find: FindPart, dependsOn: Set<string>): PartReader 
     dependsOn.add(name);
     return find(name);
   });
+
+/** The figures that stand whatever changes in these roles. */
+const figuresApart = ({ memo, memoOf }: Content, changed: RoleSet): Pick<Content, 'memo' | 'memoOf'> => ({
+  memo: keptApart(memo, changed),
+  memoOf: new Map([...memoOf].map(([work, kept]) => [work, keptApart(kept, changed)])),
+});
 
 /** What was not read from the roles of `changed` stands whatever changes in them. */
 function keptApart(memo: ReadonlyMap<unknown, CacheEntry>, changed: RoleSet): Map<unknown, CacheEntry> {

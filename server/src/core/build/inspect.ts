@@ -27,11 +27,8 @@ export interface FileReading {
 }
 
 /** Inspects a file. Its result belongs to the document and is worked out once. */
-export function inspect(doc: Doc): FileReading {
-  let reading = doc.memo.get(inspect) as FileReading | undefined;
-  if (!reading) doc.memo.set(inspect, (reading = { doc, problems: pastedSheet(doc) ?? new Inspection(doc).run() }));
-  return reading;
-}
+export const inspect = (doc: Doc): FileReading =>
+  doc.kept(inspect, () => ({ doc, problems: pastedSheet(doc) ?? new Inspection(doc).run() }));
 
 const join = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 

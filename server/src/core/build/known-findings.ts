@@ -26,18 +26,11 @@ export interface KnownFinding {
 }
 
 /** All entries of a file that say who lets what stand until when. Read once a text. */
-export function knownFindings(doc: Doc): readonly KnownFinding[] {
-  let found = doc.memo.get(knownFindings) as readonly KnownFinding[] | undefined;
-  if (!found) doc.memo.set(knownFindings, (found = read(doc)));
-  return found;
-}
+export const knownFindings = (doc: Doc): readonly KnownFinding[] => doc.kept(knownFindings, () => read(doc));
 
 /** By the file they were found in. */
-export function knownByFile(doc: Doc): ReadonlyMap<string, readonly KnownFinding[]> {
-  let found = doc.memo.get(knownByFile) as ReadonlyMap<string, readonly KnownFinding[]> | undefined;
-  if (!found) doc.memo.set(knownByFile, (found = byFile(knownFindings(doc))));
-  return found;
-}
+export const knownByFile = (doc: Doc): ReadonlyMap<string, readonly KnownFinding[]> =>
+  doc.kept(knownByFile, () => byFile(knownFindings(doc)));
 
 function byFile(all: readonly KnownFinding[]): Map<string, readonly KnownFinding[]> {
   const sorted = new Map<string, KnownFinding[]>();

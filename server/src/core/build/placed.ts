@@ -94,7 +94,7 @@ export class PartReader {
       map,
       used,
       at: (map
-        ? keptBy(this.doc, map, () => readGroup(fields, role, [own]))
+        ? this.doc.kept(map, () => readGroup(fields, role, [own]))
         : readGroup(fields, role, [own])) as unknown as Placed['at'],
       part: (file
         ? readGroup<Table>(kinds[kind as Kind], role, [own, partSource(file)], partFacts(file, kind as Kind))
@@ -146,15 +146,8 @@ function source(doc: Doc, map: MapNode | undefined, path: string, span: Span): S
   return { doc, path, span, ...(map ? { map } : {}) };
 }
 
-/** What was read from a document belongs to it: every build over the same text shares it. */
-export function keptBy<T>(doc: Doc, key: unknown, read: () => T): T {
-  let kept = doc.memo.get(key) as T | undefined;
-  if (kept === undefined) doc.memo.set(key, (kept = read()));
-  return kept;
-}
-
 function partSource(file: Doc): Source {
-  return keptBy(file, partSource, () => {
+  return file.kept(partSource, () => {
     const root = file.parsed.root;
     return source(file, root?.type === 'map' ? root : undefined, '', { start: 0, end: 0 });
   });
@@ -163,7 +156,7 @@ function partSource(file: Doc): Source {
 /** What a part file states by itself; it belongs to the file, and every build that uses the file shares it. */
 export function partFacts(file: Doc, kind: Kind): Group<Table> {
   const table: Table = kinds[kind];
-  return keptBy(file, table, () => readGroup(table, kind, [partSource(file)]));
+  return file.kept(table, () => readGroup(table, kind, [partSource(file)]));
 }
 
 function scalarText(map: MapNode | undefined, key: string): string | undefined {

@@ -29,11 +29,7 @@ export function referentsOf(field: Field): readonly Referent[] {
 }
 
 /** All references of a file, in the order of its text. The list belongs to the document and is made once. */
-export function referencesIn(doc: Doc): readonly Reference[] {
-  let found = doc.memo.get(referencesIn) as readonly Reference[] | undefined;
-  if (!found) doc.memo.set(referencesIn, (found = new Walk(doc).run()));
-  return found;
-}
+export const referencesIn = (doc: Doc): readonly Reference[] => doc.kept(referencesIn, () => new Walk(doc).run());
 
 /** All references of a build’s own text; only what may hold some is noted as read. */
 export function referencesOf(build: Build): readonly Reference[] {

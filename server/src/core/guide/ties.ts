@@ -60,11 +60,7 @@ export interface Ties {
 const none: Ties = { fences: [], values: [], steps: [], cautions: [], loose: [], markers: [] };
 
 /** Worked out once for a text. */
-export function tiesOf(doc: Doc): Ties {
-  let ties = doc.memo.get(tiesOf) as Ties | undefined;
-  if (!ties) doc.memo.set(tiesOf, (ties = mayTie(doc.text) ? read(doc) : none));
-  return ties;
-}
+export const tiesOf = (doc: Doc): Ties => doc.kept(tiesOf, () => (mayTie(doc.text) ? read(doc) : none));
 
 /** Whether anything ties a text to a build; without, it is none of ours. */
 export function isTied(doc: Doc): boolean {

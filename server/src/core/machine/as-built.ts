@@ -21,16 +21,12 @@ export interface Said {
 export type Told = { readonly [key: string]: Said | Told | readonly (Said | Told)[] | undefined };
 
 /** A record beside a build. */
-export function recordOf(doc: Doc): AsBuilt {
-  let read = doc.memo.get(recordOf) as AsBuilt | undefined;
-  if (!read) {
+export const recordOf = (doc: Doc): AsBuilt =>
+  doc.kept(recordOf, () => {
     const { root } = doc.parsed;
     const map = root?.type === 'map' ? root : undefined;
-    read = readGroup(asBuiltFile, '', [{ doc, path: '', span: { start: 0, end: 0 }, ...(map ? { map } : {}) }]);
-    doc.memo.set(recordOf, read);
-  }
-  return read;
-}
+    return readGroup(asBuiltFile, '', [{ doc, path: '', span: { start: 0, end: 0 }, ...(map ? { map } : {}) }]);
+  });
 
 /** The facts of what was told; `doc` stands for the outputs where none says anything. */
 export const machineOf = (told: Told, doc: Doc): AsBuilt =>

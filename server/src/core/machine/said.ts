@@ -59,13 +59,8 @@ export function coded(
 export const saidAs = ({ doc, span }: Printed, text: string, what: string): Said => ({ text, doc, span, what });
 
 /** The root of a JSON text that is whole; what is cut off or broken is not read at all. */
-export function jsonOf(doc: Doc): Node | undefined {
-  const read = doc.memo.get(jsonOf) as { readonly root?: Node } | undefined;
-  if (read) return read.root;
-  const json = readJson(doc.text);
-  doc.memo.set(jsonOf, json ?? {});
-  return json?.root;
-}
+export const jsonOf = (doc: Doc): Node | undefined =>
+  doc.kept(jsonOf, () => readJson(doc.text)?.root ?? null) ?? undefined;
 
 /** The node at a path of keys and positions below another. */
 export function below(node: Node | undefined, ...path: readonly (string | number)[]): Node | undefined {

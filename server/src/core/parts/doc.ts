@@ -11,7 +11,7 @@ export type KnownScalars = Map<unknown, Map<string, unknown>>;
 export class Doc {
   private linesRead?: Lines;
   private parsedRead?: Parsed;
-  /** What was worked out from this text, by the function that did; it lives and dies with the text. */
+  /** What was worked out from this text, by what it was asked for: see `kept`. */
   readonly memo = new Map<unknown, unknown>();
 
   /**
@@ -44,6 +44,13 @@ export class Doc {
   topText(key: string): ScalarNode | undefined {
     const value = this.topValue(key);
     return value?.type === 'scalar' && value.text !== '' ? value : undefined;
+  }
+
+  /** What `work` makes of this text, worked out once: it belongs to the text, and lives and dies with it. */
+  kept<T extends object | string | null>(key: unknown, work: () => T): T {
+    let kept = this.memo.get(key) as T | undefined;
+    if (kept === undefined) this.memo.set(key, (kept = work()));
+    return kept;
   }
 
   /** How a text is written that is put into this one. */
