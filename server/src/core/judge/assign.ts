@@ -84,16 +84,15 @@ function inOrder(seeker: Seeker): readonly string[] {
     : seeker.choices;
 }
 
-/** Of ports and headers that are alike in all the board says, the first stands for the rest. */
+/** Of ports and headers that are alike in all the board says, shared with no slot, the first stands for the rest. */
 function apart(build: Build, names: readonly string[]): readonly string[] {
   const { board } = build.parts;
-  const named = JSON.stringify(
-    [...(board?.part.slots.value?.values() ?? [])].map((slot) => [slot['takes-from'].text, slot.halves.text]),
-  );
+  const shared = [...(board?.part.slots.value?.values() ?? [])].flatMap((slot) => [slot['takes-from'], slot.halves]);
+  const named = new Set(shared.flatMap(({ value }) => value?.map((one) => one.value) ?? []));
   const seen = new Set<string>();
   return names.filter((name) => {
     const entry = board?.part.ports.value?.get(name) ?? board?.part.headers.value?.get(name);
-    if (!entry?.$.entry || named.includes(name)) return true;
+    if (!entry?.$.entry || named.has(name)) return true;
     const alike = entry.$.doc.text.slice(entry.$.entry.value.span.start, entry.$.entry.value.span.end);
     return !seen.has(alike) && seen.add(alike) !== undefined;
   });

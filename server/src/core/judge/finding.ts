@@ -61,6 +61,15 @@ export interface Counts {
   readonly unasked: number;
 }
 
+export const noCounts: Counts = { held: 0, broken: 0, unknown: 0, unasked: 0 };
+
+const ends = Object.keys(noCounts) as readonly (keyof Counts)[];
+
+/** Adds counts to those that are kept. */
+export function addCounts(to: { -readonly [K in keyof Counts]: number }, more: Counts): void {
+  for (const end of ends) to[end] += more[end];
+}
+
 /** An outcome with its finding; without one where it holds, or is left open unasked. */
 export interface Result {
   readonly outcome: Outcome;
@@ -176,6 +185,9 @@ const byWeight = (inputs: readonly Used[]): readonly Used[] =>
   inputs.length < 3 ? inputs : [...inputs].sort((a, b) => weightOf(b) - weightOf(a));
 
 const weightOf = (used: Used): number => (used.type === 'figure' && Number.isFinite(used.hi) ? Math.abs(used.hi) : -1);
+
+/** What makes two findings one when two judgements are compared: the check, its subject and the grade. */
+export const likenessOf = ({ id, subject, grade }: Finding): string => `${id}\n${subject}\n${grade}`;
 
 /** How many findings there are of each grade, worst first. */
 export function countsByGrade(findings: readonly Finding[]): number[] {

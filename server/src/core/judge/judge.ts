@@ -11,9 +11,11 @@ import type { Doc, DocKind } from '../parts/doc';
 import type { Guide } from '../guide/guide';
 import { acceptedFor } from './accept';
 import {
+  addCounts,
   findingOf,
   inOrder,
   isAsked,
+  noCounts,
   type Answer,
   type Counts,
   type Finding,
@@ -96,7 +98,7 @@ class Run {
   readonly findings: Finding[] = [];
   private readonly answers: Answer[] = [];
   private readonly failed: { id: string; error: string }[] = [];
-  private readonly counts = { held: 0, broken: 0, unknown: 0, unasked: 0 };
+  private readonly counts = { ...noCounts };
   /** The check that is asked, and what it told so far. */
   private asked!: Check;
   private taken: Result[] = [];
@@ -151,7 +153,7 @@ class Run {
   private add(answer: Answer): void {
     const { counts, findings } = answer;
     this.answers.push(answer);
-    for (const end of ends) this.counts[end] += counts[end];
+    addCounts(this.counts, counts);
     for (const finding of findings) this.findings.push(this.build ? withAcceptance(this.build, finding) : finding);
   }
 
@@ -166,17 +168,15 @@ class Run {
   }
 }
 
-const ends = ['held', 'broken', 'unknown', 'unasked'] as const satisfies readonly (keyof Counts)[];
-
 function answerOf(check: Check, taken: readonly Result[], roles: RoleSet): Answer {
-  const counts = { held: 0, broken: 0, unknown: 0, unasked: 0 };
+  const counts = { ...noCounts };
   for (const result of taken) counts[endOf(result)]++;
   return { check, taken, findings: taken.flatMap(({ finding }) => finding ?? []), counts, roles };
 }
 
 function endOf({ outcome: { truth }, finding }: Result): keyof Counts {
   if (!finding) return truth.is === true ? 'held' : 'unasked';
-  return finding.grade === 'unknown' && truth.is === undefined ? 'unknown' : 'broken';
+  return truth.is === undefined ? 'unknown' : 'broken';
 }
 
 /** Checks in the order in which they are asked. */

@@ -1,14 +1,11 @@
 // What a judgement says of the finished machine alone.
-import type { Judgement } from './finding';
+import { addCounts, noCounts, type Judgement } from './finding';
 
 export function ofTheMachine(judgement: Judgement): Judgement {
   const answers = judgement.answers.filter(({ check }) => check.area === 'built');
   const findings = judgement.findings.filter(({ check }) => check.area === 'built');
-  const counts = { held: 0, broken: 0, unknown: 0, unasked: 0 };
-  for (const { outcome, finding } of answers.flatMap(({ taken }) => taken)) {
-    if (!finding) counts[outcome.truth.is === true ? 'held' : 'unasked']++;
-    else counts[outcome.truth.is === undefined ? 'unknown' : 'broken']++;
-  }
+  const counts = { ...noCounts };
+  for (const answer of answers) addCounts(counts, answer.counts);
   return {
     ...judgement,
     answers,

@@ -182,10 +182,10 @@ function weigh(
   const brings = newIn(after.findings, before.findings);
   if (bringsAsBad(brings, finding)) return undefined;
   const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
-  const cost = worst.length > 0 ? ` (brings ${[...new Set(worst)].join(', ')})` : '';
+  const price = worst.length > 0 ? ` (brings ${[...new Set(worst)].join(', ')})` : '';
   const gives = givenUp({ doc, edits }, finding.check);
   return {
-    title: title + cost,
+    title: title + price,
     doc,
     edits,
     brings,

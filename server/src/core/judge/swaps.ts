@@ -3,7 +3,7 @@ import type { Build, Placed } from '../build/build';
 import type { Check } from '../checks/check';
 import type { Doc } from '../parts/doc';
 import type { Kind } from '../parts/kinds';
-import { answersApart, compareRows, countsByGrade, type Finding, type Judgement } from './finding';
+import { answersApart, compareRows, countsByGrade, likenessOf, type Finding, type Judgement } from './finding';
 import { checksBeside, judgeWhile, type GoOn } from './judge';
 
 /** A part of the folder that may stand in for another of its kind. */
@@ -89,18 +89,16 @@ export function bestSwaps(
 const openCounts = (findings: readonly Finding[]): readonly number[] =>
   countsByGrade(findings.filter(({ accepted }) => !accepted));
 
-const keyOf = (finding: Finding): string => `${finding.id}\n${finding.subject}\n${finding.grade}`;
-
 /** Findings of the first list that the second lacks. A finding that stands in both as it is costs no comparing. */
 export function newIn(these: readonly Finding[], those: readonly Finding[]): Finding[] {
   const ours = new Set(these);
   const theirs = new Set(those);
   const left = new Map<string, number>();
-  for (const one of those) if (!ours.has(one)) left.set(keyOf(one), (left.get(keyOf(one)) ?? 0) + 1);
+  for (const one of those) if (!ours.has(one)) left.set(likenessOf(one), (left.get(likenessOf(one)) ?? 0) + 1);
   return these.filter((one) => {
     if (theirs.has(one)) return false;
-    const n = left.get(keyOf(one)) ?? 0;
-    if (n > 0) left.set(keyOf(one), n - 1);
+    const n = left.get(likenessOf(one)) ?? 0;
+    if (n > 0) left.set(likenessOf(one), n - 1);
     return n === 0;
   });
 }

@@ -5,7 +5,7 @@ import type { Build } from '../build/build';
 import type { Check } from '../checks/check';
 import type { Figure } from '../figures/figure';
 import { amountPast, type Measure } from '../figures/measure';
-import { answersApart, inOrder, type Answer, type Finding, type Judgement } from './finding';
+import { answersApart, inOrder, likenessOf, type Answer, type Finding, type Judgement } from './finding';
 import { checksBeside, judgeWhile } from './judge';
 
 /** One choice where it would stand, with what the whole build would then be. Many are tried: none is kept whole. */
@@ -52,7 +52,7 @@ export function* tryPlaces(
 function emptied(before: Judgement, build: Build, { role, index }: Placed): Emptied {
   const known = answersApart(before, [role]);
   const { judgement } = judgeWhile(build, () => true, { known, checks: checksBeside(known) });
-  return { known, before: new Set(judgement!.findings.map(keyOf)), role, index };
+  return { known, before: new Set(judgement!.findings.map(likenessOf)), role, index };
 }
 
 function* tryAll(empty: Emptied, names: Iterable<string>, put: (name: string) => Build): Iterable<Trial> {
@@ -74,7 +74,7 @@ function tried(empty: Emptied, one: Pick<Trial, 'name' | 'placed' | 'build'>, ch
   let against: Finding | undefined;
   const goOn = (found: readonly Finding[]): boolean => {
     for (; seen < found.length && !against; seen++)
-      if (speaksAgainst(found[seen]!) && !empty.before.has(keyOf(found[seen]!))) against = found[seen];
+      if (speaksAgainst(found[seen]!) && !empty.before.has(likenessOf(found[seen]!))) against = found[seen];
     return !against;
   };
   const { judgement, last } = judgeWhile(one.build, goOn, { known: empty.known, checks });
@@ -82,12 +82,10 @@ function tried(empty: Emptied, one: Pick<Trial, 'name' | 'placed' | 'build'>, ch
   if (!judgement) return { ...of, against, brings: [] };
   const { findings, answers } = judgement;
   const brings = findings.filter(
-    (finding) => !finding.accepted && (finding.grade === 'unknown' || !empty.before.has(keyOf(finding))),
+    (finding) => !finding.accepted && (finding.grade === 'unknown' || !empty.before.has(likenessOf(finding))),
   );
   return { ...of, brings: inOrder(brings), nearest: nearestLimit(answers, new Set(empty.known), of.placed) };
 }
-
-const keyOf = ({ id, subject, grade }: Finding): string => `${id}\n${subject}\n${grade}`;
 
 const speaksAgainst = ({ grade, accepted }: Finding): boolean => !accepted && (grade === 'harm' || grade === 'stop');
 

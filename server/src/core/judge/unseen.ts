@@ -75,9 +75,12 @@ const isFlagSpelled = (before: Words, after: Words): boolean =>
 
 /** Every value stands where it stood; what came beside them were keys, and are names now. */
 function isReshaped(before: Words, after: Words): boolean {
-  let at = 0;
-  const added = after.values.filter((value) => (value === before.values[at] ? at++ < 0 : true));
-  return at === before.values.length && added.every((value) => before.keys.includes(value));
+  let kept = 0;
+  for (const value of after.values) {
+    if (value === before.values[kept]) kept++;
+    else if (!before.keys.includes(value)) return false;
+  }
+  return kept === before.values.length;
 }
 
 const isSame = (a: readonly string[], b: readonly string[]): boolean =>
