@@ -75,8 +75,8 @@ export function lanesLeft(build: Build, slot: Slot, name: string, mover?: Seated
     : copyWith(between(0.5, 1, 'count', `share of the lanes of ${name} left`, { source: 'the board’s facts' }), {
         missing: open,
       });
-  const all = [lanes, decidedBy(share, ...(halving?.byFacts ?? []))] as const;
-  return derive(`lanes left of ${name}`, 'count', all, `lanes × share left`, (all, left) => Math.ceil(all * left));
+  const inputs = [lanes, decidedBy(share, ...(halving?.byFacts ?? []))] as const;
+  return derive(`lanes left of ${name}`, 'count', inputs, 'lanes × share left', (all, left) => Math.ceil(all * left));
 }
 
 /** The facts that effects leave open; one list for the many slots that share their effects. */
@@ -150,8 +150,8 @@ export function endsOf(build: Build, placed: Seated, seat: Seat = seatOf(build, 
   const own = endOf(placed.part.link, placed.label);
   const { name, slot } = seat;
   if (name === undefined || !slot) {
-    const missingFacts = unknown('count', `slot of ${placed.label}`, seat.missingFacts);
-    return build.parts.board ? [own, { lanes: missingFacts, generation: missingFacts }] : [own];
+    const open = unknown('count', `slot of ${placed.label}`, seat.missingFacts);
+    return build.parts.board ? [own, { lanes: open, generation: open }] : [own];
   }
   const source = sourceGeneration(build, slot, name);
   const ends: Partial<End>[] = [

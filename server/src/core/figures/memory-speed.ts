@@ -19,11 +19,11 @@ import { modules, type Board, type Kit, channelsUsed } from './memory';
 
 /** Ranks that a module may have while its file does not say. */
 const possibleRanks = [1, 2, 4, 8] as const;
+
 /**
  * The speed that the board lists for so many modules of so many ranks. Where it lists no such line, the lines
  * beside it bound the speed: more modules, or more ranks, are never faster. Undefined without a board or memory.
  */
-
 export const populationSpeed = memo((build: Build): Figure | undefined => {
   const { board, memory } = build.parts;
   if (!board || memory.length === 0) return undefined;
@@ -62,6 +62,7 @@ export const populationSpeed = memo((build: Build): Figure | undefined => {
   );
   return decidedBy(copyWith(bounded, { from: writtenAt(speeds), missing: missingFacts }), ...sizes);
 });
+
 type SpeedRows = NonNullable<Board['part']['memory']['speeds']['value']>;
 /** Bounds from the lines of the table that are no easier, and no harder, than this filling. */
 function speedBounds(rows: SpeedRows, many: number, ranks: number): { lo: number; hi: number } {
@@ -73,6 +74,7 @@ function speedBounds(rows: SpeedRows, many: number, ranks: number): { lo: number
   }
   return { lo: Math.min(lo, hi), hi };
 }
+
 /** Ranks of the kit that has most; the board’s table knows one number only. */
 function ranksOf(
   memory: readonly Kit[],
@@ -86,30 +88,32 @@ function ranksOf(
 }
 
 export const ratedSpeed = (kit: Kit): Figure => figure(kit.part['rated-speed'], `rated speed of ${kit.label}`);
+
 export const standardSpeed = (kit: Kit): Figure =>
   figure(kit.part['standard-speed'], `speed of ${kit.label} without a profile`);
+
 /** Whether the build sets the kit to a speed: by writing one, or by its profile alone. */
 export const isSet = ({ at: { speed, profile } }: Kit): boolean =>
   speed.entry !== undefined || profile.value === 'used';
-/** The speed a kit is set to; a profile without a speed beside it sets the rated one. */
 
+/** The speed a kit is set to; a profile without a speed beside it sets the rated one. */
 export const setSpeed = (kit: Kit): Figure =>
   kit.at.speed.entry || kit.at.profile.value !== 'used'
     ? figure(kit.at.speed, `speed set for ${kit.label}`)
     : ratedSpeed(kit);
-/** The most that a kit can be set to: its own rating, and what the board lists for this filling. */
 
+/** The most that a kit can be set to: its own rating, and what the board lists for this filling. */
 export function speedLimit(build: Build, kit: Kit): Figure {
   const population = populationSpeed(build);
   return least(`speed that ${kit.label} reaches`, [ratedSpeed(kit), ...(population ? [population] : [])], {
     unit: 'MT/s',
   });
 }
+
 /**
  * The speed at which all modules run: as set, by their profile, or by the modules’ standard, under every limit; the
  * slowest counts for all.
  */
-
 export const memorySpeed = memo((build: Build): Figure | undefined => {
   const { memory } = build.parts;
   if (memory.length === 0) return undefined;
@@ -119,8 +123,8 @@ export const memorySpeed = memo((build: Build): Figure | undefined => {
   const population = populationSpeed(build);
   return least('memory speed', population ? [...each, population] : each, { unit: 'MT/s' });
 });
-/** What all channels carry together, in bytes a second; undefined without memory. */
 
+/** What all channels carry together, in bytes a second; undefined without memory. */
 export const memoryBandwidth = memo((build: Build): Figure | undefined => {
   const speed = memorySpeed(build);
   if (!speed) return undefined;
@@ -140,6 +144,7 @@ export const bandwidthAt = (build: Build, speed: Figure): Figure =>
     unit: 'GB/s',
     source: 'JEDEC JESD79-4, JESD79-5: 64 data bits a channel',
   });
+
 /** Ends that are open stay open. */
 function bandwidth(channels: number, transfersPerSecond: number): number {
   if (!(channels >= 1) || !(transfersPerSecond > 0)) return 0;

@@ -93,7 +93,8 @@ export function stepList(build: Build): ListNode | undefined {
 /** Everything that a step says in free text: its note and its caution. */
 export interface Words {
   readonly step: Step;
-  readonly fact: Fact<string> /** Whether it has a word without which no slip can be read out of it. */;
+  readonly fact: Fact<string>;
+  /** Whether it has a word without which no slip can be read out of it. */
   readonly mayHoldSlip: boolean;
 }
 

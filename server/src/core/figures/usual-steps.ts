@@ -80,9 +80,7 @@ export function unplugged(build: Build): Step | undefined {
   for (const step of statedSteps(build)) {
     if (step.kind === 'unplug mains') live = false;
     else if (step.kind === 'plug in mains' || step.kind === 'bench start') live = true;
-    else if (powers(build, step)) {
-      if (!live) return step;
-    }
+    else if (!live && powers(build, step)) return step;
   }
   return undefined;
 }

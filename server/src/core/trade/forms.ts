@@ -67,16 +67,9 @@ export function parseBoardSize(text: string): BoardSize | undefined {
   return word !== undefined && Object.hasOwn(BOARD_OUTLINES, word) ? (word as BoardSize) : undefined;
 }
 
-/** The same for a board whose own holes and outline are known. Source: as above. */
-export function standoffsOffHoles(
-  set: readonly Hole[],
-  holes: readonly Hole[],
-  { widthMm, depthMm }: Outline,
-): readonly Hole[] {
-  return set.filter((hole) => {
-    return isWithinOutline(hole, { widthMm, depthMm }) && !holes.includes(hole);
-  });
-}
+/** Of the standoffs that are set, those under the board where it has no hole: they touch its underside. */
+export const standoffsOffHoles = (set: readonly Hole[], holes: readonly Hole[], outline: Outline): readonly Hole[] =>
+  set.filter((hole) => isWithinOutline(hole, outline) && !holes.includes(hole));
 
 /** Whether a hole of the standards lies within a board’s edges. */
 export function isWithinOutline(hole: Hole, { widthMm, depthMm }: Outline): boolean {

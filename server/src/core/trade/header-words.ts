@@ -26,8 +26,8 @@ const gen1Ends = ['Type-A', 'header', '19-pin', '20-pin', 'header 20-pin', 'head
 const typeC = ['Type-C', 'USB-C', 'USB C', 'USB Type-C', 'USB Type C', 'Type C', 'USB Type-E', 'Type-E', 'Key-A'];
 const cRates = ['USB 3.2 Gen 2', 'USB 3.2 Gen 2x2', 'USB 3.1 Gen 2', 'USB 3.2 Gen 2x1', 'USB 10Gbps', 'USB 20Gbps'];
 const cEnds = ['header', 'Key-A header', 'cable', 'port', 'front panel'];
-/** What plugs into a header, and the front cables of cases, which are named by the header they want. */
 
+/** What plugs into a header, and the front cables of cases, which are named by the header they want. */
 export const HEADER_WORDS: Vocabulary<HeaderKind> = vocabulary(
   'a kind of header',
   {

@@ -53,6 +53,6 @@ export interface Caution extends Readonly<Record<CautionPart, string>> {
   readonly defersTo: string;
   readonly source: string;
 }
-/** The end of a safety message: whose word counts above ours. It fits a person, a handbook and a code alike. */
 
+/** The end of a safety message: whose word counts above ours. It fits a person, a handbook and a code alike. */
 export const deferral = (caution: Pick<Caution, 'defersTo'>): string => `Defer to ${caution.defersTo}.`;

@@ -1,7 +1,7 @@
 // Anchors and what aliases stand for, within a budget, so that no file can grow without end.
 import { quoted } from '../text/escape';
 import type { Span } from '../text/span';
-import { inWords, limits } from './limits';
+import { withCommas, limits } from './limits';
 import { children } from './nodes';
 import type { Node, Problem } from './nodes';
 
@@ -57,7 +57,7 @@ export class Anchors {
     if (this.reported) return;
     this.reported = true;
     const message =
-      `Aliases are used more than ${limits.aliases} times, or repeat more than ${inWords(limits.nodes)} ` +
+      `Aliases are used more than ${limits.aliases} times, or repeat more than ${withCommas(limits.nodes)} ` +
       `values or ${limits.depth} levels; from here on Fettle leaves them empty, so write the values out.`;
     this.problems.push({ code: 'limits-reached', message, span });
   }

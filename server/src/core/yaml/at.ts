@@ -2,7 +2,7 @@
 import { touches } from '../text/span';
 import type { Span } from '../text/span';
 import { columnAt, dashAt, lineStartAt } from './layout';
-import type { Entry, ListNode, MapNode, Node, Parsed } from './nodes';
+import type { Entry, ListNode, MapNode, Node, Parsed, ScalarNode } from './nodes';
 
 /** What is found at an offset. */
 export interface At {
@@ -27,6 +27,14 @@ export interface At {
 
 type Path = readonly (string | number)[];
 
+/** Where a node stands: its path, and what holds it. */
+interface Around {
+  readonly path: Path;
+  readonly entry?: Entry;
+  readonly list?: ListNode;
+  readonly map?: MapNode;
+}
+
 /** What stands at an offset; undefined inside a comment. */
 export function nodeAt(doc: Parsed, offset: number): At | undefined {
   const finder = new Finder(doc.text, Math.min(Math.max(offset, 0), doc.text.length));
@@ -34,16 +42,8 @@ export function nodeAt(doc: Parsed, offset: number): At | undefined {
   return found.where === 'gap' && finder.inComment() ? undefined : found;
 }
 
-// A step down, or the answer.
-type Step =
-  | {
-      readonly down: Node;
-      readonly path: Path;
-      readonly entry?: Entry;
-      readonly list?: ListNode;
-      readonly map?: MapNode;
-    }
-  | At;
+/** A step down, or the answer. */
+type Step = (Around & { readonly down: Node }) | At;
 
 class Finder {
   private readonly lineStart: number;
@@ -73,7 +73,7 @@ class Finder {
     return /(?:^|[ \t,[\]{}])#/.test(this.text.slice(from, this.offset));
   }
 
-  private step(node: Node, at: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode }): Step {
+  private step(node: Node, at: Around): Step {
     if (node.type === 'scalar') return this.scalar(node, at);
     if (node.style === 'flow') {
       if (!this.isInsideFlow(node))
@@ -85,9 +85,8 @@ class Finder {
     return node.type === 'map' ? this.blockMap(node, at.path) : this.blockList(node, at.path);
   }
 
-  private scalar(node: Node, at: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode }): At {
-    if (node.type === 'scalar' && node.style !== 'empty' && touches(node.span, this.offset))
-      return this.value(node, at);
+  private scalar(node: ScalarNode, at: Around): At {
+    if (node.style !== 'empty' && touches(node.span, this.offset)) return this.value(node, at);
     return this.gap(at.path, { entry: at.entry, list: at.list, map: at.map, node });
   }
 
@@ -183,10 +182,7 @@ class Finder {
     };
   }
 
-  private value(
-    node: Node,
-    { path, entry, list, map }: { path: Path; entry?: Entry; list?: ListNode; map?: MapNode },
-  ): At {
+  private value(node: Node, { path, entry, list, map }: Around): At {
     return {
       path,
       where: 'value',

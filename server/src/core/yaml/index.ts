@@ -15,8 +15,7 @@ export {
   setValue,
 } from './edits';
 export type { Value } from './edits';
-export { printFlow } from './print';
-export { printScalar } from './print';
+export { printFlow, printScalar } from './print';
 export { nodeAt } from './at';
 export type { At } from './at';
 export { relayout } from './relayout';

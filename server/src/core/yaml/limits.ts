@@ -31,7 +31,7 @@ export function readTokens(text: string): Tokens {
   if (passesBytes(text)) {
     const refused = refusal(
       0,
-      `The file is larger than ${inWords(limits.bytes)} bytes, so Fettle does not read it; split it.`,
+      `The file is larger than ${withCommas(limits.bytes)} bytes, so Fettle does not read it; split it.`,
     );
     return { tokens: [], extra: undefined, refused };
   }
@@ -65,7 +65,7 @@ function overLimit(parser: Parser, count: number): Problem | undefined {
   if (count > limits.tokens) {
     return refusal(
       parser.offset,
-      `The file holds more than ${inWords(limits.tokens)} words, signs and line ends, so Fettle does not ` +
+      `The file holds more than ${withCommas(limits.tokens)} words, signs and line ends, so Fettle does not ` +
         'read it; split it.',
     );
   }
@@ -85,7 +85,7 @@ function depthOf(stack: readonly CST.Token[]): number {
 }
 
 /** A count as messages show it, the same in any locale: 2,000,000. */
-export function inWords(count: number): string {
+export function withCommas(count: number): string {
   const digits = String(count);
   const first = digits.length % 3 || 3;
   return [digits.slice(0, first), ...(digits.slice(first).match(/\d{3}/g) ?? [])].join(',');

@@ -7,7 +7,7 @@ import { buildNodes } from './build';
 import { faultsOf, type LibraryError } from './faulty-lines';
 import { readJson } from './json';
 import { lineEndAt } from './layout';
-import { inWords, limits, readTokens } from './limits';
+import { withCommas, limits, readTokens } from './limits';
 import type { Node, Parsed, Problem } from './nodes';
 import { isPlainText, readPlain } from './plain';
 
@@ -177,7 +177,7 @@ function syntaxErrors(
   if (all.length <= limits.syntaxProblems) return { broken, all };
   const rest = all.splice(limits.syntaxProblems);
   const message =
-    `There are ${inWords(rest.length + untold)} more places from here on that cannot be read as YAML; mend ` +
+    `There are ${withCommas(rest.length + untold)} more places from here on that cannot be read as YAML; mend ` +
     'those above first.';
   all.push({ code: 'limits-reached', message, span: rest[0]!.span });
   return { broken: [{ start: 0, end: text.length }], all };

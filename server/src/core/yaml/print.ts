@@ -1,11 +1,10 @@
 // Prints values as YAML: quoted where a reader could take the text for something else.
+import type { ScalarNode } from './nodes';
 
 /**
  * A value to write. Strings stay text; numbers and booleans are written bare; null is a value still to be filled in.
  */
 export type Value = string | number | boolean | null | readonly Value[] | { readonly [key: string]: Value };
-
-export type Style = 'plain' | 'single' | 'double' | 'block' | 'empty';
 
 const flowWidth = 60;
 const wideFlowWidth = 100;
@@ -27,7 +26,7 @@ export function isPrintable(value: Value): boolean {
 }
 
 /** A scalar in the wanted style where its text allows it; a plain one gets quotes where it needs them. */
-export function printScalar(value: string | number | boolean | null, style: Style = 'plain'): string {
+export function printScalar(value: string | number | boolean | null, style: ScalarNode['style'] = 'plain'): string {
   if (value === null) return '';
   if (typeof value !== 'string' && style !== 'single' && style !== 'double') return String(value);
   const text = String(value);

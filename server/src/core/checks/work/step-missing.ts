@@ -161,7 +161,8 @@ function insertAll(build: Build, asked: readonly AskedStep[]): FixIdea | undefin
 }
 
 interface Item {
-  readonly kind?: StepKind /** Its number among those stated. */;
+  readonly kind?: StepKind;
+  /** Its number among those stated. */
   readonly index?: number;
   readonly value?: Value;
 }
