@@ -1,7 +1,6 @@
 // Pages on checks: read-only documents whose text the server writes, shown as Markdown.
 import {
   commands,
-  EventEmitter,
   l10n,
   Uri,
   window,
@@ -18,8 +17,6 @@ import { findingsAtCursor } from './views/status';
 export const checkScheme = 'fettle-check';
 
 export class ExplainPages implements TextDocumentContentProvider, Disposable {
-  private readonly changed = new EventEmitter<Uri>();
-  readonly onDidChange = this.changed.event;
   private readonly registration: Disposable;
 
   constructor(private readonly client: BaseLanguageClient) {
@@ -53,7 +50,6 @@ export class ExplainPages implements TextDocumentContentProvider, Disposable {
 
   dispose(): void {
     this.registration.dispose();
-    this.changed.dispose();
   }
 }
 

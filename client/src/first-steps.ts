@@ -13,15 +13,13 @@ import {
   type ExtensionContext,
 } from 'vscode';
 import { languageIds } from './languages';
+import { reported } from './reported';
 import { gradeOf } from './views/status';
 
 /** The build with which a newcomer begins: it has a finding of each grade, and fixes. */
 const firstBuild = 'survey-desk.pcbuild.yaml';
 
-export function offerFirstSteps(
-  { extensionUri }: Pick<ExtensionContext, 'extensionUri'>,
-  reported: (work: () => Promise<void>) => Promise<void>,
-): Disposable[] {
+export function offerFirstSteps({ extensionUri }: Pick<ExtensionContext, 'extensionUri'>): Disposable[] {
   const samples = Uri.joinPath(extensionUri, 'samples');
   const worst = new Map<string, number>();
   return [

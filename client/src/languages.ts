@@ -3,4 +3,7 @@
 /** The language of guides: not ours, and other texts in it are none of our business. */
 export const guideLanguage = 'markdown';
 
-export const languageIds: readonly string[] = ['fettle-build', 'fettle-part', 'fettle-settings'];
+export const buildLanguage = 'fettle-build';
+
+/** All of ours. */
+export const languageIds: readonly string[] = [buildLanguage, 'fettle-part', 'fettle-settings'];

@@ -14,6 +14,7 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
+import { reported } from './reported';
 
 type Answer = ToServer['fettle/new']['result'];
 
@@ -23,15 +24,10 @@ interface Given {
   readonly name?: unknown;
 }
 
-export function offerNewFiles(
-  client: BaseLanguageClient,
-  reported: (work: () => Promise<void>) => Promise<void>,
-): Disposable[] {
-  return [
-    commands.registerCommand('fettle.newBuild', (given?: Given) => reported(() => newBuild(client, given))),
-    commands.registerCommand('fettle.newPart', (given?: Given) => reported(() => newPart(client, given))),
-  ];
-}
+export const offerNewFiles = (client: BaseLanguageClient): Disposable[] => [
+  commands.registerCommand('fettle.newBuild', (given?: Given) => reported(() => newBuild(client, given))),
+  commands.registerCommand('fettle.newPart', (given?: Given) => reported(() => newPart(client, given))),
+];
 
 async function newBuild(client: BaseLanguageClient, given: Given = {}): Promise<void> {
   const near = await nearFor('pcbuild');
@@ -62,7 +58,8 @@ async function newPart(client: BaseLanguageClient, given: Given = {}): Promise<v
   if (name !== undefined) await write(client, near, kind, name.trim());
 }
 
-const textOf = (given: unknown): string | undefined => (typeof given === 'string' ? given : undefined);
+/** What a caller gave, where it is a text. */
+export const textOf = (given: unknown): string | undefined => (typeof given === 'string' ? given : undefined);
 
 /** Beside the open build, or in the folder of the open file; else in a folder of the workspace that is asked for. */
 export async function nearFor(what: 'pcbuild' | 'part'): Promise<Uri | undefined> {

@@ -2,7 +2,8 @@
 import { commands, env, l10n, Uri, ViewColumn, window, workspace, WorkspaceEdit, type Disposable } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { ToServer } from '../../server/src/language/requests';
-import { alreadyThere, isThere, nearFor, notWritten } from './new-files';
+import { alreadyThere, isThere, nearFor, notWritten, textOf } from './new-files';
+import { reported } from './reported';
 
 type Answer = ToServer['fettle/draftPart']['result'];
 type Place = ToServer['fettle/partPlace']['result'];
@@ -21,18 +22,9 @@ interface Source {
   readonly name: string;
 }
 
-export function offerSheetDrafts(
-  client: BaseLanguageClient,
-  reported: (work: () => Promise<void>) => Promise<void>,
-): Disposable[] {
-  return [
-    commands.registerCommand('fettle.newPartFromSheet', (given?: Given) =>
-      reported(() => newPart(client, given ?? {})),
-    ),
-  ];
-}
-
-const textOf = (given: unknown): string | undefined => (typeof given === 'string' ? given : undefined);
+export const offerSheetDrafts = (client: BaseLanguageClient): Disposable[] => [
+  commands.registerCommand('fettle.newPartFromSheet', (given?: Given) => reported(() => newPart(client, given ?? {}))),
+];
 
 async function newPart(client: BaseLanguageClient, given: Given): Promise<void> {
   const near = await nearFor('part');

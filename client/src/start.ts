@@ -18,6 +18,7 @@ import { tellOfCursor } from './cursor';
 import { checkScheme, ExplainPages } from './explain';
 import { offerFirstSteps } from './first-steps';
 import { offerNewFiles } from './new-files';
+import { reported, wordsOf } from './reported';
 import { offerSheetDrafts } from './sheet-draft';
 import { WorkingPages } from './workings';
 import { writeAt } from './write-at';
@@ -104,9 +105,9 @@ export function start(context: ExtensionContext, make: MakeClient): void {
     tellOfCursor(client),
     ...benchSheet(client, context.extensionUri),
     ...register(client, status, pages, workings, () => log.show()),
-    ...offerNewFiles(client, reported),
-    ...offerSheetDrafts(client, reported),
-    ...offerFirstSteps(context, reported),
+    ...offerNewFiles(client),
+    ...offerSheetDrafts(client),
+    ...offerFirstSteps(context),
     client,
   );
   context.subscriptions.push(onceWanted(selector(), () => run(status, () => client.start())));
@@ -152,15 +153,6 @@ function summary({ files, worst, troubles }: WorkspaceChecked): string {
   return `${checked} ${l10n.t('{0} could not be read; the log says why.', troubles.length)}`;
 }
 
-/** Runs a command; what goes wrong is told, and nothing else is held up. */
-async function reported(work: () => Promise<void>): Promise<void> {
-  try {
-    await work();
-  } catch (error) {
-    void window.showErrorMessage(`Fettle: ${error instanceof Error ? error.message : String(error)}`);
-  }
-}
-
 function statusItem(): LanguageStatusItem {
   const status = languages.createLanguageStatusItem(
     'fettle.server',
@@ -179,7 +171,6 @@ async function run(status: LanguageStatusItem, work: () => Promise<void>): Promi
   } catch (error) {
     const text = l10n.t('Fettle does not run');
     Object.assign(status, { text, busy: false, severity: LanguageStatusSeverity.Error });
-    const why = error instanceof Error ? error.message : String(error);
-    void window.showErrorMessage(l10n.t('Fettle could not start: {0}', why));
+    void window.showErrorMessage(l10n.t('Fettle could not start: {0}', wordsOf(error)));
   }
 }

@@ -16,13 +16,13 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { SheetChanged, ToServer } from '../../../server/src/language/requests';
+import { buildLanguage, languageIds } from '../languages';
+import { reported, wordsOf } from '../reported';
 import { saveSheet } from './save-sheet';
 import { isFromPanel, isPanelState, type ToPanel } from './sheet-messages';
 import { sheetPage } from './sheet-page';
 
 const viewType = 'fettle.benchSheet';
-const buildLanguage = 'fettle-build';
-const languages = [buildLanguage, 'fettle-part', 'fettle-settings'];
 
 type Answer<M extends keyof ToServer> = ToServer[M]['result'];
 
@@ -36,23 +36,10 @@ interface Landed {
 /** Registers the panel’s commands, and brings a panel back after a reload. */
 export function benchSheet(client: BaseLanguageClient, extension: Uri): Disposable[] {
   const view = new BenchSheet(client, extension);
-  const reported = (work: () => Promise<void>) => async (): Promise<void> => {
-    try {
-      await work();
-    } catch (error) {
-      void window.showErrorMessage(`Fettle: ${error instanceof Error ? error.message : String(error)}`);
-    }
-  };
   return [
     view,
-    commands.registerCommand(
-      'fettle.openBenchSheet',
-      reported(() => view.open()),
-    ),
-    commands.registerCommand(
-      'fettle.saveBenchSheet',
-      reported(() => saveSheet(client, view.current)),
-    ),
+    commands.registerCommand('fettle.openBenchSheet', () => reported(() => view.open())),
+    commands.registerCommand('fettle.saveBenchSheet', () => reported(() => saveSheet(client, view.current))),
     window.registerWebviewPanelSerializer(viewType, {
       deserializeWebviewPanel: (panel, state: unknown) =>
         view.restore(panel, isPanelState(state) ? state.uri : undefined),
@@ -111,7 +98,7 @@ class BenchSheet implements Disposable {
     const scripts = Uri.joinPath(this.extension, 'dist');
     panel.webview.options = { enableScripts: true, localResourceRoots: [scripts] };
     panel.webview.onDidReceiveMessage((message: unknown) => {
-      if (isFromPanel(message)) void (message.type === 'ready' ? this.begin() : this.go(message.place));
+      if (isFromPanel(message)) void (message.type === 'ready' ? this.begin() : reported(() => this.go(message.place)));
     });
     panel.onDidDispose(() => {
       this.panel = undefined;
@@ -161,7 +148,7 @@ class BenchSheet implements Disposable {
         await this.ask(this.panel, this.build.toString());
       }
     } catch (error) {
-      this.client.outputChannel.appendLine(`The bench sheet was not made: ${String(error)}`);
+      this.client.outputChannel.appendLine(`The bench sheet was not made: ${wordsOf(error)}`);
     } finally {
       this.isAsking = false;
     }
@@ -195,15 +182,19 @@ class BenchSheet implements Disposable {
   async light(): Promise<void> {
     const editor = window.activeTextEditor;
     if (!editor || !this.build || !this.panel?.visible || !this.isReady) return;
-    if (!languages.includes(editor.document.languageId)) return;
+    if (!languageIds.includes(editor.document.languageId)) return;
     const asked = ++this.asked;
     const { line, character } = editor.selection.active;
-    const lit = await this.client.sendRequest<Answer<'fettle/sheetPlaces'>>('fettle/sheetPlaces', {
-      textDocument: { uri: editor.document.uri.toString() },
-      position: { line, character },
-      build: this.build.toString(),
-    });
-    if (asked === this.asked) this.send({ type: 'lit', ...lit });
+    try {
+      const lit = await this.client.sendRequest<Answer<'fettle/sheetPlaces'>>('fettle/sheetPlaces', {
+        textDocument: { uri: editor.document.uri.toString() },
+        position: { line, character },
+        build: this.build.toString(),
+      });
+      if (asked === this.asked) this.send({ type: 'lit', ...lit });
+    } catch (error) {
+      this.client.outputChannel.appendLine(`The line was not lit up on the bench sheet: ${wordsOf(error)}`);
+    }
   }
 
   /** Goes to where a thing stands in the build; asked for once more, to where it is described. */
