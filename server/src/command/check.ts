@@ -15,7 +15,7 @@ import { buildsAmong, type CheckRun } from './judged';
 import { keptRun } from './kept-run';
 import { Mend, showMended } from './mend';
 import { Mending } from '../session/mending';
-import { readCount, readDay, readGrade } from './options';
+import { onDay, readCount, readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
 import { openOutput, tellTroubles } from './output';
 import { recordingFor } from './recording';
@@ -92,7 +92,7 @@ export function addCheck(program: Command, world: World, end: (status: Status) =
     .option('--mend', 'make the fixes that need nobody’s judgement in the named files, then check; says what is left')
     .option('--show', 'with --mend: write the changes as a unified diff and change no file')
     .option('--watch', 'check again what a change of files touches, until ended; then with the status as of then')
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(onDay())
     .option(
       '--workers <count>',
       'judge on so many threads (without it: by cores, where files and cores are many)',

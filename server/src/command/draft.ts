@@ -2,11 +2,12 @@
 import type { Command } from 'commander';
 import { kindNames, type Kind } from '../core/parts/kinds';
 import { addFacts } from '../core/sheets/add';
-import { drawFrom, partNameOf, partText, togetherOf, type Draft, type SheetReaders, type Unread } from '../core/sheets';
+import { drawFrom, partNameOf, partText, togetherOf, type Draft, type Unread } from '../core/sheets';
 import type { Language } from '../core/words/language';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
 import { shortPath } from '../session/run-trouble';
+import { sheetReaders } from '../session/sheet-readers';
 import { Texts, type FileRef } from '../session/texts';
 import { addDraftBuild } from './draft-build';
 import { kindCalled, placeOfNew, writeNew } from './new-files';
@@ -48,24 +49,22 @@ export function addDraft(program: Command, world: World, end: (status: Status) =
     });
 }
 
-/** Brought in only where a sheet is read: a check needs none of it. */
-async function readers(): Promise<SheetReaders> {
-  const [{ isMarkup, markupSheet }, { separatedSheet }] = await Promise.all([
-    import('../core/sheets/markup'),
-    import('../core/sheets/separated'),
-  ]);
-  return { markup: { is: isMarkup, read: markupSheet }, separated: separatedSheet };
-}
-
 async function readAll(files: readonly string[], asked: Asked, world: World): Promise<Draft> {
   const kind = asked.kind === undefined ? undefined : kindCalled(asked.kind);
-  const ways = await readers();
+  const readers = await sheetReaders();
   const drafts: { name: string; draft: Draft }[] = [];
   for (const name of files) {
     const text = name === '-' ? await world.input() : world.sheet(name);
     if (isTrouble(text)) throw refusal`${shortPath(name)}: ${text}`;
-    const options = { ...ways, ...given('kind', kind), ...given('variant', asked.variant), ...given('name', asked.as) };
-    const drawn = drawFrom({ name, text }, options);
+    const drawn = drawFrom(
+      { name, text },
+      {
+        ...readers,
+        ...(kind === undefined ? {} : { kind }),
+        ...(asked.variant === undefined ? {} : { variant: asked.variant }),
+        ...(asked.as === undefined ? {} : { name: asked.as }),
+      },
+    );
     if (!('draft' in drawn)) throw unplain(name, drawn.candidates);
     drafts.push({ name, draft: drawn.draft });
   }
@@ -78,9 +77,6 @@ async function readAll(files: readonly string[], asked: Asked, world: World): Pr
     throw refusal`no fact could be read; nothing was written.`;
   return draft;
 }
-
-const given = <K extends string, T>(key: K, value: T | undefined): { readonly [one in K]?: T } =>
-  (value === undefined ? {} : { [key]: value }) as { readonly [one in K]?: T };
 
 function unplain(name: string, candidates: readonly Kind[]): Refusal {
   const file = shortPath(name);

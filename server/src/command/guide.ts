@@ -5,7 +5,7 @@ import { isTrouble, lastStep, nameFrom, pathBetween, splitPath, within, type Hos
 import { guideDraft } from '../report/guide-draft';
 import type { FileRef } from '../session/texts';
 import { openBuild, reportTroubles } from './one-build';
-import { readDay } from './options';
+import { onDay } from './options';
 import { openOutput } from './output';
 import type { Status, World } from './world';
 
@@ -25,7 +25,7 @@ export function addGuide(program: Command, world: World, end: (status: Status) =
     )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
     .option('--to <file>', 'write into a file, whole or not at all')
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(onDay())
     .addHelpText('after', '\nExit status: 0 drafted; 2 the run itself failed, or not everything could be read.')
     .action(async (path: string, options: Options) => end(await guide(path, options, world)));
 }

@@ -1,10 +1,10 @@
 // `fettle missing`: the facts a build waits for, as a list to work off.
 import { languageOf } from '../core/words/names';
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import { toJson } from '../report/json';
 import { missingReport, missingText, wantedOf } from '../report/missing';
 import { openBuild, reportTroubles, reportUnread } from './one-build';
-import { readDay } from './options';
+import { onDay, textOrJson } from './options';
 import type { Status, World } from './world';
 
 interface Options {
@@ -21,8 +21,8 @@ export function addMissing(program: Command, world: World, end: (status: Status)
         'where it is usually printed, and what it would decide.',
     )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
-    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(textOrJson())
+    .addOption(onDay())
     .addHelpText(
       'after',
       '\nExit status: 0 nothing is missing; 1 facts are missing, or not everything was read; 2 the run itself failed.',

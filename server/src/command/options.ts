@@ -1,5 +1,5 @@
 // Option values that several sub-commands read.
-import { InvalidArgumentError } from 'commander';
+import { InvalidArgumentError, Option } from 'commander';
 import { grades, type Grade } from '../core/manifest/house-file';
 
 export function readGrade(text: string): Grade {
@@ -14,6 +14,13 @@ export function readDay(text: string): string {
     return text;
   throw new InvalidArgumentError('A day is written as 2027-06-30.');
 }
+
+/** For what depends on the day: prices and facts get old, findings are let stand until one. */
+export const onDay = (): Option =>
+  new Option('--on <date>', 'the day that counts as today, as 2027-06-30').argParser(readDay);
+
+export const textOrJson = (): Option =>
+  new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text');
 
 /** A whole number from one up. */
 export function readCount(text: string): number {

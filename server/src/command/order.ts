@@ -1,9 +1,10 @@
 // `fettle order`: the order of work that a build's parts give, with reasons and cautions.
 import { languageOf } from '../core/words/names';
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import { toJson } from '../report/json';
 import { orderReport, orderText } from '../report/order';
 import { openBuild, reportTroubles } from './one-build';
+import { textOrJson } from './options';
 import type { Status, World } from './world';
 
 interface Options {
@@ -19,7 +20,7 @@ export function addOrder(program: Command, world: World, end: (status: Status) =
         'and the cautions before it. What the build itself lists under `steps:` is not asked.',
     )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
-    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .addOption(textOrJson())
     .addHelpText('after', '\nExit status: 0 printed; 2 the run itself failed, or not everything could be read.')
     .action(async (path: string, options: Options) => end(await order(path, options, world)));
 }

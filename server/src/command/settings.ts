@@ -1,5 +1,5 @@
 // `fettle settings`: which settings hold for a file, and from which file and line each comes.
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import { isTrouble } from '../host/host';
 import { toJson } from '../report/json';
 import { settingsReport, settingsText } from '../report/settings';
@@ -7,6 +7,7 @@ import { Loader } from '../session/loader';
 import { settingsAt } from '../session/settings-at';
 import { shortPath } from '../session/run-trouble';
 import { hostFor } from './settings-from';
+import { textOrJson } from './options';
 import { refusal, type Status, type World } from './world';
 
 interface Options {
@@ -23,7 +24,7 @@ export function addSettings(program: Command, world: World, end: (status: Status
         'each with the line that states it, or as the default.',
     )
     .argument('[path]', 'a file or folder', '.')
-    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .addOption(textOrJson())
     .option('--settings-from <revision>', 'the settings as they stand in this revision of git')
     .addHelpText(
       'after',

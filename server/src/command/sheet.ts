@@ -7,7 +7,7 @@ import { sheetOf } from '../report/sheet/sheet';
 import { papers, type Paper } from '../report/sheet/style';
 import { Mending } from '../session/mending';
 import { openBuild, reportTroubles, reportUnread } from './one-build';
-import { readDay } from './options';
+import { onDay } from './options';
 import { openOutput } from './output';
 import type { Status, World } from './world';
 
@@ -31,7 +31,7 @@ export function addSheet(program: Command, world: World, end: (status: Status) =
     .addOption(new Option('--paper <paper>', 'the paper it is printed on').choices(papers).default('a4'))
     .option('--markdown', 'as Markdown instead of HTML')
     .option('--to <file>', 'write into a file, whole or not at all')
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(onDay())
     .addHelpText('after', '\nExit status: 0 printed; 2 the run itself failed, or not everything could be read.')
     .action(async (path: string, options: Options) => end(await sheet(path, options, world)));
 }

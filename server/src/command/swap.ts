@@ -1,13 +1,13 @@
 // `fettle swap`: the parts of the folder in one place of a build, ranked by what the whole build would then be.
 import { languageOf } from '../core/words/names';
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import type { Build, Placed } from '../core/build/build';
 import { bestSwaps } from '../core/judge/swaps';
 import { toJson } from '../report/json';
 import { swapReport, swapText } from '../report/swap';
 import { PartIndex } from '../session/part-index';
 import { openBuild, reportTroubles } from './one-build';
-import { readCount, readDay } from './options';
+import { onDay, readCount, textOrJson } from './options';
 import { refusal, type Status, type World } from './world';
 
 interface Options {
@@ -26,9 +26,9 @@ export function addSwap(program: Command, world: World, end: (status: Status) =>
     )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
     .argument('<place>', 'the place, as findings name it: cooler, drives.scratch, fans[0]')
-    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .addOption(textOrJson())
     .option('--most <count>', 'how many to list', readCount, 20)
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(onDay())
     .action(async (path: string, place: string, options: Options) => end(await swap(path, place, options, world)));
 }
 

@@ -1,6 +1,6 @@
 // `fettle uses`: which builds use a part, a place or a firmware version, and what would come of them if the part file
 // said otherwise.
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import { Build } from '../core/build/build';
 import { WorkspaceConfig } from '../core/build/workspace-config';
 import { Guide } from '../core/guide/guide';
@@ -21,7 +21,7 @@ import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
 import { walk, type Ours } from '../session/walk';
 import { byWeight } from './comparing';
-import { readDay, readGrade } from './options';
+import { onDay, readGrade, textOrJson } from './options';
 import { tellTroubles } from './output';
 import type { Language } from '../core/words/language';
 import { refusal, type Status, type World } from './world';
@@ -56,10 +56,10 @@ export function addUses(program: Command, world: World, end: (status: Status) =>
       (one: string, all: readonly string[]) => [...all, one],
       [],
     )
-    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .addOption(textOrJson())
     .option('--working', 'with --if: show the changed lines behind every figure that moved')
     .option('--from <grade>', 'with --if: the lightest grade to list, and to end with status 1 for', readGrade)
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(onDay())
     .addHelpText(
       'after',
       '\nExit status: 0 listed, and with --if no build breaks; 1 one does; 2 the run itself failed, the part is not ' +

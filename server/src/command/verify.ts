@@ -1,6 +1,6 @@
 // `fettle verify`: a finished machine, by the outputs of common tools, held against its build.
 import { languageOf } from '../core/words/names';
-import { Option, type Command } from 'commander';
+import type { Command } from 'commander';
 import type { Build } from '../core/build/build';
 import { recordText } from '../core/figures/built-record';
 import { judgeBuild } from '../core/judge/judge';
@@ -19,7 +19,7 @@ import { readOutputs } from '../session/outputs';
 import { shortPath } from '../session/run-trouble';
 import { Mending } from '../session/mending';
 import { openBuild, reportTroubles, type OneBuild } from './one-build';
-import { readDay, readGrade } from './options';
+import { onDay, readGrade, textOrJson } from './options';
 import { openOutput } from './output';
 import { refusal, type Status, type World } from './world';
 
@@ -42,7 +42,7 @@ export function addVerify(program: Command, world: World, end: (status: Status) 
     )
     .argument('<build>', 'a file whose name ends in .pcbuild.yaml')
     .argument('<folder>', 'the folder that holds the outputs')
-    .addOption(new Option('--format <format>', 'how to write').choices(['text', 'json']).default('text'))
+    .addOption(textOrJson())
     .option('--working', 'show the figures behind every finding, down to the line of the output')
     .option(
       '--from <grade>',
@@ -52,7 +52,7 @@ export function addVerify(program: Command, world: World, end: (status: Status) 
     )
     .option('--accepted', 'list findings that the build accepts, too')
     .option('--record', 'keep what was read as NAME.asbuilt.yaml beside the build')
-    .option('--on <date>', 'the day that counts as today, as 2027-06-30', readDay)
+    .addOption(onDay())
     .addHelpText(
       'after',
       '\nExit status: 0 nothing at or above the grade; 1 findings; 2 the run itself failed, or not all was read.',

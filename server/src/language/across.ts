@@ -21,6 +21,7 @@ import { partNameAt, partPath } from '../core/parts/part-name';
 import { partsFolders } from '../session/loader';
 import type { AddressedFile } from '../session/session';
 import { fileRef, type FileRef } from '../session/texts';
+import { Turns } from '../session/turns';
 import type { Asker, UseIndex } from '../session/use-index';
 import { editForClient } from './client';
 import type { Shared } from './findings';
@@ -155,16 +156,15 @@ export class Across {
 
   /** Reads files one after the other. Throws once nobody waits for them any more. */
   async *readAll(places: readonly Place[], asker: Asker): AsyncGenerator<AddressedFile & Named> {
-    let begun = performance.now();
+    const turns = new Turns(this.pause, stretchMs);
     for (const [i, place] of places.entries()) {
       if (asker.stopped()) throw cancelled();
       const user = await this.read(place);
       if (user) yield user;
-      if (performance.now() - begun < stretchMs) continue;
+      if (!turns.isOver) continue;
       asker.told?.(i + 1, places.length);
       this.shared.session.evict();
-      await this.pause();
-      begun = performance.now();
+      await turns.give();
     }
   }
 

@@ -6,6 +6,7 @@ import type {
 } from 'vscode-languageserver/node';
 import type { Diagnostic } from '../features/shapes';
 import { grades, type Grade } from '../core/manifest/house-file';
+import { Turns } from '../session/turns';
 import { walk } from '../session/walk';
 import { failure, notRead, type Findings, type Shared } from './findings';
 import { wordsOf } from './guard';
@@ -64,14 +65,13 @@ export class WorkspaceDiagnostics {
   }
 
   private async judgeAll(uris: Iterable<string>, token?: CancellationToken): Promise<void> {
-    let begun = performance.now();
+    const turns = new Turns(this.pause, stretchMs);
     for (const uri of uris) {
       if (token?.isCancellationRequested) return;
       await this.judge(uri);
-      if (performance.now() - begun < stretchMs) continue;
+      if (!turns.isOver) continue;
       this.shared.session.evict();
-      await this.pause();
-      begun = performance.now();
+      await turns.give();
     }
   }
 

@@ -2,6 +2,7 @@
 import { isTrouble, within, type Host, type Listed } from '../host/host';
 import { limits, spelled } from '../host/limits';
 import { troubleAt, type RunTrouble } from './run-trouble';
+import { Turns } from './turns';
 
 export interface ListedFolder {
   /** Its name below the root. */
@@ -28,19 +29,21 @@ export class Lister {
   /** Folders that could not be listed, and limits that were reached. */
   readonly troubles: RunTrouble[] = [];
   private entries = 0;
-  private begun = performance.now();
+  private readonly turns: Turns;
 
   constructor(
     private readonly host: Host,
-    private readonly pause?: () => Promise<void>,
-  ) {}
+    pause?: () => Promise<void>,
+  ) {
+    this.turns = new Turns(pause, stretchMs);
+  }
 
   /** A folder below a root and the folders in it; nothing where there is no such folder. */
   async *below(root: string, folder: string, options: ListOptions): AsyncGenerator<ListedFolder> {
     const waiting: Waiting[] = [{ folder, depth: 0 }];
     const linked = new Set<string>();
     for (let next = waiting.pop(); next; next = waiting.pop()) {
-      await this.rest();
+      if (this.turns.isOver) await this.turns.give();
       const listed = await this.host.list(root, next.folder);
       if (listed === undefined) continue;
       if (isTrouble(listed)) this.tell(root, next.folder, listed.trouble);
@@ -83,12 +86,6 @@ export class Lister {
     const trouble = `There are more than ${most} entries of folders; the rest is left out. Name fewer folders.`;
     if (!this.troubles.some((told) => told.trouble === trouble)) this.troubles.push({ path: '', trouble });
     return false;
-  }
-
-  private async rest(): Promise<void> {
-    if (!this.pause || performance.now() - this.begun < stretchMs) return;
-    await this.pause();
-    this.begun = performance.now();
   }
 }
 

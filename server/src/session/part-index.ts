@@ -11,11 +11,12 @@ import { Lister } from './lister';
 import { partsFolders } from './loader';
 import { troubleAt, type RunTrouble } from './run-trouble';
 import { fileRef, type FileRef, type Texts } from './texts';
+import { Turns } from './turns';
 
 /** How many files are read before others get their turn. */
 const stride = 200;
 /** How long one stretch of noting lasts before others get their turn. */
-const turnMs = 5;
+const stretchMs = 5;
 
 /** A file whose workspace’s parts are asked for. */
 interface Asking {
@@ -70,12 +71,9 @@ export class PartIndex {
    * `stopped` is asked between files.
    */
   async note(asking: Asking, stopped: () => boolean): Promise<void> {
-    let begun = performance.now();
+    const turns = new Turns(this.options.pause, stretchMs);
     for (const file of (await this.listing(asking)).values()) {
-      if (performance.now() - begun > turnMs) {
-        await this.options.pause?.();
-        begun = performance.now();
-      }
+      if (turns.isOver) await turns.give();
       if (stopped()) return;
       if (this.texts.kinds.has(file.path)) continue;
       const read = this.texts.glance(file);

@@ -4,6 +4,7 @@ import type { AddressedHost } from '../host/addressed';
 import { isTrouble, type Awaitable } from '../host/host';
 import type { Texts, FileRef } from './texts';
 import { troubleAt, type RunTrouble } from './run-trouble';
+import { Turns } from './turns';
 import { walk } from './walk';
 
 type Place = FileRef<AddressedHost>;
@@ -58,7 +59,7 @@ export class UseIndex {
     this.words.clear();
   }
 
-  /** The builds and part files of a place’s workspace, those that are only open included. */
+  /** The builds, part files and guides of a place’s workspace, those that are only open included. */
   async filesOf({ host, root }: Place): Promise<readonly Place[]> {
     const files = (await this.filesBelow(host, host.pathIn(root, ''))).filter((file) => file.root === root);
     const listed = new Set(files.map(({ path }) => path));
@@ -66,7 +67,7 @@ export class UseIndex {
     return [...files, ...open.filter((one) => one.root === root && !listed.has(one.path))];
   }
 
-  /** The builds and part files below a folder, by its path, of every workspace there. */
+  /** The builds, part files and guides below a folder, by its path, of every workspace there. */
   filesBelow(host: AddressedHost, path: string): Promise<readonly Place[]> {
     let listing = this.listings.get(path);
     if (!listing) {
@@ -88,16 +89,15 @@ export class UseIndex {
     asker: Asker,
   ): Promise<readonly Place[]> {
     const found: Place[] = [];
-    let begun = performance.now();
+    const turns = new Turns(this.options.pause, stretchMs);
     for (const [i, file] of files.entries()) {
       const holds = test(file);
       if (holds instanceof Promise ? await holds : holds) found.push(file);
-      if (performance.now() - begun < stretchMs) continue;
+      if (!turns.isOver) continue;
       asker.told?.(i + 1, files.length);
       this.options.evict();
-      await this.options.pause();
+      await turns.give();
       if (asker.stopped()) break;
-      begun = performance.now();
     }
     return found;
   }
