@@ -88,7 +88,7 @@ it('lists what may be no part of the machine in comments', async () => {
   expect(files.get('map-room.pcbuild.yaml')!.split('# No output')[1]!.split('\n').slice(1)).toEqual([
     '# drives: # on USB',
     '#   - { maker: TARN, model: POCKET 1T, bus: USB, capacity: 1 TB, identified-by: [POCKET 1T] } # out/lsblk.json:1',
-    '# graphics: # perhaps built into the processor',
+    '# graphics: # perhaps built into the processor or the board',
     '#   - { model: Orrery Graphics, identified-by: [1a2b:7480] } # out/Win32_VideoController.json:3',
     '',
   ]);

@@ -1,7 +1,7 @@
 // Two more finished machines against their builds: a small server under Linux and a desk under Windows, each with the
 // differences that a technician was told of. What is to be found was written down before anything was run.
 import { describe, expect, it } from 'vitest';
-import { fettle } from '../support/command';
+import { known, told } from '../support/held-machine';
 import { outputsOf, type MadeMachine } from '../support/machines';
 import { windowsOutputsOf } from '../support/machines-windows';
 
@@ -137,21 +137,6 @@ const galleryOtherwise: MadeMachine = {
   cards: [{ ...graphics, id: '1a2b:7460' }],
   displays: [screen, { ...screen, connector: 'DP-1', name: 'P32', code: '3232' }],
 };
-
-async function told(build: Record<string, string>, outputs: Record<string, string>): Promise<string[]> {
-  const files = {
-    ...build,
-    ...Object.fromEntries(Object.entries(outputs).map(([name, text]) => [`out/${name}`, text])),
-  };
-  const { out, err } = await fettle(files, 'verify', Object.keys(build)[0]!, 'out', '--format', 'json');
-  expect(err).toBe('');
-  const { findings } = JSON.parse(out) as {
-    findings: { id: string; grade: string; range: { start: { line: number } } }[];
-  };
-  return findings.map(({ id, grade, range }) => `${range.start.line + 1} ${grade} ${id}`);
-}
-
-const known = (lines: readonly string[]): string[] => lines.filter((line) => !line.includes(' unknown '));
 
 describe('a small server', () => {
   it('is as its build wants it', async () => {

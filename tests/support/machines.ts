@@ -49,6 +49,8 @@ export interface MadeDrive {
   /** A drive on the bus of servers, with what it lost. */
   readonly sas?: { readonly grown: number; readonly uncorrected: number };
   readonly failed?: boolean;
+  /** A SATA drive that hangs on a controller of SAS. */
+  readonly isBehindSas?: boolean;
 }
 export interface MadeCard {
   readonly port: string;
@@ -192,7 +194,8 @@ function lsblk({ drives }: MadeMachine): string {
         size: drive.bytes,
         type: 'disk',
         model: drive.model,
-        tran: isNvme(drive) ? 'nvme' : drive.sas ? 'sas' : 'sata',
+        tran: isNvme(drive) ? 'nvme' : drive.sas || drive.isBehindSas ? 'sas' : 'sata',
+        ...(isNvme(drive) || drive.sas ? {} : { vendor: 'ATA     ' }),
         children: [
           { name: `${drive.name}1`, size: 1_048_576, type: 'part', uuid: secrets.uuid, mountpoint: '/home/someone' },
         ],

@@ -31,7 +31,9 @@ export function recordText(build: Build, name: string): string {
 /** What the build calls the things that were found. */
 function namesOf(build: Build): ReadonlyMap<unknown, string> {
   const names = new Map<unknown, string>();
-  for (const { placed, found } of anyPairs(build)) for (const thing of found) names.set(thing, nameOf(placed));
+  // Which of alike parts a thing is, whoever reads the record may write down.
+  for (const { placed, found, alike } of anyPairs(build))
+    if (alike.length === 1) for (const thing of found) names.set(thing, nameOf(placed));
   return names;
 }
 

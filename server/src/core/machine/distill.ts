@@ -44,8 +44,8 @@ export function distil(docs: readonly Doc[], folder: string, taken: string): Dis
   };
 }
 
-/** What a tool prints that has nothing to say. */
-const isBlank = ({ text }: Doc): boolean => ['', '{}', '[]'].includes(text.slice(0, 100).replace(/\s/g, ''));
+/** What a tool prints that has nothing to say; the last is the list of a machine that has no drive. */
+const isBlank = ({ text }: Doc): boolean => ['', '{}', '[]', 'total0'].includes(text.slice(0, 100).replace(/\s/g, ''));
 
 class Distillery {
   constructor(private readonly outputs: readonly Output[]) {}

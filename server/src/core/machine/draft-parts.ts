@@ -48,7 +48,7 @@ const toldParts = (machine: AsBuilt): readonly ToldPart[] => [
   processorPart(machine),
   ...(machine.memory.value ?? []).map(modulePart),
   ...(machine.drives.value ?? []).filter(isFixed).map(drivePart),
-  ...(machine.devices.value ?? []).filter(isCard).map(cardPart),
+  ...(machine.devices.value ?? []).filter((device) => isCard(machine, device)).map(cardPart),
   ...(machine.displays.value ?? []).map(displayPart),
 ];
 
@@ -151,9 +151,15 @@ export function drivePart(drive: BuiltDrive): ToldPart {
 
 export const isGraphics = ({ class: code }: BuiltDevice): boolean => isGraphicsClass(code.value ?? '');
 
-/** Graphics behind a port, and what sits in a slot of the board by its name: anything else may be the board’s own. */
-export const isCard = (device: BuiltDevice): boolean =>
-  isGraphics(device) ? device.port.value !== undefined : device.at.value !== undefined;
+/**
+ * Graphics behind a port, and what sits in a slot of the board by its name: anything else may be the board’s own, as
+ * the graphics of a management controller are, which have no link where cards have one.
+ */
+export const isCard = ({ devices }: AsBuilt, device: BuiltDevice): boolean => {
+  if (!isGraphics(device)) return device.at.value !== undefined;
+  const showsLinks = devices.value?.some(({ link }) => link.value !== undefined);
+  return device.port.value !== undefined && (device.link.value !== undefined || !showsLinks);
+};
 
 /** A card says no model, and is named by its numbers. */
 export const cardPart = (device: BuiltDevice): ToldPart => ({

@@ -108,7 +108,7 @@ class Drafting {
   cards(graphics: boolean): readonly Drafted[] {
     return some(
       (this.machine.devices.value ?? [])
-        .filter((device) => isCard(device) && isGraphics(device) === graphics)
+        .filter((device) => isCard(this.machine, device) && isGraphics(device) === graphics)
         .map((device) => this.part(cardPart(device), [device.id, device.reports], { slot: device.at })),
     );
   }
@@ -124,7 +124,7 @@ class Drafting {
   /** What is there and may be no part of the machine, by role, with the reason. */
   perhaps(): readonly (readonly [role: string, all: readonly Drafted[], why: string])[] {
     const loose = (this.machine.drives.value ?? []).filter((drive) => !isFixed(drive));
-    const devices = (this.machine.devices.value ?? []).filter((device) => !isCard(device));
+    const devices = (this.machine.devices.value ?? []).filter((device) => !isCard(this.machine, device));
     const cards = (graphics: boolean): readonly Drafted[] =>
       some(
         devices
@@ -137,7 +137,7 @@ class Drafting {
         some(loose.map((drive) => this.part(drivePart(drive), [drive.reports, drive.capacity, drive.bus], {}))),
         'on USB',
       ],
-      ['graphics', cards(true), 'perhaps built into the processor'],
+      ['graphics', cards(true), 'perhaps built into the processor or the board'],
       ['cards', cards(false), 'perhaps built into the board'],
     ];
   }

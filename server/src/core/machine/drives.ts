@@ -132,14 +132,16 @@ function toldOf(print: SmartPrint | undefined, disk: Disk | undefined): Told {
   if (!print) return { maker, reports: model, capacity, bus };
   const { doc, drive } = print;
   const of = sayer(doc);
+  const protocol = of(drive.protocol, 'smartctl, device protocol', (text) => busOf(text, drive));
   return {
     maker:
       of(drive.vendor, 'smartctl, scsi_vendor', (text) => (text === 'ATA' ? undefined : text)) ??
       makerByFamily(of, drive) ??
       maker,
     reports: of(drive.model, 'smartctl, model_name', (text) => text) ?? model,
-    // A bridge of a USB housing speaks SATA to the drive: the bus of the machine is what the system says.
-    bus: bus ?? of(drive.protocol, 'smartctl, device protocol', (text) => busOf(text, drive)),
+    // A bridge of a USB housing speaks SATA to the drive: the bus of the machine is what the system says. A SATA drive
+    // behind a SAS controller is listed as SAS, and is none.
+    bus: bus?.text === 'SAS' && protocol?.text === 'SATA' ? protocol : (bus ?? protocol),
     capacity: of(drive.capacityBytes, 'smartctl, user_capacity', decimalSize) ?? capacity,
     link: of(drive.linkNowGbps, 'smartctl, interface_speed current', sataLink),
     able: of(drive.linkGbps, 'smartctl, interface_speed max', sataLink),

@@ -43,7 +43,8 @@ export function disksOf(doc: Doc): readonly Disk[] {
     );
     const model = said(printedAt(doc, one, 'model'), 'lsblk, model');
     const capacity = said(printedAt(doc, one, 'size'), 'lsblk, size', bytesOf);
-    const bus = said(printedAt(doc, one, 'tran'), 'lsblk, tran', (text) => BUSES[text]);
+    const spoken = said(printedAt(doc, one, 'tran'), 'lsblk, tran', (text) => BUSES[text]);
+    const bus = spoken && spoken.text !== 'SAS' ? spoken : (ataBehindSas(doc, one) ?? spoken);
     return [
       {
         name: plain,
@@ -55,6 +56,10 @@ export function disksOf(doc: Doc): readonly Disk[] {
     ];
   });
 }
+
+/** A SATA drive behind a SAS controller: the translation names its maker `ATA`. Source: INCITS SAT-4, INQUIRY data. */
+const ataBehindSas = (doc: Doc, disk: MapNode): Said | undefined =>
+  said(printedAt(doc, disk, 'vendor'), 'lsblk, vendor', (text) => (/^ATA$/i.test(text) ? 'SATA' : undefined));
 
 /** Without `-b` sizes are rounded to one decimal, in units of 1024: a range then. */
 function bytesOf(text: string): string | undefined {

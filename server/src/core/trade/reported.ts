@@ -24,14 +24,16 @@ export const sameReported = (a: string, b: string, maker = ''): boolean => {
   return one !== '' && one === other;
 };
 
-/** A processor’s string without what every one of its kind adds: clock, cores, graphics. */
+/** A processor’s string without what every one of its kind adds: clock, cores, graphics, the word for its kind. */
 export const bareProcessor = (text: string): string =>
   text
     .replace(/\((?:r|tm)\)/gi, ' ')
     .replace(/@ ?[\d.]{1,6} ?[GM]Hz\b/i, ' ')
     .replace(/\b(?:\d{1,3}|dual|quad|six|eight|twelve)-core\b/gi, ' ')
     .replace(/\b(?:with|w\/) .{0,40}graphics\b/i, ' ')
-    .trim();
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/ (?:cpu|processor)$/i, '');
 
 export type Same = 'same' | 'other' | 'open';
 
@@ -41,7 +43,7 @@ export type Same = 'same' | 'other' | 'open';
  */
 export function processorReported(reported: string, model: string, maker = ''): Same {
   const bare = bareProcessor(reported);
-  if (sameProcessorName(bare, model, maker)) return 'same';
+  if (sameProcessorName(bare, bareProcessor(model), maker)) return 'same';
   const words = (text: string): string =>
     ` ${plain(text, maker)
       .split(/[\s()\-_]+/)

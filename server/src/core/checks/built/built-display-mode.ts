@@ -1,14 +1,15 @@
 // Promised display modes against what displays of a finished machine offer, and the kind of output they hang on.
 import type { Build, Placed } from '../../build/build';
+import { outputKinds } from '../../figures/built-outputs';
 import { displayPairs } from '../../figures/built-pairs';
+import { portOf } from '../../figures/display-paths';
 import { sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import type { BuiltDisplay } from '../../manifest/as-built';
 import type { DisplayMode } from '../../trade/display';
-import { connectorKind } from '../../trade/reported';
 import { check } from '../check';
 import { aspectOf, at, atFact, outcome, type Reporter } from '../kit';
-import { notShown } from './built-kit';
+import { described, notShown } from './built-kit';
 
 export default check({
   id: 'built-display-mode',
@@ -36,17 +37,19 @@ expect:
   ],
   test(build, report) {
     if (!build.machine) return;
-    for (const { placed, found } of displayPairs(build).pairs)
+    for (const { placed, found, alike } of displayPairs(build).pairs)
       for (const display of found) {
         modes(build, placed, display, report);
-        output(build, placed, display, report);
+        // Of alike displays nothing tells which is to hang on which output.
+        if (alike.length === 1) output(build, placed, display, report);
       }
   },
 });
 
 type Display = Placed<'displays'>;
 
-function modes(build: Build, { at: { port } }: Display, display: BuiltDisplay, report: Reporter): void {
+function modes(build: Build, placed: Display, display: BuiltDisplay, report: Reporter): void {
+  const port = portOf(build, placed);
   for (const promise of build.file.expect.displays.value ?? []) {
     const { mode, port: on } = promise;
     const alone = build.parts.displays.length === 1;
@@ -76,24 +79,16 @@ const shows = (offered: DisplayMode, { widthPx, heightPx, refreshHz }: DisplayMo
   offered.widthPx === widthPx && offered.heightPx === heightPx && Math.abs(offered.refreshHz - refreshHz) < 0.6;
 
 /** By the kind of connector alone. */
-function output(build: Build, placed: Display, { connector }: BuiltDisplay, report: Reporter): void {
+function output(build: Build, placed: Display, display: BuiltDisplay, report: Reporter): void {
   const { port } = placed.at;
-  const outputs = [
-    build.parts.board?.part['display-outputs'].value,
-    ...build.parts.graphics.map(({ part }) => part.outputs.value),
-  ];
-  const link = outputs.map((one) => one?.get(port.value ?? '')?.link).find((one) => one?.value !== undefined);
-  const kind = connectorKind(connector.value ?? '');
-  const wanted = kindOfOutput(link?.value ?? port.value ?? '');
-  if (!kind || !wanted) return;
+  const kinds = port.value === undefined ? undefined : outputKinds(build, placed, display);
+  if (!kinds) return;
   report(
-    outcome(aspectOf(at(placed, port), 'output'), sure(kind === wanted, connector, port, ...(link ? [link] : [])), {
+    outcome(aspectOf(at(placed, port), 'output'), sure(kinds.isSame, ...kinds.facts), {
       grade: 'note',
-      broken: () => sentence`${placed.label} is to hang on ${port}; the machine sees it on ${connector}.`,
+      broken: () =>
+        sentence`${placed.label} is to hang on ${port}; the machine sees ${described(display)} on
+          ${display.connector}.`,
     }),
   );
-}
-
-function kindOfOutput(text: string): ReturnType<typeof connectorKind> {
-  return /^(?:mini ?)?(?:DP|DisplayPort)/i.test(text) ? 'DisplayPort' : connectorKind(text);
 }

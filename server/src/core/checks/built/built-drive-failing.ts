@@ -2,12 +2,11 @@
 import { drivePairs } from '../../figures/built-pairs';
 import { counted } from '../../figures/figure';
 import { sentence, type Sentence } from '../../figures/sentence';
-import type { Drive } from '../../figures/storage';
 import { all, given, sure, type Truth } from '../../figures/truth';
 import type { BuiltDrive } from '../../manifest/as-built';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-import { notShown } from './built-kit';
+import { foundAs, notShown } from './built-kit';
 
 export default check({
   id: 'built-drive-failing',
@@ -32,10 +31,11 @@ parts:
   ],
   test(build, report) {
     if (!build.machine) return;
-    for (const { placed, found } of drivePairs(build).pairs)
-      for (const drive of found) {
+    for (const pair of drivePairs(build).pairs)
+      for (const drive of pair.found) {
+        const { placed } = pair;
         const { health, warning, 'media-errors': errors } = drive;
-        const broken = (): Sentence => words(placed, drive);
+        const broken = (): Sentence => words(foundAs(pair), drive);
         const known: Truth[] = [
           ...(health.value === undefined ? [] : [sure(health.value === 'passed', health)]),
           ...(warning.value === undefined ? [] : [sure(!warning.value, warning)]),
@@ -48,9 +48,9 @@ parts:
   },
 });
 
-function words({ label }: Drive, { health, warning, 'media-errors': errors }: BuiltDrive): Sentence {
+function words(label: string | Sentence, { health, warning, 'media-errors': errors }: BuiltDrive): Sentence {
   if (health.value === 'failed') return sentence`${label} says that it fails. Save what is on it, and exchange it.`;
   if (warning.value === true) return sentence`${label} raises a critical warning. Save what is on it, and exchange it.`;
-  const many = counted(errors, `sectors or blocks of ${label} that failed`);
+  const many = counted(errors, 'sectors or blocks that failed');
   return sentence`${label} counts ${many} sectors or blocks that it could not read or had to replace. Exchange it.`;
 }

@@ -7,7 +7,7 @@ import { toBase } from '../../quantity';
 import { NEW_DRIVE_HOURS, NEW_DRIVE_WORN_PERCENT } from '../../trade/reported';
 import { check } from '../check';
 import { aspectOf, at, outcome } from '../kit';
-import { notShown } from './built-kit';
+import { foundAs, notShown } from './built-kit';
 
 const source = 'common practice';
 
@@ -37,10 +37,12 @@ parts:
     if (!build.machine) return;
     const most = known(toBase(NEW_DRIVE_HOURS, 'h'), 'time', 'hours that a new drive has run', { unit: 'h', source });
     const wear = known(NEW_DRIVE_WORN_PERCENT, 'percent', 'wear of a new drive', { unit: '%', source });
-    for (const { placed, found } of drivePairs(build).pairs)
-      for (const { hours, worn } of found) {
+    for (const pair of drivePairs(build).pairs)
+      for (const { hours, worn } of pair.found) {
+        const { placed } = pair;
+        const name = foundAs(pair);
         const ran = figure(hours, `hours that ${placed.label} has run`);
-        const tired = () => sentence`${placed.label} has run for ${ran}; a new drive has run for at most ${most}.`;
+        const tired = () => sentence`${name} has run for ${ran}; a new drive has run for at most ${most}.`;
         if (hours.value) report(outcome(aspectOf(at(placed), 'hours'), atMost(ran, most), { broken: tired }));
         else
           report(notShown(aspectOf(at(placed), 'hours'), hours, `how long ${placed.label} has run`, { broken: tired }));
@@ -48,7 +50,7 @@ parts:
         const used = figure(worn, `wear of ${placed.label}`);
         report(
           outcome(aspectOf(at(placed), 'wear'), atMost(used, wear), {
-            broken: () => sentence`${placed.label} is worn to ${used}; a new drive is worn to at most ${wear}.`,
+            broken: () => sentence`${name} is worn to ${used}; a new drive is worn to at most ${wear}.`,
           }),
         );
       }

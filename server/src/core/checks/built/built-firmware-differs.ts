@@ -1,7 +1,7 @@
 // The firmware that a finished machine runs, against the version that is planned and the one its processor needs.
 import type { Build } from '../../build/build';
 import { arriving, plannedUpdate, processorListed, versionList } from '../../figures/firmware';
-import { missing } from '../../figures/figure';
+import { missing, type Missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import type { Fact } from '../../parts/fact';
@@ -63,14 +63,10 @@ function compare(build: Build, board: Board, wanted: Fact<string>, why: Why, rep
   const uses = [firmware, wanted, board.part.firmware.versions];
   if (order === undefined)
     return report(
-      outcome(
-        target,
-        lacking([missing(board.part.firmware.versions, `order of the firmware versions of ${board.label}`)], ...uses),
-        {
-          broken,
-          open: () => sentence`The machine runs firmware ${firmware}, and ${wanted} is ${why}.`,
-        },
-      ),
+      outcome(target, lacking([orderMissing(board, firmware.value)], ...uses), {
+        broken,
+        open: () => sentence`The machine runs firmware ${firmware}, and ${wanted} is ${why}.`,
+      }),
     );
   const isNewer = order > 0 && why === 'planned';
   report(
@@ -82,6 +78,15 @@ function compare(build: Build, board: Board, wanted: Fact<string>, why: Why, rep
     }),
   );
 }
+
+/** A list that lacks the version is asked for it by name. */
+const orderMissing = (board: Board, printed: string): Missing =>
+  missing(
+    board.part.firmware.versions,
+    versionList(board).length === 0
+      ? `order of the firmware versions of ${board.label}`
+      : `${printed} among the firmware versions of ${board.label}`,
+  );
 
 const isOlder = (board: Board, { value }: Fact<string>, than: string): boolean =>
   value !== undefined && compareVersions(value, than, versionList(board)) === -1;

@@ -1,5 +1,6 @@
 // What checks of the machine as built share: what no output shows.
 import type { Placed } from '../../build/build';
+import type { AnyPair } from '../../figures/built-pairs';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { lacking, type Truth } from '../../figures/truth';
 import type { AsBuilt, OutputName } from '../../manifest/as-built';
@@ -51,6 +52,10 @@ export const WITNESSES = {
   cards: ['lspci', 'lspci under load'],
   displays: ['EDID', 'CIM'],
 } as const satisfies Record<string, readonly OutputName[]>;
+
+/** What the build calls a part that was found; of alike parts, nothing tells which it is. */
+export const foundAs = ({ placed, alike }: AnyPair): string | Sentence =>
+  alike.length === 1 ? placed.label : sentence`${placed.label} or one like it`;
 
 /** What a thing says of itself, with its room where it has any, for a sentence. */
 export function described(thing: { reports: Fact<string>; capacity?: Fact<unknown>; id?: Fact<string> }): Sentence {

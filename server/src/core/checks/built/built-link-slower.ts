@@ -3,7 +3,7 @@ import type { Build } from '../../build/build';
 import { cardPairs, drivePairs } from '../../figures/built-pairs';
 import { copyWith, figure, known, least, readCount, writtenAt, type Figure } from '../../figures/figure';
 import { linkRows, type Lanes } from '../../figures/link-rows';
-import { sentence } from '../../figures/sentence';
+import { sentence, type Sentence } from '../../figures/sentence';
 import type { Seated } from '../../figures/slots';
 import { driveLinkRate, type Drive } from '../../figures/storage';
 import { all, atLeast, given } from '../../figures/truth';
@@ -13,7 +13,7 @@ import { linkRateBytesPerSecond, type Link } from '../../trade/links';
 import { isGraphicsClass } from '../../trade/reported';
 import { check } from '../check';
 import { at, atFact, outcome, type Reporter } from '../kit';
-import { notShown, undecided } from './built-kit';
+import { foundAs, notShown, undecided } from './built-kit';
 
 export default check({
   id: 'built-link-slower',
@@ -43,21 +43,23 @@ parts:
   ],
   test(build, report) {
     if (!build.machine) return;
-    for (const { placed, found } of [...drivePairs(build).pairs, ...cardPairs(build).pairs])
-      for (const thing of found) judge(build, placed, thing, report);
+    for (const pair of [...drivePairs(build).pairs, ...cardPairs(build).pairs])
+      for (const thing of pair.found) judge(build, pair.placed, foundAs(pair), thing, report);
   },
 });
 
-function judge(build: Build, placed: Seated, thing: BuiltDevice | BuiltDrive, report: Reporter): void {
+type Name = string | Sentence;
+
+function judge(build: Build, placed: Seated, name: Name, thing: BuiltDevice | BuiltDrive, report: Reporter): void {
   const { link } = thing;
-  if (placed.role === 'drives' && link.value) promised(build, placed as Drive, link, report);
+  if (placed.role === 'drives' && link.value) promised(build, placed as Drive, name, link, report);
   const isSata = placed.role === 'drives' && (thing as BuiltDrive).bus.value === 'SATA';
-  if (isSata) return sata(build, placed as Drive, thing as BuiltDrive, report);
+  if (isSata) return sata(build, placed as Drive, name, thing as BuiltDrive, report);
   if (placed.role === 'drives' && (thing as BuiltDrive).bus.value !== 'NVMe') return;
   const lanes = linkRows(build).find((row) => row.placed === placed)?.lanes;
   if (!lanes) return;
   const wants = { lanes: wanted(lanes, thing, 'lanes'), generation: wanted(lanes, thing, 'generation') };
-  const broken = () => sentence`The link of ${placed.label} runs as ${link}; it is to reach ${wants.lanes} lanes of
+  const broken = () => sentence`The link of ${name} runs as ${link}; it is to reach ${wants.lanes} lanes of
     generation ${wants.generation}. Seat it anew, and look at the firmware’s setting of the slot.`;
   if (link.value?.bus !== 'PCIe')
     return report(notShown(at(placed), link, `the link that ${placed.label} runs`, { broken }));
@@ -70,14 +72,14 @@ function judge(build: Build, placed: Seated, thing: BuiltDevice | BuiltDrive, re
     return report(
       outcome(at(placed), undecided(link), {
         broken,
-        open: () => sentence`The link of ${placed.label} was read as ${link} while it was idle; read it under load.`,
+        open: () => sentence`The link of ${name} was read as ${link} while it was idle; read it under load.`,
       }),
     );
   report(outcome(at(placed), given(all(wide, fast), thing.able), { broken }));
 }
 
 /** The rate that is promised of a drive, against what its link carries at most. */
-function promised(build: Build, drive: Drive, link: Fact<Link>, report: Reporter): void {
+function promised(build: Build, drive: Drive, name: Name, link: Fact<Link>, report: Reporter): void {
   const promise = build.file.expect.drives.value?.get(drive.at.name.value ?? '');
   const rate = link.value && linkRateBytesPerSecond(link.value);
   // A plan that falls short of its promise by itself is found without a machine.
@@ -91,8 +93,7 @@ function promised(build: Build, drive: Drive, link: Fact<Link>, report: Reporter
     const wants = figure(promise[way], `${way} rate promised`);
     report(
       outcome(atFact(promise[way]), atLeast(carries, wants), {
-        broken: () =>
-          sentence`${drive.label} is to ${way} at ${wants}; the link that it runs, ${link}, carries ${carries}.`,
+        broken: () => sentence`${name} is to ${way} at ${wants}; the link that it runs, ${link}, carries ${carries}.`,
       }),
     );
   }
@@ -112,10 +113,10 @@ const isIdle = (thing: BuiltDevice | BuiltDrive): boolean =>
   'class' in thing && isGraphicsClass(thing.class.value ?? '') && thing.read.value !== 'load';
 
 /** SATA: the generation that the drive and its port agreed on. */
-function sata(build: Build, drive: Drive, { link, able }: BuiltDrive, report: Reporter): void {
+function sata(build: Build, drive: Drive, name: Name, { link, able }: BuiltDrive, report: Reporter): void {
   if (drive.part.bus.value !== 'SATA') return;
   const wants = rateWanted(driveLinkRate(build, drive), able);
-  const broken = () => sentence`The link of ${drive.label} runs as ${link}; ${wants} is to be reached. Exchange its data
+  const broken = () => sentence`The link of ${name} runs as ${link}; ${wants} is to be reached. Exchange its data
     cable, or its port.`;
   const rate = link.value && linkRateBytesPerSecond(link.value);
   if (rate === undefined) return report(notShown(at(drive), link, `the link that ${drive.label} runs`, { broken }));

@@ -1,11 +1,12 @@
 // The slots that a machine finds its modules in, against those of its build.
 import type { Build } from '../../build/build';
-import { builtModules, kitsOf, moduleSlot } from '../../figures/built-memory';
+import { builtModules, isSlot, kitsOf, moduleSlot } from '../../figures/built-memory';
 import { channelsFilled } from '../../trade/memory';
 import { channelsOf, filling, type Board, type Kit } from '../../figures/memory';
 import { sentence } from '../../figures/sentence';
 import { lacking, sure } from '../../figures/truth';
 import type { BuiltModule } from '../../manifest/as-built';
+import type { Fact } from '../../parts/fact';
 import { valuesOf } from '../../figures/lists';
 import { missing } from '../../figures/figure';
 import { check } from '../check';
@@ -43,11 +44,26 @@ parts:
   },
 });
 
+/** Of a board that states no slots, a module that says it sits in one that the build names sits there. */
+function asNamed(
+  board: Board,
+  named: readonly string[],
+  { slot }: BuiltModule,
+): { name: string; by: Fact<string> } | undefined {
+  const { slots, locators } = board.part.memory;
+  if (slots.node || locators.node || slot.value === undefined) return undefined;
+  const name = named.find((one) => isSlot(one, slot.value!));
+  return name === undefined ? undefined : { name, by: slot };
+}
+
 function judge(build: Build, board: Board, kit: Kit, found: readonly BuiltModule[], report: Reporter): void {
   const named = valuesOf(kit.at.slots);
   if (!named) return;
   const own = found.filter((module) => kitsOf(build, module).includes(kit));
-  const seats = own.map((module) => ({ module, seat: moduleSlot(board, module) }));
+  const seats = own.map((module) => ({
+    module,
+    seat: moduleSlot(build, board, module) ?? asNamed(board, named, module),
+  }));
   const facts = seats.flatMap(({ seat, module }) => seat?.by ?? module.locator);
   const open = seats.find(({ seat }) => !seat);
   if (own.length === 0) return;

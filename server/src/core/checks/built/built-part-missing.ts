@@ -41,8 +41,8 @@ parts:
       // What stands in its place is judged by itself.
       if (instead) continue;
       const broken = (): Sentence =>
-        wanted > 1 && found.length > 0
-          ? sentence`The machine finds fewer of ${placed.label} than the build lists.`
+        (wanted > 1 && found.length > 0) || pair.alike.length > 1
+          ? sentence`The machine finds fewer of ${listed(pair)} than the build lists.`
           : sentence`The machine does not find ${placed.label}.`;
       if (found.length >= wanted) {
         report(outcome(at(placed), sure(true, ...found.map(({ reports }) => reports)), { broken }));
@@ -71,6 +71,8 @@ parts:
     }
   },
 });
+
+const listed = ({ alike }: AnyPair): string => alike.map(({ label }) => label).join(', ');
 
 /** Which of the things that are there it is, nobody can tell. */
 function candidates({ placed, perhaps }: AnyPair): Sentence {

@@ -1,7 +1,8 @@
 // What a finished machine finds and its build does not list.
 import type { Build } from '../../build/build';
 import { cardPairs, displayPairs, drivePairs, slotBuilt } from '../../figures/built-pairs';
-import { builtModules, kitsOf } from '../../figures/built-memory';
+import { isFitted, modulesOf, moduleSlot, strangeModules } from '../../figures/built-memory';
+import type { Kit } from '../../figures/memory';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { sure } from '../../figures/truth';
 import type { BuiltDevice, BuiltDisplay, BuiltDrive } from '../../manifest/as-built';
@@ -9,7 +10,7 @@ import type { Fact } from '../../parts/fact';
 import { isGraphicsClass } from '../../trade/reported';
 import { check } from '../check';
 import { addToList } from '../costs/costs-kit';
-import { atBuild, outcome, type TextFix } from '../kit';
+import { atBuild, change, type FixIdea, outcome, putOn, swap, type TextFix } from '../kit';
 import { described } from './built-kit';
 
 export default check({
@@ -59,7 +60,7 @@ interface Stranger {
   readonly fact: Fact<unknown>;
   readonly said: Sentence;
   /** Lists it in the build, where it says plainly what it is. */
-  readonly listed?: () => TextFix | undefined;
+  readonly listed?: () => FixIdea | undefined;
 }
 
 function* strangers(build: Build): Iterable<Stranger> {
@@ -90,11 +91,26 @@ function* strangers(build: Build): Iterable<Stranger> {
       said: described(display),
       listed: () => displayListed(build, display),
     };
-  if (build.parts.memory.length === 0) return;
-  for (const module of builtModules(build) ?? [])
-    if (kitsOf(build, module).length === 0 && module.capacity.value)
-      // Listed beside the build’s own it would be a mixed kit: no fix could be proven.
-      yield { what: 'memory module', fact: stated(module.reports, module.capacity), said: described(module) };
+  for (const { module, kit } of strangeModules(build))
+    yield {
+      what: 'memory module',
+      fact: stated(module.reports, module.capacity),
+      said: described(module),
+      // Beside another kit it would be a mixed one, which is as bad: only more of the kit, or another kit, mends it.
+      listed: () => kit && (isFitted(build, kit) ? moreOf(build, kit) : swap(kit)),
+    };
+}
+
+/** Lists all modules of a kit, in the slots that they sit in. */
+function moreOf(build: Build, kit: Kit): TextFix | undefined {
+  const own = modulesOf(build, kit);
+  const count = putOn(kit, 'count', own.length, `List ${own.length} modules, which the machine has`);
+  const { slots } = kit.at;
+  const { board } = build.parts;
+  if (!count || slots.value === undefined) return count;
+  const seats = own.flatMap((module) => (board ? (moduleSlot(build, board, module)?.name ?? []) : []));
+  const moved = seats.length === own.length ? change(slots, seats, count.title) : undefined;
+  return moved && { ...count, edits: [...count.edits, ...moved.edits] };
 }
 
 function driveListed(build: Build, { reports, bus, capacity }: BuiltDrive): TextFix | undefined {
