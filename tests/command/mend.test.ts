@@ -21,6 +21,21 @@ describe('what is made unseen', () => {
     ['a key', 'parts:\n  cooler: { hieght: 158 mm } # as sold\n', 'parts:\n  cooler: { height: 158 mm } # as sold\n'],
     ['a role', 'parts:\n  cpu: { use: calder/c7-840 }\n', 'parts:\n  processor: { use: calder/c7-840 }\n'],
     ['look-alikes', 'parts:\n  cooler: { height: 158 мм }\n', 'parts:\n  cooler: { height: 158 mm }\n'],
+    [
+      'a comma that is missing',
+      'parts:\n  cooler: { height: 158 mm mass: 900 g }\n',
+      'parts:\n  cooler: { height: 158 mm, mass: 900 g }\n',
+    ],
+    [
+      'commas between lines',
+      'parts:\n  case: {\n    maker: Tarn\n    model: Sluice\n    cooler-height: 158 mm }\n',
+      'parts:\n  case: {\n    maker: Tarn,\n    model: Sluice,\n    cooler-height: 158 mm }\n',
+    ],
+    [
+      'brackets and commas of a list',
+      'parts:\n  board: { memory: { slots: A1, A2, fill-first: [A1 A2] } }\n',
+      'parts:\n  board: { memory: { slots: [A1, A2], fill-first: [A1, A2] } }\n',
+    ],
     ['a name by itself', 'parts:\n  case: tarn/mid-3\n', 'parts:\n  case: { use: tarn/mid-3 }\n'],
   ])('%s', async (_, before, after) => {
     expect((await mended(build(before))).text).toBe(build(after));
@@ -51,6 +66,8 @@ describe('what is left', () => {
       desk,
       'it stands in what was weighed and accepted',
     ],
+    ['expect:\n  memory: { capacity: 64 GB bandwidth: 80 GB/s }\n', desk, 'it stands in what is promised'],
+    ['steps:\n  - { do: fit the board, caution: { word: CAUTION hazard: Edges. } }\n', desk, 'their writer’s'],
     ['parts:\n  cooler: { height: 158 }\n', desk, 'it would put a guess in the place of what is written'],
     ['parts:\n  fans: [{ use: boreas/f140, cuont: 2 }]\n', desk, 'it would change what is bought, or how many'],
     ['bench: { surface: wod }\n', desk, 'it would put a guess in the place of what is written'],

@@ -1,6 +1,6 @@
 // Values that YAML ends at a comma within braces: `{ mass: 1,2 kg }` has the value `1` and a key `2 kg`.
 import type { Doc } from '../parts/doc';
-import { isDeep, type Field, type ScalarField } from '../parts/field';
+import { isDeep, type Field, type ListField, type ScalarField } from '../parts/field';
 import { readScalar } from '../parts/scalar';
 import { quoted } from '../text';
 import type { Entry, MapNode } from '../yaml';
@@ -21,8 +21,8 @@ export function cutAtComma(
   const found = new Map<Entry, CutValue | 'rest'>();
   map.entries.forEach((entry, i) => {
     const field = fieldOf(entry.key);
-    if (found.has(entry) || !field || isDeep(field) || entry.value.type !== 'scalar' || entry.value.style !== 'plain')
-      return;
+    const isCut = field && (!isDeep(field) || isPlainList(field));
+    if (found.has(entry) || !isCut || entry.value.type !== 'scalar' || entry.value.style !== 'plain') return;
     const rest: Entry[] = [];
     for (
       let last = entry, next = map.entries[i + 1];
@@ -45,18 +45,30 @@ const names = (isKey: CutBy[1], { key }: Entry): boolean => !!isKey(key) || !!is
 /** A key by itself: what stands behind a comma where no colon follows. */
 const isBare = ({ value }: Entry): boolean => value.type === 'scalar' && value.style === 'empty';
 
-/** Whether a key is the rest of what stands before it: digits behind digits, or words behind words of a free text. */
+/** A list of values that each stand on one line. */
+const isPlainList = (field: Field): field is ListField => field.type === 'list' && !isDeep(field.of);
+
+/**
+ * Whether a key is the rest of what stands before it: digits behind digits, words behind words of a free text, or an
+ * item behind an item of a list.
+ */
 function continues({ text }: Doc, field: Field, last: Entry, next: Entry): boolean {
   if (!isBare(next) || next.merged) return false;
   const end = isBare(last) ? last.keySpan.end : last.value.span.end;
   const between = text.slice(end, next.keySpan.start);
   if (text.slice(next.keySpan.start, next.keySpan.end) !== next.key) return false;
+  if (isPlainList(field)) return between.trim() === ',';
   if (between === ',' && /\d/.test(text[end - 1] ?? '') && /^\d/.test(next.key)) return true;
   return field.type === 'text' && !field.spellings && between === ', ' && next.key.includes(' ');
 }
 
-function wholeValue(doc: Doc, field: ScalarField, span: CutValue['span']): CutValue {
+function wholeValue(doc: Doc, field: ScalarField | ListField, span: CutValue['span']): CutValue {
   const whole = doc.text.slice(span.start, span.end);
+  if (field.type === 'list') {
+    const mends = [{ title: 'Put it in brackets', edits: [{ span, text: `[${whole}]` }] }];
+    const message = `Within braces a comma ends a value; put ${quoted(whole)} in brackets.`;
+    return { code: 'wrong-kind-of-value', message, span, mends };
+  }
   const inQuotes = JSON.stringify(whole);
   if (field.type === 'text') {
     const mends = [{ title: 'Put it in quotes', edits: [{ span, text: inQuotes }] }];

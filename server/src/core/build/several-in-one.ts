@@ -1,6 +1,6 @@
 // Several values written as one where a list belongs, the way sheets do: `2242/2260/2280`, `120 / 140 mm`.
 import type { Doc } from '../parts/doc';
-import { isDeep, type Field, type ListField } from '../parts/field';
+import { isDeep, type Field, type ListField, type ScalarField } from '../parts/field';
 import { readNode, readScalar } from '../parts/scalar';
 import { quoted, type Edit } from '../text';
 import { insertItem, setValue, type ListNode, type ScalarNode } from '../yaml';
@@ -26,7 +26,8 @@ export function asList(doc: Doc, field: ListField, node: ScalarNode): Mend | und
 /** An item of a list that holds several values, as so many items; undefined where it plainly holds one. */
 export function asItems(doc: Doc, field: Field, list: ListNode, index: number): Mend | undefined {
   const item = list.items[index];
-  if (item?.type !== 'scalar' || isDeep(field) || !readNode(doc, field, item).slip) return undefined;
+  if (item?.type !== 'scalar' || isDeep(field)) return undefined;
+  if (!readNode(doc, field, item).slip && !areCodes(item.text)) return undefined;
   const [first, ...others] = severalIn(field, item.text) ?? [];
   if (first === undefined) return undefined;
   const replaced = setValue(doc.parsed, item, put(field, first));
@@ -47,16 +48,25 @@ const titleOf = (values: readonly string[]): string => `Write ${values.map((one)
 /** Each value whole, with the unit or the letters that it shares; undefined where one of them does not read. */
 function severalIn(field: Field, text: string): readonly string[] | undefined {
   if (isDeep(field) || text.length > longest) return undefined;
-  const pieces = text
-    .replace(/\s/g, ' ')
-    .split(BETWEEN)
-    .map((one) => one.trim());
+  const line = text.replace(/\s/g, ' ');
+  const apart = line.split(BETWEEN).map((one) => one.trim());
+  const pieces = apart.length === 1 && isParted(field, line) ? line.split(' ').filter((one) => one !== '') : apart;
   if (pieces.length < 2 || pieces.length > most || pieces.includes('')) return undefined;
   const whole = field.type === 'quantity' ? withUnit(pieces) : withLetters(pieces);
   if (new Set(whole).size < whole.length || whole.some((one) => readScalar(field, one).slip)) return undefined;
   const isFree = field.type === 'version' || (field.type === 'text' && !field.spellings);
   return isFree && /[/|]/.test(text) && !whole.every((one) => CODE.test(one)) ? undefined : whole;
 }
+
+/** Names such as `A1 A2`, which no maker prints as one. */
+const areCodes = (text: string): boolean => {
+  const words = text.split(/\s+/);
+  return words.length > 1 && words.every((one) => CODE.test(one));
+};
+
+/** Whether blanks alone part values: names, or words that are none together. */
+const isParted = (field: ScalarField, line: string): boolean =>
+  field.type !== 'quantity' && (areCodes(line) || readScalar(field, line).slip !== undefined);
 
 /** `120 / 140 mm`: the unit stands once, behind the last. */
 function withUnit(pieces: readonly string[]): readonly string[] {

@@ -23,15 +23,28 @@ export function leftBecause(doc: Doc, finding: Finding, edits: readonly Edit[]):
   const { grade, caution, check, subject } = finding;
   if (grade === 'harm' || caution !== undefined || check.area === 'handling') return ofSafety;
   if (/\.(?:caution|note|do)(?:\.|$)/.test(subject)) return ofWords;
-  const [section = ''] = subject.split(/[.[]/);
-  const because = settled[doc.kind];
-  if (because && Object.hasOwn(because, section)) return because[section];
   const after = new Doc(doc.name, doc.kind, applyEdits(doc.text, edits));
+  const because = settled[doc.kind] ?? {};
+  const sections = [subject.split(/[.[]/)[0] ?? '', ...edits.map(({ span }) => sectionAt(after, span.start))];
+  const touched = sections.find((section) => Object.hasOwn(because, section));
+  if (touched !== undefined) return because[touched];
+  // Of a text that cannot be read nobody can tell which of a step’s words it is.
+  if (subject === '' && sections.includes('steps')) return ofWords;
   if (withoutBlanks(doc.text) === withoutBlanks(after.text)) return undefined;
+  const isParting = finding.id === 'yaml-syntax' || finding.id === 'wrong-kind-of-value';
+  if (isParting && withoutMarks(doc.text) === withoutMarks(after.text)) return undefined;
   return meaningChanged(finding.id, wordsOf(doc), wordsOf(after));
 }
 
 const withoutBlanks = (text: string): string => text.replace(/\s+/g, '');
+/** Without what parts values from one another. */
+const withoutMarks = (text: string): string => text.replace(/[\s,[\]"']+/g, '');
+
+/** The section that an offset lies in, as far as one can be read. */
+function sectionAt({ parsed: { root } }: Doc, offset: number): string {
+  if (root?.type !== 'map') return '';
+  return root.entries.findLast(({ keySpan }) => keySpan.start <= offset)?.key ?? '';
+}
 
 interface Words {
   readonly keys: readonly string[];

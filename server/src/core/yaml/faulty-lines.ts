@@ -1,23 +1,9 @@
 // Lines that lack their colon or the blank behind it, or begin too far in. The library reads such a line and the next
 // as one long name, or as a map within a value; what is at fault is the line.
-import type { Edit } from '../text/edit';
 import { clampSpan, type Span } from '../text/span';
 import { lineStartAt } from './layout';
 import { plainMessage } from './messages';
-
-/** What the library says of a text. */
-export interface LibraryError {
-  readonly code: string;
-  readonly message: string;
-  readonly pos: readonly [number, number];
-}
-
-export interface Fault {
-  readonly message: string;
-  readonly span: Span;
-  /** What is to stand there, where that has one reading, and the edit that writes it. */
-  readonly meant?: { readonly text: string; readonly edit: Edit };
-}
+import { commaFaults, type Fault, type LibraryError } from './missing-commas';
 
 /** A key and its value with nothing between the colon and the value; an address is none. */
 const withoutBlank = /^([A-Za-z][\w.-]*:)([^\s/].*)$/;
@@ -26,24 +12,27 @@ const withoutBlank = /^([A-Za-z][\w.-]*:)([^\s/].*)$/;
 const beginsWithSign = /^[?:&*!|>%@`#,\]}]/;
 
 /** The faults behind one of the library’s errors; `others` are all of them. */
-export function faultsOf(error: LibraryError, others: readonly LibraryError[], text: string): Fault[] {
+export function faultsOf(
+  error: LibraryError,
+  others: readonly LibraryError[],
+  commas: ReadonlyMap<LibraryError, Span>,
+  text: string,
+): Fault[] {
   const { code, message, pos } = error;
   const span = clampSpan(text, pos[0], pos[1]);
+  const missing = commaFaults(error, commas, text);
+  if (missing) return missing;
   const isWithin = (one: LibraryError, named: string): boolean => one.code === named && one.pos[0] === pos[0];
   if (code === 'BLOCK_AS_IMPLICIT_KEY') {
     const long = others.find((one) => isWithin(one, 'MULTILINE_IMPLICIT_KEY'));
     const last = long && lastLineOf(clampSpan(text, ...long.pos), text);
     if (last) return [{ message: plainMessage('BAD_INDENT', tooFarIn), span: last }];
   }
-  if (code === 'BLOCK_IN_FLOW' && others.some((one) => isWithin(one, 'MULTILINE_IMPLICIT_KEY'))) return [];
   if (code === 'MULTILINE_IMPLICIT_KEY' && others.some((one) => isWithin(one, 'BLOCK_AS_IMPLICIT_KEY'))) return [];
   if (code === 'MULTILINE_IMPLICIT_KEY' && /[^\s"']/.test(text.charAt(span.start))) {
     const lines = linesOf(span, text);
     const last = lines.pop();
-    if (last && lines.length > 0)
-      return beginsLine(span, text)
-        ? lines.map((line) => faultOf(line, text))
-        : [{ message: plainMessage('', 'Missing , between'), span: last }];
+    if (last && lines.length > 0 && beginsLine(span, text)) return lines.map((line) => faultOf(line, text));
   }
   if (/^Implicit map keys need to be followed/.test(message)) {
     const [line] = linesOf(span, text);

@@ -4,10 +4,11 @@ import type { CST, Document, YAMLError } from 'yaml';
 import { clampSpan } from '../text/span';
 import type { Span } from '../text/span';
 import { buildNodes } from './build';
-import { faultsOf, type LibraryError } from './faulty-lines';
+import { faultsOf } from './faulty-lines';
 import { readJson } from './json';
 import { lineEndAt } from './layout';
 import { withCommas, limits, readTokens } from './limits';
+import { besideComma, commasMissing, type LibraryError } from './missing-commas';
 import type { Node, Parsed, Problem } from './nodes';
 import { isPlainText, readPlain } from './plain';
 
@@ -39,8 +40,7 @@ export function parseAny(text: string): Parsed {
   if (refused) return { text, root: undefined, problems: [clamped(text, refused)] };
   const problems: Problem[] = [];
   const { document, untold } = compose(tokens, text, problems);
-  const { broken, all } = syntaxErrors(document, text, untold);
-  problems.push(...all);
+  const { broken, all, commas } = syntaxErrors(document, text, untold);
   if (extra !== undefined) {
     problems.push({
       code: 'several-documents',
@@ -49,7 +49,8 @@ export function parseAny(text: string): Parsed {
     });
   }
   const root = document && buildNodes(document, text, broken, problems);
-  const placed = problems.map((problem) => clamped(text, problem)).sort((a, b) => a.span.start - b.span.start);
+  const told = problems.filter(({ span }) => commas.length === 0 || !besideComma(span, commas, text));
+  const placed = [...told, ...all].map((problem) => clamped(text, problem)).sort((a, b) => a.span.start - b.span.start);
   return { text, root, problems: placed };
 }
 
@@ -154,15 +155,16 @@ function syntaxErrors(
   document: Document.Parsed | undefined,
   text: string,
   untold: number,
-): { broken: Span[]; all: Problem[] } {
+): { broken: Span[]; all: Problem[]; commas: readonly Span[] } {
   const found: YAMLError[] = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
   // Past a tab that indents, nothing stands where it should: one finding says so, none guesses at the rest.
   const tab = Math.min(...found.filter(({ code }) => code === 'TAB_AS_INDENT').map(({ pos }) => pos[0]));
   const errors = found.filter(({ code, pos }) => pos[0] < tab || (code === 'TAB_AS_INDENT' && pos[0] === tab));
+  const commas = commasMissing(errors, text);
   const all = errors
     .filter(({ code }) => !tagCodes.has(code))
     .flatMap((error) =>
-      faultsOf(fromOpening(error, document, text), errors, text).map(
+      faultsOf(fromOpening(error, document, text), errors, commas, text).map(
         (fault): Problem => ({
           code: 'yaml-syntax',
           ...fault,
@@ -174,11 +176,11 @@ function syntaxErrors(
     .filter(({ span }, index, sorted) => index === 0 || span.start !== sorted[index - 1]!.span.start);
   const places = [...all.map(({ span }) => span), ...errors.map(({ pos }) => clampSpan(text, pos[0], pos[1]))];
   const broken = tab < Infinity ? [{ start: 0, end: text.length }] : places;
-  if (all.length <= limits.syntaxProblems) return { broken, all };
+  if (all.length <= limits.syntaxProblems) return { broken, all, commas: [...commas.values()] };
   const rest = all.splice(limits.syntaxProblems);
   const message =
     `There are ${withCommas(rest.length + untold)} more places from here on that cannot be read as YAML; mend ` +
     'those above first.';
   all.push({ code: 'limits-reached', message, span: rest[0]!.span });
-  return { broken: [{ start: 0, end: text.length }], all };
+  return { broken: [{ start: 0, end: text.length }], all, commas: [] };
 }
