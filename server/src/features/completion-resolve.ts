@@ -22,10 +22,7 @@ export function describePart(
   const doc = build.find(part);
   if (!placed || !doc) return undefined;
   const { brings, clears } = [...trySwaps(build, judgement, placed, [{ name: part, doc }])][0]!;
-  const there = build
-    .withPart(placed, part)
-    .of(placed.role)
-    .find(({ index }) => index === placed.index)!;
+  const there = build.withPart(placed, part).inPlaceOf(placed)!;
   const open = brings.filter(({ grade }) => grade === 'unknown').length;
   const told = brings.filter(({ grade }) => grade !== 'unknown');
   const cleared = clears.filter(({ grade }) => grade !== 'unknown').length;

@@ -4,7 +4,7 @@ import { thingsNamed } from '../core/build/named-things';
 import { referenceAt } from '../core/build/references';
 import { checks } from '../core/checks/all';
 import { placeAt } from '../core/build/path-places';
-import { emptyRange, type Location, type Position, type View } from './shapes';
+import { emptyRange, pageAddress, type Location, type Position, type View } from './shapes';
 import { subjectAt } from './subject';
 
 /**
@@ -34,7 +34,7 @@ function ownPlace(view: View, offset: number): Location | undefined {
 
 function pageOf(id: string, pages: string | undefined): Location | undefined {
   return pages && checks.some((check) => check.id === id)
-    ? { uri: `${pages}:/${id}.md`, range: emptyRange }
+    ? { uri: pageAddress(pages, id), range: emptyRange }
     : undefined;
 }
 

@@ -8,7 +8,7 @@ import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
 import { dataOfFindings } from './diagnostic-data';
 import { diagnosticOfHint, hintsOf, isOpen, keyOfHint, type Hint, type How } from './hints';
-import { severities, type Diagnostic, type View } from './shapes';
+import { pageAddress, severities, sourceOf, type Diagnostic, type View } from './shapes';
 
 export interface DiagnosticOptions {
   /** The lightest grade that is shown. */
@@ -62,7 +62,7 @@ interface Troubled {
 
 /** Where the page on a finding's check opens, for a client that opens such pages. */
 function pageOf(finding: Finding, { pages }: DiagnosticOptions): Pick<Diagnostic, 'codeDescription'> {
-  return pages ? { codeDescription: { href: `${pages}:/${finding.id}.md` } } : {};
+  return pages ? { codeDescription: { href: pageAddress(pages, finding.id) } } : {};
 }
 
 /** A finding as a diagnostic, without the data that tells it from the others of its file. */
@@ -77,7 +77,7 @@ export function diagnosticOf(view: View, finding: Finding, { related: withRelate
     range: view.doc.lines.rangeOf(finding.underline.span),
     severity: severityOf[finding.grade],
     code: finding.id,
-    source: `fettle · ${finding.grade}`,
+    source: sourceOf(finding.grade),
     message: visible(language.said(finding.said)) + cautionBelow(finding, language),
     ...(related.length > 0 ? { relatedInformation: related } : {}),
   };

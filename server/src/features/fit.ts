@@ -213,7 +213,7 @@ const isOpen = ({ grade, atWorst, missing }: Finding, { used }: Placed): boolean
 /** What another part in a place changes of price and power; empty where that is not known. */
 export function changedBy(view: View, placed: Placed, name: string): string {
   const build = view.build!.withPart(placed, name);
-  const there = build.of(placed.role).find(({ index }) => index === placed.index);
+  const there = build.inPlaceOf(placed);
   if (!there) return '';
   const words = [
     changed(priceOf(view, placed), priceOf(view, there), false),

@@ -10,7 +10,7 @@ import { english } from '../core/words/languages';
 import { nodeAt } from '../core/yaml';
 import { dataOfHint } from './diagnostic-data';
 import { code, item, paragraph, type Block } from './prose';
-import { emptyRange, severities, type Diagnostic, type View } from './shapes';
+import { emptyRange, severities, sourceOf, type Diagnostic, type View } from './shapes';
 import type { HoverOptions } from './working-markdown';
 
 /** The code of a hint that names missing facts. */
@@ -106,7 +106,7 @@ export function diagnosticOfHint(view: View, hint: Hint, how: How): Diagnostic {
     range: view.doc.lines.rangeOf(span),
     severity: severities.hint,
     code: notStated,
-    source: 'fettle · unknown',
+    source: sourceOf('unknown'),
     message: messageOf(hint, language),
     data: dataOfHint(
       notStated,

@@ -2,6 +2,7 @@
 import type { Build } from '../core/build/build';
 import type { Guide } from '../core/guide/guide';
 import type { Judgement } from '../core/judge/finding';
+import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
 import type { Edit, Position, Range } from '../core/text';
 import type { DiagnosticData } from './diagnostic-data';
@@ -57,13 +58,19 @@ export const severities = { error: 1, warning: 2, information: 3, hint: 4 } as c
 /** Source: LSP 3.17, SymbolKind. */
 export const symbolKinds = { file: 1, field: 8, array: 18, object: 19, key: 20 } as const;
 
+/** Severity alone does not tell a grade. */
+export const sourceOf = (grade: Grade): string => `fettle · ${grade}`;
+
+/** The address of the page on a check, under the scheme by which the client opens such pages. */
+export const pageAddress = (scheme: string, check: string): string => `${scheme}:/${check}.md`;
+
 export interface Diagnostic {
   range: Range;
   severity: 1 | 2 | 3 | 4;
   code: string;
   /** Where the page on the check opens. */
   codeDescription?: { href: string };
-  /** With the grade, which severity alone does not tell: `fettle · harm`. */
+  /** With the grade, as in `sourceOf`; what is none of a check’s is from `fettle` alone. */
   source: string;
   message: string;
   relatedInformation?: { location: Location; message: string }[];

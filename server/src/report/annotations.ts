@@ -3,7 +3,7 @@
 import type { Grade } from '../core/manifest/house-file';
 import type { Range } from '../core/text';
 import { findingLines } from './finding-text';
-import { Kept } from './kept';
+import { Capped } from './capped';
 import { safe } from './layout';
 import { readerLimits } from './reader-limits';
 import { rankOf } from './sarif-log';
@@ -24,10 +24,10 @@ const kindOf = (grade: Grade): Kind =>
 
 export class Annotations {
   private readonly kept = {
-    error: new Kept<string>(readerLimits.annotationsOfKind.most),
-    warning: new Kept<string>(readerLimits.annotationsOfKind.most),
+    error: new Capped<string>(readerLimits.annotationsOfKind.most),
+    warning: new Capped<string>(readerLimits.annotationsOfKind.most),
     // One notice is left for saying what is not shown.
-    notice: new Kept<string>(readerLimits.annotationsOfKind.most - 1),
+    notice: new Capped<string>(readerLimits.annotationsOfKind.most - 1),
   };
 
   /** @param rank the lower, the sooner it is shown. */

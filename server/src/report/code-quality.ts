@@ -5,7 +5,7 @@ import { visible } from '../core/text';
 import { fingerprintIn, fingerprints } from '../review/fingerprint';
 import { findingLines } from './finding-text';
 import { toJson } from './json';
-import { Room, utf8Bytes } from './kept';
+import { Room, utf8Bytes } from './capped';
 import { plural } from './layout';
 import { readerLimits } from './reader-limits';
 import { keyOf, listed, type FormatOptions, type Section } from './section';

@@ -6,7 +6,7 @@ import type { Finding } from '../core/judge/finding';
 import { closingLines, countedFindings } from './closing-text';
 import { code, commentText, firstOf, foldedBelow, mostRows, prose, table } from './comment-parts';
 import { findingLines } from './finding-text';
-import { Kept } from './kept';
+import { Capped } from './capped';
 import { lineOf, listed, type FormatOptions, type Section } from './section';
 import type { Tally } from './tally';
 
@@ -20,7 +20,7 @@ const mostFiles = 200;
 const mostFindings = 25;
 
 export class FindingsComment {
-  private readonly parts = new Kept<Part>(mostFiles);
+  private readonly parts = new Capped<Part>(mostFiles);
 
   constructor(private readonly look: FormatOptions) {}
 

@@ -5,7 +5,7 @@ import type { Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
 import { htmlText } from '../core/text';
 import { acceptedWords, findingLines } from './finding-text';
-import { Room, utf8Bytes } from './kept';
+import { Room, utf8Bytes } from './capped';
 import { plural } from './layout';
 import { readerLimits } from './reader-limits';
 import { lineOf, listed, type FormatOptions, type Section } from './section';

@@ -5,7 +5,7 @@ import type { Finding } from '../core/judge/finding';
 import { grades, type Grade } from '../core/manifest/house-file';
 import { visible } from '../core/text';
 import { toJson } from './json';
-import { Kept, utf8Bytes as bytes } from './kept';
+import { Capped, utf8Bytes as bytes } from './capped';
 import { plural } from './layout';
 import { readerLimits } from './reader-limits';
 
@@ -33,7 +33,7 @@ const checkById = new Map(checks.map((check) => [check.id, check]));
 const mostNotRead = 100;
 
 export class SarifLog {
-  private readonly results = new Kept<Result>(readerLimits.sarifResults.most);
+  private readonly results = new Capped<Result>(readerLimits.sarifResults.most);
   /** What is held of whole results, in UTF-16 units. */
   private held = 0;
 

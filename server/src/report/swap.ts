@@ -91,7 +91,7 @@ function byGrade(findings: readonly Finding[], language: Language): string {
 /** What the swap changes in price and sustained draw; undefined where it is not known exactly. */
 function differences(build: Build, placed: Placed, swapped: Swapped): { price?: Figure; draw?: Figure } {
   const changed = build.withPart(placed, swapped.candidate.name);
-  const other = changed.all().find((one) => one.role === placed.role && one.index === placed.index);
+  const other = changed.inPlaceOf(placed);
   const price = other && minus('price difference', priceOf(other), priceOf(placed));
   const draw =
     minus('draw difference', sustainedDraw(changed), sustainedDraw(build)) ??

@@ -86,6 +86,11 @@ export class Build {
     return this.withPlaced(new Map([[place, reader.place(place.role, place.index, place.map, place.span, { name })]]));
   }
 
+  /** What stands where a part of another state of the build stands; undefined where that place is gone. */
+  inPlaceOf({ role, index }: Placed): Placed | undefined {
+    return this.of(role).find((one) => one.index === index);
+  }
+
   /** The same build with some parts in other places: each gets `value` as its own `key`, or has no such key. */
   withPlaces(
     moves: readonly { readonly placed: Placed; readonly key: string; readonly value: string | undefined }[],

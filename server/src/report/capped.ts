@@ -6,7 +6,7 @@ interface Ranked<T> {
   readonly value: T;
 }
 
-export class Kept<T> {
+export class Capped<T> {
   private held: Ranked<T>[] = [];
   /** What does not rank before this is not kept any more. */
   private bar = Infinity;
