@@ -299,6 +299,14 @@ describe.skipIf(!existsSync(built))('the built server as a process', () => {
     },
   );
 
+  test('hands over the head of a message together with its body', async () => {
+    const pieces: string[] = [];
+    server.stdout!.on('data', (piece: Buffer) => void pieces.push(piece.toString('utf8')));
+    for (let id = 1; id <= 50; id++) send({ id, method: 'textDocument/hover', params: {} });
+    await expect.poll(() => answers.length, patience).toBe(50);
+    expect(pieces.filter((piece) => piece.endsWith('\r\n\r\n'))).toEqual([]);
+  });
+
   test('exits with 1 on `exit` without `shutdown`, even before `initialize`', async () => {
     const done = ended();
     send({ method: 'exit' });

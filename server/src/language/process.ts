@@ -5,6 +5,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
+import { WholeMessages } from '../host/whole-messages';
 import { serve, type Environment } from './serve';
 
 /** How long what was read before the end, an `exit` among it, may take to be carried out. */
@@ -16,7 +17,8 @@ export function serveProcess(environment: Environment): void {
     serve(new IPCMessageReader(process), new IPCMessageWriter(process), environment);
     return;
   }
-  const served = serve(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout), environment);
+  const writer = new StreamMessageWriter(new WholeMessages(process.stdout));
+  const served = serve(new StreamMessageReader(process.stdin), writer, environment);
   // A client that went without `exit` has left nobody to serve; one that sent it has its turn first.
   process.stdin.on('end', () => setTimeout(() => void served.left().then(() => process.exit(1)), graceMs));
   process.stdout.on('error', () => process.exit(1));
