@@ -1,7 +1,7 @@
 // Figures of room: what goes into a case or under a cooler, the room there, and what is left between.
 import type { Build, Placed } from '../build/build';
 import { isLiquid } from './coolers';
-import { derive, figure, type Figure } from './figure';
+import { decidedBy, derive, figure, type Figure } from './figure';
 import { boardDepth, cardRoom } from './fit';
 import { notNegative } from './guard';
 import { memo } from './memo';
@@ -149,7 +149,7 @@ export const cardLengthRoom = memo((build: Build): Figure | undefined => {
   const stated = figure(box.part['card-length'], `room for a card in ${box.label}`);
   const front = frontRadiators(build);
   if (front.length === 0) return stated;
-  return derive(
+  const left = derive(
     `${stated.label} behind the front radiator`,
     'length',
     [stated, ...front.map(({ facts, label }) => notNegative(figure(facts.thickness, `thickness of ${label}`)))],
@@ -157,6 +157,7 @@ export const cardLengthRoom = memo((build: Build): Figure | undefined => {
     (all, ...thicknesses) => all - thicknesses.reduce((sum, one) => sum + one, 0),
     { unit: 'mm' },
   );
+  return decidedBy(left, ...front.map(({ mount }) => mount));
 });
 
 function radiatorRooms(radiator: Radiator): Room[] {

@@ -1,20 +1,17 @@
-// A radiator with its fans against the depth of its place, and a front radiator against the cards behind it.
-import type { Build } from '../../build/build';
-import { derive, figure, type Figure } from '../../figures/figure';
-import { isUsuallyThick, listsClass, radiators, thicknessWithFans, type Radiator } from '../../figures/radiators';
+// A radiator with its fans against the depth of its place.
+import { figure } from '../../figures/figure';
+import { isUsuallyThick, listsClass, radiators, thicknessWithFans } from '../../figures/radiators';
 import { sentence } from '../../figures/sentence';
 import { atMost, lacking } from '../../figures/truth';
 import { check } from '../check';
-import { at, outcome, swap, type Reporter } from '../kit';
+import { at, outcome } from '../kit';
 import { elsewhere } from './cooling-kit';
 
 export default check({
   id: 'radiator-too-thick',
   area: 'cooling',
   grade: 'stop',
-  what:
-    'Each radiator with its fans stays within the depth of its place, and a front one leaves room for the ' +
-    'cards behind it.',
+  what: 'Each radiator with its fans stays within the depth of its place.',
   why: 'What stands too deep meets the board, its memory or a card’s far end.',
   source: 'common practice',
   examples: [
@@ -43,33 +40,6 @@ parts:
             : {}),
         }),
       );
-      if (mount.value === 'front') cardsBehind(build, radiator, report);
     }
   },
 });
-
-/** The case states its room for cards with fans at the front: a radiator there takes its own thickness off. */
-function cardsBehind(build: Build, radiator: Radiator, report: Reporter): void {
-  const { case: box, graphics, cards } = build.parts;
-  const inputs: Figure[] = [
-    figure(box!.part['card-length'], `room for a card in ${box!.label}`),
-    figure(radiator.facts.thickness, `thickness of ${radiator.label}`),
-  ];
-  const left = derive(
-    'room for a card behind the radiator',
-    'length',
-    inputs,
-    'room for a card − thickness of the radiator',
-    (room, thick) => room - thick,
-    { unit: 'mm' },
-  );
-  for (const card of [...graphics, ...cards]) {
-    const length = figure(card.part.length, `length of ${card.label}`);
-    report(
-      outcome(at(card), atMost(length, left), {
-        broken: () => sentence`${card.label} is ${length} long; behind ${radiator.label} at the front ${left} is left.`,
-        fixes: () => [...elsewhere(build, radiator), swap(card)],
-      }),
-    );
-  }
-}

@@ -4,6 +4,7 @@ import { cardLengthRoom, frontRadiators } from '../../figures/rooms';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
+import { elsewhere } from '../cooling/cooling-kit';
 import { at, outcome, swap } from '../kit';
 import { cardsOf } from './slots-kit';
 
@@ -34,12 +35,12 @@ parts:
     for (const card of cardsOf(build)) {
       const length = figure(card.part.length, `length of ${card.label}`);
       report(
-        outcome(at(card), given(atMost(length, room), card.part.edge, ...front.map(({ mount }) => mount)), {
+        outcome(at(card), given(atMost(length, room), card.part.edge), {
           broken: () =>
             sentence`${card.label} is ${length} long; ${box.label} leaves ${room}${
               front[0] ? ` behind ${front[0].label}` : ''
             }.`,
-          fixes: () => [swap(card), swap(box)],
+          fixes: () => [...front.flatMap((radiator) => [...elsewhere(build, radiator)]), swap(card), swap(box)],
         }),
       );
     }
