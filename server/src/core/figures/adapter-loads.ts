@@ -53,9 +53,9 @@ function cardLoad(
 /** The processor’s power, shared among the EPS connectors in use. */
 function processorLoad(build: Build, cable: Cable, kind: Connector): AdapterLoad[] {
   const { processor } = build.parts;
-  const wanted = connectorsWanted(build).get(kind)!;
+  const wanted = connectorsWanted(build, kind);
   if (!processor || wanted.hi === 0) return [];
-  const used = least(`${kind} cables in use`, [wanted, connectorsBrought(build).get(kind)!]);
+  const used = least(`${kind} cables in use`, [wanted, connectorsBrought(build, kind)]);
   const load = derive(
     `processor power through ${cable.label}`,
     'power',

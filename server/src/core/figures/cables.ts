@@ -1,8 +1,6 @@
 // Figures of power connectors: how many of each kind the parts want, and how many supply and cables bring.
 import type { Build, Placed } from '../build/build';
-import { connectorKinds } from '../parts/common';
 import type { Fact } from '../parts/fact';
-import { unreadNames } from '../parts/facts';
 import { CONNECTORS, isPowerConnector, type Connector } from '../trade/connectors';
 import {
   copyWith,
@@ -21,40 +19,25 @@ import {
 } from './figure';
 import { boxed } from './box-contents';
 import { wantedLevel } from './card-power';
-import { memo } from './memo';
+import { memo, memoOf } from './memo';
 import { howMany } from './power';
+import { countedIn } from './lists';
 
 export type Cable = Placed<'cables'>;
 type ConnectorMap = Fact<ReadonlyMap<string, Fact<number>>>;
 
 /** How many connectors of a kind a part states; a kind that its list leaves out is none. */
-export function connectorCount(fact: ConnectorMap, kind: Connector, what: string): Figure {
-  if (!fact.value) return unknown('count', `${kind} of ${what}`, [missing(fact, `${fact.key} of ${what}`)]);
-  const one = fact.value.get(kind);
-  const unread = unreadNames(fact, kind);
-  if (unread.length > 0)
-    return copyWith(
-      between(one?.value ?? 0, Infinity, 'count', `${kind} of ${what}`, {
-        source: 'a name in its list is not clear',
-      }),
-      { missing: unread.map((name) => missing(name, `what ${name.key} of ${what} is`)) },
-    );
-  return one ? counted(one, `${kind} of ${what}`) : number(0, `${kind} of ${what}`, 'not among those it lists');
-}
+export const connectorCount = (fact: ConnectorMap, kind: Connector, of: string): Figure =>
+  countedIn(fact, kind, of, { label: `${kind} of ${of}`, list: `${fact.key} of ${of}` });
 
-/** Connectors of each kind that board and cards want; what drives take is counted with the drives. */
-export const connectorsWanted = memo(
-  (build: Build): ReadonlyMap<Connector, Figure> =>
-    new Map(connectorKinds.map((kind) => [kind, total(`${kind} wanted`, 'count', wantsOf(build, kind))])),
-);
-
-function wantsOf(build: Build, kind: Connector): Figure[] {
+/** Connectors of a kind that board and cards want; what drives take is counted with the drives. */
+export const connectorsWanted = memoOf((build: Build, kind: Connector): Figure => {
   const { board, graphics, cards } = build.parts;
   const wants = board ? [connectorCount(board.part['power-connectors'], kind, board.label)] : [];
   for (const card of [...graphics, ...cards])
     wants.push(times(connectorCount(card.part.connectors, kind, card.label), howMany(card)));
-  return wants;
-}
+  return total(`${kind} wanted`, 'count', wants);
+});
 
 /** What a cable connects: its part’s connector, or what the build says of it; or the fact that would tell. */
 export function connectorOf(cable: Cable): { readonly kind: string } | { readonly missingFacts: Missing } {
@@ -82,15 +65,10 @@ export function startOf(
 }
 
 /**
- * Connectors of each kind that the supply’s own cables and the cables bought beside them bring, less those that
- * adapters take up.
+ * Connectors of a kind that the supply’s own cables and the cables bought beside them bring, less those that adapters
+ * take up.
  */
-export const connectorsBrought = memo(
-  (build: Build): ReadonlyMap<Connector, Figure> =>
-    new Map(connectorKinds.map((kind) => [kind, broughtOf(build, kind)])),
-);
-
-function broughtOf(build: Build, kind: Connector): Figure {
+export const connectorsBrought = memoOf((build: Build, kind: Connector): Figure => {
   const { supply, cables } = build.parts;
   const own = supply ? [connectorCount(supply.part.connectors, kind, supply.label)] : [];
   const given = total(`${kind} brought`, 'count', [...own, ...cables.flatMap((cable) => givenBy(cable, kind) ?? [])]);
@@ -103,7 +81,7 @@ function broughtOf(build: Build, kind: Connector): Figure {
     'brought − taken by adapters',
     (a, b) => Math.max(0, a - b),
   );
-}
+});
 
 function givenBy(cable: Cable, kind: Connector): Figure | undefined {
   const connector = connectorOf(cable);

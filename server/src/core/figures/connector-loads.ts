@@ -29,31 +29,24 @@ import { memo, memoOf } from './memo';
 
 type Supply = Placed<'supply'>;
 
+const epsKinds = ['EPS 8-pin', 'EPS 4-pin'] as const;
+const isEps = (kind: string): kind is (typeof epsKinds)[number] => (epsKinds as readonly string[]).includes(kind);
+
 /** Whether the board states its power connectors, and no EPS connector among them. */
 export function isWithoutEps(build: Build): boolean {
   const { board } = build.parts;
   if (!board?.part['power-connectors'].value) return false;
-  return (['EPS 8-pin', 'EPS 4-pin'] as const).every(
-    (kind) => connectorCount(board.part['power-connectors'], kind, board.label).hi === 0,
-  );
+  return epsKinds.every((kind) => connectorCount(board.part['power-connectors'], kind, board.label).hi === 0);
 }
 
 /** What the EPS cables between supply and board carry together: as many as the board has inlets for. */
 export const epsCapacity = memo((build: Build): Figure => {
-  const wanted = connectorsWanted(build);
-  const brought = connectorsBrought(build);
-  const eights = least('EPS 8-pin cables in use', [wanted.get('EPS 8-pin')!, brought.get('EPS 8-pin')!]);
+  const [wanted8, brought8] = [connectorsWanted(build, 'EPS 8-pin'), connectorsBrought(build, 'EPS 8-pin')];
+  const eights = least('EPS 8-pin cables in use', [wanted8, brought8]);
   const fours = derive(
     'EPS 4-pin cables in use',
     'count',
-    (
-      [
-        ['EPS 4-pin', wanted],
-        ['EPS 4-pin', brought],
-        ['EPS 8-pin', brought],
-        ['EPS 8-pin', wanted],
-      ] as const
-    ).map(([kind, of]) => of.get(kind)!),
+    [connectorsWanted(build, 'EPS 4-pin'), connectorsBrought(build, 'EPS 4-pin'), brought8, wanted8],
     'those wanted, from those brought and from what is left of EPS 8-pin',
     (want4, have4, have8, want8) => Math.min(want4, have4 + Math.max(0, have8 - want8)),
   );
@@ -67,9 +60,6 @@ export const epsCapacity = memo((build: Build): Figure => {
   return limits.length === 0 ? inUse : least('EPS cables', [inUse, ...limits]);
 });
 
-const epsKinds = ['EPS 8-pin', 'EPS 4-pin'] as const;
-const isEps = (kind: string): boolean => (epsKinds as readonly string[]).includes(kind);
-
 /**
  * Where EPS connectors are split, no more comes out than goes in; undefined where none is. What an adapter from another
  * kind of connector carries is judged with the adapter.
@@ -79,7 +69,7 @@ function epsRoots(build: Build): Figure | undefined {
   const eps = cables.flatMap((cable) => {
     const [connector, start] = [connectorOf(cable), startOf(cable)];
     if (!('kind' in connector) || !isEps(connector.kind)) return [];
-    return [{ cable, kind: connector.kind as Connector, splits: 'connectors' in start && isEps(start.at) }];
+    return [{ cable, kind: connector.kind, splits: 'connectors' in start && isEps(start.at) }];
   });
   if (!eps.some(({ splits }) => splits)) return undefined;
   const own = supply
@@ -199,7 +189,7 @@ function connectorsOnOneCable(build: Build, supply: Supply, kind: Connector, cou
   const cables = supply.part['own-cables']
     .value!.filter((one) => one.connector.value === kind)
     .reduce((sum, one) => sum + one.count.value!, 0);
-  if (cables === 0 || connectorsWanted(build).get(kind)!.hi <= cables) return 1;
+  if (cables === 0 || connectorsWanted(build, kind).hi <= cables) return 1;
   const must = Number.isFinite(count.hi) ? Math.ceil(count.hi / cables) : 1;
   return Math.max(1, Math.min(must, row.connectors.value!));
 }
@@ -211,7 +201,7 @@ function connectorsOnOneCable(build: Build, supply: Supply, kind: Connector, cou
 export function loadOf(build: Build, card: Card, kind: Connector, shared: number, whole: Figure): Figure {
   const slot = copyWith(slotPower(card), { lo: 0 });
   const most = shared * CONNECTORS[kind].powerW.high;
-  const part = (shared * CONNECTORS[kind].powerW.high) / Math.max(whole.hi, 1);
+  const part = most / Math.max(whole.hi, 1);
   return derive(
     `load of one ${kind} cable of ${card.label}`,
     'power',
@@ -224,8 +214,10 @@ export function loadOf(build: Build, card: Card, kind: Connector, shared: number
 
 /** The sustained power of a processor over each EPS cable in use. */
 export function epsCableLoad(build: Build, processor: Placed<'processor'>): Figure {
-  const count = connectorsBrought(build).get('EPS 8-pin')!;
-  const used = least('EPS 8-pin cables in use', [connectorsWanted(build).get('EPS 8-pin')!, count]);
+  const used = least('EPS 8-pin cables in use', [
+    connectorsWanted(build, 'EPS 8-pin'),
+    connectorsBrought(build, 'EPS 8-pin'),
+  ]);
   return derive(
     'load of one EPS 8-pin cable',
     'power',

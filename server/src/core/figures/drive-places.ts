@@ -2,7 +2,6 @@
 import { boxed } from './box-contents';
 import type { Build, Placed } from '../build/build';
 import type { Fact } from '../parts/fact';
-import { unreadNames } from '../parts/facts';
 import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
@@ -13,7 +12,6 @@ import {
   number,
   times,
   total,
-  unknown,
   writtenAt,
   type Figure,
   type Missing,
@@ -212,26 +210,12 @@ function boardPorts(
  */
 export const driveConnectors = memo((build: Build): Figure | undefined => {
   const { supply, board } = build.parts;
-  const brought = supply && connectorsBrought(build).get('SATA power');
+  const brought = supply && connectorsBrought(build, 'SATA power');
   const inlets = board?.part['power-connectors'];
   if (!brought || !board || !inlets?.value || connectorCount(inlets, '24-pin', board.label).hi > 0) return brought;
   const own = decidedBy(boxed(board, 'SATA power cable'), inlets);
   return total('SATA power connectors of supply, cables and board', 'count', [brought, own]);
 });
-
-/** A count under a name in a map of counts. A map that is stated is complete: what it leaves out is none. */
-export function countedIn(map: Fact<ReadonlyMap<string, Fact<number>>>, name: string, label: string): Figure {
-  const one = map.value?.get(name);
-  const unread = unreadNames(map, name);
-  if (unread.length > 0)
-    return copyWith(between(one?.value ?? 0, Infinity, 'count', label, { source: 'a name in its list is not clear' }), {
-      missing: unread.map((fact) => missing(fact, `what ${fact.key} is`)),
-    });
-  if (one) return counted(one, label);
-  return map.value
-    ? copyWith(number(0, label, 'not among those it lists'), { from: writtenAt(map) })
-    : unknown('count', label, [missing(map, label)]);
-}
 
 /** Cables bought of a kind; one that does not say what it connects may be of it. */
 function boughtCables(build: Build, kind: string): Figure[] {

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import { CONNECTORS, CONTACT_18_AWG_A, isPowerConnector, type Connector } from '../trade/connectors';
 import { connectorCount, connectorOf, connectorsOn, startOf, type Cable } from './cables';
-import { housed } from './drive-places';
+import { housed, countDrives } from './drive-places';
 import { startDraw } from './drive-start';
 import {
   between,
@@ -27,23 +27,10 @@ export const fedDrives = memo((build: Build): readonly Drive[] =>
 );
 
 /** How many they are. */
-export const fedCount = memo(
-  (build: Build): Figure =>
-    total(
-      'drives on SATA power connectors',
-      'count',
-      fedDrives(build).map((drive) =>
-        housed(drive) === true
-          ? howMany(drive)
-          : copyWith(
-              between(0, howMany(drive).hi, 'count', `count of ${drive.label}`, { source: 'counted in the build' }),
-              {
-                missing: housed(drive) as Figure['missing'],
-              },
-            ),
-      ),
-    ),
-);
+export const fedCount = memo((build: Build): Figure => {
+  const label = 'drives on SATA power connectors';
+  return countDrives(build, label, housed) ?? total(label, 'count', []);
+});
 
 export interface DriveLoad {
   readonly count: Figure;

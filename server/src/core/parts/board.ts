@@ -9,6 +9,7 @@ import { BOARD_SIZE_WORDS, OUTPUT_SOURCE_WORDS } from '../trade/board-words';
 import { sheetBoardSize, sheetPins, sheetSataGeneration, sheetSocket } from '../trade/sheet-forms';
 import { choice, count, flag, group, length, list, named, power, quantity, text, version } from './field';
 import { common, draw, link, connectors, startsAtOnce } from './common';
+import { portKinds } from './devices';
 
 const inTable = { printed: 'The handbook’s specification table.' } as const;
 const inFormFactor = { printed: 'The handbook’s specification table, under form factor.' } as const;
@@ -136,7 +137,7 @@ export const board = {
     group(
       {
         generation: count('SATA generation.', '3', { least: 1, sheet: sheetSataGeneration, ...inStorageTable }),
-        kind: choice(['SATA', 'SAS', 'U.2', 'USB'], 'What it is; without it, it is SATA.', {
+        kind: choice(portKinds, 'What it is; without it, it is SATA.', {
           spellings: PORT_WORDS,
           ...inStorageTable,
         }),

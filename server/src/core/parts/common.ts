@@ -124,20 +124,6 @@ export const startsAtOnce = count(
   { least: 1, printed: 'The handbook, under staggered spin-up.' },
 );
 
-/** The kinds of connector, spelled as the trade spells them. */
-export const connectorKinds = [
-  '24-pin',
-  'EPS 8-pin',
-  'EPS 4-pin',
-  'PCIe 8-pin',
-  'PCIe 6-pin',
-  '16-pin',
-  'SATA power',
-  'peripheral 4-pin',
-  '10-pin',
-  'DC barrel',
-] as const;
-
 export const fanFields = {
   size: length('Frame width of the fan.', '140 mm', {
     sheet: sheetLargest,

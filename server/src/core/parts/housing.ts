@@ -16,6 +16,7 @@ import { SUPPLY_FORM_WORDS } from '../trade/supply-sheet-words';
 import { choice, count, flag, form, group, length, list, named, power, quantity, text } from './field';
 import { common, fanFields, inPower, inSoundNote, radiatorFields } from './common';
 import { supplyForms } from './supply';
+import { brackets } from './devices';
 
 const inClearance = { printed: 'The data sheet, under clearance.' } as const;
 const inBoards = { printed: 'The data sheet, under board sizes.' } as const;
@@ -69,7 +70,7 @@ export const pcCase = {
   'vertical-openings': count('Openings for a card that stands on a riser; 0 for none.', '2', {
     printed: 'The data sheet, under expansion slots: the 2 of `7+2`.',
   }),
-  bracket: choice(['full height', 'low profile'], 'Height of the expansion openings.', {
+  bracket: choice(brackets, 'Height of the expansion openings.', {
     spellings: BRACKET_WORDS,
     printed: 'The data sheet, under expansion slots.',
   }),

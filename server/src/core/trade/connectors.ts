@@ -22,7 +22,6 @@ export interface ConnectorRail {
 }
 
 export interface ConnectorRating {
-  readonly connector: Connector;
   readonly rails: readonly ConnectorRail[];
   /** Sustained power at 12 V; at the low end nobody disputes it, above the high end it is too much. */
   readonly powerW: Range;
@@ -58,66 +57,59 @@ function byContact(voltageV: number, contacts: number): ConnectorRail {
  */
 export const CONNECTORS: Readonly<Record<Connector, ConnectorRating>> = {
   '24-pin': {
-    connector: '24-pin',
     rails: [byContact(12, 2), byContact(5, 5), byContact(3.3, 4)],
     powerW: { low: 144, high: 192 },
     source: `${GUIDE}, table 5-1 and section 2.2.1`,
   },
   'EPS 8-pin': {
-    connector: 'EPS 8-pin',
     rails: [byContact(12, 4)],
     powerW: { low: 288, high: 384 },
     source: `${GUIDE}, sections 2.2.1 and 5.2.2.5`,
   },
   'EPS 4-pin': {
-    connector: 'EPS 4-pin',
     rails: [byContact(12, 2)],
     powerW: { low: 144, high: 192 },
     source: `${GUIDE}, section 2.2.1 and table 5-8`,
   },
-  'PCIe 6-pin': {
-    connector: 'PCIe 6-pin',
-    rails: [{ voltageV: 12, contacts: 2, currentA: exactly(6.75) }],
-    powerW: exactly(75),
-    source: `${GUIDE}, table 3-5`,
-  },
   'PCIe 8-pin': {
-    connector: 'PCIe 8-pin',
     rails: [{ voltageV: 12, contacts: 3, currentA: exactly(13.5) }],
     powerW: exactly(150),
     source: `${GUIDE}, tables 3-5 and 5-5`,
   },
+  'PCIe 6-pin': {
+    rails: [{ voltageV: 12, contacts: 2, currentA: exactly(6.75) }],
+    powerW: exactly(75),
+    source: `${GUIDE}, table 3-5`,
+  },
   '16-pin': {
-    connector: '16-pin',
     rails: [{ voltageV: 12, contacts: 6, currentA: exactly(55) }],
     powerW: exactly(600),
     source: `${GUIDE}, tables 3-5 and 5-7`,
   },
   'SATA power': {
-    connector: 'SATA power',
     rails: [12, 5, 3.3].map((voltageV) => ({ voltageV, contacts: 3, currentA: exactly(4.5) })),
     powerW: exactly(54),
     source: 'Serial ATA specification, power connector: 1.5 A a contact',
   },
+  'peripheral 4-pin': {
+    rails: [byContact(12, 1), byContact(5, 1)],
+    powerW: { low: 72, high: 96 },
+    source: `${GUIDE}, section 2.2.1`,
+  },
   '10-pin': {
-    connector: '10-pin',
     rails: [byContact(12, 3)],
     powerW: { low: 216, high: 288 },
     source: 'ATX12VO design guide, doc. 613768: three 12 V contacts; 6 to 8 A each, as in the guide for ATX',
   },
   'DC barrel': {
-    connector: 'DC barrel',
     rails: [{ voltageV: 12, contacts: 1, currentA: { low: 5, high: 12 } }],
     powerW: { low: 60, high: 240 },
     source: 'common practice: 5 A at 12 V to 12 A at 20 V',
   },
-  'peripheral 4-pin': {
-    connector: 'peripheral 4-pin',
-    rails: [byContact(12, 1), byContact(5, 1)],
-    powerW: { low: 72, high: 96 },
-    source: `${GUIDE}, section 2.2.1`,
-  },
 };
+
+/** All kinds, in the order in which they are listed. */
+export const CONNECTOR_KINDS = Object.keys(CONNECTORS) as readonly Connector[];
 
 export const isPowerConnector = (kind: string): kind is Connector => Object.hasOwn(CONNECTORS, kind);
 

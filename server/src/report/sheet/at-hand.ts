@@ -13,6 +13,7 @@ import type { StepKind } from '../../core/trade/steps';
 import type { Context } from './context';
 import { oneLine, upperFirst, type Block, type Body, type Row } from './model';
 import { benchName, countOf, handbookOf, roleName, whereTo } from './parts';
+import { CONNECTOR_KINDS } from '../../core/trade/connectors';
 
 /** `kinds`: the steps of the work, for the tools that they ask for. */
 export function atHandBlock(context: Context, kinds: readonly StepKind[]): Block {
@@ -133,19 +134,13 @@ function boxItems({ build }: Context): readonly Row[] {
 }
 
 function powerTable({ build, places }: Context): Body | undefined {
-  const brought = connectorsBrought(build);
-  const rows: Row[] = [...connectorsWanted(build)]
-    .filter(([, wanted]) => wanted.lo > 0)
-    .map(([kind, wanted]) =>
-      countRow(
-        kind,
-        wanted,
-        brought.get(kind)!,
-        enough(atLeast(brought.get(kind)!, wanted)),
-        'parts.supply',
-        places.findingsAt('parts.supply.cables'),
-      ),
-    );
+  const rows: Row[] = CONNECTOR_KINDS.flatMap((kind) => {
+    const [wanted, brought] = [connectorsWanted(build, kind), connectorsBrought(build, kind)];
+    const findings = places.findingsAt('parts.supply.cables');
+    return wanted.lo > 0
+      ? [countRow(kind, wanted, brought, enough(atLeast(brought, wanted)), 'parts.supply', findings)]
+      : [];
+  });
   for (const cable of build.parts.cables)
     rows.push({
       place: cable.path,

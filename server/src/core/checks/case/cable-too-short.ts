@@ -98,7 +98,7 @@ const isOfForm = ({ part: { form } }: Placed<'supply'>, { part: box }: Placed<'c
 
 const reachesOf = memo((build: Build): readonly Reach[] =>
   boardConnectors
-    .filter((kind) => connectorsWanted(build).get(kind)!.hi > 0)
+    .filter((kind) => connectorsWanted(build, kind).hi > 0)
     .map((kind) => reachOf(build, build.parts.supply!, build.parts.case!, kind)),
 );
 
@@ -128,7 +128,7 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
     'count',
     cables.map(({ count }) => count),
   );
-  const wanted = least(`${kind} cables in use`, [connectorsWanted(build).get(kind)!, there]);
+  const wanted = least(`${kind} cables in use`, [connectorsWanted(build, kind), there]);
   const reaching = total(
     `${kind} cables that reach`,
     'count',

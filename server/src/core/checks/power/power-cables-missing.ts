@@ -71,8 +71,8 @@ parts:
 
 /** A 16-pin connector that the supply lacks, while no file says that an adapter is at hand: worth saying. */
 function needsAdapter(build: Build, supply: Placed<'supply'>, report: Reporter): void {
-  const want = connectorsWanted(build).get('16-pin')!;
-  const have = connectorsBrought(build).get('16-pin')!;
+  const want = connectorsWanted(build, '16-pin');
+  const have = connectorsBrought(build, '16-pin');
   const { count } = boxedAdapters(build);
   if (!(want.lo > have.hi) || count.lo > 0 || count.hi === 0) return;
   report(
@@ -87,19 +87,13 @@ function needsAdapter(build: Build, supply: Placed<'supply'>, report: Reporter):
 
 /** Kind by kind; a smaller connector may also be served by what is left of the larger kind that splits. */
 function countsOf(build: Build): Count[] {
-  const wanted = connectorsWanted(build);
-  const brought = connectorsBrought(build);
   const count = (words: string, ...kinds: readonly Connector[]): Count => {
-    const sum = (of: ReadonlyMap<Connector, Figure>, verb: string): Figure =>
-      kinds.length === 1
-        ? of.get(kinds[0]!)!
-        : total(
-            `${words} ${verb}`,
-            'count',
-            kinds.map((kind) => of.get(kind)!),
-          );
-    const want = sum(wanted, 'wanted');
-    const have = sum(brought, 'brought');
+    const sum = (of: typeof connectorsWanted, verb: string): Figure => {
+      const each = kinds.map((kind) => of(build, kind));
+      return each.length === 1 ? each[0]! : total(`${words} ${verb}`, 'count', each);
+    };
+    const want = sum(connectorsWanted, 'wanted');
+    const have = sum(connectorsBrought, 'brought');
     return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have) };
   };
   const counts = [
@@ -109,9 +103,10 @@ function countsOf(build: Build): Count[] {
     byAdapter(build, count('16-pin', '16-pin')),
     count('peripheral 4-pin', 'peripheral 4-pin'),
   ];
-  for (const kind of ['10-pin', 'DC barrel'] as const) if (wanted.get(kind)!.hi > 0) counts.push(count(kind, kind));
-  if (wanted.get('EPS 4-pin')!.hi > 0) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
-  if (wanted.get('PCIe 6-pin')!.hi > 0) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
+  const isWanted = (kind: Connector): boolean => connectorsWanted(build, kind).hi > 0;
+  for (const kind of ['10-pin', 'DC barrel'] as const) if (isWanted(kind)) counts.push(count(kind, kind));
+  if (isWanted('EPS 4-pin')) counts.push(count('EPS 4-pin or 8-pin', 'EPS 4-pin', 'EPS 8-pin'));
+  if (isWanted('PCIe 6-pin')) counts.push(count('PCIe 6-pin or 8-pin', 'PCIe 6-pin', 'PCIe 8-pin'));
   return counts;
 }
 
@@ -120,12 +115,12 @@ function byAdapter(build: Build, sixteen: Count): Count {
   const { want, have, truth } = sixteen;
   const { count, joins } = boxedAdapters(build);
   if (truth.is === true || want.missing.length > 0 || want.hi === 0 || count.hi === 0) return sixteen;
-  const brought = connectorsBrought(build).get('PCIe 8-pin')!;
+  const brought = connectorsBrought(build, 'PCIe 8-pin');
   const all16 = total('16-pin brought, adapters of the cards’ boxes among them', 'count', [have, count]);
   const eights = derive(
     'PCIe 8-pin wanted, those of adapters among them',
     'count',
-    [connectorsWanted(build).get('PCIe 8-pin')!, want, have, joins],
+    [connectorsWanted(build, 'PCIe 8-pin'), want, have, joins],
     'PCIe 8-pin wanted + (16-pin wanted − 16-pin brought) × connectors of an adapter',
     (eight, wanted, has, each) => eight + Math.max(0, wanted - has) * each,
   );

@@ -1,5 +1,5 @@
 // Drives of a shape against the case's bays for it.
-import { bayFact, combinedBay, countDrives, countedIn, inBay } from '../../figures/drive-places';
+import { bayFact, combinedBay, countDrives, inBay } from '../../figures/drive-places';
 import { derive, number, total, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import type { Drive } from '../../figures/storage';
@@ -7,6 +7,7 @@ import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea } from '../kit';
 import { some } from './storage-kit';
+import { countedIn } from '../../figures/lists';
 
 export default check({
   id: 'bays-short',
@@ -35,7 +36,10 @@ parts:
   test(build, report) {
     const { case: box, drives } = build.parts;
     if (!box) return;
-    const bays = (shape: string): Figure => countedIn(box.part.bays, shape, `${shape} bays of ${box.label}`);
+    const bays = (shape: string): Figure => {
+      const label = `${shape} bays of ${box.label}`;
+      return countedIn(box.part.bays, shape, box.label, { label, list: label });
+    };
     const [large, small, either] = [bays('3.5 in'), bays('2.5 in'), bays(combinedBay)];
     for (const shape of ['3.5 in', '2.5 in'] as const) {
       const belongs = inBay(shape);
