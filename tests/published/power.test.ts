@@ -9,7 +9,7 @@ import {
   SLOT_POWER,
 } from '../../server/src/core/trade/connectors';
 import type { Connector } from '../../server/src/core/trade/connectors';
-import { excursionAllowedPercent, railOf } from '../../server/src/core/trade/power';
+import { excursionAllowedPercent, excursionClass, railOf } from '../../server/src/core/trade/power';
 import { expectNear } from './near';
 import { itWithOracle } from './oracle';
 import { TOLERANCES } from './tolerances';
@@ -113,9 +113,11 @@ describe('connectors and slots', () => {
 
 describe('rails and peaks', () => {
   it.each(PEAKS)('peaks of %f ms: %i %% or %i %%', (durationMs, large, other) => {
-    expect(excursionAllowedPercent(451, true, durationMs)).toBe(large);
-    expect(excursionAllowedPercent(450, true, durationMs)).toBe(other);
-    expect(excursionAllowedPercent(451, false, durationMs)).toBe(other);
+    const allowed = (rating: number, has16Pin: boolean): number =>
+      excursionAllowedPercent(excursionClass(rating, has16Pin), durationMs);
+    expect(allowed(451, true)).toBe(large);
+    expect(allowed(450, true)).toBe(other);
+    expect(allowed(451, false)).toBe(other);
   });
 });
 

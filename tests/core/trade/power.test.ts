@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   CARD_CONNECTOR_TOLERANCE_PERCENT,
-  EXCURSION_CLASS_ABOVE_W,
   EXCURSIONS,
   excursionAllowedPercent,
+  excursionClass,
 } from '../../../server/src/core/trade/power';
 import { expectRefusesBad } from './refuses';
 
@@ -16,7 +16,6 @@ describe('rails', () => {
 
 describe('peaks', () => {
   it('holds both classes', () => {
-    expect(EXCURSION_CLASS_ABOVE_W).toBe(450);
     expect(EXCURSIONS.large.map((row) => [row.durationMs, row.percentOfRating])).toEqual([
       [0.1, 200],
       [1, 180],
@@ -43,13 +42,21 @@ describe('peaks', () => {
     [100.1, 100, 100],
     [1000, 100, 100],
   ])('%f ms: %i %% with a 16-pin connector above 450 W, else %i %%', (durationMs, large, other) => {
-    expect(excursionAllowedPercent(451, true, durationMs)).toBe(large);
-    expect(excursionAllowedPercent(450, true, durationMs)).toBe(other);
-    expect(excursionAllowedPercent(1000, false, durationMs)).toBe(other);
+    expect(excursionAllowedPercent('large', durationMs)).toBe(large);
+    expect(excursionAllowedPercent('other', durationMs)).toBe(other);
   });
 
+  it.each([
+    [450.1, true, 'large'],
+    [450, true, 'other'],
+    [1000, false, 'other'],
+    [Infinity, true, 'large'],
+    [-Infinity, true, 'other'],
+  ] as const)('a supply of %f W, 16-pin connector %s, is of the class %s', (rating, has, supply) =>
+    expect(excursionClass(rating, has)).toBe(supply),
+  );
+
   it('refuses what cannot be', () => {
-    expectRefusesBad('positive', 'rating (W)', (value) => excursionAllowedPercent(value, true, 1));
-    expectRefusesBad('positive', 'duration (ms)', (value) => excursionAllowedPercent(750, true, value));
+    expectRefusesBad('positive', 'duration (ms)', (value) => excursionAllowedPercent('large', value));
   });
 });

@@ -1,7 +1,7 @@
 // Figures of short peaks: what the parts may draw together for how long, and what the supply rides out.
 import { unreadNames } from '../parts/facts';
 import type { Build, Placed } from '../build/build';
-import { EXCURSION_CLASS_ABOVE_W, excursionAllowedPercent } from '../trade/power';
+import { excursionAllowedPercent, excursionClass } from '../trade/power';
 import { uniqueMissing } from './missing-facts';
 import {
   copyWith,
@@ -235,20 +235,16 @@ function statedPercent(supply: Placed<'supply'>, label: string, seconds: number)
 function standardPercent(supply: Placed<'supply'>, rating: Figure, label: string, seconds: number): Figure {
   const ms = Math.max(seconds * 1000, Number.MIN_VALUE);
   const { connectors } = supply.part;
-  const ofClass = (large: boolean): number =>
-    excursionAllowedPercent(EXCURSION_CLASS_ABOVE_W + (large ? 1 : 0), true, ms);
   const sixteen =
     (connectors.value?.get('16-pin')?.value ?? 0) > 0 ||
     (connectors.value && unreadNames(connectors, '16-pin').length === 0 ? false : undefined);
-  if (rating.hi <= EXCURSION_CLASS_ABOVE_W || sixteen === false)
-    return known(ofClass(false), 'percent', label, { unit: '%', source: guide });
-  if (rating.lo > EXCURSION_CLASS_ABOVE_W && sixteen)
-    return known(ofClass(true), 'percent', label, { unit: '%', source: guide });
-  const missingFacts = [
-    ...rating.missing,
-    ...(sixteen !== undefined ? [] : [missing(connectors, `connectors of ${supply.label}`)]),
-  ];
-  return copyWith(between(ofClass(false), ofClass(true), 'percent', label, { unit: '%', source: guide }), {
-    missing: missingFacts,
-  });
+  const may = sixteen === undefined ? [true, false] : [sixteen];
+  const percents = [rating.lo, rating.hi].flatMap((watts) =>
+    may.map((has) => excursionAllowedPercent(excursionClass(watts, has), ms)),
+  );
+  const [lo, hi] = [Math.min(...percents), Math.max(...percents)];
+  const allowedPercent = between(lo, hi, 'percent', label, { unit: '%', source: guide });
+  if (lo === hi) return allowedPercent;
+  const lacks = sixteen === undefined ? [missing(connectors, `connectors of ${supply.label}`)] : [];
+  return copyWith(allowedPercent, { missing: [...rating.missing, ...lacks] });
 }

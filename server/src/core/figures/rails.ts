@@ -1,7 +1,7 @@
 // Figures of the rails: what the parts draw at 12 V and at 5 V, and what the supply delivers there.
 import type { Build, Placed } from '../build/build';
 import { SLOT_POWER } from '../trade/connectors';
-import { FIVE_VOLT_LEAST_W, railOf, TWELVE_VOLT_SHARE_PERCENT, type MainRail } from '../trade/power';
+import { FIVE_VOLT_LEAST_W, RAIL_V, railOf, TWELVE_VOLT_SHARE_PERCENT, type MainRail } from '../trade/power';
 import {
   between,
   copyWith,
@@ -213,7 +213,7 @@ function railPowers({ part: { rails } }: Supply, kind: MainRail, among = [...(ra
     if (is !== kind && is !== undefined) return [];
     const nominal =
       volts.missing.length > 0 && is !== undefined
-        ? known(is === '12 V' ? 12 : 5, 'voltage', `voltage of rail ${name}`, { unit: 'V', source: 'its name' })
+        ? known(RAIL_V[kind], 'voltage', `voltage of rail ${name}`, { unit: 'V', source: 'its name' })
         : volts;
     return [
       derive(

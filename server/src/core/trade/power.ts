@@ -18,11 +18,8 @@ export const FIVE_VOLT_LEAST_W = 50;
 
 export type MainRail = '12 V' | '5 V' | '3.3 V';
 
-const RAILS: readonly (readonly [MainRail, number])[] = [
-  ['12 V', 12],
-  ['5 V', 5],
-  ['3.3 V', 3.3],
-];
+/** Nominal voltages, V. Source: ATX12V Power Supply Design Guide. */
+export const RAIL_V: Readonly<Record<MainRail, number>> = { '12 V': 12, '5 V': 5, '3.3 V': 3.3 };
 /** A rail that sags is still the rail it is: as far from its nominal, per cent, it is known by its voltage. */
 const RAIL_KNOWN_WITHIN_PERCENT = 15;
 
@@ -32,13 +29,16 @@ const RAIL_KNOWN_WITHIN_PERCENT = 15;
  */
 export function railOf(name: string, volts: number | undefined): MainRail | 'other' | undefined {
   const plain = name.replace(/\s/g, '').toUpperCase();
-  if (/^[-−–]/.test(plain) || /SB|STANDBY/.test(plain)) return 'other';
+  if (/^[-−–]/.test(plain) || isStandbyRail(plain)) return 'other';
   const named = /^\+?(12|5|3[.,]3)V/.exec(plain)?.[1]?.replace(',', '.');
   if (named) return `${named} V` as MainRail;
   if (volts === undefined) return undefined;
-  const near = RAILS.find(([, nominal]) => Math.abs(volts - nominal) <= (nominal * RAIL_KNOWN_WITHIN_PERCENT) / 100);
-  return near ? near[0] : 'other';
+  const isNear = (nominal: number): boolean => Math.abs(volts - nominal) <= (nominal * RAIL_KNOWN_WITHIN_PERCENT) / 100;
+  return (Object.keys(RAIL_V) as MainRail[]).find((rail) => isNear(RAIL_V[rail])) ?? 'other';
 }
+
+/** `large`: rated above 450 W and with a 16-pin connector; `other`: everything else. Source: doc. 336521, table 3-3. */
+export type ExcursionClass = 'large' | 'other';
 
 export interface Excursion {
   /** The peak lasts this long at most. */
@@ -46,11 +46,8 @@ export interface Excursion {
   readonly percentOfRating: number;
 }
 
-/**
- * Peaks that a supply must ride out, shortest first. `large`: rated above 450 W and with a 16-pin
- * connector; `other`: everything else. Source: ATX Version 3 design guide, doc. 336521, table 3-3.
- */
-export const EXCURSIONS: Readonly<Record<'large' | 'other', readonly Excursion[]>> = {
+/** Peaks that a supply must ride out, shortest first. Source: ATX Version 3 design guide, doc. 336521, table 3-3. */
+export const EXCURSIONS: Readonly<Record<ExcursionClass, readonly Excursion[]>> = {
   large: [
     { durationMs: 0.1, percentOfRating: 200 },
     { durationMs: 1, percentOfRating: 180 },
@@ -65,20 +62,21 @@ export const EXCURSIONS: Readonly<Record<'large' | 'other', readonly Excursion[]
   ],
 };
 
-/** At this rating and below a supply is of the `other` class. Source: doc. 336521, table 3-3. */
-export const EXCURSION_CLASS_ABOVE_W = 450;
+const LARGE_ABOVE_W = 450;
+
+/** The class of a supply; either end of a rating that is not known may be infinite. */
+export const excursionClass = (ratingW: number, has16Pin: boolean): ExcursionClass =>
+  has16Pin && ratingW > LARGE_ABOVE_W ? 'large' : 'other';
 
 /**
- * Largest peak, in per cent of the rating, that the standard lets a card and processor ask of a supply
+ * Largest peak, in per cent of the rating, that the standard lets a card and processor ask of a supply of this class
  * for `durationMs`. Between two rows the longer one counts; beyond 100 ms only the rating itself.
  * Holds for supplies built to version 3 of the guide; older ones promise nothing above 100 %.
- * Source: doc. 336521, table 3-3.
+ * Source: doc. 336521, table 3-3. Throws RangeError unless the time is above zero.
  */
-export function excursionAllowedPercent(ratingW: number, has16Pin: boolean, durationMs: number): number {
-  needPositive('rating (W)', ratingW);
+export function excursionAllowedPercent(supply: ExcursionClass, durationMs: number): number {
   needPositive('duration (ms)', durationMs);
-  const rows = has16Pin && ratingW > EXCURSION_CLASS_ABOVE_W ? EXCURSIONS.large : EXCURSIONS.other;
-  return rows.find((row) => durationMs <= row.durationMs)?.percentOfRating ?? 100;
+  return EXCURSIONS[supply].find((row) => durationMs <= row.durationMs)?.percentOfRating ?? 100;
 }
 
 /** How a redundant supply is built: modules that must work, and modules that may fail. */
@@ -100,4 +98,4 @@ export function parseRedundancy(text: string): Redundancy | undefined {
 export const STANDBY_LEAST_W = 10;
 
 /** Whether a rail is the one that stays on while the machine is off, by its name. */
-export const isStandbyRail = (name: string): boolean => /SB\b|STAND-?BY/i.test(name.replace(/[\s_]/g, ''));
+export const isStandbyRail = (name: string): boolean => /SB(?![A-Z])|STAND-?BY/i.test(name.replace(/[\s_]/g, ''));
