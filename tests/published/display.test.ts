@@ -243,6 +243,11 @@ describe('the clocks of CTA-861', () => {
     expect(of(23.976)).toEqual([297, 297]);
     expect(of(75)).toBeUndefined();
   });
+
+  it('are none of a picture that the formula is not meant for', () => {
+    expect(clockBoundsMHz({ widthPx: 7, heightPx: 1080, refreshHz: 60 })).toBeUndefined();
+    expect(clockBoundsMHz({ widthPx: 1920, heightPx: 1080, refreshHz: 1001 })).toBeUndefined();
+  });
 });
 
 // Source: VESA CVT Standard 2.0: with 80 pixels and 460 µs the third version is the second, cut up instead of down; it

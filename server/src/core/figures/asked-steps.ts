@@ -68,9 +68,9 @@ export function binds(build: Build, when: Condition | undefined, before?: Placed
           )
         : sure(false);
     case 'module under cooler':
-      return any(...modules(build, before).map((drive) => under(build, drive, () => coolerOver)));
+      return any(...modules(build, before).map((drive) => under(build, drive, coolerOver)));
     case 'module under card':
-      return any(...modules(build, before).map((drive) => under(build, drive, () => cardsOver(build, after))));
+      return any(...modules(build, before).map((drive) => under(build, drive, cardsOver(build, after))));
   }
 }
 
@@ -100,7 +100,7 @@ const cardsOver = (build: Build, card: Placed | undefined): readonly Cover[] =>
   );
 
 /** Whether a drive’s slot lies under one of these. */
-function under(build: Build, drive: Drive, covers: () => readonly Cover[]): Truth {
+function under(build: Build, drive: Drive, covers: readonly Cover[]): Truth {
   if (drive.at.slot.value === undefined)
     return drive.at.port.value === undefined
       ? lacking([missing(drive.at.slot, `slot of ${drive.label}`)])
@@ -109,7 +109,7 @@ function under(build: Build, drive: Drive, covers: () => readonly Cover[]): Trut
   const slot = board?.part.slots.value?.get(drive.at.slot.value);
   if (!slot)
     return board ? lacking([missing(board.part.slots, `${drive.at.slot.text} of ${board.label}`)]) : sure(false);
-  const over = covers().filter(({ name }) => slot.under.value?.some((one) => one.value === name));
+  const over = covers.filter(({ name }) => slot.under.value?.some((one) => one.value === name));
   const truth = fits(slot.under, `what lies over ${drive.at.slot.text}`, () => over.length > 0);
   return given(truth, drive.at.slot, ...over.flatMap(({ by }) => by));
 }
@@ -243,13 +243,21 @@ export const askedOnceRunning = memo((build: Build): readonly AskedStep[] => {
   return [...build.parts.memory.flatMap((kit) => profileStep(kit)), ...kinds];
 });
 
-/** A kit that runs by its profile has it switched on: said so, or set faster than it is known to run by itself. */
-function profileStep({ at, part, label }: Placed<'memory'>): AskedStep[] {
-  if (!at.speed.entry)
-    return at.profile.value === 'used' ? [{ kind: 'set profile', truth: given(yes, at.profile) }] : [];
+/**
+ * Whether a kit runs by its profile: said so without a speed, or set faster than it is known to run by itself;
+ * undefined where the build says nothing of how it is set.
+ */
+export function runsByProfile({ at, part, label }: Placed<'memory'>): Truth | undefined {
+  if (!at.speed.entry) return at.profile.value === 'used' ? given(yes, at.profile) : undefined;
   const [set, own] = [
     figure(at.speed, `speed of ${label}`),
     figure(part['standard-speed'], `standard speed of ${label}`),
   ];
-  return [{ kind: 'set profile', truth: not(atMost(set, own)) }];
+  return not(atMost(set, own));
+}
+
+/** A kit that runs by its profile has it switched on. */
+function profileStep(kit: Placed<'memory'>): AskedStep[] {
+  const truth = runsByProfile(kit);
+  return truth ? [{ kind: 'set profile', truth }] : [];
 }

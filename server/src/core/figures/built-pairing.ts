@@ -91,21 +91,24 @@ class Pairing<P extends Placed, T extends Thing> {
   byReport(): void {
     for (const placed of this.all) {
       const same = this.mine(placed);
-      const rivals = this.all.filter(
-        (one) => this.wants(one) > 0 && same.some((thing) => this.ways.names(one, thing) === 'same'),
-      );
+      const rivals = this.rivalsFor(same);
       const here = same.filter((thing) => this.ways.place(placed, thing) === true);
       const chosen = rivals.length === 1 ? (same.length <= this.wants(placed) ? same : here) : here;
       for (const thing of chosen.slice(0, this.wants(placed))) this.take(placed, thing);
     }
     for (const placed of this.all) {
       const same = this.mine(placed);
-      const rivals = this.all.filter(
-        (one) => this.wants(one) > 0 && same.some((thing) => this.ways.names(one, thing) === 'same'),
-      );
+      const rivals = this.rivalsFor(same);
       // What is left of alike things is one part’s alone.
       if (rivals.length === 1) for (const thing of same.slice(0, this.wants(placed))) this.take(placed, thing);
     }
+  }
+
+  /** The parts that still want one of these things by its report. */
+  private rivalsFor(things: readonly T[]): P[] {
+    return this.all.filter(
+      (one) => this.wants(one) > 0 && things.some((thing) => this.ways.names(one, thing) === 'same'),
+    );
   }
 
   private mine(placed: P): T[] {

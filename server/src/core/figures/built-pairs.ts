@@ -13,8 +13,8 @@ import type { Drive } from './storage';
 function samePlace(build: Build, slot: Fact<string>, { at, port }: BuiltDevice | BuiltDrive): boolean | undefined {
   const named = slot.value;
   if (named === undefined) return undefined;
-  const port2 = build.parts.board?.part.slots.value?.get(named)?.at.value;
-  if (port2 !== undefined && port.value !== undefined) return plainPort(port2) === plainPort(port.value);
+  const slotPort = build.parts.board?.part.slots.value?.get(named)?.at.value;
+  if (slotPort !== undefined && port.value !== undefined) return plainPort(slotPort) === plainPort(port.value);
   return at.value === undefined ? undefined : plainName(at.value) === plainName(named);
 }
 

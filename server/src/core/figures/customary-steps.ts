@@ -1,8 +1,9 @@
 // The steps that a good bench does beside those that the parts ask for.
-import type { Build, Placed } from '../build/build';
+import type { Build } from '../build/build';
 import { pinsOn } from '../trade/names';
 import type { StepKind } from '../trade/steps';
 import { startNeeds } from './start-needs';
+import { runsByProfile } from './asked-steps';
 
 /** The steps of custom for this build's parts, in no order. */
 export function customarySteps(build: Build): StepKind[] {
@@ -28,7 +29,7 @@ export function customarySteps(build: Build): StepKind[] {
     [radiators.length > 0, ['leak test']],
     [memory.some((kit) => (kit.part.type.value ?? 'DDR5') === 'DDR5'), ['wait for memory training']],
     [memory.length > 0, ['default settings', 'memory test']],
-    [memory.some(profiled), ['set profile']],
+    [memory.flatMap((kit) => runsByProfile(kit) ?? []).some(({ is }) => is !== false), ['set profile']],
     [true, ['install system', 'stress test', 'measure', 'record settings', 'hand over']],
     [drives.length > 0, ['drive test']],
   ];
@@ -43,11 +44,4 @@ const hasFor = (build: Build, kind: StepKind): boolean =>
 export function hasPower({ parts: { board, supply } }: Build): boolean {
   const connectors = board?.part['power-connectors'].value;
   return !!supply || (connectors !== undefined && !connectors.has('24-pin'));
-}
-
-/** Whether a kit runs by its profile: said so without a speed, or set faster than it is known to run by itself. */
-function profiled(kit: Placed<'memory'>): boolean {
-  if (!kit.at.speed.entry) return kit.at.profile.value === 'used';
-  const [speed, standard] = [kit.at.speed.value, kit.part['standard-speed'].value];
-  return speed !== undefined && !(standard && speed.hi <= standard.lo);
 }

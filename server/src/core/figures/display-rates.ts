@@ -125,7 +125,6 @@ export function compressed(mode: DisplayMode, promise: PromisedMode): Figure | u
 }
 
 function rateOf(mode: DisplayMode, promise: PromisedMode, label: string, bits: Figure): Figure | undefined {
-  if (mode.widthPx < 8 || mode.heightPx < 8 || mode.refreshHz > 1000) return undefined;
   const clock = pixelClock(mode, promise);
   return (
     clock &&
@@ -167,10 +166,11 @@ export function carriedThrough(build: Build, output: ReturnType<typeof outputNam
   if ('missingFacts' in output) return unknown('data-rate', 'payload of the output', output.missingFacts);
   const own = carries(output.link, output.name);
   const plugged = displaysOn(build, output.name);
+  const adapters = new Set(plugged.flatMap((display) => adapterOf(build, display) ?? []));
   const inputs = [
     ...plugged.map((display) => inputPayload(build, display, output, carries)),
-    ...new Set(plugged.flatMap((display) => adapterOf(build, display) ?? [])),
-  ].map((one) => ('type' in one ? one : adapterPayload(one, carries)));
+    ...[...adapters].map((adapter) => adapterPayload(adapter, carries)),
+  ];
   return inputs.length === 0
     ? own
     : least(`payload between ${output.name} and its display`, [own, ...inputs], { unit: 'Gb/s' });

@@ -17,16 +17,12 @@ import { allowed } from './guard';
 import { memo } from './memo';
 import { sustainedDraw } from './power';
 import { ratingOf } from './supply-rating';
+import type { Range } from '../trade/numbers';
+import { DAYS_PER_YEAR } from '../trade/storage';
 
 type Supply = Placed<'supply'>;
 
 const secondsPerHour = 3600;
-const daysPerYear = 365;
-
-interface Ends {
-  readonly low: number;
-  readonly high: number;
-}
 
 /**
  * Efficiency of the supply at the build’s sustained load, in per cent: measured points, else what its badge promises
@@ -58,7 +54,7 @@ function measuredAt(supply: Supply, load: Figure): Figure {
   // A point given as `at least` bounds the curve from below and leaves it open above.
   const low = curve(({ lo }) => Math.max(0, lo));
   const high = curve(({ hi }) => Math.min(100, hi));
-  const at = (percent: number): Ends => ({
+  const at = (percent: number): Range => ({
     low: measuredEfficiency(low, percent).low,
     high: measuredEfficiency(high, percent).high,
   });
@@ -126,7 +122,7 @@ function badgeTables(build: Build, supply: Supply): readonly BadgeMains[] {
 const inReach = (one: Figure): boolean => Number.isFinite(one.lo) && one.lo >= 0;
 
 /** The least and greatest efficiency over a span of loads: at its ends and at every table point between. */
-function endsOver(load: Figure, points: readonly number[], at: (percent: number) => Ends): Ends {
+function endsOver(load: Figure, points: readonly number[], at: (percent: number) => Range): Range {
   if (!inReach(load) || !Number.isFinite(load.hi)) return { low: 0, high: 1 };
   const all = [load.lo, load.hi, ...points.filter((point) => point > load.lo && point < load.hi)].map(at);
   return { low: Math.min(...all.map((end) => end.low)), high: Math.max(...all.map((end) => end.high)) };
@@ -135,7 +131,7 @@ function endsOver(load: Figure, points: readonly number[], at: (percent: number)
 function bounded(
   label: string,
   load: Figure,
-  ends: Ends,
+  ends: Range,
   missingFacts: Figure['missing'],
   source = 'an efficiency lies between nothing and all',
 ): Figure {
@@ -170,7 +166,7 @@ export function yearlyCost(build: Build, wall: Figure): Figure {
     'money',
     [wall, hours, price],
     'power × hours a day × 365 × price',
-    allowed((watts, seconds, each) => runningCost(watts, (seconds / secondsPerHour) * daysPerYear, each)),
+    allowed((watts, seconds, each) => runningCost(watts, (seconds / secondsPerHour) * DAYS_PER_YEAR, each)),
     price.currency ? { currency: price.currency } : {},
   );
 }

@@ -1,6 +1,6 @@
 // By how much something is broken: a figure past its limit, which gets worse in one direction.
 import type { Amount } from '../quantity';
-import { derive, type Figure, type FigureDimension } from './figure';
+import { derive, type Figure, type FigureDimension, copyWith } from './figure';
 import { show } from './sentence';
 
 export interface Measure {
@@ -38,7 +38,7 @@ export function excessOf(measure: Measure): Figure {
     (a, b) => a - b,
     { unit, currency: figure.currency },
   );
-  return { ...excess, lo: past, hi: past };
+  return copyWith(excess, { lo: past, hi: past });
 }
 
 /** What the difference of two values of a dimension is measured in. */

@@ -16,6 +16,7 @@ import {
   missing,
   unknown,
   type Figure,
+  isExact,
 } from './figure';
 import { aboveZero, guarded, notNegative } from './guard';
 import { memo } from './memo';
@@ -130,7 +131,7 @@ function heardAt(sound: Sound, to: Figure): Figure {
 
 /** In a free field a level falls by 20 lg of the distances; a room leaves less of that fall, or none. */
 export function atDistance(level: Figure, from: Figure, to: Figure, label: string): Figure {
-  if (from.lo === to.lo && from.hi === to.hi && from.lo === from.hi) return level;
+  if (isExact(from) && isExact(to) && from.lo === to.lo) return level;
   const share = between(0, 1, 'count', 'share of the free-field fall that the room leaves', {
     source: 'common practice: a room falls off less than a free field',
   });

@@ -2,7 +2,7 @@
 import type { Build, Placed } from '../build/build';
 import type { radiatorFields } from '../parts/common';
 import type { Group } from '../parts/fact';
-import { radiatorClass } from '../trade/forms';
+import { radiatorClassNamed, type RadiatorClass } from '../trade/forms';
 import { inRow, rowLength } from './fan-places';
 import { copyWith, counted, figure, known, missing, readCount, total, unknown, type Figure } from './figure';
 import { notNegative } from './guard';
@@ -23,10 +23,7 @@ export const countOf = (fans: readonly Placed<'fans'>[]): Figure =>
     fans.map((fan) => howMany(fan)),
   );
 
-function classOf(facts: Facts): ReturnType<typeof radiatorClass> {
-  const nominal = Number(facts.class.value);
-  return Number.isInteger(nominal) && nominal > 0 ? radiatorClass(nominal) : undefined;
-}
+const classOf = (facts: Facts): RadiatorClass | undefined => radiatorClassNamed(facts.class.value ?? '');
 
 /** How many fans a radiator takes on one side: as stated, else by its class. */
 export function perSide(facts: Facts, label: string): Figure {

@@ -4,7 +4,7 @@ import type { pcCase } from '../parts/housing';
 import type { radiatorFields } from '../parts/common';
 import type { Fact, Group } from '../parts/fact';
 import { RADIATOR_TANKS_MM, radiatorClassMm } from '../trade/air';
-import { radiatorClass } from '../trade/forms';
+import { radiatorClassNamed } from '../trade/forms';
 import { isLiquid } from './coolers';
 import { copyWith, decidedBy, figure, known, missing, most, total, type Figure, type Missing } from './figure';
 import { notNegative } from './guard';
@@ -107,12 +107,12 @@ export function radiatorLength({ facts, label }: Radiator): Figure {
     facts.class.value === undefined
       ? copyWith(own, { missing: [...own.missing, missing(facts.class, `class of ${label}`)] })
       : own;
-  const nominal = Number(facts.class.value);
-  const row = Number.isInteger(nominal) && nominal > 0 ? radiatorClass(nominal) : undefined;
+  const row = radiatorClassNamed(facts.class.value ?? '');
   if (!row) return notNegative(length);
   const fans = radiatorClassMm(row.fans, row.frameMm);
   const { low, high } = RADIATOR_TANKS_MM;
-  return { ...length, lo: fans + low, hi: fans + high, unit: 'mm', source: 'common practice: class and end tanks' };
+  const source = 'common practice: class and end tanks';
+  return copyWith(length, { lo: fans + low, hi: fans + high, unit: 'mm', source });
 }
 
 /** Thickness with the fans on it. */

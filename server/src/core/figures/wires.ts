@@ -6,10 +6,12 @@ import {
   isPowerConnector,
   SIXTEEN_PIN_CONTACT_A,
   type Connector,
+  type ConnectorRail,
 } from '../trade/connectors';
 import { awgMilliohmPerM, AWG_FINEST, cableDropMv, gaugeCurrentShare } from '../trade/wire';
 import { between, counted, decidedBy, derive, figure, known, missing, number, unknown, type Figure } from './figure';
 import { allowed } from './guard';
+import type { Range } from '../trade/numbers';
 
 export type CableRow = NonNullable<Placed<'supply'>['part']['own-cables']['value']>[number];
 
@@ -17,13 +19,19 @@ export type CableRow = NonNullable<Placed<'supply'>['part']['own-cables']['value
 const usualGauge = 18;
 const sixteenPinGauge = 16;
 
+/** What a connector has at 12 V: every kind has some. */
+const twelveVolt = (kind: Connector): ConnectorRail => CONNECTORS[kind].rails.find(({ voltageV }) => voltageV === 12)!;
+
+/** Current of one contact at 12 V, on wire of its usual gauge. */
+const contactCurrent = (kind: string): Range =>
+  kind === '16-pin' ? { low: SIXTEEN_PIN_CONTACT_A, high: SIXTEEN_PIN_CONTACT_A } : CONTACT_18_AWG_A;
+
 /** Pairs of wires in a cable: as stated, else one for each 12 V contact of its connector. */
 function pairsOf({ pairs, connector }: CableRow): Figure {
   const label = `pairs of a ${connector.text} cable`;
   const kind = connector.value ?? '';
   if (pairs.value !== undefined || !isPowerConnector(kind)) return counted(pairs, label);
-  const rail = CONNECTORS[kind].rails.find(({ voltageV }) => voltageV === 12)!;
-  return decidedBy(number(rail.contacts, label, CONNECTORS[kind].source), connector);
+  return decidedBy(number(twelveVolt(kind).contacts, label, CONNECTORS[kind].source), connector);
 }
 
 /** Current of one wire: that of its contact, and less through a thinner wire. */
@@ -32,7 +40,7 @@ function wireCurrent({ connector, gauge }: CableRow): Figure {
   const awg = gauge.value;
   const least = isSixteen ? sixteenPinGauge : usualGauge;
   const share = awg === undefined || awg > AWG_FINEST ? 1 : gaugeCurrentShare(awg, least);
-  const { low, high } = isSixteen ? { low: SIXTEEN_PIN_CONTACT_A, high: SIXTEEN_PIN_CONTACT_A } : CONTACT_18_AWG_A;
+  const { low, high } = contactCurrent(connector.value ?? '');
   const source = isSixteen
     ? 'ATX Version 3 design guide, doc. 336521, tables 3-5 and 5-7'
     : 'ATX Version 3 design guide, doc. 336521, section 2.2.1';
@@ -86,9 +94,8 @@ const usualLengthMm = 1000;
 
 /** What the wires of a cable carry that no file lists: one of the usual gauge for each contact. */
 export function usualWires(kind: Connector): Figure {
-  const { contacts } = CONNECTORS[kind].rails.find(({ voltageV }) => voltageV === 12)!;
-  const { low, high } =
-    kind === '16-pin' ? { low: SIXTEEN_PIN_CONTACT_A, high: SIXTEEN_PIN_CONTACT_A } : CONTACT_18_AWG_A;
+  const { contacts } = twelveVolt(kind);
+  const { low, high } = contactCurrent(kind);
   return between(contacts * 12 * low, contacts * 12 * high, 'power', `wires of a ${kind} cable`, {
     unit: 'W',
     source: 'ATX Version 3 design guide, doc. 336521, sections 2.2.1 and 5.2.2',
@@ -97,7 +104,7 @@ export function usualWires(kind: Connector): Figure {
 
 /** What such a cable loses: up to the usual length, of the usual gauge. */
 export function usualDrop(kind: Connector, load: Figure): Figure {
-  const { contacts } = CONNECTORS[kind].rails.find(({ voltageV }) => voltageV === 12)!;
+  const { contacts } = twelveVolt(kind);
   const gauge = kind === '16-pin' ? sixteenPinGauge : usualGauge;
   const length = between(0, usualLengthMm, 'length', `length of a ${kind} cable`, {
     unit: 'mm',

@@ -2,9 +2,10 @@
 import type { Doc } from '../parts/doc';
 import type { MapNode } from '../yaml';
 import { decimalSize } from './json-outputs';
-import { below, coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs, wholeNumber } from './said';
+import { coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs, wholeNumber } from './said';
 import { eachInItsSlot, makerOf, sizeOf, slotOf, twoControllers } from './dmidecode';
 import type { Said, Told } from './as-built';
+import { below } from './reading';
 
 export const cimClasses = [
   'Win32_BaseBoard',

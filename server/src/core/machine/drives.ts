@@ -4,20 +4,9 @@ import type { Told, Said } from './as-built';
 import type { Disk } from './json-outputs';
 import { decimalSize } from './json-outputs';
 import type { Device } from './lspci';
-import {
-  below,
-  jsonOf,
-  lineAt,
-  linesOf,
-  mapsOf,
-  type Printed,
-  printedAt,
-  said,
-  saidAs,
-  sayer,
-  wholeNumber,
-} from './said';
+import { jsonOf, lineAt, linesOf, mapsOf, type Printed, printedAt, said, saidAs, sayer, wholeNumber } from './said';
 import { sataLink, type SmartDrive } from './smart';
+import { below } from './reading';
 
 /** Where a drive hangs, by the system’s own path of it. */
 export interface DrivePath {

@@ -1,8 +1,9 @@
 // The JSON that `lscpu -J`, `lsblk -J -O` and `sensors -j` print. Serial numbers and world-wide names are not read.
 import type { Doc } from '../parts/doc';
 import type { MapNode, Node } from '../yaml';
-import { below, jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
+import { jsonOf, mapsOf, type Printed, printedAt, said, saidAs } from './said';
 import type { Said, Told } from './as-built';
+import { below } from './reading';
 
 /** The processor’s own name; newer prints nest the fields. */
 export function modelName(doc: Doc): Said | undefined {

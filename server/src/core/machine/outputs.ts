@@ -2,8 +2,9 @@
 import type { Doc } from '../parts/doc';
 import { cimClassOf, type CimClass } from './cim';
 import { edidBytes } from './edid';
-import { below, jsonOf } from './said';
+import { jsonOf } from './said';
 import { isSpdPrint } from './spd';
+import { below } from './reading';
 
 export type Tool =
   | 'dmidecode'

@@ -1,5 +1,5 @@
 // What the readers of tools’ outputs give: a value with the place and the words that it was read from.
-import type { MapNode, Node } from '../yaml';
+import type { Node } from '../yaml';
 import type { Lines } from '../text';
 
 /** `line` counts from 1; in bytes that have no lines it is absent, and `said` names the place. */
@@ -55,10 +55,18 @@ export const isFiller = (text: string): boolean => {
   );
 };
 
-/** The node at a path of keys below a map of JSON. */
-export function below(node: Node | undefined, path: readonly string[]): Node | undefined {
+/** The node at a path of keys and positions below another. */
+export function below(node: Node | undefined, ...path: readonly (string | number)[]): Node | undefined {
   let at = node;
-  for (const key of path) at = at?.type === 'map' ? (at as MapNode).get(key)?.value : undefined;
+  for (const key of path)
+    at =
+      typeof key === 'number'
+        ? at?.type === 'list'
+          ? at.items[key]
+          : undefined
+        : at?.type === 'map'
+          ? at.get(key)?.value
+          : undefined;
   return at;
 }
 
@@ -72,7 +80,7 @@ export class JsonReader {
   ) {}
 
   private scalar(path: readonly string[]): { text: string; quoted: boolean; line: number } | undefined {
-    const node = below(this.root, path);
+    const node = below(this.root, ...path);
     if (node?.type !== 'scalar' || node.style === 'empty') return undefined;
     const line = this.lines.positionAt(node.span.start).line + 1;
     return { text: node.text, quoted: node.style === 'double', line };

@@ -3,7 +3,7 @@ import type { Doc } from '../parts/doc';
 import { endOfLines, type Span } from '../text';
 import { readJson, type MapNode, type Node, type ScalarNode } from '../yaml';
 import type { Said } from './as-built';
-import { isFiller, type Reading } from './reading';
+import { isFiller, type Reading, below } from './reading';
 
 /** A value as a tool prints it, with its place. */
 export interface Printed {
@@ -61,21 +61,6 @@ export const saidAs = ({ doc, span }: Printed, text: string, what: string): Said
 /** The root of a JSON text that is whole; what is cut off or broken is not read at all. */
 export const jsonOf = (doc: Doc): Node | undefined =>
   doc.kept(jsonOf, () => readJson(doc.text)?.root ?? null) ?? undefined;
-
-/** The node at a path of keys and positions below another. */
-export function below(node: Node | undefined, ...path: readonly (string | number)[]): Node | undefined {
-  let at = node;
-  for (const key of path)
-    at =
-      typeof key === 'number'
-        ? at?.type === 'list'
-          ? at.items[key]
-          : undefined
-        : at?.type === 'map'
-          ? at.get(key)?.value
-          : undefined;
-  return at;
-}
 
 /** The items of a list, or one by itself: where a tool prints a list of one, some print no list. */
 export const itemsOf = (node: Node | undefined): readonly Node[] =>

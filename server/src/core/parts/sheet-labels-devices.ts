@@ -105,7 +105,7 @@ export const cardLabels: Labels = {
   'drive-ports': 'Ports | Internal ports | SATA ports | SAS ports | Drive ports | Number of ports | Interne Ports',
   'port-kind': 'Ports | Internal ports | Data transfer rate | Drive interface | Connectors | Anschlüsse',
   'standby-draw': 'Standby power | Auxiliary standby power',
-  bracket: 'Bracket | Bracket height | Bracket type | Bracket profile | Slotblech | Slotblende | ' + 'Slotblechhöhe',
+  bracket: 'Bracket | Bracket height | Bracket type | Bracket profile | Slotblech | Slotblende | Slotblechhöhe',
   carries: 'M.2 slots | M.2 sockets | M.2 ports | M.2-Slots | M.2-Steckplätze',
 };
 

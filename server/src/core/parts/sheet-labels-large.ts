@@ -175,8 +175,7 @@ export const supplyLabels: Labels = {
     'Intel form factor | Intel specification | Form factor | Formfaktor | Type | Typ | PSU form factor | ' +
     'ATX-Version | ATX-Standard | ATX-Spezifikation | ' +
     'ATX12V version | ATX12V-Version',
-  rails:
-    'DC output | Output | DC outputs | Rails | Output rails | Ausgang | DC-Ausgang | Ausgänge | ' + 'Spannungsschienen',
+  rails: 'DC output | Output | DC outputs | Rails | Output rails | Ausgang | DC-Ausgang | Ausgänge | Spannungsschienen',
   connectors:
     'Connectors | Cables | Cables and connectors | Cable connectors | Output connectors | Plugs | ' +
     'Cable configuration | Connector | Anschlüsse | Kabel und Stecker | Stecker | Kabel & Anschlüsse | Kabel',

@@ -34,7 +34,7 @@ export type CautionId =
 
 /**
  * The job's cautions. Words are graded by `SIGNAL_WORDS`; each defers to those who know the part or the place.
- * Facts: 330 µF at 400 V hold 26 J (`storedEnergyJ`); 80 % rule, NFPA 70; 23 kg, NIOSH 94-110;
+ * Facts: 330 µF at 400 V hold 26 J (E = C U² / 2); 80 % rule, NFPA 70; 23 kg, NIOSH 94-110;
  * coin cell within two hours, makers' cell warnings; the rest common practice.
  */
 export const CAUTIONS: Readonly<Record<CautionId, Caution>> = {

@@ -170,11 +170,13 @@ export function radiatorClass(nominalMm: number): RadiatorClass | undefined {
   return rows.find(({ fans }) => Number.isInteger(fans) && fans <= RADIATOR_FANS_AT_MOST);
 }
 
+/** The class that a text names, `240`; undefined for any other text. */
+export const radiatorClassNamed = (text: string): RadiatorClass | undefined =>
+  /^[1-9]\d{1,3}$/.test(text) ? radiatorClass(Number(text)) : undefined;
+
 /** Whether a place for one radiator class takes another: fans of the same frame, and no more of them. */
 export function classTakes(place: string, own: string): boolean {
   if (place === own) return true;
-  const [there, here] = [place, own].map((one) =>
-    /^[1-9]\d{1,3}$/.test(one) ? radiatorClass(Number(one)) : undefined,
-  );
+  const [there, here] = [place, own].map(radiatorClassNamed);
   return there !== undefined && here !== undefined && here.frameMm === there.frameMm && here.fans <= there.fans;
 }

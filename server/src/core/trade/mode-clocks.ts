@@ -1,6 +1,6 @@
 // The pixel clocks that a display mode may run with: those of the formula, and those of the table for televisions.
 import type { DisplayMode } from './display';
-import { cvtTiming, rb3ClockMHz, type CvtBlanking } from './timing';
+import { cvtTiming, hasTiming, rb3ClockMHz, type CvtBlanking } from './timing';
 
 /** The timing of a mode: full or reduced blanking by the formula, or the fixed one of CTA-861. */
 export type Blanking = CvtBlanking | 'CVT-RB3' | 'CTA-861';
@@ -169,6 +169,7 @@ function clocksOf(mode: DisplayMode, blanking: Blanking): readonly number[] {
     const clock = ctaClockMHz(mode);
     return clock === undefined ? [] : [clock];
   }
+  if (!hasTiming(widthPx, heightPx, refreshHz)) return [];
   if (blanking === 'CVT-RB3')
     return [rb3ClockMHz(widthPx, heightPx, refreshHz, 'least'), rb3ClockMHz(widthPx, heightPx, refreshHz, 'most')];
   return [cvtTiming(widthPx, heightPx, refreshHz, blanking).pixelClockMHz];

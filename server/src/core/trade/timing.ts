@@ -85,6 +85,13 @@ function reducedBlanking(
   return timing(clockMHz, totalPx, totalLines);
 }
 
+const LEAST_HZ = 1;
+const MOST_HZ = 1000;
+
+/** Whether the formula is meant for a mode: sizes from one cell on, at 1 to 1000 Hz. Source: common practice. */
+export const hasTiming = (widthPx: number, heightPx: number, refreshHz: number): boolean =>
+  widthPx >= CELL_PX && heightPx >= CELL_PX && refreshHz >= LEAST_HZ && refreshHz <= MOST_HZ;
+
 /**
  * The timing of a progressive mode without borders.
  * Source: VESA Coordinated Video Timings Standard 1.2 (RB1, RB2); edid-decode computes the same.
@@ -94,7 +101,7 @@ function reducedBlanking(
 export function cvtTiming(widthPx: number, heightPx: number, refreshHz: number, blanking: CvtBlanking): Timing {
   needCount('widthPx', widthPx, CELL_PX);
   needCount('heightPx', heightPx, CELL_PX);
-  needWithin('refreshHz', refreshHz, 1, 1000);
+  needWithin('refreshHz', refreshHz, LEAST_HZ, MOST_HZ);
   const steps = STEPS_PER_MHZ[blanking];
   if (blanking === 'CVT-RB2') {
     const leastLines = RB2_FRONT_PORCH_LINES + RB2_SYNC_LINES + RB2_BACK_PORCH_LINES;
@@ -115,7 +122,7 @@ export function cvtTiming(widthPx: number, heightPx: number, refreshHz: number, 
 export function rb3ClockMHz(widthPx: number, heightPx: number, refreshHz: number, blank: 'least' | 'most'): number {
   needCount('widthPx', widthPx, CELL_PX);
   needCount('heightPx', heightPx, CELL_PX);
-  needWithin('refreshHz', refreshHz, 1, 1000);
+  needWithin('refreshHz', refreshHz, LEAST_HZ, MOST_HZ);
   const { px, us } = RB3_BLANK[blank];
   const lineUs = (1e6 / refreshHz - us) / heightPx;
   const leastLines = RB2_FRONT_PORCH_LINES + RB2_SYNC_LINES + RB2_BACK_PORCH_LINES;

@@ -1,9 +1,10 @@
 // The day on which a board’s support list was read.
-import { ageOf, marginOf } from '../../figures/dates';
+import { ageOf } from '../../figures/dates';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
+import { marginFigure } from '../../figures/margins';
 
 export default check({
   id: 'firmware-fact-old',
@@ -26,7 +27,7 @@ parts:
     const { board } = build.parts;
     if (!board) return;
     const age = ageOf(build, board.part.source.read, `age of the facts of ${board.label}`);
-    const most = marginOf(build, 'fact-age', 'age at which facts are read again');
+    const most = marginFigure(build, 'fact-age', 'age at which facts are read again');
     report(
       outcome(at(board, board.part.source.read), atMost(age, most), {
         broken: () =>

@@ -1,6 +1,6 @@
 // How long ago the prices were read on which a promised cost rests.
 import { priceAges } from '../../figures/cost';
-import { marginOf } from '../../figures/dates';
+import { marginFigure } from '../../figures/margins';
 import { sentence } from '../../figures/sentence';
 import { all, atLeast, atMost } from '../../figures/truth';
 import { known } from '../../figures/figure';
@@ -31,7 +31,7 @@ expect:
   ],
   test(build, report) {
     if (!build.file.expect.cost.node) return;
-    const limit = marginOf(build, 'price-age', 'age at which prices are read again');
+    const limit = marginFigure(build, 'price-age', 'age at which prices are read again');
     for (const { placed, age } of priceAges(build)) {
       const read = placed.part['price-read'];
       report(
