@@ -2,18 +2,18 @@
 import { Option, type Command } from 'commander';
 import type { Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
-import { listed, type Section } from '../report/section';
 import { Tally } from '../report/tally';
 import type { TextFormatOptions } from '../report/text';
 import type { Host } from '../host/host';
 import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
 import { withUsers } from '../session/users';
-import { walk, type Ours } from '../session/walk';
+import { walk, type Ours, type Walked } from '../session/walk';
 import { Crew, threadsFor } from './crew';
-import { buildsAmong, type CheckRun } from './judged';
+import { buildsAmong } from './judged';
 import { keptRun } from './kept-run';
 import { Mend, showMended } from './mend';
+import { OneByOne, type Printed } from './one-by-one';
 import { Mending } from '../session/mending';
 import { onDay, readCount, readDay, readGrade } from './options';
 import { sinceRevision } from './only-new';
@@ -24,7 +24,7 @@ import { readShare, type Share } from './shares';
 import { Stale } from './stale';
 import { Progress } from './progress';
 import { formats, isWhole, printers, type Format } from './printers';
-import { hostFor, judgingOf, type Judgings } from './settings-from';
+import { hostFor, judgingOf } from './settings-from';
 import { refuseAtOdds, withInput } from './standard-input';
 import { watchCheck, type WatchOptions } from './watch';
 import type { Setup } from './stretch';
@@ -130,66 +130,56 @@ async function check(paths: readonly string[], options: Options, world: World): 
   const loader = new Loader(() => on, recording?.path);
   const onlyNew = options.onlyNew === undefined ? undefined : sinceRevision(options.onlyNew, on, world);
   const alone = options.alone ?? false;
-  const walked = await walk(host, paths);
-  const { files, troubles: walkTroubles } = alone ? walked : await withUsers(host, loader, walked);
+  const below = await walk(host, paths);
+  const walked = alone ? below : await withUsers(host, loader, below);
+  const { files } = walked;
   const mend = options.mend && new Mend(host, world, on);
-  await mend?.workOut(walked.files);
-  if (mend && options.show) return showMended(mend, walkTroubles, options.output, world);
+  await mend?.workOut(below.files);
+  if (mend && options.show) return showMended(mend, walked.troubles, options.output, world);
   mend?.write();
   // Files were read before they were mended, to find what rests on them.
   if (mend) loader.texts.forgetAll();
-  let root = '';
-  // A file that a finding speaks of lies in the workspace being judged.
-  const look = lookOf(options, world, (doc) => host.shown(root, doc.name));
   const fails = options.from ?? 'shortfall';
+  if (options.shard) return checkShard(options.shard, { paths, host, loader, walked }, options, { on, fails }, world);
+  // A file that a finding speaks of lies in the workspace being judged.
+  const at = { root: '' };
+  const look = lookOf(options, world, (doc) => host.shown(at.root, doc.name));
   const run = { on, version: world.version, fails, isSince: onlyNew !== undefined };
-  if (options.shard) {
-    const walked = { paths, files, troubles: walkTroubles, host, loader };
-    return checkShard(options.shard, walked, options, { on, fails }, world);
-  }
-  const tally = new Tally();
-  const stale = new Stale();
-  const isPlain = !recording && !onlyNew && !mend && options.as === undefined && host === world.host;
   const { shown: _, language, ...plain } = look;
   const setup = { files, alone, allFixes: options.allFixes ?? false, look: plain, language: language.tag, run };
+  const isPlain = !recording && !onlyNew && !mend && options.as === undefined && host === world.host;
   const crew = isPlain && options.cache === undefined ? crewFor(options, setup, loader, world) : undefined;
   const kept = options.cache === undefined ? undefined : keptRun(options.cache, options.format, loader, setup, world);
-  const judging = kept ?? crew ?? judgingOf({ host, loader, files, alone }, world);
   const printer = printers[options.format](look, run);
-  const mending = new Mending(loader, setup.allFixes ? 'all' : 'first', buildsAmong(files));
-  const withFixes = async ({ section, file }: CheckRun): Promise<Section> => {
-    const fixes = await mending.fixesOf(section, file, listed(section, look));
-    tally.notMended += fixes.notSought;
-    return { ...section, fixes };
-  };
-  const oneByOne = async function* (from: Judgings): AsyncGenerator<string> {
-    for await (const found of from.sections()) {
-      const judged = onlyNew
-        ? { ...found, section: await onlyNew.narrowed(found) }
-        : (recording?.taken(found) ?? found);
-      root = judged.root;
-      stale.add(judged);
-      tally.add(judged.section);
-      yield (await from.guarded(judged, async () => printer.section(await withFixes(judged)))) ?? '';
-    }
-  };
+  const printed: Printed =
+    kept ??
+    crew ??
+    new OneByOne({
+      judging: judgingOf({ host, loader, files, alone }, world),
+      mending: new Mending(loader, setup.allFixes ? 'all' : 'first', buildsAmong(files)),
+      taken: async (found) =>
+        onlyNew ? { ...found, section: await onlyNew.narrowed(found) } : (recording?.taken(found) ?? found),
+      printer,
+      look,
+      at,
+    });
+  const tally = new Tally();
+  const stale = new Stale();
   const output = openOutput(world, options.output);
   const progress = progressOf(files.length, options, world);
   let isEmpty = true;
   try {
     output.write(printer.open());
-    for await (const text of 'texts' in judging ? judging.texts(tally, stale) : oneByOne(judging)) {
+    for await (const text of printed.texts(tally, stale)) {
       isEmpty = false;
       output.write(text);
       progress.step();
     }
     progress.end();
+    const met = [...walked.troubles, ...printed.troubles];
     const troubles = [
-      ...walkTroubles,
-      ...(isEmpty && walkTroubles.length + judging.troubles.length === 0 && files.every(({ kind }) => kind === 'guide')
-        ? [nothingUnder(paths)]
-        : []),
-      ...judging.troubles,
+      ...met,
+      ...(isEmpty && met.length === 0 ? ifNothing(paths, files) : []),
       ...(mend?.troubles ?? []),
     ];
     tellTroubles(troubles, world);
@@ -215,23 +205,21 @@ function progressOf(files: number, { output }: Options, { terminal, language }: 
 
 async function checkShard(
   share: Share,
-  walked: {
-    paths: readonly string[];
-    files: readonly Ours[];
-    troubles: readonly RunTrouble[];
-    host: Host;
-    loader: Loader;
-  },
+  {
+    paths,
+    host,
+    loader,
+    walked: { files, troubles },
+  }: { readonly paths: readonly string[]; readonly host: Host; readonly loader: Loader; readonly walked: Walked },
   options: Options,
   { on, fails }: { readonly on: string; readonly fails: Grade },
   world: World,
 ): Promise<Status> {
-  const { paths, files, troubles, host, loader } = walked;
   const { working = false, alone = false, allFixes = false, settingsFrom } = options;
   const look = lookOf(options, world, (doc) => doc.name);
-  const ifNothing = files.every(({ kind }) => kind === 'guide') ? [nothingUnder(paths)] : [];
   const settings = host === world.host ? null : (settingsFrom ?? null);
-  const run = { paths, fails, working, allFixes, alone, settings, walked: troubles, ifNothing };
+  const common = { paths, fails, working, allFixes, alone, settings };
+  const run = { ...common, walked: troubles, ifNothing: ifNothing(paths, files) };
   const output = openOutput(world, options.output);
   const progress = progressOf(Math.ceil(files.length / share.of), options, world);
   try {
@@ -289,9 +277,13 @@ function watch(paths: readonly string[], options: Options, world: World): Promis
   return watchCheck(paths, watched, world);
 }
 
-function nothingUnder(paths: readonly string[]): RunTrouble {
-  return troubleAt(
-    paths.map(shortPath).join(', '),
-    'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.',
-  );
-}
+/** What is told where nothing was judged: texts that nothing ties to a build are no reason to be silent. */
+const ifNothing = (paths: readonly string[], files: readonly Ours[]): readonly RunTrouble[] =>
+  files.every(({ kind }) => kind === 'guide')
+    ? [
+        troubleAt(
+          paths.map(shortPath).join(', '),
+          'there are no builds here; a build is a file whose name ends in .pcbuild.yaml.',
+        ),
+      ]
+    : [];

@@ -7,6 +7,7 @@ import type { Loader } from '../session/loader';
 import type { RunTrouble } from '../session/run-trouble';
 import { fileRef } from '../session/texts';
 import { buildsAmong } from './judged';
+import type { Printed } from './one-by-one';
 import { Mending } from '../session/mending';
 import { separators } from './printers';
 import type { Stale } from './stale';
@@ -37,7 +38,7 @@ export interface CrewOptions {
   readonly count: number;
 }
 
-export class Crew {
+export class Crew implements Printed {
   private readonly told = new Map<string, RunTrouble>();
   private readonly brought = new Set<string>();
   private readonly mending: Mending;
@@ -63,7 +64,6 @@ export class Crew {
     return this.options.threads.end();
   }
 
-  /** What is printed, in the order of the files, each section with what it adds to the tally. */
   async *texts(tally: Tally, stale: Stale): AsyncGenerator<string> {
     let between = '';
     for await (const piece of this.pieces(stale)) {

@@ -11,6 +11,7 @@ import { fileRef } from '../session/texts';
 import type { Ours } from '../session/walk';
 import { buildsAmong, Judging, pathsOf } from './judged';
 import { KeptJudgements } from './kept-judgements';
+import type { Printed } from './one-by-one';
 import { isWhole, separators, type Format } from './printers';
 import type { Stale } from './stale';
 import { Stretches, type Piece, type Setup } from './stretch';
@@ -30,7 +31,7 @@ export function keptRun(
   return new KeptRun(world.host, loader, { ...setup, format }, store, world);
 }
 
-export class KeptRun {
+export class KeptRun implements Printed {
   private readonly judging: Judging;
   private readonly mending: Mending;
   private readonly own: Stretches;
@@ -68,7 +69,6 @@ export class KeptRun {
       err(`fettle: ${safe(language().words`nothing is kept for the next run: ${this.kept.failed}`)}\n`);
   }
 
-  /** What is printed, in the order of the files, each section with what it adds to the tally. */
   async *texts(tally: Tally, stale: Stale): AsyncGenerator<string> {
     let between = '';
     for (const file of this.setup.files) {
@@ -94,8 +94,8 @@ export class KeptRun {
       const { notSought: _, ...piece } = await this.own.piece(run, this.judging);
       pieces.push(piece);
     }
-    const isWhole = this.judging.troubles.length === before;
-    await this.kept.keep(file, isWhole ? loaded : undefined, pieces);
+    const isUntroubled = this.judging.troubles.length === before;
+    await this.kept.keep(file, isUntroubled ? loaded : undefined, pieces);
     return pieces;
   }
 }

@@ -109,16 +109,20 @@ export class Mending {
     const all = mendable(listed);
     for (const finding of all.slice(0, isTooLong(doc, this.wanted) ? 0 : share)) {
       this.budget.left--;
-      fixes.set(
-        finding,
-        file?.build
-          ? (await this.inBuild(file, finding)).filter((fix) => staysWithin(doc, fix))
-          : this.some(
-              file?.guide ? provenGuideFixes(file.guide, judgement, finding) : provenFileFixes(doc, judgement, finding),
-            ),
-      );
+      fixes.set(finding, await this.proven(finding, { doc, judgement }, file));
     }
     return { of: fixes, notSought: all.length - fixes.size };
+  }
+
+  private async proven(
+    finding: Finding,
+    { doc, judgement }: { readonly doc: Doc; readonly judgement: Judgement },
+    file: LoadedFile | undefined,
+  ): Promise<readonly ProvenFix[]> {
+    if (file?.build) return (await this.inBuild(file, finding)).filter((fix) => staysWithin(doc, fix));
+    const { guide } = file ?? {};
+    const all = guide ? provenGuideFixes(guide, judgement, finding) : provenFileFixes(doc, judgement, finding);
+    return this.wanted === 'all' ? all : all.slice(0, 1);
   }
 
   private async inBuild(file: LoadedFile, finding: Finding): Promise<readonly ProvenFix[]> {
@@ -144,7 +148,4 @@ export class Mending {
     const isFew = this.wanted === 'all' || (await this.index.count(file)) <= mostParts;
     return isFew ? this.index.ofKind(file, kind) : [];
   }
-
-  private readonly some = (fixes: readonly ProvenFix[]): readonly ProvenFix[] =>
-    this.wanted === 'all' ? fixes : fixes.slice(0, 1);
 }
