@@ -98,7 +98,7 @@ describe.each(named)('the numbers of %s', (_, build) => {
     const { words } = pictureOf(build, 'displays');
     for (const { needed, squeezed, carried, output } of displayLinks(build)) {
       const [need, through] = squeezed ? [squeezed.needed, squeezed.carried] : [needed, carried];
-      const label = output?.name ?? '';
+      const label = output ? `output ${output.name}` : '';
       if (isBounded(through)) expect(says(words, label, `carries ${three(through)}`)).toBe(true);
       if (need) expect(says(words, label, `needs ${three(need)}`)).toBe(true);
     }

@@ -114,9 +114,7 @@ const makers: Readonly<Record<HintKind, Maker>> = {
       const node = promise?.['written-per-day'].node;
       if (!perDay || !node || perDay.missing.length > 0) return [];
       const years = yearsOfUse(drive, perDay);
-      return [
-        { at: node.span, label: `${isBounded(years) ? show(years, undefined, yearDigits) : '?'} years`, uses: [years] },
-      ];
+      return [{ at: node.span, label: yearsOf(years), uses: [years] }];
     }),
   firmware: (build) => {
     const { processor } = build.parts;
@@ -137,6 +135,11 @@ function inWords(one: Figure, unit: UnitName, most: number): string {
   const isFromNothing = one.lo <= 0 && one.hi > 0 && one.hi !== Infinity;
   return show(isFromNothing ? copyWith(one, { lo: -Infinity }) : one, unit, most);
 }
+
+const yearsOf = (years: Figure): string => {
+  const text = isBounded(years) ? show(years, undefined, yearDigits) : '?';
+  return `${text} ${text === '1' ? 'year' : 'years'}`;
+};
 
 const isUnknown = ({ hi, missing }: Figure): boolean => hi === Infinity && missing.length > 0;
 

@@ -111,7 +111,7 @@ function flowing(build: Build, way: 'in' | 'out'): Figure {
     .map((one) =>
       one.way === way ? one.freeAir : copyWith(one.freeAir, { lo: 0, missing: [...one.freeAir.missing, one.wayLacks] }),
     );
-  return total(`air blown ${way}`, 'flow', inputs, { unit: 'm³/h' });
+  return total(way === 'in' ? 'air blown in' : 'air blown out', 'flow', inputs, { unit: 'm³/h' });
 }
 
 /**

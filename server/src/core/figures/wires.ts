@@ -44,9 +44,9 @@ function wireCurrent({ connector, gauge }: CableRow): Figure {
   const source = isSixteen
     ? 'ATX Version 3 design guide, doc. 336521, tables 3-5 and 5-7'
     : 'ATX Version 3 design guide, doc. 336521, section 2.2.1';
-  const of = share === 1 ? '' : ` on AWG ${awg} wire`;
+  const what = isSixteen ? 'current of a 16-pin contact' : 'current of a contact';
   return decidedBy(
-    between(low * share, high * share, 'current', `current of a ${isSixteen ? '16-pin ' : ''}contact${of}`, {
+    between(low * share, high * share, 'current', share === 1 ? what : `${what} on AWG ${awg} wire`, {
       unit: 'A',
       source: share === 1 ? source : `${source}; a thinner wire, as much heat a metre`,
     }),

@@ -17,12 +17,16 @@ export function openWords({ truth: { missing, measure }, open }: Outcome): Sente
 /** At most so many facts are named; the rest are counted. */
 const named = 3;
 
-function namesOf(missing: readonly Missing[]): string {
+/** Each name is a piece by itself, so that every language tells it whole. */
+function namesOf(missing: readonly Missing[]): Sentence {
   const names = [...new Set(missing.map((lack) => lack.what))];
-  return names.length > named
-    ? `${names.slice(0, named).join(', ')} and ${names.length - named} more`
-    : names.join(' or ');
+  if (names.length <= named)
+    return names.slice(1).reduce((said, name) => sentence`${said} or ${name}`, said(names[0]!));
+  const listed = names.slice(1, named).reduce((said, name) => sentence`${said}, ${name}`, said(names[0]!));
+  return sentence`${listed} and ${String(names.length - named)} more`;
 }
+
+const said = (name: string): Sentence => sentence`${name}`;
 
 /** With facts missing, a quantity is worth saying where something else bounds it well on both sides. */
 const isNarrow = ({ figure, limit }: Measure): boolean =>

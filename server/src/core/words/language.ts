@@ -180,8 +180,8 @@ const joints: Readonly<Record<string, (language: Language, head: string, rest: s
   ' at ': (language, head, rest) => language.words`${head} at ${rest}`,
 };
 
-/** An amount, or the path of a key: what stands before `of` though it is no word. */
-const isOurs = (head: string): boolean => /^(?:at (?:least|most) )?\d[\d.]*(?: |$)|^[a-z]+[.-][^\s]+$/.test(head);
+/** An amount, a key, or what is printed on a board or a connector: what stands before `of` though it is no word. */
+const isOurs = (head: string): boolean => /^(?:at (?:least|most) )?\d[\d.]*(?: |$)|^\S+(?: \d+-pin)?$/.test(head);
 
 /** A figure as it is shown, and nothing beside it. */
 const figureAlone = /^(?:at least |at most )?\d[\d.]*(?: to \d[\d.]*)?(?: \S+)?$/;

@@ -48,9 +48,13 @@ export class PlainTexts {
     return within && within.charAt(0).toUpperCase() + within.slice(1);
   }
 
-  /** A text by a template that begins with its own words. */
+  /** A text by a template, one that begins with its own words before others; undefined where only a list fits in. */
   template(text: string): string | undefined {
-    return this.matched(text, this.byStart.get(firstWord(text)) ?? []);
+    return this.matched(text, this.beginning(text), isOne) ?? this.matched(text, this.open, isOne);
+  }
+
+  private beginning(text: string): readonly Template[] {
+    return this.byStart.get(firstWord(text)) ?? [];
   }
 
   /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
@@ -59,7 +63,9 @@ export class PlainTexts {
       this.exact(text) ??
       this.ended(text) ??
       this.matched(text, this.behind) ??
-      this.matched(text, this.byStart.get(firstWord(text)) ?? []);
+      this.matched(text, this.beginning(text), isOne) ??
+      this.listed(text) ??
+      this.matched(text, this.beginning(text));
     if (known !== undefined || text.includes('; ')) return known;
     // What is put into a template that has no colon stands on one side of it.
     const open = text.includes(': ') ? this.open.filter((one) => one.literals.some(hasColon)) : this.open;
@@ -76,8 +82,16 @@ export class PlainTexts {
   private prose(text: string): string {
     const sentences = this.bySentence(text);
     if (sentences !== undefined) return sentences;
-    const within = this.whole(text.slice(0, -1));
+    const within = this.whole(text.slice(0, -1)) ?? this.begun(text.slice(0, -1));
     return within === undefined ? text : `${within}.`;
+  }
+
+  /** A label that stands as a sentence: it begins with a capital and has no verb. */
+  private begun(text: string): string | undefined {
+    const within = text.charAt(0).toLowerCase() + text.slice(1);
+    if (within === text || verb.test(text)) return undefined;
+    const own = this.whole(within) ?? this.inner(within);
+    return own === within ? undefined : own.charAt(0).toUpperCase() + own.slice(1);
   }
 
   private inParts(text: string): string {
@@ -86,11 +100,34 @@ export class PlainTexts {
     return this.bySentence(text) ?? this.byParts(text) ?? this.inner(text);
   }
 
-  private matched(text: string, templates: readonly Template[]): string | undefined {
+  /** `A, b and c` of which each can be told by itself: a template around all of them would tear them apart. */
+  private listed(text: string): string | undefined {
+    if (isProse(text) || signs.some((sign) => sign !== ', ' && text.includes(sign))) return undefined;
+    const parts = text.split(/(, | and | or )/);
+    if (parts.length < 3) return undefined;
+    let told = '';
+    for (let i = 0; i < parts.length; i += 2) {
+      const part = this.said(parts[i]!);
+      if (part === parts[i]) return undefined;
+      told = i === 0 ? part : this.joined(told, parts[i - 1]!, part);
+    }
+    return told;
+  }
+
+  private joined(head: string, joint: string, rest: string): string {
+    const own = this.known(`{0}${joint}{1}`) ?? `{0}${joint}{1}`;
+    return own.replace(/\{(\d)\}/g, (_, i) => (i === '0' ? head : rest));
+  }
+
+  private matched(
+    text: string,
+    templates: readonly Template[],
+    takes: (pieces: readonly string[], literals: readonly string[]) => boolean = () => true,
+  ): string | undefined {
     for (const { literals, own } of templates) {
       const pieces = piecesOf(text, literals);
-      // What goes on with a joint is a list, whose parts are told by themselves.
-      if (pieces && !pieces.some((one) => /^(?:or|and|of) /.test(one)))
+      // What begins or ends with a joint is half of something else.
+      if (pieces && !pieces.some((one) => half.test(one)) && takes(pieces, literals))
         return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
     }
     return undefined;
@@ -139,9 +176,17 @@ const isProse = (text: string): boolean => text.endsWith('.') && text.includes('
 /** A session says the same texts again and again, and others now and then. */
 const mostKept = 5000;
 
+const half = /^(?:or|and|of) | (?:or|and|of|in|on|at|by|for|from|to|with|than|as|is|are|no|not|a|an|the)$/;
+
+/** Whether no piece that words stand behind is a list. */
+const isOne = (pieces: readonly string[], literals: readonly string[]): boolean =>
+  !pieces.some((one, i) => /, | and | or /.test(one) && /\p{L}/u.test(literals[i + 1]!));
+
 const hasColon = (literal: string): boolean => literal.includes(': ');
 
 const weight = ({ literals }: Template): number => literals.join('').length;
+
+const verb = / (?:is|are|was|were|has|have|had|can|cannot|could|does|do|did|may|must|will|failed|fails) /;
 
 /** What stands between parts that are told by themselves, the loosest first. */
 const signs = ['; ', ' · ', ': ', ', ', ' + ', ' − ', ' × ', ' ÷ '] as const;

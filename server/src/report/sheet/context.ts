@@ -12,6 +12,8 @@ export interface Context {
   readonly judgement: Judgement;
   /** What does not hold, worst first, what the build accepts last: numbered on the sheet in this order, from one. */
   readonly findings: readonly Finding[];
+  /** Answers that stay open though no fact is missing: a range lies on both sides of its limit. */
+  readonly open: readonly Finding[];
   readonly places: Places;
   /** Proven fixes, where they were looked for. */
   readonly fixes: ReadonlyMap<Finding, readonly Pick<ProvenFix, 'title' | 'givesWay'>[]>;
@@ -33,7 +35,16 @@ export function contextOf(
   const findings = findingsIn(language, own);
   const places = Places.of(build, findings.slice(0, mostInFull));
   const mends = new Map(own.flatMap((one, i) => (fixes.has(one) ? [[findings[i]!, fixes.get(one)!] as const] : [])));
-  return { build, judgement, findings, places, fixes: mends, kept: kept.begin(build) };
+  const open = judgement.findings.filter(({ grade, missing }) => grade === 'unknown' && missing.length === 0);
+  return {
+    build,
+    judgement,
+    findings,
+    open: findingsIn(language, open),
+    places,
+    fixes: mends,
+    kept: kept.begin(build),
+  };
 }
 
 /** A part of the sheet that depends on the build, on which findings there are, and on what it is told; see `Kept`. */

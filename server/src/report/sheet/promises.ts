@@ -88,7 +88,7 @@ const keysOf = (group: Group<Fields>): readonly string[] => Object.keys(Object.g
 /** Keys that say more of the promise before them. */
 const joints: Readonly<Record<string, (text: string) => string>> = {
   at: (text) => `at ${text}`,
-  years: (text) => `for ${text} years`,
+  years: (text) => `for ${text} ${text === '1' ? 'year' : 'years'}`,
 };
 
 function statedIn(node: Node, name: string): Stated[] {

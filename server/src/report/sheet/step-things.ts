@@ -7,6 +7,7 @@ import type { WorkStep } from '../../core/figures/work-order';
 import type { Fact } from '../../core/parts/fact';
 import { listed } from '../../core/text';
 import type { StepKind } from '../../core/trade/steps';
+import { plural } from '../layout';
 import { partsOf } from '../order';
 import { oneLine, type Line } from './model';
 import { benchName, plugged, thing } from './parts';
@@ -52,7 +53,7 @@ const lines: Readonly<Partial<Record<StepKind, Telling>>> = {
     const { board } = build.parts;
     if (!board) return [];
     const holes = holesOf(board);
-    const screws = 'holes' in holes ? [`${holes.holes.length} screws`] : [];
+    const screws = 'holes' in holes ? [plural(holes.holes.length, 'screw', 'screws')] : [];
     return [thing(places, board, [], screws)];
   },
   'connect drive cables': ({ parts: { drives } }, places) =>
@@ -75,7 +76,12 @@ function standoffLines({ parts: { case: box, board } }: Build): readonly Line[] 
   const wanted = board && holesOf(board);
   const where = wanted && 'holes' in wanted ? wanted.holes : 'holes' in set ? set.holes : undefined;
   return where
-    ? [{ text: `Holes ${listed(where)}: ${where.length} standoffs`, place: own.node ? own.path : 'parts.board' }]
+    ? [
+        {
+          text: `Holes ${listed(where)}: ${plural(where.length, 'standoff', 'standoffs')}`,
+          place: own.node ? own.path : 'parts.board',
+        },
+      ]
     : [{ text: 'Only where the board has a hole', place: box.path }];
 }
 
@@ -106,7 +112,7 @@ const times = (name: string, count: number | undefined): string =>
 function profileLines(build: Build, places: Places): readonly Line[] {
   const runs = memorySpeed(build);
   return build.parts.memory.map((kit) => ({
-    text: `${benchName(kit)}: set to ${show(setSpeed(kit))}${runs ? `; all run at ${show(runs)}` : ''}`,
+    text: `${benchName(kit)}: set to ${show(setSpeed(kit))}${runs ? `; all together: ${show(runs)}` : ''}`,
     place: kit.path,
     findings: places.findingsAt(`${kit.path}.speed`, `${kit.path}.profile`),
   }));

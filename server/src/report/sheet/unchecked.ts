@@ -25,7 +25,10 @@ function missingFacts({ judgement, build, places }: Context): readonly Body[] {
     return {
       text: `${upperFirst(oneLine(lack.what))}.`,
       detail: oneLine(
-        `${printedIn(lack)}Decides ${listed(waits)}: could bring ${worst === 'harm' ? 'harm' : `a ${worst}`}.`,
+        printedIn(lack) +
+          (worst === 'harm'
+            ? `Decides ${listed(waits)}: could bring harm.`
+            : `Decides ${listed(waits)}: could bring a ${worst}.`),
       ),
       place: places.key(lack),
       write: 'value',
@@ -39,10 +42,10 @@ function missingFacts({ judgement, build, places }: Context): readonly Body[] {
 const printedIn = ({ fact }: Missing): string => (fact?.field.printed ? `${fact.field.printed} ` : '');
 
 /** What stays undecided though every fact is there: a range on both sides of its limit. */
-function openRanges({ judgement, places }: Context): readonly Body[] {
-  const items = judgement.findings
-    .filter(({ grade, missing }) => grade === 'unknown' && missing.length === 0)
-    .map(({ said, subject, id }): Tick => ({ text: oneLine(said.text), detail: id, place: places.ofSubject(subject) }));
+function openRanges({ open, places }: Context): readonly Body[] {
+  const items = open.map(
+    ({ said, subject, id }): Tick => ({ text: oneLine(said.text), detail: id, place: places.ofSubject(subject) }),
+  );
   return items.length === 0 ? [] : [{ type: 'ticks', title: 'Left open by a range', items }];
 }
 

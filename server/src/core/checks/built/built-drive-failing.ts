@@ -1,6 +1,7 @@
 // Drives of a finished machine that say they fail, warn, or could not read what they hold.
 import { drivePairs } from '../../figures/built-pairs';
 import { counted } from '../../figures/figure';
+import { many } from '../../figures/lists';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { all, given, sure, type Truth } from '../../figures/truth';
 import type { BuiltDrive } from '../../manifest/as-built';
@@ -51,6 +52,7 @@ parts:
 function words(label: string | Sentence, { health, warning, 'media-errors': errors }: BuiltDrive): Sentence {
   if (health.value === 'failed') return sentence`${label} says that it fails. Save what is on it, and exchange it.`;
   if (warning.value === true) return sentence`${label} raises a critical warning. Save what is on it, and exchange it.`;
-  const many = counted(errors, 'sectors or blocks that failed');
-  return sentence`${label} counts ${many} sectors or blocks that it could not read or had to replace. Exchange it.`;
+  const failed = counted(errors, 'sectors or blocks that failed');
+  return sentence`${label} counts ${many(failed, 'sector or block', 'sectors or blocks')} that it could not read or had
+    to replace. Exchange it.`;
 }

@@ -48,8 +48,8 @@ parts:
     report(
       outcome(target, enough.is ? given(enough, ...speeds) : undecided(...speeds), {
         broken,
-        open: () => sentence`${found} of the fans that the board measures turn under load, and ${wanted} headers have
-          one; look which stands still.`,
+        open: () => sentence`${found} of the fans that the board measures turn under load, and ${wanted}
+          ${some(wanted, 'header has', 'headers have')} one; look which stands still.`,
       }),
     );
   },

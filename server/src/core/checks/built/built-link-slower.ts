@@ -3,6 +3,7 @@ import type { Build } from '../../build/build';
 import { cardPairs, drivePairs } from '../../figures/built-pairs';
 import { copyWith, figure, known, least, readCount, writtenAt, type Figure } from '../../figures/figure';
 import { linkRows, type Lanes } from '../../figures/link-rows';
+import { many } from '../../figures/lists';
 import { sentence, type Sentence } from '../../figures/sentence';
 import type { Seated } from '../../figures/slots';
 import { driveLinkRate, type Drive } from '../../figures/storage';
@@ -59,7 +60,7 @@ function judge(build: Build, placed: Seated, name: Name, thing: BuiltDevice | Bu
   const lanes = linkRows(build).find((row) => row.placed === placed)?.lanes;
   if (!lanes) return;
   const wants = { lanes: wanted(lanes, thing, 'lanes'), generation: wanted(lanes, thing, 'generation') };
-  const broken = () => sentence`The link of ${name} runs as ${link}; it is to reach ${wants.lanes} lanes of
+  const broken = () => sentence`The link of ${name} runs as ${link}; it is to reach ${many(wants.lanes, 'lane')} of
     generation ${wants.generation}. Seat it anew, and look at the firmware’s setting of the slot.`;
   if (link.value?.bus !== 'PCIe')
     return report(notShown(at(placed), link, `the link that ${placed.label} runs`, { broken }));

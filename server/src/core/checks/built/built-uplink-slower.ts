@@ -3,6 +3,7 @@ import type { Build } from '../../build/build';
 import { readCount } from '../../figures/figure';
 import { uplinkLanes } from '../../figures/link-rows';
 import { missing } from '../../figures/figure';
+import { many } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { all, atLeast, given, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -42,8 +43,8 @@ function judged(build: Build): Outcome | undefined {
   const { link, port } = uplink;
   const { lanes: width, generation } = uplink.link.value;
   const where = board.part['chipset-at'];
-  const broken = () => sentence`The link between chipset and processor runs as ${link}; ${lanes.got} lanes of generation
-    ${lanes.generation} are stated.`;
+  const broken = () => sentence`The link between chipset and processor runs as ${link}; stated:
+    ${many(lanes.got, 'lane')} of generation ${lanes.generation}.`;
   const target = at(board, undefined, 'chipset-link');
   if (where.value === undefined) {
     const lacks = missing(where, `PCI port of the chipset of ${board.label}`);

@@ -16,6 +16,7 @@ import {
 import { fanHeaders, fanConnectors, headerLoads, splitters, type Load, type Splitter } from '../../figures/headers';
 import { notNegative } from '../../figures/guard';
 import { howMany } from '../../figures/power';
+import { many } from '../../figures/lists';
 import { memo } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
@@ -54,8 +55,8 @@ parts:
     report(
       outcome(at(board), atMost(wanted, places), {
         broken: () =>
-          sentence`Fans and pumps bring ${wanted} connectors; ${board.label} has ${headers} headers for them, and
-            splitters add ${more}.`,
+          sentence`Fans and pumps bring ${many(wanted, 'connector')}; ${board.label} has ${many(headers, 'header')} for
+            them, and splitters add ${more}.`,
       }),
     );
     for (const load of headerLoads(build)) onOne(build, load, report);

@@ -1,6 +1,7 @@
 // Fans of the build at the place of a radiator: beside it in the row, or on its other side, and nowhere else.
 import type { Build } from '../../build/build';
 import { known, times } from '../../figures/figure';
+import { many } from '../../figures/lists';
 import { besideIt, countOf, fansAt, perSide } from '../../figures/radiator-fans';
 import { radiators, type Radiator } from '../../figures/radiators';
 import { sentence } from '../../figures/sentence';
@@ -56,9 +57,10 @@ function judge(build: Build, radiator: Radiator, report: Reporter): void {
       {
         broken: () =>
           ofCooler
-            ? sentence`${count} fans are to go to ${last.at.mount} beside ${label}: its other side takes ${room}, and
-                the row has no room for them.`
-            : sentence`${count} fans are to go to ${last.at.mount}; both sides of ${label} take ${room}.`,
+            ? sentence`The place ${last.at.mount} is to take ${many(count, 'fan')} beside ${label}: its other side takes
+                ${room}, and the row has no room for more.`
+            : sentence`The place ${last.at.mount} is to take ${many(count, 'fan')}; both sides of ${label} take
+                ${room}.`,
         fixes: () => elsewhere(build, radiator),
       },
     ),

@@ -1,6 +1,7 @@
 // Arrays: enough drives for their kind, the room they leave, and how many drives may fail.
 import type { Build } from '../../build/build';
 import { counted, decidedBy, figure, known, missing, number, type Figure } from '../../figures/figure';
+import { many } from '../../figures/lists';
 import { sentence } from '../../figures/sentence';
 import { arrayCapacity, arrayDrives, arrayMakes, type ArrayDrives } from '../../figures/storage';
 import { atLeast, given, lacking, sure } from '../../figures/truth';
@@ -70,8 +71,8 @@ function judge(
   report(
     outcome(atKey(build, array.kind), sure(makes, have, need), {
       broken: () =>
-        sentence`${name} has ${have} drives; as ${array.kind} it needs ${even ? 'an even number, ' : ''}${need} or
-          more.`,
+        sentence`${name} has ${many(have, 'drive')}; as ${array.kind} it needs ${even ? 'an even number, ' : ''}${need}
+          or more.`,
       fixes: () => kinds(array, drives.count, survivesAtLeast(kind)),
     }),
   );

@@ -81,7 +81,7 @@ function rowOf(build: Build, link: DisplayLink): Row {
   const carried = squeezed?.carried ?? link.carried;
   const display = shown[0];
   const port = output?.name ?? promise?.port.text ?? display?.at.port.text ?? '';
-  const named = port === '' ? 'output not named' : port;
+  const named = port === '' ? 'output not named' : `output ${port}`;
   const to = display ? many(shown.map(({ label }) => label)) : 'no display listed';
   const [need, offer] = needs ? shorts([needs, carried]) : [undefined, shorts([carried])[0]!];
   const missing = lacking(needs, carried);
@@ -104,7 +104,7 @@ function rowOf(build: Build, link: DisplayLink): Row {
     above,
     below,
     says: [
-      `${named} of ${output?.on.label ?? 'a part not known'} to ${[to, ...mode].join(', ')}: ${above}; ${below}`,
+      `${output ? `${named} of ${output.on.label}` : named} to ${[to, ...mode].join(', ')}: ${above}; ${below}`,
       ...(missing !== '' && missing !== below ? [missing] : []),
     ].join('; '),
   };
