@@ -77,7 +77,13 @@ it('lists what may be no part of the machine in comments', async () => {
   ];
   const outputs = {
     'lsblk.json': JSON.stringify({ blockdevices: disks }),
-    ...windowsOutputsOf({ ...gauge, modules: [], drives: [], displays: [], cards: desk.cards! }),
+    ...windowsOutputsOf({
+      ...gauge,
+      modules: [],
+      drives: [],
+      displays: [],
+      cards: [{ ...desk.cards![0]!, port: '', id: '1f0c:4680' }, ...desk.cards!],
+    }),
   };
   const { files } = await drafting(inFolder(outputs));
   expect([...files.keys()].sort()).toEqual([
@@ -89,9 +95,13 @@ it('lists what may be no part of the machine in comments', async () => {
     '# drives: # on USB',
     '#   - { maker: TARN, model: POCKET 1T, bus: USB, capacity: 1 TB, identified-by: [POCKET 1T] } # out/lsblk.json:1',
     '# graphics: # perhaps built into the processor or the board',
-    '#   - { model: Orrery Graphics, identified-by: [1a2b:7480] } # out/Win32_VideoController.json:3',
+    '#   - { model: Orrery Graphics, identified-by: [1f0c:4680] } # out/Win32_VideoController.json:4',
     '',
   ]);
+  // Behind a port, it is a card.
+  expect(files.get('map-room.pcbuild.yaml')).toContain(
+    '  graphics:\n    - { model: Orrery Graphics, identified-by: [1a2b:7480] } # out/Win32_VideoController.json:9\n',
+  );
 });
 
 it('uses a part file that stands, leaves one of another kind, and is written over nothing', async () => {

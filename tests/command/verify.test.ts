@@ -1,7 +1,6 @@
-// The command that prints the collecting scripts, and the one that holds a finished machine against its build.
-import { spawnSync } from 'node:child_process';
+// The command that holds a finished machine against its build.
 import { describe, expect, it } from 'vitest';
-import { counter, desk, gauge, wrongDesk, wrongGauge } from '../machines/made';
+import { counter, gauge, wrongDesk, wrongGauge } from '../machines/made';
 import { fettle } from '../support/command';
 import { outputsOf, secrets, type MadeMachine } from '../support/machines';
 import { readSamples } from '../support/samples';
@@ -64,35 +63,6 @@ describe('verify', () => {
     expect(absent.status).toBe(2);
     const file = await fettle(samples, 'verify', 'flood-gauge.pcbuild.yaml', 'fettle.yaml');
     expect(file.err).toContain('is no folder');
-  });
-});
-
-describe('collect', () => {
-  it('prints a script that a shell reads, and that masks what is private', async () => {
-    const { out, status } = await fettle({}, 'collect', 'linux');
-    expect(status).toBe(0);
-    expect(spawnSync('/bin/sh', ['-n'], { input: out }).status).toBe(0);
-    const mask = /mask\(\) \{\n([^]*?)\n\}/.exec(out)![1]!;
-    const machine = outputsOf(desk);
-    for (const name of [
-      'dmidecode.txt',
-      'lspci-load.txt',
-      'lsblk.json',
-      'smartctl-nvme0n1.json',
-      'smartctl-sda.json',
-    ]) {
-      const { stdout } = spawnSync('/bin/sh', ['-c', mask], { input: machine[name]!, encoding: 'utf8' });
-      expect(stdout.split('\n').length, name).toBe(machine[name]!.split('\n').length);
-      for (const secret of [...Object.values(secrets), 'SECRET', '52-54-00', 'someone', '2712847316'])
-        expect(stdout, name).not.toContain(secret);
-    }
-  });
-
-  it('prints one for Windows that takes no private field', async () => {
-    const { out } = await fettle({}, 'collect', 'windows');
-    expect(out).toMatch(/^# What this machine says/);
-    expect(out).not.toMatch(/SerialNumber|UUID\b(?!s)|MACAddress|UniqueId/);
-    expect((await fettle({}, 'collect', 'plan9')).status).toBe(2);
   });
 });
 

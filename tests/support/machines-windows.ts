@@ -3,6 +3,9 @@ import type { MadeMachine } from './machines';
 
 const codes = (text: string): number[] => [...Array.from(text, (letter) => letter.charCodeAt(0)), 0, 0];
 
+/** Device and function of `00:01.0`, two digits each. */
+const hex = (port: string): string => `${port.slice(3, 5)}0${port.slice(6)}`.toUpperCase();
+
 /** The outputs by file name. */
 export function windowsOutputsOf(machine: MadeMachine): Record<string, string> {
   const { board, firmware, processor, modules, drives, cards = [], displays = [] } = machine;
@@ -20,9 +23,14 @@ export function windowsOutputsOf(machine: MadeMachine): Record<string, string> {
       ConfiguredClockSpeed: running,
     })),
     Win32_PhysicalMemoryArray: [{ MemoryErrorCorrection: 3 }],
-    Win32_VideoController: cards.map(({ id }) => {
+    Win32_VideoController: cards.map(({ id, port }) => {
       const [vendor = '', device = ''] = id.toUpperCase().split(':');
-      return { Name: 'Orrery Graphics', PNPDeviceID: `PCI\\VEN_${vendor}&DEV_${device}&SUBSYS_00011A2B&REV_C1` };
+      return {
+        Name: 'Orrery Graphics',
+        PNPDeviceID: `PCI\\VEN_${vendor}&DEV_${device}&SUBSYS_00011A2B&REV_C1`,
+        // What hangs on no port is built in.
+        LocationPath: port === '' ? 'PCIROOT(0)#PCI(0200)' : `PCIROOT(0)#PCI(${hex(port)})#PCI(0000)`,
+      };
     }),
     MSFT_PhysicalDisk: drives.map(({ name, model, bytes, failed }, i) => ({
       DeviceId: String(i),

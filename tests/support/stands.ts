@@ -150,7 +150,10 @@ const byKey: Readonly<Record<string, Stands>> = {
       graphics: /gpu|nouveau|radeon|xe|i915/,
     })[text]?.test(all) ?? false,
   address,
-  port: address,
+  // `PCIROOT(0)#PCI(0100)#PCI(0000)` is behind device 01, function 0.
+  port: ({ text, line, ...more }) =>
+    address({ text, line, ...more }) ||
+    line.toUpperCase().includes(`#PCI(${text.slice(3, 5)}0${text.slice(6)})#`.toUpperCase()),
   id: ({ text, line }) =>
     address({ text, line } as ReadFact) ||
     text.split(':').every((half) => new RegExp(`(?:VEN|DEV)_${half}`, 'i').test(plain(line))),

@@ -9,7 +9,7 @@ export const windowsOutputs: Readonly<Record<string, string>> = {
     '\r\n{ "BankLabel": "P0 CHANNEL A", "DeviceLocator": "DIMM 1", "Capacity": 34359738368, "PartNumber": "D5-6000 ", "Speed": 4800, "ConfiguredClockSpeed": 6000 }\r\n',
   'Win32_PhysicalMemoryArray.json': '{ "MemoryErrorCorrection": 3, "MemoryDevices": 4 }\n',
   'Win32_VideoController.json':
-    '[\n  { "Name": "Orrery G70", "PNPDeviceID": "PCI\\\\VEN_1A2B\\u0026DEV_7480\\u0026SUBSYS_00000000", "AdapterRAM": 4293918720 }\n]\n',
+    '[\n  { "Name": "Orrery G70", "PNPDeviceID": "PCI\\\\VEN_1A2B\\u0026DEV_7480\\u0026SUBSYS_00000000", "LocationPath": "PCIROOT(0)#PCI(0100)#PCI(0000)", "AdapterRAM": 4293918720 }\n]\n',
   'MSFT_StorageReliabilityCounter.json': '[{ "DeviceId": "1", "PowerOnHours": 9829, "Wear": 3, "Temperature": 41 }]\n',
   'MSFT_PhysicalDisk.json':
     '[{ "DeviceId": "1", "Model": "Rapid 2T", "Size": 2000398934016, "BusType": 17, "HealthStatus": 0 }]\n',

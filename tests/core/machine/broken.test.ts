@@ -35,8 +35,10 @@ function factsOf(machine: AsBuilt): Fact<unknown>[] {
   return found;
 }
 
-const read = (name: string, text: string): Fact<unknown>[] =>
-  factsOf(distil([new Doc(`out/${name}`, 'output', text)], 'out', '2026-11-29').machine);
+const read = (name: string, text: string, beside: Readonly<Record<string, string>> = {}): Fact<unknown>[] => {
+  const docs = Object.entries({ ...beside, [name]: text }).map(([one, own]) => new Doc(`out/${one}`, 'output', own));
+  return factsOf(distil(docs, 'out', '2026-11-29').machine);
+};
 const told = (facts: readonly Fact<unknown>[]): string[] => facts.map(({ key, text }) => `${key}: ${text}`);
 
 /** Facts that do not stand where they say. */
@@ -70,6 +72,16 @@ for (const [name, text] of Object.entries({
 }
 const all = Object.values(readers).flatMap((texts) => Object.values(texts));
 
+/** What tells something only of what another output names. */
+const companions: Readonly<Record<string, readonly string[]>> = {
+  'block.txt': ['lsblk.json', 'lspci-load.txt'],
+  'MSFT_StorageReliabilityCounter.json': ['MSFT_PhysicalDisk.json'],
+};
+const beside = (name: string): Record<string, string> =>
+  Object.fromEntries(
+    (companions[name] ?? []).map((one) => [one, Object.values(readers).find((texts) => one in texts)![one]!]),
+  );
+
 /** Counters alone are no facts, nor are paths: they tell of a drive that another output names. */
 const saysNothing = ['block.txt', 'MSFT_StorageReliabilityCounter.json'];
 
@@ -90,6 +102,7 @@ it('reads what Windows prints', () => {
     'memory-ecc: false',
     'class: 0300',
     'id: 1a2b:7480',
+    'port: 00:01.0',
     'reports: Orrery G70',
     'bus: NVMe',
     'capacity: 2.0004 TB',
@@ -113,7 +126,8 @@ describe.each(Object.entries(readers))('the reader of %s', (_, texts) => {
 
   it('invents nothing of a text cut off anywhere', () => {
     for (const [name, text] of Object.entries(texts)) {
-      const whole = new Set(told(read(name, text)));
+      const others = beside(name);
+      const whole = new Set(told(read(name, text, others)));
       // Of a slot’s name in two parts the first may be lost.
       const isKnown = (fact: string): boolean =>
         whole.has(fact) ||
@@ -121,7 +135,7 @@ describe.each(Object.entries(readers))('the reader of %s', (_, texts) => {
         // The version stands on another line than the rest.
         (fact.startsWith('from: ') && [...whole].some((one) => one.startsWith(fact)));
       for (const cut of truncations(text)) {
-        const wrong = told(read(name, cut)).filter((fact) => !isKnown(fact));
+        const wrong = told(read(name, cut, others)).filter((fact) => !isKnown(fact));
         if (wrong.length > 0) expect({ name, cut: cut.slice(-80), wrong }).toEqual({});
       }
     }

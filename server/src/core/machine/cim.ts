@@ -106,10 +106,20 @@ function videoOf(print: CimPrint | undefined): readonly Told[] | undefined {
       {
         id: saidAs(path, `${vendor}:${device}`.toLowerCase(), 'Win32_VideoController, PNPDeviceID'),
         class: saidAs(path, '0300', 'Win32_VideoController'),
+        port: said(value(print, 'LocationPath', i), 'Win32_VideoController, LocationPath', portOf),
         reports: said(value(print, 'Name', i), 'Win32_VideoController, Name'),
       },
     ];
   });
+}
+
+/**
+ * The port on the first bus that a card hangs on: device and function, two hexadecimal digits each. What sits on that
+ * bus itself is built in. Source: Microsoft, DEVPKEY_Device_LocationPaths.
+ */
+function portOf(path: string): string | undefined {
+  const [, device, part] = /^PCIROOT\(0\)#PCI\(([01][0-9A-F])0([0-7])\)#PCI\(0000\)$/i.exec(path) ?? [];
+  return device && `00:${device.toLowerCase()}.${part}`;
 }
 
 /** Source: Microsoft, MSFT_PhysicalDisk: BusType, HealthStatus. */
