@@ -89,7 +89,7 @@ export const cardLabels: Labels = {
     'Card width | Slot requirement | Form factor | Width | Slots belegt | Belegte Slots | Slotbreite | ' +
     'Breite | Bauform | Bauweise | Slot-Breite',
   'power.sustained':
-    'TGP | TBP | TDP | Board power | Total graphics power | Total board power | Graphics card power | ' +
+    'TGP | TBP | TDP | TDP/TGP | TGP/TBP | Board power | Total graphics power | Total board power | Graphics card power | ' +
     'Power consumption | Typical board power | Total graphics power (TGP) | Total board power (TBP) | ' +
     'Typical power | Typical power consumption | Graphics power | Card power | Leistungsaufnahme | Verbrauch | ' +
     'Stromverbrauch | Power | Max power consumption | Kartenleistung | Graphics card power (W) | ' +

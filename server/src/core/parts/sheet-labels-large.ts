@@ -41,11 +41,11 @@ export const boardLabels: Labels = {
     'RAM-Slots',
   'memory.ecc':
     'ECC | ECC support | ECC memory | ECC memory support | Memory | Memory type | System memory | ' +
-    'ECC-Unterstützung | ECC-Speicher | Arbeitsspeicher | Speichertyp',
+    'ECC-Unterstützung | ECC-Speicher | Arbeitsspeicher | Speichertyp | Speicher',
   'memory.most':
     'Max memory | Maximum memory | Max capacity | Max memory capacity | ' +
     'Maximum capacity | RAM capacity | DIMM slots | Memory slots | ' +
-    'Max. capacity of system memory | Memory capacity | Memory | System memory | Max memory size | ' +
+    'Max. capacity of system memory | Memory capacity | Memory | System memory | Max memory size | Speicher | ' +
     'Maximaler Speicher | Max. Speicher | Maximaler Arbeitsspeicher | Max. Speicherausbau | Arbeitsspeicher | ' +
     'Max. RAM | RAM max. | ' +
     'RAM-Slots | Max. capacity | Maximalausbau',
@@ -130,7 +130,7 @@ export const caseLabels: Labels = {
   'vertical-openings': 'Vertical expansion slots | Vertical slots | Vertical PCI slots | Vertikale Slots',
   bays:
     'Drive bays | Drives | Drive bay | Internal drive bays | Storage | Drive support | Drive bays support | ' +
-    'Laufwerksschächte | Laufwerkseinschübe | Laufwerke | Interne Laufwerke | Einbauschächte',
+    'Laufwerksschächte | Laufwerkschächte | Laufwerkseinschübe | Laufwerke | Interne Laufwerke | Einbauschächte',
   'fan-places':
     'Fan support | Fans | Fan mounts | Fan places | Cooling | Cooling system | Fan locations | Fan options | ' +
     'Cooling support | Fan | Lüfterplätze | Lüfter | Lüftermontage | Lüfterunterstützung | Kühlung | ' +

@@ -86,7 +86,7 @@ export const processorLabels: Labels = {
     'Temperatur max. | Maximale Temperatur | Höchsttemperatur | Max. Betriebstemperatur | ' +
     'Max. Betriebstemperatur (Tjmax)',
   graphics:
-    'Integrated graphics | Processor graphics | Graphics | Graphics model | Graphics models | iGPU | ' +
+    'Integrated graphics | Processor graphics | Graphics | Graphics model | Graphics models | iGPU | GPU name | ' +
     'iGPU model | Onboard graphics | Grafik | Integrierte Grafik | Grafikeinheit | iGPU-Modell | ' +
     'Grafikmodell | Prozessorgrafik',
   'memory.types':
@@ -191,7 +191,7 @@ export const memoryLabels: Labels = {
     'Registered/Unbuffered | Buffered/Registered | Type | ' +
     'Form factor | Memory type | Modultyp | Bauform | Typ | Pufferung | Formfaktor',
   ecc:
-    'ECC | Error checking | Data integrity check | Datenintegritätsprüfung | Error correction | ECC support | ' +
+    'ECC | Features | Besonderheiten | Error checking | Data integrity check | Datenintegritätsprüfung | Error correction | ECC support | ' +
     'ECC type | Fehlerkorrektur | ECC-Unterstützung | ' +
     'Fehlerkorrektur (ECC)',
   capacity:
@@ -226,7 +226,7 @@ export const memoryLabels: Labels = {
 export const pasteLabels: Labels = {
   ...anyLabels,
   class: 'Base | Filler | Composition | Type | Zusammensetzung | Füllstoff | Basis | Typ',
-  electrically: 'Electrical conductivity | Electrical | Electrically conductive | Elektrische Leitfähigkeit',
+  electrically: 'Electrical conductivity | Electrical | Electrically conductive | Elektrische Leitfähigkeit | Elektrisch leitend',
   conductivity: 'Thermal conductivity | Conductivity | Wärmeleitfähigkeit | Thermische Leitfähigkeit',
   'tested-by': 'Test method | Measured by | Test standard | Prüfverfahren | Messverfahren',
   'bond-line': 'Bond line thickness | Bond line | Bond-line thickness (BLT) | BLT | Schichtdicke',
@@ -238,24 +238,30 @@ export const cableLabels: Labels = {
   connector: 'Connector | Connector type | Cable type | Type | Anschluss | Kabeltyp | Steckertyp | Typ',
   length: 'Length | Cable length | Länge | Kabellänge',
   ways: 'Connectors | Anschlüsse | Connections',
-  gauge: 'Wire gauge | AWG | Gauge | Leiterquerschnitt (AWG) | Kabelquerschnitt (AWG)',
+  carries: 'Rated power | Power rating | Belastbarkeit',
+  gauge: 'Wire | Wire gauge | AWG | Gauge | Leiterquerschnitt (AWG) | Kabelquerschnitt (AWG)',
 };
+
+const FAN_MOUNTS = 'Fans | Fan mounts | Fan support | Lüfter | Lüfterplätze';
 
 export const radiatorPartLabels: Labels = {
   ...anyLabels,
   ...radiatorLabels,
   class: 'Class | Radiator size | Radiator | Format | Radiatorgröße',
+  'fan-size': FAN_MOUNTS,
+  fans: FAN_MOUNTS,
 };
 
 export const fixingLabels: Labels = {
   ...anyLabels,
+  item: 'Item | Type | Product | Artikel | Typ | Bezeichnung',
   thread: 'Thread | Thread size | Thread type | Gewinde',
   length: 'Length | Shaft length | Länge',
 };
 
 export const stickLabels: Labels = {
   ...anyLabels,
-  filesystem: 'File system | Filesystem | Dateisystem',
+  filesystem: 'File system | Filesystem | Factory format | Dateisystem | Dateisystem ab Werk',
   capacity: 'Capacity | Storage capacity | Kapazität | Speicherkapazität',
 };
 

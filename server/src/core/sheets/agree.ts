@@ -32,22 +32,25 @@ function joined(same: readonly Drafted[]): Drafted | undefined {
   const [first, ...others] = same;
   if (others.length === 0) return first!;
   if (typeof first!.value !== 'string') return joinedLists(same);
-  return others.every((other) => isSame(first!.value as string, other.value)) ? first! : undefined;
+  return others.every((other) => isSame(first!.value, other.value)) ? first! : undefined;
 }
 
 function joinedLists(same: readonly Drafted[]): Drafted | undefined {
   const lists = same.map(({ value }) => (typeof value === 'string' ? [value] : value));
   const [first, ...others] = lists;
-  const key = (list: readonly string[]): string => [...list].sort().join('\n');
-  if (others.every((list) => key(list) === key(first!))) return same[0]!;
+  if (others.every((list) => sortedKey(list) === sortedKey(first!))) return same[0]!;
   const isListOfLines =
     same[0]!.path.join() === 'sockets' && new Set(same.map(({ said }) => said.split(':')[0])).size === same.length;
   if (!isListOfLines) return undefined;
   return { ...same[0]!, value: [...new Set(lists.flat())], said: same.map(({ said }) => said).join('; ') };
 }
 
-function isSame(one: string, other: Drafted['value']): boolean {
-  if (typeof other !== 'string') return false;
+const sortedKey = (value: Drafted['value']): string =>
+  (typeof value === 'string' ? [value] : [...value]).toSorted().join('\n');
+
+/** Whether two values are one; of lists, whether they hold the same. */
+export function isSame(one: Drafted['value'], other: Drafted['value']): boolean {
+  if (typeof one !== 'string' || typeof other !== 'string') return sortedKey(one) === sortedKey(other);
   if (labelKey(one) === labelKey(other) && one.replace(/\s/g, '') === other.replace(/\s/g, '')) return true;
   const [a, b] = [one, other].map(measureOf);
   if (a === undefined || b === undefined || a.dimension !== b.dimension) return false;

@@ -76,6 +76,11 @@ const saysNothing = new Set([
 export const isBlank = (text: string): boolean =>
   /^[-–—./\s]*$/.test(text) || saysNothing.has(text.trim().toLowerCase());
 
+/** `l6 GB`, `32OO MT/s`, `1O mm`: letters that a scan put where figures stood; which figure it was is not plain. */
+const misread =
+  /(?<![\p{L}\d_-])[lIO]\d[\d.,lIO]{0,8} ?(?:[GT]B|MB\/s|MT\/s|MHz|rpm|k?g|[cm]?m|W|V|A)(?![\p{L}\d])|(?<![\p{L}\d.,_-])\d[\d.,]{0,8}[lIO][\d.,lIO]{0,8}(?![\p{L}\d])/u;
+export const isMisread = (text: string): boolean => misread.test(text);
+
 /** Labels and headings of what is not the part itself: its package, what is advised beside it, what it draws asleep. */
 const elsewhere: readonly RegExp[] = [
   /\b(?:packag\w{0,14}|packing|carton|box(?:ed)?|gross|shipping|retail|pallet|versand\w{0,14}|brutto\w{0,14})\b/i,

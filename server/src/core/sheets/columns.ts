@@ -2,7 +2,7 @@
 import { readQuantity } from '../quantity';
 import { RAIL_WORDS } from '../trade/supply-sheet-words';
 import { wordOf } from '../trade/vocabulary';
-import { isBlank, isHedged, labelKey, plainLine, wordSet } from './clean';
+import { isBlank, isHedged, labelKey, plainLine, withoutMarks, wordSet } from './clean';
 import type { Sheet, SheetRow } from './sheet';
 
 /** A label with the one value that it has for the part in question. */
@@ -14,6 +14,8 @@ export interface Line {
   readonly isLoose: boolean;
   /** Whether a note beside it takes its plainness away. */
   readonly isUnsure: boolean;
+  /** The table or block that it stands in; absent of what no row says. */
+  readonly table?: number;
 }
 
 export interface Columns {
@@ -69,6 +71,10 @@ const HEADS = new Set(
     'feld',
   ].map(labelKey),
 );
+/** The label of a row that names the columns, without the mark of a note. */
+const headKey = (label: string): string => labelKey(withoutMarks(plainLine(label)).text);
+const isHeadLabel = (label: string): boolean => HEADS.has(headKey(label));
+
 const UNIT_HEADS = /^(?:units?|einheit(?:en)?|uom)$/i;
 const NOTE_HEADS = /^(?:notes?|remarks?|comments?|bemerkung(?:en)?|hinweise?|anmerkung(?:en)?|kommentar|conditions?)$/i;
 const VALUE_HEADS =
@@ -109,7 +115,7 @@ export function chooseColumns(sheet: Sheet, variant: string | undefined): Column
 /** The name of the only part of a table of parts, where it is another than the one that is asked for. */
 function onlyOther(table: readonly SheetRow[], wanted: string): string | undefined {
   if (table.some(({ cells }) => cells.length > 1)) return undefined;
-  const heads = table.filter(({ label }) => HEADS.has(labelKey(label)));
+  const heads = table.filter(({ label }) => isHeadLabel(label));
   const names = (heads.length > 0 ? heads : table).flatMap(({ cells }) => cells.filter((cell) => !isBlank(cell)));
   return names.some((name) => indexOf([name], wanted) !== undefined) ? undefined : names[0];
 }
@@ -135,7 +141,7 @@ function tablesOf(rows: readonly SheetRow[]): SheetRow[][] {
 function partedAtRails(table: SheetRow[]): SheetRow[][] {
   const at = table.findIndex(
     ({ label, cells }) =>
-      HEADS.has(labelKey(label)) && cells.filter((cell) => wordOf(RAIL_WORDS, cell) !== undefined).length > 1,
+      isHeadLabel(label) && cells.filter((cell) => wordOf(RAIL_WORDS, cell) !== undefined).length > 1,
   );
   return at > 0 ? [table.slice(0, at), table.slice(at)] : [table];
 }
@@ -149,9 +155,9 @@ class TableReader {
   constructor(table: readonly SheetRow[]) {
     this.width = widthOf(table.map(({ cells }) => cells.length));
     const [first] = table;
-    const isHead = first !== undefined && first.cells.length === this.width && HEADS.has(labelKey(first.label));
+    const isHead = first !== undefined && first.cells.length === this.width && isHeadLabel(first.label);
     const isOnlyHead =
-      isHead && !/^(?:model|modell|modelname|capacity|kapazitat|kapazität|product|produkt)/.test(labelKey(first.label));
+      isHead && !/^(?:model|modell|modelname|capacity|kapazitat|kapazität|product|produkt)/.test(headKey(first.label));
     this.head = isHead && (this.width > 1 || isRole(first.cells[0]!)) ? first.cells.map(plainLine) : [];
     const rows = this.head.length > 0 && (isOnlyHead || isRole(this.head[0]!)) ? table.slice(1) : table;
     const measured = first && isHead && isOnlyHead ? measuredBy(first.cells) : undefined;
@@ -163,7 +169,7 @@ class TableReader {
     const named =
       this.head.length > 0
         ? this.head
-        : (table.find((row) => HEADS.has(labelKey(row.label)) && row.cells.length === this.width)?.cells ?? []);
+        : (table.find((row) => isHeadLabel(row.label) && row.cells.length === this.width)?.cells ?? []);
     return Array.from({ length: this.width }, (_, index) => plainLine(named[index] ?? '') || `column ${index + 1}`);
   }
 
@@ -182,7 +188,7 @@ class TableReader {
   chosen(variant: string): number | undefined {
     const own = indexOf(this.variants, variant);
     if (own !== undefined || this.variants.length === 0) return own;
-    const aliases = this.rows.filter(({ label, cells }) => HEADS.has(labelKey(label)) && cells.length === this.width);
+    const aliases = this.rows.filter(({ label, cells }) => isHeadLabel(label) && cells.length === this.width);
     return aliases.map(({ cells }) => indexOf(cells, variant)).find((index) => index !== undefined);
   }
 
@@ -263,13 +269,14 @@ function measuredBy(cells: readonly string[]): string | undefined {
 const isRole = (head: string): boolean =>
   [UNIT_HEADS, NOTE_HEADS, VALUE_HEADS, IMPERIAL_HEADS, LIMIT_HEADS].some((role) => role.test(head));
 
-const lineOf = ({ label, heading, line, isLoose = false }: SheetRow, text: string): Line => ({
+const lineOf = ({ label, heading, line, table, isLoose = false }: SheetRow, text: string): Line => ({
   label,
   heading,
   text,
   line,
   isLoose,
   isUnsure: false,
+  table,
 });
 
 /** `285 mm` and `11.2 in`, within what rounding makes of it. */

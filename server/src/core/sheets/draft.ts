@@ -1,14 +1,16 @@
 // What a sheet says of one part: facts that are plain, what it may say, where it disagrees with itself, what was left.
 import type { Field } from '../parts/field';
 import type { Kind } from '../parts/kinds';
-import { isBlank, isHedged, labelKey, plainLine, withoutMarks } from './clean';
+import { isBlank, isHedged, isMisread, labelKey, plainLine, withoutMarks } from './clean';
 import { chooseColumns, type Line } from './columns';
 import { chooseInline } from './inline-variants';
 import type { Indexes, Match, Target } from './label-index';
 import { Matcher } from './matching';
 import { agree } from './agree';
 import { displayModes } from './modes';
+import { namedByTitle } from './named-by-title';
 import { numbered } from './numbered';
+import { unrepeated } from './repeats';
 import { sharingOf } from './sharing';
 import type { Sheet } from './sheet';
 import { take } from './take';
@@ -50,8 +52,10 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
   const matcher = new Matcher(kind, whole, indexes);
   const columns = chooseColumns(sheet, variant);
   const inline = chooseInline(columns.lines.slice(0, mostLines), matcher, variant);
-  const read = inline.lines.map((line) => new LineReader(line, matcher, sheet, whole).read());
-  const named = numbered(read.map(({ found }, at) => ({ line: inline.lines[at]!, found })));
+  const read = unrepeated(
+    inline.lines.map((line) => ({ line, ...new LineReader(line, matcher, sheet, whole).read() })),
+  );
+  const named = numbered(read);
   const sharing = kind === 'board' ? sharingOf(inline.lines, sheet.loose, named) : undefined;
   const all = [
     ...named,
@@ -69,11 +73,20 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
   const perhaps = all
     .filter(({ isPlain, fact }) => !isPlain && !known.has(fact.path.join('.')))
     .map(({ fact }) => fact);
+  const isNamed = all.some(({ fact }) => fact.path.join() === 'model');
   const isAsked = columns.undecided.length > 0 || inline.isUndecided;
   return {
     kind,
     ...(sheet.title === undefined ? {} : { title: sheet.title }),
-    facts: withModel(isAsked ? facts : [...facts, ...ofTitle(sheet, matcher, whole, [...all.map(({ fact }) => fact)])]),
+    facts: withModel(
+      isAsked
+        ? facts
+        : [
+            ...facts,
+            ...ofTitle(sheet, matcher, whole, [...all.map(({ fact }) => fact)]),
+            ...(isNamed ? [] : namedByTitle(sheet, kind, facts)),
+          ],
+    ),
     perhaps: perhaps.filter(({ path }) => !path[0]!.startsWith('%')),
     disagreeing,
     unread: [...read.flatMap(({ unread }) => unread), ...sheet.loose]
@@ -114,6 +127,7 @@ class LineReader {
     const line = this.ofItself;
     const { text, marks } = withoutMarks(plainLine(line.text));
     if (isBlank(text)) return { found: [], unread: [] };
+    if (isMisread(text)) return { found: [], unread: [{ line: line.line, text: this.said }] };
     const match = text.length > 400 ? undefined : this.matcher.match(line);
     const taken = match ? match.targets.map((target) => this.takeFor(target, match, text)) : [];
     const isUnsure =

@@ -6,6 +6,7 @@ import { isJson, jsonSheet } from './json-sheet';
 import { kindOf } from './kind-of';
 import { plainLine } from './clean';
 import { Indexes } from './label-index';
+import { isRateLabel } from './modes';
 import type { IsLabel, Sheet } from './sheet';
 import { textSheet } from './text-lines';
 import { draftFromTool } from './tools';
@@ -52,7 +53,7 @@ export function drawFrom(input: SheetInput, options: DraftOptions = {}): Drawn {
   const found = kind ?? guessed?.kind;
   if (found === undefined) return { candidates: guessed?.candidates ?? [] };
   const index = indexes.of(found);
-  const isLabel: IsLabel = (text) => index.has(text);
+  const isLabel: IsLabel = (text) => index.has(text) || (found === 'display' && isRateLabel(text));
   const sheet = sheetOf(input, isLabel, options);
   const draft = draftFrom(sheet, found, indexes, options.variant);
   if (sheet.brokenAt === undefined || options.isWhole) return { draft: named(draft, sheet, options.name) };

@@ -12,7 +12,7 @@ const WORDS: Readonly<Partial<Record<Kind, RegExp>>> = {
   cooler: /\bcooler\b|kühler|\baio\b|heatsink|liquid cooling|wasserkühlung/i,
   processor: /\bprocessor|prozessor|\bcpu\b/i,
   memory: /\bmemory\b|arbeitsspeicher|\b(?:u|r|so-?)?dimm\b|\bram\b|\bddr[345]\b|speichermodul/i,
-  drive: /\bssd\b|\bhdd\b|hard (?:disk|drive)|festplatte|solid[- ]state/i,
+  drive: /\bssds?\b|\bhdds?\b|hard drive|\bdisks?\b|festplatte|solid[- ]state/i,
   graphics: /graphics card|grafikkarte|video card|\bgpu\b|graphics/i,
   supply: /power supply|\bpsu\b|netzteil/i,
   case: /\bcase\b|chassis|gehäuse|\btower\b/i,
@@ -22,7 +22,8 @@ const WORDS: Readonly<Partial<Record<Kind, RegExp>>> = {
   paste: /thermal (?:paste|grease|compound)|wärmeleitpaste/i,
   card: CARD,
   cable: /\b(?:cables?|leads?|splitter)\b|kabel/i,
-  stick: /\busb (?:stick|flash drive)\b/i,
+  stick: /\busb[- ](?:stick|flash drive)\b/i,
+  fixing: /\bscrews?\b|schraube/i,
 };
 
 const JUDGED = Object.keys(WORDS) as Kind[];
@@ -35,12 +36,15 @@ const NEEDS: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   memory: ['type', 'rated-speed'],
   drive: ['capacity', 'shape', 'read'],
   graphics: ['outputs', 'power', 'length', 'connectors', 'openings'],
-  supply: ['rating', 'badge', 'connectors'],
+  supply: ['rating', 'badge', 'connectors', 'modular', 'rails'],
   case: ['board-sizes', 'card-length', 'cooler-height', 'fan-places'],
   fan: ['speed', 'airflow', 'size'],
   display: ['modes', 'inputs'],
   card: ['link', 'drive-ports'],
   cable: ['connector'],
+  paste: ['conductivity'],
+  stick: ['filesystem'],
+  fixing: ['thread'],
 };
 
 /** Labels that sheets of one kind alone have. */
@@ -73,7 +77,7 @@ export function kindOf(sheet: Sheet, indexes: Indexes): Guess {
   const scores = JUDGED.map((kind) => {
     const isNamed = [title, ...head].some((text) => WORDS[kind]!.test(text));
     const first = draftFrom(sheet, kind, indexes);
-    const draft = first.variants.length > 0 ? draftFrom(sheet, kind, indexes, '1') : first;
+    const draft = first.variants.length > 0 ? draftFrom(sheet, kind, indexes, first.variants[0]) : first;
     const read = [
       ...draft.facts.filter(({ line }) => line !== undefined),
       ...draft.disagreeing.flat(),

@@ -1,5 +1,6 @@
 // The rows of a sheet kept as a page: tables, definition lists, and the lines of all else.
 import { parse } from 'parse5';
+import { across, areLabels, areParts } from './across';
 import { BLOCKS, breakOf, isElement, pairIn, SKIPPED, textOf, type Element, type Node } from './page-nodes';
 import { sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
 import { linesSheet } from './text-lines';
@@ -16,10 +17,13 @@ class PageReader {
   readonly rows: SheetRow[] = [];
   readonly lines: LooseLine[] = [];
   title: string | undefined;
+  page: string | undefined;
   caption: string | undefined;
   private heading = '';
   private table = 1000;
   private open: LooseLine | undefined;
+
+  constructor(private readonly isLabel: IsLabel) {}
 
   /** Walks with a stack of its own: a page may be nested deeper than the engine’s. */
   walk(roots: readonly Node[]): void {
@@ -28,7 +32,10 @@ class PageReader {
       const node = stack.pop()!;
       if ('value' in node) this.inline(node.value, node.sourceCodeLocation?.startLine ?? 1);
       if (!isElement(node)) continue;
-      if (node.tagName === 'title' && this.title === undefined) this.title = textOf(node);
+      if (node.tagName === 'title' && this.page === undefined) {
+        this.page = textOf(node);
+        this.title ??= this.page;
+      }
       if (SKIPPED.has(node.tagName) && node.tagName !== 'head') continue;
       if (this.isTaken(node)) continue;
       if (BLOCKS.has(node.tagName)) this.flush();
@@ -99,6 +106,21 @@ class PageReader {
     });
   }
 
+  /** A table with labels in its first row and a part in each other, of plain cells alone. */
+  private turned(table: Element, heading: string): boolean {
+    const rows = elementsIn(table, ['tr']).map((row) => ({ row, cells: elementsIn(row, ['th', 'td']) }));
+    const isPlain = rows.every(({ cells }) =>
+      cells.every(
+        (cell) => nestedIn(cell).length === 0 && spanOf(cell, 'colspan') === 1 && spanOf(cell, 'rowspan') === 1,
+      ),
+    );
+    if (!isPlain || rows.length < 2 || rows.length > sheetLimits.cells) return false;
+    const [head, ...parts] = rows.map(({ row, cells }) => ({ cells: cells.map(textOf), line: lineOf(row) }));
+    if (!areLabels(head!.cells, this.isLabel) || !areParts(head!, parts, this.isLabel)) return false;
+    this.rows.push(...across(head!, parts, this.table, heading));
+    return true;
+  }
+
   /** Rows of a table; a table in a cell is read by itself, under the label of its row. */
   private tableRows(table: Element, above = this.heading, depth = 0): void {
     this.flush();
@@ -106,6 +128,7 @@ class PageReader {
     let heading = above;
     const [caption] = elementsIn(table, ['caption']);
     if (caption) this.caption ??= textOf(caption);
+    if (this.turned(table, heading)) return;
     let spanning: { readonly text: string; rows: number } | undefined;
     for (const row of elementsIn(table, ['tr'])) {
       const cells = elementsIn(row, ['th', 'td']);
@@ -180,7 +203,7 @@ function elementsIn(root: Element, names: readonly string[]): Element[] {
 /** Reads a page. */
 export function markupSheet(whole: string, isLabel: IsLabel): Sheet {
   const text = whole.slice(0, sheetLimits.characters);
-  const page = new PageReader();
+  const page = new PageReader(isLabel);
   const { childNodes } = parse(text, { sourceCodeLocationInfo: true });
   page.walk(childNodes);
   const brokenAt = breakOf(childNodes, text.length);
@@ -189,6 +212,7 @@ export function markupSheet(whole: string, isLabel: IsLabel): Sheet {
   const rows = [...page.rows, ...lines.rows].toSorted((a, b) => a.line - b.line);
   return {
     ...(title === undefined || title === '' ? {} : { title }),
+    ...(page.page === undefined ? {} : { page: page.page }),
     rows,
     loose: lines.loose,
     notes: lines.notes,

@@ -28,6 +28,9 @@ const RATES = new Set(
   ].map(labelKey),
 );
 
+/** Whether a label is that of a rate, which only together with a size is a fact. */
+export const isRateLabel = (label: string): boolean => RATES.has(labelKey(label));
+
 /** The highest rate of a line: alone, of a sweep, or as the most; undefined where it hangs on something. */
 function rateOf({ text }: Line): number | undefined {
   const bare = withoutMarks(plainLine(text))
@@ -48,7 +51,7 @@ function byInput(text: string): number | undefined {
 export function displayModes(kind: Kind, lines: readonly Line[], found: readonly Found[]): Found[] {
   if (kind !== 'display' || found.some(({ fact }) => fact.path.join() === 'modes')) return [];
   const sizes = found.filter(({ fact, isPlain }) => isPlain && fact.path.join() === '%size');
-  const rated = lines.filter(({ label, heading }) => RATES.has(labelKey(label)) && !isElsewhere(heading));
+  const rated = lines.filter(({ label, heading }) => isRateLabel(label) && !isElsewhere(heading));
   const rates = new Set(rated.map(rateOf));
   const [rate] = rates;
   const [size] = sizes;

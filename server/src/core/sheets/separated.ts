@@ -1,5 +1,6 @@
 // The rows of a sheet kept as comma-, semicolon- or tab-separated values.
 import { parse } from 'csv-parse/browser/esm/sync';
+import { across, areLabels, type CellRow } from './across';
 import { plainLine } from './clean';
 import { lastLineOf, sheetLimits, type IsLabel, type Sheet, type SheetRow } from './sheet';
 import { linesSheet } from './text-lines';
@@ -56,9 +57,8 @@ export function separatedSheet(whole: string, isLabel: IsLabel): Sheet {
     line,
   }));
   const head = filled.find(({ record }) => record.some((cell) => cell !== ''));
-  const isAcross =
-    head !== undefined && head.record.length > 2 && head.record.filter((cell) => isLabel(cell)).length >= 3;
-  const rows = isAcross ? across(filled, head) : down(filled);
+  const isAcross = head !== undefined && areLabels(head.record, isLabel);
+  const rows = isAcross ? across(cellsOf(head), partsBelow(filled, head), 0) : down(filled);
   const title = filled
     .find(({ record }) => record.filter((cell) => cell !== '').length === 1)
     ?.record.find((cell) => cell !== '');
@@ -75,6 +75,13 @@ export function separatedSheet(whole: string, isLabel: IsLabel): Sheet {
   };
 }
 
+const cellsOf = ({ record, line }: Recorded): CellRow => ({ cells: record, line });
+const partsBelow = (records: readonly Recorded[], head: Recorded): readonly CellRow[] =>
+  records
+    .slice(records.indexOf(head) + 1)
+    .filter(({ record }) => record.some((cell) => cell !== ''))
+    .map(cellsOf);
+
 /** A row whose label alone is filled is the heading of those below. */
 function down(records: readonly Recorded[]): SheetRow[] {
   const rows: SheetRow[] = [];
@@ -86,16 +93,4 @@ function down(records: readonly Recorded[]): SheetRow[] {
     else rows.push({ label, heading, cells, line, table: 0 });
   }
   return rows;
-}
-
-/** Turned round: each label with a cell for each part. */
-function across(records: readonly Recorded[], head: Recorded): SheetRow[] {
-  const parts = records.slice(records.indexOf(head) + 1).filter(({ record }) => record.some((cell) => cell !== ''));
-  return head.record.map((label, index) => ({
-    label,
-    heading: '',
-    cells: parts.map(({ record }) => record[index] ?? ''),
-    line: parts[0]?.line ?? head.line,
-    table: 0,
-  }));
 }

@@ -23,6 +23,8 @@ export interface LooseLine {
 
 export interface Sheet {
   readonly title?: string;
+  /** The title of a page as a whole, beside its heading. */
+  readonly page?: string;
   readonly rows: readonly SheetRow[];
   readonly loose: readonly LooseLine[];
   /** Whether each cell of a row is of a part of its own, where there is but one as well. */

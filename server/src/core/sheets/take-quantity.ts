@@ -66,20 +66,10 @@ const MOSTS = new Set([
 /** Rates whose label may say `Max.` of any drive; behind a value it bounds it. */
 const MOST_BY_LABEL = new Set(['read', 'write']);
 
-/** Fields that promise the least of their kind. */
-const LEASTS = new Set(['hold-up']);
-
 export function takeQuantity(value: string, place: Place): Take {
   const key = place.path.join('.');
-  const field = (key === 'highest' ? { ...place.field, full: true } : place.field) as QuantityField;
-  const metres = key === 'highest' ? value.replace(/(?<=\d)[.,](?=\d{3} ?m)/g, '') : value;
-  const least = LEASTS.has(key)
-    ? value
-        .trim()
-        .replace(/^(?:>|≥|min\.?|at least|mindestens) ?/i, '')
-        .replace(/ (?:at|bei|@) .{1,16}$/i, '')
-    : metres;
-  const read = readQuantityText(key === 'rated-power' ? least.replace(/(?<=W)\+$/i, '') : least, field, place);
+  const field = place.field as QuantityField;
+  const read = readQuantityText(value, field, place);
   if (!read) return nothing;
   const fact = { path: place.path, value: canonical(read.quantity, field) };
   const isMost = read.isMost || (place.said.isMost && !MOST_BY_LABEL.has(key));

@@ -4,9 +4,9 @@ import type { Place, Taker } from './taken';
 import { boardTakers } from './takers/board';
 import { box } from './takers/box';
 import { caseTakers } from './takers/case';
-import { anyTakers, fanTakers, radiatorTakers } from './takers/common';
+import { anyTakers, fanTakers, radiatorPartTakers } from './takers/common';
 import { cardTakers, displayTakers, driveTakers } from './takers/devices';
-import { cableTakers, pasteTakers } from './takers/small';
+import { cableTakers, fixingTakers, pasteTakers } from './takers/small';
 import { coolerTakers, memoryTakers, processorTakers } from './takers/processing';
 import { supplyTakers } from './takers/supply';
 
@@ -23,7 +23,8 @@ const own: Readonly<Partial<Record<Kind, Readonly<Record<string, Taker>>>>> = {
   case: caseTakers,
   cable: cableTakers,
   fan: { ...anyTakers, ...fanTakers },
-  radiator: { ...anyTakers, ...radiatorTakers },
+  radiator: radiatorPartTakers,
+  fixing: fixingTakers,
   display: displayTakers,
 };
 

@@ -1,5 +1,6 @@
 // The rows of a plain text: a table’s pasted columns, `label: value`, a label with its value on the next line.
-import { isBlank, trimEnds } from './clean';
+import { across, areLabels, areParts } from './across';
+import { isBlank, isElsewhere, trimEnds } from './clean';
 import { notesOf, pairOf, rawLine, type RawLine } from './raw-line';
 import { isCounted } from './takers/board-things';
 import { lastLineOf, sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
@@ -64,6 +65,8 @@ class Assembly {
       return 0;
     }
     if (this.headingIndent >= 0 && raw.indent < this.headingIndent) this.endHeading();
+    const turned = this.partsAt(at);
+    if (turned > 0) return turned;
     const heads = this.headsAt(at);
     if (heads) {
       this.push('', heads, raw.line);
@@ -82,6 +85,17 @@ class Assembly {
     return this.alone(label, at, cells.length > 0);
   }
 
+  /** A table of parts, one a line, below a line of labels: how many lines stand below that. */
+  private partsAt(at: number): number {
+    const head = this.lines[at]!;
+    if (!head.hasColumns || !areLabels(head.cells, this.isLabel)) return 0;
+    const parts = this.lines.slice(at + 1, this.lines.findIndex(({ hasColumns }, i) => i > at && !hasColumns) >>> 0);
+    if (!areParts(head, parts, this.isLabel)) return 0;
+    this.rows.push(...across(head, parts, ++this.table, this.heading));
+    this.table++;
+    return parts.length;
+  }
+
   /** Cells without a label that are the heads of the columns below: nothing of their table stands above them. */
   private headsAt(at: number): readonly string[] | undefined {
     const { cells, hasColumns, indent, line } = this.lines[at]!;
@@ -97,12 +111,30 @@ class Assembly {
   }
 
   /** A row of columns; one whose only value is a label with its own value is told by that label. */
-  private pushColumns({ hasColumns, line }: RawLine, label: string, cells: readonly string[]): void {
+  private pushColumns({ hasColumns, line }: RawLine, label: string, all: readonly string[]): void {
+    const [cells, beside] = hasColumns ? this.pairsBeside(all) : [all, []];
     const own = hasColumns && cells.length === 1 && !this.isLabel(label) ? this.pairIn(cells[0]!) : undefined;
     if (!hasColumns && this.rows.length === 0 && label.includes(' ') && !this.isLabel(label)) this.title ??= label;
     if (own) this.rows.push({ label: own[0], heading: label, cells: [own[1]], line, table: this.table });
     else this.push(label, cells, line);
+    for (const [name, value] of beside) this.push(name, [value], line);
     if (hasColumns && cells.length === 1 && SOURCE.test(cells[0]!)) this.source = trimEnds(cells[0]!, ':');
+  }
+
+  /** `8.2 kg` and, in one line with it, `Gross weight 9.9 kg`, `Length: 300 mm`: cells that are pairs themselves. */
+  private pairsBeside(cells: readonly string[]): [cells: readonly string[], pairs: readonly [string, string][]] {
+    const pairs = cells.map((cell, at) => (at === 0 ? undefined : this.pairOfOwn(cell)));
+    const first = pairs.findIndex((pair) => pair !== undefined);
+    if (first < 0 || !pairs.slice(first).every((pair) => pair !== undefined)) return [cells, []];
+    return [cells.slice(0, first), pairs.filter((pair) => pair !== undefined)];
+  }
+
+  private pairOfOwn(text: string): [string, string] | undefined {
+    const [label = '', value] = pairOf(text);
+    const [, words, rest] = value === undefined ? (/^(\p{L}[\p{L} .]{2,30}?) (\d.{0,40})$/u.exec(text) ?? []) : [];
+    const [name, said] = words === undefined ? [label, value] : [words, rest];
+    const isNamed = this.isLabel(name) || (words !== undefined && isElsewhere(name));
+    return said !== undefined && said !== '' && isNamed ? [name, said] : undefined;
   }
 
   private pairIn(text: string): [string, string] | undefined {

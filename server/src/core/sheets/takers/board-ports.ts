@@ -29,7 +29,10 @@ export const ports: Taker = (value, { path, label, heading }) => {
   );
   if (names.length > 0 && (/[~–]| to | bis |-SATA/i.test(value) || isOfSharing(value))) return nothing;
   if (names.length > 0) return plain(...portFacts(path, names, value.replace(PORT_NAME, ' ')));
-  const alone = /^(\d{1,2}) ?x?(?: ?(?:(?:x )?SATA.{0,12}|ports?|anschlüsse))?$/i.exec(value.trim())?.[1];
+  const bare = value.replace(/, ?RAID [\d/, ]{1,20}$/i, '').trim();
+  const alone = /^(\d{1,2}) ?x?(?: ?(?:(?:x )?SATA.{0,12}|(?:ports?|anschlüsse)(?: ?\(6 ?Gb[^()]{1,6}\))?))?$/i.exec(
+    bare,
+  )?.[1];
   if (alone === undefined || !/SATA/i.test(label) || Number(alone) > 16) return nothing;
   const all = Array.from({ length: Number(alone) }, (_, index) => unnamed('SATA', `${index + 1} ${label}`));
   return plain(...portFacts(path, all, `${label} ${value}`));

@@ -85,7 +85,7 @@ const sourceOf = (text: string): string | undefined =>
       .replace(/\bCPU\b|prozessor/gi, 'processor')
       .replace(/\bPCH\b|chipsatz/gi, 'chipset')
       .toLowerCase(),
-    /(?:from|by|via|in|vom|über|an) (?:the |den )?(processor|chipset)\b|\b(processor|chipset)(?=[ -]attached|\))/g,
+    /(?:from|by|via|in|vom|über|an) (?:the |den )?(processor|chipset)\b|\b(processor|chipset)(?=[ -]attached|\))|(?<=, )(processor|chipset)$/g,
   );
 
 /** What heads a list of slots: `K860 Chipset`, `Calder C7 Series Processors`, `CPU`. */

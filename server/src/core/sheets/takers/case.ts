@@ -1,17 +1,15 @@
 // How the values of cases are read: places for fans and radiators, bays, openings, what fits.
-import type { NamedField } from '../../parts/field';
 import { placeLabels } from '../../parts/sheet-labels-large';
 import { BOARD_SIZE_WORDS } from '../../trade/board-words';
-import { BAY_WORDS } from '../../trade/drive-words';
 import { parseCaseOpenings } from '../../trade/slot-words';
 import { SUPPLY_FORM_WORDS } from '../../trade/supply-sheet-words';
 import { meanings, wordOf, type Vocabulary } from '../../trade/vocabulary';
 import { labelKey } from '../clean';
 import { doubtful, nothing, plain, together, type Take, type Taken, type Taker } from '../taken';
-import { takeQuantity, withDots } from '../take-quantity';
+import { takeQuantity } from '../take-quantity';
 import { measuresOf } from '../measures';
+import { bays } from './bays';
 import { anyTakers, onlyOne } from './common';
-import { countedIn } from './connectors';
 import { frontCables } from './front-cables';
 
 const PLACES = new Map(
@@ -53,7 +51,7 @@ const MOUNT =
 const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
 
 const FITTED =
-  /(?<![\d.,])(\d) ?(?:[x×*] ?\d{2,3} ?(?:mm )?)?(?:pcs |fans? |are )*(?:inclu|pre-?inst|vorinst|enthal|inkl|fitt)/i;
+  /(?<![\d.,])(\d) ?(?:[x×*] ?(?:\d{2,3} ?(?:mm )?)?)?(?:pcs |fans? |are )*(?:inclu|pre-?inst|vorinst|enthal|inkl|fitt)/i;
 const FITTED_BEHIND = /\((?:included|pre-?installed|vorinstalliert|davon|inkl\.):? (\d) ?x ?\d{2,3} ?mm\)$/i;
 const ALL_FITTED = /\((?:included|pre-?installed|vorinstalliert|enthalten|inklusive)\)$/i;
 
@@ -107,10 +105,25 @@ function fanFacts(path: readonly string[], place: string, said: string): Take {
 const fanPlaces: Taker = (value, place) =>
   together(placesIn(value, place.label).map(([name, said]) => fanFacts(place.path, name, said)));
 
+/** `Front 2 x 140 mm, rear 1 x 120 mm`, `2 x 140 mm (front)`; none where one of them has no place of its own. */
+function fittedIn(value: string): readonly (readonly [place: string, said: string])[] {
+  const found: [string, string][] = [];
+  for (const piece of value.split(/\s?[,;+]\s?/)) {
+    const [, ahead, first] = /^(\p{L}{3,12}) (\d ?[x×*] ?\d{2,3} ?mm)$/u.exec(piece) ?? [];
+    const [, last, behind] =
+      /^(\d ?[x×*] ?\d{2,3} ?mm)(?: fans?)? ?(?:\( ?|(?:in |at the )?)(\p{L}{3,12})\)?$/u.exec(piece) ?? [];
+    const [place, said] = [placeOf(ahead ?? behind ?? ''), first ?? last];
+    if (place === undefined || said === undefined || found.some(([name]) => name === place)) return [];
+    found.push([place, said]);
+  }
+  return found;
+}
+
 /** Fans that are there already: `Rear: 1 x 120 mm`. */
 const fittedFans: Taker = (value, place) => {
   const [root] = place.path;
-  const found = placesIn(value, place.label).flatMap(([name, said]): Taken[] => {
+  const places = placesIn(value, place.label);
+  const found = (places.length > 0 ? places : fittedIn(value)).flatMap(([name, said]): Taken[] => {
     const count = /^(\d) ?(?:[x×*] ?\d{2,3} ?mm.{0,20})?$/i.exec(said.trim())?.[1];
     return count === undefined ? [] : [{ path: [root!, name, 'fitted'], value: count }];
   });
@@ -149,12 +162,18 @@ const wordsOf =
       : plain({ path, value: [...new Set(read as string[])] });
   };
 
-/** `E-ATX (up to 280 mm)`: boards of that name are as wide as any other, and so deep at most. */
+/** The rear edge of ATX and E-ATX. Source: ATX Specification 2.2. */
+const FULL_REAR_MM = 304.8;
+
+/** `E-ATX (up to 280 mm)`, `E-ATX (max. 12" x 10.7")`: such boards are as wide as any other, and so deep at most. */
 const boardSizes: Taker = (value, place) => {
   const names = wordsOf(BOARD_SIZE_WORDS)(value, place) ?? nothing;
-  const deepest = onlyOne(value, /\bE-?ATX ?\((?:up to|max\.?|bis(?: zu)?|≤) ?(\d{3}) ?mm[^()]{0,10}\)/gi);
-  if (deepest === undefined || names.facts.length === 0) return names;
-  return together([names, doubtful({ path: ['board-depth'], value: `${deepest} mm` })]);
+  const deepest = onlyOne(value, /\bE-?ATX ?\((?:up to|max\.?|bis(?: zu)?|≤) ?(\d{3}) ?mm(?: deep| tief)?\)/gi);
+  const [, both] = /\bE-?ATX ?\((?:up to|max\.?|bis(?: zu)?|≤) ?([^()]{5,30})\)/i.exec(value) ?? [];
+  const [rear = 0, front = 0] = (measuresOf(both ?? '')?.mm ?? []).toSorted((a, b) => b - a);
+  const depth = deepest ?? (Math.abs(rear - FULL_REAR_MM) <= 1 && front > 244 ? String(front) : undefined);
+  if (depth === undefined || names.facts.length === 0) return names;
+  return together([names, plain({ path: ['board-depth'], value: `${depth} mm` })]);
 };
 
 const openings: Taker = (value, { path, label }) => {
@@ -176,34 +195,6 @@ const openings: Taker = (value, { path, label }) => {
     ...(upright && /vertical|vertikal/i.test(text) ? [{ path: ['vertical-openings'], value: upright }] : []),
   );
 };
-
-/** `2 x 3.5", 4 x 2.5"`; a line whose label names the shape holds the number alone. */
-const bays: Taker = (value, { path, label, field }) => {
-  const { names } = field as NamedField;
-  const of = names ?? BAY_WORDS;
-  const [, one, more] = /^(\d{1,2}) ?x?(?: ?\+ ?(\d{1,2}))?$/.exec(value.trim()) ?? [];
-  const alone = one && String(Number(one) + Number(more ?? 0));
-  const pieces = alone
-    ? [{ count: Number(alone), name: withDots(label) }]
-    : countedIn(withDots(value).replace(/\s?\([^()]{0,40}\)/g, ''));
-  const read = pieces.map(({ count, name }) => ({
-    count,
-    kind:
-      wordOf(of, name.replace(/\b(?:internal|intern|drive|bays?|schächte|einschübe)\b/gi, ' ').trim()) ??
-      wordOf(of, name),
-  }));
-  if (read.some(({ count, kind }) => count === undefined || kind === undefined)) return nothing;
-  return plain(...read.map(({ count, kind }): Taken => ({ path: [...path, kind!], value: String(count) })));
-};
-export const isBayLabel = (label: string): boolean =>
-  /\d/.test(label) &&
-  (wordOf(BAY_WORDS, withDots(label)) ??
-    wordOf(
-      BAY_WORDS,
-      withDots(label)
-        .replace(/\b(?:internal|intern|drive|bays?|schächte)\b/gi, ' ')
-        .trim(),
-    )) !== undefined;
 
 const GLASS = /tempered glass|hartglas|\btg\b|gehärtetes glas|sicherheitsglas/i;
 const glass: Taker = (value, { path, label }) => {
@@ -231,7 +222,7 @@ const supplyDepth: Taker = (value, place) => {
   const rest = inOneWord(value)
     .replace(only, ' ')
     .replace(
-      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|länge|long|lang)(?=\W|$)/gi,
+      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|depth|länge|tiefe|tief|long|deep|lang)(?=\W|$)/gi,
       ' ',
     );
   if (found.length !== 1) return found.length === 0 ? takeQuantity(value, place) : nothing;
@@ -243,6 +234,14 @@ const supplyDepth: Taker = (value, place) => {
   const fact = { path: place.path, value: `${Number.parseInt(found[0]!, 10)} mm` };
   return areForms ? plain(fact) : doubtful(fact);
 };
+
+/** `max. 160 mm Höhe`: the word for what the label asks for. */
+const inWords =
+  (words: RegExp): Taker =>
+  (value, place) => {
+    const bare = value.trim().replace(words, '');
+    return bare === value.trim() ? undefined : takeQuantity(bare, place);
+  };
 
 /** Room for a card on an axis of `322 mm (L) x 145 mm (H) x 62 mm (W)`; a length alone is read as any. */
 const cardRoom =
@@ -265,7 +264,9 @@ export const caseTakers: Readonly<Record<string, Taker>> = {
         )
       : wordsOf(SUPPLY_FORM_WORDS)(inOneWord(value), place),
   'supply-depth': supplyDepth,
-  'card-length': cardRoom(/L/),
+  'cooler-height': inWords(/ (?:in )?(?:height|high|höhe|hoch)$/i),
+  'card-length': (value, place) =>
+    inWords(/ (?:in )?(?:length|long|länge|lang)$/i)(value, place) ?? cardRoom(/L/)(value, place),
   'card-height': cardRoom(/H/),
   'card-thickness': cardRoom(/[WD]/),
   openings,

@@ -1,5 +1,6 @@
 // Ways of reading that several kinds of part share: names, measures of fans and radiators, pins, counts.
 import { sheetPins, sheetRadiator } from '../../trade/sheet-forms';
+import { isElsewhere } from '../clean';
 import { measuresOf, type Measures } from '../measures';
 import { takeQuantity } from '../take-quantity';
 import { doubtful, nothing, plain, type Place, type Take, type Taker } from '../taken';
@@ -121,8 +122,23 @@ export const radiatorTakers: Readonly<Record<string, Taker>> = {
   class: radiatorClass,
   length: sized(/length|länge/i, sorted(0)),
   width: sized(/width|breite/i, sorted(1)),
-  thickness: sized(/thick|dicke|tiefe/i, sorted(2)),
+  thickness: (value, place) =>
+    sized(/thick|dicke|tiefe/i, sorted(2))(
+      value.replace(/ ?\(\d{2,3} ?mm (?:with|incl\.?|mit|inkl\.?) [^()]{3,20}\)$/i, ''),
+      place,
+    ),
 };
+
+/** `3 x 120 mm per side`: of how many fans, and how wide; what it takes on both sides together says neither. */
+const radiatorFans =
+  (which: 'fans' | 'fan-size'): Taker =>
+  (value, { path }) => {
+    const [, many, size] =
+      /^([1-4]) ?[x×*] ?(80|92|120|140|180|200) ?mm(?: fans?| lüfter)?(?: (?:per|pro|je) (?:side|seite))?$/i.exec(
+        value.trim(),
+      ) ?? [];
+    return orNothing(path, which === 'fans' ? many : size && `${size} mm`);
+  };
 
 /** `3-pin 5 V`: what a connector of lights says; one that speaks of two pairs says nothing. */
 const lights =
@@ -158,7 +174,26 @@ export const fanTakers: Readonly<Record<string, Taker>> = {
   'lights.pins': lights(1),
 };
 
-export const anyTakers: Readonly<Record<string, Taker>> = { maker: name, model: name };
+/** The piece of `1.05 kg (net), 1.45 kg (gross)`, `Card 1105 g / Package 1620 g` that is not of a package. */
+function ownMass(value: string): string {
+  const pieces = value.split(/\s?[;/|]\s|,\s|(?<=\))\s/);
+  if (pieces.length < 2 || !pieces.every((one) => /\d ?(?:k?g|lbs?)\b/i.test(one))) return value;
+  const own = pieces.filter((one) => !isElsewhere(one));
+  return own.length === 1 ? own[0]!.replace(ITSELF, '').trim() : value;
+}
+const ITSELF =
+  /^(?:card|product|unit|net(?: weight)?|netto|karte|produkt|drive|cooler|case|gerät):? | ?[([](?:net|netto|product|unit|card|produkt|karte)[)\]]$/gi;
+
+const mass: Taker = (value, place) => takeQuantity(ownMass(value.trim()), place);
+
+export const anyTakers: Readonly<Record<string, Taker>> = { maker: name, model: name, mass };
+
+export const radiatorPartTakers: Readonly<Record<string, Taker>> = {
+  ...anyTakers,
+  ...radiatorTakers,
+  fans: radiatorFans('fans'),
+  'fan-size': radiatorFans('fan-size'),
+};
 
 export const under = (group: string, takers: Readonly<Record<string, Taker>>): Readonly<Record<string, Taker>> =>
   Object.fromEntries(Object.entries(takers).map(([path, taker]) => [`${group}.${path}`, taker]));

@@ -1,10 +1,11 @@
 // How the values of drives, cards and displays are read.
+import type { QuantityField } from '../../parts/field';
 import { parseM2Size } from '../../trade/m2';
 import { parseErrorRate } from '../../trade/storage';
 import { parseCardOpenings } from '../../trade/slot-words';
 import { leftOver, measuresOf, onAxis } from '../measures';
 import { takeQuantity, withDots } from '../take-quantity';
-import { nothing, plain, type Taker } from '../taken';
+import { doubtful, nothing, plain, type Taker } from '../taken';
 import { anyTakers, mmText, onlyOne, orNothing, sized } from './common';
 import { connectors, outputs } from './connectors';
 import { link, withoutCompatible } from './links';
@@ -91,6 +92,13 @@ const errors: Taker = (value, { path }) => {
   return orNothing(path, parseErrorRate(text) === undefined ? undefined : text);
 };
 
+/** The upper end of `-300 to 3,050 m`: no drive is limited to three metres. */
+const highest: Taker = (value, place) =>
+  takeQuantity(value.replace(/(?<=\d)[.,](?=\d{3} ?m)/g, ''), {
+    ...place,
+    field: { ...(place.field as QuantityField), full: true },
+  });
+
 export const driveTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   bus,
@@ -104,6 +112,7 @@ export const driveTakers: Readonly<Record<string, Taker>> = {
       ? tbw(value, place)
       : tbw(/^[\d.,]+$/.test(value.trim()) ? `${value} TBW` : value, place),
   'unrecoverable-errors': errors,
+  highest,
   'draw.peak': drivePeak,
 };
 
@@ -161,9 +170,16 @@ const cooling: Taker = (value, { path }) => {
   return found.length === 1 ? plain({ path, value: found[0]! }) : found.length === 0 ? undefined : nothing;
 };
 
-/** `8 internal`, `4 x SATA`; ports of a network or a display are none for drives. */
+/** A connector that a breakout cable parts among several drives: how many there are says not how many it takes. */
+const OF_SEVERAL = /\bSFF-?\d|mini-?SAS|slim-?SAS|oculink|breakout/i;
+
+/** `8 internal`, `4 x SATA`, `2 x SFF-8643 (8 drives)`; ports of a network or a display are none for drives. */
 const drivePorts: Taker = (value, { path, label, kind }) => {
   if (kind !== 'card') return nothing;
+  if (OF_SEVERAL.test(value)) {
+    const inAll = onlyOne(value, /(?<![\w-])(\d{1,2}) (?:(?:internal|SATA|SAS) )*(?:drives|devices|laufwerke)\b/gi);
+    return /\bx ?4\b|each|je\b|expander/i.test(value) ? nothing : orNothing(path, inAll);
+  }
   const [, many, words = ''] = /^(\d{1,2})(?: ?x)?(?: (.{2,40}))?$/i.exec(value.trim()) ?? [];
   const isOfDrives = /\b(?:SATA|SAS|drives?)\b|laufwerk/i;
   const isInternal = /^(?:internal|intern)(?: ports?)?$/i.test(words);
@@ -176,9 +192,17 @@ const portKind: Taker = (value, { path, kind }) => {
   return kind === 'card' ? orNothing(path, found) : nothing;
 };
 
-/** `Power` alone is a card’s draw; beside display outputs it may be its plugs or the supply’s. */
-const cardPower: Taker = (_value, { kind, label }) =>
-  kind === 'graphics' && /^(?:power|max\.? power consumption)$/i.test(label.trim()) ? nothing : undefined;
+/**
+ * `Power` alone is a card’s draw; beside display outputs it may be its plugs or the supply’s. What a card without
+ * them draws at most it may draw for long; what it draws typically it exceeds.
+ */
+const cardPower: Taker = (value, place) => {
+  if (place.kind === 'graphics')
+    return /^(?:power|max\.? power consumption)$/i.test(place.label.trim()) ? nothing : undefined;
+  const { facts, perhaps } = takeQuantity(value, place);
+  if (/\btyp|average|avg|durchschnitt|mittel/i.test(`${place.label} ${value}`)) return doubtful(...facts, ...perhaps);
+  return /max/i.test(`${place.label} ${value}`) ? plain(...facts, ...perhaps) : undefined;
+};
 
 /** Of a bracket for both heights, that which is fitted. */
 const bracket: Taker = (value, { path }) => {
@@ -239,6 +263,7 @@ const modes: Taker = (value, { path }) => {
 
 /** What it draws in use, with the word for it before or behind. */
 const AHEAD = /(?:^|[\s,;(])(?:typ(?:\.|ical|isch)?|on|normal|betrieb)[:. )]{0,3}(\d{1,3}(?:\.\d{1,2})?) ?W\b/i;
+const PEAK_AHEAD = /(?:^|[\s,;(])max(?:\.|imum|imal)?[: ]{1,3}(\d{1,3}(?:\.\d{1,2})?) ?W\b(?! ?\()/i;
 const PEAK = /(?<![\d.<]|\d,)(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:max|peak)/i;
 const BEHIND = /(?<![\d.]|\d,)(\d{1,3}(?:\.\d{1,2})?) ?W(?:att)? ?\(?(?:typ(?:\.|ical|isch)?|on|normal|betrieb)/i;
 
@@ -254,7 +279,8 @@ export const displayTakers: Readonly<Record<string, Taker>> = {
     return watts === undefined ? undefined : plain({ path, value: `${Number(watts)} W` });
   },
   'draw.peak': (value, { path, label }) => {
-    const watts = PEAK.exec(withDots(value).trim())?.[1];
+    const text = withDots(value).trim();
+    const watts = PEAK.exec(text)?.[1] ?? (/[,;]/.test(text) ? PEAK_AHEAD.exec(text)?.[1] : undefined);
     if (watts !== undefined) return plain({ path, value: `${Number(watts)} W` });
     return /max/i.test(label) ? undefined : nothing;
   },

@@ -3,10 +3,9 @@ import { doubtful, nothing, plain, type Taker } from '../taken';
 
 /** What an interface is compatible with is not what it is. */
 export const withoutCompatible = (value: string): string =>
-  value.replace(
-    /[([,;]?\s?[^([,;]{0,40}(?:backwards?|abwärts)?[ -]?(?:compatible|kompatibel)[^)\],;]{0,40}[)\]]?/gi,
-    ' ',
-  );
+  value
+    .replace(/ ?\((?:fits|suits|works in|passt in|für|for) [^()]{0,40}\)/gi, ' ')
+    .replace(/[([,;]?\s?[^([,;]{0,40}(?:backwards?|abwärts)?[ -]?(?:compatible|kompatibel)[^)\],;]{0,40}[)\]]?/gi, ' ');
 
 /** Whether a text writes a width with a fraction, `x16.3`: no link has one, and which figure is wrong is not plain. */
 export const hasBrokenWidth = (text: string): boolean => /(?<!\d)x(?:16|[1248])[.,]\d/i.test(text);
@@ -38,6 +37,7 @@ export function linkIn(value: string): string | undefined {
 
 const ELECTRICAL: readonly RegExp[] = [
   /\b(?:uses?|runs?|runs? (?:at|in|with)|running (?:at|in)|operat(?:es|ing) (?:at|in)|mode:?) ?x ?(16|8|4|2|1)\b/gi,
+  /\bx ?16 ?\( ?x ?(8|4|1) ?\)/gi,
   /\b(?:electrical(?:ly)?:?|elektrisch:?|wired(?: as)?|only|nur|angebunden mit|läuft mit|lanes:?) ?x ?(16|8|4|2|1)\b/gi,
   /\bx ?(16|8|4|2|1) ?\(?(?:mode|modus|electrical|elektrisch|wired|lanes|link|speed|bandwidth|bandbreite|angebund)/gi,
 ];

@@ -204,8 +204,12 @@ const base: Taker = (value, { path }) =>
 
 const fanCount: Taker = (value, place) => counted(value, place);
 
+/** `220W+`: so much it carries off. */
+const ratedPower: Taker = (value, place) => takeQuantity(value.replace(/(?<=W)\+$/i, ''), place);
+
 export const coolerTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
+  'rated-power': ratedPower,
   sockets,
   height: coolerHeight,
   paste: coolerPaste,

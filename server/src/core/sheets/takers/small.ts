@@ -8,7 +8,7 @@ import { anyTakers, onlyOne, orNothing } from './common';
 
 /** `Electrically conductive: no`. */
 const electrically: Taker = (value, { path, label }) => {
-  if (!/conductive|leitfähig/i.test(label)) return undefined;
+  if (!/conductive|leitfähig|leitend/i.test(label)) return undefined;
   if (/^(?:no|nein|none|keine|non-conductive|nicht leitend|nicht leitfähig)$/i.test(value.trim()))
     return plain({ path, value: 'insulating' });
   return /^(?:yes|ja)$/i.test(value.trim())
@@ -41,6 +41,19 @@ const connector: Taker = (value, { path, whole }) => {
   const word = wordOf(CABLE_WORDS, value) ?? wordOf(CABLE_WORDS, value.split(/, ?(?=\d)/)[0]!);
   return orNothing(path, word);
 };
+
+/** Screws by what they hold. */
+const SCREWS: readonly (readonly [string, RegExp])[] = [
+  ['M.2 screw', /\bM\.2\b/i],
+  ['fan screw', /\bfan\b|lüfter/i],
+  ['drive screw', /\b(?:drive|hdd|ssd|disk)\b|laufwerk|festplatte/i],
+  ['board screw', /\b(?:mother|main)?board\b|hauptplatine/i],
+];
+const screw: Taker = (value, { path }) => {
+  const found = SCREWS.filter(([, words]) => words.test(value.replace(/(?<=laufwerk|lüfter|board)s?schraube/gi, ' ')));
+  return /screw|schraube/i.test(value) && found.length === 1 ? plain({ path, value: found[0]![0] }) : nothing;
+};
+export const fixingTakers: Readonly<Record<string, Taker>> = { ...anyTakers, item: screw };
 
 /** `18 AWG`. */
 const gauge: Taker = (value, { path }) => orNothing(path, /^(?:AWG ?)?(\d{1,2})(?: ?AWG)?$/i.exec(value.trim())?.[1]);

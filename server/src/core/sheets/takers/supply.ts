@@ -4,7 +4,7 @@ import { RAIL_WORDS, SUPPLY_FORM_WORDS, SUPPLY_STANDARD_WORDS } from '../../trad
 import { meanings, wordOf } from '../../trade/vocabulary';
 import { leftOver } from '../measures';
 import { takeQuantity, withDots } from '../take-quantity';
-import { nothing, plain, together, type Take, type Taker } from '../taken';
+import { doubtful, nothing, plain, together, type Take, type Taker } from '../taken';
 import { anyTakers, onlyOne, orNothing, sized } from './common';
 import { connectors } from './connectors';
 
@@ -183,6 +183,14 @@ const plugs: Taker = (value, place) => {
   return together([found, plain({ path: ['sixteen-pin-level'], value: `${level} W` })]);
 };
 
+/** `> 16 ms at full load`: what it promises at the least; at part of its load it bridges more. */
+const holdUp: Taker = (value, place) => {
+  const [, time = value, load] = /^(.{1,30}?),? \(?(?:at|bei|@) (.{1,24})$/i.exec(value.trim()) ?? [];
+  const isFull = load === undefined || /^(?:100 ?%|full|rated|voll|nenn|max)/i.test(load);
+  const { facts, perhaps } = takeQuantity(time.trim().replace(/^(?:>=?|≥|min\.?|at least|mindestens) ?/i, ''), place);
+  return isFull ? { facts, perhaps } : doubtful(...facts, ...perhaps);
+};
+
 export const supplyTakers: Readonly<Record<string, Taker>> = {
   ...anyTakers,
   rating,
@@ -196,6 +204,7 @@ export const supplyTakers: Readonly<Record<string, Taker>> = {
   'inlet.lowest': mains(0),
   'inlet.highest': mains(1),
   'power-factor': factor,
+  'hold-up': holdUp,
   rails: railCurrents,
   combined,
 };
