@@ -49,6 +49,20 @@ describe('a part file drafted from a sheet', () => {
     }
   });
 
+  it('is not written of a kind that the sheet plainly does not speak of', async () => {
+    const { status, err, files } = await fettle(
+      { ...house, 'g.txt': sheet },
+      'draft',
+      'part',
+      'g.txt',
+      '--kind',
+      'paste',
+    );
+    expect(status).toBe(2);
+    expect(err).toBe('fettle: g.txt: it speaks of a graphics, not of a paste.\n');
+    expect(files.size).toBe(0);
+  });
+
   it('lists what was not read when asked', async () => {
     const { out } = await fettle({ ...house, 'g40.txt': sheet }, 'draft', 'part', 'g40.txt', '--all');
     expect(out).toContain('line 9: Colour: black');

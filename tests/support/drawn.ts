@@ -41,6 +41,7 @@ function sheetIn(file: string): DrawnSheet {
       facts
         .trimEnd()
         .split('\n')
+        .filter((line) => line !== '')
         .map((line) => {
           const at = line.indexOf(': ');
           return [line.slice(0, at), line.slice(at + 2)] as const;

@@ -2,7 +2,16 @@
 import type { Command } from 'commander';
 import { kindNames, type Kind } from '../core/parts/kinds';
 import { addFacts } from '../core/sheets/add';
-import { drawFrom, partNameOf, partText, togetherOf, type Draft, type Unread } from '../core/sheets';
+import {
+  drawFrom,
+  partNameOf,
+  partText,
+  togetherOf,
+  type Draft,
+  type SheetInput,
+  type SheetReaders,
+  type Unread,
+} from '../core/sheets';
 import type { Language } from '../core/words/language';
 import { isTrouble } from '../host/host';
 import { safe } from '../report/layout';
@@ -66,6 +75,8 @@ async function readAll(files: readonly string[], asked: Asked, world: World): Pr
       },
     );
     if (!('draft' in drawn)) throw unplain(name, drawn.candidates);
+    const plain = kind === undefined ? undefined : plainKind(drawn.draft, { name, text }, readers);
+    if (plain) throw refusal`${shortPath(name)}: it speaks of a ${plain}, not of a ${drawn.draft.kind}.`;
     drafts.push({ name, draft: drawn.draft });
   }
   const draft = togetherOf(drafts);
@@ -77,6 +88,22 @@ async function readAll(files: readonly string[], asked: Asked, world: World): Pr
     throw refusal`no fact could be read; nothing was written.`;
   return draft;
 }
+
+/** How many facts of the asked kind make a sheet one of it, and how many of another make it plainly that one’s. */
+const leastOfAsked = 2;
+const leastOfOther = 4;
+
+/** The kind that a sheet plainly speaks of, where hardly a fact of the asked one stands in it. */
+function plainKind(draft: Draft, input: SheetInput, ways: SheetReaders): Kind | undefined {
+  if (ownFacts(draft) >= leastOfAsked) return undefined;
+  const drawn = drawFrom(input, ways);
+  return 'draft' in drawn && drawn.draft.kind !== draft.kind && ownFacts(drawn.draft) >= leastOfOther
+    ? drawn.draft.kind
+    : undefined;
+}
+
+const ownFacts = ({ facts }: Draft): number =>
+  facts.filter(({ path }) => !['maker', 'model', 'mass', 'in-the-box'].includes(path[0]!)).length;
 
 function unplain(name: string, candidates: readonly Kind[]): Refusal {
   const file = shortPath(name);

@@ -19,12 +19,18 @@ export function sheetText(here: string, path: string): string | ReadError {
   return Buffer.isBuffer(bytes) ? textOf(bytes) : bytes;
 }
 
+/** What Windows-1252 has from 0x80 to 0x9f. Source: WHATWG Encoding Standard, index windows-1252. */
+const WINDOWS = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+/** Some releases of Node leave the controls of Latin-1 in their places. */
+const ofWindows = (text: string): string =>
+  text.replace(/[\u0080-\u009f]/g, (one) => WINDOWS.charAt(one.charCodeAt(0) - 0x80));
+
 function textOf(bytes: Buffer): string | ReadError {
   if (startsWith(bytes, BLOCK_HEAD)) return bytes.toString('hex');
   if (startsWith(bytes, PDF_HEAD) || (bytes.includes(0) && !wideOf(bytes)))
     return { trouble: 'is no text; of a PDF, copy its text, or save it as text.' };
   const text = decode(bytes, 'any');
-  return isTrouble(text) ? new TextDecoder('windows-1252').decode(bytes) : text;
+  return isTrouble(text) ? ofWindows(new TextDecoder('windows-1252').decode(bytes)) : text;
 }
 
 const startsWith = (bytes: Buffer, head: Buffer): boolean => bytes.subarray(0, head.length).equals(head);

@@ -43,12 +43,12 @@ export const driveLabels: Labels = {
     'Unrecoverable bit error rate | UBER | Nicht behebbare Lesefehler',
   recording: 'Recording technology | Recording method | Recording | Aufzeichnungsverfahren | Aufnahmeverfahren',
   'spin-up.current':
-    'Spin-up current (12 V) | Startup current (12 V) | Start current (12 V) | Anlaufstrom (12 V) | ' +
+    'Start-up current +12 V | Spin-up current (12 V) | Startup current (12 V) | Start current (12 V) | Anlaufstrom (12 V) | ' +
     'Start-up current (12 V, max.) | Spin-up current (12 V, max.) | Spin-up current (12 V, peak) | ' +
     'Anlaufstrom (12 V, max.) | Anlaufstrom (12 V, Spitze)',
   hottest:
     'Operating temperature | Temperature (operating) | Temperature operating | Operating temp | ' +
-    'Operating temperature range | Betriebstemperatur | Temperatur (Betrieb) | Temperatur im Betrieb',
+    'Operating temperature range | Ambient temperature | Betriebstemperatur | Temperatur (Betrieb) | Temperatur im Betrieb',
   highest: 'Operating altitude | Altitude (operating) | Altitude, operating | Betriebshöhe | Höhe (Betrieb)',
   'draw.typical':
     'Average power consumption | Avg. power consumption | Average operating power | Operating power (average) | ' +
@@ -73,7 +73,7 @@ export const cardLabels: Labels = {
   link:
     'Interface | Host bus type | Host bus | Bus | Bus standard | Bus standards | Bus interface | Card bus | ' +
     'Host interface | Bus type | ' +
-    'PCI Express | PCIe | PCIe interface | Slot | Schnittstelle | Bus-Schnittstelle | Steckplatz | Anbindung',
+    'PCI Express | PCIe | PCIe interface | Slot | Schnittstelle | Anschluss | Bus-Schnittstelle | Steckplatz | Anbindung',
   length:
     'Length | Card length | Dimensions | Dimension | Card dimensions | Card dimension | Card size | ' +
     'Product dimensions | Board length | Länge | Kartenlänge | Abmessungen | Maße | Kartenmaße',

@@ -137,7 +137,7 @@ export const caseLabels: Labels = {
     'Lüfterpositionen',
   'fan-places.*.fitted':
     'Pre-installed fans | Included fans | Fans included | Fan installment | Fans pre-installed | ' +
-    'Vorinstallierte Lüfter | Mitgelieferte Lüfter | Installierte Lüfter',
+    'Lüfter (vorinstalliert) | Vorinstallierte Lüfter | Mitgelieferte Lüfter | Installierte Lüfter',
   'radiator-places':
     'Radiator support | Radiators | Radiator | Liquid cooling | Radiator options | Water cooling | ' +
     'Radiator mounts | Liquid cooling support | Wasserkühlung | Radiatoren | Radiatorplätze | ' +

@@ -75,7 +75,7 @@ export const processorLabels: Labels = {
   'power.sustained':
     'TDP | Default TDP | Thermal design power | Thermal design power (TDP) | TDP (thermal design power) | ' +
     'Processor base power | Base power | TDP base | Thermische Verlustleistung | Verlustleistung | ' +
-    'Verlustleistung (TDP) | TDP (Verlustleistung) | Grundleistung | Basisleistung',
+    'Verlustleistung (TDP) | TDP (Verlustleistung) | TDP (Grundleistung) | Grundleistung | Basisleistung',
   'power.peak':
     'TDP | Maximum turbo power | Max turbo power | Turbo power | PL2 | PPT | Package power tracking | ' +
     'Maximale Turboleistung | Turboleistung | Max. Turbo-Leistung',
@@ -96,19 +96,19 @@ export const processorLabels: Labels = {
     'Speichertypen | Speichercontroller | Arbeitsspeicher | Speicherkompatibilität | Speicherunterstützung | ' +
     'Speicher',
   'memory.fastest':
-    'Supported memory | Unterstützter Speicher | Memory speed | Max memory speed | Memory frequency | ' +
+    'Supported memory | Unterstützter Speicher | Speicherunterstützung | Memory speed | Max memory speed | Memory frequency | ' +
     'System memory specification | Memory specification | ' +
     'Memory types | Memory type | Memory | Memory support | Memory controller | RAM speed | Speichertakt | ' +
     'Max. Speichertakt | Speichergeschwindigkeit | Speicherkompatibilität | Speichertypen | Speichercontroller',
   'memory.channels':
     'Memory | Arbeitsspeicher | Supported memory | Unterstützter Speicher | Memory controller | ' +
-    'Speichercontroller | Memory channels | ' +
+    'Speicherunterstützung | Speichercontroller | Memory channels | ' +
     'Number of memory channels | ' +
     'Max # of memory channels | Max no. of memory channels | Channels | Memory channel | Speicherkanäle | ' +
     'Anzahl Speicherkanäle | Anzahl der Speicherkanäle | Kanäle',
   'memory.most':
     'Memory | Arbeitsspeicher | Supported memory | Unterstützter Speicher | Memory controller | ' +
-    'Speichercontroller | Max memory size | ' +
+    'Speicherunterstützung | Speichercontroller | Max memory size | ' +
     'Max memory | Max memory capacity | ' +
     'Max memory support | Memory size | Maximum memory | Max memory size (dependent on memory type) | ' +
     'Maximaler Speicher | Max. Speicher | Max. Speicherausbau | Maximaler Speicherausbau | ' +
@@ -226,7 +226,8 @@ export const memoryLabels: Labels = {
 export const pasteLabels: Labels = {
   ...anyLabels,
   class: 'Base | Filler | Composition | Type | Zusammensetzung | Füllstoff | Basis | Typ',
-  electrically: 'Electrical conductivity | Electrical | Electrically conductive | Elektrische Leitfähigkeit | Elektrisch leitend',
+  electrically:
+    'Electrical conductivity | Electrical | Electrically conductive | Elektrische Leitfähigkeit | Elektrisch leitend',
   conductivity: 'Thermal conductivity | Conductivity | Wärmeleitfähigkeit | Thermische Leitfähigkeit',
   'tested-by': 'Test method | Measured by | Test standard | Prüfverfahren | Messverfahren',
   'bond-line': 'Bond line thickness | Bond line | Bond-line thickness (BLT) | BLT | Schichtdicke',

@@ -27,56 +27,25 @@ export interface Columns {
 }
 
 const HEADS = new Set(
-  [
-    '',
-    'specification',
-    'specifications',
-    'spec',
-    'specs',
-    'feature',
-    'features',
-    'parameter',
-    'item',
-    'merkmal',
-    'eigenschaft',
-    'attribut',
-    'attribute',
-    'property',
-    'variant',
-    'variante',
-    'version',
-    'model',
-    'modell',
-    'sku',
-    'capacity',
-    'kapazität',
-    'part number',
-    'artikelnummer',
-    'bezeichnung',
-    'name',
-    'model name',
-    'product',
-    'produkt',
-    'description',
-    'beschreibung',
-    'position',
-    'rail',
-    'output',
-    'dc output',
-    'ausgang',
-    'schiene',
-    'location',
-    'label',
-    'field',
-    'feld',
-  ].map(labelKey),
+  (
+    '|specification|specifications|spec|specs|feature|features|parameter|item|merkmal|eigenschaft|' +
+    'attribut|attribute|property|variant|variante|version|model|modell|sku|capacity|kapazität|' +
+    'part number|artikelnummer|bezeichnung|name|model name|product|produkt|description|beschreibung|' +
+    'position|rail|output|dc output|ausgang|schiene|location|label|field|feld'
+  )
+    .split('|')
+    .map(labelKey),
 );
+
 /** The label of a row that names the columns, without the mark of a note. */
 const headKey = (label: string): string => labelKey(withoutMarks(plainLine(label)).text);
 const isHeadLabel = (label: string): boolean => HEADS.has(headKey(label));
 
 const UNIT_HEADS = /^(?:units?|einheit(?:en)?|uom)$/i;
 const NOTE_HEADS = /^(?:notes?|remarks?|comments?|bemerkung(?:en)?|hinweise?|anmerkung(?:en)?|kommentar|conditions?)$/i;
+const COUNT_HEADS = /^(?:quantity|qty\.?|anzahl|menge|stück|pcs\.?)$/i;
+/** What heads a list of things, each with how many there are. */
+const COUNTED_HEADS = /^(?:cables?|connectors?|connector type|kabel|stecker|anschluss|anschlüsse)$/i;
 const VALUE_HEADS =
   /^(?:values?|werte?|specifications?|specs?|description|beschreibung|details?|metric|metrisch|si|angabe)$/i;
 const IMPERIAL_HEADS = /^(?:imperial|us|english|zoll|inch(?:es)?)$/i;
@@ -155,7 +124,8 @@ class TableReader {
   constructor(table: readonly SheetRow[]) {
     this.width = widthOf(table.map(({ cells }) => cells.length));
     const [first] = table;
-    const isHead = first !== undefined && first.cells.length === this.width && isHeadLabel(first.label);
+    const isCounted = first !== undefined && COUNTED_HEADS.test(first.label) && countAt(first.cells) >= 0;
+    const isHead = first !== undefined && first.cells.length === this.width && (isHeadLabel(first.label) || isCounted);
     const isOnlyHead =
       isHead && !/^(?:model|modell|modelname|capacity|kapazitat|kapazität|product|produkt)/.test(headKey(first.label));
     this.head = isHead && (this.width > 1 || isRole(first.cells[0]!)) ? first.cells.map(plainLine) : [];
@@ -209,6 +179,11 @@ class TableReader {
 
   private inOne(row: SheetRow): Line[] {
     const { cells, label } = row;
+    if (
+      this.isOf((one) => wordOf(RAIL_WORDS, one) !== undefined) &&
+      /\b(?:peak|spitze\w{0,8}|min(?:\.|imum)?)\b/i.test(label)
+    )
+      return [];
     if (cells.length > 1 && this.isOf((one) => wordOf(RAIL_WORDS, one) !== undefined))
       return cells.map((cell, index) => ({ ...lineOf(row, cell), label: this.head[index] ?? '', heading: label }));
     if (this.isOf((one) => SIZE.test(one))) {
@@ -230,6 +205,8 @@ class TableReader {
   /** Value and unit side by side; a note that takes its plainness away; of several limits the one that stands alone. */
   private merged(row: SheetRow): Line {
     const { cells } = row;
+    const counted = countAt(this.head);
+    if (counted >= 0) return lineOf(row, cells[counted] ?? '');
     const head = (index: number): string => this.head[index] ?? '';
     const unit = cells.find((cell, index) => UNIT_HEADS.test(head(index)) || (index > 0 && isUnit(cell))) ?? '';
     const notes = cells.filter((_, index) => NOTE_HEADS.test(head(index)));
@@ -266,8 +243,10 @@ function measuredBy(cells: readonly string[]): string | undefined {
   return cells.length > 1 && cells.every((cell) => /^\d{3,4} ?W(?:att)?$/i.test(cell)) ? 'Rated power' : undefined;
 }
 
+const countAt = (heads: readonly string[]): number => heads.findIndex((one) => COUNT_HEADS.test(one));
+
 const isRole = (head: string): boolean =>
-  [UNIT_HEADS, NOTE_HEADS, VALUE_HEADS, IMPERIAL_HEADS, LIMIT_HEADS].some((role) => role.test(head));
+  [UNIT_HEADS, NOTE_HEADS, COUNT_HEADS, VALUE_HEADS, IMPERIAL_HEADS, LIMIT_HEADS].some((role) => role.test(head));
 
 const lineOf = ({ label, heading, line, table, isLoose = false }: SheetRow, text: string): Line => ({
   label,

@@ -76,8 +76,18 @@ function anyLabel(indexes: Indexes): IsLabel {
 
 function sheetOf({ name, text }: SheetInput, isLabel: IsLabel, { markup, separated }: SheetReaders): Sheet {
   if (markup?.is(text)) return markup.read(text, isLabel);
-  if (separated && /\.(?:csv|tsv)$/i.test(name)) return separated(text, isLabel);
+  if (separated && (/\.(?:csv|tsv)$/i.test(name) || isSeparated(text))) return separated(text, isLabel);
   return (isJson(text) ? jsonSheet(text) : undefined) ?? textSheet(text, isLabel);
+}
+
+/** Whether nearly all lines of a text hold a semicolon between two cells: a table that lost its ending. */
+function isSeparated(text: string): boolean {
+  const lines = text
+    .slice(0, 20_000)
+    .split(/\r\n?|\n/)
+    .filter((line) => line.trim() !== '');
+  const parted = lines.filter((line) => /^[^;:]{2,60};[^; ]/.test(line));
+  return parted.length >= 4 && parted.length >= lines.length * 0.8;
 }
 
 const slug = (text: string): string =>

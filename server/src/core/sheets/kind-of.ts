@@ -42,7 +42,7 @@ const NEEDS: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   display: ['modes', 'inputs'],
   card: ['link', 'drive-ports'],
   cable: ['connector'],
-  paste: ['conductivity'],
+  paste: ['conductivity', 'electrically'],
   stick: ['filesystem'],
   fixing: ['thread'],
 };

@@ -41,7 +41,7 @@ const NAME = /^[\p{Lu}\d][\p{L}\d+.-]{0,19}(?: [\p{Lu}\d][\p{L}\d+.-]{0,19}){0,4
 /** What stands before the first mark that parts a title. */
 const headOf = (title: string): string =>
   plainLine(title)
-    .split(/ ?[|:;,(\[•·] ?| [-–—] /)[0]!
+    .split(/ ?[|:;,([•·] ?| [-–—] /)[0]!
     .trim();
 
 function withoutCalled(text: string, kind: Kind): string {

@@ -17,8 +17,22 @@ export interface RawLine {
   readonly valueAt: number;
 }
 
+/** The lines of a text, numbered from 1. */
+export function rawLines(texts: readonly string[]): RawLine[] {
+  const isBarred = (at: number): boolean => texts[at]?.includes('|') ?? false;
+  return texts.map((text, at) =>
+    rawLine(
+      isBarred(at) && !isBarred(at - 1) && !isBarred(at + 1) && LIST.test(text) ? text.replaceAll(' | ', ', ') : text,
+      at + 1,
+    ),
+  );
+}
+
+/** `Inputs: 1x DisplayPort 1.4 | 2x HDMI 2.1`, alone among lines without bars: a list, and no row of a table. */
+const LIST = /^\s*[^|:]{2,40}: [^|]{1,60} \| [^|]/;
+
 /** A line as it stands: its cells by tabs, bars, leaders or wide blanks, else by the first colon or equals sign. */
-export function rawLine(text: string, line: number): RawLine {
+function rawLine(text: string, line: number): RawLine {
   const indent = text.length - text.trimStart().length;
   const body = text
     .trim()

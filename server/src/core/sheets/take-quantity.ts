@@ -30,7 +30,10 @@ function withoutTypical(whole: string): string {
   return (
     text
       .replace(/ ?\(?(?:@|at|bei) ?\d{2} ?°C\)?$/i, '')
-      .replace(/\s?\((?:with|incl(?:\.|uding)?|mit|inkl\.?) (?:fans?|lüftern?|stand|standfuß)\)$/i, '')
+      .replace(
+        /\s?\((?:with|incl(?:\.|uding)?|mit|inkl\.?) (?:both |all |beiden )?(?:fans?|lüftern?|stand|standfuß)\)$/i,
+        '',
+      )
       .replace(/\s?\((?:card|drive|unit) only\)$/i, '')
       // What is counted as a gigabyte is the same on every sheet.
       .replace(/\s?[([]1 ?[GT]B ?= ?[^()[\]]{3,40}[)\]]$/i, '')

@@ -1,23 +1,21 @@
 // The rows of a plain text: a table’s pasted columns, `label: value`, a label with its value on the next line.
 import { across, areLabels, areParts } from './across';
 import { isBlank, isElsewhere, trimEnds } from './clean';
-import { notesOf, pairOf, rawLine, type RawLine } from './raw-line';
+import { notesOf, pairOf, rawLines, type RawLine } from './raw-line';
 import { isCounted } from './takers/board-things';
 import { lastLineOf, sheetLimits, type IsLabel, type LooseLine, type Sheet, type SheetRow } from './sheet';
 
 /** Reads the lines of a text. */
 export function textSheet(text: string, isLabel: IsLabel): Sheet {
-  const lines = text
-    .slice(0, sheetLimits.characters)
-    .split(/\r\n?|\n|\f/)
-    .map((line, index) => rawLine(line, index + 1));
+  const lines = rawLines(text.slice(0, sheetLimits.characters).split(/\r\n?|\n|\f/));
   return { ...new Assembly(lines.slice(0, sheetLimits.rows), isLabel).run(), ...lastLineOf(text) };
 }
 
 /** Lines of other ways of reading, such as the paragraphs of a page. */
 export function linesSheet(lines: readonly LooseLine[], isLabel: IsLabel): Sheet {
+  const raw = rawLines(lines.map(({ text }) => text));
   return new Assembly(
-    lines.map(({ text, line }) => rawLine(text, line)),
+    raw.map((one, at) => ({ ...one, line: lines[at]!.line })),
     isLabel,
   ).run();
 }

@@ -213,7 +213,9 @@ const glass: Taker = (value, { path, label }) => {
 
 /** The outline with a stroke in its name is no list of two. */
 const inOneWord = (text: string): string =>
-  text.replace(/\bPS\/2\b/gi, 'PS2').replace(/ ?\((?:nicht enthalten|not included|optional)\)$/i, '');
+  text
+    .replace(/\bPS\/2\b/gi, 'PS2')
+    .replace(/(?:, | ?\()(?:nicht enthalten|not included|optional|ohne netzteil)\)?$/i, '');
 
 /** `ATX, up to 180 mm`: beside forms one length, under no condition. */
 const supplyDepth: Taker = (value, place) => {

@@ -75,7 +75,7 @@ const german = (text: string): string =>
     .replace(/(\d)p\b/gi, '$1-pin')
     .replace(/\b(?:conector(?:es)? )?de (?:energ[ií]a|alimentação|alimentación)\b|\bde(?= \d)/gi, ' ')
     .replace(/\bEPS ?\/ ?ATX ?12V\b/i, 'EPS')
-    .replace(/ ?\((?:150|300|450|600) ?W\)/i, '');
+    .replace(/ ?\((?:(?:150|300|450|600) ?W|required|erforderlich|benötigt)\)/i, '');
 
 /** The one kind that a name means, by itself or with the label of its line. */
 export function kindOf(of: Vocabulary, name: string, label: string): string | undefined {
