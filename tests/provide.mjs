@@ -20,10 +20,15 @@ const packages = {
   pciutils: () => Boolean(programPath('lspci')),
   fdisk: () => Boolean(programPath('sfdisk')),
   pngquant: () => Boolean(programPath('pngquant')),
+  optipng: () => Boolean(programPath('optipng')),
+  advancecomp: () => Boolean(programPath('advpng')),
 };
 
-/** What tests need; pictures are only made small by hand. */
-export const packageNames = Object.keys(packages).filter((name) => name !== 'pngquant');
+/** Pictures are only made small by hand. */
+const FOR_PICTURES = new Set(['pngquant', 'optipng', 'advancecomp']);
+
+/** What tests need. */
+export const packageNames = Object.keys(packages).filter((name) => !FOR_PICTURES.has(name));
 
 const APT_UPDATE_LIMIT_MS = 120_000;
 const APT_INSTALL_LIMIT_MS = 600_000;
