@@ -43,12 +43,14 @@ export const driveLabels: Labels = {
     'Unrecoverable bit error rate | UBER | Nicht behebbare Lesefehler',
   recording: 'Recording technology | Recording method | Recording | Aufzeichnungsverfahren | Aufnahmeverfahren',
   'spin-up.current':
-    'Start-up current +12 V | Spin-up current (12 V) | Startup current (12 V) | Start current (12 V) | Anlaufstrom (12 V) | ' +
+    'Start-up current +12 V | Spin-up current (12 V) | Startup current (12 V) | Start current (12 V) | ' +
+    'Anlaufstrom (12 V) | ' +
     'Start-up current (12 V, max.) | Spin-up current (12 V, max.) | Spin-up current (12 V, peak) | ' +
     'Anlaufstrom (12 V, max.) | Anlaufstrom (12 V, Spitze)',
   hottest:
     'Operating temperature | Temperature (operating) | Temperature operating | Operating temp | ' +
-    'Operating temperature range | Ambient temperature | Betriebstemperatur | Temperatur (Betrieb) | Temperatur im Betrieb',
+    'Operating temperature range | Ambient temperature | Betriebstemperatur | ' +
+    'Temperatur (Betrieb) | Temperatur im Betrieb',
   highest: 'Operating altitude | Altitude (operating) | Altitude, operating | Betriebshöhe | Höhe (Betrieb)',
   'draw.typical':
     'Average power consumption | Avg. power consumption | Average operating power | Operating power (average) | ' +
@@ -73,7 +75,8 @@ export const cardLabels: Labels = {
   link:
     'Interface | Host bus type | Host bus | Bus | Bus standard | Bus standards | Bus interface | Card bus | ' +
     'Host interface | Bus type | ' +
-    'PCI Express | PCIe | PCIe interface | Slot | Schnittstelle | Anschluss | Bus-Schnittstelle | Steckplatz | Anbindung',
+    'PCI Express | PCIe | PCIe interface | Slot | Schnittstelle | Anschluss | Bus-Schnittstelle | Steckplatz | ' +
+    'Anbindung',
   length:
     'Length | Card length | Dimensions | Dimension | Card dimensions | Card dimension | Card size | ' +
     'Product dimensions | Board length | Länge | Kartenlänge | Abmessungen | Maße | Kartenmaße',
@@ -89,7 +92,8 @@ export const cardLabels: Labels = {
     'Card width | Slot requirement | Form factor | Width | Slots belegt | Belegte Slots | Slotbreite | ' +
     'Breite | Bauform | Bauweise | Slot-Breite',
   'power.sustained':
-    'TGP | TBP | TDP | TDP/TGP | TGP/TBP | Board power | Total graphics power | Total board power | Graphics card power | ' +
+    'TGP | TBP | TDP | TDP/TGP | TGP/TBP | Board power | Total graphics power | ' +
+    'Total board power | Graphics card power | ' +
     'Power consumption | Typical board power | Total graphics power (TGP) | Total board power (TBP) | ' +
     'Typical power | Typical power consumption | Graphics power | Card power | Leistungsaufnahme | Verbrauch | ' +
     'Stromverbrauch | Power | Max power consumption | Kartenleistung | Graphics card power (W) | ' +

@@ -96,7 +96,8 @@ export const processorLabels: Labels = {
     'Speichertypen | Speichercontroller | Arbeitsspeicher | Speicherkompatibilität | Speicherunterstützung | ' +
     'Speicher',
   'memory.fastest':
-    'Supported memory | Unterstützter Speicher | Speicherunterstützung | Memory speed | Max memory speed | Memory frequency | ' +
+    'Supported memory | Unterstützter Speicher | Speicherunterstützung | Memory speed | ' +
+    'Max memory speed | Memory frequency | ' +
     'System memory specification | Memory specification | ' +
     'Memory types | Memory type | Memory | Memory support | Memory controller | RAM speed | Speichertakt | ' +
     'Max. Speichertakt | Speichergeschwindigkeit | Speicherkompatibilität | Speichertypen | Speichercontroller',
@@ -191,7 +192,8 @@ export const memoryLabels: Labels = {
     'Registered/Unbuffered | Buffered/Registered | Type | ' +
     'Form factor | Memory type | Modultyp | Bauform | Typ | Pufferung | Formfaktor',
   ecc:
-    'ECC | Features | Besonderheiten | Error checking | Data integrity check | Datenintegritätsprüfung | Error correction | ECC support | ' +
+    'ECC | Features | Besonderheiten | Error checking | Data integrity check | ' +
+    'Datenintegritätsprüfung | Error correction | ECC support | ' +
     'ECC type | Fehlerkorrektur | ECC-Unterstützung | ' +
     'Fehlerkorrektur (ECC)',
   capacity:

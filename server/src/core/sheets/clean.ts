@@ -77,9 +77,11 @@ export const isBlank = (text: string): boolean =>
   /^[-–—./\s]*$/.test(text) || saysNothing.has(text.trim().toLowerCase());
 
 /** `l6 GB`, `32OO MT/s`, `1O mm`: letters that a scan put where figures stood; which figure it was is not plain. */
-const misread =
-  /(?<![\p{L}\d_-])[lIO]\d[\d.,lIO]{0,8} ?(?:[GT]B|MB\/s|MT\/s|MHz|rpm|k?g|[cm]?m|W|V|A)(?![\p{L}\d])|(?<![\p{L}\d.,_-])\d[\d.,]{0,8}[lIO][\d.,lIO]{0,8}(?![\p{L}\d])/u;
-export const isMisread = (text: string): boolean => misread.test(text);
+const misread: readonly RegExp[] = [
+  /(?<![\p{L}\d_-])[lIO]\d[\d.,lIO]{0,8} ?(?:[GT]B|MB\/s|MT\/s|MHz|rpm|k?g|[cm]?m|W|V|A)(?![\p{L}\d])/u,
+  /(?<![\p{L}\d.,_-])\d[\d.,]{0,8}[lIO][\d.,lIO]{0,8}(?![\p{L}\d])/u,
+];
+export const isMisread = (text: string): boolean => misread.some((figures) => figures.test(text));
 
 /** Labels and headings of what is not the part itself: its package, what is advised beside it, what it draws asleep. */
 const elsewhere: readonly RegExp[] = [

@@ -1,4 +1,4 @@
-// Maker and model as the title names them, where no line does: what is left of it when all that is no name is taken away.
+// Maker and model as the title names them, where no line does: what is left of it without all that is no name.
 import type { Kind } from '../parts/kinds';
 import { plainLine } from './clean';
 import type { Drafted } from './draft';
@@ -25,16 +25,22 @@ const CALLED: Readonly<Partial<Record<Kind, string>>> = {
   stick: 'usb stick|usb-stick|usb flash drive',
 };
 const ALWAYS =
-  'data sheet|datasheet|product data sheet|datenblatt|produktdatenblatt|technisches datenblatt|specifications?|specs?|' +
-  'technical specifications?|technische daten|product specifications?|overview|product page|product brief|details';
+  'data sheet|datasheet|product data sheet|datenblatt|produktdatenblatt|technisches datenblatt|specs?|' +
+  'specifications?|technical specifications?|technische daten|product specifications?|overview|' +
+  'product page|product brief|details';
 
 /** A title that speaks of several, of what others think of it, or of what it costs. */
-const NOT_OF_ONE =
-  /\b(?:series|serie|family|familie|vs\.?|versus|review|test|compar\w{0,8}|vergleich|price|preis\w{0,6}|range|bundle|kits|and|und)\b|[/&]/i;
+const NOT_OF_ONE: readonly RegExp[] = [
+  /\b(?:series|serie|family|familie|range|bundle|kits|and|und)\b|[/&]/i,
+  /\b(?:vs\.?|versus|review|test|compar\w{0,8}|vergleich|price|preis\w{0,6})\b/i,
+];
 
 /** Words that tell what it can do, and end no name plainly. */
-const TELLS =
-  /\b(?:\d+(?:[.,]\d+)?[ -]?(?:[GT]B|W|mm|cm|MHz|MT\/s|Hz|V|A|in|inch|zoll|x|pin|slot|fach)|[48]K|DDR\d|(?:SO-?|[UR]-?)?DIMM|PC\d-\d|NVMe|SATA|PCIe|M\.2|USB|AM\d|LGA ?\d+|(?:micro-?|mini-?|e-?)?(?:ATX|ITX)|A?RGB|PWM|gold|bronze|platinum|modular|new|neu)\b|["”″®]/i;
+const TELLS: readonly RegExp[] = [
+  /\b\d+(?:[.,]\d+)?[ -]?(?:[GT]B|W|mm|cm|MHz|MT\/s|Hz|V|A|in|inch|zoll|x|pin|slot|fach)\b|["”″®]/i,
+  /\b(?:[48]K|DDR\d|(?:SO-?|[UR]-?)?DIMM|PC\d-\d|NVMe|SATA|PCIe|M\.2|USB|AM\d|LGA ?\d+)\b/i,
+  /\b(?:(?:micro-?|mini-?|e-?)?(?:ATX|ITX)|A?RGB|PWM|gold|bronze|platinum|modular|new|neu)\b/i,
+];
 
 const NAME = /^[\p{Lu}\d][\p{L}\d+.-]{0,19}(?: [\p{Lu}\d][\p{L}\d+.-]{0,19}){0,4}$/u;
 
@@ -55,17 +61,21 @@ function withoutCalled(text: string, kind: Kind): string {
   return rest;
 }
 
-/** The model, and the maker where the page is headed with its name and then the part’s; nothing where that is not plain. */
+/** The model, and the maker where the page is headed with its name and then the part’s; none that is not plain. */
 export function namedByTitle({ title, page }: Sheet, kind: Kind, facts: readonly Drafted[]): readonly Drafted[] {
   const has = (key: string): boolean => facts.some(({ path }) => path.join() === key);
-  if (title === undefined || has('model') || NOT_OF_ONE.test(title)) return [];
+  if (title === undefined || has('model') || NOT_OF_ONE.some((words) => words.test(title))) return [];
   const known = facts.find(({ path }) => path.join() === 'maker')?.value;
   const maker = typeof known === 'string' ? known : makerOf(page, title);
   if (maker === undefined) return [];
   const whole = withoutCalled(headOf(title), kind);
   const isNamed = whole.toLowerCase().startsWith(`${maker.toLowerCase()} `);
   const model = withoutCalled(isNamed ? whole.slice(maker.length).trim() : whole, kind);
-  const isName = NAME.test(model) && !TELLS.test(model) && (isNamed || /\d/.test(model)) && !holds(model, maker);
+  const isName =
+    NAME.test(model) &&
+    !TELLS.some((words) => words.test(model)) &&
+    (isNamed || /\d/.test(model)) &&
+    !holds(model, maker);
   const said = plainLine(title);
   const fact = (key: string, value: string): Drafted => ({ path: [key], value, said });
   return isName ? [...(known === undefined ? [fact('maker', maker)] : []), fact('model', model)] : [];
@@ -73,7 +83,7 @@ export function namedByTitle({ title, page }: Sheet, kind: Kind, facts: readonly
 
 const holds = (text: string, word: string): boolean => ` ${text} `.toLowerCase().includes(` ${word.toLowerCase()} `);
 
-/** `Tidewell Sluice 360 liquid cooler | Tidewell`: whose page it is, where it is headed with that and the part’s name. */
+/** `Tidewell Sluice 360 liquid cooler | Tidewell`: whose page it is, where that and the part’s name head it. */
 function makerOf(page: string | undefined, title: string): string | undefined {
   const pieces = plainLine(page ?? '').split(/ [|–—-] /);
   const site = pieces.length > 1 ? pieces.at(-1)! : undefined;

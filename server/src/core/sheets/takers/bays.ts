@@ -7,8 +7,8 @@ import { withDots } from '../take-quantity';
 import { countedIn } from './connectors';
 
 /** `2x 3.5" or 2x 2.5"`: bays that each hold one of either; where the numbers differ, what they hold is not plain. */
-const EITHER_BAY =
-  /(\d) ?[x×*] ?([23]\.5) ?(?:["”″]|-?in(?:ch)?|-?zoll) (?:or|oder) (\d) ?[x×*] ?([23]\.5) ?(?:["”″]|-?in(?:ch)?\b|-?zoll\b)/i;
+const SHAPE = String.raw`(\d) ?[x×*] ?([23]\.5) ?(?:["”″]|-?in(?:ch)?\b|-?zoll\b)`;
+const EITHER_BAY = new RegExp(`${SHAPE} (?:or|oder) ${SHAPE}`, 'i');
 
 /** `2 x 3.5", 4 x 2.5"`; a line whose label names the shape holds the number alone. */
 export const bays: Taker = (value, place) => {

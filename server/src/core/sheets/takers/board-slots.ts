@@ -78,6 +78,15 @@ function slotFacts(path: readonly string[], name: string, said: string, isM2 = /
   return plain(own('kind', isM2 ? 'M.2' : 'PCIe'), ...facts, ...(from ? [own('from', from)] : []));
 }
 
+const SOURCES = new RegExp(
+  [
+    String.raw`(?:from|by|via|in|vom|über|an) (?:the |den )?(processor|chipset)\b`,
+    String.raw`\b(?:processor|chipset)(?=[ -]attached|\))`,
+    '(?<=, )(?:processor|chipset)$',
+  ].join('|'),
+  'g',
+);
+
 /** Where its lanes come from, as words in the line say it. */
 const sourceOf = (text: string): string | undefined =>
   onlyOne(
@@ -85,7 +94,7 @@ const sourceOf = (text: string): string | undefined =>
       .replace(/\bCPU\b|prozessor/gi, 'processor')
       .replace(/\bPCH\b|chipsatz/gi, 'chipset')
       .toLowerCase(),
-    /(?:from|by|via|in|vom|über|an) (?:the |den )?(processor|chipset)\b|\b(processor|chipset)(?=[ -]attached|\))|(?<=, )(processor|chipset)$/g,
+    SOURCES,
   );
 
 /** What heads a list of slots: `K860 Chipset`, `Calder C7 Series Processors`, `CPU`. */

@@ -51,7 +51,7 @@ const MOUNT =
 const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
 
 const FITTED =
-  /(?<![\d.,])(\d) ?(?:[x×*] ?(?:\d{2,3} ?(?:mm )?)?)?(?:pcs |fans? |are )*(?:inclu|pre-?inst|vorinst|enthal|inkl|fitt)/i;
+  /(?<![\d.,])(\d) ?(?:[x×*] ?(?:\d{2,3} ?(?:mm )?)?)?(?:pcs |fans? |are )*(?:incl|inkl|pre-?inst|vorinst|enthal|fit)/i;
 const FITTED_BEHIND = /\((?:included|pre-?installed|vorinstalliert|davon|inkl\.):? (\d) ?x ?\d{2,3} ?mm\)$/i;
 const ALL_FITTED = /\((?:included|pre-?installed|vorinstalliert|enthalten|inklusive)\)$/i;
 
@@ -224,7 +224,7 @@ const supplyDepth: Taker = (value, place) => {
   const rest = inOneWord(value)
     .replace(only, ' ')
     .replace(
-      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|depth|länge|tiefe|tief|long|deep|lang)(?=\W|$)/gi,
+      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|depth|länge|tiefe?|long|lang)(?=\W|$)/gi,
       ' ',
     );
   if (found.length !== 1) return found.length === 0 ? takeQuantity(value, place) : nothing;

@@ -182,7 +182,7 @@ function ownMass(value: string): string {
   return own.length === 1 ? own[0]!.replace(ITSELF, '').trim() : value;
 }
 const ITSELF =
-  /^(?:card|product|unit|net(?: weight)?|netto|karte|produkt|drive|cooler|case|gerät):? | ?[([](?:net|netto|product|unit|card|produkt|karte)[)\]]$/gi;
+  /^(?:card|product|unit|net(?: weight)?|netto|karte|produkt|gerät):? | ?[([](?:netto|net|card|unit)[)\]]$/gi;
 
 const mass: Taker = (value, place) => takeQuantity(ownMass(value.trim()), place);
 
