@@ -224,7 +224,7 @@ const supplyDepth: Taker = (value, place) => {
   const rest = inOneWord(value)
     .replace(only, ' ')
     .replace(
-      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum|imal)?\.?|length|depth|länge|tiefe?|long|lang)(?=\W|$)/gi,
+      /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum)?\.?|length|depth|länge|tiefe?|long|lang)(?=\W|$)/gi,
       ' ',
     );
   if (found.length !== 1) return found.length === 0 ? takeQuantity(value, place) : nothing;
