@@ -6,6 +6,7 @@ import type { Finding, Judgement } from '../core/judge/finding';
 import { waiting } from '../core/judge/waiting';
 import { grades, type Grade } from '../core/manifest/house-file';
 import type { Doc } from '../core/parts/doc';
+import { compareTexts } from '../core/text';
 import type { Language } from '../core/words/language';
 import { english } from '../core/words/languages';
 import {
@@ -141,7 +142,6 @@ const keyOf = ({ before, after }: FindingChange): string => {
   const { file, subject, id } = (after ?? before)!;
   return `${file}\n${subject}\n${id}`;
 };
-const compareTexts = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What became of a finding that stands on both sides. */
 function kindOf(was: Weighed, now: Weighed): ChangeKind {

@@ -2,6 +2,7 @@
 // reordered keys, other layout, and other names of parts and drives.
 import type { Build, Placed } from '../core/build/build';
 import type { Finding } from '../core/judge/finding';
+import { compareTexts } from '../core/text';
 
 /** Keys that say where a part goes: with its role they tell which it is, whatever it is called. */
 const placeKeys = ['slot', 'port', 'bay', 'header', 'mount'] as const;
@@ -14,7 +15,7 @@ export function fingerprints(findings: readonly Finding[], build?: Build): Reado
   const plain = build ? plainNames(build) : (subject: string): string => subject;
   const meant = findings.map((finding) => ({ finding, key: `${finding.id}\n${plain(finding.subject)}` }));
   // Several of one check about one thing are told apart by what they say.
-  meant.sort((a, b) => compare(a.key, b.key) || compare(a.finding.said.text, b.finding.said.text));
+  meant.sort((a, b) => compareTexts(a.key, b.key) || compareTexts(a.finding.said.text, b.finding.said.text));
   let nth = 0;
   return new Map(
     meant.map(({ finding, key }, i) => {
@@ -84,8 +85,6 @@ export function identities(build: Build): ReadonlyMap<Placed, string> {
 
 export const nameOf = ({ at }: Placed): string | undefined =>
   (at as { readonly name?: { readonly value?: string } }).name?.value;
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Two FNV-1a sums of 32 bits side by side, over UTF-16 units; nothing here is secret. */
 function digest(text: string): string {

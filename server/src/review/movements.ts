@@ -7,6 +7,7 @@ import type { Used } from '../core/figures/truth';
 import type { Doc, StatedAt } from '../core/parts/doc';
 import type { ChangedFact, Movement } from './comparison';
 import { quantitiesOf, type Quantity } from './quantities';
+import { shortValue } from './short-value';
 
 export interface BuildSide {
   readonly build: Build;
@@ -16,8 +17,6 @@ export interface BuildSide {
 
 /** Changed facts named of one movement at most. */
 const mostFacts = 8;
-/** So much of a value is shown. */
-const longestValue = 80;
 
 /** Every figure that is not the same on both sides. */
 export function movements(before: BuildSide, after: BuildSide): Movement[] {
@@ -181,13 +180,12 @@ const keyOf = ({ doc, path }: StatedAt): string => `${doc.name}\n${path}`;
 
 function statedAt(from: StatedAt, file: string): Stated {
   const { doc, span, path } = from;
-  const text = doc.text.slice(span.start, span.end).replace(/\s+/g, ' ').trim();
   return {
     key: keyOf(from),
     kind: doc.kind,
     path,
     file,
     line: doc.lines.positionAt(span.start).line + 1,
-    text: [...text].slice(0, longestValue).join(''),
+    text: shortValue(doc.text.slice(span.start, span.end)),
   };
 }

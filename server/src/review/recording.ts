@@ -6,6 +6,7 @@ import { atLeastAsBad } from '../core/build/workspace-config';
 import { weighedValue } from '../core/figures/measure';
 import type { Finding, Judgement } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
+import { compareTexts } from '../core/text';
 import { fingerprints } from './fingerprint';
 
 /** One finding as it is written down. */
@@ -104,11 +105,11 @@ export class Recording {
     this.counts.dropped += left.length - kept.length;
     return [...this.all, ...kept.map(asRecorded)].sort(
       (a, b) =>
-        compare(a.file, b.file) ||
+        compareTexts(a.file, b.file) ||
         (a.block ?? 0) - (b.block ?? 0) ||
-        compare(a.id, b.id) ||
-        compare(a.subject, b.subject) ||
-        compare(a.fingerprint, b.fingerprint),
+        compareTexts(a.id, b.id) ||
+        compareTexts(a.subject, b.subject) ||
+        compareTexts(a.fingerprint, b.fingerprint),
     );
   }
 }
@@ -122,5 +123,3 @@ function asRecorded(record: KnownFinding): Recorded {
   const since = stated.since.value ?? '';
   return { file, title, block, id, subject, grade, past: stated.past.text, text, by, since, until, fingerprint };
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -10,6 +10,7 @@ import type { ChangedFact, RecordChange, RecordComparison } from './comparison';
 import { differenceOf } from './movements';
 import { agree, decisive, factOf, isAnother, matchThings, textOf, thingKinds } from './record-items';
 import type { Thing, ThingKind } from './record-items';
+import { shortValue } from './short-value';
 
 /** A record of one side. */
 export interface RecordSide {
@@ -19,9 +20,6 @@ export interface RecordSide {
 }
 
 type Place = NonNullable<ChangedFact['before']>;
-
-/** So much of a value is shown. */
-const longestValue = 80;
 
 export function recordChanges(before: RecordSide, after: RecordSide): RecordComparison {
   const [was, now] = [recordOf(before.doc), recordOf(after.doc)];
@@ -178,9 +176,8 @@ function called(thing: Thing, { noun, ids, places, within }: ThingKind, other = 
 
 function placeOf({ doc, shown }: RecordSide, at: Pick<Thing['$'], 'span'> | undefined, words?: string): Place {
   const span = at?.span ?? { start: 0, end: 0 };
-  const text = (words || doc.text.slice(span.start, span.end)).replace(/\s+/g, ' ').trim();
   const line = doc.lines.positionAt(span.start).line + 1;
-  return { file: shown(doc), line, text: [...text].slice(0, longestValue).join('') };
+  return { file: shown(doc), line, text: shortValue(words || doc.text.slice(span.start, span.end)) };
 }
 
 /** Of two lists what only one of them has; both undefined where these are none. */

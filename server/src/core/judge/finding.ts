@@ -12,6 +12,7 @@ import { grades, type Grade } from '../manifest/house-file';
 import type { StatedAt } from '../parts/doc';
 import { shownText } from '../parts/fact';
 import { openWords } from './open-words';
+import { compareTexts } from '../text';
 
 /** Why a finding is shown as accepted: the build’s own words. */
 export interface Accepted {
@@ -213,11 +214,9 @@ export function inOrder(findings: readonly Finding[]): Finding[] {
   return [...findings].sort(
     (a, b) =>
       rank[a.grade] - rank[b.grade] ||
-      compare(a.underline.doc.name, b.underline.doc.name) ||
+      compareTexts(a.underline.doc.name, b.underline.doc.name) ||
       a.underline.span.start - b.underline.span.start ||
-      compare(a.id, b.id) ||
-      compare(a.said.text, b.said.text),
+      compareTexts(a.id, b.id) ||
+      compareTexts(a.said.text, b.said.text),
   );
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -8,6 +8,7 @@ export type { Edit } from './edit';
 export { changeBetween, endOf, meet, shiftedRange } from './shift';
 export type { Change } from './shift';
 export { listed } from './listed';
+export { compareTexts } from './order';
 export { nearest } from './nearest';
 export { quoted, visible, visibleInJson } from './escape';
 export { htmlText } from './html';
