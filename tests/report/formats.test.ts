@@ -149,7 +149,7 @@ describe('100,000 findings', () => {
     const covers = { builds: 1, touched: 1, unknown: 0 };
     const comparison = { before: 'main', after: 'working tree', on: today, files: [file], covers, troubles: [] };
     const given = { from: 'note', working: false, language: english() } as const;
-    const log = comparisonSarif(comparison, given, { version: '1', language: 'en', page: () => undefined });
+    const log = comparisonSarif(comparison, given, { version: '1', language: english(), page: () => undefined });
     const [run] = (JSON.parse(log) as Log).runs;
     expect(run!.results!.length).toBe(readerLimits.sarifResults.most);
     expect(new Set(run!.results!.map(({ baselineState }) => baselineState))).toEqual(new Set(['new']));
@@ -171,7 +171,7 @@ describe('100,000 findings', () => {
     expect(junit.length).toBeLessThanOrEqual(readerLimits.junitBytes.most);
     const cases = junit.split('<testcase ').length - 1;
     expect(cases).toBeLessThanOrEqual(readerLimits.junitCases.most);
-    expect(junit).toContain('findings are not listed');
+    expect(junit).toContain('Findings that are not listed');
     const quality = all('code-quality');
     expect(quality.length).toBeLessThanOrEqual(readerLimits.qualityBytes.most);
     expect(JSON.parse(quality)).toHaveLength(100_000);

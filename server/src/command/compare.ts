@@ -43,7 +43,7 @@ const comparePrinters = {
   sarif: (comparison: Comparison, look: Look, version: string): string =>
     comparisonSarif(comparison, look, {
       version,
-      language: look.language.tag,
+      language: look.language,
       page: (id) => explain(id, look.language),
     }),
   annotations: comparisonAnnotations,

@@ -62,7 +62,7 @@ export const printers = {
     };
   },
   sarif(look: TextFormatOptions, { on, version }: PrintedRun): Printer {
-    const log = new SarifLog({ version, language: look.language.tag, page: (id) => explain(id, look.language) });
+    const log = new SarifLog({ version, language: look.language, page: (id) => explain(id, look.language) });
     return {
       open: () => '',
       section(section) {
@@ -74,7 +74,7 @@ export const printers = {
     };
   },
   annotations(look: TextFormatOptions): Printer {
-    const annotations = new Annotations();
+    const annotations = new Annotations(look.language);
     return {
       open: () => '',
       section(section) {
@@ -92,7 +92,7 @@ export const printers = {
     return {
       open: () => '[',
       section: (section) => report.section(section, speakingOf(section, look)),
-      close: (tally, troubles) => report.closing(troubles, tally.cut),
+      close: (tally, troubles) => report.closing(troubles, tally.cut, look.language),
     };
   },
   'junit-xml'(look: TextFormatOptions, { fails }: PrintedRun): Printer {
@@ -100,7 +100,7 @@ export const printers = {
     return {
       open: () => report.opening,
       section: (section) => report.section(section, speakingOf(section, look)),
-      close: (tally, troubles) => report.closing(troubles, tally.cut),
+      close: (tally, troubles) => report.closing(troubles, tally.cut, look.language),
     };
   },
   comment(look: TextFormatOptions, { isSince }: PrintedRun): Printer {

@@ -2,6 +2,7 @@
 // are shown. Source: GitHub Docs, “Workflow commands for GitHub Actions”; actions/runner, ActionCommand.cs.
 import type { Grade } from '../core/manifest/house-file';
 import type { Range } from '../core/text';
+import type { Language } from '../core/words/language';
 import { findingLines } from './finding-text';
 import { Capped } from './capped';
 import { safe } from './layout';
@@ -23,6 +24,8 @@ const kindOf = (grade: Grade): Kind =>
   grade === 'harm' || grade === 'stop' ? 'error' : grade === 'shortfall' ? 'warning' : 'notice';
 
 export class Annotations {
+  constructor(private readonly language: Language) {}
+
   private readonly kept = {
     error: new Capped<string>(readerLimits.annotationsOfKind.most),
     warning: new Capped<string>(readerLimits.annotationsOfKind.most),
@@ -38,7 +41,11 @@ export class Annotations {
 
   /** What was not read says so before anything that was found. */
   notRead(path: string, trouble: string): void {
-    this.add('stop', -2, () => ({ ...(path === '' ? {} : { file: path }), title: 'Not read', lines: [trouble] }));
+    this.add('stop', -2, () => ({
+      ...(path === '' ? {} : { file: path }),
+      title: this.language.word('Not read'),
+      lines: [trouble],
+    }));
   }
 
   /** @param notListed findings that never came here. */
@@ -47,14 +54,18 @@ export class Annotations {
     const cut = (['error', 'warning', 'notice'] as const)
       .map((kind) => ({ kind, count: this.kept[kind].cut + (kind === 'notice' ? notListed : 0) }))
       .filter(({ count }) => count > 0);
-    const more = cut.map(({ kind, count }) => `${count} more of kind ${kind}`).join(', ');
+    const { language } = this;
+    const more = cut.map(({ kind, count }) => language.words`${count} more of kind ${kind}`).join(', ');
     const said =
       cut.length === 0
         ? []
         : [
             command('notice', {
-              title: 'Not all is shown',
-              lines: [`${more}: not shown here, as no more than ${most} of a kind are. The other formats list them.`],
+              title: language.word('Not all is shown'),
+              lines: [
+                language.words`${more}: not shown here, as no more than ${most} of a kind are. The other formats list
+                  them.`,
+              ],
             }),
           ];
     return [...error.all, ...warning.all, ...notice.all, ...said].join('');

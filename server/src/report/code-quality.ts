@@ -2,11 +2,11 @@
 // on the report format.
 import type { Grade } from '../core/manifest/house-file';
 import { visible } from '../core/text';
+import type { Language } from '../core/words/language';
 import { fingerprintIn, fingerprints } from '../review/fingerprint';
 import { findingLines } from './finding-text';
 import { toJson } from './json';
 import { Room, utf8Bytes } from './capped';
-import { plural } from './layout';
 import { readerLimits } from './reader-limits';
 import { keyOf, listed, type FormatOptions, type Section } from './section';
 
@@ -55,7 +55,11 @@ export class CodeQuality {
   }
 
   /** What was not read, and what did not find room. */
-  closing(troubles: readonly { readonly path: string; readonly trouble: string }[], notListed: number): string {
+  closing(
+    troubles: readonly { readonly path: string; readonly trouble: string }[],
+    notListed: number,
+    language: Language,
+  ): string {
     const own = (check: string, path: string, text: string): string =>
       this.entry(
         { check, severity: 'blocker', text, path, line: 1, fingerprint: fingerprintIn(path, `${check}\n${text}`) },
@@ -63,7 +67,7 @@ export class CodeQuality {
       );
     const unread = troubles.map(({ path, trouble }) => own('not-read', path === '' ? '.' : path, trouble));
     const cut = this.room.cut + notListed;
-    const more = cut > 0 ? own('not-listed', '.', `${plural(cut, 'finding is', 'findings are')} not listed.`) : '';
+    const more = cut > 0 ? own('not-listed', '.', language.words`Findings that are not listed: ${cut}.`) : '';
     return `${unread.join('')}${more}\n]\n`;
   }
 

@@ -71,7 +71,7 @@ function stateOf({ kind, after }: FindingChange): 'new' | 'unchanged' | 'updated
 
 /** Findings that a change brings, and those that it leaves undecided or silences: each where it stands now. */
 export function comparisonAnnotations(comparison: Comparison, look: CompareLook): string {
-  const annotations = new Annotations();
+  const annotations = new Annotations(look.language);
   const { language } = look;
   for (const { side, path, trouble } of comparison.troubles) if (side === 'after') annotations.notRead(path, trouble);
   for (const placed of changesOf(comparison)) {

@@ -4,9 +4,9 @@ import type { Finding } from '../core/judge/finding';
 import type { Grade } from '../core/manifest/house-file';
 import { atLeastAsBad } from '../core/build/workspace-config';
 import { htmlText } from '../core/text';
+import type { Language } from '../core/words/language';
 import { acceptedWords, findingLines } from './finding-text';
 import { Room, utf8Bytes } from './capped';
-import { plural } from './layout';
 import { readerLimits } from './reader-limits';
 import { lineOf, listed, type FormatOptions, type Section } from './section';
 
@@ -34,7 +34,7 @@ export class JunitXml {
     const { doc, title, judgement, block } = section;
     const file = look.shown(doc);
     // Blocks of a guide share a file.
-    const of = block === undefined ? '' : `, block ${block}`;
+    const of = block === undefined ? '' : look.language.words`, block ${block}`;
     const names = new Map<string, number>();
     const cases = listed(section, { from: look.from, accepted: true }).map((finding) => {
       const name = `${finding.id}: ${finding.subject}${of}`;
@@ -44,22 +44,28 @@ export class JunitXml {
       return this.caseOf(finding, nth === 1 ? name : `${name} (${nth})`, section, look);
     });
     const { held, unknown } = judgement.counts;
-    const rest = `${plural(held, 'answer holds', 'answers hold')}, ${plural(unknown, 'waits', 'wait')} for facts.`;
-    cases.push({ name: `everything else${of}`, file, end: 'passed', said: rest });
+    const { language } = look;
+    const rest = language.words`Answers that hold: ${held}; that wait for facts: ${unknown}.`;
+    cases.push({ name: `${language.word('everything else')}${of}`, file, end: 'passed', said: rest });
     return this.suite(title === undefined ? `${file}${of}` : `${title} (${file}${of})`, cases);
   }
 
   /** What was not read, and what did not find room. */
-  closing(troubles: readonly { readonly path: string; readonly trouble: string }[], notListed: number): string {
+  closing(
+    troubles: readonly { readonly path: string; readonly trouble: string }[],
+    notListed: number,
+    language: Language,
+  ): string {
+    const [name, missing] = [language.word('not read'), language.word('not listed')];
     const unread = troubles.map(({ path, trouble }, i): Case => {
       const file = path === '' ? '.' : path;
-      return { name: `not read (${i + 1})`, file, end: 'error', said: trouble };
+      return { name: `${name} (${i + 1})`, file, end: 'error', said: trouble };
     });
-    const suite = unread.length > 0 ? this.suite('not read', unread) : '';
+    const suite = unread.length > 0 ? this.suite(name, unread) : '';
     const cut = this.bytes.cut + this.cases.cut + notListed;
-    const said = `${plural(cut, 'finding is', 'findings are')} not listed, to keep to what readers take.`;
-    const last: Case = { name: 'not listed', file: '.', end: 'error', said };
-    const more = cut > 0 ? suiteText('not listed', [{ end: last.end, text: caseText(last) }]) : '';
+    const said = language.words`Findings that are not listed, to keep to what readers take: ${cut}.`;
+    const last: Case = { name: missing, file: '.', end: 'error', said };
+    const more = cut > 0 ? suiteText(missing, [{ end: last.end, text: caseText(last) }]) : '';
     return `${suite}${more}</testsuites>\n`;
   }
 

@@ -4,9 +4,9 @@ import { pageOf } from '../core/checks/page';
 import type { Finding } from '../core/judge/finding';
 import { grades, type Grade } from '../core/manifest/house-file';
 import { visible } from '../core/text';
+import type { Language } from '../core/words/language';
 import { toJson } from './json';
 import { Capped, utf8Bytes as bytes } from './capped';
-import { plural } from './layout';
 import { readerLimits } from './reader-limits';
 
 interface Result {
@@ -21,10 +21,14 @@ interface NotRead {
   readonly trouble: string;
 }
 
+const pastWords = (cut: number, language: Language): string =>
+  cut === 1
+    ? language.word('1 finding is past what readers take.')
+    : language.words`${cut} findings are past what readers take.`;
+
 export interface LogFacts {
   readonly version: string;
-  /** As `de`. */
-  readonly language: string;
+  readonly language: Language;
   /** A check’s page in Markdown. */
   readonly page: (id: string) => string | undefined;
 }
@@ -61,25 +65,32 @@ export class SarifLog {
 
   /** @param run what was compared, counted and left out, as it is to stand in the log. */
   text(run: object, troubles: readonly NotRead[], notListed = 0): string {
+    const { version, language } = this.facts;
     const { results, isBrief } = this.fitting();
     const cut = this.results.offered - results.length + notListed;
     const ids = [...new Set(results.map(({ id }) => id))].sort();
     const notes = [
-      ...(cut > 0 ? [note('warning', `${plural(cut, 'finding is', 'findings are')} past what readers take.`)] : []),
-      ...(isBrief ? [note('note', 'The lighter results stand without their working, to fit into the file.')] : []),
+      ...(cut > 0 ? [note('warning', pastWords(cut, language))] : []),
+      ...(isBrief
+        ? [note('note', language.word('The lighter results stand without their working, to fit into the file.'))]
+        : []),
       ...troubles.slice(0, mostNotRead).map(({ path, trouble }) => note('error', trouble, path)),
       ...(troubles.length > mostNotRead
-        ? [note('error', `${troubles.length - mostNotRead} more files or checks could not be read or run.`)]
+        ? [
+            note(
+              'error',
+              language.words`Files or checks that could not be read or run, too: ${troubles.length - mostNotRead}.`,
+            ),
+          ]
         : []),
     ];
-    const { version, language } = this.facts;
     const driver = { name: 'Fettle', version, rules: ids.map((id) => this.ruleOf(id)) };
     const about = {
       tool: { driver },
-      language: /^[a-z]{2}$/.test(language) ? language : 'en',
+      language: /^[a-z]{2}$/.test(language.tag) ? language.tag : 'en',
       columnKind: 'utf16CodeUnits',
       newlineSequences: ['\r\n', '\n', '\r'],
-      originalUriBaseIds: { [base]: { description: { text: 'The folder that the command ran in.' } } },
+      originalUriBaseIds: { [base]: { description: { text: language.word('The folder that the command ran in.') } } },
       invocations: [{ executionSuccessful: troubles.length === 0, toolExecutionNotifications: notes }],
       properties: run,
     };
@@ -116,12 +127,14 @@ export class SarifLog {
   private ruleOf(id: string): object {
     const check = checkById.get(id);
     if (!check) return { id };
-    const { what, why, grade, area, source, limits } = pageOf(check);
+    const { grade, area, source, ...page } = pageOf(check);
+    const { language } = this.facts;
+    const [what, why, ...limits] = [page.what, page.why, ...page.limits].map((one) => language.word(one));
     const markdown = this.facts.page(id);
-    const text = [what, why, `Source: ${source}.`, ...limits].join(' ');
+    const text = [what, why, language.words`Source: ${source}.`, ...limits].join(' ');
     return {
       id,
-      shortDescription: { text: what },
+      shortDescription: { text: what! },
       fullDescription: { text: `${what} ${why}` },
       help: { text, ...(markdown ? { markdown } : {}) },
       defaultConfiguration: { level: levelOf(grade) },

@@ -59,7 +59,13 @@ function detailsOf(finding: Finding, section: Section, look: FormatOptions): obj
   return {
     message: { text: plainText(findingLines(finding, section.fixes, look.language).join('\n\n')) },
     ...(related.length > 0
-      ? { relatedLocations: related.map((line, id) => ({ id, ...located(line, look), ...said(line.what) })) }
+      ? {
+          relatedLocations: related.map((line, id) => ({
+            id,
+            ...located(line, look),
+            ...said(look.language.plain(line.what)),
+          })),
+        }
       : {}),
     ...(steps.length > 0
       ? { codeFlows: [{ threadFlows: [{ locations: steps.slice(-readerLimits.sarifFlowLocations.most) }] }] }
@@ -86,12 +92,16 @@ function region({ doc, span }: SourceLocation): object {
 
 /** A step after those that went into it; one that was worked out stands where the finding does. */
 function flow(step: Step, at: SourceLocation, depth: number, look: FormatOptions): object[] {
-  const { label, value, formula, source, repeated, from } = step;
+  const { formula, source, repeated, from } = step;
+  const { language } = look;
+  const [label, value] = step.figure
+    ? [language.plain(step.label), language.label(step.value)]
+    : [step.label, step.value];
   const words = [
     `${label}: ${value}`,
-    ...(formula ? [` = ${formula}`] : []),
-    ...(repeated ? [' (as above)'] : []),
-    ...(source ? [`; ${source}`] : []),
+    ...(formula ? [` = ${language.plain(formula)}`] : []),
+    ...(repeated ? [` (${language.plain('as above')})`] : []),
+    ...(source ? [`; ${language.plain(source)}`] : []),
   ];
   return [
     ...step.inputs.flatMap((input) => flow(input, at, depth + 1, look)),
