@@ -1,6 +1,7 @@
 // Two more finished machines against their builds: a small server under Linux and a desk under Windows, each with the
 // differences that a technician was told of. What is to be found was written down before anything was run.
 import { describe, expect, it } from 'vitest';
+import { counter, desk } from './made';
 import { known, told } from '../support/held-machine';
 import { outputsOf, type MadeMachine } from '../support/machines';
 import { windowsOutputsOf } from '../support/machines-windows';
@@ -102,15 +103,8 @@ parts:
 };
 
 const module = { channel: 'A', dimm: 1, sizeGB: 32, part: 'D5-5600-32', speed: 5600, running: 5600 };
-const screen = { connector: 'HDMI-A-1', name: 'P24', input: 2, modes: [[1920, 1080, 60]] } as const;
-const graphics = {
-  port: '00:01.0',
-  id: '1a2b:7480',
-  classCode: '0300',
-  words: 'VGA compatible controller',
-  link: ['16', 16],
-  able: ['16', 16],
-} as const;
+const [screen] = counter.displays!;
+const [graphics] = desk.cards!;
 
 const galleryMachine: MadeMachine = {
   board: 'B7 FORGE',
@@ -121,8 +115,8 @@ const galleryMachine: MadeMachine = {
     { name: 'nvme0n1', model: 'Lumen Rapid 2T', bytes: 2_000_398_934_016 },
     { name: 'sda', model: 'Palisade Slab 4T', bytes: 4_000_787_030_016 },
   ],
-  cards: [graphics],
-  displays: [screen],
+  cards: [graphics!],
+  displays: [screen!],
 };
 
 /** Another board, half a kit exchanged, a smaller drive, a failing and worn one, another card, a second display. */
@@ -134,8 +128,8 @@ const galleryOtherwise: MadeMachine = {
     { name: 'nvme0n1', model: 'Lumen Rapid 1T', bytes: 1_000_204_886_016 },
     { ...galleryMachine.drives[1]!, used: 40, failed: true },
   ],
-  cards: [{ ...graphics, id: '1a2b:7460' }],
-  displays: [screen, { ...screen, connector: 'DP-1', name: 'P32', code: '3232' }],
+  cards: [{ ...graphics!, id: '1a2b:7460' }],
+  displays: [screen!, { ...screen!, connector: 'DP-1', name: 'P32', code: '3232' }],
 };
 
 describe('a small server', () => {

@@ -110,3 +110,14 @@ export const timing = (width: number, height: number, hz: number, widthBlank = 1
   height,
   heightBlank,
 });
+
+/** A display with modes in every place that holds any: its base block, an extension for televisions, and a section. */
+export const everyPlace: Made = {
+  maker: 'PHR',
+  name: 'P32 4K 120',
+  input: 2,
+  timings: [timing(3840, 2160, 60), timing(2560, 1440, 75)],
+  codes: [97, 118, 16, 31],
+  hdmi: { clock5Mhz: 120, fixedRate: 6, compressed: true },
+  section: [timing(3840, 2160, 143.9), timing(2560, 1440, 120)],
+};

@@ -10,7 +10,7 @@ import type { Fact } from '../../../server/src/core/parts/fact';
 import type { Field } from '../../../server/src/core/parts/field';
 import { wrongDesk } from '../../machines/made';
 import { changedTexts, mutationsTried, randoms, seed, truncations } from '../../support/broken';
-import { asHex, makeEdid, timing } from '../../support/edid';
+import { asHex, everyPlace, makeEdid } from '../../support/edid';
 import { changedBytes } from '../../support/edid-bytes';
 import { outputsOf } from '../../support/machines';
 import { decodedDimm } from '../../support/spd';
@@ -49,15 +49,7 @@ const invented = (facts: readonly Fact<unknown>[]): unknown[] =>
 const isSecret = (fact: Fact<unknown>): boolean =>
   fact.text.includes('SECRET') && /serial|asset/i.test(readFact(fact)?.line ?? '');
 
-const edid = makeEdid({
-  maker: 'PHR',
-  name: 'P32 4K 120',
-  input: 2,
-  timings: [timing(3840, 2160, 60), timing(2560, 1440, 75)],
-  codes: [97, 118, 16, 31],
-  hdmi: { clock5Mhz: 120, fixedRate: 6, compressed: true },
-  section: [timing(3840, 2160, 143.9)],
-});
+const edid = makeEdid(everyPlace);
 
 /** The samples of each reader, by the outputs’ names. */
 const readers: Record<string, Readonly<Record<string, string>>> = {};

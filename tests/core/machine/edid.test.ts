@@ -2,17 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { edidBytes, readEdid } from '../../../server/src/core/machine/edid';
 import { itWithOracle, runOracle } from '../../published/oracle';
-import { asHex, makeEdid, serialNumber, timing, type Made } from '../../support/edid';
+import { asHex, everyPlace as made, makeEdid, serialNumber, timing, type Made } from '../../support/edid';
 
-const made: Made = {
-  maker: 'PHR',
-  name: 'P32 4K 120',
-  input: 2,
-  timings: [timing(3840, 2160, 60), timing(2560, 1440, 75)],
-  codes: [97, 118, 16, 31],
-  hdmi: { clock5Mhz: 120, fixedRate: 6, compressed: true },
-  section: [timing(3840, 2160, 143.9), timing(2560, 1440, 120)],
-};
 const bytes = makeEdid(made);
 const modesOf = (of: Uint8Array): string[] =>
   readEdid(of).modes.map(({ value }) => `${value.widthPx}x${value.heightPx} @ ${value.refreshHz}`);

@@ -48,9 +48,12 @@ function judged(build: Build): Outcome | undefined {
   const target = at(board, undefined, 'chipset-link');
   if (where.value === undefined) {
     const lacks = missing(where, `PCI port of the chipset of ${board.label}`);
+    const isStated = [board, build.parts.processor].some((part) => part?.part['chipset-link'].node);
     return outcome(target, lacking([lacks], link, port), {
       broken,
       open: () => sentence`A switch behind ${port} runs as ${link}, which may be the chipset.`,
+      // Where it is would still leave open what it is to run.
+      ...(isStated ? {} : { usual: () => `the link of the chipset of ${board.label} runs as fast as it can` }),
     });
   }
   if (where.value.replace(/^0000:/, '') !== port.value) return undefined;
