@@ -195,6 +195,15 @@ describe('the order of work and what follows it', () => {
     expect(offered('steps:\n  - caution: { word: ¦ }\n').labels).toEqual(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']);
   });
 
+  test('a step’s words come before the keys of one that is written out', () => {
+    const { items } = offered('steps:\n  - ¦\n');
+    const labels = [...items]
+      .sort((a, b) => ((a.sortText ?? '') < (b.sortText ?? '') ? -1 : 1))
+      .map(({ label }) => label);
+    expect(new Set(items.map(({ sortText }) => sortText)).size).toBe(items.length);
+    expect(labels.indexOf('do')).toBeGreaterThan(labels.indexOf('fit board'));
+  });
+
   test('a group without a text of its own is offered no texts', () => {
     expect(offered('accept:\n  - ¦\n').items.every(({ kind }) => kind === 10)).toBe(true);
   });
@@ -347,6 +356,24 @@ describe('places in the order of use', () => {
     ).toEqual([
       ['M2_2', 'M.2, [PCIe 4 x4]'],
       ['M2_1', 'taken by system'],
+    ]);
+  });
+
+  test('a slot in which a drive falls short for certain comes behind one that may do', () => {
+    const slow = forge.replace(
+      'M2_1: { kind: M.2, carries: [PCIe 4 x4] }',
+      'M2_1: { kind: M.2, carries: [PCIe 3 x2] }',
+    );
+    const drive = '  drives: [{ name: film, bus: NVMe, shape: M.2 2280, link: PCIe 4 x4, read: 5 GB/s, slot: ¦ }]\n';
+    const { view: judged, position } = view(`${slow}${drive}expect: { drives: { film: { read: 4 GB/s } } }\n`, {});
+    expect(
+      completions(judged, position, { labelDetails: true }).map(({ label, labelDetails }) => [
+        label,
+        labelDetails?.description,
+      ]),
+    ).toEqual([
+      ['M2_2', 'M.2, [PCIe 4 x4]'],
+      ['M2_1', expect.stringMatching(/^slower than promised by 2\.0\d GB\/s$/)],
     ]);
   });
 

@@ -128,6 +128,22 @@ describe('pushed', () => {
     expect(await shown()).toContain('yaml-syntax');
   });
 
+  test('what is mended from another place is not shown first', async () => {
+    const rest = ['board: {}', 'processor: {}', 'memory: [{}]', 'drives: [{}]', 'supply: {}'];
+    await client.connection.sendNotification('textDocument/didClose', { textDocument: { uri: client.uri(desk) } });
+    await client.open(desk, `${build}${rest.map((line) => `  ${line}\n`).join('')}`);
+    expect(await shown()).toContain('cooler-too-tall');
+    // A key broken in two takes the cooler away, which is told as a whole once nobody writes.
+    await client.type(desk, 'cooler:', 'coo\n  ler:');
+    await goTo(desk, client.at(desk, 'Counter'));
+    expect(await shown()).not.toContain('parts-left-out');
+    await client.type(desk, 'coo\n  ler:', 'cooler:');
+    expect(await shown()).not.toContain('parts-left-out');
+    clock.pass();
+    expect(await shown()).toContain('cooler-too-tall');
+    expect(await shown()).not.toContain('parts-left-out');
+  });
+
   test('what a key mends is gone with that key', async () => {
     expect(await shown()).toContain('cooler-too-tall');
     await client.type(desk, 'tower-155', 'tower-1');

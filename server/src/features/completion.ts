@@ -31,8 +31,12 @@ export function completion(view: View, position: Position, options: CompletionOp
   const spot: Spot = { view, at: writtenOn(at, view.doc.text, offset), offset, options };
   const { isIncomplete, items, ...rest } = values(spot);
   const found = keys(spot);
-  return { isIncomplete: isIncomplete || found.byLabel, items: [...found.items, ...items], ...rest };
+  return { isIncomplete: isIncomplete || found.byLabel, items: [...items, ...behind(found.items, items)], ...rest };
 }
+
+/** Keys behind words that may stand alone, such as a step’s: each are in an order of their own. */
+const behind = (keys: readonly CompletionItem[], { length }: readonly CompletionItem[]): readonly CompletionItem[] =>
+  length === 0 ? keys : keys.map((item, i) => ({ ...item, sortText: sorted(length + i) }));
 
 /** Behind a plain value and a blank stands more of that value: a unit behind its number, a name of several words. */
 function writtenOn(at: At, text: string, offset: number): At {

@@ -146,15 +146,21 @@ function priceOf({ build }: View, placed: Placed): Figure | undefined {
   return currency === undefined ? undefined : costOf(placed, currency);
 }
 
-/** What falls short, or could, before what is only worth knowing; of alike ones the cheaper. */
+/** What falls short for certain, what could, and what is only worth knowing, each the fewer the better; then the cheaper. */
 function inOrder(good: readonly Kept[]): Kept[] {
   const rows = new Map(good.map((one) => [one, rowOf(one)]));
   return [...good].sort((a, b) => compareRows(rows.get(a)!, rows.get(b)!));
 }
 
 function rowOf({ brings, price }: Kept): number[] {
-  const heavy = brings.filter(({ atWorst }) => atWorst !== 'note' && atWorst !== 'unknown').length;
-  return [heavy, brings.length - heavy, price && isExact(price) ? price.lo : Number.MAX_VALUE];
+  const heavy = brings.filter(({ atWorst }) => atWorst !== 'note' && atWorst !== 'unknown');
+  const open = heavy.filter(({ grade }) => grade === 'unknown').length;
+  return [
+    heavy.length - open,
+    open,
+    brings.length - heavy.length,
+    price && isExact(price) ? price.lo : Number.MAX_VALUE,
+  ];
 }
 
 /** Keys of places that hold one thing; a fan place or a bay may hold several. */
@@ -185,13 +191,14 @@ function teller(
   const now = currentOf(view, place);
   const { kind } = place.placed;
   const judged = all.filter(({ against }) => !against);
-  const isTold = ({ id }: Finding): boolean =>
-    judged.length === 1 || judged.some(({ brings }) => !brings.some((one) => one.id === id));
+  const isTold = ({ id, grade }: Finding): boolean =>
+    judged.length === 1 || judged.some(({ brings }) => !brings.some((one) => one.id === id && one.grade === grade));
   return ({ name, against, brings, unstated, price, watts, nearest }) => {
     const by = taken.get(name);
     if (by !== undefined) return { name, words: language.words`taken by ${by}`, isAgainst: against !== undefined };
     if (against) return { name, words: reasonOf(against, kind, language), isAgainst: true };
-    const short = brings.find((one) => one.grade === 'shortfall' && isTold(one));
+    const shorts = brings.filter((one) => one.grade === 'shortfall' && isTold(one));
+    const short = shorts.find(({ measure }) => measure) ?? shorts[0];
     const open = brings.find((one) => one === unstated && isTold(one));
     const isNow = name === now.name;
     const words = [

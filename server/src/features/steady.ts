@@ -54,6 +54,20 @@ export function settledBeside(
   return fresh.flatMap((found) => (waits.has(found) ? (grown.get(found) ?? []) : found));
 }
 
+/**
+ * Of what is to be shown since its place was left, what still holds or was shown `before`: the very change that left it
+ * may have mended the rest, which nobody has seen.
+ */
+export function shownStill(
+  shown: readonly Diagnostic[],
+  before: readonly Diagnostic[] | undefined,
+  fresh: readonly Diagnostic[],
+): readonly Diagnostic[] {
+  if (!before) return shown;
+  const known = new Set([...before, ...fresh].map(keyOf));
+  return shown.filter((found) => known.has(keyOf(found)));
+}
+
 interface Paired {
   /** Each finding shown with what it is now. */
   readonly of: ReadonlyMap<Diagnostic, Diagnostic>;

@@ -5,7 +5,15 @@ import { endOf, meet, shiftedRange, type Change, type Span } from '../core/text'
 import { writingAt } from '../core/yaml';
 import { worstFirst } from '../features/diagnostic-order';
 import type { Diagnostic, Position, Range } from '../features/shapes';
-import { isBegun, moved, settledBeside, steadied, type Steadied, type WritingRanges } from '../features/steady';
+import {
+  isBegun,
+  moved,
+  settledBeside,
+  shownStill,
+  steadied,
+  type Steadied,
+  type WritingRanges,
+} from '../features/steady';
 import type { AnalyzedFile } from '../session/session';
 
 /** Calls back after so many milliseconds; what it gives takes that back. */
@@ -16,6 +24,8 @@ interface Shown {
   readonly judged: AnalyzedFile;
   readonly fresh: readonly Diagnostic[];
   readonly shown: Diagnostic[];
+  /** What was shown when the place of writing changed: of the rest only what holds of the next text comes to be shown. */
+  readonly before?: readonly Diagnostic[];
   /** Whether something waits, or is no more and still shown. */
   readonly holds: boolean;
   /** Names what is shown: another name, another list. Undefined where it is to be worked out again. */
@@ -109,7 +119,7 @@ export class Grace {
       return { shown: before.shown, fresh: before.fresh, id: before.id };
     const fresh = before?.judged === judged ? before.fresh : diagnostics();
     const id = `${++this.count}`;
-    const now = this.steadied(uri, before?.shown, fresh);
+    const now = this.steadied(uri, before && shownStill(before.shown, before.before, fresh), fresh);
     const shown = worstFirst(now.shown);
     this.files.set(uri, { judged, fresh, ...now, shown, id });
     return { shown, fresh, id };
@@ -138,8 +148,10 @@ export class Grace {
     const file = this.files.get(uri);
     if (file) {
       const [shown, fresh] = [moved(file.shown, uri, changes), moved(file.fresh, uri, changes)];
-      const left = before && !isSame ? settledBeside(shown, fresh, writing) : shown;
-      this.files.set(uri, { ...file, fresh, shown: left });
+      const isLeft = before !== undefined && !isSame;
+      const then = file.before ? moved(file.before, uri, changes) : isLeft && changes.length > 0 ? shown : undefined;
+      const left = isLeft ? settledBeside(shown, fresh, writing) : shown;
+      this.files.set(uri, { ...file, fresh, shown: left, ...(then ? { before: then } : {}) });
     }
     if (before && !isSame)
       for (const [other, one] of this.files)

@@ -111,7 +111,9 @@ class Finder {
     }
     if (this.column <= own) return this.gap(path, { map });
     if (!isNested) return this.gap(inner, { map, entry, node: value });
-    return this.column >= columnAt(this.text, value.span.start) && this.offset >= value.span.start
+    // A line above the first of what stands below the key.
+    if (this.offset < value.span.start) return this.gap(inner, holder(value));
+    return this.column >= columnAt(this.text, value.span.start)
       ? { down: value, path: inner, entry, map }
       : this.gap(path, { map });
   }
