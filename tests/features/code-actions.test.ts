@@ -54,6 +54,15 @@ describe('fixes', () => {
     expect(raise!.isPreferred).toBeUndefined();
   });
 
+  test('no fix that somebody is paid for is preferred', () => {
+    const old =
+      'firmware: { arriving: "1.¦00", versions: ["1.00", "1.10"] }, processors: [{ family: Q5, since: "1.10" }]';
+    const { all } = actions(`parts:\n  board: { ${old} }\n  processor: { family: Q5 }\n`);
+    const service = all.find(({ title }) => title === 'Plan the update to 1.10 by a service');
+    expect(service).toBeDefined();
+    expect(service?.isPreferred).toBeUndefined();
+  });
+
   test('none is offered away from a finding, or of a kind that is not asked for', () => {
     expect(actions('bu¦ild: Desk\nparts:\n  cooler: { hieght: 158 mm }\n', { only: ['quickfix'] }).all).toEqual([]);
     expect(actions(tall, { only: ['refactor'] }).all).toEqual([]);

@@ -24,7 +24,7 @@ interface Shown {
   readonly judged: AnalyzedFile;
   readonly fresh: readonly Diagnostic[];
   readonly shown: Diagnostic[];
-  /** What was shown when the place of writing changed: of the rest only what holds of the next text comes to be shown. */
+  /** What was shown when the place of writing changed: of the rest only what still holds comes to be shown. */
   readonly before?: readonly Diagnostic[];
   /** Whether something waits, or is no more and still shown. */
   readonly holds: boolean;

@@ -16,7 +16,16 @@ function dealOf(doc: Doc, spelling: boolean): string {
     plain(root.get('accept')?.value),
     spelling ? null : plain(root.get('expect')?.value),
     parts?.type === 'map' ? roleNames.map((role) => boughtAs(roles[role], parts.get(role)?.value, spelling)) : null,
+    asksForService(root),
   ]);
+}
+
+/** Whether somebody is paid to update the firmware. */
+function asksForService(root: MapNode): boolean {
+  const bench = root.get('bench')?.value;
+  const update = bench?.type === 'map' ? bench.get('firmware-update')?.value : undefined;
+  const by = update?.type === 'map' ? update.get('by')?.value : undefined;
+  return by?.type === 'scalar' && by.text === 'service';
 }
 
 function boughtAs(role: Role, node: Node | undefined, spelling: boolean): unknown {
