@@ -146,7 +146,7 @@ function priceOf({ build }: View, placed: Placed): Figure | undefined {
   return currency === undefined ? undefined : costOf(placed, currency);
 }
 
-/** What falls short for certain, what could, what is only worth knowing: each the fewer the better; then the cheaper. */
+/** What falls short for certain, then what could, then what is only worth knowing; of alike ones the cheaper. */
 function inOrder(good: readonly Kept[]): Kept[] {
   const rows = new Map(good.map((one) => [one, rowOf(one)]));
   return [...good].sort((a, b) => compareRows(rows.get(a)!, rows.get(b)!));

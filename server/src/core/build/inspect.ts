@@ -279,10 +279,11 @@ class Inspection {
     );
   }
 
-  /** What cannot be read as YAML is told as that alone. */
+  /** What cannot be read as YAML is told as that alone, and so is what it stands in. */
   private report(code: TroubleCode, message: string, span: Span, path: string, mends: TextProblem['mends'] = []): void {
+    const end = Math.max(span.end, span.start + 1);
     const isBroken = this.doc.parsed.problems.some(
-      (one) => one.code === 'yaml-syntax' && one.span.start === span.start,
+      (one) => one.code === 'yaml-syntax' && one.span.start >= span.start && one.span.start < end,
     );
     if (isBroken && code !== 'yaml-syntax') return;
     this.problems.push({ code, message, span, path, mends });

@@ -184,6 +184,7 @@ function cautionsOf(build: Build, kind: StepKind): readonly CautionId[] {
   const more: CautionId[] = [];
   if (kind === 'apply paste' && paste?.part.gallium.value === true) more.push('gallium-paste');
   if (kind === 'open case' && box?.part['glass-panel'].value === true) more.push('glass-panel');
+  if (kind === 'update firmware') more.push('update-interrupted');
   if (kind === 'hand over' && build.file['hand-over'].transport.value !== undefined) more.push('lifting');
   return [...(STEP_CAUTIONS[kind] ?? []), ...more];
 }

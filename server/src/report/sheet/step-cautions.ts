@@ -34,7 +34,9 @@ export class StepCautions {
     const own = [...before, ...(stated ? [stated] : [])].flatMap((step) => statedIn(step));
     for (const one of own) this.stated.push({ ...one, number });
     // What the build alone lists has the cautions of its kind of work.
-    const ids = derived?.cautions ?? (kind && STEP_CAUTIONS[kind]) ?? [];
+    const all = derived?.cautions ?? (kind && STEP_CAUTIONS[kind]) ?? [];
+    // The firmware route has that one, before the step that writes.
+    const ids = all.filter((id) => id !== 'update-interrupted');
     const covered = new Set(ids.filter((id) => own.some((one) => covers(one, id))));
     for (const id of covered) this.said.set(id, this.said.get(id) ?? number);
     return [
