@@ -258,6 +258,7 @@ export const READ: readonly Row[] = [
   ],
   ['board.slots.NAME.carries', '{"bus":"PCIe","generation":4,"lanes":4}', ['PCIe 4.0 x4', 'PCIe Gen4 x4']],
   ['board.slots.NAME.carries', '{"bus":"SATA"}', ['SATA']],
+  ['board.slots.NAME.carries', '{"bus":"USB","rate":"USB 2.0"}', ['USB', 'USB 2.0']],
   ['board.slots.NAME.carries', '{"bus":"SATA","generation":3}', ['SATA 6Gb/s']],
   ['board.slots.NAME.key', 'M', ['M', 'Key M', 'M-Key', 'M key']],
   ['board.slots.NAME.key', 'E', ['Key E', 'E', 'E Key']],

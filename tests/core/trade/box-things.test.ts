@@ -126,7 +126,12 @@ const more: [BoxWord, readonly string[]][] = [
       'thermal paste',
       'USB-C cable',
       'warranty card',
+      'PCIe riser cable',
     ],
+  ],
+  [
+    'breakout cable',
+    ['SAS breakout cable', 'mini-SAS HD to 4x SATA cable (1 m)', 'SFF-8643 to SATA forward breakout cable'],
   ],
 ];
 
@@ -137,6 +142,7 @@ const notUnderstood = [
   'screw',
   'cable',
   'M.3 screw',
+  'mini-SAS cable',
   'SATA power adapter',
   'HDMI dongle',
   'M.2 screwdriver set for screws',

@@ -110,6 +110,11 @@ const reasons: readonly {
     from: ['idle', 'more'],
   },
   {
+    because: 'of many masses those that may be the widest are asked for first',
+    checks: ['too-heavy-to-lift-alone'],
+    from: ['more'],
+  },
+  {
     because: 'what the build states by itself stands before what the part file states, which is not missing',
     checks: ['airflow-short', 'paste-claim-implausible'],
     from: ['other'],

@@ -1,11 +1,23 @@
 // Figures of boxes: the small things that a build needs, against what the boxes hold and what is bought beside them.
 import type { Build, Placed } from '../build/build';
 import type { RoleName } from '../manifest/places';
-import { boxWord, isCable, SCREWS_PER_DRIVE, SCREWS_PER_FAN, type BoxThing } from '../trade/box-things';
+import { boxWord, isCable, SCREWS_PER_DRIVE, SCREWS_PER_FAN, speaksOfScrews, type BoxThing } from '../trade/box-things';
 import { boxed, boxHas } from './box-contents';
 import { fitOf, type Fit } from './box-fit';
 import { countDrives, screwed } from './drive-places';
-import { decidedBy, figure, known, missing, number, times, total, unknown, type Figure } from './figure';
+import {
+  between,
+  copyWith,
+  decidedBy,
+  figure,
+  known,
+  missing,
+  number,
+  times,
+  total,
+  unknown,
+  type Figure,
+} from './figure';
 import { plannedUpdate } from './firmware';
 import { holesOf } from './fit';
 import { notNegative } from './guard';
@@ -22,7 +34,7 @@ export interface Need {
   readonly needed: Figure;
   readonly held: Figure;
   readonly truth: Truth;
-  /** The parts whose boxes hold it in every shop; none where it depends. */
+  /** The parts whose boxes hold it in every shop; none where it depends, or where a box says what it holds of it. */
   readonly bringers: readonly Placed[];
 }
 
@@ -100,7 +112,15 @@ function need(build: Build, thing: BoxThing, placed: Placed, needed: Figure): Ne
       : sure(false);
   const role = usualBringers[thing];
   const bringers = role ? build.of(role) : [];
-  return { thing, for: placed, needed, held, truth: any(set, atLeast(held, needed)), bringers };
+  const isLeftOut = bringers.every((one) => !one.part['in-the-box'].node || namesNoScrew(one, thing));
+  return {
+    thing,
+    for: placed,
+    needed,
+    held,
+    truth: any(set, atLeast(held, needed)),
+    bringers: isLeftOut ? bringers : [],
+  };
 }
 
 /** One screw a hole of the board. */
@@ -122,10 +142,30 @@ function driveScrews(build: Build, box: Placed<'case'>): Figure {
 /** What boxes, cables, fixings and sticks of the build hold of a thing that fits. */
 function holdings(build: Build, thing: BoxThing): Figure {
   const { serves, decidedBy: grounds } = fitOf(build, thing);
-  const inBoxes = build.of(...boxes[thing]).map((placed) => times(boxed(placed, thing, serves), howMany(placed)));
+  const inBoxes = build
+    .of(...boxes[thing])
+    .map((placed) =>
+      times(namesNoScrew(placed, thing) ? unlisted(placed, thing) : boxed(placed, thing, serves), howMany(placed)),
+    );
   const held = total(`${thing}s held`, 'count', [...inBoxes, ...bought(build, thing, serves)]);
   return decidedBy(held, ...grounds);
 }
+
+/** A list that names other things and no screw at all leaves them out: whoever brings them as sold brings them. */
+const namesNoScrew = ({ part, role }: Placed, thing: BoxThing): boolean => {
+  const lines = part['in-the-box'].value ?? [];
+  return (
+    thing.endsWith('screw') &&
+    role === usualBringers[thing] &&
+    lines.length > 0 &&
+    lines.every(({ text }) => !speaksOfScrews(text ?? ''))
+  );
+};
+
+const unlisted = ({ part, label }: Placed, thing: BoxThing): Figure =>
+  copyWith(between(0, Infinity, 'count', `${thing}s in the box of ${label}`, { source: 'no screw is listed' }), {
+    missing: [missing(part['in-the-box'], `screws in the box of ${label}`)],
+  });
 
 function bought({ parts: { cables, fixings, sticks } }: Build, thing: BoxThing, serves: Fit['serves']): Figure[] {
   if (thing === 'USB stick') return sticks.map((stick) => howMany(stick));

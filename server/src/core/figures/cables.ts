@@ -18,7 +18,7 @@ import {
   type Missing,
 } from './figure';
 import { boxed } from './box-contents';
-import { wantedLevel } from './card-power';
+import { isFedBySocket, wantedLevel } from './card-power';
 import { memo, memoOf } from './memo';
 import { howMany } from './power';
 import { countedIn } from './lists';
@@ -35,7 +35,7 @@ export const connectorsWanted = memoOf((build: Build, kind: Connector): Figure =
   const { board, graphics, cards } = build.parts;
   const wants = board ? [connectorCount(board.part['power-connectors'], kind, board.label)] : [];
   for (const card of [...graphics, ...cards])
-    wants.push(times(connectorCount(card.part.connectors, kind, card.label), howMany(card)));
+    if (!isFedBySocket(card)) wants.push(times(connectorCount(card.part.connectors, kind, card.label), howMany(card)));
   return total(`${kind} wanted`, 'count', wants);
 });
 

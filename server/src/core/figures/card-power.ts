@@ -59,9 +59,14 @@ function edgePower(card: Card, length: SlotLength, label: string): Figure {
   return known(SLOT_POWER[length].powerW, 'power', label, look);
 }
 
+/** Whether all its power comes from its socket: of an M.2 module. Source: PCI Express M.2 Specification. */
+export const isFedBySocket = ({ part: { edge, connectors } }: Card): boolean =>
+  edge.value === 'M.2' && !connectors.node;
+
 /** The kinds of connector a card wants with how many; undefined while it does not say, or names one nobody knows. */
 export function connectorsOf(card: Card): readonly { readonly kind: Connector; readonly count: Figure }[] | undefined {
   const { connectors } = card.part;
+  if (isFedBySocket(card)) return [];
   if (!connectors.value || unreadNames(connectors).length > 0) return undefined;
   return [...connectors.value].flatMap(([kind, count]) =>
     isPowerConnector(kind) && count.value !== 0 ? [{ kind, count: counted(count, `${kind} of ${card.label}`) }] : [],

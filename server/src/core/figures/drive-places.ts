@@ -148,19 +148,22 @@ export const portsFor = memo((build: Build): ReadonlyMap<PortKind, Ports> => {
       kind === 'SATA' ? countDrives(build, 'SAS drives', (drive) => wantsPortOf(drive, 'SAS'), busFact) : undefined;
     found.set(kind, {
       wanted: onSas ? total('drives on SATA and SAS ports', 'count', [wanted, onSas]) : wanted,
-      left: total(`${kind} ports left`, 'count', portsOf(build, kind === 'SATA' ? ['SATA', 'SAS'] : [kind])),
+      left: total(`${kind} ports left`, 'count', portsOf(build, kind === 'SATA' ? ['SATA', 'SAS'] : [kind], wanted)),
     });
   }
   return found;
 });
 
-function portsOf(build: Build, kinds: readonly PortKind[]): Figure[] {
+function portsOf(build: Build, kinds: readonly PortKind[], wanted: Figure): Figure[] {
   const { board, cards } = build.parts;
   const words = kinds[0]!;
+  const own = boardPorts(build, board!.part.ports, kinds, board!.label);
   const brought = cards.flatMap((card) => {
     const { 'drive-ports': ports, 'port-kind': kind } = card.part;
     const label = `${words} ports of ${card.label}`;
     if (kind.value !== undefined && !kinds.includes(kind.value)) return [];
+    // Nobody asks a network card for ports while those of the board may do.
+    if (!ports.node && own.hi >= wanted.lo) return [];
     // A card whose ports are not said to be SATA may well be a host adapter for SAS; with none stated it brings some.
     if (kind.value === undefined && words !== 'SATA')
       return ports.value === undefined || ports.value === 0
@@ -172,7 +175,7 @@ function portsOf(build: Build, kinds: readonly PortKind[]): Figure[] {
           ];
     return [times(counted(ports, label), howMany(card))];
   });
-  return [boardPorts(build, board!.part.ports, kinds, board!.label), ...brought];
+  return [own, ...brought];
 }
 
 function boardPorts(
@@ -235,10 +238,20 @@ function boughtCables(build: Build, kind: string): Figure[] {
   });
 }
 
+/** Whether the box of a part may hold data cables at all: those of modules and of cards without ports hold none. */
+function mayBringCable(placed: Placed): boolean {
+  if (placed.role === 'drives') return (placed as Placed<'drives'>).part.shape.value !== 'M.2';
+  return placed.role !== 'cards' || (placed as Placed<'cards'>).part['drive-ports'].entry !== undefined;
+}
+
 /** SATA data cables in the boxes of board, case, cards and drives, and those bought beside. */
 export const dataCables = memo((build: Build): Figure => {
   const boxes = build
     .of('board', 'drives', 'cards', 'case')
-    .map((placed) => times(boxed(placed, 'SATA data cable'), howMany(placed)));
+    .filter((placed) => placed.part['in-the-box'].node || mayBringCable(placed))
+    .flatMap((placed) => [
+      times(boxed(placed, 'SATA data cable'), howMany(placed)),
+      times(times(boxed(placed, 'breakout cable'), number(4, 'ends of a breakout cable')), howMany(placed)),
+    ]);
   return total('SATA data cables', 'count', [...boxes, ...boughtCables(build, 'SATA data')]);
 });

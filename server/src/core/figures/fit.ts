@@ -14,6 +14,10 @@ import {
 } from '../trade/forms';
 import { copyWith, figure, known, missing, type Figure, type Missing } from './figure';
 
+/** Whether no wall bounds a room: of an open frame, where no room is stated all the same. */
+export const isUnwalled = ({ part }: Placed<'case'>, room: Fact<unknown>): boolean =>
+  part.open.value === true && !room.node;
+
 /** Depth of a board, from its rear edge: as stated, else by the standard of its size. */
 export function boardDepth(board: Placed<'board'>): Figure {
   const size = sizeOf(board);

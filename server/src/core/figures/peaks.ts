@@ -95,6 +95,18 @@ function likelyPeak(
   return { power: copyWith(power, { missing: uniqueMissing([{ missing: lacks }, draw]) }), lasts };
 }
 
+/** The most the processor draws for any time at all: its peak as stated, else as high as those of such a part get. */
+export function highestOf(build: Build, processor: Placed<'processor'>): Figure {
+  const peaks = likelyPeaks(build, processor)?.peaks ?? [];
+  return most(
+    `the most that ${processor.label} draws`,
+    [processorDraw(processor), ...peaks.map(({ power }) => power)],
+    {
+      unit: 'W',
+    },
+  );
+}
+
 /**
  * The build’s parts that draw in peaks, and the times worth looking at: each time that a peak lasts, shortest first.
  */
@@ -194,9 +206,15 @@ export function tightestPeaks(build: Build, supply: Placed<'supply'>, most: numb
 }
 
 function riddenOutPercent(supply: Placed<'supply'>, rating: Figure, seconds: number): Figure {
-  const { excursions, standard, connectors } = supply.part;
+  const { excursions, standard, connectors, form } = supply.part;
   const label = `load that ${supply.label} rides out`;
   if (excursions.value) return statedPercent(supply, label, seconds);
+  // No design guide of supplies in a case speaks of one outside of it.
+  if (form.value === 'external' && !standard.node)
+    return decidedBy(
+      known(100, 'percent', label, { unit: '%', source: 'common practice: a brick is built for its rating' }),
+      form,
+    );
   if (standard.value === 'ATX 2')
     return decidedBy(
       known(100, 'percent', label, {

@@ -46,8 +46,15 @@ export function sentence(words: TemplateStringsArray, ...pieces: readonly Piece[
     }
     text += unfolded(words[i + 1]!);
   }
+  if (opensWithArticle(words, pieces)) text = capital(text);
   return { text, figures, facts, shown, words, pieces };
 }
+
+/** Whether a sentence begins with a label of ours, `the radiator of …`, which is no name as it stands. */
+export const opensWithArticle = (words: readonly string[], [first]: readonly Piece[]): boolean =>
+  words[0] === '' && typeof first === 'string' && first.startsWith('the ');
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A line break in the template, with the blanks that indent the next line, is one blank in the sentence. */
 export const unfolded = (words: string): string => (words.includes('\n') ? words.replace(/\n */g, ' ') : words);

@@ -1,5 +1,6 @@
 // Whether two places of a board could take lanes from each other, by where their lanes come from.
 import type { Build } from '../build/build';
+import type { Missing } from './figure';
 import { wiringOf } from './lanes';
 import { memo } from './memo';
 import type { Slot } from './slots';
@@ -13,6 +14,18 @@ export function sharesNothing(build: Build, slot: Slot | undefined, other: Slot 
   const sides = [sideOf(slot), sideOf(other)];
   if (sides.includes('processor') && enoughForAll(build)) return true;
   return !sides.includes(undefined) && sides[0] !== sides[1];
+}
+
+/** Whether facts are all of what slots halve, none of which shares anything with this slot. */
+export function asksOfSharingAlone(build: Build, slot: Slot | undefined, facts: readonly Missing[]): boolean {
+  const slots = [...(build.parts.board?.part.slots.value?.values() ?? [])];
+  return (
+    facts.length > 0 &&
+    facts.every(({ fact }) => {
+      const by = slots.find(({ halves }) => halves === fact);
+      return by !== undefined && (sharesNothing(build, by, slot) || halvesNone(by, slot));
+    })
+  );
 }
 
 /** Where a slot’s lanes come from: as stated; no chipset has 16 for one slot. */

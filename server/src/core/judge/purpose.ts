@@ -10,6 +10,8 @@ import type { Kind } from '../parts/kinds';
 const toldBy: Partial<Record<Kind, string | undefined>> = { cable: 'connector', fixing: 'item', card: undefined };
 
 export function servesAs({ kind, part }: Placed, candidate: Doc): boolean {
+  if (kind === 'case') return isAsOpen(part as Placed<'case'>['part'], candidate);
+  if (kind === 'drive') return holdsAsMuch(part as Placed<'drives'>['part'], candidate);
   if (!Object.hasOwn(toldBy, kind)) return true;
   const key = toldBy[kind as Kind];
   if (key === undefined) return false;
@@ -17,3 +19,13 @@ export function servesAs({ kind, part }: Placed, candidate: Doc): boolean {
   const other = (partFacts(candidate, kind as Kind) as unknown as Record<string, Fact<string>>)[key]!.value;
   return own !== undefined && own === other;
 }
+
+/** A drive that holds less than the one in its place is no stand-in for it; for one that does not say, any may be. */
+function holdsAsMuch({ capacity: { value: own } }: Placed<'drives'>['part'], candidate: Doc): boolean {
+  const other = (partFacts(candidate, 'drive') as unknown as Placed<'drives'>['part']).capacity.value;
+  return own === undefined || (other !== undefined && other.lo >= own.lo);
+}
+
+/** An open frame is no stand-in for a case with walls. */
+const isAsOpen = ({ open }: Placed<'case'>['part'], candidate: Doc): boolean =>
+  open.value === true || (partFacts(candidate, 'case') as unknown as Placed<'case'>['part']).open.value !== true;

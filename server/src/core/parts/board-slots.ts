@@ -4,7 +4,7 @@ import { parseM2Size } from '../trade/m2';
 import { LANES_FROM_WORDS, M2_KEY_WORDS, SLOT_KIND_WORDS, SLOT_LENGTH_WORDS } from '../trade/board-words';
 import { sheetGeneration, sheetLanes } from '../trade/sheet-forms';
 import { choice, count, flag, form, group, length, list, text } from './field';
-import { link } from './common';
+import { carried } from './common';
 
 const inTable = { printed: 'The handbook’s specification table.' } as const;
 const inDrawing = { printed: 'The handbook’s drawing of the board.' } as const;
@@ -62,7 +62,7 @@ export const slot = group(
       onM2Page,
     ),
     carries: list(
-      link('One bus with its generation and lanes.', 'PCIe 4 x4'),
+      carried('One bus with its generation and lanes.', 'PCIe 4 x4'),
       'The buses an M.2 socket really carries: its shape says nothing of that.',
       '[PCIe 4 x4, SATA]',
       onM2Page,

@@ -1,5 +1,5 @@
 // Fields that every kind of part has, and field pieces that several kinds share.
-import { linksMeant, parseLink } from '../trade/links';
+import { linksMeant, parseCarried, parseLink } from '../trade/links';
 import type { Vocabulary } from '../trade/vocabulary';
 import {
   count,
@@ -41,6 +41,12 @@ export const link = (
     meant: linksMeant,
     ...more,
   });
+
+/** The same for what an M.2 socket carries. */
+export const carried = (what: string, example: string): ReturnType<typeof link> => ({
+  ...link(what, example),
+  parse: parseCarried,
+});
 
 /** Where several kinds of part print the same fact. */
 export const inDimensions = { printed: 'The data sheet, under mechanical dimensions.' } as const;

@@ -6,6 +6,7 @@ export type BoxWord =
   | 'power cord'
   | 'SATA data cable'
   | 'SATA power cable'
+  | 'breakout cable'
   | 'drive screw'
   | 'board screw'
   | 'fan screw'
@@ -38,6 +39,8 @@ const VERSION = ['1.2', '1.3', '1.4', '1.4a', '2.0', '2.0a', '2.0b', '2.1', '2.1
 const SPEED = ['high', 'ultra', 'speed', 'to', 'video', 'monitor', 'display'];
 const SATA = ['sata', 'sata3', 'serial', 'ata', 's-ata', 'iii', '3', '6gb/s', '6.0gb/s', '6gbps', '6', 'gb/s'];
 const SATA_MORE = ['data', 'signal', '7-pin', 'straight', 'angled', 'right-angle', 'right-angled', 'locking'];
+const SAS = ['sas', 'mini-sas', 'minisas', 'sff-8643', 'sff-8087', 'slimsas', 'sff-8654'];
+const FOUR = ['hd', 'to', '4x', '4', 'x', '×', 'forward', 'internal'];
 const WAYS = ['2-way', '3-way', '4-way', '1-to-2', '1-to-3', '1-to-4', 'dual', 'triple'];
 const SIXTEEN = ['16-pin', '12vhpwr', '12v-2x6', '12+4-pin'];
 const EIGHT = [
@@ -81,6 +84,8 @@ const RULES: readonly Rule[] = [
     ],
     may: SATA,
   },
+  { word: 'breakout cable', needs: [['breakout', 'fan-out', 'fanout'], CABLE], may: [...SAS, ...SATA, ...FOUR] },
+  { word: 'breakout cable', needs: [SAS, ['sata'], CABLE], may: [...SAS, ...SATA, ...FOUR] },
   { word: 'SATA power cable', needs: [['sata', 's-ata'], ['power'], CABLE], may: ['dual', 'hdd', 'ssd', 'drive'] },
   {
     word: 'M.2 screw',
@@ -183,7 +188,7 @@ const UNCOUNTED: ReadonlySet<string> = new Set(
     'spreader spatula ' +
     'remote battery thermistor sensor bridge filter foot feet rubber stand wrench tool key keys keyring postcard ' +
     'coupon standoff standoffs thumbscrew thumbscrews fan fans heatsink backplate back-plate holder usb ' +
-    'usb-c audio ethernet network rgb argb front'
+    'usb-c audio ethernet network rgb argb front riser risers'
   ).split(' '),
 );
 
@@ -227,6 +232,12 @@ const SCREW_THINGS: ReadonlySet<BoxWord> = new Set([
   'M.2 screw',
   'screw set',
 ]);
+
+/** Whether a line of a box’s contents names screws of any kind. */
+export const speaksOfScrews = (line: string): boolean =>
+  tokensOf(line).some(
+    (token) => SCREW.includes(token) || /^thumb-?screws?$|^fixings?$|^hardware$|^accessor/.test(token),
+  );
 
 /** Whether a line that is not understood may be a thing: screws of no stated kind are no cord and no cable. */
 export function mayBeThing(line: string, thing: BoxWord): boolean {

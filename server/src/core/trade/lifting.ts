@@ -23,6 +23,7 @@ export const LIGHT_PARTS_AT_MOST_G = {
   graphics: 2700,
   cards: 1500,
   fans: 400,
+  radiators: 2500,
   supply: 3500,
 } as const;
 

@@ -1,6 +1,6 @@
 // A language that messages are put into: they are written in English, and looked up by their English words.
 import type { Piece, Sentence } from '../figures/sentence';
-import { unfolded } from '../figures/sentence';
+import { capital, opensWithArticle, unfolded } from '../figures/sentence';
 import { PlainTexts } from './plain';
 
 /**
@@ -55,7 +55,8 @@ export class Language {
       next += figuresIn(piece);
       return this.piece(piece, own);
     });
-    return this.filled(words, told);
+    const said = this.filled(words, told);
+    return opensWithArticle(words, pieces) ? capital(said) : said;
   }
 
   /** Words of a message that are said as they stand. */

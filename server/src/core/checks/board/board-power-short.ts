@@ -1,4 +1,5 @@
 // The processor’s sustained power against what the board’s converters are stated for.
+import type { Placed } from '../../build/build';
 import { figure } from '../../figures/figure';
 import { processorDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
@@ -15,7 +16,9 @@ export default check({
   what: 'The processor draws no more for long than the board’s converters are stated for.',
   why: 'A board with small converters starts a big processor and then holds it back when they grow hot.',
   source: 'common practice: the board maker’s processor support list',
-  limits: ['A board that lists the processor and states no power is taken to carry it, unless its power limit is set.'],
+  limits: [
+    'A board that lists the processor and states no power is taken to carry it, unless it is set to more than its own.',
+  ],
   examples: [
     {
       faulty: `
@@ -36,7 +39,7 @@ parts:
     if (!board || !processor) return;
     // A maker that lists a processor has its board carry it; only what it is set to above that may be too much.
     const isListed = processorListed(build)?.line !== undefined;
-    if (!board.part['processor-power'].node && isListed && !processor.at['power-limit'].entry) return;
+    if (!board.part['processor-power'].node && isListed && !isRaised(processor)) return;
     const bears = figure(board.part['processor-power'], `processor power of ${board.label}`);
     const drawn = processorDraw(processor);
     report(
@@ -56,3 +59,10 @@ parts:
     );
   },
 });
+
+/** Whether it is set to draw more than its own sustained power, or may be. */
+function isRaised({ at, part }: Placed<'processor'>): boolean {
+  const limit = at['power-limit'];
+  const own = part.power.sustained.value;
+  return limit.entry !== undefined && !(limit.value && own && limit.value.hi <= own.lo);
+}

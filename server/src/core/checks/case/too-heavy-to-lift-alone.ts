@@ -3,6 +3,7 @@ import type { Build, Placed } from '../../build/build';
 import { copyWith, figure, known, times, total, type Figure } from '../../figures/figure';
 import { memo } from '../../figures/memo';
 import { howMany } from '../../figures/power';
+import { askingWidest } from '../../figures/widest';
 import { sentence } from '../../figures/sentence';
 import { all, atMost } from '../../figures/truth';
 import type { RoleName } from '../../manifest/places';
@@ -79,15 +80,10 @@ const fromFloor = known(LIFT_FROM_FLOOR_KG * 1000, 'mass', 'what one person may 
   source: 'NIOSH 94-110, load constant × vertical multiplier at the floor',
 });
 
-const machineMass = memo(
-  (build: Build): Figure =>
-    total(
-      'mass of the machine',
-      'mass',
-      build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed))),
-      { unit: 'kg' },
-    ),
-);
+const machineMass = memo((build: Build): Figure => {
+  const masses = build.of(...lifted).map((placed) => times(massOf(placed as Placed<'board'>), howMany(placed)));
+  return askingWidest(total('mass of the machine', 'mass', masses, { unit: 'kg' }), masses);
+});
 
 /** A part’s mass; where a light part states none, it lies between nothing and what such parts weigh at most. */
 function massOf(placed: Placed<'board'>): Figure {

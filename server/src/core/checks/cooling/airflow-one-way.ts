@@ -29,6 +29,7 @@ export default check({
   limits: [
     'A single fan works against no other, so it holds.',
     'Fans that all blow in, none of them at the rear or the top, are a note: the air leaves by what is open.',
+    'A case with a single place for fans may have them all blow out there: air comes in by its vents.',
     'An open frame is not judged.',
   ],
   examples: [
@@ -66,9 +67,14 @@ parts:
       ),
       one,
     );
+    // A case with one place for fans has vents for the other way: there is no place to turn a fan round at.
+    const places = box.part['fan-places'];
+    const isOnlyPlace = (some: Stream): boolean =>
+      places.value?.size === 1 && places.value.has(placeOf(some) ?? '') === true;
+    const oneSided = lackedWay === 'in' && streams(build).every(isOnlyPlace) ? sure(true, places) : sure(false);
     const grounds = streams(build).flatMap((some) => [some.flow, mountOf(some)]);
     report(
-      outcome(at(box), given(any(alone, all(blown.in, blown.out)), ...grounds), {
+      outcome(at(box), given(any(alone, oneSided, all(blown.in, blown.out)), ...grounds), {
         broken: () =>
           lackedWay === 'in'
             ? sentence`Every fan blows out of the case; let one at the front or the bottom blow in.`

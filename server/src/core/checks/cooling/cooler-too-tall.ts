@@ -1,6 +1,7 @@
 // The cooler’s height against the room the case leaves above the processor.
 import type { Placed } from '../../build/build';
 import { copyWith, figure, type Figure } from '../../figures/figure';
+import { isUnwalled } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atMost } from '../../figures/truth';
 import { check } from '../check';
@@ -27,7 +28,7 @@ parts:
     },
   ],
   test({ parts: { cooler, case: box } }, report) {
-    if (!cooler || !box) return;
+    if (!cooler || !box || isUnwalled(box, box.part['cooler-height'])) return;
     const height = heightOf(cooler);
     const room = figure(box.part['cooler-height'], `room for a cooler in ${box.label}`);
     report(

@@ -63,7 +63,7 @@ parts:
 
 /** What the box of such a part holds in every shop, where no file states its contents. Source: common practice. */
 function usualIn({ thing, bringers }: Need): (() => string) | undefined {
-  if (bringers.length === 0 || bringers.some(({ part }) => part['in-the-box'].node)) return undefined;
+  if (bringers.length === 0) return undefined;
   const labels = [...new Set(bringers.map(({ label }) => label))];
   return () =>
     labels.length === 1

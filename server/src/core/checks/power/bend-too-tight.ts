@@ -1,8 +1,9 @@
 // Room between a card’s power connector and the side panel, and the straight run of its cable before the first bend.
+import type { Placed } from '../../build/build';
 import { copyWith, decidedBy, figure, known, missing, total, type Figure } from '../../figures/figure';
 import { connectorCount } from '../../figures/cables';
 import { connectorsOf, type Card } from '../../figures/card-power';
-import { cardRoom } from '../../figures/fit';
+import { cardRoom, isUnwalled } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atLeast, atMost, given, lacking } from '../../figures/truth';
 import { check } from '../check';
@@ -40,7 +41,8 @@ parts:
     for (const card of [...graphics, ...cards]) {
       const connectors = connectorsOf(card);
       const missingFacts = connectors ? [] : [missing(card.part.connectors, `connectors of ${card.label}`)];
-      if (box && connectors?.length !== 0) {
+      // On a riser it stands with its face to the panel, and its connector elsewhere.
+      if (box && !isFree(card, box) && connectors?.length !== 0) {
         const need = total(
           `height of ${card.label} with connector and bend`,
           'length',
@@ -81,6 +83,10 @@ parts:
     }
   },
 });
+
+/** Whether no side panel stands over the card’s connector. */
+const isFree = (card: Card, box: Placed<'case'>): boolean =>
+  card.at.riser.entry !== undefined || isUnwalled(box, box.part['card-height']);
 
 /** Room for connector and bend: as stated, else at most what makers usually ask. */
 function connectorRoom({ part, label }: Card): Figure {

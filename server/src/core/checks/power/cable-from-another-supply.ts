@@ -56,9 +56,11 @@ parts:
 
 function ownCables(supply: NonNullable<Build['parts']['supply']>): Truth {
   const { cables } = supply.at;
-  const { modular } = supply.part;
+  const { modular, form } = supply.part;
   if (cables.value !== undefined) return sure(cables.value === 'own' || cables.value === supply.used?.name, cables);
   if (modular.value === 'fixed') return sure(true, modular);
+  // The cable of a brick outside the case is its own.
+  if (!modular.node && form.value === 'external') return sure(true, form);
   const whose = missing(cables, `whose cables ${supply.label} is used with`);
   return lacking(
     modular.value === undefined ? [whose, missing(modular, `whether the cables of ${supply.label} come off`)] : [whose],

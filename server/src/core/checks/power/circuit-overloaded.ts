@@ -1,8 +1,10 @@
 // Everything on the machine’s circuit against what it may carry for hours, by the rule of the site.
+import type { Build } from '../../build/build';
 import { circuitLimit, circuitLoad } from '../../figures/circuit';
 import { wallPower } from '../../figures/mains';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
+import { missing } from '../../figures/figure';
+import { atMost, lacking, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { atKey, outcome, swap } from '../kit';
 
@@ -38,7 +40,7 @@ parts:
     const load = circuitLoad(build, supply, wall);
     const limit = circuitLimit(build);
     report(
-      outcome(atKey(build, mains.circuit), atMost(load, limit), {
+      outcome(atKey(build, mains.circuit), sharedFirst(build, atMost(load, limit)), {
         broken: () =>
           sentence`The machine and what shares its circuit draw ${load}; the circuit may carry ${limit} for hours. Move
             one of them to another circuit.`,
@@ -47,3 +49,11 @@ parts:
     );
   },
 });
+
+/** What shares the circuit may be anything: while it is not stated, what the parts draw to a watt decides nothing. */
+function sharedFirst({ file: { place } }: Build, truth: Truth): Truth {
+  const { 'shared-load': shared, rule } = place.mains;
+  if (truth.is !== undefined || shared.node) return truth;
+  const asked = [missing(shared, 'shared load of the circuit')];
+  return lacking(rule.node ? asked : [...asked, missing(rule, 'rule of the site for continuous load')], ...truth.uses);
+}

@@ -1,6 +1,8 @@
 // Power connectors that board and cards want, kind by kind, against those that supply and cables bring.
 import type { Build, Placed } from '../../build/build';
 import { derive, total, type Figure } from '../../figures/figure';
+import { epsCapacity } from '../../figures/connector-loads';
+import { highestOf } from '../../figures/peaks';
 import { boxedAdapters, connectorsBrought, connectorsWanted } from '../../figures/cables';
 import { join, sentence, type Sentence } from '../../figures/sentence';
 import { all, any, atMost, type Truth } from '../../figures/truth';
@@ -31,6 +33,7 @@ export default check({
   limits: [
     'SATA power connectors are judged by `drive-power-short`.',
     'A list of connectors is complete where it is stated: a kind that it leaves out is none.',
+    'Where the EPS connectors fed carry the processor’s peak alone, the others stay empty: a note.',
     'A cable without `adapter: false`, `made-for:` or `from:` leaves open which connectors it takes up.',
   ],
   examples: [
@@ -52,15 +55,17 @@ parts:
     const who = build.parts.cables.length > 0 ? 'supply and cables have' : 'the supply has';
     const short = counts.filter(({ truth }) => truth.is === false);
     const onlyMoreEps = short.length > 0 && short.every(({ eps, have }) => eps && have.lo >= 1);
+    const fed = onlyMoreEps ? processorOnEps(build) : undefined;
     report(
       outcome(at(supply), all(...counts.map(({ truth }) => truth)), {
-        ...(onlyMoreEps ? { grade: 'shortfall' as const } : {}),
+        ...(onlyMoreEps ? { grade: fed?.truth.is ? ('note' as const) : ('shortfall' as const) } : {}),
         broken: () =>
           join(
             ...short.flatMap(({ words, want, have, aside }) => [
               sentence`The parts need ${want} ${words} ${some(want, 'connector', 'connectors')}; ${who} ${have}.`,
               ...(aside ? [aside()] : []),
             ]),
+            ...(fed ? [fed.said] : []),
           ),
         fixes: () => [swap(supply)],
       }),
@@ -68,6 +73,20 @@ parts:
     needsAdapter(build, supply, report);
   },
 });
+
+/** The processor at its highest against the EPS connectors that are fed; undefined while nobody knows. */
+function processorOnEps(build: Build): { readonly truth: Truth; readonly said: Sentence } | undefined {
+  const { processor } = build.parts;
+  if (!processor) return undefined;
+  const highest = highestOf(build, processor);
+  const carried = epsCapacity(build);
+  const truth = atMost(highest, carried);
+  if (truth.is === undefined && highest.missing.length > 0) return undefined;
+  const said = truth.is
+    ? sentence`What it has carries the processor at its highest: ${highest}.`
+    : sentence`The processor draws ${highest} at its highest; what it has carries ${carried}.`;
+  return { truth, said };
+}
 
 /** A 16-pin connector that the supply lacks, while no file says that an adapter is at hand: worth saying. */
 function needsAdapter(build: Build, supply: Placed<'supply'>, report: Reporter): void {

@@ -4,7 +4,7 @@ import { marginFigure } from '../../figures/margins';
 import { sustainedDraw } from '../../figures/power';
 import { sentence } from '../../figures/sentence';
 import { ratingOf } from '../../figures/supply-rating';
-import { any, atMost, lessThan } from '../../figures/truth';
+import { atMost, lessThan } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 import { limitProcessor } from './power-kit';
@@ -48,9 +48,10 @@ parts:
       { unit: 'W' },
     );
     const drawn = sustainedDraw(build);
-    // A sum beyond the rating itself is the finding of another check.
+    // A sum beyond the rating itself is the finding of another check; one that only may be is thin at the least.
+    if (lessThan(rating, drawn).is === true) return;
     report(
-      outcome(at(supply), any(atMost(drawn, limit), lessThan(rating, drawn)), {
+      outcome(at(supply), atMost(drawn, limit), {
         broken: () =>
           sentence`The parts draw ${drawn}; the supply of ${rating} is to carry ${limit}, so that ${free} stay free.`,
         fixes: () => [swap(supply), limitProcessor(build, drawn, limit)],

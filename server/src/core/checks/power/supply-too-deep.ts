@@ -1,6 +1,7 @@
 // The supply’s depth against the case’s room for it.
 import type { Placed } from '../../build/build';
 import { copyWith, decidedBy, figure, type Figure } from '../../figures/figure';
+import { isUnwalled } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atMost, sure } from '../../figures/truth';
 import { SUPPLY_DEPTH_MM, SUPPLY_DEPTH_SOURCE } from '../../trade/forms';
@@ -28,7 +29,7 @@ parts:
     },
   ],
   test({ parts: { supply, case: box } }, report) {
-    if (!supply || !box) return;
+    if (!supply || !box || isUnwalled(box, box.part['supply-depth'])) return;
     const { form } = supply.part;
     const isOutside = form.value === 'external';
     const depth = figure(supply.part.depth, `depth of ${supply.label}`);

@@ -3,7 +3,7 @@ import { boxHas } from '../../figures/box-contents';
 import type { Placed } from '../../build/build';
 import type { Fact } from '../../parts/fact';
 import { figure, type Figure } from '../../figures/figure';
-import { cardRoom } from '../../figures/fit';
+import { cardRoom, isUnwalled } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { agree, all, any, given, sure, type Truth } from '../../figures/truth';
 import { FULL_HEIGHT_MM, LOW_PROFILE_MM } from '../../trade/forms';
@@ -31,7 +31,7 @@ parts:
   ],
   test(build, report) {
     const box = build.parts.case;
-    if (!box) return;
+    if (!box || isUnwalled(box, box.part.bracket)) return;
     for (const card of cardsOf(build)) {
       const wants = box.part.bracket;
       const own = card.part.bracket;

@@ -1,11 +1,13 @@
 // A slot of the right kind for each card and each drive that sits in one.
 import type { Build } from '../../build/build';
 import { uniqueMissing } from '../../figures/missing-facts';
-import { copyWith, between, missing, number, type Figure } from '../../figures/figure';
+import { copyWith, between, missing, number, total, type Figure } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
+import { freeSockets, waitsForSocket } from '../../figures/free-sockets';
+import { howMany } from '../../figures/power';
 import { carrierIn, freeSlots, seatOf, type Seat, type Slot } from '../../figures/slots';
 import type { Drive } from '../../figures/storage';
-import { agree, any, atMost, lacking, sure, type Truth } from '../../figures/truth';
+import { agree, any, atMost, given, lacking, sure, type Truth } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome, putOn, swap, type FixIdea, type Outcome } from '../kit';
 import { cardsOf, modulesAmong, type Card } from './slots-kit';
@@ -14,11 +16,13 @@ export default check({
   id: 'card-slot-missing',
   area: 'slots',
   grade: 'stop',
-  what: 'Each card, and each drive that sits in a slot, has a slot of its kind.',
+  what: 'Each card, each M.2 drive, and each drive that sits in a slot, has a slot of its kind.',
   why: 'A card without a slot stays on the bench; small boards have one slot, and that one goes to the graphics card.',
   source: 'PCI Express Card Electromechanical Specification; drive makers’ M.2 module manuals',
   limits: [
     'Drives that name a slot of the wrong kind are judged here, too.',
+    'M.2 drives that name no slot are counted against the free sockets that may hold one, those of carrier cards ' +
+      'among them.',
     'An M.2 drive in a PCIe slot needs an adapter; a card in that slot that carries drives is one.',
   ],
   examples: [
@@ -46,6 +50,8 @@ parts:
       if (module.at.slot.value !== undefined) report(inSlot(build, module, seatOf(build, module)));
     for (const drive of build.parts.drives)
       if (drive.at.slot.value !== undefined) report(inSlot(build, drive, seatOf(build, drive)));
+    const modules = build.parts.drives.filter(waitsForSocket);
+    for (const [i, drive] of modules.entries()) report(wantsSocket(build, drive, modules.slice(0, i + 1)));
   },
 });
 
@@ -109,6 +115,20 @@ function waits(build: Build, card: Card, place: number): Outcome {
     broken: () =>
       sentence`${card.label} finds no PCIe slot: of the cards that name none it is number
         ${number(place, 'place among them')}, and free slots number ${free}.`,
+    fixes: () => [swap(build.parts.board!)],
+  });
+}
+
+/** A module that names no slot takes any socket that is free, after those of its bus that waited before it. */
+function wantsSocket(build: Build, drive: Drive, waiting: readonly Drive[]): Outcome {
+  const bus = drive.part.bus.value;
+  const alike = waiting.filter(({ part }) => bus === undefined || part.bus.value === bus);
+  const wanted = total('modules that name no slot', 'count', alike.map(howMany));
+  const free = freeSockets(build, bus);
+  return outcome(at(drive), given(atMost(wanted, free), drive.part.bus, drive.part.shape), {
+    broken: () =>
+      sentence`${drive.label} finds no M.2 socket: modules that name no slot number ${wanted}, and free sockets that may
+        hold one number ${free}.`,
     fixes: () => [swap(build.parts.board!)],
   });
 }

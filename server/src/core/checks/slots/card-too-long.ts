@@ -1,6 +1,7 @@
 // The length of a card against the room in the case.
 import { figure } from '../../figures/figure';
 import { cardLengthRoom, frontRadiators } from '../../figures/rooms';
+import { isUnwalled } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
@@ -29,7 +30,7 @@ parts:
   ],
   test(build, report) {
     const box = build.parts.case;
-    if (!box) return;
+    if (!box || isUnwalled(box, box.part['card-length'])) return;
     const room = cardLengthRoom(build)!;
     const front = frontRadiators(build);
     for (const card of cardsOf(build)) {

@@ -1,6 +1,6 @@
 // The height of a card against the room to the side panel.
 import { figure } from '../../figures/figure';
-import { cardRoom } from '../../figures/fit';
+import { cardRoom, isUnwalled } from '../../figures/fit';
 import { sentence } from '../../figures/sentence';
 import { atMost, given } from '../../figures/truth';
 import { check } from '../check';
@@ -31,7 +31,7 @@ parts:
   ],
   test(build, report) {
     const box = build.parts.case;
-    if (!box) return;
+    if (!box || isUnwalled(box, box.part['card-height'])) return;
     const room = cardRoom(box);
     for (const card of cardsOf(build)) {
       // On a riser it stands with its face to the panel.

@@ -2,6 +2,7 @@
 import type { Build } from '../../build/build';
 import { sentence } from '../../figures/sentence';
 import { reachedIn } from '../../figures/lanes';
+import { asksOfSharingAlone } from '../../figures/sharing';
 import { carriesBus, freeSlots, linkBuses, seatOf } from '../../figures/slots';
 import { binding, driveReach, type Drive } from '../../figures/storage';
 import { figure, type Figure } from '../../figures/figure';
@@ -59,6 +60,9 @@ expect:
                 sentence`${drive.label} is to ${way} at ${wanted} and reaches ${reached}: the ${bound.label} sets the
                 limit.`,
               fixes: () => fixes(build, drive, promise[way], reached),
+              ...(reached.hi >= wanted.hi && asksOfSharingAlone(build, slot, reached.missing)
+                ? { usual: () => `the other slots in use leave ${drive.label} its lanes` }
+                : {}),
             },
           ),
         );

@@ -49,7 +49,7 @@ parts:
             sentence`${own.entry ? 'The screws are' : sentence`The screws of ${box!.label} for its shape are`}
               ${screw as Fact<string>}; ${drive.label} takes ${wants!}.`,
           fixes: () => [putOn(drive, 'screw', wants!, `Set the screw to ${wants!}`)],
-          ...(own.entry || box!.part['bay-thread'].node || drive.part.thread.node
+          ...(own.entry || box!.part['bay-thread'].node || isOdd(drive)
             ? {}
             : { usual: () => `the screws that ${box!.label} brings fit ${drive.label}` }),
         }),
@@ -58,12 +58,18 @@ parts:
   },
 });
 
-/** The thread a drive states; else the one that the standard gives its shape. */
-function threadOf({ part: { thread, shape } }: Drive): string | undefined {
-  if (thread.entry) return thread.value;
+/** Whether a drive states another thread than the one that the standard gives its shape. */
+const isOdd = (drive: Drive): boolean =>
+  drive.part.thread.node !== undefined && drive.part.thread.value !== standardThread(drive);
+
+function standardThread({ part: { shape } }: Drive): string | undefined {
   const standard = shape.value === '2.5 in' || shape.value === '3.5 in' ? DRIVE_THREADS[shape.value] : undefined;
   return standard?.replace(' UNC', '');
 }
+
+/** The thread a drive states; else the one that the standard gives its shape. */
+const threadOf = (drive: Drive): string | undefined =>
+  drive.part.thread.entry ? drive.part.thread.value : standardThread(drive);
 
 function judge(
   drive: Drive,
