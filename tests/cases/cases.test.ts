@@ -21,8 +21,10 @@ interface Case {
 
 const read = <T>(name: string): T => JSON.parse(readFileSync(join(__dirname, name), 'utf8')) as T;
 const cases = read<readonly Case[]>('cases.json');
-/** More of them, each with the source of what is wanted: borders on both sides, facts left out, good builds whole. */
-const sourced = read<readonly (Omit<Case, 'id'> & { readonly source: string })[]>('bench.json');
+/** More of them, each with the source of what is wanted: borders on both sides, facts left out, whole builds. */
+const sourced = ['bench.json', 'whole.json'].flatMap((name) =>
+  read<readonly (Omit<Case, 'id'> & { readonly source: string })[]>(name),
+);
 /** Checks that mean the same as an expected id. */
 const same = read<Record<string, readonly string[]>>('same.json');
 /** Why a case is judged otherwise, by its id. */

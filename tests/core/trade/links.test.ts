@@ -5,7 +5,6 @@ import {
   USB_RATE_NAMES,
   lineRateGbps,
   linkRateBytesPerSecond,
-  parseCarried,
   parseLink,
   pcieGenerationAt,
   pcieRateBytesPerSecond,
@@ -93,16 +92,6 @@ describe('trainedRateBytesPerSecond', () => {
     expect(trainedRateBytesPerSecond([7], [4])).toBeNaN();
     expect(trainedRateBytesPerSecond([7, 5], [4, Infinity])).toBe(pcieRateBytesPerSecond(5, 4));
   });
-});
-
-// Source: PCI Express M.2 Specification: sockets of keys A and E have USB 2.0.
-describe('parseCarried', () => {
-  it.each(['USB', ' usb '])('reads %j, which no other link may be', (text) => {
-    expect(parseCarried(text)).toEqual({ bus: 'USB', rate: 'USB 2.0' });
-    expect(parseLink(text)).toBeUndefined();
-  });
-
-  it('reads links as they are', () => expect(parseCarried('PCIe 3.0 x1')).toEqual(parseLink('PCIe 3 x1')));
 });
 
 describe('parseLink', () => {

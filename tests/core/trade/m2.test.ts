@@ -1,5 +1,6 @@
 // M.2: keys and sizes.
 import { describe, expect, it } from 'vitest';
+import { parseLink } from '../../../server/src/core/trade/links';
 import {
   M2_KEYS,
   M2_LENGTHS_MM,
@@ -8,6 +9,7 @@ import {
   m2SizeCode,
   parseM2Keys,
   parseM2Size,
+  parseCarried,
 } from '../../../server/src/core/trade/m2';
 
 describe('keys', () => {
@@ -70,4 +72,14 @@ describe('the standard', () => {
     expect(M2_WIDTHS_MM).toEqual([12, 16, 22, 30]);
     expect(M2_LENGTHS_MM).toEqual([16, 26, 30, 38, 42, 60, 80, 110]);
   });
+});
+
+// Source: PCI Express M.2 Specification: sockets of keys A and E have USB 2.0.
+describe('parseCarried', () => {
+  it.each(['USB', ' usb '])('reads %j, which no other link may be', (text) => {
+    expect(parseCarried(text)).toEqual({ bus: 'USB', rate: 'USB 2.0' });
+    expect(parseLink(text)).toBeUndefined();
+  });
+
+  it('reads links as they are', () => expect(parseCarried('PCIe 3.0 x1')).toEqual(parseLink('PCIe 3 x1')));
 });

@@ -1,5 +1,6 @@
 // Fields that every kind of part has, and field pieces that several kinds share.
-import { linksMeant, parseCarried, parseLink } from '../trade/links';
+import { linksMeant, parseLink } from '../trade/links';
+import { parseCarried } from '../trade/m2';
 import type { Vocabulary } from '../trade/vocabulary';
 import {
   count,

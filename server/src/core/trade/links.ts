@@ -223,13 +223,6 @@ function plain(text: string): string {
 }
 
 /**
- * What an M.2 socket carries: a link, or plain `USB`, which the keys A and E have as USB 2.0.
- * Source: PCI Express M.2 Specification, sockets of keys A and E.
- */
-export const parseCarried = (text: string): Link | undefined =>
-  parseLink(text) ?? (plain(text) === 'usb' ? { bus: 'USB', rate: 'USB 2.0' } : undefined);
-
-/**
  * What a text with one half of a PCIe link may mean: the generations, or the widths, that it leaves open; and the link
  * of a text that names the protocol beside it, which is no part of a link.
  */

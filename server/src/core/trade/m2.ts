@@ -1,4 +1,5 @@
 // M.2: which module goes into which socket by key and size, and what a socket may carry at most.
+import { parseLink, type Link } from './links';
 import { needCount } from './numbers';
 
 export type M2Key = 'A' | 'B' | 'E' | 'M';
@@ -71,3 +72,10 @@ export function m2SizeCode(size: M2Size): string {
   needCount('lengthMm', size.lengthMm, 1);
   return `${size.widthMm}${size.lengthMm}`;
 }
+
+/**
+ * What an M.2 socket carries: a link, or plain `USB`, which the keys A and E have as USB 2.0.
+ * Source: PCI Express M.2 Specification, sockets of keys A and E.
+ */
+export const parseCarried = (text: string): Link | undefined =>
+  parseLink(text) ?? (text.trim().toLowerCase() === 'usb' ? { bus: 'USB', rate: 'USB 2.0' } : undefined);
