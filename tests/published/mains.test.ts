@@ -4,7 +4,7 @@ import {
   apparentVa,
   backupAtMostS,
   continuousLimitW,
-  CONTINUOUS_RULES,
+  CONTINUOUS_US,
   lowMainsOutputW,
   POWER_FACTORS,
 } from '../../server/src/core/trade/mains';
@@ -21,11 +21,8 @@ const CIRCUITS: [number, number, number][] = [
 
 describe('circuits', () => {
   it.each(CIRCUITS)('%i V × %i A carries %i W continuously in the United States', (volts, breaker, watts) => {
-    expectNear(continuousLimitW(volts, breaker, CONTINUOUS_RULES.US.fractionOfBreaker! * 100), watts, TOLERANCES.exact);
+    expectNear(continuousLimitW(volts, breaker, CONTINUOUS_US.percent), watts, TOLERANCES.exact);
   });
-
-  it('claims nothing of other countries’ codes', () =>
-    expect(CONTINUOUS_RULES.elsewhere.fractionOfBreaker).toBeUndefined());
 });
 
 describe('amperes of supplies', () => {

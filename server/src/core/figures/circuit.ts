@@ -1,6 +1,6 @@
 // Figures of the circuit that feeds the machine: what hangs on it, as apparent power, and what it may carry.
 import type { Build, Placed } from '../build/build';
-import { apparentVa, continuousLimitW, CONTINUOUS_RULES, POWER_FACTORS } from '../trade/mains';
+import { apparentVa, continuousLimitW, CONTINUOUS_US, POWER_FACTORS } from '../trade/mains';
 import {
   between,
   copyWith,
@@ -102,9 +102,8 @@ export const circuitLimit = memo((build: Build): Figure => {
 function ruleShare(build: Build): Figure {
   const { rule } = build.file.place.mains;
   const label = 'share of the breaker for continuous load';
-  const least = CONTINUOUS_RULES.US.fractionOfBreaker! * 100;
-  if (rule.value === '80 percent continuous')
-    return known(least, 'percent', label, { unit: '%', source: CONTINUOUS_RULES.US.source });
+  const { percent: least, source } = CONTINUOUS_US;
+  if (rule.value === '80 percent continuous') return known(least, 'percent', label, { unit: '%', source });
   if (rule.value === 'full rating') return known(100, 'percent', label, { unit: '%', source: 'the rule of the site' });
   const missingFacts = [missing(rule, 'rule of the site for continuous load')];
   return copyWith(unknown('percent', label, missingFacts), { lo: least, hi: 100, unit: '%' });

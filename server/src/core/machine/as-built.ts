@@ -2,7 +2,7 @@
 import { asBuiltFile, type AsBuilt } from '../manifest/as-built';
 import type { Doc } from '../parts/doc';
 import type { Fact, Group } from '../parts/fact';
-import { readGroup } from '../parts/facts';
+import { makeFact, readGroup } from '../parts/facts';
 import type { Field, Table } from '../parts/field';
 import { readScalar } from '../parts/scalar';
 import type { Span } from '../text';
@@ -58,37 +58,13 @@ function listOf(of: Field, told: readonly (Said | Told)[] | undefined, field: Fi
     const place = { ...at, path: `${at.path}[${i}]` };
     return of.type === 'group' ? groupOf(of.fields, one as Told, place) : factOf(of, one as Said, place);
   });
-  return fact(items, '', at.name, at.path, field, at.doc, undefined);
+  return makeFact(items, '', at.name, at.path, field, at.doc);
 }
 
 function factOf(field: Field, said: Said | undefined, at: At): Fact<unknown> {
-  if (!said) return fact(undefined, '', at.name, at.path, field, at.doc, undefined);
+  if (!said) return makeFact(undefined, '', at.name, at.path, field, at.doc);
   const { text, doc, span, what } = said;
   const node: ScalarNode = { type: 'scalar', text, style: 'plain', span, fixable: false };
   const { value } = readScalar(field as Parameters<typeof readScalar>[0], text);
-  return fact(value, text, at.name, what, field, doc, node);
+  return makeFact(value, text, at.name, what, field, doc, undefined, node);
 }
-
-/** With the keys of every other fact, in the same order. */
-const fact = (
-  value: unknown,
-  text: string,
-  key: string,
-  path: string,
-  field: Field,
-  doc: Doc,
-  node: ScalarNode | undefined,
-): Fact<unknown> => ({
-  type: 'fact',
-  value,
-  text,
-  key,
-  path,
-  field,
-  doc,
-  entry: undefined,
-  node,
-  holder: undefined,
-  gap: undefined,
-  replaced: undefined,
-});

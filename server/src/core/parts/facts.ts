@@ -87,7 +87,7 @@ function readIn({ $rest: rest, $sources: sources }: GroupImpl, field: Field, key
  * Every fact is made here, with the same keys in the same order: facts are read everywhere, and one shape is read
  * quickest.
  */
-function make(
+export function makeFact(
   value: unknown,
   text: string,
   key: string,
@@ -112,7 +112,7 @@ function entryIn({ map, names }: Source, key: string): Entry | undefined {
 
 /** A name as it is written, as a fact of its own: an item of a list, or a key. */
 export function nameFact(field: Field, doc: Doc, path: string, node: Node & { type: 'scalar' }): Fact<string> {
-  return make(node.text, node.text, path, path, field, doc, undefined, node) as Fact<string>;
+  return makeFact(node.text, node.text, path, path, field, doc, undefined, node) as Fact<string>;
 }
 
 const below = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
@@ -157,7 +157,7 @@ function childSource(source: Source, key: string): Source {
 
 function absent(field: Field, key: string, source: Source): Fact<unknown> {
   const path = below(source.path, key);
-  return make(
+  return makeFact(
     undefined,
     '',
     key,
@@ -180,7 +180,7 @@ function factFrom(
   const { key } = entry;
   const path = below(source.path, key);
   const { value, text } = readValue(field, key, entry.value, source, path);
-  return make(value, text, key, path, field, source.doc, entry, entry.value, source.map, undefined, replaced);
+  return makeFact(value, text, key, path, field, source.doc, entry, entry.value, source.map, undefined, replaced);
 }
 
 function readValue(
@@ -211,7 +211,7 @@ function readItems(list: ListField, key: string, items: readonly Node[], source:
       return readGroup(field.fields, String(i), [{ doc: source.doc, ...map, path: at, span: node.span }]);
     }
     const { value, text } = readValue(field as ScalarField, key, node, source, at);
-    return make(value, text, key, at, field, source.doc, undefined, node);
+    return makeFact(value, text, key, at, field, source.doc, undefined, node);
   });
 }
 
@@ -245,7 +245,7 @@ function readNamed(field: NamedField, key: string, sources: readonly Source[]): 
     const one = readField(field.of, name, having);
     value.set(name, isTwice(having[0]!, name) ? { ...(one as Fact<unknown>), value: undefined } : one);
   }
-  return make(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
+  return makeFact(value, '', key, first.path, field, first.doc, first.entry, first.entry?.value, home.map);
 }
 
 const namesOf = (children: readonly Source[], plain: (name: string) => string, most: number): Set<string> =>

@@ -56,7 +56,7 @@ export const hoursADayS: Range = [0, 86_400];
 export const airRiseK: Range = [0.1, 100];
 /** Where sound is measured, in mm: at no distance there is no level. */
 export const hearingMm: Range = [10, 100_000];
-/** Where a part is said to work, in mm above the sea: as `altitudeMm`, and as far down as its data sheet likes. */
+/** A layer of paste after pressing, in mm: less than a grain of its filler, up to a thick pad. */
 export const layerMm: Range = [0.0001, 10];
 /** What stands out from an M.2 module, in mm: none at all, up to a tower of a heat sink. */
 export const moduleHeightMm: Range = [0, 100];

@@ -1,32 +1,11 @@
 // The mains: circuits, the supply's inlet, battery backup, stored charge.
 import { needBound, needPositive, needWithin, type Range } from './numbers';
 
-/** Whose electrical code a site is under, as far as this file knows one. */
-export type CodeRegion = 'US' | 'elsewhere';
-
-export interface ContinuousRule {
-  /** Share of the breaker a continuous load may take; undefined where the local code decides. */
-  readonly fractionOfBreaker: number | undefined;
-  readonly source: string;
-  readonly defersTo: string;
-}
-
 /**
- * Source: NFPA 70, National Electrical Code, 210.20(A): a breaker holds the other loads plus 125 % of the
- * continuous ones, which for a continuous load alone is 80 % of the breaker. United States only.
+ * Share of its breaker that a continuous load alone may take in the United States, in per cent: a breaker holds the
+ * other loads plus 125 % of the continuous ones. Elsewhere the local code decides.
  */
-export const CONTINUOUS_RULES: Readonly<Record<CodeRegion, ContinuousRule>> = {
-  US: {
-    fractionOfBreaker: 0.8,
-    source: 'NFPA 70, National Electrical Code, 210.20(A)',
-    defersTo: 'the local electrical code and a licensed electrician',
-  },
-  elsewhere: {
-    fractionOfBreaker: undefined,
-    source: 'the local electrical code',
-    defersTo: 'the local electrical code and a licensed electrician',
-  },
-};
+export const CONTINUOUS_US = { percent: 80, source: 'NFPA 70, National Electrical Code, 210.20(A)' } as const;
 
 /** Power at the breaker's own rating, W, at power factor 1. Source: P = U I. */
 export function circuitPowerW(voltageV: number, breakerA: number): number {
