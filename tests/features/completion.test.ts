@@ -496,6 +496,14 @@ describe('words with several spellings', () => {
   });
 });
 
+test('what is indented with tabs is offered what fits, in the same places', () => {
+  const tabbed = `${board.replace(/^ +/gm, '\t')}\tdrives:\n\t\t- { name: film, port: ¦ }\n`;
+  const { labels, take } = offered(tabbed);
+  expect(labels).toEqual(['SATA_1', 'SATA_2']);
+  expect(take('SATA_2')).toBe(tabbed.replace('¦', 'SATA_2'));
+  expect(offered('parts:\n\tboard: { use: norrvik/b7-forge }\n\t¦').labels).toContain('cooler');
+});
+
 test('in a comment nothing is offered', () => {
   expect(offered('build: Desk # ¦\n').items).toEqual([]);
 });

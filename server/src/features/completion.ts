@@ -22,9 +22,11 @@ import { describeField } from './field-words';
 import { offersOf, type Offer } from './offers';
 import { markup } from './prose';
 import type { Position, View } from './shapes';
+import { throughTabs } from './through-tabs';
 
 /** What may be written at a place of a judged file. */
-export function completion(view: View, position: Position, options: CompletionOptions): CompletionList {
+export function completion(written: View, position: Position, options: CompletionOptions): CompletionList {
+  const view = throughTabs(written);
   const offset = view.doc.lines.offsetAt(position);
   const at = nodeAt(view.doc.parsed, offset);
   if (!at) return { isIncomplete: false, items: [] };
