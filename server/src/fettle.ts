@@ -6,6 +6,7 @@ import { version } from '../../package.json';
 import { run } from './command/run';
 import type { World } from './command/world';
 import { stretchesOf, type Setup, type Stretch } from './command/stretch';
+import { dayAt } from './core/text';
 import { english } from './core/words/languages';
 import { createFiles } from './host/create';
 import { openRevision } from './host/git';
@@ -29,7 +30,7 @@ const world: World = {
   host: new NodeHost(here),
   version,
   // In UTC, so that the same files give the same findings wherever they are checked.
-  today: new Date().toISOString().slice(0, 10),
+  today: dayAt(new Date()),
   colour: !NO_COLOR && (FORCE_COLOR ? FORCE_COLOR !== '0' : process.stdout.isTTY === true),
   // Whatever the terminal speaks: the same text gives the same output until --language asks for another.
   language: english,

@@ -1,4 +1,5 @@
 // Entry of the language server in a browser’s worker: it reads no files itself, it asks the editor for them.
+import { dayAt } from './core/text';
 import { languageFor } from './core/words/languages';
 import { version } from '../../package.json';
 import { serveWorker } from './language/worker';
@@ -7,7 +8,7 @@ serveWorker({
   makeHost: undefined,
   version,
   languageFor,
-  today: () => new Date().toISOString().slice(0, 10),
+  today: () => dayAt(new Date()),
   pause: () => new Promise((resolve) => setTimeout(resolve)),
   after: (ms, done) => {
     const timer = setTimeout(done, ms);

@@ -1,6 +1,7 @@
 // Entry of the language server on this machine.
 import { setImmediate } from 'node:timers/promises';
 import { setFlagsFromString } from 'node:v8';
+import { dayAt } from './core/text';
 import { languageFor } from './core/words/languages';
 import { version } from '../../package.json';
 import { NodeAddresses } from './host/node-addresses';
@@ -25,7 +26,7 @@ serveProcess({
   makeHost: (here) => new NodeAddresses(here),
   version,
   languageFor,
-  today: () => new Date().toISOString().slice(0, 10),
+  today: () => dayAt(new Date()),
   pause: () => setImmediate(),
   after: (ms, done) => {
     const timer = setTimeout(done, ms);

@@ -1,4 +1,5 @@
-// What the bytes of an EDID may stand for, worked out apart from the reader: at any place, so that no layout is trusted.
+// What the bytes of an EDID may stand for, worked out apart from the reader: at any place, so that no layout is
+// trusted.
 // Source: VESA E-EDID Standard, release A2; CTA-861-H, table of video formats; VESA DisplayID Standard 2.0.
 
 const HEADER = '00ffffffffffff00';

@@ -1,4 +1,5 @@
-// Finished machines, told as the tools print them: `dmidecode`, `lspci -vvnn`, `lsblk -J -O`, `smartctl -x -j` and others.
+// Finished machines, told as the tools print them: `dmidecode`, `lspci -vvnn`, `lsblk -J -O`, `smartctl -x -j` and
+// others.
 import { asHex, makeEdid, timing } from './edid';
 import { lspci } from './machines-pci';
 

@@ -69,7 +69,10 @@ function* wordsOfField(field: Field): Iterable<string> {
   if (field.type === 'list' || field.type === 'named') yield* wordsOfField(field.of as Field);
 }
 
-/** Templates behind `sentence`, `.words`, `.pieces` and `refusal`, the texts put into them, and what `.word`, `many` and `some` are given. */
+/**
+ * Templates behind `sentence`, `.words`, `.pieces` and `refusal`, the texts put into them, and what `.word`, `many`
+ * and `some` are given.
+ */
 function messagesIn(path: string, text: string): string[] {
   const found: string[] = [];
   for (const { index, 0: tag } of text.matchAll(/(?:\bsentence|\.words)`/g))

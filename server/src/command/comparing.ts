@@ -7,14 +7,11 @@ import { alters, changeKinds, type Comparison, type FileComparison, type Trouble
 import type { Language } from '../core/words/language';
 import type { LoadedFile } from '../session/loader';
 import { failedWords, troubleAt, type RunTrouble } from '../session/run-trouble';
-import { fileRef } from '../session/texts';
+import { fileRef, heldByRun } from '../session/texts';
 import { mayRestOn } from '../session/users';
 import type { RestsOn } from '../session/walk';
 import { pairsOf, type Pair } from './pairing';
 import { filesOf, isAsked, type Side, type SideFile, type SideFiles } from './sides';
-
-/** Texts held at once on each side, in UTF-16 units. */
-const heldText = 1_000_000;
 
 export async function compareSides(before: Side, after: Side, on: string, language?: Language): Promise<Comparison> {
   return new Comparing(before, after, await filesOf(before), await filesOf(after), language).run(on);
@@ -66,7 +63,7 @@ class Comparing {
       if (kind === 'build') this.builds++;
       const mayRest = kind === 'guide' ? restsOn : kind === 'build' ? ofBuilds : [];
       if (changed.has(pair) || (await this.mentions(pair, mayRest))) await this.compare(pair);
-      for (const { side } of [before, after]) side.loader.texts.evict(heldText);
+      for (const { side } of [before, after]) side.loader.texts.evict(heldByRun);
     }
     return {
       before: before.side.label,
@@ -84,7 +81,7 @@ class Comparing {
     for (const pair of pairs) {
       const [was, now] = [await textOf(this.before, pair.before), await textOf(this.after, pair.after)];
       if (was !== now || pair.before?.key !== pair.after?.key) changed.add(pair);
-      for (const { side } of [this.before, this.after]) side.loader.texts.evict(heldText);
+      for (const { side } of [this.before, this.after]) side.loader.texts.evict(heldByRun);
     }
     return changed;
   }

@@ -11,7 +11,7 @@ import { safe } from '../report/layout';
 import { unifiedDiff } from '../report/unified';
 import { Loader, type LoadedFile } from '../session/loader';
 import { troubleAt, type RunTrouble } from '../session/run-trouble';
-import { fileRef, type FileRef } from '../session/texts';
+import { fileRef, heldByRun, type FileRef } from '../session/texts';
 import type { Ours } from '../session/walk';
 import { openOutput, tellTroubles } from './output';
 import type { Status, World } from './world';
@@ -25,8 +25,6 @@ interface Mended {
 
 /** Lines on what is left of one file; the others are counted. */
 const mostLeftListed = 10;
-/** Texts held at once, in UTF-16 units. */
-const heldText = 1_000_000;
 
 export class Mend {
   readonly troubles: RunTrouble[] = [];
@@ -49,7 +47,7 @@ export class Mend {
     const builds = files.filter(({ kind }) => kind === 'build');
     for (const { root, name } of [...rests, ...builds]) {
       await this.file(fileRef(this.host, root, name));
-      this.loader.texts.evict(heldText);
+      this.loader.texts.evict(heldByRun);
     }
     const language = this.world.language();
     for (const { root, name, kind, named } of files)

@@ -5,7 +5,7 @@ import { isTrouble } from '../host/host';
 import type { Section } from '../report/section';
 import { pairBlocks, type Block } from '../review/blocks';
 import { broughtTo, type JudgedSide } from '../review/compare';
-import { fileRef } from '../session/texts';
+import { fileRef, heldByRun } from '../session/texts';
 import { pairsOf } from './pairing';
 import type { CheckRun } from './judged';
 import { filesOf, folderSide, revisionSide, type Side, type SideFile } from './sides';
@@ -41,7 +41,7 @@ export class OnlyNew {
     const found = await host.find(path);
     const there = isTrouble(found) || found.kind !== 'file' ? (await this.movedFiles()).get(path) : found;
     const loaded = there && (await loader.load(fileRef(host, there.root, there.name)));
-    loader.texts.evict(heldText);
+    loader.texts.evict(heldByRun);
     if (!loaded) return undefined;
     const inside = now instanceof FencedDoc ? pairBlocks(loaded.blocks ?? [], blocks ?? []) : undefined;
     const was = inside ? inside.find(({ after }) => after?.doc === now)?.before : loaded;
@@ -69,6 +69,3 @@ export class OnlyNew {
 /** @throws Refusal where there is no such revision. */
 export const sinceRevision = (revision: string, on: string, world: World): OnlyNew =>
   new OnlyNew(revisionSide(world, revision, '.', on), folderSide(world, '.', 'working tree', on));
-
-/** Texts held at once, in UTF-16 units. */
-const heldText = 1_000_000;

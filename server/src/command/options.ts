@@ -1,6 +1,7 @@
 // Option values that several sub-commands read.
 import { InvalidArgumentError, Option } from 'commander';
 import { grades, type Grade } from '../core/manifest/house-file';
+import { isDay } from '../core/text';
 
 export function readGrade(text: string): Grade {
   if ((grades as readonly string[]).includes(text)) return text as Grade;
@@ -9,9 +10,7 @@ export function readGrade(text: string): Grade {
 
 /** A day of the calendar, written as in the files. */
 export function readDay(text: string): string {
-  const day = new Date(`${text}T00:00:00Z`);
-  if (/^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text))
-    return text;
+  if (isDay(text)) return text;
   throw new InvalidArgumentError('A day is written as 2027-06-30.');
 }
 

@@ -18,7 +18,7 @@ import type { Comparison, FileComparison } from '../review/comparison';
 import { readSaid, saying, usesIn, type Asked, type Said, type Use } from '../review/uses';
 import { Loader } from '../session/loader';
 import { shortPath, troubleAt, type RunTrouble } from '../session/run-trouble';
-import { fileRef } from '../session/texts';
+import { fileRef, heldByRun } from '../session/texts';
 import { walk, type Ours } from '../session/walk';
 import { byWeight } from './comparing';
 import { onDay, readGrade, textOrJson } from './options';
@@ -115,9 +115,6 @@ const wordsOf = (name: string, { at, firmware }: Options, language: Language): s
     ...(firmware === undefined ? [] : [language.words`with firmware ${firmware}`]),
   ].join(' ');
 
-/** Texts held at once, in UTF-16 units. */
-const heldText = 1_000_000;
-
 class Search {
   readonly rows: UseRow[] = [];
   readonly troubles: RunTrouble[] = [];
@@ -147,7 +144,7 @@ class Search {
       if (file.kind === 'build' || file.kind === 'guide') await this.look(file);
       if (file.kind === 'part' && this.asked.part !== undefined && file.name.endsWith(`/${this.asked.part}.part.yaml`))
         this.isThere = true;
-      this.loader.texts.evict(heldText);
+      this.loader.texts.evict(heldByRun);
     }
   }
 

@@ -1,5 +1,6 @@
 // One build of a workspace, judged for a caller: findings as plain data, with their working and proven fixes.
 import type { Doc } from '../core/parts/doc';
+import { dayAt, isDay } from '../core/text';
 import { languageIn, tags } from '../core/words/languages';
 import { Mending } from '../session/mending';
 import { explainedJson, sectionJson } from '../report/json';
@@ -56,8 +57,7 @@ async function withFixes(
 
 /** The day that counts as today. @throws TypeError where what was given is none. */
 export function dayOf(on: string | undefined): string {
-  if (on === undefined) return new Date().toISOString().slice(0, 10);
-  const day = new Date(`${on}T00:00:00Z`);
-  if (/^\d{4}-\d{2}-\d{2}$/.test(on) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(on)) return on;
+  if (on === undefined) return dayAt(new Date());
+  if (isDay(on)) return on;
   throw new TypeError(`${on}: expected a day as 2027-06-30.`);
 }

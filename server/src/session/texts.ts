@@ -2,6 +2,9 @@
 import { Doc, kindOfFile, type KnownScalars } from '../core/parts/doc';
 import { isTrouble, type Awaitable, type Host, type ReadError } from '../host/host';
 
+/** Texts that a run over many files holds at once, in UTF-16 units. */
+export const heldByRun = 1_000_000;
+
 /** Where a file lies: its host, the root that bounds it, its name below that root, and its whole path. */
 export interface FileRef<H extends Host = Host> {
   readonly host: H;

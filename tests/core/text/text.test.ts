@@ -5,6 +5,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import {
   applyEdits,
   editsOverlap,
+  isDay,
   Lines,
   nearest,
   quoted,
@@ -18,6 +19,26 @@ const anyText = fc
   .array(fc.constantFrom('a', 'é', '😀', '\ud83d', '\ude00', '\n', '\r\n', '\r', '\u2028', ' '), { maxLength: 20 })
   .map((parts) => parts.join(''));
 const edit = (start: number, end: number, text: string): Edit => ({ span: { start, end }, text });
+
+describe('days', () => {
+  // Source: ISO 8601, the Gregorian calendar: a year of a full century is a leap year where 400 divides it.
+  it.each(['2024-02-29', '2000-02-29', '2026-04-30', '2026-12-31'])('takes %s', (day) => expect(isDay(day)).toBe(true));
+
+  it.each([
+    '2026-02-29',
+    '2100-02-29',
+    '2026-04-31',
+    '2026-13-01',
+    '2026-00-10',
+    '2026-10-00',
+    '2026-10-3',
+    '20261003',
+  ])('refuses %s', (day) => expect(isDay(day)).toBe(false));
+
+  it.each(['2026-10-03T00:00:00Z', ' 2026-10-03', '+002026-10-03', '2026-10-03\n', ''])('refuses %j', (text) =>
+    expect(isDay(text)).toBe(false),
+  );
+});
 
 describe('Lines', () => {
   const lines = new Lines('ab\r\nc😀\rd\n');

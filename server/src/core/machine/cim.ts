@@ -1,5 +1,6 @@
 // What Windows prints of its CIM classes as JSON: `Get-CimInstance CLASS | ConvertTo-Json`, a file a class.
 import type { Doc } from '../parts/doc';
+import { dayAt } from '../text';
 import type { MapNode } from '../yaml';
 import { decimalSize } from './json-outputs';
 import { coded, itemsOf, jsonOf, mapsOf, type Printed, printedAt, said, saidAs, wholeNumber } from './said';
@@ -61,7 +62,7 @@ export function cimTold(of: Of): Told {
 /** `/Date(1768176000000)/`, `20260112000000.000000+000`, or a day as it is written today. */
 function dayOf(text: string): string | undefined {
   const ms = /^\/Date\((\d{1,14})(?:[+-]\d{4})?\)\/$/.exec(text)?.[1];
-  if (ms !== undefined) return new Date(Number(ms)).toISOString().slice(0, 10);
+  if (ms !== undefined) return dayAt(new Date(Number(ms)));
   const [, year, month, day] = /^(\d{4})-?(\d{2})-?(\d{2})(?:T|\d{6}\.)/.exec(text) ?? [];
   return day === undefined ? undefined : `${year}-${month}-${day}`;
 }

@@ -1,6 +1,6 @@
 // One scalar text held against its field: the value, or what is wrong with it and what to write instead.
 import { inUnit, plainNumber, readQuantity, type Quantity } from '../quantity';
-import { nearest, quoted } from '../text';
+import { isDay, nearest, quoted } from '../text';
 import { meanings, plainLetters, wordOf, type Vocabulary } from '../trade/vocabulary';
 import type { ScalarNode } from '../yaml';
 import { readingsOf, readSheetQuantity } from './sheet-quantity';
@@ -266,10 +266,6 @@ function readForm(field: FormField, text: string): ScalarRead {
 }
 
 function readDate(text: string): ScalarRead {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (match) {
-    const time = new Date(`${text}T00:00:00Z`);
-    if (!Number.isNaN(time.getTime()) && time.toISOString().startsWith(text)) return { value: text };
-  }
+  if (isDay(text)) return { value: text };
   return wrong(text, `${quoted(text)} is not a date; write year, month and day, such as ${quoted('2026-10-03')}.`);
 }

@@ -7,6 +7,7 @@ export { applyEdits, editsOverlap } from './edit';
 export type { Edit } from './edit';
 export { changeBetween, endOf, meet, shiftedRange } from './shift';
 export type { Change } from './shift';
+export { dayAt, isDay } from './day';
 export { listed } from './listed';
 export { compareTexts } from './order';
 export { nearest } from './nearest';
