@@ -1,7 +1,7 @@
 // An archive whose alike drives bear names of their own, behind a controller of SAS, and a cabin’s computer with memory
 // that is soldered down. What is to be found was written down before anything was run.
 import { describe, expect, it } from 'vitest';
-import { known, told } from '../support/held-machine';
+import { known, recorded, told, toldOfRecord } from '../support/held-machine';
 import { outputsOf, type MadeDrive, type MadeMachine } from '../support/machines';
 
 const vault = (name: string): string =>
@@ -22,7 +22,13 @@ ${['north', 'south', 'east', 'west'].map(vault).join('')}expect:
 `,
 };
 
-const disk = (name: string): MadeDrive => ({ name, model: 'LMV10T-A1', bytes: 10_000_831_348_736, isBehindSas: true });
+const disk = (name: string): MadeDrive => ({
+  name,
+  model: 'LMV10T-A1',
+  bytes: 10_000_831_348_736,
+  key: `${name.slice(-1)}00000`,
+  isBehindSas: true,
+});
 const stick = { dimm: 1, sizeGB: 16, part: 'E5-4800-16', speed: 4800, running: 4800 };
 const controller = { port: '00:01.0', id: '2e77:0097', classCode: '0107', words: 'Serial Attached SCSI controller' };
 
@@ -50,6 +56,21 @@ describe('an archive of four alike drives with names of their own', () => {
       '15 shortfall built-ecc-off',
     ]);
   });
+});
+
+it('takes each drive for the same one from its record as from the outputs, and names none in it', async () => {
+  const drives = [
+    { ...disk('sda'), key: 'd00000', hours: 400 },
+    { ...disk('sdb'), key: 'b00000', failed: true, hours: 3 },
+    { ...disk('sdc'), key: 'c00000', hours: 21_044 },
+    { ...disk('sdd'), key: 'a00000', hours: 20 },
+  ];
+  const machine = { ...archive, drives };
+  const verified = await told(counts, outputsOf(machine));
+  expect(verified).toEqual(['11 stop built-drive-failing', '12 shortfall built-drive-used']);
+  const text = await recorded(counts, outputsOf(machine));
+  expect(text).not.toMatch(/name: (?:north|south|east|west)/);
+  expect(await toldOfRecord(counts, text)).toEqual(verified);
 });
 
 const cabin = {

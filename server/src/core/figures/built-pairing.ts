@@ -37,6 +37,8 @@ export interface Ways<P extends Placed, T> {
   readonly fits: (placed: P, thing: T) => boolean;
   /** Whether a thing could stand where the part is to stand. */
   readonly kin: (placed: P, thing: T) => boolean;
+  /** What tells two alike things apart for as long as they are there, in outputs and in the record of them. */
+  readonly mark: (thing: T) => string;
 }
 
 export function paired<P extends Placed, T extends Thing>(
@@ -163,7 +165,7 @@ class Pairing<P extends Placed, T extends Thing> {
       if (rivals.length < 2 || !isOneModel || (things.length > wanted && !isNamed)) continue;
       for (const one of rivals) {
         this.alike.set(one, rivals);
-        const own = things.filter((thing) => this.free.has(thing));
+        const own = things.filter((thing) => this.free.has(thing)).sort(byMark(this.ways.mark));
         const elsewhere = (thing: T): boolean => this.ways.place(one, thing) === false;
         const nearest = [...own.filter((thing) => !elsewhere(thing)), ...own.filter(elsewhere)];
         for (const thing of nearest.slice(0, this.wants(one))) this.take(one, thing);
@@ -199,6 +201,11 @@ class Pairing<P extends Placed, T extends Thing> {
     return { pairs, left: [...this.free].filter((thing) => !spoken.has(thing)) };
   }
 }
+
+const byMark =
+  <T>(mark: (thing: T) => string) =>
+  (a: T, b: T): number =>
+    mark(a) < mark(b) ? -1 : 1;
 
 const isSameSet = <T>(a: readonly T[], b: readonly T[]): boolean =>
   a.length === b.length && a.every((one) => b.includes(one));

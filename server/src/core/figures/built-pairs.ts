@@ -50,6 +50,7 @@ export const drivePairs = memo(
       place: (placed, thing) => samePlace(build, placed.at.slot, thing),
       fits: (placed, thing) => sameCapacity(placed, thing) && isKin(placed, thing),
       kin: isKin,
+      mark: ({ key, address, hours }) => [key, address, hours].map(({ text }) => text).join(' '),
     }),
 );
 
@@ -75,6 +76,7 @@ export const cardPairs = memo(
       fits: (placed, thing) =>
         isKinCard(placed, thing) && (placed.role === 'graphics' || samePlace(build, placed.at.slot, thing) === true),
       kin: isKinCard,
+      mark: ({ address }) => address.text,
     }),
 );
 
@@ -90,6 +92,7 @@ export const displayPairs = memo(
       place: (placed, thing) => (outputKinds(build, placed, thing)?.isSame === false ? false : undefined),
       fits: () => true,
       kin: () => true,
+      mark: ({ connector }) => connector.text,
     }),
 );
 
