@@ -24,7 +24,16 @@ const source = join(__dirname, '../../server/src');
 
 /** Every message, in the order of its letters. */
 export function allMessages(): string[] {
-  const all = new Set([...wordsOfTables(), 'at least {0}', 'at most {0}', '{0} to {1}', 'not stated', 'not known']);
+  const all = new Set([
+    ...wordsOfTables(),
+    'day',
+    'days',
+    'at least {0}',
+    'at most {0}',
+    '{0} to {1}',
+    'not stated',
+    'not known',
+  ]);
   for (const path of readdirSync(source, { recursive: true, encoding: 'utf8' }))
     if (path.endsWith('.ts'))
       for (const one of messagesIn(path, readFileSync(join(source, path), 'utf8'))) all.add(one);

@@ -138,7 +138,8 @@ export class Language {
     if (shown.startsWith('at least ')) return this.words`at least ${shown.slice('at least '.length)}`;
     if (shown.startsWith('at most ')) return this.words`at most ${shown.slice('at most '.length)}`;
     const at = shown.indexOf(' to ');
-    return at < 0 ? this.word(shown) : this.words`${shown.slice(0, at)} to ${shown.slice(at + ' to '.length)}`;
+    if (at < 0) return this.word(shown).replace(/ (days?|years?)$/, (_, unit: string) => ` ${this.word(unit)}`);
+    return this.words`${shown.slice(0, at)} to ${shown.slice(at + ' to '.length)}`;
   }
 
   private filled(words: readonly string[], pieces: readonly string[]): string {
@@ -185,7 +186,7 @@ const joints: Readonly<Record<string, (language: Language, head: string, rest: s
 const isOurs = (head: string): boolean => /^(?:at (?:least|most) )?\d[\d.]*(?: |$)|^\S+(?: \d+-pin)?$/.test(head);
 
 /** A figure as it is shown, and nothing beside it. */
-const figureAlone = /^(?:at least |at most )?\d[\d.]*(?: to \d[\d.]*)?(?: \S+)?$/;
+const figureAlone = /^(?:at least |at most )?-?\d[\d.]*(?: to -?\d[\d.]*)?(?: \S+)?$/;
 
 /** What joins any two words; the others stand behind a head that is known. */
 const loose: ReadonlySet<string> = new Set([', ', ' or ', ' and ']);

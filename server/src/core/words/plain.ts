@@ -11,6 +11,8 @@ export class PlainTexts {
   private readonly told = new Map<string, string>();
   private readonly byStart = new Map<string, Template[]>();
   private readonly open: Template[] = [];
+  /** What is put into a template that has no colon stands on one side of it. */
+  private readonly withColon: readonly Template[];
   /** What a fix brings stands in brackets behind its title, whichever words that has. */
   private readonly behind: Template[] = [];
 
@@ -27,6 +29,7 @@ export class PlainTexts {
       if (literals[0] === '' && literals[1]?.startsWith(' (brings ')) this.behind.push({ literals, own });
     }
     for (const list of [...this.byStart.values(), this.open]) list.sort((a, b) => weight(b) - weight(a));
+    this.withColon = this.open.filter(({ literals }) => literals.some((literal) => literal.includes(': ')));
   }
 
   /** The text in the language; as it is where no template has it. */
@@ -43,14 +46,15 @@ export class PlainTexts {
   exact(text: string): string | undefined {
     const own = this.known(text) ?? withoutStop(this.known(`${text}.`));
     if (own !== undefined) return own;
-    const lower = text.charAt(0).toLowerCase() + text.slice(1);
-    const within = lower === text ? undefined : this.known(lower);
-    return within && within.charAt(0).toUpperCase() + within.slice(1);
+    const within = lowerFirst(text);
+    return within === text ? undefined : upperFirst(this.known(within));
   }
 
   /** A text by a template, one that begins with its own words before others; undefined where only a list fits in. */
   template(text: string): string | undefined {
-    return this.matched(text, this.beginning(text), isOne) ?? this.matched(text, this.open, isOne);
+    const own = this.matched(text, this.beginning(text), isOne) ?? this.matched(text, this.open, isOne);
+    const within = lowerFirst(text);
+    return own ?? (within === text ? undefined : upperFirst(this.matched(within, this.beginning(within), isOne)));
   }
 
   private beginning(text: string): readonly Template[] {
@@ -59,17 +63,19 @@ export class PlainTexts {
 
   /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
   private whole(text: string): string | undefined {
+    if (text.startsWith(formulaSign)) return formulaSign + this.said(text.slice(formulaSign.length));
+    const own = this.beginning(text);
+    const open = text.includes('; ') ? [] : text.includes(': ') ? this.withColon : this.open;
     const known =
       this.exact(text) ??
       this.ended(text) ??
       this.matched(text, this.behind) ??
-      this.matched(text, this.beginning(text), isOne) ??
+      this.matched(text, own, isOne) ??
+      this.matched(text, open, isOne) ??
       this.listed(text) ??
-      this.matched(text, this.beginning(text));
-    if (known !== undefined || text.includes('; ')) return known;
-    // What is put into a template that has no colon stands on one side of it.
-    const open = text.includes(': ') ? this.open.filter((one) => one.literals.some(hasColon)) : this.open;
-    return this.matched(text, open);
+      this.matched(text, own, endsAsList) ??
+      this.matched(text, open, endsAsList);
+    return known !== undefined || isSeveral.test(text) ? known : this.matched(text, own);
   }
 
   /** A sentence that is known without its full stop: the same words are put into others. */
@@ -82,16 +88,17 @@ export class PlainTexts {
   private prose(text: string): string {
     const sentences = this.bySentence(text);
     if (sentences !== undefined) return sentences;
-    const within = this.whole(text.slice(0, -1)) ?? this.begun(text.slice(0, -1));
+    const line = text.slice(0, -1);
+    const within = this.whole(line) ?? this.begun(line) ?? (isLine(line) ? this.inParts(line) : undefined);
     return within === undefined ? text : `${within}.`;
   }
 
   /** A label that stands as a sentence: it begins with a capital and has no verb. */
   private begun(text: string): string | undefined {
-    const within = text.charAt(0).toLowerCase() + text.slice(1);
-    if (within === text || verb.test(text)) return undefined;
-    const own = this.whole(within) ?? this.inner(within);
-    return own === within ? undefined : own.charAt(0).toUpperCase() + own.slice(1);
+    const within = lowerFirst(text);
+    if (within === text) return undefined;
+    const own = this.whole(within) ?? (verb.test(text) ? undefined : this.inner(within));
+    return own === within ? undefined : upperFirst(own);
   }
 
   private inParts(text: string): string {
@@ -127,14 +134,14 @@ export class PlainTexts {
     for (const { literals, own } of templates) {
       const pieces = piecesOf(text, literals);
       // What begins or ends with a joint is half of something else.
-      if (pieces && !pieces.some((one) => half.test(one)) && takes(pieces, literals))
+      if (pieces && !isTorn(pieces, literals) && takes(pieces, literals))
         return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
     }
     return undefined;
   }
 
   private bySentence(text: string): string | undefined {
-    const sentences = text.split(/(?<=[.:]) (?=\p{Lu})/u);
+    const sentences = text.split(sentenceBreak);
     return sentences.length > 1 ? this.eachSentence(sentences).join(' ') : undefined;
   }
 
@@ -178,15 +185,40 @@ const mostKept = 5000;
 
 const half = /^(?:or|and|of) | (?:or|and|of|in|on|at|by|for|from|to|with|than|as|is|are|no|not|a|an|the)$/;
 
-/** Whether no piece that words stand behind is a list. */
-const isOne = (pieces: readonly string[], literals: readonly string[]): boolean =>
-  !pieces.some((one, i) => /, | and | or /.test(one) && /\p{L}/u.test(literals[i + 1]!));
+/** Whether a piece is no name and no label: half of one, or what goes on behind a single word such as `slot`. */
+const isTorn = (pieces: readonly string[], literals: readonly string[]): boolean =>
+  pieces.some((one) => half.test(one)) ||
+  (literals.length === 2 && /^[a-z]+ $/.test(literals[0]!) && literals[1] === '' && /^[a-z]+ [a-z]/.test(pieces[0]!));
 
-const hasColon = (literal: string): boolean => literal.includes(': ');
+/** More than one sentence, summand or line. */
+const isSeveral = /; |: | [+−×÷] |\. \p{L}/u;
+const isList = /, | and | or /;
+
+const isOne = (pieces: readonly string[]): boolean => !pieces.some((one) => isSeveral.test(one) || isList.test(one));
+
+/** Whether only a piece that no words stand behind is a list. */
+const endsAsList = (pieces: readonly string[], literals: readonly string[]): boolean =>
+  !pieces.some((one, i) => isSeveral.test(one) || (isList.test(one) && /\p{L}/u.test(literals[i + 1]!)));
+
+/** Behind a full stop lines of pictures go on with the name of a part. */
+const sentenceBreak = /(?<=\.) (?=\p{L})|(?<=:) (?=\p{Lu})/u;
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+function upperFirst(text: string): string;
+function upperFirst(text: string | undefined): string | undefined;
+function upperFirst(text: string | undefined): string | undefined {
+  return text && text.charAt(0).toUpperCase() + text.slice(1);
+}
 
 const weight = ({ literals }: Template): number => literals.join('').length;
 
+/** What begins with a name, as lines of pictures do, and has no verb. */
+const isLine = (text: string): boolean => /^\p{Ll}/u.test(text) && !verb.test(text);
+
 const verb = / (?:is|are|was|were|has|have|had|can|cannot|could|does|do|did|may|must|will|failed|fails) /;
+
+const formulaSign = '= ';
 
 /** What stands between parts that are told by themselves, the loosest first. */
 const signs = ['; ', ' · ', ': ', ', ', ' + ', ' − ', ' × ', ' ÷ '] as const;
