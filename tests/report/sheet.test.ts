@@ -102,6 +102,27 @@ describe('instructions', () => {
   });
 });
 
+describe('what to have at hand', () => {
+  it('counts every M.2 drive of an entry against the screws in the board’s box', () => {
+    const screwsFor = (count: number) =>
+      block(
+        sheetOfText(
+          [
+            'parts:',
+            '  board: { in-the-box: [M.2 screw x2] }',
+            `  drives: [{ shape: M.2, count: ${count} }, { shape: M.2 }, { shape: 2.5 in }]`,
+          ].join('\n'),
+        ),
+        'at-hand',
+      )
+        .bodies.flatMap((body) => (body.type === 'table' ? body.rows : []))
+        .map(({ cells }) => cells.map((cell) => (cell === 'write' ? '' : cell.text)))
+        .find(([what]) => what === 'M.2 screws');
+    expect(screwsFor(1)).toEqual(['M.2 screws', 'at most 2', '2', 'Enough']);
+    expect(screwsFor(2)).toEqual(['M.2 screws', 'at most 3', '2', 'See the slots’ own fixing']);
+  });
+});
+
 describe('the firmware route', () => {
   const parts = { 'a/b': 'kind: board\nfirmware: { versions: ["1", "2"], update-port: FLASH, update-file: B.CAP }\n' };
   const route = (by: string) =>

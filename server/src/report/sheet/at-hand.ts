@@ -9,11 +9,11 @@ import { howMany } from '../../core/figures/power';
 import { show } from '../../core/figures/sentence';
 import { atLeast, type Truth } from '../../core/figures/truth';
 import { DUST_TOOLS, GLASS_TOOLS, NOISE_TOOLS, STEP_TOOLS } from '../../core/trade/bench-tools';
+import { CONNECTOR_KINDS } from '../../core/trade/connectors';
 import type { StepKind } from '../../core/trade/steps';
 import type { Context } from './context';
 import { oneLine, upperFirst, type Block, type Body, type Row } from './model';
 import { benchName, countOf, handbookOf, roleName, whereTo } from './parts';
-import { CONNECTOR_KINDS } from '../../core/trade/connectors';
 
 /** `kinds`: the steps of the work, for the tools that they ask for. */
 export function atHandBlock(context: Context, kinds: readonly StepKind[]): Block {
@@ -103,32 +103,27 @@ function countRow(
 
 /** What lies in a box and is looked for when it is needed. */
 function boxItems({ build }: Context): readonly Row[] {
-  const { board, cooler } = build.parts;
-  const row = (what: string, placed: Placed, held: Figure): Row => ({
-    place: placed.path,
-    tick: true,
-    cells: [{ text: what }, { text: '1' }, { text: show(held) }, { text: held.lo >= 1 ? 'Enough' : 'Not known' }],
-  });
+  const { board, cooler, drives } = build.parts;
   const items: Row[] = [];
+  const add = (what: string, { path }: Placed, held: Figure, needed: string, verdict: string): void => {
+    const rest = [needed, show(held), verdict].map((text) => ({ text }));
+    items.push({ place: path, tick: true, cells: [{ text: what }, ...rest] });
+  };
+  const addOne = (what: string, placed: Placed, held: Figure): void =>
+    add(what, placed, held, '1', held.lo >= 1 ? 'Enough' : 'Not known');
   if (board) {
     const shield = boxed(board as Placed, 'I/O shield');
-    if (shield.hi > 0) items.push(row('I/O shield of the board', board as Placed, shield));
+    if (shield.hi > 0) addOne('I/O shield of the board', board as Placed, shield);
     const screws = boxed(board as Placed, 'M.2 screw');
-    const modules = build.parts.drives.filter(({ part }) => part.shape.value === 'M.2').length;
-    if (modules > 0 && screws.lo > 0)
-      items.push({
-        ...row('M.2 screws', board as Placed, screws),
-        cells: [
-          { text: 'M.2 screws' },
-          { text: `at most ${modules}` },
-          { text: show(screws) },
-          { text: screws.lo >= modules ? 'Enough' : 'See the slots’ own fixing' },
-        ],
-      });
+    const most = drives
+      .filter(({ part }) => part.shape.value === 'M.2')
+      .reduce((sum, drive) => sum + countOf(drive as Placed), 0);
+    const verdict = screws.lo >= most ? 'Enough' : 'See the slots’ own fixing';
+    if (most > 0 && screws.lo > 0) add('M.2 screws', board as Placed, screws, `at most ${most}`, verdict);
   }
   if (cooler) {
     const kit = boxed(cooler as Placed, 'mounting kit');
-    if (kit.lo > 0) items.push(row('Mounting kit of the cooler', cooler as Placed, kit));
+    if (kit.lo > 0) addOne('Mounting kit of the cooler', cooler as Placed, kit);
   }
   return items;
 }

@@ -7,7 +7,7 @@ import { listed } from '../../core/text';
 import { FIRMWARE_ROUTES, type RouteDetail, type RouteStep } from '../../core/trade/firmware-route';
 import type { Context } from './context';
 import { oneLine, upperFirst, type Block, type Body, type Line, type Row, type SheetStep } from './model';
-import { boxName } from './parts';
+import { boxName, textOf } from './parts';
 import { cautionOf } from './step-cautions';
 
 type Board = Placed<'board'>;
@@ -102,7 +102,7 @@ function routeStep({ build, places }: Context, { text, detail, writes }: RouteSt
   const fact = detail && detailFact(build, detail);
   const stated = fact?.node !== undefined;
   const words = cautionWords('update-interrupted')!;
-  const said = detail && stated ? `${upperFirst(detail)}: ${detailText(fact)}` : undefined;
+  const said = detail && stated ? `${upperFirst(detail)}: ${textOf(fact)}` : undefined;
   return {
     number,
     title: text,
@@ -130,8 +130,4 @@ function detailFact(build: Context['build'], detail: RouteDetail): Fact<unknown>
   };
   const [own] = facts[detail];
   return facts[detail].find((fact) => fact?.node !== undefined) ?? own!;
-}
-
-function detailText({ value, text }: Fact<unknown>): string {
-  return oneLine(Array.isArray(value) ? listed(value.map((one: Fact<unknown>) => one.text)) : text);
 }

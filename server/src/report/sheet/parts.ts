@@ -54,10 +54,9 @@ export function whereTo(placed: Placed, keys: readonly string[] = Object.keys(pl
     .join(', ');
 }
 
-function textOf(fact: Fact<unknown>): string {
-  const { value } = fact;
-  return oneLine(Array.isArray(value) ? listed(value.map((one: Fact<unknown>) => one.text)) : fact.text);
-}
+/** A fact in a line; a list as it is spoken: `A2 and B2`. */
+export const textOf = ({ value, text }: Fact<unknown>): string =>
+  oneLine(Array.isArray(value) ? listed(value.map((one: Fact<unknown>) => one.text)) : text);
 
 /** A part in a line, with what is chosen of its places: `2 × Boreas F140: at front, blowing in`. */
 export function thing(places: Places, placed: Placed, keys: readonly string[], more: readonly string[] = []): Line {

@@ -3,9 +3,9 @@ import { show } from '../../core/figures/sentence';
 import type { Answer, Finding, Result } from '../../core/judge/finding';
 import type { Fact, Group } from '../../core/parts/fact';
 import type { Table as Fields } from '../../core/parts/field';
-import { listed } from '../../core/text';
 import { part, type Context } from './context';
 import { lines, lowerFirst, oneLine, table, upperFirst, type Block, type PlaceKey, type Row } from './model';
+import { textOf } from './parts';
 
 /** One promise. */
 export interface Promised {
@@ -132,9 +132,6 @@ const wordsBefore: Readonly<Record<string, string>> = {
   blanking: 'blanking ',
   sampling: 'colour sampled ',
 };
-
-const textOf = ({ value, text }: Fact<unknown>): string =>
-  oneLine(Array.isArray(value) ? listed(value.map((one: Fact<unknown>) => one.text)) : text);
 
 function named(name: string, what: string): string {
   const words = what.replace(/\.$/, '');
