@@ -157,3 +157,23 @@ it('tells the room from the mains: what reads the one stands where the other is 
   expect(mains).toEqual(expect.arrayContaining([...both, 'picture-heat']));
   expect(mains).not.toContain('picture-power');
 });
+
+it('tells promises apart: what is promised of one drive is no matter for the rest', () => {
+  const same = keptAfter('survey-desk.pcbuild.yaml', (text) => text.replace(/years: \d+/, 'years: 6'));
+  expect(same).toEqual(expect.arrayContaining(['picture-power', 'picture-heat', 'picture-displays', 'work', 'tests']));
+  expect(same).not.toContain('promises');
+});
+
+it.each([
+  ['promise-uncheckable', 'scratch: { read', 'scrath: { read'],
+  ['promise-uncheckable', 'depth: 10 bit, port: DP_1', 'depth: 10 bit, port: DP_9'],
+  ['place-unknown', 'slot: M2_2', 'slot: M2_9'],
+])('finds by %s that a name stands for nothing, in a build that was judged before', (id, name, other) => {
+  const doc = docs.get('survey-desk.pcbuild.yaml')!;
+  const before = judged(new Build(doc, findIn(docs), house, today));
+  const build = new Build(new Doc(doc.name, 'build', doc.text.replace(name, other)), findIn(docs), house, today);
+  const again = judgeAgain(build, before);
+  expect(before.judgement.findings.map((one) => one.id)).not.toContain(id);
+  expect(again.findings.map((one) => one.id)).toContain(id);
+  expect(told(again)).toEqual(told(judged(build).judgement));
+});

@@ -1,5 +1,5 @@
 // What is read of a build: views of its parts and of its file that note every area that is looked at.
-import { place, type buildFile } from '../manifest/build-file';
+import { expect, place, type buildFile } from '../manifest/build-file';
 import { roleNames, type RoleName } from '../manifest/places';
 import type { Group } from '../parts/fact';
 import type { Table } from '../parts/field';
@@ -26,14 +26,30 @@ export const sectionNames: readonly SectionName[] = [
   'accept',
 ];
 /**
- * Fields that are told apart from the rest of their section, by their paths: what is written at the place moves little
- * of a build, and different figures read the room and the mains.
+ * Fields that are told apart from the rest of their section, by their paths: different figures read the room and the
+ * mains, and each promise is read by few.
  */
 const fieldNames = ['place.ambient', 'place.humidity', 'place.altitude', 'place.mains', 'place.mains.voltage'] as const;
-type FieldName = (typeof fieldNames)[number];
+/**
+ * The same, where no bit of a number is left: each shares that of an area of which little is read. Whoever read the one
+ * counts as having read the other.
+ */
+const sharing = {
+  'expect.drives': 'format',
+  'expect.memory': 'build',
+  'expect.displays': 'purpose',
+  'expect.power': 'hand-over',
+  'expect.noise': 'accept',
+  'expect.cost': 'place.altitude',
+} as const satisfies Readonly<Record<string, SectionName | (typeof fieldNames)[number]>>;
+type FieldName = (typeof fieldNames)[number] | keyof typeof sharing;
 
-const areaNames: readonly AreaName[] = [...roleNames, ...sectionNames, ...fieldNames];
-const bitOf = Object.fromEntries(areaNames.map((name, i) => [name, 1 << i])) as Readonly<Record<AreaName, RoleSet>>;
+const withBit = [...roleNames, ...sectionNames, ...fieldNames] as const;
+const bitOf = Object.fromEntries([
+  ...withBit.map((name, i) => [name, 1 << i]),
+  ...Object.entries(sharing).map(([name, other]) => [name, 1 << withBit.indexOf(other)]),
+]) as Readonly<Record<AreaName, RoleSet>>;
+const areaNames = Object.keys(bitOf) as readonly AreaName[];
 /** Whoever reads the text itself has read all that stands in it. */
 export const everything: RoleSet = Object.values(bitOf).reduce((set, bit) => set | bit, 0);
 
@@ -127,6 +143,7 @@ interface GroupView {
 }
 
 const placeShape = shapeOf('place', place.fields);
+const expectShape = shapeOf('expect', expect.fields);
 
 /** The prototype of views of a group: a field that is looked at is noted by itself where it is told apart. */
 function shapeOf(area: AreaName, fields: Table): object {
@@ -144,7 +161,7 @@ function shapeOf(area: AreaName, fields: Table): object {
   for (const [key, field] of Object.entries(fields)) {
     const path = `${area}.${key}`;
     if (!isArea(path)) define(key, true, bitOf[area]);
-    else if (field.type === 'group') define(key, true, 0, shapeOf(path, field.fields));
+    else if (field.type === 'group' && areasIn(path).length > 1) define(key, true, 0, shapeOf(path, field.fields));
     else define(key, true, bitOf[path]);
   }
   return shape;
@@ -186,7 +203,7 @@ export class FileView implements BuildFile {
     return viewOf(placeShape, this.held.place, this.reads) as BuildFile['place'];
   }
   get expect(): BuildFile['expect'] {
-    return this.read('expect');
+    return viewOf(expectShape, this.held.expect, this.reads) as BuildFile['expect'];
   }
   get bench(): BuildFile['bench'] {
     return this.read('bench');

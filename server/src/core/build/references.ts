@@ -7,7 +7,7 @@ import { nameFact } from '../parts/facts';
 import type { Field, NamedField, Referent, ScalarField, Table } from '../parts/field';
 import type { Entry, MapNode, Node } from '../yaml';
 import type { Build } from './build';
-import { rolesOf, sectionNames } from './reads';
+import { areasIn, rolesOf, sectionNames } from './reads';
 import { tableOf, tableOfEntry } from './tables';
 
 /** One name, where it is written. */
@@ -42,7 +42,7 @@ const mayRefer = (field: Field): boolean =>
   (field.type === 'group' && Object.values(field.fields).some(mayRefer)) ||
   ((field.type === 'named' || field.type === 'list') && mayRefer(field.of));
 
-const referring = rolesOf([...roleNames, ...sectionNames.filter((name) => mayRefer(buildFile[name]))]);
+const referring = rolesOf([...roleNames, ...sectionNames.filter((name) => mayRefer(buildFile[name])).flatMap(areasIn)]);
 
 /** The reference at an offset of a file. */
 export const referenceAt = (doc: Doc, offset: number): Reference | undefined =>

@@ -50,13 +50,18 @@ export function shortBlock({ findings, places }: Context): Block {
 
 /** Each in full, in a block of its own: one that changes leaves the others as they are. */
 export function fullBlocks(context: Context): readonly Block[] {
-  const { findings, judgement } = context;
+  const { findings, judgement, kept } = context;
   if (findings.length === 0) return [];
   const read = new Map(
     judgement.answers.flatMap((answer) => (answer.findings.length > 0 ? [[answer.check.id, answer.roles]] : [])),
   );
   return [
-    { id: 'working', heading: 'Findings in full', level: 2, bodies: restOf(findings.length, mostInFull) },
+    kept.asBefore({
+      id: 'working',
+      heading: 'Findings in full',
+      level: 2,
+      bodies: restOf(findings.length, mostInFull),
+    }),
     ...findings.slice(0, mostInFull).map((finding, i) => fullBlock(context, finding, i + 1, read.get(finding.id))),
   ];
 }
