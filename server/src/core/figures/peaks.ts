@@ -121,7 +121,10 @@ export const peakTimes = memo(
             end,
             lasts.lo === lasts.hi
               ? lasts
-              : known(end, 'time', lasts.label, { unit: 'ms', source: 'an end of the stated range' }),
+              : known(end, 'time', lasts.label, {
+                  unit: end < 1 ? 'ms' : 's',
+                  source: 'an end of the stated range',
+                }),
           );
       }
     }

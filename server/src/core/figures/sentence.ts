@@ -46,13 +46,19 @@ export function sentence(words: TemplateStringsArray, ...pieces: readonly Piece[
     }
     text += unfolded(words[i + 1]!);
   }
-  if (opensWithArticle(words, pieces)) text = capital(text);
   return { text, figures, facts, shown, words, pieces };
 }
 
-/** Whether a sentence begins with a label of ours, `the radiator of …`, which is no name as it stands. */
-export const opensWithArticle = (words: readonly string[], [first]: readonly Piece[]): boolean =>
-  words[0] === '' && typeof first === 'string' && first.startsWith('the ');
+/** Whether what is said begins with a label of ours, `the radiator of …`, which is no name that stands as it is. */
+export function opensWithArticle({ words, pieces: [first] }: Sentence): boolean {
+  if (words[0] !== '' || first === undefined) return false;
+  if (typeof first === 'string') return first.startsWith('the ');
+  return !('type' in first) && opensWithArticle(first);
+}
+
+/** A sentence that stands by itself: its first letter is a capital, unless a name begins it. */
+export const standing = (said: Sentence): Sentence =>
+  opensWithArticle(said) ? { ...said, text: capital(said.text) } : said;
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -6,7 +6,7 @@ import type { FixIdea, Outcome, Target } from '../checks/kit';
 import { writtenAt, type Missing } from '../figures/figure';
 import type { Measure } from '../figures/measure';
 import { eachOnce } from '../figures/missing-facts';
-import type { Sentence } from '../figures/sentence';
+import { standing, type Sentence } from '../figures/sentence';
 import type { Used } from '../figures/truth';
 import { grades, type Grade } from '../manifest/house-file';
 import type { StatedAt } from '../parts/doc';
@@ -112,7 +112,7 @@ export function answersApart(before: Judgement, changed: Iterable<AreaName>): re
 export function findingOf(check: Check, outcome: Outcome, grade: Grade): Finding | undefined {
   const { truth, subject, underline } = outcome;
   if (truth.is === true) return undefined;
-  const said = truth.is === false ? outcome.broken() : openWords(outcome);
+  const said = standing(truth.is === false ? outcome.broken() : openWords(outcome));
   const caution = outcome.caution ?? check.caution;
   const isBroken = truth.is === false;
   return {

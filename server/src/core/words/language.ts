@@ -48,15 +48,20 @@ export class Language {
   }
 
   /** A sentence, with its figures and facts as the English one shows them. */
-  said({ words, pieces, shown }: Sentence): string {
+  said(sentence: Sentence): string {
+    const said = this.part(sentence);
+    return opensWithArticle(sentence) ? capital(said) : said;
+  }
+
+  /** The same within another sentence. */
+  private part({ words, pieces, shown }: Sentence): string {
     let next = 0;
     const told = pieces.map((piece) => {
       const own = typeof piece === 'object' && 'type' in piece && piece.type === 'figure' ? shown[next]! : '';
       next += figuresIn(piece);
       return this.piece(piece, own);
     });
-    const said = this.filled(words, told);
-    return opensWithArticle(words, pieces) ? capital(said) : said;
+    return this.filled(words, told);
   }
 
   /** Words of a message that are said as they stand. */
@@ -128,7 +133,7 @@ export class Language {
 
   private piece(piece: Piece, shown: string): string {
     if (typeof piece === 'string') return this.label(piece);
-    if (!('type' in piece)) return this.said(piece);
+    if (!('type' in piece)) return this.part(piece);
     if (piece.type === 'fact') return piece.text === '' ? this.word('not stated') : piece.text;
     return this.figure(shown);
   }

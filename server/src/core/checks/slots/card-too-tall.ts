@@ -40,7 +40,7 @@ parts:
       report(
         outcome(at(card), given(atMost(height, room), card.part.edge), {
           broken: () => sentence`${card.label} stands ${height} high; ${box.label} leaves ${room}.`,
-          fixes: () => [swap(card), swap(box)],
+          fixes: () => [swap(box), swap(card)],
         }),
       );
     }
