@@ -1,6 +1,7 @@
 // An archive whose alike drives bear names of their own, behind a controller of SAS, and a cabin’s computer with memory
 // that is soldered down. What is to be found was written down before anything was run.
 import { describe, expect, it } from 'vitest';
+import { fettle } from '../support/command';
 import { known, recorded, told, toldOfRecord } from '../support/held-machine';
 import { outputsOf, type MadeDrive, type MadeMachine } from '../support/machines';
 
@@ -71,6 +72,9 @@ it('takes each drive for the same one from its record as from the outputs, and n
   const text = await recorded(counts, outputsOf(machine));
   expect(text).not.toMatch(/name: (?:north|south|east|west)/);
   expect(await toldOfRecord(counts, text)).toEqual(verified);
+  const files = { ...counts, 'bird-counts.asbuilt.yaml': text };
+  const sheet = await fettle(files, 'sheet', 'bird-counts.pcbuild.yaml', '--markdown');
+  expect(sheet.out).toMatch(/\| south, Lumen Vault 10T or one like it \| LMV10T-A1, .*, ran 3 h, health failed \|/);
 });
 
 const cabin = {

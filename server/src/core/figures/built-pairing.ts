@@ -134,11 +134,10 @@ class Pairing<P extends Placed, T extends Thing> {
 
   /** One part and one thing that fit each other and nothing else. */
   byPlainness(): void {
-    const fitting = (placed: P): T[] => this.fitting(placed);
     const wanting = this.all.filter((placed) => this.wants(placed) > 0);
     const plain = wanting.flatMap((placed) => {
-      const own = fitting(placed);
-      const isOnly = own.every((thing) => !wanting.some((one) => one !== placed && fitting(one).includes(thing)));
+      const own = this.fitting(placed);
+      const isOnly = own.every((thing) => !wanting.some((one) => one !== placed && this.fitting(one).includes(thing)));
       return own.length > 0 && own.length === this.wants(placed) && isOnly ? [{ placed, own }] : [];
     });
     for (const { placed, own } of plain) for (const thing of own) this.take(placed, thing);

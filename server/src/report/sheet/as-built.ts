@@ -1,14 +1,17 @@
 // What the finished machine said of itself, for the hand-over record: from its record beside the build.
 import type { Build } from '../../core/build/build';
 import { recordText } from '../../core/figures/built-record';
-import { cardPairs, displayPairs, drivePairs } from '../../core/figures/built-pairs';
+import { type AnyPair, cardPairs, displayPairs, drivePairs } from '../../core/figures/built-pairs';
 import type { AsBuilt } from '../../core/manifest/as-built';
 import type { Fact } from '../../core/parts/fact';
 import { benchName } from './parts';
 import { oneLine, table, type Body, type Row } from './model';
 
-/** What changes this part of the sheet. */
-export const saidOf = (build: Build): string => recordText(build, '');
+/** What changes this part of the sheet: the record names no part of several that nothing tells apart. */
+export const saidOf = (build: Build): string =>
+  build.machine
+    ? [recordText(build, ''), ...[...partRows(build)].map(({ cells: [what] }) => what?.text)].join('\n')
+    : '';
 
 /** Empty where the machine was not asked. */
 export function asBuiltBodies(build: Build): readonly Body[] {
@@ -47,17 +50,21 @@ function* wholeRows(machine: AsBuilt): Iterable<Row> {
     yield* row('Errors of the memory', 'parts.memory', ecc.value ? 'corrected' : 'not corrected');
 }
 
+/** Of alike parts nothing tells which it is. */
+const foundAs = ({ placed, alike }: AnyPair): string =>
+  alike.length === 1 ? benchName(placed) : `${benchName(placed)} or one like it`;
+
 function* partRows(build: Build): Iterable<Row> {
-  for (const { placed, found } of drivePairs(build).pairs)
-    for (const { reports, capacity, link, hours, worn, health } of found)
+  for (const pair of drivePairs(build).pairs)
+    for (const { reports, capacity, link, hours, worn, health } of pair.found)
       yield* row(
-        benchName(placed),
-        placed.path,
+        foundAs(pair),
+        pair.placed.path,
         ...[reports, capacity, link, after('ran', hours), after('worn', worn), after('health', health)],
       );
-  for (const { placed, found } of cardPairs(build).pairs)
-    for (const { reports, id, link } of found) yield* row(benchName(placed), placed.path, reports, id, link);
-  for (const { placed, found } of displayPairs(build).pairs)
-    for (const { reports, connector } of found)
-      yield* row(benchName(placed), placed.path, reports, after('on', connector));
+  for (const pair of cardPairs(build).pairs)
+    for (const { reports, id, link } of pair.found) yield* row(foundAs(pair), pair.placed.path, reports, id, link);
+  for (const pair of displayPairs(build).pairs)
+    for (const { reports, connector } of pair.found)
+      yield* row(foundAs(pair), pair.placed.path, reports, after('on', connector));
 }
