@@ -88,6 +88,7 @@ import guideBuildMissing from './guide/guide-build-missing';
 import guideCautionMissing from './guide/guide-caution-missing';
 import guideFigureUnknown from './guide/guide-figure-unknown';
 import guideMarkerLoose from './guide/guide-marker-loose';
+import guideStepHarmful from './guide/guide-step-harmful';
 import guideStepMissing from './guide/guide-step-missing';
 import guideStepNeedless from './guide/guide-step-needless';
 import guideStepOutOfOrder from './guide/guide-step-out-of-order';
@@ -345,6 +346,7 @@ export const checks: readonly Check[] = [
   guideCautionMissing,
   guideFigureUnknown,
   guideMarkerLoose,
+  guideStepHarmful,
   guideStepMissing,
   guideStepNeedless,
   guideStepOutOfOrder,

@@ -88,6 +88,7 @@ export const CHECK_IDS: readonly string[] = [
   'guide-caution-missing',
   'guide-figure-unknown',
   'guide-marker-loose',
+  'guide-step-harmful',
   'guide-step-missing',
   'guide-step-needless',
   'guide-step-out-of-order',
