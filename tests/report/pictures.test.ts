@@ -15,6 +15,7 @@ import { judgeBuild } from '../../server/src/core/judge/judge';
 import { Doc } from '../../server/src/core/parts/doc';
 import { pictures } from '../../server/src/report/sheet/pictures/index';
 import type { Picture, PictureId } from '../../server/src/report/sheet/pictures/picture';
+import { bench } from '../support/bench';
 import { findIn, readSamples } from '../support/samples';
 import { ofClass, readXml, type Element } from '../support/xml';
 
@@ -36,6 +37,26 @@ const isBounded = ({ lo, hi }: Figure): boolean => Number.isFinite(lo) && Number
 /** Whether some line begins with a label and has a value behind it. */
 const says = (words: readonly string[], label: string, value: string): boolean =>
   words.some((line) => line.startsWith(label) && line.slice(label.length).includes(value));
+
+it('draws two cards of one entry together, and holds each against its own slot and cables', () => {
+  const text = [
+    'parts:',
+    '  supply: { power: 1000 W }',
+    '  graphics:',
+    '    - model: G1',
+    '      count: 2',
+    '      connectors: { 8-pin: 1 }',
+    '      power: { sustained: 200 W, peaks: [{ power: 400 W, lasts: 1 ms }] }',
+    '',
+  ].join('\n');
+  const { words } = pictureOf(bench([{ name: 'a.pcbuild.yaml', text }]).build!, 'power');
+  expect(words).toContain('2 × G1: 400 W, peak 800 W for 1 ms');
+  // Source: PCI Express Card Electromechanical Specification: 10 to 75 W from a slot by its width, which is not stated
+  // here; 150 W through 8-pin.
+  expect(words.find((line) => line.startsWith('slot and cables of G1'))).toBe(
+    'slot and cables of G1: 200 W of 160 to 225 W',
+  );
+});
 
 describe.each(named)('the numbers of %s', (_, build) => {
   it('of power are those of the figures', () => {

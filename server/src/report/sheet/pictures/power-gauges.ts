@@ -1,6 +1,6 @@
 // What a build draws against what is allowed: at the wall, out of the supply, on its rails, through cables.
 import type { Build, Placed } from '../../../core/build/build';
-import { cardCapacity, type Card } from '../../../core/figures/card-power';
+import { cardCapacity, cardDraw, type Card } from '../../../core/figures/card-power';
 import { circuitLimit, circuitLoad } from '../../../core/figures/circuit';
 import { epsCapacity, isWithoutEps } from '../../../core/figures/connector-loads';
 import { figure, type Figure } from '../../../core/figures/figure';
@@ -77,10 +77,11 @@ function throughCables(build: Build): Gauge[] {
         ? []
         : [{ place: parts[0]!.placed.path, label: 'EPS cables', is: draw, limit: epsCapacity(build) }];
     if (feed !== 'cards') return [];
-    return parts.slice(0, mostCards).map(({ placed, draw: is }) => ({
+    // Each of several cards has a slot and cables of its own.
+    return parts.slice(0, mostCards).map(({ placed }) => ({
       place: placed.path,
       label: `slot and cables of ${placed.label}`,
-      is,
+      is: cardDraw(build, placed as Card),
       limit: cardCapacity(build, placed as Card),
     }));
   });

@@ -1,6 +1,6 @@
 // What the picture of power is laid out from: bars and the flows between them, each with its figure and its words.
 import type { Build, Placed } from '../../../core/build/build';
-import type { Figure } from '../../../core/figures/figure';
+import { times, type Figure } from '../../../core/figures/figure';
 import { wallPower } from '../../../core/figures/mains';
 import { peaksOf } from '../../../core/figures/peaks';
 import { howMany, sustainedDraw } from '../../../core/figures/power';
@@ -105,10 +105,13 @@ function rowsOf({ feed, parts }: Flow): Node[] {
   return [...own, node(`${feed} rest`, 3, rest[0]!.placed.path, name, draw, '')];
 }
 
+/** Of several parts in one entry: what all of them draw, their peaks at once. */
 function partRow(placed: Placed, draw: Figure): Node {
-  const count = howMany(placed).lo;
-  const name = count > 1 ? `${count} × ${placed.label}` : placed.label;
-  const stated = (peaksOf(placed)?.peaks ?? []).filter(({ power: peak }) => !isOpen(peak));
+  const count = howMany(placed);
+  const name = count.lo > 1 ? `${count.lo} × ${placed.label}` : placed.label;
+  const stated = (peaksOf(placed)?.peaks ?? [])
+    .map(({ power, lasts }) => ({ power: times(power, count), lasts }))
+    .filter(({ power }) => !isOpen(power));
   const highest = stated.toSorted((a, b) => b.power.hi - a.power.hi)[0];
   const base = node(placed.path, 3, placed.path, name, draw, '');
   const peaks = stated.map(({ power: peak, lasts }) => `, peak ${short(peak)} for ${short(lasts)}`).join('');
