@@ -30,7 +30,7 @@ const JUDGED = Object.keys(WORDS) as Kind[];
 
 /** What a sheet of a kind would say something of; kinds that are not here are known by the title alone. */
 const NEEDS: Readonly<Partial<Record<Kind, readonly string[]>>> = {
-  board: ['socket', 'slots', 'size'],
+  board: ['socket', 'size', 'memory'],
   cooler: ['sockets', 'height', 'rated-power', 'base', 'radiator', 'pump'],
   processor: ['socket', 'power', 'graphics'],
   memory: ['type', 'rated-speed'],

@@ -59,7 +59,8 @@ const CALLED: readonly (readonly [kind: HeaderKind, stem: string, words: RegExp]
 ];
 
 function headerFacts(path: readonly string[], thing: Counted, ofEach?: string): readonly Taken[] {
-  const called = CALLED.filter(([, , words]) => words.test(thing.text));
+  const bare = thing.text.replace(/ ?\([^()]{0,40}\)/g, '');
+  const called = CALLED.filter(([, , words]) => words.test(thing.text) || words.test(bare));
   const isBoth = /pump/i.test(thing.text) && /\bfan\b|lüfter/i.test(thing.text);
   const [first] = called;
   if (

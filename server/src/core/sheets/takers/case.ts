@@ -223,6 +223,7 @@ const supplyDepth: Taker = (value, place) => {
   const found = value.match(only) ?? [];
   const rest = inOneWord(value)
     .replace(only, ' ')
+    .replace(/\b(?:maximal|deep|tief)(?=\W|$)/gi, ' ')
     .replace(
       /\((?:max\.?|maximum)\)|\b(?:up to|bis(?: zu)?|max(?:imum)?\.?|length|depth|länge|tiefe?|long|lang)(?=\W|$)/gi,
       ' ',

@@ -57,7 +57,7 @@ const fanThickness: Taker = sized(isThickness, (measures) => frameOf(measures)?.
 const pins: Taker = (value, place) => {
   const clauses = value
     .split(/\s?[,;/+]\s?|\s(?:and|und)\s/)
-    .filter((one) => !/a?rgb|led|5 ?v|cable|kabel|\d ?mm/i.test(one));
+    .filter((one) => /\d|pin|pwm|pol/i.test(one) && !/a?rgb|led|5 ?v|cable|kabel|\d ?mm/i.test(one));
   const read = new Set(
     clauses.map((one) => sheetPins(one.replace(/\s?\([^)]{0,12}\)/, '').trim()) ?? pinsOf(one, place.label)),
   );

@@ -152,6 +152,7 @@ interface Output {
 function outputOf({ count = 1, name }: Counted, label: string): Output | undefined {
   const text = name
     .replace(/ (?:with|mit) FRL(?= |$)/i, '')
+    .replace(/^((?:USB )?Type-C|USB[ -]?C)(?: \d\.\d)? ?\([^()]{0,60}\)$/i, '$1')
     .replace(/\s?\((?:HDCP|up to|supports?|max|bis)[^()]{0,60}\)/gi, '')
     .replace(/ ?\(iGPU\)/i, '')
     .replace(/ ?\((?:nur mit|only with|requires?|benötigt) [^()]{2,40}\)/i, '')

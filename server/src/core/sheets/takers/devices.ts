@@ -3,7 +3,7 @@ import type { QuantityField } from '../../parts/field';
 import { parseM2Size } from '../../trade/m2';
 import { parseErrorRate } from '../../trade/storage';
 import { parseCardOpenings } from '../../trade/slot-words';
-import { leftOver, measuresOf, onAxis } from '../measures';
+import { leftOver, measuresOf, onAxis, type Measures } from '../measures';
 import { takeQuantity, withDots } from '../take-quantity';
 import { doubtful, nothing, plain, type Taker } from '../taken';
 import { anyTakers, mmText, onlyOne, orNothing, sized } from './common';
@@ -135,10 +135,17 @@ const OUTLINES_MM: readonly number[] = [68.9, 111.15];
 const outlineOf = (mm: readonly number[]): number | undefined =>
   mm.length === 2 ? mm.find((one) => OUTLINES_MM.some((height) => Math.abs(one - height) <= 0.3)) : undefined;
 
+/** Of three measures without axes the one that stands out: no graphics card is higher than long. */
+function longestOf({ mm, axes }: Measures): number | undefined {
+  const [length = 0, next = 0] = mm.toSorted((a, b) => b - a);
+  return mm.length === 3 && axes === undefined && length >= 1.25 * next && length <= 400 ? length : undefined;
+}
+
 const cardLength: Taker = (value, place) =>
   sized(/length|länge|comprimento|longitud|panjang/i, (measures) => {
     const height = place.kind === 'card' ? outlineOf(measures.mm) : undefined;
-    return onAxis(measures, 'L') ?? (height === undefined ? undefined : measures.mm.find((one) => one !== height));
+    const own = onAxis(measures, 'L') ?? (height === undefined ? undefined : measures.mm.find((one) => one !== height));
+    return own ?? (place.kind === 'graphics' ? longestOf(measures) : undefined);
   })(value, place);
 
 const cardHeight: Taker = (value, place) => {

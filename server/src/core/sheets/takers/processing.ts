@@ -4,7 +4,7 @@ import { SOCKET_WORDS } from '../../trade/processor-names';
 import { wordOf } from '../../trade/vocabulary';
 import { wordSet } from '../clean';
 import { leftOver, onAxis } from '../measures';
-import { takeQuantity } from '../take-quantity';
+import { takeQuantity, withDots } from '../take-quantity';
 import { doubtful, nothing, plain, type Taker } from '../taken';
 import { anyTakers, counted, fanTakers, onlyOne, orNothing, radiatorTakers, sized, under } from './common';
 import { linkIn } from './links';
@@ -266,7 +266,7 @@ const type: Taker = (value, { path }) => {
   return found.length === 1 ? plain({ path, value: found[0]! }) : nothing;
 };
 const voltage: Taker = (value, place) => {
-  const only = onlyOne(value.replace(',', '.'), /(?<![\d.]|\d,)(\d\.\d{1,3}) ?V\b/gi);
+  const only = onlyOne(withDots(value), /(?<![\d.]|\d,)(\d\.\d{1,3}) ?V\b/gi);
   return only === undefined ? takeQuantity(value, place) : plain({ path: place.path, value: `${Number(only)} V` });
 };
 

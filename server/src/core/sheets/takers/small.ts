@@ -60,7 +60,10 @@ const gauge: Taker = (value, { path }) => orNothing(path, /^(?:AWG ?)?(\d{1,2})(
 
 const ways: Taker = (value, { path, whole }) => {
   const found = /^1 ?x .{2,30} (?:to|auf|zu|→|->) ([2-8]) ?x /i.exec(value.trim())?.[1];
-  return found !== undefined && /splitter|y-?kabel|y-?cable/.test(whole) ? plain({ path, value: found }) : nothing;
+  const isOfFans = /fan|pwm|lüfter/i.test(`${value} ${whole}`) && !/sata|molex|pcie|eps|12v/i.test(value);
+  return found !== undefined && isOfFans && /splitter|y-?kabel|y-?cable/.test(whole)
+    ? plain({ path, value: found })
+    : nothing;
 };
 
 export const cableTakers: Readonly<Record<string, Taker>> = { ...anyTakers, connector, gauge, ways };

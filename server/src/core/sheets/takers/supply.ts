@@ -142,7 +142,7 @@ const railCurrents: Taker = (value, place) => {
 
 function railCurrent(path: readonly string[], name: string, value: string): Take {
   const rail = wordOf(RAIL_WORDS, name);
-  const [, amps] = /^(\d{1,3}(?:\.\d{1,2})?) ?A$/i.exec(withDots(value).trim()) ?? [];
+  const [, amps] = /^(\d{1,3}(?:\.\d{1,2})?) ?A(?: ?\([\d.]{1,6} ?W\))?$/i.exec(withDots(value).trim()) ?? [];
   const volts = /^[+-]?(\d{1,2}(?:\.\d)?)V/.exec(rail ?? '')?.[1];
   if (rail === undefined || amps === undefined || volts === undefined) return nothing;
   if (rail.startsWith('-')) return nothing;
