@@ -21,13 +21,17 @@ const spellings: readonly (readonly [RegExp, RegExp])[] = [
   [/^(?:ceramic|silicone)/, /oxid|kera|cera|sili/i],
   [/^NVMe$/, /pci|nvm/i],
   [/^true$/, /\S/],
-  [/^false$/, /\bno\b|non|nicht|nein|ohne|kein|\bn\b|without|false|none|✗|not |unsupported|\bsem\b|\bsin\b|não|tidak/i],
+  [
+    /^false$/,
+    /\bno\b|non|nicht|nein|ohne|kein|\bn\b|steel|stahl|without|false|none|✗|not |unsupported|\bsem\b|\bsin\b|não|tidak/i,
+  ],
   [/^(?:SATA data cable|I\/O shield|M\.2 screw)/, /kabel|cable|blende|shield|schraube|screw/i],
   [
     /^(?:front (?:USB|audio|panel)|fan|RGB|ARGB)/i,
     /usb|audio|áudio|panel|painel|fan|lüf|y-?kabel|address|lüfter|led|rgb|type-?c/i,
   ],
   [/^full height$/, /standard|volle/i],
+  [/ screw$/, /schraube/i],
   [/^copper|aluminium|nickel/, /kupfer|copper|alu|nickel/i],
   [/^(?:insulating|conductive)$/, /leit|conduct/i],
   [/^(?:active|passive|none)$/, /aktiv|activ|pass/i],

@@ -169,7 +169,7 @@ export const coolerLabels: Labels = {
   pump: 'Pump | Pumpe',
   'pump.current': 'Rated current | Current | Nennstrom | Stromaufnahme',
   'pump.pins': 'Connector | Power connector | Connector type | Anschluss',
-  'pump.level': 'Noise | Noise level | Sound level | Geräuschpegel | Lautstärke',
+  'pump.level': 'Noise | Noise level | Sound level | Geräuschpegel | Lautstärke | Pumpenlautstärke',
   radiator: 'Radiator',
   ...below('radiator', radiatorLabels),
   'tube-length':

@@ -23,10 +23,13 @@ export function across(head: CellRow, parts: readonly CellRow[], table: number, 
   }));
 }
 
-/** Whether rows below labels are parts: as wide, none of them labels again, and what stands in them is filled. */
+/**
+ * Whether rows below labels are parts: several, as wide, none of them labels again, and what stands in them is filled.
+ * One alone may be the first of a list that was cut off.
+ */
 export function areParts(head: CellRow, parts: readonly CellRow[], isLabel: IsLabel): boolean {
   return (
-    parts.length > 0 &&
+    parts.length > 1 &&
     parts.every(
       ({ cells }) =>
         cells.length === head.cells.length && !isBlank(cells[0]!) && cells.filter((cell) => isLabel(cell)).length < 2,

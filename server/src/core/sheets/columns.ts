@@ -100,6 +100,14 @@ export function indexOf(names: readonly string[], wanted: string): number | unde
   return holding.length === 0 && number >= 1 && number <= names.length ? number - 1 : undefined;
 }
 
+/** The column that a value alone tells, in a row where each has its own: `750 W`. */
+function onlyCell(rows: readonly SheetRow[], wanted: string): number | undefined {
+  const key = labelKey(wanted);
+  const keys = rows.map(({ cells }) => cells.map(labelKey)).filter((own) => new Set(own).size === own.length);
+  const found = new Set(keys.map((own) => own.indexOf(key)).filter((at) => at >= 0));
+  return key !== '' && found.size === 1 ? [...found][0] : undefined;
+}
+
 function tablesOf(rows: readonly SheetRow[]): SheetRow[][] {
   const tables = new Map<number, SheetRow[]>();
   for (const row of rows) tables.set(row.table, [...(tables.get(row.table) ?? []), row]);
@@ -139,7 +147,8 @@ class TableReader {
     const named =
       this.head.length > 0
         ? this.head
-        : (table.find((row) => isHeadLabel(row.label) && row.cells.length === this.width)?.cells ?? []);
+        : (table.find((row) => isHeadLabel(row.label) && row.cells.length === this.width)?.cells ??
+          namesAbove(table[0]));
     return Array.from({ length: this.width }, (_, index) => plainLine(named[index] ?? '') || `column ${index + 1}`);
   }
 
@@ -158,8 +167,9 @@ class TableReader {
   chosen(variant: string): number | undefined {
     const own = indexOf(this.variants, variant);
     if (own !== undefined || this.variants.length === 0) return own;
-    const aliases = this.rows.filter(({ label, cells }) => isHeadLabel(label) && cells.length === this.width);
-    return aliases.map(({ cells }) => indexOf(cells, variant)).find((index) => index !== undefined);
+    const full = this.rows.filter(({ cells }) => cells.length === this.width);
+    const aliases = full.filter(({ label }) => isHeadLabel(label)).map(({ cells }) => indexOf(cells, variant));
+    return aliases.find((index) => index !== undefined) ?? onlyCell(full, variant);
   }
 
   private isOf(test: (one: string) => boolean): boolean {
@@ -224,6 +234,10 @@ class TableReader {
     };
   }
 }
+
+/** What the first row says of each column, where it says of each another thing. */
+const namesAbove = (first: SheetRow | undefined): readonly string[] =>
+  first !== undefined && new Set(first.cells.map(labelKey)).size === first.cells.length ? first.cells : [];
 
 /** How many columns most rows of a table have, of those that have several; a stray line is none of them. */
 function widthOf(widths: readonly number[]): number {

@@ -55,10 +55,10 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
   const read = unrepeated(
     inline.lines.map((line) => ({ line, ...new LineReader(line, matcher, sheet, whole).read() })),
   );
-  const named = numbered(read);
-  const sharing = kind === 'board' ? sharingOf(inline.lines, sheet.loose, named) : undefined;
+  const found = numbered(read);
+  const sharing = kind === 'board' ? sharingOf(inline.lines, sheet.loose, found) : undefined;
   const all = [
-    ...named,
+    ...found,
     ...(sharing?.found ?? []),
     ...displayModes(
       kind,
@@ -74,19 +74,17 @@ export function draftFrom(sheet: Sheet, kind: Kind, indexes: Indexes, variant?: 
     .filter(({ isPlain, fact }) => !isPlain && !known.has(fact.path.join('.')))
     .map(({ fact }) => fact);
   const isNamed = all.some(({ fact }) => fact.path.join() === 'model');
+  const named = isNamed ? [] : namedByTitle(sheet, kind, facts);
   const isAsked = columns.undecided.length > 0 || inline.isUndecided;
   return {
     kind,
     ...(sheet.title === undefined ? {} : { title: sheet.title }),
-    facts: withModel(
-      isAsked
-        ? facts
-        : [
-            ...facts,
-            ...ofTitle(sheet, matcher, whole, [...all.map(({ fact }) => fact)]),
-            ...(isNamed ? [] : namedByTitle(sheet, kind, facts)),
-          ],
-    ),
+    facts: withModel([
+      ...facts,
+      ...(isAsked ? [] : ofTitle(sheet, matcher, whole, [...all.map(({ fact }) => fact)])),
+      // Of several variants the maker is one.
+      ...named.filter(({ path }) => !isAsked || path.join() === 'maker'),
+    ]),
     perhaps: perhaps.filter(({ path }) => !path[0]!.startsWith('%')),
     disagreeing,
     unread: [...read.flatMap(({ unread }) => unread), ...sheet.loose]

@@ -196,7 +196,8 @@ export class LabelIndex {
 
   /** Whether some field has this label, whatever stands beside it. */
   has(label: string): boolean {
-    return this.names(label).some(({ name }) => this.byKey.has(labelKey(name)));
+    const hasOne = (one: string): boolean => this.names(one).some(({ name }) => this.byKey.has(labelKey(name)));
+    return hasOne(label) || (halvesOf(label)?.every(hasOne) ?? false);
   }
 
   private names(label: string): readonly Named[] {
@@ -216,7 +217,15 @@ export class LabelIndex {
       const targets = this.targets(labelKey(name), above, heading);
       if (targets.length > 0) return { ...said, isMost: said.isMost || MOST_WORD.test(name), targets };
     }
-    return undefined;
+    return this.matchBoth(label, heading);
+  }
+
+  /** `Brand / Marke`: one label in two languages, where both mean the same. */
+  private matchBoth(label: string, heading: string): Match | undefined {
+    const [one, other] = halvesOf(label)?.map((half) => this.match(half, heading)) ?? [];
+    const paths = new Set(other?.targets.map(({ path }) => path.join('.')));
+    const targets = one?.targets.filter(({ path }) => paths.has(path.join('.'))) ?? [];
+    return one && targets.length > 0 ? { ...one, targets } : undefined;
   }
 
   private targets(key: string, above: string, heading: string): readonly Target[] {
@@ -239,5 +248,10 @@ export class LabelIndex {
 
 /** What a sheet lists under a heading of something else, since it hangs on that. */
 const ANYWHERE: ReadonlySet<string> = new Set(['tube-length', 'sockets', 'base', 'paste']);
+
+function halvesOf(label: string): readonly string[] | undefined {
+  const halves = label.split(' / ');
+  return halves.length === 2 ? halves : undefined;
+}
 
 const MOST_WORD = /\b(?:max\.?|maximum|maximal\w{0,14})(?: |$)/i;

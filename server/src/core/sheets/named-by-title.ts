@@ -1,6 +1,6 @@
 // Maker and model as the title names them, where no line does: what is left of it without all that is no name.
 import type { Kind } from '../parts/kinds';
-import { plainLine } from './clean';
+import { plainLine, wordSet } from './clean';
 import type { Drafted } from './draft';
 import type { Sheet } from './sheet';
 
@@ -25,8 +25,8 @@ const CALLED: Readonly<Partial<Record<Kind, string>>> = {
   stick: 'usb stick|usb-stick|usb flash drive',
 };
 const ALWAYS =
-  'data sheet|datasheet|product data sheet|datenblatt|produktdatenblatt|technisches datenblatt|specs?|' +
-  'specifications?|technical specifications?|technische daten|product specifications?|overview|' +
+  'data sheet|datasheet|product data sheet|datenblatt|produktdatenblatt|technisches datenblatt|spec|specs|' +
+  'specification|specifications|technical specifications|technische daten|product specifications|overview|' +
   'product page|product brief|details';
 
 /** A title that speaks of several, of what others think of it, or of what it costs. */
@@ -50,15 +50,21 @@ const headOf = (title: string): string =>
     .split(/ ?[|:;,([•·] ?| [-–—] /)[0]!
     .trim();
 
+/** No phrase that a part is called by has more words. */
+const longestPhrase = 5;
+
 function withoutCalled(text: string, kind: Kind): string {
-  const words = [CALLED[kind], ALWAYS].filter(Boolean).join('|');
-  const [ahead, behind] = [new RegExp(`^(?:${words}) `, 'i'), new RegExp(` (?:${words})$`, 'i')];
-  let rest = text;
-  for (let last = ''; last !== rest; ) {
-    last = rest;
-    rest = rest.replace(ahead, '').replace(behind, '').trim();
+  const called = wordSet(`${CALLED[kind] ?? ''}|${ALWAYS}`);
+  let words = text.split(' ');
+  const isCalled = (from: number, to?: number): boolean =>
+    words.length > 0 && called.has(words.slice(from, to).join(' ').toLowerCase());
+  for (let count = longestPhrase; count > 0; count--) {
+    const [ahead, behind] = [isCalled(0, count), isCalled(-count)];
+    if (!ahead && !behind) continue;
+    words = ahead ? words.slice(count) : words.slice(0, -count);
+    count = longestPhrase + 1;
   }
-  return rest;
+  return words.join(' ');
 }
 
 /** The model, and the maker where the page is headed with its name and then the part’s; none that is not plain. */
@@ -87,6 +93,7 @@ const holds = (text: string, word: string): boolean => ` ${text} `.toLowerCase()
 function makerOf(page: string | undefined, title: string): string | undefined {
   const pieces = plainLine(page ?? '').split(/ [|–—-] /);
   const site = pieces.length > 1 ? pieces.at(-1)! : undefined;
-  const isPlain = site !== undefined && /^\p{Lu}[\p{L}\d-]{2,19}$/u.test(site) && pieces[0]!.startsWith(`${site} `);
+  const isPlain =
+    site !== undefined && page !== title && /^\p{Lu}[\p{L}\d-]{2,19}$/u.test(site) && pieces[0]!.startsWith(`${site} `);
   return isPlain && holds(pieces[0]!, headOf(title)) ? site : undefined;
 }

@@ -20,9 +20,14 @@ export interface RawLine {
 /** The lines of a text, numbered from 1. */
 export function rawLines(texts: readonly string[]): RawLine[] {
   const isBarred = (at: number): boolean => texts[at]?.includes('|') ?? false;
+  const isPadded = texts.every((text) => text.split('\t').filter((cell) => cell.trim() !== '').length <= 2);
   return texts.map((text, at) =>
     rawLine(
-      isBarred(at) && !isBarred(at - 1) && !isBarred(at + 1) && LIST.test(text) ? text.replaceAll(' | ', ', ') : text,
+      isBarred(at) && !isBarred(at - 1) && !isBarred(at + 1) && LIST.test(text)
+        ? text.replaceAll(' | ', ', ')
+        : isPadded
+          ? text.replace(/(?<=\S)\t+(?=\S)/g, '\t')
+          : text,
       at + 1,
     ),
   );
@@ -82,6 +87,7 @@ function splitHead(columns: readonly string[]): string[] {
 export function pairOf(body: string): string[] {
   const at = [...body.matchAll(/ ?[:：](?=\s|$)| = | [–—] /g)][0];
   const before = body.slice(0, at?.index ?? 0);
+  if (at && / [–—] /.test(at[0]) && /^[-+−]?\d[\d.,]{0,8}(?: ?\S{1,3})?$/.test(before)) return [body];
   if (!at || at.index === 0 || at.index > 70 || before.lastIndexOf('(') > before.lastIndexOf(')')) return [body];
   return [body.slice(0, at.index), body.slice(at.index + at[0].length).trim()];
 }

@@ -35,6 +35,7 @@ function withoutTypical(whole: string): string {
         '',
       )
       .replace(/\s?\((?:card|drive|unit) only\)$/i, '')
+      .replace(/(?<=\d ?TB) ?\([\d.,]{3,9} ?GB\)$/i, '')
       // What is counted as a gigabyte is the same on every sheet.
       .replace(/\s?[([]1 ?[GT]B ?= ?[^()[\]]{3,40}[)\]]$/i, '')
       .replace(

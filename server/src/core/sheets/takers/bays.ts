@@ -7,12 +7,18 @@ import { withDots } from '../take-quantity';
 import { countedIn } from './connectors';
 
 /** `2x 3.5" or 2x 2.5"`: bays that each hold one of either; where the numbers differ, what they hold is not plain. */
-const SHAPE = String.raw`(\d) ?[x×*] ?([23]\.5) ?(?:["”″]|-?in(?:ch)?\b|-?zoll\b)`;
-const EITHER_BAY = new RegExp(`${SHAPE} (?:or|oder) ${SHAPE}`, 'i');
+const BEFORE_OR = /(\d) ?[x×*] ?([23]\.5) ?(?:["”″]|-?in(?:ch)?|-?zoll)$/i;
+const BEHIND_OR = /^(\d) ?[x×*] ?([23]\.5) ?(?:["”″]|-?in(?:ch)?\b|-?zoll\b)/i;
+function eitherIn(text: string): readonly [text: string, ...(readonly string[])] | undefined {
+  const [before = '', behind] = text.split(/ (?:or|oder) /i);
+  const [one, other] = [BEFORE_OR.exec(before), BEHIND_OR.exec(behind ?? '')];
+  const joint = text.slice(before.length, text.length - (behind ?? '').length);
+  return one && other ? [`${one[0]}${joint}${other[0]}`, one[1]!, one[2]!, other[1]!, other[2]!] : undefined;
+}
 
 /** `2 x 3.5", 4 x 2.5"`; a line whose label names the shape holds the number alone. */
 export const bays: Taker = (value, place) => {
-  const [either, one, shape, other, otherShape] = EITHER_BAY.exec(withDots(value)) ?? [];
+  const [either, one, shape, other, otherShape] = eitherIn(withDots(value)) ?? [];
   if (either === undefined)
     return /\d ?[x×*]? ?\S{1,8} (?:or|oder) \d/i.test(value) ? nothing : countedBays(value, place);
   if (shape === otherShape || /\(|inkl|incl/i.test(value)) return nothing;

@@ -78,23 +78,15 @@ function slotFacts(path: readonly string[], name: string, said: string, isM2 = /
   return plain(own('kind', isM2 ? 'M.2' : 'PCIe'), ...facts, ...(from ? [own('from', from)] : []));
 }
 
-const SOURCES = new RegExp(
-  [
-    String.raw`(?:from|by|via|in|vom|über|an) (?:the |den )?(processor|chipset)\b`,
-    String.raw`\b(?:processor|chipset)(?=[ -]attached|\))`,
-    '(?<=, )(?:processor|chipset)$',
-  ].join('|'),
-  'g',
-);
-
 /** Where its lanes come from, as words in the line say it. */
 const sourceOf = (text: string): string | undefined =>
   onlyOne(
     text
       .replace(/\bCPU\b|prozessor/gi, 'processor')
       .replace(/\bPCH\b|chipsatz/gi, 'chipset')
-      .toLowerCase(),
-    SOURCES,
+      .toLowerCase()
+      .replace(/, (processor|chipset)$/, ' ($1)'),
+    /(?:from|by|via|in|vom|über|an) (?:the |den )?(processor|chipset)\b|\b(processor|chipset)(?=[ -]attached|\))/g,
   );
 
 /** What heads a list of slots: `K860 Chipset`, `Calder C7 Series Processors`, `CPU`. */

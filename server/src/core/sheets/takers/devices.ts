@@ -216,7 +216,10 @@ const bracket: Taker = (value, { path }) => {
   const full = value.search(/full[ -](?:height|profile)|volle höhe|standard/i);
   const low = value.search(/low[ -]?profile|half[ -]height|halbe höhe/i);
   if (full < 0 && low < 0) return undefined;
+  if (full >= 0 && low >= 0 && / (?:and|und|&) /i.test(value)) return nothing;
   const isFull = low < 0 || (full === 0 && /included|enclosed|optional|beilieg|liegt bei|enthalten/i.test(value));
+  if (low === 0 && /included|enclosed|optional|beilieg|liegt bei|enthalten/i.test(value))
+    return plain({ path, value: 'low profile' });
   return isFull || full < 0 ? plain({ path, value: isFull ? 'full height' : 'low profile' }) : nothing;
 };
 
