@@ -23,7 +23,7 @@ const titles = new Set(
 );
 
 /** Words at which a label goes on with what was put in. */
-const joints = /(?:^|(?<= ))(?:of|at|in|on|for|from|to|used|wanted) | \(|, /;
+const joints = /(?:^|(?<= ))(?:of|at|in|on|for|from|to|less|used|wanted) | \(|, /;
 
 describe('the German templates of plain texts', () => {
   it('are of texts that the product says', () => {

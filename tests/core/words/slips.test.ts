@@ -23,7 +23,10 @@ const inEnglish: typeof both = [
   ...both,
   // `1 of 1 modules`, `1 less`.
   ['one of several', /(?<![\d.,:+–-]|of )\b1 (?!(?:as|is|was|has|less|draws|takes|needs|ms)\b)[a-z]{2,}s\b/],
-  ['several of one', /(?<!\.)\b[2-9] (?:answer|cable|card|connector|day|dot|drive|fan|header|lane|module|screw|year)\b(?! )/],
+  [
+    'several of one',
+    /(?<!\.)\b[2-9] (?:answer|cable|card|connector|day|dot|drive|fan|header|lane|module|screw|year)\b(?! )/,
+  ],
   ['a word twice', /\b(at|the|of|a|an|is|and|or|to|in|by|for|with) \1\b/],
   ['a before a vowel', /(?<!\d )\b[Aa] [aeio](?!ne\b|nce\b)[a-z]*|\ban (?=[bcdfgjklmnpqrtvwz])[a-z]{2,}/],
 ];

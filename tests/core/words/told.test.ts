@@ -20,9 +20,19 @@ const wordsIn = (text: string): string[] => text.match(/[A-Za-z][A-Za-z0-9]*/g) 
 const onOneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** Words of files, ids and the format: they are the same in every language. */
-const own = new Set(['fettle', 'Fettle', 'Zq', 'zq']);
-/** Texts of files of several words, and the sources that checks name. */
-const given: string[] = [];
+const own = new Set(['fettle', 'Fettle', 'Zq', 'zq', 'MHz', ...['Harm', 'Stop', 'Shortfall', 'Note']]);
+/** Texts of files of several words, the sources that checks name, and standards by their titles. */
+const given = [
+  'ANSI/ESD S1.1 annex B',
+  'ATX Version 3 design guide',
+  'ATX12V Power Supply Design Guide',
+  'HDMI Specification',
+  'NFPA 70, National Electrical Code',
+  'PCI Express Base Specification',
+  'Serial ATA',
+  'US Standard Atmosphere 1976',
+  'VESA DisplayPort Standard',
+];
 
 function gather(node: Node | undefined): void {
   if (node?.type === 'scalar') {
@@ -81,6 +91,7 @@ describe('the command', () => {
       ['missing', file],
       ['order', file],
       ['swap', file, 'parts.cooler'],
+      ['sheet', file, '--markdown'],
     ]),
     ['settings', '.'],
     ['uses', 'norrvik/b7-forge'],

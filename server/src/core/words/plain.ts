@@ -50,7 +50,7 @@ export class PlainTexts {
     return within === text ? undefined : upperFirst(this.known(within));
   }
 
-  /** A text by a template, one that begins with its own words before others; undefined where only a list fits in. */
+  /** A text by a template into which one thing is put; where it begins a line, too. */
   template(text: string): string | undefined {
     const own = this.matched(text, this.beginning(text), isOne) ?? this.matched(text, this.open, isOne);
     const within = lowerFirst(text);
@@ -61,21 +61,21 @@ export class PlainTexts {
     return this.byStart.get(firstWord(text)) ?? [];
   }
 
-  /** A template that begins with its own words goes before the parts of a list, one that may begin with any after. */
+  /** A template into which one thing is put goes before a list told item by item, and one that takes a list after. */
   private whole(text: string): string | undefined {
     if (text.startsWith(formulaSign)) return formulaSign + this.said(text.slice(formulaSign.length));
     const own = this.beginning(text);
     const open = text.includes('; ') ? [] : text.includes(': ') ? this.withColon : this.open;
-    const known =
+    return (
       this.exact(text) ??
       this.ended(text) ??
       this.matched(text, this.behind) ??
       this.matched(text, own, isOne) ??
       this.matched(text, open, isOne) ??
       this.listed(text) ??
-      this.matched(text, own, endsAsList) ??
-      this.matched(text, open, endsAsList);
-    return known !== undefined || isSeveral.test(text) ? known : this.matched(text, own);
+      this.matched(text, own, isWhole) ??
+      this.matched(text, open, endsAsList)
+    );
   }
 
   /** A sentence that is known without its full stop: the same words are put into others. */
@@ -99,6 +99,14 @@ export class PlainTexts {
     if (within === text) return undefined;
     const own = this.whole(within) ?? (verb.test(text) ? undefined : this.inner(within));
     return own === within ? undefined : upperFirst(own);
+  }
+
+  /** Whether a piece is no name and no label: half of one, or what goes on behind a single word such as `slot`. */
+  private isTorn(pieces: readonly string[], literals: readonly string[]): boolean {
+    const isWord = literals.length === 2 && /^[a-z]+ $/.test(literals[0]!) && literals[1] === '';
+    return pieces.some(
+      (one) => (half.test(one) && this.exact(one) === undefined) || (isWord && /^[a-z]+ [a-z]/.test(one)),
+    );
   }
 
   private inParts(text: string): string {
@@ -134,7 +142,7 @@ export class PlainTexts {
     for (const { literals, own } of templates) {
       const pieces = piecesOf(text, literals);
       // What begins or ends with a joint is half of something else.
-      if (pieces && !isTorn(pieces, literals) && takes(pieces, literals))
+      if (pieces && !this.isTorn(pieces, literals) && takes(pieces, literals))
         return own.replace(/\{(\d+)\}/g, (_, i) => this.said(pieces[Number(i)]!));
     }
     return undefined;
@@ -185,20 +193,16 @@ const mostKept = 5000;
 
 const half = /^(?:or|and|of) | (?:or|and|of|in|on|at|by|for|from|to|with|than|as|is|are|no|not|a|an|the)$/;
 
-/** Whether a piece is no name and no label: half of one, or what goes on behind a single word such as `slot`. */
-const isTorn = (pieces: readonly string[], literals: readonly string[]): boolean =>
-  pieces.some((one) => half.test(one)) ||
-  (literals.length === 2 && /^[a-z]+ $/.test(literals[0]!) && literals[1] === '' && /^[a-z]+ [a-z]/.test(pieces[0]!));
-
 /** More than one sentence, summand or line. */
 const isSeveral = /; |: | [+−×÷] |\. \p{L}/u;
 const isList = /, | and | or /;
 
-const isOne = (pieces: readonly string[]): boolean => !pieces.some((one) => isSeveral.test(one) || isList.test(one));
+const isWhole = (pieces: readonly string[]): boolean => !pieces.some((one) => isSeveral.test(one));
+const isOne = (pieces: readonly string[]): boolean => isWhole(pieces) && !pieces.some((one) => isList.test(one));
 
 /** Whether only a piece that no words stand behind is a list. */
 const endsAsList = (pieces: readonly string[], literals: readonly string[]): boolean =>
-  !pieces.some((one, i) => isSeveral.test(one) || (isList.test(one) && /\p{L}/u.test(literals[i + 1]!)));
+  isWhole(pieces) && !pieces.some((one, i) => isList.test(one) && /\p{L}/u.test(literals[i + 1]!));
 
 /** Behind a full stop lines of pictures go on with the name of a part. */
 const sentenceBreak = /(?<=\.) (?=\p{L})|(?<=:) (?=\p{Lu})/u;
