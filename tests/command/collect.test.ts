@@ -99,7 +99,10 @@ describe('the script for Linux', () => {
     expect(again.status).toBe(1);
     expect(again.stderr).toContain('is not empty: name a new folder.');
     expect(readdirSync(join(home, 'a desk'))).toEqual(written);
-    expect(run('elsewhere', 'load').status).toBe(1);
+    // Nor is another folder touched for a reading under load.
+    writeFileSync(join(tools, 'empty'), '');
+    for (const elsewhere of ['elsewhere', tools]) expect(run(elsewhere, 'load').status).toBe(1);
+    expect(readdirSync(tools)).toContain('empty');
     mkdirSync(join(home, 'empty'));
     expect(run('empty').status).toBe(0);
   });

@@ -46,12 +46,15 @@ finish() {
   for file in "$folder"/*; do
     [ -s "$file" ] || rm -f "$file"
   done
-  [ -z "$SUDO_UID" ] || chown -R "$SUDO_UID:$SUDO_GID" "$folder"
+  [ -z "$SUDO_UID" ] || chown "$SUDO_UID:$SUDO_GID" "$folder" "$folder"/*
   echo "Written into $folder. Look through it, then: fettle verify BUILD $folder"
 }
 
 if [ "$2" = load ]; then
-  [ -d "$folder" ] || { echo "$folder is not there: run this without \"load\" first." >&2; exit 1; }
+  if [ ! -f "$folder/block.txt" ]; then
+    echo "$folder holds nothing of this script: run it without \"load\" first." >&2
+    exit 1
+  fi
   has lspci && lspci -vvnn 2>/dev/null | mask >"$folder/lspci-load.txt"
   n=1
   has sensors && while [ "$n" -le 60 ]; do
