@@ -19,13 +19,13 @@ export const freeSockets = memoOf((build: Build, bus: keyof typeof linkBuses | u
   const label = `free M.2 sockets${bus ? ` for ${bus}` : ''}`;
   const { board, cards } = build.parts;
   const free = freeSlots(build).filter(([, slot]) => mayHold(slot, bus));
-  const sure = free.filter(([, slot]) => openIn(slot, bus).length === 0).length;
+  const sure = free.filter((one) => openIn(one, bus).length === 0).length;
   const slots = board?.part.slots;
   const own = copyWith(
     between(sure, slots?.value ? free.length : Infinity, 'count', label, { source: 'the board’s facts' }),
     {
       missing: slots?.value
-        ? uniqueMissing(free.map(([, slot]) => ({ missing: openIn(slot, bus) })))
+        ? uniqueMissing(free.map((one) => ({ missing: openIn(one, bus) })))
         : slots
           ? [missing(slots, `slots of ${board.label}`)]
           : [],
@@ -51,9 +51,9 @@ const mayHold = (slot: Slot, bus: keyof typeof linkBuses | undefined): boolean =
   (bus === undefined || carriesBus(slot, linkBuses[bus]) !== false);
 
 /** What would tell whether a slot holds a drive of that bus. */
-const openIn = (slot: Slot, bus: keyof typeof linkBuses | undefined): Missing[] => [
-  ...(slot.kind.value === undefined ? [missing(slot.kind, 'kind of a slot')] : []),
+const openIn = ([name, slot]: readonly [string, Slot], bus: keyof typeof linkBuses | undefined): Missing[] => [
+  ...(slot.kind.value === undefined ? [missing(slot.kind, `kind of ${name}`)] : []),
   ...(bus !== undefined && carriesBus(slot, linkBuses[bus]) === undefined
-    ? [missing(slot.carries, 'the buses a slot carries')]
+    ? [missing(slot.carries, `the buses ${name} carries`)]
     : []),
 ];
