@@ -43,7 +43,7 @@ parts:
     },
   ],
   test(build, report) {
-    let wanted = 0;
+    let wanting = none;
     for (const {
       placed,
       seat: { name, slot, missingFacts },
@@ -51,9 +51,9 @@ parts:
       const holds = slot
         ? fits(slot.fixing, `fixing of ${name}`, (fixing) => fixing !== 'none')
         : lacking(missingFacts);
-      if (holds.is !== true) wanted++;
+      wanting = withOne(wanting, holds);
       report(
-        outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanted)), {
+        outcome(at(placed, placed.at.slot), holds.is === true ? holds : any(holds, screwFor(build, wanting)), {
           broken: () =>
             sentence`Nothing holds ${placed.label} down: ${placed.at.slot} brings no post or latch, and no box has an
               M.2 screw left for it.`,
@@ -90,9 +90,25 @@ const screws = memo((build: Build): Screws => {
   return { count, missingFacts: uniqueMissing([{ missing: missingFacts }]) };
 });
 
+/** How many modules so far want a screw: those for certain, those that may, and what tells of the others. */
+interface Wanting {
+  readonly least: number;
+  readonly most: number;
+  readonly missingFacts: readonly Missing[];
+}
+
+const none: Wanting = { least: 0, most: 0, missingFacts: [] };
+
+const withOne = ({ least, most, missingFacts }: Wanting, holds: Truth): Wanting => ({
+  least: least + (holds.is === false ? 1 : 0),
+  most: most + (holds.is === true ? 0 : 1),
+  missingFacts: [...missingFacts, ...holds.missing],
+});
+
 /** Whether the boxes hold as many as the modules so far want. */
-function screwFor(build: Build, wanted: number): Truth {
+function screwFor(build: Build, { least, most, missingFacts: fixings }: Wanting): Truth {
   const { count, missingFacts } = screws(build);
-  if (count >= wanted) return sure(true);
-  return missingFacts.length > 0 ? lacking(missingFacts) : sure(false);
+  if (count >= most) return sure(true);
+  if (count < least && missingFacts.length === 0) return sure(false);
+  return lacking(uniqueMissing([{ missing: missingFacts }, { missing: count < least ? [] : fixings }]));
 }
