@@ -123,11 +123,11 @@ function usedBesides(build: Build, drive: Drive): Used {
 function suits(drive: Drive, name: string, slot: Slot, used: Used): Truth {
   const {
     label,
-    part: { key },
+    part: { key, link },
   } = drive;
   return all(
     fits(slot.kind, `kind of ${name}`, (kind) => kind === 'M.2'),
-    keyFits(slot, name, key, label),
+    keyFits(slot, name, key, label, link),
     sizeFits(slot, name, sizeOf(drive), label),
     spares(slot['takes-from'], `what ${name} switches off`, used),
     spares(slot.halves, `what ${name} halves`, used),
