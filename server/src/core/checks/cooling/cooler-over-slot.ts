@@ -29,6 +29,7 @@ export default check({
   what: 'The cooler ends above the back of every card.',
   why: 'A wide cooler stands over the first slot; the card then does not go in, or touches metal with its back.',
   source: 'common practice; slot pitch 20.32 mm, PCI Express Card Electromechanical Specification',
+  limits: ['A card on a riser stands elsewhere, and is not judged.'],
   examples: [
     {
       faulty: `
@@ -46,6 +47,8 @@ parts:
     if (!board || !cooler || isLiquid(cooler)) return;
     const reach = figure(cooler.part['overhang-slot'], `reach of ${cooler.label} towards the slots`);
     for (const card of [...graphics, ...cards] as readonly Card[]) {
+      // On a riser it stands elsewhere: its slot holds a flat plug.
+      if (card.at.riser.entry) continue;
       const { name, slot, missingFacts } = seatOf(build, card);
       if (slot?.kind.value === 'M.2') continue;
       const distance = backOf(card, distanceTo(board, name));
