@@ -1,5 +1,6 @@
 // Steps for parts that the build does not have.
 import type { Build } from '../../build/build';
+import { isLiquid, liquidFacts } from '../../figures/coolers';
 import { memoOf } from '../../figures/memo';
 import { sentence } from '../../figures/sentence';
 import { statedSteps } from '../../figures/steps';
@@ -133,7 +134,10 @@ const hasPartFor = memoOf((build: Build, kind: StepKind): Truth | undefined => {
     case 'fit fans':
       return sure(fans.length > 0);
     case 'fit radiator':
-      return sure(radiators.length > 0 || cooler?.at.mount.value !== undefined);
+      return sure(
+        radiators.length > 0 || (cooler !== undefined && isLiquid(cooler)),
+        ...(cooler ? liquidFacts(cooler) : []),
+      );
     case 'fill loop':
       return sure(radiators.length > 0);
     default:
