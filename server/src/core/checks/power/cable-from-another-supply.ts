@@ -74,7 +74,7 @@ function madeForIt(supply: Placed<'supply'>, cable: Cable): Truth | undefined {
   const connector = connectorOf(cable);
   if ('kind' in connector && !isPowerConnector(connector.kind)) return undefined;
   const { from, 'made-for': maker } = cable.part;
-  if (from.value !== undefined) return sure(true, from);
+  if (from.value !== undefined && isPowerConnector(from.value)) return sure(true, from);
   if (maker.value === undefined)
     return lacking([
       missing(maker, `which supply ${cable.label} was made for`),
