@@ -5,6 +5,7 @@ import { plainLinkName } from '../trade/display';
 import { missing, type Missing } from './figure';
 import { memo } from './memo';
 import { sentence, type Sentence } from './sentence';
+import { any, sure, type Truth } from './truth';
 
 /** One output of a card, or of the board: what it is called and what it drives. */
 export interface Output {
@@ -64,6 +65,13 @@ const outputOf = (
   compression,
   on,
 });
+
+/** Whether some graphics card drives a display: one that is said to have no output, as for sums alone, drives none. */
+export const drivenByCard = ({ parts: { graphics } }: Build): Truth =>
+  any(
+    sure(false),
+    ...graphics.map(({ part: { outputs: own } }) => sure(own.value === undefined || own.value.size > 0, own)),
+  );
 
 /** The output of a name that a build gives; or what would tell of it. */
 export function outputNamed(build: Build, port: Fact<string>): Output | { readonly missingFacts: readonly Missing[] } {

@@ -1,5 +1,6 @@
 // What the planned way of updating the firmware needs to have said.
 import type { Build } from '../../build/build';
+import { drivenByCard } from '../../figures/display';
 import { arriving, atLeastVersion, listedLine, plannedUpdate, processorListed } from '../../figures/firmware';
 import { missing } from '../../figures/figure';
 import { sentence, type Sentence } from '../../figures/sentence';
@@ -222,7 +223,7 @@ function olderRoute(build: Build, board: Board, update: Update, report: Reporter
     ),
   );
   const picture = any(
-    sure(build.parts.graphics.length > 0),
+    drivenByCard(build),
     fits(older.graphics, 'graphics of the older processor', (has) => has),
   );
   report(
@@ -230,7 +231,7 @@ function olderRoute(build: Build, board: Board, update: Update, report: Reporter
       build,
       older.graphics,
       picture,
-      sentence`The older processor drives no display and the build has no graphics card, so the update cannot be seen.`,
+      sentence`The older processor drives no display and no graphics card does, so the update cannot be seen.`,
     ),
   );
 }

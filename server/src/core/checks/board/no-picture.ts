@@ -1,5 +1,6 @@
 // Where the picture comes from: the processor’s graphics or a card, and the output a display is plugged into.
 import type { Build, Placed } from '../../build/build';
+import { drivenByCard } from '../../figures/display';
 import { missing } from '../../figures/figure';
 import { sentence } from '../../figures/sentence';
 import { any, fits, given, lacking, sure, type Truth } from '../../figures/truth';
@@ -39,9 +40,12 @@ parts:
     if (!processor) return;
     const drives = fits(processor.part.graphics, `graphics of ${processor.label}`, (has) => has);
     report(
-      outcome(at(processor, undefined, 'graphics'), any(sure(graphics.length > 0), drives, drivenByController(board)), {
-        broken: () => sentence`${processor.label} drives no display and the build has no graphics card.`,
-        fixes: () => [swap(processor)],
+      outcome(at(processor, undefined, 'graphics'), any(drivenByCard(build), drives, drivenByController(board)), {
+        broken: () =>
+          graphics.length === 0
+            ? sentence`${processor.label} drives no display and the build has no graphics card.`
+            : sentence`${processor.label} drives no display and no graphics card of the build has an output.`,
+        fixes: () => [swap(processor), ...graphics.map(swap)],
       }),
     );
     const onBoard = board?.part['display-outputs'];

@@ -1,5 +1,6 @@
 // The memory promised against what all modules hold.
 import type { Build } from '../../build/build';
+import { drivenByCard } from '../../figures/display';
 import { figure, type Figure } from '../../figures/figure';
 import { boardSlots, memoryCapacity, moduleCapacity, slotsNamed } from '../../figures/memory';
 import { alike } from '../../figures/memory-sizes';
@@ -59,8 +60,8 @@ expect:
 
 /** Graphics of the processor, where they drive the displays, take their share out of the memory that is fitted. */
 function graphicsShare(build: Build, held: Figure, wanted: Figure, promise: Fact<Quantity>, report: Reporter): void {
-  const { processor, graphics } = build.parts;
-  if (!processor || graphics.length > 0 || held.hi < wanted.lo) return;
+  const { processor } = build.parts;
+  if (!processor || drivenByCard(build).is || held.hi < wanted.lo) return;
   const own = processor.part.graphics;
   const whole = lessThan(wanted, held);
   report(
