@@ -49,19 +49,18 @@ parts:
     for (const load of headerLoads(build)) {
       const { name, limit, start, running, connectors } = load;
       const last = connectors.at(-1)!;
-      const within = atMost(running, limit).is === true;
-      // What runs over the limit already is said as it runs, where that is known.
-      const most = atMost(running, limit).is === false ? running : start;
+      const asItRuns = atMost(running, limit).is;
       report(
         outcome(aspectOf(at(last.placed, last.header), name), any(load.fedElsewhere, atMost(start, limit)), {
           // What runs within the header’s current is over it for the second of the start only: some fan may not start.
-          ...(within ? { grade: 'shortfall' as const } : {}),
+          ...(asItRuns ? { grade: 'shortfall' as const } : {}),
+          // What they draw once they run is known to be too much, or only the start is.
           broken: () =>
-            within
-              ? sentence`The fans on ${name} draw ${start} while they start; it supplies ${limit}. Spread them over two
-                headers or a powered hub.`
-              : sentence`The fans on ${name} draw ${most}; it supplies ${limit}. Spread them over two headers or a
-                powered hub.`,
+            asItRuns === false
+              ? sentence`The fans on ${name} draw ${running}; it supplies ${limit}. Spread them over two headers or a
+                powered hub.`
+              : sentence`The fans on ${name} draw ${start} while they start; it supplies ${limit}. Spread them over two
+                headers or a powered hub.`,
           fixes: () => moves(build, load),
           ...(isAsMeant(load) ? { usual: () => `${name} has the current for ${last.label}` } : {}),
         }),
