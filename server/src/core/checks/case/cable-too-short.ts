@@ -17,7 +17,8 @@ import {
   type Missing,
 } from '../../figures/figure';
 import { memo } from '../../figures/memo';
-import { connectorsWanted } from '../../figures/cables';
+import { connectorsWanted, type Cable } from '../../figures/cables';
+import { howMany } from '../../figures/power';
 import { join, sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, lacking, type Truth } from '../../figures/truth';
 import type { Connector } from '../../trade/connectors';
@@ -112,21 +113,15 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
       missingFacts:
         row.connector.value === undefined ? [missing(row.connector, `connector of a cable of ${supply.label}`)] : [],
     }));
-  const bought = build.parts.cables
-    .filter((cable) => (cable.part.connector.value ?? cable.at.kind.value) === kind)
-    .map((cable) => ({
-      length: figure(cable.part.length, `length of ${cable.label}`),
-      count: cable.at.count.entry
-        ? counted(cable.at.count, `count of ${cable.label}`)
-        : number(1, `count of ${cable.label}`),
-      missingFacts: [] as Missing[],
-    }));
-  const cables: readonly Run[] = [...own, ...bought];
+  const ofKind = build.parts.cables.filter((cable) => (cable.part.connector.value ?? cable.at.kind.value) === kind);
+  const [extensions, bought] = [ofKind.filter(isExtension), ofKind.filter((cable) => !isExtension(cable)).map(runOf)];
+  const straight: readonly Run[] = [...own, ...bought];
+  const cables = [...straight, ...extensions.flatMap((cable) => extended(cable, straight, path) ?? [])];
   // Cables that are not there at all are the finding of another check.
   const there = total(
     `${kind} cables of supply and build`,
     'count',
-    cables.map(({ count }) => count),
+    straight.map(({ count }) => count),
   );
   const wanted = least(`${kind} cables in use`, [connectorsWanted(build, kind), there]);
   const reaching = total(
@@ -142,6 +137,31 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
         )
       : undefined;
   return { kind, wanted, reaching, path, longest, truth: enough(wanted, reaching, cables, path) };
+}
+
+const runOf = (cable: Cable): Run => ({
+  length: figure(cable.part.length, `length of ${cable.label}`),
+  count: decidedBy(howMany(cable), cable.part.from),
+  missingFacts: [],
+});
+
+/** Whether a cable only lengthens another of its own kind. */
+const isExtension = ({ part: { connector, from }, at: { kind } }: Cable): boolean =>
+  from.value !== undefined && from.value === (connector.value ?? kind.value);
+
+/** An extension on the longest cable that does not reach by itself; undefined where each of them does. */
+function extended(cable: Cable, straight: readonly Run[], path: Figure): Run | undefined {
+  const short = straight.filter(({ length }) => atLeast(length, path).is !== true);
+  if (short.length === 0) return undefined;
+  const own = runOf(cable);
+  const lengths = [
+    most(
+      'length of the cable that it lengthens',
+      short.map(({ length }) => length),
+    ),
+    own.length,
+  ];
+  return { ...own, length: total(`length with ${cable.label}`, 'length', lengths, { unit: 'mm' }) };
 }
 
 /**
