@@ -2,6 +2,7 @@
 import type { Build } from '../build/build';
 import type { Fact } from '../parts/fact';
 import { copyWith, known, missing, unknown, writtenAt, type Figure } from './figure';
+import { all, atLeast, atMost, type Truth } from './truth';
 
 const secondsADay = 86_400;
 
@@ -15,3 +16,8 @@ export function ageOf(build: Build, day: Fact<string>, label: string): Figure {
     from: writtenAt(day),
   });
 }
+
+const noDay = known(0, 'time', 'no day at all', { unit: 'day', source: 'a day that is still to come tells nothing' });
+
+/** Whether an age is within a limit, and of a day that was: one that is still to come is a slip. */
+export const isRecent = (age: Figure, limit: Figure): Truth => all(atLeast(age, noDay), atMost(age, limit));

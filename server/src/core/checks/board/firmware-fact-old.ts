@@ -1,7 +1,6 @@
 // The day on which a board’s support list was read.
-import { ageOf } from '../../figures/dates';
+import { ageOf, isRecent } from '../../figures/dates';
 import { sentence } from '../../figures/sentence';
-import { atMost } from '../../figures/truth';
 import { check } from '../check';
 import { at, outcome } from '../kit';
 import { marginFigure } from '../../figures/margins';
@@ -29,9 +28,12 @@ parts:
     const age = ageOf(build, board.part.source.read, `age of the facts of ${board.label}`);
     const most = marginFigure(build, 'fact-age', 'age at which facts are read again');
     report(
-      outcome(at(board, board.part.source.read), atMost(age, most), {
+      outcome(at(board, board.part.source.read), isRecent(age, most), {
         broken: () =>
-          sentence`The facts of ${board.label} were read ${age} ago; the house reads them again after ${most}.`,
+          age.hi < 0
+            ? sentence`The facts of ${board.label} are dated ${board.part.source.read}, a day to come; note the day on
+                which they were read.`
+            : sentence`The facts of ${board.label} were read ${age} ago; the house reads them again after ${most}.`,
       }),
     );
   },

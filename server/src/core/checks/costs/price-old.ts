@@ -1,13 +1,10 @@
 // How long ago the prices were read on which a promised cost rests.
 import { priceAges } from '../../figures/cost';
+import { isRecent } from '../../figures/dates';
 import { marginFigure } from '../../figures/margins';
 import { sentence } from '../../figures/sentence';
-import { all, atLeast, atMost } from '../../figures/truth';
-import { known } from '../../figures/figure';
 import { check } from '../check';
 import { at, outcome } from '../kit';
-
-const today = known(0, 'time', 'no day at all', { unit: 'day', source: 'a day that is still to come tells nothing' });
 
 export default check({
   id: 'price-old',
@@ -35,7 +32,7 @@ expect:
     for (const { placed, age } of priceAges(build)) {
       const read = placed.part['price-read'];
       report(
-        outcome(at(placed, read), all(atLeast(age, today), atMost(age, limit)), {
+        outcome(at(placed, read), isRecent(age, limit), {
           broken: () =>
             age.hi < 0
               ? sentence`The price of ${placed.label} is dated ${read}, a day to come; note the day on which it was
