@@ -2,6 +2,7 @@
 // Rates: PCI Express Base Specification, line rate × coding ÷ 8, as drivers/pci/pci.h of the Linux kernel has the
 // codings.
 import { describe, expect, it } from 'vitest';
+import { chipsetDemand } from '../../../server/src/core/figures/lane-budget';
 import { reached, uplink } from '../../../server/src/core/figures/lanes';
 import { seated } from '../../../server/src/core/figures/slots';
 import { bench } from '../../support/bench';
@@ -74,4 +75,18 @@ describe('uplink', () => {
   });
 
   it('is not there without a board', () => expect(uplink(build('  processor: { lanes: 20 }'))).toBeUndefined());
+});
+
+describe('chipsetDemand', () => {
+  it('counts every disk of an entry', () => {
+    const demandOf = (count: number): number => {
+      const made = build(
+        '  board: { chipset-link: { lanes: 4, generation: 4 } }\n' +
+          `  drives: [{ bus: SATA, shape: 3.5 in, read: 250 MB/s, port: SATA_1, count: ${count} }]\n`,
+      );
+      return chipsetDemand(made, 'read')!.all.hi / 1e9;
+    };
+    expect(demandOf(1)).toBeCloseTo(0.25, 9);
+    expect(demandOf(6)).toBeCloseTo(1.5, 9);
+  });
 });

@@ -1,8 +1,9 @@
 // Figures of what shares a source: lanes behind the processor, rates behind the chipset.
 import type { Build } from '../build/build';
-import { copyWith, decidedBy, figure, least, missing, total, type Figure, type Missing } from './figure';
+import { copyWith, decidedBy, figure, least, missing, times, total, type Figure, type Missing } from './figure';
 import { endOf, lanesLeft, reached, uplink } from './lanes';
 import { memo } from './memo';
+import { howMany } from './power';
 import { seatOf, seated, type Seated } from './slots';
 import { driveRate, type Direction, type Drive } from './storage';
 
@@ -46,9 +47,9 @@ export interface Demand {
 }
 
 /**
- * What stands behind the chipset is to move at once in one direction: of a drive what is promised of it, else what it
- * reads or writes at; of a card the rate it needs, which counts as promised. None is counted above what the uplink
- * lets through. Undefined where nothing stands there, or nothing is promised to be written.
+ * What stands behind the chipset is to move at once in one direction: of each drive of an entry what is promised of
+ * it, else what it reads or writes at; of a card the rate it needs, which counts as promised. No entry is counted above
+ * what the uplink lets through. Undefined where nothing stands there, or nothing is promised to be written.
  */
 export const chipsetDemand = (build: Build, way: Direction): Demand | undefined => demands[way](build);
 
@@ -117,8 +118,8 @@ function widestUplink(build: Build): Figure {
 function driveDemand(build: Build, drive: Drive, way: Direction, wanted: Figure | undefined): Figure {
   const through = widestUplink(build);
   return wanted
-    ? least(`${way} rate wanted of ${drive.label}`, [wanted, through])
-    : least(`${way} rate of ${drive.label}`, [driveRate(build, drive, way), through]);
+    ? least(`${way} rate wanted of ${drive.label}`, [times(wanted, howMany(drive)), through])
+    : least(`${way} rate of ${drive.label}`, [times(driveRate(build, drive, way), howMany(drive)), through]);
 }
 
 function cardDemand(build: Build, placed: Seated): Figure {
