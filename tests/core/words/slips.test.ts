@@ -1,5 +1,5 @@
 // Slips of the pen in what is said, found by their looks: numbers with the wrong plural, articles, doubled words and
-// signs, signs that do not close. English rules: The Chicago Manual of Style, 7.33 and 9; German: Duden, D 5 and D 8.
+// signs, signs that do not close. The rules of spelling: common practice of both languages.
 import { describe, expect, it } from 'vitest';
 import { checks } from '../../../server/src/core/checks/all';
 import type { Fact } from '../../../server/src/core/parts/fact';
@@ -36,13 +36,11 @@ const inGerman: typeof both = [
   ['another case behind von', /\bvon (?:die|das|ein|eine) \p{L}/u],
 ];
 
-const pairs = ['()', '[]', '“”'] as const;
-
 /** The slips in a text, in which what files state is put aside. */
 function slipsIn(text: string, rules: typeof both, quotes: string): string[] {
   const found = rules.flatMap(([what, slip]) => (slip.test(text) ? [`${what}: ${text}`] : []));
   const count = (sign: string): number => text.split(sign).length;
-  for (const pair of [...pairs.slice(0, 2), quotes])
+  for (const pair of ['()', '[]', quotes])
     if (count(pair[0]!) !== count(pair[1]!)) found.push(`${pair} does not close: ${text}`);
   return found;
 }
