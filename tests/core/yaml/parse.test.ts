@@ -123,6 +123,7 @@ describe('hazards', () => {
       '%X\n'.repeat(140_000),
       `[${','.repeat(290_000)}]`,
       '*x '.repeat(70_000),
+      `p: { ${Array.from({ length: 14_000 }, (_, i) => `a${i}: 1 b${i}: 2, `).join('')}}`,
     ]) {
       const ms = await cpuMsOf(() => expect(parse(text).problems.length).toBeLessThan(limits.syntaxProblems + 5));
       expect(ms, text.slice(0, 8)).toBeLessThan(mostMs * busyFactor);

@@ -6,7 +6,6 @@ import { quoted } from '../text/escape';
 import { Anchors } from './anchors';
 import { entriesOf, isMergeKey, keyBelowFault, readKey, repeatedKeys } from './entries';
 import type { Draft, Key } from './entries';
-import { lineEndAt } from './layout';
 import { EntryMap } from './nodes';
 import type { Node, Problem, ScalarNode } from './nodes';
 import { rangeOf, tagName, textOf } from './source';
@@ -95,9 +94,9 @@ class Builder {
   /** A map that begins on the line of its key is none: of what stands there, that line is the key’s value. */
   private beside(key: Key, value: unknown): ScalarNode | undefined {
     if (!isMap(value) || value.flow) return undefined;
-    const { start } = rangeOf(value, this.text);
+    const { start, end } = rangeOf(value, this.text);
     if (/[\r\n]/.test(this.text.slice(key.span.end, start)) || !this.isBroken({ start, end: start })) return undefined;
-    const line = this.text.slice(start, lineEndAt(this.text, start));
+    const [line = ''] = this.text.slice(start, end).split(/[\r\n]/, 1);
     const comment = line.search(/[ \t]#/);
     const text = (comment < 0 ? line : line.slice(0, comment)).trimEnd();
     return { type: 'scalar', text, style: 'plain', span: { start, end: start + text.length }, fixable: false };

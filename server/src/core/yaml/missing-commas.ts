@@ -2,7 +2,6 @@
 // says so of each piece of it; what is at fault is the one place between.
 import type { Edit } from '../text/edit';
 import type { Span } from '../text/span';
-import { lineEndAt, lineStartAt } from './layout';
 import { plainMessage } from './messages';
 
 /** What the library says of a text. */
@@ -43,9 +42,20 @@ export function commaFaults(
   const [start] = error.pos;
   for (const [{ code, pos }, place] of commas) {
     const from = code === 'BLOCK_IN_FLOW' || code === 'MULTILINE_IMPLICIT_KEY' ? pos[0] : place.start;
-    if (start >= from && start <= Math.max(pos[1], lineEndAt(text, place.start))) return [];
+    if (start >= from && (start <= pos[1] || isOneLine(text, place.start, start))) return [];
   }
   return undefined;
+}
+
+/** Whether no line ends between two places; far apart, they count as on two. */
+const isOneLine = (text: string, from: number, to: number): boolean =>
+  to - from <= most && !/[\r\n]/.test(text.slice(from, to));
+
+const lineBehind = (text: string, at: number): string => /^[^\r\n]*/.exec(text.slice(at, at + most))![0];
+
+function lineBefore(text: string, at: number): string {
+  const before = text.slice(Math.max(at - most, 0), at);
+  return before.slice(Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1);
 }
 
 /** Whether something is wrong only since a comma is missing right before or right behind it. */
@@ -74,7 +84,7 @@ function placeOf({ code, message, pos }: LibraryError, all: readonly LibraryErro
 
 /** The key in `150 mm mass: 900 g`: behind a value on one line, with a colon of its own. */
 function keyBehindValue(text: string, start: number): Span | undefined {
-  const line = text.slice(start, Math.min(lineEndAt(text, start), start + most));
+  const line = lineBehind(text, start);
   const colon = line.search(/:(?=\s)/);
   const before = line.slice(0, Math.max(colon, 0));
   const at = Math.max(before.lastIndexOf(' '), before.lastIndexOf('\t')) + 1;
@@ -86,7 +96,7 @@ function keyBehindValue(text: string, start: number): Span | undefined {
 function faultAt(span: Span, text: string): Fault {
   const message = plainMessage('', 'Missing , between');
   const end = text.slice(0, span.start).trimEnd().length;
-  const line = text.slice(Math.max(lineStartAt(text, end), end - most), end);
+  const line = lineBefore(text, end);
   // Behind a comment a comma would be part of it.
   if (/(?:^|\s)#/.test(line)) return { message, span };
   const from = Math.max(...[',', '{', '[', ':'].map((sign) => line.lastIndexOf(sign, line.length - 2))) + 1;
@@ -95,13 +105,12 @@ function faultAt(span: Span, text: string): Fault {
 }
 
 function wordAt(text: string, start: number): Span {
-  const line = text.slice(start, Math.min(lineEndAt(text, start), start + most));
-  return { start, end: start + Math.max(1, /^[^\s,:[\]{}]*/.exec(line)![0].length) };
+  return { start, end: start + Math.max(1, /^[^\s,:[\]{}]*/.exec(lineBehind(text, start))![0].length) };
 }
 
 /** Whether a brace or bracket of the same line is still open at a place behind one that closes, or behind quotes. */
 function isOpenBefore(text: string, at: number): boolean {
-  const line = text.slice(Math.max(lineStartAt(text, at), at - most), at).trimEnd();
+  const line = lineBefore(text, at).trimEnd();
   if (!/[}\]"']/.test(line.slice(-1))) return false;
   let depth = 0;
   for (const [sign] of line.matchAll(/"[^"]*"|'[^']*'|[{}[\]]/g))
