@@ -37,8 +37,8 @@ const NOT_OF_ONE: readonly RegExp[] = [
 
 /** Words that tell what it can do, and end no name plainly. */
 const TELLS: readonly RegExp[] = [
-  /\b\d+(?:[.,]\d+)?[ -]?(?:[GT]B|W|mm|cm|MHz|MT\/s|Hz|V|A|in|inch|zoll|x|pin|slot|fach)\b|["”″®]/i,
-  /\b(?:[48]K|DDR\d|(?:SO-?|[UR]-?)?DIMM|PC\d-\d|NVMe|SATA|PCIe|M\.2|USB|AM\d|LGA ?\d+)\b/i,
+  /\b\d{1,5}(?:[.,]\d{1,2})?[ -]?(?:[GT]B|W|mm|cm|MHz|MT\/s|Hz|V|A|in|inch|zoll|x|pin|slot|fach)\b|["”″®]/i,
+  /\b(?:[48]K|DDR\d|(?:SO-?|[UR]-?)?DIMM|PC\d-\d|NVMe|SATA|PCIe|M\.2|USB|AM\d|LGA ?\d{3,4})\b/i,
   /\b(?:(?:micro-?|mini-?|e-?)?(?:ATX|ITX)|A?RGB|PWM|gold|bronze|platinum|modular|new|neu)\b/i,
 ];
 

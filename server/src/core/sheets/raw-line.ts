@@ -34,7 +34,7 @@ export function rawLines(texts: readonly string[]): RawLine[] {
 }
 
 /** `Inputs: 1x DisplayPort 1.4 | 2x HDMI 2.1`, alone among lines without bars: a list, and no row of a table. */
-const LIST = /^\s*[^|:]{2,40}: [^|]{1,60} \| [^|]/;
+const LIST = /^[^|:]{2,60}: [^|]{1,60} \| [^|]/;
 
 /** A line as it stands: its cells by tabs, bars, leaders or wide blanks, else by the first colon or equals sign. */
 function rawLine(text: string, line: number): RawLine {

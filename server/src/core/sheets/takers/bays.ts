@@ -2,6 +2,7 @@
 import type { NamedField } from '../../parts/field';
 import { BAY_WORDS } from '../../trade/drive-words';
 import { wordOf } from '../../trade/vocabulary';
+import { trimEnds } from '../clean';
 import { doubtful, nothing, plain, together, type Place, type Take, type Taken, type Taker } from '../taken';
 import { withDots } from '../take-quantity';
 import { countedIn } from './connectors';
@@ -22,9 +23,7 @@ export const bays: Taker = (value, place) => {
   if (either === undefined)
     return /\d ?[x×*]? ?\S{1,8} (?:or|oder) \d/i.test(value) ? nothing : countedBays(value, place);
   if (shape === otherShape || /\(|inkl|incl/i.test(value)) return nothing;
-  const rest = withDots(value)
-    .replace(either, '')
-    .replace(/^[\s,;+]+|[\s,;+]+$/g, '');
+  const rest = trimEnds(withDots(value).replace(either, ''), ' ,;+•');
   const fact: Taken = { path: [...place.path, '3.5 or 2.5 in'], value: (shape === '3.5' ? one : other)! };
   const own = one === other ? plain(fact) : doubtful(fact);
   return together([own, rest === '' ? nothing : countedBays(rest, place)]);
