@@ -51,7 +51,7 @@ const MOUNT =
 const SIZES: readonly number[] = [80, 92, 120, 140, 160, 180, 200, 230];
 
 const FITTED =
-  /(?<![\d.,])(\d) ?(?:[x×*] ?(?:\d{2,3} ?(?:mm )?)?)?(?:pcs |fans? |are ){0,3}(?:incl|inkl|pre-?inst|vorinst|enthal|fit)/i;
+  /(?<![\d.,])(\d) ?(?:[x×*] ?(?:\d{2,3} ?(?:mm )?)?)?(?:pcs |fans? |are ){0,2}(?:in[ck]l|(?:pre-?|vor)inst|enth|fit)/i;
 const FITTED_BEHIND = /\((?:included|pre-?installed|vorinstalliert|davon|inkl\.):? (\d) ?x ?\d{2,3} ?mm\)$/i;
 const ALL_FITTED = /\((?:included|pre-?installed|vorinstalliert|enthalten|inklusive)\)$/i;
 
