@@ -100,7 +100,10 @@ function faultAt(span: Span, text: string): Fault {
   // Behind a comment a comma would be part of it.
   if (/(?:^|\s)#/.test(line)) return { message, span };
   const from = Math.max(...[',', '{', '[', ':'].map((sign) => line.lastIndexOf(sign, line.length - 2))) + 1;
-  const written = `${line.slice(from).trimStart()}, ${text.slice(span.start, Math.min(span.end, span.start + most))}`;
+  const before = line.slice(from).trimStart();
+  // An anchor, alias or tag may belong to either side, and a colon asks for a value.
+  if (/^[&*!]|:$/.test(before) || /[&*!]/.test(text.charAt(span.start))) return { message, span };
+  const written = `${before}, ${text.slice(span.start, Math.min(span.end, span.start + most))}`;
   return { message, span, meant: { text: written, edit: { span: { start: end, end }, text: ',' } } };
 }
 
