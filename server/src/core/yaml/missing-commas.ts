@@ -102,7 +102,7 @@ function faultAt(span: Span, text: string): Fault {
   const from = Math.max(...[',', '{', '[', ':'].map((sign) => line.lastIndexOf(sign, line.length - 2))) + 1;
   const before = line.slice(from).trimStart();
   // An anchor, alias or tag may belong to either side, and a colon asks for a value.
-  if (/^[&*!]|:$/.test(before) || /[&*!]/.test(text.charAt(span.start))) return { message, span };
+  if (/(?:^|\s)[&*!]|:$/.test(before) || /[&*!]/.test(text.charAt(span.start))) return { message, span };
   const written = `${before}, ${text.slice(span.start, Math.min(span.end, span.start + most))}`;
   return { message, span, meant: { text: written, edit: { span: { start: end, end }, text: ',' } } };
 }
