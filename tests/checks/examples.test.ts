@@ -44,6 +44,8 @@ function runExample(check: Check, example: Example): void {
   expect(proven.map((fix) => applyEdits(doc.text, fix.edits))).toContain(example.mended.replace(/^\n/, ''));
 }
 
+const ids = checks.map(({ id }) => id);
+
 /** Harm about a caution itself: what it warns of depends on the step, and so does the caution shown. */
 const takesTheSteps = new Set(['caution-after-step', 'caution-incomplete', 'guide-caution-missing']);
 
@@ -59,6 +61,9 @@ for (const check of checks) {
       expect(areas[check.area]).toBeDefined();
       for (const words of [check.what, check.why]) expect(words).toMatch(/^\S.*[.]$/s);
       expect(check.source).not.toBe('');
+      // What another check judges is a remark: the sheet would have a person look at it.
+      for (const limit of check.limits ?? [])
+        for (const [, named] of limit.matchAll(/`([^`]*)`/g)) expect(ids).not.toContain(named);
       if (check.caution) expect(Object.keys(CAUTIONS)).toContain(check.caution);
       if (check.grade === 'harm' && !takesTheSteps.has(check.id)) expect(check.caution).toBeDefined();
     });

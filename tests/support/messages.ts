@@ -50,8 +50,8 @@ function* wordsOfTables(): Iterable<string> {
   yield partsMeaning;
   // What is wrong with a text is said in texts, not templates: tests/core/words/text.test.ts finds these.
   yield* Object.keys(ofTexts);
-  for (const { what, why, limits = [], examples } of checks)
-    yield* [what, why, ...limits, ...examples.flatMap(({ instead = [] }) => instead)];
+  for (const { what, why, limits = [], remarks = [], examples } of checks)
+    yield* [what, why, ...limits, ...remarks, ...examples.flatMap(({ instead = [] }) => instead)];
   for (const { what } of figureNames) yield what;
   for (const { what } of Object.values(dimensions)) yield what;
   for (const { what } of Object.values(roles)) yield what;

@@ -12,7 +12,7 @@ export function explain(id: string, language: Language): string | undefined {
 }
 
 function blocksOf(page: CheckPage, language: Language): Block[] {
-  const { id, what, why, limits, caution, examples, unread, accept, regrade } = page;
+  const { id, what, why, limits, remarks, caution, examples, unread, accept, regrade } = page;
   const [meaning, area] = [language.word(page.meaning), language.word(page.area)];
   const living = language.word('To live with such a finding, accept it in the build with a reason:');
   return [
@@ -20,7 +20,7 @@ function blocksOf(page: CheckPage, language: Language): Block[] {
     paragraph(language.word(what)),
     paragraph(language.word(why)),
     paragraph(...language.pieces`Grade ${strong(page.grade)}: ${meaning}. Area: ${area}. Source: ${page.source}.`),
-    ...limits.map((limit) => paragraph(language.word(limit))),
+    ...[...limits, ...remarks].map((text) => paragraph(language.word(text))),
     ...(caution ? [cautionParagraph(caution, language)] : []),
     ...examples.flatMap((example) => exampleBlocks(example, language)),
     ...(accept === undefined

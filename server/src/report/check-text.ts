@@ -10,6 +10,10 @@ const margin = 11;
 /** As wide as the longest grade and two blanks. */
 const gradeColumn = Math.max(...grades.map((grade) => grade.length)) + 2;
 
+/** The name stands before the first of the texts alone. */
+const listedBelow = (name: string, texts: readonly string[], language: Language): [string, string][] =>
+  texts.map((text, i) => [i === 0 ? name : '', language.word(text)]);
+
 /** One check in full. */
 export function explainText(check: Check, language: Language): string {
   const page = pageOf(check);
@@ -19,7 +23,8 @@ export function explainText(check: Check, language: Language): string {
     [language.word('grade'), `${page.grade}: ${language.word(page.meaning)}`],
     [language.word('area'), language.word(page.area)],
     [language.word('source'), page.source],
-    ...page.limits.map((limit, i): [string, string] => [i === 0 ? language.word('limits') : '', language.word(limit)]),
+    ...listedBelow(language.word('limits'), page.limits, language),
+    ...listedBelow(language.word('also'), page.remarks, language),
   ];
   const lines = [page.id, '', ...rows.flatMap(([name, text]) => block(text, margin, `  ${name}`)), ''];
   if (page.caution) lines.push(...cautionText(page.caution, 2, language), '');

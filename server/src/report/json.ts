@@ -92,7 +92,10 @@ function fixJson({ title, doc, edits, brings, clears, givesWay }: ProvenFix, loo
 export function explainedJson(checks: ReadonlySet<Check>): Readonly<Record<string, Plain.Explained>> {
   const pages = [...checks].map(pageOf).sort((a, b) => (a.id < b.id ? -1 : 1));
   return Object.fromEntries(
-    pages.map(({ id, what, why, grade, area, source, limits }) => [id, { what, why, grade, area, source, limits }]),
+    pages.map(({ id, what, why, grade, area, source, limits, remarks }) => [
+      id,
+      { what, why, grade, area, source, limits, remarks },
+    ]),
   );
 }
 

@@ -147,6 +147,8 @@ export interface Explained {
   readonly source: string;
   /** What the check does not see. */
   readonly limits: readonly string[];
+  /** Where it gives another grade, and what it leaves to other checks. */
+  readonly remarks: readonly string[];
 }
 
 /** What kept a file from being read, or a check from being run; `path` is empty where it concerns everything. */

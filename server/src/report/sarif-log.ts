@@ -129,9 +129,11 @@ export class SarifLog {
     if (!check) return { id };
     const { grade, area, source, ...page } = pageOf(check);
     const { language } = this.facts;
-    const [what, why, ...limits] = [page.what, page.why, ...page.limits].map((one) => language.word(one));
+    const [what, why, ...besides] = [page.what, page.why, ...page.limits, ...page.remarks].map((one) =>
+      language.word(one),
+    );
     const markdown = this.facts.page(id);
-    const text = [what, why, language.words`Source: ${source}.`, ...limits].join(' ');
+    const text = [what, why, language.words`Source: ${source}.`, ...besides].join(' ');
     return {
       id,
       shortDescription: { text: what! },

@@ -7,7 +7,7 @@ import { runExample } from './examples';
 import type { Generator } from './index';
 
 function page(check: Check): string {
-  const { id, what, why, grade, meaning, area, source, limits, caution, examples, unread, accept, regrade } =
+  const { id, what, why, grade, meaning, area, source, limits, remarks, caution, examples, unread, accept, regrade } =
     pageOf(check);
   const lines = [
     `# ${id}`,
@@ -20,7 +20,8 @@ function page(check: Check): string {
     '',
     `Source: ${source}.`,
     '',
-    ...(limits.length > 0 ? ['What it does not see:', '', ...limits.map((limit) => `- ${limit}`), ''] : []),
+    ...listed('What it does not see:', limits),
+    ...listed('How it grades, and what other checks judge:', remarks),
     ...(caution ? [`> **${caution.word}** ${caution.sentences.join(' ')}`, ''] : []),
     ...examples.flatMap((example, i) => exampleLines(check, i, example)),
     ...(accept === undefined
@@ -53,6 +54,9 @@ function exampleLines(check: Check, index: number, { marked, beside, mended, ins
     ...(mended === undefined ? [instead ?? '', ''] : [`Fix: *${ran.fix ?? ''}*`, '', ...yaml(mended)]),
   ];
 }
+
+const listed = (title: string, texts: readonly string[]): string[] =>
+  texts.length > 0 ? [title, '', ...texts.map((text) => `- ${text}`), ''] : [];
 
 function indexPage(): string {
   const sections = (Object.keys(areas) as Area[]).flatMap((area) => [

@@ -51,8 +51,10 @@ interface CheckBase {
   /** One or two sentences: what goes wrong otherwise. */
   readonly why: string;
   readonly source: SourceNote;
-  /** What the check does not see, or leaves to others: a sentence each. */
+  /** What the check does not see, so that a person must look at it: a sentence each. */
   readonly limits?: readonly string[];
+  /** Where it gives another grade, and what it leaves to other checks: a sentence each. */
+  readonly remarks?: readonly string[];
   readonly examples: readonly [Example, ...Example[]];
   /** For checks of grade harm: the caution shown with the finding, by its id in `trade/cautions`. */
   readonly caution?: string;

@@ -31,8 +31,10 @@ export interface CheckPage {
   /** The area’s title. */
   readonly area: string;
   readonly source: string;
-  /** What the check does not see, or leaves to others. */
+  /** What the check does not see. */
   readonly limits: readonly string[];
+  /** Where it gives another grade, and what it leaves to other checks. */
+  readonly remarks: readonly string[];
   readonly caution?: CautionWords;
   readonly examples: readonly ExamplePage[];
   /** Why nothing makes such a finding lighter; only where it says that something was not read. */
@@ -60,7 +62,7 @@ export const unreadWords =
   'makes it lighter, and a run that meets one never ends with status 0.';
 
 export function pageOf(check: Check): CheckPage {
-  const { id, what, why, grade, source, limits = [] } = check;
+  const { id, what, why, grade, source, limits = [], remarks = [] } = check;
   const caution = cautionWords(check.caution);
   return {
     id,
@@ -69,6 +71,7 @@ export function pageOf(check: Check): CheckPage {
     grade,
     source,
     limits,
+    remarks,
     meaning: meaningOf[grade],
     area: areas[check.area],
     ...(caution ? { caution } : {}),

@@ -2,7 +2,6 @@
 import type { Missing } from '../../core/figures/figure';
 import { worstOf, type Answer } from '../../core/judge/finding';
 import { waiting } from '../../core/judge/waiting';
-import { checks } from '../../core/checks/all';
 import { areas, type Area, type Check } from '../../core/checks/check';
 import { listed } from '../../core/text';
 import type { Context } from './context';
@@ -67,12 +66,11 @@ function limitsOf({ judgement, kept }: Context): readonly Body[] {
 const isAsked = ({ counts: { held, broken, unknown, unasked } }: Answer): boolean =>
   held + broken + unknown + unasked > 0;
 
-/** Area by area; what another check sees is not for a person. */
+/** Area by area. */
 function limitsOfChecks(asked: readonly Check[]): readonly Body[] {
   const byArea = new Map<Area, Map<string, string[]>>();
   for (const check of asked)
     for (const limit of check.limits ?? []) {
-      if (isLeftToCheck(limit) || grading.test(limit)) continue;
       const limits = byArea.get(check.area) ?? new Map<string, string[]>();
       byArea.set(check.area, limits.set(limit, [...(limits.get(limit) ?? []), check.id]));
     }
@@ -83,12 +81,3 @@ function limitsOfChecks(asked: readonly Check[]): readonly Body[] {
     small: true,
   }));
 }
-
-/** How a finding is graded is nothing to look at. */
-const grading = /\b(?:is|are) a (?:note|shortfall)\b|it is then a note|it harms|is judged here, too|are judged here/;
-
-const ids = new Set(checks.map(({ id }) => id));
-
-const isLeftToCheck = (limit: string): boolean =>
-  /checks of (?:its|their) own|its own checks|a check of its own/.test(limit) ||
-  [...limit.matchAll(/`([^`]*)`/g)].some(([, name]) => ids.has(name!));

@@ -17,10 +17,8 @@ export default check({
     'A processor lies in its socket by its own weight; only lever and frame press. Pressed by hand it bends ' +
     'pins or springs, on the board or under the processor.',
   source: 'makers’ handbooks of boards and processors; common practice',
-  limits: [
-    'Notes are read by word lists, in English only; a clause that denies it says nothing.',
-    'Words that leave a doubt are a note to read the sentence again.',
-  ],
+  limits: ['Notes are read by word lists, in English only; a clause that denies it says nothing.'],
+  remarks: ['Words that leave a doubt are a note to read the sentence again.'],
   examples: [
     {
       faulty: `

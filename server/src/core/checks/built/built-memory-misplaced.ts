@@ -19,7 +19,7 @@ export default check({
   what: 'The modules sit in the slots that the build names.',
   why: 'In other slots modules share a channel, or run slower than the board lists.',
   source: 'board makers’ handbooks: the page on fitting memory; DMTF DSP0134, SMBIOS: type 17',
-  limits: ['Other slots that fill as many channels are a note.'],
+  remarks: ['Other slots that fill as many channels are a note.'],
   examples: [
     {
       faulty: `

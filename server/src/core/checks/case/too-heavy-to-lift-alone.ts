@@ -38,7 +38,7 @@ export default check({
   what: 'The finished machine weighs no more than one person may lift under ideal conditions.',
   why: 'A heavy, awkward box lifted alone costs a back, or the machine.',
   source: 'Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) Publication No. 94-110',
-  limits: ['Above 17.8 kg, where the hands begin at the floor, it is a note.'],
+  remarks: ['Above 17.8 kg, where the hands begin at the floor, it is a note.'],
   caution: 'lifting',
   examples: [
     {

@@ -28,10 +28,10 @@ export default check({
   source: 'common practice',
   limits: [
     'A single fan works against no other, so it holds.',
-    'Fans that all blow in, none of them at the rear or the top, are a note: the air leaves by what is open.',
     'A case with a single place for fans may have them all blow out there: air comes in by its vents.',
     'An open frame is not judged.',
   ],
+  remarks: ['Fans that all blow in, none of them at the rear or the top, are a note: the air leaves by what is open.'],
   examples: [
     {
       faulty: `

@@ -17,7 +17,7 @@ export default check({
   source:
     '4-Wire Pulse Width Modulation (PWM) Controlled Fans Specification, 2.1.1: up to 2.2 A for a second at ' +
     'the start; the header, by its board’s handbook',
-  limits: [
+  remarks: [
     'Whether three or four pins set the speed is judged by `fan-pins-differ`.',
     'A current above the header’s for the second of a start is a shortfall, not harm.',
   ],

@@ -18,7 +18,7 @@ export default check({
   what: 'Lights plug into a header of their own voltage and number of pins.',
   why: 'Lights for 5 V burn out on 12 V within a second; lights for 12 V stay dark on 5 V.',
   source: 'common practice: 3 pins carry 5 V and set each light by itself, 4 pins carry 12 V and set all alike',
-  limits: ['Lights for 12 V on a header of 5 V are a shortfall: they stay dark.'],
+  remarks: ['Lights for 12 V on a header of 5 V are a shortfall: they stay dark.'],
   caution: 'light-voltage',
   examples: [
     {

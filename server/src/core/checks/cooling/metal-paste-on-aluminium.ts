@@ -16,7 +16,7 @@ export default check({
     'way, and scratched anodising counts as bare metal.',
   source:
     'grain-boundary penetration of gallium in aluminium, measured in film: 0.8 to 9 µm/s; makers of gallium alloys',
-  limits: ['On bare copper it is a note: the paste soaks in and has to be brought on again.'],
+  remarks: ['On bare copper it is a note: the paste soaks in and has to be brought on again.'],
   caution: 'gallium-paste',
   examples: [
     {

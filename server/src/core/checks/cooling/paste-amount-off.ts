@@ -24,10 +24,8 @@ export default check({
     'Too little leaves air between the faces; too much is pressed out over the edge, where a paste that ' +
     'conducts ruins parts and one that insulates has to be wiped off.',
   source: 'volume = area × thickness; the factors, common practice',
-  limits: [
-    'Too much of a paste that insulates is a note; of one that conducts, harm.',
-    'Without a stated bond line the span of 20 to 100 µm is used.',
-  ],
+  limits: ['Without a stated bond line the span of 20 to 100 µm is used.'],
+  remarks: ['Too much of a paste that insulates is a note; of one that conducts, harm.'],
   examples: [
     {
       faulty: `

@@ -14,7 +14,7 @@ export default check({
     'What is pressed out over the edge bridges contacts and parts beside the lid, and ruins them at the ' +
     'first start.',
   source: 'common practice',
-  limits: ['A paste that only stores charge, on a processor with a lid, is a note.'],
+  remarks: ['A paste that only stores charge, on a processor with a lid, is a note.'],
   caution: 'conductive-paste',
   examples: [
     {

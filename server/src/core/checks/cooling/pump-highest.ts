@@ -19,10 +19,8 @@ export default check({
     'Some air is in every loop and gathers at its top; a pump that runs in it cools less, is loud and wears ' +
     'out early.',
   source: 'common practice',
-  limits: [
-    'An upright radiator with its tubes up is a note: its top may still stand above the pump.',
-    'Loops built from single parts are not judged.',
-  ],
+  limits: ['Loops built from single parts are not judged.'],
+  remarks: ['An upright radiator with its tubes up is a note: its top may still stand above the pump.'],
   examples: [
     {
       faulty: `

@@ -15,7 +15,7 @@ export default check({
   what: 'Each radiator’s fan size and width are among those its place in the case takes.',
   why: 'The holes of a place follow the size of the fans: a radiator of another size has nothing to be screwed to.',
   source: 'common practice',
-  limits: ['A place that the case does not have is judged by `place-unknown`.'],
+  remarks: ['A place that the case does not have is judged by `place-unknown`.'],
   examples: [
     {
       faulty: `

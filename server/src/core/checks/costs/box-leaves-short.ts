@@ -18,7 +18,7 @@ export default check({
     'paste that the build needs.',
   why: 'Work stops for want of a cable or four screws, on the day when everything else is on the bench.',
   source: 'common practice: the pages of the handbooks on the contents of each package',
-  limits: [
+  remarks: [
     'SATA data cables, M.2 screws, power cables, splitters, standoffs and the I/O shield are judged by ' +
       'checks of their own.',
   ],

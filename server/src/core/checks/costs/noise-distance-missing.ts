@@ -15,7 +15,7 @@ export default check({
   what: 'A promised sound level names the distance at which it is meant.',
   why: 'Twice as near is up to 6 dB louder: a level without its distance is no promise.',
   source: 'ISO 9296: sound pressure is stated for a place; 1 m: common practice',
-  limits: [
+  remarks: [
     'Only the promise is asked for its distance; a part’s level without one leaves ' + '`noise-over-promise` unknown.',
   ],
   examples: [

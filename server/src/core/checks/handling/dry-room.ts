@@ -25,7 +25,7 @@ export default check({
     'discharge harms a part.',
   source:
     'a computer maker’s service manual, typical electrostatic voltage levels; humidity 40 to 60 %, common practice',
-  limits: ['On carpet it harms; with a strap worn that has a cord it is a note.'],
+  remarks: ['On carpet it harms; with a strap worn that has a cord it is a note.'],
   examples: [
     {
       faulty: `

@@ -19,10 +19,8 @@ export default check({
     'a module pulled then ruins it. With the supply’s own switch off technicians differ; makers’ service ' +
     'manuals say unplug first.',
   source: 'makers’ service manuals: unplug before opening',
-  limits: [
-    'With the cord in and only the supply’s switch off technicians differ; it is then a note.',
-    'A firmware update has the board on the mains like a start, unless a service does it.',
-  ],
+  limits: ['A firmware update has the board on the mains like a start, unless a service does it.'],
+  remarks: ['With the cord in and only the supply’s switch off technicians differ; it is then a note.'],
   examples: [
     {
       faulty: `

@@ -22,6 +22,8 @@ export default check({
   limits: [
     'It is judged once `bench:` says anything beside a planned update, or a step handles a part that a ' +
       'discharge can harm.',
+  ],
+  remarks: [
     'A strap counts unless it is not worn or clipped to nothing; what is wrong with the strap is ' +
       'judged by its own checks.',
   ],

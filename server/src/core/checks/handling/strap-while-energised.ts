@@ -19,7 +19,7 @@ export default check({
     'A strap ties its wearer to earth: a live part touched then sends a current through the body. With the ' +
     'cable in and only the supply’s switch off, technicians differ; makers’ service manuals say unplug first.',
   source: 'ESD TR20.20, not where 250 V or more is exposed; stricter here',
-  limits: ['With the cord in and only the supply’s switch off technicians differ; it is then a note.'],
+  remarks: ['With the cord in and only the supply’s switch off technicians differ; it is then a note.'],
   examples: [
     {
       faulty: `

@@ -34,7 +34,7 @@ export default check({
     'Metal joins contacts under a powered board; carpet, glass and plastic charge up and discharge into the ' +
     'part. Bare wood and plain cardboard do neither, and carry nothing off; so does a mat that is not earthed.',
   source: 'ANSI/ESD S20.20, work surfaces; common practice',
-  limits: ['A bag as a mat is judged by `bag-as-mat`.'],
+  remarks: ['A bag as a mat is judged by `bag-as-mat`.'],
   examples: [
     {
       faulty: `

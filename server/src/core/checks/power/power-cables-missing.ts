@@ -31,11 +31,11 @@ export default check({
     'ATX Version 3 design guide, doc. 336521, section 2.2.1; connectors of 4+4 and 6+2 contacts serve both ' +
     'sizes: common practice',
   limits: [
-    'SATA power connectors are judged by `drive-power-short`.',
     'A list of connectors is complete where it is stated: a kind that it leaves out is none.',
     'Where the EPS connectors fed carry the processor’s peak alone, the others stay empty: a note.',
     'A cable without `adapter: false`, `made-for:` or `from:` leaves open which connectors it takes up.',
   ],
+  remarks: ['SATA power connectors are judged by `drive-power-short`.'],
   examples: [
     {
       faulty: `

@@ -16,7 +16,7 @@ export default check({
   what: 'Under sustained load the house’s share of the supply’s rating stays free.',
   why: 'A supply near its limit runs hot and loud, ages fast, and leaves no room for the next card.',
   source: 'common practice; the share is the house’s own',
-  limits: ['It is not asked where `supply-overloaded` says it already.'],
+  remarks: ['It is not asked where `supply-overloaded` says it already.'],
   examples: [
     {
       faulty: `

@@ -14,7 +14,7 @@ export default check({
     'A slot of full length is often wired for a quarter of its lanes: the card fits and starts, and moves ' +
     'less than it can.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
-  limits: [
+  remarks: [
     'Only how the slot is wired is judged; what other filled slots take away is judged by `slot-takes-lanes`.',
     'It is a shortfall where the card states a rate that it needs and does not get for want of lanes.',
   ],

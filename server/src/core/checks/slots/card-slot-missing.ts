@@ -20,11 +20,11 @@ export default check({
   why: 'A card without a slot stays on the bench; small boards have one slot, and that one goes to the graphics card.',
   source: 'PCI Express Card Electromechanical Specification; drive makers’ M.2 module manuals',
   limits: [
-    'Drives that name a slot of the wrong kind are judged here, too.',
     'M.2 drives that name no slot are counted against the free sockets that may hold one, those of carrier cards ' +
       'among them.',
     'An M.2 drive in a PCIe slot needs an adapter; a card in that slot that carries drives is one.',
   ],
+  remarks: ['Drives that name a slot of the wrong kind are judged here, too.'],
   examples: [
     {
       faulty: `

@@ -14,10 +14,8 @@ export default check({
   what: 'Each card stands no higher over its slot than the side panel allows, its power connector not counted.',
   why: 'A card that meets the side panel keeps the case from closing.',
   source: 'PCI Express Card Electromechanical Specification: full height 111.15 mm; cards exceed it',
-  limits: [
-    'A card on a riser stands another way, and is not judged.',
-    'The room for the power connector and its bend is judged by `bend-too-tight`.',
-  ],
+  limits: ['A card on a riser stands another way, and is not judged.'],
+  remarks: ['The room for the power connector and its bend is judged by `bend-too-tight`.'],
   examples: [
     {
       faulty: `

@@ -20,7 +20,7 @@ export default check({
     'An adapter from DisplayPort to HDMI does not work the other way round, and one without a chip makes nothing ' +
     'that the output does not speak: the display stays dark.',
   source: 'VESA DisplayPort Dual-Mode Standard 1.1; HDMI Specification; common practice',
-  limits: ['What an adapter carries is judged with the mode, by `display-mode-beyond-link`.'],
+  remarks: ['What an adapter carries is judged with the mode, by `display-mode-beyond-link`.'],
   examples: [
     {
       faulty: `

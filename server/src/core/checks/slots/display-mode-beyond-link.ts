@@ -24,11 +24,11 @@ export default check({
     'some cables and not with others.',
   source: 'VESA Coordinated Video Timings Standard 2.0; CTA-861; VESA DisplayPort Standard; HDMI Specification',
   limits: [
-    'Within one part in a hundred of the payload it is a note that says marginal.',
     'Without a stated blanking every timing counts that the mode may have.',
     'Only a display that lists its modes is held against the mode promised.',
     'What the cable between them is certified for is not seen.',
   ],
+  remarks: ['Within one part in a hundred of the payload it is a note that says marginal.'],
   examples: [
     {
       faulty: `

@@ -25,8 +25,8 @@ export default check({
     'Cards have three of one connector and one of the other; the second display with the rarer connector ' +
     'stays dark.',
   source: 'common practice',
-  limits: [
-    'USB-C sends DisplayPort through a plain cable; a display that takes USB-C alone needs more than one.',
+  limits: ['USB-C sends DisplayPort through a plain cable; a display that takes USB-C alone needs more than one.'],
+  remarks: [
     'A display that names what it hangs on, an adapter or another display, is judged by `display-adapter-wrong`.',
   ],
   examples: [

@@ -24,9 +24,9 @@ export default check({
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; common practice',
   limits: [
     'A link carries each direction by itself: writing is counted where it is promised, reading always.',
-    'Where neither a promise nor a rate that a card needs is at stake it is a note.',
     'Only a card that states a rate it needs is held against its own link.',
   ],
+  remarks: ['Where neither a promise nor a rate that a card needs is at stake it is a note.'],
   examples: [
     {
       faulty: `

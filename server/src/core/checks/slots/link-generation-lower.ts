@@ -12,7 +12,7 @@ export default check({
   what: 'Slot and processor run the generation that each card can run.',
   why: 'Each generation halves or doubles the rate; a card with few lanes feels it most.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
-  limits: [
+  remarks: [
     'Slot and processor are judged; a riser is judged by `riser-slower`.',
     'Where the slot has fewer lanes too, `card-lanes-fewer` tells of both.',
     'It is a shortfall where the card states a rate that it needs and does not get for want of the generation.',

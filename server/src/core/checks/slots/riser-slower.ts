@@ -15,7 +15,7 @@ export default check({
   why:
     'On a riser for a lower generation the link falls back at best; at worst it trains at the higher one and ' +
     'drops out under load.',
-  limits: ['Where the card states a rate that it needs, and gets it, it is a note.'],
+  remarks: ['Where the card states a rate that it needs, and gets it, it is a note.'],
   source: 'PCI Express Base Specification, link initialisation; common practice',
   examples: [
     {

@@ -18,9 +18,9 @@ export default check({
   why: 'The machine finds no system, or the part of the drive past the old table’s end cannot be used.',
   source: '`sfdisk` (util-linux): 2³² sectors of 512 bytes; common practice',
   limits: [
-    'A drive that the machine does not start from is judged by `partition-table-short`.',
     'Where the board’s list is not stated, SATA, USB and NVMe in its own sockets are taken to start: common practice.',
   ],
+  remarks: ['A drive that the machine does not start from is judged by `partition-table-short`.'],
   examples: [
     {
       faulty: `

@@ -21,7 +21,7 @@ export default check({
     'it is in.',
   why: 'Sockets that look alike differ in lanes and generation; moving the drive later means taking the machine apart.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8',
-  limits: ['A drive on a bus that its slot does not carry is judged by `drive-bus-not-carried`.'],
+  remarks: ['A drive on a bus that its slot does not carry is judged by `drive-bus-not-carried`.'],
   examples: [
     {
       faulty: `

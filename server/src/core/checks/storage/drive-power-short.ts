@@ -13,10 +13,8 @@ export default check({
   what: 'The supply and the cables bought beside it have a SATA power connector for each drive.',
   why: 'The last drive stays dark, or is fed through a makeshift that may burn.',
   source: 'Serial ATA specification, power connector; common practice',
-  limits: [
-    'A stated list of connectors is complete: a kind that it leaves out is none.',
-    'It counts SATA power for drives; other connectors are judged by `power-cables-missing`.',
-  ],
+  limits: ['A stated list of connectors is complete: a kind that it leaves out is none.'],
+  remarks: ['It counts SATA power for drives; other connectors are judged by `power-cables-missing`.'],
   examples: [
     {
       faulty: `

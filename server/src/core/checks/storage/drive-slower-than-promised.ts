@@ -21,7 +21,7 @@ export default check({
     'M.2 is a shape, not a speed: the slowest of drive, bus, lanes and generation sets the rate, and the ' +
     'rest is paid for in vain.',
   source: 'PCI Express Base Specification and Serial ATA: line rates and coding',
-  limits: ['A slot that is switched off is judged by `slot-takes-ports`; the link is rated as if it were on.'],
+  remarks: ['A slot that is switched off is judged by `slot-takes-ports`; the link is rated as if it were on.'],
   examples: [
     {
       faulty: `

@@ -13,10 +13,8 @@ export default check({
   what: 'The partition table of each data drive reaches its end.',
   why: 'A table of the MBR kind counts 2³² sectors; what lies behind them is paid for and cannot be used.',
   source: '`sfdisk` (util-linux): 2³² sectors of 512 bytes',
-  limits: [
-    'The drive that the machine starts from is judged by `boot-drive-not-bootable`.',
-    'Sectors are taken for 512 bytes, as drives show them.',
-  ],
+  limits: ['Sectors are taken for 512 bytes, as drives show them.'],
+  remarks: ['The drive that the machine starts from is judged by `boot-drive-not-bootable`.'],
   examples: [
     {
       faulty: `

@@ -20,7 +20,7 @@ export default check({
     'A drive in the wrong socket costs the graphics card half its link, and nothing says so but the board’s ' +
     'handbook.',
   source: 'PCI Express Base Specification: line rate × coding ÷ 8; the board’s handbook, page on shared lanes',
-  limits: [
+  remarks: [
     'It is a shortfall where half the link is less than the card says it needs, or than the drive is promised to ' +
       'read or write at; else a note, since most cards lose little by it.',
     'Only what filling a slot does to others is judged; how a slot is wired is judged by ' + '`card-lanes-fewer`.',

@@ -10,7 +10,7 @@ export default fileCheck({
   what: 'A word is one of those that its field knows.',
   why: 'A word outside the list would be read by nobody, and checks that need it would stay open.',
   source: 'the format’s own rule',
-  limits: ['A word of data sheets that leaves open which of a few is meant is a note; what needs it waits for that.'],
+  remarks: ['A word of data sheets that leaves open which of a few is meant is a note; what needs it waits for that.'],
   examples: [
     {
       faulty: `

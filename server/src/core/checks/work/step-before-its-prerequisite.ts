@@ -19,10 +19,10 @@ export default check({
     'What was put in too early comes out again: with the paste spread twice, the board out of the case once ' +
     'more, or the machine opened under load.',
   source: 'makers’ handbooks and service manuals; common practice',
-  limits: [
+  limits: ['One finding for a step that comes too late, not one for each step that needed it.'],
+  remarks: [
     'Only what fails or is undone out of order is judged, not what custom decides; handbooks read late ' +
       'are a note.',
-    'One finding for a step that comes too late, not one for each step that needed it.',
   ],
   examples: [
     {

@@ -22,11 +22,10 @@ export default check({
     'acceptance. What a start harms without is judged at the start.',
   why: 'A sheet that leaves a step out is followed as it stands; what was forgotten is found when the case is closed.',
   source: 'common practice',
-  limits: [
+  limits: ['One finding for the whole list.', 'Tests are asked for once a step starts the machine.'],
+  remarks: [
     'The connections for a first start, the leak test, the bench start, training and the cold plate’s ' +
       'film have checks of their own.',
-    'One finding for the whole list.',
-    'Tests are asked for once a step starts the machine.',
   ],
   examples: [
     {

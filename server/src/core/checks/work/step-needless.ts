@@ -18,7 +18,7 @@ export default check({
   what: 'Every step has a part of this build that it is done to.',
   why: 'A step left over from another build sends someone looking for a part that is not there.',
   source: 'common practice',
-  limits: ['A `part:` that the build does not have is judged here, too.'],
+  remarks: ['A `part:` that the build does not have is judged here, too.'],
   examples: [
     {
       faulty: `

@@ -27,10 +27,8 @@ export default check({
     'cleaned, the inside checked, the charge drained and equalised each time hands go in again.',
   why: 'What is left to habit is left out by whoever has another habit; written down, it is done.',
   source: 'makers’ handbooks and service manuals; common practice',
-  limits: [
-    'Nothing is judged in a list that is begun only, or that is about a part of the work.',
-    'What the parts cannot do without, and what a start harms without, have checks of their own.',
-  ],
+  limits: ['Nothing is judged in a list that is begun only, or that is about a part of the work.'],
+  remarks: ['What the parts cannot do without, and what a start harms without, have checks of their own.'],
   examples: [
     {
       faulty: `
