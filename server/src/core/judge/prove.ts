@@ -178,10 +178,7 @@ function weigh(
   doc: Doc,
   edits: readonly Edit[],
 ): ProvenFix | undefined {
-  const clears = newIn(before.findings, after.findings);
-  // What cannot be read has no subject to be told by: it is gone where one less is found.
-  const isGone = finding.subject === '' ? clears.some(({ id }) => id === finding.id) : !stillThere(after, finding);
-  if (!isGone) return undefined;
+  if (stillThere(after, finding)) return undefined;
   const brings = newIn(after.findings, before.findings);
   if (bringsAsBad(brings, finding)) return undefined;
   const worst = brings.filter((brought) => brought.grade !== 'unknown').map((brought) => brought.id);
@@ -192,7 +189,7 @@ function weigh(
     doc,
     edits,
     brings,
-    clears,
+    clears: newIn(before.findings, after.findings),
     givesWay: gives !== undefined,
     ...(gives === undefined ? {} : { gives }),
   };
