@@ -23,7 +23,10 @@ export default check({
     'Two modules in one channel halve the bandwidth; in the wrong slot of their channels they often fail at ' +
     'their rated speed.',
   source: 'common practice: the board’s handbook states which slots to fill first',
-  limits: ['A build that names no slots is taken to fill them in the board’s order.'],
+  limits: [
+    'A build that names no slots is taken to fill them in the board’s order.',
+    'Where the slots to fill first are all there are, they are filled in the order of that list.',
+  ],
   examples: [
     {
       faulty: `
@@ -47,7 +50,7 @@ parts:
     const named = memory.flatMap((kit) => slotsNamed(kit) ?? []);
     report(
       outcome(at(naming, naming.at.slots), all(order, spread), {
-        broken: () => (spread.is === false ? uneven(board, filled, named) : wrongOrder(board, named)),
+        broken: () => (spread.is === false ? uneven(board, filled, named) : wrongOrder(board, filled, named)),
         fixes: () => [moveMemory(build)],
         ...(isByLetters(board, filled)
           ? { usual: () => `the letters of ${filled.join(' and ')} are channels, the last slot of each comes first` }
@@ -64,9 +67,16 @@ function isByLetters({ part: { memory } }: Board, filled: readonly string[]): bo
   return last.size > 1 && filled.length === last.size && filled.every((name) => last.get(name.charAt(0)) === name);
 }
 
-const wrongOrder = (board: Board, named: readonly Fact<string>[]): Sentence =>
+const wrongOrder = (board: Board, filled: readonly string[], named: readonly Fact<string>[]): Sentence =>
   sentence`The modules sit in ${spoken(named)}; ${board.label} wants
-    ${spoken(board.part.memory['fill-first'].value ?? [])} filled first.`;
+    ${spoken(firstFor(board, filled.length))} filled first.`;
+
+/** The slots that so many modules fill first: those listed, and of a list of all slots as many from its front. */
+function firstFor(board: Board, many: number): readonly Fact<string>[] {
+  const listed = board.part.memory['fill-first'].value ?? [];
+  const { missing: unsaid, hi } = boardSlots(board);
+  return unsaid.length === 0 && listed.length >= hi ? listed.slice(0, many) : listed;
+}
 
 /** Both modules of a pair in one channel run at half the rate: the one to move is named, and where to. */
 function uneven(board: Board, filled: readonly string[], named: readonly Fact<string>[]): Sentence {
@@ -100,7 +110,7 @@ function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
   const { 'fill-first': fact } = board.part.memory;
   const every = modules(build);
   const full = boardSlots(board);
-  const first = valuesOf(fact);
+  const first = valuesOf(fact) && firstFor(board, filled.length).flatMap(({ value }) => value ?? []);
   const right =
     first === undefined
       ? lacking([missing(fact, `slots to fill first on ${board.label}`)], fact)
@@ -109,6 +119,7 @@ function inOrder(build: Build, board: Board, filled: readonly string[]): Truth {
             ? filled.every((slot) => first.includes(slot))
             : first.every((slot) => filled.includes(slot)),
           fact,
+          ...(full.missing.length > 0 ? [] : [full]),
         );
   return any(full.missing.length > 0 ? lacking(full.missing) : sure(every.lo >= full.hi, every, full), right);
 }
