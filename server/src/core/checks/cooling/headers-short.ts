@@ -6,6 +6,7 @@ import {
   copyWith,
   counted,
   decidedBy,
+  derive,
   missing,
   number,
   times,
@@ -59,7 +60,8 @@ parts:
             them, and splitters add ${more}.`,
       }),
     );
-    for (const load of headerLoads(build)) onOne(build, load, report);
+    const taken: Figure[] = [];
+    for (const load of headerLoads(build)) taken.push(onOne(build, load, taken, report));
   },
 });
 
@@ -109,19 +111,40 @@ function added({ cable, missingFacts }: Splitter): Figure {
   );
 }
 
-/** Several connectors that name one header need a splitter there. */
-function onOne(build: Build, { name, connectors }: Load, report: Reporter): void {
+/**
+ * Several connectors that name one header need a splitter there, and one that names no header serves it once. Gives
+ * what this header takes of those, after what those before it took.
+ */
+function onOne(build: Build, { name, connectors }: Load, taken: readonly Figure[], report: Reporter): Figure {
   const wanted = total(
     `connectors on ${name}`,
     'count',
     connectors.map((one) => one.headers),
   );
-  const there = splitters(build).filter(({ cable }) => cable.at.header.value === name || !cable.at.header.entry);
-  const places = total(`connectors that ${name} takes`, 'count', [number(1, name), ...there.map(added)]);
+  const own = splitters(build).filter(({ cable }) => cable.at.header.value === name);
+  const loose = splitters(build).filter(({ cable }) => !cable.at.header.entry);
+  const served = [number(1, name), ...own.map(added)];
+  const places = total(`connectors that ${name} takes`, 'count', [...served, ...looseLeft(loose, taken)]);
   const last = connectors.at(-1)!;
   report(
     outcome(aspectOf(at(last.placed, last.header), name), atMost(wanted, places), {
       broken: () => sentence`${wanted} connectors go into ${name}, which takes ${places} with the splitters listed.`,
     }),
   );
+  return beyond(
+    `connectors on ${name} for splitters on no named header`,
+    wanted,
+    total(`${name} with its own splitters`, 'count', served),
+  );
 }
+
+/** What splitters that name no header add, less what other headers took of it; nothing where there are none. */
+function looseLeft(loose: readonly Splitter[], taken: readonly Figure[]): Figure[] {
+  const each = loose.map(added);
+  if (each.length === 0 || taken.length === 0) return each;
+  const all = total('connectors that splitters on no named header add', 'count', each);
+  return [beyond('what other headers leave of them', all, total('what other headers take of them', 'count', taken))];
+}
+
+const beyond = (label: string, all: Figure, less: Figure): Figure =>
+  derive(label, 'count', [all, less], `${all.label} − ${less.label}`, (a, b) => (b >= a ? 0 : a - b));
