@@ -16,6 +16,8 @@ interface Count {
   readonly want: Figure;
   readonly have: Figure;
   readonly truth: Truth;
+  /** Of two kinds counted together, what wants the smaller for certain. */
+  readonly smaller?: Figure;
   readonly aside?: () => Sentence;
 }
 
@@ -61,10 +63,13 @@ parts:
         ...(onlyMoreEps ? { grade: fed?.truth.is ? ('note' as const) : ('shortfall' as const) } : {}),
         broken: () =>
           join(
-            ...short.flatMap(({ words, want, have, aside }) => [
-              sentence`The parts need ${want} ${words} ${some(want, 'connector', 'connectors')}; ${who} ${have}.`,
-              ...(aside ? [aside()] : []),
-            ]),
+            // While nothing is known to want the smaller kind, the larger one by itself says it all.
+            ...short
+              .filter(({ smaller }) => smaller === undefined || smaller.lo > 0)
+              .flatMap(({ words, want, have, aside }) => [
+                sentence`The parts need ${want} ${words} ${some(want, 'connector', 'connectors')}; ${who} ${have}.`,
+                ...(aside ? [aside()] : []),
+              ]),
             ...(fed ? [fed.said] : []),
           ),
         fixes: () => [swap(supply)],
@@ -113,7 +118,8 @@ function countsOf(build: Build): Count[] {
     };
     const want = sum(connectorsWanted, 'wanted');
     const have = sum(connectorsBrought, 'brought');
-    return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have) };
+    const smaller = kinds.length > 1 ? { smaller: connectorsWanted(build, kinds[0]!) } : {};
+    return { words, eps: words.startsWith('EPS'), want, have, truth: atMost(want, have), ...smaller };
   };
   const counts = [
     count('24-pin', '24-pin'),
