@@ -2,7 +2,7 @@
 import { derive, known, missing, type Figure, type Missing } from '../../figures/figure';
 import { memo, memoOf } from '../../figures/memo';
 import type { Card } from '../../figures/card-power';
-import { cardCableLoads, epsCableLoad, unlistedLoads } from '../../figures/connector-loads';
+import { cardCableLoads, epsCableLoad, isWithoutEps, unlistedLoads } from '../../figures/connector-loads';
 import { cableDrop, usualDrop } from '../../figures/wires';
 import { sentence } from '../../figures/sentence';
 import { all, atMost, lacking, type Truth } from '../../figures/truth';
@@ -52,7 +52,8 @@ parts:
         );
       else judged(supply, card, drops, report);
     }
-    if (!processor || !board) return;
+    // A board fed by a barrel or by the 24-pin connector alone has no EPS cable to judge.
+    if (!processor || !board || isWithoutEps(build)) return;
     const cables = supply.part['own-cables'];
     if (!cables.value)
       report(
