@@ -113,6 +113,20 @@ export const startsAsItArrives = memo((build: Build): Truth | undefined => {
   );
 });
 
+/** Whether an older processor on hand starts under the firmware the board arrives with. */
+export function olderStarts(board: Board, older: Named): Truth {
+  const listed = listedLine(board, older, 'the older processor');
+  if (!listed.line)
+    return listed.missingFacts.length > 0 ? lacking(listed.missingFacts, ...listed.uses) : sure(false, ...listed.uses);
+  return atLeastVersion(
+    board,
+    arriving(board),
+    `firmware ${board.label} arrives with`,
+    listed.line.since,
+    'first firmware for the older processor',
+  );
+}
+
 /** Whether the planned update goes whatever version the board arrives with; its details are judged by themselves. */
 export function goesFromAny(build: Build, board: Board): Truth {
   const by = plannedUpdate(build)?.by;

@@ -1,7 +1,7 @@
 // What the planned way of updating the firmware needs to have said.
 import type { Build } from '../../build/build';
 import { drivenByCard } from '../../figures/display';
-import { arriving, atLeastVersion, listedLine, plannedUpdate, processorListed } from '../../figures/firmware';
+import { arriving, olderStarts, plannedUpdate, processorListed } from '../../figures/firmware';
 import { missing } from '../../figures/figure';
 import { sentence, type Sentence } from '../../figures/sentence';
 import { agree, all, any, fits, given, lacking, sure, type Truth } from '../../figures/truth';
@@ -201,24 +201,12 @@ function olderRoute(build: Build, board: Board, update: Update, report: Reporter
         sentence`The planned update does not say which older processor is on hand.`,
       ),
     );
-  const listed = listedLine(board, older, 'the older processor');
-  const starts = listed.line
-    ? atLeastVersion(
-        board,
-        arriving(board),
-        `firmware ${board.label} arrives with`,
-        listed.line.since,
-        'first firmware for the older processor',
-      )
-    : listed.missingFacts.length > 0
-      ? lacking(listed.missingFacts, ...listed.uses)
-      : sure(false, ...listed.uses);
   const spoken = older.family.value === undefined ? older.model : older.family;
   report(
     needed(
       build,
       spoken,
-      starts,
+      olderStarts(board, older),
       sentence`${board.label} does not start ${spoken} with the firmware it arrives with (${arriving(board)}).`,
     ),
   );

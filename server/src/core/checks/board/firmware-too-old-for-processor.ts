@@ -4,14 +4,14 @@ import {
   arriving,
   atLeastVersion,
   goesFromAny,
-  listedLine,
+  olderStarts,
   plannedUpdate,
   processorListed,
   startsAsItArrives,
   type ListedLine,
 } from '../../figures/firmware';
 import { sentence, type Sentence } from '../../figures/sentence';
-import { any, given, lacking, sure, type Truth } from '../../figures/truth';
+import { any, given, type Truth } from '../../figures/truth';
 import type { Value } from '../../yaml';
 import { check } from '../check';
 import { at, outcome, put, swap, type FixIdea } from '../kit';
@@ -96,21 +96,6 @@ function updateServes(build: Build, board: Board): Truth {
   return update?.by.value === 'older processor'
     ? olderStarts(board, update['older-processor'])
     : goesFromAny(build, board);
-}
-
-type Older = NonNullable<ReturnType<typeof plannedUpdate>>['older-processor'];
-
-function olderStarts(board: Board, older: Older): Truth {
-  const listed = listedLine(board, older, 'the older processor');
-  if (!listed.line)
-    return listed.missingFacts.length > 0 ? lacking(listed.missingFacts, ...listed.uses) : sure(false, ...listed.uses);
-  return atLeastVersion(
-    board,
-    arriving(board),
-    `firmware ${board.label} arrives with`,
-    listed.line.since,
-    'first firmware for the older processor',
-  );
 }
 
 /** The end of the sentence: the planned way that does not work, or the ways there are. */
