@@ -41,7 +41,7 @@ parts:
     for (const taken of takenPlaces(build)) {
       // A header feeds several fans through a splitter; what that comes to is judged by current.
       if (shared.has(taken.kind) || !taken.fact.node) continue;
-      if (isCarried(build, taken) || isShared(build, taken)) continue;
+      if (isShared(build, taken)) continue;
       const key = `${taken.kind} ${taken.name}`;
       const limit = joinedTo(build, taken);
       if (limit) {
@@ -71,15 +71,18 @@ parts:
 const isShared = (build: Build, { placed }: NamedPlace): boolean =>
   placed.role === 'displays' && sharesOutput(build, placed as Placed<'displays'>);
 
-/** A drive on a carrier names the carrier’s slot; how many it takes is judged by its links. */
-const isCarried = (build: Build, { kind, placed, name }: NamedPlace): boolean =>
-  kind === 'slot' && placed.role === 'drives' && carrierIn(build, name) !== undefined;
-
 /** How many of a part go into one place; a kit of memory names a slot for each module. */
 const many = ({ kind, placed }: NamedPlace): Figure => (kind === 'memory slot' ? one : howMany(placed));
 
-/** How many drives a port joins by a breakout cable, or a host adapter that is named for it, where it says so. */
-function joinedTo(build: Build, { kind, name }: NamedPlace): Figure | undefined {
+/**
+ * How many drives a port joins by a breakout cable, or a host adapter that is named for it, where it says so; or a
+ * carrier, whose slot its drives name.
+ */
+function joinedTo(build: Build, { kind, name, placed }: NamedPlace): Figure | undefined {
+  if (kind === 'slot' && placed.role === 'drives') {
+    const carrier = carrierIn(build, name);
+    return carrier && counted(carrier.part.carries, `drives on ${carrier.label}`);
+  }
   if (kind !== 'port') return undefined;
   const host = hostOf(build, name);
   if (host) return counted(host.part['drive-ports'], `drives on ${name}`);
@@ -87,9 +90,11 @@ function joinedTo(build: Build, { kind, name }: NamedPlace): Figure | undefined 
   return joins?.value === undefined ? undefined : counted(joins, `drives on ${name}`);
 }
 
-/** All drives on such a port together. */
+/** All drives on such a port, or such a carrier, together. */
 function joined(build: Build, { kind, name, fact, placed }: NamedPlace, limit: Figure): Outcome {
-  const there = takenPlaces(build).filter((one) => one.kind === kind && one.name === name);
+  const there = takenPlaces(build).filter(
+    (one) => one.kind === kind && one.name === name && one.placed.role === 'drives',
+  );
   const drives = total(
     `drives named for ${name}`,
     'count',
