@@ -21,7 +21,7 @@ import { connectorsWanted, type Cable } from '../../figures/cables';
 import { howMany } from '../../figures/power';
 import { join, sentence } from '../../figures/sentence';
 import { all, any, atLeast, atMost, lacking, type Truth } from '../../figures/truth';
-import type { Connector } from '../../trade/connectors';
+import { isPowerConnector, type Connector } from '../../trade/connectors';
 import { check } from '../check';
 import { at, outcome, swap } from '../kit';
 
@@ -114,9 +114,11 @@ function reachOf(build: Build, supply: Placed<'supply'>, box: Placed<'case'>, ki
         row.connector.value === undefined ? [missing(row.connector, `connector of a cable of ${supply.label}`)] : [],
     }));
   const ofKind = build.parts.cables.filter((cable) => (cable.part.connector.value ?? cable.at.kind.value) === kind);
-  const [extensions, bought] = [ofKind.filter(isExtension), ofKind.filter((cable) => !isExtension(cable)).map(runOf)];
-  const straight: readonly Run[] = [...own, ...bought];
-  const cables = [...straight, ...extensions.flatMap((cable) => extended(cable, straight, path) ?? [])];
+  const straight: readonly Run[] = [
+    ...own,
+    ...ofKind.filter((cable) => !isExtension(cable)).map((cable) => adapted(supply, cable)),
+  ];
+  const cables = [...straight, ...ofKind.filter(isExtension).flatMap((cable) => extended(cable, straight, path) ?? [])];
   // Cables that are not there at all are the finding of another check.
   const there = total(
     `${kind} cables of supply and build`,
@@ -153,14 +155,30 @@ const isExtension = ({ part: { connector, from }, at: { kind } }: Cable): boolea
 function extended(cable: Cable, straight: readonly Run[], path: Figure): Run | undefined {
   const short = straight.filter(({ length }) => atLeast(length, path).is !== true);
   if (short.length === 0) return undefined;
+  return behind(
+    cable,
+    short.map(({ length }) => length),
+  );
+}
+
+/** A cable of its own; an adapter hangs on the longest cable of the supply that ends as it starts. */
+function adapted(supply: Placed<'supply'>, cable: Cable): Run {
+  const from = cable.part.from.value;
+  if (from === undefined || !isPowerConnector(from)) return runOf(cable);
+  const rows = (supply.part['own-cables'].value ?? []).filter(({ connector }) => connector.value === from);
+  const label = `length of the ${from} cable of ${supply.label}`;
+  return behind(
+    cable,
+    rows.length > 0
+      ? rows.map(({ length }) => figure(length, label))
+      : [unknown('length', label, [missing(supply.part['own-cables'], label)])],
+  );
+}
+
+/** A cable on the longest of others. */
+function behind(cable: Cable, others: readonly Figure[]): Run {
   const own = runOf(cable);
-  const lengths = [
-    most(
-      'length of the cable that it lengthens',
-      short.map(({ length }) => length),
-    ),
-    own.length,
-  ];
+  const lengths = [most('length of the cable that it starts from', others), own.length];
   return { ...own, length: total(`length with ${cable.label}`, 'length', lengths, { unit: 'mm' }) };
 }
 
