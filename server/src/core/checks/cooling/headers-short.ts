@@ -60,8 +60,8 @@ parts:
             them, and splitters add ${more}.`,
       }),
     );
-    const taken: Figure[] = [];
-    for (const load of headerLoads(build)) taken.push(onOne(build, load, taken, report));
+    let taken: readonly Figure[] = [];
+    for (const load of headerLoads(build)) taken = [...taken, onOne(build, load, taken, report)];
   },
 });
 
