@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { provenFileFixes, provenFixes, type ProvenFix } from '../../server/src/core/judge/prove';
 import type { Finding } from '../../server/src/core/judge/finding';
 import { applyEdits } from '../../server/src/core/text';
-import { doubtful, isInside, strayChanges, worseOnes, applyInTurn } from './support/hold-fix';
+import { doubtful, isInside, moreComments, strayChanges, worseOnes, applyInTurn } from './support/hold-fix';
 import { candidates, judge, judgeWith, partName, type Judged } from './support/judged';
 import { runs } from './support/seed';
 import { broken, builds, partFiles } from './support/texts';
@@ -40,7 +40,10 @@ function hold(view: Judged, finding: Finding, fix: ProvenFix): void {
     `${finding.id} at ${finding.subject}, “${fix.title}”: ${what}\n${fix.doc.text}\n-->\n${after}\n`;
   expect(after, say('changes nothing')).not.toBe(fix.doc.text);
   expect(applyInTurn(fix.doc.text, [...fix.edits].reverse()), say('depends on the order of its edits')).toBe(after);
-  const stray = strayChanges(fix.doc.text, fix.edits, after);
+  const stray = strayChanges(fix.doc.text, fix.edits, after).filter(
+    // Lines of a sheet stay behind the facts that are read from them, as comments.
+    (fault) => finding.id !== 'sheet-lines-not-facts' || fault !== moreComments,
+  );
   expect(stray, say(stray.join('; '))).toEqual([]);
   const judged = judgeWith(view, fix.doc, after);
   expect(problems(judged, fix.doc.name).length, say('reads worse than before')).toBeLessThanOrEqual(
@@ -82,7 +85,15 @@ describe('a proven fix', () => {
         for (const view of [judge(build), judge(part, partName)])
           for (const { finding, fix } of fixesIn(view, 3)) hold(view, finding, fix);
       }),
-      runs(70),
+      {
+        ...runs(70),
+        examples: [
+          // A value behind a tab would go on the one above it, and the file be no part file any more.
+          ['format: 1\n', 'ind: cable\r\tmass: 1150 to 2300 g'],
+          // A key of nothing that is a key and its value.
+          ['format: 1\n', 'kind: stick\nsource: x\nmodel:c3\n'],
+        ],
+      },
     );
   });
 

@@ -89,13 +89,15 @@ export function strayChanges(before: string, edits: readonly Edit[], after: stri
   return [...faults, ...outerFaults(before, edits, after)];
 }
 
+export const moreComments = 'there are more comments than before';
+
 function outerFaults(before: string, edits: readonly Edit[], after: string): string[] {
   const faults: string[] = [];
   const gone = new Set(edits.flatMap(({ span }) => commentsOnLines(before, span)));
   const comments = commentsIn(after);
   for (const comment of commentsIn(before))
     if (!comments.includes(comment) && !gone.has(comment)) faults.push(`the comment ${comment} is lost`);
-  if (comments.length > commentsIn(before).length) faults.push('there are more comments than before');
+  if (comments.length > commentsIn(before).length) faults.push(moreComments);
   if (before.startsWith('\ufeff') !== after.startsWith('\ufeff')) faults.push('the byte order mark is not as it was');
   if (/[\r\n]$/.test(before) !== /[\r\n]$/.test(after) && before !== '')
     faults.push('the last line end is not as it was');

@@ -1,4 +1,5 @@
 // Proves fixes: each is applied to a copy and judged again before anyone is offered it.
+import { isOfAnotherTool } from '../build/another-tool';
 import { Build, type Placed } from '../build/build';
 import { atLeastAsBad } from '../build/workspace-config';
 import { putOn, type AssignFix, type FixIdea, type SwapFix, type TextFix } from '../checks/kit';
@@ -105,8 +106,10 @@ function* proofs(
 export function provenFileFixes(doc: Doc, before: Judgement, finding: Finding): ProvenFix[] {
   const proven = ideasOf(finding).flatMap((idea) => {
     if (idea.type !== 'text' || idea.doc !== doc || editsOverlap(idea.edits)) return [];
-    const after = judgeFile(new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits), doc.scalars));
-    return some(weigh(before, after, finding, idea.title, doc, idea.edits));
+    const edited = new Doc(doc.name, doc.kind, applyEdits(doc.text, idea.edits), doc.scalars);
+    // Of a file that is left alone nothing is found; that mends nothing.
+    if (isOfAnotherTool(edited)) return [];
+    return some(weigh(before, judgeFile(edited), finding, idea.title, doc, idea.edits));
   });
   return bestFirst(distinct(proven));
 }
