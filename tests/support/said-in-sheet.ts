@@ -35,6 +35,7 @@ const spellings: readonly (readonly [RegExp, RegExp])[] = [
   [/^copper|aluminium|nickel/, /kupfer|copper|alu|nickel/i],
   [/^(?:insulating|conductive)$/, /leit|conduct/i],
   [/^(?:active|passive|none)$/, /aktiv|activ|pass/i],
+  [/^passive$/, /fanless|lüfterlos|heat ?sink|kühlkörper/i],
   [/^(?:platinum|gold|silver|bronze|titanium|white)$/, /plat|gold|silb|silv|bron|tita|white|standard|80/i],
   [/^(?:fully|partly|no|fixed)/, /modul/i],
   [/^(?:PCIe|SATA|USB|HDMI|DP|DisplayPort)/, /pci|sata|gb\/s|usb|hdmi|dp|display/i],

@@ -66,12 +66,18 @@ export class Guide {
     return this.stepsRead ?? undefined;
   }
 
-  /** The marked step that a place of the build with the guide’s steps stands for; the first where it is none. */
+  /**
+   * The marked step that a place of the build with the guide’s steps stands for; the first for their list as a whole,
+   * none for what the build itself says elsewhere.
+   */
   stepAt({ doc, span }: SourceLocation): MarkedStep | undefined {
     const made = this.stepsBuild;
     if (!made || doc !== made.build.doc) return undefined;
     const within = (whole: Span | undefined): boolean =>
       whole !== undefined && whole.start <= span.start && span.end <= whole.end;
+    const { root } = doc.parsed;
+    const others = root?.type === 'map' ? root.entries.filter(({ key }) => key !== 'steps') : [];
+    if (others.some(({ keySpan, value }) => within(keySpan) || within(value.span))) return undefined;
     const step = statedSteps(made.build).find(({ group }) => within(group.$.map?.span) || within(group.do.node?.span));
     return made.steps[step?.index ?? 0];
   }
