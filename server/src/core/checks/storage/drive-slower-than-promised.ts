@@ -18,8 +18,8 @@ export default check({
   grade: 'shortfall',
   what: 'Each drive reaches the rates promised for it through its bus, lanes and generation.',
   why:
-    'M.2 is a shape, not a speed: the slowest of drive, bus, lanes and generation sets the rate, and the ' +
-    'rest is paid for in vain.',
+    'The form of a module tells no rate: the slowest of drive, bus, lanes and generation sets it, and the rest ' +
+    'is paid for in vain.',
   source: 'PCI Express Base Specification and Serial ATA: line rates and coding',
   remarks: ['A slot that is switched off is judged by `slot-takes-ports`; the link is rated as if it were on.'],
   examples: [
