@@ -148,7 +148,8 @@ function blocksOf(build: Build, rows: readonly Row[]): readonly Block[] {
   if (processor) {
     const has = counted(processor.part.lanes, `lanes of ${processor.label}`);
     const used = processorLanes(build);
-    const lines = [...(used ? [`${short(used)} used`] : []), isOpen(has) ? 'of ? lanes' : `of ${short(has)} lanes`];
+    const lanes = `${isOpen(has) ? '?' : short(has)} lanes`;
+    const lines = used ? [`${short(used)} used`, `of ${lanes}`] : [lanes];
     const missing = lacking(has, used);
     const says = `processor ${processor.label}: ${lines.join(' ')}${missing === '' ? '' : `; ${missing}`}`;
     blocks.push({ source: 'processor', place: processor.path, lines, says });
