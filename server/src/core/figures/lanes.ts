@@ -98,10 +98,14 @@ export function sourceGeneration(build: Build, slot: Slot, name: string): Figure
 export const uplinkEnds = memo((build: Build): readonly End[] | undefined => {
   const { board, processor } = build.parts;
   if (!board) return undefined;
-  const ends = [endOf(board.part['chipset-link'], `chipset of ${board.label}`, `chipset link of ${board.label}`)];
+  const ends = [endOf(board.part['chipset-link'], `the chipset of ${board.label}`, `chipset link of ${board.label}`)];
   if (processor)
     ends.push(
-      endOf(processor.part['chipset-link'], `chipset on ${processor.label}`, `chipset link of ${processor.label}`),
+      endOf(
+        processor.part['chipset-link'],
+        `the chipset link of ${processor.label}`,
+        `chipset link of ${processor.label}`,
+      ),
     );
   return ends;
 });
