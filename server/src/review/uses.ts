@@ -3,6 +3,7 @@
 import type { Build, Placed } from '../core/build/build';
 import { inspect } from '../core/build/inspect';
 import { referentsOf } from '../core/build/references';
+import { placeKinds } from '../core/figures/places';
 import { put, type TextFix } from '../core/checks/kit';
 import { roles } from '../core/manifest/places';
 import { Doc } from '../core/parts/doc';
@@ -42,17 +43,7 @@ export function usesIn(build: Build, { part, at, firmware, word }: Asked): reado
     );
 }
 
-/** Things of another part that one is put into or plugged into. */
-const places: ReadonlySet<Referent> = new Set([
-  'slot',
-  'port',
-  'header',
-  'memory slot',
-  'fan place',
-  'radiator place',
-  'bay',
-  'display output',
-]);
+const places: ReadonlySet<Referent> = new Set(placeKinds);
 
 const namesPlace = (field: Field): boolean =>
   field.type === 'list' ? namesPlace(field.of as Field) : referentsOf(field).some((one) => places.has(one));

@@ -9,7 +9,7 @@ import { missing, type Missing } from './figure';
 import { memo, memoOf } from './memo';
 
 /** The things that a part is put into, or plugged into. */
-const placeKinds = [
+export const placeKinds = [
   'slot',
   'port',
   'header',
